@@ -1,0 +1,50 @@
+//! One table of ranges; the check and its error come from it, and the property tests draw from it.
+
+use crate::error::Error;
+use crate::names::Quantity;
+
+/// A closed range of a quantity in SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Range {
+    /// The quantity.
+    pub quantity: Quantity,
+    /// The lowest value, in SI.
+    pub low: f64,
+    /// The highest value, in SI.
+    pub high: f64,
+}
+
+impl Range {
+    /// The range of `quantity` from `low` to `high`, both in SI and both included.
+    pub const fn new(quantity: Quantity, low: f64, high: f64) -> Self {
+        Self { quantity, low, high }
+    }
+
+    /// The value itself when it is finite and within the range.
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    ///
+    /// ```
+    /// use coldloop::range::RELATIVE_HUMIDITY;
+    /// assert_eq!(RELATIVE_HUMIDITY.check(0.4), Ok(0.4));
+    /// assert!(RELATIVE_HUMIDITY.check(40.0).is_err());
+    /// ```
+    pub const fn check(self, value: f64) -> Result<f64, Error> {
+        if !value.is_finite() {
+            return Err(Error::not_finite(self.quantity, value));
+        }
+        if value < self.low || value > self.high {
+            return Err(Error::out_of_range(self.quantity, value, self.low, self.high));
+        }
+        Ok(value)
+    }
+}
+
+/// Ambient temperatures in which a vehicle is judged.
+pub const AMBIENT: Range = Range::new(Quantity::Temperature, 233.15, 333.15);
+/// Relative humidity.
+pub const RELATIVE_HUMIDITY: Range = Range::new(Quantity::RelativeHumidity, 0.0, 1.0);
+/// Altitudes with roads on them, and some below and above; ISO 2533 holds well beyond.
+pub const ALTITUDE: Range = Range::new(Quantity::Altitude, -500.0, 9_000.0);
+/// Barometric pressure at those altitudes, weather included.
+pub const BAROMETER: Range = Range::new(Quantity::AbsolutePressure, 28_000.0, 112_000.0);

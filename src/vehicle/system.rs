@@ -1,0 +1,16 @@
+//! What the vehicle has.
+
+use crate::names::{Compressor, Expansion, Refrigerant};
+
+/// The air-conditioning system of a vehicle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct System {
+    /// The refrigerant that the label names.
+    pub refrigerant: Refrigerant,
+    /// The expansion device.
+    pub expansion: Expansion,
+    /// The compressor and its control.
+    pub compressor: Compressor,
+    /// The charge that the label names, kg.
+    pub nominal_charge_kg: Option<f64>,
+}

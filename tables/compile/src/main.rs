@@ -1,0 +1,28 @@
+//! Turns `tables/*.toml` into the committed constants of coldloop.
+//!
+//! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
+//! writes none and fails, naming the file, when one of them is stale.
+
+mod names;
+mod output;
+
+use std::path::Path;
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let check = std::env::args().any(|argument| argument == "--check");
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    match run(&root, check) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(message) => {
+            eprintln!("tables-compile: {message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run(root: &Path, check: bool) -> Result<(), String> {
+    let mut out = output::Output::new(root, check);
+    names::compile(root, &mut out)?;
+    out.finish()
+}

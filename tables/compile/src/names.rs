@@ -1,0 +1,113 @@
+//! `tables/names.toml` into `src/names.rs`: one enum per vocabulary, with pinned codes and ids.
+
+use crate::output::Output;
+use serde::Deserialize;
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+
+#[derive(Deserialize)]
+struct File {
+    #[serde(rename = "enum")]
+    enums: Vec<Vocabulary>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Vocabulary {
+    name: String,
+    doc: String,
+    entries: Vec<Entry>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Entry {
+    code: u32,
+    variant: String,
+    id: String,
+    doc: String,
+    #[serde(default)]
+    also: Vec<String>,
+}
+
+/// Reads `tables/names.toml` and writes `src/names.rs`.
+pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
+    let text = fs::read_to_string(root.join("tables/names.toml")).map_err(|e| format!("names.toml: {e}"))?;
+    let file: File = toml::from_str(&text).map_err(|e| format!("names.toml: {e}"))?;
+    let mut source = String::from(HEADER);
+    for vocabulary in &file.enums {
+        vocabulary.check()?;
+        source += &vocabulary.rust();
+    }
+    out.rust("src/names.rs", &source)
+}
+
+const HEADER: &str = "//! The shared vocabulary: every id and every pinned code.\n//!\n\
+    //! Generated from tables/names.toml by tables/compile; edit the table, not this file.\n\n\
+    fn spelled<T: Copy>(all: &[(T, &[&str])], text: &str) -> Option<T> {\n\
+    all.iter().find(|(_, names)| names.iter().any(|name| name.eq_ignore_ascii_case(text))).map(|(member, _)| *member)\n}\n\n";
+
+impl Vocabulary {
+    fn check(&self) -> Result<(), String> {
+        let mut codes = BTreeSet::new();
+        let mut names = BTreeSet::new();
+        for entry in &self.entries {
+            if !codes.insert(entry.code) {
+                return Err(format!("{}: code {} stands twice", self.name, entry.code));
+            }
+            for name in entry.spellings() {
+                if !names.insert(name.to_lowercase()) {
+                    return Err(format!("{}: {name} stands twice", self.name));
+                }
+            }
+        }
+        Ok(())
+    }
+
+    fn rust(&self) -> String {
+        let (name, doc) = (&self.name, &self.doc);
+        let variants = self.each(|e| format!("/// {}\n{} = {},\n", e.doc, e.variant, e.code));
+        let all = self.each(|e| format!("{name}::{},", e.variant));
+        let ids = self.each(|e| format!("{name}::{} => {:?},", e.variant, e.id));
+        let docs = self.each(|e| format!("{name}::{} => {:?},", e.variant, e.doc));
+        let codes = self.each(|e| format!("{} => Some({name}::{}),", e.code, e.variant));
+        let spellings = self.each(|e| {
+            let names: Vec<String> = e.spellings().map(|s| format!("{s:?}")).collect();
+            format!("({name}::{}, &[{}]),", e.variant, names.join(", "))
+        });
+        let count = self.entries.len();
+        let example = &self.entries[0];
+        let (first, first_id, first_code) = (&example.variant, &example.id, example.code);
+        format!(
+            "/// {doc}\n///\n/// ```\n/// use coldloop::{name};\n\
+             /// assert_eq!({name}::{first}.id(), {first_id:?});\n\
+             /// assert_eq!({name}::from_id({first_id:?}), Some({name}::{first}));\n\
+             /// assert_eq!({name}::from_code({first_code}), Some({name}::{first}));\n/// ```\n\
+             #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]\n\
+             #[repr(u32)]\npub enum {name} {{\n{variants}}}\n\n\
+             impl {name} {{\n\
+             /// Every member, in the order of the table.\npub const ALL: [{name}; {count}] = [{all}];\n\n\
+             const SPELLINGS: [({name}, &'static [&'static str]); {count}] = [{spellings}];\n\n\
+             /// The id used in text.\npub const fn id(self) -> &'static str {{ match self {{ {ids} }} }}\n\n\
+             /// One sentence that says what it is.\npub const fn description(self) -> &'static str {{ match self {{ {docs} }} }}\n\n\
+             /// The pinned code.\npub const fn code(self) -> u32 {{ self as u32 }}\n\n\
+             /// The member with this code, or `None`.\npub const fn from_code(code: u32) -> Option<Self> {{ match code {{ {codes} _ => None }} }}\n\n\
+             /// The member with this id or accepted spelling, whatever its case, or `None`.\n\
+             pub fn from_id(id: &str) -> Option<Self> {{ spelled(&Self::SPELLINGS, id) }}\n\
+             }}\n\n\
+             impl core::fmt::Display for {name} {{\n\
+             fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {{ f.write_str(self.id()) }}\n}}\n\n"
+        )
+    }
+
+    fn each(&self, line: impl Fn(&Entry) -> String) -> String {
+        self.entries.iter().map(line).collect()
+    }
+}
+
+impl Entry {
+    fn spellings(&self) -> impl Iterator<Item = &String> {
+        std::iter::once(&self.id).chain(&self.also)
+    }
+}

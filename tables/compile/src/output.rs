@@ -1,0 +1,64 @@
+//! Where generated text goes: to the tree, or into a comparison with it.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+
+/// Collects generated files and writes or compares them.
+pub(crate) struct Output {
+    root: PathBuf,
+    check: bool,
+    stale: Vec<String>,
+}
+
+impl Output {
+    /// Output below `root`; with `check`, nothing is written and differences are reported at the end.
+    pub(crate) fn new(root: &Path, check: bool) -> Self {
+        Self { root: root.to_path_buf(), check, stale: Vec::new() }
+    }
+
+    /// Formats `source` as Rust and puts it at `path` (relative to the root).
+    pub(crate) fn rust(&mut self, path: &str, source: &str) -> Result<(), String> {
+        let formatted = rustfmt(source).map_err(|e| format!("{path}: {e}"))?;
+        let target = self.root.join(path);
+        let present = fs::read_to_string(&target).unwrap_or_default();
+        if present == formatted {
+            return Ok(());
+        }
+        if self.check {
+            self.stale.push(path.to_string());
+            return Ok(());
+        }
+        println!("wrote {path}");
+        fs::write(&target, formatted).map_err(|e| format!("{path}: {e}"))
+    }
+
+    /// Fails when a check found stale files.
+    pub(crate) fn finish(self) -> Result<(), String> {
+        if self.stale.is_empty() {
+            return Ok(());
+        }
+        Err(format!("stale, run `cargo run -p tables-compile`: {}", self.stale.join(", ")))
+    }
+}
+
+fn rustfmt(source: &str) -> Result<String, String> {
+    use std::io::Write;
+    let mut child = Command::new("rustfmt")
+        .args(["--edition", "2024"])
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .map_err(|e| format!("rustfmt: {e}"))?;
+    child
+        .stdin
+        .take()
+        .ok_or("rustfmt has no standard input")?
+        .write_all(source.as_bytes())
+        .map_err(|e| format!("rustfmt: {e}"))?;
+    let output = child.wait_with_output().map_err(|e| format!("rustfmt: {e}"))?;
+    if !output.status.success() {
+        return Err("rustfmt refused the generated source".to_string());
+    }
+    String::from_utf8(output.stdout).map_err(|e| format!("rustfmt: {e}"))
+}
