@@ -30,17 +30,35 @@ pub struct Error {
 impl Error {
     /// A value outside the bounds within which an answer would be physical.
     pub const fn out_of_range(quantity: Quantity, value: f64, low: f64, high: f64) -> Self {
-        Self { kind: ErrorKind::OutOfRange, quantity, value, low, high }
+        Self {
+            kind: ErrorKind::OutOfRange,
+            quantity,
+            value,
+            low,
+            high,
+        }
     }
 
     /// NaN or an infinity.
     pub const fn not_finite(quantity: Quantity, value: f64) -> Self {
-        Self { kind: ErrorKind::NotFinite, quantity, value, low: f64::NAN, high: f64::NAN }
+        Self {
+            kind: ErrorKind::NotFinite,
+            quantity,
+            value,
+            low: f64::NAN,
+            high: f64::NAN,
+        }
     }
 
     /// An error that has a kind and a quantity but no figures.
     pub const fn of(kind: ErrorKind, quantity: Quantity) -> Self {
-        Self { kind, quantity, value: f64::NAN, low: f64::NAN, high: f64::NAN }
+        Self {
+            kind,
+            quantity,
+            value: f64::NAN,
+            low: f64::NAN,
+            high: f64::NAN,
+        }
     }
 
     /// A solver that stopped at this relative residual, above the tolerance it had to reach.
@@ -69,21 +87,33 @@ impl core::error::Error for Error {}
 
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Self { quantity, value, low, high, .. } = *self;
+        let Self {
+            quantity,
+            value,
+            low,
+            high,
+            ..
+        } = *self;
         let unit = quantity.unit();
         match self.kind {
             ErrorKind::OutOfRange => write!(f, "{quantity} {value}{unit} is outside {low}{unit} to {high}{unit}"),
             ErrorKind::NotFinite => write!(f, "{quantity} is {value}, not a finite number"),
             ErrorKind::MissingUnit => write!(f, "{quantity} needs its unit, as in {}", quantity.spelling()),
             ErrorKind::MissingDatum => {
-                write!(f, "a pressure needs its datum: write psig or psia, \"kPa gauge\" or \"kPa abs\", inHg vacuum")
+                write!(
+                    f,
+                    "a pressure needs its datum: write psig or psia, \"kPa gauge\" or \"kPa abs\", inHg vacuum"
+                )
             }
             ErrorKind::UnknownUnit => write!(f, "this is not a unit of {quantity}; write {}", quantity.spelling()),
             ErrorKind::DecimalComma => write!(f, "a comma is not a decimal mark here: write 2.4, not 2,4"),
             ErrorKind::NotANumber => write!(f, "{quantity} starts with a number, as in {}", quantity.spelling()),
             ErrorKind::UnknownName => write!(f, "this name is not in the vocabulary"),
             ErrorKind::NoConvergence => write!(f, "the solver stopped at a residual of {value}, above {high}"),
-            ErrorKind::TwoPhase => write!(f, "pressure and temperature lie on the saturation line: give the quality"),
+            ErrorKind::TwoPhase => write!(
+                f,
+                "pressure and temperature lie on the saturation line: give the quality"
+            ),
             ErrorKind::Missing => write!(f, "{quantity} is missing"),
             ErrorKind::Inconsistent => write!(f, "{quantity} contradicts another value"),
             ErrorKind::NotAvailable => write!(f, "no published data give {quantity} here"),

@@ -44,7 +44,9 @@ impl AbsolutePressure {
 
     /// What a gauge zeroed in these surroundings shows.
     pub const fn gauge(self, surroundings: Surroundings) -> GaugePressure {
-        GaugePressure { pa: self.pa - surroundings.pa }
+        GaugePressure {
+            pa: self.pa - surroundings.pa,
+        }
     }
 }
 
@@ -61,7 +63,9 @@ impl GaugePressure {
 
     /// The pressure above vacuum of a gauge zeroed in these surroundings.
     pub const fn absolute(self, surroundings: Surroundings) -> AbsolutePressure {
-        AbsolutePressure { pa: self.pa + surroundings.pa }
+        AbsolutePressure {
+            pa: self.pa + surroundings.pa,
+        }
     }
 }
 
@@ -77,20 +81,26 @@ impl Pressure {
 
 impl Surroundings {
     /// Standard sea level, said aloud.
-    pub const SEA_LEVEL: Self = Self { pa: STANDARD_PRESSURE_PA };
+    pub const SEA_LEVEL: Self = Self {
+        pa: STANDARD_PRESSURE_PA,
+    };
 
     /// The standard atmosphere at a geopotential altitude in metres. Source: ISO 2533:1975.
     ///
     /// Errors: `NotFinite` and `OutOfRange` outside [`crate::range::ALTITUDE`].
     pub fn at_altitude(altitude_m: f64) -> Result<Self, Error> {
-        Ok(Self { pa: standard_pressure_pa(altitude_m)? })
+        Ok(Self {
+            pa: standard_pressure_pa(altitude_m)?,
+        })
     }
 
     /// The air pressure of a barometer at this place, not reduced to sea level.
     ///
     /// Errors: `NotFinite` and `OutOfRange` outside [`BAROMETER`].
     pub fn measured(barometer: AbsolutePressure) -> Result<Self, Error> {
-        Ok(Self { pa: BAROMETER.check(barometer.pa)? })
+        Ok(Self {
+            pa: BAROMETER.check(barometer.pa)?,
+        })
     }
 
     /// The pressure of the air.

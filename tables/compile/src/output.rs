@@ -14,7 +14,11 @@ pub(crate) struct Output {
 impl Output {
     /// Output below `root`; with `check`, nothing is written and differences are reported at the end.
     pub(crate) fn new(root: &Path, check: bool) -> Self {
-        Self { root: root.to_path_buf(), check, stale: Vec::new() }
+        Self {
+            root: root.to_path_buf(),
+            check,
+            stale: Vec::new(),
+        }
     }
 
     /// Formats `source` as Rust and puts it at `path` (relative to the root).
@@ -38,7 +42,10 @@ impl Output {
         if self.stale.is_empty() {
             return Ok(());
         }
-        Err(format!("stale, run `cargo run -p tables-compile`: {}", self.stale.join(", ")))
+        Err(format!(
+            "stale, run `cargo run -p tables-compile`: {}",
+            self.stale.join(", ")
+        ))
     }
 }
 
