@@ -767,6 +767,197 @@ impl core::fmt::Display for ReadingKind {
     }
 }
 
+/// How true a pressure gauge is, as its maker states it.
+///
+/// ```
+/// use coldloop::GaugeClass;
+/// assert_eq!(GaugeClass::Class1.id(), "class-1.0");
+/// assert_eq!(GaugeClass::from_id("class-1.0"), Some(GaugeClass::Class1));
+/// assert_eq!(GaugeClass::from_code(1), Some(GaugeClass::Class1));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum GaugeClass {
+    /// EN 837-1 class 1.0: within 1 % of the span.
+    Class1 = 1,
+    /// EN 837-1 class 1.6: within 1.6 % of the span.
+    Class1p6 = 2,
+    /// EN 837-1 class 2.5: within 2.5 % of the span.
+    Class2p5 = 3,
+    /// ASME B40.100 grade A: within 1 % of the span in its middle half, 2 % outside.
+    GradeA = 4,
+    /// ASME B40.100 grade B: within 2 % of the span in its middle half, 3 % outside.
+    GradeB = 5,
+    /// Electronic manifold: within 0.5 % of the span.
+    Digital = 6,
+}
+
+impl GaugeClass {
+    /// Every member, in the order of the table.
+    pub const ALL: [GaugeClass; 6] = [
+        GaugeClass::Class1,
+        GaugeClass::Class1p6,
+        GaugeClass::Class2p5,
+        GaugeClass::GradeA,
+        GaugeClass::GradeB,
+        GaugeClass::Digital,
+    ];
+
+    const SPELLINGS: [(GaugeClass, &'static [&'static str]); 6] = [
+        (GaugeClass::Class1, &["class-1.0"]),
+        (GaugeClass::Class1p6, &["class-1.6"]),
+        (GaugeClass::Class2p5, &["class-2.5"]),
+        (GaugeClass::GradeA, &["grade-A"]),
+        (GaugeClass::GradeB, &["grade-B"]),
+        (GaugeClass::Digital, &["digital"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            GaugeClass::Class1 => "class-1.0",
+            GaugeClass::Class1p6 => "class-1.6",
+            GaugeClass::Class2p5 => "class-2.5",
+            GaugeClass::GradeA => "grade-A",
+            GaugeClass::GradeB => "grade-B",
+            GaugeClass::Digital => "digital",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            GaugeClass::Class1 => "EN 837-1 class 1.0: within 1 % of the span.",
+            GaugeClass::Class1p6 => "EN 837-1 class 1.6: within 1.6 % of the span.",
+            GaugeClass::Class2p5 => "EN 837-1 class 2.5: within 2.5 % of the span.",
+            GaugeClass::GradeA => "ASME B40.100 grade A: within 1 % of the span in its middle half, 2 % outside.",
+            GaugeClass::GradeB => "ASME B40.100 grade B: within 2 % of the span in its middle half, 3 % outside.",
+            GaugeClass::Digital => "Electronic manifold: within 0.5 % of the span.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(GaugeClass::Class1),
+            2 => Some(GaugeClass::Class1p6),
+            3 => Some(GaugeClass::Class2p5),
+            4 => Some(GaugeClass::GradeA),
+            5 => Some(GaugeClass::GradeB),
+            6 => Some(GaugeClass::Digital),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for GaugeClass {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What measured a temperature.
+///
+/// ```
+/// use coldloop::Thermometer;
+/// assert_eq!(Thermometer::ClampThermocouple.id(), "clamp-thermocouple");
+/// assert_eq!(Thermometer::from_id("clamp-thermocouple"), Some(Thermometer::ClampThermocouple));
+/// assert_eq!(Thermometer::from_code(1), Some(Thermometer::ClampThermocouple));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum Thermometer {
+    /// Thermocouple of type K, clamped to the line.
+    ClampThermocouple = 1,
+    /// Thermistor, clamped to the line.
+    ClampThermistor = 2,
+    /// Bimetal thermometer with a stem and a dial.
+    PocketDial = 3,
+    /// Electronic thermometer with a stem.
+    PocketDigital = 4,
+    /// Infrared thermometer on a dull dark spot of the line.
+    Infrared = 5,
+}
+
+impl Thermometer {
+    /// Every member, in the order of the table.
+    pub const ALL: [Thermometer; 5] = [
+        Thermometer::ClampThermocouple,
+        Thermometer::ClampThermistor,
+        Thermometer::PocketDial,
+        Thermometer::PocketDigital,
+        Thermometer::Infrared,
+    ];
+
+    const SPELLINGS: [(Thermometer, &'static [&'static str]); 5] = [
+        (Thermometer::ClampThermocouple, &["clamp-thermocouple"]),
+        (Thermometer::ClampThermistor, &["clamp-thermistor"]),
+        (Thermometer::PocketDial, &["pocket-dial"]),
+        (Thermometer::PocketDigital, &["pocket-digital"]),
+        (Thermometer::Infrared, &["infrared"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Thermometer::ClampThermocouple => "clamp-thermocouple",
+            Thermometer::ClampThermistor => "clamp-thermistor",
+            Thermometer::PocketDial => "pocket-dial",
+            Thermometer::PocketDigital => "pocket-digital",
+            Thermometer::Infrared => "infrared",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Thermometer::ClampThermocouple => "Thermocouple of type K, clamped to the line.",
+            Thermometer::ClampThermistor => "Thermistor, clamped to the line.",
+            Thermometer::PocketDial => "Bimetal thermometer with a stem and a dial.",
+            Thermometer::PocketDigital => "Electronic thermometer with a stem.",
+            Thermometer::Infrared => "Infrared thermometer on a dull dark spot of the line.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Thermometer::ClampThermocouple),
+            2 => Some(Thermometer::ClampThermistor),
+            3 => Some(Thermometer::PocketDial),
+            4 => Some(Thermometer::PocketDigital),
+            5 => Some(Thermometer::Infrared),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Thermometer {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
 /// A state of the system that explains its readings; `no-fault` is one of them.
 ///
 /// ```

@@ -48,3 +48,5 @@ pub const RELATIVE_HUMIDITY: Range = Range::new(Quantity::RelativeHumidity, 0.0,
 pub const ALTITUDE: Range = Range::new(Quantity::Altitude, -500.0, 9_000.0);
 /// Barometric pressure at those altitudes, weather included.
 pub const BAROMETER: Range = Range::new(Quantity::AbsolutePressure, 28_000.0, 112_000.0);
+/// Ends of the scale of a refrigerant gauge; the upper bound leaves room for R-744.
+pub const SCALE: Range = Range::new(Quantity::GaugePressure, -110_000.0, 40_000_000.0);

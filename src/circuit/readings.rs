@@ -1,6 +1,8 @@
 //! What the instruments show.
 
-use crate::units::{Pressure, Surroundings, Temperature};
+use super::instrument::{Gauge, rectangular};
+use crate::names::Thermometer;
+use crate::units::{Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins};
 
 /// A measured value with the standard uncertainty of its instrument, in the SI unit of the quantity.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -9,6 +11,56 @@ pub struct Reading<Q> {
     pub value: Q,
     /// Standard uncertainty (one sigma), in SI.
     pub standard_uncertainty: f64,
+}
+
+impl<Q> Reading<Q> {
+    /// A value that is wrong by no more than `limit_of_error` (in SI).
+    ///
+    /// The standard uncertainty is the limit over sqrt(3). Source: JCGM 100:2008, 4.3.7.
+    ///
+    /// ```
+    /// use coldloop::circuit::Reading;
+    /// use coldloop::units::celsius;
+    /// let vent = Reading::within(celsius(7.0), 0.5);
+    /// assert!((vent.standard_uncertainty - 0.2887).abs() < 1e-4);
+    /// ```
+    pub fn within(value: Q, limit_of_error: f64) -> Self {
+        Self {
+            value,
+            standard_uncertainty: rectangular(limit_of_error),
+        }
+    }
+}
+
+impl Reading<Pressure> {
+    /// What a gauge shows. An absolute pressure is placed on the scale as at standard sea level.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Gauge, Reading};
+    /// use coldloop::units::{GaugePressure, Pressure};
+    /// let low_side = Reading::<Pressure>::new(GaugePressure::from_pa(241_000.0).into(), Gauge::LOW_SIDE);
+    /// assert!((low_side.standard_uncertainty - 0.016 * 1.1e6 / 3f64.sqrt()).abs() < 1e-6);
+    /// ```
+    pub fn new(value: Pressure, gauge: Gauge) -> Self {
+        let shown_pa = match value {
+            Pressure::Absolute(pressure) => pressure.pa() - STANDARD_PRESSURE_PA,
+            Pressure::Gauge(pressure) => pressure.pa(),
+        };
+        Self::within(value, gauge.limit_of_error_pa(shown_pa))
+    }
+}
+
+impl Reading<Temperature> {
+    /// What a thermometer shows.
+    ///
+    /// ```
+    /// use coldloop::{Thermometer, circuit::Reading, units::{Temperature, fahrenheit}};
+    /// let vent = Reading::<Temperature>::new(fahrenheit(40.0), Thermometer::PocketDigital);
+    /// assert!((vent.standard_uncertainty - 1.0 / 3f64.sqrt()).abs() < 1e-15);
+    /// ```
+    pub fn new(value: Temperature, thermometer: Thermometer) -> Self {
+        Self::within(value, thermometer.limit_of_error_k(in_kelvins(value)))
+    }
 }
 
 /// The readings of one moment; each is optional.
@@ -33,5 +85,8 @@ pub struct Readings {
     /// Clutch engagements per second.
     pub clutch_cycles_hz: Option<Reading<f64>>,
     /// The air in which the gauges were zeroed, when that was elsewhere.
+    ///
+    /// A sealed electronic gauge keeps the air in which it was zeroed as its datum; a dial gauge is open to the air
+    /// and does not.
     pub gauge_zero: Option<Surroundings>,
 }

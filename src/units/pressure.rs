@@ -79,6 +79,18 @@ impl Pressure {
     }
 }
 
+impl From<AbsolutePressure> for Pressure {
+    fn from(pressure: AbsolutePressure) -> Self {
+        Pressure::Absolute(pressure)
+    }
+}
+
+impl From<GaugePressure> for Pressure {
+    fn from(pressure: GaugePressure) -> Self {
+        Pressure::Gauge(pressure)
+    }
+}
+
 impl Surroundings {
     /// Standard sea level, said aloud.
     pub const SEA_LEVEL: Self = Self {

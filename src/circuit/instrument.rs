@@ -1,0 +1,128 @@
+//! How well the instruments measure.
+
+use crate::error::Error;
+use crate::names::{GaugeClass, Thermometer};
+use crate::range::SCALE;
+
+/// The standard uncertainty of a limit of error: an error anywhere within the limit is taken as equally likely.
+///
+/// u = a / sqrt(3). Source: JCGM 100:2008, 4.3.7.
+pub(crate) fn rectangular(limit_of_error: f64) -> f64 {
+    limit_of_error / SQRT_3
+}
+
+const SQRT_3: f64 = 1.732_050_807_568_877_2;
+
+/// A pressure gauge: its class and the ends of its scale.
+///
+/// The maker's limit of error is a fraction of the span, so the same gauge is six times as uncertain, relative to
+/// what it shows, at a sixth of its scale.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Gauge {
+    class: GaugeClass,
+    low_pa: f64,
+    high_pa: f64,
+}
+
+impl Gauge {
+    /// The low-side dial of a shop manifold: class 1.6, from full vacuum to 1 MPa.
+    ///
+    /// Source: scales printed as 0 to 10 bar and 0 to 1 bar vacuum in workshop manuals; the class is common practice.
+    pub const LOW_SIDE: Self = Self {
+        class: GaugeClass::Class1p6,
+        low_pa: -100_000.0,
+        high_pa: 1_000_000.0,
+    };
+
+    /// The high-side dial of a shop manifold: class 1.6, from zero to 3.5 MPa.
+    ///
+    /// Source: scales printed as 0 to 500 psi in workshop manuals; the class is common practice.
+    pub const HIGH_SIDE: Self = Self {
+        class: GaugeClass::Class1p6,
+        low_pa: 0.0,
+        high_pa: 3_500_000.0,
+    };
+
+    /// Either side of an electronic manifold: from full vacuum to 3.5 MPa.
+    ///
+    /// Source: common practice.
+    pub const DIGITAL: Self = Self {
+        class: GaugeClass::Digital,
+        low_pa: -100_000.0,
+        high_pa: 3_500_000.0,
+    };
+
+    /// A gauge of this class whose scale runs from `low_pa` to `high_pa` above the surrounding air.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` when an end lies outside [`SCALE`] or the upper end is not above the lower.
+    ///
+    /// ```
+    /// use coldloop::{GaugeClass, circuit::Gauge};
+    /// let gauge = Gauge::new(GaugeClass::Class1, 0.0, 2_500_000.0)?;
+    /// assert_eq!(gauge.limit_of_error_pa(800_000.0), 25_000.0);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn new(class: GaugeClass, low_pa: f64, high_pa: f64) -> Result<Self, Error> {
+        let (low_pa, high_pa) = (SCALE.check(low_pa)?, SCALE.check(high_pa)?);
+        if high_pa <= low_pa {
+            return Err(Error::out_of_range(SCALE.quantity, high_pa, low_pa, SCALE.high));
+        }
+        Ok(Self { class, low_pa, high_pa })
+    }
+
+    /// The largest error that the class allows where the gauge shows `shown_pa`, Pa.
+    ///
+    /// Source: EN 837-1:1996, table 3 (a fraction of the span); ASME B40.100, grades A and B (a smaller fraction in the
+    /// middle half of the scale than in its outer quarters); electronic manifolds: common practice.
+    pub fn limit_of_error_pa(self, shown_pa: f64) -> f64 {
+        let span_pa = self.high_pa - self.low_pa;
+        let position = (shown_pa - self.low_pa) / span_pa;
+        let graded = |middle: f64, outside: f64| {
+            if (0.25..=0.75).contains(&position) {
+                middle
+            } else {
+                outside
+            }
+        };
+        let fraction = match self.class {
+            GaugeClass::Class1 => 0.01,
+            GaugeClass::Class1p6 => 0.016,
+            GaugeClass::Class2p5 => 0.025,
+            GaugeClass::GradeA => graded(0.01, 0.02),
+            GaugeClass::GradeB => graded(0.02, 0.03),
+            GaugeClass::Digital => 0.005,
+        };
+        fraction * span_pa
+    }
+}
+
+impl Thermometer {
+    /// The largest error to expect at the temperature `t_k`, K.
+    ///
+    /// | thermometer | limit of error | source |
+    /// |---|---|---|
+    /// | clamp thermocouple | the larger of 2.5 K and 0.75 % of the Celsius temperature | IEC 60584-1:2013, type K, class 2 |
+    /// | clamp thermistor | 1.3 K | common practice |
+    /// | pocket dial | 1.2 K, 1 % of a scale from -10 to 110 °C | common practice |
+    /// | pocket digital | 1 K | common practice |
+    /// | infrared | the larger of 2 K and 2 % of the Celsius temperature | common practice |
+    ///
+    /// The limits are those of the instrument; a clamp on a dirty line or an infrared thermometer on bright metal
+    /// errs by more.
+    ///
+    /// ```
+    /// use coldloop::Thermometer;
+    /// assert_eq!(Thermometer::PocketDigital.limit_of_error_k(280.0), 1.0);
+    /// assert_eq!(Thermometer::Infrared.limit_of_error_k(423.15), 3.0);
+    /// ```
+    pub fn limit_of_error_k(self, t_k: f64) -> f64 {
+        let larger = |limit_k: f64, fraction: f64| f64::max(limit_k, fraction * libm::fabs(t_k - 273.15));
+        match self {
+            Thermometer::ClampThermocouple => larger(2.5, 0.0075),
+            Thermometer::ClampThermistor => 1.3,
+            Thermometer::PocketDial => 1.2,
+            Thermometer::PocketDigital => 1.0,
+            Thermometer::Infrared => larger(2.0, 0.02),
+        }
+    }
+}
