@@ -1,1 +1,13 @@
-//! C interface of coldloop.
+//! The C door of coldloop: check, convert, call, map.
+//!
+//! The modules are the chapters of `coldloop.h`, which is generated from them. Out-pointers arrive as
+//! `Option<&mut MaybeUninit<_>>`, which is what a C pointer is that may be null; raw pointers, for text and arrays,
+//! are read in `boundary` alone. Each exported function runs inside `boundary::answer` or returns a constant, so
+//! that no panic crosses into C.
+
+pub mod air;
+mod boundary;
+pub mod error;
+pub mod names;
+pub mod refrigerant;
+pub mod version;

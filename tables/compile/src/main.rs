@@ -3,6 +3,7 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 
+mod c;
 mod names;
 mod output;
 
@@ -23,6 +24,8 @@ fn main() -> ExitCode {
 
 fn run(root: &Path, check: bool) -> Result<(), String> {
     let mut out = output::Output::new(root, check);
-    names::compile(root, &mut out)?;
+    let vocabularies = names::read(root)?;
+    names::compile(&vocabularies, &mut out)?;
+    c::compile(root, &vocabularies, &mut out)?;
     out.finish()
 }

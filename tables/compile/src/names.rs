@@ -12,35 +12,39 @@ struct File {
     enums: Vec<Vocabulary>,
 }
 
+/// One vocabulary of the table.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Vocabulary {
-    name: String,
-    doc: String,
-    entries: Vec<Entry>,
+pub(crate) struct Vocabulary {
+    pub(crate) name: String,
+    pub(crate) doc: String,
+    pub(crate) entries: Vec<Entry>,
 }
 
+/// One name of a vocabulary.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Entry {
-    code: u32,
-    variant: String,
-    id: String,
-    doc: String,
+pub(crate) struct Entry {
+    pub(crate) code: u32,
+    pub(crate) variant: String,
+    pub(crate) id: String,
+    pub(crate) doc: String,
     #[serde(default)]
     also: Vec<String>,
 }
 
-/// Reads `tables/names.toml` and writes `src/names.rs`.
-pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
+/// Reads `tables/names.toml` and refuses a code or a name that stands twice.
+pub(crate) fn read(root: &Path) -> Result<Vec<Vocabulary>, String> {
     let text = fs::read_to_string(root.join("tables/names.toml")).map_err(|e| format!("names.toml: {e}"))?;
     let file: File = toml::from_str(&text).map_err(|e| format!("names.toml: {e}"))?;
-    let mut source = String::from(HEADER);
-    for vocabulary in &file.enums {
-        vocabulary.check()?;
-        source += &vocabulary.rust();
-    }
-    out.rust("src/names.rs", &source)
+    file.enums.iter().try_for_each(Vocabulary::check)?;
+    Ok(file.enums)
+}
+
+/// Writes `src/names.rs`.
+pub(crate) fn compile(vocabularies: &[Vocabulary], out: &mut Output) -> Result<(), String> {
+    let body: String = vocabularies.iter().map(Vocabulary::rust).collect();
+    out.rust("src/names.rs", &format!("{HEADER}{body}"))
 }
 
 const HEADER: &str = "//! The shared vocabulary: every id and every pinned code.\n//!\n\

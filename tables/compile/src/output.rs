@@ -24,9 +24,14 @@ impl Output {
     /// Formats `source` as Rust and puts it at `path` (relative to the root).
     pub(crate) fn rust(&mut self, path: &str, source: &str) -> Result<(), String> {
         let formatted = rustfmt(source).map_err(|e| format!("{path}: {e}"))?;
+        self.text(path, &formatted)
+    }
+
+    /// Puts `text` at `path` (relative to the root) as it is.
+    pub(crate) fn text(&mut self, path: &str, text: &str) -> Result<(), String> {
         let target = self.root.join(path);
         let present = fs::read_to_string(&target).unwrap_or_default();
-        if present == formatted {
+        if present == text {
             return Ok(());
         }
         if self.check {
@@ -34,7 +39,7 @@ impl Output {
             return Ok(());
         }
         println!("wrote {path}");
-        fs::write(&target, formatted).map_err(|e| format!("{path}: {e}"))
+        fs::write(&target, text).map_err(|e| format!("{path}: {e}"))
     }
 
     /// Fails when a check found stale files.

@@ -1,0 +1,316 @@
+//! The vocabulary.
+//!
+//! Generated from tables/names.toml by tables/compile; edit the table, not this file.
+
+use core::ffi::CStr;
+
+/// The major version of this header.
+pub const COLDLOOP_VERSION_MAJOR: u32 = 0;
+/// The minor version of this header.
+pub const COLDLOOP_VERSION_MINOR: u32 = 1;
+/// The patch version of this header.
+pub const COLDLOOP_VERSION_PATCH: u32 = 0;
+
+/// All three with dots between them.
+pub(crate) const VERSION: &CStr = c"0.1.0";
+
+/// The quantity that an error speaks of.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopQuantity {
+    /// Thermodynamic temperature, K.
+    Temperature = 1,
+    /// Temperature difference, K.
+    TemperatureDifference = 2,
+    /// Absolute pressure, Pa.
+    AbsolutePressure = 3,
+    /// Gauge pressure, Pa above the surrounding air.
+    GaugePressure = 4,
+    /// Geopotential altitude, m.
+    Altitude = 5,
+    /// Relative humidity, 0 to 1.
+    RelativeHumidity = 6,
+    /// Mass of water per mass of dry air.
+    HumidityRatio = 7,
+    /// Molar density, mol/m3.
+    Density = 8,
+    /// Specific enthalpy, J/kg.
+    Enthalpy = 9,
+    /// Specific entropy, J/(kg K).
+    Entropy = 10,
+    /// Mass fraction of vapour, 0 to 1.
+    Quality = 11,
+    /// Vehicle speed, m/s.
+    Speed = 12,
+    /// Engine or compressor speed, revolutions per second.
+    RotationalSpeed = 13,
+    /// Mass, kg.
+    Mass = 14,
+    /// Time, s.
+    Duration = 15,
+    /// Events per second, 1/s.
+    Frequency = 16,
+    /// Probability, 0 to 1.
+    Probability = 17,
+    /// Cost in the user's own unit.
+    Cost = 18,
+    /// A name of the vocabulary.
+    Name = 19,
+    /// Relative residual of a solver.
+    Residual = 20,
+    /// Voltage, V.
+    Voltage = 21,
+}
+
+impl ColdloopQuantity {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"temperature"),
+            2 => Some(c"temperature difference"),
+            3 => Some(c"absolute pressure"),
+            4 => Some(c"gauge pressure"),
+            5 => Some(c"altitude"),
+            6 => Some(c"relative humidity"),
+            7 => Some(c"humidity ratio"),
+            8 => Some(c"density"),
+            9 => Some(c"enthalpy"),
+            10 => Some(c"entropy"),
+            11 => Some(c"quality"),
+            12 => Some(c"speed"),
+            13 => Some(c"rotational speed"),
+            14 => Some(c"mass"),
+            15 => Some(c"duration"),
+            16 => Some(c"frequency"),
+            17 => Some(c"probability"),
+            18 => Some(c"cost"),
+            19 => Some(c"name"),
+            20 => Some(c"residual"),
+            21 => Some(c"voltage"),
+            _ => None,
+        }
+    }
+}
+
+/// A refrigerant by its ANSI/ASHRAE Standard 34 designation.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopRefrigerant {
+    /// 1,1,1,2-Tetrafluoroethane.
+    R134a = 1,
+    /// 2,3,3,3-Tetrafluoroprop-1-ene.
+    R1234yf = 2,
+}
+
+impl ColdloopRefrigerant {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"R-134a"),
+            2 => Some(c"R-1234yf"),
+            _ => None,
+        }
+    }
+}
+
+/// A state of the system that explains its readings; `no-fault` is one of them.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopFault {
+    /// The system is as it should be.
+    NoFault = 0,
+    /// The compressor pumps too little: worn pistons, valves or gasket.
+    WornCompressor = 1,
+    /// Too little refrigerant.
+    Undercharge = 2,
+    /// Too much refrigerant.
+    Overcharge = 3,
+    /// Too little air through the condenser: dirt, fan, shroud.
+    CondenserAirflowLoss = 4,
+    /// Air or another non-condensable gas in the circuit.
+    NonCondensables = 5,
+    /// A restriction between condenser and expansion device, drier included.
+    LiquidLineRestriction = 6,
+    /// The expansion valve feeds too much.
+    ExpansionValveStuckOpen = 7,
+    /// The expansion valve feeds too little.
+    ExpansionValveStuckClosed = 8,
+    /// The orifice tube or its screen is clogged.
+    OrificeRestricted = 9,
+    /// Too little air over the evaporator: filter, blower, dirt.
+    EvaporatorAirflowLoss = 10,
+    /// Frost blocks the evaporator because its low limit fails.
+    EvaporatorIcing = 11,
+    /// Water in the refrigerant freezes at the expansion device.
+    MoistureIcing = 12,
+    /// The displacement or speed control holds the compressor back.
+    CompressorControlFault = 13,
+    /// The compressor is not driven.
+    ClutchNotEngaged = 14,
+    /// The clutch or the belt slips.
+    ClutchSlipping = 15,
+    /// Warm air joins the cold: blend door or heater valve.
+    HeaterAirMixing = 16,
+    /// A restriction between compressor and condenser outlet.
+    HighSideRestriction = 17,
+    /// A restriction between evaporator and compressor.
+    SuctionLineRestriction = 18,
+    /// The charge is another refrigerant or a mixture.
+    WrongRefrigerant = 19,
+    /// A gauge, its zero, its unit or its hose misleads.
+    GaugeError = 20,
+}
+
+impl ColdloopFault {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            0 => Some(c"no-fault"),
+            1 => Some(c"worn-compressor"),
+            2 => Some(c"undercharge"),
+            3 => Some(c"overcharge"),
+            4 => Some(c"condenser-airflow-loss"),
+            5 => Some(c"non-condensables"),
+            6 => Some(c"liquid-line-restriction"),
+            7 => Some(c"expansion-valve-stuck-open"),
+            8 => Some(c"expansion-valve-stuck-closed"),
+            9 => Some(c"orifice-restricted"),
+            10 => Some(c"evaporator-airflow-loss"),
+            11 => Some(c"evaporator-icing"),
+            12 => Some(c"moisture-icing"),
+            13 => Some(c"compressor-control-fault"),
+            14 => Some(c"clutch-not-engaged"),
+            15 => Some(c"clutch-slipping"),
+            16 => Some(c"heater-air-mixing"),
+            17 => Some(c"high-side-restriction"),
+            18 => Some(c"suction-line-restriction"),
+            19 => Some(c"wrong-refrigerant"),
+            20 => Some(c"gauge-error"),
+            _ => None,
+        }
+    }
+}
+
+/// What the readings allow one to say.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopVerdict {
+    /// The readings are those of a sound system.
+    Healthy = 1,
+    /// One fault explains the readings.
+    NamedFault = 2,
+    /// A short list explains the readings and these readings cannot part it.
+    CannotTell = 3,
+    /// No single explanation fits: measure again.
+    NothingFits = 4,
+    /// Too little was measured to judge.
+    NotEnoughEvidence = 5,
+}
+
+impl ColdloopVerdict {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"healthy"),
+            2 => Some(c"named-fault"),
+            3 => Some(c"cannot-tell"),
+            4 => Some(c"nothing-fits"),
+            5 => Some(c"not-enough-evidence"),
+            _ => None,
+        }
+    }
+}
+
+/// What a function returns: 0, or why it has no answer.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopStatus {
+    /// The answer stands in the out-pointers.
+    Ok = 0,
+    /// The value lies outside the range in which an answer would be physical.
+    OutOfRange = 1,
+    /// The value is NaN or infinite.
+    NotFinite = 2,
+    /// A quantity was written without its unit.
+    MissingUnit = 3,
+    /// A pressure was written without saying gauge, absolute or vacuum.
+    MissingDatum = 4,
+    /// The unit is not one that this quantity can have.
+    UnknownUnit = 5,
+    /// A comma was used as the decimal mark.
+    DecimalComma = 6,
+    /// The text does not start with a number.
+    NotANumber = 7,
+    /// The name is not in the vocabulary.
+    UnknownName = 8,
+    /// A solver stopped before it reached its tolerance.
+    NoConvergence = 9,
+    /// Pressure and temperature lie on the saturation line and do not fix the state.
+    TwoPhase = 10,
+    /// A value that the answer needs was not given.
+    Missing = 11,
+    /// Two given values contradict each other.
+    Inconsistent = 12,
+    /// No published data support an answer here.
+    NotAvailable = 13,
+    /// A pointer that must not be null was null.
+    NullPointer = 1001,
+    /// The size field of a struct is not one that this library knows.
+    StructSize = 1002,
+    /// A text is not UTF-8.
+    NotUtf8 = 1003,
+    /// A defect of the library was caught at its boundary; please report it.
+    Internal = 1004,
+}
+
+impl ColdloopStatus {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The sentence of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            0 => Some(c"The answer stands in the out-pointers."),
+            1 => Some(c"The value lies outside the range in which an answer would be physical."),
+            2 => Some(c"The value is NaN or infinite."),
+            3 => Some(c"A quantity was written without its unit."),
+            4 => Some(c"A pressure was written without saying gauge, absolute or vacuum."),
+            5 => Some(c"The unit is not one that this quantity can have."),
+            6 => Some(c"A comma was used as the decimal mark."),
+            7 => Some(c"The text does not start with a number."),
+            8 => Some(c"The name is not in the vocabulary."),
+            9 => Some(c"A solver stopped before it reached its tolerance."),
+            10 => Some(c"Pressure and temperature lie on the saturation line and do not fix the state."),
+            11 => Some(c"A value that the answer needs was not given."),
+            12 => Some(c"Two given values contradict each other."),
+            13 => Some(c"No published data support an answer here."),
+            1001 => Some(c"A pointer that must not be null was null."),
+            1002 => Some(c"The size field of a struct is not one that this library knows."),
+            1003 => Some(c"A text is not UTF-8."),
+            1004 => Some(c"A defect of the library was caught at its boundary; please report it."),
+            _ => None,
+        }
+    }
+}

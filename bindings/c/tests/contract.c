@@ -1,0 +1,114 @@
+/* The promises of coldloop.h: statuses, NaN on failure, details, truncation, null pointers, versions. */
+
+#include "check.h"
+#include "coldloop.h"
+
+#include <math.h>
+#include <string.h>
+
+static void version(void)
+{
+    char header[32];
+    snprintf(header, sizeof header, "%d.%d.%d", COLDLOOP_VERSION_MAJOR, COLDLOOP_VERSION_MINOR, COLDLOOP_VERSION_PATCH);
+    CHECK(strcmp(coldloop_version(), header) == 0);
+}
+
+static void air(void)
+{
+    double pa = 0.0;
+    CHECK(coldloop_standard_pressure(1000.0, &pa, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(fabs(pa - 89874.6) < 0.1); /* ISO 2533:1975, table 5 */
+    CHECK(coldloop_absolute_pressure(241316.0, pa, &pa, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(fabs(pa - 331190.6) < 0.1);
+    CHECK(coldloop_absolute_pressure(NAN, 101325.0, &pa, NULL) == COLDLOOP_STATUS_NOT_FINITE);
+    CHECK(isnan(pa));
+    CHECK(coldloop_absolute_pressure(1e5, 14.7, &pa, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE);
+}
+
+static void a_failure_leaves_nan_and_tells_its_details(void)
+{
+    double pa = 1.0;
+    coldloop_error error;
+    error.size = sizeof error;
+    CHECK(coldloop_standard_pressure(20000.0, &pa, &error) == COLDLOOP_STATUS_OUT_OF_RANGE);
+    CHECK(isnan(pa));
+    CHECK(error.size == sizeof error);
+    CHECK(error.status == COLDLOOP_STATUS_OUT_OF_RANGE);
+    CHECK(error.quantity == COLDLOOP_QUANTITY_ALTITUDE);
+    CHECK(error.value == 20000.0 && error.low == -500.0 && error.high == 9000.0);
+
+    pa = 1.0;
+    CHECK(coldloop_standard_pressure(NAN, &pa, &error) == COLDLOOP_STATUS_NOT_FINITE);
+    CHECK(isnan(pa) && isnan(error.value));
+
+    CHECK(coldloop_standard_pressure(0.0, &pa, &error) == COLDLOOP_STATUS_OK);
+    CHECK(error.status == COLDLOOP_STATUS_OK && error.quantity == 0 && isnan(error.value));
+}
+
+static void messages_are_cut_as_snprintf_cuts(void)
+{
+    const char *whole = "altitude 20000 m is outside -500 m to 9000 m";
+    char buffer[64];
+    double pa;
+    coldloop_error error;
+    error.size = sizeof error;
+    coldloop_standard_pressure(20000.0, &pa, &error);
+    CHECK(coldloop_error_message(&error, NULL, 0) == strlen(whole));
+    CHECK(coldloop_error_message(&error, buffer, sizeof buffer) == strlen(whole));
+    CHECK(strcmp(buffer, whole) == 0);
+    CHECK(coldloop_error_message(&error, buffer, 9) == strlen(whole));
+    CHECK(strcmp(buffer, "altitude") == 0);
+    CHECK(coldloop_error_message(NULL, buffer, sizeof buffer) == 0 && buffer[0] == '\0');
+    error.size = 8;
+    CHECK(coldloop_error_message(&error, buffer, sizeof buffer) == 0 && buffer[0] == '\0');
+}
+
+static void null_and_foreign_structs_are_refused(void)
+{
+    double pa = 1.0;
+    coldloop_error error;
+    error.size = sizeof error;
+    CHECK(coldloop_standard_pressure(0.0, NULL, NULL) == COLDLOOP_STATUS_NULL_POINTER);
+    CHECK(coldloop_standard_pressure(0.0, NULL, &error) == COLDLOOP_STATUS_NULL_POINTER);
+    CHECK(error.status == COLDLOOP_STATUS_NULL_POINTER);
+    error.size = 8;
+    CHECK(coldloop_standard_pressure(0.0, &pa, &error) == COLDLOOP_STATUS_STRUCT_SIZE);
+    CHECK(isnan(pa) && error.size == 8);
+}
+
+static void every_status_has_a_sentence(void)
+{
+    const char *none = coldloop_status_text(999);
+    for (uint32_t status = COLDLOOP_STATUS_OK; status <= COLDLOOP_STATUS_NOT_AVAILABLE; status++)
+        CHECK(strcmp(coldloop_status_text(status), none) != 0);
+    for (uint32_t status = COLDLOOP_STATUS_NULL_POINTER; status <= COLDLOOP_STATUS_INTERNAL; status++)
+        CHECK(strcmp(coldloop_status_text(status), none) != 0);
+    CHECK(strcmp(coldloop_quantity_name(COLDLOOP_QUANTITY_VOLTAGE), "voltage") == 0);
+    CHECK(coldloop_quantity_name(999) == NULL);
+}
+
+static void refrigerants_are_numbers_with_names(void)
+{
+    uint32_t refrigerant = 99;
+    CHECK(strcmp(coldloop_refrigerant_name(COLDLOOP_REFRIGERANT_R134A), "R-134a") == 0);
+    CHECK(coldloop_refrigerant_name(0) == NULL);
+    CHECK(coldloop_refrigerant_from_name("r1234yf", &refrigerant, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(refrigerant == COLDLOOP_REFRIGERANT_R1234YF);
+    CHECK(coldloop_refrigerant_from_name("R-9999", &refrigerant, NULL) == COLDLOOP_STATUS_UNKNOWN_NAME);
+    CHECK(refrigerant == 0);
+    CHECK(coldloop_refrigerant_from_name("\xff", &refrigerant, NULL) == COLDLOOP_STATUS_NOT_UTF8);
+    CHECK(coldloop_refrigerant_from_name(NULL, &refrigerant, NULL) == COLDLOOP_STATUS_NULL_POINTER);
+    CHECK(coldloop_refrigerant_from_name("R-134a", NULL, NULL) == COLDLOOP_STATUS_NULL_POINTER);
+}
+
+int main(void)
+{
+    version();
+    refrigerants_are_numbers_with_names();
+    air();
+    a_failure_leaves_nan_and_tells_its_details();
+    messages_are_cut_as_snprintf_cuts();
+    null_and_foreign_structs_are_refused();
+    every_status_has_a_sentence();
+    return checks_end();
+}
