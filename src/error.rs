@@ -106,7 +106,12 @@ impl fmt::Display for Error {
                 )
             }
             ErrorKind::UnknownUnit => write!(f, "this is not a unit of {quantity}; write {}", quantity.spelling()),
-            ErrorKind::DecimalComma => write!(f, "a comma is not a decimal mark here: write 2.4, not 2,4"),
+            ErrorKind::DecimalComma => {
+                write!(
+                    f,
+                    "a comma marks neither decimals nor thousands here: write 2.4 and 1500, not 2,4 and 1,500"
+                )
+            }
             ErrorKind::NotANumber => write!(f, "{quantity} starts with a number, as in {}", quantity.spelling()),
             ErrorKind::UnknownName => write!(f, "this name is not in the vocabulary"),
             ErrorKind::NoConvergence => write!(f, "the solver stopped at a residual of {value}, above {high}"),

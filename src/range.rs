@@ -48,5 +48,26 @@ pub const RELATIVE_HUMIDITY: Range = Range::new(Quantity::RelativeHumidity, 0.0,
 pub const ALTITUDE: Range = Range::new(Quantity::Altitude, -500.0, 9_000.0);
 /// Barometric pressure at those altitudes, weather included.
 pub const BAROMETER: Range = Range::new(Quantity::AbsolutePressure, 28_000.0, 112_000.0);
-/// Ends of the scale of a refrigerant gauge; the upper bound leaves room for R-744.
-pub const SCALE: Range = Range::new(Quantity::GaugePressure, -110_000.0, 40_000_000.0);
+/// Absolute pressures that a reading can have; the upper bound leaves room for R-744 and its safety valve.
+pub const ABSOLUTE_PRESSURE: Range = Range::new(Quantity::AbsolutePressure, 0.0, 40_000_000.0);
+/// Gauge pressures that a reading can have, and the ends of a gauge's scale; none lies further below the surrounding
+/// air than that air's own pressure.
+pub const GAUGE_PRESSURE: Range = Range::new(Quantity::GaugePressure, -BAROMETER.high, 40_000_000.0);
+/// Gauge pressures of a vacuum.
+pub const VACUUM: Range = Range::new(Quantity::GaugePressure, -BAROMETER.high, 0.0);
+/// Temperatures that can be written.
+pub const TEMPERATURE: Range = Range::new(Quantity::Temperature, 0.0, 2_000.0);
+/// Temperature differences that can be written.
+pub const TEMPERATURE_DIFFERENCE: Range = Range::new(Quantity::TemperatureDifference, -500.0, 500.0);
+/// Vehicle speeds.
+pub const SPEED: Range = Range::new(Quantity::Speed, 0.0, 100.0);
+/// Speeds of an engine or a compressor, up to 18,000 revolutions per minute.
+pub const ROTATIONAL_SPEED: Range = Range::new(Quantity::RotationalSpeed, 0.0, 300.0);
+/// Masses of refrigerant or oil in a vehicle or a cylinder.
+pub const MASS: Range = Range::new(Quantity::Mass, 0.0, 1_000.0);
+/// Durations, up to a year.
+pub const DURATION: Range = Range::new(Quantity::Duration, 0.0, 366.0 * 86_400.0);
+/// Frequencies of events such as clutch engagements.
+pub const FREQUENCY: Range = Range::new(Quantity::Frequency, 0.0, 1_000.0);
+/// Voltages, up to those of an electric compressor.
+pub const VOLTAGE: Range = Range::new(Quantity::Voltage, -2_000.0, 2_000.0);

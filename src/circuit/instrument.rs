@@ -2,7 +2,7 @@
 
 use crate::error::Error;
 use crate::names::{GaugeClass, Thermometer};
-use crate::range::SCALE;
+use crate::range::GAUGE_PRESSURE;
 
 /// The standard uncertainty of a limit of error: an error anywhere within the limit is taken as equally likely.
 ///
@@ -54,7 +54,7 @@ impl Gauge {
 
     /// A gauge of this class whose scale runs from `low_pa` to `high_pa` above the surrounding air.
     ///
-    /// Errors: `NotFinite`; `OutOfRange` when an end lies outside [`SCALE`] or the upper end is not above the lower.
+    /// Errors: `NotFinite`; `OutOfRange` when an end lies outside [`GAUGE_PRESSURE`] or the upper end is not above the lower.
     ///
     /// ```
     /// use coldloop::{GaugeClass, circuit::Gauge};
@@ -63,9 +63,14 @@ impl Gauge {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn new(class: GaugeClass, low_pa: f64, high_pa: f64) -> Result<Self, Error> {
-        let (low_pa, high_pa) = (SCALE.check(low_pa)?, SCALE.check(high_pa)?);
+        let (low_pa, high_pa) = (GAUGE_PRESSURE.check(low_pa)?, GAUGE_PRESSURE.check(high_pa)?);
         if high_pa <= low_pa {
-            return Err(Error::out_of_range(SCALE.quantity, high_pa, low_pa, SCALE.high));
+            return Err(Error::out_of_range(
+                GAUGE_PRESSURE.quantity,
+                high_pa,
+                low_pa,
+                GAUGE_PRESSURE.high,
+            ));
         }
         Ok(Self { class, low_pa, high_pa })
     }

@@ -3,7 +3,9 @@
 //! This is the one room that names `uom`. Inner rooms speak `f64` in SI with the unit in the name.
 
 mod atmosphere;
+pub mod constants;
 mod pressure;
+pub mod text;
 
 pub use atmosphere::{STANDARD_PRESSURE_PA, standard_pressure_pa};
 pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings};
@@ -12,6 +14,18 @@ use uom::si::temperature_interval::kelvin as kelvin_difference;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit, kelvin};
 
 /// A thermodynamic temperature: a point on the scale. Two of them cannot be added.
+///
+/// ```compile_fail,E0369
+/// use coldloop::units::celsius;
+/// let _ = celsius(20.0) + celsius(5.0);
+/// ```
+///
+/// A difference can:
+///
+/// ```
+/// use coldloop::units::{celsius, in_celsius, kelvins_difference};
+/// assert!((in_celsius(celsius(20.0) + kelvins_difference(5.0)) - 25.0).abs() < 1e-12);
+/// ```
 pub type Temperature = uom::si::f64::ThermodynamicTemperature;
 
 /// A temperature difference: superheat, subcooling, approach.
@@ -35,6 +49,16 @@ pub fn fahrenheit(value: f64) -> Temperature {
 /// The temperature in kelvin.
 pub fn in_kelvins(temperature: Temperature) -> f64 {
     temperature.get::<kelvin>()
+}
+
+/// The temperature in degrees Celsius.
+pub fn in_celsius(temperature: Temperature) -> f64 {
+    temperature.get::<degree_celsius>()
+}
+
+/// The temperature in degrees Fahrenheit.
+pub fn in_fahrenheit(temperature: Temperature) -> f64 {
+    temperature.get::<degree_fahrenheit>()
 }
 
 /// The temperature difference of `value` kelvin.

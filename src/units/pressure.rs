@@ -1,16 +1,38 @@
 //! Absolute and gauge pressure as two types, and the air that joins them.
 
 use super::atmosphere::{STANDARD_PRESSURE_PA, standard_pressure_pa};
+use super::constants::{INHG_PA, MICRON_PA, PSI_PA};
 use crate::error::Error;
 use crate::range::BAROMETER;
 
 /// A pressure above vacuum.
+///
+/// ```
+/// use coldloop::units::{AbsolutePressure, Surroundings};
+/// let low_side = AbsolutePressure::from_kpa(342.6);
+/// assert!((low_side.gauge(Surroundings::SEA_LEVEL).psig() - 35.0).abs() < 0.01);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub struct AbsolutePressure {
     pa: f64,
 }
 
 /// A pressure above (or, negative, below) the surrounding air.
+///
+/// ```
+/// use coldloop::units::{GaugePressure, Surroundings};
+/// let low_side = GaugePressure::from_psig(35.0);
+/// assert!((low_side.absolute(Surroundings::SEA_LEVEL).psia() - 49.7).abs() < 0.01);
+/// assert!((low_side.absolute(Surroundings::at_altitude(1_600.0)?).psia() - 47.1).abs() < 0.02);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+///
+/// It is no absolute pressure, and cannot be used as one:
+///
+/// ```compile_fail,E0308
+/// use coldloop::units::{GaugePressure, Surroundings};
+/// let _ = Surroundings::measured(GaugePressure::from_bar(1.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub struct GaugePressure {
     pa: f64,
@@ -25,11 +47,17 @@ pub enum Pressure {
     Gauge(GaugePressure),
 }
 
-/// The pressure of the air around the gauge.
+/// The pressure of the air around the gauge, and how well it is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Surroundings {
     pa: f64,
+    standard_uncertainty_pa: f64,
 }
+
+/// Standard deviation of the weather's air pressure about the standard atmosphere. From general knowledge, no source.
+const WEATHER_PA: f64 = 700.0;
+/// Standard uncertainty of a workshop or telephone barometer. From general knowledge, no source.
+const BAROMETER_PA: f64 = 100.0;
 
 impl AbsolutePressure {
     /// `pa` pascals above vacuum.
@@ -37,9 +65,51 @@ impl AbsolutePressure {
         Self { pa }
     }
 
+    /// `kpa` kilopascals above vacuum.
+    pub const fn from_kpa(kpa: f64) -> Self {
+        Self { pa: kpa * 1_000.0 }
+    }
+
+    /// `bar` bars above vacuum.
+    pub const fn from_bar(bar: f64) -> Self {
+        Self { pa: bar * 100_000.0 }
+    }
+
+    /// `psia` pounds-force per square inch above vacuum.
+    pub const fn from_psia(psia: f64) -> Self {
+        Self { pa: psia * PSI_PA }
+    }
+
+    /// `microns` microns of mercury above vacuum.
+    pub const fn from_microns(microns: f64) -> Self {
+        Self {
+            pa: microns * MICRON_PA,
+        }
+    }
+
     /// Pascals above vacuum.
     pub const fn pa(self) -> f64 {
         self.pa
+    }
+
+    /// Kilopascals above vacuum.
+    pub const fn kpa(self) -> f64 {
+        self.pa / 1_000.0
+    }
+
+    /// Bars above vacuum.
+    pub const fn bar(self) -> f64 {
+        self.pa / 100_000.0
+    }
+
+    /// Pounds-force per square inch above vacuum.
+    pub const fn psia(self) -> f64 {
+        self.pa / PSI_PA
+    }
+
+    /// Microns of mercury above vacuum.
+    pub const fn microns(self) -> f64 {
+        self.pa / MICRON_PA
     }
 
     /// What a gauge zeroed in these surroundings shows.
@@ -56,9 +126,49 @@ impl GaugePressure {
         Self { pa }
     }
 
+    /// `kpa` kilopascals above the surrounding air.
+    pub const fn from_kpa(kpa: f64) -> Self {
+        Self { pa: kpa * 1_000.0 }
+    }
+
+    /// `bar` bars above the surrounding air.
+    pub const fn from_bar(bar: f64) -> Self {
+        Self { pa: bar * 100_000.0 }
+    }
+
+    /// `psig` pounds-force per square inch above the surrounding air.
+    pub const fn from_psig(psig: f64) -> Self {
+        Self { pa: psig * PSI_PA }
+    }
+
+    /// A vacuum of `inhg` inches of mercury below the surrounding air.
+    pub const fn from_inhg_vacuum(inhg: f64) -> Self {
+        Self { pa: -inhg * INHG_PA }
+    }
+
     /// Pascals above the surrounding air.
     pub const fn pa(self) -> f64 {
         self.pa
+    }
+
+    /// Kilopascals above the surrounding air.
+    pub const fn kpa(self) -> f64 {
+        self.pa / 1_000.0
+    }
+
+    /// Bars above the surrounding air.
+    pub const fn bar(self) -> f64 {
+        self.pa / 100_000.0
+    }
+
+    /// Pounds-force per square inch above the surrounding air.
+    pub const fn psig(self) -> f64 {
+        self.pa / PSI_PA
+    }
+
+    /// Inches of mercury below the surrounding air.
+    pub const fn inhg_vacuum(self) -> f64 {
+        -self.pa / INHG_PA
     }
 
     /// The pressure above vacuum of a gauge zeroed in these surroundings.
@@ -95,6 +205,7 @@ impl Surroundings {
     /// Standard sea level, said aloud.
     pub const SEA_LEVEL: Self = Self {
         pa: STANDARD_PRESSURE_PA,
+        standard_uncertainty_pa: WEATHER_PA,
     };
 
     /// The standard atmosphere at a geopotential altitude in metres. Source: ISO 2533:1975.
@@ -103,6 +214,7 @@ impl Surroundings {
     pub fn at_altitude(altitude_m: f64) -> Result<Self, Error> {
         Ok(Self {
             pa: standard_pressure_pa(altitude_m)?,
+            standard_uncertainty_pa: WEATHER_PA,
         })
     }
 
@@ -112,11 +224,18 @@ impl Surroundings {
     pub fn measured(barometer: AbsolutePressure) -> Result<Self, Error> {
         Ok(Self {
             pa: BAROMETER.check(barometer.pa)?,
+            standard_uncertainty_pa: BAROMETER_PA,
         })
     }
 
     /// The pressure of the air.
     pub const fn pressure(self) -> AbsolutePressure {
         AbsolutePressure { pa: self.pa }
+    }
+
+    /// Standard uncertainty (one sigma) of that pressure, Pa: 100 Pa when measured, 700 Pa (the weather) when taken from
+    /// the altitude.
+    pub const fn standard_uncertainty_pa(self) -> f64 {
+        self.standard_uncertainty_pa
     }
 }

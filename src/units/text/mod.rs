@@ -1,0 +1,300 @@
+//! Quantities as text: a number, a unit, and for a pressure its datum.
+//!
+//! Reading is strict, because a misread unit is a misdiagnosis: a unit is required, a pressure must say gauge, absolute
+//! or vacuum, a comma is refused. It is lenient in spelling: case, spaces (also no-break ones), dots, brackets and
+//! degree signs do not matter. Nothing is allocated.
+//!
+//! ```
+//! use coldloop::units::text;
+//! assert_eq!(text::pressure("35 psig"), text::pressure("35 PSI (gauge)"));
+//! assert_eq!(text::altitude_m("5250 ft")?, 1600.2);
+//! # Ok::<(), coldloop::Error>(())
+//! ```
+//!
+//! What cannot be read says what to write instead:
+//!
+//! ```
+//! use coldloop::units::text;
+//! let error = text::pressure("35 psi").unwrap_err();
+//! assert_eq!(error.to_string(), "a pressure needs its datum: write psig or psia, \"kPa gauge\" or \"kPa abs\", inHg vacuum");
+//! let error = text::temperature("23,3 °C").unwrap_err();
+//! assert_eq!(error.to_string(), "a comma marks neither decimals nor thousands here: write 2.4 and 1500, not 2,4 and 1,500");
+//! ```
+
+mod pressure;
+mod scan;
+mod written;
+
+pub use pressure::{absolute_pressure, gauge_pressure, pressure};
+pub use written::Written;
+
+use super::constants::{FOOT_M, MILE_M, POUND_KG};
+use super::{Temperature, TemperatureDifference, celsius, fahrenheit, kelvins, kelvins_difference};
+use crate::error::Error;
+use crate::names::{ErrorKind, Quantity};
+use crate::range::{ALTITUDE, DURATION, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range, SPEED};
+use crate::range::{TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLTAGE};
+use scan::{Unit, scan};
+
+/// Spellings of one unit, normalised, and its size: a value times `size` over `over` is in SI.
+struct Row {
+    spellings: &'static [&'static str],
+    size: f64,
+    over: f64,
+}
+
+const fn row(spellings: &'static [&'static str], size: f64) -> Row {
+    Row {
+        spellings,
+        size,
+        over: 1.0,
+    }
+}
+
+const fn fraction(spellings: &'static [&'static str], size: f64, over: f64) -> Row {
+    Row { spellings, size, over }
+}
+
+const ALTITUDES: [Row; 3] = [
+    row(&["m", "metre", "metres", "meter", "meters"], 1.0),
+    row(&["ft", "foot", "feet", "'"], FOOT_M),
+    row(&["km", "kilometre", "kilometres", "kilometer", "kilometers"], 1_000.0),
+];
+
+const SPEEDS: [Row; 3] = [
+    row(&["m/s", "mps"], 1.0),
+    fraction(&["km/h", "kmh", "kph", "km/hr"], 1_000.0, 3_600.0),
+    fraction(&["mph", "mi/h", "miles/h", "milesperhour", "mile/h"], MILE_M, 3_600.0),
+];
+
+const ROTATIONAL_SPEEDS: [Row; 2] = [
+    row(&["1/s", "/s", "s1", "rps", "r/s", "rev/s", "hz"], 1.0),
+    fraction(
+        &[
+            "rpm",
+            "r/min",
+            "rev/min",
+            "revs/min",
+            "1/min",
+            "/min",
+            "min1",
+            "revolutionsperminute",
+        ],
+        1.0,
+        60.0,
+    ),
+];
+
+const MASSES: [Row; 4] = [
+    row(&["kg", "kilogram", "kilograms"], 1.0),
+    fraction(&["g", "gram", "grams", "gramme", "grammes"], 1.0, 1_000.0),
+    row(&["lb", "lbs", "lbm", "pound", "pounds"], POUND_KG),
+    fraction(&["oz", "ounce", "ounces"], POUND_KG, 16.0),
+];
+
+const DURATIONS: [Row; 3] = [
+    row(&["s", "sec", "secs", "second", "seconds"], 1.0),
+    row(&["min", "mins", "minute", "minutes"], 60.0),
+    row(&["h", "hr", "hrs", "hour", "hours"], 3_600.0),
+];
+
+const FREQUENCIES: [Row; 3] = [
+    row(
+        &["1/s", "/s", "hz", "pers", "persecond", "cycles/s", "cyclespersecond"],
+        1.0,
+    ),
+    fraction(
+        &[
+            "/min",
+            "1/min",
+            "permin",
+            "perminute",
+            "cpm",
+            "cycles/min",
+            "cyclespermin",
+            "cyclesperminute",
+            "x/min",
+        ],
+        1.0,
+        60.0,
+    ),
+    fraction(&["/h", "1/h", "perhour", "cycles/h", "cyclesperhour"], 1.0, 3_600.0),
+];
+
+const VOLTAGES: [Row; 3] = [
+    row(&["v", "volt", "volts", "vdc"], 1.0),
+    fraction(&["mv", "millivolt", "millivolts"], 1.0, 1_000.0),
+    row(&["kv", "kilovolt", "kilovolts"], 1_000.0),
+];
+
+/// The value in SI of a number with a unit from `rows`, within `range`.
+fn read(text: &str, rows: &[Row], range: Range) -> Result<f64, Error> {
+    let (number, unit) = scan(text, range.quantity)?;
+    if unit.is_empty() {
+        return Err(Error::of(ErrorKind::MissingUnit, range.quantity));
+    }
+    let row = rows
+        .iter()
+        .find(|row| row.spellings.iter().any(|spelling| unit.is(spelling)))
+        .ok_or(Error::of(ErrorKind::UnknownUnit, range.quantity))?;
+    range.check(number * row.size / row.over)
+}
+
+/// A temperature: `"74 °F"`, `"23.3 °C"`, `"296.5 K"`.
+///
+/// Errors: `NotANumber`, `NotFinite`, `DecimalComma`, `MissingUnit`, `UnknownUnit`; `OutOfRange` outside [`TEMPERATURE`].
+///
+/// ```
+/// use coldloop::units::{fahrenheit, text};
+/// for spelling in ["74 °F", "74F", "74 deg F", "74 degrees Fahrenheit", "74\u{a0}℉"] {
+///     assert_eq!(text::temperature(spelling), Ok(fahrenheit(74.0)));
+/// }
+/// ```
+pub fn temperature(text: &str) -> Result<Temperature, Error> {
+    let (number, unit) = scan(text, Quantity::Temperature)?;
+    let temperature = match scale(&unit, Quantity::Temperature)? {
+        Scale::Kelvin => kelvins(number),
+        Scale::Celsius => celsius(number),
+        Scale::Fahrenheit => fahrenheit(number),
+        Scale::Rankine => kelvins(number * 5.0 / 9.0),
+    };
+    TEMPERATURE.check(super::in_kelvins(temperature))?;
+    Ok(temperature)
+}
+
+/// A temperature difference, superheat for one: `"5 K"`, `"9 °F"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`TEMPERATURE_DIFFERENCE`].
+///
+/// ```
+/// use coldloop::units::{difference_in_kelvins, text};
+/// assert_eq!(difference_in_kelvins(text::temperature_difference("9 °F")?), 5.0);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn temperature_difference(text: &str) -> Result<TemperatureDifference, Error> {
+    let (number, unit) = scan(text, Quantity::TemperatureDifference)?;
+    let kelvin = match scale(&unit, Quantity::TemperatureDifference)? {
+        Scale::Kelvin | Scale::Celsius => number,
+        Scale::Fahrenheit | Scale::Rankine => number * 5.0 / 9.0,
+    };
+    Ok(kelvins_difference(TEMPERATURE_DIFFERENCE.check(kelvin)?))
+}
+
+enum Scale {
+    Kelvin,
+    Celsius,
+    Fahrenheit,
+    Rankine,
+}
+
+fn scale(unit: &Unit, quantity: Quantity) -> Result<Scale, Error> {
+    if unit.is_empty() {
+        return Err(Error::of(ErrorKind::MissingUnit, quantity));
+    }
+    let any = |spellings: &[&str]| spellings.iter().any(|spelling| unit.is(spelling));
+    if any(&["k", "kelvin", "kelvins", "degk"]) {
+        Ok(Scale::Kelvin)
+    } else if any(&[
+        "c",
+        "degc",
+        "degreec",
+        "degreesc",
+        "celsius",
+        "degcelsius",
+        "degreescelsius",
+        "centigrade",
+    ]) {
+        Ok(Scale::Celsius)
+    } else if any(&[
+        "f",
+        "degf",
+        "degreef",
+        "degreesf",
+        "fahrenheit",
+        "degfahrenheit",
+        "degreesfahrenheit",
+    ]) {
+        Ok(Scale::Fahrenheit)
+    } else if any(&["r", "degr", "rankine", "degreesrankine"]) {
+        Ok(Scale::Rankine)
+    } else {
+        Err(Error::of(ErrorKind::UnknownUnit, quantity))
+    }
+}
+
+/// An altitude in metres: `"5250 ft"`, `"1600 m"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`ALTITUDE`].
+pub fn altitude_m(text: &str) -> Result<f64, Error> {
+    read(text, &ALTITUDES, ALTITUDE)
+}
+
+/// A relative humidity, 0 to 1: `"40 %"`, or as a fraction of one without a unit, `"0.4"`.
+///
+/// Errors: as [`temperature`]; `MissingUnit` for a bare number above one, which may be meant in per cent.
+///
+/// ```
+/// use coldloop::{ErrorKind, units::text};
+/// assert_eq!(text::relative_humidity("40 % RH"), Ok(0.4));
+/// assert_eq!(text::relative_humidity("0.4"), Ok(0.4));
+/// assert_eq!(text::relative_humidity("40").unwrap_err().kind, ErrorKind::MissingUnit);
+/// ```
+pub fn relative_humidity(text: &str) -> Result<f64, Error> {
+    let quantity = Quantity::RelativeHumidity;
+    let (number, unit) = scan(text, quantity)?;
+    let fraction = if ["%", "%rh", "percent", "percentrh", "pct"]
+        .iter()
+        .any(|spelling| unit.is(spelling))
+    {
+        number / 100.0
+    } else if !unit.is_empty() {
+        return Err(Error::of(ErrorKind::UnknownUnit, quantity));
+    } else if number > 1.0 {
+        return Err(Error::of(ErrorKind::MissingUnit, quantity));
+    } else {
+        number
+    };
+    RELATIVE_HUMIDITY.check(fraction)
+}
+
+/// A vehicle speed in m/s: `"50 km/h"`, `"30 mph"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`SPEED`].
+pub fn speed_m_s(text: &str) -> Result<f64, Error> {
+    read(text, &SPEEDS, SPEED)
+}
+
+/// A speed of rotation in revolutions per second: `"1500 rpm"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`ROTATIONAL_SPEED`].
+pub fn rotational_speed_hz(text: &str) -> Result<f64, Error> {
+    read(text, &ROTATIONAL_SPEEDS, ROTATIONAL_SPEED)
+}
+
+/// A mass in kg: `"650 g"`, `"1.4 lb"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`MASS`].
+pub fn mass_kg(text: &str) -> Result<f64, Error> {
+    read(text, &MASSES, MASS)
+}
+
+/// A duration in seconds: `"10 min"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`DURATION`].
+pub fn duration_s(text: &str) -> Result<f64, Error> {
+    read(text, &DURATIONS, DURATION)
+}
+
+/// Events per second: `"3 /min"`, `"3 cycles per minute"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`FREQUENCY`].
+pub fn frequency_hz(text: &str) -> Result<f64, Error> {
+    read(text, &FREQUENCIES, FREQUENCY)
+}
+
+/// A voltage in volts: `"2.5 V"`.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`VOLTAGE`].
+pub fn voltage_v(text: &str) -> Result<f64, Error> {
+    read(text, &VOLTAGES, VOLTAGE)
+}
