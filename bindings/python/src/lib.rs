@@ -1,1 +1,39 @@
-//! Python interface of coldloop.
+//! The Python door of coldloop: check, convert, call, map.
+//!
+//! This is `coldloop._core`. It takes a float or a one-dimensional array of floats and gives the same back; shapes,
+//! broadcasting and foreign quantities are the business of the package's Python files.
+
+mod air;
+mod arrays;
+mod errors;
+
+use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
+use pyo3::prelude::*;
+
+/// The compiled part of coldloop; use the package instead.
+#[pymodule]
+mod _core {
+    #[pymodule_export]
+    use super::air::{absolute_pressure, standard_pressure};
+    #[pymodule_export]
+    use super::{refrigerant, refrigerants};
+
+    #[pymodule_export]
+    #[allow(non_upper_case_globals)] // a Python name
+    const __version__: &str = env!("CARGO_PKG_VERSION");
+}
+
+/// The designation of every refrigerant.
+#[pyfunction]
+fn refrigerants() -> Vec<&'static str> {
+    Refrigerant::ALL.iter().map(|refrigerant| refrigerant.id()).collect()
+}
+
+/// Designation and code of a refrigerant, however it is spelled.
+#[pyfunction]
+fn refrigerant(py: Python<'_>, name: &str) -> PyResult<(&'static str, u32)> {
+    let found = Refrigerant::from_id(name).ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name));
+    found
+        .map(|found| (found.id(), found.code()))
+        .map_err(|error| errors::raised(py, error))
+}

@@ -6,6 +6,7 @@
 mod c;
 mod names;
 mod output;
+mod python;
 
 use std::path::Path;
 use std::process::ExitCode;
@@ -27,5 +28,6 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     let vocabularies = names::read(root)?;
     names::compile(&vocabularies, &mut out)?;
     c::compile(root, &vocabularies, &mut out)?;
+    python::compile(&vocabularies, &mut out)?;
     out.finish()
 }
