@@ -287,7 +287,7 @@ uint32_t coldloop_standard_pressure(double altitude_m,
 
 // Pressure above vacuum of what a gauge shows that was zeroed in air of `air_pa_abs`, 28,000 Pa to 112,000 Pa.
 //
-// Errors: NOT_FINITE, OUT_OF_RANGE.
+// Errors: NOT_FINITE; OUT_OF_RANGE, also for a gauge that shows less than a vacuum.
 uint32_t coldloop_absolute_pressure(double pressure_pa_gauge,
                                     double air_pa_abs,
                                     double *pressure_pa_abs,

@@ -8,7 +8,7 @@ mod pressure;
 pub mod text;
 
 pub use atmosphere::{STANDARD_PRESSURE_PA, standard_pressure_pa};
-pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings};
+pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa};
 
 use uom::si::temperature_interval::kelvin as kelvin_difference;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit, kelvin};

@@ -3,7 +3,7 @@
 use super::atmosphere::{STANDARD_PRESSURE_PA, standard_pressure_pa};
 use super::constants::{INHG_PA, MICRON_PA, PSI_PA};
 use crate::error::Error;
-use crate::range::BAROMETER;
+use crate::range::{ABSOLUTE_PRESSURE, BAROMETER, GAUGE_PRESSURE};
 
 /// A pressure above vacuum.
 ///
@@ -238,4 +238,20 @@ impl Surroundings {
     pub const fn standard_uncertainty_pa(self) -> f64 {
         self.standard_uncertainty_pa
     }
+}
+
+/// The pressure above vacuum (Pa) of what a gauge shows that was zeroed in air of `air_pa`, Pa; for doors that speak
+/// plain numbers.
+///
+/// Errors: `NotFinite` and `OutOfRange` outside [`GAUGE_PRESSURE`], [`BAROMETER`] and, for a gauge that shows less
+/// than a vacuum, [`ABSOLUTE_PRESSURE`].
+///
+/// ```
+/// use coldloop::units::absolute_pressure_pa;
+/// assert_eq!(absolute_pressure_pa(250_000.0, 84_000.0)?, 334_000.0);
+/// assert!(absolute_pressure_pa(-90_000.0, 84_000.0).is_err());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn absolute_pressure_pa(gauge_pa: f64, air_pa: f64) -> Result<f64, Error> {
+    ABSOLUTE_PRESSURE.check(GAUGE_PRESSURE.check(gauge_pa)? + BAROMETER.check(air_pa)?)
 }

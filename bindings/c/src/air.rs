@@ -6,8 +6,7 @@
 
 use crate::boundary::number;
 use crate::error::ColdloopError;
-use coldloop::Quantity;
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, standard_pressure_pa};
+use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
 use core::mem::MaybeUninit;
 
 /// Pressure of the standard atmosphere at a geopotential altitude from -500 m to 9,000 m. Source: ISO 2533:1975.
@@ -24,7 +23,7 @@ pub extern "C" fn coldloop_standard_pressure(
 
 /// Pressure above vacuum of what a gauge shows that was zeroed in air of `air_pa_abs`, 28,000 Pa to 112,000 Pa.
 ///
-/// Errors: NOT_FINITE, OUT_OF_RANGE.
+/// Errors: NOT_FINITE; OUT_OF_RANGE, also for a gauge that shows less than a vacuum.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_absolute_pressure(
     pressure_pa_gauge: f64,
@@ -32,13 +31,7 @@ pub extern "C" fn coldloop_absolute_pressure(
     pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    number(pressure_pa_abs, error, || Ok(absolute(pressure_pa_gauge, air_pa_abs)?))
-}
-
-fn absolute(pressure_pa_gauge: f64, air_pa_abs: f64) -> Result<f64, coldloop::Error> {
-    if !pressure_pa_gauge.is_finite() {
-        return Err(coldloop::Error::not_finite(Quantity::GaugePressure, pressure_pa_gauge));
-    }
-    let air = Surroundings::measured(AbsolutePressure::from_pa(air_pa_abs))?;
-    Ok(GaugePressure::from_pa(pressure_pa_gauge).absolute(air).pa())
+    number(pressure_pa_abs, error, || {
+        Ok(absolute_pressure_pa(pressure_pa_gauge, air_pa_abs)?)
+    })
 }

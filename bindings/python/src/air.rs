@@ -1,8 +1,7 @@
 //! The surrounding air.
 
 use crate::arrays::{binary, unary};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, standard_pressure_pa};
-use coldloop::{Error, Quantity};
+use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
 use pyo3::prelude::*;
 
 /// Pressure of the standard atmosphere, Pa.
@@ -18,11 +17,5 @@ pub(crate) fn absolute_pressure<'py>(
     air_pa_abs: &Bound<'py, PyAny>,
     strict: bool,
 ) -> PyResult<Bound<'py, PyAny>> {
-    binary(pressure_pa_gauge, air_pa_abs, strict, |gauge, air| {
-        if !gauge.is_finite() {
-            return Err(Error::not_finite(Quantity::GaugePressure, gauge));
-        }
-        let air = Surroundings::measured(AbsolutePressure::from_pa(air))?;
-        Ok(GaugePressure::from_pa(gauge).absolute(air).pa())
-    })
+    binary(pressure_pa_gauge, air_pa_abs, strict, absolute_pressure_pa)
 }

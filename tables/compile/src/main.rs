@@ -4,6 +4,7 @@
 //! writes none and fails, naming the file, when one of them is stale.
 
 mod c;
+mod cases;
 mod names;
 mod output;
 mod python;
@@ -29,5 +30,6 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     names::compile(&vocabularies, &mut out)?;
     c::compile(root, &vocabularies, &mut out)?;
     python::compile(&vocabularies, &mut out)?;
+    cases::compile(&mut out)?;
     out.finish()
 }

@@ -1,0 +1,55 @@
+//! `tests/cases/functions.csv`: inputs as text, and the status and bits that every door has to give for them.
+//!
+//! The table holds the answers of this build of the crate. It says nothing about their truth (the other tests do);
+//! it says that Rust, C and Python agree to the bit, on this machine and on the one that wrote the table.
+
+use crate::output::Output;
+use coldloop::Error;
+use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
+
+const HEAD: &str = "function,refrigerant,x,y,status,bits\n";
+
+/// Numbers that no physical quantity is.
+const ABSURD: [&str; 8] = ["nan", "inf", "-inf", "0", "-1", "5e-324", "1e308", "-1e300"];
+
+/// Writes `tests/cases/functions.csv`.
+pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
+    let mut table = String::from(HEAD);
+    for x in steps(-600.0, 9_100.0, 37) {
+        table += &row("standard_pressure", "", &x, "", standard_pressure_pa(number(&x)?));
+    }
+    for (gauge, air) in pairs(&steps(-101_325.0, 4e6, 13), &steps(27_000.0, 113_000.0, 5)) {
+        table += &row(
+            "absolute_pressure",
+            "",
+            &gauge,
+            &air,
+            absolute_pressure_pa(number(&gauge)?, number(&air)?),
+        );
+    }
+    out.text("tests/cases/functions.csv", &table)
+}
+
+/// `count` numbers from `low` to `high` with odd digits, and the absurd ones.
+fn steps(low: f64, high: f64, count: u32) -> Vec<String> {
+    let step = |i| low + (high - low) * f64::from(i) / f64::from(count - 1);
+    let even = (0..count).map(|i| format!("{:?}", step(i)));
+    even.chain(ABSURD.map(str::to_string)).collect()
+}
+
+fn pairs(xs: &[String], ys: &[String]) -> Vec<(String, String)> {
+    xs.iter()
+        .flat_map(|x| ys.iter().map(move |y| (x.clone(), y.clone())))
+        .collect()
+}
+
+fn number(text: &str) -> Result<f64, String> {
+    text.parse().map_err(|e| format!("{text}: {e}"))
+}
+
+fn row(function: &str, refrigerant: &str, x: &str, y: &str, answer: Result<f64, Error>) -> String {
+    match answer {
+        Ok(value) => format!("{function},{refrigerant},{x},{y},0,{:016x}\n", value.to_bits()),
+        Err(error) => format!("{function},{refrigerant},{x},{y},{},\n", error.kind.code()),
+    }
+}
