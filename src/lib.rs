@@ -5,6 +5,7 @@
 #[cfg(feature = "serde")]
 extern crate alloc;
 
+pub mod air;
 pub mod circuit;
 pub mod error;
 mod names;

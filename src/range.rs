@@ -71,3 +71,9 @@ pub const DURATION: Range = Range::new(Quantity::Duration, 0.0, 366.0 * 86_400.0
 pub const FREQUENCY: Range = Range::new(Quantity::Frequency, 0.0, 1_000.0);
 /// Voltages, up to those of an electric compressor.
 pub const VOLTAGE: Range = Range::new(Quantity::Voltage, -2_000.0, 2_000.0);
+/// Temperatures of moist air.
+pub const AIR_TEMPERATURE: Range = Range::new(Quantity::Temperature, 203.15, 373.15);
+/// Temperatures at which the saturation pressure of ice and water is known: ASHRAE Fundamentals 2017, ch. 1.
+pub const WATER_TEMPERATURE: Range = Range::new(Quantity::Temperature, 173.15, 473.15);
+/// Humidity ratios of moist air.
+pub const HUMIDITY_RATIO: Range = Range::new(Quantity::HumidityRatio, 0.0, 10.0);

@@ -7,7 +7,8 @@ pub mod constants;
 mod pressure;
 pub mod text;
 
-pub use atmosphere::{STANDARD_PRESSURE_PA, standard_pressure_pa};
+pub(crate) use atmosphere::{DRY_AIR_J_KG_K, LAPSE_K_M, SEA_LEVEL_K};
+pub use atmosphere::{STANDARD_PRESSURE_PA, standard_altitude_m, standard_pressure_pa};
 pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa};
 
 use uom::si::temperature_interval::kelvin as kelvin_difference;

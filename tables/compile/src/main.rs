@@ -3,6 +3,7 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 
+mod air;
 mod c;
 mod cases;
 mod names;
@@ -29,6 +30,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     let vocabularies = names::read(root)?;
     names::compile(&vocabularies, &mut out)?;
     c::compile(root, &vocabularies, &mut out)?;
+    air::compile(root, &mut out)?;
     python::compile(&vocabularies, &mut out)?;
     cases::compile(&mut out)?;
     out.finish()
