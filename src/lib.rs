@@ -7,9 +7,13 @@ extern crate alloc;
 
 pub mod air;
 pub mod circuit;
+pub mod eos;
 pub mod error;
+pub mod fluid;
 mod names;
+pub mod numerics;
 pub mod range;
+pub mod saturation;
 pub mod units;
 pub mod vehicle;
 

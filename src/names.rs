@@ -1413,3 +1413,77 @@ impl core::fmt::Display for Phase {
         f.write_str(self.id())
     }
 }
+
+/// The state at which enthalpy and entropy are counted from; differences do not depend on it.
+///
+/// ```
+/// use coldloop::Reference;
+/// assert_eq!(Reference::Iir.id(), "IIR");
+/// assert_eq!(Reference::from_id("IIR"), Some(Reference::Iir));
+/// assert_eq!(Reference::from_code(1), Some(Reference::Iir));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum Reference {
+    /// Saturated liquid at 0 °C has 200 kJ/kg and 1 kJ/(kg K).
+    Iir = 1,
+    /// Saturated liquid at -40 °C has zero of both.
+    Ashrae = 2,
+    /// Saturated liquid at 101.325 kPa has zero of both.
+    NormalBoilingPoint = 3,
+}
+
+impl Reference {
+    /// Every member, in the order of the table.
+    pub const ALL: [Reference; 3] = [Reference::Iir, Reference::Ashrae, Reference::NormalBoilingPoint];
+
+    const SPELLINGS: [(Reference, &'static [&'static str]); 3] = [
+        (Reference::Iir, &["IIR"]),
+        (Reference::Ashrae, &["ASHRAE"]),
+        (Reference::NormalBoilingPoint, &["NBP"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Reference::Iir => "IIR",
+            Reference::Ashrae => "ASHRAE",
+            Reference::NormalBoilingPoint => "NBP",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Reference::Iir => "Saturated liquid at 0 °C has 200 kJ/kg and 1 kJ/(kg K).",
+            Reference::Ashrae => "Saturated liquid at -40 °C has zero of both.",
+            Reference::NormalBoilingPoint => "Saturated liquid at 101.325 kPa has zero of both.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Reference::Iir),
+            2 => Some(Reference::Ashrae),
+            3 => Some(Reference::NormalBoilingPoint),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Reference {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}

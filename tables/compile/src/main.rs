@@ -6,9 +6,15 @@
 mod air;
 mod c;
 mod cases;
+mod curves;
+mod double;
+mod dual;
+mod equilibrium;
+mod fluid_file;
 mod names;
 mod output;
 mod python;
+mod refrigerants;
 
 use std::path::Path;
 use std::process::ExitCode;
@@ -30,6 +36,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     let vocabularies = names::read(root)?;
     names::compile(&vocabularies, &mut out)?;
     c::compile(root, &vocabularies, &mut out)?;
+    refrigerants::compile(root, &mut out)?;
     air::compile(root, &mut out)?;
     python::compile(&vocabularies, &mut out)?;
     cases::compile(&mut out)?;

@@ -1,0 +1,40 @@
+//! The density at which an isotherm has a given pressure.
+
+use super::helmholtz::Isotherm;
+use crate::error::Error;
+
+/// The relative change of density at which Newton's method has converged: it doubles the digits each time, so the
+/// value after this step is good to rounding.
+const STEP: f64 = 1e-9;
+const MOST_STEPS: usize = 60;
+
+/// The molar density (mol/m3) at which the pressure is `p_pa`, between `low` and `high`, starting at `start`.
+///
+/// Assumes that the pressure rises with density throughout and meets `p_pa` inside; both hold on the stable side of
+/// the saturation line. Newton's method, kept inside a shrinking bracket by bisection.
+///
+/// Errors: `NoConvergence` with the relative residual of the pressure.
+pub fn density_mol_m3(isotherm: &Isotherm<f64>, p_pa: f64, start: f64, low: f64, high: f64) -> Result<f64, Error> {
+    let (mut low, mut high) = (low, high);
+    let mut rho = start.clamp(low, high);
+    let mut residual = f64::INFINITY;
+    for _ in 0..MOST_STEPS {
+        let (p, slope) = isotherm.pressure_pa(rho);
+        residual = p - p_pa;
+        if residual > 0.0 {
+            high = rho;
+        } else {
+            low = rho;
+        }
+        let step = residual / slope;
+        let next = rho - step;
+        let inside = slope > 0.0 && next >= low && next <= high;
+        let next = if inside { next } else { 0.5 * (low + high) };
+        let change = libm::fabs(next - rho);
+        rho = next;
+        if inside && change <= STEP * rho || high - low <= f64::EPSILON * high {
+            return Ok(rho);
+        }
+    }
+    Err(Error::no_convergence(libm::fabs(residual) / p_pa, STEP))
+}

@@ -1,0 +1,15 @@
+//! The equations of state at work: the reduced Helmholtz energy with all its first and second derivatives, the
+//! properties that follow, and the density that gives a pressure.
+//!
+//! What phase a state is in is not asked here; that is the business of the room above, `saturation`.
+
+mod density;
+mod helmholtz;
+mod ideal;
+mod non_analytic;
+mod properties;
+
+pub use density::density_mol_m3;
+pub use helmholtz::{Alpha, Isotherm, MAX_TERMS};
+pub use ideal::Alpha0;
+pub use properties::{Properties, pressure_enthalpy_entropy};

@@ -1,0 +1,71 @@
+//! A fluid: its equation and what else is published of it.
+
+use super::equation::Equation;
+use crate::names::SafetyGroup;
+
+/// A pure fluid.
+#[derive(Clone, Copy, Debug)]
+pub struct Fluid {
+    /// The equation of state.
+    pub equation: Equation,
+    /// The lowest temperature of the equation, K: the triple point or the lower limit of the fit.
+    pub lowest_t_k: f64,
+    /// The highest temperature of the equation, K.
+    pub highest_t_k: f64,
+    /// The highest pressure of the equation, Pa.
+    pub highest_p_pa: f64,
+    /// The published facts.
+    pub facts: Facts,
+}
+
+/// Facts that enter no calculation here; what is not known is `None`.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Facts {
+    /// Chemical name.
+    pub name: &'static str,
+    /// Registry number of the Chemical Abstracts Service.
+    pub cas: &'static str,
+    /// Safety group.
+    pub safety_group: Option<Sourced<SafetyGroup>>,
+    /// Lower flammability limit; `None` for a fluid that does not burn.
+    pub flammability_limit: Option<Sourced<Flammability>>,
+    /// Ozone depletion potential, R-11 being 1.
+    pub ozone_depletion: Option<Sourced<f64>>,
+    /// Global warming potential over 100 years by report.
+    pub warming: &'static [Sourced<Warming>],
+    /// The publication of the equation of state.
+    pub equation: &'static str,
+    /// Its DOI.
+    pub equation_doi: Option<&'static str>,
+    /// The uncertainty that it states.
+    pub equation_uncertainty: Option<&'static str>,
+}
+
+/// A value with where it was found.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sourced<T> {
+    /// The value.
+    pub value: T,
+    /// Where it was found.
+    pub source: &'static str,
+}
+
+/// The least that burns in air.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Flammability {
+    /// By volume, 0 to 1.
+    pub volume_fraction: Option<f64>,
+    /// By mass in air, kg/m3.
+    pub kg_m3: Option<f64>,
+}
+
+/// Global warming potential over 100 years, carbon dioxide being 1.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Warming {
+    /// Assessment report of the IPCC: `AR4`, `AR5`, `AR6`.
+    pub report: &'static str,
+    /// The potential.
+    pub value: f64,
+    /// Whether the report only says "less than".
+    pub is_upper_bound: bool,
+}

@@ -1,0 +1,87 @@
+//! The typed door: what a refrigerant answers about itself.
+
+use super::state::State;
+use super::tables::of;
+use crate::error::Error;
+use crate::fluid::{self, Facts};
+use crate::names::{Reference, Refrigerant};
+use crate::units::{AbsolutePressure, Temperature, in_kelvins, kelvins};
+
+impl Refrigerant {
+    /// The published facts: safety group, flammability limit, warming potential.
+    pub fn facts(self) -> &'static Facts {
+        &fluid::of(self).facts
+    }
+
+    /// The pressure at which the liquid begins to boil. Subcooling is counted from this line.
+    ///
+    /// Source: equilibria of the equation of state, see [`Refrigerant::facts`].
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` below the lowest temperature of the equation and above the critical point.
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, units::celsius};
+    /// let p = Refrigerant::R134a.bubble_pressure(celsius(0.0))?;
+    /// assert!((p.pa() - 292.8e3).abs() < 50.0);
+    /// assert!(Refrigerant::R134a.bubble_pressure(celsius(120.0)).is_err());
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn bubble_pressure(self, temperature: Temperature) -> Result<AbsolutePressure, Error> {
+        Ok(AbsolutePressure::from_pa(super::bubble_pressure_pa(self, in_kelvins(temperature))?))
+    }
+
+    /// The pressure at which the vapour begins to condense. Superheat is counted from this line.
+    ///
+    /// Errors: as [`Refrigerant::bubble_pressure`].
+    pub fn dew_pressure(self, temperature: Temperature) -> Result<AbsolutePressure, Error> {
+        Ok(AbsolutePressure::from_pa(super::dew_pressure_pa(self, in_kelvins(temperature))?))
+    }
+
+    /// The temperature at which the liquid begins to boil.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` outside the pressures of the saturation line.
+    pub fn bubble_temperature(self, pressure: AbsolutePressure) -> Result<Temperature, Error> {
+        Ok(kelvins(super::bubble_temperature_k(self, pressure.pa())?))
+    }
+
+    /// The temperature at which the vapour begins to condense.
+    ///
+    /// Errors: as [`Refrigerant::bubble_temperature`].
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, units::{AbsolutePressure, celsius, in_kelvins}};
+    /// let dew = Refrigerant::R134a.dew_temperature(AbsolutePressure::from_pa(300e3))?;
+    /// assert!((in_kelvins(dew) - 273.82).abs() < 0.01);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn dew_temperature(self, pressure: AbsolutePressure) -> Result<Temperature, Error> {
+        Ok(kelvins(super::dew_temperature_k(self, pressure.pa())?))
+    }
+
+    /// The heat that boils a kilogram of liquid into vapour, J/kg.
+    ///
+    /// Errors: as [`Refrigerant::bubble_pressure`].
+    pub fn latent_heat_j_kg(self, temperature: Temperature) -> Result<f64, Error> {
+        super::latent_heat_j_kg(self, in_kelvins(temperature))
+    }
+
+    /// The state at a temperature and pressure, with its phase.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `TwoPhase` on the saturation line;
+    /// `NotAvailable` when the refrigerant has no such reference state.
+    ///
+    /// ```
+    /// use coldloop::{Phase, Reference, Refrigerant, units::{AbsolutePressure, celsius}};
+    /// let suction = Refrigerant::R134a.state(celsius(10.0), AbsolutePressure::from_pa(300e3), Reference::Iir)?;
+    /// assert_eq!(suction.phase, Phase::Vapour);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn state(
+        self,
+        temperature: Temperature,
+        pressure: AbsolutePressure,
+        reference: Reference,
+    ) -> Result<State, Error> {
+        of(self).state_tp(in_kelvins(temperature), pressure.pa(), reference)
+    }
+}

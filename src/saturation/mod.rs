@@ -1,0 +1,60 @@
+//! Where liquid and vapour meet: bubble and dew curves in both directions, and the phase of a state.
+//!
+//! Bubble (boiling begins, liquid side) and dew (condensing begins, vapour side) exist for every refrigerant. For a
+//! pure one they are one line; for a blend they are two. Superheat is measured from dew, subcooling from bubble.
+
+mod door;
+mod pure;
+mod state;
+pub(crate) mod tables;
+
+pub(crate) use pure::Offset;
+pub use pure::{Branch, Pure};
+pub use state::{Response, State};
+pub use tables::of;
+
+use crate::error::Error;
+use crate::names::Refrigerant;
+
+/// The pressure (Pa) at which the last liquid boils away at `t_k`, K.
+///
+/// Errors: `NotFinite`; `OutOfRange` below the lowest temperature of the equation and above the critical point.
+pub fn dew_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
+    of(refrigerant).pressure_pa(t_k)
+}
+
+/// The pressure (Pa) at which the liquid begins to boil at `t_k`, K.
+///
+/// Errors: as [`dew_pressure_pa`].
+pub fn bubble_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
+    of(refrigerant).pressure_pa(t_k)
+}
+
+/// The temperature (K) at which the vapour begins to condense at `p_pa`, Pa.
+///
+/// Errors: `NotFinite`; `OutOfRange` below the saturation pressure of the lowest temperature and above the critical
+/// pressure.
+pub fn dew_temperature_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
+    of(refrigerant).temperature_k(p_pa)
+}
+
+/// The temperature (K) at which the liquid begins to boil at `p_pa`, Pa.
+///
+/// Errors: as [`dew_temperature_k`].
+pub fn bubble_temperature_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
+    of(refrigerant).temperature_k(p_pa)
+}
+
+/// The slope dp/dT (Pa/K) of the saturation line at `t_k`, K.
+///
+/// Errors: as [`dew_pressure_pa`].
+pub fn slope_pa_k(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
+    of(refrigerant).slope_pa_k(t_k)
+}
+
+/// The heat (J/kg) that boils liquid into vapour at `t_k`, K.
+///
+/// Errors: as [`dew_pressure_pa`].
+pub fn latent_heat_j_kg(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
+    of(refrigerant).latent_heat_j_kg(t_k)
+}

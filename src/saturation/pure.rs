@@ -1,0 +1,150 @@
+//! The saturation line of a pure fluid as curves.
+
+use crate::error::Error;
+use crate::fluid::Fluid;
+use crate::names::{ErrorKind, Quantity, Reference};
+use crate::numerics::Curve;
+use crate::range::Range;
+
+/// A pure fluid with its saturation line.
+///
+/// The pieces of each curve are fitted to equilibria of the equation in extended precision (see tables/compile):
+/// pressure over temperature, temperature over ln p, all else over s = sqrt(1 - T / T_c), in which the branches are
+/// analytic through the critical point.
+#[derive(Clone, Copy, Debug)]
+pub struct Pure {
+    /// Equation, limits and facts.
+    pub fluid: &'static Fluid,
+    /// Critical temperature of the equation itself, K; the published one may differ in its last digits.
+    pub critical_t_k: f64,
+    /// Critical pressure of the equation itself, Pa.
+    pub critical_p_pa: f64,
+    /// Critical density of the equation itself, mol/m3.
+    pub critical_rho_mol_m3: f64,
+    pub(crate) iir: Option<Offset>,
+    pub(crate) ashrae: Option<Offset>,
+    pub(crate) normal_boiling_point: Option<Offset>,
+    pub(crate) pressure_pa: Curve,
+    pub(crate) temperature_k: Curve,
+    pub(crate) liquid_rho_mol_m3: Curve,
+    pub(crate) vapour_rho_mol_m3: Curve,
+    pub(crate) liquid_h_j_kg: Curve,
+    pub(crate) vapour_h_j_kg: Curve,
+    pub(crate) liquid_s_j_kg_k: Curve,
+    pub(crate) vapour_s_j_kg_k: Curve,
+}
+
+/// What a reference state adds to enthalpy and entropy with the constants of the paper.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Offset {
+    pub(crate) h_j_kg: f64,
+    pub(crate) s_j_kg_k: f64,
+}
+
+/// One side of the saturation line at one temperature; energies with the constants of the paper.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Branch {
+    /// Density, mol/m3.
+    pub rho_mol_m3: f64,
+    /// Specific enthalpy, J/kg.
+    pub h_j_kg: f64,
+    /// Specific entropy, J/(kg K).
+    pub s_j_kg_k: f64,
+}
+
+impl Pure {
+    /// The temperatures with a saturation line.
+    #[inline]
+    pub const fn temperatures(&self) -> Range {
+        Range::new(Quantity::Temperature, self.fluid.lowest_t_k, self.critical_t_k)
+    }
+
+    /// The pressures with a saturation line.
+    #[inline]
+    pub fn pressures(&self) -> Range {
+        Range::new(
+            Quantity::AbsolutePressure,
+            self.pressure_pa.at(self.fluid.lowest_t_k),
+            self.critical_p_pa,
+        )
+    }
+
+    /// Saturation pressure (Pa) at `t_k`, K.
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    #[inline]
+    pub fn pressure_pa(&self, t_k: f64) -> Result<f64, Error> {
+        Ok(self.pressure_pa.at(self.temperatures().check(t_k)?))
+    }
+
+    /// Saturation temperature (K) at `p_pa`, Pa.
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    #[inline]
+    pub fn temperature_k(&self, p_pa: f64) -> Result<f64, Error> {
+        let p_pa = self.pressures().check(p_pa)?;
+        let t_k = self.temperature_k.at(libm::log(p_pa));
+        Ok(t_k.clamp(self.fluid.lowest_t_k, self.critical_t_k))
+    }
+
+    /// dp/dT (Pa/K) at `t_k`, K.
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    #[inline]
+    pub fn slope_pa_k(&self, t_k: f64) -> Result<f64, Error> {
+        Ok(self.pressure_pa.with_slope(self.temperatures().check(t_k)?).1)
+    }
+
+    /// The heat (J/kg) that boils liquid into vapour at `t_k`, K.
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    #[inline]
+    pub fn latent_heat_j_kg(&self, t_k: f64) -> Result<f64, Error> {
+        let s = self.distance(self.temperatures().check(t_k)?);
+        Ok(self.vapour_h_j_kg.at(s) - self.liquid_h_j_kg.at(s))
+    }
+
+    /// Saturated liquid at `t_k`, K.
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    #[inline]
+    pub fn liquid(&self, t_k: f64) -> Result<Branch, Error> {
+        let s = self.distance(self.temperatures().check(t_k)?);
+        Ok(Branch {
+            rho_mol_m3: self.liquid_rho_mol_m3.at(s),
+            h_j_kg: self.liquid_h_j_kg.at(s),
+            s_j_kg_k: self.liquid_s_j_kg_k.at(s),
+        })
+    }
+
+    /// Saturated vapour at `t_k`, K.
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    #[inline]
+    pub fn vapour(&self, t_k: f64) -> Result<Branch, Error> {
+        let s = self.distance(self.temperatures().check(t_k)?);
+        Ok(Branch {
+            rho_mol_m3: self.vapour_rho_mol_m3.at(s),
+            h_j_kg: self.vapour_h_j_kg.at(s),
+            s_j_kg_k: self.vapour_s_j_kg_k.at(s),
+        })
+    }
+
+    /// What `reference` adds to enthalpy and entropy.
+    ///
+    /// Errors: `NotAvailable` where the fluid is no liquid in that state.
+    pub(crate) fn offset(&self, reference: Reference) -> Result<Offset, Error> {
+        let offset = match reference {
+            Reference::Iir => self.iir,
+            Reference::Ashrae => self.ashrae,
+            Reference::NormalBoilingPoint => self.normal_boiling_point,
+        };
+        offset.ok_or(Error::of(ErrorKind::NotAvailable, Quantity::Enthalpy))
+    }
+
+    /// s = sqrt(1 - T / T_c); the difference is exact close to the critical point.
+    #[inline]
+    pub(crate) fn distance(&self, t_k: f64) -> f64 {
+        libm::sqrt((self.critical_t_k - t_k) / self.critical_t_k)
+    }
+}

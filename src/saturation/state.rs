@@ -1,0 +1,226 @@
+//! States, with their phase always told.
+
+use super::pure::{Branch, Offset, Pure};
+use crate::eos::{Isotherm, Properties, density_mol_m3};
+use crate::error::Error;
+use crate::names::{ErrorKind, Phase, Quantity, Reference};
+use crate::range::Range;
+
+/// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion blur as much.
+const ON_THE_LINE: f64 = 1e-12;
+/// No equation here is asked beyond this multiple of its critical density.
+const DENSEST: f64 = 5.0;
+
+/// A state of a pure fluid in equilibrium, in SI; enthalpy and entropy count from the reference state asked for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct State {
+    /// The phase.
+    pub phase: Phase,
+    /// Mass fraction of vapour; `None` outside the two phases.
+    pub quality: Option<f64>,
+    /// Temperature, K.
+    pub t_k: f64,
+    /// Pressure, Pa.
+    pub p_pa: f64,
+    /// Molar density, mol/m3.
+    pub rho_mol_m3: f64,
+    /// Density, kg/m3.
+    pub rho_kg_m3: f64,
+    /// Specific enthalpy, J/kg.
+    pub h_j_kg: f64,
+    /// Specific entropy, J/(kg K).
+    pub s_j_kg_k: f64,
+    /// How the phase responds to change; `None` in two phases, which have no such figures.
+    pub response: Option<Response>,
+}
+
+/// How a homogeneous phase responds to change.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Response {
+    /// Specific heat at constant volume, J/(kg K).
+    pub cv_j_kg_k: f64,
+    /// Specific heat at constant pressure, J/(kg K).
+    pub cp_j_kg_k: f64,
+    /// Speed of sound, m/s.
+    pub w_m_s: f64,
+    /// (dT/dp) at constant enthalpy, K/Pa.
+    pub joule_thomson_k_pa: f64,
+    /// (dp/dT) at constant density, Pa/K.
+    pub dp_dt_pa_k: f64,
+    /// (dp/drho) at constant temperature, J/mol.
+    pub dp_drho_j_mol: f64,
+    /// Isothermal compressibility (drho/dp)/rho, 1/Pa.
+    pub isothermal_compressibility_1_pa: f64,
+    /// Isobaric expansion -(drho/dT)/rho, 1/K.
+    pub isobaric_expansion_1_k: f64,
+}
+
+impl State {
+    /// Specific internal energy, J/kg.
+    pub fn u_j_kg(&self) -> f64 {
+        self.h_j_kg - self.p_pa / self.rho_kg_m3
+    }
+
+    /// Specific Helmholtz energy, J/kg.
+    pub fn a_j_kg(&self) -> f64 {
+        self.u_j_kg() - self.t_k * self.s_j_kg_k
+    }
+
+    /// Specific Gibbs energy, J/kg.
+    pub fn g_j_kg(&self) -> f64 {
+        self.h_j_kg - self.t_k * self.s_j_kg_k
+    }
+}
+
+impl Pure {
+    /// The temperatures for which the equation was made.
+    pub const fn valid_temperatures(&self) -> Range {
+        Range::new(Quantity::Temperature, self.fluid.lowest_t_k, self.fluid.highest_t_k)
+    }
+
+    /// The pressures for which the equation was made; vacuum is not among them.
+    pub const fn valid_pressures(&self) -> Range {
+        Range::new(Quantity::AbsolutePressure, 1e-6, self.fluid.highest_p_pa)
+    }
+
+    /// The state at a temperature (K) and pressure (Pa).
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `TwoPhase` on the saturation line,
+    /// where the quality is needed; `NotAvailable` when the fluid has no such reference state.
+    pub fn state_tp(&self, t_k: f64, p_pa: f64, reference: Reference) -> Result<State, Error> {
+        let t_k = self.valid_temperatures().check(t_k)?;
+        let p_pa = self.valid_pressures().check(p_pa)?;
+        let offset = self.offset(reference)?;
+        let isotherm = Isotherm::new(&self.fluid.equation, t_k);
+        let (phase, rho_mol_m3) = self.density(&isotherm, t_k, p_pa)?;
+        Ok(homogeneous(&isotherm, rho_mol_m3, phase, offset).with_pressure(p_pa))
+    }
+
+    /// The state at a temperature (K) and molar density (mol/m3).
+    ///
+    /// Errors: as [`Pure::state_tp`].
+    pub fn state_t_rho(&self, t_k: f64, rho_mol_m3: f64, reference: Reference) -> Result<State, Error> {
+        let t_k = self.valid_temperatures().check(t_k)?;
+        let densest = DENSEST * self.critical_rho_mol_m3;
+        let rho_mol_m3 = Range::new(Quantity::Density, f64::MIN_POSITIVE, densest).check(rho_mol_m3)?;
+        let offset = self.offset(reference)?;
+        let mut phase = Phase::Supercritical;
+        if t_k < self.critical_t_k {
+            let (liquid, vapour) = (self.liquid(t_k)?, self.vapour(t_k)?);
+            if rho_mol_m3 > vapour.rho_mol_m3 && rho_mol_m3 < liquid.rho_mol_m3 {
+                // Volumes mix by mass.
+                let volume = 1.0 / rho_mol_m3 - 1.0 / liquid.rho_mol_m3;
+                let quality = volume / (1.0 / vapour.rho_mol_m3 - 1.0 / liquid.rho_mol_m3);
+                return Ok(self.two_phase(t_k, self.pressure_pa(t_k)?, quality, offset, liquid, vapour));
+            }
+            phase = if rho_mol_m3 >= liquid.rho_mol_m3 { Phase::Liquid } else { Phase::Vapour };
+        }
+        let isotherm = Isotherm::new(&self.fluid.equation, t_k);
+        let state = homogeneous(&isotherm, rho_mol_m3, phase, offset);
+        self.valid_pressures().check(state.p_pa)?;
+        Ok(state)
+    }
+
+    /// The state on the saturation line at a temperature (K) and quality (0 liquid, 1 vapour).
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`, `NotAvailable`.
+    pub fn state_tq(&self, t_k: f64, quality: f64, reference: Reference) -> Result<State, Error> {
+        let quality = QUALITY.check(quality)?;
+        let offset = self.offset(reference)?;
+        let p_pa = self.pressure_pa(t_k)?;
+        let (liquid, vapour) = (self.liquid(t_k)?, self.vapour(t_k)?);
+        Ok(self.two_phase(t_k, p_pa, quality, offset, liquid, vapour))
+    }
+
+    /// The state on the saturation line at a pressure (Pa) and quality (0 liquid, 1 vapour).
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`, `NotAvailable`.
+    pub fn state_pq(&self, p_pa: f64, quality: f64, reference: Reference) -> Result<State, Error> {
+        let state = self.state_tq(self.temperature_k(p_pa)?, quality, reference)?;
+        Ok(state.with_pressure(p_pa))
+    }
+
+    /// The phase and the density (mol/m3) at a temperature (K) and pressure (Pa).
+    fn density(&self, isotherm: &Isotherm<f64>, t_k: f64, p_pa: f64) -> Result<(Phase, f64), Error> {
+        let rt = self.fluid.equation.gas_constant * t_k;
+        let densest = DENSEST * self.critical_rho_mol_m3;
+        if t_k >= self.critical_t_k {
+            let start = (p_pa / rt).min(self.critical_rho_mol_m3);
+            let rho = density_mol_m3(isotherm, p_pa, start, 0.0, densest)?;
+            return Ok((Phase::Supercritical, rho));
+        }
+        let saturation_pa = self.pressure_pa(t_k)?;
+        if libm::fabs(p_pa - saturation_pa) <= ON_THE_LINE * saturation_pa {
+            return Err(Error::of(ErrorKind::TwoPhase, Quantity::AbsolutePressure));
+        }
+        // A little room on the other side of the line, because curve and equation differ by rounding.
+        let s = self.distance(t_k);
+        if p_pa < saturation_pa {
+            let last = self.vapour_rho_mol_m3.at(s);
+            let share = p_pa / saturation_pa;
+            let compressibility = 1.0 + (saturation_pa / (last * rt) - 1.0) * share;
+            let start = p_pa / (rt * compressibility);
+            let rho = density_mol_m3(isotherm, p_pa, start, 0.0, last * (1.0 + 1e-9))?;
+            Ok((Phase::Vapour, rho))
+        } else {
+            let first = self.liquid_rho_mol_m3.at(s);
+            let slope = isotherm.pressure_pa(first).1;
+            let start = first + (p_pa - saturation_pa) / slope;
+            let rho = density_mol_m3(isotherm, p_pa, start, first * (1.0 - 1e-9), densest)?;
+            Ok((Phase::Liquid, rho))
+        }
+    }
+
+    fn two_phase(&self, t_k: f64, p_pa: f64, quality: f64, offset: Offset, liquid: Branch, vapour: Branch) -> State {
+        let mixed = |liquid: f64, vapour: f64| liquid + quality * (vapour - liquid);
+        let rho_mol_m3 = 1.0 / mixed(1.0 / liquid.rho_mol_m3, 1.0 / vapour.rho_mol_m3);
+        State {
+            phase: Phase::TwoPhase,
+            quality: Some(quality),
+            t_k,
+            p_pa,
+            rho_mol_m3,
+            rho_kg_m3: rho_mol_m3 * self.fluid.equation.molar_mass,
+            h_j_kg: mixed(liquid.h_j_kg, vapour.h_j_kg) + offset.h_j_kg,
+            s_j_kg_k: mixed(liquid.s_j_kg_k, vapour.s_j_kg_k) + offset.s_j_kg_k,
+            response: None,
+        }
+    }
+}
+
+const QUALITY: Range = Range::new(Quantity::Quality, 0.0, 1.0);
+
+impl State {
+    /// The pressure that was given, in place of the one that comes back from the density with its rounding.
+    fn with_pressure(mut self, p_pa: f64) -> Self {
+        self.p_pa = p_pa;
+        self
+    }
+}
+
+fn homogeneous(isotherm: &Isotherm<f64>, rho_mol_m3: f64, phase: Phase, offset: Offset) -> State {
+    let properties = Properties::new(isotherm, rho_mol_m3);
+    let Properties { dp_dt_pa_k, dp_drho_j_mol, cp_j_kg_k, t_k, .. } = properties;
+    let expansion = dp_dt_pa_k / (dp_drho_j_mol * rho_mol_m3);
+    let rho_kg_m3 = rho_mol_m3 * isotherm.equation().molar_mass;
+    State {
+        phase,
+        quality: None,
+        t_k,
+        p_pa: properties.p_pa,
+        rho_mol_m3,
+        rho_kg_m3,
+        h_j_kg: properties.h_j_kg + offset.h_j_kg,
+        s_j_kg_k: properties.s_j_kg_k + offset.s_j_kg_k,
+        response: Some(Response {
+            cv_j_kg_k: properties.cv_j_kg_k,
+            cp_j_kg_k,
+            w_m_s: libm::sqrt(properties.w2_m2_s2),
+            joule_thomson_k_pa: (t_k * expansion - 1.0) / (rho_kg_m3 * cp_j_kg_k),
+            dp_dt_pa_k,
+            dp_drho_j_mol,
+            isothermal_compressibility_1_pa: 1.0 / (rho_mol_m3 * dp_drho_j_mol),
+            isobaric_expansion_1_k: expansion,
+        }),
+    }
+}
