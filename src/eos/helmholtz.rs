@@ -64,7 +64,11 @@ impl<R: Real> Isotherm<R> {
         let zero = number(0.0);
         // First the logarithm of each factor, and tau and tau^2 times the derivatives of that logarithm's power.
         let mut factors = [zero; MAX_TERMS];
-        let mut thermal = [Thermal { a: zero, t: zero, tt: zero }; MAX_TERMS];
+        let mut thermal = [Thermal {
+            a: zero,
+            t: zero,
+            tt: zero,
+        }; MAX_TERMS];
         let mut slots = factors.iter_mut().zip(&mut thermal);
         for (term, (factor, thermal)) in equation.power.iter().zip(&mut slots) {
             *factor = number(term.t) * ln_tau;
@@ -210,7 +214,12 @@ impl<R: Real> Isotherm<R> {
             let slope = number(2.0 * term.eta) * delta;
             let first = d - slope * (delta - number(term.epsilon));
             let second = first * first - d - slope * delta;
-            each(thermal, density.powers[usize::from(term.d) & MAX_D] * *bell, first, second);
+            each(
+                thermal,
+                density.powers[usize::from(term.d) & MAX_D] * *bell,
+                first,
+                second,
+            );
         }
         for (term, thermal) in self.equation.double_exponential.iter().zip(&mut thermal) {
             density.damped(term.d, term.l, |w, first, second| each(thermal, w, first, second));

@@ -32,7 +32,14 @@ pub(super) fn term<R: Real>(term: &NonAnalytic, tau: R, delta: R) -> Alpha<R> {
     let theta = bent[0] - warm;
     let big = theta * theta + raised[0];
     if big < number(1e-280) {
-        return Alpha { a: zero, d: zero, dd: zero, t: zero, tt: zero, dt: zero };
+        return Alpha {
+            a: zero,
+            d: zero,
+            dd: zero,
+            t: zero,
+            tt: zero,
+            dt: zero,
+        };
     }
     let big_d = two * theta * bent[1] + raised[1];
     let big_dd = two * (bent[1] * bent[1] + theta * bent[2]) + raised[2];

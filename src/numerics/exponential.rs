@@ -1,8 +1,8 @@
 //! e^x without branches, so that a loop over many of them becomes vector code with the same bits as one alone.
 
 const LOG2_E: f64 = core::f64::consts::LOG2_E;
-const LN2_HIGH: f64 = 6.931_471_803_691_238_164_9e-1; // ln 2 to 33 bits, so that k * LN2_HIGH is exact
-const LN2_LOW: f64 = 1.908_214_929_270_587_700_02e-10; // ln 2 - LN2_HIGH
+const LN2_HIGH: f64 = 0.693_147_180_369_123_8; // ln 2 to 33 bits, so that k * LN2_HIGH is exact
+const LN2_LOW: f64 = 1.908_214_929_270_587_7e-10; // ln 2 - LN2_HIGH
 const ROUND: f64 = 6_755_399_441_055_744.0; // 1.5 * 2^52: adding it leaves the nearest whole number in the low bits
 
 /// Below this the result is a subnormal number, which the terms of an equation of state never need.
@@ -30,7 +30,8 @@ pub fn exp(x: f64) -> f64 {
     let r4 = r2 * r2;
     let low = (1.0 / 2.0 + r * (1.0 / 6.0)) + r2 * (1.0 / 24.0 + r * (1.0 / 120.0));
     let middle = (1.0 / 720.0 + r * (1.0 / 5_040.0)) + r2 * (1.0 / 40_320.0 + r * (1.0 / 362_880.0));
-    let high = (1.0 / 3_628_800.0 + r * (1.0 / 39_916_800.0)) + r2 * (1.0 / 479_001_600.0 + r * (1.0 / 6_227_020_800.0));
+    let high =
+        (1.0 / 3_628_800.0 + r * (1.0 / 39_916_800.0)) + r2 * (1.0 / 479_001_600.0 + r * (1.0 / 6_227_020_800.0));
     let tail = low + r4 * (middle + r4 * high);
     let significand = 1.0 + (r + r2 * tail);
     f64::from_bits(significand.to_bits().wrapping_add(shifted.to_bits() << 52))

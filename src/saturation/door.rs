@@ -27,14 +27,20 @@ impl Refrigerant {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn bubble_pressure(self, temperature: Temperature) -> Result<AbsolutePressure, Error> {
-        Ok(AbsolutePressure::from_pa(super::bubble_pressure_pa(self, in_kelvins(temperature))?))
+        Ok(AbsolutePressure::from_pa(super::bubble_pressure_pa(
+            self,
+            in_kelvins(temperature),
+        )?))
     }
 
     /// The pressure at which the vapour begins to condense. Superheat is counted from this line.
     ///
     /// Errors: as [`Refrigerant::bubble_pressure`].
     pub fn dew_pressure(self, temperature: Temperature) -> Result<AbsolutePressure, Error> {
-        Ok(AbsolutePressure::from_pa(super::dew_pressure_pa(self, in_kelvins(temperature))?))
+        Ok(AbsolutePressure::from_pa(super::dew_pressure_pa(
+            self,
+            in_kelvins(temperature),
+        )?))
     }
 
     /// The temperature at which the liquid begins to boil.

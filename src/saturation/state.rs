@@ -113,7 +113,11 @@ impl Pure {
                 let quality = volume / (1.0 / vapour.rho_mol_m3 - 1.0 / liquid.rho_mol_m3);
                 return Ok(self.two_phase(t_k, self.pressure_pa(t_k)?, quality, offset, liquid, vapour));
             }
-            phase = if rho_mol_m3 >= liquid.rho_mol_m3 { Phase::Liquid } else { Phase::Vapour };
+            phase = if rho_mol_m3 >= liquid.rho_mol_m3 {
+                Phase::Liquid
+            } else {
+                Phase::Vapour
+            };
         }
         let isotherm = Isotherm::new(&self.fluid.equation, t_k);
         let state = homogeneous(&isotherm, rho_mol_m3, phase, offset);
@@ -200,7 +204,13 @@ impl State {
 
 fn homogeneous(isotherm: &Isotherm<f64>, rho_mol_m3: f64, phase: Phase, offset: Offset) -> State {
     let properties = Properties::new(isotherm, rho_mol_m3);
-    let Properties { dp_dt_pa_k, dp_drho_j_mol, cp_j_kg_k, t_k, .. } = properties;
+    let Properties {
+        dp_dt_pa_k,
+        dp_drho_j_mol,
+        cp_j_kg_k,
+        t_k,
+        ..
+    } = properties;
     let expansion = dp_dt_pa_k / (dp_drho_j_mol * rho_mol_m3);
     let rho_kg_m3 = rho_mol_m3 * isotherm.equation().molar_mass;
     State {

@@ -23,6 +23,7 @@ pub(crate) static R1234YF: Pure = Pure {
         h_j_kg: -162891.95291122314,
         s_j_kg_k: -857.0152447462884,
     }),
+    // 23 pieces, within 4.2e-15 of the equilibria
     pressure_pa: Curve {
         start: 367.84999999994704,
         density: -0.5197969543148325,
@@ -36,6 +37,7 @@ pub(crate) static R1234YF: Pure = Pure {
         ],
         pieces: &PRESSURE_PA,
     },
+    // 18 pieces, within 4.1e-15 of the equilibria
     temperature_k: Curve {
         start: 15.03467942374311,
         density: -8.04032543210269,
@@ -49,6 +51,7 @@ pub(crate) static R1234YF: Pure = Pure {
         ],
         pieces: &TEMPERATURE_K,
     },
+    // 21 pieces, within 7.3e-16 of the equilibria
     liquid_rho_mol_m3: Curve {
         start: 0.0,
         density: 156.44339434606854,
@@ -62,6 +65,7 @@ pub(crate) static R1234YF: Pure = Pure {
         ],
         pieces: &LIQUID_RHO_MOL_M3,
     },
+    // 27 pieces, within 7.9e-16 of the equilibria
     vapour_rho_mol_m3: Curve {
         start: 0.0,
         density: 156.44339434606854,
@@ -75,6 +79,7 @@ pub(crate) static R1234YF: Pure = Pure {
         ],
         pieces: &VAPOUR_RHO_MOL_M3,
     },
+    // 20 pieces, within 7.8e-16 of the equilibria
     liquid_h_j_kg: Curve {
         start: 0.0,
         density: 156.44339434606854,
@@ -88,6 +93,7 @@ pub(crate) static R1234YF: Pure = Pure {
         ],
         pieces: &LIQUID_H_J_KG,
     },
+    // 20 pieces, within 8.0e-16 of the equilibria
     vapour_h_j_kg: Curve {
         start: 0.0,
         density: 156.44339434606854,
@@ -101,6 +107,7 @@ pub(crate) static R1234YF: Pure = Pure {
         ],
         pieces: &VAPOUR_H_J_KG,
     },
+    // 20 pieces, within 7.6e-16 of the equilibria
     liquid_s_j_kg_k: Curve {
         start: 0.0,
         density: 156.44339434606854,
@@ -114,6 +121,7 @@ pub(crate) static R1234YF: Pure = Pure {
         ],
         pieces: &LIQUID_S_J_KG_K,
     },
+    // 19 pieces, within 6.6e-16 of the equilibria
     vapour_s_j_kg_k: Curve {
         start: 0.0,
         density: 156.44339434606854,

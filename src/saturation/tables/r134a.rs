@@ -23,6 +23,7 @@ pub(crate) static R134A: Pure = Pure {
         h_j_kg: -165810.20928920308,
         s_j_kg_k: -869.0488507407221,
     }),
+    // 21 pieces, within 2.8e-15 of the equilibria
     pressure_pa: Curve {
         start: 374.21196658494824,
         density: -0.6263396371594102,
@@ -36,6 +37,7 @@ pub(crate) static R134A: Pure = Pure {
         ],
         pieces: &PRESSURE_PA,
     },
+    // 17 pieces, within 1.1e-15 of the equilibria
     temperature_k: Curve {
         start: 15.216515282621355,
         density: -13.83561268206671,
@@ -49,6 +51,7 @@ pub(crate) static R134A: Pure = Pure {
         ],
         pieces: &TEMPERATURE_K,
     },
+    // 17 pieces, within 6.9e-16 of the equilibria
     liquid_rho_mol_m3: Curve {
         start: 0.0,
         density: 173.208327696896,
@@ -62,6 +65,7 @@ pub(crate) static R134A: Pure = Pure {
         ],
         pieces: &LIQUID_RHO_MOL_M3,
     },
+    // 20 pieces, within 2.9e-15 of the equilibria
     vapour_rho_mol_m3: Curve {
         start: 0.0,
         density: 173.208327696896,
@@ -75,6 +79,7 @@ pub(crate) static R134A: Pure = Pure {
         ],
         pieces: &VAPOUR_RHO_MOL_M3,
     },
+    // 17 pieces, within 7.1e-16 of the equilibria
     liquid_h_j_kg: Curve {
         start: 0.0,
         density: 173.208327696896,
@@ -88,6 +93,7 @@ pub(crate) static R134A: Pure = Pure {
         ],
         pieces: &LIQUID_H_J_KG,
     },
+    // 16 pieces, within 7.2e-16 of the equilibria
     vapour_h_j_kg: Curve {
         start: 0.0,
         density: 173.208327696896,
@@ -101,6 +107,7 @@ pub(crate) static R134A: Pure = Pure {
         ],
         pieces: &VAPOUR_H_J_KG,
     },
+    // 16 pieces, within 7.8e-16 of the equilibria
     liquid_s_j_kg_k: Curve {
         start: 0.0,
         density: 173.208327696896,
@@ -114,6 +121,7 @@ pub(crate) static R134A: Pure = Pure {
         ],
         pieces: &LIQUID_S_J_KG_K,
     },
+    // 16 pieces, within 8.0e-16 of the equilibria
     vapour_s_j_kg_k: Curve {
         start: 0.0,
         density: 173.208327696896,

@@ -10,6 +10,8 @@ use std::f64::consts::PI;
 const NODES: usize = 16;
 /// What a piece may differ from the equilibria, relative to the value (or to R T_c / M for an energy).
 const TOLERANCE: f64 = 8e-16;
+/// What it may differ where even one cell alone does not meet the tolerance; beyond this nothing is written.
+const LIMIT: f64 = 6e-15;
 
 /// Everything that is committed of a fluid's saturation line.
 pub(crate) struct Saturation {
@@ -65,7 +67,11 @@ pub(crate) fn fit(equation: &'static Equation, lowest_t_k: f64) -> Result<Satura
 
     // The first cell is halved often enough for the critical region of an analytic equation, whose scale is 1e-3 in
     // s, and further for one with non-analytic terms.
-    let (straight, bent) = if equation.non_analytic.is_empty() { (1, 12) } else { (8, Curve::HALVES) };
+    let (straight, bent) = if equation.non_analytic.is_empty() {
+        (1, 12)
+    } else {
+        (8, Curve::HALVES)
+    };
     let by_temperature = Master::new(critical.t_k.to_f64(), lowest_t_k, bent, |t| {
         line.at(line.s_of_t(t)).map(|e| [e.p_pa])
     })?;
@@ -77,7 +83,12 @@ pub(crate) fn fit(equation: &'static Equation, lowest_t_k: f64) -> Result<Satura
     })?;
     let mut branches = Vec::new();
     for (k, (name, _, own_scale)) in BRANCHES.into_iter().enumerate() {
-        let scale = gas / molar_mass * if name.contains("_h_") { critical.t_k } else { Double::from_f64(1.0) };
+        let scale = gas / molar_mass
+            * if name.contains("_h_") {
+                critical.t_k
+            } else {
+                Double::from_f64(1.0)
+            };
         let fitted = if own_scale {
             fit_curve(&by_s, |v| v[k], None, name)?
         } else {
@@ -88,7 +99,9 @@ pub(crate) fn fit(equation: &'static Equation, lowest_t_k: f64) -> Result<Satura
 
     let low = by_temperature.at(lowest)[0].logarithm().to_f64();
     let high = critical.p_pa.logarithm().to_f64();
-    let by_log = Master::new(high, low, bent, |log| invert(&by_temperature, log, lowest, critical.t_k).map(|t| [t]))?;
+    let by_log = Master::new(high, low, bent, |log| {
+        invert(&by_temperature, log, lowest, critical.t_k).map(|t| [t])
+    })?;
     let temperature = fit_curve(&by_log, |v| v[0], None, "temperature_k")?;
     let normal_boiling = Double::from_f64(101_325.0).logarithm();
     let normal_boiling = if normal_boiling.to_f64() > low {
@@ -194,7 +207,11 @@ impl Line {
         let number = Double::from_f64;
         let t = self.t_of_s(number(s));
         let found = equilibrium::equilibrium(self.equation, t, number(liquid), number(log_vapour.exp()))?;
-        Ok((s, found.liquid_rho_mol_m3.to_f64(), found.vapour_rho_mol_m3.to_f64().ln()))
+        Ok((
+            s,
+            found.liquid_rho_mol_m3.to_f64(),
+            found.vapour_rho_mol_m3.to_f64().ln(),
+        ))
     }
 
     fn s_of_t(&self, t: Double) -> Double {
@@ -208,7 +225,10 @@ impl Line {
     /// The equilibrium at `s`, started by a parabola through the three nearest traced points.
     fn at(&self, s: Double) -> Result<Equilibrium, String> {
         let at = s.to_f64();
-        let place = self.trace.partition_point(|point| point.0 < at).clamp(2, self.trace.len() - 1);
+        let place = self
+            .trace
+            .partition_point(|point| point.0 < at)
+            .clamp(2, self.trace.len() - 1);
         let three = &self.trace[place - 2..=place];
         let liquid = parabola(at, three.iter().map(|p| (p.0, p.1)));
         let vapour = parabola(at, three.iter().map(|p| (p.0, p.2)));
@@ -298,13 +318,18 @@ impl<const N: usize> Master<N> {
             inner if inner < self.depth => 0.5f64.powi((self.depth - inner) as i32),
             outer => (outer + 1 - self.depth) as f64,
         };
-        (self.start + self.width * edge(bin), self.start + self.width * edge(bin + 1))
+        (
+            self.start + self.width * edge(bin),
+            self.start + self.width * edge(bin + 1),
+        )
     }
 
     fn bin(&self, x: f64) -> usize {
         let place = (x - self.start) / self.width;
         if place < 1.0 {
-            return (1..self.depth).filter(|&bin| place >= 0.5f64.powi((self.depth - bin) as i32)).count();
+            return (1..self.depth)
+                .filter(|&bin| place >= 0.5f64.powi((self.depth - bin) as i32))
+                .count();
         }
         (place as usize - 1 + self.depth).min(self.bin_count() - 1)
     }
@@ -369,6 +394,10 @@ fn fit_curve<const N: usize>(
                 fitted.halves[master.depth - 1 - bin] = index;
             }
         }
+        if error > LIMIT {
+            let (from, to) = (master.bounds(first).0, master.bounds(last).1);
+            return Err(format!("{name}: the piece from {from} to {to} is off by {error:.1e}"));
+        }
         fitted.error = fitted.error.max(error);
         fitted.pieces.push(piece);
         first = last + 1;
@@ -407,7 +436,10 @@ fn fit_piece(start: f64, end: f64, value: &impl Fn(Double) -> Double, scale: Opt
     for k in 0..=24 {
         let y = number((PI * f64::from(k) / 24.0).cos());
         let exact = value(number(middle) + y / number(piece_scale));
-        let found = powers.iter().rev().fold(number(0.0), |sum, &c| sum * y + number(c.to_f64()));
+        let found = powers
+            .iter()
+            .rev()
+            .fold(number(0.0), |sum, &c| sum * y + number(c.to_f64()));
         let off = (found - exact).to_f64().abs();
         error = error.max(off / (exact.to_f64().abs() + scale.unwrap_or(0.0)));
     }

@@ -33,7 +33,11 @@ pub(crate) fn critical(equation: &'static Equation) -> Result<Critical, String> 
     let mut rho = Double::from_f64(equation.reducing_rho_mol_m3);
     if !equation.non_analytic.is_empty() {
         let p_pa = Isotherm::new(equation, t).pressure_pa(rho).0;
-        return Ok(Critical { t_k: t, p_pa, rho_mol_m3: rho });
+        return Ok(Critical {
+            t_k: t,
+            p_pa,
+            rho_mol_m3: rho,
+        });
     }
     for _ in 0..100 {
         let by_rho = slopes(equation, Dual::constant(t), Dual::variable(rho));
@@ -50,7 +54,11 @@ pub(crate) fn critical(equation: &'static Equation) -> Result<Critical, String> 
         t = t - held * t_step;
         if change < 1e-25 {
             let p_pa = Isotherm::new(equation, t).pressure_pa(rho).0;
-            return Ok(Critical { t_k: t, p_pa, rho_mol_m3: rho });
+            return Ok(Critical {
+                t_k: t,
+                p_pa,
+                rho_mol_m3: rho,
+            });
         }
     }
     Err("no critical point found".to_string())
@@ -70,7 +78,12 @@ fn slopes(equation: &'static Equation, t: Dual<Double>, rho: Dual<Double>) -> (D
 ///
 /// Newton's method for equal pressure and equal Gibbs energy in the liquid density and the logarithm of the vapour
 /// density. Fails rather than returning two equal densities.
-pub(crate) fn equilibrium(equation: &'static Equation, t: Double, liquid: Double, vapour: Double) -> Result<Equilibrium, String> {
+pub(crate) fn equilibrium(
+    equation: &'static Equation,
+    t: Double,
+    liquid: Double,
+    vapour: Double,
+) -> Result<Equilibrium, String> {
     let number = Double::from_f64;
     let isotherm = Isotherm::new(equation, t);
     let rt = number(equation.gas_constant) * t;
@@ -110,7 +123,10 @@ fn gibbs(isotherm: &Isotherm<Double>, rho: Double) -> Double {
 
 fn finish(isotherm: &Isotherm<Double>, liquid: Double, vapour: Double) -> Result<Equilibrium, String> {
     if ((liquid - vapour) / liquid).to_f64() < 1e-12 {
-        return Err(format!("liquid and vapour fell together at {} K", isotherm.t_k().to_f64()));
+        return Err(format!(
+            "liquid and vapour fell together at {} K",
+            isotherm.t_k().to_f64()
+        ));
     }
     let (_, h1, s1) = pressure_enthalpy_entropy(isotherm, liquid);
     let (p, h2, s2) = pressure_enthalpy_entropy(isotherm, vapour);

@@ -106,7 +106,9 @@ pub(crate) struct Compiled {
 /// Every fluid of a folder, by file name.
 pub(crate) fn read_all(folder: &Path) -> Result<Vec<Compiled>, String> {
     let entries = fs::read_dir(folder).map_err(|e| format!("{}: {e}", folder.display()))?;
-    let mut paths: Vec<_> = entries.filter_map(|entry| entry.ok().map(|entry| entry.path())).collect();
+    let mut paths: Vec<_> = entries
+        .filter_map(|entry| entry.ok().map(|entry| entry.path()))
+        .collect();
     paths.retain(|path| path.extension().is_some_and(|end| end == "toml"));
     paths.sort();
     let read = |path: &Path| {
@@ -114,7 +116,10 @@ pub(crate) fn read_all(folder: &Path) -> Result<Vec<Compiled>, String> {
         let file: File = toml::from_str(&text).map_err(|e| e.to_string())?;
         file.compile()
     };
-    paths.iter().map(|path| read(path).map_err(|e| format!("{}: {e}", path.display()))).collect()
+    paths
+        .iter()
+        .map(|path| read(path).map_err(|e| format!("{}: {e}", path.display())))
+        .collect()
 }
 
 impl Compiled {
@@ -130,13 +135,32 @@ impl Compiled {
 
     /// The module that holds the equation and the facts.
     pub(crate) fn rust(&self) -> String {
-        let Self { designation, equation, lowest_t_k, highest_t_k, highest_p_pa, facts, .. } = self;
+        let Self {
+            designation,
+            equation,
+            lowest_t_k,
+            highest_t_k,
+            highest_p_pa,
+            facts,
+            ..
+        } = self;
         let constant = self.constant();
         let equation = format!("{equation:?}").replace(": [", ": &[");
-        let has = |text: &str, name: &str| if text.contains(name) { format!("{name}, ") } else { String::new() };
+        let has = |text: &str, name: &str| {
+            if text.contains(name) {
+                format!("{name}, ")
+            } else {
+                String::new()
+            }
+        };
         let facts_named = ["Flammability", "Warming"].map(|name| has(facts, name)).concat();
-        let terms = ["DoubleExponential", "Gaussian", "NonAnalytic", "Power"].map(|name| has(&equation, &format!("{name} {{")).replace(" {", ""));
-        let group = if facts.contains("SafetyGroup::") { "use crate::names::SafetyGroup;\n" } else { "" };
+        let terms = ["DoubleExponential", "Gaussian", "NonAnalytic", "Power"]
+            .map(|name| has(&equation, &format!("{name} {{")).replace(" {", ""));
+        let group = if facts.contains("SafetyGroup::") {
+            "use crate::names::SafetyGroup;\n"
+        } else {
+            ""
+        };
         format!(
             "//! The equation of state of {designation}.\n//!\n//! Generated from tables/refrigerants/{designation}.toml by tables/compile; edit the table, not this file.\n\n\
              use crate::fluid::{{Equation, Facts, Fluid, Ideal, Sourced, {facts_named}{}}};\n{group}\n\
@@ -204,15 +228,28 @@ impl File {
             None => "None".to_string(),
         };
         let flammability = match &facts.flammability_limit {
-            Some(Flammability { volume_percent, kg_m3, source }) => format!(
+            Some(Flammability {
+                volume_percent,
+                kg_m3,
+                source,
+            }) => format!(
                 "Some(Sourced {{ value: Flammability {{ volume_fraction: {:?}, kg_m3: {:?} }}, source: {source:?} }})",
-                volume_percent.as_deref().map(|text| digits(text).map(|percent| percent / 100.0)).transpose()?,
+                volume_percent
+                    .as_deref()
+                    .map(|text| digits(text).map(|percent| percent / 100.0))
+                    .transpose()?,
                 kg_m3.as_deref().map(digits).transpose()?
             ),
             None => "None".to_string(),
         };
         let mut warming = String::new();
-        for Warming { report, value, below, source } in &facts.gwp {
+        for Warming {
+            report,
+            value,
+            below,
+            source,
+        } in &facts.gwp
+        {
             let (bound, text) = match (value, below) {
                 (Some(value), None) => (false, value),
                 (None, Some(below)) => (true, below),
@@ -272,12 +309,23 @@ impl Group {
             if row.len() != self.columns.len() {
                 return Err(format!("{}: {row:?} has not {} columns", self.form, self.columns.len()));
             }
-            rows.push(self.columns.iter().map(String::as_str).zip(row.iter().map(String::as_str)).collect());
+            rows.push(
+                self.columns
+                    .iter()
+                    .map(String::as_str)
+                    .zip(row.iter().map(String::as_str))
+                    .collect(),
+            );
         }
         match self.form.as_str() {
             "power" => {
                 let mut terms = compile_rows(&rows, |row| {
-                    Ok(Power { n: row.number("n")?, t: row.number("t")?, d: row.whole("d")?, l: row.whole("l")? })
+                    Ok(Power {
+                        n: row.number("n")?,
+                        t: row.number("t")?,
+                        d: row.whole("d")?,
+                        l: row.whole("l")?,
+                    })
                 })?;
                 terms.sort_by_key(|term: &Power| term.l);
                 equation.power = Vec::leak(terms);
@@ -309,7 +357,9 @@ impl Group {
                 terms.sort_by_key(|term: &DoubleExponential| term.l);
                 if terms.iter().any(|term| term.m == 0.0) {
                     let (plain, double): (Vec<_>, Vec<_>) = terms.into_iter().partition(|term| term.m == 0.0);
-                    let plain = plain.into_iter().map(|DoubleExponential { n, t, d, l, .. }| Power { n, t, d, l });
+                    let plain = plain
+                        .into_iter()
+                        .map(|DoubleExponential { n, t, d, l, .. }| Power { n, t, d, l });
                     equation.power = Vec::leak(plain.collect());
                     terms = double;
                 }

@@ -16,8 +16,14 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
         let source = saturation_rust(fluid, &saturation)?;
         out.rust(&format!("src/saturation/tables/{}.rs", fluid.module), &source)?;
     }
-    out.rust("src/fluid/tables/mod.rs", &index(&fluids, "fluid::Fluid", "constants of the equation of state"))?;
-    out.rust("src/saturation/tables/mod.rs", &index(&fluids, "saturation::Pure", "saturation curves"))
+    out.rust(
+        "src/fluid/tables/mod.rs",
+        &index(&fluids, "fluid::Fluid", "constants of the equation of state"),
+    )?;
+    out.rust(
+        "src/saturation/tables/mod.rs",
+        &index(&fluids, "saturation::Pure", "saturation curves"),
+    )
 }
 
 /// The list of modules and the function that finds a refrigerant's constant.
@@ -50,18 +56,32 @@ fn saturation_rust(fluid: &Compiled, saturation: &Saturation) -> Result<String, 
         writeln!(text, "{name}: {offset:?},").map_err(|e| e.to_string())?;
     }
     let mut pieces = String::new();
-    let mut curves = vec![("pressure_pa", &saturation.pressure), ("temperature_k", &saturation.temperature)];
+    let mut curves = vec![
+        ("pressure_pa", &saturation.pressure),
+        ("temperature_k", &saturation.temperature),
+    ];
     curves.extend(saturation.branches.iter().map(|(name, curve)| (*name, curve)));
     for (name, curve) in curves {
         let table = name.to_uppercase();
-        println!("{module} {name}: {} pieces, error {:.1e}", curve.pieces.len(), curve.error);
         write_curve(&mut text, &mut pieces, name, &table, curve).map_err(|e| e.to_string())?;
     }
     Ok(text + "};\n\n" + &pieces)
 }
 
 fn write_curve(text: &mut String, pieces: &mut String, name: &str, table: &str, curve: &Fitted) -> std::fmt::Result {
-    let Fitted { start, density, halves, cells, .. } = curve;
+    let Fitted {
+        start,
+        density,
+        halves,
+        cells,
+        ..
+    } = curve;
+    writeln!(
+        text,
+        "// {} pieces, within {:.1e} of the equilibria",
+        curve.pieces.len(),
+        curve.error
+    )?;
     writeln!(
         text,
         "{name}: Curve {{ start: {start:?}, density: {density:?}, halves: {halves:?}, cells: {cells:?}, pieces: &{table} }},"
@@ -72,4 +92,3 @@ fn write_curve(text: &mut String, pieces: &mut String, name: &str, table: &str, 
     }
     writeln!(pieces, "];\n")
 }
-

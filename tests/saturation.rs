@@ -1,0 +1,142 @@
+//! The saturation curves against equilibria found elsewhere, and against the equation itself.
+
+#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+
+use coldloop::eos::Isotherm;
+use coldloop::saturation;
+use coldloop::{ErrorKind, Quantity, Reference, Refrigerant};
+
+/// Relative difference.
+fn off(found: f64, right: f64) -> f64 {
+    ((found - right) / right).abs()
+}
+
+/// Source of the rows: see the head of the file.
+#[test]
+fn curves_meet_equilibria_of_extended_precision() {
+    let text = include_str!("data/saturation.csv");
+    let mut reader = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_reader(text.as_bytes());
+    let mut rows = 0;
+    let mut wrong = Vec::new();
+    for record in reader.records() {
+        let record = record.unwrap();
+        let number = |k: usize| record[k].parse::<f64>().unwrap();
+        let Some(refrigerant) = Refrigerant::from_id(&record[0]) else {
+            continue;
+        };
+        let pure = saturation::of(refrigerant);
+        let t_k = number(1);
+        let equation = &pure.fluid.equation;
+        let denser = equation.reducing_rho_mol_m3 / number(5);
+        let stiffer = denser * equation.gas_constant / number(6);
+        let found = [
+            pure.pressure_pa(t_k).unwrap(),
+            pure.liquid(t_k).unwrap().rho_mol_m3,
+            pure.vapour(t_k).unwrap().rho_mol_m3,
+        ];
+        // Density near the critical point answers to the last digit of the temperature: d ln rho / d ln T grows as
+        // 1 / s, so that half a unit of T is 1e-16 / s.
+        let s = (1.0 - t_k / pure.critical_t_k).max(1e-16).sqrt();
+        // Near the triple point the pressures of the file were taken on the liquid, where the equation loses up to ten
+        // digits of them: they differ from the pressure at the vapour density of the same row, which is right.
+        let printed = number(2) * stiffer;
+        let of_vapour = Isotherm::new(equation, t_k).pressure_pa(number(4) * denser).0;
+        let p_pa = if off(printed, of_vapour) < 2e-14 {
+            printed
+        } else {
+            of_vapour
+        };
+        for (k, found) in found.into_iter().enumerate() {
+            let (allowed, right) = if k == 0 {
+                (1e-14, p_pa)
+            } else {
+                (1e-14f64.max(3e-16 / s), number(2 + k) * denser)
+            };
+            let error = off(found, right);
+            if error > allowed {
+                wrong.push(format!(
+                    "{refrigerant} {t_k} K column {k}: {found} is off by {error:.1e}"
+                ));
+            }
+        }
+        rows += 1;
+    }
+    assert!(rows >= 22, "{rows} rows");
+    assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
+}
+
+#[test]
+fn temperature_of_pressure_of_temperature_comes_back() {
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        let (low, high) = (pure.temperatures().low, pure.temperatures().high);
+        for k in 0..=20_000 {
+            let t_k = (low + (high - low) * f64::from(k) / 20_000.0).min(high);
+            let back = pure
+                .temperature_k(pure.pressure_pa(t_k).unwrap().min(pure.critical_p_pa))
+                .unwrap();
+            assert!(off(back, t_k) < 5e-14, "{refrigerant} {t_k} K comes back as {back} K");
+        }
+    }
+}
+
+#[test]
+fn outside_the_line_the_error_names_the_bounds() {
+    let error = saturation::dew_pressure_pa(Refrigerant::R134a, 400.0).unwrap_err();
+    assert_eq!(
+        (error.kind, error.quantity, error.value),
+        (ErrorKind::OutOfRange, Quantity::Temperature, 400.0)
+    );
+    assert!(error.low == 169.85 && (error.high - 374.211_966_6).abs() < 1e-6);
+    let error = saturation::dew_temperature_k(Refrigerant::R134a, f64::NAN).unwrap_err();
+    assert_eq!(error.kind, ErrorKind::NotFinite);
+}
+
+/// Clapeyron: dp/dT = (s'' - s') rho' rho'' / (rho' - rho''), each from its own curve.
+#[test]
+fn the_slope_is_that_of_clapeyron() {
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        let molar_mass = pure.fluid.equation.molar_mass;
+        let (low, high) = (pure.temperatures().low, pure.temperatures().high);
+        for k in 0..500 {
+            let t_k = low + (high - low) * f64::from(k) / 500.0;
+            let (liquid, vapour) = (pure.liquid(t_k).unwrap(), pure.vapour(t_k).unwrap());
+            let volume = (1.0 / vapour.rho_mol_m3 - 1.0 / liquid.rho_mol_m3) / molar_mass;
+            let clapeyron = (vapour.s_j_kg_k - liquid.s_j_kg_k) / volume;
+            let slope = pure.slope_pa_k(t_k).unwrap();
+            // The derivative of a piece loses the digits that its width gains, and the differences of both sides
+            // lose those that the critical point takes: 1e-16 / s^2 at most.
+            let s2 = 1.0 - t_k / pure.critical_t_k;
+            assert!(
+                off(slope, clapeyron) < 1e-11 + 1e-15 / s2,
+                "{refrigerant} {t_k} K: {slope} {clapeyron}"
+            );
+        }
+    }
+}
+
+#[test]
+fn states_join_the_saturation_line() {
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        for t_k in [200.0, 250.0, 300.0, 350.0] {
+            let p_pa = pure.pressure_pa(t_k).unwrap();
+            let dew = pure.state_tq(t_k, 1.0, Reference::Iir).unwrap();
+            let bubble = pure.state_tq(t_k, 0.0, Reference::Iir).unwrap();
+            let vapour = pure.state_tp(t_k, p_pa * (1.0 - 1e-11), Reference::Iir).unwrap();
+            let liquid = pure.state_tp(t_k, p_pa * (1.0 + 1e-11), Reference::Iir).unwrap();
+            for (near, line) in [(vapour, dew), (liquid, bubble)] {
+                assert!(off(near.rho_mol_m3, line.rho_mol_m3) < 1e-9);
+                assert!((near.h_j_kg - line.h_j_kg).abs() < 1e-9 * 200e3);
+                assert!((near.s_j_kg_k - line.s_j_kg_k).abs() < 1e-9 * 1e3);
+            }
+            assert_eq!(
+                pure.state_tp(t_k, p_pa, Reference::Iir).unwrap_err().kind,
+                ErrorKind::TwoPhase
+            );
+        }
+    }
+}
