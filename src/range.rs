@@ -57,6 +57,8 @@ pub const GAUGE_PRESSURE: Range = Range::new(Quantity::GaugePressure, -BAROMETER
 pub const VACUUM: Range = Range::new(Quantity::GaugePressure, -BAROMETER.high, 0.0);
 /// Temperatures that can be written.
 pub const TEMPERATURE: Range = Range::new(Quantity::Temperature, 0.0, 2_000.0);
+/// Temperatures that a line or a vent of a vehicle can have.
+pub const LINE_TEMPERATURE: Range = Range::new(Quantity::Temperature, 193.15, 473.15);
 /// Temperature differences that can be written.
 pub const TEMPERATURE_DIFFERENCE: Range = Range::new(Quantity::TemperatureDifference, -500.0, 500.0);
 /// Vehicle speeds.

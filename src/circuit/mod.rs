@@ -1,7 +1,12 @@
 //! From readings to state points: what was measured, how well, and what follows from it.
 
+mod derived;
+mod estimate;
+mod figures;
 mod instrument;
 mod readings;
 
+pub use derived::{Derived, subcooling, superheat};
+pub use estimate::Estimate;
 pub use instrument::Gauge;
 pub use readings::{Reading, Readings};

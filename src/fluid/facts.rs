@@ -39,6 +39,8 @@ pub struct Facts {
     pub equation_doi: Option<&'static str>,
     /// The uncertainty that it states.
     pub equation_uncertainty: Option<&'static str>,
+    /// What it states of the saturation pressure, relative; `None` where it states nothing.
+    pub saturation_uncertainty: Option<f64>,
 }
 
 /// A value with where it was found.

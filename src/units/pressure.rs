@@ -33,6 +33,11 @@ pub struct AbsolutePressure {
 /// use coldloop::units::{GaugePressure, Surroundings};
 /// let _ = Surroundings::measured(GaugePressure::from_bar(1.0));
 /// ```
+///
+/// ```compile_fail,E0308
+/// use coldloop::{Refrigerant, units::GaugePressure};
+/// let _ = Refrigerant::R134a.dew_temperature(GaugePressure::from_psig(35.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub struct GaugePressure {
     pa: f64,

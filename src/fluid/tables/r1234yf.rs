@@ -196,5 +196,6 @@ pub(crate) static R1234YF: Fluid = Fluid {
         equation_uncertainty: Some(
             "saturation pressure 0.1 %, liquid rho 0.1 %, vapour rho 0.2 % to 0.3 %, w 0.02 % to 0.1 % (from memory)",
         ),
+        saturation_uncertainty: Some(0.001),
     },
 };

@@ -194,5 +194,6 @@ pub(crate) static R134A: Fluid = Fluid {
         equation: "R. Tillner-Roth, H. D. Baehr: An International Standard Formulation for the Thermodynamic Properties of 1,1,1,2-Tetrafluoroethane (HFC-134a) for Temperatures from 170 K to 455 K and Pressures up to 70 MPa. J. Phys. Chem. Ref. Data 23 (1994) 657-729",
         equation_doi: Some("10.1063/1.555958"),
         equation_uncertainty: Some("rho 0.05 %, saturation pressure 0.02 %, cp 0.5 % to 1 % (abstract)"),
+        saturation_uncertainty: Some(0.0002),
     },
 };

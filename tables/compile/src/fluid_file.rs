@@ -51,6 +51,7 @@ struct Source {
     citation: String,
     doi: Option<String>,
     uncertainty: Option<String>,
+    saturation_uncertainty: Option<String>,
     gas_constant_j_mol_k: String,
     reducing_temperature_k: String,
     reducing_density_kg_m3: Option<String>,
@@ -261,8 +262,9 @@ impl File {
             );
         }
         let source = &self.equation;
+        let saturation = source.saturation_uncertainty.as_deref().map(digits).transpose()?;
         Ok(format!(
-            "Facts {{ name: {:?}, cas: {:?}, safety_group: {group}, flammability_limit: {flammability}, ozone_depletion: {odp}, warming: &[{warming}], equation: {:?}, equation_doi: {:?}, equation_uncertainty: {:?} }}",
+            "Facts {{ name: {:?}, cas: {:?}, safety_group: {group}, flammability_limit: {flammability}, ozone_depletion: {odp}, warming: &[{warming}], equation: {:?}, equation_doi: {:?}, equation_uncertainty: {:?}, saturation_uncertainty: {saturation:?} }}",
             self.name, self.cas, source.citation, source.doi, source.uncertainty
         ))
     }

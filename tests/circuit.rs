@@ -1,0 +1,412 @@
+//! What follows from readings: against hand calculation, and its uncertainty against a simulation.
+
+#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+
+use approx::assert_relative_eq;
+use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, subcooling, superheat};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins,
+};
+use coldloop::{Error, ErrorKind, GaugeClass, Quantity, Refrigerant, Thermometer};
+use proptest::prelude::*;
+use proptest::test_runner::{RngAlgorithm, TestRng};
+
+fn gauge(psig: f64, gauge: Gauge) -> Reading<Pressure> {
+    Reading::<Pressure>::new(GaugePressure::from_psig(psig).into(), gauge)
+}
+
+fn line(t_c: f64) -> Reading<Temperature> {
+    Reading::<Temperature>::new(celsius(t_c), Thermometer::ClampThermistor)
+}
+
+/// A sound R-134a system on a mild day.
+fn healthy() -> Readings {
+    Readings {
+        low_side: Some(gauge(35.0, Gauge::LOW_SIDE)),
+        high_side: Some(gauge(175.0, Gauge::HIGH_SIDE)),
+        vent: Some(line(6.0)),
+        suction_line: Some(line(12.0)),
+        discharge_line: Some(line(72.0)),
+        liquid_line: Some(line(42.0)),
+        ..Readings::default()
+    }
+}
+
+fn derived(readings: &Readings) -> Derived {
+    Derived::new(Refrigerant::R134a, readings, Surroundings::SEA_LEVEL, Some(line(24.0))).unwrap()
+}
+
+fn value(estimate: Option<Estimate>) -> f64 {
+    estimate.unwrap().value
+}
+
+/// Saturation of R-134a: ASHRAE Handbook - Fundamentals, ch. 30 (from memory): 0.2928 MPa at 0 °C, 1.0166 MPa at 40 °C.
+#[test]
+fn saturation_temperatures_are_those_of_the_tables() {
+    let absolute = |mpa: f64| Some(Reading::within(AbsolutePressure::from_pa(mpa * 1e6).into(), 0.0));
+    let d = derived(&Readings {
+        low_side: absolute(0.2928),
+        high_side: absolute(1.0166),
+        ..healthy()
+    });
+    // half a digit of the printed pressures
+    assert_relative_eq!(value(d.low_dew_k), 273.15, epsilon = 0.01);
+    assert_relative_eq!(value(d.high_bubble_k), 313.15, epsilon = 0.01);
+    assert_relative_eq!(value(d.superheat_k), 12.0, epsilon = 0.01);
+    assert_relative_eq!(value(d.subcooling_k), -2.0, epsilon = 0.01);
+}
+
+#[test]
+fn figures_are_differences_of_readings_and_saturation() {
+    let d = derived(&healthy());
+    assert_relative_eq!(value(d.low_side_pa), 342_643.0, max_relative = 1e-5); // (35 + 14.696) psi
+    assert_relative_eq!(value(d.pressure_ratio), 189.696 / 49.696, max_relative = 1e-5);
+    assert_relative_eq!(
+        value(d.superheat_k),
+        in_kelvins(celsius(12.0)) - value(d.low_dew_k),
+        epsilon = 1e-12
+    );
+    assert_relative_eq!(value(d.subcooling_k), value(d.high_bubble_k) - 315.15, epsilon = 1e-12);
+    assert_relative_eq!(
+        value(d.discharge_superheat_k),
+        345.15 - value(d.high_dew_k),
+        epsilon = 1e-12
+    );
+    assert_relative_eq!(
+        value(d.condensing_above_ambient_k),
+        value(d.high_dew_k) - 297.15,
+        epsilon = 1e-12
+    );
+    assert_relative_eq!(
+        value(d.vent_above_evaporating_k),
+        279.15 - value(d.low_dew_k),
+        epsilon = 1e-12
+    );
+}
+
+/// Cengel & Boles, example 11-2: R-134a enters the compressor at 0.14 MPa and -10 °C (246.36 kJ/kg), leaves it at
+/// 0.8 MPa and 50 °C (286.69 kJ/kg) and the condenser at 0.72 MPa and 26 °C (87.83 kJ/kg); isentropic efficiency 93.9 %
+/// (284.21 kJ/kg). The book counts the liquid as saturated.
+#[test]
+fn cooling_and_efficiency_are_those_of_cengel_and_boles() {
+    let absolute = |mpa: f64| Some(Reading::within(AbsolutePressure::from_pa(mpa * 1e6).into(), 0.0));
+    let exact = |t_c: f64| Some(Reading::within(celsius(t_c), 0.0));
+    let mut readings = Readings {
+        low_side: absolute(0.14),
+        high_side: absolute(0.72),
+        suction_line: exact(-10.0),
+        liquid_line: exact(26.0),
+        ..Readings::default()
+    };
+    assert_relative_eq!(
+        value(derived(&readings).cooling_j_kg),
+        246_360.0 - 87_830.0,
+        max_relative = 1e-3
+    );
+    readings.high_side = absolute(0.8);
+    readings.discharge_line = exact(50.0);
+    assert_relative_eq!(value(derived(&readings).isentropic_efficiency), 0.939, epsilon = 2e-3);
+}
+
+#[test]
+fn a_reading_that_was_not_taken_leaves_its_figures_out() {
+    let d = derived(&Readings {
+        low_side: healthy().low_side,
+        ..Readings::default()
+    });
+    assert!(d.low_dew_k.is_some() && d.low_bubble_k.is_some());
+    assert_eq!(
+        (d.pressure_ratio, d.superheat_k, d.subcooling_k, d.high_dew_k),
+        (None, None, None, None)
+    );
+    assert_eq!((d.cooling_j_kg, d.isentropic_efficiency), (None, None));
+    // the condenser outlet stands in for the liquid line
+    let outlet = Readings {
+        liquid_line: None,
+        condenser_outlet: healthy().liquid_line,
+        ..healthy()
+    };
+    assert_eq!(derived(&outlet).subcooling_k, derived(&healthy()).subcooling_k);
+}
+
+#[test]
+fn odd_figures_are_told_and_impossible_readings_refused() {
+    let air = Surroundings::SEA_LEVEL;
+    let flooded = superheat(Refrigerant::R134a, line(0.0), gauge(35.0, Gauge::LOW_SIDE), air).unwrap();
+    assert!(flooded.value < -4.0);
+    let bubbly = subcooling(Refrigerant::R134a, line(55.0), gauge(175.0, Gauge::HIGH_SIDE), air).unwrap();
+    assert!(bubbly.value < -5.0);
+    assert_eq!(
+        derived(&Readings {
+            liquid_line: Some(line(55.0)),
+            ..healthy()
+        })
+        .cooling_j_kg,
+        None
+    );
+    let refused = |readings: Readings| {
+        let error = Derived::new(Refrigerant::R134a, &readings, air, None).unwrap_err();
+        (error.kind, error.quantity)
+    };
+    let low = |psig| Readings {
+        low_side: Some(gauge(psig, Gauge::LOW_SIDE)),
+        ..Readings::default()
+    };
+    assert_eq!(refused(low(f64::NAN)), (ErrorKind::NotFinite, Quantity::GaugePressure));
+    assert_eq!(refused(low(-14.8)), (ErrorKind::OutOfRange, Quantity::AbsolutePressure));
+    assert_eq!(refused(low(-50.0)), (ErrorKind::OutOfRange, Quantity::GaugePressure));
+    let hot = Readings {
+        suction_line: Some(line(400.0)),
+        ..Readings::default()
+    };
+    assert_eq!(refused(hot), (ErrorKind::OutOfRange, Quantity::Temperature));
+    let sure = Readings {
+        vent: Some(Reading {
+            value: celsius(5.0),
+            standard_uncertainty: -1.0,
+        }),
+        ..Readings::default()
+    };
+    assert_eq!(refused(sure), (ErrorKind::OutOfRange, Quantity::TemperatureDifference));
+}
+
+#[test]
+fn a_deep_vacuum_and_a_supercritical_pressure_have_no_saturation_temperature() {
+    let absolute = |pa: f64| Some(Reading::within(AbsolutePressure::from_pa(pa).into(), 0.0));
+    let d = derived(&Readings {
+        low_side: absolute(50.0),
+        high_side: absolute(5e6),
+        ..healthy()
+    });
+    assert_eq!((d.low_dew_k, d.high_dew_k, d.superheat_k), (None, None, None));
+    assert!(d.pressure_ratio.is_some());
+    let error = superheat(
+        Refrigerant::R134a,
+        line(5.0),
+        absolute(50.0).unwrap(),
+        Surroundings::SEA_LEVEL,
+    )
+    .unwrap_err();
+    assert_eq!(
+        (error.kind, error.quantity),
+        (ErrorKind::OutOfRange, Quantity::AbsolutePressure)
+    );
+    let d = derived(&Readings {
+        low_side: absolute(0.0),
+        ..healthy()
+    });
+    assert_eq!(d.pressure_ratio, None);
+}
+
+/// A sealed gauge zeroed at sea level and read at 1,600 m is right with its own datum and 18 kPa out without it: that
+/// much superheat appears or goes.
+#[test]
+fn gauges_keep_the_datum_of_the_place_where_they_were_zeroed() {
+    let garage = Surroundings::at_altitude(1_600.0).unwrap();
+    let figures = |gauge_zero| {
+        let readings = Readings {
+            gauge_zero,
+            ..healthy()
+        };
+        Derived::new(Refrigerant::R134a, &readings, garage, None).unwrap()
+    };
+    let (there, here) = (figures(Some(Surroundings::SEA_LEVEL)), figures(None));
+    assert_eq!(there.low_side_pa, derived(&healthy()).low_side_pa);
+    assert_relative_eq!(
+        value(there.low_side_pa) - value(here.low_side_pa),
+        17_792.0,
+        max_relative = 1e-3
+    );
+    assert!(value(here.superheat_k) - value(there.superheat_k) > 1.5);
+}
+
+#[test]
+fn limits_of_error_are_those_of_the_classes() {
+    // EN 837-1: per cent of the span; ASME B40.100: the middle half of the scale is better than its outer quarters
+    let scale = |class| Gauge::new(class, 0.0, 1_000_000.0).unwrap();
+    for (class, shown_pa, limit_pa) in [
+        (GaugeClass::Class1, 100_000.0, 10_000.0),
+        (GaugeClass::Class1p6, 100_000.0, 16_000.0),
+        (GaugeClass::Class2p5, 900_000.0, 25_000.0),
+        (GaugeClass::GradeA, 500_000.0, 10_000.0),
+        (GaugeClass::GradeA, 100_000.0, 20_000.0),
+        (GaugeClass::GradeB, 500_000.0, 20_000.0),
+        (GaugeClass::GradeB, 800_000.0, 30_000.0),
+        (GaugeClass::Digital, 800_000.0, 5_000.0),
+    ] {
+        assert_relative_eq!(scale(class).limit_of_error_pa(shown_pa), limit_pa, max_relative = 1e-14);
+    }
+    assert_eq!(
+        Gauge::new(GaugeClass::Class1, 5.0, 5.0).unwrap_err().kind,
+        ErrorKind::OutOfRange
+    );
+    // IEC 60584-1:2013, type K, class 2: 2.5 K, above 333 °C 0.75 % of the Celsius temperature
+    assert_eq!(Thermometer::ClampThermocouple.limit_of_error_k(353.15), 2.5);
+    assert_relative_eq!(
+        Thermometer::ClampThermocouple.limit_of_error_k(673.15),
+        3.0,
+        max_relative = 1e-12
+    );
+}
+
+/// Readings moved at random within their instruments' limits, and the air's pressure with them.
+struct Simulation {
+    rng: TestRng,
+}
+
+impl Simulation {
+    fn moved(&mut self, standard_uncertainty: f64) -> f64 {
+        let limit = 3f64.sqrt() * standard_uncertainty;
+        if limit > 0.0 {
+            self.rng.random_range(-limit..limit)
+        } else {
+            0.0
+        }
+    }
+
+    fn pressure(&mut self, reading: Option<Reading<Pressure>>) -> Option<Reading<Pressure>> {
+        reading.map(|r| {
+            let by_pa = self.moved(r.standard_uncertainty);
+            let value = match r.value {
+                Pressure::Absolute(p) => AbsolutePressure::from_pa(p.pa() + by_pa).into(),
+                Pressure::Gauge(p) => GaugePressure::from_pa(p.pa() + by_pa).into(),
+            };
+            Reading { value, ..r }
+        })
+    }
+
+    fn temperature(&mut self, reading: Option<Reading<Temperature>>) -> Option<Reading<Temperature>> {
+        reading.map(|r| {
+            let value = kelvins(in_kelvins(r.value) + self.moved(r.standard_uncertainty));
+            Reading { value, ..r }
+        })
+    }
+}
+
+type Figure = fn(&Derived) -> Option<Estimate>;
+
+const FIGURES: [(&str, Figure); 14] = [
+    ("low side", |d| d.low_side_pa),
+    ("high side", |d| d.high_side_pa),
+    ("pressure ratio", |d| d.pressure_ratio),
+    ("low dew", |d| d.low_dew_k),
+    ("low bubble", |d| d.low_bubble_k),
+    ("high dew", |d| d.high_dew_k),
+    ("high bubble", |d| d.high_bubble_k),
+    ("superheat", |d| d.superheat_k),
+    ("subcooling", |d| d.subcooling_k),
+    ("discharge superheat", |d| d.discharge_superheat_k),
+    ("condensing above ambient", |d| d.condensing_above_ambient_k),
+    ("vent above evaporating", |d| d.vent_above_evaporating_k),
+    ("cooling", |d| d.cooling_j_kg),
+    ("isentropic efficiency", |d| d.isentropic_efficiency),
+];
+
+/// JCGM 101:2008: the spread of the figures when the readings are drawn at random is the propagated uncertainty. Twenty
+/// thousand draws know a standard deviation to 0.5 %; the rest of the allowance is for curvature, which the first-order
+/// rule leaves out. The property model is not drawn; its part is taken out of the comparison where it counts.
+#[test]
+fn propagated_uncertainty_is_that_of_a_simulation() {
+    const DRAWS: usize = 20_000;
+    let barometer = AbsolutePressure::from_kpa(84.0);
+    let air = Surroundings::measured(barometer).unwrap();
+    for (refrigerant, readings) in [
+        (Refrigerant::R134a, healthy()),
+        (
+            Refrigerant::R1234yf,
+            Readings {
+                liquid_line: Some(line(38.0)),
+                ..healthy()
+            },
+        ),
+    ] {
+        let ambient = Some(line(24.0));
+        let stated = Derived::new(refrigerant, &readings, air, ambient).unwrap();
+        let mut simulation = Simulation {
+            rng: TestRng::deterministic_rng(RngAlgorithm::ChaCha),
+        };
+        let mut sums = [(0.0, 0.0); FIGURES.len()];
+        for _ in 0..DRAWS {
+            let drawn_air = AbsolutePressure::from_pa(barometer.pa() + simulation.moved(air.standard_uncertainty_pa()));
+            let drawn = Readings {
+                low_side: simulation.pressure(readings.low_side),
+                high_side: simulation.pressure(readings.high_side),
+                vent: simulation.temperature(readings.vent),
+                suction_line: simulation.temperature(readings.suction_line),
+                discharge_line: simulation.temperature(readings.discharge_line),
+                liquid_line: simulation.temperature(readings.liquid_line),
+                ..readings
+            };
+            let drawn_ambient = simulation.temperature(ambient);
+            let surroundings = Surroundings::measured(drawn_air).unwrap();
+            let d = Derived::new(refrigerant, &drawn, surroundings, drawn_ambient).unwrap();
+            for ((_, figure), (sum, squares)) in FIGURES.iter().zip(&mut sums) {
+                // from the stated value, so that squares keep their digits
+                let off = figure(&d).unwrap().value - figure(&stated).unwrap().value;
+                *sum += off;
+                *squares += off * off;
+            }
+        }
+        for ((name, figure), (sum, squares)) in FIGURES.iter().zip(sums) {
+            let mean = sum / DRAWS as f64;
+            let spread = (squares / DRAWS as f64 - mean * mean).sqrt();
+            let Estimate {
+                value,
+                standard_uncertainty,
+            } = figure(&stated).unwrap();
+            let model = match *name {
+                "cooling" => 0.01 / 3f64.sqrt() * value,
+                "isentropic efficiency" => 2f64.sqrt() * 0.01 / 3f64.sqrt() * value,
+                _ => 0.0,
+            };
+            let instruments = (standard_uncertainty * standard_uncertainty - model * model).sqrt();
+            assert_relative_eq!(instruments, spread, max_relative = 0.02);
+            assert!(mean.abs() < 0.1 * spread, "{refrigerant} {name}: {mean} {spread}");
+        }
+    }
+}
+
+/// The air's pressure moves both sides at once: the ratio knows that, and is better known than if it did not.
+#[test]
+fn what_two_figures_share_cancels_in_their_difference() {
+    let absolute = |pa: f64| Some(Reading::within(GaugePressure::from_pa(pa).into(), 0.0));
+    let same = Readings {
+        low_side: absolute(500_000.0),
+        high_side: absolute(500_000.0),
+        ..Readings::default()
+    };
+    let d = derived(&same);
+    assert_eq!(
+        d.pressure_ratio,
+        Some(Estimate {
+            value: 1.0,
+            standard_uncertainty: 0.0
+        })
+    );
+    assert!(d.low_side_pa.unwrap().standard_uncertainty > 600.0);
+}
+
+proptest! {
+    /// Any readings give figures or a typed error, and figures are finite.
+    #[test]
+    fn no_reading_breaks_the_figures(pa in [prop::num::f64::ANY; 2], t_k in [prop::num::f64::ANY; 3], near in any::<bool>()) {
+        let pa = if near { pa.map(|x| x.sin() * 5e6) } else { pa };
+        let t_k = if near { t_k.map(|x| 300.0 + 100.0 * x.cos()) } else { t_k };
+        let readings = Readings {
+            low_side: Some(Reading::<Pressure>::new(GaugePressure::from_pa(pa[0]).into(), Gauge::LOW_SIDE)),
+            high_side: Some(Reading::<Pressure>::new(AbsolutePressure::from_pa(pa[1]).into(), Gauge::DIGITAL)),
+            suction_line: Some(Reading::<Temperature>::new(kelvins(t_k[0]), Thermometer::Infrared)),
+            discharge_line: Some(Reading::<Temperature>::new(kelvins(t_k[1]), Thermometer::PocketDial)),
+            liquid_line: Some(Reading::<Temperature>::new(kelvins(t_k[2]), Thermometer::ClampThermocouple)),
+            ..Readings::default()
+        };
+        let result: Result<Derived, Error> = Derived::new(Refrigerant::R134a, &readings, Surroundings::SEA_LEVEL, None);
+        if let Ok(d) = result {
+            for (name, figure) in FIGURES {
+                if let Some(estimate) = figure(&d) {
+                    prop_assert!(estimate.value.is_finite() && estimate.standard_uncertainty >= 0.0, "{name}");
+                }
+            }
+        }
+    }
+}
