@@ -2,6 +2,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
 use coldloop::{Error, Refrigerant};
 use std::path::Path;
@@ -29,6 +30,10 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
     match (function, refrigerant) {
         ("standard_pressure", None) => standard_pressure_pa(x),
         ("absolute_pressure", None) => absolute_pressure_pa(x, y),
+        ("bubble_pressure", Some(refrigerant)) => bubble_pressure_pa(refrigerant, x),
+        ("dew_pressure", Some(refrigerant)) => dew_pressure_pa(refrigerant, x),
+        ("bubble_temperature", Some(refrigerant)) => bubble_temperature_k(refrigerant, x),
+        ("dew_temperature", Some(refrigerant)) => dew_temperature_k(refrigerant, x),
         _ => panic!("{function} with {refrigerant:?} is not a case"),
     }
 }

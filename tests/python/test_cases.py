@@ -13,6 +13,10 @@ FILE = Path(__file__).parents[1] / "cases/functions.csv"
 FUNCTIONS = {
     "standard_pressure": lambda refrigerant, x, y, **how: coldloop.standard_pressure(x, **how),
     "absolute_pressure": lambda refrigerant, x, y, **how: coldloop.absolute_pressure(x, y, **how),
+    "bubble_pressure": lambda refrigerant, x, y, **how: refrigerant.bubble_pressure(x, **how),
+    "dew_pressure": lambda refrigerant, x, y, **how: refrigerant.dew_pressure(x, **how),
+    "bubble_temperature": lambda refrigerant, x, y, **how: refrigerant.bubble_temperature(x, **how),
+    "dew_temperature": lambda refrigerant, x, y, **how: refrigerant.dew_temperature(x, **how),
 }
 
 

@@ -2,6 +2,7 @@
 
 use crate::error::ColdloopError;
 use crate::names::ColdloopStatus;
+use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use core::ffi::{CStr, c_char};
 use core::mem::{MaybeUninit, size_of};
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -9,13 +10,13 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 /// Why a function has no answer.
 pub(crate) enum Failure {
     /// The library refused.
-    Library(coldloop::Error),
+    Library(Error),
     /// The C door refused.
     Door(ColdloopStatus),
 }
 
-impl From<coldloop::Error> for Failure {
-    fn from(error: coldloop::Error) -> Self {
+impl From<Error> for Failure {
+    fn from(error: Error) -> Self {
         Failure::Library(error)
     }
 }
@@ -86,6 +87,41 @@ pub(crate) fn write_text(text: &str, buffer: *mut c_char, capacity: usize) -> us
         buffer.add(end).write(0);
     }
     text.len()
+}
+
+/// The refrigerant of a code.
+pub(crate) fn known(refrigerant: u32) -> Result<Refrigerant, Error> {
+    Refrigerant::from_code(refrigerant).ok_or(Error {
+        value: f64::from(refrigerant),
+        ..Error::of(ErrorKind::UnknownName, Quantity::Name)
+    })
+}
+
+/// Calls `each` on `count` numbers that stand `stride` bytes apart at `input`, and writes the results likewise;
+/// returns how many failed, and the first failure. A number that fails leaves NaN.
+pub(crate) fn map(
+    input: (*const f64, usize),
+    output: (*mut f64, usize),
+    count: usize,
+    each: impl Fn(f64) -> Result<f64, Error>,
+) -> Result<(usize, Option<Error>), Failure> {
+    if count > 0 && (input.0.is_null() || output.0.is_null()) {
+        return Err(Failure::Door(ColdloopStatus::NullPointer));
+    }
+    let (mut failed, mut first) = (0, None);
+    for index in 0..count {
+        // SAFETY: the header asks for `count` numbers at this stride in both arrays; any alignment is allowed, and
+        // the arrays may be one and the same, since each number is read before its result is written.
+        let value = unsafe { input.0.byte_add(index * input.1).read_unaligned() };
+        let result = each(value).unwrap_or_else(|error| {
+            failed += 1;
+            first = first.or(Some(error));
+            f64::NAN
+        });
+        // SAFETY: as above.
+        unsafe { output.0.byte_add(index * output.1).write_unaligned(result) };
+    }
+    Ok((failed, first))
 }
 
 #[cfg(test)]

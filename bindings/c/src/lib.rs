@@ -10,4 +10,5 @@ mod boundary;
 pub mod error;
 pub mod names;
 pub mod refrigerant;
+pub mod saturation;
 pub mod version;

@@ -25,11 +25,18 @@ static int fields(char *line, char *field[], int count)
 
 static uint32_t call(const char *function, uint32_t refrigerant, double x, double y, double *answer)
 {
-    (void)refrigerant;
     if (strcmp(function, "standard_pressure") == 0)
         return coldloop_standard_pressure(x, answer, NULL);
     if (strcmp(function, "absolute_pressure") == 0)
         return coldloop_absolute_pressure(x, y, answer, NULL);
+    if (strcmp(function, "bubble_pressure") == 0)
+        return coldloop_bubble_pressure(refrigerant, x, answer, NULL);
+    if (strcmp(function, "dew_pressure") == 0)
+        return coldloop_dew_pressure(refrigerant, x, answer, NULL);
+    if (strcmp(function, "bubble_temperature") == 0)
+        return coldloop_bubble_temperature(refrigerant, x, answer, NULL);
+    if (strcmp(function, "dew_temperature") == 0)
+        return coldloop_dew_temperature(refrigerant, x, answer, NULL);
     printf("%s is not a case\n", function);
     return UINT32_MAX;
 }

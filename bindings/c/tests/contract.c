@@ -101,8 +101,38 @@ static void refrigerants_are_numbers_with_names(void)
     CHECK(coldloop_refrigerant_from_name("R-134a", NULL, NULL) == COLDLOOP_STATUS_NULL_POINTER);
 }
 
+static void dew_pressures_keep_their_stride(void)
+{
+    struct station {
+        double temperature_k, pressure_pa_abs;
+    } stations[3] = {{273.15, 0.0}, {1000.0, 0.0}, {300.0, 0.0}};
+    const size_t stride = sizeof stations[0];
+    size_t failed = 99;
+    double one = 0.0;
+    coldloop_error error;
+    error.size = sizeof error;
+
+    CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 3, &stations[0].temperature_k, stride,
+                                 &stations[0].pressure_pa_abs, stride, &failed, &error) == COLDLOOP_STATUS_OUT_OF_RANGE);
+    CHECK(failed == 1 && error.value == 1000.0 && isnan(stations[1].pressure_pa_abs));
+    CHECK(coldloop_dew_pressure(COLDLOOP_REFRIGERANT_R134A, 300.0, &one, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(stations[2].pressure_pa_abs == one);
+    CHECK(stations[0].temperature_k == 273.15 && stations[2].temperature_k == 300.0);
+
+    CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 0, NULL, 8, NULL, 8, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 1, NULL, 8, &one, 8, NULL, NULL)
+          == COLDLOOP_STATUS_NULL_POINTER);
+    one = 300.0; /* in place */
+    CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 1, &one, 8, &one, 8, &failed, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(one == stations[2].pressure_pa_abs && failed == 0);
+
+    CHECK(coldloop_dew_pressure(0, 300.0, &one, &error) == COLDLOOP_STATUS_UNKNOWN_NAME);
+    CHECK(isnan(one) && error.quantity == COLDLOOP_QUANTITY_NAME);
+}
+
 int main(void)
 {
+    dew_pressures_keep_their_stride();
     version();
     refrigerants_are_numbers_with_names();
     air();

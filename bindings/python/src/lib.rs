@@ -6,6 +6,7 @@
 mod air;
 mod arrays;
 mod errors;
+mod saturation;
 
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use pyo3::prelude::*;
@@ -15,6 +16,8 @@ use pyo3::prelude::*;
 mod _core {
     #[pymodule_export]
     use super::air::{absolute_pressure, standard_pressure};
+    #[pymodule_export]
+    use super::saturation::{bubble_pressure, bubble_temperature, dew_pressure, dew_temperature};
     #[pymodule_export]
     use super::{refrigerant, refrigerants};
 

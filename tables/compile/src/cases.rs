@@ -4,8 +4,9 @@
 //! it says that Rust, C and Python agree to the bit, on this machine and on the one that wrote the table.
 
 use crate::output::Output;
-use coldloop::Error;
+use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
+use coldloop::{Error, Refrigerant};
 
 const HEAD: &str = "function,refrigerant,x,y,status,bits\n";
 
@@ -26,6 +27,19 @@ pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
             &air,
             absolute_pressure_pa(number(&gauge)?, number(&air)?),
         );
+    }
+    for refrigerant in Refrigerant::ALL {
+        let name = refrigerant.id();
+        for x in steps(100.0, 460.0, 41) {
+            let t_k = number(&x)?;
+            table += &row("bubble_pressure", name, &x, "", bubble_pressure_pa(refrigerant, t_k));
+            table += &row("dew_pressure", name, &x, "", dew_pressure_pa(refrigerant, t_k));
+        }
+        for x in steps(300.0, 7_500_000.0, 41) {
+            let p_pa = number(&x)?;
+            table += &row("bubble_temperature", name, &x, "", bubble_temperature_k(refrigerant, p_pa));
+            table += &row("dew_temperature", name, &x, "", dew_temperature_k(refrigerant, p_pa));
+        }
     }
     out.text("tests/cases/functions.csv", &table)
 }

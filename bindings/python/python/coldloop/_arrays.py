@@ -12,21 +12,21 @@ Answer: TypeAlias = Any
 """A float for floats, an array of the broadcast shape otherwise."""
 
 
-def apply(function: Callable[..., Any], *arguments: Numbers, errors: Errors = "raise") -> Answer:
-    """Calls ``function`` with the arguments broadcast against each other.
+def apply(function: Callable[..., Any], *arguments: Numbers, errors: Errors = "raise", code: int | None = None) -> Answer:
+    """Calls ``function`` with the arguments broadcast against each other, then whether to raise, then the code if any.
 
     With ``errors="raise"`` the first element without an answer is raised; with ``errors="nan"`` it becomes NaN.
     """
     if errors not in ("raise", "nan"):
         raise ValueError(f'errors is "raise" or "nan", not {errors!r}')
-    strict = errors == "raise"
+    rest = (errors == "raise",) if code is None else (errors == "raise", code)
     if all(type(argument) in (float, int) for argument in arguments):
-        return function(*arguments, strict)
+        return function(*arguments, *rest)
     arrays = np.broadcast_arrays(*(plain(argument) for argument in arguments))
     shape = arrays[0].shape
     if shape == ():
-        return function(*(float(array) for array in arrays), strict)
-    return function(*(np.ascontiguousarray(array).reshape(-1) for array in arrays), strict).reshape(shape)
+        return function(*(float(array) for array in arrays), *rest)
+    return function(*(np.ascontiguousarray(array).reshape(-1) for array in arrays), *rest).reshape(shape)
 
 
 def plain(argument: Numbers) -> npt.NDArray[np.float64]:

@@ -1,6 +1,7 @@
 """Refrigerants."""
 
 from coldloop import _core
+from coldloop._arrays import Answer, Errors, Numbers, apply
 
 
 def refrigerants() -> list[str]:
@@ -28,6 +29,43 @@ class Refrigerant:
 
     def __init__(self, name: str):
         self.name, self._code = _core.refrigerant(name)
+
+    def bubble_pressure(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Pressure in Pa, absolute, at which the liquid begins to boil.
+
+        From the lowest temperature of the equation of state to the critical point. Raises ``OutOfRangeError`` and
+        ``NotFiniteError``.
+
+        >>> round(Refrigerant("R-134a").bubble_pressure(273.15))
+        292803
+        """
+        return apply(_core.bubble_pressure, temperature_k, errors=errors, code=self._code)
+
+    def dew_pressure(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Pressure in Pa, absolute, at which the vapour begins to condense. Range and errors as ``bubble_pressure``.
+
+        >>> Refrigerant("R-1234yf").dew_pressure([263.15, 273.15]).round()
+        array([221791., 315818.])
+        """
+        return apply(_core.dew_pressure, temperature_k, errors=errors, code=self._code)
+
+    def bubble_temperature(self, pressure_pa_abs: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Temperature in K at which the liquid begins to boil, up to the critical pressure.
+
+        Raises ``OutOfRangeError`` and ``NotFiniteError``.
+
+        >>> round(Refrigerant("R-134a").bubble_temperature(101_325.0), 2)
+        247.08
+        """
+        return apply(_core.bubble_temperature, pressure_pa_abs, errors=errors, code=self._code)
+
+    def dew_temperature(self, pressure_pa_abs: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Temperature in K at which the vapour begins to condense. Range and errors as ``bubble_temperature``.
+
+        >>> round(Refrigerant("R-1234yf").dew_temperature(101_325.0), 2)
+        243.7
+        """
+        return apply(_core.dew_temperature, pressure_pa_abs, errors=errors, code=self._code)
 
     def __repr__(self) -> str:
         return f"Refrigerant({self.name!r})"
