@@ -271,6 +271,55 @@ uint32_t coldloop_refrigerant_from_name(const char *name,
                                         struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
+ * Saturation
+ *
+ * Bubble is where a liquid begins to boil, dew where a vapour begins to condense. For a pure refrigerant they are
+ * one line, for a blend they are two: superheat is measured from dew, subcooling from bubble.
+ */
+
+// Pressure at which the liquid begins to boil, from the lowest temperature of the equation of state to the critical
+// point.
+//
+// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_bubble_pressure(uint32_t refrigerant,
+                                  double temperature_k,
+                                  double *pressure_pa_abs,
+                                  struct coldloop_error *error);
+
+// Pressure at which the vapour begins to condense. Range and errors as coldloop_bubble_pressure.
+uint32_t coldloop_dew_pressure(uint32_t refrigerant,
+                               double temperature_k,
+                               double *pressure_pa_abs,
+                               struct coldloop_error *error);
+
+// Temperature at which the liquid begins to boil, up to the critical pressure. Errors as coldloop_bubble_pressure.
+uint32_t coldloop_bubble_temperature(uint32_t refrigerant,
+                                     double pressure_pa_abs,
+                                     double *temperature_k,
+                                     struct coldloop_error *error);
+
+// Temperature at which the vapour begins to condense, up to the critical pressure. Errors as
+// coldloop_bubble_pressure.
+uint32_t coldloop_dew_temperature(uint32_t refrigerant,
+                                  double pressure_pa_abs,
+                                  double *temperature_k,
+                                  struct coldloop_error *error);
+
+// Dew pressures of `count` temperatures that stand `temperature_stride` bytes apart, written `pressure_stride` bytes
+// apart; sizeof(double) for plain arrays, the size of a struct for one of its fields. The arrays may be the same.
+//
+// An element without an answer becomes NaN and the rest are computed all the same; `failed` (may be NULL) receives
+// how many there were, and status and `error` are those of the first. Errors as coldloop_bubble_pressure.
+uint32_t coldloop_dew_pressures(uint32_t refrigerant,
+                                size_t count,
+                                const double *temperature_k,
+                                size_t temperature_stride,
+                                double *pressure_pa_abs,
+                                size_t pressure_stride,
+                                size_t *failed,
+                                struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
  * The surrounding air
  *
  * A gauge shows the pressure above the air around it. At 1,600 m that air weighs a fifth less than at sea level, so

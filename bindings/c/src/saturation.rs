@@ -19,7 +19,9 @@ pub extern "C" fn coldloop_bubble_pressure(
     pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    number(pressure_pa_abs, error, || Ok(bubble_pressure_pa(known(refrigerant)?, temperature_k)?))
+    number(pressure_pa_abs, error, || {
+        Ok(bubble_pressure_pa(known(refrigerant)?, temperature_k)?)
+    })
 }
 
 /// Pressure at which the vapour begins to condense. Range and errors as coldloop_bubble_pressure.
@@ -30,7 +32,9 @@ pub extern "C" fn coldloop_dew_pressure(
     pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    number(pressure_pa_abs, error, || Ok(dew_pressure_pa(known(refrigerant)?, temperature_k)?))
+    number(pressure_pa_abs, error, || {
+        Ok(dew_pressure_pa(known(refrigerant)?, temperature_k)?)
+    })
 }
 
 /// Temperature at which the liquid begins to boil, up to the critical pressure. Errors as coldloop_bubble_pressure.
@@ -41,7 +45,9 @@ pub extern "C" fn coldloop_bubble_temperature(
     temperature_k: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    number(temperature_k, error, || Ok(bubble_temperature_k(known(refrigerant)?, pressure_pa_abs)?))
+    number(temperature_k, error, || {
+        Ok(bubble_temperature_k(known(refrigerant)?, pressure_pa_abs)?)
+    })
 }
 
 /// Temperature at which the vapour begins to condense, up to the critical pressure. Errors as
@@ -53,7 +59,9 @@ pub extern "C" fn coldloop_dew_temperature(
     temperature_k: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    number(temperature_k, error, || Ok(dew_temperature_k(known(refrigerant)?, pressure_pa_abs)?))
+    number(temperature_k, error, || {
+        Ok(dew_temperature_k(known(refrigerant)?, pressure_pa_abs)?)
+    })
 }
 
 /// Dew pressures of `count` temperatures that stand `temperature_stride` bytes apart, written `pressure_stride` bytes

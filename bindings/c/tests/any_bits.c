@@ -43,19 +43,27 @@ int main(int count, char *argument[])
     const long rounds = count > 1 ? atol(argument[1]) : 200000;
     char message[64];
     double answer, in[4], out[4];
+    long all_wrong = 0;
     size_t failed;
     coldloop_error error;
     error.size = sizeof error;
     for (long round = 0; round < rounds; round++) {
         const double x = any_double(), y = any_double();
         const uint32_t code = any_code();
+        uint32_t status;
         long wrong = 0;
-        wrong += !told(coldloop_standard_pressure(x, &answer, &error), answer, &error);
-        wrong += !told(coldloop_absolute_pressure(x, y, &answer, &error), answer, &error);
-        wrong += !told(coldloop_bubble_pressure(code, x, &answer, &error), answer, &error);
-        wrong += !told(coldloop_dew_pressure(code, x, &answer, &error), answer, &error);
-        wrong += !told(coldloop_bubble_temperature(code, x, &answer, &error), answer, &error);
-        wrong += !told(coldloop_dew_temperature(code, x, &answer, &error), answer, &error);
+        status = coldloop_standard_pressure(x, &answer, &error);
+        wrong += !told(status, answer, &error);
+        status = coldloop_absolute_pressure(x, y, &answer, &error);
+        wrong += !told(status, answer, &error);
+        status = coldloop_bubble_pressure(code, x, &answer, &error);
+        wrong += !told(status, answer, &error);
+        status = coldloop_dew_pressure(code, x, &answer, &error);
+        wrong += !told(status, answer, &error);
+        status = coldloop_bubble_temperature(code, x, &answer, &error);
+        wrong += !told(status, answer, &error);
+        status = coldloop_dew_temperature(code, x, &answer, &error);
+        wrong += !told(status, answer, &error);
         for (int i = 0; i < 4; i++)
             in[i] = any_double();
         coldloop_dew_pressures(code, 4, in, sizeof in[0], out, sizeof out[0], &failed, &error);
@@ -69,9 +77,9 @@ int main(int count, char *argument[])
         wrong += coldloop_status_text(code) == NULL;
         coldloop_quantity_name(code);
         coldloop_refrigerant_name(code);
-        CHECK(wrong == 0);
-        if (wrong != 0)
+        if (wrong != 0 && all_wrong++ < 10)
             printf("round %ld: code %lu, x %a, y %a\n", round, (unsigned long)code, x, y);
     }
+    CHECK(all_wrong == 0);
     return checks_end();
 }

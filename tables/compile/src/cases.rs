@@ -37,7 +37,13 @@ pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
         }
         for x in steps(300.0, 7_500_000.0, 41) {
             let p_pa = number(&x)?;
-            table += &row("bubble_temperature", name, &x, "", bubble_temperature_k(refrigerant, p_pa));
+            table += &row(
+                "bubble_temperature",
+                name,
+                &x,
+                "",
+                bubble_temperature_k(refrigerant, p_pa),
+            );
             table += &row("dew_temperature", name, &x, "", dew_temperature_k(refrigerant, p_pa));
         }
     }

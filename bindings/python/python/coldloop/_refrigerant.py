@@ -45,7 +45,7 @@ class Refrigerant:
         """Pressure in Pa, absolute, at which the vapour begins to condense. Range and errors as ``bubble_pressure``.
 
         >>> Refrigerant("R-1234yf").dew_pressure([263.15, 273.15]).round()
-        array([221791., 315818.])
+        array([221785., 315880.])
         """
         return apply(_core.dew_pressure, temperature_k, errors=errors, code=self._code)
 
@@ -63,7 +63,7 @@ class Refrigerant:
         """Temperature in K at which the vapour begins to condense. Range and errors as ``bubble_temperature``.
 
         >>> round(Refrigerant("R-1234yf").dew_temperature(101_325.0), 2)
-        243.7
+        243.69
         """
         return apply(_core.dew_temperature, pressure_pa_abs, errors=errors, code=self._code)
 
