@@ -2,8 +2,9 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+use coldloop::circuit::{Reading, subcooling, superheat};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
-use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
+use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins, standard_pressure_pa};
 use coldloop::{Error, Refrigerant};
 use std::path::Path;
 
@@ -34,6 +35,23 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
         ("dew_pressure", Some(refrigerant)) => dew_pressure_pa(refrigerant, x),
         ("bubble_temperature", Some(refrigerant)) => bubble_temperature_k(refrigerant, x),
         ("dew_temperature", Some(refrigerant)) => dew_temperature_k(refrigerant, x),
+        ("superheat", Some(refrigerant)) => {
+            superheat(refrigerant, exact(kelvins(x)), absolute(y), Surroundings::SEA_LEVEL).map(|k| k.value)
+        }
+        ("subcooling", Some(refrigerant)) => {
+            subcooling(refrigerant, exact(kelvins(x)), absolute(y), Surroundings::SEA_LEVEL).map(|k| k.value)
+        }
         _ => panic!("{function} with {refrigerant:?} is not a case"),
+    }
+}
+
+fn absolute(pa: f64) -> Reading<Pressure> {
+    exact(Pressure::Absolute(AbsolutePressure::from_pa(pa)))
+}
+
+const fn exact<Q>(value: Q) -> Reading<Q> {
+    Reading {
+        value,
+        standard_uncertainty: 0.0,
     }
 }

@@ -43,6 +43,12 @@
 // The patch version of this header.
 #define COLDLOOP_VERSION_PATCH 0
 
+// The pressure counts from vacuum.
+#define COLDLOOP_DATUM_ABSOLUTE 1
+
+// The pressure counts from the surrounding air.
+#define COLDLOOP_DATUM_GAUGE 2
+
 // The quantity that an error speaks of.
 typedef enum coldloop_quantity {
     // Thermodynamic temperature, K.
@@ -341,6 +347,36 @@ uint32_t coldloop_absolute_pressure(double pressure_pa_gauge,
                                     double air_pa_abs,
                                     double *pressure_pa_abs,
                                     struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * Superheat and subcooling
+ *
+ * A pressure comes with its datum: COLDLOOP_DATUM_ABSOLUTE, or COLDLOOP_DATUM_GAUGE with the pressure of the air in
+ * which the gauge was zeroed. For an absolute pressure the air is not looked at; pass 0.
+ */
+
+// How far the suction line is above the dew point of the low-side pressure; negative when it reads colder than vapour
+// of that pressure can be.
+//
+// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, MISSING_DATUM for one that is no datum,
+// NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_superheat(uint32_t refrigerant,
+                            double suction_line_k,
+                            uint32_t datum,
+                            double pressure_pa,
+                            double air_pa_abs,
+                            double *superheat_k,
+                            struct coldloop_error *error);
+
+// How far the liquid line is below the bubble point of the high-side pressure; negative when it carries bubbles or
+// the high side holds a gas that does not condense. Errors as coldloop_superheat.
+uint32_t coldloop_subcooling(uint32_t refrigerant,
+                             double liquid_line_k,
+                             uint32_t datum,
+                             double pressure_pa,
+                             double air_pa_abs,
+                             double *subcooling_k,
+                             struct coldloop_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -17,6 +17,8 @@ FUNCTIONS = {
     "dew_pressure": lambda refrigerant, x, y, **how: refrigerant.dew_pressure(x, **how),
     "bubble_temperature": lambda refrigerant, x, y, **how: refrigerant.bubble_temperature(x, **how),
     "dew_temperature": lambda refrigerant, x, y, **how: refrigerant.dew_temperature(x, **how),
+    "superheat": lambda refrigerant, x, y, **how: coldloop.superheat(refrigerant, x, pressure_pa_abs=y, **how),
+    "subcooling": lambda refrigerant, x, y, **how: coldloop.subcooling(refrigerant, x, pressure_pa_abs=y, **how),
 }
 
 

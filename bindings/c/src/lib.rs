@@ -7,6 +7,7 @@
 
 pub mod air;
 mod boundary;
+pub mod circuit;
 pub mod error;
 pub mod names;
 pub mod refrigerant;

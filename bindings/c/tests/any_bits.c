@@ -64,6 +64,10 @@ int main(int count, char *argument[])
         wrong += !told(status, answer, &error);
         status = coldloop_dew_temperature(code, x, &answer, &error);
         wrong += !told(status, answer, &error);
+        status = coldloop_superheat(code, x, code % 4, y, any_double(), &answer, &error);
+        wrong += !told(status, answer, &error);
+        status = coldloop_subcooling(code, x, code % 4, y, any_double(), &answer, &error);
+        wrong += !told(status, answer, &error);
         for (int i = 0; i < 4; i++)
             in[i] = any_double();
         coldloop_dew_pressures(code, 4, in, sizeof in[0], out, sizeof out[0], &failed, &error);

@@ -37,6 +37,10 @@ static uint32_t call(const char *function, uint32_t refrigerant, double x, doubl
         return coldloop_bubble_temperature(refrigerant, x, answer, NULL);
     if (strcmp(function, "dew_temperature") == 0)
         return coldloop_dew_temperature(refrigerant, x, answer, NULL);
+    if (strcmp(function, "superheat") == 0)
+        return coldloop_superheat(refrigerant, x, COLDLOOP_DATUM_ABSOLUTE, y, 0.0, answer, NULL);
+    if (strcmp(function, "subcooling") == 0)
+        return coldloop_subcooling(refrigerant, x, COLDLOOP_DATUM_ABSOLUTE, y, 0.0, answer, NULL);
     printf("%s is not a case\n", function);
     return UINT32_MAX;
 }

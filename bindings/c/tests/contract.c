@@ -130,8 +130,29 @@ static void dew_pressures_keep_their_stride(void)
     CHECK(isnan(one) && error.quantity == COLDLOOP_QUANTITY_NAME);
 }
 
+static void a_pressure_counts_from_its_datum(void)
+{
+    double air = 0.0, absolute = 0.0, by_gauge = 0.0, by_vacuum = 0.0;
+    coldloop_error error;
+    error.size = sizeof error;
+    coldloop_standard_pressure(1600.0, &air, NULL);
+    coldloop_absolute_pressure(241316.0, air, &absolute, NULL);
+    CHECK(coldloop_superheat(COLDLOOP_REFRIGERANT_R134A, 285.15, COLDLOOP_DATUM_GAUGE, 241316.0, air, &by_gauge, NULL)
+          == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_superheat(COLDLOOP_REFRIGERANT_R134A, 285.15, COLDLOOP_DATUM_ABSOLUTE, absolute, 0.0, &by_vacuum, NULL)
+          == COLDLOOP_STATUS_OK);
+    CHECK(by_gauge == by_vacuum && fabs(by_gauge - 9.1) < 0.1);
+    CHECK(coldloop_subcooling(COLDLOOP_REFRIGERANT_R134A, 313.15, 3, 1.3e6, air, &by_gauge, &error)
+          == COLDLOOP_STATUS_MISSING_DATUM);
+    CHECK(isnan(by_gauge));
+    CHECK(coldloop_subcooling(COLDLOOP_REFRIGERANT_R134A, 313.15, COLDLOOP_DATUM_GAUGE, 1.3e6, 14.7, &by_gauge, &error)
+          == COLDLOOP_STATUS_OUT_OF_RANGE);
+    CHECK(error.value == 14.7);
+}
+
 int main(void)
 {
+    a_pressure_counts_from_its_datum();
     dew_pressures_keep_their_stride();
     version();
     refrigerants_are_numbers_with_names();

@@ -5,6 +5,7 @@
 
 mod air;
 mod arrays;
+mod circuit;
 mod errors;
 mod saturation;
 
@@ -16,6 +17,8 @@ use pyo3::prelude::*;
 mod _core {
     #[pymodule_export]
     use super::air::{absolute_pressure, standard_pressure};
+    #[pymodule_export]
+    use super::circuit::{subcooling, superheat};
     #[pymodule_export]
     use super::saturation::{bubble_pressure, bubble_temperature, dew_pressure, dew_temperature};
     #[pymodule_export]

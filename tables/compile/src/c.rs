@@ -26,7 +26,15 @@ const STATUS: [(u32, &str, &str); 5] = [
 ];
 
 /// The chapters of the header in reading order: files in `bindings/c/src`.
-const CHAPTERS: [&str; 6] = ["names", "version", "error", "refrigerant", "saturation", "air"];
+const CHAPTERS: [&str; 7] = [
+    "names",
+    "version",
+    "error",
+    "refrigerant",
+    "saturation",
+    "air",
+    "circuit",
+];
 
 /// Writes `bindings/c/src/names.rs` and `bindings/c/coldloop.h`.
 pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output) -> Result<(), String> {

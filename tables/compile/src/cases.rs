@@ -4,8 +4,9 @@
 //! it says that Rust, C and Python agree to the bit, on this machine and on the one that wrote the table.
 
 use crate::output::Output;
+use coldloop::circuit::{Reading, subcooling, superheat};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
-use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
+use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins, standard_pressure_pa};
 use coldloop::{Error, Refrigerant};
 
 const HEAD: &str = "function,refrigerant,x,y,status,bits\n";
@@ -47,7 +48,37 @@ pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
             table += &row("dew_temperature", name, &x, "", dew_temperature_k(refrigerant, p_pa));
         }
     }
+    for (line, pressure) in pairs(&steps(190.0, 475.0, 9), &steps(50_000.0, 4e6, 9)) {
+        for refrigerant in Refrigerant::ALL {
+            let (name, line_k, pa) = (refrigerant.id(), number(&line)?, number(&pressure)?);
+            let line_reading = exact(kelvins(line_k));
+            let absolute = exact(Pressure::Absolute(AbsolutePressure::from_pa(pa)));
+            let heated = superheat(refrigerant, line_reading, absolute, Surroundings::SEA_LEVEL);
+            table += &row(
+                "superheat",
+                name,
+                &line,
+                &pressure,
+                heated.map(|estimate| estimate.value),
+            );
+            let cooled = subcooling(refrigerant, line_reading, absolute, Surroundings::SEA_LEVEL);
+            table += &row(
+                "subcooling",
+                name,
+                &line,
+                &pressure,
+                cooled.map(|estimate| estimate.value),
+            );
+        }
+    }
     out.text("tests/cases/functions.csv", &table)
+}
+
+const fn exact<Q>(value: Q) -> Reading<Q> {
+    Reading {
+        value,
+        standard_uncertainty: 0.0,
+    }
 }
 
 /// `count` numbers from `low` to `high` with odd digits, and the absurd ones.

@@ -36,9 +36,9 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     let vocabularies = names::read(root)?;
     names::compile(&vocabularies, &mut out)?;
     c::compile(root, &vocabularies, &mut out)?;
-    refrigerants::compile(root, &mut out)?;
-    air::compile(root, &mut out)?;
     python::compile(&vocabularies, &mut out)?;
     cases::compile(&mut out)?;
+    refrigerants::compile(root, &mut out)?;
+    air::compile(root, &mut out)?;
     out.finish()
 }

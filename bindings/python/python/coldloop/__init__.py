@@ -8,6 +8,8 @@ float for floats and an array of the same shape otherwise.
 # `x as x` says that a name is exported; the list of errors grows with the vocabulary, and `*` with it.
 from coldloop._air import absolute_pressure as absolute_pressure
 from coldloop._air import standard_pressure as standard_pressure
+from coldloop._circuit import subcooling as subcooling
+from coldloop._circuit import superheat as superheat
 from coldloop._core import __version__ as __version__
 from coldloop._errors import *  # noqa: F403
 from coldloop._refrigerant import Refrigerant as Refrigerant
