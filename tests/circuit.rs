@@ -108,6 +108,21 @@ fn cooling_and_efficiency_are_those_of_cengel_and_boles() {
     assert_relative_eq!(value(derived(&readings).isentropic_efficiency), 0.939, epsilon = 2e-3);
 }
 
+/// R-1234yf is above its critical temperature, 94.7 °C, in a hot discharge line, and a gas there all the same.
+#[test]
+fn a_discharge_line_above_the_critical_temperature_has_an_efficiency() {
+    let readings = Readings {
+        discharge_line: Some(line(100.0)),
+        ..healthy()
+    };
+    let d = Derived::new(Refrigerant::R1234yf, &readings, Surroundings::SEA_LEVEL, None).unwrap();
+    let (hot, healthy) = (
+        value(d.isentropic_efficiency),
+        value(derived(&healthy()).isentropic_efficiency),
+    );
+    assert!(hot > 0.2 && hot < healthy, "{hot} {healthy}");
+}
+
 #[test]
 fn a_reading_that_was_not_taken_leaves_its_figures_out() {
     let d = derived(&Readings {

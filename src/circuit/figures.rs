@@ -7,7 +7,7 @@ use crate::error::Error;
 use crate::fluid;
 use crate::names::{Phase, Quantity, Reference, Refrigerant};
 use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE, LINE_TEMPERATURE, Range};
-use crate::saturation::{self, State};
+use crate::saturation::{self, Response, State};
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
 /// Limit of error of an enthalpy difference of the property model, relative.
@@ -86,62 +86,38 @@ fn saturation_limit(refrigerant: Refrigerant) -> f64 {
 /// Where the publication states none. Source: engineering judgement; equations of state of this kind state 0.02 to 0.5 %.
 const SATURATION_LIMIT: f64 = 0.005;
 
-/// Heat taken up between liquid line and suction line, J/kg.
+/// Heat taken up between liquid line and suction line, J/kg; `None` where a line is wet.
 pub(super) fn cooling(
     refrigerant: Refrigerant,
-    suction: (Option<Known>, Option<Known>),
-    liquid: (Option<Known>, Option<Known>),
+    (low, suction): (Option<Known>, Option<Known>),
+    (high, liquid): (Option<Known>, Option<Known>),
 ) -> Option<Estimate> {
-    let out = enthalpy(refrigerant, suction.0?, suction.1?, Phase::Vapour)?;
-    let entering = enthalpy(refrigerant, liquid.0?, liquid.1?, Phase::Liquid)?;
-    let difference = out.minus(entering);
-    Some(
-        difference
-            .and(Input::EnthalpyModel, rectangular(ENTHALPY_LIMIT) * difference.value)
-            .estimate(),
-    )
-}
-
-/// Enthalpy, J/kg; `None` unless the refrigerant has this phase there.
-fn enthalpy(refrigerant: Refrigerant, pressure: Known, temperature: Known, phase: Phase) -> Option<Known> {
-    let state = state(refrigerant, pressure, temperature)?;
-    if state.phase != phase {
-        return None;
-    }
-    let response = state.response?;
-    let by_pressure = -response.joule_thomson_k_pa * response.cp_j_kg_k;
-    Some(Known::of(
-        state.h_j_kg,
-        &[(response.cp_j_kg_k, temperature), (by_pressure, pressure)],
-    ))
-}
-
-fn state(refrigerant: Refrigerant, pressure: Known, temperature: Known) -> Option<State> {
-    saturation::of(refrigerant)
-        .state_tp(temperature.value, pressure.value, Reference::Iir)
-        .ok()
+    let leaving = Point::of(refrigerant, low?, suction?, GAS)?;
+    let entering = Point::of(refrigerant, high?, liquid?, LIQUID)?;
+    let difference = leaving.enthalpy().minus(entering.enthalpy());
+    let model = rectangular(ENTHALPY_LIMIT) * difference.value;
+    Some(difference.and(Input::EnthalpyModel, model).estimate())
 }
 
 /// Work of a loss-free compressor over the work done.
 ///
 /// (h2s - h1)/(h2 - h1), h2s at the discharge pressure with the entropy of the suction line. Derivatives follow from
-/// dh = T ds + v dp and ds = cp dT/T - v beta dp.
+/// dh = T ds + v dp and ds = cp dT/T - v beta dp. `None` when either line is wet or the compressor does no work on the
+/// refrigerant.
 pub(super) fn isentropic_efficiency(
     refrigerant: Refrigerant,
     (low, suction): (Option<Known>, Option<Known>),
     (high, discharge): (Option<Known>, Option<Known>),
 ) -> Option<Estimate> {
     let (low, suction, high, discharge) = (low?, suction?, high?, discharge?);
-    let inlet_h = enthalpy(refrigerant, low, suction, Phase::Vapour)?;
-    let outlet_h = enthalpy(refrigerant, high, discharge, Phase::Vapour)?;
-    if high.value <= low.value || outlet_h.value <= inlet_h.value {
-        return None; // the compressor does no work on the refrigerant
+    let inlet = Point::of(refrigerant, low, suction, GAS)?;
+    let outlet = Point::of(refrigerant, high, discharge, GAS)?;
+    if high.value <= low.value || outlet.state.h_j_kg <= inlet.state.h_j_kg {
+        return None;
     }
-    let inlet = state(refrigerant, low, suction)?;
-    let ideal = isentropic(refrigerant, inlet.s_j_kg_k, high.value, discharge.value)?;
-    let response = inlet.response?;
-    let s_by_t = response.cp_j_kg_k / inlet.t_k;
-    let s_by_p = -response.isobaric_expansion_1_k / inlet.rho_kg_m3;
+    let ideal = isentropic(refrigerant, inlet.state.s_j_kg_k, outlet)?;
+    let s_by_t = inlet.response.cp_j_kg_k / inlet.state.t_k;
+    let s_by_p = -inlet.response.isobaric_expansion_1_k / inlet.state.rho_kg_m3;
     let ideal_h = Known::of(
         ideal.h_j_kg,
         &[
@@ -150,26 +126,70 @@ pub(super) fn isentropic_efficiency(
             (1.0 / ideal.rho_kg_m3, high),
         ],
     );
-    let efficiency = ideal_h.minus(inlet_h).over(outlet_h.minus(inlet_h));
+    let inlet_h = inlet.enthalpy();
+    let efficiency = ideal_h.minus(inlet_h).over(outlet.enthalpy().minus(inlet_h));
     // Both differences carry the model's own uncertainty.
-    let model = libm::sqrt(2.0) * rectangular(ENTHALPY_LIMIT) * efficiency.value;
+    let model = core::f64::consts::SQRT_2 * rectangular(ENTHALPY_LIMIT) * efficiency.value;
     Some(efficiency.and(Input::EnthalpyModel, model).estimate())
 }
 
-/// The vapour at `p_pa` with this entropy, found from a temperature near it; `None` when it would be wet.
+/// What a compressor takes in and gives out; a discharge line is often above the critical temperature.
+const GAS: [Phase; 2] = [Phase::Vapour, Phase::Supercritical];
+/// What goes to the expansion device; supercritical in a system of R-744 on a warm day.
+const LIQUID: [Phase; 2] = [Phase::Liquid, Phase::Supercritical];
+
+/// The state at a pressure and a temperature that were read.
+#[derive(Clone, Copy)]
+struct Point {
+    pressure: Known,
+    temperature: Known,
+    state: State,
+    response: Response,
+}
+
+impl Point {
+    /// `None` unless the refrigerant has one of these phases there: the share of vapour in a mixture cannot be read.
+    fn of(refrigerant: Refrigerant, pressure: Known, temperature: Known, phases: [Phase; 2]) -> Option<Self> {
+        let state = saturation::of(refrigerant)
+            .state_tp(temperature.value, pressure.value, Reference::Iir)
+            .ok()?;
+        let response = state.response.filter(|_| phases.contains(&state.phase))?;
+        Some(Self {
+            pressure,
+            temperature,
+            state,
+            response,
+        })
+    }
+
+    /// dh = cp dT - mu cp dp, mu being the Joule-Thomson coefficient.
+    fn enthalpy(self) -> Known {
+        let cp = self.response.cp_j_kg_k;
+        let by_pressure = -self.response.joule_thomson_k_pa * cp;
+        Known::of(
+            self.state.h_j_kg,
+            &[(cp, self.temperature), (by_pressure, self.pressure)],
+        )
+    }
+}
+
+/// The vapour at the pressure of `outlet` with this entropy; `None` when it would be wet.
 ///
-/// At constant pressure d ln T = ds/cp, which is close to straight: five steps reach the last bits.
-fn isentropic(refrigerant: Refrigerant, s_j_kg_k: f64, p_pa: f64, near_k: f64) -> Option<State> {
+/// At constant pressure d ln T = ds/cp, which is close to straight: some four steps from the outlet itself.
+fn isentropic(refrigerant: Refrigerant, s_j_kg_k: f64, outlet: Point) -> Option<State> {
     const STEPS: usize = 12;
-    const CLOSE_J_KG_K: f64 = 1e-7; // in an entropy of some 1700
-    let mut t_k = near_k;
+    const CLOSE_J_KG_K: f64 = 1e-5; // worth 3 mJ/kg of enthalpy
+    let (mut state, mut response) = (outlet.state, outlet.response);
     for _ in 0..STEPS {
-        let state = saturation::of(refrigerant).state_tp(t_k, p_pa, Reference::Iir).ok()?;
         let missing = s_j_kg_k - state.s_j_kg_k;
         if libm::fabs(missing) <= CLOSE_J_KG_K {
-            return (state.phase == Phase::Vapour).then_some(state);
+            return GAS.contains(&state.phase).then_some(state);
         }
-        t_k *= libm::exp(missing / state.response?.cp_j_kg_k);
+        let t_k = state.t_k * libm::exp(missing / response.cp_j_kg_k);
+        state = saturation::of(refrigerant)
+            .state_tp(t_k, state.p_pa, Reference::Iir)
+            .ok()?;
+        response = state.response?;
     }
     None
 }
