@@ -108,6 +108,41 @@ fn cooling_and_efficiency_are_those_of_cengel_and_boles() {
     assert_relative_eq!(value(derived(&readings).isentropic_efficiency), 0.939, epsilon = 2e-3);
 }
 
+/// CoolProp 8.0.0, with the same equations of state, by the definitions of the figures.
+#[test]
+fn figures_are_those_of_coolprop() {
+    let mut reader = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_path("tests/data/circuit.csv")
+        .unwrap();
+    let mut rows = 0;
+    for row in reader.records() {
+        let row = row.unwrap();
+        let number = |column: usize| row[column].parse::<f64>().unwrap();
+        let pressure = |column| Some(Reading::within(AbsolutePressure::from_pa(number(column)).into(), 0.0));
+        let temperature = |column| Some(Reading::within(kelvins(number(column)), 0.0));
+        let readings = Readings {
+            low_side: pressure(1),
+            high_side: pressure(2),
+            suction_line: temperature(3),
+            discharge_line: temperature(4),
+            liquid_line: temperature(5),
+            ..Readings::default()
+        };
+        let refrigerant = Refrigerant::from_id(&row[0]).unwrap();
+        let d = Derived::new(refrigerant, &readings, Surroundings::SEA_LEVEL, None).unwrap();
+        // differences of temperatures near 300 K, each good to a few units in the last place
+        assert_relative_eq!(value(d.superheat_k), number(6), epsilon = 1e-9);
+        assert_relative_eq!(value(d.subcooling_k), number(7), epsilon = 1e-9);
+        assert_relative_eq!(value(d.discharge_superheat_k), number(8), epsilon = 1e-9);
+        assert_relative_eq!(value(d.cooling_j_kg), number(9), max_relative = 1e-9);
+        // our isentropic state is sought to 1e-5 J/(kg K), 3 mJ in 30 kJ
+        assert_relative_eq!(value(d.isentropic_efficiency), number(10), max_relative = 1e-6);
+        rows += 1;
+    }
+    assert_eq!(rows, 36);
+}
+
 /// R-1234yf is above its critical temperature, 94.7 °C, in a hot discharge line, and a gas there all the same.
 #[test]
 fn a_discharge_line_above_the_critical_temperature_has_an_efficiency() {

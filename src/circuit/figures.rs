@@ -173,23 +173,32 @@ impl Point {
     }
 }
 
-/// The vapour at the pressure of `outlet` with this entropy; `None` when it would be wet.
+/// The state at the pressure of `outlet` with this entropy: gas, or wet as with a refrigerant whose dew line leans over.
 ///
-/// At constant pressure d ln T = ds/cp, which is close to straight: some four steps from the outlet itself.
+/// At constant pressure d ln T = ds/cp, and cp falls with temperature in the gas: from the dew point the steps approach
+/// from below, some five of them. Above the critical pressure they start from the outlet.
 fn isentropic(refrigerant: Refrigerant, s_j_kg_k: f64, outlet: Point) -> Option<State> {
     const STEPS: usize = 12;
     const CLOSE_J_KG_K: f64 = 1e-5; // worth 3 mJ/kg of enthalpy
-    let (mut state, mut response) = (outlet.state, outlet.response);
+    const JUST_GAS: f64 = 1.0 + 1e-9;
+    let fluid = saturation::of(refrigerant);
+    let p_pa = outlet.state.p_pa;
+    let mut state = outlet.state;
+    if let Ok(dew) = fluid.state_pq(p_pa, 1.0, Reference::Iir) {
+        if s_j_kg_k < dew.s_j_kg_k {
+            let liquid = fluid.state_pq(p_pa, 0.0, Reference::Iir).ok()?;
+            let quality = (s_j_kg_k - liquid.s_j_kg_k) / (dew.s_j_kg_k - liquid.s_j_kg_k);
+            return fluid.state_pq(p_pa, quality, Reference::Iir).ok();
+        }
+        state = fluid.state_tp(dew.t_k * JUST_GAS, p_pa, Reference::Iir).ok()?;
+    }
     for _ in 0..STEPS {
         let missing = s_j_kg_k - state.s_j_kg_k;
         if libm::fabs(missing) <= CLOSE_J_KG_K {
-            return GAS.contains(&state.phase).then_some(state);
+            return Some(state);
         }
-        let t_k = state.t_k * libm::exp(missing / response.cp_j_kg_k);
-        state = saturation::of(refrigerant)
-            .state_tp(t_k, state.p_pa, Reference::Iir)
-            .ok()?;
-        response = state.response?;
+        let t_k = state.t_k * libm::exp(missing / state.response?.cp_j_kg_k);
+        state = fluid.state_tp(t_k, p_pa, Reference::Iir).ok()?;
     }
     None
 }
