@@ -172,7 +172,7 @@ impl MoistAir {
         relations::volume_m3_kg(self.t_k, self.p_pa, self.humidity_ratio)
     }
 
-    /// Density of the mixture, kg/m3. Source: ASHRAE Fundamentals (2017), ch. 1, eq. 27.
+    /// Density of the mixture, kg/m3. Source: ASHRAE Fundamentals (2017), ch. 1, eq. 11.
     pub fn density_kg_m3(self) -> f64 {
         (1.0 + self.humidity_ratio) / self.volume_m3_kg()
     }

@@ -77,8 +77,11 @@ impl Gauge {
 
     /// The largest error that the class allows where the gauge shows `shown_pa`, Pa.
     ///
-    /// Source: EN 837-1:1996, table 3 (a fraction of the span); ASME B40.100, grades A and B (a smaller fraction in the
-    /// middle half of the scale than in its outer quarters); electronic manifolds: common practice.
+    /// Source: EN 837-1:1996, accuracy classes (a fraction of the span); ASME B40.100, grades A and B (a smaller fraction
+    /// in the middle half of the scale than in its outer quarters); electronic manifolds: common practice.
+    ///
+    /// That is the error at the temperature of calibration, 20 °C; a hot gauge errs by more (EN 837-1 allows 0.04 % of
+    /// the span for each kelvin, from memory).
     pub fn limit_of_error_pa(self, shown_pa: f64) -> f64 {
         let span_pa = self.high_pa - self.low_pa;
         let position = (shown_pa - self.low_pa) / span_pa;

@@ -8,7 +8,7 @@ pub const INCH_M: f64 = 0.025_4;
 pub const STANDARD_GRAVITY_M_S2: f64 = 9.806_65;
 /// Density of the mercury that "inches of mercury" speak of, kg/m3: by convention 13.5951 g/cm3, its density at 0 °C.
 ///
-/// Source: ISO 80000-4:2006, remark on the conventional millimetre of mercury.
+/// Source: BS 350 (from memory); NIST Special Publication 811 (2008), appendix B.8, prints the units that follow from it.
 pub const CONVENTIONAL_MERCURY_KG_M3: f64 = 13_595.1;
 
 /// One pound-force per square inch, Pa: pound times standard gravity over inch squared, 6894.757 293 168...
@@ -39,7 +39,8 @@ mod tests {
     use super::*;
     use approx::assert_relative_eq;
 
-    /// NIST Special Publication 811 (2008), appendix B.8, factors to as many digits as printed or exact by definition.
+    /// NIST Special Publication 811 (2008), appendix B.8, prints the first seven digits; the further ones are the exact
+    /// products, computed in rational numbers.
     #[test]
     fn units_are_those_of_nist_sp_811() {
         assert_relative_eq!(PSI_PA, 6_894.757_293_168_361, max_relative = 4e-16);
@@ -58,7 +59,7 @@ mod tests {
         assert_relative_eq!(kilogram_force_per_pound_force, 1.0 / POUND_KG, max_relative = 1e-15);
         // 1 Btu/(lb °F) = 1 cal(IT)/(g K) = 4186.8 J/(kg K), by the definition of the international-table calorie.
         assert_relative_eq!(BTU_PER_POUND_J_KG * 1.8, 4_186.8, max_relative = 4e-16);
-        // torr and conventional mmHg differ by 1.4e-7: ISO 80000-4:2006
+        // torr and conventional mmHg differ by 1.4e-7: NIST Special Publication 811 (2008), B.8
         assert_relative_eq!(MMHG_PA / (ATMOSPHERE_PA / 760.0) - 1.0, 1.424_7e-7, max_relative = 1e-3);
     }
 }
