@@ -8,7 +8,7 @@ mod published;
 
 use coldloop::Refrigerant;
 use coldloop::eos::Isotherm;
-use coldloop::fluid;
+use coldloop::{fluid, saturation};
 use published::papers;
 use std::collections::BTreeSet;
 
@@ -66,6 +66,40 @@ fn errata_are_what_they_say() {
             assert!((cell.found / computed - 1.0).abs() < 1e-9);
         }
     }
+}
+
+/// Source of the rows: see the head of the file. 13 digits are printed.
+#[test]
+fn saturation_at_nine_tenths_of_the_critical_temperature() {
+    let mut reader = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_path("tests/data/saturation_at_0.9.csv")
+        .unwrap();
+    let mut rows = 0;
+    for record in reader.records() {
+        let record = record.unwrap();
+        let number = |k: usize| record[k].parse::<f64>().unwrap();
+        let Some(refrigerant) = Refrigerant::from_id(&record[0]) else {
+            continue;
+        };
+        rows += 1;
+        let pure = saturation::of(refrigerant);
+        let equation = &pure.fluid.equation;
+        let denser = equation.reducing_rho_mol_m3 / number(5);
+        let stiffer = denser * equation.gas_constant / number(6);
+        let t_k = number(1);
+        for (found, right) in [
+            (pure.pressure_pa(t_k).unwrap(), number(2) * stiffer),
+            (pure.liquid(t_k).unwrap().rho_mol_m3, number(3) * denser),
+            (pure.vapour(t_k).unwrap().rho_mol_m3, number(4) * denser),
+        ] {
+            assert!(
+                (found / right - 1.0).abs() < 6e-13,
+                "{refrigerant}: printed {right}, found {found}"
+            );
+        }
+    }
+    assert!(rows > 0);
 }
 
 /// The paper of R-152a prints the pressure, not the Helmholtz energy: equation (2) and table 2 of Outcalt & McLinden,
