@@ -148,6 +148,8 @@ impl Quantity {
             | Quantity::Quality
             | Quantity::Probability
             | Quantity::Cost
+            | Quantity::BlowerSetting
+            | Quantity::Rows
             | Quantity::Name
             | Quantity::Residual => "",
         }
@@ -161,7 +163,9 @@ impl Quantity {
             Quantity::AbsolutePressure => "\"101.3 kPa abs\" or \"14.7 psia\"",
             Quantity::GaugePressure => "\"35 psig\" or \"2.4 bar gauge\"",
             Quantity::Altitude => "\"5250 ft\" or \"1600 m\"",
-            Quantity::RelativeHumidity | Quantity::Probability | Quantity::Quality => "\"40 %\"",
+            Quantity::RelativeHumidity | Quantity::Probability | Quantity::Quality | Quantity::BlowerSetting => {
+                "\"40 %\""
+            }
             Quantity::HumidityRatio => "\"8 g/kg\"",
             Quantity::Density => "\"50 mol/m3\"",
             Quantity::Enthalpy => "\"250 kJ/kg\" or \"107 Btu/lb\"",
@@ -172,7 +176,7 @@ impl Quantity {
             Quantity::Duration => "\"10 min\"",
             Quantity::Frequency => "\"3 /min\"",
             Quantity::Voltage => "\"2.5 V\"",
-            Quantity::Cost | Quantity::Name | Quantity::Residual => "the value alone",
+            Quantity::Cost | Quantity::Rows | Quantity::Name | Quantity::Residual => "the value alone",
         }
     }
 }

@@ -7,8 +7,10 @@ extern crate alloc;
 
 pub mod air;
 pub mod circuit;
+pub mod diagnosis;
 pub mod eos;
 pub mod error;
+pub mod expected;
 pub mod fluid;
 mod names;
 pub mod numerics;

@@ -209,11 +209,15 @@ pub enum Quantity {
     Residual = 20,
     /// Voltage, V.
     Voltage = 21,
+    /// Blower setting, 0 (off) to 1 (highest).
+    BlowerSetting = 22,
+    /// Rows of a table.
+    Rows = 23,
 }
 
 impl Quantity {
     /// Every member, in the order of the table.
-    pub const ALL: [Quantity; 21] = [
+    pub const ALL: [Quantity; 23] = [
         Quantity::Temperature,
         Quantity::TemperatureDifference,
         Quantity::AbsolutePressure,
@@ -235,9 +239,11 @@ impl Quantity {
         Quantity::Name,
         Quantity::Residual,
         Quantity::Voltage,
+        Quantity::BlowerSetting,
+        Quantity::Rows,
     ];
 
-    const SPELLINGS: [(Quantity, &'static [&'static str]); 21] = [
+    const SPELLINGS: [(Quantity, &'static [&'static str]); 23] = [
         (Quantity::Temperature, &["temperature"]),
         (Quantity::TemperatureDifference, &["temperature difference"]),
         (Quantity::AbsolutePressure, &["absolute pressure"]),
@@ -259,6 +265,8 @@ impl Quantity {
         (Quantity::Name, &["name"]),
         (Quantity::Residual, &["residual"]),
         (Quantity::Voltage, &["voltage"]),
+        (Quantity::BlowerSetting, &["blower setting"]),
+        (Quantity::Rows, &["number of rows"]),
     ];
 
     /// The id used in text.
@@ -285,6 +293,8 @@ impl Quantity {
             Quantity::Name => "name",
             Quantity::Residual => "residual",
             Quantity::Voltage => "voltage",
+            Quantity::BlowerSetting => "blower setting",
+            Quantity::Rows => "number of rows",
         }
     }
 
@@ -312,6 +322,8 @@ impl Quantity {
             Quantity::Name => "A name of the vocabulary.",
             Quantity::Residual => "Relative residual of a solver.",
             Quantity::Voltage => "Voltage, V.",
+            Quantity::BlowerSetting => "Blower setting, 0 (off) to 1 (highest).",
+            Quantity::Rows => "Rows of a table.",
         }
     }
 
@@ -344,6 +356,8 @@ impl Quantity {
             19 => Some(Quantity::Name),
             20 => Some(Quantity::Residual),
             21 => Some(Quantity::Voltage),
+            22 => Some(Quantity::BlowerSetting),
+            23 => Some(Quantity::Rows),
             _ => None,
         }
     }
@@ -1483,6 +1497,1358 @@ impl Reference {
 }
 
 impl core::fmt::Display for Reference {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// A coordinate in which readings are judged; no two of them say the same thing twice.
+///
+/// ```
+/// use coldloop::Feature;
+/// assert_eq!(Feature::LowSide.id(), "low_side");
+/// assert_eq!(Feature::from_id("low_side"), Some(Feature::LowSide));
+/// assert_eq!(Feature::from_code(1), Some(Feature::LowSide));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum Feature {
+    /// Saturation temperature of the low-side pressure.
+    LowSide = 1,
+    /// Saturation temperature of the high-side pressure.
+    HighSide = 2,
+    /// Air temperature at the centre vent.
+    Vent = 3,
+    /// Suction line above the saturation temperature of the low side.
+    Superheat = 4,
+    /// Liquid line below the saturation temperature of the high side.
+    Subcooling = 5,
+    /// Discharge line above the saturation temperature of the high side.
+    DischargeSuperheat = 6,
+    /// How often the clutch engages.
+    ClutchCycles = 7,
+    /// Saturation temperature of the pressure at rest against the ambient.
+    RestPressure = 8,
+}
+
+impl Feature {
+    /// Every member, in the order of the table.
+    pub const ALL: [Feature; 8] = [
+        Feature::LowSide,
+        Feature::HighSide,
+        Feature::Vent,
+        Feature::Superheat,
+        Feature::Subcooling,
+        Feature::DischargeSuperheat,
+        Feature::ClutchCycles,
+        Feature::RestPressure,
+    ];
+
+    const SPELLINGS: [(Feature, &'static [&'static str]); 8] = [
+        (Feature::LowSide, &["low_side"]),
+        (Feature::HighSide, &["high_side"]),
+        (Feature::Vent, &["vent"]),
+        (Feature::Superheat, &["superheat"]),
+        (Feature::Subcooling, &["subcooling"]),
+        (Feature::DischargeSuperheat, &["discharge_superheat"]),
+        (Feature::ClutchCycles, &["clutch_cycles"]),
+        (Feature::RestPressure, &["rest_pressure"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Feature::LowSide => "low_side",
+            Feature::HighSide => "high_side",
+            Feature::Vent => "vent",
+            Feature::Superheat => "superheat",
+            Feature::Subcooling => "subcooling",
+            Feature::DischargeSuperheat => "discharge_superheat",
+            Feature::ClutchCycles => "clutch_cycles",
+            Feature::RestPressure => "rest_pressure",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Feature::LowSide => "Saturation temperature of the low-side pressure.",
+            Feature::HighSide => "Saturation temperature of the high-side pressure.",
+            Feature::Vent => "Air temperature at the centre vent.",
+            Feature::Superheat => "Suction line above the saturation temperature of the low side.",
+            Feature::Subcooling => "Liquid line below the saturation temperature of the high side.",
+            Feature::DischargeSuperheat => "Discharge line above the saturation temperature of the high side.",
+            Feature::ClutchCycles => "How often the clutch engages.",
+            Feature::RestPressure => "Saturation temperature of the pressure at rest against the ambient.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Feature::LowSide),
+            2 => Some(Feature::HighSide),
+            3 => Some(Feature::Vent),
+            4 => Some(Feature::Superheat),
+            5 => Some(Feature::Subcooling),
+            6 => Some(Feature::DischargeSuperheat),
+            7 => Some(Feature::ClutchCycles),
+            8 => Some(Feature::RestPressure),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Feature {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What eyes, ears and hands find, answered yes or no.
+///
+/// ```
+/// use coldloop::Observation;
+/// assert_eq!(Observation::ClutchEngaged.id(), "clutch_engaged");
+/// assert_eq!(Observation::from_id("clutch_engaged"), Some(Observation::ClutchEngaged));
+/// assert_eq!(Observation::from_code(1), Some(Observation::ClutchEngaged));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum Observation {
+    /// The clutch is engaged: hub and pulley turn together.
+    ClutchEngaged = 1,
+    /// The clutch coil gets its voltage when cooling is asked for.
+    ClutchHasVoltage = 2,
+    /// With the belt on and the clutch off, the hub turns by hand without resistance.
+    HubTurnsFreely = 3,
+    /// With the clutch off, the hub cannot be turned by hand.
+    HubLocked = 4,
+    /// The belt or the clutch slips: squeal, smell, glaze, or a hub slower than its pulley.
+    BeltSlips = 5,
+    /// The compressor knocks or rattles while it is engaged.
+    CompressorNoisy = 6,
+    /// The condenser fan runs while cooling is asked for.
+    CondenserFanRunning = 7,
+    /// The face of the condenser is covered by dirt, leaves or bent fins.
+    CondenserFaceBlocked = 8,
+    /// Water sprayed on the condenser lowers the high side strongly within a minute.
+    WaterLowersHighSide = 9,
+    /// A step of temperature is felt along one condenser pass.
+    CondenserHasTemperatureStep = 10,
+    /// A tube in the middle of the condenser is clearly colder than the saturation temperature of the high side.
+    CondenserTubeBelowSaturation = 11,
+    /// Bubbles or foam stand in the sight glass after some minutes of steady running.
+    SightGlassBubbles = 12,
+    /// Fresh oil or dye shows at a joint, hose, seal or heat exchanger.
+    OilTraces = 13,
+    /// The expansion device hisses or gurgles while the system runs.
+    HissingAtExpansion = 14,
+    /// The liquid line is clearly colder after the drier, or after another point, than before it.
+    DropAcrossDrier = 15,
+    /// Frost or a sharp cold step stands at the inlet of the expansion device.
+    FrostAtExpansion = 16,
+    /// Frost or heavy sweat covers the suction line up to the compressor.
+    FrostOnSuctionLine = 17,
+    /// A step of temperature or frost begins at one point of the suction line.
+    SuctionLineStep = 18,
+    /// The low side follows when the sensing bulb or head of the valve is warmed and chilled.
+    LowSideFollowsBulb = 19,
+    /// Frost covers the evaporator face.
+    EvaporatorFrosted = 20,
+    /// The air at the vents weakens after some minutes and returns after a pause.
+    AirflowFades = 21,
+    /// Cooling comes and goes in minutes while the low side falls towards vacuum and recovers.
+    CoolingComesAndGoes = 22,
+    /// Little air leaves the vents with the blower at its highest step.
+    AirflowWeak = 23,
+    /// Closing the heater valve, or clamping the heater hose, makes the vent clearly colder.
+    ClosingHeaterCoolsVent = 24,
+    /// Raising the engine to about 2,000 rpm lowers the low side and raises the high side.
+    SpeedLowersLowSide = 25,
+    /// Driving the control of the compressor by hand moves both pressures apart.
+    ControlSignalMovesPressures = 26,
+    /// After switching off, the two sides are equal in less than two minutes.
+    SidesEqualiseQuickly = 27,
+    /// At rest and at one temperature, the pressure is clearly above saturation at the ambient.
+    RestPressureHigh = 28,
+    /// At rest and at one temperature, the pressure is clearly below saturation at the ambient.
+    RestPressureLow = 29,
+    /// A refrigerant identifier shows air.
+    IdentifierShowsAir = 30,
+    /// A refrigerant identifier shows another refrigerant than the label.
+    IdentifierShowsOther = 31,
+    /// Clearly less refrigerant was recovered than the label names.
+    RecoveredBelowLabel = 32,
+    /// Clearly more refrigerant was recovered than the label names.
+    RecoveredAboveLabel = 33,
+    /// Refrigerant was added since the system last worked well.
+    RecentlyFilled = 34,
+    /// A second set of gauges shows the same pressures.
+    SecondGaugesAgree = 35,
+}
+
+impl Observation {
+    /// Every member, in the order of the table.
+    pub const ALL: [Observation; 35] = [
+        Observation::ClutchEngaged,
+        Observation::ClutchHasVoltage,
+        Observation::HubTurnsFreely,
+        Observation::HubLocked,
+        Observation::BeltSlips,
+        Observation::CompressorNoisy,
+        Observation::CondenserFanRunning,
+        Observation::CondenserFaceBlocked,
+        Observation::WaterLowersHighSide,
+        Observation::CondenserHasTemperatureStep,
+        Observation::CondenserTubeBelowSaturation,
+        Observation::SightGlassBubbles,
+        Observation::OilTraces,
+        Observation::HissingAtExpansion,
+        Observation::DropAcrossDrier,
+        Observation::FrostAtExpansion,
+        Observation::FrostOnSuctionLine,
+        Observation::SuctionLineStep,
+        Observation::LowSideFollowsBulb,
+        Observation::EvaporatorFrosted,
+        Observation::AirflowFades,
+        Observation::CoolingComesAndGoes,
+        Observation::AirflowWeak,
+        Observation::ClosingHeaterCoolsVent,
+        Observation::SpeedLowersLowSide,
+        Observation::ControlSignalMovesPressures,
+        Observation::SidesEqualiseQuickly,
+        Observation::RestPressureHigh,
+        Observation::RestPressureLow,
+        Observation::IdentifierShowsAir,
+        Observation::IdentifierShowsOther,
+        Observation::RecoveredBelowLabel,
+        Observation::RecoveredAboveLabel,
+        Observation::RecentlyFilled,
+        Observation::SecondGaugesAgree,
+    ];
+
+    const SPELLINGS: [(Observation, &'static [&'static str]); 35] = [
+        (Observation::ClutchEngaged, &["clutch_engaged"]),
+        (Observation::ClutchHasVoltage, &["clutch_has_voltage"]),
+        (Observation::HubTurnsFreely, &["hub_turns_freely"]),
+        (Observation::HubLocked, &["hub_locked"]),
+        (Observation::BeltSlips, &["belt_slips"]),
+        (Observation::CompressorNoisy, &["compressor_noisy"]),
+        (Observation::CondenserFanRunning, &["condenser_fan_running"]),
+        (Observation::CondenserFaceBlocked, &["condenser_face_blocked"]),
+        (Observation::WaterLowersHighSide, &["water_lowers_high_side"]),
+        (
+            Observation::CondenserHasTemperatureStep,
+            &["condenser_has_temperature_step"],
+        ),
+        (
+            Observation::CondenserTubeBelowSaturation,
+            &["condenser_tube_below_saturation"],
+        ),
+        (Observation::SightGlassBubbles, &["sight_glass_bubbles"]),
+        (Observation::OilTraces, &["oil_traces"]),
+        (Observation::HissingAtExpansion, &["hissing_at_expansion"]),
+        (Observation::DropAcrossDrier, &["drop_across_drier"]),
+        (Observation::FrostAtExpansion, &["frost_at_expansion"]),
+        (Observation::FrostOnSuctionLine, &["frost_on_suction_line"]),
+        (Observation::SuctionLineStep, &["suction_line_step"]),
+        (Observation::LowSideFollowsBulb, &["low_side_follows_bulb"]),
+        (Observation::EvaporatorFrosted, &["evaporator_frosted"]),
+        (Observation::AirflowFades, &["airflow_fades"]),
+        (Observation::CoolingComesAndGoes, &["cooling_comes_and_goes"]),
+        (Observation::AirflowWeak, &["airflow_weak"]),
+        (Observation::ClosingHeaterCoolsVent, &["closing_heater_cools_vent"]),
+        (Observation::SpeedLowersLowSide, &["speed_lowers_low_side"]),
+        (
+            Observation::ControlSignalMovesPressures,
+            &["control_signal_moves_pressures"],
+        ),
+        (Observation::SidesEqualiseQuickly, &["sides_equalise_quickly"]),
+        (Observation::RestPressureHigh, &["rest_pressure_high"]),
+        (Observation::RestPressureLow, &["rest_pressure_low"]),
+        (Observation::IdentifierShowsAir, &["identifier_shows_air"]),
+        (Observation::IdentifierShowsOther, &["identifier_shows_other"]),
+        (Observation::RecoveredBelowLabel, &["recovered_below_label"]),
+        (Observation::RecoveredAboveLabel, &["recovered_above_label"]),
+        (Observation::RecentlyFilled, &["recently_filled"]),
+        (Observation::SecondGaugesAgree, &["second_gauges_agree"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Observation::ClutchEngaged => "clutch_engaged",
+            Observation::ClutchHasVoltage => "clutch_has_voltage",
+            Observation::HubTurnsFreely => "hub_turns_freely",
+            Observation::HubLocked => "hub_locked",
+            Observation::BeltSlips => "belt_slips",
+            Observation::CompressorNoisy => "compressor_noisy",
+            Observation::CondenserFanRunning => "condenser_fan_running",
+            Observation::CondenserFaceBlocked => "condenser_face_blocked",
+            Observation::WaterLowersHighSide => "water_lowers_high_side",
+            Observation::CondenserHasTemperatureStep => "condenser_has_temperature_step",
+            Observation::CondenserTubeBelowSaturation => "condenser_tube_below_saturation",
+            Observation::SightGlassBubbles => "sight_glass_bubbles",
+            Observation::OilTraces => "oil_traces",
+            Observation::HissingAtExpansion => "hissing_at_expansion",
+            Observation::DropAcrossDrier => "drop_across_drier",
+            Observation::FrostAtExpansion => "frost_at_expansion",
+            Observation::FrostOnSuctionLine => "frost_on_suction_line",
+            Observation::SuctionLineStep => "suction_line_step",
+            Observation::LowSideFollowsBulb => "low_side_follows_bulb",
+            Observation::EvaporatorFrosted => "evaporator_frosted",
+            Observation::AirflowFades => "airflow_fades",
+            Observation::CoolingComesAndGoes => "cooling_comes_and_goes",
+            Observation::AirflowWeak => "airflow_weak",
+            Observation::ClosingHeaterCoolsVent => "closing_heater_cools_vent",
+            Observation::SpeedLowersLowSide => "speed_lowers_low_side",
+            Observation::ControlSignalMovesPressures => "control_signal_moves_pressures",
+            Observation::SidesEqualiseQuickly => "sides_equalise_quickly",
+            Observation::RestPressureHigh => "rest_pressure_high",
+            Observation::RestPressureLow => "rest_pressure_low",
+            Observation::IdentifierShowsAir => "identifier_shows_air",
+            Observation::IdentifierShowsOther => "identifier_shows_other",
+            Observation::RecoveredBelowLabel => "recovered_below_label",
+            Observation::RecoveredAboveLabel => "recovered_above_label",
+            Observation::RecentlyFilled => "recently_filled",
+            Observation::SecondGaugesAgree => "second_gauges_agree",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Observation::ClutchEngaged => "The clutch is engaged: hub and pulley turn together.",
+            Observation::ClutchHasVoltage => "The clutch coil gets its voltage when cooling is asked for.",
+            Observation::HubTurnsFreely => {
+                "With the belt on and the clutch off, the hub turns by hand without resistance."
+            }
+            Observation::HubLocked => "With the clutch off, the hub cannot be turned by hand.",
+            Observation::BeltSlips => {
+                "The belt or the clutch slips: squeal, smell, glaze, or a hub slower than its pulley."
+            }
+            Observation::CompressorNoisy => "The compressor knocks or rattles while it is engaged.",
+            Observation::CondenserFanRunning => "The condenser fan runs while cooling is asked for.",
+            Observation::CondenserFaceBlocked => "The face of the condenser is covered by dirt, leaves or bent fins.",
+            Observation::WaterLowersHighSide => {
+                "Water sprayed on the condenser lowers the high side strongly within a minute."
+            }
+            Observation::CondenserHasTemperatureStep => "A step of temperature is felt along one condenser pass.",
+            Observation::CondenserTubeBelowSaturation => {
+                "A tube in the middle of the condenser is clearly colder than the saturation temperature of the high side."
+            }
+            Observation::SightGlassBubbles => {
+                "Bubbles or foam stand in the sight glass after some minutes of steady running."
+            }
+            Observation::OilTraces => "Fresh oil or dye shows at a joint, hose, seal or heat exchanger.",
+            Observation::HissingAtExpansion => "The expansion device hisses or gurgles while the system runs.",
+            Observation::DropAcrossDrier => {
+                "The liquid line is clearly colder after the drier, or after another point, than before it."
+            }
+            Observation::FrostAtExpansion => "Frost or a sharp cold step stands at the inlet of the expansion device.",
+            Observation::FrostOnSuctionLine => "Frost or heavy sweat covers the suction line up to the compressor.",
+            Observation::SuctionLineStep => "A step of temperature or frost begins at one point of the suction line.",
+            Observation::LowSideFollowsBulb => {
+                "The low side follows when the sensing bulb or head of the valve is warmed and chilled."
+            }
+            Observation::EvaporatorFrosted => "Frost covers the evaporator face.",
+            Observation::AirflowFades => "The air at the vents weakens after some minutes and returns after a pause.",
+            Observation::CoolingComesAndGoes => {
+                "Cooling comes and goes in minutes while the low side falls towards vacuum and recovers."
+            }
+            Observation::AirflowWeak => "Little air leaves the vents with the blower at its highest step.",
+            Observation::ClosingHeaterCoolsVent => {
+                "Closing the heater valve, or clamping the heater hose, makes the vent clearly colder."
+            }
+            Observation::SpeedLowersLowSide => {
+                "Raising the engine to about 2,000 rpm lowers the low side and raises the high side."
+            }
+            Observation::ControlSignalMovesPressures => {
+                "Driving the control of the compressor by hand moves both pressures apart."
+            }
+            Observation::SidesEqualiseQuickly => {
+                "After switching off, the two sides are equal in less than two minutes."
+            }
+            Observation::RestPressureHigh => {
+                "At rest and at one temperature, the pressure is clearly above saturation at the ambient."
+            }
+            Observation::RestPressureLow => {
+                "At rest and at one temperature, the pressure is clearly below saturation at the ambient."
+            }
+            Observation::IdentifierShowsAir => "A refrigerant identifier shows air.",
+            Observation::IdentifierShowsOther => "A refrigerant identifier shows another refrigerant than the label.",
+            Observation::RecoveredBelowLabel => "Clearly less refrigerant was recovered than the label names.",
+            Observation::RecoveredAboveLabel => "Clearly more refrigerant was recovered than the label names.",
+            Observation::RecentlyFilled => "Refrigerant was added since the system last worked well.",
+            Observation::SecondGaugesAgree => "A second set of gauges shows the same pressures.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Observation::ClutchEngaged),
+            2 => Some(Observation::ClutchHasVoltage),
+            3 => Some(Observation::HubTurnsFreely),
+            4 => Some(Observation::HubLocked),
+            5 => Some(Observation::BeltSlips),
+            6 => Some(Observation::CompressorNoisy),
+            7 => Some(Observation::CondenserFanRunning),
+            8 => Some(Observation::CondenserFaceBlocked),
+            9 => Some(Observation::WaterLowersHighSide),
+            10 => Some(Observation::CondenserHasTemperatureStep),
+            11 => Some(Observation::CondenserTubeBelowSaturation),
+            12 => Some(Observation::SightGlassBubbles),
+            13 => Some(Observation::OilTraces),
+            14 => Some(Observation::HissingAtExpansion),
+            15 => Some(Observation::DropAcrossDrier),
+            16 => Some(Observation::FrostAtExpansion),
+            17 => Some(Observation::FrostOnSuctionLine),
+            18 => Some(Observation::SuctionLineStep),
+            19 => Some(Observation::LowSideFollowsBulb),
+            20 => Some(Observation::EvaporatorFrosted),
+            21 => Some(Observation::AirflowFades),
+            22 => Some(Observation::CoolingComesAndGoes),
+            23 => Some(Observation::AirflowWeak),
+            24 => Some(Observation::ClosingHeaterCoolsVent),
+            25 => Some(Observation::SpeedLowersLowSide),
+            26 => Some(Observation::ControlSignalMovesPressures),
+            27 => Some(Observation::SidesEqualiseQuickly),
+            28 => Some(Observation::RestPressureHigh),
+            29 => Some(Observation::RestPressureLow),
+            30 => Some(Observation::IdentifierShowsAir),
+            31 => Some(Observation::IdentifierShowsOther),
+            32 => Some(Observation::RecoveredBelowLabel),
+            33 => Some(Observation::RecoveredAboveLabel),
+            34 => Some(Observation::RecentlyFilled),
+            35 => Some(Observation::SecondGaugesAgree),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Observation {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// A further check: something to read, to look at, or to try.
+///
+/// ```
+/// use coldloop::Check;
+/// assert_eq!(Check::ReadLowSide.id(), "read-low-side");
+/// assert_eq!(Check::from_id("read-low-side"), Some(Check::ReadLowSide));
+/// assert_eq!(Check::from_code(1), Some(Check::ReadLowSide));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum Check {
+    /// Read the low side with the system running.
+    ReadLowSide = 1,
+    /// Read the high side with the system running.
+    ReadHighSide = 2,
+    /// Read the air at the centre vent after ten minutes on the coldest setting.
+    ReadVent = 3,
+    /// Clamp a thermometer on the suction line at the compressor: it gives the superheat.
+    ReadSuctionLine = 4,
+    /// Clamp a thermometer on the liquid line: it gives the subcooling.
+    ReadLiquidLine = 5,
+    /// Clamp a thermometer on the discharge line.
+    ReadDischargeLine = 6,
+    /// Count how often the clutch engages in three minutes.
+    CountClutchCycles = 7,
+    /// Start the engine, ask for full cooling, and read both sides after five minutes.
+    RunAndRead = 8,
+    /// Look whether hub and pulley turn together.
+    WatchClutch = 9,
+    /// Measure the voltage at the clutch connector with cooling asked for.
+    MeasureClutchVoltage = 10,
+    /// Engine off, belt on, clutch off: turn the hub by hand. A sound compressor needs a hand and gives resistance.
+    TurnHub = 11,
+    /// Look at belt and hub under load, and listen.
+    LookForSlip = 12,
+    /// Listen to the compressor while the clutch engages and while it runs.
+    ListenToCompressor = 13,
+    /// Look whether the condenser fan runs.
+    WatchCondenserFan = 14,
+    /// Look at the face of the condenser, with a lamp, between it and the radiator too.
+    LookAtCondenserFace = 15,
+    /// Spray water on the condenser and watch the high side.
+    SprayCondenser = 16,
+    /// Follow the condenser from inlet to outlet with a thermometer and look for a step.
+    FeelCondenserPasses = 17,
+    /// Clamp a thermometer on a tube in the middle of the condenser and compare with saturation at the high side.
+    ClampCondenserMiddle = 18,
+    /// Look at the sight glass after five minutes of steady running.
+    LookAtSightGlass = 19,
+    /// Look for oil and dye, and go over the joints with an electronic detector.
+    LookForLeaks = 20,
+    /// Listen at the expansion device.
+    ListenAtExpansion = 21,
+    /// Measure the liquid line before and after the drier.
+    DropAcrossDrier = 22,
+    /// Look for frost at the inlet of the expansion device.
+    LookAtExpansion = 23,
+    /// Look how far frost or sweat reaches on the suction line.
+    LookAtSuctionLine = 24,
+    /// Follow the suction line with a thermometer and look for a step.
+    FollowSuctionLine = 25,
+    /// Warm, then chill, the bulb or head of the valve and watch the low side.
+    WarmAndChillBulb = 26,
+    /// Look at the evaporator through the blower or a drain opening.
+    LookAtEvaporator = 27,
+    /// Watch vent and low side for twenty minutes of running.
+    WatchTwentyMinutes = 28,
+    /// Feel the air at the vents at the highest step, and look at the cabin filter.
+    FeelAirflow = 29,
+    /// Close the heater valve or clamp the heater hose and watch the vent.
+    CloseHeater = 30,
+    /// Raise the engine to about 2,000 rpm and watch both sides.
+    RaiseEngineSpeed = 31,
+    /// Drive the control of the compressor by hand and watch both sides.
+    DriveControl = 32,
+    /// Switch off and time how long the two sides need to become equal.
+    TimeEqualisation = 33,
+    /// Leave the system off until it has one temperature, and compare its pressure with saturation at the ambient.
+    ReadRestPressure = 34,
+    /// Put a refrigerant identifier on the low side.
+    IdentifyRefrigerant = 35,
+    /// Recover the charge and weigh it against the label.
+    RecoverAndWeigh = 36,
+    /// Ask who last serviced the system, and what was added.
+    AskHistory = 37,
+    /// Check hoses, units and zero of the gauges, then read again with a second set.
+    CompareGauges = 38,
+}
+
+impl Check {
+    /// Every member, in the order of the table.
+    pub const ALL: [Check; 38] = [
+        Check::ReadLowSide,
+        Check::ReadHighSide,
+        Check::ReadVent,
+        Check::ReadSuctionLine,
+        Check::ReadLiquidLine,
+        Check::ReadDischargeLine,
+        Check::CountClutchCycles,
+        Check::RunAndRead,
+        Check::WatchClutch,
+        Check::MeasureClutchVoltage,
+        Check::TurnHub,
+        Check::LookForSlip,
+        Check::ListenToCompressor,
+        Check::WatchCondenserFan,
+        Check::LookAtCondenserFace,
+        Check::SprayCondenser,
+        Check::FeelCondenserPasses,
+        Check::ClampCondenserMiddle,
+        Check::LookAtSightGlass,
+        Check::LookForLeaks,
+        Check::ListenAtExpansion,
+        Check::DropAcrossDrier,
+        Check::LookAtExpansion,
+        Check::LookAtSuctionLine,
+        Check::FollowSuctionLine,
+        Check::WarmAndChillBulb,
+        Check::LookAtEvaporator,
+        Check::WatchTwentyMinutes,
+        Check::FeelAirflow,
+        Check::CloseHeater,
+        Check::RaiseEngineSpeed,
+        Check::DriveControl,
+        Check::TimeEqualisation,
+        Check::ReadRestPressure,
+        Check::IdentifyRefrigerant,
+        Check::RecoverAndWeigh,
+        Check::AskHistory,
+        Check::CompareGauges,
+    ];
+
+    const SPELLINGS: [(Check, &'static [&'static str]); 38] = [
+        (Check::ReadLowSide, &["read-low-side"]),
+        (Check::ReadHighSide, &["read-high-side"]),
+        (Check::ReadVent, &["read-vent"]),
+        (Check::ReadSuctionLine, &["read-suction-line"]),
+        (Check::ReadLiquidLine, &["read-liquid-line"]),
+        (Check::ReadDischargeLine, &["read-discharge-line"]),
+        (Check::CountClutchCycles, &["count-clutch-cycles"]),
+        (Check::RunAndRead, &["run-and-read"]),
+        (Check::WatchClutch, &["watch-clutch"]),
+        (Check::MeasureClutchVoltage, &["measure-clutch-voltage"]),
+        (Check::TurnHub, &["turn-hub"]),
+        (Check::LookForSlip, &["look-for-slip"]),
+        (Check::ListenToCompressor, &["listen-to-compressor"]),
+        (Check::WatchCondenserFan, &["watch-condenser-fan"]),
+        (Check::LookAtCondenserFace, &["look-at-condenser-face"]),
+        (Check::SprayCondenser, &["spray-condenser"]),
+        (Check::FeelCondenserPasses, &["feel-condenser-passes"]),
+        (Check::ClampCondenserMiddle, &["clamp-condenser-middle"]),
+        (Check::LookAtSightGlass, &["look-at-sight-glass"]),
+        (Check::LookForLeaks, &["look-for-leaks"]),
+        (Check::ListenAtExpansion, &["listen-at-expansion"]),
+        (Check::DropAcrossDrier, &["drop-across-drier"]),
+        (Check::LookAtExpansion, &["look-at-expansion"]),
+        (Check::LookAtSuctionLine, &["look-at-suction-line"]),
+        (Check::FollowSuctionLine, &["follow-suction-line"]),
+        (Check::WarmAndChillBulb, &["warm-and-chill-bulb"]),
+        (Check::LookAtEvaporator, &["look-at-evaporator"]),
+        (Check::WatchTwentyMinutes, &["watch-twenty-minutes"]),
+        (Check::FeelAirflow, &["feel-airflow"]),
+        (Check::CloseHeater, &["close-heater"]),
+        (Check::RaiseEngineSpeed, &["raise-engine-speed"]),
+        (Check::DriveControl, &["drive-control"]),
+        (Check::TimeEqualisation, &["time-equalisation"]),
+        (Check::ReadRestPressure, &["read-rest-pressure"]),
+        (Check::IdentifyRefrigerant, &["identify-refrigerant"]),
+        (Check::RecoverAndWeigh, &["recover-and-weigh"]),
+        (Check::AskHistory, &["ask-history"]),
+        (Check::CompareGauges, &["compare-gauges"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Check::ReadLowSide => "read-low-side",
+            Check::ReadHighSide => "read-high-side",
+            Check::ReadVent => "read-vent",
+            Check::ReadSuctionLine => "read-suction-line",
+            Check::ReadLiquidLine => "read-liquid-line",
+            Check::ReadDischargeLine => "read-discharge-line",
+            Check::CountClutchCycles => "count-clutch-cycles",
+            Check::RunAndRead => "run-and-read",
+            Check::WatchClutch => "watch-clutch",
+            Check::MeasureClutchVoltage => "measure-clutch-voltage",
+            Check::TurnHub => "turn-hub",
+            Check::LookForSlip => "look-for-slip",
+            Check::ListenToCompressor => "listen-to-compressor",
+            Check::WatchCondenserFan => "watch-condenser-fan",
+            Check::LookAtCondenserFace => "look-at-condenser-face",
+            Check::SprayCondenser => "spray-condenser",
+            Check::FeelCondenserPasses => "feel-condenser-passes",
+            Check::ClampCondenserMiddle => "clamp-condenser-middle",
+            Check::LookAtSightGlass => "look-at-sight-glass",
+            Check::LookForLeaks => "look-for-leaks",
+            Check::ListenAtExpansion => "listen-at-expansion",
+            Check::DropAcrossDrier => "drop-across-drier",
+            Check::LookAtExpansion => "look-at-expansion",
+            Check::LookAtSuctionLine => "look-at-suction-line",
+            Check::FollowSuctionLine => "follow-suction-line",
+            Check::WarmAndChillBulb => "warm-and-chill-bulb",
+            Check::LookAtEvaporator => "look-at-evaporator",
+            Check::WatchTwentyMinutes => "watch-twenty-minutes",
+            Check::FeelAirflow => "feel-airflow",
+            Check::CloseHeater => "close-heater",
+            Check::RaiseEngineSpeed => "raise-engine-speed",
+            Check::DriveControl => "drive-control",
+            Check::TimeEqualisation => "time-equalisation",
+            Check::ReadRestPressure => "read-rest-pressure",
+            Check::IdentifyRefrigerant => "identify-refrigerant",
+            Check::RecoverAndWeigh => "recover-and-weigh",
+            Check::AskHistory => "ask-history",
+            Check::CompareGauges => "compare-gauges",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Check::ReadLowSide => "Read the low side with the system running.",
+            Check::ReadHighSide => "Read the high side with the system running.",
+            Check::ReadVent => "Read the air at the centre vent after ten minutes on the coldest setting.",
+            Check::ReadSuctionLine => {
+                "Clamp a thermometer on the suction line at the compressor: it gives the superheat."
+            }
+            Check::ReadLiquidLine => "Clamp a thermometer on the liquid line: it gives the subcooling.",
+            Check::ReadDischargeLine => "Clamp a thermometer on the discharge line.",
+            Check::CountClutchCycles => "Count how often the clutch engages in three minutes.",
+            Check::RunAndRead => "Start the engine, ask for full cooling, and read both sides after five minutes.",
+            Check::WatchClutch => "Look whether hub and pulley turn together.",
+            Check::MeasureClutchVoltage => "Measure the voltage at the clutch connector with cooling asked for.",
+            Check::TurnHub => {
+                "Engine off, belt on, clutch off: turn the hub by hand. A sound compressor needs a hand and gives resistance."
+            }
+            Check::LookForSlip => "Look at belt and hub under load, and listen.",
+            Check::ListenToCompressor => "Listen to the compressor while the clutch engages and while it runs.",
+            Check::WatchCondenserFan => "Look whether the condenser fan runs.",
+            Check::LookAtCondenserFace => {
+                "Look at the face of the condenser, with a lamp, between it and the radiator too."
+            }
+            Check::SprayCondenser => "Spray water on the condenser and watch the high side.",
+            Check::FeelCondenserPasses => {
+                "Follow the condenser from inlet to outlet with a thermometer and look for a step."
+            }
+            Check::ClampCondenserMiddle => {
+                "Clamp a thermometer on a tube in the middle of the condenser and compare with saturation at the high side."
+            }
+            Check::LookAtSightGlass => "Look at the sight glass after five minutes of steady running.",
+            Check::LookForLeaks => "Look for oil and dye, and go over the joints with an electronic detector.",
+            Check::ListenAtExpansion => "Listen at the expansion device.",
+            Check::DropAcrossDrier => "Measure the liquid line before and after the drier.",
+            Check::LookAtExpansion => "Look for frost at the inlet of the expansion device.",
+            Check::LookAtSuctionLine => "Look how far frost or sweat reaches on the suction line.",
+            Check::FollowSuctionLine => "Follow the suction line with a thermometer and look for a step.",
+            Check::WarmAndChillBulb => "Warm, then chill, the bulb or head of the valve and watch the low side.",
+            Check::LookAtEvaporator => "Look at the evaporator through the blower or a drain opening.",
+            Check::WatchTwentyMinutes => "Watch vent and low side for twenty minutes of running.",
+            Check::FeelAirflow => "Feel the air at the vents at the highest step, and look at the cabin filter.",
+            Check::CloseHeater => "Close the heater valve or clamp the heater hose and watch the vent.",
+            Check::RaiseEngineSpeed => "Raise the engine to about 2,000 rpm and watch both sides.",
+            Check::DriveControl => "Drive the control of the compressor by hand and watch both sides.",
+            Check::TimeEqualisation => "Switch off and time how long the two sides need to become equal.",
+            Check::ReadRestPressure => {
+                "Leave the system off until it has one temperature, and compare its pressure with saturation at the ambient."
+            }
+            Check::IdentifyRefrigerant => "Put a refrigerant identifier on the low side.",
+            Check::RecoverAndWeigh => "Recover the charge and weigh it against the label.",
+            Check::AskHistory => "Ask who last serviced the system, and what was added.",
+            Check::CompareGauges => "Check hoses, units and zero of the gauges, then read again with a second set.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Check::ReadLowSide),
+            2 => Some(Check::ReadHighSide),
+            3 => Some(Check::ReadVent),
+            4 => Some(Check::ReadSuctionLine),
+            5 => Some(Check::ReadLiquidLine),
+            6 => Some(Check::ReadDischargeLine),
+            7 => Some(Check::CountClutchCycles),
+            8 => Some(Check::RunAndRead),
+            9 => Some(Check::WatchClutch),
+            10 => Some(Check::MeasureClutchVoltage),
+            11 => Some(Check::TurnHub),
+            12 => Some(Check::LookForSlip),
+            13 => Some(Check::ListenToCompressor),
+            14 => Some(Check::WatchCondenserFan),
+            15 => Some(Check::LookAtCondenserFace),
+            16 => Some(Check::SprayCondenser),
+            17 => Some(Check::FeelCondenserPasses),
+            18 => Some(Check::ClampCondenserMiddle),
+            19 => Some(Check::LookAtSightGlass),
+            20 => Some(Check::LookForLeaks),
+            21 => Some(Check::ListenAtExpansion),
+            22 => Some(Check::DropAcrossDrier),
+            23 => Some(Check::LookAtExpansion),
+            24 => Some(Check::LookAtSuctionLine),
+            25 => Some(Check::FollowSuctionLine),
+            26 => Some(Check::WarmAndChillBulb),
+            27 => Some(Check::LookAtEvaporator),
+            28 => Some(Check::WatchTwentyMinutes),
+            29 => Some(Check::FeelAirflow),
+            30 => Some(Check::CloseHeater),
+            31 => Some(Check::RaiseEngineSpeed),
+            32 => Some(Check::DriveControl),
+            33 => Some(Check::TimeEqualisation),
+            34 => Some(Check::ReadRestPressure),
+            35 => Some(Check::IdentifyRefrigerant),
+            36 => Some(Check::RecoverAndWeigh),
+            37 => Some(Check::AskHistory),
+            38 => Some(Check::CompareGauges),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Check {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// A way in which gauges mislead.
+///
+/// ```
+/// use coldloop::MixUp;
+/// assert_eq!(MixUp::SwappedHoses.id(), "swapped-hoses");
+/// assert_eq!(MixUp::from_id("swapped-hoses"), Some(MixUp::SwappedHoses));
+/// assert_eq!(MixUp::from_code(1), Some(MixUp::SwappedHoses));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum MixUp {
+    /// The two hoses are swapped.
+    SwappedHoses = 1,
+    /// Figures in kPa were noted as psi.
+    KpaTypedAsPsi = 2,
+    /// Figures in psi were noted as kPa.
+    PsiTypedAsKpa = 3,
+    /// Absolute pressures were noted as gauge pressures.
+    AbsoluteTypedAsGauge = 4,
+    /// Gauge pressures were noted as absolute pressures.
+    GaugeTypedAsAbsolute = 5,
+    /// The gauges were zeroed at sea level, not in the air of this place.
+    ZeroedAtSeaLevel = 6,
+}
+
+impl MixUp {
+    /// Every member, in the order of the table.
+    pub const ALL: [MixUp; 6] = [
+        MixUp::SwappedHoses,
+        MixUp::KpaTypedAsPsi,
+        MixUp::PsiTypedAsKpa,
+        MixUp::AbsoluteTypedAsGauge,
+        MixUp::GaugeTypedAsAbsolute,
+        MixUp::ZeroedAtSeaLevel,
+    ];
+
+    const SPELLINGS: [(MixUp, &'static [&'static str]); 6] = [
+        (MixUp::SwappedHoses, &["swapped-hoses"]),
+        (MixUp::KpaTypedAsPsi, &["kpa-typed-as-psi"]),
+        (MixUp::PsiTypedAsKpa, &["psi-typed-as-kpa"]),
+        (MixUp::AbsoluteTypedAsGauge, &["absolute-typed-as-gauge"]),
+        (MixUp::GaugeTypedAsAbsolute, &["gauge-typed-as-absolute"]),
+        (MixUp::ZeroedAtSeaLevel, &["zeroed-at-sea-level"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            MixUp::SwappedHoses => "swapped-hoses",
+            MixUp::KpaTypedAsPsi => "kpa-typed-as-psi",
+            MixUp::PsiTypedAsKpa => "psi-typed-as-kpa",
+            MixUp::AbsoluteTypedAsGauge => "absolute-typed-as-gauge",
+            MixUp::GaugeTypedAsAbsolute => "gauge-typed-as-absolute",
+            MixUp::ZeroedAtSeaLevel => "zeroed-at-sea-level",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            MixUp::SwappedHoses => "The two hoses are swapped.",
+            MixUp::KpaTypedAsPsi => "Figures in kPa were noted as psi.",
+            MixUp::PsiTypedAsKpa => "Figures in psi were noted as kPa.",
+            MixUp::AbsoluteTypedAsGauge => "Absolute pressures were noted as gauge pressures.",
+            MixUp::GaugeTypedAsAbsolute => "Gauge pressures were noted as absolute pressures.",
+            MixUp::ZeroedAtSeaLevel => "The gauges were zeroed at sea level, not in the air of this place.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(MixUp::SwappedHoses),
+            2 => Some(MixUp::KpaTypedAsPsi),
+            3 => Some(MixUp::PsiTypedAsKpa),
+            4 => Some(MixUp::AbsoluteTypedAsGauge),
+            5 => Some(MixUp::GaugeTypedAsAbsolute),
+            6 => Some(MixUp::ZeroedAtSeaLevel),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for MixUp {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What the pressure of a system at rest tells.
+///
+/// ```
+/// use coldloop::RestFinding;
+/// assert_eq!(RestFinding::Consistent.id(), "consistent");
+/// assert_eq!(RestFinding::from_id("consistent"), Some(RestFinding::Consistent));
+/// assert_eq!(RestFinding::from_code(1), Some(RestFinding::Consistent));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum RestFinding {
+    /// Liquid is left and no air shows: the pressure is saturation at the ambient. How full the system is, it does not tell.
+    Consistent = 1,
+    /// The pressure is below saturation at the ambient: no liquid is left.
+    NearlyEmpty = 2,
+    /// The pressure is above saturation at the ambient: air, another refrigerant, or parts still warm.
+    AirPresent = 3,
+    /// The two sides still differ: wait, then read again.
+    NotEqualised = 4,
+}
+
+impl RestFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [RestFinding; 4] = [
+        RestFinding::Consistent,
+        RestFinding::NearlyEmpty,
+        RestFinding::AirPresent,
+        RestFinding::NotEqualised,
+    ];
+
+    const SPELLINGS: [(RestFinding, &'static [&'static str]); 4] = [
+        (RestFinding::Consistent, &["consistent"]),
+        (RestFinding::NearlyEmpty, &["nearly-empty"]),
+        (RestFinding::AirPresent, &["air-present"]),
+        (RestFinding::NotEqualised, &["not-equalised"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            RestFinding::Consistent => "consistent",
+            RestFinding::NearlyEmpty => "nearly-empty",
+            RestFinding::AirPresent => "air-present",
+            RestFinding::NotEqualised => "not-equalised",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            RestFinding::Consistent => {
+                "Liquid is left and no air shows: the pressure is saturation at the ambient. How full the system is, it does not tell."
+            }
+            RestFinding::NearlyEmpty => "The pressure is below saturation at the ambient: no liquid is left.",
+            RestFinding::AirPresent => {
+                "The pressure is above saturation at the ambient: air, another refrigerant, or parts still warm."
+            }
+            RestFinding::NotEqualised => "The two sides still differ: wait, then read again.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(RestFinding::Consistent),
+            2 => Some(RestFinding::NearlyEmpty),
+            3 => Some(RestFinding::AirPresent),
+            4 => Some(RestFinding::NotEqualised),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for RestFinding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What can hurt, and what the law asks.
+///
+/// ```
+/// use coldloop::Caution;
+/// assert_eq!(Caution::Pressure.id(), "pressure");
+/// assert_eq!(Caution::from_id("pressure"), Some(Caution::Pressure));
+/// assert_eq!(Caution::from_code(1), Some(Caution::Pressure));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum Caution {
+    /// The circuit is under pressure even at rest: wear eye protection, and open nothing before the charge is recovered.
+    Pressure = 1,
+    /// Escaping liquid refrigerant freezes skin and eyes: wear gloves and goggles.
+    Frostbite = 2,
+    /// Belts, fans and hubs start without warning: keep hands, hair and clothes away; turn the hub with the engine off and the key out.
+    MovingParts = 3,
+    /// The refrigerant burns: keep ignition sources away, ventilate, and use equipment made for its safety group.
+    Flammable = 4,
+    /// The compressor runs on high voltage: only qualified persons, after the disconnection procedure of the vehicle; use only the oil that its maker names.
+    HighVoltage = 5,
+    /// Releasing refrigerant on purpose is unlawful in many places: recover it with certified equipment.
+    NoVenting = 6,
+    /// The judgement of a certified technician, the data of the vehicle's maker and the local rules come first.
+    LocalRules = 7,
+}
+
+impl Caution {
+    /// Every member, in the order of the table.
+    pub const ALL: [Caution; 7] = [
+        Caution::Pressure,
+        Caution::Frostbite,
+        Caution::MovingParts,
+        Caution::Flammable,
+        Caution::HighVoltage,
+        Caution::NoVenting,
+        Caution::LocalRules,
+    ];
+
+    const SPELLINGS: [(Caution, &'static [&'static str]); 7] = [
+        (Caution::Pressure, &["pressure"]),
+        (Caution::Frostbite, &["frostbite"]),
+        (Caution::MovingParts, &["moving-parts"]),
+        (Caution::Flammable, &["flammable"]),
+        (Caution::HighVoltage, &["high-voltage"]),
+        (Caution::NoVenting, &["no-venting"]),
+        (Caution::LocalRules, &["local-rules"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            Caution::Pressure => "pressure",
+            Caution::Frostbite => "frostbite",
+            Caution::MovingParts => "moving-parts",
+            Caution::Flammable => "flammable",
+            Caution::HighVoltage => "high-voltage",
+            Caution::NoVenting => "no-venting",
+            Caution::LocalRules => "local-rules",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Caution::Pressure => {
+                "The circuit is under pressure even at rest: wear eye protection, and open nothing before the charge is recovered."
+            }
+            Caution::Frostbite => "Escaping liquid refrigerant freezes skin and eyes: wear gloves and goggles.",
+            Caution::MovingParts => {
+                "Belts, fans and hubs start without warning: keep hands, hair and clothes away; turn the hub with the engine off and the key out."
+            }
+            Caution::Flammable => {
+                "The refrigerant burns: keep ignition sources away, ventilate, and use equipment made for its safety group."
+            }
+            Caution::HighVoltage => {
+                "The compressor runs on high voltage: only qualified persons, after the disconnection procedure of the vehicle; use only the oil that its maker names."
+            }
+            Caution::NoVenting => {
+                "Releasing refrigerant on purpose is unlawful in many places: recover it with certified equipment."
+            }
+            Caution::LocalRules => {
+                "The judgement of a certified technician, the data of the vehicle's maker and the local rules come first."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Caution::Pressure),
+            2 => Some(Caution::Frostbite),
+            3 => Some(Caution::MovingParts),
+            4 => Some(Caution::Flammable),
+            5 => Some(Caution::HighVoltage),
+            6 => Some(Caution::NoVenting),
+            7 => Some(Caution::LocalRules),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Caution {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What made the answer less certain.
+///
+/// ```
+/// use coldloop::QualityNote;
+/// assert_eq!(QualityNote::FewReadings.id(), "few-readings");
+/// assert_eq!(QualityNote::from_id("few-readings"), Some(QualityNote::FewReadings));
+/// assert_eq!(QualityNote::from_code(1), Some(QualityNote::FewReadings));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum QualityNote {
+    /// Fewer than both pressures and the vent were read.
+    FewReadings = 1,
+    /// The humidity was not given; the bands are wider for it.
+    HumidityUnknown = 2,
+    /// Fresh or recirculated air was not given; the band of the vent is wider for it.
+    AirSourceUnknown = 3,
+    /// How long the system had run was not given; it is taken as settled.
+    RunningTimeUnknown = 4,
+    /// The system had not run long enough to settle; the bands are wider for it.
+    NotSettled = 5,
+    /// The bands are those of vehicles in general; a pressure table of this vehicle would sharpen them.
+    GenericBand = 6,
+    /// At this altitude it matters where the gauges were zeroed, and that was not given.
+    GaugeZeroUnknown = 7,
+    /// The clutch cycles: the low side swings, and one figure of it says less.
+    ClutchCycling = 8,
+    /// Hot air at low engine speed: a variable compressor may run out of stroke, which is no fault.
+    StrokeLimit = 9,
+    /// The two sides are equal: the compressor is not driven or does not pump, or the system is at rest.
+    SidesEqual = 10,
+    /// The engine is off: only the pressure at rest can be judged.
+    AtRest = 11,
+    /// A pressure has no saturation temperature: it was judged at the end of the scale.
+    OffScale = 12,
+    /// One reading fits the leading explanation badly: measure it again.
+    ReadingOutOfLine = 13,
+    /// Two faults at once would explain the readings better than any single one.
+    TwoFaultsPossible = 14,
+}
+
+impl QualityNote {
+    /// Every member, in the order of the table.
+    pub const ALL: [QualityNote; 14] = [
+        QualityNote::FewReadings,
+        QualityNote::HumidityUnknown,
+        QualityNote::AirSourceUnknown,
+        QualityNote::RunningTimeUnknown,
+        QualityNote::NotSettled,
+        QualityNote::GenericBand,
+        QualityNote::GaugeZeroUnknown,
+        QualityNote::ClutchCycling,
+        QualityNote::StrokeLimit,
+        QualityNote::SidesEqual,
+        QualityNote::AtRest,
+        QualityNote::OffScale,
+        QualityNote::ReadingOutOfLine,
+        QualityNote::TwoFaultsPossible,
+    ];
+
+    const SPELLINGS: [(QualityNote, &'static [&'static str]); 14] = [
+        (QualityNote::FewReadings, &["few-readings"]),
+        (QualityNote::HumidityUnknown, &["humidity-unknown"]),
+        (QualityNote::AirSourceUnknown, &["air-source-unknown"]),
+        (QualityNote::RunningTimeUnknown, &["running-time-unknown"]),
+        (QualityNote::NotSettled, &["not-settled"]),
+        (QualityNote::GenericBand, &["generic-band"]),
+        (QualityNote::GaugeZeroUnknown, &["gauge-zero-unknown"]),
+        (QualityNote::ClutchCycling, &["clutch-cycling"]),
+        (QualityNote::StrokeLimit, &["stroke-limit"]),
+        (QualityNote::SidesEqual, &["sides-equal"]),
+        (QualityNote::AtRest, &["at-rest"]),
+        (QualityNote::OffScale, &["off-scale"]),
+        (QualityNote::ReadingOutOfLine, &["reading-out-of-line"]),
+        (QualityNote::TwoFaultsPossible, &["two-faults-possible"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            QualityNote::FewReadings => "few-readings",
+            QualityNote::HumidityUnknown => "humidity-unknown",
+            QualityNote::AirSourceUnknown => "air-source-unknown",
+            QualityNote::RunningTimeUnknown => "running-time-unknown",
+            QualityNote::NotSettled => "not-settled",
+            QualityNote::GenericBand => "generic-band",
+            QualityNote::GaugeZeroUnknown => "gauge-zero-unknown",
+            QualityNote::ClutchCycling => "clutch-cycling",
+            QualityNote::StrokeLimit => "stroke-limit",
+            QualityNote::SidesEqual => "sides-equal",
+            QualityNote::AtRest => "at-rest",
+            QualityNote::OffScale => "off-scale",
+            QualityNote::ReadingOutOfLine => "reading-out-of-line",
+            QualityNote::TwoFaultsPossible => "two-faults-possible",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            QualityNote::FewReadings => "Fewer than both pressures and the vent were read.",
+            QualityNote::HumidityUnknown => "The humidity was not given; the bands are wider for it.",
+            QualityNote::AirSourceUnknown => {
+                "Fresh or recirculated air was not given; the band of the vent is wider for it."
+            }
+            QualityNote::RunningTimeUnknown => "How long the system had run was not given; it is taken as settled.",
+            QualityNote::NotSettled => "The system had not run long enough to settle; the bands are wider for it.",
+            QualityNote::GenericBand => {
+                "The bands are those of vehicles in general; a pressure table of this vehicle would sharpen them."
+            }
+            QualityNote::GaugeZeroUnknown => {
+                "At this altitude it matters where the gauges were zeroed, and that was not given."
+            }
+            QualityNote::ClutchCycling => "The clutch cycles: the low side swings, and one figure of it says less.",
+            QualityNote::StrokeLimit => {
+                "Hot air at low engine speed: a variable compressor may run out of stroke, which is no fault."
+            }
+            QualityNote::SidesEqual => {
+                "The two sides are equal: the compressor is not driven or does not pump, or the system is at rest."
+            }
+            QualityNote::AtRest => "The engine is off: only the pressure at rest can be judged.",
+            QualityNote::OffScale => "A pressure has no saturation temperature: it was judged at the end of the scale.",
+            QualityNote::ReadingOutOfLine => "One reading fits the leading explanation badly: measure it again.",
+            QualityNote::TwoFaultsPossible => {
+                "Two faults at once would explain the readings better than any single one."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(QualityNote::FewReadings),
+            2 => Some(QualityNote::HumidityUnknown),
+            3 => Some(QualityNote::AirSourceUnknown),
+            4 => Some(QualityNote::RunningTimeUnknown),
+            5 => Some(QualityNote::NotSettled),
+            6 => Some(QualityNote::GenericBand),
+            7 => Some(QualityNote::GaugeZeroUnknown),
+            8 => Some(QualityNote::ClutchCycling),
+            9 => Some(QualityNote::StrokeLimit),
+            10 => Some(QualityNote::SidesEqual),
+            11 => Some(QualityNote::AtRest),
+            12 => Some(QualityNote::OffScale),
+            13 => Some(QualityNote::ReadingOutOfLine),
+            14 => Some(QualityNote::TwoFaultsPossible),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for QualityNote {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// How a check can come out.
+///
+/// ```
+/// use coldloop::ResultKind;
+/// assert_eq!(ResultKind::Yes.id(), "yes");
+/// assert_eq!(ResultKind::from_id("yes"), Some(ResultKind::Yes));
+/// assert_eq!(ResultKind::from_code(1), Some(ResultKind::Yes));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u32)]
+pub enum ResultKind {
+    /// The answer is yes.
+    Yes = 1,
+    /// The answer is no.
+    No = 2,
+    /// Below the range of a sound system.
+    Below = 3,
+    /// Within the range of a sound system.
+    Within = 4,
+    /// Above the range of a sound system.
+    Above = 5,
+}
+
+impl ResultKind {
+    /// Every member, in the order of the table.
+    pub const ALL: [ResultKind; 5] = [
+        ResultKind::Yes,
+        ResultKind::No,
+        ResultKind::Below,
+        ResultKind::Within,
+        ResultKind::Above,
+    ];
+
+    const SPELLINGS: [(ResultKind, &'static [&'static str]); 5] = [
+        (ResultKind::Yes, &["yes"]),
+        (ResultKind::No, &["no"]),
+        (ResultKind::Below, &["below"]),
+        (ResultKind::Within, &["within"]),
+        (ResultKind::Above, &["above"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            ResultKind::Yes => "yes",
+            ResultKind::No => "no",
+            ResultKind::Below => "below",
+            ResultKind::Within => "within",
+            ResultKind::Above => "above",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            ResultKind::Yes => "The answer is yes.",
+            ResultKind::No => "The answer is no.",
+            ResultKind::Below => "Below the range of a sound system.",
+            ResultKind::Within => "Within the range of a sound system.",
+            ResultKind::Above => "Above the range of a sound system.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(ResultKind::Yes),
+            2 => Some(ResultKind::No),
+            3 => Some(ResultKind::Below),
+            4 => Some(ResultKind::Within),
+            5 => Some(ResultKind::Above),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for ResultKind {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         f.write_str(self.id())
     }

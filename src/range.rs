@@ -79,3 +79,5 @@ pub const AIR_TEMPERATURE: Range = Range::new(Quantity::Temperature, 203.15, 373
 pub const WATER_TEMPERATURE: Range = Range::new(Quantity::Temperature, 173.15, 473.15);
 /// Humidity ratios of moist air.
 pub const HUMIDITY_RATIO: Range = Range::new(Quantity::HumidityRatio, 0.0, 10.0);
+/// Blower setting.
+pub const BLOWER: Range = Range::new(Quantity::BlowerSetting, 0.0, 1.0);

@@ -93,6 +93,10 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_RESIDUAL = 20,
     // Voltage, V.
     COLDLOOP_QUANTITY_VOLTAGE = 21,
+    // Blower setting, 0 (off) to 1 (highest).
+    COLDLOOP_QUANTITY_BLOWER_SETTING = 22,
+    // Rows of a table.
+    COLDLOOP_QUANTITY_ROWS = 23,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.

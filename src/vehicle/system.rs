@@ -14,3 +14,15 @@ pub struct System {
     /// The charge that the label names, kg.
     pub nominal_charge_kg: Option<f64>,
 }
+
+impl System {
+    /// A system whose label does not tell the charge.
+    pub const fn new(refrigerant: Refrigerant, expansion: Expansion, compressor: Compressor) -> Self {
+        Self {
+            refrigerant,
+            expansion,
+            compressor,
+            nominal_charge_kg: None,
+        }
+    }
+}

@@ -60,6 +60,10 @@ pub enum ColdloopQuantity {
     Residual = 20,
     /// Voltage, V.
     Voltage = 21,
+    /// Blower setting, 0 (off) to 1 (highest).
+    BlowerSetting = 22,
+    /// Rows of a table.
+    Rows = 23,
 }
 
 impl ColdloopQuantity {
@@ -92,6 +96,8 @@ impl ColdloopQuantity {
             19 => Some(c"name"),
             20 => Some(c"residual"),
             21 => Some(c"voltage"),
+            22 => Some(c"blower setting"),
+            23 => Some(c"number of rows"),
             _ => None,
         }
     }

@@ -4,17 +4,21 @@
 //! writes none and fails, naming the file, when one of them is stale.
 
 mod air;
+mod bands;
 mod c;
 mod cases;
+mod checks;
 mod curves;
 mod double;
 mod dual;
 mod equilibrium;
+mod faults;
 mod fluid_file;
 mod names;
 mod output;
 mod python;
 mod refrigerants;
+mod systems;
 
 use std::path::Path;
 use std::process::ExitCode;
@@ -38,6 +42,9 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     c::compile(root, &vocabularies, &mut out)?;
     python::compile(&vocabularies, &mut out)?;
     cases::compile(&mut out)?;
+    bands::compile(root, &mut out)?;
+    faults::compile(root, &mut out)?;
+    checks::compile(root, &mut out)?;
     refrigerants::compile(root, &mut out)?;
     air::compile(root, &mut out)?;
     out.finish()

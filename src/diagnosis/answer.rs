@@ -1,0 +1,155 @@
+//! What a diagnosis says.
+
+use super::list::List;
+use super::posterior::Posterior;
+use crate::expected::{Bands, Spread};
+use crate::names::{
+    Caution, Check, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, ResultKind, VerdictKind,
+};
+
+/// The answer: what the readings allow one to say, and why.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Diagnosis {
+    /// What the readings allow one to say.
+    pub verdict: Verdict,
+    /// Every fault that exists in the system, the likeliest first.
+    pub faults: List<RankedFault, { Fault::ALL.len() }>,
+    /// Probability that the cause is none of the list.
+    pub none_of_these: f64,
+    /// What a sound system shows here; `None` for a system at rest.
+    pub expected: Option<Bands>,
+    /// What was measured, beside what a sound system shows.
+    pub deviations: List<Deviation, { Feature::ALL.len() }>,
+    /// The reading that fits the leading explanation badly.
+    pub out_of_line: Option<Feature>,
+    /// What the pressure at rest tells; `None` for a running system.
+    pub rest: Option<RestFinding>,
+    /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
+    pub mix_up: Option<(MixUp, f64)>,
+    /// Further checks, the most useful first.
+    pub next_checks: List<RankedCheck, 6>,
+    /// What can hurt, and what the law asks.
+    pub cautions: List<Caution, { Caution::ALL.len() }>,
+    /// What made the answer less certain.
+    pub quality: List<QualityNote, { QualityNote::ALL.len() }>,
+    pub(super) posterior: Posterior,
+}
+
+/// What the readings allow one to say.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Verdict {
+    /// Its kind.
+    pub kind: VerdictKind,
+    /// The fault that is named, or the short list; empty when the system is sound, nothing fits or little was read.
+    pub faults: List<Fault, 4>,
+    /// The likeliest other fault, where one is left that matters.
+    pub rival: Option<Fault>,
+    /// The check that best tells the first fault from the next.
+    pub parting_check: Option<Check>,
+}
+
+/// One fault and its standing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RankedFault {
+    /// The fault.
+    pub fault: Fault,
+    /// Its probability after all readings and observations.
+    pub probability: f64,
+    /// The severities that explain the readings, in the fault's own measure ([`super::measure`]); `None` where it has none.
+    pub severity: Option<(f64, f64)>,
+    /// The likeliest other explanation, against which [`Diagnosis::because`] argues.
+    pub rival: Fault,
+}
+
+/// One figure beside what a sound system shows.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Deviation {
+    /// The figure.
+    pub feature: Feature,
+    /// Its measured value in the space of [`crate::expected::Healthy`].
+    pub measured: f64,
+    /// Standard uncertainty from the instruments.
+    pub standard_uncertainty: f64,
+    /// The distribution over sound systems.
+    pub expected: Spread,
+    /// Distance from the median, in standard deviations of vehicle and instrument together.
+    pub deviation: f64,
+}
+
+/// A piece of evidence.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Evidence {
+    /// How common the faults are before anything is read.
+    Prior,
+    /// A figure from the readings.
+    Feature(Feature),
+    /// Something seen.
+    Observation(Observation),
+}
+
+/// What one piece of evidence argues.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Contribution {
+    /// The evidence.
+    pub evidence: Evidence,
+    /// Natural logarithm of the factor by which it changes the odds; positive argues for, negative against.
+    pub log_odds: f64,
+}
+
+/// A further check and its worth.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RankedCheck {
+    /// The check.
+    pub check: Check,
+    /// Its time, min.
+    pub minutes: f64,
+    /// Its price in units of a minute of work.
+    pub money: f64,
+    /// By how much it lowers the expected cost until the vehicle is repaired, its own cost paid, in minutes of work;
+    /// `None` for the check without which nothing can be said.
+    pub saving: Option<f64>,
+    /// How it can come out.
+    pub outcomes: List<Outcome, 3>,
+}
+
+/// How a check can come out, and what that would mean.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Outcome {
+    /// The result.
+    pub result: ResultKind,
+    /// Its probability.
+    pub probability: f64,
+    /// The fault that would then lead.
+    pub leading: Fault,
+    /// Its probability then.
+    pub leading_probability: f64,
+}
+
+/// The most pieces of evidence that an argument can have.
+pub const EVIDENCE: usize = 1 + Feature::ALL.len() + Observation::ALL.len();
+
+impl Diagnosis {
+    /// The standing of a fault; `None` where it does not exist in the system.
+    pub fn ranked(&self, fault: Fault) -> Option<&RankedFault> {
+        self.faults.iter().find(|ranked| ranked.fault == fault)
+    }
+
+    /// The probability that one of these faults is the cause.
+    pub fn probability_of(&self, faults: &[Fault]) -> f64 {
+        faults
+            .iter()
+            .filter_map(|fault| self.ranked(*fault))
+            .map(|ranked| ranked.probability)
+            .sum()
+    }
+
+    /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.
+    ///
+    /// Readings share the severity of a fault, so each one is weighed with those before it already known, in the order
+    /// of [`Feature`]; the sum does not depend on the order.
+    ///
+    /// Empty when one of the two does not exist in the system.
+    pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
+        self.posterior.because(fault, rival)
+    }
+}

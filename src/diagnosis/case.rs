@@ -1,0 +1,178 @@
+//! What is known of a vehicle, and how the answer is to be judged.
+
+use super::checks::place;
+use super::fault_table::FAULTS;
+use super::faults::index;
+use crate::circuit::Readings;
+use crate::error::Error;
+use crate::expected::PressureTable;
+use crate::names::{Fault, Observation, Quantity};
+use crate::range::Range;
+use crate::vehicle::{Conditions, System};
+
+/// One vehicle at one moment: what it has, where it stands, what was read and what was seen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Case {
+    /// The vehicle.
+    pub system: System,
+    /// Weather, place and how it is run.
+    pub conditions: Conditions,
+    /// What the instruments show.
+    pub readings: Readings,
+    /// What eyes, ears and hands found.
+    pub observations: Observations,
+    /// The vehicle's own pressure table, which replaces the bands of vehicles in general.
+    pub own_table: Option<PressureTable>,
+}
+
+impl Case {
+    /// A vehicle of which nothing was read yet.
+    pub const fn new(system: System, conditions: Conditions, readings: Readings) -> Self {
+        Self {
+            system,
+            conditions,
+            readings,
+            observations: Observations::NONE,
+            own_table: None,
+        }
+    }
+}
+
+/// Answers to yes-or-no questions; what was not looked at has none.
+///
+/// ```
+/// use coldloop::{Observation, diagnosis::Observations};
+/// let seen = Observations::NONE.with(Observation::ClutchEngaged, true);
+/// assert_eq!(seen.answer(Observation::ClutchEngaged), Some(true));
+/// assert_eq!(seen.answer(Observation::OilTraces), None);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Observations {
+    answers: [Option<bool>; Observation::ALL.len()],
+}
+
+impl Observations {
+    /// Nothing was looked at.
+    pub const NONE: Self = Self {
+        answers: [None; Observation::ALL.len()],
+    };
+
+    /// The same with one answer more, or changed.
+    pub const fn with(mut self, observation: Observation, answer: bool) -> Self {
+        self.answers[place(observation)] = Some(answer);
+        self
+    }
+
+    /// The answer, where there is one.
+    pub const fn answer(&self, observation: Observation) -> Option<bool> {
+        self.answers[place(observation)]
+    }
+
+    /// The observations that have an answer, in the order of the vocabulary.
+    pub fn answered(&self) -> impl Iterator<Item = (Observation, bool)> + '_ {
+        Observation::ALL
+            .into_iter()
+            .zip(self.answers)
+            .filter_map(|(observation, answer)| Some((observation, answer?)))
+    }
+}
+
+impl Default for Observations {
+    fn default() -> Self {
+        Self::NONE
+    }
+}
+
+/// How the answer is to be judged: chances before any reading, thresholds, prices.
+///
+/// ```
+/// use coldloop::{Fault, diagnosis::Settings};
+/// let shop = Settings::default().with_prior(Fault::Undercharge, 0.6);
+/// assert_eq!(shop.prior(Fault::Undercharge), 0.6);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Settings {
+    priors: [f64; Fault::ALL.len()],
+    /// Chance, on the same scale as the priors, that the cause is none of the list. Default 0.03.
+    pub none_of_these: f64,
+    /// A system whose readings all lie in their bands counts as sound from this probability. Default 0.4: slight faults
+    /// read like a sound system and keep a share.
+    pub healthy: f64,
+    /// A single fault is named from this probability. Default 0.7.
+    pub named: f64,
+    /// "Nothing fits" from this probability of none of these. Default 0.5.
+    pub nothing_fits: f64,
+    /// A short list must hold this probability together. Default 0.75.
+    pub short_list: f64,
+    /// Readings and observations must tell at least this much, in nats of information gained. Default 0.25.
+    pub least_information: f64,
+    /// Money is multiplied by this before it joins minutes; in the tables one unit is the price of a minute. Default 1.
+    pub money_weight: f64,
+    /// The charge is already recovered, so that no check or repair pays for it again. Default false.
+    pub recovered: bool,
+}
+
+/// Chances and thresholds.
+const SHARE: Range = Range::new(Quantity::Probability, 0.0, 1.0);
+/// Weights relative to each other.
+const WEIGHT: Range = Range::new(Quantity::Probability, 0.0, 1e6);
+/// Prices.
+const PRICE: Range = Range::new(Quantity::Cost, 0.0, 1e6);
+
+impl Settings {
+    /// The prior of a fault, relative to the others.
+    pub const fn prior(&self, fault: Fault) -> f64 {
+        self.priors[index(fault)]
+    }
+
+    /// The same with another prior for one fault, relative to the others; zero excludes it.
+    pub const fn with_prior(mut self, fault: Fault, prior: f64) -> Self {
+        self.priors[index(fault)] = prior;
+        self
+    }
+
+    /// Nothing, when every setting can be used.
+    ///
+    /// Errors: `NotFinite` and `OutOfRange`.
+    pub fn check(&self) -> Result<(), Error> {
+        let mut sum = 0.0;
+        for prior in self.priors {
+            sum += WEIGHT.check(prior)?;
+        }
+        WEIGHT.check(self.none_of_these)?;
+        if sum <= 0.0 {
+            return Err(Error::out_of_range(
+                Quantity::Probability,
+                sum,
+                f64::MIN_POSITIVE,
+                WEIGHT.high,
+            ));
+        }
+        for share in [self.healthy, self.named, self.nothing_fits, self.short_list] {
+            SHARE.check(share)?;
+        }
+        PRICE.check(self.least_information)?;
+        PRICE.check(self.money_weight)?;
+        Ok(())
+    }
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        let mut priors = [0.0; Fault::ALL.len()];
+        for (prior, row) in priors.iter_mut().zip(&FAULTS) {
+            *prior = row.prior;
+        }
+        Self {
+            priors,
+            none_of_these: 0.03,
+            healthy: 0.4,
+            named: 0.7,
+            nothing_fits: 0.5,
+            short_list: 0.75,
+            least_information: 0.25,
+            money_weight: 1.0,
+            recovered: false,
+        }
+    }
+}

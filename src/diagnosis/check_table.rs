@@ -1,0 +1,913 @@
+//! Observations, further checks and repairs.
+//!
+//! Generated from tables/checks by tables/compile; edit the tables, not this file.
+
+use super::checks::{CheckRow, ObservationRow, RepairRow, Reveals};
+use crate::names::{Check, Fault, Feature, Observation};
+
+/// One row per observation, in the order of its code.
+pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
+    // common practice, no source: with cooling asked for, in warm weather
+    // clutch-not-engaged: by its meaning
+    // compressor-control-fault: engineering judgement: the clutch of a fixed compressor is kept out, a variable one stays in
+    // clutch-slipping: engineering judgement
+    // undercharge: engineering judgement: the low-pressure switch keeps it out when little is left
+    ObservationRow {
+        otherwise: 0.95,
+        yes: [
+            0.95, 0.95, 0.75, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.7, 0.02, 0.7, 0.95, 0.95,
+            0.95, 0.95, 0.95,
+        ],
+    },
+    // common practice, no source
+    // clutch-not-engaged: engineering judgement: coil or gap against wiring and relay
+    // compressor-control-fault: engineering judgement: a switch or thermostat keeps the voltage from a clutch; a control valve does not
+    // undercharge: engineering judgement: the low-pressure switch
+    ObservationRow {
+        otherwise: 0.95,
+        yes: [
+            0.95, 0.95, 0.75, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.5, 0.5, 0.95, 0.95, 0.95,
+            0.95, 0.95, 0.95,
+        ],
+    },
+    // common practice, no source: a sound compressor needs a hand and gives resistance
+    // worn-compressor: common practice, no source: free spinning means worn
+    // compressor-control-fault: engineering judgement: at least stroke a sound one turns more easily, still with resistance
+    // undercharge: engineering judgement: little gas gives little resistance
+    ObservationRow {
+        otherwise: 0.07,
+        yes: [
+            0.07, 0.75, 0.12, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.12, 0.07, 0.07, 0.07, 0.07,
+            0.07, 0.07, 0.07,
+        ],
+    },
+    // common practice, no source
+    // worn-compressor: engineering judgement: seized
+    // clutch-slipping: engineering judgement: a seized compressor makes belt and clutch slip
+    // clutch-not-engaged: engineering judgement
+    ObservationRow {
+        otherwise: 0.01,
+        yes: [
+            0.01, 0.08, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 0.03, 0.25, 0.01, 0.01,
+            0.01, 0.01, 0.01,
+        ],
+    },
+    // common practice, no source
+    // clutch-slipping: by its meaning
+    // overcharge: engineering judgement: high load
+    // condenser-airflow-loss: engineering judgement: high load
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.03, 0.06, 0.06, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.85, 0.03, 0.03,
+            0.03, 0.03, 0.03,
+        ],
+    },
+    // engineering judgement
+    // worn-compressor: common practice, no source
+    // overcharge: engineering judgement: liquid returns
+    // expansion-valve-stuck-open: engineering judgement: liquid returns
+    // clutch-slipping: engineering judgement
+    ObservationRow {
+        otherwise: 0.08,
+        yes: [
+            0.08, 0.45, 0.08, 0.2, 0.08, 0.08, 0.08, 0.2, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.3, 0.08, 0.08,
+            0.08, 0.08, 0.08,
+        ],
+    },
+    // common practice, no source
+    // condenser-airflow-loss: engineering judgement: half fan, half dirt and shrouds
+    ObservationRow {
+        otherwise: 0.97,
+        yes: [
+            0.97, 0.97, 0.97, 0.97, 0.5, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97,
+            0.97, 0.97, 0.97,
+        ],
+    },
+    // engineering judgement
+    // condenser-airflow-loss: engineering judgement: half fan, half dirt and shrouds
+    ObservationRow {
+        otherwise: 0.1,
+        yes: [
+            0.1, 0.1, 0.1, 0.1, 0.55, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1,
+        ],
+    },
+    // common practice, no source: every high side falls somewhat, a blocked one strongly
+    // condenser-airflow-loss: common practice, no source
+    // non-condensables: engineering judgement: the pressure of the gas stays
+    // high-side-restriction: engineering judgement
+    // overcharge: engineering judgement
+    ObservationRow {
+        otherwise: 0.3,
+        yes: [
+            0.3, 0.3, 0.3, 0.35, 0.9, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.12, 0.3, 0.3, 0.3,
+        ],
+    },
+    // engineering judgement
+    // high-side-restriction: common practice, no source
+    // non-condensables: engineering judgement: gas gathers cold at the outlet
+    ObservationRow {
+        otherwise: 0.05,
+        yes: [
+            0.05, 0.05, 0.05, 0.05, 0.05, 0.15, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.75,
+            0.05, 0.05, 0.05,
+        ],
+    },
+    // Li & Braun 2007: measured condensing temperature against saturation at the measured pressure
+    // non-condensables: Li & Braun 2007: the feature that no other fault moves; figure engineering judgement
+    // wrong-refrigerant: engineering judgement
+    // high-side-restriction: engineering judgement: a lower pressure behind the restriction
+    // overcharge: engineering judgement: liquid stands in the middle
+    // gauge-error: engineering judgement
+    ObservationRow {
+        otherwise: 0.06,
+        yes: [
+            0.06, 0.06, 0.06, 0.15, 0.06, 0.85, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.5,
+            0.06, 0.5, 0.3,
+        ],
+    },
+    // common practice, no source
+    // undercharge: common practice, no source
+    // liquid-line-restriction: engineering judgement: when the glass is behind it
+    // non-condensables: engineering judgement
+    // worn-compressor: engineering judgement
+    // overcharge: common practice, no source: a clear glass
+    ObservationRow {
+        otherwise: 0.1,
+        yes: [
+            0.1, 0.25, 0.85, 0.01, 0.1, 0.3, 0.4, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1,
+        ],
+    },
+    // engineering judgement
+    // undercharge: common practice, no source: oil leaves with the leak
+    // worn-compressor: engineering judgement: shaft seal
+    ObservationRow {
+        otherwise: 0.1,
+        yes: [
+            0.1, 0.2, 0.6, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1,
+        ],
+    },
+    // engineering judgement
+    // undercharge: common practice, no source: vapour in the liquid line
+    // liquid-line-restriction: engineering judgement
+    // expansion-valve-stuck-closed: engineering judgement
+    ObservationRow {
+        otherwise: 0.12,
+        yes: [
+            0.12, 0.12, 0.55, 0.12, 0.12, 0.12, 0.4, 0.12, 0.3, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12,
+            0.12, 0.12, 0.12,
+        ],
+    },
+    // common practice, no source
+    // liquid-line-restriction: common practice, no source: a restriction cools like an expansion device
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.85, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
+            0.03, 0.03, 0.03,
+        ],
+    },
+    // common practice, no source
+    // expansion-valve-stuck-closed: common practice, no source
+    // orifice-restricted: common practice, no source
+    // moisture-icing: common practice, no source
+    // undercharge: engineering judgement
+    // liquid-line-restriction: engineering judgement
+    ObservationRow {
+        otherwise: 0.05,
+        yes: [
+            0.05, 0.05, 0.15, 0.05, 0.05, 0.05, 0.15, 0.05, 0.5, 0.55, 0.05, 0.05, 0.7, 0.05, 0.05, 0.05, 0.05, 0.05,
+            0.05, 0.05, 0.05,
+        ],
+    },
+    // engineering judgement
+    // expansion-valve-stuck-open: common practice, no source
+    // overcharge: engineering judgement
+    // evaporator-airflow-loss: common practice, no source
+    // evaporator-icing: common practice, no source
+    // undercharge: engineering judgement
+    ObservationRow {
+        otherwise: 0.08,
+        yes: [
+            0.08, 0.08, 0.05, 0.25, 0.08, 0.08, 0.08, 0.6, 0.08, 0.08, 0.4, 0.5, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08,
+            0.08, 0.08, 0.08,
+        ],
+    },
+    // engineering judgement
+    // suction-line-restriction: physics: the pressure drop cools the gas at one point; figure engineering judgement
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
+            0.75, 0.03, 0.03,
+        ],
+    },
+    // common practice, no source: a working valve closes when chilled and opens when warmed
+    // expansion-valve-stuck-open: common practice, no source
+    // expansion-valve-stuck-closed: common practice, no source
+    // moisture-icing: engineering judgement
+    // undercharge: engineering judgement: nothing left to feed
+    // worn-compressor: engineering judgement
+    // clutch-not-engaged: physics: nothing flows
+    ObservationRow {
+        otherwise: 0.9,
+        yes: [
+            0.9, 0.5, 0.6, 0.9, 0.9, 0.9, 0.9, 0.1, 0.12, 0.9, 0.9, 0.9, 0.5, 0.9, 0.05, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9,
+        ],
+    },
+    // engineering judgement
+    // evaporator-icing: by its meaning
+    // evaporator-airflow-loss: engineering judgement
+    // undercharge: engineering judgement: part of the face
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.1, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.4, 0.9, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
+            0.03, 0.03, 0.03,
+        ],
+    },
+    // engineering judgement
+    // evaporator-icing: common practice, no source
+    // evaporator-airflow-loss: engineering judgement: it ends in frost
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.25, 0.85, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
+            0.03, 0.03, 0.03,
+        ],
+    },
+    // engineering judgement
+    // moisture-icing: common practice, no source
+    // evaporator-icing: engineering judgement
+    // clutch-not-engaged: engineering judgement: loose contact
+    // compressor-control-fault: engineering judgement
+    ObservationRow {
+        otherwise: 0.06,
+        yes: [
+            0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.5, 0.85, 0.2, 0.15, 0.06, 0.06, 0.06,
+            0.06, 0.06, 0.06,
+        ],
+    },
+    // engineering judgement
+    // evaporator-airflow-loss: by its meaning
+    // evaporator-icing: common practice, no source
+    ObservationRow {
+        otherwise: 0.06,
+        yes: [
+            0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.85, 0.7, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06,
+            0.06, 0.06, 0.06,
+        ],
+    },
+    // engineering judgement
+    // heater-air-mixing: common practice, no source
+    ObservationRow {
+        otherwise: 0.08,
+        yes: [
+            0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.8, 0.08,
+            0.08, 0.08, 0.08,
+        ],
+    },
+    // common practice, no source
+    // worn-compressor: common practice, no source: more speed hardly helps
+    // compressor-control-fault: engineering judgement: the control holds it back at any speed
+    // clutch-not-engaged: physics: it is not driven
+    // clutch-slipping: engineering judgement
+    // expansion-valve-stuck-open: engineering judgement
+    ObservationRow {
+        otherwise: 0.85,
+        yes: [
+            0.85, 0.25, 0.85, 0.85, 0.85, 0.85, 0.85, 0.6, 0.85, 0.85, 0.85, 0.85, 0.85, 0.2, 0.03, 0.3, 0.85, 0.85,
+            0.85, 0.85, 0.85,
+        ],
+    },
+    // engineering judgement
+    // compressor-control-fault: engineering judgement: it moves when the signal was at fault, not when the valve sticks
+    // worn-compressor: engineering judgement
+    // clutch-not-engaged: physics: it is not driven
+    ObservationRow {
+        otherwise: 0.9,
+        yes: [
+            0.9, 0.15, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.45, 0.03, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9,
+        ],
+    },
+    // US Army TM 9-2320-387-24-2 (HMMWV): a sound compressor holds the sides apart longer than about two minutes; figure engineering judgement
+    // worn-compressor: US Army TM 9-2320-387-24-2 (HMMWV): valve or gasket; figure engineering judgement
+    // compressor-control-fault: engineering judgement: sides that sit close together soon become equal
+    // clutch-not-engaged: physics: they are nearly equal already
+    // clutch-slipping: engineering judgement
+    // expansion-valve-stuck-open: engineering judgement
+    // liquid-line-restriction: physics: the restriction holds them apart
+    // expansion-valve-stuck-closed: physics: the valve holds them apart
+    // orifice-restricted: physics: the clogged orifice holds them apart
+    ObservationRow {
+        otherwise: 0.15,
+        yes: [
+            0.15, 0.85, 0.15, 0.15, 0.15, 0.15, 0.05, 0.5, 0.05, 0.05, 0.15, 0.15, 0.15, 0.55, 0.7, 0.3, 0.15, 0.15,
+            0.15, 0.15, 0.15,
+        ],
+    },
+    // physics of saturation; figure engineering judgement
+    // non-condensables: physics: the partial pressure of the gas adds to saturation
+    // wrong-refrigerant: physics
+    // gauge-error: engineering judgement
+    ObservationRow {
+        otherwise: 0.04,
+        yes: [
+            0.04, 0.04, 0.04, 0.04, 0.04, 0.8, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04,
+            0.04, 0.5, 0.3,
+        ],
+    },
+    // physics of saturation; figure engineering judgement
+    // undercharge: physics: only when no liquid is left
+    // wrong-refrigerant: physics
+    // gauge-error: engineering judgement
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.25, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
+            0.03, 0.3, 0.3,
+        ],
+    },
+    // MACS field service study 2016: about 4 % of vehicles carry excess air
+    // non-condensables: by its meaning
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.03, 0.03, 0.03, 0.95, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
+            0.03, 0.03, 0.03,
+        ],
+    },
+    // MACS field service study 2016
+    // wrong-refrigerant: by its meaning
+    ObservationRow {
+        otherwise: 0.02,
+        yes: [
+            0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02,
+            0.02, 0.95, 0.02,
+        ],
+    },
+    // engineering judgement: recovery leaves some behind
+    // undercharge: by its meaning
+    // overcharge: by its meaning
+    ObservationRow {
+        otherwise: 0.08,
+        yes: [
+            0.08, 0.08, 0.95, 0.01, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08,
+            0.08, 0.08, 0.08,
+        ],
+    },
+    // engineering judgement
+    // overcharge: by its meaning
+    // undercharge: by its meaning
+    // non-condensables: engineering judgement: topped up by pressure
+    ObservationRow {
+        otherwise: 0.03,
+        yes: [
+            0.03, 0.03, 0.003, 0.92, 0.03, 0.15, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
+            0.03, 0.03, 0.03, 0.03,
+        ],
+    },
+    // engineering judgement
+    // overcharge: common practice, no source
+    // non-condensables: common practice, no source: filled without evacuation
+    // wrong-refrigerant: common practice, no source
+    // moisture-icing: engineering judgement: filled without evacuation
+    // undercharge: engineering judgement: filled, and leaking again
+    ObservationRow {
+        otherwise: 0.15,
+        yes: [
+            0.15, 0.15, 0.3, 0.8, 0.15, 0.65, 0.15, 0.15, 0.15, 0.15, 0.15, 0.15, 0.5, 0.15, 0.15, 0.15, 0.15, 0.15,
+            0.15, 0.75, 0.15,
+        ],
+    },
+    // engineering judgement
+    // gauge-error: by its meaning
+    ObservationRow {
+        otherwise: 0.97,
+        yes: [
+            0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97,
+            0.97, 0.97, 0.1,
+        ],
+    },
+];
+
+/// What each check reveals and costs; source: engineering judgement.
+pub(super) const CHECKS: [CheckRow; 42] = [
+    CheckRow {
+        check: Check::ReadLowSide,
+        reveals: Reveals::Feature(Feature::LowSide),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ReadHighSide,
+        reveals: Reveals::Feature(Feature::HighSide),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ReadVent,
+        reveals: Reveals::Feature(Feature::Vent),
+        minutes: 10.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ReadSuctionLine,
+        reveals: Reveals::Feature(Feature::Superheat),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ReadLiquidLine,
+        reveals: Reveals::Feature(Feature::Subcooling),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ReadDischargeLine,
+        reveals: Reveals::Feature(Feature::DischargeSuperheat),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::CountClutchCycles,
+        reveals: Reveals::Feature(Feature::ClutchCycles),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b00010001,
+    },
+    CheckRow {
+        check: Check::WatchClutch,
+        reveals: Reveals::Observation(Observation::ClutchEngaged),
+        minutes: 1.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b00110011,
+    },
+    CheckRow {
+        check: Check::MeasureClutchVoltage,
+        reveals: Reveals::Observation(Observation::ClutchHasVoltage),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b00010001,
+    },
+    CheckRow {
+        check: Check::TurnHub,
+        reveals: Reveals::Observation(Observation::HubTurnsFreely),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b01110111,
+    },
+    CheckRow {
+        check: Check::TurnHub,
+        reveals: Reveals::Observation(Observation::HubLocked),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b01110111,
+    },
+    CheckRow {
+        check: Check::LookForSlip,
+        reveals: Reveals::Observation(Observation::BeltSlips),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b01110111,
+    },
+    CheckRow {
+        check: Check::ListenToCompressor,
+        reveals: Reveals::Observation(Observation::CompressorNoisy),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::WatchCondenserFan,
+        reveals: Reveals::Observation(Observation::CondenserFanRunning),
+        minutes: 1.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::LookAtCondenserFace,
+        reveals: Reveals::Observation(Observation::CondenserFaceBlocked),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::SprayCondenser,
+        reveals: Reveals::Observation(Observation::WaterLowersHighSide),
+        minutes: 4.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::FeelCondenserPasses,
+        reveals: Reveals::Observation(Observation::CondenserHasTemperatureStep),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ClampCondenserMiddle,
+        reveals: Reveals::Observation(Observation::CondenserTubeBelowSaturation),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::LookAtSightGlass,
+        reveals: Reveals::Observation(Observation::SightGlassBubbles),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b00001111,
+    },
+    CheckRow {
+        check: Check::LookForLeaks,
+        reveals: Reveals::Observation(Observation::OilTraces),
+        minutes: 20.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ListenAtExpansion,
+        reveals: Reveals::Observation(Observation::HissingAtExpansion),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::DropAcrossDrier,
+        reveals: Reveals::Observation(Observation::DropAcrossDrier),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::LookAtExpansion,
+        reveals: Reveals::Observation(Observation::FrostAtExpansion),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::LookAtSuctionLine,
+        reveals: Reveals::Observation(Observation::FrostOnSuctionLine),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::FollowSuctionLine,
+        reveals: Reveals::Observation(Observation::SuctionLineStep),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::WarmAndChillBulb,
+        reveals: Reveals::Observation(Observation::LowSideFollowsBulb),
+        minutes: 15.0,
+        money: 2.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b00001111,
+    },
+    CheckRow {
+        check: Check::LookAtEvaporator,
+        reveals: Reveals::Observation(Observation::EvaporatorFrosted),
+        minutes: 15.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::WatchTwentyMinutes,
+        reveals: Reveals::Observation(Observation::AirflowFades),
+        minutes: 20.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::WatchTwentyMinutes,
+        reveals: Reveals::Observation(Observation::CoolingComesAndGoes),
+        minutes: 20.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::FeelAirflow,
+        reveals: Reveals::Observation(Observation::AirflowWeak),
+        minutes: 3.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::CloseHeater,
+        reveals: Reveals::Observation(Observation::ClosingHeaterCoolsVent),
+        minutes: 8.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::RaiseEngineSpeed,
+        reveals: Reveals::Observation(Observation::SpeedLowersLowSide),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b01110111,
+    },
+    CheckRow {
+        check: Check::DriveControl,
+        reveals: Reveals::Observation(Observation::ControlSignalMovesPressures),
+        minutes: 12.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11001100,
+    },
+    CheckRow {
+        check: Check::TimeEqualisation,
+        reveals: Reveals::Observation(Observation::SidesEqualiseQuickly),
+        minutes: 4.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: false,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ReadRestPressure,
+        reveals: Reveals::Observation(Observation::RestPressureHigh),
+        minutes: 60.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::ReadRestPressure,
+        reveals: Reveals::Observation(Observation::RestPressureLow),
+        minutes: 60.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::IdentifyRefrigerant,
+        reveals: Reveals::Observation(Observation::IdentifierShowsAir),
+        minutes: 5.0,
+        money: 2.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::IdentifyRefrigerant,
+        reveals: Reveals::Observation(Observation::IdentifierShowsOther),
+        minutes: 5.0,
+        money: 2.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::RecoverAndWeigh,
+        reveals: Reveals::Observation(Observation::RecoveredBelowLabel),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: true,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::RecoverAndWeigh,
+        reveals: Reveals::Observation(Observation::RecoveredAboveLabel),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: true,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::AskHistory,
+        reveals: Reveals::Observation(Observation::RecentlyFilled),
+        minutes: 2.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+    CheckRow {
+        check: Check::CompareGauges,
+        reveals: Reveals::Observation(Observation::SecondGaugesAgree),
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11111111,
+    },
+];
+
+/// What setting right each fault costs, in the order of its code; source: engineering judgement.
+pub(super) const REPAIRS: [RepairRow; 21] = [
+    RepairRow {
+        fault: Fault::NoFault,
+        minutes: 10.0,
+        money: 0.0,
+        recovery: false,
+    },
+    RepairRow {
+        fault: Fault::WornCompressor,
+        minutes: 120.0,
+        money: 500.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::Undercharge,
+        minutes: 60.0,
+        money: 90.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::Overcharge,
+        minutes: 10.0,
+        money: 10.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::CondenserAirflowLoss,
+        minutes: 45.0,
+        money: 80.0,
+        recovery: false,
+    },
+    RepairRow {
+        fault: Fault::NonCondensables,
+        minutes: 20.0,
+        money: 40.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::LiquidLineRestriction,
+        minutes: 60.0,
+        money: 100.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::ExpansionValveStuckOpen,
+        minutes: 90.0,
+        money: 90.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::ExpansionValveStuckClosed,
+        minutes: 90.0,
+        money: 90.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::OrificeRestricted,
+        minutes: 40.0,
+        money: 30.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::EvaporatorAirflowLoss,
+        minutes: 30.0,
+        money: 40.0,
+        recovery: false,
+    },
+    RepairRow {
+        fault: Fault::EvaporatorIcing,
+        minutes: 40.0,
+        money: 60.0,
+        recovery: false,
+    },
+    RepairRow {
+        fault: Fault::MoistureIcing,
+        minutes: 60.0,
+        money: 80.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::CompressorControlFault,
+        minutes: 60.0,
+        money: 120.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::ClutchNotEngaged,
+        minutes: 50.0,
+        money: 100.0,
+        recovery: false,
+    },
+    RepairRow {
+        fault: Fault::ClutchSlipping,
+        minutes: 50.0,
+        money: 90.0,
+        recovery: false,
+    },
+    RepairRow {
+        fault: Fault::HeaterAirMixing,
+        minutes: 60.0,
+        money: 60.0,
+        recovery: false,
+    },
+    RepairRow {
+        fault: Fault::HighSideRestriction,
+        minutes: 90.0,
+        money: 200.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::SuctionLineRestriction,
+        minutes: 80.0,
+        money: 100.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::WrongRefrigerant,
+        minutes: 60.0,
+        money: 120.0,
+        recovery: true,
+    },
+    RepairRow {
+        fault: Fault::GaugeError,
+        minutes: 5.0,
+        money: 0.0,
+        recovery: false,
+    },
+];
+
+/// Recovering, evacuating and charging again, paid once, min. Source: engineering judgement.
+pub(super) const RECOVERY_MINUTES: f64 = 40.0;
+
+/// Running the system after a repair to see whether it helped, min. Source: engineering judgement.
+pub(super) const VERIFY_MINUTES: f64 = 10.0;
+
+/// When no fault of the list is the cause, min. Source: engineering judgement.
+pub(super) const NONE_OF_THESE_MINUTES: f64 = 240.0;

@@ -1,0 +1,101 @@
+//! The shape of the tables of observations, checks and repairs.
+
+use super::check_table::OBSERVATIONS;
+use super::faults::index;
+use super::posterior::{HYPOTHESES, NONE};
+use crate::names::{Check, Fault, Feature, Observation};
+
+/// How likely the answer "yes" is; the table has one row per observation, in the order of its code.
+pub(super) struct ObservationRow {
+    /// Under a fault of which no row speaks.
+    pub(super) otherwise: f64,
+    /// Under each fault, in the order of its code.
+    pub(super) yes: [f64; Fault::ALL.len()],
+}
+
+/// What a check reveals.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) enum Reveals {
+    /// A figure.
+    Feature(Feature),
+    /// A yes or a no.
+    Observation(Observation),
+}
+
+/// One further check.
+pub(super) struct CheckRow {
+    pub(super) check: Check,
+    pub(super) reveals: Reveals,
+    pub(super) minutes: f64,
+    pub(super) money: f64,
+    /// Whether the charge must be recovered first.
+    pub(super) recovery: bool,
+    /// Whether it can be done with the engine off.
+    pub(super) at_rest: bool,
+    /// The systems in which the check exists, one bit each.
+    pub(super) systems: u8,
+}
+
+/// What setting right a fault costs.
+pub(super) struct RepairRow {
+    pub(super) fault: Fault,
+    pub(super) minutes: f64,
+    pub(super) money: f64,
+    /// Whether the charge must be recovered first.
+    pub(super) recovery: bool,
+}
+
+/// The place of an observation in arrays over the vocabulary; codes count from one.
+pub(super) const fn place(observation: Observation) -> usize {
+    observation.code() as usize - 1
+}
+
+/// The chance of this answer under each hypothesis.
+pub(super) fn chances(observation: Observation, answer: bool) -> [f64; HYPOTHESES] {
+    let row = &OBSERVATIONS[place(observation)];
+    let mut chances = [0.0; HYPOTHESES];
+    for fault in Fault::ALL {
+        chances[index(fault)] = row.yes[index(fault)];
+    }
+    // An unknown cause leaves the answer as it otherwise is, drawn a little towards even odds.
+    chances[NONE] = 0.8 * row.otherwise + 0.1;
+    if !answer {
+        for chance in &mut chances {
+            *chance = 1.0 - *chance;
+        }
+    }
+    chances
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::check_table::{CHECKS, REPAIRS};
+    use super::*;
+
+    #[test]
+    fn rows_stand_in_the_order_of_their_codes() {
+        for (at, row) in REPAIRS.iter().enumerate() {
+            assert_eq!(index(row.fault), at);
+        }
+    }
+
+    #[test]
+    fn every_check_but_the_first_run_is_in_the_catalogue() {
+        for check in Check::ALL {
+            let known = CHECKS.iter().any(|row| row.check == check);
+            assert_eq!(known, check != Check::RunAndRead, "{check}");
+        }
+    }
+
+    #[test]
+    fn every_observation_is_revealed_by_a_check() {
+        for observation in Observation::ALL {
+            assert!(
+                CHECKS
+                    .iter()
+                    .any(|row| row.reveals == Reveals::Observation(observation)),
+                "{observation}"
+            );
+        }
+    }
+}

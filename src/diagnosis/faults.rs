@@ -1,0 +1,133 @@
+//! The shape of the fault table, and the systems for which a row holds.
+
+use super::fault_table::FAULTS;
+use crate::names::{Compressor, Expansion, Fault, Feature};
+use crate::vehicle::System;
+
+/// Severities per fault.
+pub(super) const SEVERITIES: usize = 4;
+
+/// What one fault does.
+pub(super) struct FaultRow {
+    pub(super) fault: Fault,
+    /// The systems in which it exists, one bit each.
+    pub(super) systems: u8,
+    /// Chance before any reading, relative to the other faults.
+    pub(super) prior: f64,
+    /// What its severity is a measure of.
+    pub(super) measure: &'static str,
+    pub(super) severity: [f64; SEVERITIES],
+    /// Chance of each severity.
+    pub(super) weight: [f64; SEVERITIES],
+    /// Spread of the saturation temperature of a system that does not pump, K; shared by both sides.
+    pub(super) rest_spread_k: f64,
+    pub(super) effects: &'static [Effect],
+}
+
+/// What one fault does to one figure.
+pub(super) struct Effect {
+    pub(super) feature: Feature,
+    /// The systems of which the row speaks, one bit each.
+    pub(super) systems: u8,
+    pub(super) toward: Toward,
+    /// Shift, or share of the way, at each severity.
+    pub(super) size: [f64; SEVERITIES],
+    /// Chance that the figure does not move although the fault is there.
+    pub(super) no_change: f64,
+}
+
+/// What the size of an effect is a share of.
+#[derive(Clone, Copy, PartialEq)]
+pub(super) enum Toward {
+    /// Nothing: it is a shift in the unit of the figure.
+    Nothing,
+    /// The way to saturation in a system that does not pump, this far above the ambient, K.
+    Rest(f64),
+    /// The way to the air that enters the evaporator.
+    Inlet,
+}
+
+/// The row of a fault.
+pub(super) fn row(fault: Fault) -> &'static FaultRow {
+    &FAULTS[index(fault)]
+}
+
+/// The place of a fault in arrays over the vocabulary: its code, which counts from zero.
+pub(super) const fn index(fault: Fault) -> usize {
+    fault.code() as usize
+}
+
+/// The bit of a system in the masks of the tables.
+pub(super) const fn bit(system: &System) -> u8 {
+    let expansion = match system.expansion {
+        Expansion::Txv => 0,
+        Expansion::OrificeTube => 4,
+    };
+    let compressor = match system.compressor {
+        Compressor::FixedClutch => 0,
+        Compressor::VariableInternal => 1,
+        Compressor::VariableExternal => 2,
+        Compressor::Electric => 3,
+    };
+    1 << (expansion + compressor)
+}
+
+impl FaultRow {
+    /// Whether the fault exists in the system of this bit.
+    pub(super) const fn exists(&self, bit: u8) -> bool {
+        self.systems & bit != 0
+    }
+}
+
+/// Whether a fault exists in a system: valve faults need an expansion valve, clutch faults a clutch.
+///
+/// ```
+/// use coldloop::diagnosis::exists;
+/// use coldloop::vehicle::System;
+/// use coldloop::{Compressor, Expansion, Fault, Refrigerant};
+/// let van = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
+/// assert!(exists(Fault::OrificeRestricted, &van));
+/// assert!(!exists(Fault::ExpansionValveStuckOpen, &van));
+/// ```
+pub fn exists(fault: Fault, system: &System) -> bool {
+    row(fault).exists(bit(system))
+}
+
+/// What the severity of a fault is a measure of, as in "share of the charge missing"; empty where it has none.
+pub fn measure(fault: Fault) -> &'static str {
+    row(fault).measure
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn rows_stand_in_the_order_of_their_codes() {
+        for (place, row) in FAULTS.iter().enumerate() {
+            assert_eq!(index(row.fault), place);
+        }
+    }
+
+    #[test]
+    fn every_row_can_be_right_in_some_system() {
+        for row in &FAULTS {
+            assert!(row.systems != 0);
+            for effect in row.effects {
+                assert!(effect.systems & row.systems != 0, "{}: {}", row.fault, effect.feature);
+            }
+        }
+    }
+
+    #[test]
+    fn no_figure_is_moved_twice_in_one_system() {
+        for row in &FAULTS {
+            for (i, effect) in row.effects.iter().enumerate() {
+                let twice = row.effects[..i]
+                    .iter()
+                    .any(|e| e.feature == effect.feature && e.systems & effect.systems != 0);
+                assert!(!twice, "{}: {}", row.fault, effect.feature);
+            }
+        }
+    }
+}

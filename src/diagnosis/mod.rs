@@ -1,0 +1,174 @@
+//! From readings to a defended verdict: which faults explain them, how likely each is, and what to check next.
+//!
+//! Every fault is a hypothesis about what the readings would be: it moves figures (saturation temperatures of both
+//! sides, superheat, subcooling, discharge superheat, vent, clutch cycles) by sizes that one shared severity sets. The
+//! likelihood of the readings under a fault is the mean over its severities of the product over the figures; a figure
+//! that was not read is left out, which is the same as averaging over all it could have been. A figure may also stay
+//! where it was although the fault is there: that is probability, not evidence against. Answers to yes-or-no questions
+//! multiply the odds by their likelihood ratio. Two more hypotheses stand beside the faults: that the gauges mislead in
+//! a known way, and that the cause is none of the list.
+//!
+//! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for the directions; the sizes and chances stand in
+//! `tables/faults` and `tables/checks`, each with its own.
+
+mod answer;
+mod case;
+mod check_table;
+mod checks;
+mod density;
+mod fault_table;
+mod faults;
+mod features;
+mod list;
+mod next_check;
+mod posterior;
+mod verdict;
+
+pub use answer::{Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, RankedCheck, RankedFault, Verdict};
+pub use case::{Case, Observations, Settings};
+pub use faults::{exists, measure};
+pub use list::List;
+
+use crate::error::Error;
+use crate::expected::{Bands, Healthy};
+use crate::names::{Fault, Feature, MixUp, RestFinding};
+use faults::index;
+use features::{FEATURES, Features, Measured};
+use next_check::Bench;
+use posterior::{NONE, Posterior, Scene};
+
+/// What explains these readings?
+///
+/// A running system is judged against what a sound one shows; a system whose engine speed is given as zero only by its
+/// pressure at rest.
+///
+/// Errors: `NotFinite` and `OutOfRange` for readings, conditions and settings that cannot be, and for conditions of
+/// which no source speaks ([`Healthy::of`]).
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading, Readings};
+/// use coldloop::diagnosis::{Case, Settings, diagnose};
+/// use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, fahrenheit};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Fault, Refrigerant, Thermometer, VerdictKind};
+///
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let conditions = Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL);
+/// let readings = Readings {
+///     low_side: Some(Reading::<Pressure>::new(GaugePressure::from_psig(70.0).into(), Gauge::LOW_SIDE)),
+///     high_side: Some(Reading::<Pressure>::new(GaugePressure::from_psig(125.0).into(), Gauge::HIGH_SIDE)),
+///     vent: Some(Reading::<Temperature>::new(fahrenheit(63.0), Thermometer::PocketDigital)),
+///     ..Readings::default()
+/// };
+/// let answer = diagnose(&Case::new(system, conditions, readings), &Settings::default())?;
+/// assert_eq!(answer.faults[0].fault, Fault::WornCompressor);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
+    settings.check()?;
+    case.conditions.check()?;
+    features::check(&case.readings, case.conditions.surroundings)?;
+    if case.conditions.at_rest() {
+        return Ok(at_rest(case, settings));
+    }
+    let healthy = healthy(case)?;
+    let medians_k = [healthy.low_side.median, healthy.high_side.median];
+    let bands = Bands::from_healthy(&healthy, &case.system, &case.conditions)?;
+    let scene = Scene::running(case, &healthy);
+    let figures = features::running(case, medians_k, None).unwrap_or(NOTHING);
+    let posterior = Posterior::of(case, settings, &scene, &figures, |mix_up| {
+        features::running(case, medians_k, Some(mix_up))
+    });
+    Ok(answer(case, settings, &scene, &figures, posterior, Some(bands)))
+}
+
+const NOTHING: Features = Features {
+    measured: [None; FEATURES],
+    off_scale: false,
+};
+
+/// What a sound system shows here, with the vehicle's own table and a cycling clutch taken into account.
+fn healthy(case: &Case) -> Result<Healthy, Error> {
+    let mut healthy = Healthy::of(&case.system, &case.conditions)?;
+    if let Some(table) = &case.own_table {
+        healthy = table.replace(healthy, case.system.refrigerant, case.conditions.ambient)?;
+    }
+    let cycles = case
+        .readings
+        .clutch_cycles_hz
+        .is_some_and(|reading| reading.value > 0.0);
+    Ok(if cycles && healthy.clutch_cycles.is_some() {
+        healthy.with_cycling_clutch()
+    } else {
+        healthy
+    })
+}
+
+fn answer(
+    case: &Case,
+    settings: &Settings,
+    scene: &Scene,
+    figures: &Features,
+    posterior: Posterior,
+    expected: Option<Bands>,
+) -> Diagnosis {
+    let bench = Bench {
+        posterior: &posterior,
+        scene,
+        settings,
+        at_rest: case.conditions.at_rest(),
+    };
+    let faults = verdict::ranked(&posterior, scene);
+    let deviations = verdict::deviations(figures, scene);
+    let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
+    let out_of_line = verdict::out_of_line(&posterior, scene, figures, leading);
+    Diagnosis {
+        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, &bench),
+        faults,
+        none_of_these: posterior.probability[NONE],
+        expected,
+        deviations,
+        out_of_line,
+        rest: None,
+        mix_up: mix_up(&posterior),
+        next_checks: bench.ranked(),
+        cautions: verdict::cautions(case),
+        quality: verdict::quality(case, &posterior, figures.off_scale, out_of_line),
+        posterior,
+    }
+}
+
+/// The likeliest mix-up, from 1 % on.
+fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
+    let gauge_error = posterior.probability[index(Fault::GaugeError)];
+    let shares = MixUp::ALL.into_iter().zip(posterior.mix_ups);
+    let (likeliest, share) = shares.max_by(|a, b| a.1.total_cmp(&b.1))?;
+    let probability = gauge_error * share;
+    (probability >= 0.01).then_some((likeliest, probability))
+}
+
+/// A system whose engine is off: both sides at saturation while any liquid is left.
+fn at_rest(case: &Case, settings: &Settings) -> Diagnosis {
+    let scene = Scene::resting(case);
+    let figures = features::resting(case, None);
+    let judged = figures.unwrap_or(NOTHING);
+    let posterior = Posterior::of(case, settings, &scene, &judged, |mix_up| {
+        figures.and(features::resting(case, Some(mix_up)))
+    });
+    let mut diagnosis = answer(case, settings, &scene, &judged, posterior, None);
+    diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {
+        Some(measured) => Some(rest_finding(measured)),
+        None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
+    };
+    diagnosis
+}
+
+/// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.
+fn rest_finding(measured: Measured) -> RestFinding {
+    let sound = Healthy::at_rest().widened(measured.uncertainty, measured.uncertainty);
+    match sound.deviation(measured.value) {
+        z if z < -verdict::LIMIT_95 => RestFinding::NearlyEmpty,
+        z if z > verdict::LIMIT_95 => RestFinding::AirPresent,
+        _ => RestFinding::Consistent,
+    }
+}

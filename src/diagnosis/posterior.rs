@@ -1,0 +1,482 @@
+//! From figures and observations to probabilities.
+
+use super::answer::{Contribution, EVIDENCE, Evidence};
+use super::case::{Case, Observations, Settings};
+use super::checks::chances;
+use super::density::TwoPiece;
+use super::fault_table::FAULTS;
+use super::faults::{Effect, FaultRow, SEVERITIES, Toward, bit, index};
+use super::features::{FEATURES, Features, Measured, place};
+use super::list::List;
+use crate::expected::{Healthy, Spread};
+use crate::names::{AirSource, Fault, Feature, MixUp, Observation};
+use crate::units::in_kelvins;
+
+/// The faults, and none of them.
+pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
+/// The place of "none of these".
+pub(super) const NONE: usize = Fault::ALL.len();
+
+/// The size of an effect differs between vehicles by this share of itself. Source: engineering judgement.
+const EFFECT_SPREAD: f64 = 0.3;
+
+/// Parts of a system that does not pump, and the air of a vehicle, differ in temperature by this much, K. Source:
+/// engineering judgement.
+const END_SPREAD_K: f64 = 1.8;
+
+/// A figure that does not move although the fault is there is the less likely the more severe the fault: the chance in
+/// the table is multiplied by this. Source: engineering judgement.
+const UNMOVED: [f64; SEVERITIES] = [1.0, 0.8, 0.4, 0.1];
+
+/// Standard deviation of each figure when the cause is none of the list, in its own unit. Source: engineering
+/// judgement: about as far as a figure can stray.
+const ANYTHING: [f64; FEATURES] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0, 12.0];
+
+/// Steps of the temperature at rest about its median, in its spreads, and their weights: three points of a
+/// Gauss-Hermite rule.
+const REST_STEPS: [(f64, f64); 3] = [
+    (-1.732_050_807_568_877_2, 1.0 / 6.0),
+    (0.0, 2.0 / 3.0),
+    (1.732_050_807_568_877_2, 1.0 / 6.0),
+];
+
+/// Most patterns: five faults draw towards rest or move with three steps, the others with one.
+const PATTERNS: usize = Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES;
+
+/// Where a vehicle stands, as the likelihoods see it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Scene {
+    /// The bit of the system in the masks of the tables.
+    pub(super) bit: u8,
+    ambient_k: f64,
+    inlet_k: f64,
+    /// What a sound system shows; `None` for a figure that cannot be judged here.
+    pub(super) healthy: [Option<Spread>; FEATURES],
+}
+
+impl Scene {
+    /// A running system.
+    pub(super) fn running(case: &Case, healthy: &Healthy) -> Self {
+        let mut spreads = [None; FEATURES];
+        spreads[place(Feature::LowSide)] = Some(healthy.low_side);
+        spreads[place(Feature::HighSide)] = Some(healthy.high_side);
+        spreads[place(Feature::Vent)] = Some(healthy.vent);
+        spreads[place(Feature::Superheat)] = Some(healthy.superheat);
+        spreads[place(Feature::Subcooling)] = Some(healthy.subcooling);
+        spreads[place(Feature::DischargeSuperheat)] = Some(healthy.discharge_superheat);
+        spreads[place(Feature::ClutchCycles)] = healthy.clutch_cycles;
+        Self::of(case, spreads)
+    }
+
+    /// A system at rest.
+    pub(super) fn resting(case: &Case) -> Self {
+        let mut spreads = [None; FEATURES];
+        spreads[place(Feature::RestPressure)] = Some(Healthy::at_rest());
+        Self::of(case, spreads)
+    }
+
+    fn of(case: &Case, healthy: [Option<Spread>; FEATURES]) -> Self {
+        let ambient_k = in_kelvins(case.conditions.ambient);
+        let cabin_k = case.readings.cabin.map(|reading| in_kelvins(reading.value));
+        let inlet_k = match (case.conditions.air_source, cabin_k) {
+            (Some(AirSource::Recirculated), Some(cabin_k)) => cabin_k,
+            (Some(AirSource::Recirculated), None) | (Some(AirSource::Fresh) | None, _) => ambient_k,
+        };
+        Self {
+            bit: bit(&case.system),
+            ambient_k,
+            inlet_k,
+            healthy,
+        }
+    }
+
+    /// Whether a figure means nothing in this system or state.
+    pub(super) fn cannot_judge(&self, feature: Feature) -> bool {
+        self.healthy[place(feature)].is_none()
+    }
+
+    /// The limits of a sound system, `quantile` standard deviations below and above the median.
+    pub(super) fn limits(&self, feature: Feature, quantile: f64) -> (f64, f64) {
+        self.healthy[place(feature)].map_or((0.0, 0.0), |healthy| (healthy.at(-quantile), healthy.at(quantile)))
+    }
+
+    /// A figure moved by an effect, as an instrument shows it.
+    ///
+    /// The size of an effect differs between vehicles. What goes all the way to rest, or to the air that enters, no
+    /// longer depends on the vehicle it comes from.
+    fn moved(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread, uncertainty: f64) -> TwoPiece {
+        let (severity, rest_k) = pattern;
+        let size = effect.size[severity];
+        let (shift, left, floor) = match effect.toward {
+            Toward::Nothing => (size, 1.0, 0.0),
+            Toward::Rest(above_k) => (
+                size * (self.ambient_k + above_k + rest_k - healthy.median),
+                1.0 - size,
+                END_SPREAD_K,
+            ),
+            Toward::Inlet => {
+                let way_k = f64::max(self.inlet_k - healthy.median, LEAST_DIFFERENCE_K);
+                (size * way_k, 1.0 - f64::max(size, 0.0), END_SPREAD_K)
+            }
+        };
+        let spread = EFFECT_SPREAD * shift * left;
+        let added = uncertainty * uncertainty + spread * spread + size * size * floor * floor;
+        let side = |sd: f64| libm::sqrt(sd * sd * left * left + added);
+        TwoPiece::new(healthy.median + shift, side(healthy.down), side(healthy.up))
+    }
+
+    /// The effect of a fault on a figure, where there is one.
+    fn effect(&self, row: &'static FaultRow, feature: Feature) -> Option<&'static Effect> {
+        row.effects
+            .iter()
+            .find(|effect| effect.feature == feature && effect.systems & self.bit != 0)
+    }
+}
+
+/// Losing all capacity warms the vent by at least this much, K: the vent of a sound system is that much cooler than
+/// its air even in mild weather.
+const LEAST_DIFFERENCE_K: f64 = 5.0;
+
+/// One fault at one severity, and its weight after the readings.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Pattern {
+    pub(super) fault: Fault,
+    pub(super) severity: usize,
+    /// The temperature at rest above its median, K.
+    pub(super) rest_k: f64,
+    /// Chance of the severity times likelihood of the readings.
+    pub(super) weight: f64,
+}
+
+/// All that the readings and observations say.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Posterior {
+    /// Prior of each hypothesis; they sum to one.
+    priors: [f64; HYPOTHESES],
+    /// Likelihood of the first k figures under each hypothesis.
+    cumulative: [[f64; FEATURES + 1]; HYPOTHESES],
+    measured: [bool; FEATURES],
+    observations: Observations,
+    /// Probability of each hypothesis; they sum to one.
+    pub(super) probability: [f64; HYPOTHESES],
+    pub(super) patterns: List<Pattern, PATTERNS>,
+    /// Share of each mix-up within the gauge error.
+    pub(super) mix_ups: [f64; MixUp::ALL.len()],
+}
+
+impl Posterior {
+    /// The posterior of a case; `figures` are those at face value, `mixed_up` gives those that a mix-up would have
+    /// hidden, where it can have happened.
+    pub(super) fn of(
+        case: &Case,
+        settings: &Settings,
+        scene: &Scene,
+        figures: &Features,
+        mixed_up: impl Fn(MixUp) -> Option<Features>,
+    ) -> Self {
+        let mut posterior = Self {
+            priors: priors(settings, scene.bit),
+            cumulative: [[1.0; FEATURES + 1]; HYPOTHESES],
+            measured: core::array::from_fn(|i| figures.measured[i].is_some() && scene.healthy[i].is_some()),
+            observations: case.observations,
+            probability: [0.0; HYPOTHESES],
+            patterns: List::new(Pattern {
+                fault: Fault::NoFault,
+                severity: 0,
+                rest_k: 0.0,
+                weight: 0.0,
+            }),
+            mix_ups: [0.0; MixUp::ALL.len()],
+        };
+        posterior.face_value(scene, figures);
+        posterior.none(scene, figures);
+        posterior.gauge_error(scene, mixed_up);
+        let mut probability = posterior.priors;
+        for (hypothesis, p) in probability.iter_mut().enumerate() {
+            *p *= posterior.cumulative[hypothesis][FEATURES];
+        }
+        for (observation, answer) in case.observations.answered() {
+            for (p, chance) in probability.iter_mut().zip(chances(observation, answer)) {
+                *p *= chance;
+            }
+        }
+        posterior.probability = normalised(probability);
+        posterior
+    }
+
+    /// The faults with the readings as they stand.
+    fn face_value(&mut self, scene: &Scene, figures: &Features) {
+        for row in &FAULTS {
+            let hypothesis = index(row.fault);
+            if self.priors[hypothesis] <= 0.0 || row.fault == Fault::GaugeError {
+                continue;
+            }
+            let patterns = &mut self.patterns;
+            self.cumulative[hypothesis] = likelihoods(scene, figures, row, |pattern| patterns.push(pattern));
+        }
+    }
+
+    /// No fault of the list: every figure strays as far as it can.
+    fn none(&mut self, scene: &Scene, figures: &Features) {
+        let mut product = 1.0;
+        for i in 0..FEATURES {
+            if let (Some(measured), Some(healthy)) = (figures.measured[i], scene.healthy[i]) {
+                product *= anything(i, healthy).density(measured.value);
+            }
+            self.cumulative[NONE][i + 1] = product;
+        }
+    }
+
+    /// Misleading gauges: any of the other faults, or none, with the pressures that a mix-up would have hidden.
+    fn gauge_error(&mut self, scene: &Scene, mixed_up: impl Fn(MixUp) -> Option<Features>) {
+        let others: f64 = FAULTS
+            .iter()
+            .filter(|row| row.fault != Fault::GaugeError)
+            .map(|row| self.priors[index(row.fault)])
+            .sum();
+        let mut sum = [0.0; FEATURES + 1];
+        let mut possible = 0.0;
+        for (share, mix_up) in self.mix_ups.iter_mut().zip(MixUp::ALL) {
+            let Some(figures) = mixed_up(mix_up) else {
+                continue;
+            };
+            possible += 1.0;
+            for row in &FAULTS {
+                let prior = self.priors[index(row.fault)] / others;
+                if prior <= 0.0 || row.fault == Fault::GaugeError {
+                    continue;
+                }
+                let cumulative = likelihoods(scene, &figures, row, |_| ());
+                for (sum, likelihood) in sum.iter_mut().zip(cumulative) {
+                    *sum += prior * likelihood;
+                }
+                *share += prior * cumulative[FEATURES];
+            }
+        }
+        let total: f64 = self.mix_ups.iter().sum();
+        if total > 0.0 {
+            self.cumulative[index(Fault::GaugeError)] = sum.map(|likelihood| likelihood / possible);
+            self.mix_ups = self.mix_ups.map(|share| share / total);
+        } else {
+            // No mix-up is possible: a gauge that errs in another way says no more than an unknown cause.
+            self.cumulative[index(Fault::GaugeError)] = self.cumulative[NONE];
+        }
+    }
+
+    /// Nats of information that the readings and observations brought.
+    pub(super) fn information(&self) -> f64 {
+        let mut gained = 0.0;
+        for (p, prior) in self.probability.iter().zip(self.priors) {
+            if *p > 0.0 && prior > 0.0 {
+                gained += p * libm::log(p / prior);
+            }
+        }
+        gained
+    }
+
+    /// How well a fault explains one figure, at the severities that explain them all: its density there over its
+    /// density when the cause is anything.
+    pub(super) fn fit(&self, scene: &Scene, figures: &Features, fault: Fault, feature: Feature) -> Option<f64> {
+        let i = place(feature);
+        let (measured, healthy) = (figures.measured[i]?, scene.healthy[i]?);
+        let judged = Judged::of(scene, measured, healthy, &FAULTS[index(fault)], feature);
+        let (mut density, mut total) = (0.0, 0.0);
+        for pattern in self.patterns.iter().filter(|pattern| pattern.fault == fault) {
+            density += pattern.weight * judged.density(scene, pattern.severity, pattern.rest_k);
+            total += pattern.weight;
+        }
+        (total > 0.0).then(|| density / total / anything(i, healthy).density(measured.value))
+    }
+
+    pub(super) fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
+        let mut because = List::new(Contribution {
+            evidence: Evidence::Prior,
+            log_odds: 0.0,
+        });
+        let (a, b) = (index(fault), index(rival));
+        if self.priors[a] <= 0.0 || self.priors[b] <= 0.0 {
+            return because;
+        }
+        because.push(Contribution {
+            evidence: Evidence::Prior,
+            log_odds: libm::log(self.priors[a] / self.priors[b]),
+        });
+        for feature in Feature::ALL {
+            let i = place(feature);
+            if self.measured[i] {
+                let step = |of: usize| libm::log(self.cumulative[of][i + 1] / self.cumulative[of][i]);
+                because.push(Contribution {
+                    evidence: Evidence::Feature(feature),
+                    log_odds: step(a) - step(b),
+                });
+            }
+        }
+        for (observation, answer) in self.observations.answered() {
+            let chances = chances(observation, answer);
+            let log_odds = libm::log(chances[a] / chances[b]);
+            because.push(Contribution {
+                evidence: Evidence::Observation(observation),
+                log_odds,
+            });
+        }
+        because
+    }
+
+    /// Weight of each severity of a fault after the readings; they sum to one unless the fault has none.
+    pub(super) fn severities(&self, fault: Fault) -> [f64; SEVERITIES] {
+        let mut weights = [0.0; SEVERITIES];
+        for pattern in &self.patterns {
+            if pattern.fault == fault {
+                weights[pattern.severity] += pattern.weight;
+            }
+        }
+        normalised(weights)
+    }
+
+    /// Probability that `feature` would read below `x` under each hypothesis, given what was read.
+    pub(super) fn below(&self, scene: &Scene, feature: Feature, x: f64, uncertainty: f64) -> [f64; HYPOTHESES] {
+        let i = place(feature);
+        let mut below = [0.0; HYPOTHESES];
+        let Some(healthy) = scene.healthy[i] else {
+            return below;
+        };
+        let sound = about(healthy, uncertainty).below(x);
+        for pattern in &self.patterns {
+            let hypothesis = index(pattern.fault);
+            let total = self.cumulative[hypothesis][FEATURES];
+            let effect = scene.effect(&FAULTS[hypothesis], feature);
+            let chance = match effect {
+                None => sound,
+                Some(effect) => {
+                    let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
+                    mixed(effect, pattern.severity, sound, moved.below(x))
+                }
+            };
+            if total > 0.0 {
+                below[hypothesis] += pattern.weight / total * chance;
+            }
+        }
+        below[index(Fault::GaugeError)] = sound;
+        below[NONE] = anything(i, healthy).below(x);
+        below
+    }
+
+    /// Whether a figure is known already.
+    pub(super) fn knows(&self, feature: Feature) -> bool {
+        self.measured[place(feature)]
+    }
+
+    /// Whether a question is answered already.
+    pub(super) fn answers(&self, observation: Observation) -> bool {
+        self.observations.answer(observation).is_some()
+    }
+}
+
+/// Likelihood of the first k figures under a fault, its severities weighed; `keep` is given each pattern.
+fn likelihoods(
+    scene: &Scene,
+    figures: &Features,
+    row: &'static FaultRow,
+    mut keep: impl FnMut(Pattern),
+) -> [f64; FEATURES + 1] {
+    let judged: [Option<Judged>; FEATURES] = core::array::from_fn(|i| {
+        let (measured, healthy) = (figures.measured[i]?, scene.healthy[i]?);
+        Some(Judged::of(scene, measured, healthy, row, Feature::ALL[i]))
+    });
+    let mut cumulative = [0.0; FEATURES + 1];
+    let moves_to_rest = row.rest_spread_k > 0.0;
+    let steps = if moves_to_rest {
+        &REST_STEPS[..]
+    } else {
+        &REST_STEPS[1..2]
+    };
+    for severity in 0..SEVERITIES {
+        for (step, step_weight) in steps {
+            let mut product = row.weight[severity] * if moves_to_rest { *step_weight } else { 1.0 };
+            if product <= 0.0 {
+                continue;
+            }
+            let rest_k = step * row.rest_spread_k;
+            cumulative[0] += product;
+            for (i, judged) in judged.iter().enumerate() {
+                if let Some(judged) = judged {
+                    product *= judged.density(scene, severity, rest_k);
+                }
+                cumulative[i + 1] += product;
+            }
+            keep(Pattern {
+                fault: row.fault,
+                severity,
+                rest_k,
+                weight: product,
+            });
+        }
+    }
+    cumulative
+}
+
+/// One measured figure and what moves it.
+struct Judged {
+    measured: Measured,
+    healthy: Spread,
+    sound: f64,
+    effect: Option<&'static Effect>,
+}
+
+impl Judged {
+    fn of(scene: &Scene, measured: Measured, healthy: Spread, row: &'static FaultRow, feature: Feature) -> Self {
+        let sound = about(healthy, measured.uncertainty).density(measured.value);
+        Self {
+            measured,
+            healthy,
+            sound,
+            effect: scene.effect(row, feature),
+        }
+    }
+
+    fn density(&self, scene: &Scene, severity: usize, rest_k: f64) -> f64 {
+        let Some(effect) = self.effect else {
+            return self.sound;
+        };
+        let moved = scene.moved(effect, (severity, rest_k), self.healthy, self.measured.uncertainty);
+        mixed(effect, severity, self.sound, moved.density(self.measured.value))
+    }
+}
+
+/// A figure that moved, or did not.
+fn mixed(effect: &Effect, severity: usize, sound: f64, moved: f64) -> f64 {
+    let unmoved = effect.no_change * UNMOVED[severity];
+    unmoved * sound + (1.0 - unmoved) * moved
+}
+
+/// A sound system as an instrument shows it.
+fn about(healthy: Spread, uncertainty: f64) -> TwoPiece {
+    let side = |sd: f64| libm::sqrt(sd * sd + uncertainty * uncertainty);
+    TwoPiece::new(healthy.median, side(healthy.down), side(healthy.up))
+}
+
+fn anything(figure: usize, healthy: Spread) -> TwoPiece {
+    TwoPiece::new(healthy.median, ANYTHING[figure], ANYTHING[figure])
+}
+
+/// The priors of the faults that exist in a system, summing to one.
+fn priors(settings: &Settings, bit: u8) -> [f64; HYPOTHESES] {
+    let mut priors = [0.0; HYPOTHESES];
+    for row in &FAULTS {
+        if row.exists(bit) {
+            priors[index(row.fault)] = settings.prior(row.fault);
+        }
+    }
+    priors[NONE] = settings.none_of_these;
+    normalised(priors)
+}
+
+/// The weights over their sum; unchanged when all are zero.
+fn normalised<const N: usize>(weights: [f64; N]) -> [f64; N] {
+    let sum: f64 = weights.iter().sum();
+    if sum > 0.0 {
+        weights.map(|weight| weight / sum)
+    } else {
+        weights
+    }
+}

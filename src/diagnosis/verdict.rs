@@ -1,0 +1,291 @@
+//! From probabilities to a verdict, and the notes that go with it.
+
+use super::answer::{Deviation, RankedFault, Verdict};
+use super::case::{Case, Settings};
+use super::faults::{index, row};
+use super::features::{FEATURES, Features, equal_sides, place};
+use super::list::List;
+use super::next_check::Bench;
+use super::posterior::{NONE, Posterior, Scene};
+use crate::expected::{settled, stroke_limit};
+use crate::names::{Caution, Compressor, Fault, Feature, QualityNote, Refrigerant, VerdictKind};
+use crate::units::STANDARD_PRESSURE_PA;
+
+/// A rival below this share of the leading fault does not matter.
+const RIVAL_SHARE: f64 = 0.02;
+
+/// A figure is out of line from this share of the density that it has when the cause is anything.
+const OUT_OF_LINE: f64 = 0.6;
+
+/// A severity counts as an explanation from this share of the likeliest.
+const SEVERITY_SHARE: f64 = 0.1;
+
+/// The faults that exist in the system, the likeliest first.
+pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, { Fault::ALL.len() }> {
+    let blank = RankedFault {
+        fault: Fault::NoFault,
+        probability: 0.0,
+        severity: None,
+        rival: Fault::NoFault,
+    };
+    let mut ranked = List::new(blank);
+    for fault in Fault::ALL {
+        if row(fault).exists(scene.bit) {
+            let probability = posterior.probability[index(fault)];
+            ranked.push(RankedFault {
+                fault,
+                probability,
+                severity: severity(posterior, fault),
+                ..blank
+            });
+        }
+    }
+    ranked
+        .items_mut()
+        .sort_unstable_by(|a, b| b.probability.total_cmp(&a.probability).then(a.fault.cmp(&b.fault)));
+    let first = ranked.first().map_or(Fault::NoFault, |f| f.fault);
+    let second = ranked.get(1).map_or(Fault::NoFault, |f| f.fault);
+    for fault in ranked.items_mut() {
+        fault.rival = if fault.fault == first { second } else { first };
+    }
+    ranked
+}
+
+fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
+    let row = row(fault);
+    if row.measure.is_empty() {
+        return None;
+    }
+    let weights = posterior.severities(fault);
+    let likeliest = weights.into_iter().fold(0.0, f64::max);
+    let mut range: Option<(f64, f64)> = None;
+    for (severity, weight) in row.severity.into_iter().zip(weights) {
+        if weight > 0.0 && weight >= SEVERITY_SHARE * likeliest {
+            range = Some(range.map_or((severity, severity), |(low, high)| {
+                (low.min(severity), high.max(severity))
+            }));
+        }
+    }
+    range
+}
+
+/// What was measured beside what a sound system shows.
+pub(super) fn deviations(figures: &Features, scene: &Scene) -> List<Deviation, FEATURES> {
+    let blank = Deviation {
+        feature: Feature::LowSide,
+        measured: 0.0,
+        standard_uncertainty: 0.0,
+        expected: crate::expected::Spread {
+            median: 0.0,
+            down: 1.0,
+            up: 1.0,
+        },
+        deviation: 0.0,
+    };
+    let mut deviations = List::new(blank);
+    for feature in Feature::ALL {
+        let i = place(feature);
+        if let (Some(measured), Some(expected)) = (figures.measured[i], scene.healthy[i]) {
+            let with_instrument = expected.widened(measured.uncertainty, measured.uncertainty);
+            deviations.push(Deviation {
+                feature,
+                measured: measured.value,
+                standard_uncertainty: measured.uncertainty,
+                expected,
+                deviation: with_instrument.deviation(measured.value),
+            });
+        }
+    }
+    deviations
+}
+
+/// The figure that fits the leading explanation clearly worse than anything at all would.
+pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, figures: &Features, leading: Fault) -> Option<Feature> {
+    let mut worst = (OUT_OF_LINE, None);
+    for feature in Feature::ALL {
+        if let Some(fit) = posterior.fit(scene, figures, leading, feature)
+            && fit < worst.0
+        {
+            worst = (fit, Some(feature));
+        }
+    }
+    worst.1
+}
+
+/// What the readings allow one to say.
+pub(super) fn verdict(
+    settings: &Settings,
+    posterior: &Posterior,
+    ranked: &[RankedFault],
+    deviations: &[Deviation],
+    bench: &Bench<'_>,
+) -> Verdict {
+    let said = |kind| Verdict {
+        kind,
+        faults: List::new(Fault::NoFault),
+        rival: None,
+        parting_check: None,
+    };
+    let Some(first) = ranked.first() else {
+        return said(VerdictKind::NotEnoughEvidence);
+    };
+    if posterior.information() < settings.least_information {
+        return said(VerdictKind::NotEnoughEvidence);
+    }
+    if posterior.probability[NONE] >= settings.nothing_fits {
+        return said(VerdictKind::NothingFits);
+    }
+    let rival = ranked
+        .iter()
+        .skip(1)
+        .find(|other| other.fault != Fault::NoFault && other.probability >= RIVAL_SHARE * first.probability)
+        .map(|other| other.fault);
+    let parting_check = rival.and_then(|rival| bench.parting(first.fault, rival));
+    if first.fault == Fault::NoFault && sound(settings, ranked, deviations) {
+        // A sound system is more than one reading in its band.
+        let kind = if deviations.len() >= 2 {
+            VerdictKind::Healthy
+        } else {
+            VerdictKind::NotEnoughEvidence
+        };
+        return Verdict {
+            rival,
+            parting_check,
+            ..said(kind)
+        };
+    }
+    let mut faults = List::new(Fault::NoFault);
+    if first.fault != Fault::NoFault && first.probability >= settings.named {
+        faults.push(first.fault);
+        return Verdict {
+            kind: VerdictKind::NamedFault,
+            faults,
+            rival,
+            parting_check,
+        };
+    }
+    let mut held = 0.0;
+    for fault in ranked.iter().take(4) {
+        faults.push(fault.fault);
+        held += fault.probability;
+        if held >= settings.short_list {
+            break;
+        }
+    }
+    if held < settings.short_list {
+        return Verdict {
+            rival,
+            parting_check,
+            ..said(VerdictKind::NotEnoughEvidence)
+        };
+    }
+    let parting_check = match *faults {
+        [first, second, ..] => bench.parting(first, second),
+        [_] | [] => parting_check,
+    };
+    Verdict {
+        kind: VerdictKind::CannotTell,
+        faults,
+        rival,
+        parting_check,
+    }
+}
+
+/// Slight faults read like a sound system and keep a share of the probability; so a system counts as sound when every
+/// figure lies in its 95 % band, no single fault comes near, and the probability is at least `settings.healthy`; or
+/// when its probability would do to name a fault.
+fn sound(settings: &Settings, ranked: &[RankedFault], deviations: &[Deviation]) -> bool {
+    let [first, second, ..] = ranked else {
+        return true;
+    };
+    let within = deviations
+        .iter()
+        .all(|deviation| libm::fabs(deviation.deviation) <= LIMIT_95);
+    let clear = first.probability >= 2.0 * second.probability;
+    first.probability >= settings.named || (within && clear && first.probability >= settings.healthy)
+}
+
+/// Normal quantile of the middle 95 %.
+pub(super) const LIMIT_95: f64 = 1.959_963_984_540_054;
+
+/// What made the answer less certain.
+pub(super) fn quality(
+    case: &Case,
+    posterior: &Posterior,
+    off_scale: bool,
+    out_of_line: Option<Feature>,
+) -> List<QualityNote, { QualityNote::ALL.len() }> {
+    let conditions = &case.conditions;
+    let at_rest = conditions.at_rest();
+    let running = !at_rest;
+    let knows_all = [Feature::LowSide, Feature::HighSide, Feature::Vent]
+        .into_iter()
+        .all(|f| posterior.knows(f));
+    let air_pa = conditions.surroundings.pressure().pa();
+    let zero_matters = libm::fabs(air_pa - STANDARD_PRESSURE_PA) > 6_000.0;
+    let cycles = case
+        .readings
+        .clutch_cycles_hz
+        .is_some_and(|reading| reading.value > 0.0);
+    let pressures = posterior.knows(Feature::LowSide) || posterior.knows(Feature::HighSide);
+    let mut notes = List::new(QualityNote::FewReadings);
+    for (note, holds) in [
+        (QualityNote::AtRest, at_rest),
+        (QualityNote::FewReadings, running && !knows_all),
+        (QualityNote::SidesEqual, running && equal_sides(case) == Some(true)),
+        (QualityNote::OffScale, off_scale),
+        (QualityNote::ReadingOutOfLine, out_of_line.is_some()),
+        (QualityNote::NotSettled, running && settled(conditions) == Some(false)),
+        (
+            QualityNote::RunningTimeUnknown,
+            running && settled(conditions).is_none(),
+        ),
+        (
+            QualityNote::HumidityUnknown,
+            running && conditions.relative_humidity.is_none(),
+        ),
+        (
+            QualityNote::AirSourceUnknown,
+            posterior.knows(Feature::Vent) && conditions.air_source.is_none(),
+        ),
+        (
+            QualityNote::GaugeZeroUnknown,
+            zero_matters && case.readings.gauge_zero.is_none(),
+        ),
+        (QualityNote::ClutchCycling, running && cycles),
+        (
+            QualityNote::StrokeLimit,
+            running && stroke_limit(&case.system, conditions),
+        ),
+        (QualityNote::GenericBand, pressures && case.own_table.is_none()),
+    ] {
+        if holds {
+            notes.push(note);
+        }
+    }
+    notes
+}
+
+/// What can hurt, and what the law asks.
+pub(super) fn cautions(case: &Case) -> List<Caution, { Caution::ALL.len() }> {
+    let flammable = match case.system.refrigerant {
+        Refrigerant::R134a => false,  // safety group A1
+        Refrigerant::R1234yf => true, // safety group A2L
+    };
+    let electric = case.system.compressor == Compressor::Electric;
+    let mut cautions = List::new(Caution::Pressure);
+    for (caution, holds) in [
+        (Caution::HighVoltage, electric),
+        (Caution::Flammable, flammable),
+        (Caution::Pressure, true),
+        (Caution::Frostbite, true),
+        (Caution::MovingParts, !electric),
+        (Caution::NoVenting, true),
+        (Caution::LocalRules, true),
+    ] {
+        if holds {
+            cautions.push(caution);
+        }
+    }
+    cautions
+}

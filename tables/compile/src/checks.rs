@@ -1,0 +1,224 @@
+//! `tables/checks/*.toml` into `src/diagnosis/check_table.rs`.
+
+use crate::output::Output;
+use crate::systems::systems;
+use coldloop::{Check, Fault, Feature, Observation};
+use serde::Deserialize;
+use serde::de::DeserializeOwned;
+use std::fs;
+use std::path::Path;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Observations {
+    observation: Vec<ObservationRow>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct ObservationRow {
+    id: String,
+    otherwise: f64,
+    source: String,
+    yes: Vec<Chance>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Chance {
+    fault: String,
+    chance: f64,
+    source: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Checks {
+    check: Vec<CheckRow>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct CheckRow {
+    id: String,
+    feature: Option<String>,
+    observation: Option<String>,
+    minutes: f64,
+    money: f64,
+    #[serde(default)]
+    recovery: bool,
+    #[serde(default)]
+    at_rest: bool,
+    #[serde(default)]
+    expansion: Vec<String>,
+    #[serde(default)]
+    compressor: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Repairs {
+    recovery_minutes: f64,
+    verify_minutes: f64,
+    none_of_these_minutes: f64,
+    repair: Vec<Repair>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Repair {
+    fault: String,
+    minutes: f64,
+    money: f64,
+    recovery: bool,
+}
+
+/// Reads `tables/checks` and writes `src/diagnosis/check_table.rs`.
+pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
+    let observations: Observations = read(root, "tables/checks/observations.toml")?;
+    let checks: Checks = read(root, "tables/checks/checks.toml")?;
+    let repairs: Repairs = read(root, "tables/checks/repairs.toml")?;
+    let source = [
+        HEADER.to_string(),
+        observations.rust()?,
+        checks.rust()?,
+        repairs.rust()?,
+    ]
+    .concat();
+    out.rust("src/diagnosis/check_table.rs", &source)
+}
+
+fn read<T: DeserializeOwned>(root: &Path, path: &str) -> Result<T, String> {
+    let text = fs::read_to_string(root.join(path)).map_err(|e| format!("{path}: {e}"))?;
+    toml::from_str(&text).map_err(|e| format!("{path}: {e}"))
+}
+
+const HEADER: &str = "//! Observations, further checks and repairs.\n//!\n\
+    //! Generated from tables/checks by tables/compile; edit the tables, not this file.\n\n\
+    use super::checks::{CheckRow, ObservationRow, RepairRow, Reveals};\n\
+    use crate::names::{Check, Fault, Feature, Observation};\n\n";
+
+impl Observations {
+    /// One row per observation, in the order of its code; one chance per fault, in the order of its code.
+    fn rust(&self) -> Result<String, String> {
+        let mut source = format!(
+            "/// One row per observation, in the order of its code.\n\
+             pub(super) const OBSERVATIONS: [ObservationRow; {}] = [\n",
+            Observation::ALL.len()
+        );
+        for observation in Observation::ALL {
+            let mut rows = self.observation.iter().filter(|row| row.id == observation.id());
+            let (Some(row), None) = (rows.next(), rows.next()) else {
+                return Err(format!("observations.toml: {observation} must have one row"));
+            };
+            for chance in &row.yes {
+                Fault::from_id(&chance.fault).ok_or(format!("{observation}: {} is no fault", chance.fault))?;
+            }
+            let chances = Fault::ALL.map(|fault| {
+                let named = row.yes.iter().find(|chance| chance.fault == fault.id());
+                named.map_or(row.otherwise, |chance| chance.chance)
+            });
+            if chances
+                .iter()
+                .chain([&row.otherwise])
+                .any(|chance| !(0.001..=0.999).contains(chance))
+            {
+                return Err(format!(
+                    "observations.toml: {observation}: a chance of 0 or 1 is never known"
+                ));
+            }
+            source += &format!("// {}\n", row.source);
+            for chance in &row.yes {
+                source += &format!("// {}: {}\n", chance.fault, chance.source);
+            }
+            source += &format!(
+                "ObservationRow {{ otherwise: {:?}, yes: {chances:?} }},\n",
+                row.otherwise
+            );
+        }
+        if let Some(row) = self
+            .observation
+            .iter()
+            .find(|row| Observation::from_id(&row.id).is_none())
+        {
+            return Err(format!("observations.toml: {} is no observation", row.id));
+        }
+        Ok(source + "];\n\n")
+    }
+}
+
+impl Checks {
+    fn rust(&self) -> Result<String, String> {
+        let mut source = format!(
+            "/// What each check reveals and costs; source: engineering judgement.\n\
+             pub(super) const CHECKS: [CheckRow; {}] = [\n",
+            self.check.len()
+        );
+        for row in &self.check {
+            let check = Check::from_id(&row.id).ok_or(format!("checks.toml: {} is no check", row.id))?;
+            let reveals = match (&row.feature, &row.observation) {
+                (Some(id), None) => {
+                    let feature = Feature::from_id(id).ok_or(format!("checks.toml: {id} is no feature"))?;
+                    format!("Feature(Feature::{feature:?})")
+                }
+                (None, Some(id)) => {
+                    let observation = Observation::from_id(id).ok_or(format!("checks.toml: {id} is no observation"))?;
+                    format!("Observation(Observation::{observation:?})")
+                }
+                _ => return Err(format!("checks.toml: {check} reveals a feature or an observation")),
+            };
+            source += &format!(
+                "CheckRow {{ check: Check::{check:?}, reveals: Reveals::{reveals}, minutes: {:?}, money: {:?}, \
+                 recovery: {}, at_rest: {}, systems: {:#010b} }},\n",
+                row.minutes,
+                row.money,
+                row.recovery,
+                row.at_rest,
+                systems(&row.expansion, &row.compressor)?
+            );
+        }
+        Ok(source + "];\n\n")
+    }
+}
+
+impl Repairs {
+    fn rust(&self) -> Result<String, String> {
+        let mut source = format!(
+            "/// What setting right each fault costs, in the order of its code; source: engineering judgement.\n\
+             pub(super) const REPAIRS: [RepairRow; {}] = [\n",
+            Fault::ALL.len()
+        );
+        for fault in Fault::ALL {
+            let mut rows = self.repair.iter().filter(|row| row.fault == fault.id());
+            let (Some(row), None) = (rows.next(), rows.next()) else {
+                return Err(format!("repairs.toml: {fault} must have one row"));
+            };
+            source += &format!(
+                "RepairRow {{ fault: Fault::{fault:?}, minutes: {:?}, money: {:?}, recovery: {} }},\n",
+                row.minutes, row.money, row.recovery
+            );
+        }
+        source += "];\n\n";
+        for (name, doc, value) in [
+            (
+                "RECOVERY_MINUTES",
+                "Recovering, evacuating and charging again, paid once, min.",
+                self.recovery_minutes,
+            ),
+            (
+                "VERIFY_MINUTES",
+                "Running the system after a repair to see whether it helped, min.",
+                self.verify_minutes,
+            ),
+            (
+                "NONE_OF_THESE_MINUTES",
+                "When no fault of the list is the cause, min.",
+                self.none_of_these_minutes,
+            ),
+        ] {
+            source +=
+                &format!("/// {doc} Source: engineering judgement.\npub(super) const {name}: f64 = {value:?};\n\n");
+        }
+        Ok(source)
+    }
+}

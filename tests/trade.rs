@@ -1,0 +1,261 @@
+//! What the trade knows, held against the diagnosis. Unless a source is named, each figure is common practice, no source.
+
+#![allow(clippy::unwrap_used)] // a test ends that way
+
+use coldloop::circuit::{Gauge, Reading, Readings};
+use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::expected::Bands;
+use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, fahrenheit, in_fahrenheit};
+use coldloop::vehicle::{Conditions, System};
+use coldloop::{Check, Compressor, Expansion, Fault, Observation, QualityNote, Refrigerant, Thermometer, VerdictKind};
+
+const NOT_PUMPING: [Fault; 4] = [
+    Fault::WornCompressor,
+    Fault::CompressorControlFault,
+    Fault::ClutchNotEngaged,
+    Fault::ClutchSlipping,
+];
+
+/// A vehicle with R-134a at sea level after twelve minutes on the coldest setting.
+fn vehicle(expansion: Expansion, compressor: Compressor, ambient_f: f64) -> Case {
+    let system = System::new(Refrigerant::R134a, expansion, compressor);
+    let mut conditions = Conditions::new(fahrenheit(ambient_f), Surroundings::SEA_LEVEL);
+    conditions.running_s = Some(720.0);
+    Case::new(system, conditions, Readings::default())
+}
+
+fn with_pressures(mut case: Case, low_psig: f64, high_psig: f64) -> Case {
+    let gauge = |psig: f64, gauge| Some(Reading::<Pressure>::new(GaugePressure::from_psig(psig).into(), gauge));
+    case.readings.low_side = gauge(low_psig, Gauge::LOW_SIDE);
+    case.readings.high_side = gauge(high_psig, Gauge::HIGH_SIDE);
+    case
+}
+
+fn with_vent(mut case: Case, vent_f: f64) -> Case {
+    case.readings.vent = Some(Reading::<Temperature>::new(
+        fahrenheit(vent_f),
+        Thermometer::PocketDigital,
+    ));
+    case
+}
+
+fn judged(case: &Case) -> Diagnosis {
+    diagnose(case, &Settings::default()).unwrap()
+}
+
+/// Every kind of system for which bands exist.
+fn systems() -> impl Iterator<Item = (Expansion, Compressor)> {
+    Expansion::ALL
+        .into_iter()
+        .flat_map(|expansion| Compressor::ALL.map(|compressor| (expansion, compressor)))
+}
+
+#[test]
+fn a_sound_vehicle_at_74_f_reads_35_to_45_and_about_175() {
+    let case = vehicle(Expansion::Txv, Compressor::FixedClutch, 74.0);
+    let bands = Bands::of(&case.system, &case.conditions).unwrap();
+    assert!((35.0..=45.0).contains(&bands.low_side.median.psig()));
+    assert!((160.0..=185.0).contains(&bands.high_side.median.psig()));
+    assert!(bands.low_side.low_80.psig() <= 35.0 && bands.low_side.high_80.psig() >= 45.0);
+    assert!(
+        bands.low_side.high_95.psig() < 60.0,
+        "60 psig and more is a worn compressor"
+    );
+}
+
+#[test]
+fn the_high_side_reaches_225_to_250_at_80_to_90_f_while_the_low_side_about_keeps() {
+    for ambient_f in [80.0, 85.0, 90.0] {
+        let case = vehicle(Expansion::Txv, Compressor::FixedClutch, ambient_f);
+        let bands = Bands::of(&case.system, &case.conditions).unwrap();
+        assert!(
+            bands.high_side.low_95.psig() < 225.0
+                && bands.high_side.high_95.psig() > 250.0 - 8.0 * (90.0 - ambient_f) / 10.0
+        );
+        assert!((35.0..=50.0).contains(&bands.low_side.median.psig()));
+    }
+    let answer = judged(&with_vent(
+        with_pressures(vehicle(Expansion::Txv, Compressor::FixedClutch, 85.0), 42.0, 235.0),
+        46.0,
+    ));
+    assert_eq!(answer.verdict.kind, VerdictKind::Healthy);
+}
+
+#[test]
+fn the_vent_is_36_to_46_f_after_a_drive_and_60_to_70_f_is_a_fault() {
+    let case = vehicle(Expansion::Txv, Compressor::FixedClutch, 74.0);
+    let vent = Bands::of(&case.system, &case.conditions).unwrap().vent;
+    assert!(in_fahrenheit(vent.low_95) <= 36.0 && in_fahrenheit(vent.high_80) >= 46.0);
+    assert!(in_fahrenheit(vent.high_95) < 60.0);
+    for (expansion, compressor) in systems() {
+        for vent_f in [60.0, 65.0, 70.0] {
+            let answer = judged(&with_vent(vehicle(expansion, compressor, 74.0), vent_f));
+            assert!(
+                answer.probability_of(&[Fault::NoFault]) < 0.05,
+                "{expansion} {compressor} {vent_f}"
+            );
+        }
+    }
+}
+
+#[test]
+fn sides_of_115_and_125_psig_are_a_compressor_that_does_not_pump() {
+    for (expansion, compressor) in systems() {
+        let answer = judged(&with_pressures(vehicle(expansion, compressor, 74.0), 115.0, 125.0));
+        assert_eq!(
+            answer.faults[0].fault,
+            Fault::WornCompressor,
+            "{expansion} {compressor}"
+        );
+        let odds = answer.probability_of(&NOT_PUMPING) / (1.0 - answer.probability_of(&NOT_PUMPING));
+        assert!(odds > 20.0, "{expansion} {compressor}: {odds}");
+    }
+}
+
+#[test]
+fn after_the_repair_35_and_175_psig_with_a_vent_of_37_f_are_a_sound_system() {
+    for (expansion, compressor) in systems() {
+        let answer = judged(&with_vent(
+            with_pressures(vehicle(expansion, compressor, 74.0), 35.0, 175.0),
+            37.0,
+        ));
+        assert_eq!(answer.verdict.kind, VerdictKind::Healthy, "{expansion} {compressor}");
+    }
+}
+
+#[test]
+fn a_worn_compressor_reads_60_to_80_and_125_psig_and_never_cools_below_60_f() {
+    for (expansion, compressor) in systems() {
+        for (low_psig, vent_f) in [(60.0, 61.0), (70.0, 64.0), (80.0, 68.0)] {
+            let answer = judged(&with_vent(
+                with_pressures(vehicle(expansion, compressor, 74.0), low_psig, 125.0),
+                vent_f,
+            ));
+            assert_eq!(
+                answer.faults[0].fault,
+                Fault::WornCompressor,
+                "{expansion} {compressor} {low_psig}"
+            );
+            assert_eq!(answer.verdict.faults[0], Fault::WornCompressor);
+            if compressor == Compressor::FixedClutch {
+                assert_eq!(answer.verdict.kind, VerdictKind::NamedFault);
+            } else {
+                assert_eq!(
+                    answer.verdict.rival,
+                    Some(Fault::CompressorControlFault),
+                    "{expansion} {compressor} {low_psig}"
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn turning_the_hub_tells_a_worn_compressor_from_a_stuck_control() {
+    for compressor in [Compressor::VariableInternal, Compressor::VariableExternal] {
+        let case = with_vent(
+            with_pressures(vehicle(Expansion::Txv, compressor, 74.0), 70.0, 125.0),
+            64.0,
+        );
+        let before = judged(&case);
+        assert_eq!(before.verdict.parting_check, Some(Check::TurnHub), "{compressor}");
+        let worn = |case: &Case| judged(case).probability_of(&[Fault::WornCompressor]);
+        let turned = |freely| Case {
+            observations: case.observations.with(Observation::HubTurnsFreely, freely),
+            ..case
+        };
+        assert!(worn(&turned(true)) > 0.9 && worn(&turned(true)) > worn(&case) + 0.2);
+        assert!(worn(&turned(false)) < worn(&case) - 0.2);
+        let resisted = judged(&turned(false));
+        assert_eq!(resisted.faults[0].fault, Fault::CompressorControlFault);
+    }
+}
+
+#[test]
+fn equal_sides_are_a_compressor_that_is_not_driven() {
+    for compressor in [Compressor::FixedClutch, Compressor::VariableInternal] {
+        let answer = judged(&with_vent(
+            with_pressures(vehicle(Expansion::Txv, compressor, 74.0), 84.0, 86.0),
+            74.0,
+        ));
+        assert_eq!(answer.faults[0].fault, Fault::ClutchNotEngaged);
+        assert!(answer.quality.contains(&QualityNote::SidesEqual));
+    }
+    let without_clutch = judged(&with_pressures(
+        vehicle(Expansion::Txv, Compressor::Electric, 74.0),
+        84.0,
+        86.0,
+    ));
+    assert_eq!(without_clutch.faults[0].fault, Fault::CompressorControlFault);
+    assert!(without_clutch.ranked(Fault::ClutchNotEngaged).is_none());
+}
+
+/// Source: US Army TM 5-3805-291-23-1 (wheel loader), table 1. Its low side is the lowest before the clutch lets go.
+#[test]
+fn the_army_chart_lies_within_the_bands() {
+    const CHART: [(f64, f64, f64, f64, f64); 5] = [
+        (70.0, 10.0, 20.0, 120.0, 190.0),
+        (80.0, 10.0, 25.0, 140.0, 210.0),
+        (90.0, 15.0, 30.0, 170.0, 240.0),
+        (100.0, 15.0, 30.0, 190.0, 270.0),
+        (110.0, 15.0, 30.0, 210.0, 300.0),
+    ];
+    for (ambient_f, least_psig, cut_out_psig, low_psig, high_psig) in CHART {
+        let mut case = vehicle(Expansion::Txv, Compressor::FixedClutch, ambient_f);
+        case.conditions.engine_speed_hz = Some(1_000.0 / 60.0);
+        let bands = Bands::of(&case.system, &case.conditions).unwrap();
+        let middle = 0.5 * (low_psig + high_psig);
+        assert!(
+            (bands.high_side.median.psig() / middle - 1.0).abs() < 0.12,
+            "{ambient_f}: {}",
+            bands.high_side.median.psig()
+        );
+        // Its limits are about the 95 % band of vehicles in general, and lie no further out.
+        assert!(
+            bands.high_side.low_95.psig() < low_psig + 20.0 && bands.high_side.high_95.psig() > high_psig,
+            "{ambient_f}"
+        );
+        assert!(
+            bands.low_side.median.psig() > cut_out_psig,
+            "the mean of a cycle lies above its lowest point"
+        );
+        let mut cycling = with_pressures(case, 0.5 * (least_psig + cut_out_psig), middle);
+        cycling.readings.clutch_cycles_hz = Some(Reading {
+            value: 2.0 / 60.0,
+            standard_uncertainty: 0.005,
+        });
+        let answer = judged(&cycling);
+        let low_side = answer.deviations[0];
+        assert!(low_side.deviation.abs() < 1.96, "{ambient_f}: {low_side:?}");
+    }
+}
+
+/// Source: US Army TM 9-2320-387-24-2 (HMMWV): duct air 40 to 50 °F at 70 °F, low humidity, 1,500 rpm, doors open.
+#[test]
+fn the_army_truck_blows_40_to_50_f_at_70_f() {
+    let mut case = vehicle(Expansion::Txv, Compressor::FixedClutch, 70.0);
+    case.conditions.relative_humidity = Some(0.3);
+    case.conditions.engine_speed_hz = Some(25.0);
+    case.conditions.air_source = Some(coldloop::AirSource::Fresh);
+    let vent = Bands::of(&case.system, &case.conditions).unwrap().vent;
+    assert!(in_fahrenheit(vent.low_95) < 40.0 && in_fahrenheit(vent.high_95) > 49.0);
+    let warmer = Bands::of(
+        &case.system,
+        &Conditions {
+            ambient: fahrenheit(95.0),
+            ..case.conditions
+        },
+    )
+    .unwrap()
+    .vent;
+    let damper = Bands::of(
+        &case.system,
+        &Conditions {
+            relative_humidity: Some(0.9),
+            ..case.conditions
+        },
+    )
+    .unwrap()
+    .vent;
+    assert!(warmer.median > vent.median && damper.median > vent.median);
+}
