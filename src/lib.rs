@@ -2,7 +2,7 @@
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
 
-#[cfg(feature = "serde")]
+#[cfg(feature = "report")]
 extern crate alloc;
 
 pub mod air;
@@ -12,12 +12,21 @@ pub mod eos;
 pub mod error;
 pub mod expected;
 pub mod fluid;
+#[cfg(feature = "report")]
+pub mod intake;
 mod names;
 pub mod numerics;
 pub mod range;
+#[cfg(feature = "report")]
+pub mod report;
 pub mod saturation;
 pub mod units;
 pub mod vehicle;
 
 pub use error::Error;
 pub use names::*;
+
+/// The snippets of the contributors' guide, compiled and run.
+#[cfg(all(doctest, feature = "std"))]
+#[doc = include_str!("../DEVELOPERS.md")]
+mod developers_guide {}

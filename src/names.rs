@@ -17,39 +17,56 @@ fn spelled<T: Copy>(all: &[(T, &[&str])], text: &str) -> Option<T> {
 /// assert_eq!(ErrorKind::from_code(1), Some(ErrorKind::OutOfRange));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum ErrorKind {
     /// The value lies outside the range in which an answer would be physical.
+    #[cfg_attr(feature = "serde", serde(rename = "out-of-range"))]
     OutOfRange = 1,
     /// The value is NaN or infinite.
+    #[cfg_attr(feature = "serde", serde(rename = "not-finite"))]
     NotFinite = 2,
     /// A quantity was written without its unit.
+    #[cfg_attr(feature = "serde", serde(rename = "missing-unit"))]
     MissingUnit = 3,
     /// A pressure was written without saying gauge, absolute or vacuum.
+    #[cfg_attr(feature = "serde", serde(rename = "missing-datum"))]
     MissingDatum = 4,
     /// The unit is not one that this quantity can have.
+    #[cfg_attr(feature = "serde", serde(rename = "unknown-unit"))]
     UnknownUnit = 5,
     /// A comma was used as the decimal mark.
+    #[cfg_attr(feature = "serde", serde(rename = "decimal-comma"))]
     DecimalComma = 6,
     /// The text does not start with a number.
+    #[cfg_attr(feature = "serde", serde(rename = "not-a-number"))]
     NotANumber = 7,
     /// The name is not in the vocabulary.
+    #[cfg_attr(feature = "serde", serde(rename = "unknown-name"))]
     UnknownName = 8,
     /// A solver stopped before it reached its tolerance.
+    #[cfg_attr(feature = "serde", serde(rename = "no-convergence"))]
     NoConvergence = 9,
     /// Pressure and temperature lie on the saturation line and do not fix the state.
+    #[cfg_attr(feature = "serde", serde(rename = "two-phase"))]
     TwoPhase = 10,
     /// A value that the answer needs was not given.
+    #[cfg_attr(feature = "serde", serde(rename = "missing"))]
     Missing = 11,
     /// Two given values contradict each other.
+    #[cfg_attr(feature = "serde", serde(rename = "inconsistent"))]
     Inconsistent = 12,
     /// No published data support an answer here.
+    #[cfg_attr(feature = "serde", serde(rename = "not-available"))]
     NotAvailable = 13,
+    /// The text is not a readings file.
+    #[cfg_attr(feature = "serde", serde(rename = "syntax"))]
+    Syntax = 14,
 }
 
 impl ErrorKind {
     /// Every member, in the order of the table.
-    pub const ALL: [ErrorKind; 13] = [
+    pub const ALL: [ErrorKind; 14] = [
         ErrorKind::OutOfRange,
         ErrorKind::NotFinite,
         ErrorKind::MissingUnit,
@@ -63,9 +80,10 @@ impl ErrorKind {
         ErrorKind::Missing,
         ErrorKind::Inconsistent,
         ErrorKind::NotAvailable,
+        ErrorKind::Syntax,
     ];
 
-    const SPELLINGS: [(ErrorKind, &'static [&'static str]); 13] = [
+    const SPELLINGS: [(ErrorKind, &'static [&'static str]); 14] = [
         (ErrorKind::OutOfRange, &["out-of-range"]),
         (ErrorKind::NotFinite, &["not-finite"]),
         (ErrorKind::MissingUnit, &["missing-unit"]),
@@ -79,6 +97,7 @@ impl ErrorKind {
         (ErrorKind::Missing, &["missing"]),
         (ErrorKind::Inconsistent, &["inconsistent"]),
         (ErrorKind::NotAvailable, &["not-available"]),
+        (ErrorKind::Syntax, &["syntax"]),
     ];
 
     /// The id used in text.
@@ -97,6 +116,7 @@ impl ErrorKind {
             ErrorKind::Missing => "missing",
             ErrorKind::Inconsistent => "inconsistent",
             ErrorKind::NotAvailable => "not-available",
+            ErrorKind::Syntax => "syntax",
         }
     }
 
@@ -116,6 +136,7 @@ impl ErrorKind {
             ErrorKind::Missing => "A value that the answer needs was not given.",
             ErrorKind::Inconsistent => "Two given values contradict each other.",
             ErrorKind::NotAvailable => "No published data support an answer here.",
+            ErrorKind::Syntax => "The text is not a readings file.",
         }
     }
 
@@ -140,6 +161,7 @@ impl ErrorKind {
             11 => Some(ErrorKind::Missing),
             12 => Some(ErrorKind::Inconsistent),
             13 => Some(ErrorKind::NotAvailable),
+            14 => Some(ErrorKind::Syntax),
             _ => None,
         }
     }
@@ -165,53 +187,77 @@ impl core::fmt::Display for ErrorKind {
 /// assert_eq!(Quantity::from_code(1), Some(Quantity::Temperature));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Quantity {
     /// Thermodynamic temperature, K.
+    #[cfg_attr(feature = "serde", serde(rename = "temperature"))]
     Temperature = 1,
     /// Temperature difference, K.
+    #[cfg_attr(feature = "serde", serde(rename = "temperature difference"))]
     TemperatureDifference = 2,
     /// Absolute pressure, Pa.
+    #[cfg_attr(feature = "serde", serde(rename = "absolute pressure"))]
     AbsolutePressure = 3,
     /// Gauge pressure, Pa above the surrounding air.
+    #[cfg_attr(feature = "serde", serde(rename = "gauge pressure"))]
     GaugePressure = 4,
     /// Geopotential altitude, m.
+    #[cfg_attr(feature = "serde", serde(rename = "altitude"))]
     Altitude = 5,
     /// Relative humidity, 0 to 1.
+    #[cfg_attr(feature = "serde", serde(rename = "relative humidity"))]
     RelativeHumidity = 6,
     /// Mass of water per mass of dry air.
+    #[cfg_attr(feature = "serde", serde(rename = "humidity ratio"))]
     HumidityRatio = 7,
     /// Molar density, mol/m3.
+    #[cfg_attr(feature = "serde", serde(rename = "density"))]
     Density = 8,
     /// Specific enthalpy, J/kg.
+    #[cfg_attr(feature = "serde", serde(rename = "enthalpy"))]
     Enthalpy = 9,
     /// Specific entropy, J/(kg K).
+    #[cfg_attr(feature = "serde", serde(rename = "entropy"))]
     Entropy = 10,
     /// Mass fraction of vapour, 0 to 1.
+    #[cfg_attr(feature = "serde", serde(rename = "quality"))]
     Quality = 11,
     /// Vehicle speed, m/s.
+    #[cfg_attr(feature = "serde", serde(rename = "speed"))]
     Speed = 12,
     /// Engine or compressor speed, revolutions per second.
+    #[cfg_attr(feature = "serde", serde(rename = "rotational speed"))]
     RotationalSpeed = 13,
     /// Mass, kg.
+    #[cfg_attr(feature = "serde", serde(rename = "mass"))]
     Mass = 14,
     /// Time, s.
+    #[cfg_attr(feature = "serde", serde(rename = "duration"))]
     Duration = 15,
     /// Events per second, 1/s.
+    #[cfg_attr(feature = "serde", serde(rename = "frequency"))]
     Frequency = 16,
     /// Probability, 0 to 1.
+    #[cfg_attr(feature = "serde", serde(rename = "probability"))]
     Probability = 17,
     /// Cost in the user's own unit.
+    #[cfg_attr(feature = "serde", serde(rename = "cost"))]
     Cost = 18,
     /// A name of the vocabulary.
+    #[cfg_attr(feature = "serde", serde(rename = "name"))]
     Name = 19,
     /// Relative residual of a solver.
+    #[cfg_attr(feature = "serde", serde(rename = "residual"))]
     Residual = 20,
     /// Voltage, V.
+    #[cfg_attr(feature = "serde", serde(rename = "voltage"))]
     Voltage = 21,
     /// Blower setting, 0 (off) to 1 (highest).
+    #[cfg_attr(feature = "serde", serde(rename = "blower setting"))]
     BlowerSetting = 22,
     /// Rows of a table.
+    #[cfg_attr(feature = "serde", serde(rename = "number of rows"))]
     Rows = 23,
 }
 
@@ -383,11 +429,14 @@ impl core::fmt::Display for Quantity {
 /// assert_eq!(Refrigerant::from_code(1), Some(Refrigerant::R134a));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Refrigerant {
     /// 1,1,1,2-Tetrafluoroethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-134a", alias = "r134a", alias = "134a"))]
     R134a = 1,
     /// 2,3,3,3-Tetrafluoroprop-1-ene.
+    #[cfg_attr(feature = "serde", serde(rename = "R-1234yf", alias = "r1234yf", alias = "1234yf"))]
     R1234yf = 2,
 }
 
@@ -451,11 +500,14 @@ impl core::fmt::Display for Refrigerant {
 /// assert_eq!(Expansion::from_code(1), Some(Expansion::Txv));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Expansion {
     /// Thermostatic expansion valve, with a receiver-drier.
+    #[cfg_attr(feature = "serde", serde(rename = "txv"))]
     Txv = 1,
     /// Fixed orifice tube, with a suction accumulator.
+    #[cfg_attr(feature = "serde", serde(rename = "orifice-tube"))]
     OrificeTube = 2,
 }
 
@@ -517,15 +569,20 @@ impl core::fmt::Display for Expansion {
 /// assert_eq!(Compressor::from_code(1), Some(Compressor::FixedClutch));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Compressor {
     /// Fixed displacement, cycled by a clutch.
+    #[cfg_attr(feature = "serde", serde(rename = "fixed-clutch"))]
     FixedClutch = 1,
     /// Variable displacement, controlled by its own valve.
+    #[cfg_attr(feature = "serde", serde(rename = "variable-internal"))]
     VariableInternal = 2,
     /// Variable displacement, controlled by an electric valve.
+    #[cfg_attr(feature = "serde", serde(rename = "variable-external"))]
     VariableExternal = 3,
     /// Motor-driven, controlled by speed; high voltage.
+    #[cfg_attr(feature = "serde", serde(rename = "electric"))]
     Electric = 4,
 }
 
@@ -602,11 +659,14 @@ impl core::fmt::Display for Compressor {
 /// assert_eq!(AirSource::from_code(1), Some(AirSource::Fresh));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum AirSource {
     /// Outside air.
+    #[cfg_attr(feature = "serde", serde(rename = "fresh"))]
     Fresh = 1,
     /// Cabin air.
+    #[cfg_attr(feature = "serde", serde(rename = "recirculated"))]
     Recirculated = 2,
 }
 
@@ -670,25 +730,35 @@ impl core::fmt::Display for AirSource {
 /// assert_eq!(ReadingKind::from_code(1), Some(ReadingKind::LowSide));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum ReadingKind {
     /// Low-side pressure.
+    #[cfg_attr(feature = "serde", serde(rename = "low_side"))]
     LowSide = 1,
     /// High-side pressure.
+    #[cfg_attr(feature = "serde", serde(rename = "high_side"))]
     HighSide = 2,
     /// Air temperature at the centre vent.
+    #[cfg_attr(feature = "serde", serde(rename = "vent"))]
     Vent = 3,
     /// Cabin air temperature.
+    #[cfg_attr(feature = "serde", serde(rename = "cabin"))]
     Cabin = 4,
     /// Temperature of the suction line at the compressor.
+    #[cfg_attr(feature = "serde", serde(rename = "suction_line"))]
     SuctionLine = 5,
     /// Temperature of the discharge line at the compressor.
+    #[cfg_attr(feature = "serde", serde(rename = "discharge_line"))]
     DischargeLine = 6,
     /// Temperature of the liquid line before the expansion device.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid_line"))]
     LiquidLine = 7,
     /// Temperature of the line at the condenser outlet.
+    #[cfg_attr(feature = "serde", serde(rename = "condenser_outlet"))]
     CondenserOutlet = 8,
     /// Clutch engagements per minute.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch_cycles"))]
     ClutchCycles = 9,
 }
 
@@ -790,19 +860,26 @@ impl core::fmt::Display for ReadingKind {
 /// assert_eq!(GaugeClass::from_code(1), Some(GaugeClass::Class1));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum GaugeClass {
     /// EN 837-1 class 1.0: within 1 % of the span.
+    #[cfg_attr(feature = "serde", serde(rename = "class-1.0"))]
     Class1 = 1,
     /// EN 837-1 class 1.6: within 1.6 % of the span.
+    #[cfg_attr(feature = "serde", serde(rename = "class-1.6"))]
     Class1p6 = 2,
     /// EN 837-1 class 2.5: within 2.5 % of the span.
+    #[cfg_attr(feature = "serde", serde(rename = "class-2.5"))]
     Class2p5 = 3,
     /// ASME B40.100 grade A: within 1 % of the span in its middle half, 2 % outside.
+    #[cfg_attr(feature = "serde", serde(rename = "grade-A"))]
     GradeA = 4,
     /// ASME B40.100 grade B: within 2 % of the span in its middle half, 3 % outside.
+    #[cfg_attr(feature = "serde", serde(rename = "grade-B"))]
     GradeB = 5,
     /// Electronic manifold: within 0.5 % of the span.
+    #[cfg_attr(feature = "serde", serde(rename = "digital"))]
     Digital = 6,
 }
 
@@ -889,17 +966,23 @@ impl core::fmt::Display for GaugeClass {
 /// assert_eq!(Thermometer::from_code(1), Some(Thermometer::ClampThermocouple));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Thermometer {
     /// Thermocouple of type K, clamped to the line.
+    #[cfg_attr(feature = "serde", serde(rename = "clamp-thermocouple"))]
     ClampThermocouple = 1,
     /// Thermistor, clamped to the line.
+    #[cfg_attr(feature = "serde", serde(rename = "clamp-thermistor"))]
     ClampThermistor = 2,
     /// Bimetal thermometer with a stem and a dial.
+    #[cfg_attr(feature = "serde", serde(rename = "pocket-dial"))]
     PocketDial = 3,
     /// Electronic thermometer with a stem.
+    #[cfg_attr(feature = "serde", serde(rename = "pocket-digital"))]
     PocketDigital = 4,
     /// Infrared thermometer on a dull dark spot of the line.
+    #[cfg_attr(feature = "serde", serde(rename = "infrared"))]
     Infrared = 5,
 }
 
@@ -981,49 +1064,71 @@ impl core::fmt::Display for Thermometer {
 /// assert_eq!(Fault::from_code(0), Some(Fault::NoFault));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Fault {
     /// The system is as it should be.
+    #[cfg_attr(feature = "serde", serde(rename = "no-fault"))]
     NoFault = 0,
     /// The compressor pumps too little: worn pistons, valves or gasket.
+    #[cfg_attr(feature = "serde", serde(rename = "worn-compressor"))]
     WornCompressor = 1,
     /// Too little refrigerant.
+    #[cfg_attr(feature = "serde", serde(rename = "undercharge"))]
     Undercharge = 2,
     /// Too much refrigerant.
+    #[cfg_attr(feature = "serde", serde(rename = "overcharge"))]
     Overcharge = 3,
     /// Too little air through the condenser: dirt, fan, shroud.
+    #[cfg_attr(feature = "serde", serde(rename = "condenser-airflow-loss"))]
     CondenserAirflowLoss = 4,
     /// Air or another non-condensable gas in the circuit.
+    #[cfg_attr(feature = "serde", serde(rename = "non-condensables"))]
     NonCondensables = 5,
     /// A restriction between condenser and expansion device, drier included.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid-line-restriction"))]
     LiquidLineRestriction = 6,
     /// The expansion valve feeds too much.
+    #[cfg_attr(feature = "serde", serde(rename = "expansion-valve-stuck-open"))]
     ExpansionValveStuckOpen = 7,
     /// The expansion valve feeds too little.
+    #[cfg_attr(feature = "serde", serde(rename = "expansion-valve-stuck-closed"))]
     ExpansionValveStuckClosed = 8,
     /// The orifice tube or its screen is clogged.
+    #[cfg_attr(feature = "serde", serde(rename = "orifice-restricted"))]
     OrificeRestricted = 9,
     /// Too little air over the evaporator: filter, blower, dirt.
+    #[cfg_attr(feature = "serde", serde(rename = "evaporator-airflow-loss"))]
     EvaporatorAirflowLoss = 10,
     /// Frost blocks the evaporator because its low limit fails.
+    #[cfg_attr(feature = "serde", serde(rename = "evaporator-icing"))]
     EvaporatorIcing = 11,
     /// Water in the refrigerant freezes at the expansion device.
+    #[cfg_attr(feature = "serde", serde(rename = "moisture-icing"))]
     MoistureIcing = 12,
     /// The displacement or speed control holds the compressor back.
+    #[cfg_attr(feature = "serde", serde(rename = "compressor-control-fault"))]
     CompressorControlFault = 13,
     /// The compressor is not driven.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch-not-engaged"))]
     ClutchNotEngaged = 14,
     /// The clutch or the belt slips.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch-slipping"))]
     ClutchSlipping = 15,
     /// Warm air joins the cold: blend door or heater valve.
+    #[cfg_attr(feature = "serde", serde(rename = "heater-air-mixing"))]
     HeaterAirMixing = 16,
     /// A restriction between compressor and condenser outlet.
+    #[cfg_attr(feature = "serde", serde(rename = "high-side-restriction"))]
     HighSideRestriction = 17,
     /// A restriction between evaporator and compressor.
+    #[cfg_attr(feature = "serde", serde(rename = "suction-line-restriction"))]
     SuctionLineRestriction = 18,
     /// The charge is another refrigerant or a mixture.
+    #[cfg_attr(feature = "serde", serde(rename = "wrong-refrigerant"))]
     WrongRefrigerant = 19,
     /// A gauge, its zero, its unit or its hose misleads.
+    #[cfg_attr(feature = "serde", serde(rename = "gauge-error"))]
     GaugeError = 20,
 }
 
@@ -1185,17 +1290,23 @@ impl core::fmt::Display for Fault {
 /// assert_eq!(VerdictKind::from_code(1), Some(VerdictKind::Healthy));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum VerdictKind {
     /// The readings are those of a sound system.
+    #[cfg_attr(feature = "serde", serde(rename = "healthy"))]
     Healthy = 1,
     /// One fault explains the readings.
+    #[cfg_attr(feature = "serde", serde(rename = "named-fault"))]
     NamedFault = 2,
     /// A short list explains the readings and these readings cannot part it.
+    #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
     CannotTell = 3,
     /// No single explanation fits: measure again.
+    #[cfg_attr(feature = "serde", serde(rename = "nothing-fits"))]
     NothingFits = 4,
     /// Too little was measured to judge.
+    #[cfg_attr(feature = "serde", serde(rename = "not-enough-evidence"))]
     NotEnoughEvidence = 5,
 }
 
@@ -1277,15 +1388,20 @@ impl core::fmt::Display for VerdictKind {
 /// assert_eq!(SafetyGroup::from_code(1), Some(SafetyGroup::A1));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum SafetyGroup {
     /// Lower toxicity, no flame propagation.
+    #[cfg_attr(feature = "serde", serde(rename = "A1"))]
     A1 = 1,
     /// Lower toxicity, lower flammability.
+    #[cfg_attr(feature = "serde", serde(rename = "A2L"))]
     A2L = 2,
     /// Lower toxicity, flammable.
+    #[cfg_attr(feature = "serde", serde(rename = "A2"))]
     A2 = 3,
     /// Lower toxicity, higher flammability.
+    #[cfg_attr(feature = "serde", serde(rename = "A3"))]
     A3 = 4,
 }
 
@@ -1357,15 +1473,20 @@ impl core::fmt::Display for SafetyGroup {
 /// assert_eq!(Phase::from_code(1), Some(Phase::Liquid));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Phase {
     /// Liquid below the critical temperature.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid"))]
     Liquid = 1,
     /// Vapour below the critical temperature.
+    #[cfg_attr(feature = "serde", serde(rename = "vapour"))]
     Vapour = 2,
     /// Liquid and vapour in equilibrium.
+    #[cfg_attr(feature = "serde", serde(rename = "two-phase"))]
     TwoPhase = 3,
     /// Above the critical temperature.
+    #[cfg_attr(feature = "serde", serde(rename = "supercritical"))]
     Supercritical = 4,
 }
 
@@ -1437,13 +1558,17 @@ impl core::fmt::Display for Phase {
 /// assert_eq!(Reference::from_code(1), Some(Reference::Iir));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Reference {
     /// Saturated liquid at 0 °C has 200 kJ/kg and 1 kJ/(kg K).
+    #[cfg_attr(feature = "serde", serde(rename = "IIR"))]
     Iir = 1,
     /// Saturated liquid at -40 °C has zero of both.
+    #[cfg_attr(feature = "serde", serde(rename = "ASHRAE"))]
     Ashrae = 2,
     /// Saturated liquid at 101.325 kPa has zero of both.
+    #[cfg_attr(feature = "serde", serde(rename = "NBP"))]
     NormalBoilingPoint = 3,
 }
 
@@ -1511,23 +1636,32 @@ impl core::fmt::Display for Reference {
 /// assert_eq!(Feature::from_code(1), Some(Feature::LowSide));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Feature {
     /// Saturation temperature of the low-side pressure.
+    #[cfg_attr(feature = "serde", serde(rename = "low_side"))]
     LowSide = 1,
     /// Saturation temperature of the high-side pressure.
+    #[cfg_attr(feature = "serde", serde(rename = "high_side"))]
     HighSide = 2,
     /// Air temperature at the centre vent.
+    #[cfg_attr(feature = "serde", serde(rename = "vent"))]
     Vent = 3,
     /// Suction line above the saturation temperature of the low side.
+    #[cfg_attr(feature = "serde", serde(rename = "superheat"))]
     Superheat = 4,
     /// Liquid line below the saturation temperature of the high side.
+    #[cfg_attr(feature = "serde", serde(rename = "subcooling"))]
     Subcooling = 5,
     /// Discharge line above the saturation temperature of the high side.
+    #[cfg_attr(feature = "serde", serde(rename = "discharge_superheat"))]
     DischargeSuperheat = 6,
     /// How often the clutch engages.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch_cycles"))]
     ClutchCycles = 7,
     /// Saturation temperature of the pressure at rest against the ambient.
+    #[cfg_attr(feature = "serde", serde(rename = "rest_pressure"))]
     RestPressure = 8,
 }
 
@@ -1624,77 +1758,113 @@ impl core::fmt::Display for Feature {
 /// assert_eq!(Observation::from_code(1), Some(Observation::ClutchEngaged));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Observation {
     /// The clutch is engaged: hub and pulley turn together.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch_engaged"))]
     ClutchEngaged = 1,
     /// The clutch coil gets its voltage when cooling is asked for.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch_has_voltage"))]
     ClutchHasVoltage = 2,
     /// With the belt on and the clutch off, the hub turns by hand without resistance.
+    #[cfg_attr(feature = "serde", serde(rename = "hub_turns_freely"))]
     HubTurnsFreely = 3,
     /// With the clutch off, the hub cannot be turned by hand.
+    #[cfg_attr(feature = "serde", serde(rename = "hub_locked"))]
     HubLocked = 4,
     /// The belt or the clutch slips: squeal, smell, glaze, or a hub slower than its pulley.
+    #[cfg_attr(feature = "serde", serde(rename = "belt_slips"))]
     BeltSlips = 5,
     /// The compressor knocks or rattles while it is engaged.
+    #[cfg_attr(feature = "serde", serde(rename = "compressor_noisy"))]
     CompressorNoisy = 6,
     /// The condenser fan runs while cooling is asked for.
+    #[cfg_attr(feature = "serde", serde(rename = "condenser_fan_running"))]
     CondenserFanRunning = 7,
     /// The face of the condenser is covered by dirt, leaves or bent fins.
+    #[cfg_attr(feature = "serde", serde(rename = "condenser_face_blocked"))]
     CondenserFaceBlocked = 8,
     /// Water sprayed on the condenser lowers the high side strongly within a minute.
+    #[cfg_attr(feature = "serde", serde(rename = "water_lowers_high_side"))]
     WaterLowersHighSide = 9,
     /// A step of temperature is felt along one condenser pass.
+    #[cfg_attr(feature = "serde", serde(rename = "condenser_has_temperature_step"))]
     CondenserHasTemperatureStep = 10,
     /// A tube in the middle of the condenser is clearly colder than the saturation temperature of the high side.
+    #[cfg_attr(feature = "serde", serde(rename = "condenser_tube_below_saturation"))]
     CondenserTubeBelowSaturation = 11,
     /// Bubbles or foam stand in the sight glass after some minutes of steady running.
+    #[cfg_attr(feature = "serde", serde(rename = "sight_glass_bubbles"))]
     SightGlassBubbles = 12,
     /// Fresh oil or dye shows at a joint, hose, seal or heat exchanger.
+    #[cfg_attr(feature = "serde", serde(rename = "oil_traces"))]
     OilTraces = 13,
     /// The expansion device hisses or gurgles while the system runs.
+    #[cfg_attr(feature = "serde", serde(rename = "hissing_at_expansion"))]
     HissingAtExpansion = 14,
     /// The liquid line is clearly colder after the drier, or after another point, than before it.
+    #[cfg_attr(feature = "serde", serde(rename = "drop_across_drier"))]
     DropAcrossDrier = 15,
     /// Frost or a sharp cold step stands at the inlet of the expansion device.
+    #[cfg_attr(feature = "serde", serde(rename = "frost_at_expansion"))]
     FrostAtExpansion = 16,
     /// Frost or heavy sweat covers the suction line up to the compressor.
+    #[cfg_attr(feature = "serde", serde(rename = "frost_on_suction_line"))]
     FrostOnSuctionLine = 17,
     /// A step of temperature or frost begins at one point of the suction line.
+    #[cfg_attr(feature = "serde", serde(rename = "suction_line_step"))]
     SuctionLineStep = 18,
     /// The low side follows when the sensing bulb or head of the valve is warmed and chilled.
+    #[cfg_attr(feature = "serde", serde(rename = "low_side_follows_bulb"))]
     LowSideFollowsBulb = 19,
     /// Frost covers the evaporator face.
+    #[cfg_attr(feature = "serde", serde(rename = "evaporator_frosted"))]
     EvaporatorFrosted = 20,
     /// The air at the vents weakens after some minutes and returns after a pause.
+    #[cfg_attr(feature = "serde", serde(rename = "airflow_fades"))]
     AirflowFades = 21,
     /// Cooling comes and goes in minutes while the low side falls towards vacuum and recovers.
+    #[cfg_attr(feature = "serde", serde(rename = "cooling_comes_and_goes"))]
     CoolingComesAndGoes = 22,
     /// Little air leaves the vents with the blower at its highest step.
+    #[cfg_attr(feature = "serde", serde(rename = "airflow_weak"))]
     AirflowWeak = 23,
     /// Closing the heater valve, or clamping the heater hose, makes the vent clearly colder.
+    #[cfg_attr(feature = "serde", serde(rename = "closing_heater_cools_vent"))]
     ClosingHeaterCoolsVent = 24,
     /// Raising the engine to about 2,000 rpm lowers the low side and raises the high side.
+    #[cfg_attr(feature = "serde", serde(rename = "speed_lowers_low_side"))]
     SpeedLowersLowSide = 25,
     /// Driving the control of the compressor by hand moves both pressures apart.
+    #[cfg_attr(feature = "serde", serde(rename = "control_signal_moves_pressures"))]
     ControlSignalMovesPressures = 26,
     /// After switching off, the two sides are equal in less than two minutes.
+    #[cfg_attr(feature = "serde", serde(rename = "sides_equalise_quickly"))]
     SidesEqualiseQuickly = 27,
     /// At rest and at one temperature, the pressure is clearly above saturation at the ambient.
+    #[cfg_attr(feature = "serde", serde(rename = "rest_pressure_high"))]
     RestPressureHigh = 28,
     /// At rest and at one temperature, the pressure is clearly below saturation at the ambient.
+    #[cfg_attr(feature = "serde", serde(rename = "rest_pressure_low"))]
     RestPressureLow = 29,
     /// A refrigerant identifier shows air.
+    #[cfg_attr(feature = "serde", serde(rename = "identifier_shows_air"))]
     IdentifierShowsAir = 30,
     /// A refrigerant identifier shows another refrigerant than the label.
+    #[cfg_attr(feature = "serde", serde(rename = "identifier_shows_other"))]
     IdentifierShowsOther = 31,
     /// Clearly less refrigerant was recovered than the label names.
+    #[cfg_attr(feature = "serde", serde(rename = "recovered_below_label"))]
     RecoveredBelowLabel = 32,
     /// Clearly more refrigerant was recovered than the label names.
+    #[cfg_attr(feature = "serde", serde(rename = "recovered_above_label"))]
     RecoveredAboveLabel = 33,
     /// Refrigerant was added since the system last worked well.
+    #[cfg_attr(feature = "serde", serde(rename = "recently_filled"))]
     RecentlyFilled = 34,
     /// A second set of gauges shows the same pressures.
+    #[cfg_attr(feature = "serde", serde(rename = "second_gauges_agree"))]
     SecondGaugesAgree = 35,
 }
 
@@ -1963,83 +2133,122 @@ impl core::fmt::Display for Observation {
 /// assert_eq!(Check::from_code(1), Some(Check::ReadLowSide));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Check {
     /// Read the low side with the system running.
+    #[cfg_attr(feature = "serde", serde(rename = "read-low-side"))]
     ReadLowSide = 1,
     /// Read the high side with the system running.
+    #[cfg_attr(feature = "serde", serde(rename = "read-high-side"))]
     ReadHighSide = 2,
     /// Read the air at the centre vent after ten minutes on the coldest setting.
+    #[cfg_attr(feature = "serde", serde(rename = "read-vent"))]
     ReadVent = 3,
     /// Clamp a thermometer on the suction line at the compressor: it gives the superheat.
+    #[cfg_attr(feature = "serde", serde(rename = "read-suction-line"))]
     ReadSuctionLine = 4,
     /// Clamp a thermometer on the liquid line: it gives the subcooling.
+    #[cfg_attr(feature = "serde", serde(rename = "read-liquid-line"))]
     ReadLiquidLine = 5,
     /// Clamp a thermometer on the discharge line.
+    #[cfg_attr(feature = "serde", serde(rename = "read-discharge-line"))]
     ReadDischargeLine = 6,
     /// Count how often the clutch engages in three minutes.
+    #[cfg_attr(feature = "serde", serde(rename = "count-clutch-cycles"))]
     CountClutchCycles = 7,
     /// Start the engine, ask for full cooling, and read both sides after five minutes.
+    #[cfg_attr(feature = "serde", serde(rename = "run-and-read"))]
     RunAndRead = 8,
     /// Look whether hub and pulley turn together.
+    #[cfg_attr(feature = "serde", serde(rename = "watch-clutch"))]
     WatchClutch = 9,
     /// Measure the voltage at the clutch connector with cooling asked for.
+    #[cfg_attr(feature = "serde", serde(rename = "measure-clutch-voltage"))]
     MeasureClutchVoltage = 10,
     /// Engine off, belt on, clutch off: turn the hub by hand. A sound compressor needs a hand and gives resistance.
+    #[cfg_attr(feature = "serde", serde(rename = "turn-hub"))]
     TurnHub = 11,
     /// Look at belt and hub under load, and listen.
+    #[cfg_attr(feature = "serde", serde(rename = "look-for-slip"))]
     LookForSlip = 12,
     /// Listen to the compressor while the clutch engages and while it runs.
+    #[cfg_attr(feature = "serde", serde(rename = "listen-to-compressor"))]
     ListenToCompressor = 13,
     /// Look whether the condenser fan runs.
+    #[cfg_attr(feature = "serde", serde(rename = "watch-condenser-fan"))]
     WatchCondenserFan = 14,
     /// Look at the face of the condenser, with a lamp, between it and the radiator too.
+    #[cfg_attr(feature = "serde", serde(rename = "look-at-condenser-face"))]
     LookAtCondenserFace = 15,
     /// Spray water on the condenser and watch the high side.
+    #[cfg_attr(feature = "serde", serde(rename = "spray-condenser"))]
     SprayCondenser = 16,
     /// Follow the condenser from inlet to outlet with a thermometer and look for a step.
+    #[cfg_attr(feature = "serde", serde(rename = "feel-condenser-passes"))]
     FeelCondenserPasses = 17,
     /// Clamp a thermometer on a tube in the middle of the condenser and compare with saturation at the high side.
+    #[cfg_attr(feature = "serde", serde(rename = "clamp-condenser-middle"))]
     ClampCondenserMiddle = 18,
     /// Look at the sight glass after five minutes of steady running.
+    #[cfg_attr(feature = "serde", serde(rename = "look-at-sight-glass"))]
     LookAtSightGlass = 19,
     /// Look for oil and dye, and go over the joints with an electronic detector.
+    #[cfg_attr(feature = "serde", serde(rename = "look-for-leaks"))]
     LookForLeaks = 20,
     /// Listen at the expansion device.
+    #[cfg_attr(feature = "serde", serde(rename = "listen-at-expansion"))]
     ListenAtExpansion = 21,
     /// Measure the liquid line before and after the drier.
+    #[cfg_attr(feature = "serde", serde(rename = "drop-across-drier"))]
     DropAcrossDrier = 22,
     /// Look for frost at the inlet of the expansion device.
+    #[cfg_attr(feature = "serde", serde(rename = "look-at-expansion"))]
     LookAtExpansion = 23,
     /// Look how far frost or sweat reaches on the suction line.
+    #[cfg_attr(feature = "serde", serde(rename = "look-at-suction-line"))]
     LookAtSuctionLine = 24,
     /// Follow the suction line with a thermometer and look for a step.
+    #[cfg_attr(feature = "serde", serde(rename = "follow-suction-line"))]
     FollowSuctionLine = 25,
     /// Warm, then chill, the bulb or head of the valve and watch the low side.
+    #[cfg_attr(feature = "serde", serde(rename = "warm-and-chill-bulb"))]
     WarmAndChillBulb = 26,
     /// Look at the evaporator through the blower or a drain opening.
+    #[cfg_attr(feature = "serde", serde(rename = "look-at-evaporator"))]
     LookAtEvaporator = 27,
     /// Watch vent and low side for twenty minutes of running.
+    #[cfg_attr(feature = "serde", serde(rename = "watch-twenty-minutes"))]
     WatchTwentyMinutes = 28,
     /// Feel the air at the vents at the highest step, and look at the cabin filter.
+    #[cfg_attr(feature = "serde", serde(rename = "feel-airflow"))]
     FeelAirflow = 29,
     /// Close the heater valve or clamp the heater hose and watch the vent.
+    #[cfg_attr(feature = "serde", serde(rename = "close-heater"))]
     CloseHeater = 30,
     /// Raise the engine to about 2,000 rpm and watch both sides.
+    #[cfg_attr(feature = "serde", serde(rename = "raise-engine-speed"))]
     RaiseEngineSpeed = 31,
     /// Drive the control of the compressor by hand and watch both sides.
+    #[cfg_attr(feature = "serde", serde(rename = "drive-control"))]
     DriveControl = 32,
     /// Switch off and time how long the two sides need to become equal.
+    #[cfg_attr(feature = "serde", serde(rename = "time-equalisation"))]
     TimeEqualisation = 33,
     /// Leave the system off until it has one temperature, and compare its pressure with saturation at the ambient.
+    #[cfg_attr(feature = "serde", serde(rename = "read-rest-pressure"))]
     ReadRestPressure = 34,
     /// Put a refrigerant identifier on the low side.
+    #[cfg_attr(feature = "serde", serde(rename = "identify-refrigerant"))]
     IdentifyRefrigerant = 35,
     /// Recover the charge and weigh it against the label.
+    #[cfg_attr(feature = "serde", serde(rename = "recover-and-weigh"))]
     RecoverAndWeigh = 36,
     /// Ask who last serviced the system, and what was added.
+    #[cfg_attr(feature = "serde", serde(rename = "ask-history"))]
     AskHistory = 37,
     /// Check hoses, units and zero of the gauges, then read again with a second set.
+    #[cfg_attr(feature = "serde", serde(rename = "compare-gauges"))]
     CompareGauges = 38,
 }
 
@@ -2298,19 +2507,26 @@ impl core::fmt::Display for Check {
 /// assert_eq!(MixUp::from_code(1), Some(MixUp::SwappedHoses));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum MixUp {
     /// The two hoses are swapped.
+    #[cfg_attr(feature = "serde", serde(rename = "swapped-hoses"))]
     SwappedHoses = 1,
     /// Figures in kPa were noted as psi.
+    #[cfg_attr(feature = "serde", serde(rename = "kpa-typed-as-psi"))]
     KpaTypedAsPsi = 2,
     /// Figures in psi were noted as kPa.
+    #[cfg_attr(feature = "serde", serde(rename = "psi-typed-as-kpa"))]
     PsiTypedAsKpa = 3,
     /// Absolute pressures were noted as gauge pressures.
+    #[cfg_attr(feature = "serde", serde(rename = "absolute-typed-as-gauge"))]
     AbsoluteTypedAsGauge = 4,
     /// Gauge pressures were noted as absolute pressures.
+    #[cfg_attr(feature = "serde", serde(rename = "gauge-typed-as-absolute"))]
     GaugeTypedAsAbsolute = 5,
     /// The gauges were zeroed at sea level, not in the air of this place.
+    #[cfg_attr(feature = "serde", serde(rename = "zeroed-at-sea-level"))]
     ZeroedAtSeaLevel = 6,
 }
 
@@ -2397,15 +2613,20 @@ impl core::fmt::Display for MixUp {
 /// assert_eq!(RestFinding::from_code(1), Some(RestFinding::Consistent));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum RestFinding {
     /// Liquid is left and no air shows: the pressure is saturation at the ambient. How full the system is, it does not tell.
+    #[cfg_attr(feature = "serde", serde(rename = "consistent"))]
     Consistent = 1,
     /// The pressure is below saturation at the ambient: no liquid is left.
+    #[cfg_attr(feature = "serde", serde(rename = "nearly-empty"))]
     NearlyEmpty = 2,
     /// The pressure is above saturation at the ambient: air, another refrigerant, or parts still warm.
+    #[cfg_attr(feature = "serde", serde(rename = "air-present"))]
     AirPresent = 3,
     /// The two sides still differ: wait, then read again.
+    #[cfg_attr(feature = "serde", serde(rename = "not-equalised"))]
     NotEqualised = 4,
 }
 
@@ -2486,21 +2707,29 @@ impl core::fmt::Display for RestFinding {
 /// assert_eq!(Caution::from_code(1), Some(Caution::Pressure));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Caution {
     /// The circuit is under pressure even at rest: wear eye protection, and open nothing before the charge is recovered.
+    #[cfg_attr(feature = "serde", serde(rename = "pressure"))]
     Pressure = 1,
     /// Escaping liquid refrigerant freezes skin and eyes: wear gloves and goggles.
+    #[cfg_attr(feature = "serde", serde(rename = "frostbite"))]
     Frostbite = 2,
     /// Belts, fans and hubs start without warning: keep hands, hair and clothes away; turn the hub with the engine off and the key out.
+    #[cfg_attr(feature = "serde", serde(rename = "moving-parts"))]
     MovingParts = 3,
     /// The refrigerant burns: keep ignition sources away, ventilate, and use equipment made for its safety group.
+    #[cfg_attr(feature = "serde", serde(rename = "flammable"))]
     Flammable = 4,
     /// The compressor runs on high voltage: only qualified persons, after the disconnection procedure of the vehicle; use only the oil that its maker names.
+    #[cfg_attr(feature = "serde", serde(rename = "high-voltage"))]
     HighVoltage = 5,
     /// Releasing refrigerant on purpose is unlawful in many places: recover it with certified equipment.
+    #[cfg_attr(feature = "serde", serde(rename = "no-venting"))]
     NoVenting = 6,
     /// The judgement of a certified technician, the data of the vehicle's maker and the local rules come first.
+    #[cfg_attr(feature = "serde", serde(rename = "local-rules"))]
     LocalRules = 7,
 }
 
@@ -2604,35 +2833,50 @@ impl core::fmt::Display for Caution {
 /// assert_eq!(QualityNote::from_code(1), Some(QualityNote::FewReadings));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum QualityNote {
     /// Fewer than both pressures and the vent were read.
+    #[cfg_attr(feature = "serde", serde(rename = "few-readings"))]
     FewReadings = 1,
     /// The humidity was not given; the bands are wider for it.
+    #[cfg_attr(feature = "serde", serde(rename = "humidity-unknown"))]
     HumidityUnknown = 2,
     /// Fresh or recirculated air was not given; the band of the vent is wider for it.
+    #[cfg_attr(feature = "serde", serde(rename = "air-source-unknown"))]
     AirSourceUnknown = 3,
     /// How long the system had run was not given; it is taken as settled.
+    #[cfg_attr(feature = "serde", serde(rename = "running-time-unknown"))]
     RunningTimeUnknown = 4,
     /// The system had not run long enough to settle; the bands are wider for it.
+    #[cfg_attr(feature = "serde", serde(rename = "not-settled"))]
     NotSettled = 5,
     /// The bands are those of vehicles in general; a pressure table of this vehicle would sharpen them.
+    #[cfg_attr(feature = "serde", serde(rename = "generic-band"))]
     GenericBand = 6,
     /// At this altitude it matters where the gauges were zeroed, and that was not given.
+    #[cfg_attr(feature = "serde", serde(rename = "gauge-zero-unknown"))]
     GaugeZeroUnknown = 7,
     /// The clutch cycles: the low side swings, and one figure of it says less.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch-cycling"))]
     ClutchCycling = 8,
     /// Hot air at low engine speed: a variable compressor may run out of stroke, which is no fault.
+    #[cfg_attr(feature = "serde", serde(rename = "stroke-limit"))]
     StrokeLimit = 9,
     /// The two sides are equal: the compressor is not driven or does not pump, or the system is at rest.
+    #[cfg_attr(feature = "serde", serde(rename = "sides-equal"))]
     SidesEqual = 10,
     /// The engine is off: only the pressure at rest can be judged.
+    #[cfg_attr(feature = "serde", serde(rename = "at-rest"))]
     AtRest = 11,
     /// A pressure has no saturation temperature: it was judged at the end of the scale.
+    #[cfg_attr(feature = "serde", serde(rename = "off-scale"))]
     OffScale = 12,
     /// One reading fits the leading explanation badly: measure it again.
+    #[cfg_attr(feature = "serde", serde(rename = "reading-out-of-line"))]
     ReadingOutOfLine = 13,
     /// Two faults at once would explain the readings better than any single one.
+    #[cfg_attr(feature = "serde", serde(rename = "two-faults-possible"))]
     TwoFaultsPossible = 14,
 }
 
@@ -2771,17 +3015,23 @@ impl core::fmt::Display for QualityNote {
 /// assert_eq!(ResultKind::from_code(1), Some(ResultKind::Yes));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum ResultKind {
     /// The answer is yes.
+    #[cfg_attr(feature = "serde", serde(rename = "yes"))]
     Yes = 1,
     /// The answer is no.
+    #[cfg_attr(feature = "serde", serde(rename = "no"))]
     No = 2,
     /// Below the range of a sound system.
+    #[cfg_attr(feature = "serde", serde(rename = "below"))]
     Below = 3,
     /// Within the range of a sound system.
+    #[cfg_attr(feature = "serde", serde(rename = "within"))]
     Within = 4,
     /// Above the range of a sound system.
+    #[cfg_attr(feature = "serde", serde(rename = "above"))]
     Above = 5,
 }
 

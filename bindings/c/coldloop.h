@@ -197,6 +197,8 @@ typedef enum coldloop_status {
     COLDLOOP_STATUS_INCONSISTENT = 12,
     // No published data support an answer here.
     COLDLOOP_STATUS_NOT_AVAILABLE = 13,
+    // The text is not a readings file.
+    COLDLOOP_STATUS_SYNTAX = 14,
     // A pointer that must not be null was null.
     COLDLOOP_STATUS_NULL_POINTER = 1001,
     // The size field of a struct is not one that this library knows.

@@ -75,6 +75,16 @@ impl Gauge {
         Ok(Self { class, low_pa, high_pa })
     }
 
+    /// A gauge with the same scale and another class.
+    ///
+    /// ```
+    /// use coldloop::{GaugeClass, circuit::Gauge};
+    /// assert_eq!(Gauge::LOW_SIDE.of_class(GaugeClass::Class1).limit_of_error_pa(0.0), 11_000.0);
+    /// ```
+    pub const fn of_class(self, class: GaugeClass) -> Self {
+        Self { class, ..self }
+    }
+
     /// The largest error that the class allows where the gauge shows `shown_pa`, Pa.
     ///
     /// Source: EN 837-1:1996, accuracy classes (a fraction of the span); ASME B40.100, grades A and B (a smaller fraction

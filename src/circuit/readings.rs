@@ -63,6 +63,20 @@ impl Reading<Temperature> {
     }
 }
 
+impl Reading<f64> {
+    /// Clutch engagements per second, counted over three minutes: one event more or less at either end.
+    ///
+    /// ```
+    /// let cycles = coldloop::circuit::Reading::counted(3.0 / 60.0);
+    /// assert!((cycles.standard_uncertainty * 180.0 - 1.0 / 3f64.sqrt()).abs() < 1e-12);
+    /// ```
+    pub fn counted(per_second: f64) -> Self {
+        Self::within(per_second, 1.0 / COUNTED_S)
+    }
+}
+
+const COUNTED_S: f64 = 180.0; // common practice, no source
+
 /// The readings of one moment; each is optional.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Readings {

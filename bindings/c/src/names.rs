@@ -279,6 +279,8 @@ pub enum ColdloopStatus {
     Inconsistent = 12,
     /// No published data support an answer here.
     NotAvailable = 13,
+    /// The text is not a readings file.
+    Syntax = 14,
     /// A pointer that must not be null was null.
     NullPointer = 1001,
     /// The size field of a struct is not one that this library knows.
@@ -312,6 +314,7 @@ impl ColdloopStatus {
             11 => Some(c"A value that the answer needs was not given."),
             12 => Some(c"Two given values contradict each other."),
             13 => Some(c"No published data support an answer here."),
+            14 => Some(c"The text is not a readings file."),
             1001 => Some(c"A pointer that must not be null was null."),
             1002 => Some(c"The size field of a struct is not one that this library knows."),
             1003 => Some(c"A text is not UTF-8."),

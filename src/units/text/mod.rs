@@ -32,7 +32,7 @@ use super::constants::{FOOT_M, MILE_M, POUND_KG};
 use super::{Temperature, TemperatureDifference, celsius, fahrenheit, kelvins, kelvins_difference};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
-use crate::range::{ALTITUDE, DURATION, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range, SPEED};
+use crate::range::{ALTITUDE, BLOWER, DURATION, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range, SPEED};
 use crate::range::{TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLTAGE};
 use scan::{Unit, scan};
 
@@ -240,21 +240,32 @@ pub fn altitude_m(text: &str) -> Result<f64, Error> {
 /// assert_eq!(text::relative_humidity("40").unwrap_err().kind, ErrorKind::MissingUnit);
 /// ```
 pub fn relative_humidity(text: &str) -> Result<f64, Error> {
-    let quantity = Quantity::RelativeHumidity;
-    let (number, unit) = scan(text, quantity)?;
-    let fraction = if ["%", "%rh", "percent", "percentrh", "pct"]
+    part_of_one(text, RELATIVE_HUMIDITY)
+}
+
+/// A blower setting, 0 (off) to 1 (highest): `"75 %"`, or as a fraction of one without a unit, `"0.75"`.
+///
+/// Errors: as [`relative_humidity`].
+pub fn blower_setting(text: &str) -> Result<f64, Error> {
+    part_of_one(text, BLOWER)
+}
+
+/// A number in per cent, or one without a unit that cannot be meant so.
+fn part_of_one(text: &str, range: Range) -> Result<f64, Error> {
+    let (number, unit) = scan(text, range.quantity)?;
+    let part = if ["%", "%rh", "percent", "percentrh", "pct"]
         .iter()
         .any(|spelling| unit.is(spelling))
     {
         number / 100.0
     } else if !unit.is_empty() {
-        return Err(Error::of(ErrorKind::UnknownUnit, quantity));
+        return Err(Error::of(ErrorKind::UnknownUnit, range.quantity));
     } else if number > 1.0 {
-        return Err(Error::of(ErrorKind::MissingUnit, quantity));
+        return Err(Error::of(ErrorKind::MissingUnit, range.quantity));
     } else {
         number
     };
-    RELATIVE_HUMIDITY.check(fraction)
+    range.check(part)
 }
 
 /// A vehicle speed in m/s: `"50 km/h"`, `"30 mph"`.

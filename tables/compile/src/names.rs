@@ -71,7 +71,13 @@ impl Vocabulary {
 
     fn rust(&self) -> String {
         let (name, doc) = (&self.name, &self.doc);
-        let variants = self.each(|e| format!("/// {}\n{} = {},\n", e.doc, e.variant, e.code));
+        let variants = self.each(|e| {
+            let aliases: String = e.also.iter().map(|alias| format!(", alias = {alias:?}")).collect();
+            format!(
+                "/// {}\n#[cfg_attr(feature = \"serde\", serde(rename = {:?}{aliases}))]\n{} = {},\n",
+                e.doc, e.id, e.variant, e.code
+            )
+        });
         let all = self.each(|e| format!("{name}::{},", e.variant));
         let ids = self.each(|e| format!("{name}::{} => {:?},", e.variant, e.id));
         let docs = self.each(|e| format!("{name}::{} => {:?},", e.variant, e.doc));
@@ -89,6 +95,7 @@ impl Vocabulary {
              /// assert_eq!({name}::from_id({first_id:?}), Some({name}::{first}));\n\
              /// assert_eq!({name}::from_code({first_code}), Some({name}::{first}));\n/// ```\n\
              #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]\n\
+             #[cfg_attr(feature = \"serde\", derive(serde::Serialize, serde::Deserialize))]\n\
              #[repr(u32)]\npub enum {name} {{\n{variants}}}\n\n\
              impl {name} {{\n\
              /// Every member, in the order of the table.\npub const ALL: [{name}; {count}] = [{all}];\n\n\

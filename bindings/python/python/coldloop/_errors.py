@@ -104,6 +104,12 @@ class NotAvailableError(ColdloopError, LookupError):
     code = 13
 
 
+class SyntaxError(ColdloopError, ValueError):
+    """The text is not a readings file."""
+
+    code = 14
+
+
 BY_CODE: dict[int, type[ColdloopError]] = {
     1: OutOfRangeError,
     2: NotFiniteError,
@@ -118,6 +124,7 @@ BY_CODE: dict[int, type[ColdloopError]] = {
     11: MissingError,
     12: InconsistentError,
     13: NotAvailableError,
+    14: SyntaxError,
 }
 
 __all__ = [
@@ -135,4 +142,5 @@ __all__ = [
     "MissingError",
     "InconsistentError",
     "NotAvailableError",
+    "SyntaxError",
 ]

@@ -1,0 +1,208 @@
+//! The tables of a readings file, one function each.
+
+use super::refusal::Refusal;
+use super::tree::{Entry, Table};
+use crate::circuit::{Gauge, Reading, Readings};
+use crate::diagnosis::{Case, Observations};
+use crate::error::Error;
+use crate::names::{AirSource, Compressor, ErrorKind, Expansion, GaugeClass, Observation, Quantity, ReadingKind};
+use crate::names::{Refrigerant, Thermometer};
+use crate::units::{Pressure, Surroundings, Temperature, text};
+use crate::vehicle::{Conditions, System};
+
+/// The whole file.
+pub(super) fn case(root: &Table<'_>) -> Result<Case, Refusal> {
+    root.only(&["system", "conditions", "readings", "observations", "pressure_table"])?;
+    let section = |name: &str, advice: &str| root.require(name, Quantity::Name, advice)?.table();
+    let system = system(&section(
+        "system",
+        "a [system] table names refrigerant, expansion and compressor",
+    )?)?;
+    let conditions = conditions(&section(
+        "conditions",
+        "a [conditions] table gives ambient and altitude",
+    )?)?;
+    let readings = root
+        .table("readings")?
+        .map(|table| readings(&table))
+        .transpose()?
+        .unwrap_or_default();
+    let mut case = Case::new(system, conditions, readings);
+    if let Some(table) = root.table("observations")? {
+        case.observations = observations(&table)?;
+    }
+    if let Some(table) = root.table("pressure_table")? {
+        case.own_table = Some(super::own_table::own_table(&table)?);
+    }
+    Ok(case)
+}
+
+fn system(table: &Table<'_>) -> Result<System, Refusal> {
+    table.only(&["refrigerant", "expansion", "compressor", "nominal_charge"])?;
+    let name = |key: &str| table.require(key, Quantity::Name, "the system cannot be judged without it");
+    let mut system = System::new(
+        name("refrigerant")?.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id)?,
+        name("expansion")?.member(&Expansion::ALL, Expansion::id, Expansion::from_id)?,
+        name("compressor")?.member(&Compressor::ALL, Compressor::id, Compressor::from_id)?,
+    );
+    system.nominal_charge_kg = optional(table, "nominal_charge", Quantity::Mass, text::mass_kg)?;
+    Ok(system)
+}
+
+fn conditions(table: &Table<'_>) -> Result<Conditions, Refusal> {
+    table.only(&[
+        "ambient",
+        "humidity",
+        "altitude",
+        "barometer",
+        "engine_speed",
+        "air_source",
+        "blower",
+        "vehicle_speed",
+        "running",
+    ])?;
+    let ambient = table
+        .require(
+            "ambient",
+            Quantity::Temperature,
+            "write the air temperature in the shade, as in \"74 °F\"",
+        )?
+        .quantity(Quantity::Temperature, text::temperature)?;
+    let air = surroundings(table, "altitude", "barometer")?.ok_or_else(|| {
+        Refusal::missing(
+            &table.key("altitude"),
+            Quantity::Altitude,
+            "a gauge reads against the air around it: write altitude = \"1600 m\" or barometer = \"83.5 kPa abs\"",
+        )
+    })?;
+    let mut conditions = Conditions::new(ambient, air);
+    conditions.relative_humidity = optional(table, "humidity", Quantity::RelativeHumidity, text::relative_humidity)?;
+    conditions.engine_speed_hz = optional(
+        table,
+        "engine_speed",
+        Quantity::RotationalSpeed,
+        text::rotational_speed_hz,
+    )?;
+    conditions.blower = optional(table, "blower", Quantity::BlowerSetting, text::blower_setting)?;
+    conditions.vehicle_speed_m_s = optional(table, "vehicle_speed", Quantity::Speed, text::speed_m_s)?;
+    conditions.running_s = optional(table, "running", Quantity::Duration, text::duration_s)?;
+    conditions.air_source = table
+        .get("air_source")
+        .map(|entry| entry.member(&AirSource::ALL, AirSource::id, AirSource::from_id))
+        .transpose()?;
+    Ok(conditions)
+}
+
+/// The air of a place by its altitude or its barometer; both at once contradict each other.
+fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Option<Surroundings>, Refusal> {
+    match (table.get(altitude), table.get(barometer)) {
+        (Some(_), Some(entry)) => Err(entry.refuse(
+            Error::of(ErrorKind::Inconsistent, Quantity::Altitude),
+            "give one of the two",
+        )),
+        (Some(entry), None) => {
+            let metres = entry.quantity(Quantity::Altitude, text::altitude_m)?;
+            Surroundings::at_altitude(metres)
+                .map(Some)
+                .map_err(|error| entry.refuse(error, ""))
+        }
+        (None, Some(entry)) => {
+            let pressure = entry.quantity(Quantity::AbsolutePressure, text::absolute_pressure)?;
+            Surroundings::measured(pressure)
+                .map(Some)
+                .map_err(|error| entry.refuse(error, ""))
+        }
+        (None, None) => Ok(None),
+    }
+}
+
+fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
+    let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
+    known.extend(["gauge_zero_altitude", "gauge_zero_barometer"]);
+    table.only(&known)?;
+    let pressure = |kind: ReadingKind, dial: Gauge| {
+        table
+            .get(kind.id())
+            .map(|entry| pressure_reading(&entry, dial))
+            .transpose()
+    };
+    let temperature = |kind: ReadingKind, thermometer: Thermometer| {
+        table
+            .get(kind.id())
+            .map(|entry| temperature_reading(&entry, thermometer))
+            .transpose()
+    };
+    let (air, line) = (Thermometer::PocketDigital, Thermometer::ClampThermocouple);
+    Ok(Readings {
+        low_side: pressure(ReadingKind::LowSide, Gauge::LOW_SIDE)?,
+        high_side: pressure(ReadingKind::HighSide, Gauge::HIGH_SIDE)?,
+        vent: temperature(ReadingKind::Vent, air)?,
+        cabin: temperature(ReadingKind::Cabin, air)?,
+        suction_line: temperature(ReadingKind::SuctionLine, line)?,
+        discharge_line: temperature(ReadingKind::DischargeLine, line)?,
+        liquid_line: temperature(ReadingKind::LiquidLine, line)?,
+        condenser_outlet: temperature(ReadingKind::CondenserOutlet, line)?,
+        clutch_cycles_hz: optional(
+            table,
+            ReadingKind::ClutchCycles.id(),
+            Quantity::Frequency,
+            text::frequency_hz,
+        )?
+        .map(Reading::counted),
+        gauge_zero: surroundings(table, "gauge_zero_altitude", "gauge_zero_barometer")?,
+    })
+}
+
+/// `"35 psig"`, or `{ value = "35 psig", gauge = "digital" }`.
+fn pressure_reading(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressure>, Refusal> {
+    let (value, gauge) = match entry.instrument("gauge")? {
+        (value, None) => (value, dial),
+        (value, Some(class)) => (
+            value,
+            dial.of_class(class.member(&GaugeClass::ALL, GaugeClass::id, GaugeClass::from_id)?),
+        ),
+    };
+    Ok(Reading::<Pressure>::new(
+        value.quantity(Quantity::GaugePressure, text::pressure)?,
+        gauge,
+    ))
+}
+
+/// `"37 °F"`, or `{ value = "37 °F", thermometer = "pocket-dial" }`.
+fn temperature_reading(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<Temperature>, Refusal> {
+    let (value, thermometer) = match entry.instrument("thermometer")? {
+        (value, None) => (value, usual),
+        (value, Some(name)) => (
+            value,
+            name.member(&Thermometer::ALL, Thermometer::id, Thermometer::from_id)?,
+        ),
+    };
+    Ok(Reading::<Temperature>::new(
+        value.quantity(Quantity::Temperature, text::temperature)?,
+        thermometer,
+    ))
+}
+
+fn observations(table: &Table<'_>) -> Result<Observations, Refusal> {
+    let mut observations = Observations::NONE;
+    for entry in table.entries() {
+        let observation = Observation::from_id(entry.name()).ok_or_else(|| {
+            let ids = Observation::ALL.map(Observation::id).join(", ");
+            entry.refuse(
+                Error::of(ErrorKind::UnknownName, Quantity::Name),
+                &alloc::format!("known here: {ids}"),
+            )
+        })?;
+        observations = observations.with(observation, entry.yes_or_no()?);
+    }
+    Ok(observations)
+}
+
+fn optional<T>(
+    table: &Table<'_>,
+    key: &str,
+    quantity: Quantity,
+    parse: impl Fn(&str) -> Result<T, Error>,
+) -> Result<Option<T>, Refusal> {
+    table.get(key).map(|entry| entry.quantity(quantity, parse)).transpose()
+}

@@ -1,0 +1,151 @@
+//! The answer as JSON.
+
+use super::rows::{Row, Scale, derived, rows};
+use super::words::says;
+use crate::circuit::{Derived, Estimate};
+use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, measure};
+use crate::error::Error;
+use crate::names::{Check, Fault, MixUp, RestFinding};
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use serde_json::{Map, Value, json};
+
+/// The answer as one JSON object, on one line.
+///
+/// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
+/// fault or the short list), `rival`, `parting_check`, `faults` (each `fault`, `probability`, `severity`, `because`),
+/// `none_of_these`, `mix_up`, `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
+/// `deviation` in standard deviations), `derived` (each with its standard uncertainty), `rest`, `next_checks` (each
+/// with its cost and what every outcome would mean), `cautions`, `quality`. What is not known is `null`.
+///
+/// Errors: those of [`Derived::new`], when the case is not the one of the diagnosis.
+///
+/// ```
+/// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = report::json(&case, &diagnose(&case, &Settings::default())?)?;
+/// assert!(answer.starts_with(r#"{"verdict":"#));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn json(case: &Case, diagnosis: &Diagnosis) -> Result<String, Error> {
+    let derived = derived(case)?;
+    let verdict = &diagnosis.verdict;
+    let answer = json!({
+        "verdict": verdict.kind.id(),
+        "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
+        "rival": verdict.rival.map(Fault::id),
+        "parting_check": verdict.parting_check.map(Check::id),
+        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, ranked)).collect::<Vec<_>>(),
+        "none_of_these": diagnosis.none_of_these,
+        "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
+        "expected": object(rows(case, diagnosis, &derived).iter().map(|row| (row.id.into(), band(row)))),
+        "derived": figures(&derived),
+        "rest": diagnosis.rest.map(RestFinding::id),
+        "next_checks": diagnosis.next_checks.iter().map(check).collect::<Vec<_>>(),
+        "cautions": diagnosis.cautions.iter().map(|c| json!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
+        "quality": diagnosis.quality.iter().map(|n| json!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
+    });
+    Ok(answer.to_string())
+}
+
+fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
+    Value::Object(entries.collect::<Map<String, Value>>())
+}
+
+fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
+    let because = diagnosis.because(ranked.fault, ranked.rival);
+    json!({
+        "fault": ranked.fault.id(),
+        "probability": ranked.probability,
+        "severity": ranked.severity.map(|(low, high)| json!({"measure": measure(ranked.fault), "low": low, "high": high})),
+        "against": ranked.rival.id(),
+        "because": because.iter().map(|contribution| json!({
+            "evidence": match contribution.evidence {
+                Evidence::Prior => "prior",
+                Evidence::Feature(feature) => feature.id(),
+                Evidence::Observation(observation) => observation.id(),
+            },
+            "log_odds": contribution.log_odds,
+            "says": says(contribution, diagnosis, case),
+        })).collect::<Vec<_>>(),
+    })
+}
+
+fn mix_up(kind: MixUp, probability: f64) -> Value {
+    json!({"kind": kind.id(), "probability": probability, "says": kind.description()})
+}
+
+fn band(row: &Row) -> Value {
+    let unit = match row.scale {
+        Scale::PaGauge => "pa_gauge",
+        Scale::Kelvin | Scale::Difference => "k",
+        Scale::PerSecond => "hz",
+    };
+    let figures = [
+        ("low", Some(row.low)),
+        ("median", Some(row.median)),
+        ("high", Some(row.high)),
+        ("measured", row.measured),
+    ];
+    let figures = figures
+        .into_iter()
+        .map(|(name, value)| (format!("{name}_{unit}"), json!(value)));
+    object(figures.chain([("deviation".into(), json!(row.deviation))]))
+}
+
+/// Every derived figure by its name; the unit stands in the key of the value.
+fn figures(derived: &Derived) -> Value {
+    let figures: [(&str, &str, Option<Estimate>); 12] = [
+        ("low_side_dew", "k", derived.low_dew_k),
+        ("low_side_bubble", "k", derived.low_bubble_k),
+        ("high_side_dew", "k", derived.high_dew_k),
+        ("high_side_bubble", "k", derived.high_bubble_k),
+        ("superheat", "k", derived.superheat_k),
+        ("subcooling", "k", derived.subcooling_k),
+        ("discharge_superheat", "k", derived.discharge_superheat_k),
+        ("approach", "k", derived.condensing_above_ambient_k),
+        ("vent_above_evaporating", "k", derived.vent_above_evaporating_k),
+        ("pressure_ratio", "", derived.pressure_ratio),
+        ("cooling", "j_kg", derived.cooling_j_kg),
+        ("isentropic_efficiency", "", derived.isentropic_efficiency),
+    ];
+    object(
+        figures
+            .into_iter()
+            .map(|(name, unit, estimate)| (name.into(), self::estimate(unit, estimate))),
+    )
+}
+
+fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
+    let Some(estimate) = estimate else { return Value::Null };
+    let key = |name: &str| {
+        if unit.is_empty() {
+            name.to_string()
+        } else {
+            format!("{name}_{unit}")
+        }
+    };
+    object(
+        [
+            (key("value"), json!(estimate.value)),
+            (key("standard_uncertainty"), json!(estimate.standard_uncertainty)),
+        ]
+        .into_iter(),
+    )
+}
+
+fn check(ranked: &RankedCheck) -> Value {
+    json!({
+        "check": ranked.check.id(),
+        "says": ranked.check.description(),
+        "cost": {"minutes": ranked.minutes, "money_in_minutes": ranked.money},
+        "saving_minutes": ranked.saving,
+        "outcomes": ranked.outcomes.iter().map(|outcome| json!({
+            "result": outcome.result.id(),
+            "probability": outcome.probability,
+            "then": outcome.leading.id(),
+            "then_probability": outcome.leading_probability,
+        })).collect::<Vec<_>>(),
+    })
+}

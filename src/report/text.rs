@@ -1,0 +1,334 @@
+//! The answer as text that a technician reads in half a minute.
+
+use super::rows::{Row, Scale, derived, rows};
+use super::words::{per_cent, says, severity, spoken, standing, strength};
+use crate::circuit::{Derived, Estimate};
+use crate::diagnosis::{Case, Contribution, Diagnosis, RankedCheck};
+use crate::error::Error;
+use crate::names::{Fault, VerdictKind};
+use crate::units::{GaugePressure, in_celsius, in_fahrenheit, kelvins};
+use alloc::format;
+use alloc::string::String;
+use core::fmt::{self, Write};
+
+/// The units of a text report.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Units {
+    /// kPa, °C.
+    Metric,
+    /// psi, °F.
+    Us,
+}
+
+impl Units {
+    /// The units of a readings file: [`Units::Us`] when its pressures are in psi.
+    ///
+    /// ```
+    /// use coldloop::report::Units;
+    /// assert_eq!(Units::as_written("low_side = \"35 psig\""), Units::Us);
+    /// assert_eq!(Units::as_written("low_side = \"2.4 bar gauge\""), Units::Metric);
+    /// ```
+    pub fn as_written(readings_file: &str) -> Self {
+        if readings_file.to_ascii_lowercase().contains("psi") {
+            Units::Us
+        } else {
+            Units::Metric
+        }
+    }
+
+    fn value(self, scale: Scale, si: f64) -> String {
+        match (self, scale) {
+            (Units::Metric, Scale::PaGauge) => format!("{:.0}", si / 1e3),
+            (Units::Us, Scale::PaGauge) => format!("{:.0}", GaugePressure::from_pa(si).psig()),
+            (Units::Metric, Scale::Kelvin) => format!("{:.1}", in_celsius(kelvins(si))),
+            (Units::Us, Scale::Kelvin) => format!("{:.0}", in_fahrenheit(kelvins(si))),
+            (Units::Metric, Scale::Difference) => format!("{si:.1}"),
+            (Units::Us, Scale::Difference) => format!("{:.0}", si * 1.8),
+            (Units::Metric | Units::Us, Scale::PerSecond) => format!("{:.0}", si * 60.0),
+        }
+    }
+
+    fn unit(self, scale: Scale) -> &'static str {
+        match (self, scale) {
+            (Units::Metric, Scale::PaGauge) => "kPa gauge",
+            (Units::Us, Scale::PaGauge) => "psig",
+            (Units::Metric, Scale::Kelvin) => "°C",
+            (Units::Us, Scale::Kelvin | Scale::Difference) => "°F",
+            (Units::Metric, Scale::Difference) => "K",
+            (Units::Metric | Units::Us, Scale::PerSecond) => "/min",
+        }
+    }
+
+    fn with_unit(self, scale: Scale, si: f64) -> String {
+        format!("{} {}", self.value(scale, si), self.unit(scale))
+    }
+}
+
+/// The answer as text: what was measured against what was expected, derived figures, verdict with odds and reasons,
+/// next check, cautions.
+///
+/// Errors: those of [`Derived::new`], when the case is not the one of the diagnosis.
+///
+/// ```
+/// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
+/// let file = include_str!("../../examples/readings/low-charge.toml");
+/// let case = intake::case_from_toml(file)?;
+/// let diagnosis = diagnose(&case, &Settings::default())?;
+/// let text = report::text(&case, &diagnosis, report::Units::as_written(file))?;
+/// assert!(text.contains("undercharge"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn text(case: &Case, diagnosis: &Diagnosis, units: Units) -> Result<String, Error> {
+    let derived = derived(case)?;
+    let mut out = String::new();
+    let report = Report { case, diagnosis, units };
+    // Writing into a String does not fail.
+    let _ = report.write(&mut out, &derived);
+    Ok(out)
+}
+
+struct Report<'a> {
+    case: &'a Case,
+    diagnosis: &'a Diagnosis,
+    units: Units,
+}
+
+impl Report<'_> {
+    fn write(&self, out: &mut String, derived: &Derived) -> fmt::Result {
+        self.heading(out)?;
+        self.readings(out, derived)?;
+        self.figures(out, derived)?;
+        self.verdict(out)?;
+        self.reasons(out)?;
+        self.checks(out)?;
+        self.notes(out)
+    }
+
+    fn heading(&self, out: &mut String) -> fmt::Result {
+        let Case { system, conditions, .. } = self.case;
+        let ambient = self
+            .units
+            .with_unit(Scale::Kelvin, crate::units::in_kelvins(conditions.ambient));
+        write!(
+            out,
+            "{}, {}, {} compressor; ambient {ambient}",
+            system.refrigerant,
+            spoken(system.expansion.id()),
+            spoken(system.compressor.id())
+        )?;
+        if let Some(humidity) = conditions.relative_humidity {
+            write!(out, ", {:.0} % humidity", 100.0 * humidity)?;
+        }
+        let air_pa = conditions.surroundings.pressure().pa();
+        writeln!(out, ", air {:.1} kPa", air_pa / 1e3)
+    }
+
+    fn readings(&self, out: &mut String, derived: &Derived) -> fmt::Result {
+        let rows = rows(self.case, self.diagnosis, derived);
+        if rows.is_empty() {
+            return Ok(());
+        }
+        writeln!(out, "\n{:24}{:>14}   {:>24}", "", "measured", "a sound system here")?;
+        for row in &rows {
+            self.reading(out, row)?;
+        }
+        Ok(())
+    }
+
+    fn reading(&self, out: &mut String, row: &Row) -> fmt::Result {
+        let value = |si| self.units.value(row.scale, si);
+        let measured = row.measured.map_or("-".into(), value);
+        let band = format!(
+            "{} to {}, usually {}",
+            value(row.low),
+            value(row.high),
+            value(row.median)
+        );
+        let standing = row.deviation.map_or("", standing);
+        let name = format!("{}, {}", spoken(row.id), self.units.unit(row.scale));
+        let line = format!("{name:30}{measured:>8}   {band:>24}   {standing}");
+        writeln!(out, "{}", line.trim_end())
+    }
+
+    fn figures(&self, out: &mut String, derived: &Derived) -> fmt::Result {
+        let point = |estimate: Option<Estimate>| self.estimate(Scale::Kelvin, estimate);
+        let difference = |estimate: Option<Estimate>| self.estimate(Scale::Difference, estimate);
+        let figures = [
+            ("evaporating at", point(derived.low_dew_k)),
+            ("condensing at", point(derived.high_dew_k)),
+            (
+                "condensing above ambient",
+                difference(derived.condensing_above_ambient_k),
+            ),
+            ("superheat", difference(derived.superheat_k)),
+            ("subcooling", difference(derived.subcooling_k)),
+            (
+                "pressure ratio",
+                derived
+                    .pressure_ratio
+                    .map(|e| format!("{:.1} ± {:.1}", e.value, 2.0 * e.standard_uncertainty)),
+            ),
+        ];
+        let known: alloc::vec::Vec<String> = figures
+            .into_iter()
+            .filter_map(|(name, value)| Some(format!("{name} {}", value?)))
+            .collect();
+        if known.is_empty() {
+            return Ok(());
+        }
+        writeln!(out, "\nFrom the readings (± covers 95 %)")?;
+        known
+            .chunks(2)
+            .try_for_each(|pair| writeln!(out, "  {}", pair.join(";  ")))
+    }
+
+    fn estimate(&self, scale: Scale, estimate: Option<Estimate>) -> Option<String> {
+        let estimate = estimate?;
+        let spread = self.units.value(Scale::Difference, 2.0 * estimate.standard_uncertainty);
+        Some(format!(
+            "{} ± {spread} {}",
+            self.units.value(scale, estimate.value),
+            self.units.unit(scale)
+        ))
+    }
+
+    fn verdict(&self, out: &mut String) -> fmt::Result {
+        let Diagnosis { verdict, .. } = self.diagnosis;
+        write!(out, "\nVERDICT  ")?;
+        match verdict.kind {
+            VerdictKind::Healthy => {
+                writeln!(
+                    out,
+                    "sound ({})",
+                    per_cent(self.diagnosis.probability_of(&[Fault::NoFault]))
+                )?;
+            }
+            VerdictKind::NamedFault | VerdictKind::CannotTell => {
+                let names = verdict
+                    .faults
+                    .iter()
+                    .map(|fault| spoken(fault.id()))
+                    .collect::<alloc::vec::Vec<_>>();
+                let lead = if verdict.kind == VerdictKind::CannotTell {
+                    "these readings cannot tell: "
+                } else {
+                    ""
+                };
+                let odds = per_cent(self.diagnosis.probability_of(&verdict.faults));
+                writeln!(out, "{lead}{} ({odds})", names.join(" or "))?;
+            }
+            VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence => {
+                writeln!(out, "{}: {}", spoken(verdict.kind.id()), verdict.kind.description())?;
+            }
+        }
+        if let Some(finding) = self.diagnosis.rest {
+            writeln!(out, "  {}", finding.description())?;
+        }
+        if let Some((mix_up, probability)) = self.diagnosis.mix_up {
+            writeln!(
+                out,
+                "  The gauges may mislead ({}): {}",
+                per_cent(probability),
+                mix_up.description()
+            )?;
+        }
+        self.odds(out)
+    }
+
+    fn odds(&self, out: &mut String) -> fmt::Result {
+        let likely = self
+            .diagnosis
+            .faults
+            .iter()
+            .filter(|ranked| ranked.probability >= 0.02)
+            .take(5);
+        for ranked in likely {
+            let line = format!(
+                "  {:>9}  {:30}{}",
+                per_cent(ranked.probability),
+                spoken(ranked.fault.id()),
+                severity(ranked.fault, ranked.severity)
+            );
+            writeln!(out, "{}", line.trim_end())?;
+        }
+        if self.diagnosis.none_of_these >= 0.02 {
+            writeln!(out, "  {:>9}  none of these", per_cent(self.diagnosis.none_of_these))?;
+        }
+        Ok(())
+    }
+
+    fn reasons(&self, out: &mut String) -> fmt::Result {
+        let Some(first) = self.diagnosis.faults.first() else {
+            return Ok(());
+        };
+        let because = self.diagnosis.because(first.fault, first.rival);
+        let mut weighty: alloc::vec::Vec<&Contribution> =
+            because.iter().filter(|c| libm::fabs(c.log_odds) >= 0.18).collect();
+        weighty.sort_by(|a, b| libm::fabs(b.log_odds).total_cmp(&libm::fabs(a.log_odds)));
+        if weighty.is_empty() {
+            return Ok(());
+        }
+        writeln!(
+            out,
+            "\nWhy {} rather than {}",
+            spoken(first.fault.id()),
+            spoken(first.rival.id())
+        )?;
+        for contribution in weighty.into_iter().take(5) {
+            let side = if contribution.log_odds > 0.0 {
+                "for it"
+            } else {
+                "against it"
+            };
+            let says = says(contribution, self.diagnosis, self.case);
+            writeln!(
+                out,
+                "  {:8} {side:10}  {}",
+                strength(contribution.log_odds),
+                says.trim_end()
+            )?;
+        }
+        Ok(())
+    }
+
+    fn checks(&self, out: &mut String) -> fmt::Result {
+        let mut checks = self.diagnosis.next_checks.iter();
+        let Some(first) = checks.next() else { return Ok(()) };
+        writeln!(out, "\nNEXT CHECK")?;
+        self.check(out, first)?;
+        for then in first.outcomes.iter() {
+            let probability = per_cent(then.leading_probability);
+            writeln!(
+                out,
+                "    {:>6}: {} ({probability})",
+                then.result.id(),
+                spoken(then.leading.id())
+            )?;
+        }
+        checks.take(2).try_for_each(|check| self.check(out, check))
+    }
+
+    fn check(&self, out: &mut String, ranked: &RankedCheck) -> fmt::Result {
+        writeln!(
+            out,
+            "  {} ({:.0} min)",
+            ranked.check.description().trim_end_matches('.'),
+            ranked.minutes
+        )
+    }
+
+    fn notes(&self, out: &mut String) -> fmt::Result {
+        if !self.diagnosis.quality.is_empty() {
+            writeln!(out, "\nLess certain because")?;
+            self.diagnosis
+                .quality
+                .iter()
+                .try_for_each(|note| writeln!(out, "  {}", note.description()))?;
+        }
+        writeln!(out, "\nTAKE CARE")?;
+        self.diagnosis
+            .cautions
+            .iter()
+            .try_for_each(|caution| writeln!(out, "  {}", caution.description()))
+    }
+}

@@ -1,0 +1,99 @@
+//! Words for numbers: how far off, how strongly.
+
+use crate::diagnosis::{Contribution, Diagnosis, Evidence};
+use crate::names::{Fault, Feature, Observation};
+use alloc::format;
+use alloc::string::String;
+
+/// How a figure lies to its band, by standard deviations from the median. The limits are the 80 % and the 95 % band,
+/// and three standard deviations.
+pub(super) fn standing(deviation: f64) -> &'static str {
+    match deviation {
+        z if z.is_nan() => "",
+        z if z < -3.0 => "far too low",
+        z if z < -1.96 => "too low",
+        z if z < -1.28 => "rather low",
+        z if z <= 1.28 => "as it should be",
+        z if z <= 1.96 => "rather high",
+        z if z <= 3.0 => "too high",
+        _ => "far too high",
+    }
+}
+
+/// How strongly a factor in the odds speaks. The limits are factors of 1.2, 3 and 10 (Kass & Raftery 1995, table in
+/// section 3.2, names 3 and 20 the limits of positive and strong evidence; 10 is Jeffreys' limit of strong).
+pub(super) fn strength(log_odds: f64) -> &'static str {
+    match libm::fabs(log_odds) {
+        x if x < 0.18 => "hardly",
+        x if x < 1.1 => "slightly",
+        x if x < 2.3 => "clearly",
+        _ => "strongly",
+    }
+}
+
+/// What a piece of evidence says, in one line.
+pub(super) fn says(contribution: &Contribution, diagnosis: &Diagnosis, case: &crate::diagnosis::Case) -> String {
+    match contribution.evidence {
+        Evidence::Prior => "how common it is".into(),
+        Evidence::Feature(feature) => {
+            let deviation = diagnosis
+                .deviations
+                .iter()
+                .find(|deviation| deviation.feature == feature);
+            let standing = deviation.map_or("", |deviation| standing(deviation.deviation));
+            format!("{} {standing}", feature_name(feature))
+        }
+        Evidence::Observation(observation) => {
+            let answer = if case.observations.answer(observation) == Some(true) {
+                "yes"
+            } else {
+                "no"
+            };
+            format!("{}: {answer}", sentence(observation))
+        }
+    }
+}
+
+fn sentence(observation: Observation) -> &'static str {
+    observation.description().trim_end_matches('.')
+}
+
+/// A figure as a technician calls it.
+pub(super) fn feature_name(feature: Feature) -> &'static str {
+    match feature {
+        Feature::LowSide => "low side",
+        Feature::HighSide => "high side",
+        Feature::Vent => "vent air",
+        Feature::Superheat => "superheat",
+        Feature::Subcooling => "subcooling",
+        Feature::DischargeSuperheat => "discharge line above condensing",
+        Feature::ClutchCycles => "clutch cycles",
+        Feature::RestPressure => "pressure at rest",
+    }
+}
+
+/// An id as words.
+pub(super) fn spoken(id: &str) -> String {
+    id.replace(['-', '_'], " ")
+}
+
+/// A probability in per cent, with no false certainty at its ends.
+pub(super) fn per_cent(probability: f64) -> String {
+    match probability {
+        p if p > 0.99 => "over 99 %".into(),
+        p if p < 0.01 => "under 1 %".into(),
+        p => format!("{:.0} %", 100.0 * p),
+    }
+}
+
+/// The severity of a fault in its own measure, or an empty text.
+pub(super) fn severity(fault: Fault, range: Option<(f64, f64)>) -> String {
+    let measure = crate::diagnosis::measure(fault);
+    match range {
+        None => String::new(),
+        Some((low, high)) if measure.starts_with("share") => {
+            format!("{measure}: {:.0} to {:.0} %", 100.0 * low, 100.0 * high)
+        }
+        Some((low, high)) => format!("{measure}: {low:.1} to {high:.1}"),
+    }
+}

@@ -1,0 +1,235 @@
+//! The garage's readings files: what each has to be called, and what the door for readings refuses.
+
+#![cfg(feature = "report")]
+#![allow(clippy::unwrap_used)]
+
+use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::{Fault, VerdictKind, intake, report};
+use std::fs;
+
+fn text_of(name: &str) -> String {
+    fs::read_to_string(format!("{}/examples/readings/{name}.toml", env!("CARGO_MANIFEST_DIR"))).unwrap()
+}
+
+fn diagnosed(name: &str) -> (Case, Diagnosis) {
+    let case = intake::case_from_toml(&text_of(name)).unwrap();
+    let diagnosis = diagnose(&case, &Settings::default()).unwrap();
+    (case, diagnosis)
+}
+
+/// The files were written by hand for the demonstration (invented data); the name says what the writer had in mind.
+const NAMED: [(&str, Fault); 11] = [
+    ("worn-compressor-extreme", Fault::WornCompressor),
+    ("low-charge", Fault::Undercharge),
+    ("overcharge", Fault::Overcharge),
+    ("blocked-condenser", Fault::CondenserAirflowLoss),
+    ("air-in-system", Fault::NonCondensables),
+    ("restricted-liquid-line", Fault::LiquidLineRestriction),
+    ("valve-stuck-open", Fault::ExpansionValveStuckOpen),
+    ("valve-stuck-closed", Fault::ExpansionValveStuckClosed),
+    ("clutch-not-engaged", Fault::ClutchNotEngaged),
+    ("worn-compressor", Fault::WornCompressor),
+    ("gauges-in-kpa", Fault::GaugeError),
+];
+
+const SOUND: [&str; 6] = [
+    "healthy-mild",
+    "healthy-hot-humid",
+    "after-repair",
+    "orifice-tube",
+    "altitude-trap",
+    "electric-van",
+];
+
+#[test]
+fn every_fault_of_the_garage_leads_or_is_on_the_short_list() {
+    for (name, fault) in NAMED {
+        let (_, diagnosis) = diagnosed(name);
+        let verdict = diagnosis.verdict;
+        let short = matches!(verdict.kind, VerdictKind::NamedFault | VerdictKind::CannotTell);
+        assert!(short && verdict.faults.contains(&fault), "{name}: {verdict:?}");
+    }
+}
+
+#[test]
+fn sound_vehicles_of_the_garage_are_called_sound() {
+    for name in SOUND {
+        let (_, diagnosis) = diagnosed(name);
+        assert_eq!(
+            diagnosis.verdict.kind,
+            VerdictKind::Healthy,
+            "{name}: {:?}",
+            diagnosis.verdict
+        );
+    }
+}
+
+#[test]
+fn readings_that_fit_nothing_are_called_so() {
+    assert_eq!(diagnosed("fits-nothing").1.verdict.kind, VerdictKind::NothingFits);
+}
+
+#[test]
+fn the_zero_of_the_gauge_is_put_right() {
+    let (trap, mild) = (diagnosed("altitude-trap").0, diagnosed("healthy-mild").0);
+    let absolute = |case: &Case| {
+        let air = case.readings.gauge_zero.unwrap_or(case.conditions.surroundings);
+        case.readings.low_side.unwrap().value.absolute(air).pa()
+    };
+    assert!((absolute(&trap) - absolute(&mild)).abs() < 500.0);
+}
+
+#[test]
+fn text_and_json_come_for_every_file() {
+    for entry in fs::read_dir(format!("{}/examples/readings", env!("CARGO_MANIFEST_DIR"))).unwrap() {
+        let name = entry.unwrap().file_name().into_string().unwrap();
+        let Some(name) = name.strip_suffix(".toml").filter(|name| !name.starts_with("bad")) else {
+            continue;
+        };
+        let (case, diagnosis) = diagnosed(name);
+        let text = report::text(&case, &diagnosis, report::Units::as_written(&text_of(name))).unwrap();
+        assert!(
+            text.contains("VERDICT") && text.contains("TAKE CARE"),
+            "{name}:\n{text}"
+        );
+        let answer: serde_json::Value = serde_json::from_str(&report::json(&case, &diagnosis).unwrap()).unwrap();
+        for key in [
+            "verdict",
+            "faults",
+            "expected",
+            "derived",
+            "next_checks",
+            "cautions",
+            "quality",
+        ] {
+            assert!(answer.get(key).is_some(), "{name}: no {key}");
+        }
+        let total: f64 = answer["faults"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|f| f["probability"].as_f64().unwrap())
+            .sum();
+        assert!(
+            (total + answer["none_of_these"].as_f64().unwrap() - 1.0).abs() < 1e-9,
+            "{name}: {total}"
+        );
+    }
+}
+
+#[test]
+fn json_of_the_same_shape_is_the_same_case() {
+    for name in SOUND {
+        let value: serde_json::Value = toml::from_str(&text_of(name)).unwrap();
+        assert_eq!(
+            intake::case_from_json(&value.to_string()).unwrap(),
+            diagnosed(name).0,
+            "{name}"
+        );
+    }
+}
+
+/// What is replaced in the mild file, what replaces it, the key that the refusal has to name, and what it has to say.
+const REFUSED: [(&str, &str, &str, &str); 20] = [
+    ("\"37 psig\"", "\"37 psi\"", "readings.low_side", "psig or psia"),
+    ("\"37 psig\"", "37", "readings.low_side", "needs its unit"),
+    ("\"37 psig\"", "\"37\"", "readings.low_side", "needs its unit"),
+    ("\"37 psig\"", "\"NaN psig\"", "readings.low_side", "number"),
+    ("\"37 psig\"", "\"37 furlongs\"", "readings.low_side", "not a unit"),
+    ("\"37 psig\"", "\"-40 psig\"", "readings.low_side", "outside"),
+    ("\"37 psig\"", "true", "readings.low_side", "quotes"),
+    (
+        "\"37 psig\"",
+        "{ value = \"37 psig\", gauge = \"best\" }",
+        "readings.low_side.gauge",
+        "class-1.6",
+    ),
+    ("\"40 °F\"", "\"40,5 °F\"", "readings.vent", "comma"),
+    ("\"40 °F\"", "\"40\"", "readings.vent", "needs its unit"),
+    ("vent =", "ventt =", "readings.ventt", "known here"),
+    ("\"R-134a\"", "\"R-13\"", "system.refrigerant", "R-134a"),
+    ("\"txv\"", "\"tube\"", "system.expansion", "orifice-tube"),
+    ("expansion = \"txv\"\n", "", "system.expansion", "missing"),
+    ("altitude = \"1600 m\"\n", "", "conditions.altitude", "barometer"),
+    (
+        "altitude = \"1600 m\"",
+        "altitude = \"1600 m\"\nbarometer = \"83 kPa abs\"",
+        "conditions.barometer",
+        "one of the two",
+    ),
+    ("\"1600 m\"", "\"16000 m\"", "conditions.altitude", "outside"),
+    ("\"30 %\"", "\"130 %\"", "conditions.humidity", "outside"),
+    (
+        "clutch_engaged = true",
+        "clutch_engaged = \"yes\"",
+        "observations.clutch_engaged",
+        "true or false",
+    ),
+    ("[system]", "[system", "", ""),
+];
+
+#[test]
+fn a_refusal_names_key_value_and_what_to_write() {
+    for (from, to, key, says) in REFUSED {
+        let text = text_of("healthy-mild");
+        assert!(text.contains(from), "{from}");
+        let case = intake::case_from_toml(&text.replacen(from, to, 1));
+        let message = match case {
+            Err(refusal) => {
+                assert_eq!(refusal.key, key, "{to}: {refusal}");
+                refusal.to_string()
+            }
+            Ok(case) => diagnose(&case, &Settings::default()).unwrap_err().to_string(),
+        };
+        assert!(message.contains(says), "{to}: {message}");
+    }
+}
+
+const OWN_TABLE: &str = "
+[pressure_table]
+altitude = \"1600 m\"
+rows = [
+  { ambient = \"60 °F\", low_side = [\"20 psig\", \"26 psig\"], high_side = [\"120 psig\", \"150 psig\"] },
+  { ambient = \"90 °F\", low_side = [\"22 psig\", \"30 psig\"], high_side = [\"180 psig\", \"220 psig\"] },
+]
+";
+
+#[test]
+fn the_vehicles_own_table_replaces_the_general_bands() {
+    let text = text_of("healthy-mild") + OWN_TABLE;
+    let case = intake::case_from_toml(&text).unwrap();
+    let expected = diagnose(&case, &Settings::default()).unwrap().expected.unwrap();
+    let share = (74.0 - 60.0) / 30.0;
+    assert!((expected.low_side.low_95.psig() - (20.0 + share * 2.0)).abs() < 0.2);
+    assert!((expected.low_side.high_95.psig() - (26.0 + share * 4.0)).abs() < 0.2);
+    assert!((expected.high_side.high_95.psig() - (150.0 + share * 70.0)).abs() < 0.5);
+}
+
+#[test]
+fn a_wrong_row_of_the_own_table_is_named() {
+    let wrong = |from: &str, to: &str| {
+        let text = text_of("healthy-mild") + &OWN_TABLE.replacen(from, to, 1);
+        intake::case_from_toml(&text).unwrap_err().key
+    };
+    assert_eq!(wrong("\"90 °F\"", "\"50 °F\""), "pressure_table.rows[2]");
+    assert_eq!(
+        wrong("\"22 psig\", \"30 psig\"", "\"32 psig\", \"30 psig\""),
+        "pressure_table.rows[2]"
+    );
+    assert_eq!(wrong("\"20 psig\"", "\"20 psi\""), "pressure_table.rows[1].low_side[1]");
+    assert_eq!(
+        wrong("high_side = [\"180 psig\", \"220 psig\"]", "high = 3"),
+        "pressure_table.rows[2].high"
+    );
+    assert_eq!(wrong("altitude = \"1600 m\"\n", ""), "pressure_table.altitude");
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn ids_are_what_serde_writes() {
+    for fault in Fault::ALL {
+        let text = serde_json::to_string(&fault).unwrap();
+        assert_eq!(text, format!("{:?}", fault.id()));
+        assert_eq!(serde_json::from_str::<Fault>(&text).unwrap(), fault);
+    }
+}
