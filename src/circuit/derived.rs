@@ -7,6 +7,18 @@ use crate::error::Error;
 use crate::names::Refrigerant;
 use crate::units::{Pressure, Surroundings, Temperature};
 
+/// Dew temperature of a pressure, K: where its last liquid evaporates, or its first condenses.
+///
+/// Errors: as [`superheat`].
+pub fn dew_temperature(
+    refrigerant: Refrigerant,
+    pressure: Reading<Pressure>,
+    surroundings: Surroundings,
+) -> Result<Estimate, Error> {
+    let pressure = figures::pressure(pressure, surroundings, Input::LowSide)?;
+    Ok(figures::dew(refrigerant, pressure)?.estimate())
+}
+
 /// Superheat: how far the suction line is above the dew point of the low-side pressure, K.
 ///
 /// Negative when the line reads colder than vapour of that pressure can be: the thermometer or the gauge errs, or the

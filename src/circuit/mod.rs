@@ -6,7 +6,7 @@ mod figures;
 mod instrument;
 mod readings;
 
-pub use derived::{Derived, subcooling, superheat};
+pub use derived::{Derived, dew_temperature, subcooling, superheat};
 pub use estimate::Estimate;
 pub use instrument::Gauge;
 pub use readings::{Reading, Readings};

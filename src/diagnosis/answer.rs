@@ -2,6 +2,7 @@
 
 use super::list::List;
 use super::posterior::Posterior;
+use crate::circuit::Derived;
 use crate::expected::{Bands, Spread};
 use crate::names::{
     Caution, Check, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, ResultKind, VerdictKind,
@@ -18,6 +19,8 @@ pub struct Diagnosis {
     pub none_of_these: f64,
     /// What a sound system shows here; `None` for a system at rest.
     pub expected: Option<Bands>,
+    /// Superheat, subcooling, pressure ratio and their kin, each with its uncertainty.
+    pub derived: Derived,
     /// What was measured, beside what a sound system shows.
     pub deviations: List<Deviation, { Feature::ALL.len() }>,
     /// The reading that fits the leading explanation badly.

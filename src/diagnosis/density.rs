@@ -31,6 +31,20 @@ impl TwoPiece {
         }
     }
 
+    /// Median, and standard deviations of the normal halves.
+    #[cfg(test)]
+    pub(super) fn median_and_spread(self) -> (f64, crate::expected::Spread) {
+        let Self { median, down, up } = self;
+        (
+            median,
+            crate::expected::Spread {
+                median,
+                down: down / SCALE,
+                up: up / SCALE,
+            },
+        )
+    }
+
     /// Density at `x`.
     pub(super) fn density(self, x: f64) -> f64 {
         let distance = x - self.median;

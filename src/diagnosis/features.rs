@@ -1,13 +1,12 @@
 //! From readings to the figures that are judged.
 
 use super::case::Case;
-use crate::circuit::{Reading, Readings};
+use crate::circuit::{Estimate, Reading, Readings, dew_temperature, subcooling, superheat};
 use crate::error::Error;
-use crate::names::{Feature, MixUp, Quantity, Refrigerant};
-use crate::range::{ABSOLUTE_PRESSURE, FREQUENCY, Range};
-use crate::saturation;
+use crate::names::{Feature, MixUp, Refrigerant};
+use crate::range::{FREQUENCY, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::PSI_PA;
-use crate::units::{Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins};
+use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins};
 
 /// Figures.
 pub(super) const FEATURES: usize = Feature::ALL.len();
@@ -17,54 +16,24 @@ pub(super) const fn place(feature: Feature) -> usize {
     feature.code() as usize - 1
 }
 
-/// Temperatures that a line or a vent of a vehicle can have.
-const LINE: Range = Range::new(Quantity::Temperature, 193.15, 473.15);
-/// The highest pressure that is read as one, whatever its unit was.
-const HIGHEST_PA: f64 = 20_000_000.0;
 /// How far beyond the median a pressure without saturation temperature is placed, K.
 const OFF_SCALE_K: f64 = 60.0;
-
-/// A measured figure.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Measured {
-    pub(super) value: f64,
-    pub(super) uncertainty: f64,
-}
 
 /// The figures that the readings give.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Features {
-    pub(super) measured: [Option<Measured>; FEATURES],
+    pub(super) measured: [Option<Estimate>; FEATURES],
     /// Whether a pressure had no saturation temperature.
     pub(super) off_scale: bool,
 }
 
-/// Nothing, when every reading can be one.
+/// Nothing, when the readings that the circuit does not look at can be.
 ///
-/// Errors: `NotFinite`; `OutOfRange` for a pressure below vacuum or beyond any gauge, a temperature that no line has,
-/// or a negative uncertainty.
-pub(super) fn check(readings: &Readings, surroundings: Surroundings) -> Result<(), Error> {
-    let deepest_pa = f64::max(surroundings.pressure().pa(), STANDARD_PRESSURE_PA);
-    let gauge = Range::new(Quantity::GaugePressure, -deepest_pa, HIGHEST_PA);
-    let absolute = Range::new(ABSOLUTE_PRESSURE.quantity, 0.0, HIGHEST_PA);
-    for reading in [readings.low_side, readings.high_side].into_iter().flatten() {
-        match reading.value {
-            Pressure::Gauge(pressure) => gauge.check(pressure.pa())?,
-            Pressure::Absolute(pressure) => absolute.check(pressure.pa())?,
-        };
-        Range::new(Quantity::AbsolutePressure, 0.0, HIGHEST_PA).check(reading.standard_uncertainty)?;
-    }
-    let temperatures = [
-        readings.vent,
-        readings.cabin,
-        readings.suction_line,
-        readings.discharge_line,
-        readings.liquid_line,
-        readings.condenser_outlet,
-    ];
-    for reading in temperatures.into_iter().flatten() {
-        LINE.check(in_kelvins(reading.value))?;
-        Range::new(Quantity::TemperatureDifference, 0.0, 100.0).check(reading.standard_uncertainty)?;
+/// Errors: `NotFinite`; `OutOfRange` for a temperature that no line has, or a negative uncertainty.
+pub(super) fn check(readings: &Readings) -> Result<(), Error> {
+    for reading in [readings.cabin, readings.condenser_outlet].into_iter().flatten() {
+        LINE_TEMPERATURE.check(in_kelvins(reading.value))?;
+        TEMPERATURE.check(reading.standard_uncertainty)?;
     }
     if let Some(reading) = readings.clutch_cycles_hz {
         FREQUENCY.check(reading.value)?;
@@ -77,51 +46,44 @@ pub(super) fn check(readings: &Readings, surroundings: Surroundings) -> Result<(
 ///
 /// `None` when the mix-up cannot have happened here.
 pub(super) fn running(case: &Case, medians_k: [f64; 2], mix_up: Option<MixUp>) -> Option<Features> {
+    let refrigerant = case.system.refrigerant;
     let readings = &case.readings;
+    let air = case.conditions.surroundings;
+    let [low_side, high_side] = pressures(case, mix_up)?;
     let mut off_scale = false;
-    let mut side = |reading: Option<Reading<f64>>, median_k: f64| {
-        reading.map(|p| {
-            let (measured, off) = saturation_temperature(case.system.refrigerant, p, median_k);
+    let mut side = |pressure: Option<Reading<Pressure>>, median_k: f64| {
+        pressure.map(|pressure| {
+            let (dew_k, off) = dew_k(refrigerant, pressure, air, median_k);
             off_scale |= off;
-            measured
+            dew_k
         })
     };
-    let [low_pa, high_pa] = pressures(case, mix_up)?;
-    let low = side(low_pa, medians_k[0]);
-    let high = side(high_pa, medians_k[1]);
+    let low = side(low_side, medians_k[0]);
+    let high = side(high_side, medians_k[1]);
     if mix_up.is_some() && off_scale {
         return None;
     }
-    let line = |reading: Option<Reading<Temperature>>| {
-        reading.map(|r| Measured {
-            value: in_kelvins(r.value),
-            uncertainty: r.standard_uncertainty,
-        })
+    let above = |line: Option<Reading<Temperature>>, pressure: Option<Reading<Pressure>>| {
+        superheat(refrigerant, line?, pressure?, air).ok()
     };
-    let above = |upper: Option<Measured>, lower: Option<Measured>| {
-        let (upper, lower) = (upper?, lower?);
-        Some(Measured {
-            value: upper.value - lower.value,
-            uncertainty: libm::hypot(upper.uncertainty, lower.uncertainty),
-        })
-    };
-    let bubble = high_pa.zip(high).map(|(p, dew)| {
-        let value = saturation::bubble_temperature_k(case.system.refrigerant, p.value).unwrap_or(dew.value);
-        Measured { value, ..dew }
-    });
-    let liquid = line(readings.liquid_line).or(line(readings.condenser_outlet));
+    let liquid = readings.liquid_line.or(readings.condenser_outlet);
     let mut measured = [None; FEATURES];
     measured[place(Feature::LowSide)] = low;
     measured[place(Feature::HighSide)] = high;
-    measured[place(Feature::Vent)] = line(readings.vent);
-    measured[place(Feature::Superheat)] = above(line(readings.suction_line), low);
-    measured[place(Feature::Subcooling)] = above(bubble, liquid);
-    measured[place(Feature::DischargeSuperheat)] = above(line(readings.discharge_line), high);
-    measured[place(Feature::ClutchCycles)] = readings.clutch_cycles_hz.map(|r| {
-        let per_minute = 60.0 * r.value;
-        Measured {
+    measured[place(Feature::Vent)] = readings.vent.map(|vent| Estimate {
+        value: in_kelvins(vent.value),
+        standard_uncertainty: vent.standard_uncertainty,
+    });
+    measured[place(Feature::Superheat)] = above(readings.suction_line, low_side);
+    measured[place(Feature::Subcooling)] = liquid
+        .zip(high_side)
+        .and_then(|(line, pressure)| subcooling(refrigerant, line, pressure, air).ok());
+    measured[place(Feature::DischargeSuperheat)] = above(readings.discharge_line, high_side);
+    measured[place(Feature::ClutchCycles)] = readings.clutch_cycles_hz.map(|cycles| {
+        let per_minute = 60.0 * cycles.value;
+        Estimate {
             value: libm::log1p(per_minute),
-            uncertainty: 60.0 * r.standard_uncertainty / (1.0 + per_minute),
+            standard_uncertainty: 60.0 * cycles.standard_uncertainty / (1.0 + per_minute),
         }
     });
     Some(Features { measured, off_scale })
@@ -136,21 +98,26 @@ pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<Features> {
         return None;
     }
     let pressure = match (low, high) {
-        (Some(low), Some(high)) => Reading {
-            value: 0.5 * (low.value + high.value),
-            standard_uncertainty: 0.5 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty),
-        },
+        (Some(low), Some(high)) => absolute(
+            0.5 * (pa(low) + pa(high)),
+            0.5 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty),
+        ),
         (Some(one), None) | (None, Some(one)) => one,
         (None, None) => return None,
     };
-    let (saturated, off_scale) = saturation_temperature(case.system.refrigerant, pressure, ambient_k);
+    let (dew, off_scale) = dew_k(
+        case.system.refrigerant,
+        pressure,
+        case.conditions.surroundings,
+        ambient_k,
+    );
     if mix_up.is_some() && off_scale {
         return None;
     }
     let mut measured = [None; FEATURES];
-    measured[place(Feature::RestPressure)] = Some(Measured {
-        value: saturated.value - ambient_k,
-        uncertainty: saturated.uncertainty,
+    measured[place(Feature::RestPressure)] = Some(Estimate {
+        value: dew.value - ambient_k,
+        ..dew
     });
     Some(Features { measured, off_scale })
 }
@@ -161,120 +128,116 @@ pub(super) fn equal_sides(case: &Case) -> Option<bool> {
     sides_equal(low, high)
 }
 
-fn sides_equal(low: Option<Reading<f64>>, high: Option<Reading<f64>>) -> Option<bool> {
+fn sides_equal(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Option<bool> {
     let (low, high) = (low?, high?);
     let tolerance = 2.0 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty);
-    Some(libm::fabs(high.value - low.value) <= f64::max(tolerance, EQUAL_PA))
+    Some(libm::fabs(pa(high) - pa(low)) <= tolerance.clamp(SURELY_EQUAL_PA, EQUAL_PA))
 }
 
-/// Sides that differ by less count as equal, Pa. Source: engineering judgement (3 psi).
-const EQUAL_PA: f64 = 20_000.0;
+/// Sides that differ by more never count as equal, however coarse the gauges, Pa. Source: engineering judgement (5 psi).
+const EQUAL_PA: f64 = 35_000.0;
+
+/// Sides that differ by no more always count as equal, Pa. Source: engineering judgement (1 psi).
+const SURELY_EQUAL_PA: f64 = 7_000.0;
 
 /// Air pressures that differ by less make no difference worth a suspicion, Pa.
 const SAME_AIR_PA: f64 = 4_000.0;
 
-/// Absolute pressures of both sides, Pa, as they are or as a mix-up would have them; `None` when it cannot have
-/// happened.
-fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<f64>>; 2]> {
+/// Both sides above vacuum, as they are or as a mix-up would have them; `None` when it cannot have happened.
+fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Pressure>>; 2]> {
     let Readings {
         low_side,
         high_side,
         gauge_zero,
         ..
     } = case.readings;
-    let air = case.conditions.surroundings;
-    let datum_pa = gauge_zero.unwrap_or(air).pressure().pa();
-    let scaled = |pressure: Pressure, factor: f64| match pressure {
-        Pressure::Gauge(p) => Some(p.pa() * factor + datum_pa),
-        Pressure::Absolute(p) => Some(p.pa() * factor),
-    };
-    let meant = |pressure: Pressure| match mix_up {
-        None | Some(MixUp::SwappedHoses) => scaled(pressure, 1.0),
-        Some(MixUp::KpaTypedAsPsi) => scaled(pressure, 1_000.0 / PSI_PA),
-        Some(MixUp::PsiTypedAsKpa) => scaled(pressure, PSI_PA / 1_000.0),
-        Some(MixUp::AbsoluteTypedAsGauge) => match pressure {
-            Pressure::Gauge(p) => Some(p.pa()),
-            Pressure::Absolute(_) => None,
-        },
-        Some(MixUp::GaugeTypedAsAbsolute) => match pressure {
-            Pressure::Gauge(_) => None,
-            Pressure::Absolute(p) => Some(p.pa() + datum_pa),
-        },
-        Some(MixUp::ZeroedAtSeaLevel) => match pressure {
-            Pressure::Gauge(p) => Some(p.pa() + STANDARD_PRESSURE_PA),
-            Pressure::Absolute(_) => None,
-        },
-    };
-    let moved = |reading: Option<Reading<Pressure>>| match reading {
-        None => Some(None),
-        Some(r) => {
-            let value = meant(r.value)?;
-            Some(Some(Reading {
-                value,
-                standard_uncertainty: r.standard_uncertainty,
-            }))
-        }
-    };
-    let sides = [moved(low_side)?, moved(high_side)?];
+    let sides = [low_side, high_side].map(|side| side.map(|reading| (reading, reading.value)));
+    let air_pa = case.conditions.surroundings.pressure().pa();
+    let datum_pa = gauge_zero.unwrap_or(case.conditions.surroundings).pressure().pa();
     let possible = match mix_up {
         None => true,
         Some(MixUp::SwappedHoses) => low_side.is_some() && high_side.is_some(),
         Some(MixUp::ZeroedAtSeaLevel) => {
-            let differs = libm::fabs(air.pressure().pa() - STANDARD_PRESSURE_PA) > SAME_AIR_PA;
-            gauge_zero.is_none() && differs && sides.iter().any(Option::is_some)
+            gauge_zero.is_none() && libm::fabs(air_pa - STANDARD_PRESSURE_PA) > SAME_AIR_PA
         }
         Some(
             MixUp::KpaTypedAsPsi | MixUp::PsiTypedAsKpa | MixUp::AbsoluteTypedAsGauge | MixUp::GaugeTypedAsAbsolute,
-        ) => sides.iter().any(Option::is_some),
+        ) => true,
     };
-    let [low, high] = sides;
-    match mix_up {
-        _ if !possible => None,
-        Some(MixUp::SwappedHoses) => Some([high, low]),
-        None
-        | Some(
-            MixUp::KpaTypedAsPsi
-            | MixUp::PsiTypedAsKpa
-            | MixUp::AbsoluteTypedAsGauge
-            | MixUp::GaugeTypedAsAbsolute
-            | MixUp::ZeroedAtSeaLevel,
-        ) => Some([low, high]),
+    let read = sides.iter().flatten();
+    if !possible || (mix_up.is_some() && read.count() == 0) {
+        return None;
+    }
+    let mut meant = [None; 2];
+    for (meant, side) in meant.iter_mut().zip(sides) {
+        if let Some((reading, shown)) = side {
+            *meant = Some(absolute(
+                meant_pa(shown, datum_pa, mix_up)?,
+                reading.standard_uncertainty,
+            ));
+        }
+    }
+    let [low, high] = meant;
+    Some(if mix_up == Some(MixUp::SwappedHoses) {
+        [high, low]
+    } else {
+        [low, high]
+    })
+}
+
+/// What a noted pressure was above vacuum, if a mix-up stood between; `None` when it cannot have.
+fn meant_pa(noted: Pressure, datum_pa: f64, mix_up: Option<MixUp>) -> Option<f64> {
+    let rescaled = |factor: f64| match noted {
+        Pressure::Gauge(p) => p.pa() * factor + datum_pa,
+        Pressure::Absolute(p) => p.pa() * factor,
+    };
+    match (mix_up, noted) {
+        (None | Some(MixUp::SwappedHoses), _) => Some(rescaled(1.0)),
+        (Some(MixUp::KpaTypedAsPsi), _) => Some(rescaled(1_000.0 / PSI_PA)),
+        (Some(MixUp::PsiTypedAsKpa), _) => Some(rescaled(PSI_PA / 1_000.0)),
+        (Some(MixUp::AbsoluteTypedAsGauge), Pressure::Gauge(p)) => Some(p.pa()),
+        (Some(MixUp::GaugeTypedAsAbsolute), Pressure::Absolute(p)) => Some(p.pa() + datum_pa),
+        (Some(MixUp::ZeroedAtSeaLevel), Pressure::Gauge(p)) => Some(p.pa() + STANDARD_PRESSURE_PA),
+        (Some(MixUp::AbsoluteTypedAsGauge | MixUp::ZeroedAtSeaLevel), Pressure::Absolute(_))
+        | (Some(MixUp::GaugeTypedAsAbsolute), Pressure::Gauge(_)) => None,
     }
 }
 
-/// Saturation (dew) temperature of a pressure with its uncertainty; where there is none, the end of the scale about
-/// `median_k`, and `true`.
-fn saturation_temperature(refrigerant: Refrigerant, pressure: Reading<f64>, median_k: f64) -> (Measured, bool) {
-    let Reading {
-        value: p_pa,
+fn absolute(pa: f64, standard_uncertainty: f64) -> Reading<Pressure> {
+    Reading {
+        value: AbsolutePressure::from_pa(pa).into(),
         standard_uncertainty,
-    } = pressure;
-    let Ok(t_k) = saturation::dew_temperature_k(refrigerant, p_pa) else {
-        let beyond_k = if p_pa > STANDARD_PRESSURE_PA {
-            OFF_SCALE_K
-        } else {
-            -OFF_SCALE_K
-        };
-        return (
-            Measured {
-                value: median_k + beyond_k,
-                uncertainty: 0.0,
-            },
-            true,
-        );
-    };
-    // A figure beyond the scale is no more off than its end.
-    let t_k = t_k.clamp(median_k - OFF_SCALE_K, median_k + OFF_SCALE_K);
-    let slope = [0.5, -0.5].map(|step_k| saturation::dew_pressure_pa(refrigerant, t_k + step_k));
-    let uncertainty = match slope {
-        [Ok(above), Ok(below)] => standard_uncertainty / (above - below),
-        [Err(_), _] | [_, Err(_)] => 0.0,
-    };
-    (
-        Measured {
-            value: t_k,
-            uncertainty,
-        },
-        false,
-    )
+    }
+}
+
+fn pa(reading: Reading<Pressure>) -> f64 {
+    match reading.value {
+        Pressure::Absolute(pressure) => pressure.pa(),
+        Pressure::Gauge(pressure) => pressure.pa(),
+    }
+}
+
+/// Dew temperature of a pressure above vacuum; where there is none, the end of the scale about `median_k`, and `true`.
+fn dew_k(refrigerant: Refrigerant, pressure: Reading<Pressure>, air: Surroundings, median_k: f64) -> (Estimate, bool) {
+    match dew_temperature(refrigerant, pressure, air) {
+        Ok(dew) => {
+            // A figure far beyond the scale is no more off than its end.
+            let value = dew.value.clamp(median_k - OFF_SCALE_K, median_k + OFF_SCALE_K);
+            (Estimate { value, ..dew }, false)
+        }
+        Err(_) => {
+            let beyond_k = if pa(pressure) > STANDARD_PRESSURE_PA {
+                OFF_SCALE_K
+            } else {
+                -OFF_SCALE_K
+            };
+            (
+                Estimate {
+                    value: median_k + beyond_k,
+                    standard_uncertainty: 0.0,
+                },
+                true,
+            )
+        }
+    }
 }

@@ -22,6 +22,8 @@ mod features;
 mod list;
 mod next_check;
 mod posterior;
+#[cfg(test)]
+mod sweep;
 mod verdict;
 
 pub use answer::{Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, RankedCheck, RankedFault, Verdict};
@@ -29,11 +31,12 @@ pub use case::{Case, Observations, Settings};
 pub use faults::{exists, measure};
 pub use list::List;
 
+use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;
 use crate::expected::{Bands, Healthy};
 use crate::names::{Fault, Feature, MixUp, RestFinding};
 use faults::index;
-use features::{FEATURES, Features, Measured};
+use features::{FEATURES, Features};
 use next_check::Bench;
 use posterior::{NONE, Posterior, Scene};
 
@@ -67,9 +70,10 @@ use posterior::{NONE, Posterior, Scene};
 pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     settings.check()?;
     case.conditions.check()?;
-    features::check(&case.readings, case.conditions.surroundings)?;
+    features::check(&case.readings)?;
+    let derived = derived(case)?;
     if case.conditions.at_rest() {
-        return Ok(at_rest(case, settings));
+        return Ok(at_rest(case, settings, derived));
     }
     let healthy = healthy(case)?;
     let medians_k = [healthy.low_side.median, healthy.high_side.median];
@@ -79,7 +83,14 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     let posterior = Posterior::of(case, settings, &scene, &figures, |mix_up| {
         features::running(case, medians_k, Some(mix_up))
     });
-    Ok(answer(case, settings, &scene, &figures, posterior, Some(bands)))
+    Ok(answer(
+        case,
+        settings,
+        &scene,
+        &figures,
+        posterior,
+        (derived, Some(bands)),
+    ))
 }
 
 const NOTHING: Features = Features {
@@ -104,13 +115,27 @@ fn healthy(case: &Case) -> Result<Healthy, Error> {
     })
 }
 
+/// What follows from the readings without any judgement.
+fn derived(case: &Case) -> Result<Derived, Error> {
+    let ambient = Reading::within(case.conditions.ambient, AMBIENT_ERROR_K);
+    Derived::new(
+        case.system.refrigerant,
+        &case.readings,
+        case.conditions.surroundings,
+        Some(ambient),
+    )
+}
+
+/// The largest error of an ambient temperature, K. Source: engineering judgement: sun, road and the engine nearby.
+const AMBIENT_ERROR_K: f64 = 1.5;
+
 fn answer(
     case: &Case,
     settings: &Settings,
     scene: &Scene,
     figures: &Features,
     posterior: Posterior,
-    expected: Option<Bands>,
+    (derived, expected): (Derived, Option<Bands>),
 ) -> Diagnosis {
     let bench = Bench {
         posterior: &posterior,
@@ -127,6 +152,7 @@ fn answer(
         faults,
         none_of_these: posterior.probability[NONE],
         expected,
+        derived,
         deviations,
         out_of_line,
         rest: None,
@@ -148,14 +174,14 @@ fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
 }
 
 /// A system whose engine is off: both sides at saturation while any liquid is left.
-fn at_rest(case: &Case, settings: &Settings) -> Diagnosis {
+fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Diagnosis {
     let scene = Scene::resting(case);
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
     let posterior = Posterior::of(case, settings, &scene, &judged, |mix_up| {
         figures.and(features::resting(case, Some(mix_up)))
     });
-    let mut diagnosis = answer(case, settings, &scene, &judged, posterior, None);
+    let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None));
     diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {
         Some(measured) => Some(rest_finding(measured)),
         None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
@@ -164,8 +190,8 @@ fn at_rest(case: &Case, settings: &Settings) -> Diagnosis {
 }
 
 /// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.
-fn rest_finding(measured: Measured) -> RestFinding {
-    let sound = Healthy::at_rest().widened(measured.uncertainty, measured.uncertainty);
+fn rest_finding(measured: Estimate) -> RestFinding {
+    let sound = Healthy::at_rest().widened(measured.standard_uncertainty, measured.standard_uncertainty);
     match sound.deviation(measured.value) {
         z if z < -verdict::LIMIT_95 => RestFinding::NearlyEmpty,
         z if z > verdict::LIMIT_95 => RestFinding::AirPresent,

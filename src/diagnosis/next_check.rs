@@ -10,11 +10,11 @@ use super::check_table::{CHECKS, NONE_OF_THESE_MINUTES, RECOVERY_MINUTES, REPAIR
 use super::checks::{CheckRow, Reveals, chances};
 use super::faults::index;
 use super::list::List;
-use super::posterior::{HYPOTHESES, Posterior, Scene};
+use super::posterior::{HYPOTHESES, NEGLIGIBLE, Posterior, Scene};
 use crate::names::{Check, Fault, Feature, ResultKind};
 
-/// Hypotheses below this probability do not change which check is best.
-const NEGLIGIBLE: f64 = 1e-3;
+/// From this probability of misleading gauges on, they are checked before anything else.
+const SUSPICION: f64 = 0.3;
 
 /// Standard uncertainty of a figure that is still to be read, K (or its own unit). Source: engineering judgement.
 const FUTURE_UNCERTAINTY: f64 = 1.2;
@@ -69,11 +69,24 @@ impl Bench<'_> {
                 ..blank(Check::RunAndRead, None)
             });
         }
+        if self.posterior.probability[index(Fault::GaugeError)] >= SUSPICION
+            && let Some(row) = self.open().find(|row| row.check == Check::CompareGauges)
+        {
+            // Nor with gauges that mislead.
+            let (_, outcomes) = self.judge(row, before);
+            best.push(RankedCheck {
+                minutes: row.minutes,
+                outcomes,
+                ..blank(row.check, None)
+            });
+        }
         for check in ranked
             .iter()
             .take_while(|check| check.saving.is_some_and(|saving| saving > 0.0))
         {
-            best.push(*check);
+            if best.iter().all(|known| known.check != check.check) {
+                best.push(*check);
+            }
         }
         best
     }

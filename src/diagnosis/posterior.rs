@@ -6,8 +6,9 @@ use super::checks::chances;
 use super::density::TwoPiece;
 use super::fault_table::FAULTS;
 use super::faults::{Effect, FaultRow, SEVERITIES, Toward, bit, index};
-use super::features::{FEATURES, Features, Measured, place};
+use super::features::{FEATURES, Features, place};
 use super::list::List;
+use crate::circuit::Estimate;
 use crate::expected::{Healthy, Spread};
 use crate::names::{AirSource, Fault, Feature, MixUp, Observation};
 use crate::units::in_kelvins;
@@ -26,7 +27,7 @@ const END_SPREAD_K: f64 = 1.8;
 
 /// A figure that does not move although the fault is there is the less likely the more severe the fault: the chance in
 /// the table is multiplied by this. Source: engineering judgement.
-const UNMOVED: [f64; SEVERITIES] = [1.0, 0.8, 0.4, 0.1];
+pub(super) const UNMOVED: [f64; SEVERITIES] = [1.0, 0.8, 0.4, 0.1];
 
 /// Standard deviation of each figure when the cause is none of the list, in its own unit. Source: engineering
 /// judgement: about as far as a figure can stray.
@@ -39,6 +40,9 @@ const REST_STEPS: [(f64, f64); 3] = [
     (0.0, 2.0 / 3.0),
     (1.732_050_807_568_877_2, 1.0 / 6.0),
 ];
+
+/// What is less likely than this changes no prediction.
+pub(super) const NEGLIGIBLE: f64 = 1e-3;
 
 /// Most patterns: five faults draw towards rest or move with three steps, the others with one.
 const PATTERNS: usize = Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES;
@@ -104,7 +108,7 @@ impl Scene {
     ///
     /// The size of an effect differs between vehicles. What goes all the way to rest, or to the air that enters, no
     /// longer depends on the vehicle it comes from.
-    fn moved(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread, uncertainty: f64) -> TwoPiece {
+    pub(super) fn moved(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread, uncertainty: f64) -> TwoPiece {
         let (severity, rest_k) = pattern;
         let size = effect.size[severity];
         let (shift, left, floor) = match effect.toward {
@@ -126,7 +130,7 @@ impl Scene {
     }
 
     /// The effect of a fault on a figure, where there is one.
-    fn effect(&self, row: &'static FaultRow, feature: Feature) -> Option<&'static Effect> {
+    pub(super) fn effect(&self, row: &'static FaultRow, feature: Feature) -> Option<&'static Effect> {
         row.effects
             .iter()
             .find(|effect| effect.feature == feature && effect.systems & self.bit != 0)
@@ -341,11 +345,20 @@ impl Posterior {
             return below;
         };
         let sound = about(healthy, uncertainty).below(x);
+        for (hypothesis, below) in below.iter_mut().enumerate() {
+            if self.probability[hypothesis] < NEGLIGIBLE {
+                *below = sound;
+            }
+        }
         for pattern in &self.patterns {
             let hypothesis = index(pattern.fault);
             let total = self.cumulative[hypothesis][FEATURES];
-            let effect = scene.effect(&FAULTS[hypothesis], feature);
-            let chance = match effect {
+            if self.probability[hypothesis] < NEGLIGIBLE {
+                continue;
+            }
+            let chance = match scene.effect(&FAULTS[hypothesis], feature) {
+                // A pattern that the readings rule out predicts nothing.
+                Some(_) if pattern.weight < NEGLIGIBLE * total => sound,
                 None => sound,
                 Some(effect) => {
                     let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
@@ -417,15 +430,15 @@ fn likelihoods(
 
 /// One measured figure and what moves it.
 struct Judged {
-    measured: Measured,
+    measured: Estimate,
     healthy: Spread,
     sound: f64,
     effect: Option<&'static Effect>,
 }
 
 impl Judged {
-    fn of(scene: &Scene, measured: Measured, healthy: Spread, row: &'static FaultRow, feature: Feature) -> Self {
-        let sound = about(healthy, measured.uncertainty).density(measured.value);
+    fn of(scene: &Scene, measured: Estimate, healthy: Spread, row: &'static FaultRow, feature: Feature) -> Self {
+        let sound = about(healthy, measured.standard_uncertainty).density(measured.value);
         Self {
             measured,
             healthy,
@@ -438,7 +451,12 @@ impl Judged {
         let Some(effect) = self.effect else {
             return self.sound;
         };
-        let moved = scene.moved(effect, (severity, rest_k), self.healthy, self.measured.uncertainty);
+        let moved = scene.moved(
+            effect,
+            (severity, rest_k),
+            self.healthy,
+            self.measured.standard_uncertainty,
+        );
         mixed(effect, severity, self.sound, moved.density(self.measured.value))
     }
 }

@@ -86,11 +86,11 @@ pub(super) fn deviations(figures: &Features, scene: &Scene) -> List<Deviation, F
     for feature in Feature::ALL {
         let i = place(feature);
         if let (Some(measured), Some(expected)) = (figures.measured[i], scene.healthy[i]) {
-            let with_instrument = expected.widened(measured.uncertainty, measured.uncertainty);
+            let with_instrument = expected.widened(measured.standard_uncertainty, measured.standard_uncertainty);
             deviations.push(Deviation {
                 feature,
                 measured: measured.value,
-                standard_uncertainty: measured.uncertainty,
+                standard_uncertainty: measured.standard_uncertainty,
                 expected,
                 deviation: with_instrument.deviation(measured.value),
             });

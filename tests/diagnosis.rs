@@ -1,0 +1,404 @@
+//! The diagnosis argues openly, refuses what cannot be, and knows when it does not know.
+
+#![allow(clippy::unwrap_used)] // a test ends that way
+
+use coldloop::circuit::{Gauge, Reading, Readings};
+use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::expected::{Bands, PressureTable, TableRow};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, celsius, fahrenheit, kelvins,
+};
+use coldloop::vehicle::{Conditions, System};
+use coldloop::{
+    Caution, Check, Compressor, ErrorKind, Expansion, Fault, Feature, MixUp, Observation, QualityNote, Quantity,
+    Refrigerant, RestFinding, Thermometer, VerdictKind,
+};
+use proptest::prelude::*;
+
+fn van(place: Surroundings) -> Case {
+    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    let mut conditions = Conditions::new(fahrenheit(74.0), place);
+    conditions.running_s = Some(720.0);
+    Case::new(system, conditions, Readings::default())
+}
+
+fn psig(low: f64, high: f64) -> [Pressure; 2] {
+    [
+        GaugePressure::from_psig(low).into(),
+        GaugePressure::from_psig(high).into(),
+    ]
+}
+
+fn with(mut case: Case, [low, high]: [Pressure; 2], vent_f: Option<f64>) -> Case {
+    case.readings.low_side = Some(Reading::<Pressure>::new(low, Gauge::LOW_SIDE));
+    case.readings.high_side = Some(Reading::<Pressure>::new(high, Gauge::HIGH_SIDE));
+    case.readings.vent = vent_f.map(|f| Reading::<Temperature>::new(fahrenheit(f), Thermometer::PocketDigital));
+    case
+}
+
+fn judged(case: &Case) -> Diagnosis {
+    diagnose(case, &Settings::default()).unwrap()
+}
+
+fn sound_at_sea_level() -> Case {
+    with(van(Surroundings::SEA_LEVEL), psig(40.0, 170.0), Some(41.0))
+}
+
+fn worn() -> Case {
+    with(van(Surroundings::SEA_LEVEL), psig(70.0, 125.0), Some(64.0))
+}
+
+#[test]
+fn contributions_add_up_to_the_log_odds() {
+    let mut case = worn();
+    case.readings.suction_line = Some(Reading::<Temperature>::new(celsius(26.0), Thermometer::ClampThermistor));
+    case.readings.liquid_line = Some(Reading::<Temperature>::new(celsius(35.0), Thermometer::ClampThermistor));
+    case.observations = case
+        .observations
+        .with(Observation::HubTurnsFreely, true)
+        .with(Observation::SightGlassBubbles, false);
+    let answer = judged(&case);
+    for one in &answer.faults {
+        for other in &answer.faults {
+            let because = answer.because(one.fault, other.fault);
+            let sum: f64 = because.iter().map(|contribution| contribution.log_odds).sum();
+            let odds = (one.probability / other.probability).ln();
+            assert!(
+                (sum - odds).abs() < 1e-9 * (1.0 + odds.abs()),
+                "{} {}: {sum} {odds}",
+                one.fault,
+                other.fault
+            );
+            assert_eq!(because.len(), 1 + 5 + 2); // prior, five figures, two answers
+        }
+    }
+    let total: f64 = answer.faults.iter().map(|ranked| ranked.probability).sum();
+    assert!((total + answer.none_of_these - 1.0).abs() < 1e-12);
+}
+
+#[test]
+fn faults_that_the_system_cannot_have_are_not_named() {
+    let mut case = worn();
+    case.system.expansion = Expansion::OrificeTube;
+    case.system.compressor = Compressor::Electric;
+    let answer = judged(&case);
+    for absent in [
+        Fault::ExpansionValveStuckOpen,
+        Fault::ExpansionValveStuckClosed,
+        Fault::ClutchNotEngaged,
+        Fault::ClutchSlipping,
+    ] {
+        assert!(answer.ranked(absent).is_none(), "{absent}");
+        assert!(answer.because(absent, Fault::Undercharge).is_empty());
+    }
+    assert!(answer.ranked(Fault::OrificeRestricted).is_some());
+    assert!(judged(&worn()).ranked(Fault::OrificeRestricted).is_none());
+    for check in answer.next_checks.iter().map(|check| check.check) {
+        assert!(
+            ![
+                Check::TurnHub,
+                Check::WatchClutch,
+                Check::LookAtSightGlass,
+                Check::WarmAndChillBulb
+            ]
+            .contains(&check)
+        );
+    }
+}
+
+#[test]
+fn a_reading_that_was_not_taken_argues_nothing() {
+    let without = judged(&with(van(Surroundings::SEA_LEVEL), psig(70.0, 125.0), None));
+    assert!(
+        without
+            .because(Fault::WornCompressor, Fault::NoFault)
+            .iter()
+            .all(|c| { c.evidence != coldloop::diagnosis::Evidence::Feature(Feature::Vent) })
+    );
+    assert!(without.quality.contains(&QualityNote::FewReadings));
+    let nothing = judged(&van(Surroundings::SEA_LEVEL));
+    assert_eq!(nothing.verdict.kind, VerdictKind::NotEnoughEvidence);
+    assert!(!nothing.next_checks.is_empty());
+}
+
+#[test]
+fn swapped_hoses_and_wrong_units_are_recognised_for_what_they_are() {
+    let place = Surroundings::SEA_LEVEL;
+    let absolute = |psia: f64| Pressure::from(AbsolutePressure::from_psia(psia));
+    for (pressures, mix_up) in [
+        (psig(175.0, 40.0), MixUp::SwappedHoses),
+        (psig(275.0, 1_200.0), MixUp::KpaTypedAsPsi),
+        (
+            [
+                GaugePressure::from_kpa(40.0).into(),
+                GaugePressure::from_kpa(175.0).into(),
+            ],
+            MixUp::PsiTypedAsKpa,
+        ),
+        ([absolute(40.0), absolute(175.0)], MixUp::GaugeTypedAsAbsolute),
+    ] {
+        let answer = judged(&with(van(place), pressures, Some(41.0)));
+        let (found, probability) = answer.mix_up.unwrap();
+        assert_eq!(found, mix_up);
+        if mix_up != MixUp::GaugeTypedAsAbsolute {
+            assert_eq!(*answer.verdict.faults, [Fault::GaugeError], "{mix_up}");
+            assert!(probability > 0.9);
+            assert_eq!(answer.next_checks[0].check, Check::CompareGauges);
+        }
+    }
+}
+
+#[test]
+fn a_pressure_without_saturation_is_judged_and_noted_and_never_panics() {
+    let answer = judged(&with(van(Surroundings::SEA_LEVEL), psig(275.0, 1_200.0), Some(41.0)));
+    assert!(answer.quality.contains(&QualityNote::OffScale));
+    assert!(answer.derived.high_dew_k.is_none());
+}
+
+#[test]
+fn what_cannot_be_is_refused_by_name() {
+    let settings = Settings::default();
+    let refused = |case: &Case| diagnose(case, &settings).unwrap_err();
+    let mut nan = sound_at_sea_level();
+    nan.readings.vent = Some(Reading {
+        value: kelvins(f64::NAN),
+        standard_uncertainty: 0.5,
+    });
+    assert_eq!(
+        (refused(&nan).kind, refused(&nan).quantity),
+        (ErrorKind::NotFinite, Quantity::Temperature)
+    );
+    let vacuum = with(van(Surroundings::SEA_LEVEL), psig(-15.0, 100.0), None);
+    assert_eq!(refused(&vacuum).kind, ErrorKind::OutOfRange);
+    let mut polar = sound_at_sea_level();
+    polar.conditions.ambient = celsius(-20.0);
+    assert_eq!(
+        (refused(&polar).kind, refused(&polar).quantity),
+        (ErrorKind::OutOfRange, Quantity::Temperature)
+    );
+    let mut humid = sound_at_sea_level();
+    humid.conditions.relative_humidity = Some(60.0);
+    assert_eq!(refused(&humid).quantity, Quantity::RelativeHumidity);
+    let unsettable = settings.with_prior(Fault::Undercharge, f64::NAN);
+    assert_eq!(diagnose(&worn(), &unsettable).unwrap_err().kind, ErrorKind::NotFinite);
+}
+
+#[test]
+fn readings_that_nothing_explains_are_called_so() {
+    let answer = judged(&with(van(Surroundings::SEA_LEVEL), psig(110.0, 400.0), Some(37.0)));
+    assert_eq!(answer.verdict.kind, VerdictKind::NothingFits);
+    assert!(answer.none_of_these > 0.5 && answer.verdict.faults.is_empty());
+}
+
+#[test]
+fn three_causes_of_a_high_high_side_cannot_be_told_apart_by_pressures() {
+    let mut case = with(van(Surroundings::SEA_LEVEL), psig(50.0, 320.0), Some(52.0));
+    case.conditions.ambient = fahrenheit(85.0);
+    let answer = judged(&case);
+    assert_eq!(answer.verdict.kind, VerdictKind::CannotTell);
+    for listed in [Fault::CondenserAirflowLoss, Fault::Overcharge, Fault::NonCondensables] {
+        assert!(answer.verdict.faults.contains(&listed), "{listed}");
+    }
+    assert_eq!(answer.verdict.parting_check, Some(Check::ReadLiquidLine));
+    // 320 psig condenses R-134a at 73.7 °C
+    let with_line = |c: f64| {
+        let mut case = case;
+        case.readings.liquid_line = Some(Reading::<Temperature>::new(celsius(c), Thermometer::ClampThermistor));
+        judged(&case).faults[0].fault
+    };
+    assert_eq!(with_line(67.5), Fault::CondenserAirflowLoss);
+    assert!([Fault::Overcharge, Fault::NonCondensables].contains(&with_line(55.0)));
+}
+
+#[test]
+fn a_system_at_rest_tells_only_what_its_pressure_can() {
+    let at_rest = |low: f64, high: f64| {
+        let mut case = with(van(Surroundings::SEA_LEVEL), psig(low, high), None);
+        case.conditions.engine_speed_hz = Some(0.0);
+        judged(&case)
+    };
+    // R-134a at 23.3 °C: 632 kPa, 77 psig
+    let full = at_rest(77.0, 78.0);
+    assert_eq!(full.rest, Some(RestFinding::Consistent));
+    assert_eq!(full.verdict.kind, VerdictKind::NotEnoughEvidence);
+    assert_eq!(full.next_checks[0].check, Check::RunAndRead);
+    assert!(full.expected.is_none() && full.quality.contains(&QualityNote::AtRest));
+    let empty = at_rest(20.0, 20.0);
+    assert_eq!(empty.rest, Some(RestFinding::NearlyEmpty));
+    assert_eq!(empty.faults[0].fault, Fault::Undercharge);
+    let air = at_rest(125.0, 125.0);
+    assert_eq!(air.rest, Some(RestFinding::AirPresent));
+    assert_eq!(air.faults[0].fault, Fault::NonCondensables);
+    assert_eq!(at_rest(60.0, 110.0).rest, Some(RestFinding::NotEqualised));
+}
+
+#[test]
+fn the_same_vehicle_is_judged_alike_at_1600_m() {
+    let high_up = Surroundings::at_altitude(1_600.0).unwrap();
+    let bands = |place| Bands::of(&van(place).system, &van(place).conditions).unwrap();
+    let (below, above) = (bands(Surroundings::SEA_LEVEL), bands(high_up));
+    // The same saturation temperature is 17.8 kPa more on a gauge in thinner air.
+    let rise_kpa = above.low_side.median.kpa() - below.low_side.median.kpa();
+    assert!((rise_kpa - 17.8).abs() < 0.8, "{rise_kpa}");
+    assert!(above.high_side.median > below.high_side.median);
+    let shifted = |low: f64, high: f64| psig(low + 2.6, high + 2.6);
+    assert_eq!(
+        judged(&with(van(high_up), shifted(40.0, 182.0), Some(41.0)))
+            .verdict
+            .kind,
+        VerdictKind::Healthy
+    );
+    let sick = judged(&with(van(high_up), shifted(70.0, 128.0), Some(64.0)));
+    assert_eq!(*sick.verdict.faults, [Fault::WornCompressor]);
+    assert!(sick.quality.contains(&QualityNote::GaugeZeroUnknown));
+}
+
+/// A gauge zeroed at sea level shows 17.8 kPa too little at 1,600 m, which is 1.3 K of R-134a on the low side.
+#[test]
+fn a_known_zero_is_taken_into_account() {
+    let high_up = Surroundings::at_altitude(1_600.0).unwrap();
+    let mut told = with(van(high_up), psig(40.0, 180.0), Some(41.0));
+    let untold = judged(&told);
+    told.readings.gauge_zero = Some(Surroundings::SEA_LEVEL);
+    let answer = judged(&told);
+    let low_side = |answer: &Diagnosis| answer.deviations[0].measured;
+    let difference_k = low_side(&answer) - low_side(&untold);
+    assert!((1.1..1.6).contains(&difference_k), "{difference_k}");
+    assert!(!answer.quality.contains(&QualityNote::GaugeZeroUnknown));
+}
+
+#[test]
+fn a_vehicles_own_table_replaces_the_bands_of_all() {
+    let kpa = |low: f64, high: f64| (GaugePressure::from_kpa(low), GaugePressure::from_kpa(high));
+    let row = |c: f64, low, high| TableRow {
+        ambient: celsius(c),
+        low_side: low,
+        high_side: high,
+    };
+    let rows = [
+        row(15.0, kpa(150.0, 200.0), kpa(700.0, 900.0)),
+        row(25.0, kpa(170.0, 220.0), kpa(900.0, 1_100.0)),
+        row(35.0, kpa(190.0, 240.0), kpa(1_200.0, 1_500.0)),
+    ];
+    let table = PressureTable::new(&rows, Surroundings::SEA_LEVEL).unwrap();
+    let mut case = with(van(Surroundings::SEA_LEVEL), psig(40.0, 170.0), Some(41.0));
+    case.conditions.ambient = celsius(30.0);
+    assert!(judged(&case).quality.contains(&QualityNote::GenericBand));
+    case.own_table = Some(table);
+    let answer = judged(&case);
+    let bands = answer.expected.unwrap();
+    assert!((bands.low_side.low_95.kpa() - 180.0).abs() < 0.5 && (bands.low_side.high_95.kpa() - 230.0).abs() < 0.5);
+    assert!(
+        (bands.high_side.low_95.kpa() - 1_050.0).abs() < 1.0 && (bands.high_side.high_95.kpa() - 1_300.0).abs() < 1.0
+    );
+    assert!(!answer.quality.contains(&QualityNote::GenericBand));
+    case.conditions.ambient = celsius(38.0);
+    assert_eq!(diagnose(&case, &Settings::default()).unwrap_err().high, 308.15); // the last row
+
+    let refused = |rows: &[TableRow]| PressureTable::new(rows, Surroundings::SEA_LEVEL).unwrap_err();
+    assert_eq!(refused(&[rows[0], rows[2], rows[1]]).row, 2);
+    assert_eq!(
+        refused(&[rows[0], row(25.0, kpa(220.0, 170.0), kpa(900.0, 1_100.0))]).row,
+        1
+    );
+    assert_eq!(refused(&[row(15.0, kpa(f64::NAN, 1.0), kpa(1.0, 2.0)), rows[1]]).row, 0);
+    assert_eq!(refused(&rows[..1]).error.quantity, Quantity::Rows);
+    assert_eq!(refused(&[rows[0]; 30]).error.quantity, Quantity::Rows);
+}
+
+#[test]
+fn priors_are_the_users_own() {
+    let case = with(van(Surroundings::SEA_LEVEL), psig(50.0, 250.0), Some(46.0));
+    let fleet_of_dusty_roads = Settings::default().with_prior(Fault::CondenserAirflowLoss, 1.0);
+    let share = |settings| {
+        diagnose(&case, &settings)
+            .unwrap()
+            .probability_of(&[Fault::CondenserAirflowLoss])
+    };
+    assert!(share(fleet_of_dusty_roads) > 2.0 * share(Settings::default()));
+    assert_eq!(
+        share(Settings::default().with_prior(Fault::CondenserAirflowLoss, 0.0)),
+        0.0
+    );
+}
+
+#[test]
+fn checks_are_worth_what_they_save_and_each_outcome_is_told() {
+    let answer = judged(&worn());
+    assert!(!answer.next_checks.is_empty());
+    let mut last = f64::INFINITY;
+    for check in &answer.next_checks {
+        let saving = check.saving.unwrap();
+        assert!(saving > 0.0 && saving <= last);
+        last = saving;
+        let total: f64 = check.outcomes.iter().map(|outcome| outcome.probability).sum();
+        assert!((total - 1.0).abs() < 1e-9, "{}: {total}", check.check);
+    }
+    // Whoever is sure does not look further: a free-spinning hub leaves little to save.
+    let mut certain = worn();
+    certain.observations = certain
+        .observations
+        .with(Observation::HubTurnsFreely, true)
+        .with(Observation::ClutchEngaged, true)
+        .with(Observation::SpeedLowersLowSide, false);
+    let best = |answer: &Diagnosis| answer.next_checks.first().and_then(|check| check.saving).unwrap_or(0.0);
+    assert!(best(&judged(&certain)) < best(&answer));
+}
+
+#[test]
+fn cautions_follow_the_refrigerant_and_the_drive() {
+    let mut case = sound_at_sea_level();
+    assert!(!judged(&case).cautions.contains(&Caution::Flammable));
+    assert!(judged(&case).cautions.contains(&Caution::MovingParts));
+    case.system.refrigerant = Refrigerant::R1234yf;
+    case.system.compressor = Compressor::Electric;
+    let cautions = judged(&case).cautions;
+    assert!(cautions.contains(&Caution::Flammable) && cautions.contains(&Caution::HighVoltage));
+    for always in [
+        Caution::Pressure,
+        Caution::Frostbite,
+        Caution::NoVenting,
+        Caution::LocalRules,
+    ] {
+        assert!(cautions.contains(&always));
+    }
+}
+
+#[test]
+fn a_system_that_has_just_started_is_judged_more_mildly() {
+    let mut case = with(van(Surroundings::SEA_LEVEL), psig(40.0, 170.0), Some(60.0));
+    let settled = judged(&case).probability_of(&[Fault::NoFault]);
+    case.conditions.running_s = Some(60.0);
+    let early = judged(&case);
+    let milder = early.probability_of(&[Fault::NoFault]);
+    assert!(milder > 2.5 * settled, "{milder} {settled}");
+    assert!(early.quality.contains(&QualityNote::NotSettled));
+}
+
+proptest! {
+    #[test]
+    fn any_input_gives_an_answer_or_an_error(
+        low in -2e5..5e6f64, high in -2e5..5e7f64, vent in 150.0..500.0f64, line in 150.0..500.0f64,
+        ambient in 200.0..350.0f64, altitude in -500.0..9_000.0f64, humidity in -0.2..1.2f64,
+        system in 0usize..8, speed in -1.0..80.0f64, yf in any::<bool>(), answers in any::<u64>(),
+    ) {
+        let refrigerant = if yf { Refrigerant::R1234yf } else { Refrigerant::R134a };
+        let system = System::new(refrigerant, Expansion::ALL[system / 4], Compressor::ALL[system % 4]);
+        let mut conditions = Conditions::new(kelvins(ambient), Surroundings::at_altitude(altitude).unwrap());
+        conditions.relative_humidity = Some(humidity);
+        conditions.engine_speed_hz = (speed > 0.0).then_some(speed);
+        let mut case = Case::new(system, conditions, Readings::default());
+        case = with(case, [GaugePressure::from_pa(low).into(), GaugePressure::from_pa(high).into()], None);
+        case.readings.vent = Some(Reading { value: kelvins(vent), standard_uncertainty: 0.5 });
+        case.readings.liquid_line = Some(Reading { value: kelvins(line), standard_uncertainty: 1.0 });
+        for (place, observation) in Observation::ALL.into_iter().enumerate() {
+            if answers >> place & 1 == 1 {
+                case.observations = case.observations.with(observation, answers >> (place + 20) & 1 == 1);
+            }
+        }
+        if let Ok(answer) = diagnose(&case, &Settings::default()) {
+            let total: f64 = answer.faults.iter().map(|ranked| ranked.probability).sum();
+            prop_assert!((total + answer.none_of_these - 1.0).abs() < 1e-9);
+        }
+    }
+}
