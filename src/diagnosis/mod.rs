@@ -22,6 +22,7 @@ mod features;
 mod list;
 mod next_check;
 mod posterior;
+mod scene;
 #[cfg(test)]
 mod sweep;
 mod verdict;
@@ -38,7 +39,8 @@ use crate::names::{Fault, Feature, MixUp, RestFinding};
 use faults::index;
 use features::{FEATURES, Features};
 use next_check::Bench;
-use posterior::{NONE, Posterior, Scene};
+use posterior::{NONE, Posterior};
+use scene::Scene;
 
 /// What explains these readings?
 ///

@@ -10,7 +10,8 @@ use super::check_table::{CHECKS, NONE_OF_THESE_MINUTES, RECOVERY_MINUTES, REPAIR
 use super::checks::{CheckRow, Reveals, chances};
 use super::faults::index;
 use super::list::List;
-use super::posterior::{HYPOTHESES, NEGLIGIBLE, Posterior, Scene};
+use super::posterior::{HYPOTHESES, NEGLIGIBLE, Posterior};
+use super::scene::Scene;
 use crate::names::{Check, Fault, Feature, ResultKind};
 
 /// From this probability of misleading gauges on, they are checked before anything else.

@@ -1,0 +1,125 @@
+//! Where a vehicle stands, as the likelihoods see it.
+
+use super::case::Case;
+use super::density::TwoPiece;
+use super::faults::{Effect, FaultRow, Toward, bit};
+use super::features::{FEATURES, place};
+use crate::expected::{Healthy, Spread};
+use crate::names::{AirSource, Feature};
+use crate::units::in_kelvins;
+
+/// The size of an effect differs between vehicles by this share of itself. Source: engineering judgement.
+const EFFECT_SPREAD: f64 = 0.3;
+
+/// Parts of a system that does not pump, and the air of a vehicle, differ in temperature by this much, K. Source:
+/// engineering judgement.
+const END_SPREAD_K: f64 = 1.8;
+
+/// Standard deviation of each figure when the cause is none of the list, in its own unit. Source: engineering
+/// judgement: about as far as a figure can stray.
+const ANYTHING: [f64; FEATURES] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0, 12.0];
+
+/// Where a vehicle stands, as the likelihoods see it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Scene {
+    /// The bit of the system in the masks of the tables.
+    pub(super) bit: u8,
+    ambient_k: f64,
+    inlet_k: f64,
+    /// What a sound system shows; `None` for a figure that cannot be judged here.
+    pub(super) healthy: [Option<Spread>; FEATURES],
+}
+
+impl Scene {
+    /// A running system.
+    pub(super) fn running(case: &Case, healthy: &Healthy) -> Self {
+        let mut spreads = [None; FEATURES];
+        spreads[place(Feature::LowSide)] = Some(healthy.low_side);
+        spreads[place(Feature::HighSide)] = Some(healthy.high_side);
+        spreads[place(Feature::Vent)] = Some(healthy.vent);
+        spreads[place(Feature::Superheat)] = Some(healthy.superheat);
+        spreads[place(Feature::Subcooling)] = Some(healthy.subcooling);
+        spreads[place(Feature::DischargeSuperheat)] = Some(healthy.discharge_superheat);
+        spreads[place(Feature::ClutchCycles)] = healthy.clutch_cycles;
+        Self::of(case, spreads)
+    }
+
+    /// A system at rest.
+    pub(super) fn resting(case: &Case) -> Self {
+        let mut spreads = [None; FEATURES];
+        spreads[place(Feature::RestPressure)] = Some(Healthy::at_rest());
+        Self::of(case, spreads)
+    }
+
+    fn of(case: &Case, healthy: [Option<Spread>; FEATURES]) -> Self {
+        let ambient_k = in_kelvins(case.conditions.ambient);
+        let cabin_k = case.readings.cabin.map(|reading| in_kelvins(reading.value));
+        let inlet_k = match (case.conditions.air_source, cabin_k) {
+            (Some(AirSource::Recirculated), Some(cabin_k)) => cabin_k,
+            (Some(AirSource::Recirculated), None) | (Some(AirSource::Fresh) | None, _) => ambient_k,
+        };
+        Self {
+            bit: bit(&case.system),
+            ambient_k,
+            inlet_k,
+            healthy,
+        }
+    }
+
+    /// Whether a figure means nothing in this system or state.
+    pub(super) fn cannot_judge(&self, feature: Feature) -> bool {
+        self.healthy[place(feature)].is_none()
+    }
+
+    /// The limits of a sound system, `quantile` standard deviations below and above the median.
+    pub(super) fn limits(&self, feature: Feature, quantile: f64) -> (f64, f64) {
+        self.healthy[place(feature)].map_or((0.0, 0.0), |healthy| (healthy.at(-quantile), healthy.at(quantile)))
+    }
+
+    /// A figure moved by an effect, as an instrument shows it.
+    ///
+    /// The size of an effect differs between vehicles. What goes all the way to rest, or to the air that enters, no
+    /// longer depends on the vehicle it comes from.
+    pub(super) fn moved(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread, uncertainty: f64) -> TwoPiece {
+        let (severity, rest_k) = pattern;
+        let size = effect.size[severity];
+        let (shift, left, floor) = match effect.toward {
+            Toward::Nothing => (size, 1.0, 0.0),
+            Toward::Rest(above_k) => (
+                size * (self.ambient_k + above_k + rest_k - healthy.median),
+                1.0 - size,
+                END_SPREAD_K,
+            ),
+            Toward::Inlet => {
+                let way_k = f64::max(self.inlet_k - healthy.median, LEAST_DIFFERENCE_K);
+                (size * way_k, 1.0 - f64::max(size, 0.0), END_SPREAD_K)
+            }
+        };
+        let spread = EFFECT_SPREAD * shift * left;
+        let added = uncertainty * uncertainty + spread * spread + size * size * floor * floor;
+        let side = |sd: f64| libm::sqrt(sd * sd * left * left + added);
+        TwoPiece::new(healthy.median + shift, side(healthy.down), side(healthy.up))
+    }
+
+    /// The effect of a fault on a figure, where there is one.
+    pub(super) fn effect(&self, row: &'static FaultRow, feature: Feature) -> Option<&'static Effect> {
+        row.effects
+            .iter()
+            .find(|effect| effect.feature == feature && effect.systems & self.bit != 0)
+    }
+}
+
+/// Losing all capacity warms the vent by at least this much, K: the vent of a sound system is that much cooler than
+/// its air even in mild weather.
+const LEAST_DIFFERENCE_K: f64 = 5.0;
+
+/// A sound system as an instrument shows it.
+pub(super) fn about(healthy: Spread, uncertainty: f64) -> TwoPiece {
+    let side = |sd: f64| libm::sqrt(sd * sd + uncertainty * uncertainty);
+    TwoPiece::new(healthy.median, side(healthy.down), side(healthy.up))
+}
+
+/// A figure when the cause is none of the list.
+pub(super) fn anything(figure: usize, healthy: Spread) -> TwoPiece {
+    TwoPiece::new(healthy.median, ANYTHING[figure], ANYTHING[figure])
+}
