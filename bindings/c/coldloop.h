@@ -384,6 +384,40 @@ uint32_t coldloop_subcooling(uint32_t refrigerant,
                              double *subcooling_k,
                              struct coldloop_error *error);
 
+/* ----------------------------------------------------------------------------
+ * Diagnosis
+ *
+ * One call with text on both sides, for every language that can pass a string. The readings are a JSON object of the
+ * same shape as a readings file: "system", "conditions", "readings", "observations"; a quantity is text with its unit,
+ * and a pressure says its datum:
+ *
+ *     const char *readings =
+ *         "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
+ *         " \"conditions\": {\"ambient\": \"74 degF\", \"altitude\": \"1600 m\"},"
+ *         " \"readings\": {\"low_side\": \"37 psig\", \"high_side\": \"172 psig\", \"vent\": \"40 degF\"}}";
+ *     size_t length;
+ *     char answer[65536];
+ *     uint32_t status = coldloop_diagnose(readings, answer, sizeof answer, &length, NULL);
+ *
+ * The answer is one JSON object: "verdict", "faults" with their odds and reasons, "expected", "derived",
+ * "next_checks", "cautions", "quality". Readings that cannot be read are refused: the status says why, and the answer
+ * is {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
+ */
+
+// Diagnoses a vehicle from its readings.
+//
+// At most `capacity` bytes are written to `answer`, the zero byte included, and `length` (may be NULL) receives the
+// length of the whole answer without it, as snprintf tells it: when `length` is not less than `capacity` the answer
+// was cut, and a second call with length + 1 bytes has all of it. `answer` may be NULL to ask for the length.
+//
+// Errors: every kind that a readings file can be refused for; NULL_POINTER, NOT_UTF8 and INTERNAL leave the answer
+// empty.
+uint32_t coldloop_diagnose(const char *readings_json,
+                           char *answer,
+                           size_t capacity,
+                           size_t *length,
+                           struct coldloop_error *error);
+
 #ifdef __cplusplus
 }  // extern "C"
 #endif  // __cplusplus

@@ -8,6 +8,7 @@
 pub mod air;
 mod boundary;
 pub mod circuit;
+pub mod diagnosis;
 pub mod error;
 pub mod names;
 pub mod refrigerant;

@@ -1,20 +1,21 @@
 //! From the library's error to the Python exception of its kind.
 
+use coldloop::Error;
+use coldloop::intake::Refusal;
 use pyo3::prelude::*;
 
 /// The exception for an error; an import that fails is raised instead.
-pub(crate) fn raised(py: Python<'_>, error: coldloop::Error) -> PyErr {
-    exception(py, error).map_or_else(|failure| failure, PyErr::from_value)
+pub(crate) fn raised(py: Python<'_>, error: Error) -> PyErr {
+    exception(py, error, &error.to_string(), "").map_or_else(|failure| failure, PyErr::from_value)
 }
 
-fn exception(py: Python<'_>, error: coldloop::Error) -> PyResult<Bound<'_, PyAny>> {
+/// The exception for a refused entry of the readings.
+pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
+    exception(py, refusal.error, &refusal.to_string(), &refusal.key).map_or_else(|failure| failure, PyErr::from_value)
+}
+
+fn exception<'py>(py: Python<'py>, error: Error, message: &str, key: &str) -> PyResult<Bound<'py, PyAny>> {
     let classes = py.import("coldloop._errors")?.getattr("BY_CODE")?;
     let class = classes.get_item(error.kind.code())?;
-    class.call1((
-        error.to_string(),
-        error.quantity.id(),
-        error.value,
-        error.low,
-        error.high,
-    ))
+    class.call1((message, error.quantity.id(), error.value, error.low, error.high, key))
 }

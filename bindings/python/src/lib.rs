@@ -6,6 +6,7 @@
 mod air;
 mod arrays;
 mod circuit;
+mod diagnosis;
 mod errors;
 mod saturation;
 
@@ -19,6 +20,8 @@ mod _core {
     use super::air::{absolute_pressure, standard_pressure};
     #[pymodule_export]
     use super::circuit::{subcooling, superheat};
+    #[pymodule_export]
+    use super::diagnosis::diagnose;
     #[pymodule_export]
     use super::saturation::{bubble_pressure, bubble_temperature, dew_pressure, dew_temperature};
     #[pymodule_export]

@@ -26,7 +26,7 @@ const STATUS: [(u32, &str, &str); 5] = [
 ];
 
 /// The chapters of the header in reading order: files in `bindings/c/src`.
-const CHAPTERS: [&str; 7] = [
+const CHAPTERS: [&str; 8] = [
     "names",
     "version",
     "error",
@@ -34,6 +34,7 @@ const CHAPTERS: [&str; 7] = [
     "saturation",
     "air",
     "circuit",
+    "diagnosis",
 ];
 
 /// Writes `bindings/c/src/names.rs` and `bindings/c/coldloop.h`.

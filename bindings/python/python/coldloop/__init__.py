@@ -11,6 +11,8 @@ from coldloop._air import standard_pressure as standard_pressure
 from coldloop._circuit import subcooling as subcooling
 from coldloop._circuit import superheat as superheat
 from coldloop._core import __version__ as __version__
+from coldloop._diagnosis import Diagnosis as Diagnosis
+from coldloop._diagnosis import diagnose as diagnose
 from coldloop._errors import *  # noqa: F403
 from coldloop._refrigerant import Refrigerant as Refrigerant
 from coldloop._refrigerant import refrigerants as refrigerants

@@ -10,17 +10,27 @@ from typing import ClassVar
 class ColdloopError(Exception):
     """Any refusal of the library.
 
-    ``quantity`` names what it concerns; ``value``, ``low`` and ``high`` are in SI, NaN where they do not apply.
+    ``quantity`` names what it concerns; ``value``, ``low`` and ``high`` are in SI, NaN where they do not apply; ``key``
+    is the entry of the readings that was refused, empty elsewhere.
     """
 
     code: ClassVar[int] = 0
 
-    def __init__(self, message: str, quantity: str = "", value: float = nan, low: float = nan, high: float = nan):
-        super().__init__(message, quantity, value, low, high)
+    def __init__(
+        self,
+        message: str,
+        quantity: str = "",
+        value: float = nan,
+        low: float = nan,
+        high: float = nan,
+        key: str = "",
+    ):
+        super().__init__(message, quantity, value, low, high, key)
         self.quantity = quantity
         self.value = value
         self.low = low
         self.high = high
+        self.key = key
 
     def __str__(self) -> str:
         return str(self.args[0])

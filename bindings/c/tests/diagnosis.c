@@ -1,0 +1,98 @@
+/* One string in, one string out: the verdict, the refusal, the truncation, and mangled text that must not do harm. */
+
+#include "check.h"
+#include "coldloop.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* Common practice, no source: a worn compressor shows a high low side and a low high side, and the vent stays warm. */
+static const char *worn =
+    "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
+    " \"conditions\": {\"ambient\": \"74 °F\", \"altitude\": \"0 m\"},"
+    " \"readings\": {\"low_side\": \"70 psig\", \"high_side\": \"125 psig\", \"vent\": \"63 °F\"}}";
+
+static char answer[262144];
+
+static void a_verdict_comes_back_as_json(void)
+{
+    size_t length = 0;
+    CHECK(coldloop_diagnose(worn, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(length == strlen(answer) && length > 100);
+    CHECK(strncmp(answer, "{\"verdict\":", 11) == 0);
+    CHECK(strstr(answer, "worn-compressor") != NULL);
+}
+
+static void a_refusal_says_what_to_write(void)
+{
+    size_t length = 0;
+    coldloop_error error;
+    char bare[512];
+    error.size = sizeof error;
+    strcpy(bare, worn);
+    memcpy(strstr(bare, "70 psig"), "70 psi\"", 7);
+    *(strstr(bare, "70 psi\"") + 7) = ' ';
+    CHECK(coldloop_diagnose(bare, answer, sizeof answer, &length, &error) == COLDLOOP_STATUS_MISSING_DATUM);
+    CHECK(error.status == COLDLOOP_STATUS_MISSING_DATUM);
+    CHECK(length == strlen(answer));
+    CHECK(strstr(answer, "\"refused\"") != NULL && strstr(answer, "readings.low_side") != NULL);
+    CHECK(strstr(answer, "psig") != NULL);
+}
+
+static void a_short_buffer_is_told_the_length(void)
+{
+    size_t whole = 0, cut = 0;
+    char small[16];
+    CHECK(coldloop_diagnose(worn, NULL, 0, &whole, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_diagnose(worn, small, sizeof small, &cut, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(whole == cut && whole > sizeof small);
+    CHECK(strlen(small) == sizeof small - 1);
+    CHECK(coldloop_diagnose(worn, answer, whole + 1, &cut, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strlen(answer) == whole && strncmp(answer, small, sizeof small - 1) == 0);
+}
+
+static void what_is_no_text_leaves_no_answer(void)
+{
+    size_t length = 99;
+    answer[0] = 'x';
+    CHECK(coldloop_diagnose(NULL, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_NULL_POINTER);
+    CHECK(length == 0 && answer[0] == '\0');
+    CHECK(coldloop_diagnose("\xff", answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_NOT_UTF8);
+    CHECK(length == 0 && answer[0] == '\0');
+    CHECK(coldloop_diagnose("", answer, sizeof answer, NULL, NULL) != COLDLOOP_STATUS_OK);
+    CHECK(coldloop_diagnose("{}", answer, sizeof answer, NULL, NULL) != COLDLOOP_STATUS_OK);
+}
+
+/* Bytes of a good case overwritten, doubled or dropped: an answer or a refusal, and never a caught panic. */
+static void mangled_text_does_no_harm(void)
+{
+    const size_t size = strlen(worn);
+    int harmed = 0;
+    srand(2026);
+    for (int round = 0; round < 3000; round++) {
+        char text[1024];
+        uint32_t status;
+        strcpy(text, worn);
+        for (int change = rand() % 4; change >= 0; change--) {
+            const size_t at = (size_t)rand() % size, from = (size_t)rand() % size;
+            if (rand() % 2)
+                text[at] = (char)(rand() % 127 + 1);
+            else
+                memmove(text + at, worn + from, size - (from > at ? from : at));
+        }
+        status = coldloop_diagnose(text, answer, sizeof answer, NULL, NULL);
+        if ((status == COLDLOOP_STATUS_INTERNAL || answer[0] != '{') && status != COLDLOOP_STATUS_NOT_UTF8 && harmed++ < 5)
+            printf("status %lu, answer %.40s, for %s\n", (unsigned long)status, answer, text);
+    }
+    CHECK(harmed == 0);
+}
+
+int main(void)
+{
+    a_verdict_comes_back_as_json();
+    a_refusal_says_what_to_write();
+    a_short_buffer_is_told_the_length();
+    what_is_no_text_leaves_no_answer();
+    mangled_text_does_no_harm();
+    return checks_end();
+}

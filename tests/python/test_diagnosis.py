@@ -1,0 +1,79 @@
+"""The same verdict through every door: the Rust example, the C library called with strings, the Python package."""
+
+import ctypes
+import json
+import subprocess
+import tomllib
+from pathlib import Path
+
+import coldloop
+import pytest
+
+ROOT = Path(__file__).parents[2]
+EXAMPLE = ROOT / "target/release/examples/diagnose"
+LIBRARY = ROOT / "target/release/libcoldloop_c.so"
+FILES = sorted((ROOT / "examples/readings").glob("*.toml"))
+GOOD = [file for file in FILES if not file.name.startswith("bad")]
+
+WORN = {
+    "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+    "conditions": {"ambient": "74 °F", "altitude": "0 m"},
+    "readings": {"low_side": "70 psig", "high_side": "125 psig", "vent": "63 °F"},
+}
+
+
+def through_c(readings):
+    """What a language does that passes only strings: ask for the length, then for the answer."""
+    diagnose = ctypes.CDLL(str(LIBRARY)).coldloop_diagnose
+    text = json.dumps(readings).encode()
+    length = ctypes.c_size_t()
+    diagnose(text, None, ctypes.c_size_t(0), ctypes.byref(length), None)
+    answer = ctypes.create_string_buffer(length.value + 1)
+    status = diagnose(text, answer, ctypes.c_size_t(len(answer)), ctypes.byref(length), None)
+    return status, answer.value.decode()
+
+
+def test_there_are_readings_to_compare():
+    assert len(GOOD) >= 10
+
+
+@pytest.mark.parametrize("file", GOOD, ids=lambda file: file.stem)
+def test_every_door_gives_the_same_answer(file):
+    readings = tomllib.loads(file.read_text())
+    example = subprocess.run([EXAMPLE, "--json", file], capture_output=True, text=True, check=True).stdout
+    status, from_c = through_c(readings)
+    assert status == 0
+    assert from_c == example.strip()
+    assert coldloop.diagnose(readings).to_dict() == json.loads(example)
+
+
+def test_a_diagnosis_reads_well():
+    answer = coldloop.diagnose(WORN)
+    assert next(iter(answer.odds)) == "worn-compressor"
+    assert 0.99 < sum(answer.odds.values()) + answer.to_dict().get("none_of_these", 0.0) < 1.01
+    assert answer.verdict in repr(answer)
+    assert "worn compressor" in str(answer)
+    assert answer._repr_html_().startswith("<pre>")
+
+
+def test_the_answer_cannot_be_changed_from_outside():
+    answer = coldloop.diagnose(WORN)
+    answer.to_dict()["verdict"] = "healthy"
+    assert answer.to_dict()["verdict"] == answer.verdict
+
+
+def test_a_refused_entry_is_named_with_what_to_write():
+    wrong = {**WORN, "readings": {"low_side": "35 psi"}}
+    with pytest.raises(coldloop.MissingDatumError, match="psig") as caught:
+        coldloop.diagnose(wrong)
+    assert caught.value.key == "readings.low_side"
+    status, answer = through_c(wrong)
+    assert status == coldloop.MissingDatumError.code
+    assert json.loads(answer)["refused"]["key"] == "readings.low_side"
+    assert json.loads(answer)["refused"]["message"] == str(caught.value)
+
+
+@pytest.mark.parametrize("wrong", [{}, [], None, 3, "text", {"system": 3}, {**WORN, "readngs": {}}])
+def test_what_is_no_readings_is_refused(wrong):
+    with pytest.raises(coldloop.ColdloopError):
+        coldloop.diagnose(wrong)
