@@ -191,6 +191,21 @@ fn readings_that_nothing_explains_are_called_so() {
 }
 
 #[test]
+fn two_faults_at_once_are_seen_when_none_fits_alone() {
+    // Low charge, and warm air from the heater: a vent above the ambient, which no loss of capacity explains.
+    let mut case = with(van(Surroundings::SEA_LEVEL), psig(30.0, 150.0), Some(85.0));
+    case.readings.suction_line = Some(Reading::<Temperature>::new(celsius(16.7), Thermometer::ClampThermistor));
+    case.readings.liquid_line = Some(Reading::<Temperature>::new(celsius(42.0), Thermometer::ClampThermistor));
+    let answer = judged(&case);
+    let pair = answer.two_faults.unwrap();
+    assert_eq!(pair.faults, [Fault::Undercharge, Fault::HeaterAirMixing]);
+    assert!(pair.probability > 0.5 && pair.any_pair >= pair.probability);
+    assert!(answer.quality.contains(&QualityNote::TwoFaultsPossible));
+    assert_ne!(answer.verdict.kind, VerdictKind::NamedFault);
+    assert_eq!(judged(&worn()).two_faults, None);
+}
+
+#[test]
 fn three_causes_of_a_high_high_side_cannot_be_told_apart_by_pressures() {
     let mut case = with(van(Surroundings::SEA_LEVEL), psig(50.0, 320.0), Some(52.0));
     case.conditions.ambient = fahrenheit(85.0);

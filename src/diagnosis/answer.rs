@@ -29,6 +29,8 @@ pub struct Diagnosis {
     pub rest: Option<RestFinding>,
     /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
     pub mix_up: Option<(MixUp, f64)>,
+    /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.
+    pub two_faults: Option<TwoFaults>,
     /// Further checks, the most useful first.
     pub next_checks: List<RankedCheck, 6>,
     /// What can hurt, and what the law asks.
@@ -62,6 +64,17 @@ pub struct RankedFault {
     pub severity: Option<(f64, f64)>,
     /// The likeliest other explanation, against which [`Diagnosis::because`] argues.
     pub rival: Fault,
+}
+
+/// Two faults at once, weighed against all single explanations.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TwoFaults {
+    /// The likeliest pair.
+    pub faults: [Fault; 2],
+    /// Its probability, when pairs and single explanations are weighed together.
+    pub probability: f64,
+    /// Probability of any pair.
+    pub any_pair: f64,
 }
 
 /// One figure beside what a sound system shows.

@@ -1,5 +1,7 @@
 //! The distribution of one figure about its median: heavy-tailed, with a spread per side.
 
+use crate::expected::Spread;
+
 /// Scale of the t distribution with five degrees of freedom whose middle 95 % is that of a normal distribution with
 /// unit standard deviation: 1.95996 / 2.57058.
 const SCALE: f64 = 0.762_459_4;
@@ -32,17 +34,12 @@ impl TwoPiece {
     }
 
     /// Median, and standard deviations of the normal halves.
-    #[cfg(test)]
-    pub(super) fn median_and_spread(self) -> (f64, crate::expected::Spread) {
-        let Self { median, down, up } = self;
-        (
-            median,
-            crate::expected::Spread {
-                median,
-                down: down / SCALE,
-                up: up / SCALE,
-            },
-        )
+    pub(super) fn spread(self) -> Spread {
+        Spread {
+            median: self.median,
+            down: self.down / SCALE,
+            up: self.up / SCALE,
+        }
     }
 
     /// Density at `x`.

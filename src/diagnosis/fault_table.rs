@@ -136,20 +136,20 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.04, 0.12, 0.3, 0.7],
                 no_change: 0.15,
             },
-            // TXV: 0, + when severe; RP-1043: +; sizes
+            // TXV: 0, + when severe; RP-1043: +; sizes: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b00001111,
                 toward: Toward::Nothing,
-                size: [0.0, 3.0, 8.0, 15.0],
+                size: [0.0, 3.0, 10.0, 24.0],
                 no_change: 0.3,
             },
-            // RB97: +; sizes: the accumulator hides it until it is empty
+            // RB97: +; sizes: the accumulator hides it until it is empty, then the gas warms towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11110000,
                 toward: Toward::Nothing,
-                size: [1.0, 4.0, 9.0, 15.0],
+                size: [1.0, 4.0, 12.0, 25.0],
                 no_change: 0.15,
             },
             // RB97, TXV: -; at most all of the subcooling
@@ -400,12 +400,12 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.03, 0.15, 0.4, 0.75],
                 no_change: 0.1,
             },
-            // RB97: +; TXV: 0, + when severe; sizes
+            // RB97: +; TXV: 0, + when severe; sizes: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
                 toward: Toward::Nothing,
-                size: [0.5, 3.5, 9.0, 16.0],
+                size: [0.5, 4.0, 12.0, 25.0],
                 no_change: 0.2,
             },
             // RB97, TXV: +; sizes
@@ -536,12 +536,12 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.08, 0.25, 0.5, 0.85],
                 no_change: 0.05,
             },
-            // TXV: +; sizes
+            // TXV: +; sizes: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
                 toward: Toward::Nothing,
-                size: [3.0, 8.0, 14.0, 20.0],
+                size: [3.0, 9.0, 18.0, 28.0],
                 no_change: 0.05,
             },
             // TXV: +; sizes
@@ -604,12 +604,12 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.06, 0.2, 0.45, 0.8],
                 no_change: 0.08,
             },
-            // RB97, liquid-line restriction: +; sizes
+            // RB97, liquid-line restriction: +; sizes: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
                 toward: Toward::Nothing,
-                size: [1.0, 5.0, 10.0, 16.0],
+                size: [1.0, 5.0, 13.0, 25.0],
                 no_change: 0.15,
             },
             // RB97, liquid-line restriction: +; sizes
@@ -805,7 +805,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 feature: Feature::Superheat,
                 systems: 0b11111111,
                 toward: Toward::Nothing,
-                size: [3.0, 9.0, 15.0, 20.0],
+                size: [3.0, 9.0, 18.0, 27.0],
                 no_change: 0.35,
             },
             // as a valve that withholds flow; sizes
@@ -1101,7 +1101,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 feature: Feature::Superheat,
                 systems: 0b11111111,
                 toward: Toward::Nothing,
-                size: [2.0, 5.0, 9.0, 14.0],
+                size: [2.0, 6.0, 12.0, 20.0],
                 no_change: 0.1,
             },
             // engineering judgement
@@ -1127,7 +1127,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         systems: 0b11111111,
         // MACS field service study 2016: 8.6 % of vehicles carry contaminated refrigerant, half of those excess air
         prior: 0.03,
-        measure: "kind of the mixture",
+        measure: "",
         severity: [0.25, 0.5, 0.75, 1.0],
         weight: [0.3, 0.2, 0.3, 0.2],
         rest_spread_k: 0.0,

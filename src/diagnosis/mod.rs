@@ -21,13 +21,16 @@ mod faults;
 mod features;
 mod list;
 mod next_check;
+mod pairs;
 mod posterior;
 mod scene;
 #[cfg(test)]
 mod sweep;
 mod verdict;
 
-pub use answer::{Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, RankedCheck, RankedFault, Verdict};
+pub use answer::{
+    Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, RankedCheck, RankedFault, TwoFaults, Verdict,
+};
 pub use case::{Case, Observations, Settings};
 pub use faults::{exists, measure};
 pub use list::List;
@@ -149,6 +152,10 @@ fn answer(
     let deviations = verdict::deviations(figures, scene);
     let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
     let out_of_line = verdict::out_of_line(&posterior, scene, figures, leading);
+    let fits_badly = posterior.probability[NONE] >= BAD_FIT || out_of_line.is_some();
+    let two_faults = fits_badly
+        .then(|| pairs::likeliest(&posterior, settings, scene, figures))
+        .flatten();
     Diagnosis {
         verdict: verdict::verdict(settings, &posterior, &faults, &deviations, &bench),
         faults,
@@ -159,12 +166,16 @@ fn answer(
         out_of_line,
         rest: None,
         mix_up: mix_up(&posterior),
+        two_faults,
         next_checks: bench.ranked(),
         cautions: verdict::cautions(case),
-        quality: verdict::quality(case, &posterior, figures.off_scale, out_of_line),
+        quality: verdict::quality(case, &posterior, figures.off_scale, (out_of_line, two_faults)),
         posterior,
     }
 }
+
+/// From this probability of none of these on, two faults at once are considered.
+const BAD_FIT: f64 = 0.04;
 
 /// The likeliest mix-up, from 1 % on.
 fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {

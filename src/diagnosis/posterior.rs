@@ -58,6 +58,8 @@ pub(super) struct Posterior {
     /// Probability of each hypothesis; they sum to one.
     pub(super) probability: [f64; HYPOTHESES],
     pub(super) patterns: List<Pattern, PATTERNS>,
+    /// Probability of all that was read and seen.
+    pub(super) evidence: f64,
     /// Share of each mix-up within the gauge error.
     pub(super) mix_ups: [f64; MixUp::ALL.len()],
 }
@@ -84,6 +86,7 @@ impl Posterior {
                 rest_k: 0.0,
                 weight: 0.0,
             }),
+            evidence: 0.0,
             mix_ups: [0.0; MixUp::ALL.len()],
         };
         posterior.face_value(scene, figures);
@@ -98,6 +101,7 @@ impl Posterior {
                 *p *= chance;
             }
         }
+        posterior.evidence = probability.iter().sum();
         posterior.probability = normalised(probability);
         posterior
     }
@@ -268,6 +272,16 @@ impl Posterior {
         below
     }
 
+    /// The chance of a fault before anything was read.
+    pub(super) fn prior(&self, fault: Fault) -> f64 {
+        self.priors[index(fault)]
+    }
+
+    /// What was seen.
+    pub(super) fn observations(&self) -> &Observations {
+        &self.observations
+    }
+
     /// Whether a figure is known already.
     pub(super) fn knows(&self, feature: Feature) -> bool {
         self.measured[place(feature)]
@@ -323,15 +337,21 @@ fn likelihoods(
 }
 
 /// One measured figure and what moves it.
-struct Judged {
-    measured: Estimate,
-    healthy: Spread,
+pub(super) struct Judged {
+    pub(super) measured: Estimate,
+    pub(super) healthy: Spread,
     sound: f64,
-    effect: Option<&'static Effect>,
+    pub(super) effect: Option<&'static Effect>,
 }
 
 impl Judged {
-    fn of(scene: &Scene, measured: Estimate, healthy: Spread, row: &'static FaultRow, feature: Feature) -> Self {
+    pub(super) fn of(
+        scene: &Scene,
+        measured: Estimate,
+        healthy: Spread,
+        row: &'static FaultRow,
+        feature: Feature,
+    ) -> Self {
         let sound = about(healthy, measured.standard_uncertainty).density(measured.value);
         Self {
             measured,
@@ -341,7 +361,7 @@ impl Judged {
         }
     }
 
-    fn density(&self, scene: &Scene, severity: usize, rest_k: f64) -> f64 {
+    pub(super) fn density(&self, scene: &Scene, severity: usize, rest_k: f64) -> f64 {
         let Some(effect) = self.effect else {
             return self.sound;
         };
@@ -356,7 +376,7 @@ impl Judged {
 }
 
 /// A figure that moved, or did not.
-fn mixed(effect: &Effect, severity: usize, sound: f64, moved: f64) -> f64 {
+pub(super) fn mixed(effect: &Effect, severity: usize, sound: f64, moved: f64) -> f64 {
     let unmoved = effect.no_change * UNMOVED[severity];
     unmoved * sound + (1.0 - unmoved) * moved
 }

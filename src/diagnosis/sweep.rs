@@ -59,7 +59,7 @@ fn figures(
     row: &'static FaultRow,
     severity: usize,
     rest_k: f64,
-    mut draw: impl FnMut(Feature, f64, crate::expected::Spread, f64) -> f64,
+    mut draw: impl FnMut(Feature, f64, crate::expected::Spread) -> f64,
 ) -> Figures {
     let scene = Scene::running(case, &healthy(case).unwrap());
     core::array::from_fn(|i| {
@@ -69,11 +69,10 @@ fn figures(
         };
         let effect = scene.effect(row, feature);
         let unmoved = effect.map_or(1.0, |effect| effect.no_change * posterior::UNMOVED[severity]);
-        let (moved, spread_left) = match effect {
-            None => (spread.median, spread),
-            Some(effect) => scene.moved(effect, (severity, rest_k), spread, 0.0).median_and_spread(),
-        };
-        draw(feature, unmoved, spread_left, moved)
+        let left = effect.map_or(spread, |effect| {
+            scene.moved(effect, (severity, rest_k), spread, 0.0).spread()
+        });
+        draw(feature, unmoved, left)
     })
 }
 
@@ -93,7 +92,7 @@ fn each_fault_at_moderate_severity_is_among_the_first_three() {
             .filter(|row| row.exists(bit_of(&case)) && row.fault != Fault::GaugeError)
         {
             for severity in [1, 2] {
-                let typical = figures(&case, row, severity, 0.0, |_, _, _, moved| moved);
+                let typical = figures(&case, row, severity, 0.0, |_, _, left| left.median);
                 let answer = diagnose(&showing(case, &typical), &Settings::default()).unwrap();
                 let place = answer
                     .faults
@@ -171,12 +170,12 @@ fn probabilities_are_kept() {
         let row = &FAULTS[random.among(priors.clone())];
         let severity = random.among((0..SEVERITIES).map(|s| row.weight[s]));
         let rest_k = row.rest_spread_k * random.normal();
-        let drawn = figures(&case, row, severity, rest_k, |feature, unmoved, spread, moved| {
+        let drawn = figures(&case, row, severity, rest_k, |feature, unmoved, left| {
             let still = random.next() < unmoved;
             let sound = Scene::running(&case, &healthy(&case).unwrap()).healthy[features::place(feature)].unwrap();
-            let (middle, spread) = if still { (sound.median, sound) } else { (moved, spread) };
+            let spread = if still { sound } else { left };
             let up = random.next() * (spread.up + spread.down) < spread.up;
-            middle + libm::fabs(random.t5()) * if up { spread.up } else { -spread.down }
+            spread.median + libm::fabs(random.t5()) * if up { spread.up } else { -spread.down }
         });
         let answer = diagnose(&showing(case, &drawn), &settings).unwrap();
         let best = answer.faults[0];

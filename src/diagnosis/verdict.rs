@@ -1,6 +1,6 @@
 //! From probabilities to a verdict, and the notes that go with it.
 
-use super::answer::{Deviation, RankedFault, Verdict};
+use super::answer::{Deviation, RankedFault, TwoFaults, Verdict};
 use super::case::{Case, Settings};
 use super::faults::{index, row};
 use super::features::{FEATURES, Features, equal_sides, place};
@@ -59,15 +59,17 @@ fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
     }
     let weights = posterior.severities(fault);
     let likeliest = weights.into_iter().fold(0.0, f64::max);
-    let mut range: Option<(f64, f64)> = None;
-    for (severity, weight) in row.severity.into_iter().zip(weights) {
-        if weight > 0.0 && weight >= SEVERITY_SHARE * likeliest {
-            range = Some(range.map_or((severity, severity), |(low, high)| {
-                (low.min(severity), high.max(severity))
-            }));
-        }
-    }
-    range
+    let explains = |weight: &f64| *weight > 0.0 && *weight >= SEVERITY_SHARE * likeliest;
+    let mildest = weights.iter().position(explains)?;
+    let worst = weights.iter().rposition(explains)?;
+    // Each severity of the table stands for all that are nearer to it than to its neighbours.
+    let between = |a: usize, b: usize| Some(0.5 * (row.severity.get(a)? + row.severity.get(b)?));
+    let low = mildest.checked_sub(1).and_then(|milder| between(milder, mildest));
+    let high = between(worst, worst + 1).unwrap_or_else(|| {
+        let [.., before, last] = row.severity;
+        f64::min(last + 0.5 * (last - before), 1.0)
+    });
+    Some((low.unwrap_or(0.0), high))
 }
 
 /// What was measured beside what a sound system shows.
@@ -214,7 +216,7 @@ pub(super) fn quality(
     case: &Case,
     posterior: &Posterior,
     off_scale: bool,
-    out_of_line: Option<Feature>,
+    (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
 ) -> List<QualityNote, { QualityNote::ALL.len() }> {
     let conditions = &case.conditions;
     let at_rest = conditions.at_rest();
@@ -236,6 +238,10 @@ pub(super) fn quality(
         (QualityNote::SidesEqual, running && equal_sides(case) == Some(true)),
         (QualityNote::OffScale, off_scale),
         (QualityNote::ReadingOutOfLine, out_of_line.is_some()),
+        (
+            QualityNote::TwoFaultsPossible,
+            two_faults.is_some_and(|pairs| pairs.any_pair > 0.5),
+        ),
         (QualityNote::NotSettled, running && settled(conditions) == Some(false)),
         (
             QualityNote::RunningTimeUnknown,
