@@ -191,6 +191,42 @@ fn readings_that_nothing_explains_are_called_so() {
 }
 
 #[test]
+fn the_middle_of_every_band_is_sound() {
+    for refrigerant in [Refrigerant::R134a, Refrigerant::R1234yf] {
+        for (expansion, compressor) in Expansion::ALL.into_iter().flat_map(|e| Compressor::ALL.map(|c| (e, c))) {
+            for (ambient_c, altitude_m) in [
+                (13.0, 0.0),
+                (20.0, 1_600.0),
+                (27.0, 3_000.0),
+                (35.0, 1_600.0),
+                (43.0, 0.0),
+            ] {
+                let mut case = van(Surroundings::at_altitude(altitude_m).unwrap());
+                case.system = System::new(refrigerant, expansion, compressor);
+                case.conditions.ambient = celsius(ambient_c);
+                let bands = Bands::of(&case.system, &case.conditions).unwrap();
+                case = with(
+                    case,
+                    [bands.low_side.median.into(), bands.high_side.median.into()],
+                    None,
+                );
+                case.readings.vent = Some(Reading::<Temperature>::new(
+                    bands.vent.median,
+                    Thermometer::PocketDigital,
+                ));
+                let answer = judged(&case);
+                let kind = answer.verdict.kind;
+                assert_eq!(
+                    kind,
+                    VerdictKind::Healthy,
+                    "{refrigerant} {expansion} {compressor} {ambient_c} {altitude_m}"
+                );
+            }
+        }
+    }
+}
+
+#[test]
 fn two_faults_at_once_are_seen_when_none_fits_alone() {
     // Low charge, and warm air from the heater: a vent above the ambient, which no loss of capacity explains.
     let mut case = with(van(Surroundings::SEA_LEVEL), psig(30.0, 150.0), Some(85.0));

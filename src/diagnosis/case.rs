@@ -103,7 +103,7 @@ pub struct Settings {
     pub healthy: f64,
     /// A single fault is named from this probability. Default 0.7.
     pub named: f64,
-    /// "Nothing fits" from this probability of none of these. Default 0.5.
+    /// "Nothing fits" from this probability of none of these, or when that is twice as likely as any fault. Default 0.5.
     pub nothing_fits: f64,
     /// A short list must hold this probability together. Default 0.75.
     pub short_list: f64,

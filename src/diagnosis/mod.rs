@@ -23,6 +23,8 @@ mod list;
 mod next_check;
 mod pairs;
 mod posterior;
+#[cfg(test)]
+mod published;
 mod scene;
 #[cfg(test)]
 mod sweep;

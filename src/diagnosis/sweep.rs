@@ -166,6 +166,7 @@ fn probabilities_are_kept() {
         .map(|row| if listed(row) { settings.prior(row.fault) } else { 0.0 });
     let mut bins = [(0.0, 0.0, 0.0); 5];
     let (mut named, mut right) = (0, 0);
+    let (mut sound, mut alarms) = (0, 0);
     for _ in 0..DRAWS {
         let row = &FAULTS[random.among(priors.clone())];
         let severity = random.among((0..SEVERITIES).map(|s| row.weight[s]));
@@ -182,6 +183,10 @@ fn probabilities_are_kept() {
         let bin = &mut bins[((best.probability * 5.0) as usize).min(4)];
         let hit = best.fault == row.fault;
         *bin = (bin.0 + 1.0, bin.1 + best.probability, bin.2 + f64::from(u8::from(hit)));
+        if row.fault == Fault::NoFault {
+            sound += 1;
+            alarms += usize::from(answer.verdict.kind == VerdictKind::NamedFault);
+        }
         if answer.verdict.kind == VerdictKind::NamedFault {
             named += 1;
             right += usize::from(answer.verdict.faults[0] == row.fault);
@@ -192,6 +197,7 @@ fn probabilities_are_kept() {
         let tolerance = 3.0 * libm::sqrt(0.25 / f64::max(count, 1.0)) + 0.04;
         assert!(count < 20.0 || libm::fabs(said - right) / count < tolerance, "{bins:?}");
     }
+    assert!(alarms * 50 <= sound, "{alarms} false alarms in {sound} sound vehicles");
     assert!(
         named > DRAWS / 5 && right * 10 >= named * 8,
         "{right} of {named} named rightly; {bins:?}"

@@ -15,6 +15,9 @@ use crate::units::STANDARD_PRESSURE_PA;
 /// A rival below this share of the leading fault does not matter.
 const RIVAL_SHARE: f64 = 0.02;
 
+/// An explanation leads clearly when it is this many times as likely as the next.
+const CLEAR_LEAD: f64 = 2.0;
+
 /// A figure is out of line from this share of the density that it has when the cause is anything.
 const OUT_OF_LINE: f64 = 0.6;
 
@@ -135,7 +138,8 @@ pub(super) fn verdict(
     if posterior.information() < settings.least_information {
         return said(VerdictKind::NotEnoughEvidence);
     }
-    if posterior.probability[NONE] >= settings.nothing_fits {
+    let none = posterior.probability[NONE];
+    if none >= settings.nothing_fits || none >= CLEAR_LEAD * first.probability {
         return said(VerdictKind::NothingFits);
     }
     let rival = ranked
@@ -204,7 +208,7 @@ fn sound(settings: &Settings, ranked: &[RankedFault], deviations: &[Deviation]) 
     let within = deviations
         .iter()
         .all(|deviation| libm::fabs(deviation.deviation) <= LIMIT_95);
-    let clear = first.probability >= 2.0 * second.probability;
+    let clear = first.probability >= CLEAR_LEAD * second.probability;
     first.probability >= settings.named || (within && clear && first.probability >= settings.healthy)
 }
 
