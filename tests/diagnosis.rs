@@ -200,7 +200,8 @@ fn two_faults_at_once_are_seen_when_none_fits_alone() {
     assert_eq!(pair.faults, [Fault::Undercharge, Fault::HeaterAirMixing]);
     assert!(pair.probability > 0.5 && pair.any_pair >= pair.probability);
     assert!(answer.quality.contains(&QualityNote::TwoFaultsPossible));
-    assert_ne!(answer.verdict.kind, VerdictKind::NamedFault);
+    assert_eq!(answer.verdict.kind, VerdictKind::CannotTell);
+    assert_eq!(*answer.verdict.faults, pair.faults);
     assert_eq!(judged(&worn()).two_faults, None);
 }
 

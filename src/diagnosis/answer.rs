@@ -45,7 +45,7 @@ pub struct Diagnosis {
 pub struct Verdict {
     /// Its kind.
     pub kind: VerdictKind,
-    /// The fault that is named, or the short list; empty when the system is sound, nothing fits or little was read.
+    /// The fault that is named, the short list, or the two faults that are there at once; empty when the system is sound, nothing fits or little was read.
     pub faults: List<Fault, 4>,
     /// The likeliest other fault, where one is left that matters.
     pub rival: Option<Fault>,

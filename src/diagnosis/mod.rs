@@ -159,7 +159,7 @@ fn answer(
         .then(|| pairs::likeliest(&posterior, settings, scene, figures))
         .flatten();
     Diagnosis {
-        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, &bench),
+        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults, &bench),
         faults,
         none_of_these: posterior.probability[NONE],
         expected,

@@ -35,7 +35,7 @@ fn showing(mut case: Case, figures: &Figures) -> Case {
     };
     let line = |t_k: f64| {
         Some(Reading {
-            value: kelvins(t_k),
+            value: kelvins(t_k.clamp(200.0, 470.0)), // the far tail of a draw is no line
             standard_uncertainty: 0.5,
         })
     };

@@ -9,7 +9,8 @@ use super::next_check::Bench;
 use super::posterior::{NONE, Posterior};
 use super::scene::Scene;
 use crate::expected::{settled, stroke_limit};
-use crate::names::{Caution, Compressor, Fault, Feature, QualityNote, Refrigerant, VerdictKind};
+use crate::fluid;
+use crate::names::{Caution, Compressor, Fault, Feature, QualityNote, SafetyGroup, VerdictKind};
 use crate::units::STANDARD_PRESSURE_PA;
 
 /// A rival below this share of the leading fault does not matter.
@@ -17,6 +18,9 @@ const RIVAL_SHARE: f64 = 0.02;
 
 /// An explanation leads clearly when it is this many times as likely as the next.
 const CLEAR_LEAD: f64 = 2.0;
+
+/// Two faults at once are spoken of when they are likelier than not.
+const EVEN_ODDS: f64 = 0.5;
 
 /// A figure is out of line from this share of the density that it has when the cause is anything.
 const OUT_OF_LINE: f64 = 0.6;
@@ -124,6 +128,7 @@ pub(super) fn verdict(
     posterior: &Posterior,
     ranked: &[RankedFault],
     deviations: &[Deviation],
+    two_faults: Option<TwoFaults>,
     bench: &Bench<'_>,
 ) -> Verdict {
     let said = |kind| Verdict {
@@ -137,6 +142,19 @@ pub(super) fn verdict(
     };
     if posterior.information() < settings.least_information {
         return said(VerdictKind::NotEnoughEvidence);
+    }
+    if let Some(pair) = two_faults.filter(|pair| pair.probability > EVEN_ODDS) {
+        // No single name is right then; which of the two to see to first, the check tells.
+        let [first, second] = pair.faults;
+        let mut faults = List::new(Fault::NoFault);
+        faults.push(first);
+        faults.push(second);
+        return Verdict {
+            kind: VerdictKind::CannotTell,
+            faults,
+            rival: None,
+            parting_check: bench.parting(first, second),
+        };
     }
     let none = posterior.probability[NONE];
     if none >= settings.nothing_fits || none >= CLEAR_LEAD * first.probability {
@@ -244,7 +262,7 @@ pub(super) fn quality(
         (QualityNote::ReadingOutOfLine, out_of_line.is_some()),
         (
             QualityNote::TwoFaultsPossible,
-            two_faults.is_some_and(|pairs| pairs.any_pair > 0.5),
+            two_faults.is_some_and(|pairs| pairs.any_pair > EVEN_ODDS),
         ),
         (QualityNote::NotSettled, running && settled(conditions) == Some(false)),
         (
@@ -279,9 +297,11 @@ pub(super) fn quality(
 
 /// What can hurt, and what the law asks.
 pub(super) fn cautions(case: &Case) -> List<Caution, { Caution::ALL.len() }> {
-    let flammable = match case.system.refrigerant {
-        Refrigerant::R134a => false,  // safety group A1
-        Refrigerant::R1234yf => true, // safety group A2L
+    let group = fluid::of(case.system.refrigerant).facts.safety_group;
+    let flammable = match group.map(|group| group.value) {
+        Some(SafetyGroup::A1) => false,
+        Some(SafetyGroup::A2L | SafetyGroup::A2 | SafetyGroup::A3) => true,
+        None => true, // what is not known to be safe is handled as if it were not
     };
     let electric = case.system.compressor == Compressor::Electric;
     let mut cautions = List::new(Caution::Pressure);
