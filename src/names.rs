@@ -438,15 +438,154 @@ pub enum Refrigerant {
     /// 2,3,3,3-Tetrafluoroprop-1-ene.
     #[cfg_attr(feature = "serde", serde(rename = "R-1234yf", alias = "r1234yf", alias = "1234yf"))]
     R1234yf = 2,
+    /// Carbon dioxide.
+    #[cfg_attr(feature = "serde", serde(rename = "R-744", alias = "r744", alias = "744"))]
+    R744 = 3,
+    /// 1,1-Difluoroethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-152a", alias = "r152a", alias = "152a"))]
+    R152a = 4,
+    /// Dichlorodifluoromethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-12", alias = "r12", alias = "12"))]
+    R12 = 5,
+    /// Chlorodifluoromethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-22", alias = "r22", alias = "22"))]
+    R22 = 6,
+    /// trans-1,3,3,3-Tetrafluoroprop-1-ene.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            rename = "R-1234ze(E)",
+            alias = "r1234ze(e)",
+            alias = "1234ze(e)",
+            alias = "r1234zee",
+            alias = "1234zee"
+        )
+    )]
+    R1234zeE = 7,
+    /// Difluoromethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-32", alias = "r32", alias = "32"))]
+    R32 = 8,
+    /// Pentafluoroethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-125", alias = "r125", alias = "125"))]
+    R125 = 9,
+    /// 1,1,1-Trifluoroethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-143a", alias = "r143a", alias = "143a"))]
+    R143a = 10,
+    /// Propane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-290", alias = "r290", alias = "290"))]
+    R290 = 11,
+    /// Isobutane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-600a", alias = "r600a", alias = "600a"))]
+    R600a = 12,
+    /// Butane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-600", alias = "r600", alias = "600"))]
+    R600 = 13,
+    /// 1-Chloro-1,2,2,2-tetrafluoroethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-124", alias = "r124", alias = "124"))]
+    R124 = 14,
+    /// 1-Chloro-1,1-difluoroethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-142b", alias = "r142b", alias = "142b"))]
+    R142b = 15,
+    /// Chloropentafluoroethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-115", alias = "r115", alias = "115"))]
+    R115 = 16,
+    /// Octafluoropropane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-218", alias = "r218", alias = "218"))]
+    R218 = 17,
+    /// 1,1,1,2,3,3,3-Heptafluoropropane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-227ea", alias = "r227ea", alias = "227ea"))]
+    R227ea = 18,
+    /// Trifluoroiodomethane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-13I1", alias = "r13i1", alias = "13i1"))]
+    R13I1 = 19,
+    /// Isopentane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-601a", alias = "r601a", alias = "601a"))]
+    R601a = 20,
+    /// trans-1,1,1,4,4,4-Hexafluorobut-2-ene.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            rename = "R-1336mzz(E)",
+            alias = "r1336mzz(e)",
+            alias = "1336mzz(e)",
+            alias = "r1336mzze",
+            alias = "1336mzze"
+        )
+    )]
+    R1336mzzE = 21,
+    /// trans-1,2-Difluoroethene.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            rename = "R-1132(E)",
+            alias = "r1132(e)",
+            alias = "1132(e)",
+            alias = "r1132e",
+            alias = "1132e"
+        )
+    )]
+    R1132E = 22,
 }
 
 impl Refrigerant {
     /// Every member, in the order of the table.
-    pub const ALL: [Refrigerant; 2] = [Refrigerant::R134a, Refrigerant::R1234yf];
+    pub const ALL: [Refrigerant; 22] = [
+        Refrigerant::R134a,
+        Refrigerant::R1234yf,
+        Refrigerant::R744,
+        Refrigerant::R152a,
+        Refrigerant::R12,
+        Refrigerant::R22,
+        Refrigerant::R1234zeE,
+        Refrigerant::R32,
+        Refrigerant::R125,
+        Refrigerant::R143a,
+        Refrigerant::R290,
+        Refrigerant::R600a,
+        Refrigerant::R600,
+        Refrigerant::R124,
+        Refrigerant::R142b,
+        Refrigerant::R115,
+        Refrigerant::R218,
+        Refrigerant::R227ea,
+        Refrigerant::R13I1,
+        Refrigerant::R601a,
+        Refrigerant::R1336mzzE,
+        Refrigerant::R1132E,
+    ];
 
-    const SPELLINGS: [(Refrigerant, &'static [&'static str]); 2] = [
+    const SPELLINGS: [(Refrigerant, &'static [&'static str]); 22] = [
         (Refrigerant::R134a, &["R-134a", "r134a", "134a"]),
         (Refrigerant::R1234yf, &["R-1234yf", "r1234yf", "1234yf"]),
+        (Refrigerant::R744, &["R-744", "r744", "744"]),
+        (Refrigerant::R152a, &["R-152a", "r152a", "152a"]),
+        (Refrigerant::R12, &["R-12", "r12", "12"]),
+        (Refrigerant::R22, &["R-22", "r22", "22"]),
+        (
+            Refrigerant::R1234zeE,
+            &["R-1234ze(E)", "r1234ze(e)", "1234ze(e)", "r1234zee", "1234zee"],
+        ),
+        (Refrigerant::R32, &["R-32", "r32", "32"]),
+        (Refrigerant::R125, &["R-125", "r125", "125"]),
+        (Refrigerant::R143a, &["R-143a", "r143a", "143a"]),
+        (Refrigerant::R290, &["R-290", "r290", "290"]),
+        (Refrigerant::R600a, &["R-600a", "r600a", "600a"]),
+        (Refrigerant::R600, &["R-600", "r600", "600"]),
+        (Refrigerant::R124, &["R-124", "r124", "124"]),
+        (Refrigerant::R142b, &["R-142b", "r142b", "142b"]),
+        (Refrigerant::R115, &["R-115", "r115", "115"]),
+        (Refrigerant::R218, &["R-218", "r218", "218"]),
+        (Refrigerant::R227ea, &["R-227ea", "r227ea", "227ea"]),
+        (Refrigerant::R13I1, &["R-13I1", "r13i1", "13i1"]),
+        (Refrigerant::R601a, &["R-601a", "r601a", "601a"]),
+        (
+            Refrigerant::R1336mzzE,
+            &["R-1336mzz(E)", "r1336mzz(e)", "1336mzz(e)", "r1336mzze", "1336mzze"],
+        ),
+        (
+            Refrigerant::R1132E,
+            &["R-1132(E)", "r1132(e)", "1132(e)", "r1132e", "1132e"],
+        ),
     ];
 
     /// The id used in text.
@@ -454,6 +593,26 @@ impl Refrigerant {
         match self {
             Refrigerant::R134a => "R-134a",
             Refrigerant::R1234yf => "R-1234yf",
+            Refrigerant::R744 => "R-744",
+            Refrigerant::R152a => "R-152a",
+            Refrigerant::R12 => "R-12",
+            Refrigerant::R22 => "R-22",
+            Refrigerant::R1234zeE => "R-1234ze(E)",
+            Refrigerant::R32 => "R-32",
+            Refrigerant::R125 => "R-125",
+            Refrigerant::R143a => "R-143a",
+            Refrigerant::R290 => "R-290",
+            Refrigerant::R600a => "R-600a",
+            Refrigerant::R600 => "R-600",
+            Refrigerant::R124 => "R-124",
+            Refrigerant::R142b => "R-142b",
+            Refrigerant::R115 => "R-115",
+            Refrigerant::R218 => "R-218",
+            Refrigerant::R227ea => "R-227ea",
+            Refrigerant::R13I1 => "R-13I1",
+            Refrigerant::R601a => "R-601a",
+            Refrigerant::R1336mzzE => "R-1336mzz(E)",
+            Refrigerant::R1132E => "R-1132(E)",
         }
     }
 
@@ -462,6 +621,26 @@ impl Refrigerant {
         match self {
             Refrigerant::R134a => "1,1,1,2-Tetrafluoroethane.",
             Refrigerant::R1234yf => "2,3,3,3-Tetrafluoroprop-1-ene.",
+            Refrigerant::R744 => "Carbon dioxide.",
+            Refrigerant::R152a => "1,1-Difluoroethane.",
+            Refrigerant::R12 => "Dichlorodifluoromethane.",
+            Refrigerant::R22 => "Chlorodifluoromethane.",
+            Refrigerant::R1234zeE => "trans-1,3,3,3-Tetrafluoroprop-1-ene.",
+            Refrigerant::R32 => "Difluoromethane.",
+            Refrigerant::R125 => "Pentafluoroethane.",
+            Refrigerant::R143a => "1,1,1-Trifluoroethane.",
+            Refrigerant::R290 => "Propane.",
+            Refrigerant::R600a => "Isobutane.",
+            Refrigerant::R600 => "Butane.",
+            Refrigerant::R124 => "1-Chloro-1,2,2,2-tetrafluoroethane.",
+            Refrigerant::R142b => "1-Chloro-1,1-difluoroethane.",
+            Refrigerant::R115 => "Chloropentafluoroethane.",
+            Refrigerant::R218 => "Octafluoropropane.",
+            Refrigerant::R227ea => "1,1,1,2,3,3,3-Heptafluoropropane.",
+            Refrigerant::R13I1 => "Trifluoroiodomethane.",
+            Refrigerant::R601a => "Isopentane.",
+            Refrigerant::R1336mzzE => "trans-1,1,1,4,4,4-Hexafluorobut-2-ene.",
+            Refrigerant::R1132E => "trans-1,2-Difluoroethene.",
         }
     }
 
@@ -475,6 +654,26 @@ impl Refrigerant {
         match code {
             1 => Some(Refrigerant::R134a),
             2 => Some(Refrigerant::R1234yf),
+            3 => Some(Refrigerant::R744),
+            4 => Some(Refrigerant::R152a),
+            5 => Some(Refrigerant::R12),
+            6 => Some(Refrigerant::R22),
+            7 => Some(Refrigerant::R1234zeE),
+            8 => Some(Refrigerant::R32),
+            9 => Some(Refrigerant::R125),
+            10 => Some(Refrigerant::R143a),
+            11 => Some(Refrigerant::R290),
+            12 => Some(Refrigerant::R600a),
+            13 => Some(Refrigerant::R600),
+            14 => Some(Refrigerant::R124),
+            15 => Some(Refrigerant::R142b),
+            16 => Some(Refrigerant::R115),
+            17 => Some(Refrigerant::R218),
+            18 => Some(Refrigerant::R227ea),
+            19 => Some(Refrigerant::R13I1),
+            20 => Some(Refrigerant::R601a),
+            21 => Some(Refrigerant::R1336mzzE),
+            22 => Some(Refrigerant::R1132E),
             _ => None,
         }
     }

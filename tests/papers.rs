@@ -93,8 +93,11 @@ fn saturation_at_nine_tenths_of_the_critical_temperature() {
             (pure.liquid(t_k).unwrap().rho_mol_m3, number(3) * denser),
             (pure.vapour(t_k).unwrap().rho_mol_m3, number(4) * denser),
         ] {
+            // CoolProp 8.0.0, an independent implementation, differs from the row by the same 3.2e-11, 9.7e-12
+            // and 4.8e-11 as this one: the row was made with constants that the paper does not print.
+            let allowed = if refrigerant == Refrigerant::R744 { 6e-11 } else { 6e-13 };
             assert!(
-                (found / right - 1.0).abs() < 6e-13,
+                (found / right - 1.0).abs() < allowed,
                 "{refrigerant}: printed {right}, found {found}"
             );
         }

@@ -105,6 +105,46 @@ typedef enum coldloop_refrigerant {
     COLDLOOP_REFRIGERANT_R134A = 1,
     // 2,3,3,3-Tetrafluoroprop-1-ene.
     COLDLOOP_REFRIGERANT_R1234YF = 2,
+    // Carbon dioxide.
+    COLDLOOP_REFRIGERANT_R744 = 3,
+    // 1,1-Difluoroethane.
+    COLDLOOP_REFRIGERANT_R152A = 4,
+    // Dichlorodifluoromethane.
+    COLDLOOP_REFRIGERANT_R12 = 5,
+    // Chlorodifluoromethane.
+    COLDLOOP_REFRIGERANT_R22 = 6,
+    // trans-1,3,3,3-Tetrafluoroprop-1-ene.
+    COLDLOOP_REFRIGERANT_R1234ZE_E = 7,
+    // Difluoromethane.
+    COLDLOOP_REFRIGERANT_R32 = 8,
+    // Pentafluoroethane.
+    COLDLOOP_REFRIGERANT_R125 = 9,
+    // 1,1,1-Trifluoroethane.
+    COLDLOOP_REFRIGERANT_R143A = 10,
+    // Propane.
+    COLDLOOP_REFRIGERANT_R290 = 11,
+    // Isobutane.
+    COLDLOOP_REFRIGERANT_R600A = 12,
+    // Butane.
+    COLDLOOP_REFRIGERANT_R600 = 13,
+    // 1-Chloro-1,2,2,2-tetrafluoroethane.
+    COLDLOOP_REFRIGERANT_R124 = 14,
+    // 1-Chloro-1,1-difluoroethane.
+    COLDLOOP_REFRIGERANT_R142B = 15,
+    // Chloropentafluoroethane.
+    COLDLOOP_REFRIGERANT_R115 = 16,
+    // Octafluoropropane.
+    COLDLOOP_REFRIGERANT_R218 = 17,
+    // 1,1,1,2,3,3,3-Heptafluoropropane.
+    COLDLOOP_REFRIGERANT_R227EA = 18,
+    // Trifluoroiodomethane.
+    COLDLOOP_REFRIGERANT_R13I1 = 19,
+    // Isopentane.
+    COLDLOOP_REFRIGERANT_R601A = 20,
+    // trans-1,1,1,4,4,4-Hexafluorobut-2-ene.
+    COLDLOOP_REFRIGERANT_R1336MZZ_E = 21,
+    // trans-1,2-Difluoroethene.
+    COLDLOOP_REFRIGERANT_R1132E = 22,
 } coldloop_refrigerant;
 
 // A state of the system that explains its readings; `no-fault` is one of them.

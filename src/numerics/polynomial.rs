@@ -2,7 +2,7 @@
 
 /// Coefficients of one piece.
 pub const PIECE: usize = 12;
-const CELLS: usize = 128;
+const CELLS: usize = 256;
 const HALVES: usize = 16;
 
 /// One piece of a curve: a polynomial in (x - middle) * scale, which runs from -1 to 1 over the piece.

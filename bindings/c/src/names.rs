@@ -111,6 +111,46 @@ pub enum ColdloopRefrigerant {
     R134a = 1,
     /// 2,3,3,3-Tetrafluoroprop-1-ene.
     R1234yf = 2,
+    /// Carbon dioxide.
+    R744 = 3,
+    /// 1,1-Difluoroethane.
+    R152a = 4,
+    /// Dichlorodifluoromethane.
+    R12 = 5,
+    /// Chlorodifluoromethane.
+    R22 = 6,
+    /// trans-1,3,3,3-Tetrafluoroprop-1-ene.
+    R1234zeE = 7,
+    /// Difluoromethane.
+    R32 = 8,
+    /// Pentafluoroethane.
+    R125 = 9,
+    /// 1,1,1-Trifluoroethane.
+    R143a = 10,
+    /// Propane.
+    R290 = 11,
+    /// Isobutane.
+    R600a = 12,
+    /// Butane.
+    R600 = 13,
+    /// 1-Chloro-1,2,2,2-tetrafluoroethane.
+    R124 = 14,
+    /// 1-Chloro-1,1-difluoroethane.
+    R142b = 15,
+    /// Chloropentafluoroethane.
+    R115 = 16,
+    /// Octafluoropropane.
+    R218 = 17,
+    /// 1,1,1,2,3,3,3-Heptafluoropropane.
+    R227ea = 18,
+    /// Trifluoroiodomethane.
+    R13I1 = 19,
+    /// Isopentane.
+    R601a = 20,
+    /// trans-1,1,1,4,4,4-Hexafluorobut-2-ene.
+    R1336mzzE = 21,
+    /// trans-1,2-Difluoroethene.
+    R1132E = 22,
 }
 
 impl ColdloopRefrigerant {
@@ -124,6 +164,26 @@ impl ColdloopRefrigerant {
         match code {
             1 => Some(c"R-134a"),
             2 => Some(c"R-1234yf"),
+            3 => Some(c"R-744"),
+            4 => Some(c"R-152a"),
+            5 => Some(c"R-12"),
+            6 => Some(c"R-22"),
+            7 => Some(c"R-1234ze(E)"),
+            8 => Some(c"R-32"),
+            9 => Some(c"R-125"),
+            10 => Some(c"R-143a"),
+            11 => Some(c"R-290"),
+            12 => Some(c"R-600a"),
+            13 => Some(c"R-600"),
+            14 => Some(c"R-124"),
+            15 => Some(c"R-142b"),
+            16 => Some(c"R-115"),
+            17 => Some(c"R-218"),
+            18 => Some(c"R-227ea"),
+            19 => Some(c"R-13I1"),
+            20 => Some(c"R-601a"),
+            21 => Some(c"R-1336mzz(E)"),
+            22 => Some(c"R-1132(E)"),
             _ => None,
         }
     }

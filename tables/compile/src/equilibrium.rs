@@ -103,7 +103,14 @@ pub(crate) fn equilibrium(
         if !change.is_finite() {
             break;
         }
-        let held = number((0.3 / change).min(1.0));
+        // Two equal densities solve the equations too: never come more than two thirds closer in one step.
+        let mut held = (0.3 / change).min(1.0);
+        let gap = (liquid - vapour).to_f64();
+        let closing = (liquid_step - vapour * log_step).to_f64();
+        if held * closing > 0.67 * gap {
+            held = 0.67 * gap / closing;
+        }
+        let held = number(held);
         liquid = liquid - held * liquid_step;
         vapour = vapour * (-(held * log_step)).exponential();
         // Close to the critical point rounding leaves less than the full number of digits: stop where steps stop
@@ -128,9 +135,14 @@ fn finish(isotherm: &Isotherm<Double>, liquid: Double, vapour: Double) -> Result
             isotherm.t_k().to_f64()
         ));
     }
+    Ok(both(isotherm, liquid, vapour))
+}
+
+/// What is read off two densities in equilibrium.
+pub(crate) fn both(isotherm: &Isotherm<Double>, liquid: Double, vapour: Double) -> Equilibrium {
     let (_, h1, s1) = pressure_enthalpy_entropy(isotherm, liquid);
     let (p, h2, s2) = pressure_enthalpy_entropy(isotherm, vapour);
-    Ok(Equilibrium {
+    Equilibrium {
         p_pa: p,
         liquid_rho_mol_m3: liquid,
         vapour_rho_mol_m3: vapour,
@@ -138,5 +150,5 @@ fn finish(isotherm: &Isotherm<Double>, liquid: Double, vapour: Double) -> Result
         vapour_h_j_mol: h2,
         liquid_s_j_mol_k: s1,
         vapour_s_j_mol_k: s2,
-    })
+    }
 }

@@ -72,11 +72,13 @@ struct Limits {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct IdealSource {
-    lead: [String; 2],
+    lead: Option<[String; 2]>,
     log_tau: Option<String>,
     cp0_constant: Option<String>,
     #[serde(default)]
     power: Vec<[String; 2]>,
+    #[serde(default)]
+    cp0_power: Vec<[String; 2]>,
     #[serde(default)]
     cp0_power_k: Vec<[String; 2]>,
     #[serde(default)]
@@ -289,13 +291,22 @@ impl IdealSource {
         for [n, t] in &self.power {
             powers.push((digits(n)?, digits(t)?));
         }
+        // c (T/Tr)^k in cp0/R integrates to -c tau^-k / (k (k + 1)).
+        for [c, k] in &self.cp0_power {
+            let (c, k) = (digits(c)?, digits(k)?);
+            powers.push((-c / (k * (k + 1.0)), -k));
+        }
         for [c, k] in &self.cp0_power_k {
             let (c, k) = (digits(c)?, digits(k)?);
             powers.push((-c * reducing_t_k.powf(k) / (k * (k + 1.0)), -k));
         }
+        let (constant, slope) = match &self.lead {
+            Some([constant, slope]) => (digits(constant)?, digits(slope)?),
+            None => (0.0, 0.0),
+        };
         Ok(Ideal {
-            constant: digits(&self.lead[0])?,
-            slope: digits(&self.lead[1])?,
+            constant,
+            slope,
             log_tau,
             powers: Vec::leak(powers),
             planck_einstein: Vec::leak(planck_einstein),

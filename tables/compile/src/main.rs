@@ -14,6 +14,7 @@ mod dual;
 mod equilibrium;
 mod faults;
 mod fluid_file;
+mod line;
 mod names;
 mod output;
 mod python;
@@ -45,7 +46,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     bands::compile(root, &mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;
-    refrigerants::compile(root, &mut out)?;
+    refrigerants::compile(root, &vocabularies, &mut out)?;
     air::compile(root, &mut out)?;
     out.finish()
 }

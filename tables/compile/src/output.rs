@@ -5,10 +5,12 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
 /// Collects generated files and writes or compares them.
+///
+/// Nothing is written before all is made: the crate that this program leans on is never left half new.
 pub(crate) struct Output {
     root: PathBuf,
     check: bool,
-    stale: Vec<String>,
+    changed: Vec<(String, String)>,
 }
 
 impl Output {
@@ -17,7 +19,7 @@ impl Output {
         Self {
             root: root.to_path_buf(),
             check,
-            stale: Vec::new(),
+            changed: Vec::new(),
         }
     }
 
@@ -29,28 +31,30 @@ impl Output {
 
     /// Puts `text` at `path` (relative to the root) as it is.
     pub(crate) fn text(&mut self, path: &str, text: &str) -> Result<(), String> {
-        let target = self.root.join(path);
-        let present = fs::read_to_string(&target).unwrap_or_default();
-        if present == text {
+        let present = fs::read_to_string(self.root.join(path)).unwrap_or_default();
+        if present != text {
+            self.changed.push((path.to_string(), text.to_string()));
+        }
+        Ok(())
+    }
+
+    /// Writes what has changed; in a check, fails and names it.
+    pub(crate) fn finish(self) -> Result<(), String> {
+        if self.changed.is_empty() {
             return Ok(());
         }
         if self.check {
-            self.stale.push(path.to_string());
-            return Ok(());
+            let paths: Vec<String> = self.changed.into_iter().map(|(path, _)| path).collect();
+            return Err(format!(
+                "stale, run `cargo run -p tables-compile`: {}",
+                paths.join(", ")
+            ));
         }
-        println!("wrote {path}");
-        fs::write(&target, text).map_err(|e| format!("{path}: {e}"))
-    }
-
-    /// Fails when a check found stale files.
-    pub(crate) fn finish(self) -> Result<(), String> {
-        if self.stale.is_empty() {
-            return Ok(());
+        for (path, text) in self.changed {
+            fs::write(self.root.join(&path), text).map_err(|e| format!("{path}: {e}"))?;
+            println!("wrote {path}");
         }
-        Err(format!(
-            "stale, run `cargo run -p tables-compile`: {}",
-            self.stale.join(", ")
-        ))
+        Ok(())
     }
 }
 

@@ -2,35 +2,82 @@
 
 use crate::curves::{self, Fitted, Saturation};
 use crate::fluid_file::{self, Compiled};
+use crate::names::Vocabulary;
 use crate::output::Output;
 use coldloop::numerics::Real;
 use std::fmt::Write;
 use std::path::Path;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::sync::{Mutex, PoisonError};
+use std::thread;
 
-/// Reads every refrigerant and writes its equation, its saturation curves and the two lists that find them.
-pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
-    let fluids = fluid_file::read_all(&root.join("tables/refrigerants"))?;
-    for fluid in &fluids {
+/// Reads every fluid and writes its equation, and of the refrigerants among them the saturation curves; then the two
+/// lists that find them. A fluid that is not in the vocabulary (a gas of the air) is there by its equation alone.
+pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output) -> Result<(), String> {
+    let named: Vec<&str> = vocabularies
+        .iter()
+        .filter(|vocabulary| vocabulary.name == "Refrigerant")
+        .flat_map(|vocabulary| vocabulary.entries.iter().map(|entry| entry.id.as_str()))
+        .collect();
+    let (refrigerants, gases): (Vec<Compiled>, Vec<Compiled>) =
+        fluid_file::read_all(&root.join("tables/refrigerants"))?
+            .into_iter()
+            .partition(|fluid| named.contains(&fluid.designation.as_str()));
+    for fluid in refrigerants.iter().chain(&gases) {
         out.rust(&format!("src/fluid/tables/{}.rs", fluid.module), &fluid.rust())?;
-        let saturation = curves::fit(fluid.equation, fluid.lowest_t_k).map_err(|e| format!("{}: {e}", fluid.module))?;
+    }
+    for (fluid, saturation) in refrigerants.iter().zip(fit_all(&refrigerants)) {
+        let saturation = saturation.map_err(|e| format!("{}: {e}", fluid.designation))?;
         let source = saturation_rust(fluid, &saturation)?;
         out.rust(&format!("src/saturation/tables/{}.rs", fluid.module), &source)?;
     }
     out.rust(
         "src/fluid/tables/mod.rs",
-        &index(&fluids, "fluid::Fluid", "constants of the equation of state"),
+        &index(
+            &refrigerants,
+            &gases,
+            "fluid::Fluid",
+            "constants of the equation of state",
+        ),
     )?;
     out.rust(
         "src/saturation/tables/mod.rs",
-        &index(&fluids, "saturation::Pure", "saturation curves"),
+        &index(&refrigerants, &[], "saturation::Pure", "saturation curves"),
     )
 }
 
+/// The saturation curves of every fluid, each core taking the next one.
+fn fit_all(fluids: &[Compiled]) -> Vec<Result<Saturation, String>> {
+    let next = AtomicUsize::new(0);
+    let done = Mutex::new(Vec::new());
+    thread::scope(|scope| {
+        for _ in 0..thread::available_parallelism().map_or(1, usize::from) {
+            scope.spawn(|| {
+                while let Some((place, fluid)) = fluids.iter().enumerate().nth(next.fetch_add(1, Ordering::Relaxed)) {
+                    let fitted = curves::fit(fluid.equation, fluid.lowest_t_k);
+                    done.lock()
+                        .unwrap_or_else(PoisonError::into_inner)
+                        .push((place, fitted));
+                }
+            });
+        }
+    });
+    let mut done = done.into_inner().unwrap_or_else(PoisonError::into_inner);
+    done.sort_by_key(|(place, _)| *place);
+    done.into_iter().map(|(_, fitted)| fitted).collect()
+}
+
 /// The list of modules and the function that finds a refrigerant's constant.
-fn index(fluids: &[Compiled], target: &str, what: &str) -> String {
-    let each = |line: &dyn Fn(&Compiled) -> String| fluids.iter().map(line).collect::<String>();
-    let modules = each(&|f| format!("pub(crate) mod {};\n", f.module));
-    let arms = each(&|f| format!("Refrigerant::{} => &{}::{},\n", f.variant(), f.module, f.constant()));
+fn index(refrigerants: &[Compiled], gases: &[Compiled], target: &str, what: &str) -> String {
+    let modules: String = refrigerants
+        .iter()
+        .chain(gases)
+        .map(|f| format!("pub(crate) mod {};\n", f.module))
+        .collect();
+    let arms: String = refrigerants
+        .iter()
+        .map(|f| format!("Refrigerant::{} => &{}::{},\n", f.variant(), f.module, f.constant()))
+        .collect();
     let (room, kind) = target.split_once("::").unwrap_or(("", target));
     format!(
         "//! The {what} of every refrigerant.\n//!\n//! Generated from tables/refrigerants by tables/compile; edit the tables, not this file.\n\n\
