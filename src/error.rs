@@ -150,6 +150,7 @@ impl Quantity {
             | Quantity::Probability
             | Quantity::Cost
             | Quantity::BlowerSetting
+            | Quantity::Severity
             | Quantity::Rows
             | Quantity::Name
             | Quantity::Residual => "",
@@ -164,9 +165,11 @@ impl Quantity {
             Quantity::AbsolutePressure => "\"101.3 kPa abs\" or \"14.7 psia\"",
             Quantity::GaugePressure => "\"35 psig\" or \"2.4 bar gauge\"",
             Quantity::Altitude => "\"5250 ft\" or \"1600 m\"",
-            Quantity::RelativeHumidity | Quantity::Probability | Quantity::Quality | Quantity::BlowerSetting => {
-                "\"40 %\""
-            }
+            Quantity::RelativeHumidity
+            | Quantity::Probability
+            | Quantity::Quality
+            | Quantity::BlowerSetting
+            | Quantity::Severity => "\"40 %\"",
             Quantity::HumidityRatio => "\"8 g/kg\"",
             Quantity::Density => "\"50 mol/m3\"",
             Quantity::Enthalpy => "\"250 kJ/kg\" or \"107 Btu/lb\"",

@@ -259,11 +259,14 @@ pub enum Quantity {
     /// Rows of a table.
     #[cfg_attr(feature = "serde", serde(rename = "number of rows"))]
     Rows = 23,
+    /// Severity of a fault, 0 (sound) to 1.
+    #[cfg_attr(feature = "serde", serde(rename = "severity"))]
+    Severity = 24,
 }
 
 impl Quantity {
     /// Every member, in the order of the table.
-    pub const ALL: [Quantity; 23] = [
+    pub const ALL: [Quantity; 24] = [
         Quantity::Temperature,
         Quantity::TemperatureDifference,
         Quantity::AbsolutePressure,
@@ -287,9 +290,10 @@ impl Quantity {
         Quantity::Voltage,
         Quantity::BlowerSetting,
         Quantity::Rows,
+        Quantity::Severity,
     ];
 
-    const SPELLINGS: [(Quantity, &'static [&'static str]); 23] = [
+    const SPELLINGS: [(Quantity, &'static [&'static str]); 24] = [
         (Quantity::Temperature, &["temperature"]),
         (Quantity::TemperatureDifference, &["temperature difference"]),
         (Quantity::AbsolutePressure, &["absolute pressure"]),
@@ -313,6 +317,7 @@ impl Quantity {
         (Quantity::Voltage, &["voltage"]),
         (Quantity::BlowerSetting, &["blower setting"]),
         (Quantity::Rows, &["number of rows"]),
+        (Quantity::Severity, &["severity"]),
     ];
 
     /// The id used in text.
@@ -341,6 +346,7 @@ impl Quantity {
             Quantity::Voltage => "voltage",
             Quantity::BlowerSetting => "blower setting",
             Quantity::Rows => "number of rows",
+            Quantity::Severity => "severity",
         }
     }
 
@@ -370,6 +376,7 @@ impl Quantity {
             Quantity::Voltage => "Voltage, V.",
             Quantity::BlowerSetting => "Blower setting, 0 (off) to 1 (highest).",
             Quantity::Rows => "Rows of a table.",
+            Quantity::Severity => "Severity of a fault, 0 (sound) to 1.",
         }
     }
 
@@ -404,6 +411,7 @@ impl Quantity {
             21 => Some(Quantity::Voltage),
             22 => Some(Quantity::BlowerSetting),
             23 => Some(Quantity::Rows),
+            24 => Some(Quantity::Severity),
             _ => None,
         }
     }
@@ -844,6 +852,104 @@ impl Compressor {
 }
 
 impl core::fmt::Display for Compressor {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// The size of a vehicle, which sets the typical hardware of its air conditioning.
+///
+/// ```
+/// use coldloop::VehicleClass;
+/// assert_eq!(VehicleClass::SmallCar.id(), "small-car");
+/// assert_eq!(VehicleClass::from_id("small-car"), Some(VehicleClass::SmallCar));
+/// assert_eq!(VehicleClass::from_code(1), Some(VehicleClass::SmallCar));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum VehicleClass {
+    /// Small car.
+    #[cfg_attr(feature = "serde", serde(rename = "small-car"))]
+    SmallCar = 1,
+    /// Car of the middle class, or a machine's cab.
+    #[cfg_attr(feature = "serde", serde(rename = "car"))]
+    Car = 2,
+    /// Large car or pickup.
+    #[cfg_attr(feature = "serde", serde(rename = "large-car"))]
+    LargeCar = 3,
+    /// Van or minibus.
+    #[cfg_attr(feature = "serde", serde(rename = "van"))]
+    Van = 4,
+    /// Bus or coach with a roof unit.
+    #[cfg_attr(feature = "serde", serde(rename = "bus"))]
+    Bus = 5,
+}
+
+impl VehicleClass {
+    /// Every member, in the order of the table.
+    pub const ALL: [VehicleClass; 5] = [
+        VehicleClass::SmallCar,
+        VehicleClass::Car,
+        VehicleClass::LargeCar,
+        VehicleClass::Van,
+        VehicleClass::Bus,
+    ];
+
+    const SPELLINGS: [(VehicleClass, &'static [&'static str]); 5] = [
+        (VehicleClass::SmallCar, &["small-car"]),
+        (VehicleClass::Car, &["car"]),
+        (VehicleClass::LargeCar, &["large-car"]),
+        (VehicleClass::Van, &["van"]),
+        (VehicleClass::Bus, &["bus"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        match self {
+            VehicleClass::SmallCar => "small-car",
+            VehicleClass::Car => "car",
+            VehicleClass::LargeCar => "large-car",
+            VehicleClass::Van => "van",
+            VehicleClass::Bus => "bus",
+        }
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            VehicleClass::SmallCar => "Small car.",
+            VehicleClass::Car => "Car of the middle class, or a machine's cab.",
+            VehicleClass::LargeCar => "Large car or pickup.",
+            VehicleClass::Van => "Van or minibus.",
+            VehicleClass::Bus => "Bus or coach with a roof unit.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(VehicleClass::SmallCar),
+            2 => Some(VehicleClass::Car),
+            3 => Some(VehicleClass::LargeCar),
+            4 => Some(VehicleClass::Van),
+            5 => Some(VehicleClass::Bus),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for VehicleClass {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         f.write_str(self.id())
     }

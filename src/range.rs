@@ -81,3 +81,5 @@ pub const WATER_TEMPERATURE: Range = Range::new(Quantity::Temperature, 173.15, 4
 pub const HUMIDITY_RATIO: Range = Range::new(Quantity::HumidityRatio, 0.0, 10.0);
 /// Blower setting.
 pub const BLOWER: Range = Range::new(Quantity::BlowerSetting, 0.0, 1.0);
+/// Severity of a fault.
+pub const SEVERITY: Range = Range::new(Quantity::Severity, 0.0, 1.0);

@@ -97,6 +97,8 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_BLOWER_SETTING = 22,
     // Rows of a table.
     COLDLOOP_QUANTITY_ROWS = 23,
+    // Severity of a fault, 0 (sound) to 1.
+    COLDLOOP_QUANTITY_SEVERITY = 24,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.

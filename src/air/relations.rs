@@ -24,7 +24,7 @@ pub(super) fn humidity_ratio(e_pa: f64, p_pa: f64) -> f64 {
 }
 
 /// Eq. 30.
-pub(super) fn enthalpy_j_kg(t_k: f64, humidity_ratio: f64) -> f64 {
+pub(crate) fn enthalpy_j_kg(t_k: f64, humidity_ratio: f64) -> f64 {
     let t_c = t_k - FREEZING_K;
     1_006.0 * t_c + humidity_ratio * (2_501_000.0 + 1_860.0 * t_c)
 }

@@ -1,7 +1,31 @@
-//! The vehicle: what it has, and the conditions it stands in.
+//! The vehicle: what it has, the conditions it stands in, and the steady model of its whole air conditioning.
 
+mod clutch;
+mod compressor;
+mod condenser;
 mod conditions;
+mod cycle;
+mod evaporator;
+mod expansion;
+mod faults;
+mod hardware;
+mod inventory;
+mod medium;
+mod plant;
+mod population;
+mod rest;
+mod simulate;
+mod smooth;
+mod solve;
 mod system;
+#[allow(clippy::module_inception)] // the room is named after its chief inhabitant
+mod vehicle;
 
+pub use clutch::Swing;
 pub use conditions::Conditions;
+pub use faults::FaultSeverity;
+pub use hardware::{Hardware, Options, Spread};
+pub use population::Population;
+pub use simulate::{Looks, Simulation, StatePoint, StatePoints, simulate};
 pub use system::System;
+pub use vehicle::{ClutchSense, HighPort, Rear, RearLoad, Vehicle};

@@ -64,6 +64,8 @@ pub enum ColdloopQuantity {
     BlowerSetting = 22,
     /// Rows of a table.
     Rows = 23,
+    /// Severity of a fault, 0 (sound) to 1.
+    Severity = 24,
 }
 
 impl ColdloopQuantity {
@@ -98,6 +100,7 @@ impl ColdloopQuantity {
             21 => Some(c"voltage"),
             22 => Some(c"blower setting"),
             23 => Some(c"number of rows"),
+            24 => Some(c"severity"),
             _ => None,
         }
     }

@@ -14,6 +14,7 @@ mod dual;
 mod equilibrium;
 mod faults;
 mod fluid_file;
+mod hardware;
 mod line;
 mod names;
 mod output;
@@ -43,6 +44,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     c::compile(root, &vocabularies, &mut out)?;
     python::compile(&vocabularies, &mut out)?;
     cases::compile(&mut out)?;
+    hardware::compile(root, &mut out)?;
     bands::compile(root, &mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;

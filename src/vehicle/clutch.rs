@@ -1,0 +1,122 @@
+//! A clutch that cycles: the mean of many cycles, the swing of one, and how many a minute.
+
+use super::plant::{Control, Plant};
+use super::simulate::clutch_control;
+use super::solve::{Solution, steady};
+use super::{ClutchSense, Vehicle};
+use crate::error::Error;
+
+/// Heat capacity of the condenser's metal and refrigerant per that of the evaporator. Judgement.
+const CONDENSER_RATIO: f64 = 1.6;
+/// The least part of the evaporator's heat capacity that the pressure feels: its refrigerant and the tubes next to it.
+const LEAST_WETTED: f64 = 0.08;
+
+/// Where in the band the mean lies: the low side comes up fast when the compressor stops and lingers above the point
+/// of opening while it runs. Judgement.
+const MEAN_OF_BAND: f64 = 0.3;
+/// The heat capacity that the pressure feels when the accumulator holds no liquid, per that when it does, and the fill
+/// at which it is half way between. Judgement: without a pool that boils, only the wet tubes hold the pressure.
+const EMPTY: (f64, f64) = (0.3, 0.05);
+
+/// How long a fin thermostat takes to feel the fins, s; a pressure switch feels the pressure at once. Judgement.
+const THERMOSTAT_LAG_S: f64 = 8.0;
+
+/// Between what the pressures swing as the clutch cycles.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Swing {
+    /// Low side: where the clutch opens and where it closes, Pa absolute.
+    pub low_side_pa: (f64, f64),
+    /// High side: lowest and highest, Pa absolute.
+    pub high_side_pa: (f64, f64),
+    /// Engagements per second.
+    pub cycles_hz: f64,
+    /// Part of the time that the clutch is engaged.
+    pub engaged: f64,
+}
+
+/// The state of a fixed compressor: running through, or the mean of its cycles.
+///
+/// Running through is tried first; where that would take the low side (or the fins) below the point at which the
+/// clutch opens, the clutch cycles. Its mean state is that of a compressor with its displacement reduced to the part
+/// of the time that it runs, held within the band. The evaporator's heat capacity C then swings through the
+/// band dT with `f = (1 - d) Q / (C dT)` cycles per second, d being the running part and Q the mean capacity: the time
+/// to cool by dT with what capacity exceeds the load, and to warm by dT with the load. A thermostat adds its lag twice.
+///
+/// Only the wetted part of the evaporator counts for C: a starved one cools and warms in a moment, which is why low
+/// charge cycles rapidly.
+pub(super) fn cycling(plant: &Plant, vehicle: &Vehicle) -> Result<(Solution, Option<Swing>), Error> {
+    let through = steady(plant, None)?;
+    let opens = clutch_control(vehicle, plant.air_pa, 0.0);
+    if plant.icing || !beyond(opens, &through) {
+        return Ok((through, None));
+    }
+    let mut held = *plant;
+    held.control = clutch_control(vehicle, plant.air_pa, MEAN_OF_BAND);
+    let mut mean = steady(&held, Some(through.point))?;
+    mean.rounds += through.rounds;
+    let swing = swing(plant, vehicle, &through, &mean)?;
+    Ok((mean, Some(swing)))
+}
+
+/// Whether running through would take the low side or the fins beyond where the clutch opens.
+fn beyond(opens: Control, through: &Solution) -> bool {
+    match opens {
+        Control::LowSide { set_pa } => through.cycle.upper.suction_pa < set_pa,
+        Control::Fin { set_k } => through.cycle.front.fin_k < set_k,
+        Control::None | Control::Internal { .. } | Control::Air { .. } => false,
+    }
+}
+
+fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) -> Result<Swing, Error> {
+    let h = &vehicle.hardware;
+    let medium = &plant.medium;
+    let upper = &mean.cycle.upper;
+    let (low_pa, high_pa, band_k, lag_s) = match vehicle.clutch_sense {
+        ClutchSense::LowSide => {
+            let low = plant.air_pa + h.switch_opens_pa;
+            let high = low + h.switch_band_pa;
+            (low, high, medium.dew_k(high)? - medium.dew_k(low)?, 0.0)
+        }
+        ClutchSense::Fins => {
+            // While it runs, the refrigerant lies as far below the fins as when running through; while it rests, it
+            // comes up to them.
+            let full = &through.cycle;
+            let below_k = full.front.fin_k - medium.dew_k(full.upper.suction_pa)?;
+            let low = medium
+                .dew_pa(h.thermostat_opens_k - below_k)?
+                .max(full.upper.suction_pa);
+            let high = medium.dew_pa(h.thermostat_opens_k + h.thermostat_band_k)?;
+            (
+                low.min(upper.suction_pa),
+                high.max(upper.suction_pa),
+                h.thermostat_band_k,
+                THERMOSTAT_LAG_S,
+            )
+        }
+    };
+    let wetted = through.cycle.front.boiling.max(LEAST_WETTED);
+    let fill = through.cycle.accumulator_fill;
+    let pool = if plant.receiver {
+        1.0
+    } else {
+        EMPTY.0 + (1.0 - EMPTY.0) * fill / (fill + EMPTY.1)
+    };
+    let heat_j_k = h.evaporator_heat_j_k * wetted * pool;
+    let capacity_w = mean.cycle.front.heat_w;
+    let engaged = mean.point.demand;
+    // The condenser takes the same pulses of heat, swollen by the power, into its own heat capacity.
+    let half_k = 0.5 * band_k * wetted * upper.heat_w / capacity_w / CONDENSER_RATIO;
+    let condensing_k = medium.dew_k(upper.condensing.p_pa)?;
+    let rest_k = plant.face.t_k.min(condensing_k);
+    let high_low_pa = medium.dew_pa((condensing_k - half_k).max(rest_k))? + upper.gas_pa;
+    let high_high_pa = medium.dew_pa(condensing_k + half_k)? + upper.gas_pa;
+    Ok(Swing {
+        low_side_pa: (low_pa, high_pa),
+        high_side_pa: (
+            high_low_pa.min(upper.condenser_pa),
+            high_high_pa.max(upper.condenser_pa),
+        ),
+        cycles_hz: 1.0 / (heat_j_k * band_k / ((1.0 - engaged) * capacity_w) + 2.0 * lag_s),
+        engaged,
+    })
+}

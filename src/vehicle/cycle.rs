@@ -1,0 +1,463 @@
+//! Once round the circuit: from five guesses to everything that follows, and by how much the balances miss.
+
+use super::compressor::Compression;
+use super::condenser::{Inflow, condense};
+use super::evaporator::{Evaporation, Feed, Stream};
+use super::expansion::{Bulb, Upstream};
+use super::medium::{Saturation, State};
+use super::plant::{Branch, Closure, Control, Metering, Plant, Warmth};
+use super::smooth::{ramp, remainder};
+use crate::error::Error;
+
+/// How many unknowns the balance has.
+pub(super) const UNKNOWNS: usize = 6;
+
+/// Universal gas constant, J/(mol K). Source: SI, exact.
+const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
+/// Parts of condenser and receiver that hold vapour, where non-condensable gas gathers. Judgement.
+const GAS_SPACE: (f64, f64) = (0.75, 0.5);
+/// Enthalpies over which the receiver goes from empty to full, per the heat of evaporation: from entering bubbles to
+/// the subcooling that a filled receiver shows for want of equilibrium. Judgement.
+const RECEIVER: (f64, f64) = (-0.004, 0.020);
+/// Likewise the liquid in the flow that leaves the evaporator while the accumulator goes from empty to full: what its
+/// bleed hole passes on. Judgement.
+const ACCUMULATOR: (f64, f64) = (-0.005, 0.060);
+/// Rounding of the ends of those ranges.
+const VESSEL_SOFTNESS: f64 = 0.08;
+
+/// The unknowns of the balance.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Point {
+    /// Logarithm of the pressure at the compressor inlet, Pa.
+    pub ln_suction_pa: f64,
+    /// Logarithm of the pressure at the compressor outlet, Pa.
+    pub ln_discharge_pa: f64,
+    /// State at the compressor inlet, see `Medium::at_coordinate`.
+    pub suction: f64,
+    /// Part of stroke, running time or speed that is in use.
+    pub demand: f64,
+    /// Air before the evaporator: temperature, K.
+    pub intake_k: f64,
+    /// Air before the evaporator: humidity ratio.
+    pub intake_humidity: f64,
+}
+
+/// From the compressor inlet to the liquid line: all that does not ask for the evaporator's air.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Upper {
+    pub suction_pa: f64,
+    pub discharge_pa: f64,
+    pub suction: State,
+    pub compression: Compression,
+    /// Equilibrium at the condenser outlet, at the partial pressure of the refrigerant.
+    pub condensing: Saturation,
+    /// Total pressure there, gas included, Pa.
+    pub condenser_pa: f64,
+    pub gas_pa: f64,
+    /// Enthalpy behind the receiver and its subcooler, J/kg.
+    pub outlet_j_kg: f64,
+    pub heat_w: f64,
+    pub receiver_fill: f64,
+    /// Fill of the receiver before its ends are rounded.
+    vessel: f64,
+    /// Equilibrium at the inlet of the expansion device.
+    pub liquid: Saturation,
+    pub liquid_j_kg: f64,
+    pub liquid_k: f64,
+    pub liquid_kg_m3: f64,
+    /// Equilibrium and enthalpy at the evaporator outlet.
+    pub outlet: Saturation,
+    pub evaporated_j_kg: f64,
+    mass_kg: f64,
+}
+
+/// One way round the circuit.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Cycle {
+    pub upper: Upper,
+    pub evaporating: Saturation,
+    pub front: Evaporation,
+    pub rear: Option<Evaporation>,
+    pub opening: f64,
+    pub accumulator_fill: f64,
+    pub mass_kg: f64,
+    /// By how much the balances miss, each relative.
+    pub residual: [f64; UNKNOWNS],
+}
+
+impl Point {
+    pub(super) const fn values(&self) -> [f64; UNKNOWNS] {
+        [
+            self.ln_suction_pa,
+            self.ln_discharge_pa,
+            self.suction,
+            self.demand,
+            self.intake_k,
+            self.intake_humidity,
+        ]
+    }
+
+    pub(super) const fn of(v: [f64; UNKNOWNS]) -> Self {
+        Self {
+            ln_suction_pa: v[0],
+            ln_discharge_pa: v[1],
+            suction: v[2],
+            demand: v[3],
+            intake_k: v[4],
+            intake_humidity: v[5],
+        }
+    }
+}
+
+impl Plant {
+    /// The compressor, the high side and the suction line.
+    ///
+    /// Errors: those of the properties.
+    pub(super) fn upper(&self, point: &Point) -> Result<Upper, Error> {
+        let (medium, hardware) = (&self.medium, &self.hardware);
+        let suction_pa = libm::exp(point.ln_suction_pa);
+        let discharge_pa = libm::exp(point.ln_discharge_pa);
+        let low = medium.saturation(suction_pa)?;
+        let suction = medium.at_coordinate(&low, point.suction)?;
+        let high = medium.saturation(discharge_pa)?;
+        let compression = self.drive.compress(medium, hardware, &suction, &high, point.demand)?;
+        let flow = compression.flow_kg_s;
+        let flow_ratio = flow / hardware.reference_flow_kg_s;
+        let dynamic = flow_ratio * flow_ratio;
+        let (more_discharge, more_liquid, more_suction) = self.resistance;
+
+        let lost = hardware.discharge_drop_pa * more_discharge * dynamic * 60.0 / compression.rho_kg_m3
+            + hardware.condenser_drop_pa * dynamic;
+        let condenser_pa = discharge_pa * remainder(lost / discharge_pa);
+        let space_m3 = GAS_SPACE.0 * hardware.condenser_volume_m3
+            + if self.receiver {
+                GAS_SPACE.1 * hardware.receiver_volume_m3
+            } else {
+                0.0
+            };
+        let gas_pa = self.gas_mol * GAS_J_MOL_K * high.dew_k / space_m3;
+        let condensing =
+            medium.saturation((condenser_pa * remainder(gas_pa / condenser_pa)).max(medium.lowest_pa()))?;
+        let inflow = Inflow {
+            flow_kg_s: flow,
+            h_j_kg: compression.h_j_kg,
+            gas_cp_j_kg_k: compression.gas_cp_j_kg_k,
+        };
+        let gas = gas_pa / (gas_pa + condensing.p_pa);
+        let after = if self.receiver { hardware.subcooler_share } else { 0.0 };
+        let condenser = condense(medium, hardware, &inflow, &condensing, &self.face, 1.0 - after, gas)?;
+        let mut mass_kg = hardware.condenser_volume_m3 * (1.0 - after) * condenser.rho_kg_m3
+            + hardware.discharge_volume_m3 * compression.rho_kg_m3;
+        let mut outlet_j_kg = condenser.h_j_kg;
+        let mut heat_w = condenser.heat_w;
+        let mut receiver_fill = 0.0;
+        let mut vessel = 0.0;
+        if self.receiver {
+            let liquid = (condensing.liquid_j_kg - condenser.h_j_kg) / condensing.latent_j_kg();
+            vessel = (liquid - RECEIVER.0) / (RECEIVER.1 - RECEIVER.0);
+            receiver_fill = ramp(vessel, VESSEL_SOFTNESS);
+            mass_kg += hardware.receiver_volume_m3 * condensing.mean_kg_m3(1.0 - receiver_fill);
+        }
+        if after > 0.0 {
+            let inflow = Inflow {
+                h_j_kg: outlet_j_kg,
+                ..inflow
+            };
+            let subcooler = condense(medium, hardware, &inflow, &condensing, &self.face, after, gas)?;
+            mass_kg += hardware.condenser_volume_m3 * after * subcooler.rho_kg_m3;
+            outlet_j_kg = subcooler.h_j_kg;
+            heat_w += subcooler.heat_w;
+        }
+
+        let line_kg_m3 = condensing.mixture_kg_m3(outlet_j_kg);
+        let lost = hardware.liquid_drop_pa * more_liquid * dynamic * 1100.0 / line_kg_m3;
+        let liquid_pa = (condenser_pa * remainder(lost / condenser_pa)).max(medium.lowest_pa());
+        let liquid = medium.saturation(liquid_pa)?;
+
+        let lost = hardware.suction_drop_pa * more_suction * dynamic * 13.0 / suction.rho_kg_m3;
+        let outlet = medium.saturation((suction_pa + lost).min(medium.highest_pa()))?;
+        let gain_w = hardware.suction_gain_w_k * (self.cabin.outside_k + hardware.bay_rise_k - suction.t_k);
+        // A trickle of vapour cannot take up more than the bay's temperature allows.
+        let most = 0.8 * suction.cp_j_kg_k * (self.cabin.outside_k + hardware.bay_rise_k - suction.t_k);
+        let warmed_j_kg = suction.h_j_kg - gain_w * most / (gain_w + most * flow);
+        let exchanged_j_kg = self.exchange(&outlet, &suction, warmed_j_kg, &liquid, outlet_j_kg)?;
+        let liquid_j_kg = outlet_j_kg - exchanged_j_kg;
+        let liquid_k = if liquid_j_kg < liquid.liquid_j_kg {
+            medium.liquid_k(&liquid, liquid_j_kg)?
+        } else {
+            liquid.bubble_k
+        };
+        let liquid_kg_m3 = liquid.mixture_kg_m3(liquid_j_kg);
+        mass_kg += hardware.liquid_volume_m3 * line_kg_m3 + hardware.suction_volume_m3 * suction.rho_kg_m3;
+        Ok(Upper {
+            suction_pa,
+            discharge_pa,
+            suction,
+            compression,
+            condensing,
+            condenser_pa,
+            gas_pa,
+            outlet_j_kg,
+            heat_w,
+            receiver_fill,
+            vessel,
+            liquid,
+            liquid_j_kg,
+            liquid_k,
+            liquid_kg_m3,
+            outlet,
+            evaporated_j_kg: warmed_j_kg - exchanged_j_kg,
+            mass_kg,
+        })
+    }
+
+    /// Heat per kilogram that the internal exchanger moves from liquid to vapour: effectiveness on the vapour side,
+    /// and never more than would cool the liquid to the evaporating temperature.
+    fn exchange(
+        &self,
+        outlet: &Saturation,
+        suction: &State,
+        warmed_j_kg: f64,
+        liquid: &Saturation,
+        outlet_j_kg: f64,
+    ) -> Result<f64, Error> {
+        let effectiveness = self.hardware.exchanger;
+        if effectiveness == 0.0 {
+            return Ok(0.0);
+        }
+        let liquid_k = if outlet_j_kg < liquid.liquid_j_kg {
+            self.medium.liquid_k(liquid, outlet_j_kg)?
+        } else {
+            liquid.bubble_k
+        };
+        let hottest_j_kg = outlet.vapour_j_kg + suction.cp_j_kg_k * (liquid_k - outlet.dew_k);
+        let vapour_side = effectiveness * (hottest_j_kg - warmed_j_kg) / (1.0 - effectiveness);
+        let liquid_side = 0.8 * (outlet_j_kg.min(liquid.liquid_j_kg) - outlet.liquid_j_kg);
+        Ok(vapour_side.min(liquid_side).max(0.0))
+    }
+
+    /// The whole way round, with what the air before the evaporator is taken to be.
+    ///
+    /// Errors: those of the properties.
+    pub(super) fn round(&self, point: &Point, upper: &Upper) -> Result<Cycle, Error> {
+        let hardware = &self.hardware;
+        let total = upper.compression.flow_kg_s;
+        let flow_ratio = total / hardware.reference_flow_kg_s;
+        let wet_kg_m3 = 0.5 * (upper.outlet.mixture_kg_m3(upper.liquid_j_kg) + upper.outlet.vapour_kg_m3);
+        let lost = hardware.evaporator_drop_pa * flow_ratio * flow_ratio * 20.0 / wet_kg_m3;
+        let highest = self.medium.highest_pa();
+        let evaporating = self.medium.saturation((upper.outlet.p_pa + 0.5 * lost).min(highest))?;
+        let cp = upper.suction.cp_j_kg_k;
+        let below_pa = upper.outlet.p_pa + lost;
+
+        let mut flow = total;
+        let mut evaporated_j_kg = upper.evaporated_j_kg;
+        let mut rear = None;
+        let mut mass_kg = upper.mass_kg;
+        if let Some(branch) = &self.rear {
+            let (rear_flow, evaporation) = self.feed(branch, point, upper, &evaporating, cp, below_pa, total)?;
+            flow = total - rear_flow;
+            evaporated_j_kg = (total * upper.evaporated_j_kg - rear_flow * evaporation.h_j_kg) / flow;
+            mass_kg += branch.volume_m3 * evaporation.rho_kg_m3;
+            rear = Some(evaporation);
+        }
+        let feed = Feed {
+            flow_kg_s: flow,
+            h_j_kg: upper.liquid_j_kg,
+        };
+        let front = self.evaporate(&self.front, point, &feed, &evaporating, cp)?;
+        mass_kg += self.front.volume_m3 * front.rho_kg_m3;
+        let outlet_k = self.outlet_k(&upper.outlet, evaporated_j_kg, cp);
+        let (metered, opening) = self.meter(&self.front, upper, below_pa, outlet_k)?;
+
+        let mut accumulator_fill = 0.0;
+        let mut vessel = upper.vessel;
+        if !self.receiver {
+            let liquid = (upper.outlet.vapour_j_kg - upper.evaporated_j_kg) / upper.outlet.latent_j_kg();
+            vessel = (liquid - ACCUMULATOR.0) / (ACCUMULATOR.1 - ACCUMULATOR.0);
+            accumulator_fill = ramp(vessel, VESSEL_SOFTNESS);
+            mass_kg += hardware.accumulator_volume_m3 * upper.outlet.mean_kg_m3(1.0 - accumulator_fill);
+        }
+        let mut cycle = Cycle {
+            upper: *upper,
+            evaporating,
+            front,
+            rear,
+            opening,
+            accumulator_fill,
+            mass_kg,
+            residual: [0.0; UNKNOWNS],
+        };
+        let closure = match self.closure {
+            Closure::Charge(charge_kg) => (mass_kg - charge_kg) / charge_kg,
+            Closure::Fill(fill) => 0.1 * (vessel - fill),
+        };
+        let (intake_k, intake_humidity) = self.intake(&cycle);
+        cycle.residual = [
+            (front.h_j_kg - evaporated_j_kg) / upper.outlet.latent_j_kg(),
+            libm::log(metered / flow),
+            closure,
+            self.control_residual(point.demand, &cycle),
+            (intake_k - point.intake_k) / 10.0,
+            (intake_humidity - point.intake_humidity) / 0.005,
+        ];
+        Ok(cycle)
+    }
+
+    /// The state of the air that the evaporators would draw.
+    fn intake(&self, cycle: &Cycle) -> (f64, f64) {
+        let cabin = &self.cabin;
+        if cabin.fresh >= 1.0 {
+            return (cabin.outside_k, cabin.outside_humidity);
+        }
+        let (mut flow, mut warm, mut humid) = (0.0, 0.0, 0.0);
+        let mut add = |branch: &Branch, evaporation: &Evaporation| {
+            if let Warmth::Air { flow_kg_s, .. } = branch.warmth {
+                flow += flow_kg_s;
+                warm += flow_kg_s * evaporation.stream_k;
+                humid += flow_kg_s * evaporation.humidity;
+            }
+        };
+        add(&self.front, &cycle.front);
+        if let (Some(branch), Some(evaporation)) = (&self.rear, &cycle.rear) {
+            add(branch, evaporation);
+        }
+        cabin.intake(warm / flow, humid / flow, flow, self.air_cp_j_kg_k)
+    }
+
+    /// Demand against what the control asks for: zero where the control is satisfied, or where it is at its limit.
+    fn control_residual(&self, demand: f64, cycle: &Cycle) -> f64 {
+        let (least, most) = self.demand;
+        let upper = &cycle.upper;
+        let wish = match self.control {
+            Control::None => 1.0,
+            Control::LowSide { set_pa } => upper.suction_pa / set_pa - 1.0,
+            Control::Internal { set_pa, slope } => {
+                upper.suction_pa / (set_pa - slope * (upper.discharge_pa - 1.0e6)) - 1.0
+            }
+            Control::Fin { set_k } => (cycle.front.fin_k - set_k) / 30.0,
+            Control::Air { set_k } => (cycle.front.stream_k - set_k) / 30.0,
+        };
+        let guarded = wish.min(2.0 * (1.0 - upper.discharge_pa / self.high_limit_pa));
+        guarded.min(most - demand).max(least - demand)
+    }
+
+    fn stream(&self, branch: &Branch, point: &Point) -> Stream {
+        match branch.warmth {
+            Warmth::Air { flow_kg_s, flow_ratio } => Stream {
+                t_k: point.intake_k,
+                humidity: point.intake_humidity,
+                flow_kg_s,
+                flow_ratio,
+                cp_j_kg_k: self.air_cp_j_kg_k,
+                humid: true,
+                p_pa: self.air_pa,
+            },
+            Warmth::Coolant {
+                t_k,
+                flow_kg_s,
+                cp_j_kg_k,
+            } => Stream {
+                t_k,
+                humidity: 0.0,
+                flow_kg_s,
+                flow_ratio: 1.0,
+                cp_j_kg_k,
+                humid: false,
+                p_pa: self.air_pa,
+            },
+        }
+    }
+
+    fn evaporate(
+        &self,
+        branch: &Branch,
+        point: &Point,
+        feed: &Feed,
+        evaporating: &Saturation,
+        cp: f64,
+    ) -> Result<Evaporation, Error> {
+        branch
+            .coil
+            .evaporate(&self.medium, feed, evaporating, cp, &self.stream(branch, point))
+    }
+
+    fn outlet_k(&self, outlet: &Saturation, h_j_kg: f64, cp: f64) -> f64 {
+        if h_j_kg > outlet.vapour_j_kg {
+            outlet.dew_k + (h_j_kg - outlet.vapour_j_kg) / cp
+        } else {
+            outlet.dew_k
+        }
+    }
+
+    /// Flow (kg/s) that an expansion device passes, and how far it is open.
+    fn meter(&self, branch: &Branch, upper: &Upper, downstream_pa: f64, outlet_k: f64) -> Result<(f64, f64), Error> {
+        let upstream = Upstream {
+            saturation: &upper.liquid,
+            t_k: upper.liquid_k,
+            rho_kg_m3: upper.liquid_kg_m3,
+            downstream_pa,
+        };
+        match &branch.metering {
+            Metering::Valve(valve) => {
+                let opening = valve.opening(&Bulb {
+                    p_pa: upper.outlet.p_pa,
+                    t_k: outlet_k,
+                })?;
+                Ok((valve.flow_kg_s(&upstream, opening), opening))
+            }
+            Metering::Orifice(orifice) => Ok((orifice.flow_kg_s(&self.medium, &upstream)?, orifice.free)),
+        }
+    }
+
+    /// The flow through a second branch, and what leaves it: the flow at which its device passes what it carries.
+    ///
+    /// More flow leaves with less superheat, which closes the valve, so that the deviation falls with the flow and
+    /// has one root; at no flow the outlet is as warm as the air and the valve open. Illinois' method, bracketed.
+    #[allow(clippy::too_many_arguments)]
+    fn feed(
+        &self,
+        branch: &Branch,
+        point: &Point,
+        upper: &Upper,
+        evaporating: &Saturation,
+        cp: f64,
+        below_pa: f64,
+        total: f64,
+    ) -> Result<(f64, Evaporation), Error> {
+        let deviation = |flow_kg_s: f64| -> Result<(f64, Evaporation), Error> {
+            let feed = Feed {
+                flow_kg_s,
+                h_j_kg: upper.liquid_j_kg,
+            };
+            let evaporation = self.evaporate(branch, point, &feed, evaporating, cp)?;
+            let outlet_k = self.outlet_k(&upper.outlet, evaporation.h_j_kg, cp);
+            let (metered, _) = self.meter(branch, upper, below_pa, outlet_k)?;
+            Ok((libm::log(metered / flow_kg_s), evaporation))
+        };
+        let (mut low, mut high) = (1e-5 * total, 0.9 * total);
+        let (mut off_low, at_low) = deviation(low)?;
+        let (mut off_high, at_high) = deviation(high)?;
+        if off_low <= 0.0 {
+            return Ok((low, at_low));
+        }
+        if off_high >= 0.0 {
+            return Ok((high, at_high));
+        }
+        for _ in 0..80 {
+            let flow = (low * off_high - high * off_low) / (off_high - off_low);
+            let (off, evaporation) = deviation(flow)?;
+            if libm::fabs(off) < 1e-11 || high - low < 1e-14 * high {
+                return Ok((flow, evaporation));
+            }
+            if off > 0.0 {
+                (low, off_low) = (flow, off);
+                off_high *= 0.5;
+            } else {
+                (high, off_high) = (flow, off);
+                off_low *= 0.5;
+            }
+        }
+        Err(Error::no_convergence(libm::fabs(off_low), 1e-11))
+    }
+}

@@ -1,0 +1,198 @@
+//! Faults as changes of the parameters of a sound vehicle.
+
+use super::plant::{Control, Metering, Plant};
+use super::{System, Vehicle};
+use crate::error::Error;
+use crate::names::{Compressor, ErrorKind, Expansion, Fault, Quantity, Refrigerant};
+use crate::range::SEVERITY;
+use crate::units::STANDARD_PRESSURE_PA;
+
+/// A fault and how far it has gone.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FaultSeverity {
+    /// Which fault.
+    pub fault: Fault,
+    /// How far, 0 (sound) to 1; what is measured by it is told by [`FaultSeverity::new`].
+    pub severity: f64,
+    /// The other refrigerant, where the fault is a wrong one.
+    pub other: Option<Refrigerant>,
+}
+
+/// The most of a flow or an area that a fault takes away: the model has no answer without any.
+const MOST_LOST: f64 = 0.985;
+/// The state of the air that an open circuit holds, with [`STANDARD_PRESSURE_PA`]. Source: ISO 2533:1975.
+const STANDARD_K: f64 = 288.15;
+const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
+/// The part of the evaporator's air that a block of ice still lets pass.
+const THROUGH_ICE: f64 = 0.06;
+
+impl FaultSeverity {
+    /// A fault at a severity from 0 (sound) to 1.
+    ///
+    /// | fault | what the severity is |
+    /// |---|---|
+    /// | worn compressor | part of the compressed vapour that leaks back |
+    /// | undercharge, overcharge | mass missing or in excess, per the right charge |
+    /// | condenser or evaporator air flow | part of the flow lost |
+    /// | non-condensables | mass of gas per mass of air that the empty circuit holds at one atmosphere |
+    /// | restrictions of lines, orifice, moisture icing | part of the free area lost |
+    /// | valve stuck open, stuck closed | least opening; part of the opening out of reach |
+    /// | evaporator icing | part of the face under ice, the low limit lost |
+    /// | compressor control | part of the range of stroke, running time or speed out of reach |
+    /// | clutch not engaged | any above zero: the compressor stands |
+    /// | clutch slipping | part of the speed lost |
+    /// | heater air mixing | part of the air that passes the heater core |
+    /// | wrong refrigerant | 1: the whole charge is the other one |
+    /// | gauge error | nothing in the circuit; the measurement bears it |
+    pub const fn new(fault: Fault, severity: f64) -> Self {
+        Self {
+            fault,
+            severity,
+            other: None,
+        }
+    }
+
+    /// A charge that is another refrigerant than the label's.
+    pub const fn wrong_refrigerant(other: Refrigerant) -> Self {
+        Self {
+            fault: Fault::WrongRefrigerant,
+            severity: 1.0,
+            other: Some(other),
+        }
+    }
+}
+
+/// Whether a fault can happen to a system: a TXV does not clog as an orifice tube does, and only belt-driven
+/// compressors have a clutch, of which externally controlled ones often go without.
+pub(super) const fn exists(fault: Fault, system: &System) -> bool {
+    let valve = matches!(system.expansion, Expansion::Txv);
+    match fault {
+        Fault::ExpansionValveStuckOpen | Fault::ExpansionValveStuckClosed => valve,
+        Fault::OrificeRestricted => !valve,
+        Fault::ClutchNotEngaged => {
+            matches!(
+                system.compressor,
+                Compressor::FixedClutch | Compressor::VariableInternal
+            )
+        }
+        Fault::ClutchSlipping => !matches!(system.compressor, Compressor::Electric),
+        Fault::NoFault
+        | Fault::WornCompressor
+        | Fault::Undercharge
+        | Fault::Overcharge
+        | Fault::CondenserAirflowLoss
+        | Fault::NonCondensables
+        | Fault::LiquidLineRestriction
+        | Fault::EvaporatorAirflowLoss
+        | Fault::EvaporatorIcing
+        | Fault::CompressorControlFault
+        | Fault::MoistureIcing
+        | Fault::HeaterAirMixing
+        | Fault::HighSideRestriction
+        | Fault::SuctionLineRestriction
+        | Fault::WrongRefrigerant
+        | Fault::GaugeError => true,
+    }
+}
+
+/// The refrigerant that is in the circuit.
+pub(super) fn charged_with(system: &System, faults: &[FaultSeverity]) -> Refrigerant {
+    let wrong = faults
+        .iter()
+        .find(|f| f.fault == Fault::WrongRefrigerant && f.severity > 0.0);
+    match wrong {
+        None => system.refrigerant,
+        Some(FaultSeverity { other: Some(other), .. }) => *other,
+        Some(FaultSeverity { other: None, .. }) if system.refrigerant == Refrigerant::R134a => Refrigerant::R1234yf,
+        Some(FaultSeverity { other: None, .. }) => Refrigerant::R134a,
+    }
+}
+
+/// Whether the faults keep the compressor from being driven.
+pub(super) fn stands_still(faults: &[FaultSeverity]) -> bool {
+    faults
+        .iter()
+        .any(|f| f.fault == Fault::ClutchNotEngaged && f.severity > 0.0)
+}
+
+/// What the faults do to the mass in the circuit, kg.
+pub(super) fn charge_kg(vehicle: &Vehicle, faults: &[FaultSeverity]) -> f64 {
+    let mut charge_kg = vehicle.charge_kg;
+    for f in faults {
+        if f.fault == Fault::Undercharge {
+            charge_kg *= 1.0 - f.severity * MOST_LOST;
+        } else if f.fault == Fault::Overcharge {
+            charge_kg *= 1.0 + f.severity;
+        }
+    }
+    charge_kg
+}
+
+/// What the faults do to a plant.
+///
+/// Errors: `NotFinite` and `OutOfRange` for a severity outside 0 to 1; `NotAvailable` for a fault that the system
+/// cannot have.
+pub(super) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &[FaultSeverity]) -> Result<(), Error> {
+    for f in faults {
+        let severity = SEVERITY.check(f.severity)?;
+        if !exists(f.fault, &vehicle.system) {
+            return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
+        }
+        let left = 1.0 - severity * MOST_LOST;
+        let tighter = 1.0 / (left * left);
+        match f.fault {
+            Fault::NoFault
+            | Fault::GaugeError
+            | Fault::WrongRefrigerant
+            | Fault::ClutchNotEngaged
+            | Fault::Undercharge
+            | Fault::Overcharge => {}
+            Fault::WornCompressor => plant.drive.leakage = 1.0 - (1.0 - plant.drive.leakage) * left,
+            Fault::CondenserAirflowLoss => plant.face.flow_kg_s *= left,
+            Fault::NonCondensables => {
+                let h = &vehicle.hardware;
+                let volume_m3 = h.condenser_volume_m3
+                    + h.discharge_volume_m3
+                    + h.liquid_volume_m3
+                    + h.suction_volume_m3
+                    + h.evaporator_volume_m3
+                    + if plant.receiver {
+                        h.receiver_volume_m3
+                    } else {
+                        h.accumulator_volume_m3
+                    };
+                plant.gas_mol += severity * STANDARD_PRESSURE_PA * volume_m3 / (GAS_J_MOL_K * STANDARD_K);
+            }
+            Fault::LiquidLineRestriction => plant.resistance.1 *= tighter,
+            Fault::HighSideRestriction => plant.resistance.0 *= tighter,
+            Fault::SuctionLineRestriction => plant.resistance.2 *= tighter,
+            Fault::ExpansionValveStuckOpen => {
+                if let Metering::Valve(valve) = &mut plant.front.metering {
+                    valve.least = valve.least.max(severity);
+                }
+            }
+            Fault::ExpansionValveStuckClosed => {
+                if let Metering::Valve(valve) = &mut plant.front.metering {
+                    valve.most = valve.most.min(1.0 - severity);
+                }
+            }
+            Fault::OrificeRestricted | Fault::MoistureIcing => match &mut plant.front.metering {
+                Metering::Valve(valve) => valve.area_m2 *= left,
+                Metering::Orifice(orifice) => orifice.free *= left,
+            },
+            Fault::EvaporatorAirflowLoss => plant.front.lose_air(left),
+            Fault::EvaporatorIcing => {
+                plant.front.lose_air(1.0 - severity * (1.0 - THROUGH_ICE));
+                plant.control = Control::None;
+                plant.icing = true;
+            }
+            Fault::CompressorControlFault => {
+                let (least, most) = plant.demand;
+                plant.demand.1 = most - severity * (most - least);
+            }
+            Fault::ClutchSlipping => plant.drive.speed_hz *= left,
+            Fault::HeaterAirMixing => plant.cabin.heated = plant.cabin.heated.max(severity),
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,795 @@
+//! The parameters of the vehicle model: typical values by class, and their spread.
+//!
+//! Generated from tables/vehicle/hardware.toml by tables/compile; edit the table, not this file.
+
+use crate::names::VehicleClass;
+
+/// The hardware of one vehicle A/C.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Hardware {
+    /// Swept volume per revolution of a belt-driven compressor, m3.
+    ///
+    /// Source: judgement; Darr & Crawford 1992 (ACRC TR-14) measured a 169 cm3 automotive compressor.
+    pub displacement_m3: f64,
+    /// Swept volume per revolution of a motor-driven compressor, m3.
+    ///
+    /// Source: judgement: common sizes of scroll machines, from memory.
+    pub electric_displacement_m3: f64,
+    /// Compressor revolutions per engine revolution.
+    ///
+    /// Source: judgement: common practice.
+    pub pulley_ratio: f64,
+    /// Highest speed of a motor-driven compressor, revolutions per second.
+    ///
+    /// Source: judgement: about 8,000 rpm, from memory.
+    pub electric_speed_hz: f64,
+    /// Clearance volume per swept volume of a piston compressor.
+    ///
+    /// Source: judgement: textbook range 0.03 to 0.06.
+    pub clearance: f64,
+    /// Volumetric efficiency of this machine per that of the correlation.
+    ///
+    /// Source: judgement: scatter between machines.
+    pub volumetric_factor: f64,
+    /// Isentropic efficiency of this machine per that of the correlation.
+    ///
+    /// Source: judgement: scatter between machines.
+    pub isentropic_factor: f64,
+    /// Part of the shaft power that leaves the compressor as heat to the surroundings.
+    ///
+    /// Source: judgement.
+    pub shell_loss: f64,
+    /// Smallest displacement of a variable compressor per its largest.
+    ///
+    /// Source: judgement: common practice, 2 to 8 %.
+    pub least_stroke: f64,
+    /// Smallest speed of a motor-driven compressor per its largest.
+    ///
+    /// Source: judgement: about 1,000 of 8,000 rpm, from memory.
+    pub least_speed: f64,
+    /// Low-side pressure at which the cycling switch opens the clutch, Pa gauge.
+    ///
+    /// Source: judgement: common practice, no source: 22 to 26 psig.
+    pub switch_opens_pa: f64,
+    /// Low-side pressure above that at which the cycling switch closes the clutch again, Pa.
+    ///
+    /// Source: judgement: common practice, no source: closes at 42 to 47 psig.
+    pub switch_band_pa: f64,
+    /// Fin temperature at which an evaporator thermostat opens the clutch, K.
+    ///
+    /// Source: judgement: common practice, just above freezing.
+    pub thermostat_opens_k: f64,
+    /// Fin temperature above that at which the thermostat closes the clutch again, K.
+    ///
+    /// Source: judgement: common practice.
+    pub thermostat_band_k: f64,
+    /// Suction pressure that an internally controlled compressor holds at a discharge pressure of 1 MPa, Pa absolute.
+    ///
+    /// Source: US-market service readings in the reference of tests/vehicle_levels.rs: 180-206 kPa gauge at 21 C.
+    pub internal_set_pa: f64,
+    /// Fall of that set pressure per rise of the discharge pressure.
+    ///
+    /// Source: same readings: 180-206 to 159-186 kPa gauge from 21 to 38 C.
+    pub internal_slope: f64,
+    /// Suction pressure that an externally controlled compressor holds at full demand, Pa absolute.
+    ///
+    /// Source: common practice, no source: about 2 bar gauge while within capacity.
+    pub external_set_pa: f64,
+    /// Temperature of the air leaving the evaporator that the speed control of a motor-driven compressor holds, K.
+    ///
+    /// Source: judgement: common practice, 3 to 6 C.
+    pub electric_set_k: f64,
+    /// High-side pressure at which protection takes the compressor back, Pa gauge.
+    ///
+    /// Source: judgement: common practice, no source: 27 to 32 bar.
+    pub high_limit_pa: f64,
+    /// Face area of the condenser, m2.
+    ///
+    /// Source: judgement: common sizes.
+    pub condenser_face_m2: f64,
+    /// Face velocity of the air that the condenser fan alone moves, m/s.
+    ///
+    /// Source: judgement.
+    pub fan_velocity_m_s: f64,
+    /// Face velocity that the vehicle's speed alone gives, per that speed.
+    ///
+    /// Source: judgement: grille, condenser and radiator in series.
+    pub ram_velocity_ratio: f64,
+    /// Part of the condenser's air at a standstill that comes back from behind it.
+    ///
+    /// Source: judgement.
+    pub hot_air_return: f64,
+    /// Air-side conductance of the condenser per face area at a face velocity of 2.5 m/s and 1.15 kg/m3, W/(m2 K).
+    ///
+    /// Source: judgement: about 1.9 transfer units of a louvred-fin core 16 to 20 mm deep.
+    pub condenser_air_w_m2_k: f64,
+    /// Condensing conductance inside the tubes per face area at a flow of 0.18 kg/s per m2 of face, W/(m2 K).
+    ///
+    /// Source: judgement: small-channel condensation of about 3 kW/(m2 K).
+    pub condenser_refrigerant_w_m2_k: f64,
+    /// Conductance of single-phase refrigerant in the tubes per that of condensing refrigerant.
+    ///
+    /// Source: judgement: Dittus-Boelter against Shah 1979 at these flows.
+    pub condenser_gas_ratio: f64,
+    /// Inner volume of condenser tubes and headers, m3.
+    ///
+    /// Source: judgement: parallel-flow cores.
+    pub condenser_volume_m3: f64,
+    /// Frictional pressure drop of the condenser at the reference flow, Pa.
+    ///
+    /// Source: judgement.
+    pub condenser_drop_pa: f64,
+    /// Part of the condenser's face that follows an integrated receiver; zero where the receiver stands alone.
+    ///
+    /// Source: set by the vehicle, not drawn.
+    pub subcooler_share: f64,
+    /// Refrigerant flow to which the pressure drops and conductances refer, kg/s.
+    ///
+    /// Source: definition.
+    pub reference_flow_kg_s: f64,
+    /// Pressure drop of the discharge line at the reference flow and 60 kg/m3, Pa.
+    ///
+    /// Source: judgement.
+    pub discharge_drop_pa: f64,
+    /// Pressure drop of the liquid line and drier at the reference flow and 1,100 kg/m3, Pa.
+    ///
+    /// Source: judgement.
+    pub liquid_drop_pa: f64,
+    /// Pressure drop of the suction line at the reference flow and 13 kg/m3, Pa.
+    ///
+    /// Source: judgement.
+    pub suction_drop_pa: f64,
+    /// Conductance between the engine bay and the suction line, W/K.
+    ///
+    /// Source: judgement.
+    pub suction_gain_w_k: f64,
+    /// Temperature of the engine bay above ambient, K.
+    ///
+    /// Source: judgement.
+    pub bay_rise_k: f64,
+    /// Volume of the discharge side up to the condenser, m3.
+    ///
+    /// Source: judgement.
+    pub discharge_volume_m3: f64,
+    /// Volume of the liquid line, m3.
+    ///
+    /// Source: judgement.
+    pub liquid_volume_m3: f64,
+    /// Volume of the suction side from the evaporator, m3.
+    ///
+    /// Source: judgement.
+    pub suction_volume_m3: f64,
+    /// Volume of the receiver-drier that liquid can fill, m3.
+    ///
+    /// Source: judgement: desiccant taken off.
+    pub receiver_volume_m3: f64,
+    /// Volume of the suction accumulator that liquid can fill, m3.
+    ///
+    /// Source: judgement.
+    pub accumulator_volume_m3: f64,
+    /// Effectiveness of an internal heat exchanger on its vapour side; zero where there is none.
+    ///
+    /// Source: set by the vehicle, not drawn.
+    pub exchanger: f64,
+    /// Effective flow area of a fully open expansion valve, m2.
+    ///
+    /// Source: judgement: 1.6 times the flow at rating, 1.5 to 2.5 tons for a car.
+    pub valve_area_m2: f64,
+    /// Superheat at which an expansion valve begins to open at 0 C, K.
+    ///
+    /// Source: judgement: common practice, 5 to 15 F at the evaporator outlet when feeding.
+    pub valve_superheat_k: f64,
+    /// Further superheat at 0 C that opens it fully, K.
+    ///
+    /// Source: judgement.
+    pub valve_stroke_k: f64,
+    /// Evaporator pressure above which the valve's charge no longer opens it, Pa absolute.
+    ///
+    /// Source: judgement: maximum operating pressure of common valves.
+    pub valve_limit_pa: f64,
+    /// Bore of the orifice tube, m.
+    ///
+    /// Source: judgement: common bores from 1.2 to 1.8 mm, from memory; a bus is a bundle.
+    pub orifice_diameter_m: f64,
+    /// Length of the orifice tube, m.
+    ///
+    /// Source: common practice, from memory.
+    pub orifice_length_m: f64,
+    /// Air that the blower moves over the evaporator at its highest setting, m3/s.
+    ///
+    /// Source: judgement: 380 to 500 m3/h in cars.
+    pub blower_m3_s: f64,
+    /// Air-side conductance of the evaporator at an air flow of its highest blower setting, W/K.
+    ///
+    /// Source: judgement: about 2.4 transfer units.
+    pub evaporator_air_w_k: f64,
+    /// Boiling conductance inside the evaporator at the reference flow, W/K.
+    ///
+    /// Source: judgement.
+    pub evaporator_refrigerant_w_k: f64,
+    /// Conductance of superheated vapour in the evaporator per that of boiling refrigerant.
+    ///
+    /// Source: judgement: Dittus-Boelter against Shah 1982 at these flows.
+    pub evaporator_gas_ratio: f64,
+    /// Pressure drop of the evaporator at the reference flow and a mean density of 20 kg/m3, Pa.
+    ///
+    /// Source: judgement.
+    pub evaporator_drop_pa: f64,
+    /// Inner volume of the evaporator, m3.
+    ///
+    /// Source: judgement.
+    pub evaporator_volume_m3: f64,
+    /// Heat capacity of the evaporator's metal and the water on it, J/K.
+    ///
+    /// Source: judgement: 1.3 to 1.8 kg of aluminium.
+    pub evaporator_heat_j_k: f64,
+    /// Conductance between the cabin and the outside, W/K.
+    ///
+    /// Source: judgement.
+    pub cabin_w_k: f64,
+    /// Heat of sun, people and machinery in the cabin, W.
+    ///
+    /// Source: judgement.
+    pub cabin_load_w: f64,
+    /// Water that the people in the cabin give to its air, kg/s.
+    ///
+    /// Source: ASHRAE Fundamentals, seated light activity: about 50 W latent a person, from memory.
+    pub cabin_moisture_kg_s: f64,
+    /// Outside air that joins recirculated air all the same.
+    ///
+    /// Source: judgement.
+    pub fresh_share: f64,
+    /// Part of the air that passes the heater core although the temperature door stands at cold.
+    ///
+    /// Source: judgement.
+    pub heater_leak: f64,
+    /// Temperature of the air that leaves the heater core, K.
+    ///
+    /// Source: judgement: coolant at 90 C.
+    pub heater_k: f64,
+    /// Part of the difference to the dashboard's temperature that the air takes up in the ducts.
+    ///
+    /// Source: judgement.
+    pub duct_gain: f64,
+}
+
+/// How a parameter varies from vehicle to vehicle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spread {
+    /// Standard deviation: of the value when `additive`, else of its natural logarithm.
+    pub deviation: f64,
+    /// Whether the deviation is added to the typical value.
+    pub additive: bool,
+    /// Whether the parameter grows with the size of the system.
+    pub extensive: bool,
+}
+
+/// What some vehicles have and others have not.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Options {
+    /// Part of valve systems whose receiver is built into the condenser.
+    pub integrated_receiver: f64,
+    /// Least and most of the face that its subcooling pass takes.
+    pub subcooler_share: [f64; 2],
+    /// Part of R-1234yf systems with an internal heat exchanger.
+    pub exchanger_new: f64,
+    /// Part of all other systems with one.
+    pub exchanger_old: f64,
+    /// Its least and most effectiveness.
+    pub exchanger: [f64; 2],
+    /// Part whose high-side port stands behind the condenser.
+    pub liquid_port: f64,
+    /// Part of clutch systems with a valve that cycle on a low-side switch.
+    pub valve_low_side_switch: f64,
+    /// Part with a second evaporator, by class.
+    pub rear: [f64; 5],
+    /// Its least and most size per that of the front one.
+    pub rear_size: [f64; 2],
+}
+
+impl Options {
+    /// What is usual.
+    pub const USUAL: Self = Self {
+        integrated_receiver: 0.5,
+        subcooler_share: [0.1, 0.22],
+        exchanger_new: 0.6,
+        exchanger_old: 0.08,
+        exchanger: [0.25, 0.55],
+        liquid_port: 0.7,
+        valve_low_side_switch: 0.25,
+        rear: [0.0, 0.0, 0.06, 0.35, 0.0],
+        rear_size: [0.45, 0.9],
+    };
+}
+
+impl Hardware {
+    /// How many parameters there are.
+    pub const COUNT: usize = 61;
+
+    /// How each of them varies, in the order of [`Hardware::values`].
+    pub const SPREAD: [Spread; 61] = [
+        Spread {
+            deviation: 0.06,
+            additive: false,
+            extensive: true,
+        }, // displacement_m3
+        Spread {
+            deviation: 0.06,
+            additive: false,
+            extensive: true,
+        }, // electric_displacement_m3
+        Spread {
+            deviation: 0.08,
+            additive: false,
+            extensive: false,
+        }, // pulley_ratio
+        Spread {
+            deviation: 0.08,
+            additive: false,
+            extensive: false,
+        }, // electric_speed_hz
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // clearance
+        Spread {
+            deviation: 0.05,
+            additive: false,
+            extensive: false,
+        }, // volumetric_factor
+        Spread {
+            deviation: 0.05,
+            additive: false,
+            extensive: false,
+        }, // isentropic_factor
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: false,
+        }, // shell_loss
+        Spread {
+            deviation: 0.2,
+            additive: false,
+            extensive: false,
+        }, // least_stroke
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: false,
+        }, // least_speed
+        Spread {
+            deviation: 0.06,
+            additive: false,
+            extensive: false,
+        }, // switch_opens_pa
+        Spread {
+            deviation: 0.1,
+            additive: false,
+            extensive: false,
+        }, // switch_band_pa
+        Spread {
+            deviation: 0.7,
+            additive: true,
+            extensive: false,
+        }, // thermostat_opens_k
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: false,
+        }, // thermostat_band_k
+        Spread {
+            deviation: 0.035,
+            additive: false,
+            extensive: false,
+        }, // internal_set_pa
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // internal_slope
+        Spread {
+            deviation: 0.05,
+            additive: false,
+            extensive: false,
+        }, // external_set_pa
+        Spread {
+            deviation: 0.8,
+            additive: true,
+            extensive: false,
+        }, // electric_set_k
+        Spread {
+            deviation: 0.04,
+            additive: false,
+            extensive: false,
+        }, // high_limit_pa
+        Spread {
+            deviation: 0.06,
+            additive: false,
+            extensive: true,
+        }, // condenser_face_m2
+        Spread {
+            deviation: 0.12,
+            additive: false,
+            extensive: false,
+        }, // fan_velocity_m_s
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: false,
+        }, // ram_velocity_ratio
+        Spread {
+            deviation: 0.35,
+            additive: false,
+            extensive: false,
+        }, // hot_air_return
+        Spread {
+            deviation: 0.1,
+            additive: false,
+            extensive: false,
+        }, // condenser_air_w_m2_k
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: false,
+        }, // condenser_refrigerant_w_m2_k
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: false,
+        }, // condenser_gas_ratio
+        Spread {
+            deviation: 0.1,
+            additive: false,
+            extensive: true,
+        }, // condenser_volume_m3
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // condenser_drop_pa
+        Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
+        }, // subcooler_share
+        Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: true,
+        }, // reference_flow_kg_s
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: false,
+        }, // discharge_drop_pa
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: false,
+        }, // liquid_drop_pa
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // suction_drop_pa
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: true,
+        }, // suction_gain_w_k
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // bay_rise_k
+        Spread {
+            deviation: 0.2,
+            additive: false,
+            extensive: true,
+        }, // discharge_volume_m3
+        Spread {
+            deviation: 0.2,
+            additive: false,
+            extensive: true,
+        }, // liquid_volume_m3
+        Spread {
+            deviation: 0.2,
+            additive: false,
+            extensive: true,
+        }, // suction_volume_m3
+        Spread {
+            deviation: 0.12,
+            additive: false,
+            extensive: true,
+        }, // receiver_volume_m3
+        Spread {
+            deviation: 0.12,
+            additive: false,
+            extensive: true,
+        }, // accumulator_volume_m3
+        Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
+        }, // exchanger
+        Spread {
+            deviation: 0.08,
+            additive: false,
+            extensive: true,
+        }, // valve_area_m2
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // valve_superheat_k
+        Spread {
+            deviation: 0.2,
+            additive: false,
+            extensive: false,
+        }, // valve_stroke_k
+        Spread {
+            deviation: 0.06,
+            additive: false,
+            extensive: false,
+        }, // valve_limit_pa
+        Spread {
+            deviation: 0.02,
+            additive: false,
+            extensive: false,
+        }, // orifice_diameter_m
+        Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
+        }, // orifice_length_m
+        Spread {
+            deviation: 0.08,
+            additive: false,
+            extensive: true,
+        }, // blower_m3_s
+        Spread {
+            deviation: 0.1,
+            additive: false,
+            extensive: true,
+        }, // evaporator_air_w_k
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: true,
+        }, // evaporator_refrigerant_w_k
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: false,
+        }, // evaporator_gas_ratio
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // evaporator_drop_pa
+        Spread {
+            deviation: 0.12,
+            additive: false,
+            extensive: true,
+        }, // evaporator_volume_m3
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: true,
+        }, // evaporator_heat_j_k
+        Spread {
+            deviation: 0.15,
+            additive: false,
+            extensive: true,
+        }, // cabin_w_k
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: true,
+        }, // cabin_load_w
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: false,
+        }, // cabin_moisture_kg_s
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: false,
+        }, // fresh_share
+        Spread {
+            deviation: 0.5,
+            additive: false,
+            extensive: false,
+        }, // heater_leak
+        Spread {
+            deviation: 5.0,
+            additive: true,
+            extensive: false,
+        }, // heater_k
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: false,
+        }, // duct_gain
+    ];
+
+    /// Standard deviation of the natural logarithm of the size that all extensive parameters share.
+    pub const SIZE_DEVIATION: f64 = 0.1;
+
+    /// What is typical of a class of vehicle.
+    pub const fn typical(class: VehicleClass) -> Self {
+        Self::from_values(match class {
+            VehicleClass::SmallCar => [
+                0.00011, 2.7e-5, 1.25, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.2, 1.7, 0.2, 0.2, 4800.0, 15000.0, 0.22, 0.0006,
+                60000.0, 0.0, 0.034, 20000.0, 12000.0, 12000.0, 2.2, 25.0, 0.00015, 6e-5, 0.00035, 0.00028, 0.0004,
+                0.0, 1.45e-6, 3.5, 6.0, 480000.0, 0.00145, 0.0383, 0.105, 290.0, 850.0, 0.15, 15000.0, 0.00045, 1300.0,
+                45.0, 700.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+            ],
+            VehicleClass::Car => [
+                0.00015, 3.4e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.24, 1.8, 0.2, 0.2, 4800.0, 15000.0, 0.22, 0.00078,
+                60000.0, 0.0, 0.043, 20000.0, 12000.0, 12000.0, 2.5, 25.0, 0.00018, 9e-5, 0.0004, 0.00036, 0.00052,
+                0.0, 1.85e-6, 3.5, 6.0, 480000.0, 0.00157, 0.0383, 0.125, 345.0, 1000.0, 0.15, 15000.0, 0.00055,
+                1500.0, 55.0, 800.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+            ],
+            VehicleClass::LargeCar => [
+                0.000175, 4e-5, 1.35, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.28, 1.9, 0.2, 0.2, 4800.0, 15000.0, 0.22, 0.00095,
+                60000.0, 0.0, 0.051, 20000.0, 12000.0, 12000.0, 3.0, 25.0, 0.0002, 0.00011, 0.00045, 0.00042, 0.0006,
+                0.0, 2.2e-6, 3.5, 6.0, 480000.0, 0.00168, 0.0383, 0.14, 390.0, 1150.0, 0.15, 15000.0, 0.00062, 1700.0,
+                65.0, 1000.0, 4e-5, 0.12, 0.012, 340.0, 0.035,
+            ],
+            VehicleClass::Van => [
+                0.000215, 4.6e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.32, 1.9, 0.18, 0.22, 4800.0, 15000.0, 0.22, 0.0012,
+                60000.0, 0.0, 0.062, 20000.0, 12000.0, 12000.0, 3.5, 20.0, 0.00025, 0.0002, 0.0007, 0.00055, 0.0008,
+                0.0, 2.5e-6, 3.5, 6.0, 480000.0, 0.00183, 0.0383, 0.17, 480.0, 1400.0, 0.15, 15000.0, 0.00075, 2100.0,
+                95.0, 1400.0, 6e-5, 0.12, 0.012, 340.0, 0.035,
+            ],
+            VehicleClass::Bus => [
+                0.00065, 0.00017, 1.2, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 1.1, 2.3, 0.05, 0.12, 4800.0, 15000.0, 0.22, 0.0065,
+                60000.0, 0.0, 0.22, 20000.0, 12000.0, 12000.0, 9.0, 5.0, 0.0015, 0.0018, 0.004, 0.0026, 0.0032, 0.0,
+                9.5e-6, 3.5, 6.0, 480000.0, 0.0034, 0.0383, 0.95, 2700.0, 8000.0, 0.15, 15000.0, 0.005, 12000.0, 500.0,
+                7000.0, 0.0004, 0.12, 0.012, 340.0, 0.035,
+            ],
+        })
+    }
+
+    /// The parameters as one array, in the order of the fields.
+    pub const fn values(&self) -> [f64; 61] {
+        [
+            self.displacement_m3,
+            self.electric_displacement_m3,
+            self.pulley_ratio,
+            self.electric_speed_hz,
+            self.clearance,
+            self.volumetric_factor,
+            self.isentropic_factor,
+            self.shell_loss,
+            self.least_stroke,
+            self.least_speed,
+            self.switch_opens_pa,
+            self.switch_band_pa,
+            self.thermostat_opens_k,
+            self.thermostat_band_k,
+            self.internal_set_pa,
+            self.internal_slope,
+            self.external_set_pa,
+            self.electric_set_k,
+            self.high_limit_pa,
+            self.condenser_face_m2,
+            self.fan_velocity_m_s,
+            self.ram_velocity_ratio,
+            self.hot_air_return,
+            self.condenser_air_w_m2_k,
+            self.condenser_refrigerant_w_m2_k,
+            self.condenser_gas_ratio,
+            self.condenser_volume_m3,
+            self.condenser_drop_pa,
+            self.subcooler_share,
+            self.reference_flow_kg_s,
+            self.discharge_drop_pa,
+            self.liquid_drop_pa,
+            self.suction_drop_pa,
+            self.suction_gain_w_k,
+            self.bay_rise_k,
+            self.discharge_volume_m3,
+            self.liquid_volume_m3,
+            self.suction_volume_m3,
+            self.receiver_volume_m3,
+            self.accumulator_volume_m3,
+            self.exchanger,
+            self.valve_area_m2,
+            self.valve_superheat_k,
+            self.valve_stroke_k,
+            self.valve_limit_pa,
+            self.orifice_diameter_m,
+            self.orifice_length_m,
+            self.blower_m3_s,
+            self.evaporator_air_w_k,
+            self.evaporator_refrigerant_w_k,
+            self.evaporator_gas_ratio,
+            self.evaporator_drop_pa,
+            self.evaporator_volume_m3,
+            self.evaporator_heat_j_k,
+            self.cabin_w_k,
+            self.cabin_load_w,
+            self.cabin_moisture_kg_s,
+            self.fresh_share,
+            self.heater_leak,
+            self.heater_k,
+            self.duct_gain,
+        ]
+    }
+
+    /// The parameters from one array, in the order of the fields.
+    pub const fn from_values(values: [f64; 61]) -> Self {
+        Self {
+            displacement_m3: values[0],
+            electric_displacement_m3: values[1],
+            pulley_ratio: values[2],
+            electric_speed_hz: values[3],
+            clearance: values[4],
+            volumetric_factor: values[5],
+            isentropic_factor: values[6],
+            shell_loss: values[7],
+            least_stroke: values[8],
+            least_speed: values[9],
+            switch_opens_pa: values[10],
+            switch_band_pa: values[11],
+            thermostat_opens_k: values[12],
+            thermostat_band_k: values[13],
+            internal_set_pa: values[14],
+            internal_slope: values[15],
+            external_set_pa: values[16],
+            electric_set_k: values[17],
+            high_limit_pa: values[18],
+            condenser_face_m2: values[19],
+            fan_velocity_m_s: values[20],
+            ram_velocity_ratio: values[21],
+            hot_air_return: values[22],
+            condenser_air_w_m2_k: values[23],
+            condenser_refrigerant_w_m2_k: values[24],
+            condenser_gas_ratio: values[25],
+            condenser_volume_m3: values[26],
+            condenser_drop_pa: values[27],
+            subcooler_share: values[28],
+            reference_flow_kg_s: values[29],
+            discharge_drop_pa: values[30],
+            liquid_drop_pa: values[31],
+            suction_drop_pa: values[32],
+            suction_gain_w_k: values[33],
+            bay_rise_k: values[34],
+            discharge_volume_m3: values[35],
+            liquid_volume_m3: values[36],
+            suction_volume_m3: values[37],
+            receiver_volume_m3: values[38],
+            accumulator_volume_m3: values[39],
+            exchanger: values[40],
+            valve_area_m2: values[41],
+            valve_superheat_k: values[42],
+            valve_stroke_k: values[43],
+            valve_limit_pa: values[44],
+            orifice_diameter_m: values[45],
+            orifice_length_m: values[46],
+            blower_m3_s: values[47],
+            evaporator_air_w_k: values[48],
+            evaporator_refrigerant_w_k: values[49],
+            evaporator_gas_ratio: values[50],
+            evaporator_drop_pa: values[51],
+            evaporator_volume_m3: values[52],
+            evaporator_heat_j_k: values[53],
+            cabin_w_k: values[54],
+            cabin_load_w: values[55],
+            cabin_moisture_kg_s: values[56],
+            fresh_share: values[57],
+            heater_leak: values[58],
+            heater_k: values[59],
+            duct_gain: values[60],
+        }
+    }
+}

@@ -1,0 +1,123 @@
+//! A system at rest: both sides equal, everything at the temperature of the air.
+
+use super::Vehicle;
+use super::medium::{Saturation, State};
+use super::plant::{Closure, Plant, Warmth};
+use super::simulate::{Looks, Simulation, StatePoint, StatePoints};
+use crate::error::Error;
+
+const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
+const MOST_STEPS: usize = 100;
+
+/// What a system reads whose compressor is not driven: saturation at the temperature of the air while any liquid is
+/// left, the pressure of the vapour that fills it otherwise, and the partial pressure of gas on top.
+///
+/// Errors: those of the properties; `NoConvergence` where no pressure holds the charge.
+pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Error> {
+    let medium = &plant.medium;
+    let h = &vehicle.hardware;
+    let t_k = plant.cabin.outside_k;
+    let volume_m3 = h.condenser_volume_m3
+        + h.discharge_volume_m3
+        + h.liquid_volume_m3
+        + h.suction_volume_m3
+        + if plant.receiver {
+            h.receiver_volume_m3
+        } else {
+            h.accumulator_volume_m3
+        }
+        + plant.front.volume_m3
+        + plant.rear.map_or(0.0, |rear| rear.volume_m3);
+    let charge_kg = match plant.closure {
+        Closure::Charge(charge_kg) => charge_kg,
+        Closure::Fill(_) => vehicle.charge_kg,
+    };
+    let rho = charge_kg / volume_m3;
+    let full = medium.saturation(medium.dew_pa(t_k)?)?;
+    let (p_pa, state) = if rho > full.vapour_kg_m3 {
+        let quality = (1.0 / rho - 1.0 / full.liquid_kg_m3) / (1.0 / full.vapour_kg_m3 - 1.0 / full.liquid_kg_m3);
+        (full.p_pa, medium.at_coordinate(&full, quality.clamp(0.0, 1.0) - 1.0)?)
+    } else {
+        thin(plant, &full, t_k, rho)?
+    };
+    let gas_pa =
+        plant.gas_mol * GAS_J_MOL_K * t_k / (volume_m3 * (1.0 - charge_kg / volume_m3 / full.liquid_kg_m3).max(0.1));
+    let shown_pa = p_pa + gas_pa;
+    let point = StatePoint {
+        p_pa,
+        t_k,
+        h_j_kg: state.h_j_kg,
+        s_j_kg_k: state.s_j_kg_k,
+        quality: state.quality,
+    };
+    let vent_k = plant.cabin.vent_k(t_k);
+    let capacity_w_k = match plant.front.warmth {
+        Warmth::Air { flow_kg_s, .. } => flow_kg_s * plant.air_cp_j_kg_k,
+        Warmth::Coolant {
+            flow_kg_s, cp_j_kg_k, ..
+        } => flow_kg_s * cp_j_kg_k,
+    };
+    Ok(Simulation {
+        low_side_pa: shown_pa,
+        high_side_pa: shown_pa,
+        vent_k,
+        cabin_k: plant.cabin.air_k(vent_k, capacity_w_k),
+        suction_line_k: t_k,
+        discharge_line_k: t_k,
+        liquid_line_k: t_k,
+        condenser_outlet_k: t_k,
+        clutch_cycles_hz: 0.0,
+        swing: None,
+        looks: Looks {
+            clutch_engaged: false,
+            bubbles: state.quality >= 1.0,
+            evaporator_frosts: false,
+            suction_frosts: false,
+            liquid_frosts: false,
+        },
+        states: StatePoints {
+            suction: point,
+            discharge: point,
+            condenser_outlet: point,
+            liquid: point,
+            evaporator_inlet: point,
+            evaporator_outlet: point,
+        },
+        capacity_w: 0.0,
+        rejected_w: 0.0,
+        power_w: 0.0,
+        cop: 0.0,
+        flow_kg_s: 0.0,
+        superheat_k: t_k - medium.dew_k(p_pa)?,
+        subcooling_k: medium.dew_k(shown_pa.min(medium.highest_pa()))? - t_k,
+        evaporator_air_k: t_k,
+        demand: 0.0,
+        volumetric_efficiency: 0.0,
+        isentropic_efficiency: 0.0,
+        fill: 0.0,
+        opening: 0.0,
+        charge_kg,
+        residual: 0.0,
+        rounds: 0,
+    })
+}
+
+/// Vapour alone at the temperature `t_k`: the pressure at which its density is `rho`, by bisection of the logarithm.
+fn thin(plant: &Plant, full: &Saturation, t_k: f64, rho: f64) -> Result<(f64, State), Error> {
+    let medium = &plant.medium;
+    let (mut low, mut high) = (libm::log(medium.lowest_pa()), libm::log(full.p_pa));
+    for _ in 0..MOST_STEPS {
+        let middle = 0.5 * (low + high);
+        let saturation = medium.saturation(libm::exp(middle))?;
+        let state = medium.at_coordinate(&saturation, (t_k - saturation.dew_k) / 200.0)?;
+        if high - low < 1e-12 {
+            return Ok((saturation.p_pa, state));
+        }
+        if state.rho_kg_m3 > rho {
+            high = middle;
+        } else {
+            low = middle;
+        }
+    }
+    Err(Error::no_convergence(high - low, 1e-12))
+}

@@ -1,0 +1,438 @@
+//! What would it read?
+
+use super::clutch::{Swing, cycling};
+use super::compressor::Drive;
+use super::condenser::FaceAir;
+use super::cycle::{Cycle, Point};
+use super::evaporator::Coil;
+use super::expansion::{Orifice, Valve};
+use super::faults::{charge_kg, charged_with, impose, stands_still};
+use super::medium::Medium;
+use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Warmth};
+use super::rest::at_rest;
+use super::solve::steady;
+use super::{ClutchSense, Conditions, FaultSeverity, HighPort, Rear, RearLoad, Vehicle};
+use crate::air::MoistAir;
+use crate::error::Error;
+use crate::names::{AirSource, Compressor, Expansion};
+use crate::units::in_kelvins;
+
+/// Speed at which an engine is held for a test, revolutions per second. Common practice, no source: 1,500 rpm.
+const TEST_SPEED_HZ: f64 = 25.0;
+/// Relative humidity where none is given.
+const USUAL_HUMIDITY: f64 = 0.5;
+/// Vehicle speed at which the return of hot air has halved, m/s. Judgement.
+const RETURN_HALF_M_S: f64 = 4.0;
+/// How fast a cabin comes to its steady state, s. Judgement: 5 minutes.
+const CABIN_S: f64 = 300.0;
+/// Air in a cabin left in the sun above the outside air, K. Judgement.
+const SOAK_K: f64 = 15.0;
+
+/// A named state of the refrigerant.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct StatePoint {
+    /// Absolute pressure, Pa; of the refrigerant alone where gas is mixed in.
+    pub p_pa: f64,
+    /// Temperature, K.
+    pub t_k: f64,
+    /// Specific enthalpy, J/kg.
+    pub h_j_kg: f64,
+    /// Specific entropy, J/(kg K).
+    pub s_j_kg_k: f64,
+    /// Mass fraction of vapour; 1 where superheated, 0 where subcooled.
+    pub quality: f64,
+}
+
+/// The states around the circuit.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct StatePoints {
+    /// At the compressor inlet.
+    pub suction: StatePoint,
+    /// At the compressor outlet.
+    pub discharge: StatePoint,
+    /// Behind the condenser and its receiver.
+    pub condenser_outlet: StatePoint,
+    /// Before the expansion device.
+    pub liquid: StatePoint,
+    /// Before the evaporator.
+    pub evaporator_inlet: StatePoint,
+    /// Behind the evaporators.
+    pub evaporator_outlet: StatePoint,
+}
+
+/// What eyes would see.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Looks {
+    /// Whether the compressor is driven, at least part of the time.
+    pub clutch_engaged: bool,
+    /// Whether bubbles pass a sight glass in the liquid line.
+    pub bubbles: bool,
+    /// Whether the evaporator frosts.
+    pub evaporator_frosts: bool,
+    /// Whether the suction line is below freezing.
+    pub suction_frosts: bool,
+    /// Whether the liquid line is below freezing before the expansion device.
+    pub liquid_frosts: bool,
+}
+
+/// What the system reads, and why.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Simulation {
+    /// Low-side pressure at the compressor, mean, Pa absolute.
+    pub low_side_pa: f64,
+    /// High-side pressure at its port, mean, Pa absolute.
+    pub high_side_pa: f64,
+    /// Air at the vents, K.
+    pub vent_k: f64,
+    /// Cabin air, K.
+    pub cabin_k: f64,
+    /// Suction line at the compressor, K.
+    pub suction_line_k: f64,
+    /// Discharge line at the compressor, K.
+    pub discharge_line_k: f64,
+    /// Liquid line before the expansion device, K.
+    pub liquid_line_k: f64,
+    /// Line behind the condenser, K.
+    pub condenser_outlet_k: f64,
+    /// Clutch engagements per second; zero where it stays engaged.
+    pub clutch_cycles_hz: f64,
+    /// Between what the pressures swing where the clutch cycles.
+    pub swing: Option<Swing>,
+    /// What eyes would see.
+    pub looks: Looks,
+    /// States around the circuit; those at rest where the compressor stands.
+    pub states: StatePoints,
+    /// Heat that the evaporators take up, W.
+    pub capacity_w: f64,
+    /// Heat that the condenser gives off, W.
+    pub rejected_w: f64,
+    /// Shaft or motor power, W.
+    pub power_w: f64,
+    /// Capacity over power; zero at rest.
+    pub cop: f64,
+    /// Refrigerant flow, kg/s.
+    pub flow_kg_s: f64,
+    /// Superheat at the evaporator outlet, from dew, K.
+    pub superheat_k: f64,
+    /// Subcooling before the expansion device, from bubble at the high-side reading, K.
+    pub subcooling_k: f64,
+    /// Temperature behind the evaporator, K.
+    pub evaporator_air_k: f64,
+    /// Part of stroke, running time or speed in use.
+    pub demand: f64,
+    /// Flow of the compressor over what its displacement sweeps; zero at rest.
+    pub volumetric_efficiency: f64,
+    /// Work of isentropic compression over the work done; zero at rest.
+    pub isentropic_efficiency: f64,
+    /// Part of receiver or accumulator that liquid fills.
+    pub fill: f64,
+    /// Opening of the valve, or free part of the orifice.
+    pub opening: f64,
+    /// Refrigerant in the circuit, kg.
+    pub charge_kg: f64,
+    /// Largest relative imbalance of the solved balances.
+    pub residual: f64,
+    /// Times round the circuit that the search took.
+    pub rounds: usize,
+}
+
+/// The steady state of a vehicle in its conditions, with its faults.
+///
+/// What is not given in the conditions is taken as in a workshop: 50 % relative humidity, 1,500 rpm (a motor-driven
+/// compressor is free up to its own limit), fresh air, highest blower, standstill, and long enough running.
+///
+/// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
+/// have; `NoConvergence` with the residual.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System {
+///     refrigerant: Refrigerant::R134a,
+///     expansion: Expansion::Txv,
+///     compressor: Compressor::VariableInternal,
+///     nominal_charge_kg: Some(0.65),
+/// };
+/// let sweeper = Vehicle::typical(system, VehicleClass::Car)?;
+/// let day = Conditions {
+///     ambient: celsius(30.0),
+///     relative_humidity: Some(0.4),
+///     surroundings: Surroundings::at_altitude(1_600.0)?,
+///     engine_speed_hz: Some(25.0),
+///     air_source: None,
+///     blower: None,
+///     vehicle_speed_m_s: None,
+///     running_s: None,
+/// };
+/// let reading = simulate(&sweeper, &day, &[])?;
+/// assert!(reading.vent_k < 293.15);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Simulation, Error> {
+    let plant = plant_of(vehicle, conditions, faults)?;
+    if stands_still(faults) || plant.drive.speed_hz == 0.0 {
+        return at_rest(&plant, vehicle);
+    }
+    let (found, swing) = if vehicle.cycles() {
+        cycling(&plant, vehicle)?
+    } else {
+        (steady(&plant, None)?, None)
+    };
+    let mut simulation = plant.seen(vehicle, &found.point, &found.cycle)?;
+    simulation.rounds = found.rounds;
+    if let Some(swing) = swing {
+        simulation.clutch_cycles_hz = swing.cycles_hz;
+        simulation.swing = Some(swing);
+    }
+    Ok(simulation)
+}
+
+/// The plant of a vehicle in its conditions, with its faults.
+pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Plant, Error> {
+    let hardware = vehicle.hardware;
+    let system = vehicle.system;
+    let kind = system.compressor;
+    conditions.check()?;
+    let outside_k = in_kelvins(conditions.ambient);
+    let humidity = conditions.relative_humidity.unwrap_or(USUAL_HUMIDITY);
+    let air_pa = conditions.surroundings.pressure().pa();
+    let outside = MoistAir::from_relative_humidity(outside_k, air_pa, humidity)?;
+    let speed_m_s = conditions.vehicle_speed_m_s.unwrap_or(0.0);
+    let blower = conditions.blower.unwrap_or(1.0);
+    let running_s = conditions.running_s;
+    let given_hz = conditions.engine_speed_hz;
+
+    let medium = Medium::of(charged_with(&system, faults))?;
+    let made_for = Medium::of(system.refrigerant)?;
+    let speed_hz = match kind {
+        Compressor::Electric => given_hz.unwrap_or(hardware.electric_speed_hz),
+        Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
+            given_hz.unwrap_or(TEST_SPEED_HZ) * hardware.pulley_ratio
+        }
+    };
+    let control = match kind {
+        Compressor::FixedClutch => Control::None,
+        Compressor::VariableInternal => Control::Internal {
+            set_pa: hardware.internal_set_pa,
+            slope: hardware.internal_slope,
+        },
+        Compressor::VariableExternal => Control::LowSide {
+            set_pa: hardware.external_set_pa,
+        },
+        Compressor::Electric => Control::Air {
+            set_k: hardware.electric_set_k,
+        },
+    };
+
+    let fan = hardware.fan_velocity_m_s;
+    let ram = hardware.ram_velocity_ratio * speed_m_s;
+    let density = outside.density_kg_m3();
+    let slow = speed_m_s / RETURN_HALF_M_S;
+    let air_cp_j_kg_k = 1_006.0 + 1_860.0 * outside.humidity_ratio();
+    let face = FaceAir {
+        t_k: outside_k,
+        flow_kg_s: density * hardware.condenser_face_m2 * libm::sqrt(fan * fan + ram * ram),
+        cp_j_kg_k: air_cp_j_kg_k,
+        returned: hardware.hot_air_return / (1.0 + slow * slow),
+    };
+
+    // A blower at rest still lets some air past: a hundredth of its highest flow, by buoyancy and leaks.
+    let ratio = blower.max(0.01);
+    let flow_kg_s = hardware.blower_m3_s * ratio * density / (1.0 + outside.humidity_ratio());
+    let metering = match system.expansion {
+        Expansion::Txv => Metering::Valve(Valve::of(made_for, &hardware)),
+        Expansion::OrificeTube => Metering::Orifice(Orifice::of(&hardware)),
+    };
+    let front = Branch {
+        metering,
+        coil: Coil::of(&hardware),
+        warmth: Warmth::Air {
+            flow_kg_s,
+            flow_ratio: ratio * density / AIR_KG_M3,
+        },
+        volume_m3: hardware.evaporator_volume_m3,
+    };
+    let rear = vehicle
+        .rear
+        .filter(|rear| rear.open)
+        .map(|rear| rear_branch(&rear, vehicle, &front, made_for));
+
+    let recirculated = match conditions.air_source {
+        Some(AirSource::Recirculated) => true,
+        Some(AirSource::Fresh) | None => false,
+    };
+    let cabin = Cabin {
+        outside_k,
+        outside_humidity: outside.humidity_ratio(),
+        fresh: if recirculated { hardware.fresh_share } else { 1.0 },
+        soaked: running_s.map_or(0.0, |s| libm::exp(-s / CABIN_S)),
+        soak_k: outside_k + SOAK_K,
+        wall_w_k: hardware.cabin_w_k,
+        load_w: hardware.cabin_load_w,
+        moisture_kg_s: hardware.cabin_moisture_kg_s,
+        heated: hardware.heater_leak,
+        heater_k: hardware.heater_k.max(outside_k),
+        duct_gain: hardware.duct_gain,
+    };
+    let mut plant = Plant {
+        medium,
+        hardware,
+        drive: Drive {
+            kind,
+            speed_hz,
+            leakage: 0.0,
+        },
+        control,
+        demand: (Plant::least_demand(kind, &hardware), 1.0),
+        high_limit_pa: hardware.high_limit_pa + air_pa,
+        face,
+        front,
+        rear,
+        receiver: system.expansion == Expansion::Txv,
+        cabin,
+        air_pa,
+        air_cp_j_kg_k,
+        closure: Closure::Charge(charge_kg(vehicle, faults)),
+        gas_mol: 0.0,
+        icing: false,
+        resistance: (1.0, 1.0, 1.0),
+    };
+    impose(&mut plant, vehicle, faults)?;
+    Ok(plant)
+}
+
+/// Density of the air at which the conductance of the evaporator's air side is stated, kg/m3.
+const AIR_KG_M3: f64 = 1.18;
+
+fn rear_branch(rear: &Rear, vehicle: &Vehicle, front: &Branch, made_for: Medium) -> Branch {
+    let mut valve = Valve::of(made_for, &vehicle.hardware);
+    valve.area_m2 *= rear.size;
+    let mut coil = front.coil;
+    coil.air_w_k *= rear.size;
+    coil.boiling_w_k *= rear.size;
+    coil.reference_flow_kg_s *= rear.size;
+    let warmth = match (rear.load, front.warmth) {
+        (RearLoad::Air, Warmth::Air { flow_kg_s, flow_ratio }) => Warmth::Air {
+            flow_kg_s: flow_kg_s * rear.size,
+            flow_ratio,
+        },
+        (RearLoad::Air, coolant @ Warmth::Coolant { .. }) => coolant,
+        (RearLoad::Coolant { t_k, capacity_w_k }, _) => Warmth::Coolant {
+            t_k,
+            // Half water, half glycol.
+            flow_kg_s: capacity_w_k / 3_500.0,
+            cp_j_kg_k: 3_500.0,
+        },
+    };
+    Branch {
+        metering: Metering::Valve(valve),
+        coil,
+        warmth,
+        volume_m3: front.volume_m3 * rear.size,
+    }
+}
+
+impl Plant {
+    /// What instruments and eyes make of a steady state.
+    fn seen(&self, vehicle: &Vehicle, point: &Point, cycle: &Cycle) -> Result<Simulation, Error> {
+        let upper = &cycle.upper;
+        let states = self.states(cycle)?;
+        let capacity_w = cycle.front.heat_w + cycle.rear.map_or(0.0, |rear| rear.heat_w);
+        let power_w = upper.compression.power_w;
+        let high_side_pa = match vehicle.high_port {
+            HighPort::Discharge => upper.discharge_pa,
+            HighPort::Liquid => upper.condenser_pa,
+        };
+        let bubbling = (upper.outlet_j_kg - upper.liquid.liquid_j_kg) / upper.liquid.latent_j_kg();
+        let vent_k = self.cabin.vent_k(cycle.front.stream_k);
+        let capacity_w_k = match self.front.warmth {
+            Warmth::Air { flow_kg_s, .. } => flow_kg_s * self.air_cp_j_kg_k,
+            Warmth::Coolant {
+                flow_kg_s, cp_j_kg_k, ..
+            } => flow_kg_s * cp_j_kg_k,
+        };
+        let (critical_k, critical_pa) = self.medium.critical();
+        let bubble_k = if high_side_pa < critical_pa {
+            self.medium.dew_k(high_side_pa)?
+        } else {
+            critical_k
+        };
+        Ok(Simulation {
+            low_side_pa: upper.suction_pa,
+            high_side_pa,
+            vent_k,
+            cabin_k: self.cabin.air_k(vent_k, capacity_w_k),
+            suction_line_k: states.suction.t_k,
+            discharge_line_k: states.discharge.t_k,
+            liquid_line_k: states.liquid.t_k,
+            condenser_outlet_k: states.condenser_outlet.t_k,
+            clutch_cycles_hz: 0.0,
+            swing: None,
+            looks: Looks {
+                clutch_engaged: true,
+                bubbles: bubbling > 0.005,
+                evaporator_frosts: cycle.front.freezes(),
+                suction_frosts: states.suction.t_k < 272.15,
+                liquid_frosts: states.liquid.t_k < 272.15,
+            },
+            states,
+            capacity_w,
+            rejected_w: upper.heat_w,
+            power_w,
+            cop: capacity_w / power_w,
+            flow_kg_s: upper.compression.flow_kg_s,
+            superheat_k: states.evaporator_outlet.t_k - upper.outlet.dew_k,
+            subcooling_k: bubble_k - states.liquid.t_k,
+            evaporator_air_k: cycle.front.stream_k,
+            demand: point.demand,
+            volumetric_efficiency: upper.compression.volumetric,
+            isentropic_efficiency: upper.compression.isentropic,
+            fill: if self.receiver {
+                upper.receiver_fill
+            } else {
+                cycle.accumulator_fill
+            },
+            opening: cycle.opening,
+            charge_kg: cycle.mass_kg,
+            residual: cycle.residual.iter().map(|r| libm::fabs(*r)).fold(0.0, f64::max),
+            rounds: 0,
+        })
+    }
+
+    fn states(&self, cycle: &Cycle) -> Result<StatePoints, Error> {
+        let medium = &self.medium;
+        let upper = &cycle.upper;
+        let at = |p_pa: f64, h_j_kg: f64| -> Result<StatePoint, Error> {
+            let state = medium.at_enthalpy(&medium.saturation(p_pa)?, h_j_kg)?;
+            Ok(StatePoint {
+                p_pa,
+                t_k: state.t_k,
+                h_j_kg,
+                s_j_kg_k: state.s_j_kg_k,
+                quality: state.quality,
+            })
+        };
+        Ok(StatePoints {
+            suction: at(upper.suction_pa, upper.suction.h_j_kg)?,
+            discharge: at(upper.discharge_pa, upper.compression.h_j_kg)?,
+            condenser_outlet: at(upper.condensing.p_pa, upper.outlet_j_kg)?,
+            liquid: at(upper.liquid.p_pa, upper.liquid_j_kg)?,
+            evaporator_inlet: at(cycle.evaporating.p_pa, upper.liquid_j_kg)?,
+            evaporator_outlet: at(upper.outlet.p_pa, upper.evaporated_j_kg)?,
+        })
+    }
+}
+
+/// What opens a clutch that cycles, for the room of the clutch.
+pub(super) fn clutch_control(vehicle: &Vehicle, air_pa: f64, above: f64) -> Control {
+    let h = &vehicle.hardware;
+    match vehicle.clutch_sense {
+        ClutchSense::LowSide => Control::LowSide {
+            set_pa: air_pa + h.switch_opens_pa + above * h.switch_band_pa,
+        },
+        ClutchSense::Fins => Control::Fin {
+            set_k: h.thermostat_opens_k + above * h.thermostat_band_k,
+        },
+    }
+}

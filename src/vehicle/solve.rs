@@ -1,0 +1,273 @@
+//! The steady state: the one point at which all balances of the circuit hold.
+//!
+//! Six equations in six unknowns: the evaporator's energy, the expansion device's flow, the charge, the compressor's
+//! control, and the cabin's heat and water. They are continuous, with corners where a zone vanishes or a control
+//! saturates. Newton's method with damped steps, a Jacobian by differences that Broyden's update (Dennis & Schnabel
+//! 1983, chapter 8) carries on while it serves, and further starts when one start runs aground.
+
+use super::cycle::{Cycle, Point, UNKNOWNS};
+use super::plant::Plant;
+use crate::error::Error;
+
+/// The largest relative imbalance of a steady state.
+pub(super) const TOLERANCE: f64 = 1e-9;
+const MOST_STEPS: usize = 60;
+const MOST_HALVINGS: usize = 7;
+/// Steps that a second round of searches takes without asking whether they help, to leave a corner it sits in.
+const BOLD_STEPS: usize = 12;
+/// Step of the differences, in the scale of each unknown.
+const DIFFERENCE: f64 = 1e-7;
+/// The reach of one step in each unknown.
+const REACH: [f64; UNKNOWNS] = [0.35, 0.25, 0.12, 0.4, 12.0, 0.006];
+/// The scale of each unknown.
+const SCALE: [f64; UNKNOWNS] = [1.0, 1.0, 1.0, 1.0, 50.0, 0.01];
+
+type Vector = [f64; UNKNOWNS];
+type Matrix = [Vector; UNKNOWNS];
+
+/// What the search found, and what it cost.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Solution {
+    pub point: Point,
+    pub cycle: Cycle,
+    /// Times round the circuit.
+    pub rounds: usize,
+}
+
+/// The steady state of a plant.
+///
+/// A state exists: pressures between the bounds make the flow of the device minus that of the compressor change sign
+/// (no pressure difference passes nothing, the highest passes more than the compressor moves), the evaporator's
+/// balance changes sign between liquid and air-warm vapour, and the charge goes from nearly nothing (vapour
+/// everywhere) to a circuit full of liquid. A charge beyond those ends is one of the ways not to converge.
+///
+/// Errors: `NoConvergence` with the largest relative imbalance of the best point met.
+pub(super) fn steady(plant: &Plant, first: Option<Point>) -> Result<Solution, Error> {
+    let mut rounds = 0;
+    let mut best = f64::INFINITY;
+    let careful = first.into_iter().chain(starts(plant)?).map(|start| (start, 0));
+    for (start, bold) in careful.chain(starts(plant)?.map(|start| (start, BOLD_STEPS))) {
+        let mut search = Search { plant, rounds: 0, bold };
+        let outcome = search.run(start);
+        rounds += search.rounds;
+        match outcome {
+            Ok((point, cycle)) => return Ok(Solution { point, cycle, rounds }),
+            Err(residual) => best = best.min(residual),
+        }
+    }
+    Err(Error::no_convergence(best, TOLERANCE))
+}
+
+/// Where to look first, and where next.
+fn starts(plant: &Plant) -> Result<impl Iterator<Item = Point>, Error> {
+    let cabin = &plant.cabin;
+    let medium = plant.medium;
+    let (least, most) = plant.demand;
+    let air_k = plant.face.t_k;
+    let intake_k = if cabin.fresh < 1.0 {
+        (cabin.outside_k - 4.0).min(302.0)
+    } else {
+        cabin.outside_k
+    };
+    let humidity = if cabin.fresh < 1.0 {
+        cabin.outside_humidity.min(0.008)
+    } else {
+        cabin.outside_humidity
+    };
+    // Approach below the entering air, approach above the outside air, suction coordinate, demand.
+    let tries = [
+        (24.0, 16.0, 0.04, 0.7),
+        (32.0, 8.0, 0.12, 0.9),
+        (15.0, 25.0, -0.05, 0.9),
+        (40.0, 4.0, 0.2, 1.0),
+        (10.0, 35.0, 0.0, 0.3),
+        (55.0, 2.0, 0.15, 1.0),
+        (20.0, 12.0, 0.02, 0.1),
+        (5.0, 10.0, 0.0, 1.0),
+    ];
+    let (low, high) = (medium.lowest_pa(), medium.highest_pa());
+    let base_pa = medium.dew_pa(air_k)?;
+    Ok(tries.into_iter().filter_map(move |(below, above, suction, demand)| {
+        let suction_pa = medium.dew_pa(intake_k - below).ok()?.max(low);
+        let discharge_pa = medium.dew_pa(air_k + above).ok()?.max(base_pa * 1.02).min(0.98 * high);
+        Some(Point {
+            ln_suction_pa: libm::log(suction_pa.min(0.8 * discharge_pa)),
+            ln_discharge_pa: libm::log(discharge_pa),
+            suction,
+            demand: least + (most - least) * demand,
+            intake_k,
+            intake_humidity: humidity,
+        })
+    }))
+}
+
+struct Search<'a> {
+    plant: &'a Plant,
+    rounds: usize,
+    /// Steps that are taken whether or not they lessen the imbalance.
+    bold: usize,
+}
+
+impl Search<'_> {
+    fn at(&mut self, x: &Vector) -> Option<Cycle> {
+        self.rounds += 1;
+        let point = Point::of(*x);
+        let upper = self.plant.upper(&point).ok()?;
+        let cycle = self.plant.round(&point, &upper).ok()?;
+        cycle.residual.iter().all(|r| r.is_finite()).then_some(cycle)
+    }
+
+    /// The steady state, or the largest imbalance where the search ended.
+    fn run(&mut self, start: Point) -> Result<(Point, Cycle), f64> {
+        let mut x = self.bounded(start.values());
+        let mut cycle = self.at(&x).ok_or(f64::INFINITY)?;
+        let mut matrix: Option<Matrix> = None;
+        let mut fresh = false;
+        for steps in 0..MOST_STEPS {
+            if largest(&cycle.residual) <= TOLERANCE {
+                return Ok((Point::of(x), cycle));
+            }
+            let jacobian = match matrix {
+                Some(jacobian) => jacobian,
+                None => {
+                    fresh = true;
+                    self.differences(&x, &cycle).ok_or(largest(&cycle.residual))?
+                }
+            };
+            let Some(mut step) = solved(jacobian, &cycle.residual) else {
+                if fresh {
+                    return Err(largest(&cycle.residual));
+                }
+                matrix = None;
+                continue;
+            };
+            let over = (0..UNKNOWNS)
+                .map(|i| libm::fabs(step[i]) / REACH[i])
+                .fold(1.0, f64::max);
+            step.iter_mut().for_each(|s| *s /= over);
+
+            let before = norm(&cycle.residual);
+            let mut part = 1.0;
+            let mut taken = None;
+            for _ in 0..MOST_HALVINGS {
+                let mut next = x;
+                (0..UNKNOWNS).for_each(|i| next[i] -= part * step[i]);
+                let next = self.bounded(next);
+                let helps = |found: &Cycle| norm(&found.residual) < before * (1.0 - 1e-3 * part);
+                if let Some(found) = self.at(&next).filter(|found| steps < self.bold || helps(found)) {
+                    taken = Some((next, found));
+                    break;
+                }
+                if !fresh {
+                    break;
+                }
+                part *= 0.4;
+            }
+            match taken {
+                Some((next, found)) => {
+                    let served = norm(&found.residual) < 0.5 * before;
+                    matrix = served.then(|| updated(&jacobian, &x, &next, &cycle.residual, &found.residual));
+                    (x, cycle) = (next, found);
+                    fresh = false;
+                }
+                None if fresh => return Err(largest(&cycle.residual)),
+                None => matrix = None,
+            }
+        }
+        Err(largest(&cycle.residual))
+    }
+
+    /// The Jacobian by one-sided differences. The air before the evaporator does not reach the upper half.
+    fn differences(&mut self, x: &Vector, cycle: &Cycle) -> Option<Matrix> {
+        let mut jacobian = [[0.0; UNKNOWNS]; UNKNOWNS];
+        for column in 0..UNKNOWNS {
+            let step = DIFFERENCE * SCALE[column];
+            let mut y = *x;
+            y[column] += step;
+            let point = Point::of(y);
+            let shifted = if column < 4 {
+                self.at(&y)?
+            } else if self.plant.cabin.fresh >= 1.0 {
+                jacobian[column][column] = if column == 4 { -0.1 } else { -200.0 };
+                continue;
+            } else {
+                self.plant.round(&point, &cycle.upper).ok()?
+            };
+            let changes = shifted.residual.iter().zip(&cycle.residual);
+            for (row, (after, before)) in jacobian.iter_mut().zip(changes) {
+                row[column] = (after - before) / step;
+            }
+        }
+        Some(jacobian)
+    }
+
+    fn bounded(&self, mut x: Vector) -> Vector {
+        let medium = &self.plant.medium;
+        let (low, high) = (libm::log(medium.lowest_pa()), libm::log(medium.highest_pa()));
+        x[0] = x[0].clamp(low, high - 0.1);
+        x[1] = x[1].clamp(x[0] + 0.005, high);
+        x[2] = x[2].clamp(-0.85, 0.6);
+        x[3] = x[3].clamp(0.5 * self.plant.demand.0, 1.05 * self.plant.demand.1);
+        x[4] = x[4].clamp(240.0, 350.0);
+        x[5] = x[5].clamp(0.0, 0.08);
+        x
+    }
+}
+
+fn largest(residual: &Vector) -> f64 {
+    residual.iter().map(|r| libm::fabs(*r)).fold(0.0, f64::max)
+}
+
+fn norm(residual: &Vector) -> f64 {
+    libm::sqrt(residual.iter().map(|r| r * r).sum())
+}
+
+/// Broyden's update of the Jacobian for a step and the change of residual that it brought, in scaled unknowns.
+fn updated(jacobian: &Matrix, from: &Vector, to: &Vector, before: &Vector, after: &Vector) -> Matrix {
+    let mut next = *jacobian;
+    let step: Vector = core::array::from_fn(|i| (to[i] - from[i]) / SCALE[i]);
+    let size: f64 = step.iter().map(|s| s * s).sum();
+    if size == 0.0 {
+        return next;
+    }
+    for row in 0..UNKNOWNS {
+        let predicted: f64 = (0..UNKNOWNS).map(|i| jacobian[row][i] * (to[i] - from[i])).sum();
+        let miss = after[row] - before[row] - predicted;
+        for column in 0..UNKNOWNS {
+            next[row][column] += miss * step[column] / size / SCALE[column];
+        }
+    }
+    next
+}
+
+/// The solution of `matrix * x = right` by elimination with row pivots; `None` where the matrix is singular.
+fn solved(mut matrix: Matrix, right: &Vector) -> Option<Vector> {
+    let mut right = *right;
+    for pivot in 0..UNKNOWNS {
+        let row =
+            (pivot..UNKNOWNS).max_by(|a, b| libm::fabs(matrix[*a][pivot]).total_cmp(&libm::fabs(matrix[*b][pivot])))?;
+        if libm::fabs(matrix[row][pivot]) < 1e-14 {
+            return None;
+        }
+        matrix.swap(pivot, row);
+        right.swap(pivot, row);
+        for below in pivot + 1..UNKNOWNS {
+            let factor = matrix[below][pivot] / matrix[pivot][pivot];
+            if factor == 0.0 {
+                continue;
+            }
+            let upper = matrix[pivot];
+            for (entry, above) in matrix[below].iter_mut().zip(&upper).skip(pivot) {
+                *entry -= factor * above;
+            }
+            right[below] -= factor * right[pivot];
+        }
+    }
+    for pivot in (0..UNKNOWNS).rev() {
+        for column in pivot + 1..UNKNOWNS {
+            right[pivot] -= matrix[pivot][column] * right[column];
+        }
+        right[pivot] /= matrix[pivot][pivot];
+    }
+    right.iter().all(|r| r.is_finite()).then_some(right)
+}

@@ -1,0 +1,157 @@
+//! A vehicle's air conditioning as built.
+
+use super::hardware::Hardware;
+use super::plant::Closure;
+use super::simulate::plant_of;
+use super::solve::steady;
+use super::{Conditions, System};
+use crate::error::Error;
+use crate::names::{Compressor, Expansion, VehicleClass};
+use crate::units::{Surroundings, celsius};
+
+/// What opens the clutch of a fixed compressor in mild weather.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ClutchSense {
+    /// A pressure switch on the low side.
+    LowSide,
+    /// A thermostat between the fins of the evaporator.
+    Fins,
+}
+
+/// Where the high-side port stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HighPort {
+    /// On the discharge line, before the condenser.
+    Discharge,
+    /// On the liquid line, behind the condenser.
+    Liquid,
+}
+
+/// What a second evaporator cools.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum RearLoad {
+    /// Cabin air, with its own blower.
+    Air,
+    /// The coolant of a battery, at this inlet temperature (K) and this heat capacity of its flow (W/K).
+    Coolant {
+        /// Temperature at the inlet of the chiller, K.
+        t_k: f64,
+        /// Flow times specific heat, W/K.
+        capacity_w_k: f64,
+    },
+}
+
+/// A second evaporator in parallel, with an expansion valve and a shut-off of its own.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Rear {
+    /// What it cools.
+    pub load: RearLoad,
+    /// Its size per that of the front one, 0.05 to 2.
+    pub size: f64,
+    /// Whether the shut-off is open.
+    pub open: bool,
+}
+
+/// A vehicle's air conditioning as built, sound.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Vehicle {
+    /// What the label says.
+    pub system: System,
+    /// The parameters of its parts.
+    pub hardware: Hardware,
+    /// What opens the clutch, where there is one that cycles.
+    pub clutch_sense: ClutchSense,
+    /// Where the high-side port stands.
+    pub high_port: HighPort,
+    /// A second evaporator.
+    pub rear: Option<Rear>,
+    /// Its right charge, kg.
+    pub charge_kg: f64,
+}
+
+impl Vehicle {
+    /// A vehicle of this class with typical hardware and the charge that fills its receiver or accumulator by half
+    /// on a day of 27 °C.
+    ///
+    /// An orifice tube comes with a low-side switch, a valve with a fin thermostat; a nominal charge in `system`
+    /// scales the inner volumes so that it is the right one.
+    ///
+    /// Errors: `NoConvergence` where the design point has no steady state.
+    ///
+    /// ```
+    /// use coldloop::vehicle::{System, Vehicle};
+    /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+    /// let system = System {
+    ///     refrigerant: Refrigerant::R134a,
+    ///     expansion: Expansion::Txv,
+    ///     compressor: Compressor::FixedClutch,
+    ///     nominal_charge_kg: None,
+    /// };
+    /// let van = Vehicle::typical(system, VehicleClass::Van)?;
+    /// assert!((0.5..1.4).contains(&van.charge_kg));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn typical(system: System, class: VehicleClass) -> Result<Self, Error> {
+        Self::built(system, Hardware::typical(class), None)
+    }
+
+    /// A vehicle of given hardware, with the charge of its design point as for [`Vehicle::typical`].
+    ///
+    /// Errors: as [`Vehicle::typical`].
+    pub fn built(system: System, hardware: Hardware, rear: Option<Rear>) -> Result<Self, Error> {
+        let clutch_sense = match system.expansion {
+            Expansion::Txv => ClutchSense::Fins,
+            Expansion::OrificeTube => ClutchSense::LowSide,
+        };
+        let mut vehicle = Self {
+            system,
+            hardware,
+            clutch_sense,
+            high_port: HighPort::Liquid,
+            rear,
+            charge_kg: 1.0,
+        };
+        let mut plant = plant_of(&vehicle, &design_conditions(), &[])?;
+        plant.closure = Closure::Fill(0.5);
+        // Full demand: a design charge is found with the compressor pulling.
+        plant.demand.0 = plant.demand.1;
+        let design = steady(&plant, None)?;
+        vehicle.charge_kg = design.cycle.mass_kg;
+        if let Some(charge_kg) = system.nominal_charge_kg {
+            let scale = charge_kg / vehicle.charge_kg;
+            let h = &mut vehicle.hardware;
+            for volume in [
+                &mut h.condenser_volume_m3,
+                &mut h.discharge_volume_m3,
+                &mut h.liquid_volume_m3,
+                &mut h.suction_volume_m3,
+                &mut h.receiver_volume_m3,
+                &mut h.accumulator_volume_m3,
+                &mut h.evaporator_volume_m3,
+            ] {
+                *volume *= scale;
+            }
+            vehicle.charge_kg = charge_kg;
+        }
+        Ok(vehicle)
+    }
+
+    /// Whether the compressor is belt-driven through a clutch that can cycle.
+    pub(super) fn cycles(&self) -> bool {
+        self.system.compressor == Compressor::FixedClutch
+    }
+}
+
+/// The weather for which a charge is chosen: 27 °C, half saturated, sea level, 1,500 rpm.
+fn design_conditions() -> Conditions {
+    Conditions {
+        ambient: celsius(27.0),
+        relative_humidity: Some(0.5),
+        surroundings: Surroundings::SEA_LEVEL,
+        engine_speed_hz: Some(25.0),
+        air_source: None,
+        blower: None,
+        vehicle_speed_m_s: None,
+        running_s: None,
+    }
+}
