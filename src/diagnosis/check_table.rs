@@ -2,7 +2,7 @@
 //!
 //! Generated from tables/checks by tables/compile; edit the tables, not this file.
 
-use super::checks::{CheckRow, ObservationRow, RepairRow, Reveals};
+use super::checks::{CheckRow, ObservationRow, Repair, Reveals};
 use crate::names::{Check, Fault, Feature, Observation};
 
 /// One row per observation, in the order of its code.
@@ -774,132 +774,153 @@ pub(super) const CHECKS: [CheckRow; 42] = [
 ];
 
 /// What setting right each fault costs, in the order of its code; source: engineering judgement.
-pub(super) const REPAIRS: [RepairRow; 21] = [
-    RepairRow {
+pub(super) static REPAIRS: [Repair; 21] = [
+    Repair {
         fault: Fault::NoFault,
         minutes: 10.0,
         money: 0.0,
         recovery: false,
+        says: "Nothing to set right: note these readings as the vehicle's own, for next time.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::WornCompressor,
         minutes: 120.0,
         money: 500.0,
         recovery: true,
+        says: "Replace the compressor; flush or filter what it shed, renew the drier, evacuate, charge by weight.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::Undercharge,
         minutes: 60.0,
         money: 90.0,
         recovery: true,
+        says: "Find and mend the leak, evacuate, charge by weight.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::Overcharge,
         minutes: 10.0,
         money: 10.0,
         recovery: true,
+        says: "Recover the charge and fill what the label names, by weight.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::CondenserAirflowLoss,
         minutes: 45.0,
         money: 80.0,
         recovery: false,
+        says: "Clear the face of the condenser, mend fan or shroud.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::NonCondensables,
         minutes: 20.0,
         money: 40.0,
         recovery: true,
+        says: "Recover the charge, evacuate long enough, fill clean refrigerant by weight.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::LiquidLineRestriction,
         minutes: 60.0,
         money: 100.0,
         recovery: true,
+        says: "Recover the charge, renew the drier or the blocked part, evacuate, charge by weight.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::ExpansionValveStuckOpen,
         minutes: 90.0,
         money: 90.0,
         recovery: true,
+        says: "First look how the bulb sits; then recover the charge and renew the valve and the drier.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::ExpansionValveStuckClosed,
         minutes: 90.0,
         money: 90.0,
         recovery: true,
+        says: "Recover the charge, renew the valve and the drier, look for debris.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::OrificeRestricted,
         minutes: 40.0,
         money: 30.0,
         recovery: true,
+        says: "Recover the charge, renew the orifice tube, look for debris and where it came from.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::EvaporatorAirflowLoss,
         minutes: 30.0,
         money: 40.0,
         recovery: false,
+        says: "Renew the cabin filter, clean the evaporator, mend the blower.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::EvaporatorIcing,
         minutes: 40.0,
         money: 60.0,
         recovery: false,
+        says: "Set right the evaporator sensor, thermostat or low-side switch that should have stopped it.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::MoistureIcing,
         minutes: 60.0,
         money: 80.0,
         recovery: true,
+        says: "Recover the charge, renew the drier, evacuate deep and long, charge by weight.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::CompressorControlFault,
         minutes: 60.0,
         money: 120.0,
         recovery: true,
+        says: "Set right the control: its wiring and signal first, then the valve.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::ClutchNotEngaged,
         minutes: 50.0,
         money: 100.0,
         recovery: false,
+        says: "Follow the voltage: switches, relay, coil, gap; a lost charge also keeps the clutch out.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::ClutchSlipping,
         minutes: 50.0,
         money: 90.0,
         recovery: false,
+        says: "Renew or tighten the belt, set the gap of the clutch, look for a compressor that turns hard.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::HeaterAirMixing,
         minutes: 60.0,
         money: 60.0,
         recovery: false,
+        says: "Set right the blend door or the heater valve.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::HighSideRestriction,
         minutes: 90.0,
         money: 200.0,
         recovery: true,
+        says: "Recover the charge, renew the blocked condenser or line and the drier.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::SuctionLineRestriction,
         minutes: 80.0,
         money: 100.0,
         recovery: true,
+        says: "Recover the charge, renew the kinked or blocked suction line.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::WrongRefrigerant,
         minutes: 60.0,
         money: 120.0,
         recovery: true,
+        says: "Recover the charge into a cylinder for mixed refrigerant, evacuate, fill what the label names.",
     },
-    RepairRow {
+    Repair {
         fault: Fault::GaugeError,
         minutes: 5.0,
         money: 0.0,
         recovery: false,
+        says: "Set right hoses, units and zero of the gauges, and read again.",
     },
 ];
 

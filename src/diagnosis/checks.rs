@@ -1,6 +1,6 @@
 //! The shape of the tables of observations, checks and repairs.
 
-use super::check_table::OBSERVATIONS;
+use super::check_table::{OBSERVATIONS, REPAIRS};
 use super::faults::index;
 use super::posterior::{HYPOTHESES, NONE};
 use crate::names::{Check, Fault, Feature, Observation};
@@ -36,13 +36,31 @@ pub(super) struct CheckRow {
     pub(super) systems: u8,
 }
 
-/// What setting right a fault costs.
-pub(super) struct RepairRow {
-    pub(super) fault: Fault,
-    pub(super) minutes: f64,
-    pub(super) money: f64,
+/// What sets a fault right, and what that costs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Repair {
+    /// The fault.
+    pub fault: Fault,
+    /// Its time, min.
+    pub minutes: f64,
+    /// Its parts, in units of what a minute of work costs.
+    pub money: f64,
     /// Whether the charge must be recovered first.
-    pub(super) recovery: bool,
+    pub recovery: bool,
+    /// What to do, in a line.
+    pub says: &'static str,
+}
+
+/// What sets a fault right, and what that costs.
+///
+/// Source: common practice, no source; the costs are engineering judgement, in relative units.
+///
+/// ```
+/// use coldloop::{Fault, diagnosis::repair};
+/// assert!(repair(Fault::CondenserAirflowLoss).minutes < repair(Fault::WornCompressor).minutes);
+/// ```
+pub const fn repair(fault: Fault) -> &'static Repair {
+    &REPAIRS[index(fault)]
 }
 
 /// The place of an observation in arrays over the vocabulary; codes count from one.

@@ -34,6 +34,7 @@ pub use answer::{
     Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, RankedCheck, RankedFault, TwoFaults, Verdict,
 };
 pub use case::{Case, Observations, Settings};
+pub use checks::{Repair, repair};
 pub use faults::{exists, measure};
 pub use list::List;
 

@@ -3,7 +3,7 @@
 use super::rows::{Row, Scale, derived, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
-use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, measure};
+use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, Repair, TwoFaults, measure, repair};
 use crate::error::Error;
 use crate::names::{Check, Fault, MixUp, RestFinding};
 use alloc::format;
@@ -15,7 +15,7 @@ use serde_json::{Map, Value, json};
 ///
 /// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
 /// fault or the short list), `rival`, `parting_check`, `faults` (each `fault`, `probability`, `severity`, `because`),
-/// `none_of_these`, `mix_up`, `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
+/// `none_of_these`, `mix_up`, `two_faults`, `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
 /// `deviation` in standard deviations), `derived` (each with its standard uncertainty), `rest`, `next_checks` (each
 /// with its cost and what every outcome would mean), `cautions`, `quality`. What is not known is `null`.
 ///
@@ -39,6 +39,7 @@ pub fn json(case: &Case, diagnosis: &Diagnosis) -> Result<String, Error> {
         "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, ranked)).collect::<Vec<_>>(),
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
+        "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
         "expected": object(rows(case, diagnosis, &derived).iter().map(|row| (row.id.into(), band(row)))),
         "derived": figures(&derived),
         "rest": diagnosis.rest.map(RestFinding::id),
@@ -59,6 +60,7 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
         "fault": ranked.fault.id(),
         "probability": ranked.probability,
         "severity": ranked.severity.map(|(low, high)| json!({"measure": measure(ranked.fault), "low": low, "high": high})),
+        "repair": repair_of(ranked.fault),
         "against": ranked.rival.id(),
         "because": because.iter().map(|contribution| json!({
             "evidence": match contribution.evidence {
@@ -72,8 +74,23 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
     })
 }
 
+fn repair_of(fault: Fault) -> Value {
+    let Repair {
+        says,
+        minutes,
+        money,
+        recovery,
+        ..
+    } = repair(fault);
+    json!({"says": says, "minutes": minutes, "money_in_minutes": money, "recovers_charge": recovery})
+}
+
 fn mix_up(kind: MixUp, probability: f64) -> Value {
     json!({"kind": kind.id(), "probability": probability, "says": kind.description()})
+}
+
+fn two_faults(two: &TwoFaults) -> Value {
+    json!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
 }
 
 fn band(row: &Row) -> Value {

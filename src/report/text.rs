@@ -3,7 +3,7 @@
 use super::rows::{Row, Scale, derived, rows};
 use super::words::{per_cent, says, severity, spoken, standing, strength};
 use crate::circuit::{Derived, Estimate};
-use crate::diagnosis::{Case, Contribution, Diagnosis, RankedCheck};
+use crate::diagnosis::{Case, Contribution, Diagnosis, RankedCheck, repair};
 use crate::error::Error;
 use crate::names::{Fault, VerdictKind};
 use crate::units::{GaugePressure, in_celsius, in_fahrenheit, kelvins};
@@ -251,6 +251,14 @@ impl Report<'_> {
             );
             writeln!(out, "{}", line.trim_end())?;
         }
+        if let Some(two) = self.diagnosis.two_faults {
+            let [a, b] = two.faults.map(|fault| spoken(fault.id()));
+            writeln!(
+                out,
+                "  {:>9}  both {a} and {b}, if pairs are weighed too",
+                per_cent(two.probability)
+            )?;
+        }
         if self.diagnosis.none_of_these >= 0.02 {
             writeln!(out, "  {:>9}  none of these", per_cent(self.diagnosis.none_of_these))?;
         }
@@ -293,7 +301,9 @@ impl Report<'_> {
 
     fn checks(&self, out: &mut String) -> fmt::Result {
         let mut checks = self.diagnosis.next_checks.iter();
-        let Some(first) = checks.next() else { return Ok(()) };
+        let Some(first) = checks.next() else {
+            return self.repair(out);
+        };
         writeln!(out, "\nNEXT CHECK")?;
         self.check(out, first)?;
         for then in first.outcomes.iter() {
@@ -306,6 +316,14 @@ impl Report<'_> {
             )?;
         }
         checks.take(2).try_for_each(|check| self.check(out, check))
+    }
+
+    /// What to do where no check is worth its time.
+    fn repair(&self, out: &mut String) -> fmt::Result {
+        match *self.diagnosis.verdict.faults {
+            [fault] => writeln!(out, "\nNEXT STEP\n  {}", repair(fault).says),
+            [..] => Ok(()),
+        }
     }
 
     fn check(&self, out: &mut String, ranked: &RankedCheck) -> fmt::Result {

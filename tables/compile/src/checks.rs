@@ -71,6 +71,7 @@ struct Repair {
     minutes: f64,
     money: f64,
     recovery: bool,
+    says: String,
 }
 
 /// Reads `tables/checks` and writes `src/diagnosis/check_table.rs`.
@@ -95,7 +96,7 @@ fn read<T: DeserializeOwned>(root: &Path, path: &str) -> Result<T, String> {
 
 const HEADER: &str = "//! Observations, further checks and repairs.\n//!\n\
     //! Generated from tables/checks by tables/compile; edit the tables, not this file.\n\n\
-    use super::checks::{CheckRow, ObservationRow, RepairRow, Reveals};\n\
+    use super::checks::{CheckRow, ObservationRow, Repair, Reveals};\n\
     use crate::names::{Check, Fault, Feature, Observation};\n\n";
 
 impl Observations {
@@ -185,7 +186,7 @@ impl Repairs {
     fn rust(&self) -> Result<String, String> {
         let mut source = format!(
             "/// What setting right each fault costs, in the order of its code; source: engineering judgement.\n\
-             pub(super) const REPAIRS: [RepairRow; {}] = [\n",
+             pub(super) static REPAIRS: [Repair; {}] = [\n",
             Fault::ALL.len()
         );
         for fault in Fault::ALL {
@@ -194,8 +195,8 @@ impl Repairs {
                 return Err(format!("repairs.toml: {fault} must have one row"));
             };
             source += &format!(
-                "RepairRow {{ fault: Fault::{fault:?}, minutes: {:?}, money: {:?}, recovery: {} }},\n",
-                row.minutes, row.money, row.recovery
+                "Repair {{ fault: Fault::{fault:?}, minutes: {:?}, money: {:?}, recovery: {}, says: {:?} }},\n",
+                row.minutes, row.money, row.recovery, row.says
             );
         }
         source += "];\n\n";
