@@ -11,11 +11,11 @@ use coldloop::{Error, ErrorKind, Quantity, Refrigerant, Thermometer};
 use proptest::prelude::*;
 
 fn gauge(psig: f64, gauge: Gauge) -> Reading<Pressure> {
-    Reading::<Pressure>::new(GaugePressure::from_psig(psig).into(), gauge)
+    Reading::pressure(GaugePressure::from_psig(psig), gauge)
 }
 
 fn line(t_c: f64) -> Reading<Temperature> {
-    Reading::<Temperature>::new(celsius(t_c), Thermometer::ClampThermistor)
+    Reading::temperature(celsius(t_c), Thermometer::ClampThermistor)
 }
 
 /// A sound R-134a system on a mild day.
@@ -295,11 +295,11 @@ proptest! {
         let pa = if near { pa.map(|x| x.sin() * 5e6) } else { pa };
         let t_k = if near { t_k.map(|x| 300.0 + 100.0 * x.cos()) } else { t_k };
         let readings = Readings {
-            low_side: Some(Reading::<Pressure>::new(GaugePressure::from_pa(pa[0]).into(), Gauge::LOW_SIDE)),
-            high_side: Some(Reading::<Pressure>::new(AbsolutePressure::from_pa(pa[1]).into(), Gauge::DIGITAL)),
-            suction_line: Some(Reading::<Temperature>::new(kelvins(t_k[0]), Thermometer::Infrared)),
-            discharge_line: Some(Reading::<Temperature>::new(kelvins(t_k[1]), Thermometer::PocketDial)),
-            liquid_line: Some(Reading::<Temperature>::new(kelvins(t_k[2]), Thermometer::ClampThermocouple)),
+            low_side: Some(Reading::pressure(GaugePressure::from_pa(pa[0]), Gauge::LOW_SIDE)),
+            high_side: Some(Reading::pressure(AbsolutePressure::from_pa(pa[1]), Gauge::DIGITAL)),
+            suction_line: Some(Reading::temperature(kelvins(t_k[0]), Thermometer::Infrared)),
+            discharge_line: Some(Reading::temperature(kelvins(t_k[1]), Thermometer::PocketDial)),
+            liquid_line: Some(Reading::temperature(kelvins(t_k[2]), Thermometer::ClampThermocouple)),
             ..Readings::default()
         };
         let result: Result<Derived, Error> = Derived::new(Refrigerant::R134a, &readings, Surroundings::SEA_LEVEL, None);

@@ -4,9 +4,7 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
-use coldloop::units::{
-    AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, celsius, fahrenheit, kelvins,
-};
+use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Caution, Check, Compressor, ErrorKind, Expansion, Fault, Feature, MixUp, Observation, QualityNote, Quantity,
@@ -29,9 +27,9 @@ fn psig(low: f64, high: f64) -> [Pressure; 2] {
 }
 
 fn with(mut case: Case, [low, high]: [Pressure; 2], vent_f: Option<f64>) -> Case {
-    case.readings.low_side = Some(Reading::<Pressure>::new(low, Gauge::LOW_SIDE));
-    case.readings.high_side = Some(Reading::<Pressure>::new(high, Gauge::HIGH_SIDE));
-    case.readings.vent = vent_f.map(|f| Reading::<Temperature>::new(fahrenheit(f), Thermometer::PocketDigital));
+    case.readings.low_side = Some(Reading::pressure(low, Gauge::LOW_SIDE));
+    case.readings.high_side = Some(Reading::pressure(high, Gauge::HIGH_SIDE));
+    case.readings.vent = vent_f.map(|f| Reading::temperature(fahrenheit(f), Thermometer::PocketDigital));
     case
 }
 
@@ -50,8 +48,8 @@ fn worn() -> Case {
 #[test]
 fn contributions_add_up_to_the_log_odds() {
     let mut case = worn();
-    case.readings.suction_line = Some(Reading::<Temperature>::new(celsius(26.0), Thermometer::ClampThermistor));
-    case.readings.liquid_line = Some(Reading::<Temperature>::new(celsius(35.0), Thermometer::ClampThermistor));
+    case.readings.suction_line = Some(Reading::temperature(celsius(26.0), Thermometer::ClampThermistor));
+    case.readings.liquid_line = Some(Reading::temperature(celsius(35.0), Thermometer::ClampThermistor));
     case.observations = case
         .observations
         .with(Observation::HubTurnsFreely, true)
@@ -193,8 +191,8 @@ fn readings_that_nothing_explains_are_called_so() {
 fn two_faults_at_once_are_seen_when_none_fits_alone() {
     // Low charge, and warm air from the heater: a vent above the ambient, which no loss of capacity explains.
     let mut case = with(van(Surroundings::SEA_LEVEL), psig(30.0, 150.0), Some(85.0));
-    case.readings.suction_line = Some(Reading::<Temperature>::new(celsius(16.7), Thermometer::ClampThermistor));
-    case.readings.liquid_line = Some(Reading::<Temperature>::new(celsius(42.0), Thermometer::ClampThermistor));
+    case.readings.suction_line = Some(Reading::temperature(celsius(16.7), Thermometer::ClampThermistor));
+    case.readings.liquid_line = Some(Reading::temperature(celsius(42.0), Thermometer::ClampThermistor));
     let answer = judged(&case);
     let pair = answer.two_faults.unwrap();
     assert_eq!(pair.faults, [Fault::Undercharge, Fault::HeaterAirMixing]);
@@ -218,7 +216,7 @@ fn three_causes_of_a_high_high_side_cannot_be_told_apart_by_pressures() {
     // 320 psig condenses R-134a at 73.7 °C
     let with_line = |c: f64| {
         let mut case = case;
-        case.readings.liquid_line = Some(Reading::<Temperature>::new(celsius(c), Thermometer::ClampThermistor));
+        case.readings.liquid_line = Some(Reading::temperature(celsius(c), Thermometer::ClampThermistor));
         judged(&case).faults[0].fault
     };
     assert_eq!(with_line(67.5), Fault::CondenserAirflowLoss);

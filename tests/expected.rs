@@ -5,7 +5,7 @@
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::{Bands, PressureTable, TableRow};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius, fahrenheit};
+use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Compressor, Expansion, Fault, QualityNote, Quantity, Refrigerant, Thermometer, VerdictKind};
 
@@ -24,9 +24,9 @@ fn psig(low: f64, high: f64) -> [Pressure; 2] {
 }
 
 fn with(mut case: Case, [low, high]: [Pressure; 2], vent_f: Option<f64>) -> Case {
-    case.readings.low_side = Some(Reading::<Pressure>::new(low, Gauge::LOW_SIDE));
-    case.readings.high_side = Some(Reading::<Pressure>::new(high, Gauge::HIGH_SIDE));
-    case.readings.vent = vent_f.map(|f| Reading::<Temperature>::new(fahrenheit(f), Thermometer::PocketDigital));
+    case.readings.low_side = Some(Reading::pressure(low, Gauge::LOW_SIDE));
+    case.readings.high_side = Some(Reading::pressure(high, Gauge::HIGH_SIDE));
+    case.readings.vent = vent_f.map(|f| Reading::temperature(fahrenheit(f), Thermometer::PocketDigital));
     case
 }
 
@@ -93,10 +93,7 @@ fn the_middle_of_every_band_is_sound() {
                     [bands.low_side.median.into(), bands.high_side.median.into()],
                     None,
                 );
-                case.readings.vent = Some(Reading::<Temperature>::new(
-                    bands.vent.median,
-                    Thermometer::PocketDigital,
-                ));
+                case.readings.vent = Some(Reading::temperature(bands.vent.median, Thermometer::PocketDigital));
                 let answer = judged(&case);
                 let kind = answer.verdict.kind;
                 assert_eq!(

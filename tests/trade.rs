@@ -5,7 +5,7 @@
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::Bands;
-use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, fahrenheit, in_fahrenheit};
+use coldloop::units::{GaugePressure, Surroundings, fahrenheit, in_fahrenheit};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, Expansion, Fault, Observation, QualityNote, Refrigerant, Thermometer, VerdictKind};
 
@@ -25,17 +25,14 @@ fn vehicle(expansion: Expansion, compressor: Compressor, ambient_f: f64) -> Case
 }
 
 fn with_pressures(mut case: Case, low_psig: f64, high_psig: f64) -> Case {
-    let gauge = |psig: f64, gauge| Some(Reading::<Pressure>::new(GaugePressure::from_psig(psig).into(), gauge));
+    let gauge = |psig: f64, gauge| Some(Reading::pressure(GaugePressure::from_psig(psig), gauge));
     case.readings.low_side = gauge(low_psig, Gauge::LOW_SIDE);
     case.readings.high_side = gauge(high_psig, Gauge::HIGH_SIDE);
     case
 }
 
 fn with_vent(mut case: Case, vent_f: f64) -> Case {
-    case.readings.vent = Some(Reading::<Temperature>::new(
-        fahrenheit(vent_f),
-        Thermometer::PocketDigital,
-    ));
+    case.readings.vent = Some(Reading::temperature(fahrenheit(vent_f), Thermometer::PocketDigital));
     case
 }
 

@@ -13,11 +13,11 @@ use proptest::prelude::*;
 use proptest::test_runner::{RngAlgorithm, TestRng};
 
 fn gauge(psig: f64, gauge: Gauge) -> Reading<Pressure> {
-    Reading::<Pressure>::new(GaugePressure::from_psig(psig).into(), gauge)
+    Reading::pressure(GaugePressure::from_psig(psig), gauge)
 }
 
 fn line(t_c: f64) -> Reading<Temperature> {
-    Reading::<Temperature>::new(celsius(t_c), Thermometer::ClampThermistor)
+    Reading::temperature(celsius(t_c), Thermometer::ClampThermistor)
 }
 
 /// A sound R-134a system on a mild day.

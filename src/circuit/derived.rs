@@ -31,8 +31,8 @@ pub fn dew_temperature(
 /// use coldloop::circuit::{Gauge, Reading, superheat};
 /// use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius};
 /// use coldloop::{Refrigerant, Thermometer};
-/// let low_side = Reading::<Pressure>::new(GaugePressure::from_psig(35.0).into(), Gauge::LOW_SIDE);
-/// let suction_line = Reading::<Temperature>::new(celsius(12.0), Thermometer::ClampThermistor);
+/// let low_side = Reading::pressure(GaugePressure::from_psig(35.0), Gauge::LOW_SIDE);
+/// let suction_line = Reading::temperature(celsius(12.0), Thermometer::ClampThermistor);
 /// let superheat = superheat(Refrigerant::R134a, suction_line, low_side, Surroundings::SEA_LEVEL)?;
 /// assert!((superheat.value - 7.6).abs() < 0.05); // dew point 4.4 °C
 /// assert!((superheat.standard_uncertainty - 1.2).abs() < 0.1);
@@ -77,8 +77,8 @@ pub fn subcooling(
 /// use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius};
 /// use coldloop::{Refrigerant, Thermometer};
 /// let readings = Readings {
-///     low_side: Some(Reading::<Pressure>::new(GaugePressure::from_psig(35.0).into(), Gauge::LOW_SIDE)),
-///     high_side: Some(Reading::<Pressure>::new(GaugePressure::from_psig(175.0).into(), Gauge::HIGH_SIDE)),
+///     low_side: Some(Reading::pressure(GaugePressure::from_psig(35.0), Gauge::LOW_SIDE)),
+///     high_side: Some(Reading::pressure(GaugePressure::from_psig(175.0), Gauge::HIGH_SIDE)),
 ///     ..Readings::default()
 /// };
 /// let derived = Derived::new(Refrigerant::R134a, &readings, Surroundings::SEA_LEVEL, None)?;

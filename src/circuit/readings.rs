@@ -38,10 +38,11 @@ impl Reading<Pressure> {
     /// ```
     /// use coldloop::circuit::{Gauge, Reading};
     /// use coldloop::units::{GaugePressure, Pressure};
-    /// let low_side = Reading::<Pressure>::new(GaugePressure::from_pa(241_000.0).into(), Gauge::LOW_SIDE);
+    /// let low_side = Reading::pressure(GaugePressure::from_pa(241_000.0), Gauge::LOW_SIDE);
     /// assert!((low_side.standard_uncertainty - 0.016 * 1.1e6 / 3f64.sqrt()).abs() < 1e-6);
     /// ```
-    pub fn new(value: Pressure, gauge: Gauge) -> Self {
+    pub fn pressure(value: impl Into<Pressure>, gauge: Gauge) -> Self {
+        let value = value.into();
         let shown_pa = match value {
             Pressure::Absolute(pressure) => pressure.pa() - STANDARD_PRESSURE_PA,
             Pressure::Gauge(pressure) => pressure.pa(),
@@ -55,10 +56,10 @@ impl Reading<Temperature> {
     ///
     /// ```
     /// use coldloop::{Thermometer, circuit::Reading, units::{Temperature, fahrenheit}};
-    /// let vent = Reading::<Temperature>::new(fahrenheit(40.0), Thermometer::PocketDigital);
+    /// let vent = Reading::temperature(fahrenheit(40.0), Thermometer::PocketDigital);
     /// assert!((vent.standard_uncertainty - 1.0 / 3f64.sqrt()).abs() < 1e-15);
     /// ```
-    pub fn new(value: Temperature, thermometer: Thermometer) -> Self {
+    pub fn temperature(value: Temperature, thermometer: Thermometer) -> Self {
         Self::within(value, thermometer.limit_of_error_k(in_kelvins(value)))
     }
 }

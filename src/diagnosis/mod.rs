@@ -66,9 +66,9 @@ use scene::Scene;
 /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
 /// let conditions = Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL);
 /// let readings = Readings {
-///     low_side: Some(Reading::<Pressure>::new(GaugePressure::from_psig(70.0).into(), Gauge::LOW_SIDE)),
-///     high_side: Some(Reading::<Pressure>::new(GaugePressure::from_psig(125.0).into(), Gauge::HIGH_SIDE)),
-///     vent: Some(Reading::<Temperature>::new(fahrenheit(63.0), Thermometer::PocketDigital)),
+///     low_side: Some(Reading::pressure(GaugePressure::from_psig(70.0), Gauge::LOW_SIDE)),
+///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
+///     vent: Some(Reading::temperature(fahrenheit(63.0), Thermometer::PocketDigital)),
 ///     ..Readings::default()
 /// };
 /// let answer = diagnose(&Case::new(system, conditions, readings), &Settings::default())?;

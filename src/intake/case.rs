@@ -162,7 +162,7 @@ fn pressure_reading(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressure>,
             dial.of_class(class.member(&GaugeClass::ALL, GaugeClass::id, GaugeClass::from_id)?),
         ),
     };
-    Ok(Reading::<Pressure>::new(
+    Ok(Reading::pressure(
         value.quantity(Quantity::GaugePressure, text::pressure)?,
         gauge,
     ))
@@ -177,7 +177,7 @@ fn temperature_reading(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<
             name.member(&Thermometer::ALL, Thermometer::id, Thermometer::from_id)?,
         ),
     };
-    Ok(Reading::<Temperature>::new(
+    Ok(Reading::temperature(
         value.quantity(Quantity::Temperature, text::temperature)?,
         thermometer,
     ))

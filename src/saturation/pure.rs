@@ -65,7 +65,8 @@ impl Pure {
         Range::new(
             Quantity::AbsolutePressure,
             self.pressure_pa.at(self.fluid.lowest_t_k),
-            self.critical_p_pa,
+            // The curve ends at the critical pressure or a last digit above it, and what it gives has to come back.
+            f64::max(self.critical_p_pa, self.pressure_pa.at(self.critical_t_k)),
         )
     }
 

@@ -27,8 +27,8 @@ fn figures() -> Result<bool, Error> {
     let dew = Refrigerant::R134a.dew_pressure(kelvins(250.0))?;
     // Source: ISO 2533:1975, table 5: 898.746 hPa at 1,000 m.
     let air = Surroundings::at_altitude(1_000.0)?;
-    let low_side = Reading::<Pressure>::new(GaugePressure::from_psig(35.0).into(), Gauge::LOW_SIDE);
-    let suction_line = Reading::<Temperature>::new(celsius(12.0), Thermometer::ClampThermistor);
+    let low_side = Reading::pressure(GaugePressure::from_psig(35.0), Gauge::LOW_SIDE);
+    let suction_line = Reading::temperature(celsius(12.0), Thermometer::ClampThermistor);
     let superheat = superheat(Refrigerant::R134a, suction_line, low_side, air)?;
     Ok((dew.pa() - 115_610.0).abs() < 10.0
         && (air.pressure().pa() - 89_874.6).abs() < 0.1
