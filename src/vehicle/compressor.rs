@@ -77,8 +77,10 @@ impl Drive {
     /// running time or speed.
     ///
     /// Flow: `rho V N (a - b N) f u (1 - c (rho_2s / rho_1 - 1))`, the textbook clearance form with the density ratio
-    /// of isentropic compression in place of a polytropic exponent. What leaks back is compressed again and again,
-    /// so that work per delivered kilogram grows by `1 / (1 - leakage)`, and so does the discharge temperature.
+    /// of isentropic compression in place of a polytropic exponent. What leaks back past
+    /// valves and rings is compressed again, but much of it leaves before it has come to full pressure: the work per
+    /// delivered kilogram is taken to grow by `1 / sqrt(1 - leakage)`, and the discharge temperature with it. Judgement:
+    /// sources disagree even on the sign of that rise (Rossi & Braun 1997 down, later tests up).
     pub(super) fn compress(
         &self,
         medium: &Medium,
@@ -121,7 +123,8 @@ impl Drive {
 
         let speed_part = positive(machine.isentropic - machine.isentropic_per_hz * speed_hz, 0.05);
         let density_part = suction.rho_kg_m3 / (suction.rho_kg_m3 + machine.thin_gas_kg_m3);
-        let isentropic = speed_part * density_part * hardware.isentropic_factor * (1.0 - stroke_loss) * kept;
+        let isentropic =
+            speed_part * density_part * hardware.isentropic_factor * (1.0 - stroke_loss) * libm::sqrt(kept);
         let work_j_kg = (ideal.h_j_kg - suction.h_j_kg) / isentropic;
         let h_j_kg = suction.h_j_kg + work_j_kg * (1.0 - hardware.shell_loss);
         let rho_kg_m3 = ideal.warmed_kg_m3(discharge, h_j_kg);

@@ -19,7 +19,7 @@ const AIR_EXPONENT: f64 = 0.51;
 /// boiling of Shah 1982; judgement.
 const BOILING_EXPONENT: f64 = 0.6;
 /// How much more heat than a dry coil's a coil moves once it is wet all over. Judgement.
-const PARTLY_WET: f64 = 0.1;
+const PARTLY_WET: f64 = 0.3;
 /// Water that meets a surface below this freezes to it, K.
 const FREEZING_K: f64 = 273.15;
 
@@ -205,7 +205,7 @@ impl Stream {
             return Ok(dry);
         }
         // A coil just wet is wet in part only: the outlet goes over from the dry to the wet state as the wet coil moves
-        // up to a tenth more heat.
+        // up to a third more heat.
         let wetness = ((heat_w / dry_w - 1.0) / PARTLY_WET).min(1.0);
         let fin_k = dry.fin_k + wetness * (fin_k - dry.fin_k);
         let wet_k = fin_k + (self.t_k - fin_k) * (1.0 - reach);
