@@ -9,6 +9,7 @@ mod circuit;
 mod diagnosis;
 mod errors;
 mod saturation;
+mod state;
 
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use pyo3::prelude::*;
@@ -24,6 +25,8 @@ mod _core {
     use super::diagnosis::diagnose;
     #[pymodule_export]
     use super::saturation::{bubble_pressure, bubble_temperature, dew_pressure, dew_temperature};
+    #[pymodule_export]
+    use super::state::{phases, state};
     #[pymodule_export]
     use super::{refrigerant, refrigerants};
 

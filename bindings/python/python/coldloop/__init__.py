@@ -16,3 +16,4 @@ from coldloop._diagnosis import diagnose as diagnose
 from coldloop._errors import *  # noqa: F403
 from coldloop._refrigerant import Refrigerant as Refrigerant
 from coldloop._refrigerant import refrigerants as refrigerants
+from coldloop._state import State as State

@@ -2,6 +2,7 @@
 
 from coldloop import _core
 from coldloop._arrays import Answer, Errors, Numbers, apply
+from coldloop._state import State, state
 
 
 def refrigerants() -> list[str]:
@@ -66,6 +67,27 @@ class Refrigerant:
         243.69
         """
         return apply(_core.dew_temperature, pressure_pa_abs, errors=errors, code=self._code)
+
+    def state(
+        self,
+        *,
+        temperature_k: Numbers | None = None,
+        pressure_pa_abs: Numbers | None = None,
+        quality: Numbers | None = None,
+        reference: str = "IIR",
+        errors: Errors = "raise",
+    ) -> State:
+        """The state at two of temperature in K, absolute pressure in Pa and quality (0 liquid, 1 vapour).
+
+        ``reference`` is ``IIR``, ``ASHRAE`` or ``NBP``. Raises ``OutOfRangeError``, ``NotFiniteError``, and
+        ``TwoPhaseError`` for a temperature and pressure on the saturation line.
+
+        >>> suction = Refrigerant("R-134a").state(temperature_k=283.15, pressure_pa_abs=300e3)
+        >>> suction.phase, round(suction.density_kg_m3, 2)
+        ('vapour', 14.1)
+        """
+        given = {"temperature_k": temperature_k, "pressure_pa_abs": pressure_pa_abs, "quality": quality}
+        return state(self._code, given, errors, reference)
 
     def __repr__(self) -> str:
         return f"Refrigerant({self.name!r})"
