@@ -115,7 +115,9 @@ pub(super) fn isentropic_efficiency(
     if high.value <= low.value || outlet.state.h_j_kg <= inlet.state.h_j_kg {
         return None;
     }
-    let ideal = isentropic(refrigerant, inlet.state.s_j_kg_k, outlet)?;
+    let ideal = saturation::of(refrigerant)
+        .state_ps(outlet.state.p_pa, inlet.state.s_j_kg_k, Reference::Iir)
+        .ok()?;
     let s_by_t = inlet.response.cp_j_kg_k / inlet.state.t_k;
     let s_by_p = -inlet.response.isobaric_expansion_1_k / inlet.state.rho_kg_m3;
     let ideal_h = Known::of(
@@ -171,34 +173,4 @@ impl Point {
             &[(cp, self.temperature), (by_pressure, self.pressure)],
         )
     }
-}
-
-/// The state at the pressure of `outlet` with this entropy: gas, or wet as with a refrigerant whose dew line leans over.
-///
-/// At constant pressure d ln T = ds/cp, and cp falls with temperature in the gas: from the dew point the steps approach
-/// from below, some five of them. Above the critical pressure they start from the outlet.
-fn isentropic(refrigerant: Refrigerant, s_j_kg_k: f64, outlet: Point) -> Option<State> {
-    const STEPS: usize = 12;
-    const CLOSE_J_KG_K: f64 = 1e-5; // worth 3 mJ/kg of enthalpy
-    const JUST_GAS: f64 = 1.0 + 1e-9;
-    let fluid = saturation::of(refrigerant);
-    let p_pa = outlet.state.p_pa;
-    let mut state = outlet.state;
-    if let Ok(dew) = fluid.state_pq(p_pa, 1.0, Reference::Iir) {
-        if s_j_kg_k < dew.s_j_kg_k {
-            let liquid = fluid.state_pq(p_pa, 0.0, Reference::Iir).ok()?;
-            let quality = (s_j_kg_k - liquid.s_j_kg_k) / (dew.s_j_kg_k - liquid.s_j_kg_k);
-            return fluid.state_pq(p_pa, quality, Reference::Iir).ok();
-        }
-        state = fluid.state_tp(dew.t_k * JUST_GAS, p_pa, Reference::Iir).ok()?;
-    }
-    for _ in 0..STEPS {
-        let missing = s_j_kg_k - state.s_j_kg_k;
-        if libm::fabs(missing) <= CLOSE_J_KG_K {
-            return Some(state);
-        }
-        let t_k = state.t_k * libm::exp(missing / state.response?.cp_j_kg_k);
-        state = fluid.state_tp(t_k, p_pa, Reference::Iir).ok()?;
-    }
-    None
 }

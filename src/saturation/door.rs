@@ -90,4 +90,35 @@ impl Refrigerant {
     ) -> Result<State, Error> {
         of(self).state_tp(in_kelvins(temperature), pressure.pa(), reference)
     }
+
+    /// The state at a pressure and specific enthalpy (J/kg, counted from `reference`), with its phase.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `NotAvailable` when the refrigerant has
+    /// no such reference state; `NoConvergence` with the relative residual.
+    ///
+    /// ```
+    /// use coldloop::{Phase, Reference, Refrigerant, units::AbsolutePressure};
+    /// let p = AbsolutePressure::from_pa(300e3);
+    /// let inlet = Refrigerant::R134a.state_ph(p, 250e3, Reference::Iir)?; // after an expansion valve
+    /// assert_eq!(inlet.phase, Phase::TwoPhase);
+    /// assert!(inlet.quality.is_some_and(|x| (x - 0.248).abs() < 0.005));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn state_ph(self, pressure: AbsolutePressure, h_j_kg: f64, reference: Reference) -> Result<State, Error> {
+        of(self).state_ph(pressure.pa(), h_j_kg, reference)
+    }
+
+    /// The state at a pressure and specific entropy (J/(kg K), counted from `reference`), with its phase.
+    ///
+    /// Errors: as [`Refrigerant::state_ph`].
+    pub fn state_ps(self, pressure: AbsolutePressure, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
+        of(self).state_ps(pressure.pa(), s_j_kg_k, reference)
+    }
+
+    /// The state at a specific enthalpy (J/kg) and entropy (J/(kg K)), with its phase.
+    ///
+    /// Errors: as [`Refrigerant::state_ph`].
+    pub fn state_hs(self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
+        of(self).state_hs(h_j_kg, s_j_kg_k, reference)
+    }
 }

@@ -5,6 +5,7 @@
 
 mod door;
 mod pure;
+mod search;
 mod state;
 pub(crate) mod tables;
 

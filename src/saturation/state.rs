@@ -1,7 +1,7 @@
 //! States, with their phase always told.
 
 use super::pure::{Branch, Offset, Pure};
-use crate::eos::{Isotherm, Properties, density_mol_m3};
+use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{ErrorKind, Phase, Quantity, Reference};
 use crate::range::Range;
@@ -101,8 +101,7 @@ impl Pure {
     /// Errors: as [`Pure::state_tp`].
     pub fn state_t_rho(&self, t_k: f64, rho_mol_m3: f64, reference: Reference) -> Result<State, Error> {
         let t_k = self.valid_temperatures().check(t_k)?;
-        let densest = DENSEST * self.critical_rho_mol_m3;
-        let rho_mol_m3 = Range::new(Quantity::Density, f64::MIN_POSITIVE, densest).check(rho_mol_m3)?;
+        let rho_mol_m3 = Range::new(Quantity::Density, f64::MIN_POSITIVE, self.densest_mol_m3()).check(rho_mol_m3)?;
         let offset = self.offset(reference)?;
         let mut phase = Phase::Supercritical;
         if t_k < self.critical_t_k {
@@ -146,36 +145,36 @@ impl Pure {
 
     /// The phase and the density (mol/m3) at a temperature (K) and pressure (Pa).
     fn density(&self, isotherm: &Isotherm<f64>, t_k: f64, p_pa: f64) -> Result<(Phase, f64), Error> {
-        let rt = self.fluid.equation.gas_constant * t_k;
-        let densest = DENSEST * self.critical_rho_mol_m3;
-        if t_k >= self.critical_t_k {
-            let start = (p_pa / rt).min(self.critical_rho_mol_m3);
-            let rho = density_mol_m3(isotherm, p_pa, start, 0.0, densest)?;
-            return Ok((Phase::Supercritical, rho));
-        }
-        let saturation_pa = self.pressure_pa(t_k)?;
-        if libm::fabs(p_pa - saturation_pa) <= ON_THE_LINE * saturation_pa {
-            return Err(Error::of(ErrorKind::TwoPhase, Quantity::AbsolutePressure));
-        }
-        // A little room on the other side of the line, because curve and equation differ by rounding.
-        let s = self.distance(t_k);
-        if p_pa < saturation_pa {
-            let last = self.vapour_rho_mol_m3.at(s);
-            let share = p_pa / saturation_pa;
-            let compressibility = 1.0 + (saturation_pa / (last * rt) - 1.0) * share;
-            let start = p_pa / (rt * compressibility);
-            let rho = density_mol_m3(isotherm, p_pa, start, 0.0, last * (1.0 + 1e-9))?;
-            Ok((Phase::Vapour, rho))
+        let phase = if t_k >= self.critical_t_k {
+            Phase::Supercritical
         } else {
-            let first = self.liquid_rho_mol_m3.at(s);
-            let slope = isotherm.pressure_pa(first).1;
-            let start = first + (p_pa - saturation_pa) / slope;
-            let rho = density_mol_m3(isotherm, p_pa, start, first * (1.0 - 1e-9), densest)?;
-            Ok((Phase::Liquid, rho))
-        }
+            let saturation_pa = self.pressure_pa(t_k)?;
+            if libm::fabs(p_pa - saturation_pa) <= ON_THE_LINE * saturation_pa {
+                return Err(Error::of(ErrorKind::TwoPhase, Quantity::AbsolutePressure));
+            }
+            if p_pa < saturation_pa {
+                Phase::Vapour
+            } else {
+                Phase::Liquid
+            }
+        };
+        Ok((phase, self.density_on(isotherm, t_k, p_pa, phase)?))
     }
 
-    fn two_phase(&self, t_k: f64, p_pa: f64, quality: f64, offset: Offset, liquid: Branch, vapour: Branch) -> State {
+    /// The highest density that the equation is asked for, mol/m3.
+    pub(super) fn densest_mol_m3(&self) -> f64 {
+        DENSEST * self.critical_rho_mol_m3
+    }
+
+    pub(super) fn two_phase(
+        &self,
+        t_k: f64,
+        p_pa: f64,
+        quality: f64,
+        offset: Offset,
+        liquid: Branch,
+        vapour: Branch,
+    ) -> State {
         let mixed = |liquid: f64, vapour: f64| liquid + quality * (vapour - liquid);
         let rho_mol_m3 = 1.0 / mixed(1.0 / liquid.rho_mol_m3, 1.0 / vapour.rho_mol_m3);
         State {
@@ -196,41 +195,47 @@ const QUALITY: Range = Range::new(Quantity::Quality, 0.0, 1.0);
 
 impl State {
     /// The pressure that was given, in place of the one that comes back from the density with its rounding.
-    fn with_pressure(mut self, p_pa: f64) -> Self {
+    pub(super) fn with_pressure(mut self, p_pa: f64) -> Self {
         self.p_pa = p_pa;
         self
+    }
+
+    /// The state of a homogeneous phase.
+    pub(super) fn of(properties: &Properties, molar_mass: f64, phase: Phase, offset: Offset) -> Self {
+        let Properties {
+            dp_dt_pa_k,
+            dp_drho_j_mol,
+            cp_j_kg_k,
+            t_k,
+            rho_mol_m3,
+            ..
+        } = *properties;
+        let expansion = dp_dt_pa_k / (dp_drho_j_mol * rho_mol_m3);
+        let rho_kg_m3 = rho_mol_m3 * molar_mass;
+        Self {
+            phase,
+            quality: None,
+            t_k,
+            p_pa: properties.p_pa,
+            rho_mol_m3,
+            rho_kg_m3,
+            h_j_kg: properties.h_j_kg + offset.h_j_kg,
+            s_j_kg_k: properties.s_j_kg_k + offset.s_j_kg_k,
+            response: Some(Response {
+                cv_j_kg_k: properties.cv_j_kg_k,
+                cp_j_kg_k,
+                w_m_s: libm::sqrt(properties.w2_m2_s2),
+                joule_thomson_k_pa: (t_k * expansion - 1.0) / (rho_kg_m3 * cp_j_kg_k),
+                dp_dt_pa_k,
+                dp_drho_j_mol,
+                isothermal_compressibility_1_pa: 1.0 / (rho_mol_m3 * dp_drho_j_mol),
+                isobaric_expansion_1_k: expansion,
+            }),
+        }
     }
 }
 
 fn homogeneous(isotherm: &Isotherm<f64>, rho_mol_m3: f64, phase: Phase, offset: Offset) -> State {
     let properties = Properties::new(isotherm, rho_mol_m3);
-    let Properties {
-        dp_dt_pa_k,
-        dp_drho_j_mol,
-        cp_j_kg_k,
-        t_k,
-        ..
-    } = properties;
-    let expansion = dp_dt_pa_k / (dp_drho_j_mol * rho_mol_m3);
-    let rho_kg_m3 = rho_mol_m3 * isotherm.equation().molar_mass;
-    State {
-        phase,
-        quality: None,
-        t_k,
-        p_pa: properties.p_pa,
-        rho_mol_m3,
-        rho_kg_m3,
-        h_j_kg: properties.h_j_kg + offset.h_j_kg,
-        s_j_kg_k: properties.s_j_kg_k + offset.s_j_kg_k,
-        response: Some(Response {
-            cv_j_kg_k: properties.cv_j_kg_k,
-            cp_j_kg_k,
-            w_m_s: libm::sqrt(properties.w2_m2_s2),
-            joule_thomson_k_pa: (t_k * expansion - 1.0) / (rho_kg_m3 * cp_j_kg_k),
-            dp_dt_pa_k,
-            dp_drho_j_mol,
-            isothermal_compressibility_1_pa: 1.0 / (rho_mol_m3 * dp_drho_j_mol),
-            isobaric_expansion_1_k: expansion,
-        }),
-    }
+    State::of(&properties, isotherm.equation().molar_mass, phase, offset)
 }
