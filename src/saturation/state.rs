@@ -8,6 +8,8 @@ use crate::range::Range;
 
 /// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion blur as much.
 const ON_THE_LINE: f64 = 1e-12;
+/// Beyond this multiple of its critical density a fluid is asked first how dense its highest pressure makes it.
+const DENSE: f64 = 2.5;
 /// No equation here is asked beyond this multiple of its critical density.
 const DENSEST: f64 = 5.0;
 
@@ -119,6 +121,11 @@ impl Pure {
             };
         }
         let isotherm = Isotherm::new(&self.fluid.equation, t_k);
+        if rho_mol_m3 > DENSE * self.critical_rho_mol_m3 {
+            // Far beyond the densities that they were made for, some equations fall back to valid pressures.
+            let last = self.density_on(&isotherm, t_k, self.fluid.highest_p_pa, phase)? * (1.0 + ON_THE_LINE);
+            Range::new(Quantity::Density, f64::MIN_POSITIVE, last).check(rho_mol_m3)?;
+        }
         let state = homogeneous(&isotherm, rho_mol_m3, phase, offset);
         self.valid_pressures().check(state.p_pa)?;
         Ok(state)

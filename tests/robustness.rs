@@ -1,0 +1,171 @@
+//! Any bits at every door: a value with its phase, or a typed error; no panic, no hang, no silent NaN.
+//!
+//! `COLDLOOP_INPUTS` sets how many inputs each entry point gets; 10,000 without it.
+
+#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+
+use coldloop::saturation::{self, Branch, State};
+use coldloop::{Error, ErrorKind, Phase, Reference, Refrigerant};
+
+/// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
+struct Random(u64);
+
+impl Random {
+    fn bits(&mut self) -> u64 {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 7;
+        self.0 ^= self.0 << 17;
+        self.0
+    }
+
+    /// From 0 to 1.
+    fn share(&mut self) -> f64 {
+        (self.bits() >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    /// Half of them something sensible, the other half any bits, special numbers among them.
+    fn number(&mut self, low: f64, high: f64) -> f64 {
+        const SPECIAL: [f64; 10] = [
+            f64::NAN,
+            f64::INFINITY,
+            f64::NEG_INFINITY,
+            0.0,
+            -0.0,
+            f64::MIN_POSITIVE,
+            5e-324,
+            -5e-324,
+            f64::MAX,
+            f64::MIN,
+        ];
+        match self.bits() % 8 {
+            0..=3 => low + (high - low) * self.share(),
+            4 => low * (self.share() * (high / low).ln()).exp(),
+            5 => SPECIAL[(self.bits() % 10) as usize],
+            _ => f64::from_bits(self.bits()),
+        }
+    }
+}
+
+fn sound(state: Result<State, Error>, given: (Refrigerant, f64, f64)) {
+    match state {
+        Ok(state) => {
+            let figures = [
+                state.t_k,
+                state.p_pa,
+                state.rho_mol_m3,
+                state.rho_kg_m3,
+                state.h_j_kg,
+                state.s_j_kg_k,
+            ];
+            assert!(figures.iter().all(|x| x.is_finite()), "{given:?}: {state:?}");
+            assert!(
+                state.t_k > 0.0 && state.p_pa > 0.0 && state.rho_mol_m3 > 0.0,
+                "{given:?}: {state:?}"
+            );
+            assert_eq!(state.quality.is_some(), state.phase == Phase::TwoPhase, "{given:?}");
+            assert_eq!(state.response.is_none(), state.phase == Phase::TwoPhase, "{given:?}");
+            if let Some(quality) = state.quality {
+                assert!((0.0..=1.0).contains(&quality), "{given:?}: {state:?}");
+            }
+            if let Some(r) = state.response {
+                let responses = [
+                    r.cv_j_kg_k,
+                    r.cp_j_kg_k,
+                    r.w_m_s,
+                    r.joule_thomson_k_pa,
+                    r.isobaric_expansion_1_k,
+                ];
+                assert!(responses.iter().all(|x| !x.is_nan()), "{given:?}: {state:?}");
+            }
+        }
+        Err(error) => typed(error, given),
+    }
+}
+
+fn typed(error: Error, given: (Refrigerant, f64, f64)) {
+    let expected = [
+        ErrorKind::OutOfRange,
+        ErrorKind::NotFinite,
+        ErrorKind::TwoPhase,
+        ErrorKind::NotAvailable,
+        ErrorKind::NoConvergence,
+    ];
+    assert!(expected.contains(&error.kind), "{given:?}: {error:?}");
+}
+
+fn inputs() -> u64 {
+    std::env::var("COLDLOOP_INPUTS").map_or(10_000, |n| n.parse().unwrap())
+}
+
+/// Calls `entry` with a refrigerant and two numbers, of these ranges where they are sensible.
+fn try_all(first: (f64, f64), second: (f64, f64), entry: impl Fn(Refrigerant, f64, f64)) {
+    let mut random = Random(0x9e37_79b9_7f4a_7c15);
+    for _ in 0..inputs() {
+        let refrigerant = Refrigerant::ALL[(random.bits() % Refrigerant::ALL.len() as u64) as usize];
+        entry(
+            refrigerant,
+            random.number(first.0, first.1),
+            random.number(second.0, second.1),
+        );
+    }
+}
+
+const T: (f64, f64) = (80.0, 700.0);
+const P: (f64, f64) = (1.0, 1e8);
+const RHO: (f64, f64) = (1e-6, 4e4);
+const H: (f64, f64) = (1.0, 9e5);
+const S: (f64, f64) = (1.0, 4e3);
+const X: (f64, f64) = (1e-9, 1.0);
+
+macro_rules! any_bits {
+    ($($name:ident: $method:ident($first:expr, $second:expr);)*) => {$(
+        #[test]
+        fn $name() {
+            try_all($first, $second, |refrigerant, a, b| {
+                sound(saturation::of(refrigerant).$method(a, b, Reference::Iir), (refrigerant, a, b));
+            });
+        }
+    )*};
+}
+
+any_bits! {
+    temperature_and_pressure: state_tp(T, P);
+    temperature_and_density: state_t_rho(T, RHO);
+    temperature_and_quality: state_tq(T, X);
+    pressure_and_quality: state_pq(P, X);
+    pressure_and_enthalpy: state_ph(P, H);
+    pressure_and_entropy: state_ps(P, S);
+    enthalpy_and_entropy: state_hs(H, S);
+}
+
+#[test]
+fn the_saturation_line() {
+    try_all(T, P, |refrigerant, t_k, p_pa| {
+        let pure = saturation::of(refrigerant);
+        let given = (refrigerant, t_k, p_pa);
+        for found in [
+            pure.pressure_pa(t_k),
+            pure.slope_pa_k(t_k),
+            pure.latent_heat_j_kg(t_k),
+            pure.temperature_k(p_pa),
+        ] {
+            match found {
+                Ok(value) => assert!(value.is_finite(), "{given:?}: {value}"),
+                Err(error) => typed(error, given),
+            }
+        }
+        for branch in [pure.liquid(t_k), pure.vapour(t_k)] {
+            match branch {
+                Ok(Branch {
+                    rho_mol_m3,
+                    h_j_kg,
+                    s_j_kg_k,
+                }) => assert!(
+                    rho_mol_m3 > 0.0 && h_j_kg.is_finite() && s_j_kg_k.is_finite(),
+                    "{given:?}"
+                ),
+                Err(error) => typed(error, given),
+            }
+        }
+    });
+}
