@@ -12,6 +12,9 @@ use std::path::Path;
 #[derive(Deserialize)]
 pub(crate) struct Paper {
     pub(crate) designation: String,
+    /// Authors and year, from the first line of the file.
+    #[serde(skip)]
+    pub(crate) headline: String,
     equation: Equation,
     #[serde(default)]
     check: Vec<Table>,
@@ -98,7 +101,12 @@ pub(crate) fn papers() -> Vec<Paper> {
         let path = entry.unwrap().path();
         if path.extension().is_some_and(|end| end == "toml") {
             let text = std::fs::read_to_string(&path).unwrap();
-            papers.push(toml::from_str(&text).unwrap_or_else(|e| panic!("{}: {e}", path.display())));
+            let mut paper: Paper = toml::from_str(&text).unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+            let first = text.lines().next().unwrap_or_default();
+            let (_, headline) = first.split_once(": ").unwrap();
+            let year = headline.find(|c: char| c.is_ascii_digit()).unwrap();
+            paper.headline = headline[..year + 4].to_string();
+            papers.push(paper);
         }
     }
     papers.sort_by(|a: &Paper, b: &Paper| a.designation.cmp(&b.designation));

@@ -4,6 +4,8 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+mod accuracy;
+#[path = "../published/mod.rs"]
 mod published;
 
 use coldloop::Refrigerant;
