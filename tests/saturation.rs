@@ -153,3 +153,17 @@ fn states_join_the_saturation_line() {
         }
     }
 }
+
+/// In the critical point an isotherm is level: the pressure is met to rounding long before the density settles.
+#[test]
+fn a_state_in_the_critical_point_is_found() {
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        for k in 0..200 {
+            let t_k = pure.critical_t_k * (1.0 + 1e-15 * f64::from(k) * f64::from(k));
+            let p_pa = pure.critical_p_pa * (1.0 + 1e-13 * f64::from(k - 100));
+            let state = pure.state_tp(t_k, p_pa, Reference::Iir);
+            assert!(state.is_ok(), "{refrigerant} {t_k} K {p_pa} Pa: {state:?}");
+        }
+    }
+}

@@ -52,5 +52,10 @@ pub fn density_mol_m3(isotherm: &Isotherm<f64>, p_pa: f64, start: f64, low: f64,
             };
         }
     }
-    Err(Error::no_convergence(libm::fabs(residual) / p_pa, STEP))
+    // Near the critical point the pressure is met to rounding while the density still wavers.
+    let residual = libm::fabs(residual) / p_pa;
+    if residual <= STEP {
+        return Ok(rho);
+    }
+    Err(Error::no_convergence(residual, STEP))
 }
