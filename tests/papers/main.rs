@@ -21,6 +21,22 @@ fn every_refrigerant_has_a_paper() {
 }
 
 #[test]
+fn every_paper_is_in_the_literature() {
+    let literature = include_str!("../../tables/literature.bib");
+    for paper in papers() {
+        let (name, doi) = (&paper.designation, paper.doi());
+        assert!(
+            doi.is_none_or(|doi| literature.contains(&format!("doi = {{{doi}}}"))),
+            "{name}"
+        );
+        let noted = |line: &str| {
+            line.trim_start().starts_with("note = ") && line.split(['{', '}', ',']).any(|word| word.trim() == name)
+        };
+        assert!(literature.lines().any(noted), "{name}");
+    }
+}
+
+#[test]
 fn every_printed_digit_comes_out() {
     let mut count = 0;
     let mut wrong = Vec::new();

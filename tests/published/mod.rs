@@ -24,6 +24,7 @@ pub(crate) struct Paper {
 
 #[derive(Deserialize)]
 struct Equation {
+    doi: Option<String>,
     reference: ReferenceState,
     pub(crate) printed: Option<Printed>,
 }
@@ -116,6 +117,10 @@ pub(crate) fn papers() -> Vec<Paper> {
 impl Paper {
     pub(crate) fn refrigerant(&self) -> Option<Refrigerant> {
         Refrigerant::from_id(&self.designation)
+    }
+
+    pub(crate) fn doi(&self) -> Option<&str> {
+        self.equation.doi.as_deref()
     }
 
     pub(crate) fn printed(&self) -> Option<&Printed> {
