@@ -151,15 +151,14 @@ impl<R: Real> Isotherm<R> {
             sum.dt = sum.dt + thermal.t * slope;
             sum.dd = sum.dd + thermal.a * (w * second);
         });
-        for term in self.equation.non_analytic {
-            let more = non_analytic::term(term, self.tau, delta);
+        non_analytic::for_each_term(self.equation.non_analytic, self.tau, delta, |more| {
             sum.a = sum.a + more.a;
             sum.d = sum.d + more.d;
             sum.dd = sum.dd + more.dd;
             sum.t = sum.t + more.t;
             sum.tt = sum.tt + more.tt;
             sum.dt = sum.dt + more.dt;
-        }
+        });
         sum
     }
 
@@ -174,11 +173,10 @@ impl<R: Real> Isotherm<R> {
             d = d + a * first;
             dd = dd + a * second;
         });
-        for term in self.equation.non_analytic {
-            let more = non_analytic::term(term, self.tau, delta);
+        non_analytic::for_each_term(self.equation.non_analytic, self.tau, delta, |more| {
             d = d + more.d;
             dd = dd + more.dd;
-        }
+        });
         (d, dd)
     }
 

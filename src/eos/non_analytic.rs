@@ -6,29 +6,63 @@ use super::helmholtz::Alpha;
 use crate::fluid::NonAnalytic;
 use crate::numerics::Real;
 
-/// One term with its derivatives, times the powers of tau and delta that make them pure numbers.
+/// The most non-analytic terms that an equation may have.
+const MAX_TERMS: usize = 4;
+
+/// Calls `each` for every term with its derivatives, times the powers of tau and delta that make them pure numbers.
 ///
-/// In the critical point itself, where Delta is zero and the second derivatives are infinite, the term is left out.
-pub(super) fn term<R: Real>(term: &NonAnalytic, tau: R, delta: R) -> Alpha<R> {
+/// In the critical point itself, where Delta is zero and the second derivatives are infinite, a term is left out.
+#[inline]
+pub(super) fn for_each_term<R: Real>(terms: &[NonAnalytic], tau: R, delta: R, mut each: impl FnMut(Alpha<R>)) {
+    if terms.is_empty() {
+        return;
+    }
+    let number = R::from_f64;
+    let (zero, one) = (number(0.0), number(1.0));
+    let off = delta - one;
+    let warm = tau - one;
+    let square = off * off;
+    let log = if square > number(1e-200) {
+        Some(square.logarithm())
+    } else {
+        None
+    };
+    // All powers of (delta - 1)^2 and all psi at once, then all powers of Delta: many exponentials in a row are vector
+    // code.
+    let mut powers = [zero; 3 * MAX_TERMS];
+    for (three, term) in powers.chunks_exact_mut(3).zip(terms) {
+        if let Some(log) = log {
+            three[0] = number(1.0 / (2.0 * term.beta)) * log;
+            three[1] = number(term.a) * log;
+        }
+        let (c, d) = (number(2.0 * term.density_width), number(2.0 * term.temperature_width));
+        three[2] = -(number(0.5) * (c * square + d * warm * warm));
+    }
+    let count = terms.len().min(MAX_TERMS);
+    R::exponential_all(&mut powers[..3 * count]);
+    for (three, term) in powers.chunks_exact(3).zip(terms) {
+        // A ((delta - 1)^2)^(1/(2 beta)) and B ((delta - 1)^2)^a, each with its derivatives by delta
+        let (bent, raised) = if log.is_some() {
+            let exponent = 1.0 / (2.0 * term.beta);
+            (
+                slopes(number(term.theta_factor) * three[0], number(2.0 * exponent), off),
+                slopes(number(term.delta_factor) * three[1], number(2.0 * term.a), off),
+            )
+        } else {
+            ([zero; 3], [zero; 3])
+        };
+        each(one_term(term, tau, delta, bent, raised, three[2]));
+    }
+}
+
+/// One term from its powers of (delta - 1)^2 and its psi.
+#[inline]
+fn one_term<R: Real>(term: &NonAnalytic, tau: R, delta: R, bent: [R; 3], raised: [R; 3], psi: R) -> Alpha<R> {
     let number = R::from_f64;
     let (zero, one, two) = (number(0.0), number(1.0), number(2.0));
     let off = delta - one;
     let warm = tau - one;
     let square = off * off;
-    let (exponent, spread) = (1.0 / (2.0 * term.beta), number(term.a));
-
-    // A ((delta - 1)^2)^(1/(2 beta)) and B ((delta - 1)^2)^a, each with its derivatives by delta
-    let (bent, raised) = if square > number(1e-200) {
-        let log = square.logarithm();
-        let bent = number(term.theta_factor) * (number(exponent) * log).exponential();
-        let raised = number(term.delta_factor) * (spread * log).exponential();
-        (
-            slopes(bent, number(2.0 * exponent), off),
-            slopes(raised, number(2.0 * term.a), off),
-        )
-    } else {
-        ([zero; 3], [zero; 3])
-    };
     let theta = bent[0] - warm;
     let big = theta * theta + raised[0];
     if big < number(1e-280) {
@@ -56,8 +90,6 @@ pub(super) fn term<R: Real>(term: &NonAnalytic, tau: R, delta: R) -> Alpha<R> {
     let f_dt = over * (big_dt + less * big_d * big_t / big);
 
     let (c, d) = (number(2.0 * term.density_width), number(2.0 * term.temperature_width));
-    let half = number(0.5);
-    let psi = (-(half * (c * square + d * warm * warm))).exponential();
     let psi_d = -(c * off * psi);
     let psi_dd = (c * square - one) * c * psi;
     let psi_t = -(d * warm * psi);
