@@ -8,6 +8,7 @@ mod helmholtz;
 mod ideal;
 mod non_analytic;
 mod properties;
+mod virial;
 
 pub use density::density_mol_m3;
 pub use helmholtz::{Alpha, Isotherm, MAX_TERMS};
