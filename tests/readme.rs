@@ -73,7 +73,7 @@ fn printed() -> String {
             }
         }
     }
-    let found = format!("all {met} numbers at their last printed digit; {aside} more are shown to be misprints");
+    let found = format!("all {met} numbers at their last printed digit; {aside} more are set aside, with the reason");
     let what = format!("equations of state of {} refrigerants", Refrigerant::ALL.len());
     row(&what, "the check tables of their papers", &found)
 }
