@@ -14,7 +14,7 @@ import timeit
 from pathlib import Path
 
 import CoolProp
-from CoolProp import AbstractState, PQ_INPUTS, PT_INPUTS, QT_INPUTS
+from CoolProp import AbstractState, HmassP_INPUTS, PQ_INPUTS, PSmass_INPUTS, PT_INPUTS, QT_INPUTS
 
 ROOT = Path(__file__).parents[1]
 NAMES = {"R-134a": "R134a", "R-1234yf": "R1234yf", "R-744": "CO2"}
@@ -62,12 +62,29 @@ def peer(name):
             state.update(PT_INPUTS, 1.1 * p, t - 8.0)
             state.hmass()
 
+    energies = []
+    for t, p in points:
+        state.update(PT_INPUTS, 0.9 * p, t + 15.0)
+        energies.append((0.9 * p, state.hmass(), state.smass()))
+
+    def from_enthalpy():
+        for p, h, _ in energies:
+            state.update(HmassP_INPUTS, h, p)
+            state.T()
+
+    def from_entropy():
+        for p, _, s in energies:
+            state.update(PSmass_INPUTS, p, s)
+            state.T()
+
     calls = {
         "psat(T)": psat,
         "Tsat(p)": tsat,
         "saturated liquid: rho, h, s": liquid,
         "h(T, p) superheated": superheated,
         "h(T, p) subcooled": subcooled,
+        "T(p, h) superheated": from_enthalpy,
+        "T(p, s) superheated": from_entropy,
     }
     return {what: min(timeit.repeat(call, number=1, repeat=15)) / COUNT * 1e9 for what, call in calls.items()}
 

@@ -4,6 +4,7 @@
 //! and a busy machine disturbs least. `cargo test` runs one short pass.
 
 use coldloop::diagnosis::{Settings, diagnose};
+use coldloop::saturation::State;
 use coldloop::{Reference, Refrigerant, intake, saturation};
 use std::hint::black_box;
 use std::time::Instant;
@@ -18,6 +19,7 @@ fn main() {
     };
     for refrigerant in [Refrigerant::R134a, Refrigerant::R1234yf, Refrigerant::R744] {
         properties(refrigerant, passes);
+        inverse(refrigerant, passes);
     }
     let file = include_str!("../examples/readings/worn-compressor.toml");
     match intake::case_from_toml(file) {
@@ -52,6 +54,29 @@ fn properties(refrigerant: Refrigerant, passes: usize) {
     measure("h(T, p) subcooled", name, passes, |k| {
         let state = pure.state_tp(temperatures[k] - 8.0, 1.1 * pressures[k], Reference::Iir);
         state.map_or(f64::NAN, |state| state.h_j_kg)
+    });
+}
+
+/// States from pressure and enthalpy or entropy: the ones after the evaporator, told by their energies.
+fn inverse(refrigerant: Refrigerant, passes: usize) {
+    let pure = saturation::of(refrigerant);
+    let states: Vec<State> = (0..INPUTS)
+        .filter_map(|k| {
+            let t_k = 250.0 + 50.0 * scattered(k);
+            let p_pa = pure.pressure_pa(t_k).ok()?;
+            pure.state_tp(t_k + 15.0, 0.9 * p_pa, Reference::Iir).ok()
+        })
+        .collect();
+    let name = refrigerant.id();
+    measure("T(p, h) superheated", name, passes, |k| {
+        let State { p_pa, h_j_kg, .. } = states[k % states.len()];
+        pure.state_ph(p_pa, h_j_kg, Reference::Iir)
+            .map_or(f64::NAN, |state| state.t_k)
+    });
+    measure("T(p, s) superheated", name, passes, |k| {
+        let State { p_pa, s_j_kg_k, .. } = states[k % states.len()];
+        pure.state_ps(p_pa, s_j_kg_k, Reference::Iir)
+            .map_or(f64::NAN, |state| state.t_k)
     });
 }
 
