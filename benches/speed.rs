@@ -41,6 +41,12 @@ fn properties(refrigerant: Refrigerant, passes: usize) {
     measure("psat(T)", name, passes, |k| {
         pure.pressure_pa(temperatures[k]).unwrap_or(f64::NAN)
     });
+    measure_array("psat(T), array", name, passes, |found| {
+        pure.pressures_pa(&temperatures, found).is_ok()
+    });
+    measure_array("Tsat(p), array", name, passes, |found| {
+        pure.temperatures_k(&pressures, found).is_ok()
+    });
     measure("Tsat(p)", name, passes, |k| {
         pure.temperature_k(pressures[k]).unwrap_or(f64::NAN)
     });
@@ -94,6 +100,17 @@ fn measure(what: &str, refrigerant: &str, passes: usize, call: impl Fn(usize) ->
             sum += call(black_box(k));
         }
         black_box(sum);
+        least = least.min(began.elapsed().as_secs_f64() * 1e9 / INPUTS as f64);
+    }
+    println!("{what}|{refrigerant}|{least:.1}");
+}
+
+fn measure_array(what: &str, refrigerant: &str, passes: usize, call: impl Fn(&mut [f64]) -> bool) {
+    let mut least = f64::INFINITY;
+    let mut found = [0.0; INPUTS];
+    for _ in 0..passes {
+        let began = Instant::now();
+        black_box(call(black_box(&mut found)));
         least = least.min(began.elapsed().as_secs_f64() * 1e9 / INPUTS as f64);
     }
     println!("{what}|{refrigerant}|{least:.1}");

@@ -167,3 +167,56 @@ fn a_state_in_the_critical_point_is_found() {
         }
     }
 }
+
+/// Arrays go through the functions for one value, whatever the optimiser makes of the loop.
+#[test]
+fn arrays_have_the_bits_of_single_values() {
+    let bits = |values: &[f64]| values.iter().map(|x| x.to_bits()).collect::<Vec<_>>();
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        let (low, high) = (pure.temperatures().low, pure.temperatures().high);
+        let t_k: Vec<f64> = (0..=1_000)
+            .map(|k| low + (high - low) * f64::from(k) / 1_000.0)
+            .map(|t_k| t_k.min(high))
+            .collect();
+        let alone: Vec<f64> = t_k
+            .iter()
+            .map(|&t| saturation::dew_pressure_pa(refrigerant, t).unwrap())
+            .collect();
+        let mut found = vec![0.0; t_k.len()];
+        saturation::dew_pressures_pa(refrigerant, &t_k, &mut found).unwrap();
+        assert_eq!(bits(&found), bits(&alone));
+        saturation::bubble_pressures_pa(refrigerant, &t_k, &mut found).unwrap();
+        assert_eq!(bits(&found), bits(&alone));
+        let back: Vec<f64> = alone
+            .iter()
+            .map(|&p| saturation::dew_temperature_k(refrigerant, p).unwrap())
+            .collect();
+        saturation::dew_temperatures_k(refrigerant, &alone, &mut found).unwrap();
+        assert_eq!(bits(&found), bits(&back));
+        saturation::bubble_temperatures_k(refrigerant, &alone, &mut found).unwrap();
+        assert_eq!(bits(&found), bits(&back));
+    }
+}
+
+#[test]
+fn elements_without_an_answer_are_told_and_the_rest_computed() {
+    let t_k = [260.0, f64::NAN, 500.0, 280.0, -1.0];
+    let mut found = [0.0; 5];
+    let told = saturation::dew_pressures_pa(Refrigerant::R134a, &t_k, &mut found).unwrap_err();
+    assert_eq!((told.count, told.first), (3, 1));
+    assert_eq!(
+        told.error,
+        saturation::dew_pressure_pa(Refrigerant::R134a, f64::NAN).unwrap_err()
+    );
+    assert_eq!(found.map(f64::is_nan), [false, true, true, false, true]);
+    let told = saturation::dew_temperatures_k(Refrigerant::R134a, &[1e5, 1e9], &mut found[..2]).unwrap_err();
+    assert_eq!((told.count, told.first, told.error.kind), (1, 1, ErrorKind::OutOfRange));
+    let told = saturation::dew_temperatures_k(Refrigerant::R134a, &t_k, &mut found[..2]).unwrap_err();
+    assert_eq!(
+        (told.error.kind, told.error.quantity),
+        (ErrorKind::Inconsistent, Quantity::Rows)
+    );
+    assert!(found[..2].iter().all(|x| x.is_nan()));
+    assert_eq!(saturation::dew_pressures_pa(Refrigerant::R134a, &[], &mut []), Ok(()));
+}

@@ -3,12 +3,14 @@
 //! Bubble (boiling begins, liquid side) and dew (condensing begins, vapour side) exist for every refrigerant. For a
 //! pure one they are one line; for a blend they are two. Superheat is measured from dew, subcooling from bubble.
 
+mod arrays;
 mod door;
 mod pure;
 mod search;
 mod state;
 pub(crate) mod tables;
 
+pub use arrays::{Unanswered, bubble_pressures_pa, bubble_temperatures_k, dew_pressures_pa, dew_temperatures_k};
 pub(crate) use pure::Offset;
 pub use pure::{Branch, Pure};
 pub use state::{Response, State};

@@ -83,8 +83,13 @@ impl Pure {
     /// Errors: `NotFinite`, `OutOfRange`.
     #[inline]
     pub fn temperature_k(&self, p_pa: f64) -> Result<f64, Error> {
-        let p_pa = self.pressures().check(p_pa)?;
-        let t_k = self.temperature_k.at(libm::log(p_pa));
+        self.temperature_within(self.pressures(), p_pa)
+    }
+
+    /// [`Pure::temperature_k`] where the range of pressures is at hand.
+    #[inline]
+    pub(super) fn temperature_within(&self, pressures: Range, p_pa: f64) -> Result<f64, Error> {
+        let t_k = self.temperature_k.at(libm::log(pressures.check(p_pa)?));
         Ok(t_k.clamp(self.fluid.lowest_t_k, self.critical_t_k))
     }
 

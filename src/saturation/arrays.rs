@@ -1,0 +1,107 @@
+//! The saturation line over arrays: the bits of one value alone, at the price of the polynomial.
+//!
+//! States have no such form: one costs some hundred times the loop around it.
+
+use super::pure::Pure;
+use super::tables::of;
+use crate::error::Error;
+use crate::names::{ErrorKind, Quantity, Refrigerant};
+
+/// The elements of an array that have no answer, in whose place NaN was written; all others were computed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Unanswered {
+    /// How many there are.
+    pub count: usize,
+    /// The index of the first.
+    pub first: usize,
+    /// Why the first has none: what the function for one value says.
+    pub error: Error,
+}
+
+/// The dew pressure (Pa) of each temperature (K) into the same place of `p_pa`, bit for bit that of
+/// [`dew_pressure_pa`](super::dew_pressure_pa). Strided data goes through in blocks.
+///
+/// Errors: an element without an answer becomes NaN and the rest are computed all the same; the error then tells how
+/// many there are, the first of them and why, as [`dew_pressure_pa`](super::dew_pressure_pa) would. `Inconsistent` rows
+/// when the slices differ in length, with all of `p_pa` NaN.
+///
+/// ```
+/// use coldloop::{ErrorKind, Refrigerant, saturation};
+/// let mut p_pa = [0.0; 3];
+/// saturation::dew_pressures_pa(Refrigerant::R134a, &[263.15, 273.15, 283.15], &mut p_pa).unwrap();
+/// assert_eq!(p_pa[1], saturation::dew_pressure_pa(Refrigerant::R134a, 273.15).unwrap());
+///
+/// let refusal = saturation::dew_pressures_pa(Refrigerant::R134a, &[273.15, 500.0, 283.15], &mut p_pa).unwrap_err();
+/// assert_eq!((refusal.count, refusal.first, refusal.error.kind), (1, 1, ErrorKind::OutOfRange));
+/// assert!(p_pa[1].is_nan() && p_pa[2] > 0.0);
+/// ```
+pub fn dew_pressures_pa(refrigerant: Refrigerant, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
+    of(refrigerant).pressures_pa(t_k, p_pa)
+}
+
+/// The bubble pressure (Pa) of each temperature (K) into the same place of `p_pa`.
+///
+/// Errors: as [`dew_pressures_pa`].
+pub fn bubble_pressures_pa(refrigerant: Refrigerant, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
+    of(refrigerant).pressures_pa(t_k, p_pa)
+}
+
+/// The dew temperature (K) of each pressure (Pa) into the same place of `t_k`.
+///
+/// Errors: as [`dew_pressures_pa`].
+pub fn dew_temperatures_k(refrigerant: Refrigerant, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
+    of(refrigerant).temperatures_k(p_pa, t_k)
+}
+
+/// The bubble temperature (K) of each pressure (Pa) into the same place of `t_k`.
+///
+/// Errors: as [`dew_pressures_pa`].
+pub fn bubble_temperatures_k(refrigerant: Refrigerant, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
+    of(refrigerant).temperatures_k(p_pa, t_k)
+}
+
+impl Pure {
+    /// The saturation pressure (Pa) of each temperature (K).
+    ///
+    /// Errors: as [`dew_pressures_pa`].
+    pub fn pressures_pa(&self, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
+        each(t_k, p_pa, |t_k| self.pressure_pa(t_k))
+    }
+
+    /// The saturation temperature (K) of each pressure (Pa).
+    ///
+    /// Errors: as [`dew_pressures_pa`].
+    pub fn temperatures_k(&self, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
+        let range = self.pressures();
+        each(p_pa, t_k, |p_pa| self.temperature_within(range, p_pa))
+    }
+}
+
+/// Writes `f` of each element, or NaN, to the same place.
+#[inline(always)]
+fn each(from: &[f64], to: &mut [f64], f: impl Fn(f64) -> Result<f64, Error>) -> Result<(), Unanswered> {
+    if from.len() != to.len() {
+        to.fill(f64::NAN);
+        return Err(Unanswered {
+            count: from.len().max(to.len()),
+            first: from.len().min(to.len()),
+            error: Error::of(ErrorKind::Inconsistent, Quantity::Rows),
+        });
+    }
+    let mut count = 0;
+    for (&x, y) in from.iter().zip(to.iter_mut()) {
+        *y = f(x).unwrap_or_else(|_| {
+            count += 1;
+            f64::NAN
+        });
+    }
+    if count == 0 {
+        return Ok(());
+    }
+    // Told by a second look, so that the loop above carries nothing but a count.
+    let found = from
+        .iter()
+        .enumerate()
+        .find_map(|(first, &x)| f(x).err().map(|error| (first, error)));
+    found.map_or(Ok(()), |(first, error)| Err(Unanswered { count, first, error }))
+}
