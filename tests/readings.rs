@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::vehicle::simulate;
 use coldloop::{Fault, VerdictKind, intake, report};
 use std::fs;
 
@@ -232,4 +233,49 @@ fn ids_are_what_serde_writes() {
         assert_eq!(text, format!("{:?}", fault.id()));
         assert_eq!(serde_json::from_str::<Fault>(&text).unwrap(), fault);
     }
+}
+
+fn to_simulate(faults: &str) -> String {
+    format!(
+        r#"{{"vehicle": {{"class": "van"}},
+            "system": {{"refrigerant": "R-134a", "expansion": "txv", "compressor": "variable-internal"}},
+            "conditions": {{"ambient": "30 °C", "altitude": "1600 m"}},
+            "faults": {faults}}}"#
+    )
+}
+
+#[test]
+fn a_simulation_takes_the_shape_of_a_readings_file_and_tells_its_readings() {
+    let trial = intake::trial_from_json(&to_simulate(r#"{"undercharge": "40 %", "worn-compressor": "0.1"}"#)).unwrap();
+    let faults: Vec<(Fault, f64)> = trial.faults.iter().map(|f| (f.fault, f.severity)).collect();
+    assert_eq!(faults, [(Fault::Undercharge, 0.4), (Fault::WornCompressor, 0.1)]);
+    let read = simulate(&trial.vehicle, &trial.conditions, &trial.faults).unwrap();
+    let answer = report::simulation_json(&read, trial.conditions.surroundings);
+    let answer: serde_json::Value = serde_json::from_str(&answer).unwrap();
+    let gauge_pa = answer["readings"]["low_side_pa_gauge"].as_f64().unwrap();
+    let air_pa = trial.conditions.surroundings.pressure().pa();
+    assert!((gauge_pa + air_pa - read.low_side_pa).abs() < 1e-6);
+    assert_eq!(answer["figures"]["subcooling_k"].as_f64(), Some(read.subcooling_k));
+    assert_eq!(
+        answer["states"]["suction"]["temperature_k"].as_f64(),
+        Some(read.states.suction.t_k)
+    );
+}
+
+#[test]
+fn what_cannot_be_simulated_is_refused_with_its_key() {
+    for (faults, key) in [
+        (r#"{"undercharge": "40"}"#, "faults.undercharge"),
+        (r#"{"undercharge": "140 %"}"#, "faults.undercharge"),
+        (r#"{"rust": "40 %"}"#, "faults.rust"),
+        (r#"{"wrong-refrigerant": "40 %"}"#, "faults.wrong-refrigerant"),
+        ("[]", "faults"),
+    ] {
+        assert_eq!(intake::trial_from_json(&to_simulate(faults)).unwrap_err().key, key);
+    }
+    let other = intake::trial_from_json(&to_simulate(r#"{"wrong-refrigerant": "R-1234yf"}"#)).unwrap();
+    assert_eq!(
+        other.faults.first().and_then(|f| f.other),
+        Some(coldloop::Refrigerant::R1234yf)
+    );
 }

@@ -37,7 +37,7 @@ pub(super) fn case(root: &Table<'_>) -> Result<Case, Refusal> {
     Ok(case)
 }
 
-fn system(table: &Table<'_>) -> Result<System, Refusal> {
+pub(super) fn system(table: &Table<'_>) -> Result<System, Refusal> {
     table.only(&["refrigerant", "expansion", "compressor", "nominal_charge"])?;
     let name = |key: &str| table.require(key, Quantity::Name, "the system cannot be judged without it");
     let mut system = System::new(
@@ -49,7 +49,7 @@ fn system(table: &Table<'_>) -> Result<System, Refusal> {
     Ok(system)
 }
 
-fn conditions(table: &Table<'_>) -> Result<Conditions, Refusal> {
+pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refusal> {
     table.only(&[
         "ambient",
         "humidity",

@@ -47,8 +47,10 @@ mod case;
 mod own_table;
 mod refusal;
 mod tree;
+mod trial;
 
 pub use refusal::Refusal;
+pub use trial::Trial;
 
 use crate::diagnosis::Case;
 use alloc::string::ToString;
@@ -84,4 +86,29 @@ pub fn case_from_toml(text: &str) -> Result<Case, Refusal> {
 pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
     let value: Value = serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))?;
     case::case(&tree::Table::root(&value)?)
+}
+
+/// The vehicle, conditions and faults that a text in JSON asks to simulate.
+///
+/// `system` and `conditions` are those of a readings file; `vehicle` names the class of the vehicle (`car` where it is
+/// left out) and `faults` gives each fault its severity as [`FaultSeverity::new`](crate::vehicle::FaultSeverity::new)
+/// means it, or the other refrigerant for a wrong one.
+///
+/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+///
+/// ```
+/// use coldloop::{intake, vehicle::simulate};
+/// let trial = intake::trial_from_json(r#"{
+///     "vehicle": { "class": "van" },
+///     "system": { "refrigerant": "R-134a", "expansion": "txv", "compressor": "variable-internal" },
+///     "conditions": { "ambient": "30 °C", "altitude": "1600 m" },
+///     "faults": { "undercharge": "40 %" }
+/// }"#)?;
+/// let read = simulate(&trial.vehicle, &trial.conditions, &trial.faults)?;
+/// assert!(read.subcooling_k < 2.0);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn trial_from_json(text: &str) -> Result<Trial, Refusal> {
+    let value: Value = serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))?;
+    trial::trial(&tree::Table::root(&value)?)
 }

@@ -1,9 +1,11 @@
-//! A diagnosis as text for a technician and as JSON for a program.
+//! A diagnosis as text for a technician and as JSON for a program; a simulation as JSON.
 
 mod json;
 mod rows;
+mod simulation;
 mod text;
 mod words;
 
 pub use json::json;
+pub use simulation::simulation_json;
 pub use text::{Units, text};

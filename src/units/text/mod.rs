@@ -32,8 +32,8 @@ use super::constants::{FOOT_M, MILE_M, POUND_KG};
 use super::{Temperature, TemperatureDifference, celsius, fahrenheit, kelvins, kelvins_difference};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
-use crate::range::{ALTITUDE, BLOWER, DURATION, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range, SPEED};
-use crate::range::{TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLTAGE};
+use crate::range::{ALTITUDE, BLOWER, DURATION, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range, SEVERITY};
+use crate::range::{SPEED, TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLTAGE};
 use scan::{Unit, scan};
 
 /// Spellings of one unit, normalised, and its size: a value times `size` over `over` is in SI.
@@ -248,6 +248,13 @@ pub fn relative_humidity(text: &str) -> Result<f64, Error> {
 /// Errors: as [`relative_humidity`].
 pub fn blower_setting(text: &str) -> Result<f64, Error> {
     part_of_one(text, BLOWER)
+}
+
+/// A severity of a fault, 0 (sound) to 1: `"40 %"`, or as a fraction of one without a unit, `"0.4"`.
+///
+/// Errors: as [`relative_humidity`].
+pub fn severity(text: &str) -> Result<f64, Error> {
+    part_of_one(text, SEVERITY)
 }
 
 /// A number in per cent, or one without a unit that cannot be meant so.

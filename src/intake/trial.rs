@@ -1,0 +1,71 @@
+//! What to simulate: a vehicle, its conditions, and what ails it.
+
+use super::case::{conditions, system};
+use super::refusal::Refusal;
+use super::tree::{Entry, Table};
+use crate::error::Error;
+use crate::names::{ErrorKind, Fault, Quantity, Refrigerant, VehicleClass};
+use crate::units::text;
+use crate::vehicle::{Conditions, FaultSeverity, Vehicle};
+use alloc::vec::Vec;
+
+/// A vehicle to simulate, in its conditions, with its faults.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Trial {
+    /// The vehicle, with the typical hardware of its class.
+    pub vehicle: Vehicle,
+    /// The conditions.
+    pub conditions: Conditions,
+    /// The faults; none for a sound vehicle.
+    pub faults: Vec<FaultSeverity>,
+}
+
+pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refusal> {
+    root.only(&["vehicle", "system", "conditions", "faults"])?;
+    let section = |name: &str, advice: &str| root.require(name, Quantity::Name, advice)?.table();
+    let system = system(&section(
+        "system",
+        "a [system] table names refrigerant, expansion and compressor",
+    )?)?;
+    let conditions = conditions(&section(
+        "conditions",
+        "a [conditions] table gives ambient and altitude",
+    )?)?;
+    let class = match root.table("vehicle")? {
+        None => VehicleClass::Car,
+        Some(table) => {
+            table.only(&["class"])?;
+            table
+                .require("class", Quantity::Name, "the class sets the size of the parts")?
+                .member(&VehicleClass::ALL, VehicleClass::id, VehicleClass::from_id)?
+        }
+    };
+    let faults = match root.table("faults")? {
+        None => Vec::new(),
+        Some(table) => table.entries().map(|entry| fault(&entry)).collect::<Result<_, _>>()?,
+    };
+    Ok(Trial {
+        vehicle: Vehicle::typical(system, class).map_err(|error| Refusal::new("system", "", error, ""))?,
+        conditions,
+        faults,
+    })
+}
+
+/// `undercharge = "40 %"`, or `wrong-refrigerant = "R-1234yf"`.
+fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refusal> {
+    let fault = Fault::from_id(entry.name()).ok_or_else(|| {
+        let ids = Fault::ALL.map(Fault::id).join(", ");
+        entry.refuse(
+            Error::of(ErrorKind::UnknownName, Quantity::Name),
+            &alloc::format!("known here: {ids}"),
+        )
+    })?;
+    if fault == Fault::WrongRefrigerant {
+        let other = entry.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id)?;
+        return Ok(FaultSeverity::wrong_refrigerant(other));
+    }
+    Ok(FaultSeverity::new(
+        fault,
+        entry.quantity(Quantity::Severity, text::severity)?,
+    ))
+}
