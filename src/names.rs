@@ -102,22 +102,7 @@ impl ErrorKind {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            ErrorKind::OutOfRange => "out-of-range",
-            ErrorKind::NotFinite => "not-finite",
-            ErrorKind::MissingUnit => "missing-unit",
-            ErrorKind::MissingDatum => "missing-datum",
-            ErrorKind::UnknownUnit => "unknown-unit",
-            ErrorKind::DecimalComma => "decimal-comma",
-            ErrorKind::NotANumber => "not-a-number",
-            ErrorKind::UnknownName => "unknown-name",
-            ErrorKind::NoConvergence => "no-convergence",
-            ErrorKind::TwoPhase => "two-phase",
-            ErrorKind::Missing => "missing",
-            ErrorKind::Inconsistent => "inconsistent",
-            ErrorKind::NotAvailable => "not-available",
-            ErrorKind::Syntax => "syntax",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -322,32 +307,7 @@ impl Quantity {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Quantity::Temperature => "temperature",
-            Quantity::TemperatureDifference => "temperature difference",
-            Quantity::AbsolutePressure => "absolute pressure",
-            Quantity::GaugePressure => "gauge pressure",
-            Quantity::Altitude => "altitude",
-            Quantity::RelativeHumidity => "relative humidity",
-            Quantity::HumidityRatio => "humidity ratio",
-            Quantity::Density => "density",
-            Quantity::Enthalpy => "enthalpy",
-            Quantity::Entropy => "entropy",
-            Quantity::Quality => "quality",
-            Quantity::Speed => "speed",
-            Quantity::RotationalSpeed => "rotational speed",
-            Quantity::Mass => "mass",
-            Quantity::Duration => "duration",
-            Quantity::Frequency => "frequency",
-            Quantity::Probability => "probability",
-            Quantity::Cost => "cost",
-            Quantity::Name => "name",
-            Quantity::Residual => "residual",
-            Quantity::Voltage => "voltage",
-            Quantity::BlowerSetting => "blower setting",
-            Quantity::Rows => "number of rows",
-            Quantity::Severity => "severity",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -598,30 +558,7 @@ impl Refrigerant {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Refrigerant::R134a => "R-134a",
-            Refrigerant::R1234yf => "R-1234yf",
-            Refrigerant::R744 => "R-744",
-            Refrigerant::R152a => "R-152a",
-            Refrigerant::R12 => "R-12",
-            Refrigerant::R22 => "R-22",
-            Refrigerant::R1234zeE => "R-1234ze(E)",
-            Refrigerant::R32 => "R-32",
-            Refrigerant::R125 => "R-125",
-            Refrigerant::R143a => "R-143a",
-            Refrigerant::R290 => "R-290",
-            Refrigerant::R600a => "R-600a",
-            Refrigerant::R600 => "R-600",
-            Refrigerant::R124 => "R-124",
-            Refrigerant::R142b => "R-142b",
-            Refrigerant::R115 => "R-115",
-            Refrigerant::R218 => "R-218",
-            Refrigerant::R227ea => "R-227ea",
-            Refrigerant::R13I1 => "R-13I1",
-            Refrigerant::R601a => "R-601a",
-            Refrigerant::R1336mzzE => "R-1336mzz(E)",
-            Refrigerant::R1132E => "R-1132(E)",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -727,10 +664,7 @@ impl Expansion {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Expansion::Txv => "txv",
-            Expansion::OrificeTube => "orifice-tube",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -811,12 +745,7 @@ impl Compressor {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Compressor::FixedClutch => "fixed-clutch",
-            Compressor::VariableInternal => "variable-internal",
-            Compressor::VariableExternal => "variable-external",
-            Compressor::Electric => "electric",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -906,13 +835,7 @@ impl VehicleClass {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            VehicleClass::SmallCar => "small-car",
-            VehicleClass::Car => "car",
-            VehicleClass::LargeCar => "large-car",
-            VehicleClass::Van => "van",
-            VehicleClass::Bus => "bus",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -986,10 +909,7 @@ impl AirSource {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            AirSource::Fresh => "fresh",
-            AirSource::Recirculated => "recirculated",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1095,17 +1015,7 @@ impl ReadingKind {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            ReadingKind::LowSide => "low_side",
-            ReadingKind::HighSide => "high_side",
-            ReadingKind::Vent => "vent",
-            ReadingKind::Cabin => "cabin",
-            ReadingKind::SuctionLine => "suction_line",
-            ReadingKind::DischargeLine => "discharge_line",
-            ReadingKind::LiquidLine => "liquid_line",
-            ReadingKind::CondenserOutlet => "condenser_outlet",
-            ReadingKind::ClutchCycles => "clutch_cycles",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1210,14 +1120,7 @@ impl GaugeClass {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            GaugeClass::Class1 => "class-1.0",
-            GaugeClass::Class1p6 => "class-1.6",
-            GaugeClass::Class2p5 => "class-2.5",
-            GaugeClass::GradeA => "grade-A",
-            GaugeClass::GradeB => "grade-B",
-            GaugeClass::Digital => "digital",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1311,13 +1214,7 @@ impl Thermometer {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Thermometer::ClampThermocouple => "clamp-thermocouple",
-            Thermometer::ClampThermistor => "clamp-thermistor",
-            Thermometer::PocketDial => "pocket-dial",
-            Thermometer::PocketDigital => "pocket-digital",
-            Thermometer::Infrared => "infrared",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1489,29 +1386,7 @@ impl Fault {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Fault::NoFault => "no-fault",
-            Fault::WornCompressor => "worn-compressor",
-            Fault::Undercharge => "undercharge",
-            Fault::Overcharge => "overcharge",
-            Fault::CondenserAirflowLoss => "condenser-airflow-loss",
-            Fault::NonCondensables => "non-condensables",
-            Fault::LiquidLineRestriction => "liquid-line-restriction",
-            Fault::ExpansionValveStuckOpen => "expansion-valve-stuck-open",
-            Fault::ExpansionValveStuckClosed => "expansion-valve-stuck-closed",
-            Fault::OrificeRestricted => "orifice-restricted",
-            Fault::EvaporatorAirflowLoss => "evaporator-airflow-loss",
-            Fault::EvaporatorIcing => "evaporator-icing",
-            Fault::MoistureIcing => "moisture-icing",
-            Fault::CompressorControlFault => "compressor-control-fault",
-            Fault::ClutchNotEngaged => "clutch-not-engaged",
-            Fault::ClutchSlipping => "clutch-slipping",
-            Fault::HeaterAirMixing => "heater-air-mixing",
-            Fault::HighSideRestriction => "high-side-restriction",
-            Fault::SuctionLineRestriction => "suction-line-restriction",
-            Fault::WrongRefrigerant => "wrong-refrigerant",
-            Fault::GaugeError => "gauge-error",
-        }
+        Self::SPELLINGS[(self.code() - 0) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1635,13 +1510,7 @@ impl VerdictKind {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            VerdictKind::Healthy => "healthy",
-            VerdictKind::NamedFault => "named-fault",
-            VerdictKind::CannotTell => "cannot-tell",
-            VerdictKind::NothingFits => "nothing-fits",
-            VerdictKind::NotEnoughEvidence => "not-enough-evidence",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1723,12 +1592,7 @@ impl SafetyGroup {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            SafetyGroup::A1 => "A1",
-            SafetyGroup::A2L => "A2L",
-            SafetyGroup::A2 => "A2",
-            SafetyGroup::A3 => "A3",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1808,12 +1672,7 @@ impl Phase {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Phase::Liquid => "liquid",
-            Phase::Vapour => "vapour",
-            Phase::TwoPhase => "two-phase",
-            Phase::Supercritical => "supercritical",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1889,11 +1748,7 @@ impl Reference {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Reference::Iir => "IIR",
-            Reference::Ashrae => "ASHRAE",
-            Reference::NormalBoilingPoint => "NBP",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -1996,16 +1851,7 @@ impl Feature {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Feature::LowSide => "low_side",
-            Feature::HighSide => "high_side",
-            Feature::Vent => "vent",
-            Feature::Superheat => "superheat",
-            Feature::Subcooling => "subcooling",
-            Feature::DischargeSuperheat => "discharge_superheat",
-            Feature::ClutchCycles => "clutch_cycles",
-            Feature::RestPressure => "rest_pressure",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -2262,43 +2108,7 @@ impl Observation {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Observation::ClutchEngaged => "clutch_engaged",
-            Observation::ClutchHasVoltage => "clutch_has_voltage",
-            Observation::HubTurnsFreely => "hub_turns_freely",
-            Observation::HubLocked => "hub_locked",
-            Observation::BeltSlips => "belt_slips",
-            Observation::CompressorNoisy => "compressor_noisy",
-            Observation::CondenserFanRunning => "condenser_fan_running",
-            Observation::CondenserFaceBlocked => "condenser_face_blocked",
-            Observation::WaterLowersHighSide => "water_lowers_high_side",
-            Observation::CondenserHasTemperatureStep => "condenser_has_temperature_step",
-            Observation::CondenserTubeBelowSaturation => "condenser_tube_below_saturation",
-            Observation::SightGlassBubbles => "sight_glass_bubbles",
-            Observation::OilTraces => "oil_traces",
-            Observation::HissingAtExpansion => "hissing_at_expansion",
-            Observation::DropAcrossDrier => "drop_across_drier",
-            Observation::FrostAtExpansion => "frost_at_expansion",
-            Observation::FrostOnSuctionLine => "frost_on_suction_line",
-            Observation::SuctionLineStep => "suction_line_step",
-            Observation::LowSideFollowsBulb => "low_side_follows_bulb",
-            Observation::EvaporatorFrosted => "evaporator_frosted",
-            Observation::AirflowFades => "airflow_fades",
-            Observation::CoolingComesAndGoes => "cooling_comes_and_goes",
-            Observation::AirflowWeak => "airflow_weak",
-            Observation::ClosingHeaterCoolsVent => "closing_heater_cools_vent",
-            Observation::SpeedLowersLowSide => "speed_lowers_low_side",
-            Observation::ControlSignalMovesPressures => "control_signal_moves_pressures",
-            Observation::SidesEqualiseQuickly => "sides_equalise_quickly",
-            Observation::RestPressureHigh => "rest_pressure_high",
-            Observation::RestPressureLow => "rest_pressure_low",
-            Observation::IdentifierShowsAir => "identifier_shows_air",
-            Observation::IdentifierShowsOther => "identifier_shows_other",
-            Observation::RecoveredBelowLabel => "recovered_below_label",
-            Observation::RecoveredAboveLabel => "recovered_above_label",
-            Observation::RecentlyFilled => "recently_filled",
-            Observation::SecondGaugesAgree => "second_gauges_agree",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -2643,46 +2453,7 @@ impl Check {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Check::ReadLowSide => "read-low-side",
-            Check::ReadHighSide => "read-high-side",
-            Check::ReadVent => "read-vent",
-            Check::ReadSuctionLine => "read-suction-line",
-            Check::ReadLiquidLine => "read-liquid-line",
-            Check::ReadDischargeLine => "read-discharge-line",
-            Check::CountClutchCycles => "count-clutch-cycles",
-            Check::RunAndRead => "run-and-read",
-            Check::WatchClutch => "watch-clutch",
-            Check::MeasureClutchVoltage => "measure-clutch-voltage",
-            Check::TurnHub => "turn-hub",
-            Check::LookForSlip => "look-for-slip",
-            Check::ListenToCompressor => "listen-to-compressor",
-            Check::WatchCondenserFan => "watch-condenser-fan",
-            Check::LookAtCondenserFace => "look-at-condenser-face",
-            Check::SprayCondenser => "spray-condenser",
-            Check::FeelCondenserPasses => "feel-condenser-passes",
-            Check::ClampCondenserMiddle => "clamp-condenser-middle",
-            Check::LookAtSightGlass => "look-at-sight-glass",
-            Check::LookForLeaks => "look-for-leaks",
-            Check::ListenAtExpansion => "listen-at-expansion",
-            Check::DropAcrossDrier => "drop-across-drier",
-            Check::LookAtExpansion => "look-at-expansion",
-            Check::LookAtSuctionLine => "look-at-suction-line",
-            Check::FollowSuctionLine => "follow-suction-line",
-            Check::WarmAndChillBulb => "warm-and-chill-bulb",
-            Check::LookAtEvaporator => "look-at-evaporator",
-            Check::WatchTwentyMinutes => "watch-twenty-minutes",
-            Check::FeelAirflow => "feel-airflow",
-            Check::CloseHeater => "close-heater",
-            Check::RaiseEngineSpeed => "raise-engine-speed",
-            Check::DriveControl => "drive-control",
-            Check::TimeEqualisation => "time-equalisation",
-            Check::ReadRestPressure => "read-rest-pressure",
-            Check::IdentifyRefrigerant => "identify-refrigerant",
-            Check::RecoverAndWeigh => "recover-and-weigh",
-            Check::AskHistory => "ask-history",
-            Check::CompareGauges => "compare-gauges",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -2857,14 +2628,7 @@ impl MixUp {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            MixUp::SwappedHoses => "swapped-hoses",
-            MixUp::KpaTypedAsPsi => "kpa-typed-as-psi",
-            MixUp::PsiTypedAsKpa => "psi-typed-as-kpa",
-            MixUp::AbsoluteTypedAsGauge => "absolute-typed-as-gauge",
-            MixUp::GaugeTypedAsAbsolute => "gauge-typed-as-absolute",
-            MixUp::ZeroedAtSeaLevel => "zeroed-at-sea-level",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -2953,12 +2717,7 @@ impl RestFinding {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            RestFinding::Consistent => "consistent",
-            RestFinding::NearlyEmpty => "nearly-empty",
-            RestFinding::AirPresent => "air-present",
-            RestFinding::NotEqualised => "not-equalised",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -3062,15 +2821,7 @@ impl Caution {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            Caution::Pressure => "pressure",
-            Caution::Frostbite => "frostbite",
-            Caution::MovingParts => "moving-parts",
-            Caution::Flammable => "flammable",
-            Caution::HighVoltage => "high-voltage",
-            Caution::NoVenting => "no-venting",
-            Caution::LocalRules => "local-rules",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -3223,22 +2974,7 @@ impl QualityNote {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            QualityNote::FewReadings => "few-readings",
-            QualityNote::HumidityUnknown => "humidity-unknown",
-            QualityNote::AirSourceUnknown => "air-source-unknown",
-            QualityNote::RunningTimeUnknown => "running-time-unknown",
-            QualityNote::NotSettled => "not-settled",
-            QualityNote::GenericBand => "generic-band",
-            QualityNote::GaugeZeroUnknown => "gauge-zero-unknown",
-            QualityNote::ClutchCycling => "clutch-cycling",
-            QualityNote::StrokeLimit => "stroke-limit",
-            QualityNote::SidesEqual => "sides-equal",
-            QualityNote::AtRest => "at-rest",
-            QualityNote::OffScale => "off-scale",
-            QualityNote::ReadingOutOfLine => "reading-out-of-line",
-            QualityNote::TwoFaultsPossible => "two-faults-possible",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
@@ -3360,13 +3096,7 @@ impl ResultKind {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        match self {
-            ResultKind::Yes => "yes",
-            ResultKind::No => "no",
-            ResultKind::Below => "below",
-            ResultKind::Within => "within",
-            ResultKind::Above => "above",
-        }
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
     }
 
     /// One sentence that says what it is.
