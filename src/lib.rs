@@ -14,6 +14,7 @@ pub mod expected;
 pub mod fluid;
 #[cfg(feature = "report")]
 pub mod intake;
+pub mod mixture;
 mod names;
 pub mod numerics;
 pub mod range;

@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The floors of the house from the ground up. A room may name the rooms on the floors below it.
-const FLOORS: [&[&str]; 14] = [
+const FLOORS: [&[&str]; 15] = [
     &["names"],
     &["error"],
     &["range"],
@@ -17,6 +17,7 @@ const FLOORS: [&[&str]; 14] = [
     &["units"],
     &["fluid"],
     &["eos"],
+    &["mixture"],
     &["saturation"],
     &["circuit", "air"],
     &["vehicle"],

@@ -18,6 +18,7 @@ mod hardware;
 mod line;
 mod names;
 mod output;
+mod pairs;
 mod python;
 mod refrigerants;
 mod systems;
@@ -49,6 +50,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;
     refrigerants::compile(root, &vocabularies, &mut out)?;
+    pairs::compile(root, &vocabularies, &mut out)?;
     air::compile(root, &mut out)?;
     out.finish()
 }

@@ -1,0 +1,40 @@
+//! Small linear systems.
+
+use crate::numerics::Real;
+
+/// The solution of `matrix x = right` by elimination with row pivots, in place of `right`; false where the matrix is
+/// singular. Only the first `count` rows and columns are used.
+pub(super) fn solve<R: Real, const N: usize>(matrix: &mut [[R; N]; N], right: &mut [R; N], count: usize) -> bool {
+    let zero = R::from_f64(0.0);
+    let size = |value: R| if value < zero { -value } else { value };
+    for column in 0..count {
+        let mut pivot = column;
+        for row in column + 1..count {
+            if size(matrix[row][column]) > size(matrix[pivot][column]) {
+                pivot = row;
+            }
+        }
+        let size = size(matrix[pivot][column]);
+        if size <= zero || size.partial_cmp(&zero).is_none() {
+            return false; // zero or NaN
+        }
+        matrix.swap(column, pivot);
+        right.swap(column, pivot);
+        let top = matrix[column];
+        for row in column + 1..count {
+            let factor = matrix[row][column] / top[column];
+            for k in column + 1..count {
+                matrix[row][k] = matrix[row][k] - factor * top[k];
+            }
+            right[row] = right[row] - factor * right[column];
+        }
+    }
+    for row in (0..count).rev() {
+        let mut sum = right[row];
+        for k in row + 1..count {
+            sum = sum - matrix[row][k] * right[k];
+        }
+        right[row] = sum / matrix[row][row];
+    }
+    true
+}

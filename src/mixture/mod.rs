@@ -1,0 +1,40 @@
+//! Mixtures: the multi-fluid model of published equations and pairs, and equilibria of any composition of the known
+//! fluids, air among them.
+//!
+//! A blend on the list has its lines made beforehand, see `saturation`; here is what a leaked, mixed or contaminated
+//! charge needs.
+
+mod component;
+mod density;
+mod departure;
+mod incipient;
+mod linear;
+mod phase;
+mod reducing;
+mod search;
+mod split;
+mod stability;
+pub(crate) mod tables;
+
+pub use component::{Component, Pair};
+pub use incipient::{Fixed, Incipient};
+pub use phase::{Mixture, Phase, Vector};
+pub use search::{Side, TEMPERATURES};
+pub use split::{Closing, Split, Two};
+pub use tables::of;
+
+/// The most components of a mixture: the five of the largest blend and the three gases of the air.
+pub const MOST_COMPONENTS: usize = 8;
+
+/// The molar gas constant of mixtures, J/(mol K): CODATA 2018, doi 10.1103/RevModPhys.93.025010.
+///
+/// The equations of the pure fluids were made with values up to 3e-6 apart, and a mixture can have but one.
+pub const GAS_CONSTANT: f64 = 8.314_462_618_153_24;
+
+/// Dry air as a mixture holds it: nitrogen, oxygen and argon with their mole fractions.
+///
+/// Source: ISO 2533:1975, table 1, the three shared out to one.
+pub fn air() -> [(&'static Component, f64); 3] {
+    let [nitrogen, oxygen, argon] = tables::AIR;
+    [(nitrogen, 0.781_2), (oxygen, 0.209_5), (argon, 0.009_3)]
+}
