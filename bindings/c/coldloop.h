@@ -43,6 +43,27 @@
 // The patch version of this header.
 #define COLDLOOP_VERSION_PATCH 0
 
+// Temperature (K) and absolute pressure (Pa).
+#define COLDLOOP_PAIR_TP 1
+
+// Temperature (K) and molar density (mol/m3).
+#define COLDLOOP_PAIR_TD 2
+
+// Temperature (K) and quality (0 liquid, 1 vapour).
+#define COLDLOOP_PAIR_TQ 3
+
+// Absolute pressure (Pa) and quality (0 liquid, 1 vapour).
+#define COLDLOOP_PAIR_PQ 4
+
+// Absolute pressure (Pa) and enthalpy (J/kg).
+#define COLDLOOP_PAIR_PH 5
+
+// Absolute pressure (Pa) and entropy (J/(kg K)).
+#define COLDLOOP_PAIR_PS 6
+
+// Enthalpy (J/kg) and entropy (J/(kg K)).
+#define COLDLOOP_PAIR_HS 7
+
 // The pressure counts from vacuum.
 #define COLDLOOP_DATUM_ABSOLUTE 1
 
@@ -148,6 +169,98 @@ typedef enum coldloop_refrigerant {
     // trans-1,2-Difluoroethene.
     COLDLOOP_REFRIGERANT_R1132E = 22,
 } coldloop_refrigerant;
+
+// Safety group of ANSI/ASHRAE Standard 34: toxicity A or B, flammability 1, 2L, 2 or 3.
+typedef enum coldloop_safety_group {
+    // Lower toxicity, no flame propagation.
+    COLDLOOP_SAFETY_GROUP_A1 = 1,
+    // Lower toxicity, lower flammability.
+    COLDLOOP_SAFETY_GROUP_A2L = 2,
+    // Lower toxicity, flammable.
+    COLDLOOP_SAFETY_GROUP_A2 = 3,
+    // Lower toxicity, higher flammability.
+    COLDLOOP_SAFETY_GROUP_A3 = 4,
+} coldloop_safety_group;
+
+// The phase of a state.
+typedef enum coldloop_phase {
+    // Liquid below the critical temperature.
+    COLDLOOP_PHASE_LIQUID = 1,
+    // Vapour below the critical temperature.
+    COLDLOOP_PHASE_VAPOUR = 2,
+    // Liquid and vapour in equilibrium.
+    COLDLOOP_PHASE_TWO_PHASE = 3,
+    // Above the critical temperature.
+    COLDLOOP_PHASE_SUPERCRITICAL = 4,
+} coldloop_phase;
+
+// The state at which enthalpy and entropy are counted from; differences do not depend on it.
+typedef enum coldloop_reference {
+    // Saturated liquid at 0 °C has 200 kJ/kg and 1 kJ/(kg K).
+    COLDLOOP_REFERENCE_IIR = 1,
+    // Saturated liquid at -40 °C has zero of both.
+    COLDLOOP_REFERENCE_ASHRAE = 2,
+    // Saturated liquid at 101.325 kPa has zero of both.
+    COLDLOOP_REFERENCE_NORMAL_BOILING_POINT = 3,
+} coldloop_reference;
+
+// The expansion device.
+typedef enum coldloop_expansion {
+    // Thermostatic expansion valve, with a receiver-drier.
+    COLDLOOP_EXPANSION_TXV = 1,
+    // Fixed orifice tube, with a suction accumulator.
+    COLDLOOP_EXPANSION_ORIFICE_TUBE = 2,
+} coldloop_expansion;
+
+// The kind of compressor and of its control.
+typedef enum coldloop_compressor {
+    // Fixed displacement, cycled by a clutch.
+    COLDLOOP_COMPRESSOR_FIXED_CLUTCH = 1,
+    // Variable displacement, controlled by its own valve.
+    COLDLOOP_COMPRESSOR_VARIABLE_INTERNAL = 2,
+    // Variable displacement, controlled by an electric valve.
+    COLDLOOP_COMPRESSOR_VARIABLE_EXTERNAL = 3,
+    // Motor-driven, controlled by speed; high voltage.
+    COLDLOOP_COMPRESSOR_ELECTRIC = 4,
+} coldloop_compressor;
+
+// Where the cabin blower draws its air from.
+typedef enum coldloop_air_source {
+    // Outside air.
+    COLDLOOP_AIR_SOURCE_FRESH = 1,
+    // Cabin air.
+    COLDLOOP_AIR_SOURCE_RECIRCULATED = 2,
+} coldloop_air_source;
+
+// How true a pressure gauge is, as its maker states it.
+typedef enum coldloop_gauge_class {
+    // EN 837-1 class 1.0: within 1 % of the span.
+    COLDLOOP_GAUGE_CLASS_CLASS1 = 1,
+    // EN 837-1 class 1.6: within 1.6 % of the span.
+    COLDLOOP_GAUGE_CLASS_CLASS1P6 = 2,
+    // EN 837-1 class 2.5: within 2.5 % of the span.
+    COLDLOOP_GAUGE_CLASS_CLASS2P5 = 3,
+    // ASME B40.100 grade A: within 1 % of the span in its middle half, 2 % outside.
+    COLDLOOP_GAUGE_CLASS_GRADE_A = 4,
+    // ASME B40.100 grade B: within 2 % of the span in its middle half, 3 % outside.
+    COLDLOOP_GAUGE_CLASS_GRADE_B = 5,
+    // Electronic manifold: within 0.5 % of the span.
+    COLDLOOP_GAUGE_CLASS_DIGITAL = 6,
+} coldloop_gauge_class;
+
+// What measured a temperature.
+typedef enum coldloop_thermometer {
+    // Thermocouple of type K, clamped to the line.
+    COLDLOOP_THERMOMETER_CLAMP_THERMOCOUPLE = 1,
+    // Thermistor, clamped to the line.
+    COLDLOOP_THERMOMETER_CLAMP_THERMISTOR = 2,
+    // Bimetal thermometer with a stem and a dial.
+    COLDLOOP_THERMOMETER_POCKET_DIAL = 3,
+    // Electronic thermometer with a stem.
+    COLDLOOP_THERMOMETER_POCKET_DIGITAL = 4,
+    // Infrared thermometer on a dull dark spot of the line.
+    COLDLOOP_THERMOMETER_INFRARED = 5,
+} coldloop_thermometer;
 
 // A state of the system that explains its readings; `no-fault` is one of them.
 typedef enum coldloop_fault {
@@ -267,6 +380,253 @@ typedef struct coldloop_error {
     double high;
 } coldloop_error;
 
+// Limits and published figures of a refrigerant, in SI; what is not known is NaN or 0. Set `size` to
+// sizeof(coldloop_facts).
+typedef struct coldloop_facts {
+    // sizeof(coldloop_facts), so that the struct can grow.
+    size_t size;
+    // A coldloop_safety_group; 0 where none is known.
+    uint32_t safety_group;
+    // Whether `warming` is only an upper bound: 1 or 0.
+    uint32_t warming_is_upper_bound;
+    // Molar mass, kg/mol.
+    double molar_mass_kg_mol;
+    // Critical temperature of the equation of state, K: the upper end of the saturation line.
+    double critical_temperature_k;
+    // Critical pressure of the equation of state, Pa.
+    double critical_pressure_pa_abs;
+    // Critical density of the equation of state, kg/m3.
+    double critical_density_kg_m3;
+    // The lowest temperature of the equation of state, K: the lower end of the saturation line.
+    double lowest_temperature_k;
+    // The highest temperature of the equation of state, K.
+    double highest_temperature_k;
+    // The highest pressure of the equation of state, Pa.
+    double highest_pressure_pa_abs;
+    // The published uncertainty of the saturation pressure, relative.
+    double saturation_uncertainty;
+    // The least that burns in air, by volume, 0 to 1; NaN for one that does not burn.
+    double flammability_volume_fraction;
+    // The least that burns in air, kg/m3.
+    double flammability_kg_m3;
+    // Ozone depletion potential, R-11 being 1.
+    double ozone_depletion;
+    // Global warming potential over 100 years of the latest report, carbon dioxide being 1.
+    double warming;
+} coldloop_facts;
+
+// Both sides of the saturation line at one temperature, in SI. Set `size` to sizeof(coldloop_saturation).
+typedef struct coldloop_saturation {
+    // sizeof(coldloop_saturation), so that the struct can grow.
+    size_t size;
+    // Temperature, K.
+    double temperature_k;
+    // Pressure above vacuum, Pa.
+    double pressure_pa_abs;
+    // Density of the liquid, kg/m3.
+    double liquid_density_kg_m3;
+    // Density of the vapour, kg/m3.
+    double vapour_density_kg_m3;
+    // Specific enthalpy of the liquid, J/kg, from the reference state.
+    double liquid_enthalpy_j_kg;
+    // Specific enthalpy of the vapour, J/kg, from the reference state.
+    double vapour_enthalpy_j_kg;
+    // Specific entropy of the liquid, J/(kg K), from the reference state.
+    double liquid_entropy_j_kg_k;
+    // Specific entropy of the vapour, J/(kg K), from the reference state.
+    double vapour_entropy_j_kg_k;
+} coldloop_saturation;
+
+// A state in SI. Set `size` to sizeof(coldloop_state) before the call.
+typedef struct coldloop_state {
+    // sizeof(coldloop_state), so that the struct can grow.
+    size_t size;
+    // A coldloop_phase; 0 where there is no state.
+    uint32_t phase;
+    // Mass fraction of vapour; NaN outside the two phases.
+    double quality;
+    // Temperature, K.
+    double temperature_k;
+    // Pressure above vacuum, Pa.
+    double pressure_pa_abs;
+    // Molar density, mol/m3.
+    double density_mol_m3;
+    // Density, kg/m3.
+    double density_kg_m3;
+    // Specific enthalpy, J/kg, from the reference state.
+    double enthalpy_j_kg;
+    // Specific entropy, J/(kg K), from the reference state.
+    double entropy_j_kg_k;
+    // Specific internal energy, J/kg, from the reference state.
+    double internal_energy_j_kg;
+    // Specific heat at constant volume, J/(kg K); NaN in two phases, as all that follow.
+    double cv_j_kg_k;
+    // Specific heat at constant pressure, J/(kg K).
+    double cp_j_kg_k;
+    // Speed of sound, m/s.
+    double speed_of_sound_m_s;
+    // (dT/dp) at constant enthalpy, K/Pa.
+    double joule_thomson_k_pa;
+    // (dp/dT) at constant density, Pa/K.
+    double dp_dt_pa_k;
+    // (dp/drho) at constant temperature, J/mol.
+    double dp_drho_j_mol;
+    // Isothermal compressibility, 1/Pa.
+    double isothermal_compressibility_1_pa;
+    // Isobaric expansion, 1/K.
+    double isobaric_expansion_1_k;
+} coldloop_state;
+
+// Moist air in SI. Set `size` to sizeof(coldloop_moist_air) before the call.
+typedef struct coldloop_moist_air {
+    // sizeof(coldloop_moist_air), so that the struct can grow.
+    size_t size;
+    // Temperature, K.
+    double temperature_k;
+    // Pressure above vacuum, Pa.
+    double pressure_pa_abs;
+    // Mass of water per mass of dry air.
+    double humidity_ratio;
+    // Relative humidity, 0 to 1.
+    double relative_humidity;
+    // Dew point, below 273.15 K frost point, K; NaN for air so dry that it lies below 173.15 K.
+    double dew_point_k;
+    // Thermodynamic wet-bulb temperature, K.
+    double wet_bulb_k;
+    // Partial pressure of the water vapour, Pa.
+    double vapour_pressure_pa;
+    // Enthalpy, J per kg of dry air.
+    double enthalpy_j_kg;
+    // Volume, m3 per kg of dry air.
+    double volume_m3_kg;
+    // Density of the mixture, kg/m3.
+    double density_kg_m3;
+} coldloop_moist_air;
+
+// A value and its standard uncertainty (one sigma), in the same unit; a NaN value was not read, or does not follow.
+typedef struct coldloop_estimate {
+    // The value.
+    double value;
+    // Its standard uncertainty.
+    double standard_uncertainty;
+} coldloop_estimate;
+
+// What the instruments show, in SI; what was not read has a NaN value. Set `size` to sizeof(coldloop_readings).
+typedef struct coldloop_readings {
+    // sizeof(coldloop_readings), so that the struct can grow.
+    size_t size;
+    // Where both pressures count from: COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.
+    uint32_t datum;
+    // The air in which the gauges were zeroed, Pa above vacuum; not looked at for absolute pressures.
+    double air_pa_abs;
+    // Low side, Pa.
+    struct coldloop_estimate low_side;
+    // High side, Pa.
+    struct coldloop_estimate high_side;
+    // Air in front of the vehicle, K.
+    struct coldloop_estimate ambient;
+    // Air at the centre vent, K.
+    struct coldloop_estimate vent;
+    // Suction line at the compressor, K.
+    struct coldloop_estimate suction_line;
+    // Discharge line at the compressor, K.
+    struct coldloop_estimate discharge_line;
+    // Liquid line before the expansion device, or the condenser outlet, K.
+    struct coldloop_estimate liquid_line;
+} coldloop_readings;
+
+// What follows from readings; a NaN value has no answer. Set `size` to sizeof(coldloop_derived).
+typedef struct coldloop_derived {
+    // sizeof(coldloop_derived), so that the struct can grow.
+    size_t size;
+    // Low-side pressure above vacuum, Pa.
+    struct coldloop_estimate low_side_pa_abs;
+    // High-side pressure above vacuum, Pa.
+    struct coldloop_estimate high_side_pa_abs;
+    // High side over low side, both above vacuum.
+    struct coldloop_estimate pressure_ratio;
+    // Dew temperature of the low side, K: where evaporation ends.
+    struct coldloop_estimate low_dew_k;
+    // Bubble temperature of the low side, K.
+    struct coldloop_estimate low_bubble_k;
+    // Dew temperature of the high side, K: where condensation begins.
+    struct coldloop_estimate high_dew_k;
+    // Bubble temperature of the high side, K.
+    struct coldloop_estimate high_bubble_k;
+    // Suction line above low-side dew point, K.
+    struct coldloop_estimate superheat_k;
+    // Liquid line below high-side bubble point, K.
+    struct coldloop_estimate subcooling_k;
+    // Discharge line above high-side dew point, K.
+    struct coldloop_estimate discharge_superheat_k;
+    // High-side dew point above the ambient air, K.
+    struct coldloop_estimate condensing_above_ambient_k;
+    // Vent air above the low-side dew point, K.
+    struct coldloop_estimate vent_above_evaporating_k;
+    // Heat taken up by each kilogram between liquid line and suction line, J/kg.
+    struct coldloop_estimate cooling_j_kg;
+    // Work of a loss-free compressor over the work done, 0 to 1.
+    struct coldloop_estimate isentropic_efficiency;
+} coldloop_derived;
+
+// Weather, place and how the vehicle is run, in SI. Set `size` to sizeof(coldloop_conditions).
+typedef struct coldloop_conditions {
+    // sizeof(coldloop_conditions), so that the struct can grow.
+    size_t size;
+    // A coldloop_air_source; 0 where it is not known.
+    uint32_t air_source;
+    // Air in the shade, in front of the vehicle, K.
+    double ambient_k;
+    // Pressure of that air above vacuum, Pa.
+    double air_pa_abs;
+    // Relative humidity, 0 to 1; NaN where it is not known, as all that follow.
+    double relative_humidity;
+    // Speed of the engine (of an electric compressor, its own), revolutions per second; 0 when it stands still.
+    double engine_speed_hz;
+    // Blower setting, 0 (off) to 1 (highest).
+    double blower;
+    // Vehicle speed, m/s.
+    double vehicle_speed_m_s;
+    // Time since the system was switched on, s.
+    double running_s;
+} coldloop_conditions;
+
+// The median of a reading over sound vehicles, and the bands that hold 80 % and 95 % of them.
+typedef struct coldloop_band {
+    // Lower end of the 95 % band.
+    double low_95;
+    // Lower end of the 80 % band.
+    double low_80;
+    // Median.
+    double median;
+    // Upper end of the 80 % band.
+    double high_80;
+    // Upper end of the 95 % band.
+    double high_95;
+} coldloop_band;
+
+// The bands of every reading, in SI. Set `size` to sizeof(coldloop_bands).
+typedef struct coldloop_bands {
+    // sizeof(coldloop_bands), so that the struct can grow.
+    size_t size;
+    // Low side, Pa above the air of the place.
+    struct coldloop_band low_side_pa_gauge;
+    // High side, Pa above the air of the place.
+    struct coldloop_band high_side_pa_gauge;
+    // Air at the centre vent, K.
+    struct coldloop_band vent_k;
+    // Condensing temperature above the ambient, K.
+    struct coldloop_band approach_k;
+    // Superheat at the compressor, K.
+    struct coldloop_band superheat_k;
+    // Subcooling in the liquid line, K.
+    struct coldloop_band subcooling_k;
+    // Discharge line above the saturation temperature of the high side, K.
+    struct coldloop_band discharge_superheat_k;
+    // Clutch engagements per second; NaN where no clutch cycles.
+    struct coldloop_band clutch_cycles_hz;
+} coldloop_bands;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -305,24 +665,32 @@ size_t coldloop_error_message(const struct coldloop_error *error,
                               char *buffer,
                               size_t capacity);
 
-// The id of a quantity, such as "temperature"; NULL for a number that is no coldloop_quantity.
-const char *coldloop_quantity_name(uint32_t quantity);
-
 /* ----------------------------------------------------------------------------
  * Refrigerants
  *
- * A refrigerant is a number from coldloop_refrigerant; text names it by its ANSI/ASHRAE Standard 34 designation.
+ * A refrigerant is a number from coldloop_refrigerant; text names it by its ANSI/ASHRAE Standard 34 designation, which
+ * may be written R-134a, R134a, r134a or 134a.
  */
 
-// The designation of a refrigerant, such as "R-134a"; NULL for a number that is no coldloop_refrigerant.
-const char *coldloop_refrigerant_name(uint32_t refrigerant);
+// Writes at most `capacity` codes of refrigerants to `codes`, which may be NULL, and returns how many there are.
+size_t coldloop_refrigerants(uint32_t *codes,
+                             size_t capacity);
 
-// The refrigerant of a designation, which may be written R-134a, R134a, r134a or 134a; 0 on failure.
+// The limits and published figures of a refrigerant. Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant.
+uint32_t coldloop_refrigerant_facts(uint32_t refrigerant,
+                                    struct coldloop_facts *facts,
+                                    struct coldloop_error *error);
+
+// What is published of a refrigerant, with the source of each fact, as one JSON object: "name", "cas",
+// "safety_group", "flammability_limit", "ozone_depletion", "warming" by report, "equation" with its DOI and stated
+// uncertainty. What is not known is null. The text is written as coldloop_diagnose writes its answer.
 //
-// Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
-uint32_t coldloop_refrigerant_from_name(const char *name,
-                                        uint32_t *refrigerant,
-                                        struct coldloop_error *error);
+// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, with an empty text.
+uint32_t coldloop_refrigerant_sources(uint32_t refrigerant,
+                                      char *sources_json,
+                                      size_t capacity,
+                                      size_t *length,
+                                      struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * Saturation
@@ -359,11 +727,36 @@ uint32_t coldloop_dew_temperature(uint32_t refrigerant,
                                   double *temperature_k,
                                   struct coldloop_error *error);
 
-// Dew pressures of `count` temperatures that stand `temperature_stride` bytes apart, written `pressure_stride` bytes
-// apart; sizeof(double) for plain arrays, the size of a struct for one of its fields. The arrays may be the same.
+// Slope dp/dT of the saturation line, Pa/K. Range and errors as coldloop_bubble_pressure.
+uint32_t coldloop_saturation_slope(uint32_t refrigerant,
+                                   double temperature_k,
+                                   double *slope_pa_k,
+                                   struct coldloop_error *error);
+
+// Heat that boils a kilogram of liquid into vapour, J/kg. Range and errors as coldloop_bubble_pressure.
+uint32_t coldloop_latent_heat(uint32_t refrigerant,
+                              double temperature_k,
+                              double *latent_heat_j_kg,
+                              struct coldloop_error *error);
+
+// Densities, enthalpies and entropies of the boiling liquid and of the vapour over it, at one temperature.
 //
-// An element without an answer becomes NaN and the rest are computed all the same; `failed` (may be NULL) receives
-// how many there were, and status and `error` are those of the first. Errors as coldloop_bubble_pressure.
+// `reference` is a coldloop_reference: where enthalpy and entropy count from.
+//
+// Errors: those of coldloop_bubble_pressure; UNKNOWN_NAME also for a number that is no coldloop_reference; NOT_AVAILABLE
+// when the refrigerant has no such reference state.
+uint32_t coldloop_saturated(uint32_t refrigerant,
+                            uint32_t reference,
+                            double temperature_k,
+                            struct coldloop_saturation *saturation,
+                            struct coldloop_error *error);
+
+// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure; the temperatures stand `temperature_stride` bytes apart, the pressures
+// `pressure_stride` bytes; sizeof(double) for plain arrays, the size of a struct for one of its fields, 0 for one number that serves
+// every row. The arrays may be the same.
+//
+// A row without an answer becomes NaN and the rest are computed all the same; `failed` (may be NULL) receives how many
+// there were, and status and `error` are those of the first. Errors as coldloop_bubble_pressure.
 uint32_t coldloop_dew_pressures(uint32_t refrigerant,
                                 size_t count,
                                 const double *temperature_k,
@@ -372,6 +765,132 @@ uint32_t coldloop_dew_pressures(uint32_t refrigerant,
                                 size_t pressure_stride,
                                 size_t *failed,
                                 struct coldloop_error *error);
+
+// Bubble pressures of `count` temperatures. Strides and failures as for coldloop_dew_pressures.
+uint32_t coldloop_bubble_pressures(uint32_t refrigerant,
+                                   size_t count,
+                                   const double *temperature_k,
+                                   size_t temperature_stride,
+                                   double *pressure_pa_abs,
+                                   size_t pressure_stride,
+                                   size_t *failed,
+                                   struct coldloop_error *error);
+
+// Dew temperatures of `count` pressures. Strides and failures as for coldloop_dew_pressures.
+uint32_t coldloop_dew_temperatures(uint32_t refrigerant,
+                                   size_t count,
+                                   const double *pressure_pa_abs,
+                                   size_t pressure_stride,
+                                   double *temperature_k,
+                                   size_t temperature_stride,
+                                   size_t *failed,
+                                   struct coldloop_error *error);
+
+// Bubble temperatures of `count` pressures. Strides and failures as for coldloop_dew_pressures.
+uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
+                                      size_t count,
+                                      const double *pressure_pa_abs,
+                                      size_t pressure_stride,
+                                      double *temperature_k,
+                                      size_t temperature_stride,
+                                      size_t *failed,
+                                      struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * States
+ *
+ * Two figures fix the state of a refrigerant, and each pair has its function: temperature and pressure, pressure and
+ * enthalpy, and so on. A state always tells its phase. Enthalpy and entropy mean nothing without the state from which
+ * they count: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
+ *
+ *     coldloop_state suction = {sizeof suction};
+ *     if (coldloop_state_tp(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
+ *         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
+ *
+ * All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
+ * infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
+ * OUT_OF_RANGE, and a reference state that the refrigerant does not have with NOT_AVAILABLE.
+ */
+
+// The state at a temperature and pressure.
+//
+// Errors: those above, and TWO_PHASE on the saturation line, where the two do not fix a state.
+uint32_t coldloop_state_tp(uint32_t refrigerant,
+                           uint32_t reference,
+                           double temperature_k,
+                           double pressure_pa_abs,
+                           struct coldloop_state *state,
+                           struct coldloop_error *error);
+
+// The state at a temperature and a molar density, mol/m3.
+uint32_t coldloop_state_td(uint32_t refrigerant,
+                           uint32_t reference,
+                           double temperature_k,
+                           double density_mol_m3,
+                           struct coldloop_state *state,
+                           struct coldloop_error *error);
+
+// The state on the saturation line at a temperature and a quality, 0 (liquid) to 1 (vapour).
+uint32_t coldloop_state_tq(uint32_t refrigerant,
+                           uint32_t reference,
+                           double temperature_k,
+                           double quality,
+                           struct coldloop_state *state,
+                           struct coldloop_error *error);
+
+// The state on the saturation line at a pressure and a quality, 0 (liquid) to 1 (vapour).
+uint32_t coldloop_state_pq(uint32_t refrigerant,
+                           uint32_t reference,
+                           double pressure_pa_abs,
+                           double quality,
+                           struct coldloop_state *state,
+                           struct coldloop_error *error);
+
+// The state at a pressure and a specific enthalpy, J/kg.
+//
+// Errors: those above, and NO_CONVERGENCE with the relative residual as its value.
+uint32_t coldloop_state_ph(uint32_t refrigerant,
+                           uint32_t reference,
+                           double pressure_pa_abs,
+                           double enthalpy_j_kg,
+                           struct coldloop_state *state,
+                           struct coldloop_error *error);
+
+// The state at a pressure and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
+uint32_t coldloop_state_ps(uint32_t refrigerant,
+                           uint32_t reference,
+                           double pressure_pa_abs,
+                           double entropy_j_kg_k,
+                           struct coldloop_state *state,
+                           struct coldloop_error *error);
+
+// The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
+uint32_t coldloop_state_hs(uint32_t refrigerant,
+                           uint32_t reference,
+                           double enthalpy_j_kg,
+                           double entropy_j_kg_k,
+                           struct coldloop_state *state,
+                           struct coldloop_error *error);
+
+// States of `count` rows; `pair` is one of COLDLOOP_PAIR_TP to COLDLOOP_PAIR_HS and says what the two columns are.
+//
+// The strides are as for coldloop_dew_pressures. The `size` of the first state has to be set and counts for all. A row
+// without an answer has phase 0 and NaN figures, and the rest are computed all the same; `failed` (may be NULL)
+// receives how many there were, and status and `error` are those of the first.
+//
+// Errors: UNKNOWN_NAME also for a number that is no pair, else those of the function of the pair.
+uint32_t coldloop_states(uint32_t refrigerant,
+                         uint32_t reference,
+                         uint32_t pair,
+                         size_t count,
+                         const double *first,
+                         size_t first_stride,
+                         const double *second,
+                         size_t second_stride,
+                         struct coldloop_state *states,
+                         size_t states_stride,
+                         size_t *failed,
+                         struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * The surrounding air
@@ -388,6 +907,21 @@ uint32_t coldloop_standard_pressure(double altitude_m,
                                     double *pressure_pa_abs,
                                     struct coldloop_error *error);
 
+// Geopotential altitude at which the standard atmosphere has this pressure; the inverse of coldloop_standard_pressure.
+//
+// Errors: NOT_FINITE; OUT_OF_RANGE beyond the pressures from -500 m to 9,000 m.
+uint32_t coldloop_standard_altitude(double pressure_pa_abs,
+                                    double *altitude_m,
+                                    struct coldloop_error *error);
+
+// Temperature of the standard atmosphere. Range, errors and source as coldloop_standard_pressure.
+uint32_t coldloop_standard_temperature(double altitude_m,
+                                       double *temperature_k,
+                                       struct coldloop_error *error);
+
+// Density of the standard atmosphere. Range, errors and source as coldloop_standard_pressure.
+uint32_t coldloop_standard_density(double altitude_m, double *density_kg_m3, struct coldloop_error *error);
+
 // Pressure above vacuum of what a gauge shows that was zeroed in air of `air_pa_abs`, 28,000 Pa to 112,000 Pa.
 //
 // Errors: NOT_FINITE; OUT_OF_RANGE, also for a gauge that shows less than a vacuum.
@@ -396,15 +930,98 @@ uint32_t coldloop_absolute_pressure(double pressure_pa_gauge,
                                     double *pressure_pa_abs,
                                     struct coldloop_error *error);
 
+// What a gauge shows of a pressure above vacuum when it was zeroed in air of `air_pa_abs`, 28,000 Pa to 112,000 Pa.
+//
+// Errors: NOT_FINITE; OUT_OF_RANGE.
+uint32_t coldloop_gauge_pressure(double pressure_pa_abs,
+                                 double air_pa_abs,
+                                 double *pressure_pa_gauge,
+                                 struct coldloop_error *error);
+
 /* ----------------------------------------------------------------------------
- * Superheat and subcooling
+ * Moist air and water
+ *
+ * One struct holds all that is known of moist air; a function fills it in from whichever humidity was measured. The
+ * relations are those of the ASHRAE Handbook - Fundamentals (2017), chapter 1, with the saturation pressure raised by
+ * the enhancement factor. Enthalpy and volume count per kilogram of dry air; enthalpy is zero for dry air and for
+ * liquid water at 0 degrees Celsius. Temperatures go from 203.15 K to 373.15 K, air pressures from 28,000 Pa to
+ * 112,000 Pa.
+ */
+
+// Moist air of a relative humidity, 0 to 1.
+//
+// Errors: NOT_FINITE; OUT_OF_RANGE, also where there would be so much water that there is hardly air.
+uint32_t coldloop_air_of_relative_humidity(double temperature_k,
+                                           double pressure_pa_abs,
+                                           double relative_humidity,
+                                           struct coldloop_moist_air *air,
+                                           struct coldloop_error *error);
+
+// Moist air with this mass of water per mass of dry air; more than saturates it is OUT_OF_RANGE.
+uint32_t coldloop_air_of_humidity_ratio(double temperature_k,
+                                        double pressure_pa_abs,
+                                        double humidity_ratio,
+                                        struct coldloop_moist_air *air,
+                                        struct coldloop_error *error);
+
+// Moist air of a dew point (below 273.15 K, frost point); one above the temperature is OUT_OF_RANGE.
+uint32_t coldloop_air_of_dew_point(double temperature_k,
+                                   double pressure_pa_abs,
+                                   double dew_point_k,
+                                   struct coldloop_moist_air *air,
+                                   struct coldloop_error *error);
+
+// Moist air of a thermodynamic wet-bulb temperature; one above the temperature, or below that of dry air, is
+// OUT_OF_RANGE.
+uint32_t coldloop_air_of_wet_bulb(double temperature_k,
+                                  double pressure_pa_abs,
+                                  double wet_bulb_k,
+                                  struct coldloop_moist_air *air,
+                                  struct coldloop_error *error);
+
+// Moist air of an enthalpy (J per kg of dry air) and a humidity ratio. Errors as coldloop_air_of_humidity_ratio.
+uint32_t coldloop_air_of_enthalpy(double enthalpy_j_kg,
+                                  double pressure_pa_abs,
+                                  double humidity_ratio,
+                                  struct coldloop_moist_air *air,
+                                  struct coldloop_error *error);
+
+// How much more water vapour saturated air holds than the same space without air, as a factor. Source: Greenspan 1976.
+//
+// Errors: NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_enhancement_factor(double temperature_k,
+                                     double pressure_pa_abs,
+                                     double *factor,
+                                     struct coldloop_error *error);
+
+// Pressure above vacuum under which water boils, or below 273.16 K ice sublimes, from 173.15 K to 473.15 K.
+//
+// Errors: NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_water_saturation_pressure(double temperature_k,
+                                            double *pressure_pa_abs,
+                                            struct coldloop_error *error);
+
+// Temperature at which water boils, or ice sublimes, under a pressure above vacuum: what an evacuation has to stay
+// below to dry a circuit. The inverse of coldloop_water_saturation_pressure.
+//
+// Errors: NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_water_boiling_point(double pressure_pa_abs,
+                                      double *temperature_k,
+                                      struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * Superheat, subcooling and what else follows from readings
  *
  * A pressure comes with its datum: COLDLOOP_DATUM_ABSOLUTE, or COLDLOOP_DATUM_GAUGE with the pressure of the air in
  * which the gauge was zeroed. For an absolute pressure the air is not looked at; pass 0.
+ *
+ * A reading is a value with the standard uncertainty (one sigma) of its instrument, and what follows from readings
+ * carries its own: the root of the sum of squares of what the instruments, the air and the property model contribute
+ * (JCGM 100:2008). The true value lies within twice that in about 95 of 100 cases.
  */
 
-// How far the suction line is above the dew point of the low-side pressure; negative when it reads colder than vapour
-// of that pressure can be.
+// How far the suction line is above the dew point of the low-side pressure, K; negative when it reads colder than
+// vapour of that pressure can be.
 //
 // Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, MISSING_DATUM for one that is no datum,
 // NOT_FINITE, OUT_OF_RANGE.
@@ -416,7 +1033,7 @@ uint32_t coldloop_superheat(uint32_t refrigerant,
                             double *superheat_k,
                             struct coldloop_error *error);
 
-// How far the liquid line is below the bubble point of the high-side pressure; negative when it carries bubbles or
+// How far the liquid line is below the bubble point of the high-side pressure, K; negative when it carries bubbles or
 // the high side holds a gas that does not condense. Errors as coldloop_superheat.
 uint32_t coldloop_subcooling(uint32_t refrigerant,
                              double liquid_line_k,
@@ -426,8 +1043,87 @@ uint32_t coldloop_subcooling(uint32_t refrigerant,
                              double *subcooling_k,
                              struct coldloop_error *error);
 
+// Superheats of `count` rows that share datum and air. Strides and failures as for coldloop_dew_pressures, errors as
+// coldloop_superheat.
+uint32_t coldloop_superheats(uint32_t refrigerant,
+                             uint32_t datum,
+                             double air_pa_abs,
+                             size_t count,
+                             const double *suction_line_k,
+                             size_t suction_line_stride,
+                             const double *pressure_pa,
+                             size_t pressure_stride,
+                             double *superheat_k,
+                             size_t superheat_stride,
+                             size_t *failed,
+                             struct coldloop_error *error);
+
+// Subcoolings of `count` rows that share datum and air. Strides and failures as for coldloop_dew_pressures, errors as
+// coldloop_superheat.
+uint32_t coldloop_subcoolings(uint32_t refrigerant,
+                              uint32_t datum,
+                              double air_pa_abs,
+                              size_t count,
+                              const double *liquid_line_k,
+                              size_t liquid_line_stride,
+                              const double *pressure_pa,
+                              size_t pressure_stride,
+                              double *subcooling_k,
+                              size_t subcooling_stride,
+                              size_t *failed,
+                              struct coldloop_error *error);
+
+// Standard uncertainty of a gauge of a coldloop_gauge_class whose scale runs from `low_pa_gauge` to `high_pa_gauge`,
+// where it shows `shown_pa_gauge`, Pa. Source: EN 837-1:1996, ASME B40.100; electronic gauges: common practice.
+//
+// Errors: UNKNOWN_NAME for a number that is no coldloop_gauge_class, NOT_FINITE, OUT_OF_RANGE for a scale that is none.
+uint32_t coldloop_gauge_uncertainty(uint32_t gauge_class,
+                                    double low_pa_gauge,
+                                    double high_pa_gauge,
+                                    double shown_pa_gauge,
+                                    double *uncertainty_pa,
+                                    struct coldloop_error *error);
+
+// Standard uncertainty of a coldloop_thermometer where it shows `temperature_k`, K. Source: IEC 60584-1:2013 for
+// thermocouples, common practice for the others.
+//
+// Errors: UNKNOWN_NAME for a number that is no coldloop_thermometer, NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_thermometer_uncertainty(uint32_t thermometer,
+                                          double temperature_k,
+                                          double *uncertainty_k,
+                                          struct coldloop_error *error);
+
+// All that follows from readings, each figure with its uncertainty.
+//
+// Errors: those of coldloop_superheat for readings that cannot be; a figure for which a reading is missing, or that
+// this refrigerant does not have there, is NaN and no error.
+uint32_t coldloop_derive(uint32_t refrigerant,
+                         const struct coldloop_readings *readings,
+                         struct coldloop_derived *derived,
+                         struct coldloop_error *error);
+
 /* ----------------------------------------------------------------------------
- * Diagnosis
+ * What a sound system should read
+ *
+ * The bands of every reading over sound vehicles of a kind in given weather, at a given place: the median, and the
+ * ends of the bands that hold 80 % and 95 % of them. What is not known of the conditions is NaN (or 0 for a code) and
+ * makes the bands wider.
+ */
+
+// What a sound system with this coldloop_refrigerant, coldloop_expansion and coldloop_compressor shows in these
+// conditions.
+//
+// Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
+// (12.8 to 43.3 degrees Celsius, up to about 4,200 m); NOT_AVAILABLE for a refrigerant without bands.
+uint32_t coldloop_expected(uint32_t refrigerant,
+                           uint32_t expansion,
+                           uint32_t compressor,
+                           const struct coldloop_conditions *conditions,
+                           struct coldloop_bands *bands,
+                           struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * Diagnosis and simulation
  *
  * One call with text on both sides, for every language that can pass a string. The readings are a JSON object of the
  * same shape as a readings file: "system", "conditions", "readings", "observations"; a quantity is text with its unit,
@@ -442,23 +1138,212 @@ uint32_t coldloop_subcooling(uint32_t refrigerant,
  *     uint32_t status = coldloop_diagnose(readings, answer, sizeof answer, &length, NULL);
  *
  * The answer is one JSON object: "verdict", "faults" with their odds and reasons, "expected", "derived",
- * "next_checks", "cautions", "quality". Readings that cannot be read are refused: the status says why, and the answer
+ * "next_checks", "cautions", "quality". Input that cannot be read is refused: the status says why, and the answer
  * is {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
+ *
+ * The three functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
+ * included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
+ * `capacity` the text was cut, after a whole character, and a second call with length + 1 bytes has all of it. The
+ * buffer may be NULL to ask for the length. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
  */
 
 // Diagnoses a vehicle from its readings.
 //
-// At most `capacity` bytes are written to `answer`, the zero byte included, and `length` (may be NULL) receives the
-// length of the whole answer without it, as snprintf tells it: when `length` is not less than `capacity` the answer
-// was cut, and a second call with length + 1 bytes has all of it. `answer` may be NULL to ask for the length.
-//
-// Errors: every kind that a readings file can be refused for; NULL_POINTER, NOT_UTF8 and INTERNAL leave the answer
-// empty.
+// Errors: every kind that a readings file can be refused for, and those of the text above.
 uint32_t coldloop_diagnose(const char *readings_json,
                            char *answer,
                            size_t capacity,
                            size_t *length,
                            struct coldloop_error *error);
+
+// The same diagnosis as a report for people, in the units in which the readings were written; a refusal is JSON as
+// above. Errors as coldloop_diagnose.
+uint32_t coldloop_report(const char *readings_json,
+                         char *report,
+                         size_t capacity,
+                         size_t *length,
+                         struct coldloop_error *error);
+
+// What a vehicle would read: the steady state of the whole system in its conditions, with its faults.
+//
+// "system" and "conditions" are those of a readings file; "vehicle" may name the class ("small-car", "car", "large-car",
+// "van", "bus"; a car where it is left out) and "faults" gives each fault its severity, or the other refrigerant:
+//
+//     {"vehicle": {"class": "van"},
+//      "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "variable-internal"},
+//      "conditions": {"ambient": "30 °C", "altitude": "1600 m"},
+//      "faults": {"undercharge": "40 %"}}
+//
+// The answer is one JSON object: "readings", "swing", "looks", "states", "figures", "solver", in plain SI.
+//
+// Errors: as coldloop_diagnose; NOT_AVAILABLE for a fault that the system cannot have; NO_CONVERGENCE.
+uint32_t coldloop_simulate(const char *trial_json,
+                           char *answer,
+                           size_t capacity,
+                           size_t *length,
+                           struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * Units and text
+ *
+ * Every function of this library speaks SI; these turn what a gauge or a person says into it. The factors are made of
+ * exact definitions: a psi is a pound times standard gravity over an inch squared, an inch of mercury has the density
+ * of mercury at 0 degrees Celsius. The conversions are plain arithmetic on whatever they are given; a psi, a bar or an
+ * inch of mercury has the datum that it had before.
+ *
+ * Text is read strictly: a unit is required, a pressure must say gauge, absolute or vacuum, a comma is refused. Case,
+ * spaces, dots, brackets and degree signs do not matter:
+ *
+ *     uint32_t datum;
+ *     double pressure_pa;
+ *     coldloop_read_pressure("35 psig", &datum, &pressure_pa, NULL);
+ */
+
+// Kelvin of degrees Celsius.
+double coldloop_kelvin_of_celsius(double celsius);
+
+// Kelvin of degrees Fahrenheit.
+double coldloop_kelvin_of_fahrenheit(double fahrenheit);
+
+// Degrees Celsius of kelvin.
+double coldloop_celsius_of_kelvin(double temperature_k);
+
+// Degrees Fahrenheit of kelvin.
+double coldloop_fahrenheit_of_kelvin(double temperature_k);
+
+// Pascals of pounds-force per square inch.
+double coldloop_pa_of_psi(double psi);
+
+// Pounds-force per square inch of pascals.
+double coldloop_psi_of_pa(double pa);
+
+// Pascals of bars.
+double coldloop_pa_of_bar(double bar);
+
+// Bars of pascals.
+double coldloop_bar_of_pa(double pa);
+
+// Pascals of inches of mercury; a vacuum of 20 inches is a gauge pressure of minus that.
+double coldloop_pa_of_inhg(double inhg);
+
+// Inches of mercury of pascals.
+double coldloop_inhg_of_pa(double pa);
+
+// Pascals of microns of mercury.
+double coldloop_pa_of_microns(double microns);
+
+// Microns of mercury of pascals.
+double coldloop_microns_of_pa(double pa);
+
+// Reads a pressure with its unit and datum: "35 psig", "2.4 bar gauge", "101.3 kPa abs", "18 inHg vacuum".
+//
+// `datum` receives COLDLOOP_DATUM_ABSOLUTE or COLDLOOP_DATUM_GAUGE (0 on failure), `pressure_pa` the pascals from there.
+//
+// Errors: MISSING_DATUM, MISSING_UNIT, UNKNOWN_UNIT, DECIMAL_COMMA, NOT_A_NUMBER, OUT_OF_RANGE; coldloop_error_message
+// says what to write instead.
+uint32_t coldloop_read_pressure(const char *text,
+                                uint32_t *datum,
+                                double *pressure_pa,
+                                struct coldloop_error *error);
+
+// Reads any other quantity with its unit into SI: "74 °F" as COLDLOOP_QUANTITY_TEMPERATURE, "5250 ft" as
+// COLDLOOP_QUANTITY_ALTITUDE, "1500 rpm" as COLDLOOP_QUANTITY_ROTATIONAL_SPEED.
+//
+// Errors: those of coldloop_read_pressure; NOT_AVAILABLE for a quantity that is not read from text; UNKNOWN_NAME for a
+// number that is no coldloop_quantity. The two pressures are read too, and refused when the text has the other datum.
+uint32_t coldloop_read_quantity(const char *text,
+                                uint32_t quantity,
+                                double *value,
+                                struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * Names of the numbers
+ *
+ * Each vocabulary of this header has its ids, which are those of readings files and answers. Back from an id,
+ * case does not matter.
+ *
+ * Generated from tables/names.toml.
+ */
+
+// The id of a coldloop_quantity, such as "temperature"; NULL for a number that is none.
+const char *coldloop_quantity_name(uint32_t quantity);
+
+// The coldloop_quantity of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_quantity_from_name(const char *name, uint32_t *quantity, struct coldloop_error *error);
+
+// The id of a coldloop_refrigerant, such as "R-134a"; NULL for a number that is none.
+const char *coldloop_refrigerant_name(uint32_t refrigerant);
+
+// The coldloop_refrigerant of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_refrigerant_from_name(const char *name,
+                                        uint32_t *refrigerant,
+                                        struct coldloop_error *error);
+
+// The id of a coldloop_safety_group, such as "A1"; NULL for a number that is none.
+const char *coldloop_safety_group_name(uint32_t safety_group);
+
+// The coldloop_safety_group of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_safety_group_from_name(const char *name,
+                                         uint32_t *safety_group,
+                                         struct coldloop_error *error);
+
+// The id of a coldloop_phase, such as "liquid"; NULL for a number that is none.
+const char *coldloop_phase_name(uint32_t phase);
+
+// The coldloop_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_phase_from_name(const char *name, uint32_t *phase, struct coldloop_error *error);
+
+// The id of a coldloop_reference, such as "IIR"; NULL for a number that is none.
+const char *coldloop_reference_name(uint32_t reference);
+
+// The coldloop_reference of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_reference_from_name(const char *name, uint32_t *reference, struct coldloop_error *error);
+
+// The id of a coldloop_expansion, such as "txv"; NULL for a number that is none.
+const char *coldloop_expansion_name(uint32_t expansion);
+
+// The coldloop_expansion of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_expansion_from_name(const char *name, uint32_t *expansion, struct coldloop_error *error);
+
+// The id of a coldloop_compressor, such as "fixed-clutch"; NULL for a number that is none.
+const char *coldloop_compressor_name(uint32_t compressor);
+
+// The coldloop_compressor of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_compressor_from_name(const char *name, uint32_t *compressor, struct coldloop_error *error);
+
+// The id of a coldloop_air_source, such as "fresh"; NULL for a number that is none.
+const char *coldloop_air_source_name(uint32_t air_source);
+
+// The coldloop_air_source of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_air_source_from_name(const char *name, uint32_t *air_source, struct coldloop_error *error);
+
+// The id of a coldloop_gauge_class, such as "class-1.0"; NULL for a number that is none.
+const char *coldloop_gauge_class_name(uint32_t gauge_class);
+
+// The coldloop_gauge_class of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_gauge_class_from_name(const char *name,
+                                        uint32_t *gauge_class,
+                                        struct coldloop_error *error);
+
+// The id of a coldloop_thermometer, such as "clamp-thermocouple"; NULL for a number that is none.
+const char *coldloop_thermometer_name(uint32_t thermometer);
+
+// The coldloop_thermometer of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_thermometer_from_name(const char *name,
+                                        uint32_t *thermometer,
+                                        struct coldloop_error *error);
+
+// The id of a coldloop_fault, such as "no-fault"; NULL for a number that is none.
+const char *coldloop_fault_name(uint32_t fault);
+
+// The coldloop_fault of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_fault_from_name(const char *name, uint32_t *fault, struct coldloop_error *error);
+
+// The id of a coldloop_verdict, such as "healthy"; NULL for a number that is none.
+const char *coldloop_verdict_name(uint32_t verdict);
+
+// The coldloop_verdict of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_verdict_from_name(const char *name, uint32_t *verdict, struct coldloop_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

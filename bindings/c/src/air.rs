@@ -6,7 +6,9 @@
 
 use crate::boundary::number;
 use crate::error::ColdloopError;
-use coldloop::units::{absolute_pressure_pa, standard_pressure_pa};
+use coldloop::air::{standard_density_kg_m3, standard_temperature_k};
+use coldloop::range::{ABSOLUTE_PRESSURE, BAROMETER};
+use coldloop::units::{absolute_pressure_pa, standard_altitude_m, standard_pressure_pa};
 use core::mem::MaybeUninit;
 
 /// Pressure of the standard atmosphere at a geopotential altitude from -500 m to 9,000 m. Source: ISO 2533:1975.
@@ -21,6 +23,38 @@ pub extern "C" fn coldloop_standard_pressure(
     number(pressure_pa_abs, error, || Ok(standard_pressure_pa(altitude_m)?))
 }
 
+/// Geopotential altitude at which the standard atmosphere has this pressure; the inverse of coldloop_standard_pressure.
+///
+/// Errors: NOT_FINITE; OUT_OF_RANGE beyond the pressures from -500 m to 9,000 m.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_standard_altitude(
+    pressure_pa_abs: f64,
+    altitude_m: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(altitude_m, error, || Ok(standard_altitude_m(pressure_pa_abs)?))
+}
+
+/// Temperature of the standard atmosphere. Range, errors and source as coldloop_standard_pressure.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_standard_temperature(
+    altitude_m: f64,
+    temperature_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(temperature_k, error, || Ok(standard_temperature_k(altitude_m)?))
+}
+
+/// Density of the standard atmosphere. Range, errors and source as coldloop_standard_pressure.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_standard_density(
+    altitude_m: f64,
+    density_kg_m3: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(density_kg_m3, error, || Ok(standard_density_kg_m3(altitude_m)?))
+}
+
 /// Pressure above vacuum of what a gauge shows that was zeroed in air of `air_pa_abs`, 28,000 Pa to 112,000 Pa.
 ///
 /// Errors: NOT_FINITE; OUT_OF_RANGE, also for a gauge that shows less than a vacuum.
@@ -33,5 +67,20 @@ pub extern "C" fn coldloop_absolute_pressure(
 ) -> u32 {
     number(pressure_pa_abs, error, || {
         Ok(absolute_pressure_pa(pressure_pa_gauge, air_pa_abs)?)
+    })
+}
+
+/// What a gauge shows of a pressure above vacuum when it was zeroed in air of `air_pa_abs`, 28,000 Pa to 112,000 Pa.
+///
+/// Errors: NOT_FINITE; OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_gauge_pressure(
+    pressure_pa_abs: f64,
+    air_pa_abs: f64,
+    pressure_pa_gauge: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(pressure_pa_gauge, error, || {
+        Ok(ABSOLUTE_PRESSURE.check(pressure_pa_abs)? - BAROMETER.check(air_pa_abs)?)
     })
 }

@@ -1,22 +1,22 @@
-//! Superheat and subcooling
+//! Superheat, subcooling and what else follows from readings
 //!
 //! A pressure comes with its datum: COLDLOOP_DATUM_ABSOLUTE, or COLDLOOP_DATUM_GAUGE with the pressure of the air in
 //! which the gauge was zeroed. For an absolute pressure the air is not looked at; pass 0.
+//!
+//! A reading is a value with the standard uncertainty (one sigma) of its instrument, and what follows from readings
+//! carries its own: the root of the sum of squares of what the instruments, the air and the property model contribute
+//! (JCGM 100:2008). The true value lies within twice that in about 95 of 100 cases.
 
-use crate::boundary::{Failure, known, number};
+use crate::boundary::{Answers, Column, Failure, given, known, member, number, record, rows, sized};
 use crate::error::ColdloopError;
-use coldloop::circuit::{Reading, subcooling, superheat};
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, kelvins};
-use coldloop::{Error, ErrorKind, Quantity};
+use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
+use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, subcooling, superheat};
+use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
+use coldloop::{Error, ErrorKind, GaugeClass, Quantity, Refrigerant, Thermometer};
 use core::mem::MaybeUninit;
 
-/// The pressure counts from vacuum.
-pub const COLDLOOP_DATUM_ABSOLUTE: u32 = 1;
-/// The pressure counts from the surrounding air.
-pub const COLDLOOP_DATUM_GAUGE: u32 = 2;
-
-/// How far the suction line is above the dew point of the low-side pressure; negative when it reads colder than vapour
-/// of that pressure can be.
+/// How far the suction line is above the dew point of the low-side pressure, K; negative when it reads colder than
+/// vapour of that pressure can be.
 ///
 /// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, MISSING_DATUM for one that is no datum,
 /// NOT_FINITE, OUT_OF_RANGE.
@@ -31,18 +31,12 @@ pub extern "C" fn coldloop_superheat(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     number(superheat_k, error, || {
-        let (pressure, air) = pressure(datum, pressure_pa, air_pa_abs)?;
-        Ok(superheat(
-            known(refrigerant)?,
-            exact(kelvins(suction_line_k)),
-            exact(pressure),
-            air,
-        )?
-        .value)
+        let given = (datum, pressure_pa, air_pa_abs);
+        Ok(line_and_pressure(superheat, refrigerant, suction_line_k, given)?)
     })
 }
 
-/// How far the liquid line is below the bubble point of the high-side pressure; negative when it carries bubbles or
+/// How far the liquid line is below the bubble point of the high-side pressure, K; negative when it carries bubbles or
 /// the high side holds a gas that does not condense. Errors as coldloop_superheat.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_subcooling(
@@ -55,12 +49,289 @@ pub extern "C" fn coldloop_subcooling(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     number(subcooling_k, error, || {
-        let (pressure, air) = pressure(datum, pressure_pa, air_pa_abs)?;
-        Ok(subcooling(known(refrigerant)?, exact(kelvins(liquid_line_k)), exact(pressure), air)?.value)
+        let given = (datum, pressure_pa, air_pa_abs);
+        Ok(line_and_pressure(subcooling, refrigerant, liquid_line_k, given)?)
     })
 }
 
-fn pressure(datum: u32, pa: f64, air_pa: f64) -> Result<(Pressure, Surroundings), Failure> {
+/// Superheats of `count` rows that share datum and air. Strides and failures as for coldloop_dew_pressures, errors as
+/// coldloop_superheat.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_superheats(
+    refrigerant: u32,
+    datum: u32,
+    air_pa_abs: f64,
+    count: usize,
+    suction_line_k: *const f64,
+    suction_line_stride: usize,
+    pressure_pa: *const f64,
+    pressure_stride: usize,
+    superheat_k: *mut f64,
+    superheat_stride: usize,
+    failed: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let columns = [(suction_line_k, suction_line_stride), (pressure_pa, pressure_stride)];
+    let columns = columns.map(|(at, stride)| Column { at, stride });
+    let output = Answers {
+        at: superheat_k,
+        stride: superheat_stride,
+    };
+    rows(count, columns, output, (failed, error), f64::NAN, |[line_k, pa]| {
+        line_and_pressure(superheat, refrigerant, line_k, (datum, pa, air_pa_abs))
+    })
+}
+
+/// Subcoolings of `count` rows that share datum and air. Strides and failures as for coldloop_dew_pressures, errors as
+/// coldloop_superheat.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_subcoolings(
+    refrigerant: u32,
+    datum: u32,
+    air_pa_abs: f64,
+    count: usize,
+    liquid_line_k: *const f64,
+    liquid_line_stride: usize,
+    pressure_pa: *const f64,
+    pressure_stride: usize,
+    subcooling_k: *mut f64,
+    subcooling_stride: usize,
+    failed: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let columns = [(liquid_line_k, liquid_line_stride), (pressure_pa, pressure_stride)];
+    let columns = columns.map(|(at, stride)| Column { at, stride });
+    let output = Answers {
+        at: subcooling_k,
+        stride: subcooling_stride,
+    };
+    rows(count, columns, output, (failed, error), f64::NAN, |[line_k, pa]| {
+        line_and_pressure(subcooling, refrigerant, line_k, (datum, pa, air_pa_abs))
+    })
+}
+
+/// Standard uncertainty of a gauge of a coldloop_gauge_class whose scale runs from `low_pa_gauge` to `high_pa_gauge`,
+/// where it shows `shown_pa_gauge`, Pa. Source: EN 837-1:1996, ASME B40.100; electronic gauges: common practice.
+///
+/// Errors: UNKNOWN_NAME for a number that is no coldloop_gauge_class, NOT_FINITE, OUT_OF_RANGE for a scale that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_gauge_uncertainty(
+    gauge_class: u32,
+    low_pa_gauge: f64,
+    high_pa_gauge: f64,
+    shown_pa_gauge: f64,
+    uncertainty_pa: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(uncertainty_pa, error, || {
+        let gauge = Gauge::new(member(gauge_class, GaugeClass::from_code)?, low_pa_gauge, high_pa_gauge)?;
+        let shown_pa = coldloop::range::GAUGE_PRESSURE.check(shown_pa_gauge)?;
+        Ok(Reading::pressure(GaugePressure::from_pa(shown_pa), gauge).standard_uncertainty)
+    })
+}
+
+/// Standard uncertainty of a coldloop_thermometer where it shows `temperature_k`, K. Source: IEC 60584-1:2013 for
+/// thermocouples, common practice for the others.
+///
+/// Errors: UNKNOWN_NAME for a number that is no coldloop_thermometer, NOT_FINITE, OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_thermometer_uncertainty(
+    thermometer: u32,
+    temperature_k: f64,
+    uncertainty_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(uncertainty_k, error, || {
+        let thermometer = member(thermometer, Thermometer::from_code)?;
+        let shown_k = coldloop::range::TEMPERATURE.check(temperature_k)?;
+        Ok(Reading::temperature(kelvins(shown_k), thermometer).standard_uncertainty)
+    })
+}
+
+/// A value and its standard uncertainty (one sigma), in the same unit; a NaN value was not read, or does not follow.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopEstimate {
+    /// The value.
+    pub value: f64,
+    /// Its standard uncertainty.
+    pub standard_uncertainty: f64,
+}
+
+/// What the instruments show, in SI; what was not read has a NaN value. Set `size` to sizeof(coldloop_readings).
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopReadings {
+    /// sizeof(coldloop_readings), so that the struct can grow.
+    pub size: usize,
+    /// Where both pressures count from: COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.
+    pub datum: u32,
+    /// The air in which the gauges were zeroed, Pa above vacuum; not looked at for absolute pressures.
+    pub air_pa_abs: f64,
+    /// Low side, Pa.
+    pub low_side: ColdloopEstimate,
+    /// High side, Pa.
+    pub high_side: ColdloopEstimate,
+    /// Air in front of the vehicle, K.
+    pub ambient: ColdloopEstimate,
+    /// Air at the centre vent, K.
+    pub vent: ColdloopEstimate,
+    /// Suction line at the compressor, K.
+    pub suction_line: ColdloopEstimate,
+    /// Discharge line at the compressor, K.
+    pub discharge_line: ColdloopEstimate,
+    /// Liquid line before the expansion device, or the condenser outlet, K.
+    pub liquid_line: ColdloopEstimate,
+}
+
+/// What follows from readings; a NaN value has no answer. Set `size` to sizeof(coldloop_derived).
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopDerived {
+    /// sizeof(coldloop_derived), so that the struct can grow.
+    pub size: usize,
+    /// Low-side pressure above vacuum, Pa.
+    pub low_side_pa_abs: ColdloopEstimate,
+    /// High-side pressure above vacuum, Pa.
+    pub high_side_pa_abs: ColdloopEstimate,
+    /// High side over low side, both above vacuum.
+    pub pressure_ratio: ColdloopEstimate,
+    /// Dew temperature of the low side, K: where evaporation ends.
+    pub low_dew_k: ColdloopEstimate,
+    /// Bubble temperature of the low side, K.
+    pub low_bubble_k: ColdloopEstimate,
+    /// Dew temperature of the high side, K: where condensation begins.
+    pub high_dew_k: ColdloopEstimate,
+    /// Bubble temperature of the high side, K.
+    pub high_bubble_k: ColdloopEstimate,
+    /// Suction line above low-side dew point, K.
+    pub superheat_k: ColdloopEstimate,
+    /// Liquid line below high-side bubble point, K.
+    pub subcooling_k: ColdloopEstimate,
+    /// Discharge line above high-side dew point, K.
+    pub discharge_superheat_k: ColdloopEstimate,
+    /// High-side dew point above the ambient air, K.
+    pub condensing_above_ambient_k: ColdloopEstimate,
+    /// Vent air above the low-side dew point, K.
+    pub vent_above_evaporating_k: ColdloopEstimate,
+    /// Heat taken up by each kilogram between liquid line and suction line, J/kg.
+    pub cooling_j_kg: ColdloopEstimate,
+    /// Work of a loss-free compressor over the work done, 0 to 1.
+    pub isentropic_efficiency: ColdloopEstimate,
+}
+
+const NOTHING: ColdloopEstimate = ColdloopEstimate {
+    value: f64::NAN,
+    standard_uncertainty: f64::NAN,
+};
+
+sized!(
+    ColdloopDerived,
+    Self {
+        size: 0,
+        low_side_pa_abs: NOTHING,
+        high_side_pa_abs: NOTHING,
+        pressure_ratio: NOTHING,
+        low_dew_k: NOTHING,
+        low_bubble_k: NOTHING,
+        high_dew_k: NOTHING,
+        high_bubble_k: NOTHING,
+        superheat_k: NOTHING,
+        subcooling_k: NOTHING,
+        discharge_superheat_k: NOTHING,
+        condensing_above_ambient_k: NOTHING,
+        vent_above_evaporating_k: NOTHING,
+        cooling_j_kg: NOTHING,
+        isentropic_efficiency: NOTHING,
+    }
+);
+
+/// All that follows from readings, each figure with its uncertainty.
+///
+/// Errors: those of coldloop_superheat for readings that cannot be; a figure for which a reading is missing, or that
+/// this refrigerant does not have there, is NaN and no error.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_derive(
+    refrigerant: u32,
+    readings: Option<&ColdloopReadings>,
+    derived: Option<&mut MaybeUninit<ColdloopDerived>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    record(derived, error, || {
+        let given = given(readings, |readings| readings.size)?;
+        let refrigerant = known(refrigerant)?;
+        let (low_side, air) = reading_of_pressure(given.datum, given.low_side, given.air_pa_abs)?;
+        let (high_side, _) = reading_of_pressure(given.datum, given.high_side, given.air_pa_abs)?;
+        let readings = Readings {
+            low_side,
+            high_side,
+            vent: temperature(given.vent),
+            suction_line: temperature(given.suction_line),
+            discharge_line: temperature(given.discharge_line),
+            liquid_line: temperature(given.liquid_line),
+            ..Readings::default()
+        };
+        let derived = Derived::new(refrigerant, &readings, air, temperature(given.ambient))?;
+        Ok(ColdloopDerived {
+            size: 0,
+            low_side_pa_abs: estimate(derived.low_side_pa),
+            high_side_pa_abs: estimate(derived.high_side_pa),
+            pressure_ratio: estimate(derived.pressure_ratio),
+            low_dew_k: estimate(derived.low_dew_k),
+            low_bubble_k: estimate(derived.low_bubble_k),
+            high_dew_k: estimate(derived.high_dew_k),
+            high_bubble_k: estimate(derived.high_bubble_k),
+            superheat_k: estimate(derived.superheat_k),
+            subcooling_k: estimate(derived.subcooling_k),
+            discharge_superheat_k: estimate(derived.discharge_superheat_k),
+            condensing_above_ambient_k: estimate(derived.condensing_above_ambient_k),
+            vent_above_evaporating_k: estimate(derived.vent_above_evaporating_k),
+            cooling_j_kg: estimate(derived.cooling_j_kg),
+            isentropic_efficiency: estimate(derived.isentropic_efficiency),
+        })
+    })
+}
+
+fn estimate(estimate: Option<Estimate>) -> ColdloopEstimate {
+    estimate.map_or(NOTHING, |estimate| ColdloopEstimate {
+        value: estimate.value,
+        standard_uncertainty: estimate.standard_uncertainty,
+    })
+}
+
+fn temperature(reading: ColdloopEstimate) -> Option<Reading<Temperature>> {
+    (!reading.value.is_nan()).then(|| Reading {
+        value: kelvins(reading.value),
+        standard_uncertainty: reading.standard_uncertainty,
+    })
+}
+
+fn reading_of_pressure(
+    datum: u32,
+    reading: ColdloopEstimate,
+    air_pa: f64,
+) -> Result<(Option<Reading<Pressure>>, Surroundings), Failure> {
+    let (value, air) = pressure(datum, reading.value, air_pa)?;
+    let reading = (!reading.value.is_nan()).then_some(Reading {
+        value,
+        standard_uncertainty: reading.standard_uncertainty,
+    });
+    Ok((reading, air))
+}
+
+type Difference = fn(Refrigerant, Reading<Temperature>, Reading<Pressure>, Surroundings) -> Result<Estimate, Error>;
+
+fn line_and_pressure(
+    difference: Difference,
+    refrigerant: u32,
+    line_k: f64,
+    (datum, pa, air_pa): (u32, f64, f64),
+) -> Result<f64, Error> {
+    let (pressure, air) = pressure(datum, pa, air_pa)?;
+    Ok(difference(known(refrigerant)?, exact(kelvins(line_k)), exact(pressure), air)?.value)
+}
+
+fn pressure(datum: u32, pa: f64, air_pa: f64) -> Result<(Pressure, Surroundings), Error> {
     match datum {
         COLDLOOP_DATUM_ABSOLUTE => Ok((
             Pressure::Absolute(AbsolutePressure::from_pa(pa)),
@@ -70,7 +341,7 @@ fn pressure(datum: u32, pa: f64, air_pa: f64) -> Result<(Pressure, Surroundings)
             let air = Surroundings::measured(AbsolutePressure::from_pa(air_pa))?;
             Ok((Pressure::Gauge(GaugePressure::from_pa(pa)), air))
         }
-        _ => Err(Error::of(ErrorKind::MissingDatum, Quantity::Name).into()),
+        _ => Err(Error::of(ErrorKind::MissingDatum, Quantity::Name)),
     }
 }
 

@@ -3,13 +3,13 @@
 //! A status is enough to branch on; coldloop_status_text gives its sentence. Who wants to tell a user what to change
 //! passes a coldloop_error and prints coldloop_error_message:
 //!
-//!     coldloop_error error = {sizeof error};
+//!     coldloop_error error = {.size = sizeof error};
 //!     char message[256];
 //!     if (coldloop_dew_pressure(COLDLOOP_REFRIGERANT_R134A, 500.0, &pressure_pa_abs, &error))
 //!         coldloop_error_message(&error, message, sizeof message);
 
 use crate::boundary::write_text;
-use crate::names::{ColdloopQuantity, ColdloopStatus};
+use crate::names::ColdloopStatus;
 use coldloop::{ErrorKind, Quantity};
 use core::ffi::{CStr, c_char};
 use core::mem::size_of;
@@ -110,10 +110,4 @@ pub extern "C" fn coldloop_error_message(error: Option<&ColdloopError>, buffer: 
         )
     });
     write_text(&message.unwrap_or_default(), buffer, capacity)
-}
-
-/// The id of a quantity, such as "temperature"; NULL for a number that is no coldloop_quantity.
-#[unsafe(no_mangle)]
-pub extern "C" fn coldloop_quantity_name(quantity: u32) -> *const c_char {
-    ColdloopQuantity::text(quantity).map_or(core::ptr::null(), CStr::as_ptr)
 }

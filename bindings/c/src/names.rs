@@ -192,6 +192,256 @@ impl ColdloopRefrigerant {
     }
 }
 
+/// Safety group of ANSI/ASHRAE Standard 34: toxicity A or B, flammability 1, 2L, 2 or 3.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopSafetyGroup {
+    /// Lower toxicity, no flame propagation.
+    A1 = 1,
+    /// Lower toxicity, lower flammability.
+    A2L = 2,
+    /// Lower toxicity, flammable.
+    A2 = 3,
+    /// Lower toxicity, higher flammability.
+    A3 = 4,
+}
+
+impl ColdloopSafetyGroup {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"A1"),
+            2 => Some(c"A2L"),
+            3 => Some(c"A2"),
+            4 => Some(c"A3"),
+            _ => None,
+        }
+    }
+}
+
+/// The phase of a state.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopPhase {
+    /// Liquid below the critical temperature.
+    Liquid = 1,
+    /// Vapour below the critical temperature.
+    Vapour = 2,
+    /// Liquid and vapour in equilibrium.
+    TwoPhase = 3,
+    /// Above the critical temperature.
+    Supercritical = 4,
+}
+
+impl ColdloopPhase {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"liquid"),
+            2 => Some(c"vapour"),
+            3 => Some(c"two-phase"),
+            4 => Some(c"supercritical"),
+            _ => None,
+        }
+    }
+}
+
+/// The state at which enthalpy and entropy are counted from; differences do not depend on it.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopReference {
+    /// Saturated liquid at 0 °C has 200 kJ/kg and 1 kJ/(kg K).
+    Iir = 1,
+    /// Saturated liquid at -40 °C has zero of both.
+    Ashrae = 2,
+    /// Saturated liquid at 101.325 kPa has zero of both.
+    NormalBoilingPoint = 3,
+}
+
+impl ColdloopReference {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"IIR"),
+            2 => Some(c"ASHRAE"),
+            3 => Some(c"NBP"),
+            _ => None,
+        }
+    }
+}
+
+/// The expansion device.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopExpansion {
+    /// Thermostatic expansion valve, with a receiver-drier.
+    Txv = 1,
+    /// Fixed orifice tube, with a suction accumulator.
+    OrificeTube = 2,
+}
+
+impl ColdloopExpansion {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"txv"),
+            2 => Some(c"orifice-tube"),
+            _ => None,
+        }
+    }
+}
+
+/// The kind of compressor and of its control.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopCompressor {
+    /// Fixed displacement, cycled by a clutch.
+    FixedClutch = 1,
+    /// Variable displacement, controlled by its own valve.
+    VariableInternal = 2,
+    /// Variable displacement, controlled by an electric valve.
+    VariableExternal = 3,
+    /// Motor-driven, controlled by speed; high voltage.
+    Electric = 4,
+}
+
+impl ColdloopCompressor {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"fixed-clutch"),
+            2 => Some(c"variable-internal"),
+            3 => Some(c"variable-external"),
+            4 => Some(c"electric"),
+            _ => None,
+        }
+    }
+}
+
+/// Where the cabin blower draws its air from.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopAirSource {
+    /// Outside air.
+    Fresh = 1,
+    /// Cabin air.
+    Recirculated = 2,
+}
+
+impl ColdloopAirSource {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"fresh"),
+            2 => Some(c"recirculated"),
+            _ => None,
+        }
+    }
+}
+
+/// How true a pressure gauge is, as its maker states it.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopGaugeClass {
+    /// EN 837-1 class 1.0: within 1 % of the span.
+    Class1 = 1,
+    /// EN 837-1 class 1.6: within 1.6 % of the span.
+    Class1p6 = 2,
+    /// EN 837-1 class 2.5: within 2.5 % of the span.
+    Class2p5 = 3,
+    /// ASME B40.100 grade A: within 1 % of the span in its middle half, 2 % outside.
+    GradeA = 4,
+    /// ASME B40.100 grade B: within 2 % of the span in its middle half, 3 % outside.
+    GradeB = 5,
+    /// Electronic manifold: within 0.5 % of the span.
+    Digital = 6,
+}
+
+impl ColdloopGaugeClass {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"class-1.0"),
+            2 => Some(c"class-1.6"),
+            3 => Some(c"class-2.5"),
+            4 => Some(c"grade-A"),
+            5 => Some(c"grade-B"),
+            6 => Some(c"digital"),
+            _ => None,
+        }
+    }
+}
+
+/// What measured a temperature.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopThermometer {
+    /// Thermocouple of type K, clamped to the line.
+    ClampThermocouple = 1,
+    /// Thermistor, clamped to the line.
+    ClampThermistor = 2,
+    /// Bimetal thermometer with a stem and a dial.
+    PocketDial = 3,
+    /// Electronic thermometer with a stem.
+    PocketDigital = 4,
+    /// Infrared thermometer on a dull dark spot of the line.
+    Infrared = 5,
+}
+
+impl ColdloopThermometer {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"clamp-thermocouple"),
+            2 => Some(c"clamp-thermistor"),
+            3 => Some(c"pocket-dial"),
+            4 => Some(c"pocket-digital"),
+            5 => Some(c"infrared"),
+            _ => None,
+        }
+    }
+}
+
 /// A state of the system that explains its readings; `no-fault` is one of them.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

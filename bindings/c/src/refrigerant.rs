@@ -1,36 +1,176 @@
 //! Refrigerants
 //!
-//! A refrigerant is a number from coldloop_refrigerant; text names it by its ANSI/ASHRAE Standard 34 designation.
+//! A refrigerant is a number from coldloop_refrigerant; text names it by its ANSI/ASHRAE Standard 34 designation, which
+//! may be written R-134a, R134a, r134a or 134a.
 
-use crate::boundary::{Failure, answer, text};
+use crate::boundary::{Page, known, page, record, sized};
 use crate::error::ColdloopError;
-use crate::names::{ColdloopRefrigerant, ColdloopStatus};
-use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
-use core::ffi::{CStr, c_char};
+use coldloop::fluid::{Facts, Sourced};
+use coldloop::{Refrigerant, saturation};
+use core::ffi::c_char;
 use core::mem::MaybeUninit;
+use serde_json::{Value, json};
 
-/// The designation of a refrigerant, such as "R-134a"; NULL for a number that is no coldloop_refrigerant.
+/// Writes at most `capacity` codes of refrigerants to `codes`, which may be NULL, and returns how many there are.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_refrigerant_name(refrigerant: u32) -> *const c_char {
-    ColdloopRefrigerant::text(refrigerant).map_or(core::ptr::null(), CStr::as_ptr)
+pub extern "C" fn coldloop_refrigerants(codes: *mut u32, capacity: usize) -> usize {
+    let all = Refrigerant::ALL;
+    if !codes.is_null() {
+        for (index, refrigerant) in all.iter().enumerate().take(capacity) {
+            // SAFETY: the header asks for `capacity` numbers there.
+            unsafe { codes.add(index).write_unaligned(refrigerant.code()) };
+        }
+    }
+    all.len()
 }
 
-/// The refrigerant of a designation, which may be written R-134a, R134a, r134a or 134a; 0 on failure.
-///
-/// Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+/// Limits and published figures of a refrigerant, in SI; what is not known is NaN or 0. Set `size` to
+/// sizeof(coldloop_facts).
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopFacts {
+    /// sizeof(coldloop_facts), so that the struct can grow.
+    pub size: usize,
+    /// A coldloop_safety_group; 0 where none is known.
+    pub safety_group: u32,
+    /// Whether `warming` is only an upper bound: 1 or 0.
+    pub warming_is_upper_bound: u32,
+    /// Molar mass, kg/mol.
+    pub molar_mass_kg_mol: f64,
+    /// Critical temperature of the equation of state, K: the upper end of the saturation line.
+    pub critical_temperature_k: f64,
+    /// Critical pressure of the equation of state, Pa.
+    pub critical_pressure_pa_abs: f64,
+    /// Critical density of the equation of state, kg/m3.
+    pub critical_density_kg_m3: f64,
+    /// The lowest temperature of the equation of state, K: the lower end of the saturation line.
+    pub lowest_temperature_k: f64,
+    /// The highest temperature of the equation of state, K.
+    pub highest_temperature_k: f64,
+    /// The highest pressure of the equation of state, Pa.
+    pub highest_pressure_pa_abs: f64,
+    /// The published uncertainty of the saturation pressure, relative.
+    pub saturation_uncertainty: f64,
+    /// The least that burns in air, by volume, 0 to 1; NaN for one that does not burn.
+    pub flammability_volume_fraction: f64,
+    /// The least that burns in air, kg/m3.
+    pub flammability_kg_m3: f64,
+    /// Ozone depletion potential, R-11 being 1.
+    pub ozone_depletion: f64,
+    /// Global warming potential over 100 years of the latest report, carbon dioxide being 1.
+    pub warming: f64,
+}
+
+const NAN: f64 = f64::NAN;
+
+sized!(
+    ColdloopFacts,
+    Self {
+        size: 0,
+        safety_group: 0,
+        warming_is_upper_bound: 0,
+        molar_mass_kg_mol: NAN,
+        critical_temperature_k: NAN,
+        critical_pressure_pa_abs: NAN,
+        critical_density_kg_m3: NAN,
+        lowest_temperature_k: NAN,
+        highest_temperature_k: NAN,
+        highest_pressure_pa_abs: NAN,
+        saturation_uncertainty: NAN,
+        flammability_volume_fraction: NAN,
+        flammability_kg_m3: NAN,
+        ozone_depletion: NAN,
+        warming: NAN,
+    }
+);
+
+/// The limits and published figures of a refrigerant. Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_refrigerant_from_name(
-    name: *const c_char,
-    refrigerant: Option<&mut MaybeUninit<u32>>,
+pub extern "C" fn coldloop_refrigerant_facts(
+    refrigerant: u32,
+    facts: Option<&mut MaybeUninit<ColdloopFacts>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let Some(refrigerant) = refrigerant else {
-        return answer(error, || Err(Failure::Door(ColdloopStatus::NullPointer)));
-    };
-    refrigerant.write(0);
-    answer(error, || {
-        let found = Refrigerant::from_id(text(name)?);
-        refrigerant.write(found.ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name))?.code());
-        Ok(())
+    record(facts, error, || {
+        let pure = saturation::of(known(refrigerant)?);
+        let (fluid, facts) = (pure.fluid, &pure.fluid.facts);
+        let flammability = facts.flammability_limit.map(|limit| limit.value);
+        let warming = facts.warming.last().map(|warming| warming.value);
+        Ok(ColdloopFacts {
+            size: 0,
+            safety_group: facts.safety_group.map_or(0, |group| group.value.code()),
+            warming_is_upper_bound: u32::from(warming.is_some_and(|warming| warming.is_upper_bound)),
+            molar_mass_kg_mol: fluid.equation.molar_mass,
+            critical_temperature_k: pure.critical_t_k,
+            critical_pressure_pa_abs: pure.critical_p_pa,
+            critical_density_kg_m3: pure.critical_rho_mol_m3 * fluid.equation.molar_mass,
+            lowest_temperature_k: fluid.lowest_t_k,
+            highest_temperature_k: fluid.highest_t_k,
+            highest_pressure_pa_abs: fluid.highest_p_pa,
+            saturation_uncertainty: facts.saturation_uncertainty.unwrap_or(NAN),
+            flammability_volume_fraction: flammability.and_then(|limit| limit.volume_fraction).unwrap_or(NAN),
+            flammability_kg_m3: flammability.and_then(|limit| limit.kg_m3).unwrap_or(NAN),
+            ozone_depletion: facts.ozone_depletion.map_or(NAN, |potential| potential.value),
+            warming: warming.map_or(NAN, |warming| warming.value),
+        })
     })
+}
+
+/// What is published of a refrigerant, with the source of each fact, as one JSON object: "name", "cas",
+/// "safety_group", "flammability_limit", "ozone_depletion", "warming" by report, "equation" with its DOI and stated
+/// uncertainty. What is not known is null. The text is written as coldloop_diagnose writes its answer.
+///
+/// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, with an empty text.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_refrigerant_sources(
+    refrigerant: u32,
+    sources_json: *mut c_char,
+    capacity: usize,
+    length: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let out = Page {
+        buffer: sources_json,
+        capacity,
+        length,
+    };
+    page(out, error, || Ok(Ok(sources(known(refrigerant)?.facts()))))
+}
+
+fn sources(facts: &Facts) -> String {
+    let warming: Vec<Value> = facts
+        .warming
+        .iter()
+        .map(|warming| {
+            json!({
+                "report": warming.value.report,
+                "value": warming.value.value,
+                "is_upper_bound": warming.value.is_upper_bound,
+                "source": warming.source,
+            })
+        })
+        .collect();
+    json!({
+        "name": facts.name,
+        "cas": facts.cas,
+        "safety_group": sourced(facts.safety_group, |group| json!(group.id())),
+        "flammability_limit": sourced(facts.flammability_limit, |limit| {
+            json!({ "volume_fraction": limit.volume_fraction, "kg_m3": limit.kg_m3 })
+        }),
+        "ozone_depletion": sourced(facts.ozone_depletion, |potential| json!(potential)),
+        "warming": warming,
+        "equation": {
+            "publication": facts.equation,
+            "doi": facts.equation_doi,
+            "uncertainty": facts.equation_uncertainty,
+        },
+    })
+    .to_string()
+}
+
+fn sourced<T>(fact: Option<Sourced<T>>, value: impl Fn(T) -> Value) -> Value {
+    fact.map_or(
+        Value::Null,
+        |fact| json!({ "value": value(fact.value), "source": fact.source }),
+    )
 }

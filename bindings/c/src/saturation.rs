@@ -3,9 +3,11 @@
 //! Bubble is where a liquid begins to boil, dew where a vapour begins to condense. For a pure refrigerant they are
 //! one line, for a blend they are two: superheat is measured from dew, subcooling from bubble.
 
-use crate::boundary::{Failure, answer, known, map, number};
+use crate::boundary::{Answers, Column, blocks, known, member, number, record, sized};
 use crate::error::ColdloopError;
-use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
+use coldloop::Reference;
+use coldloop::saturation::{self, bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
+use coldloop::saturation::{bubble_pressures_pa, bubble_temperatures_k, dew_pressures_pa, dew_temperatures_k};
 use core::mem::MaybeUninit;
 
 /// Pressure at which the liquid begins to boil, from the lowest temperature of the equation of state to the critical
@@ -64,11 +66,112 @@ pub extern "C" fn coldloop_dew_temperature(
     })
 }
 
-/// Dew pressures of `count` temperatures that stand `temperature_stride` bytes apart, written `pressure_stride` bytes
-/// apart; sizeof(double) for plain arrays, the size of a struct for one of its fields. The arrays may be the same.
+/// Slope dp/dT of the saturation line, Pa/K. Range and errors as coldloop_bubble_pressure.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_saturation_slope(
+    refrigerant: u32,
+    temperature_k: f64,
+    slope_pa_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(slope_pa_k, error, || {
+        Ok(saturation::slope_pa_k(known(refrigerant)?, temperature_k)?)
+    })
+}
+
+/// Heat that boils a kilogram of liquid into vapour, J/kg. Range and errors as coldloop_bubble_pressure.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_latent_heat(
+    refrigerant: u32,
+    temperature_k: f64,
+    latent_heat_j_kg: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(latent_heat_j_kg, error, || {
+        Ok(saturation::latent_heat_j_kg(known(refrigerant)?, temperature_k)?)
+    })
+}
+
+/// Both sides of the saturation line at one temperature, in SI. Set `size` to sizeof(coldloop_saturation).
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopSaturation {
+    /// sizeof(coldloop_saturation), so that the struct can grow.
+    pub size: usize,
+    /// Temperature, K.
+    pub temperature_k: f64,
+    /// Pressure above vacuum, Pa.
+    pub pressure_pa_abs: f64,
+    /// Density of the liquid, kg/m3.
+    pub liquid_density_kg_m3: f64,
+    /// Density of the vapour, kg/m3.
+    pub vapour_density_kg_m3: f64,
+    /// Specific enthalpy of the liquid, J/kg, from the reference state.
+    pub liquid_enthalpy_j_kg: f64,
+    /// Specific enthalpy of the vapour, J/kg, from the reference state.
+    pub vapour_enthalpy_j_kg: f64,
+    /// Specific entropy of the liquid, J/(kg K), from the reference state.
+    pub liquid_entropy_j_kg_k: f64,
+    /// Specific entropy of the vapour, J/(kg K), from the reference state.
+    pub vapour_entropy_j_kg_k: f64,
+}
+
+const NAN: f64 = f64::NAN;
+
+sized!(
+    ColdloopSaturation,
+    Self {
+        size: 0,
+        temperature_k: NAN,
+        pressure_pa_abs: NAN,
+        liquid_density_kg_m3: NAN,
+        vapour_density_kg_m3: NAN,
+        liquid_enthalpy_j_kg: NAN,
+        vapour_enthalpy_j_kg: NAN,
+        liquid_entropy_j_kg_k: NAN,
+        vapour_entropy_j_kg_k: NAN,
+    }
+);
+
+/// Densities, enthalpies and entropies of the boiling liquid and of the vapour over it, at one temperature.
 ///
-/// An element without an answer becomes NaN and the rest are computed all the same; `failed` (may be NULL) receives
-/// how many there were, and status and `error` are those of the first. Errors as coldloop_bubble_pressure.
+/// `reference` is a coldloop_reference: where enthalpy and entropy count from.
+///
+/// Errors: those of coldloop_bubble_pressure; UNKNOWN_NAME also for a number that is no coldloop_reference; NOT_AVAILABLE
+/// when the refrigerant has no such reference state.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_saturated(
+    refrigerant: u32,
+    reference: u32,
+    temperature_k: f64,
+    saturation: Option<&mut MaybeUninit<ColdloopSaturation>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    record(saturation, error, || {
+        let reference = member(reference, Reference::from_code)?;
+        let pure = saturation::of(known(refrigerant)?);
+        let liquid = pure.state_tq(temperature_k, 0.0, reference)?;
+        let vapour = pure.state_tq(temperature_k, 1.0, reference)?;
+        Ok(ColdloopSaturation {
+            size: 0,
+            temperature_k,
+            pressure_pa_abs: liquid.p_pa,
+            liquid_density_kg_m3: liquid.rho_kg_m3,
+            vapour_density_kg_m3: vapour.rho_kg_m3,
+            liquid_enthalpy_j_kg: liquid.h_j_kg,
+            vapour_enthalpy_j_kg: vapour.h_j_kg,
+            liquid_entropy_j_kg_k: liquid.s_j_kg_k,
+            vapour_entropy_j_kg_k: vapour.s_j_kg_k,
+        })
+    })
+}
+
+/// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure; the temperatures stand `temperature_stride` bytes apart, the pressures
+/// `pressure_stride` bytes; sizeof(double) for plain arrays, the size of a struct for one of its fields, 0 for one number that serves
+/// every row. The arrays may be the same.
+///
+/// A row without an answer becomes NaN and the rest are computed all the same; `failed` (may be NULL) receives how many
+/// there were, and status and `error` are those of the first. Errors as coldloop_bubble_pressure.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_dew_pressures(
     refrigerant: u32,
@@ -80,14 +183,82 @@ pub extern "C" fn coldloop_dew_pressures(
     failed: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    answer(error, || {
-        let (input, output) = ((temperature_k, temperature_stride), (pressure_pa_abs, pressure_stride));
-        let refrigerant = known(refrigerant);
-        let each = |t_k| refrigerant.and_then(|refrigerant| dew_pressure_pa(refrigerant, t_k));
-        let (failures, first) = map(input, output, count, each)?;
-        if let Some(failed) = failed {
-            failed.write(failures);
-        }
-        first.map_or(Ok(()), |error| Err(Failure::Library(error)))
-    })
+    let input = Column {
+        at: temperature_k,
+        stride: temperature_stride,
+    };
+    let output = Answers {
+        at: pressure_pa_abs,
+        stride: pressure_stride,
+    };
+    blocks(dew_pressures_pa, refrigerant, count, (input, output), (failed, error))
+}
+
+/// Bubble pressures of `count` temperatures. Strides and failures as for coldloop_dew_pressures.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_bubble_pressures(
+    refrigerant: u32,
+    count: usize,
+    temperature_k: *const f64,
+    temperature_stride: usize,
+    pressure_pa_abs: *mut f64,
+    pressure_stride: usize,
+    failed: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let input = Column {
+        at: temperature_k,
+        stride: temperature_stride,
+    };
+    let output = Answers {
+        at: pressure_pa_abs,
+        stride: pressure_stride,
+    };
+    blocks(bubble_pressures_pa, refrigerant, count, (input, output), (failed, error))
+}
+
+/// Dew temperatures of `count` pressures. Strides and failures as for coldloop_dew_pressures.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_dew_temperatures(
+    refrigerant: u32,
+    count: usize,
+    pressure_pa_abs: *const f64,
+    pressure_stride: usize,
+    temperature_k: *mut f64,
+    temperature_stride: usize,
+    failed: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let input = Column {
+        at: pressure_pa_abs,
+        stride: pressure_stride,
+    };
+    let output = Answers {
+        at: temperature_k,
+        stride: temperature_stride,
+    };
+    blocks(dew_temperatures_k, refrigerant, count, (input, output), (failed, error))
+}
+
+/// Bubble temperatures of `count` pressures. Strides and failures as for coldloop_dew_pressures.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_bubble_temperatures(
+    refrigerant: u32,
+    count: usize,
+    pressure_pa_abs: *const f64,
+    pressure_stride: usize,
+    temperature_k: *mut f64,
+    temperature_stride: usize,
+    failed: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let input = Column {
+        at: pressure_pa_abs,
+        stride: pressure_stride,
+    };
+    let output = Answers {
+        at: temperature_k,
+        stride: temperature_stride,
+    };
+    blocks(bubble_temperatures_k, refrigerant, count, (input, output), (failed, error))
 }

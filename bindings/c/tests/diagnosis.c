@@ -23,6 +23,16 @@ static void a_verdict_comes_back_as_json(void)
     CHECK(strstr(answer, "worn-compressor") != NULL);
 }
 
+static void the_report_for_people_says_the_same(void)
+{
+    size_t length = 0;
+    CHECK(coldloop_report(worn, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(length == strlen(answer) && strstr(answer, "VERDICT") != NULL && strstr(answer, "worn compressor") != NULL);
+    CHECK(strstr(answer, "psi") != NULL); /* in the units in which the readings were written */
+    CHECK(coldloop_report("{}", answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_MISSING);
+    CHECK(strstr(answer, "\"refused\"") != NULL);
+}
+
 static void a_refusal_says_what_to_write(void)
 {
     size_t length = 0;
@@ -90,6 +100,7 @@ static void mangled_text_does_no_harm(void)
 int main(void)
 {
     a_verdict_comes_back_as_json();
+    the_report_for_people_says_the_same();
     a_refusal_says_what_to_write();
     a_short_buffer_is_told_the_length();
     what_is_no_text_leaves_no_answer();

@@ -6,7 +6,21 @@ use std::fs;
 use std::path::Path;
 
 /// The vocabularies that C callers pass or receive as numbers.
-const EXPORTED: [&str; 5] = ["Quantity", "Refrigerant", "Fault", "VerdictKind", "ErrorKind"];
+const EXPORTED: [&str; 13] = [
+    "Quantity",
+    "Refrigerant",
+    "SafetyGroup",
+    "Phase",
+    "Reference",
+    "Expansion",
+    "Compressor",
+    "AirSource",
+    "GaugeClass",
+    "Thermometer",
+    "Fault",
+    "VerdictKind",
+    "ErrorKind",
+];
 
 /// Status codes that only the C door has: 0, and failures that Rust's types rule out.
 const STATUS: [(u32, &str, &str); 5] = [
@@ -26,22 +40,30 @@ const STATUS: [(u32, &str, &str); 5] = [
 ];
 
 /// The chapters of the header in reading order: files in `bindings/c/src`.
-const CHAPTERS: [&str; 8] = [
+const CHAPTERS: [&str; 13] = [
     "names",
     "version",
     "error",
     "refrigerant",
     "saturation",
+    "state",
     "air",
+    "moist_air",
     "circuit",
+    "expected",
     "diagnosis",
+    "units",
+    "vocabulary",
 ];
 
 /// Writes `bindings/c/src/names.rs` and `bindings/c/coldloop.h`.
 pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output) -> Result<(), String> {
     let exported = exported(vocabularies)?;
-    out.rust("bindings/c/src/names.rs", &names(&exported))?;
-    out.text("bindings/c/coldloop.h", &header(root, &exported)?)
+    let generated = [("names", names(&exported)), ("vocabulary", functions(&exported))];
+    for (chapter, source) in &generated {
+        out.rust(&format!("bindings/c/src/{chapter}.rs"), source)?;
+    }
+    out.text("bindings/c/coldloop.h", &header(root, &exported, &generated)?)
 }
 
 fn exported(vocabularies: &[Vocabulary]) -> Result<Vec<&Vocabulary>, String> {
@@ -117,28 +139,75 @@ fn version() -> String {
     format!("{parts}\n/// All three with dots between them.\npub(crate) const VERSION: &CStr = c{version:?};\n\n")
 }
 
-fn header(root: &Path, exported: &[&Vocabulary]) -> Result<String, String> {
+/// Two functions for every vocabulary but the statuses: from the number to the id, and back.
+fn functions(exported: &[&Vocabulary]) -> String {
+    let mut source = String::from(
+        "//! Names of the numbers\n//!\n\
+         //! Each vocabulary of this header has its ids, which are those of readings files and answers. Back from an id,\n\
+         //! case does not matter.\n//!\n\
+         //! Generated from tables/names.toml.\n\n\
+         use crate::boundary::{code, named, text};\nuse crate::error::ColdloopError;\nuse crate::names as n;\n\
+         use core::ffi::{CStr, c_char};\nuse core::mem::MaybeUninit;\n\n",
+    );
+    for vocabulary in exported.iter().filter(|v| v.name != "ErrorKind") {
+        let (enumeration, member) = (c_name(vocabulary), &vocabulary.name);
+        let name = snake(enumeration.trim_start_matches("Coldloop"));
+        let example = vocabulary.entries.first().map_or("", |entry| entry.id.as_str());
+        source += &format!(
+            "/// The id of a coldloop_{name}, such as \"{example}\"; NULL for a number that is none.\n\
+             #[unsafe(no_mangle)]\npub extern \"C\" fn coldloop_{name}_name({name}: u32) -> *const c_char {{\n\
+             n::{enumeration}::text({name}).map_or(core::ptr::null(), CStr::as_ptr)\n}}\n\n\
+             /// The coldloop_{name} of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.\n\
+             #[unsafe(no_mangle)]\npub extern \"C\" fn coldloop_{name}_from_name(name: *const c_char, \
+             {name}: Option<&mut MaybeUninit<u32>>, error: Option<&mut ColdloopError>) -> u32 {{\n\
+             code({name}, error, || Ok(named(coldloop::{member}::from_id(text(name)?))?.code()))\n}}\n\n"
+        );
+    }
+    source
+}
+
+/// `SafetyGroup` as `safety_group`.
+fn snake(name: &str) -> String {
+    let mut snake = String::new();
+    for letter in name.chars() {
+        if letter.is_uppercase() && !snake.is_empty() {
+            snake.push('_');
+        }
+        snake.extend(letter.to_lowercase());
+    }
+    snake
+}
+
+/// The header of the chapters; those that were just generated are not on disk yet.
+fn header(root: &Path, exported: &[&Vocabulary], generated: &[(&str, String)]) -> Result<String, String> {
     let folder = root.join("bindings/c");
+    let scratch = root.join("target/tables-compile");
+    fs::create_dir_all(&scratch).map_err(|e| format!("{}: {e}", scratch.display()))?;
     let mut config = cbindgen::Config::from_file(folder.join("cbindgen.toml"))?;
     for vocabulary in exported {
-        config.export.include.push(c_name(vocabulary));
+        let name = c_name(vocabulary);
+        let renamed = format!("coldloop_{}", snake(name.trim_start_matches("Coldloop")));
+        config.export.rename.insert(name.clone(), renamed);
+        config.export.include.push(name);
     }
     let mut builder = cbindgen::Builder::new().with_config(config);
+    let mut sources = Vec::new();
     for chapter in CHAPTERS {
-        builder = builder.with_src(folder.join(format!("src/{chapter}.rs")));
+        let mut path = folder.join(format!("src/{chapter}.rs"));
+        if let Some((_, source)) = generated.iter().find(|(name, _)| *name == chapter) {
+            path = scratch.join(format!("{chapter}.rs"));
+            fs::write(&path, source).map_err(|e| format!("{}: {e}", path.display()))?;
+        }
+        sources.push(fs::read_to_string(&path).map_err(|e| format!("{chapter}: {e}"))?);
+        builder = builder.with_src(path);
     }
     let mut written = Vec::new();
     builder
         .generate()
         .map_err(|e| format!("coldloop.h: {e}"))?
         .write(&mut written);
-    let mut text = String::from_utf8(written).map_err(|e| format!("coldloop.h: {e}"))?;
-    for chapter in CHAPTERS {
-        let source =
-            fs::read_to_string(folder.join(format!("src/{chapter}.rs"))).map_err(|e| format!("{chapter}: {e}"))?;
-        text = headed(&text, &source)?;
-    }
-    Ok(text)
+    let text = String::from_utf8(written).map_err(|e| format!("coldloop.h: {e}"))?;
+    sources.iter().try_fold(text, |text, source| headed(&text, source))
 }
 
 /// The header with the `//!` lines of a source file set above its first function, as the heading of a chapter.

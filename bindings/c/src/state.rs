@@ -1,0 +1,327 @@
+//! States
+//!
+//! Two figures fix the state of a refrigerant, and each pair has its function: temperature and pressure, pressure and
+//! enthalpy, and so on. A state always tells its phase. Enthalpy and entropy mean nothing without the state from which
+//! they count: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
+//!
+//!     coldloop_state suction = {.size = sizeof suction};
+//!     if (coldloop_state_tp(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
+//!         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
+//!
+//! All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
+//! infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
+//! OUT_OF_RANGE, and a reference state that the refrigerant does not have with NOT_AVAILABLE.
+
+use crate::boundary::{Answers, Column, Failure, Record, known, member, record, rows, sized};
+use crate::error::ColdloopError;
+use crate::names::ColdloopStatus;
+use coldloop::saturation::{self, Pure, State};
+use coldloop::{Error, ErrorKind, Quantity, Reference};
+use core::mem::{MaybeUninit, size_of};
+
+/// Temperature (K) and absolute pressure (Pa).
+pub const COLDLOOP_PAIR_TP: u32 = 1;
+/// Temperature (K) and molar density (mol/m3).
+pub const COLDLOOP_PAIR_TD: u32 = 2;
+/// Temperature (K) and quality (0 liquid, 1 vapour).
+pub const COLDLOOP_PAIR_TQ: u32 = 3;
+/// Absolute pressure (Pa) and quality (0 liquid, 1 vapour).
+pub const COLDLOOP_PAIR_PQ: u32 = 4;
+/// Absolute pressure (Pa) and enthalpy (J/kg).
+pub const COLDLOOP_PAIR_PH: u32 = 5;
+/// Absolute pressure (Pa) and entropy (J/(kg K)).
+pub const COLDLOOP_PAIR_PS: u32 = 6;
+/// Enthalpy (J/kg) and entropy (J/(kg K)).
+pub const COLDLOOP_PAIR_HS: u32 = 7;
+
+/// A state in SI. Set `size` to sizeof(coldloop_state) before the call.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopState {
+    /// sizeof(coldloop_state), so that the struct can grow.
+    pub size: usize,
+    /// A coldloop_phase; 0 where there is no state.
+    pub phase: u32,
+    /// Mass fraction of vapour; NaN outside the two phases.
+    pub quality: f64,
+    /// Temperature, K.
+    pub temperature_k: f64,
+    /// Pressure above vacuum, Pa.
+    pub pressure_pa_abs: f64,
+    /// Molar density, mol/m3.
+    pub density_mol_m3: f64,
+    /// Density, kg/m3.
+    pub density_kg_m3: f64,
+    /// Specific enthalpy, J/kg, from the reference state.
+    pub enthalpy_j_kg: f64,
+    /// Specific entropy, J/(kg K), from the reference state.
+    pub entropy_j_kg_k: f64,
+    /// Specific internal energy, J/kg, from the reference state.
+    pub internal_energy_j_kg: f64,
+    /// Specific heat at constant volume, J/(kg K); NaN in two phases, as all that follow.
+    pub cv_j_kg_k: f64,
+    /// Specific heat at constant pressure, J/(kg K).
+    pub cp_j_kg_k: f64,
+    /// Speed of sound, m/s.
+    pub speed_of_sound_m_s: f64,
+    /// (dT/dp) at constant enthalpy, K/Pa.
+    pub joule_thomson_k_pa: f64,
+    /// (dp/dT) at constant density, Pa/K.
+    pub dp_dt_pa_k: f64,
+    /// (dp/drho) at constant temperature, J/mol.
+    pub dp_drho_j_mol: f64,
+    /// Isothermal compressibility, 1/Pa.
+    pub isothermal_compressibility_1_pa: f64,
+    /// Isobaric expansion, 1/K.
+    pub isobaric_expansion_1_k: f64,
+}
+
+const NAN: f64 = f64::NAN;
+
+sized!(
+    ColdloopState,
+    Self {
+        size: 0,
+        phase: 0,
+        quality: NAN,
+        temperature_k: NAN,
+        pressure_pa_abs: NAN,
+        density_mol_m3: NAN,
+        density_kg_m3: NAN,
+        enthalpy_j_kg: NAN,
+        entropy_j_kg_k: NAN,
+        internal_energy_j_kg: NAN,
+        cv_j_kg_k: NAN,
+        cp_j_kg_k: NAN,
+        speed_of_sound_m_s: NAN,
+        joule_thomson_k_pa: NAN,
+        dp_dt_pa_k: NAN,
+        dp_drho_j_mol: NAN,
+        isothermal_compressibility_1_pa: NAN,
+        isobaric_expansion_1_k: NAN,
+    }
+);
+
+impl From<State> for ColdloopState {
+    fn from(state: State) -> Self {
+        let blank = Self {
+            phase: state.phase.code(),
+            quality: state.quality.unwrap_or(NAN),
+            temperature_k: state.t_k,
+            pressure_pa_abs: state.p_pa,
+            density_mol_m3: state.rho_mol_m3,
+            density_kg_m3: state.rho_kg_m3,
+            enthalpy_j_kg: state.h_j_kg,
+            entropy_j_kg_k: state.s_j_kg_k,
+            internal_energy_j_kg: state.u_j_kg(),
+            ..Self::BLANK
+        };
+        state.response.map_or(blank, |response| Self {
+            cv_j_kg_k: response.cv_j_kg_k,
+            cp_j_kg_k: response.cp_j_kg_k,
+            speed_of_sound_m_s: response.w_m_s,
+            joule_thomson_k_pa: response.joule_thomson_k_pa,
+            dp_dt_pa_k: response.dp_dt_pa_k,
+            dp_drho_j_mol: response.dp_drho_j_mol,
+            isothermal_compressibility_1_pa: response.isothermal_compressibility_1_pa,
+            isobaric_expansion_1_k: response.isobaric_expansion_1_k,
+            ..blank
+        })
+    }
+}
+
+/// A function of the library from two figures to a state.
+type Pair = fn(&Pure, f64, f64, Reference) -> Result<State, Error>;
+
+fn one(
+    pair: Pair,
+    (refrigerant, reference): (u32, u32),
+    (first, second): (f64, f64),
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    record(state, error, || {
+        let reference = member(reference, Reference::from_code)?;
+        Ok(pair(saturation::of(known(refrigerant)?), first, second, reference)?.into())
+    })
+}
+
+/// The state at a temperature and pressure.
+///
+/// Errors: those above, and TWO_PHASE on the saturation line, where the two do not fix a state.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_state_tp(
+    refrigerant: u32,
+    reference: u32,
+    temperature_k: f64,
+    pressure_pa_abs: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (temperature_k, pressure_pa_abs);
+    one(Pure::state_tp, (refrigerant, reference), figures, state, error)
+}
+
+/// The state at a temperature and a molar density, mol/m3.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_state_td(
+    refrigerant: u32,
+    reference: u32,
+    temperature_k: f64,
+    density_mol_m3: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (temperature_k, density_mol_m3);
+    one(Pure::state_t_rho, (refrigerant, reference), figures, state, error)
+}
+
+/// The state on the saturation line at a temperature and a quality, 0 (liquid) to 1 (vapour).
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_state_tq(
+    refrigerant: u32,
+    reference: u32,
+    temperature_k: f64,
+    quality: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (temperature_k, quality);
+    one(Pure::state_tq, (refrigerant, reference), figures, state, error)
+}
+
+/// The state on the saturation line at a pressure and a quality, 0 (liquid) to 1 (vapour).
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_state_pq(
+    refrigerant: u32,
+    reference: u32,
+    pressure_pa_abs: f64,
+    quality: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (pressure_pa_abs, quality);
+    one(Pure::state_pq, (refrigerant, reference), figures, state, error)
+}
+
+/// The state at a pressure and a specific enthalpy, J/kg.
+///
+/// Errors: those above, and NO_CONVERGENCE with the relative residual as its value.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_state_ph(
+    refrigerant: u32,
+    reference: u32,
+    pressure_pa_abs: f64,
+    enthalpy_j_kg: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (pressure_pa_abs, enthalpy_j_kg);
+    one(Pure::state_ph, (refrigerant, reference), figures, state, error)
+}
+
+/// The state at a pressure and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_state_ps(
+    refrigerant: u32,
+    reference: u32,
+    pressure_pa_abs: f64,
+    entropy_j_kg_k: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (pressure_pa_abs, entropy_j_kg_k);
+    one(Pure::state_ps, (refrigerant, reference), figures, state, error)
+}
+
+/// The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_state_hs(
+    refrigerant: u32,
+    reference: u32,
+    enthalpy_j_kg: f64,
+    entropy_j_kg_k: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (enthalpy_j_kg, entropy_j_kg_k);
+    one(Pure::state_hs, (refrigerant, reference), figures, state, error)
+}
+
+/// States of `count` rows; `pair` is one of COLDLOOP_PAIR_TP to COLDLOOP_PAIR_HS and says what the two columns are.
+///
+/// The strides are as for coldloop_dew_pressures. The `size` of the first state has to be set and counts for all. A row
+/// without an answer has phase 0 and NaN figures, and the rest are computed all the same; `failed` (may be NULL)
+/// receives how many there were, and status and `error` are those of the first.
+///
+/// Errors: UNKNOWN_NAME also for a number that is no pair, else those of the function of the pair.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_states(
+    refrigerant: u32,
+    reference: u32,
+    pair: u32,
+    count: usize,
+    first: *const f64,
+    first_stride: usize,
+    second: *const f64,
+    second_stride: usize,
+    states: *mut ColdloopState,
+    states_stride: usize,
+    failed: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let mut size = size_of::<ColdloopState>();
+    if count > 0 && !states.is_null() {
+        // SAFETY: the header asks for `count` states there, the size of the first set.
+        size = unsafe { states.cast::<usize>().read_unaligned() };
+    }
+    if size < size_of::<ColdloopState>() {
+        if let Some(failed) = failed {
+            failed.write(0);
+        }
+        return crate::boundary::answer(error, || Err(Failure::Door(ColdloopStatus::StructSize)));
+    }
+    let columns = [
+        Column {
+            at: first,
+            stride: first_stride,
+        },
+        Column {
+            at: second,
+            stride: second_stride,
+        },
+    ];
+    let output = Answers {
+        at: states,
+        stride: states_stride,
+    };
+    let blank = ColdloopState::BLANK.sized(size);
+    let given = || -> Result<(Pair, &'static Pure, Reference), Error> {
+        let pair = pair_of(pair)?;
+        let reference = member(reference, Reference::from_code)?;
+        Ok((pair, saturation::of(known(refrigerant)?), reference))
+    };
+    let given = given();
+    rows(count, columns, output, (failed, error), blank, |[first, second]| {
+        let (pair, pure, reference) = given?;
+        Ok(ColdloopState::from(pair(pure, first, second, reference)?).sized(size))
+    })
+}
+
+fn pair_of(pair: u32) -> Result<Pair, Error> {
+    Ok(match pair {
+        COLDLOOP_PAIR_TP => Pure::state_tp,
+        COLDLOOP_PAIR_TD => Pure::state_t_rho,
+        COLDLOOP_PAIR_TQ => Pure::state_tq,
+        COLDLOOP_PAIR_PQ => Pure::state_pq,
+        COLDLOOP_PAIR_PH => Pure::state_ph,
+        COLDLOOP_PAIR_PS => Pure::state_ps,
+        COLDLOOP_PAIR_HS => Pure::state_hs,
+        _ => {
+            return Err(Error {
+                value: f64::from(pair),
+                ..Error::of(ErrorKind::UnknownName, Quantity::Name)
+            });
+        }
+    })
+}

@@ -1,0 +1,232 @@
+//! Names of the numbers
+//!
+//! Each vocabulary of this header has its ids, which are those of readings files and answers. Back from an id,
+//! case does not matter.
+//!
+//! Generated from tables/names.toml.
+
+use crate::boundary::{code, named, text};
+use crate::error::ColdloopError;
+use crate::names as n;
+use core::ffi::{CStr, c_char};
+use core::mem::MaybeUninit;
+
+/// The id of a coldloop_quantity, such as "temperature"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_quantity_name(quantity: u32) -> *const c_char {
+    n::ColdloopQuantity::text(quantity).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_quantity of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_quantity_from_name(
+    name: *const c_char,
+    quantity: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(quantity, error, || {
+        Ok(named(coldloop::Quantity::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_refrigerant, such as "R-134a"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_refrigerant_name(refrigerant: u32) -> *const c_char {
+    n::ColdloopRefrigerant::text(refrigerant).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_refrigerant of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_refrigerant_from_name(
+    name: *const c_char,
+    refrigerant: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(refrigerant, error, || {
+        Ok(named(coldloop::Refrigerant::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_safety_group, such as "A1"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_safety_group_name(safety_group: u32) -> *const c_char {
+    n::ColdloopSafetyGroup::text(safety_group).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_safety_group of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_safety_group_from_name(
+    name: *const c_char,
+    safety_group: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(safety_group, error, || {
+        Ok(named(coldloop::SafetyGroup::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_phase, such as "liquid"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_phase_name(phase: u32) -> *const c_char {
+    n::ColdloopPhase::text(phase).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_phase_from_name(
+    name: *const c_char,
+    phase: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(
+        phase,
+        error,
+        || Ok(named(coldloop::Phase::from_id(text(name)?))?.code()),
+    )
+}
+
+/// The id of a coldloop_reference, such as "IIR"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_reference_name(reference: u32) -> *const c_char {
+    n::ColdloopReference::text(reference).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_reference of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_reference_from_name(
+    name: *const c_char,
+    reference: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(reference, error, || {
+        Ok(named(coldloop::Reference::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_expansion, such as "txv"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_expansion_name(expansion: u32) -> *const c_char {
+    n::ColdloopExpansion::text(expansion).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_expansion of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_expansion_from_name(
+    name: *const c_char,
+    expansion: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(expansion, error, || {
+        Ok(named(coldloop::Expansion::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_compressor, such as "fixed-clutch"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_compressor_name(compressor: u32) -> *const c_char {
+    n::ColdloopCompressor::text(compressor).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_compressor of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_compressor_from_name(
+    name: *const c_char,
+    compressor: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(compressor, error, || {
+        Ok(named(coldloop::Compressor::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_air_source, such as "fresh"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_air_source_name(air_source: u32) -> *const c_char {
+    n::ColdloopAirSource::text(air_source).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_air_source of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_air_source_from_name(
+    name: *const c_char,
+    air_source: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(air_source, error, || {
+        Ok(named(coldloop::AirSource::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_gauge_class, such as "class-1.0"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_gauge_class_name(gauge_class: u32) -> *const c_char {
+    n::ColdloopGaugeClass::text(gauge_class).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_gauge_class of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_gauge_class_from_name(
+    name: *const c_char,
+    gauge_class: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(gauge_class, error, || {
+        Ok(named(coldloop::GaugeClass::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_thermometer, such as "clamp-thermocouple"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_thermometer_name(thermometer: u32) -> *const c_char {
+    n::ColdloopThermometer::text(thermometer).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_thermometer of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_thermometer_from_name(
+    name: *const c_char,
+    thermometer: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(thermometer, error, || {
+        Ok(named(coldloop::Thermometer::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_fault, such as "no-fault"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_fault_name(fault: u32) -> *const c_char {
+    n::ColdloopFault::text(fault).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_fault of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_fault_from_name(
+    name: *const c_char,
+    fault: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(
+        fault,
+        error,
+        || Ok(named(coldloop::Fault::from_id(text(name)?))?.code()),
+    )
+}
+
+/// The id of a coldloop_verdict, such as "healthy"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_verdict_name(verdict: u32) -> *const c_char {
+    n::ColdloopVerdict::text(verdict).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_verdict of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_verdict_from_name(
+    name: *const c_char,
+    verdict: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(verdict, error, || {
+        Ok(named(coldloop::VerdictKind::from_id(text(name)?))?.code())
+    })
+}
