@@ -16,8 +16,24 @@
  *   with COLDLOOP_STATUS_NULL_POINTER. Text is UTF-8 and ends with a zero byte. What the library returns as
  *   const char * is constant and is never freed.
  *
+ *   A struct starts with its size. Set it to sizeof before the call: a struct may grow in a later version, and so each
+ *   side knows what the other has. On failure its figures are NaN and its codes 0.
+ *
+ *   Array forms take a stride in bytes for every column, so that columns of plain arrays and fields of structs are
+ *   served alike. They answer every row with the bits of the single call, whatever becomes of the other rows.
+ *
  *   The library holds no state, allocates nothing that outlives a call, takes no locks: every function may be
  *   called from any thread at any time.
+ *
+ * Chapters
+ *
+ *   constants, enumerations and structs;
+ *   version; errors;
+ *   refrigerants; saturation; states;
+ *   the surrounding air; moist air and water;
+ *   superheat, subcooling and what else follows from readings; what a sound system should read;
+ *   diagnosis and simulation;
+ *   units and text; names of the numbers.
  *
  * A first call
  *
@@ -647,7 +663,7 @@ const char *coldloop_version(void);
  * A status is enough to branch on; coldloop_status_text gives its sentence. Who wants to tell a user what to change
  * passes a coldloop_error and prints coldloop_error_message:
  *
- *     coldloop_error error = {sizeof error};
+ *     coldloop_error error = {.size = sizeof error};
  *     char message[256];
  *     if (coldloop_dew_pressure(COLDLOOP_REFRIGERANT_R134A, 500.0, &pressure_pa_abs, &error))
  *         coldloop_error_message(&error, message, sizeof message);
@@ -803,7 +819,7 @@ uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
  * enthalpy, and so on. A state always tells its phase. Enthalpy and entropy mean nothing without the state from which
  * they count: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
  *
- *     coldloop_state suction = {sizeof suction};
+ *     coldloop_state suction = {.size = sizeof suction};
  *     if (coldloop_state_tp(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
  *         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
  *

@@ -206,6 +206,7 @@ static int moist_air(one_air *call, double first, double second, double third)
 {
     coldloop_moist_air air;
     const int null = one_in(16);
+    memset(&air, 0x5a, sizeof air);
     air.size = struct_size(sizeof air);
     const uint32_t status = call(first, second, third, null ? NULL : &air, details);
     return told(status, null, air.size < sizeof air, isfinite(air.enthalpy_j_kg) && isfinite(air.wet_bulb_k),
@@ -292,6 +293,7 @@ static int derive(void)
     coldloop_derived d;
     const int null = one_in(16);
     const int given = !one_in(16);
+    memset(&d, 0x5a, sizeof d);
     r.size = struct_size(sizeof r);
     d.size = struct_size(sizeof d);
     r.datum = code(2);
@@ -318,6 +320,7 @@ static int expected(void)
     coldloop_conditions c;
     coldloop_bands b;
     const int null = one_in(16);
+    memset(&b, 0x5a, sizeof b);
     c.size = sizeof c;
     b.size = struct_size(sizeof b);
     c.air_source = code(2);
@@ -337,6 +340,7 @@ static int saturated(void)
 {
     coldloop_saturation s;
     const int null = one_in(16);
+    memset(&s, 0x5a, sizeof s);
     s.size = struct_size(sizeof s);
     const uint32_t status = coldloop_saturated(code(22), code(3), kelvin(), null ? NULL : &s, details);
     return told(status, null, s.size < sizeof s, isfinite(s.vapour_entropy_j_kg_k), isnan(s.liquid_density_kg_m3));
@@ -346,6 +350,7 @@ static int facts(void)
 {
     coldloop_facts f;
     const int null = one_in(16);
+    memset(&f, 0x5a, sizeof f);
     f.size = struct_size(sizeof f);
     const uint32_t status = coldloop_refrigerant_facts(code(22), null ? NULL : &f, details);
     return told(status, null, f.size < sizeof f, f.critical_temperature_k > 250.0, isnan(f.critical_temperature_k));
