@@ -1386,7 +1386,7 @@ impl Fault {
 
     /// The id used in text.
     pub const fn id(self) -> &'static str {
-        Self::SPELLINGS[(self.code() - 0) as usize].1[0]
+        Self::SPELLINGS[self.code() as usize].1[0]
     }
 
     /// One sentence that says what it is.

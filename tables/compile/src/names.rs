@@ -92,6 +92,10 @@ impl Vocabulary {
         let count = self.entries.len();
         let example = &self.entries[0];
         let (first, first_id, first_code) = (&example.variant, &example.id, example.code);
+        let place = match first_code {
+            0 => "self.code()".to_string(),
+            code => format!("(self.code() - {code})"),
+        };
         format!(
             "/// {doc}\n///\n/// ```\n/// use coldloop::{name};\n\
              /// assert_eq!({name}::{first}.id(), {first_id:?});\n\
@@ -104,7 +108,7 @@ impl Vocabulary {
              /// Every member, in the order of the table.\npub const ALL: [{name}; {count}] = [{all}];\n\n\
              const SPELLINGS: [({name}, &'static [&'static str]); {count}] = [{spellings}];\n\n\
              /// The id used in text.\npub const fn id(self) -> &'static str {{\n\
-             Self::SPELLINGS[(self.code() - {first_code}) as usize].1[0]\n}}\n\n\
+             Self::SPELLINGS[{place} as usize].1[0]\n}}\n\n\
              /// One sentence that says what it is.\npub const fn description(self) -> &'static str {{ match self {{ {docs} }} }}\n\n\
              /// The pinned code.\npub const fn code(self) -> u32 {{ self as u32 }}\n\n\
              /// The member with this code, or `None`.\npub const fn from_code(code: u32) -> Option<Self> {{ match code {{ {codes} _ => None }} }}\n\n\
