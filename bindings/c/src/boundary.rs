@@ -179,6 +179,24 @@ pub(crate) fn write_text(text: &str, buffer: *mut c_char, capacity: usize) -> us
     text.len()
 }
 
+/// Writes as many codes as fit; a null buffer takes none.
+pub(crate) fn write_codes(all: impl Iterator<Item = u32>, buffer: *mut u32, capacity: usize) {
+    let capacity = if buffer.is_null() { 0 } else { capacity };
+    for (index, code) in all.enumerate().take(capacity) {
+        // SAFETY: the header asks for `capacity` numbers at `buffer`; index < capacity.
+        unsafe { buffer.add(index).write_unaligned(code) };
+    }
+}
+
+/// The size that the first of `count` structs says it has; that of T where there is none.
+pub(crate) fn first_size<T: Record>(records: Answers<T>, count: usize) -> usize {
+    if count == 0 || records.at.is_null() {
+        return size_of::<T>();
+    }
+    // SAFETY: the header asks for `count` structs there, the size of the first set; it is their first field.
+    unsafe { records.at.cast::<usize>().read_unaligned() }
+}
+
 /// The member of a vocabulary that a code stands for.
 pub(crate) fn member<T>(code: u32, from_code: impl Fn(u32) -> Option<T>) -> Result<T, Error> {
     from_code(code).ok_or(Error {

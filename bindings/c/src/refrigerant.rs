@@ -3,7 +3,7 @@
 //! A refrigerant is a number from coldloop_refrigerant; text names it by its ANSI/ASHRAE Standard 34 designation, which
 //! may be written R-134a, R134a, r134a or 134a.
 
-use crate::boundary::{Page, known, page, record, sized};
+use crate::boundary::{Page, known, page, record, sized, write_codes};
 use crate::error::ColdloopError;
 use coldloop::fluid::{Facts, Sourced};
 use coldloop::{Refrigerant, saturation};
@@ -14,14 +14,12 @@ use serde_json::{Value, json};
 /// Writes at most `capacity` codes of refrigerants to `codes`, which may be NULL, and returns how many there are.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_refrigerants(codes: *mut u32, capacity: usize) -> usize {
-    let all = Refrigerant::ALL;
-    if !codes.is_null() {
-        for (index, refrigerant) in all.iter().enumerate().take(capacity) {
-            // SAFETY: the header asks for `capacity` numbers there.
-            unsafe { codes.add(index).write_unaligned(refrigerant.code()) };
-        }
-    }
-    all.len()
+    write_codes(
+        Refrigerant::ALL.iter().map(|refrigerant| refrigerant.code()),
+        codes,
+        capacity,
+    );
+    Refrigerant::ALL.len()
 }
 
 /// Limits and published figures of a refrigerant, in SI; what is not known is NaN or 0. Set `size` to

@@ -214,7 +214,13 @@ pub extern "C" fn coldloop_bubble_pressures(
         at: pressure_pa_abs,
         stride: pressure_stride,
     };
-    blocks(bubble_pressures_pa, refrigerant, count, (input, output), (failed, error))
+    blocks(
+        bubble_pressures_pa,
+        refrigerant,
+        count,
+        (input, output),
+        (failed, error),
+    )
 }
 
 /// Dew temperatures of `count` pressures. Strides and failures as for coldloop_dew_pressures.
@@ -260,5 +266,11 @@ pub extern "C" fn coldloop_bubble_temperatures(
         at: temperature_k,
         stride: temperature_stride,
     };
-    blocks(bubble_temperatures_k, refrigerant, count, (input, output), (failed, error))
+    blocks(
+        bubble_temperatures_k,
+        refrigerant,
+        count,
+        (input, output),
+        (failed, error),
+    )
 }

@@ -12,7 +12,7 @@
 //! infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
 //! OUT_OF_RANGE, and a reference state that the refrigerant does not have with NOT_AVAILABLE.
 
-use crate::boundary::{Answers, Column, Failure, Record, known, member, record, rows, sized};
+use crate::boundary::{Answers, Column, Failure, Record, answer, first_size, known, member, record, rows, sized};
 use crate::error::ColdloopError;
 use crate::names::ColdloopStatus;
 use coldloop::saturation::{self, Pure, State};
@@ -270,16 +270,16 @@ pub extern "C" fn coldloop_states(
     failed: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let mut size = size_of::<ColdloopState>();
-    if count > 0 && !states.is_null() {
-        // SAFETY: the header asks for `count` states there, the size of the first set.
-        size = unsafe { states.cast::<usize>().read_unaligned() };
-    }
+    let output = Answers {
+        at: states,
+        stride: states_stride,
+    };
+    let size = first_size(output, count);
     if size < size_of::<ColdloopState>() {
         if let Some(failed) = failed {
             failed.write(0);
         }
-        return crate::boundary::answer(error, || Err(Failure::Door(ColdloopStatus::StructSize)));
+        return answer(error, || Err(Failure::Door(ColdloopStatus::StructSize)));
     }
     let columns = [
         Column {
@@ -291,17 +291,11 @@ pub extern "C" fn coldloop_states(
             stride: second_stride,
         },
     ];
-    let output = Answers {
-        at: states,
-        stride: states_stride,
-    };
     let blank = ColdloopState::BLANK.sized(size);
-    let given = || -> Result<(Pair, &'static Pure, Reference), Error> {
-        let pair = pair_of(pair)?;
+    let given = pair_of(pair).and_then(|pair| {
         let reference = member(reference, Reference::from_code)?;
         Ok((pair, saturation::of(known(refrigerant)?), reference))
-    };
-    let given = given();
+    });
     rows(count, columns, output, (failed, error), blank, |[first, second]| {
         let (pair, pure, reference) = given?;
         Ok(ColdloopState::from(pair(pure, first, second, reference)?).sized(size))

@@ -1,0 +1,124 @@
+//! One look at a running circuit: four counts in, superheat, subcooling and a verdict out.
+
+use crate::sensors::{Thermistor, Transducer};
+use coldloop::Error;
+use coldloop::circuit::{Estimate, subcooling, superheat};
+use coldloop::units::Surroundings;
+
+/// What is mounted where, and in what.
+#[derive(Clone, Copy)]
+pub struct Station {
+    /// The air of the place, in which the transducers' zero lies.
+    pub air: Surroundings,
+    pub low_side: Transducer,
+    pub high_side: Transducer,
+    pub suction_line: Thermistor,
+    pub liquid_line: Thermistor,
+}
+
+/// What the converter counts on its four inputs.
+#[derive(Clone, Copy)]
+pub struct Counts {
+    pub low_side: u16,
+    pub high_side: u16,
+    pub suction_line: u16,
+    pub liquid_line: u16,
+}
+
+/// Superheat at the compressor and subcooling before the expansion device, K.
+#[derive(Clone, Copy)]
+pub struct Figures {
+    pub superheat: Estimate,
+    pub subcooling: Estimate,
+}
+
+impl Station {
+    pub fn figures(&self, counts: Counts) -> Result<Figures, Error> {
+        let low = self.low_side.reading(counts.low_side)?;
+        let high = self.high_side.reading(counts.high_side)?;
+        let suction = self.suction_line.reading(counts.suction_line)?;
+        let liquid = self.liquid_line.reading(counts.liquid_line)?;
+        Ok(Figures {
+            superheat: superheat(crate::refrigerant(), suction, low, self.air)?,
+            subcooling: subcooling(crate::refrigerant(), liquid, high, self.air)?,
+        })
+    }
+}
+
+/// The whole diagnosis, of an R-134a or R-1234yf system with a valve and a clutch: the ambient comes over the vehicle's
+/// bus, as does the engine speed.
+#[cfg(feature = "diagnosis")]
+impl Station {
+    pub fn diagnosed(
+        &self,
+        counts: Counts,
+        ambient_k: f64,
+        engine_speed_hz: f64,
+    ) -> Result<coldloop::diagnosis::Diagnosis, Error> {
+        use coldloop::circuit::Readings;
+        use coldloop::diagnosis::{Case, Settings, diagnose};
+        use coldloop::units::kelvins;
+        use coldloop::vehicle::{Conditions, System};
+        use coldloop::{Compressor, Expansion};
+        let system = System::new(crate::refrigerant(), Expansion::Txv, Compressor::FixedClutch);
+        let conditions = Conditions {
+            engine_speed_hz: Some(engine_speed_hz),
+            ..Conditions::new(kelvins(ambient_k), self.air)
+        };
+        let readings = Readings {
+            low_side: Some(self.low_side.reading(counts.low_side)?),
+            high_side: Some(self.high_side.reading(counts.high_side)?),
+            suction_line: Some(self.suction_line.reading(counts.suction_line)?),
+            liquid_line: Some(self.liquid_line.reading(counts.liquid_line)?),
+            ..Readings::default()
+        };
+        diagnose(&Case::new(system, conditions, readings), &Settings::default())
+    }
+}
+
+/// What superheat and subcooling say of a circuit with an expansion valve.
+///
+/// Source: the directions of Rossi & Braun 1997, HVAC&R Research 3(1):19-37: too little refrigerant raises the
+/// one and lowers the other, a restriction before or in the valve raises both, a valve that feeds too much lowers the
+/// superheat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Verdict {
+    Sound,
+    TooLittleRefrigerant,
+    Restricted,
+    OverfedEvaporator,
+    CannotTell,
+}
+
+/// What 95 % of sound circuits with an expansion valve have, K: the bands of `coldloop::expected`.
+const SUPERHEAT_K: (f64, f64) = (1.0, 15.0);
+const SUBCOOLING_K: (f64, f64) = (0.5, 14.5);
+
+impl Figures {
+    /// A figure counts as off only where it is so by twice its uncertainty.
+    pub fn verdict(self) -> Verdict {
+        let side = |figure: Estimate, (low, high): (f64, f64)| {
+            let reach = 2.0 * figure.standard_uncertainty;
+            if figure.value - reach > high {
+                1
+            } else if figure.value + reach < low {
+                -1
+            } else {
+                0
+            }
+        };
+        let inside = |figure: Estimate, (low, high): (f64, f64)| (low..=high).contains(&figure.value);
+        let (superheat, subcooling) = (side(self.superheat, SUPERHEAT_K), side(self.subcooling, SUBCOOLING_K));
+        if superheat > 0 && self.subcooling.value < 4.0 {
+            Verdict::TooLittleRefrigerant
+        } else if superheat > 0 && subcooling >= 0 {
+            Verdict::Restricted
+        } else if superheat < 0 {
+            Verdict::OverfedEvaporator
+        } else if inside(self.superheat, SUPERHEAT_K) && inside(self.subcooling, SUBCOOLING_K) {
+            Verdict::Sound
+        } else {
+            Verdict::CannotTell
+        }
+    }
+}
