@@ -2,7 +2,8 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius, fahrenheit};
+use coldloop::air::MoistAir;
+use coldloop::units::{Surroundings, celsius, fahrenheit, in_kelvins};
 use coldloop::vehicle::{Conditions, Population, Simulation, System, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Refrigerant, VehicleClass, saturation};
 use rand::{RngExt, SeedableRng};
@@ -14,8 +15,12 @@ const CLUTCH: [(Expansion, Compressor); 2] = [
 ];
 
 fn draws(kind: (Expansion, Compressor), count: usize, day: impl Fn(f64) -> Conditions) -> Vec<Simulation> {
+    let system = System::new(Refrigerant::R134a, kind.0, kind.1);
+    draws_of(&Population::usual(system, VehicleClass::Car), count, day)
+}
+
+fn draws_of(population: &Population, count: usize, day: impl Fn(f64) -> Conditions) -> Vec<Simulation> {
     let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(11);
-    let population = Population::usual(System::new(Refrigerant::R134a, kind.0, kind.1), VehicleClass::Car);
     (0..count)
         .map(|_| {
             let vehicle = population.vehicle(&std::array::from_fn(|_| rng.random())).unwrap();
@@ -51,10 +56,32 @@ fn high(s: &Simulation) -> f64 {
     psig(s.swing.map_or(s.high_side_pa, |swing| swing.high_side_pa.1))
 }
 
-/// US Army TM 5-3805-291-23-1, table 1: R-134a, loader cab, valve or orifice tube, 1,000 rpm; low side before the
-/// clutch disengages. The manual does not say where the blower draws from, so half of the population recirculates.
-/// (With fresh air alone the model's low side at 38 C is 32 to 50 psig, between this chart and the 33 to 62 psig that
-/// the charts of eight road vehicles give at 35 C; with recirculated air alone its high side at 21 C stays below 120.)
+/// The air conditioning of a wheel loader's cab. The manual names neither machine nor parts, so this is a car's with what
+/// the setting changes: a diesel of 2,200 rpm drives the same compressor (which bears 6,000) faster by its pulley, and
+/// the cab is smaller. One chart for machines large and small: they vary by a third more than cars of one class do.
+/// Judgement.
+fn loader(expansion: Expansion) -> Population {
+    let system = System::new(Refrigerant::R134a, expansion, Compressor::FixedClutch);
+    let mut loaders = Population::usual(system, VehicleClass::Car);
+    loaders.typical.pulley_ratio = 1.9;
+    loaders.typical.cabin_w_k = 45.0;
+    loaders.typical.cabin_load_w = 640.0;
+    loaders.spread = 1.3;
+    loaders
+}
+
+/// Relative humidity of weather: dew points from 2 to 24 °C, the air never saturated.
+fn weather(ambient_k: f64, u: f64) -> f64 {
+    let dew_k = 275.15 + u * (297.15f64.min(ambient_k - 1.0) - 275.15);
+    let water = |t_k: f64| MoistAir::saturated(t_k, 101_325.0).unwrap().vapour_pressure_pa();
+    water(dew_k) / water(ambient_k)
+}
+
+/// US Army TM 5-3805-291-23-1, table 1 and performance check: R-134a, wheel loader, valve or orifice tube; 1,000 rpm,
+/// coldest setting, highest fan, ten minutes or more; low side before the clutch disengages, high side higher in very
+/// humid weather. It does not say whether the doors stand open, so they do in half of the cases; nor where in a cycle
+/// the high side is read, so its band goes from the mean of a cycle to its highest. The chart is rounded to 10 psi
+/// there: half of that is allowed.
 #[test]
 fn the_army_chart_lies_in_the_bands() {
     let chart = [
@@ -64,25 +91,26 @@ fn the_army_chart_lies_in_the_bands() {
         (100.0, (15.0, 30.0), (190.0, 270.0)),
         (110.0, (15.0, 30.0), (210.0, 300.0)),
     ];
-    let overlap = |a: (f64, f64), b: (f64, f64)| (a.1.min(b.1) - a.0.max(b.0)) / (b.1 - b.0).min(a.1 - a.0);
+    let holds =
+        |band: (f64, f64), chart: (f64, f64), slack: f64| band.0 <= chart.0 + slack && band.1 >= chart.1 - slack;
     for (ambient_f, chart_low, chart_high) in chart {
+        let ambient = fahrenheit(ambient_f);
         let mut all = Vec::new();
-        for kind in CLUTCH {
-            all.extend(draws(kind, 150, |u| Conditions {
-                relative_humidity: Some(0.2 + 0.5 * u),
-                engine_speed_hz: Some(1_000.0 / 60.0 + 10.0 * u),
-                air_source: Some(if u < 0.5 {
-                    AirSource::Recirculated
-                } else {
-                    AirSource::Fresh
-                }),
-                ..Conditions::new(fahrenheit(ambient_f), Surroundings::SEA_LEVEL)
-            }));
+        for doors in [AirSource::Recirculated, AirSource::Fresh] {
+            for (expansion, _) in CLUTCH {
+                all.extend(draws_of(&loader(expansion), 150, |u| Conditions {
+                    relative_humidity: Some(weather(in_kelvins(ambient), u)),
+                    engine_speed_hz: Some(1_000.0 / 60.0),
+                    air_source: Some(doors),
+                    ..Conditions::new(ambient, Surroundings::SEA_LEVEL)
+                }));
+            }
         }
-        let (lows, highs) = (band(&all, low), band(&all, high));
-        println!("{ambient_f} F: low {lows:.0?} of {chart_low:?}, high {highs:.0?} of {chart_high:?}");
-        assert!(overlap(lows, chart_low) > 0.25, "{ambient_f} F: low {lows:?}");
-        assert!(overlap(highs, chart_high) > 0.25, "{ambient_f} F: high {highs:?}");
+        let lows = band(&all, low);
+        let highs = (band(&all, |s| psig(s.high_side_pa)).0, band(&all, high).1);
+        println!("{ambient_f} F: low {lows:.1?} for {chart_low:?}, high {highs:.0?} for {chart_high:?}");
+        assert!(holds(lows, chart_low, 0.0), "{ambient_f} F: low {lows:?}");
+        assert!(holds(highs, chart_high, 5.0), "{ambient_f} F: high {highs:?}");
     }
 }
 
@@ -90,7 +118,12 @@ fn the_army_chart_lies_in_the_bands() {
 /// to 90 F the high side reaches 225 to 250 psig while the low side about keeps.
 #[test]
 fn trade_facts_lie_in_the_bands() {
-    for (ambient_f, trade_low, trade_high) in [(74.0, 35.0, 150.0), (88.0, 40.0, 225.0)] {
+    for (ambient_f, trade_low, trade_high) in [
+        (74.0, 35.0, 175.0),
+        (74.0, 45.0, 175.0),
+        (88.0, 40.0, 225.0),
+        (88.0, 40.0, 250.0),
+    ] {
         let mut all = Vec::new();
         for kind in CLUTCH {
             all.extend(draws(kind, 150, |u| Conditions {
@@ -166,7 +199,7 @@ fn mild_dry_weather_leaves_the_evaporator_at_its_limit() {
         });
         let mean = all.iter().map(|s| s.evaporator_air_k - 273.15).sum::<f64>() / all.len() as f64;
         println!("{kind:?}: evaporator air {mean:.1} C");
-        assert!((3.0..8.5).contains(&mean), "{kind:?} {mean}");
+        assert!((3.0..8.0).contains(&mean), "{kind:?} {mean}");
     }
 }
 

@@ -19,14 +19,14 @@ const MEAN_OF_BAND: f64 = 0.3;
 const EMPTY: (f64, f64) = (0.3, 0.05);
 
 /// How long a fin thermostat takes to feel the fins, s; a pressure switch feels the pressure at once. Judgement.
-const THERMOSTAT_LAG_S: f64 = 8.0;
+const THERMOSTAT_LAG_S: f64 = 3.0;
 
 /// Between what the pressures swing as the clutch cycles.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Swing {
-    /// Low side: where the clutch opens and where it closes, Pa absolute.
+    /// Low side: lowest, when the clutch opens, and highest, when it closes, Pa absolute.
     pub low_side_pa: (f64, f64),
-    /// High side: lowest and highest, Pa absolute.
+    /// High side: lowest, when the clutch closes, and highest, when it opens, Pa absolute.
     pub high_side_pa: (f64, f64),
     /// Engagements per second.
     pub cycles_hz: f64,
@@ -40,7 +40,8 @@ pub struct Swing {
 /// clutch opens, the clutch cycles. Its mean state is that of a compressor with its displacement reduced to the part
 /// of the time that it runs, held within the band. The evaporator's heat capacity C then swings through the
 /// band dT with `f = (1 - d) Q / (C dT)` cycles per second, d being the running part and Q the mean capacity: the time
-/// to cool by dT with what capacity exceeds the load, and to warm by dT with the load. A thermostat adds its lag twice.
+/// to cool by dT with what capacity exceeds the load, and to warm by dT with the load. A thermostat answers late, so
+/// that the fins go beyond both ends of its band, towards where they would come to rest.
 ///
 /// Only the wetted part of the evaporator counts for C: a starved one cools and warms in a moment, which is why low
 /// charge cycles rapidly.
@@ -71,29 +72,6 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let h = &vehicle.hardware;
     let medium = &plant.medium;
     let upper = &mean.cycle.upper;
-    let (low_pa, high_pa, band_k, lag_s) = match vehicle.clutch_sense {
-        ClutchSense::LowSide => {
-            let low = plant.air_pa + h.switch_opens_pa;
-            let high = low + h.switch_band_pa;
-            (low, high, medium.dew_k(high)? - medium.dew_k(low)?, 0.0)
-        }
-        ClutchSense::Fins => {
-            // While it runs, the refrigerant lies as far below the fins as when running through; while it rests, it
-            // comes up to them.
-            let full = &through.cycle;
-            let below_k = full.front.fin_k - medium.dew_k(full.upper.suction_pa)?;
-            let low = medium
-                .dew_pa(h.thermostat_opens_k - below_k)?
-                .max(full.upper.suction_pa);
-            let high = medium.dew_pa(h.thermostat_opens_k + h.thermostat_band_k)?;
-            (
-                low.min(upper.suction_pa),
-                high.max(upper.suction_pa),
-                h.thermostat_band_k,
-                THERMOSTAT_LAG_S,
-            )
-        }
-    };
     let wetted = through.cycle.front.boiling.max(LEAST_WETTED);
     let fill = through.cycle.accumulator_fill;
     let pool = if plant.receiver {
@@ -102,21 +80,59 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
         EMPTY.0 + (1.0 - EMPTY.0) * fill / (fill + EMPTY.1)
     };
     let heat_j_k = h.evaporator_heat_j_k * wetted * pool;
-    let capacity_w = mean.cycle.front.heat_w;
     let engaged = mean.point.demand;
-    // The condenser takes the same pulses of heat, swollen by the power, into its own heat capacity.
-    let half_k = 0.5 * band_k * wetted * upper.heat_w / capacity_w / CONDENSER_RATIO;
+    // How fast the evaporator warms while the clutch rests; it cools (1 - d) / d as fast while it pulls.
+    let warming_k_s = mean.cycle.front.heat_w / heat_j_k;
+    let (low_pa, high_pa, band_k) = match vehicle.clutch_sense {
+        ClutchSense::LowSide => {
+            let low = plant.air_pa + h.switch_opens_pa;
+            let high = low + h.switch_band_pa;
+            (low, high, medium.dew_k(high)? - medium.dew_k(low)?)
+        }
+        ClutchSense::Fins => {
+            let full = &through.cycle;
+            let cooling_k_s = warming_k_s * (1.0 - engaged) / engaged;
+            let closes_k = h.thermostat_opens_k + h.thermostat_band_k;
+            let low_k = h.thermostat_opens_k - beyond_k(h.thermostat_opens_k - full.front.fin_k, cooling_k_s);
+            let high_k = closes_k + beyond_k(mean.point.intake_k - closes_k, warming_k_s);
+            // While it runs, the refrigerant lies as far below the fins as when running through; while it rests, it
+            // comes up to them.
+            let below_k = full.front.fin_k - medium.dew_k(full.upper.suction_pa)?;
+            let low = medium.dew_pa(low_k - below_k)?;
+            let high = medium.dew_pa(high_k)?;
+            (low.min(upper.suction_pa), high.max(upper.suction_pa), high_k - low_k)
+        }
+    };
+    let period_s = band_k / ((1.0 - engaged) * warming_k_s);
+
+    // The condenser's approach follows pulses of heat that are on for the part d of the time, at its own pace: it
+    // tends to 1 / d of its mean while the clutch pulls, and to nothing while it rests.
     let condensing_k = medium.dew_k(upper.condensing.p_pa)?;
-    let rest_k = plant.face.t_k.min(condensing_k);
-    let high_low_pa = medium.dew_pa((condensing_k - half_k).max(rest_k))? + upper.gas_pa;
-    let high_high_pa = medium.dew_pa(condensing_k + half_k)? + upper.gas_pa;
+    let approach_k = (condensing_k - plant.face.t_k).max(0.0);
+    let pace_s = CONDENSER_RATIO * h.evaporator_heat_j_k * approach_k / upper.heat_w;
+    let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.max(1e-3));
+    let most_k = approach_k / engaged * fading(engaged * period_s) / fading(period_s);
+    let least_k = most_k * (1.0 - fading((1.0 - engaged) * period_s));
+    let high_side_pa = |now_k: f64| Ok::<_, Error>(medium.dew_pa(condensing_k - approach_k + now_k)? + upper.gas_pa);
     Ok(Swing {
         low_side_pa: (low_pa, high_pa),
         high_side_pa: (
-            high_low_pa.min(upper.condenser_pa),
-            high_high_pa.max(upper.condenser_pa),
+            high_side_pa(least_k)?.min(upper.condenser_pa),
+            high_side_pa(most_k)?
+                .max(upper.condenser_pa)
+                .min(medium.highest_pa() + upper.gas_pa),
         ),
-        cycles_hz: 1.0 / (heat_j_k * band_k / ((1.0 - engaged) * capacity_w) + 2.0 * lag_s),
+        cycles_hz: 1.0 / period_s,
         engaged,
     })
+}
+
+/// How far the fins go beyond the point at which the thermostat should answer, `rest_k` before where they would come
+/// to rest and at first at the rate `rate_k_s`.
+fn beyond_k(rest_k: f64, rate_k_s: f64) -> f64 {
+    if rest_k > 0.0 {
+        rest_k * (1.0 - libm::exp(-rate_k_s * THERMOSTAT_LAG_S / rest_k))
+    } else {
+        0.0
+    }
 }

@@ -1,7 +1,7 @@
 //! A vehicle's air conditioning as built.
 
 use super::hardware::Hardware;
-use super::plant::Closure;
+use super::plant::{Closure, Control};
 use super::simulate::plant_of;
 use super::solve::steady;
 use super::{Conditions, System};
@@ -113,8 +113,8 @@ impl Vehicle {
         };
         let mut plant = plant_of(&vehicle, &design_conditions(), &[])?;
         plant.closure = Closure::Fill(0.5);
-        // Full demand: a design charge is found with the compressor pulling.
-        plant.demand.0 = plant.demand.1;
+        // A design charge is found with the compressor pulling as hard as the high side lets it.
+        plant.control = Control::None;
         let design = steady(&plant, None)?;
         vehicle.charge_kg = design.cycle.mass_kg;
         if let Some(charge_kg) = system.nominal_charge_kg {
