@@ -98,9 +98,9 @@ def machine():
     return f"{model}, one thread, {datetime.date.today().isoformat()}, CoolProp {CoolProp.__version__}"
 
 
-def replaced(path, text):
+def replaced(path, text, name="speed"):
     page = path.read_text()
-    begin, end = "<!-- speed:begin -->\n", "<!-- speed:end -->"
+    begin, end = f"<!-- {name}:begin -->\n", f"<!-- {name}:end -->"
     before, rest = page.split(begin)
     path.write_text(before + begin + text + end + rest.split(end)[1])
 

@@ -113,6 +113,8 @@ pub struct Settings {
     pub money_weight: f64,
     /// The charge is already recovered, so that no check or repair pays for it again. Default false.
     pub recovered: bool,
+    /// Whether further checks are ranked, which is most of the work of an answer. Default true.
+    pub next_checks: bool,
 }
 
 /// Chances and thresholds.
@@ -178,6 +180,7 @@ impl Default for Settings {
             least_information: 0.25,
             money_weight: 1.0,
             recovered: false,
+            next_checks: true,
         }
     }
 }

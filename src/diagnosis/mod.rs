@@ -170,7 +170,11 @@ fn answer(
         rest: None,
         mix_up: mix_up(&posterior),
         two_faults,
-        next_checks: bench.ranked(),
+        next_checks: if settings.next_checks {
+            bench.ranked()
+        } else {
+            Bench::unranked()
+        },
         cautions: verdict::cautions(case),
         quality: verdict::quality(case, &posterior, figures.off_scale, (out_of_line, two_faults)),
         posterior,

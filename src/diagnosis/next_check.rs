@@ -40,6 +40,11 @@ pub(super) struct Bench<'a> {
 }
 
 impl Bench<'_> {
+    /// No checks, for who does not ask.
+    pub(super) const fn unranked() -> List<RankedCheck, 6> {
+        List::new(blank(Check::RunAndRead, None))
+    }
+
     /// The checks that save more than they cost, and the best of the rest when none does; the most useful first.
     pub(super) fn ranked(&self) -> List<RankedCheck, 6> {
         let before = self.expected_cost(&self.posterior.probability, self.settings.recovered);
@@ -252,7 +257,7 @@ fn two(yes: [f64; HYPOTHESES]) -> List<Result, 3> {
     results
 }
 
-fn blank(check: Check, saving: Option<f64>) -> RankedCheck {
+const fn blank(check: Check, saving: Option<f64>) -> RankedCheck {
     let outcome = Outcome {
         result: ResultKind::No,
         probability: 0.0,

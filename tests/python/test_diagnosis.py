@@ -4,10 +4,12 @@ import ctypes
 import json
 import subprocess
 import tomllib
+import xml.etree.ElementTree
 from pathlib import Path
 
 import coldloop
 import pytest
+from coldloop import _page
 
 ROOT = Path(__file__).parents[2]
 EXAMPLE = ROOT / "target/release/examples/diagnose"
@@ -53,7 +55,15 @@ def test_a_diagnosis_reads_well():
     assert 0.99 < sum(answer.odds.values()) + answer.to_dict().get("none_of_these", 0.0) < 1.01
     assert answer.verdict in repr(answer)
     assert "worn compressor" in str(answer)
-    assert answer._repr_html_().startswith("<pre>")
+    page = answer._repr_html_()
+    assert "worn compressor" in page
+    assert "kPa gauge" in page
+    xml.etree.ElementTree.fromstring(page.partition("</style>")[2])  # well formed
+
+
+def test_a_page_escapes_what_it_is_given():
+    assert "<script>" not in coldloop.diagnose(WORN)._repr_html_()
+    assert _page.words("<script>") == "&lt;script&gt;"
 
 
 def test_the_answer_cannot_be_changed_from_outside():
@@ -77,3 +87,26 @@ def test_a_refused_entry_is_named_with_what_to_write():
 def test_what_is_no_readings_is_refused(wrong):
     with pytest.raises(coldloop.ColdloopError):
         coldloop.diagnose(wrong)
+
+
+def test_a_simulation_is_that_of_every_door():
+    trial = {**WORN, "faults": {"undercharge": "40 %"}, "vehicle": {"class": "van"}}
+    del trial["readings"]
+    answer = coldloop.simulate(trial)
+    sound = coldloop.simulate({**trial, "faults": {}})
+    assert answer["readings"]["vent_k"] > sound["readings"]["vent_k"]
+    assert answer["figures"]["charge_kg"] == pytest.approx(0.6 * sound["figures"]["charge_kg"])
+    with pytest.raises(coldloop.UnknownNameError) as caught:
+        coldloop.simulate({**trial, "faults": {"gremlins": "40 %"}})
+    assert caught.value.key == "faults.gremlins"
+
+
+def test_the_expected_bands_are_those_of_the_answer():
+    bands = coldloop.expected(WORN)
+    answer = coldloop.diagnose(WORN).to_dict()["expected"]
+    for name, unit in (("low_side", "pa_gauge"), ("high_side", "pa_gauge"), ("vent", "k"), ("superheat", "k")):
+        band = bands[f"{name}_{unit}"]
+        assert (band["low_95"], band["median"], band["high_95"]) == tuple(
+            answer[name][f"{end}_{unit}"] for end in ("low", "median", "high")
+        )
+        assert list(band.values()) == sorted(band.values())

@@ -14,6 +14,11 @@ pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
     exception(py, refusal.error, &refusal.to_string(), &refusal.key).map_or_else(|failure| failure, PyErr::from_value)
 }
 
+/// The exception for an error at this place of what was given.
+pub(crate) fn refused_key(py: Python<'_>, error: Error, key: &str) -> PyErr {
+    exception(py, error, &format!("{key}: {error}"), key).map_or_else(|failure| failure, PyErr::from_value)
+}
+
 fn exception<'py>(py: Python<'py>, error: Error, message: &str, key: &str) -> PyResult<Bound<'py, PyAny>> {
     let classes = py.import("coldloop._errors")?.getattr("BY_CODE")?;
     let class = classes.get_item(error.kind.code())?;

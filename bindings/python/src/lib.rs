@@ -1,15 +1,19 @@
 //! The Python door of coldloop: check, convert, call, map.
 //!
-//! This is `coldloop._core`. It takes a float or a one-dimensional array of floats and gives the same back; shapes,
-//! broadcasting and foreign quantities are the business of the package's Python files.
+//! This is `coldloop._core`. It takes floats or one-dimensional arrays of floats and gives the same back; shapes,
+//! broadcasting, tables and foreign quantities are the business of the package's Python files.
 
 mod air;
 mod arrays;
 mod circuit;
 mod diagnosis;
 mod errors;
+mod facts;
 mod saturation;
+mod settings;
 mod state;
+mod table;
+mod text;
 
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use pyo3::prelude::*;
@@ -18,15 +22,27 @@ use pyo3::prelude::*;
 #[pymodule]
 mod _core {
     #[pymodule_export]
-    use super::air::{absolute_pressure, standard_pressure};
+    use super::air::{
+        absolute_pressure, enhancement_factor, moist_air, standard_altitude, standard_density, standard_pressure,
+        standard_temperature, water_boiling_point, water_saturation_pressure,
+    };
     #[pymodule_export]
     use super::circuit::{subcooling, superheat};
     #[pymodule_export]
-    use super::diagnosis::diagnose;
+    use super::diagnosis::{diagnose, expected, simulate};
     #[pymodule_export]
-    use super::saturation::{bubble_pressure, bubble_temperature, dew_pressure, dew_temperature};
+    use super::facts::facts;
+    #[pymodule_export]
+    use super::saturation::{
+        bubble_pressure, bubble_temperature, dew_pressure, dew_temperature, latent_heat, liquid_density,
+        saturation_slope, vapour_density,
+    };
     #[pymodule_export]
     use super::state::{phases, state};
+    #[pymodule_export]
+    use super::table::{column, diagnose_table, entries, word};
+    #[pymodule_export]
+    use super::text::{quantities, quantity};
     #[pymodule_export]
     use super::{refrigerant, refrigerants};
 

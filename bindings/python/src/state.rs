@@ -1,65 +1,54 @@
 //! States, by columns.
 
+use crate::arrays::{Columns, several};
 use crate::errors::raised;
 use crate::saturation::known;
-use coldloop::saturation::{State, of};
+use coldloop::saturation::{Pure, State, of};
 use coldloop::{Error, ErrorKind, Phase, Quantity, Reference};
-use numpy::{PyArray1, PyReadonlyArray1};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
 
 /// The columns that `state` returns: code of the phase, quality, then figures in SI; NaN where a state has none.
-const COLUMNS: usize = 9;
+const COLUMNS: usize = 15;
 
-/// The states at two given figures ("tp", "tq" or "pq"), element by element; with `strict`, the first element that
-/// fails is raised, otherwise its figures are NaN and its phase is 0.
+type Solve = fn(&Pure, f64, f64, Reference) -> Result<State, Error>;
+
+/// The states at two given figures, element by element: floats for floats, arrays otherwise; with `strict`, the first
+/// element that fails is raised, otherwise its figures are NaN.
 #[pyfunction]
 pub(crate) fn state<'py>(
     py: Python<'py>,
     given: &str,
-    first: PyReadonlyArray1<'py, f64>,
-    second: PyReadonlyArray1<'py, f64>,
+    first: &Bound<'py, PyAny>,
+    second: &Bound<'py, PyAny>,
     strict: bool,
     code: u32,
     reference: &str,
-) -> PyResult<Vec<Bound<'py, PyArray1<f64>>>> {
+) -> Columns<'py> {
     let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
     let reference = Reference::from_id(reference).ok_or_else(|| raised(py, unknown))?;
     let pure = of(known(code).map_err(|error| raised(py, error))?);
-    let solve = match given {
-        "tp" => |pure: &coldloop::saturation::Pure, t, p, r| pure.state_tp(t, p, r),
-        "tq" => |pure: &coldloop::saturation::Pure, t, q, r| pure.state_tq(t, q, r),
-        "pq" => |pure: &coldloop::saturation::Pure, p, q, r| pure.state_pq(p, q, r),
-        _ => return Err(PyValueError::new_err("give tp, tq or pq")),
+    let solve: Solve = match given {
+        "temperature_k pressure_pa_abs" => Pure::state_tp,
+        "temperature_k quality" => Pure::state_tq,
+        "pressure_pa_abs quality" => Pure::state_pq,
+        "pressure_pa_abs enthalpy_j_kg" => Pure::state_ph,
+        "pressure_pa_abs entropy_j_kg_k" => Pure::state_ps,
+        "enthalpy_j_kg entropy_j_kg_k" => Pure::state_hs,
+        "temperature_k density_kg_m3" => |pure, t_k, rho_kg_m3, reference| {
+            pure.state_t_rho(t_k, rho_kg_m3 / pure.fluid.equation.molar_mass, reference)
+        },
+        _ => return Err(PyValueError::new_err("these two do not fix a state here")),
     };
-    let (first, second) = (first.as_slice()?, second.as_slice()?);
-    let columns: Result<[Vec<f64>; COLUMNS], Error> = py.detach(|| {
-        let mut columns = [const { Vec::new() }; COLUMNS];
-        for (&first, &second) in first.iter().zip(second) {
-            let figures = match solve(pure, first, second, reference) {
-                Ok(state) => figures(&state),
-                Err(error) if strict => return Err(error),
-                Err(_) => {
-                    let mut none = [f64::NAN; COLUMNS];
-                    none[0] = 0.0;
-                    none
-                }
-            };
-            for (column, figure) in columns.iter_mut().zip(figures) {
-                column.push(figure);
-            }
-        }
-        Ok(columns)
-    });
-    let columns = columns.map_err(|error| raised(py, error))?;
-    Ok(columns
-        .into_iter()
-        .map(|column| PyArray1::from_vec(py, column))
-        .collect())
+    let columns = several(py, [first, second], strict, |[first, second]| {
+        Ok(figures(&solve(pure, first, second, reference)?))
+    })?;
+    Ok(columns.into())
 }
 
 fn figures(state: &State) -> [f64; COLUMNS] {
-    let (cp, w) = state.response.map_or((f64::NAN, f64::NAN), |r| (r.cp_j_kg_k, r.w_m_s));
+    let response =
+        |figure: fn(&coldloop::saturation::Response) -> f64| state.response.as_ref().map_or(f64::NAN, figure);
     [
         f64::from(state.phase.code()),
         state.quality.unwrap_or(f64::NAN),
@@ -68,8 +57,14 @@ fn figures(state: &State) -> [f64; COLUMNS] {
         state.rho_kg_m3,
         state.h_j_kg,
         state.s_j_kg_k,
-        cp,
-        w,
+        state.u_j_kg(),
+        response(|r| r.cp_j_kg_k),
+        response(|r| r.cv_j_kg_k),
+        response(|r| r.w_m_s),
+        response(|r| r.joule_thomson_k_pa),
+        response(|r| r.dp_dt_pa_k),
+        response(|r| r.isothermal_compressibility_1_pa),
+        response(|r| r.isobaric_expansion_1_k),
     ]
 }
 

@@ -28,7 +28,7 @@ def superheat(
     9.1
     """
     datum = _datum(pressure_pa_abs, pressure_pa_gauge, air_pa_abs)
-    return _difference(_core.superheat, refrigerant, suction_line_k, datum, errors)
+    return _difference(_core.superheat, refrigerant, {"suction_line_k": suction_line_k}, datum, errors)
 
 
 def subcooling(
@@ -46,32 +46,31 @@ def subcooling(
     9.5
     """
     datum = _datum(pressure_pa_abs, pressure_pa_gauge, air_pa_abs)
-    return _difference(_core.subcooling, refrigerant, liquid_line_k, datum, errors)
+    return _difference(_core.subcooling, refrigerant, {"liquid_line_k": liquid_line_k}, datum, errors)
 
 
-def _datum(absolute: Numbers | None, gauge: Numbers | None, air: Numbers | None) -> tuple[Numbers, Numbers | None]:
+def _datum(absolute: Numbers | None, gauge: Numbers | None, air: Numbers | None) -> dict[str, Numbers]:
     """The pressure and the air it counts from; no air for an absolute one."""
     if absolute is not None and gauge is None and air is None:
-        return absolute, None
+        return {"pressure_pa_abs": absolute}
     if gauge is not None and air is not None and absolute is None:
-        return gauge, air
+        return {"pressure_pa_gauge": gauge, "air_pa_abs": air}
     raise TypeError("give pressure_pa_abs alone, or pressure_pa_gauge together with air_pa_abs")
 
 
 def _difference(
     function: Callable[..., Any],
     refrigerant: Refrigerant | str,
-    line_k: Numbers,
-    datum: tuple[Numbers, Numbers | None],
+    line: dict[str, Numbers],
+    datum: dict[str, Numbers],
     errors: Errors,
 ) -> Answer:
     if not isinstance(refrigerant, Refrigerant):
         refrigerant = Refrigerant(refrigerant)
-    pressure, air = datum
-    if air is not None:
-        return apply(function, line_k, pressure, air, errors=errors, code=refrigerant._code)
+    if len(datum) == 2:
+        return apply(function, errors, refrigerant._code, **line, **datum)
 
     def from_vacuum(line: object, pressure: object, *rest: object) -> Answer:
         return function(line, pressure, None, *rest)
 
-    return apply(from_vacuum, line_k, pressure, errors=errors, code=refrigerant._code)
+    return apply(from_vacuum, errors, refrigerant._code, **line, **datum)

@@ -2,6 +2,7 @@
 
 from coldloop import _core
 from coldloop._arrays import Answer, Errors, Numbers, apply
+from coldloop._facts import Facts
 from coldloop._state import State, state
 
 
@@ -31,62 +32,121 @@ class Refrigerant:
     def __init__(self, name: str):
         self.name, self._code = _core.refrigerant(name)
 
-    def bubble_pressure(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
-        """Pressure in Pa, absolute, at which the liquid begins to boil.
+    @property
+    def facts(self) -> Facts:
+        """What is published: safety group, warming potential, composition, critical point, limits, with sources.
 
-        From the lowest temperature of the equation of state to the critical point. Raises ``OutOfRangeError`` and
-        ``NotFiniteError``.
+        >>> Refrigerant("R-1234yf").facts.safety_group
+        'A2L'
+        """
+        return Facts(**_core.facts(self._code))
+
+    def bubble_pressure(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Pressure in Pa, absolute, at which the liquid begins to boil. Subcooling is counted from here.
+
+        From the lowest temperature of the equation of state to the critical point. Source: equilibria of the equation
+        of state, see ``facts``. Raises ``OutOfRangeError`` and ``NotFiniteError``.
 
         >>> round(Refrigerant("R-134a").bubble_pressure(273.15))
         292803
         """
-        return apply(_core.bubble_pressure, temperature_k, errors=errors, code=self._code)
+        return apply(_core.bubble_pressure, errors, self._code, temperature_k=temperature_k)
 
     def dew_pressure(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
-        """Pressure in Pa, absolute, at which the vapour begins to condense. Range and errors as ``bubble_pressure``.
+        """Pressure in Pa, absolute, at which the vapour begins to condense. Superheat is counted from here.
+
+        Range, source and errors as ``bubble_pressure``.
 
         >>> Refrigerant("R-1234yf").dew_pressure([263.15, 273.15]).round()
         array([221785., 315880.])
         """
-        return apply(_core.dew_pressure, temperature_k, errors=errors, code=self._code)
+        return apply(_core.dew_pressure, errors, self._code, temperature_k=temperature_k)
 
     def bubble_temperature(self, pressure_pa_abs: Numbers, *, errors: Errors = "raise") -> Answer:
         """Temperature in K at which the liquid begins to boil, up to the critical pressure.
 
-        Raises ``OutOfRangeError`` and ``NotFiniteError``.
+        Source as ``bubble_pressure``. Raises ``OutOfRangeError`` and ``NotFiniteError``.
 
         >>> round(Refrigerant("R-134a").bubble_temperature(101_325.0), 2)
         247.08
         """
-        return apply(_core.bubble_temperature, pressure_pa_abs, errors=errors, code=self._code)
+        return apply(_core.bubble_temperature, errors, self._code, pressure_pa_abs=pressure_pa_abs)
 
     def dew_temperature(self, pressure_pa_abs: Numbers, *, errors: Errors = "raise") -> Answer:
-        """Temperature in K at which the vapour begins to condense. Range and errors as ``bubble_temperature``.
+        """Temperature in K at which the vapour begins to condense. Range, source and errors as ``bubble_temperature``.
 
         >>> round(Refrigerant("R-1234yf").dew_temperature(101_325.0), 2)
         243.69
         """
-        return apply(_core.dew_temperature, pressure_pa_abs, errors=errors, code=self._code)
+        return apply(_core.dew_temperature, errors, self._code, pressure_pa_abs=pressure_pa_abs)
+
+    def saturation_slope(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Slope dp/dT of the saturation line in Pa/K. Range, source and errors as ``bubble_pressure``.
+
+        >>> round(Refrigerant("R-134a").saturation_slope(273.15))
+        10609
+        """
+        return apply(_core.saturation_slope, errors, self._code, temperature_k=temperature_k)
+
+    def latent_heat(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Heat in J/kg that boils the liquid into vapour. Range, source and errors as ``bubble_pressure``.
+
+        >>> round(Refrigerant("R-134a").latent_heat(273.15))
+        198603
+        """
+        return apply(_core.latent_heat, errors, self._code, temperature_k=temperature_k)
+
+    def liquid_density(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Density in kg/m3 of the liquid that begins to boil. Range, source and errors as ``bubble_pressure``.
+
+        >>> round(Refrigerant("R-134a").liquid_density(273.15), 1)
+        1294.8
+        """
+        return apply(_core.liquid_density, errors, self._code, temperature_k=temperature_k)
+
+    def vapour_density(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Density in kg/m3 of the vapour that begins to condense. Range, source and errors as ``bubble_pressure``.
+
+        >>> round(Refrigerant("R-134a").vapour_density(273.15), 2)
+        14.43
+        """
+        return apply(_core.vapour_density, errors, self._code, temperature_k=temperature_k)
 
     def state(
         self,
         *,
         temperature_k: Numbers | None = None,
         pressure_pa_abs: Numbers | None = None,
+        density_kg_m3: Numbers | None = None,
+        enthalpy_j_kg: Numbers | None = None,
+        entropy_j_kg_k: Numbers | None = None,
         quality: Numbers | None = None,
         reference: str = "IIR",
         errors: Errors = "raise",
     ) -> State:
-        """The state at two of temperature in K, absolute pressure in Pa and quality (0 liquid, 1 vapour).
+        """The state at two figures: temperature and pressure, temperature or pressure and quality (0 liquid, 1 vapour),
+        temperature and density, pressure and enthalpy or entropy, or enthalpy and entropy.
 
-        ``reference`` is ``IIR``, ``ASHRAE`` or ``NBP``. Raises ``OutOfRangeError``, ``NotFiniteError``, and
-        ``TwoPhaseError`` for a temperature and pressure on the saturation line.
+        ``reference`` is the state from which enthalpy and entropy count: ``IIR``, ``ASHRAE`` or ``NBP``. Source: the
+        equation of state, see ``facts``. Raises ``OutOfRangeError`` (a density as molar density, mol/m3),
+        ``NotFiniteError``, ``TwoPhaseError`` for a temperature and pressure on the saturation line,
+        ``NotAvailableError`` where the refrigerant has no such reference, ``NoConvergenceError``.
 
         >>> suction = Refrigerant("R-134a").state(temperature_k=283.15, pressure_pa_abs=300e3)
         >>> suction.phase, round(suction.density_kg_m3, 2)
         ('vapour', 14.1)
+        >>> inlet = Refrigerant("R-134a").state(pressure_pa_abs=300e3, enthalpy_j_kg=250e3)
+        >>> inlet.phase, round(inlet.quality, 3)
+        ('two-phase', 0.248)
         """
-        given = {"temperature_k": temperature_k, "pressure_pa_abs": pressure_pa_abs, "quality": quality}
+        given = {
+            "temperature_k": temperature_k,
+            "pressure_pa_abs": pressure_pa_abs,
+            "density_kg_m3": density_kg_m3,
+            "enthalpy_j_kg": enthalpy_j_kg,
+            "entropy_j_kg_k": entropy_j_kg_k,
+            "quality": quality,
+        }
         return state(self._code, given, errors, reference)
 
     def __repr__(self) -> str:

@@ -1,53 +1,82 @@
 """States of a refrigerant."""
 
 from dataclasses import dataclass, fields
+from typing import Any
 
 import numpy as np
 
 from coldloop import _core
-from coldloop._arrays import Answer, Errors, Numbers, plain
+from coldloop._arrays import Answer, Errors, Numbers, several, strict
 
 PHASES = np.array(_core.phases())
+
+PAIRS = (
+    ("temperature_k", "pressure_pa_abs"),
+    ("temperature_k", "quality"),
+    ("temperature_k", "density_kg_m3"),
+    ("pressure_pa_abs", "quality"),
+    ("pressure_pa_abs", "enthalpy_j_kg"),
+    ("pressure_pa_abs", "entropy_j_kg_k"),
+    ("enthalpy_j_kg", "entropy_j_kg_k"),
+)
+"""The figures that fix a state, two by two."""
 
 
 @dataclass(frozen=True, slots=True)
 class State:
-    """A state in SI: floats (and a ``str`` phase) for floats, arrays of the broadcast shape otherwise.
+    """A state in SI: floats (and a ``str`` phase) for floats, otherwise what came in, in the broadcast shape.
 
-    Enthalpy and entropy count from the reference state asked for. ``quality`` is NaN outside the two phases,
-    ``cp_j_kg_k`` and ``speed_of_sound_m_s`` are NaN within them.
+    Enthalpy, entropy and internal energy count from the reference state asked for. ``quality`` is NaN outside the two
+    phases; from ``cp_j_kg_k`` on all is NaN within them, where there are no such figures.
+
+    >>> State.__match_args__[:3]
+    ('phase', 'quality', 'temperature_k')
     """
 
     phase: Answer
     """``liquid``, ``vapour``, ``two-phase`` or ``supercritical``; empty where there is no state."""
     quality: Answer
+    """Mass fraction of vapour, 0 to 1."""
     temperature_k: Answer
     pressure_pa_abs: Answer
     density_kg_m3: Answer
     enthalpy_j_kg: Answer
     entropy_j_kg_k: Answer
+    internal_energy_j_kg: Answer
     cp_j_kg_k: Answer
+    cv_j_kg_k: Answer
     speed_of_sound_m_s: Answer
+    joule_thomson_k_pa: Answer
+    """(dT/dp) at constant enthalpy."""
+    pressure_slope_pa_k: Answer
+    """(dp/dT) at constant density."""
+    isothermal_compressibility_1_pa: Answer
+    isobaric_expansion_1_k: Answer
 
 
 def state(code: int, given: dict[str, Numbers | None], errors: Errors, reference: str) -> State:
     """The state at the two figures of ``given`` that are not ``None``."""
-    if errors not in ("raise", "nan"):
-        raise ValueError(f'errors is "raise" or "nan", not {errors!r}')
     pair = {name: value for name, value in given.items() if value is not None}
-    if len(pair) != 2:
-        raise TypeError(f"two of {', '.join(given)} fix a state, not {len(pair)}")
-    first, second = np.broadcast_arrays(*(plain(value) for value in pair.values()))
-    columns = _core.state(
-        "".join(name[0] for name in pair),
-        np.ascontiguousarray(first).reshape(-1),
-        np.ascontiguousarray(second).reshape(-1),
-        errors == "raise",
-        code,
-        reference,
-    )
-    figures = [PHASES[columns[0].astype(int)], *columns[1:]]
-    shaped = [figure.reshape(first.shape)[()] for figure in figures]
-    if first.shape == ():
-        shaped = [str(shaped[0]), *(float(figure) for figure in shaped[1:])]
-    return State(**dict(zip((field.name for field in fields(State)), shaped, strict=True)))
+    if tuple(pair) not in PAIRS:
+        pairs = "; ".join(" and ".join(names) for names in PAIRS)
+        raise TypeError(f"a state takes two figures, one pair of: {pairs}")
+    raising = strict(errors)
+
+    def columns(first: Any, second: Any) -> list[Any]:
+        return _core.state(" ".join(pair), first, second, raising, code, reference)
+
+    figures = several(columns, pair, len(fields(State)))
+    return State(_phase(figures[0]), *figures[1:])
+
+
+def _phase(codes: Answer) -> Answer:
+    """The ids of codes in the shape and kind of the codes; NaN is no phase."""
+    if isinstance(codes, float):
+        return str(PHASES[int(np.nan_to_num(codes))])
+    names = PHASES[np.nan_to_num(np.asarray(codes)).astype(int)]
+    if hasattr(codes, "copy") and hasattr(codes, "dims"):
+        return codes.copy(data=names)
+    if hasattr(codes, "index") and hasattr(codes, "dtypes"):
+        rest = {"columns": codes.columns} if names.ndim == 2 else {}
+        return type(codes)(names, index=codes.index, **rest)
+    return names if isinstance(codes, np.ndarray) else type(codes)(names)

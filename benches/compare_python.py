@@ -1,0 +1,128 @@
+"""The Python package beside CoolProp in one run: arrays, tables of vehicles, import and wheel.
+
+Run it in the environment of tests/python/requirements.txt with the package installed, from anywhere:
+`target/venv/bin/python benches/compare_python.py`. It writes its table into benches/README.md. Times are those of the
+processor, so that what else runs on the machine disturbs them less; each is the least of several passes, ours and the
+peer's by turns.
+"""
+
+import json
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+import coldloop
+import CoolProp
+import numpy as np
+from compare import machine, replaced
+from CoolProp import CoolProp as peer
+
+ROOT = Path(__file__).parents[1]
+sys.path.insert(0, str(ROOT / "tests/python"))
+
+from fleet import fleet  # noqa: E402, lies with the tests
+
+COUNT = 1_000_000
+T_K = np.linspace(230.0, 350.0, COUNT)[np.random.default_rng(1).permutation(COUNT)]
+
+
+def least(calls, passes=7):
+    """The least processor time of each call in seconds, the calls by turns."""
+    found = dict.fromkeys(calls, float("inf"))
+    for _ in range(passes):
+        for name, call in calls.items():
+            began = time.process_time()
+            call()
+            found[name] = min(found[name], time.process_time() - began)
+    return found
+
+
+def dew_pressure():
+    """ns for each of a million dew pressures by every array path, and of the ordinary call of a tenth of them."""
+    r134a = coldloop.Refrigerant("R-134a")
+    curves = json.loads(peer.get_fluid_param_string("R134a", "JSON"))[0]["EOS"][0]["SUPERANCILLARY"]
+    curve = peer.SuperAncillary(json.dumps(curves))
+    state = peer.AbstractState("HEOS", "R134a")
+    out, ones = np.empty(COUNT), np.ones(COUNT)
+    table, status = np.empty((COUNT, 1)), np.empty(COUNT, dtype=np.int32)
+    outputs = np.array([CoolProp.iP], dtype=np.int32)
+    found = least(
+        {
+            "coldloop": lambda: r134a.dew_pressure(T_K),
+            "SuperAncillary.eval_sat_many": lambda: curve.eval_sat_many(T_K, "P", 1, out),
+            "AbstractState.fast_evaluate": lambda: state.fast_evaluate(
+                CoolProp.QT_INPUTS, ones, T_K, outputs, table, status
+            ),
+        }
+    )
+    ordinary = least({"PropsSI": lambda: peer.PropsSI("P", "T", T_K[: COUNT // 10], "Q", 1, "R134a")}, passes=3)
+    assert np.allclose(out, r134a.dew_pressure(T_K), rtol=1e-9)
+    answered = np.isfinite(table[:, 0]).all() and (status == 0).all()
+    per = {name: seconds / COUNT * 1e9 for name, seconds in found.items()}
+    if not answered:
+        del per["AbstractState.fast_evaluate"]  # it refuses the saturation line
+    return per, ordinary["PropsSI"] / (COUNT // 10) * 1e9
+
+
+def rows_per_second(rows=20_000):
+    """Rows that one core judges in a second, from a pandas table."""
+    pandas = __import__("pandas")
+    table = pandas.DataFrame(fleet(rows)).drop(columns="vehicle")
+    return rows / least({"table": lambda: coldloop.diagnose_table(table, threads=1)}, passes=5)["table"]
+
+
+def import_ms():
+    """What `import coldloop` costs once NumPy is there, ms."""
+    program = "import numpy, time; t = time.process_time(); import coldloop; print(time.process_time() - t)"
+    run = [sys.executable, "-c", program]
+    return min(float(subprocess.run(run, capture_output=True, check=True).stdout) for _ in range(15)) * 1e3
+
+
+def wheel_mb():
+    """The size of the wheel, MB."""
+    with tempfile.TemporaryDirectory() as folder:
+        build = [
+            "-m",
+            "pip",
+            "wheel",
+            "-q",
+            "--no-deps",
+            "--no-build-isolation",
+            "-w",
+            folder,
+            str(ROOT / "bindings/python"),
+        ]
+        subprocess.run([sys.executable, *build], check=True)
+        return next(Path(folder).glob("*.whl")).stat().st_size / 1e6
+
+
+def main():
+    per, ordinary = dew_pressure()
+    fastest = min(ns for name, ns in per.items() if name != "coldloop")
+    ours = per["coldloop"]
+    paths = ", ".join(f"{name} {ns:.0f} ns" for name, ns in per.items() if name != "coldloop")
+    rows = [
+        (
+            "dew pressure over 1e6, beside the peer's fastest array path",
+            f"{ours:.1f} ns; {paths}",
+            f"{fastest / ours:.1f}",
+            ">= 4",
+        ),
+        (
+            "the same beside the peer's ordinary vector call",
+            f"{ours:.1f} ns; PropsSI {ordinary:.0f} ns",
+            f"{ordinary / ours:.0f}",
+            ">= 50",
+        ),
+        ("`diagnose_table`, rows a second and core", f"{rows_per_second():,.0f}", "", ">= 50,000"),
+        ("import beyond NumPy's own", f"{import_ms():.0f} ms", "", "<= 50 ms"),
+        ("wheel", f"{wheel_mb():.1f} MB", "", "<= 3 MB"),
+    ]
+    head = f"{machine()}\n\n| what | found | ratio | target |\n|---|---|---|---|\n"
+    replaced(ROOT / "benches/README.md", head + "".join("| " + " | ".join(row) + " |\n" for row in rows), "python")
+
+
+if __name__ == "__main__":
+    main()

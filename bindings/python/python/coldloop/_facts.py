@@ -1,0 +1,45 @@
+"""What is published of a refrigerant."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Facts:
+    """Published facts of a refrigerant, in SI; what is not known is ``None``.
+
+    They stand in ``tables/refrigerants``, each with its source; ``sources`` repeats those of the figures that are no
+    part of the equation of state.
+
+    >>> facts = Refrigerant("R-134a").facts
+    >>> facts.safety_group, facts.gwp["AR6"], facts.flammability_limit_volume
+    ('A1', 1530.0, None)
+    """
+
+    designation: str
+    chemical_name: str
+    cas_number: str
+    composition: dict[str, float]
+    """Mass fraction of every component by its designation."""
+    molar_mass_kg_mol: float
+    safety_group: str | None
+    """ANSI/ASHRAE Standard 34: toxicity A or B, flammability 1, 2L, 2 or 3."""
+    flammability_limit_volume: float | None
+    """The least that burns in air, by volume, 0 to 1."""
+    flammability_limit_kg_m3: float | None
+    ozone_depletion: float | None
+    """Ozone depletion potential, R-11 being 1."""
+    gwp: dict[str, float]
+    """Warming potential over 100 years by report of the IPCC; empty where none is known."""
+    gwp_is_upper_bound: dict[str, bool]
+    """Whether the report only says "less than"."""
+    critical_temperature_k: float
+    critical_pressure_pa_abs: float
+    critical_density_kg_m3: float
+    lowest_temperature_k: float
+    highest_temperature_k: float
+    highest_pressure_pa_abs: float
+    equation: str
+    """The publication of the equation of state."""
+    equation_doi: str | None
+    equation_uncertainty: str | None
+    sources: dict[str, str]

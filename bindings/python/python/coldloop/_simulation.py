@@ -1,0 +1,26 @@
+"""What a vehicle would read."""
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+from coldloop import _core
+
+
+def simulate(vehicle: Mapping[str, Any]) -> dict[str, Any]:
+    """The steady state of a vehicle's air conditioning, described in the shape of a readings file.
+
+    ``system`` and ``conditions`` are those of a readings file; ``vehicle`` may name a ``class``, and ``faults`` gives
+    each fault its severity: ``{"undercharge": "40 %"}``. The answer is plain SI with unit and datum in the key:
+    ``readings``, ``swing``, ``looks``, ``states``, ``figures``, ``solver``. Source: the physical model of
+    ``vehicle::simulate``, whose parameters stand in ``tables/vehicle``. Raises a ``ColdloopError`` whose ``key`` names
+    what cannot be read, ``OutOfRangeError``, ``NotAvailableError`` and ``NoConvergenceError``.
+
+    >>> sound = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "variable-internal"},
+    ...          "conditions": {"ambient": "30 °C", "altitude": "1600 m"}}
+    >>> worn = {**sound, "faults": {"worn-compressor": "50 %"}}
+    >>> simulate(worn)["readings"]["high_side_pa_gauge"] < simulate(sound)["readings"]["high_side_pa_gauge"]
+    True
+    """
+    answer: dict[str, Any] = json.loads(_core.simulate(json.dumps(vehicle, allow_nan=False)))
+    return answer

@@ -1,0 +1,59 @@
+//! Quantities as text with their unit.
+
+use crate::errors::{raised, refused_key};
+use coldloop::units::{difference_in_kelvins, in_kelvins, text};
+use coldloop::{Error, ErrorKind, Quantity};
+use pyo3::prelude::*;
+
+/// A quantity in SI from its text.
+#[pyfunction]
+pub(crate) fn quantity(py: Python<'_>, kind: &str, text: &str) -> PyResult<f64> {
+    let unknown = || refused_key(py, Error::of(ErrorKind::UnknownName, Quantity::Name), kind);
+    let quantity = Quantity::from_id(kind).ok_or_else(unknown)?;
+    let read = reader(quantity).ok_or_else(unknown)?;
+    read(text).map_err(|error| raised(py, error))
+}
+
+/// The quantities that can be read from text.
+#[pyfunction]
+pub(crate) fn quantities() -> Vec<&'static str> {
+    let readable = |quantity: &&Quantity| reader(**quantity).is_some();
+    Quantity::ALL
+        .iter()
+        .filter(readable)
+        .map(|quantity| quantity.id())
+        .collect()
+}
+
+/// From text to SI.
+pub(crate) type Reader = fn(&str) -> Result<f64, Error>;
+
+/// What reads the text of a quantity; none where the library reads no such text.
+pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
+    match quantity {
+        Quantity::Temperature => Some(|text| text::temperature(text).map(in_kelvins)),
+        Quantity::TemperatureDifference => Some(|text| text::temperature_difference(text).map(difference_in_kelvins)),
+        Quantity::AbsolutePressure => Some(|text| text::absolute_pressure(text).map(|pressure| pressure.pa())),
+        Quantity::GaugePressure => Some(|text| text::gauge_pressure(text).map(|pressure| pressure.pa())),
+        Quantity::Altitude => Some(text::altitude_m),
+        Quantity::RelativeHumidity => Some(text::relative_humidity),
+        Quantity::BlowerSetting => Some(text::blower_setting),
+        Quantity::Speed => Some(text::speed_m_s),
+        Quantity::RotationalSpeed => Some(text::rotational_speed_hz),
+        Quantity::Mass => Some(text::mass_kg),
+        Quantity::Duration => Some(text::duration_s),
+        Quantity::Frequency => Some(text::frequency_hz),
+        Quantity::Voltage => Some(text::voltage_v),
+        Quantity::Severity => Some(text::severity),
+        Quantity::HumidityRatio
+        | Quantity::Density
+        | Quantity::Enthalpy
+        | Quantity::Entropy
+        | Quantity::Quality
+        | Quantity::Probability
+        | Quantity::Cost
+        | Quantity::Rows
+        | Quantity::Name
+        | Quantity::Residual => None,
+    }
+}
