@@ -17,6 +17,7 @@ pub mod intake;
 pub mod mixture;
 mod names;
 pub mod numerics;
+pub mod proof;
 pub mod range;
 #[cfg(feature = "report")]
 pub mod report;

@@ -247,11 +247,14 @@ pub enum Quantity {
     /// Severity of a fault, 0 (sound) to 1.
     #[cfg_attr(feature = "serde", serde(rename = "severity"))]
     Severity = 24,
+    /// Volume, m3.
+    #[cfg_attr(feature = "serde", serde(rename = "volume"))]
+    Volume = 25,
 }
 
 impl Quantity {
     /// Every member, in the order of the table.
-    pub const ALL: [Quantity; 24] = [
+    pub const ALL: [Quantity; 25] = [
         Quantity::Temperature,
         Quantity::TemperatureDifference,
         Quantity::AbsolutePressure,
@@ -276,9 +279,10 @@ impl Quantity {
         Quantity::BlowerSetting,
         Quantity::Rows,
         Quantity::Severity,
+        Quantity::Volume,
     ];
 
-    const SPELLINGS: [(Quantity, &'static [&'static str]); 24] = [
+    const SPELLINGS: [(Quantity, &'static [&'static str]); 25] = [
         (Quantity::Temperature, &["temperature"]),
         (Quantity::TemperatureDifference, &["temperature difference"]),
         (Quantity::AbsolutePressure, &["absolute pressure"]),
@@ -303,6 +307,7 @@ impl Quantity {
         (Quantity::BlowerSetting, &["blower setting"]),
         (Quantity::Rows, &["number of rows"]),
         (Quantity::Severity, &["severity"]),
+        (Quantity::Volume, &["volume"]),
     ];
 
     /// The id used in text.
@@ -337,6 +342,7 @@ impl Quantity {
             Quantity::BlowerSetting => "Blower setting, 0 (off) to 1 (highest).",
             Quantity::Rows => "Rows of a table.",
             Quantity::Severity => "Severity of a fault, 0 (sound) to 1.",
+            Quantity::Volume => "Volume, m3.",
         }
     }
 
@@ -372,6 +378,7 @@ impl Quantity {
             22 => Some(Quantity::BlowerSetting),
             23 => Some(Quantity::Rows),
             24 => Some(Quantity::Severity),
+            25 => Some(Quantity::Volume),
             _ => None,
         }
     }
@@ -2795,11 +2802,29 @@ pub enum Caution {
     /// The judgement of a certified technician, the data of the vehicle's maker and the local rules come first.
     #[cfg_attr(feature = "serde", serde(rename = "local-rules"))]
     LocalRules = 7,
+    /// Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level, and never heat or burn near it, for it decomposes into toxic gases.
+    #[cfg_attr(feature = "serde", serde(rename = "ventilation"))]
+    Ventilation = 8,
+    /// Opening a circuit, and in many places buying refrigerant, is reserved by law to certified persons.
+    #[cfg_attr(feature = "serde", serde(rename = "certification"))]
+    Certification = 9,
+    /// Press with dry nitrogen behind a regulator and relief valve, never with oxygen or compressed air, never mixed into refrigerant on purpose, and never above the pressure that the label and every part allow.
+    #[cfg_attr(feature = "serde", serde(rename = "test-pressure"))]
+    TestPressure = 10,
+    /// Carbon dioxide stands under up to ten times the pressure of other refrigerants and stifles unseen in closed rooms: use only gauges, hoses and parts made for it.
+    #[cfg_attr(feature = "serde", serde(rename = "carbon-dioxide"))]
+    CarbonDioxide = 11,
+    /// What is in the circuit is not known: it may burn although the label does not say so; identify it before any machine draws it in, and recover it into a cylinder of its own.
+    #[cfg_attr(feature = "serde", serde(rename = "foreign-refrigerant"))]
+    ForeignRefrigerant = 12,
+    /// Discharge line, engine and exhaust burn the skin.
+    #[cfg_attr(feature = "serde", serde(rename = "hot-parts"))]
+    HotParts = 13,
 }
 
 impl Caution {
     /// Every member, in the order of the table.
-    pub const ALL: [Caution; 7] = [
+    pub const ALL: [Caution; 13] = [
         Caution::Pressure,
         Caution::Frostbite,
         Caution::MovingParts,
@@ -2807,9 +2832,15 @@ impl Caution {
         Caution::HighVoltage,
         Caution::NoVenting,
         Caution::LocalRules,
+        Caution::Ventilation,
+        Caution::Certification,
+        Caution::TestPressure,
+        Caution::CarbonDioxide,
+        Caution::ForeignRefrigerant,
+        Caution::HotParts,
     ];
 
-    const SPELLINGS: [(Caution, &'static [&'static str]); 7] = [
+    const SPELLINGS: [(Caution, &'static [&'static str]); 13] = [
         (Caution::Pressure, &["pressure"]),
         (Caution::Frostbite, &["frostbite"]),
         (Caution::MovingParts, &["moving-parts"]),
@@ -2817,6 +2848,12 @@ impl Caution {
         (Caution::HighVoltage, &["high-voltage"]),
         (Caution::NoVenting, &["no-venting"]),
         (Caution::LocalRules, &["local-rules"]),
+        (Caution::Ventilation, &["ventilation"]),
+        (Caution::Certification, &["certification"]),
+        (Caution::TestPressure, &["test-pressure"]),
+        (Caution::CarbonDioxide, &["carbon-dioxide"]),
+        (Caution::ForeignRefrigerant, &["foreign-refrigerant"]),
+        (Caution::HotParts, &["hot-parts"]),
     ];
 
     /// The id used in text.
@@ -2846,6 +2883,22 @@ impl Caution {
             Caution::LocalRules => {
                 "The judgement of a certified technician, the data of the vehicle's maker and the local rules come first."
             }
+            Caution::Ventilation => {
+                "Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level, and never heat or burn near it, for it decomposes into toxic gases."
+            }
+            Caution::Certification => {
+                "Opening a circuit, and in many places buying refrigerant, is reserved by law to certified persons."
+            }
+            Caution::TestPressure => {
+                "Press with dry nitrogen behind a regulator and relief valve, never with oxygen or compressed air, never mixed into refrigerant on purpose, and never above the pressure that the label and every part allow."
+            }
+            Caution::CarbonDioxide => {
+                "Carbon dioxide stands under up to ten times the pressure of other refrigerants and stifles unseen in closed rooms: use only gauges, hoses and parts made for it."
+            }
+            Caution::ForeignRefrigerant => {
+                "What is in the circuit is not known: it may burn although the label does not say so; identify it before any machine draws it in, and recover it into a cylinder of its own."
+            }
+            Caution::HotParts => "Discharge line, engine and exhaust burn the skin.",
         }
     }
 
@@ -2864,6 +2917,12 @@ impl Caution {
             5 => Some(Caution::HighVoltage),
             6 => Some(Caution::NoVenting),
             7 => Some(Caution::LocalRules),
+            8 => Some(Caution::Ventilation),
+            9 => Some(Caution::Certification),
+            10 => Some(Caution::TestPressure),
+            11 => Some(Caution::CarbonDioxide),
+            12 => Some(Caution::ForeignRefrigerant),
+            13 => Some(Caution::HotParts),
             _ => None,
         }
     }
@@ -3134,6 +3193,641 @@ impl ResultKind {
 }
 
 impl core::fmt::Display for ResultKind {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What the pressure reached by a vacuum pump tells.
+///
+/// ```
+/// use coldloop::EvacuationFinding;
+/// assert_eq!(EvacuationFinding::Deep.id(), "deep");
+/// assert_eq!(EvacuationFinding::from_id("deep"), Some(EvacuationFinding::Deep));
+/// assert_eq!(EvacuationFinding::from_code(1), Some(EvacuationFinding::Deep));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum EvacuationFinding {
+    /// Deep enough: far below the pressure at which water boils in the coldest part.
+    #[cfg_attr(feature = "serde", serde(rename = "deep"))]
+    Deep = 1,
+    /// Water boils and leaves, but the pressure is not yet that of a dry circuit: go on.
+    #[cfg_attr(feature = "serde", serde(rename = "water-boils"))]
+    WaterBoils = 2,
+    /// Water in the coldest part cannot boil at this pressure: it stays, however long the pump runs.
+    #[cfg_attr(feature = "serde", serde(rename = "water-stays"))]
+    WaterStays = 3,
+    /// The gauge is too coarse to tell a deep vacuum from one that leaves the water: use a vacuum gauge that counts from nothing.
+    #[cfg_attr(feature = "serde", serde(rename = "gauge-cannot-tell"))]
+    GaugeCannotTell = 4,
+}
+
+impl EvacuationFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [EvacuationFinding; 4] = [
+        EvacuationFinding::Deep,
+        EvacuationFinding::WaterBoils,
+        EvacuationFinding::WaterStays,
+        EvacuationFinding::GaugeCannotTell,
+    ];
+
+    const SPELLINGS: [(EvacuationFinding, &'static [&'static str]); 4] = [
+        (EvacuationFinding::Deep, &["deep"]),
+        (EvacuationFinding::WaterBoils, &["water-boils"]),
+        (EvacuationFinding::WaterStays, &["water-stays"]),
+        (EvacuationFinding::GaugeCannotTell, &["gauge-cannot-tell"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            EvacuationFinding::Deep => "Deep enough: far below the pressure at which water boils in the coldest part.",
+            EvacuationFinding::WaterBoils => {
+                "Water boils and leaves, but the pressure is not yet that of a dry circuit: go on."
+            }
+            EvacuationFinding::WaterStays => {
+                "Water in the coldest part cannot boil at this pressure: it stays, however long the pump runs."
+            }
+            EvacuationFinding::GaugeCannotTell => {
+                "The gauge is too coarse to tell a deep vacuum from one that leaves the water: use a vacuum gauge that counts from nothing."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(EvacuationFinding::Deep),
+            2 => Some(EvacuationFinding::WaterBoils),
+            3 => Some(EvacuationFinding::WaterStays),
+            4 => Some(EvacuationFinding::GaugeCannotTell),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for EvacuationFinding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What the rise of a held vacuum tells.
+///
+/// ```
+/// use coldloop::HoldFinding;
+/// assert_eq!(HoldFinding::Tight.id(), "tight");
+/// assert_eq!(HoldFinding::from_id("tight"), Some(HoldFinding::Tight));
+/// assert_eq!(HoldFinding::from_code(1), Some(HoldFinding::Tight));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum HoldFinding {
+    /// The vacuum held: no leak shows at this pressure difference, and no moisture.
+    #[cfg_attr(feature = "serde", serde(rename = "tight"))]
+    Tight = 1,
+    /// The pressure rises steadily, or beyond what water can do: air comes in.
+    #[cfg_attr(feature = "serde", serde(rename = "leak"))]
+    Leak = 2,
+    /// The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Evacuate on.
+    #[cfg_attr(feature = "serde", serde(rename = "moisture"))]
+    Moisture = 3,
+    /// The pressure rose, and these readings cannot tell a leak from moisture: hold on and read several times.
+    #[cfg_attr(feature = "serde", serde(rename = "rise-unclear"))]
+    RiseUnclear = 4,
+    /// Held too briefly to say that it is tight.
+    #[cfg_attr(feature = "serde", serde(rename = "too-short"))]
+    TooShort = 5,
+    /// The gauge is too coarse to see the rise that matters.
+    #[cfg_attr(feature = "serde", serde(rename = "gauge-cannot-tell"))]
+    GaugeCannotTell = 6,
+}
+
+impl HoldFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [HoldFinding; 6] = [
+        HoldFinding::Tight,
+        HoldFinding::Leak,
+        HoldFinding::Moisture,
+        HoldFinding::RiseUnclear,
+        HoldFinding::TooShort,
+        HoldFinding::GaugeCannotTell,
+    ];
+
+    const SPELLINGS: [(HoldFinding, &'static [&'static str]); 6] = [
+        (HoldFinding::Tight, &["tight"]),
+        (HoldFinding::Leak, &["leak"]),
+        (HoldFinding::Moisture, &["moisture"]),
+        (HoldFinding::RiseUnclear, &["rise-unclear"]),
+        (HoldFinding::TooShort, &["too-short"]),
+        (HoldFinding::GaugeCannotTell, &["gauge-cannot-tell"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            HoldFinding::Tight => "The vacuum held: no leak shows at this pressure difference, and no moisture.",
+            HoldFinding::Leak => "The pressure rises steadily, or beyond what water can do: air comes in.",
+            HoldFinding::Moisture => {
+                "The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Evacuate on."
+            }
+            HoldFinding::RiseUnclear => {
+                "The pressure rose, and these readings cannot tell a leak from moisture: hold on and read several times."
+            }
+            HoldFinding::TooShort => "Held too briefly to say that it is tight.",
+            HoldFinding::GaugeCannotTell => "The gauge is too coarse to see the rise that matters.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(HoldFinding::Tight),
+            2 => Some(HoldFinding::Leak),
+            3 => Some(HoldFinding::Moisture),
+            4 => Some(HoldFinding::RiseUnclear),
+            5 => Some(HoldFinding::TooShort),
+            6 => Some(HoldFinding::GaugeCannotTell),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for HoldFinding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What a circuit is filled with while its pressure is watched.
+///
+/// ```
+/// use coldloop::TestGas;
+/// assert_eq!(TestGas::Nitrogen.id(), "nitrogen");
+/// assert_eq!(TestGas::from_id("nitrogen"), Some(TestGas::Nitrogen));
+/// assert_eq!(TestGas::from_code(1), Some(TestGas::Nitrogen));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum TestGas {
+    /// Dry nitrogen.
+    #[cfg_attr(feature = "serde", serde(rename = "nitrogen"))]
+    Nitrogen = 1,
+    /// Vapour of the refrigerant of the system.
+    #[cfg_attr(feature = "serde", serde(rename = "refrigerant"))]
+    Refrigerant = 2,
+}
+
+impl TestGas {
+    /// Every member, in the order of the table.
+    pub const ALL: [TestGas; 2] = [TestGas::Nitrogen, TestGas::Refrigerant];
+
+    const SPELLINGS: [(TestGas, &'static [&'static str]); 2] = [
+        (TestGas::Nitrogen, &["nitrogen"]),
+        (TestGas::Refrigerant, &["refrigerant"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            TestGas::Nitrogen => "Dry nitrogen.",
+            TestGas::Refrigerant => "Vapour of the refrigerant of the system.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(TestGas::Nitrogen),
+            2 => Some(TestGas::Refrigerant),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for TestGas {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What the decay of a test pressure tells.
+///
+/// ```
+/// use coldloop::LeakFinding;
+/// assert_eq!(LeakFinding::Tight.id(), "tight");
+/// assert_eq!(LeakFinding::from_id("tight"), Some(LeakFinding::Tight));
+/// assert_eq!(LeakFinding::from_code(1), Some(LeakFinding::Tight));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum LeakFinding {
+    /// The loss is surely below the allowed one.
+    #[cfg_attr(feature = "serde", serde(rename = "tight"))]
+    Tight = 1,
+    /// Gas was surely lost, more than is allowed.
+    #[cfg_attr(feature = "serde", serde(rename = "leaks"))]
+    Leaks = 2,
+    /// No loss shows, but a loss that matters would not have shown either: hold longer, or measure better.
+    #[cfg_attr(feature = "serde", serde(rename = "no-loss-seen"))]
+    NoLossSeen = 3,
+    /// Liquid is or may be present: its pressure tells the temperature, not how much was lost.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid-present"))]
+    LiquidPresent = 4,
+    /// More gas at the end than at the start: a valve lets by, or a temperature or pressure was misread.
+    #[cfg_attr(feature = "serde", serde(rename = "gas-gained"))]
+    GasGained = 5,
+}
+
+impl LeakFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [LeakFinding; 5] = [
+        LeakFinding::Tight,
+        LeakFinding::Leaks,
+        LeakFinding::NoLossSeen,
+        LeakFinding::LiquidPresent,
+        LeakFinding::GasGained,
+    ];
+
+    const SPELLINGS: [(LeakFinding, &'static [&'static str]); 5] = [
+        (LeakFinding::Tight, &["tight"]),
+        (LeakFinding::Leaks, &["leaks"]),
+        (LeakFinding::NoLossSeen, &["no-loss-seen"]),
+        (LeakFinding::LiquidPresent, &["liquid-present"]),
+        (LeakFinding::GasGained, &["gas-gained"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            LeakFinding::Tight => "The loss is surely below the allowed one.",
+            LeakFinding::Leaks => "Gas was surely lost, more than is allowed.",
+            LeakFinding::NoLossSeen => {
+                "No loss shows, but a loss that matters would not have shown either: hold longer, or measure better."
+            }
+            LeakFinding::LiquidPresent => {
+                "Liquid is or may be present: its pressure tells the temperature, not how much was lost."
+            }
+            LeakFinding::GasGained => {
+                "More gas at the end than at the start: a valve lets by, or a temperature or pressure was misread."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(LeakFinding::Tight),
+            2 => Some(LeakFinding::Leaks),
+            3 => Some(LeakFinding::NoLossSeen),
+            4 => Some(LeakFinding::LiquidPresent),
+            5 => Some(LeakFinding::GasGained),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for LeakFinding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What the masses of a service tell of the charge now in the vehicle.
+///
+/// ```
+/// use coldloop::ChargeFinding;
+/// assert_eq!(ChargeFinding::Within.id(), "within");
+/// assert_eq!(ChargeFinding::from_id("within"), Some(ChargeFinding::Within));
+/// assert_eq!(ChargeFinding::from_code(1), Some(ChargeFinding::Within));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum ChargeFinding {
+    /// The charge is surely within the tolerance of the label.
+    #[cfg_attr(feature = "serde", serde(rename = "within"))]
+    Within = 1,
+    /// The charge is surely less than the label allows.
+    #[cfg_attr(feature = "serde", serde(rename = "under"))]
+    Under = 2,
+    /// The charge is surely more than the label allows.
+    #[cfg_attr(feature = "serde", serde(rename = "over"))]
+    Over = 3,
+    /// The masses are too uncertain to tell whether the charge is within the tolerance.
+    #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
+    CannotTell = 4,
+}
+
+impl ChargeFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [ChargeFinding; 4] = [
+        ChargeFinding::Within,
+        ChargeFinding::Under,
+        ChargeFinding::Over,
+        ChargeFinding::CannotTell,
+    ];
+
+    const SPELLINGS: [(ChargeFinding, &'static [&'static str]); 4] = [
+        (ChargeFinding::Within, &["within"]),
+        (ChargeFinding::Under, &["under"]),
+        (ChargeFinding::Over, &["over"]),
+        (ChargeFinding::CannotTell, &["cannot-tell"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            ChargeFinding::Within => "The charge is surely within the tolerance of the label.",
+            ChargeFinding::Under => "The charge is surely less than the label allows.",
+            ChargeFinding::Over => "The charge is surely more than the label allows.",
+            ChargeFinding::CannotTell => {
+                "The masses are too uncertain to tell whether the charge is within the tolerance."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(ChargeFinding::Within),
+            2 => Some(ChargeFinding::Under),
+            3 => Some(ChargeFinding::Over),
+            4 => Some(ChargeFinding::CannotTell),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for ChargeFinding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What the readings before and after a repair tell together.
+///
+/// ```
+/// use coldloop::RepairFinding;
+/// assert_eq!(RepairFinding::Proven.id(), "proven");
+/// assert_eq!(RepairFinding::from_id("proven"), Some(RepairFinding::Proven));
+/// assert_eq!(RepairFinding::from_code(1), Some(RepairFinding::Proven));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum RepairFinding {
+    /// Faulty before, sound after: the repair is proven.
+    #[cfg_attr(feature = "serde", serde(rename = "proven"))]
+    Proven = 1,
+    /// The fault of before still explains the readings best.
+    #[cfg_attr(feature = "serde", serde(rename = "still-faulty"))]
+    StillFaulty = 2,
+    /// The fault of before no longer shows; another does.
+    #[cfg_attr(feature = "serde", serde(rename = "another-fault"))]
+    AnotherFault = 3,
+    /// Sound before and sound after: these readings do not show that anything was wrong.
+    #[cfg_attr(feature = "serde", serde(rename = "sound-before"))]
+    SoundBefore = 4,
+    /// The readings after the repair do not settle whether it helped.
+    #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
+    CannotTell = 5,
+}
+
+impl RepairFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [RepairFinding; 5] = [
+        RepairFinding::Proven,
+        RepairFinding::StillFaulty,
+        RepairFinding::AnotherFault,
+        RepairFinding::SoundBefore,
+        RepairFinding::CannotTell,
+    ];
+
+    const SPELLINGS: [(RepairFinding, &'static [&'static str]); 5] = [
+        (RepairFinding::Proven, &["proven"]),
+        (RepairFinding::StillFaulty, &["still-faulty"]),
+        (RepairFinding::AnotherFault, &["another-fault"]),
+        (RepairFinding::SoundBefore, &["sound-before"]),
+        (RepairFinding::CannotTell, &["cannot-tell"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            RepairFinding::Proven => "Faulty before, sound after: the repair is proven.",
+            RepairFinding::StillFaulty => "The fault of before still explains the readings best.",
+            RepairFinding::AnotherFault => "The fault of before no longer shows; another does.",
+            RepairFinding::SoundBefore => {
+                "Sound before and sound after: these readings do not show that anything was wrong."
+            }
+            RepairFinding::CannotTell => "The readings after the repair do not settle whether it helped.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(RepairFinding::Proven),
+            2 => Some(RepairFinding::StillFaulty),
+            3 => Some(RepairFinding::AnotherFault),
+            4 => Some(RepairFinding::SoundBefore),
+            5 => Some(RepairFinding::CannotTell),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for RepairFinding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// How the air at the vent falls after the start.
+///
+/// ```
+/// use coldloop::PullDownFinding;
+/// assert_eq!(PullDownFinding::Reached.id(), "reached");
+/// assert_eq!(PullDownFinding::from_id("reached"), Some(PullDownFinding::Reached));
+/// assert_eq!(PullDownFinding::from_code(1), Some(PullDownFinding::Reached));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum PullDownFinding {
+    /// The vent came down to what a sound system reaches.
+    #[cfg_attr(feature = "serde", serde(rename = "reached"))]
+    Reached = 1,
+    /// The vent still falls and may reach it: read on.
+    #[cfg_attr(feature = "serde", serde(rename = "falling"))]
+    Falling = 2,
+    /// The vent levels off above what a sound system reaches.
+    #[cfg_attr(feature = "serde", serde(rename = "stalled"))]
+    Stalled = 3,
+    /// The vent fell and rises again: frost on the evaporator, a clutch or fan that lets go, or a heating engine.
+    #[cfg_attr(feature = "serde", serde(rename = "rising"))]
+    Rising = 4,
+    /// Too few readings, or taken too early, to tell.
+    #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
+    CannotTell = 5,
+}
+
+impl PullDownFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [PullDownFinding; 5] = [
+        PullDownFinding::Reached,
+        PullDownFinding::Falling,
+        PullDownFinding::Stalled,
+        PullDownFinding::Rising,
+        PullDownFinding::CannotTell,
+    ];
+
+    const SPELLINGS: [(PullDownFinding, &'static [&'static str]); 5] = [
+        (PullDownFinding::Reached, &["reached"]),
+        (PullDownFinding::Falling, &["falling"]),
+        (PullDownFinding::Stalled, &["stalled"]),
+        (PullDownFinding::Rising, &["rising"]),
+        (PullDownFinding::CannotTell, &["cannot-tell"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            PullDownFinding::Reached => "The vent came down to what a sound system reaches.",
+            PullDownFinding::Falling => "The vent still falls and may reach it: read on.",
+            PullDownFinding::Stalled => "The vent levels off above what a sound system reaches.",
+            PullDownFinding::Rising => {
+                "The vent fell and rises again: frost on the evaporator, a clutch or fan that lets go, or a heating engine."
+            }
+            PullDownFinding::CannotTell => "Too few readings, or taken too early, to tell.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(PullDownFinding::Reached),
+            2 => Some(PullDownFinding::Falling),
+            3 => Some(PullDownFinding::Stalled),
+            4 => Some(PullDownFinding::Rising),
+            5 => Some(PullDownFinding::CannotTell),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for PullDownFinding {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         f.write_str(self.id())
     }

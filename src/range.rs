@@ -67,6 +67,8 @@ pub const SPEED: Range = Range::new(Quantity::Speed, 0.0, 100.0);
 pub const ROTATIONAL_SPEED: Range = Range::new(Quantity::RotationalSpeed, 0.0, 300.0);
 /// Masses of refrigerant or oil in a vehicle or a cylinder.
 pub const MASS: Range = Range::new(Quantity::Mass, 0.0, 1_000.0);
+/// Volumes of a circuit, a part of it or a hose.
+pub const VOLUME: Range = Range::new(Quantity::Volume, 0.0, 1.0);
 /// Durations, up to a year.
 pub const DURATION: Range = Range::new(Quantity::Duration, 0.0, 366.0 * 86_400.0);
 /// Frequencies of events such as clutch engagements.

@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The floors of the house from the ground up. A room may name the rooms on the floors below it.
-const FLOORS: [&[&str]; 15] = [
+const FLOORS: [&[&str]; 16] = [
     &["names"],
     &["error"],
     &["range"],
@@ -23,6 +23,7 @@ const FLOORS: [&[&str]; 15] = [
     &["vehicle"],
     &["expected"],
     &["diagnosis", "log"],
+    &["proof"],
     &["intake"],
     &["report"],
 ];

@@ -136,6 +136,8 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_ROWS = 23,
     // Severity of a fault, 0 (sound) to 1.
     COLDLOOP_QUANTITY_SEVERITY = 24,
+    // Volume, m3.
+    COLDLOOP_QUANTITY_VOLUME = 25,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.

@@ -1,7 +1,10 @@
 //! What a diagnosis says.
 
+use super::case::Settings;
 use super::list::List;
+use super::next_check::Bench;
 use super::posterior::Posterior;
+use super::scene::Scene;
 use crate::circuit::Derived;
 use crate::expected::{Bands, Spread};
 use crate::names::{
@@ -38,6 +41,7 @@ pub struct Diagnosis {
     /// What made the answer less certain.
     pub quality: List<QualityNote, { QualityNote::ALL.len() }>,
     pub(super) posterior: Posterior,
+    pub(super) scene: Scene,
 }
 
 /// What the readings allow one to say.
@@ -133,12 +137,108 @@ pub struct RankedCheck {
 pub struct Outcome {
     /// The result.
     pub result: ResultKind,
+    /// The question that is answered; `None` for a figure that is read, and where none of several is answered with yes.
+    pub observation: Option<Observation>,
     /// Its probability.
     pub probability: f64,
     /// The fault that would then lead.
     pub leading: Fault,
     /// Its probability then.
     pub leading_probability: f64,
+}
+
+impl Outcome {
+    pub(super) const BLANK: Self = Self {
+        result: ResultKind::No,
+        observation: None,
+        probability: 0.0,
+        leading: Fault::NoFault,
+        leading_probability: 0.0,
+    };
+}
+
+/// The most steps that a plan can have: one, three after it, and three after each of those.
+pub const STEPS: usize = 13;
+
+/// What to do next, and what then.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Plan {
+    /// The steps, the first one first; each result of a step tells where the next one stands.
+    pub steps: List<Step, STEPS>,
+    /// Expected cost until the vehicle is repaired when the plan is followed, in minutes of work.
+    pub expected_minutes: f64,
+    /// The same when parts are changed in the best order without any further check.
+    pub without_checks_minutes: f64,
+}
+
+/// A step of a plan.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Step {
+    /// What to do.
+    pub action: Action,
+    /// Probability of getting here.
+    pub probability: f64,
+    /// What it costs in minutes of work, parts and a recovery that is not yet paid included.
+    pub minutes: f64,
+    /// Whether the charge has to be recovered for it now.
+    pub recovers: bool,
+    /// How it can come out.
+    pub branches: List<Branch, 3>,
+}
+
+/// What a step of a plan does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Action {
+    /// A look or a reading.
+    Check(Check),
+    /// Setting right a fault ([`super::repair`]) and looking whether it helped.
+    Repair(Fault),
+}
+
+/// How a step can come out, and what then.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Branch {
+    /// The result; of a repair, whether it helped.
+    pub result: ResultKind,
+    /// The question that is answered, as in [`Outcome::observation`].
+    pub observation: Option<Observation>,
+    /// Its probability once the step is taken.
+    pub probability: f64,
+    /// The fault that then leads; of a repair that helped, the one that it was.
+    pub leading: Fault,
+    /// Its probability then.
+    pub leading_probability: f64,
+    /// Where the next step stands in [`Plan::steps`]; `None` at the end of the plan.
+    pub next: Option<usize>,
+}
+
+impl Plan {
+    pub(super) const EMPTY: Self = Self {
+        steps: List::new(Step::BLANK),
+        expected_minutes: 0.0,
+        without_checks_minutes: 0.0,
+    };
+}
+
+impl Step {
+    pub(super) const BLANK: Self = Self {
+        action: Action::Check(Check::RunAndRead),
+        probability: 0.0,
+        minutes: 0.0,
+        recovers: false,
+        branches: List::new(Branch::BLANK),
+    };
+}
+
+impl Branch {
+    pub(super) const BLANK: Self = Self {
+        result: ResultKind::No,
+        observation: None,
+        probability: 0.0,
+        leading: Fault::NoFault,
+        leading_probability: 0.0,
+        next: None,
+    };
 }
 
 /// The most pieces of evidence that an argument can have.
@@ -157,6 +257,36 @@ impl Diagnosis {
             .filter_map(|fault| self.ranked(*fault))
             .map(|ranked| ranked.probability)
             .sum()
+    }
+
+    /// What to do next and what then, three steps deep, for the prices of `settings`.
+    ///
+    /// At every step the plan weighs each check by what it saves on average (the value of information of Heckerman,
+    /// Breese & Rommelse 1995, looking as far ahead as the plan is deep), against setting right the fault that repays it
+    /// best and looking again. What several steps need, as recovering the charge, is paid once.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Gauge, Reading, Readings};
+    /// use coldloop::diagnosis::{Action, Case, Settings, diagnose};
+    /// use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
+    /// use coldloop::vehicle::{Conditions, System};
+    /// use coldloop::{Compressor, Expansion, Refrigerant};
+    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    /// let readings = Readings {
+    ///     low_side: Some(Reading::pressure(GaugePressure::from_psig(70.0), Gauge::LOW_SIDE)),
+    ///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
+    ///     ..Readings::default()
+    /// };
+    /// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
+    /// let settings = Settings::default();
+    /// let plan = diagnose(&case, &settings)?.plan(&settings);
+    /// // Nobody throws a compressor at two pressures.
+    /// assert!(matches!(plan.steps[0].action, Action::Check(_)));
+    /// assert!(plan.expected_minutes < plan.without_checks_minutes);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn plan(&self, settings: &Settings) -> Plan {
+        Bench::new(&self.posterior, &self.scene, settings, self.expected.is_none()).plan()
     }
 
     /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.

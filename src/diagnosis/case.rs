@@ -1,8 +1,9 @@
 //! What is known of a vehicle, and how the answer is to be judged.
 
-use super::checks::place;
 use super::fault_table::FAULTS;
 use super::faults::index;
+use super::looks::{Looks, place};
+use super::prices::Prices;
 use crate::circuit::Readings;
 use crate::error::Error;
 use crate::expected::PressureTable;
@@ -109,8 +110,10 @@ pub struct Settings {
     pub short_list: f64,
     /// Readings and observations must tell at least this much, in nats of information gained. Default 0.25.
     pub least_information: f64,
-    /// Money is multiplied by this before it joins minutes; in the tables one unit is the price of a minute. Default 1.
-    pub money_weight: f64,
+    /// What checks and repairs cost.
+    pub prices: Prices,
+    /// How likely each answer is under each fault.
+    pub looks: Looks,
     /// The charge is already recovered, so that no check or repair pays for it again. Default false.
     pub recovered: bool,
     /// Whether further checks are ranked, which is most of the work of an answer. Default true.
@@ -121,8 +124,8 @@ pub struct Settings {
 const SHARE: Range = Range::new(Quantity::Probability, 0.0, 1.0);
 /// Weights relative to each other.
 const WEIGHT: Range = Range::new(Quantity::Probability, 0.0, 1e6);
-/// Prices.
-const PRICE: Range = Range::new(Quantity::Cost, 0.0, 1e6);
+/// Nats of information.
+const INFORMATION: Range = Range::new(Quantity::Cost, 0.0, 1e6);
 
 impl Settings {
     /// The prior of a fault, relative to the others.
@@ -157,9 +160,9 @@ impl Settings {
         for share in [self.healthy, self.named, self.nothing_fits, self.short_list] {
             SHARE.check(share)?;
         }
-        PRICE.check(self.least_information)?;
-        PRICE.check(self.money_weight)?;
-        Ok(())
+        INFORMATION.check(self.least_information)?;
+        self.prices.check_all()?;
+        self.looks.check()
     }
 }
 
@@ -178,7 +181,8 @@ impl Default for Settings {
             nothing_fits: 0.5,
             short_list: 0.75,
             least_information: 0.25,
-            money_weight: 1.0,
+            prices: Prices::default(),
+            looks: Looks::default(),
             recovered: false,
             next_checks: true,
         }

@@ -2,8 +2,9 @@
 //!
 //! Generated from tables/checks by tables/compile; edit the tables, not this file.
 
-use super::checks::{CheckRow, ObservationRow, Repair, Reveals};
-use crate::names::{Check, Fault, Feature, Observation};
+use super::checks::{CheckRow, Repair, Reveals};
+use super::looks::{ObservationRow, Shared};
+use crate::names::{Caution, Check, Fault, Feature, Observation};
 
 /// One row per observation, in the order of its code.
 pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
@@ -391,6 +392,72 @@ pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
     },
 ];
 
+/// Answers of which at most one is yes.
+pub(super) const EXCLUSIVE: &[&[Observation]] = &[
+    // by their meaning
+    &[Observation::HubTurnsFreely, Observation::HubLocked],
+    // by their meaning
+    &[Observation::RestPressureHigh, Observation::RestPressureLow],
+    // by their meaning
+    &[Observation::RecoveredBelowLabel, Observation::RecoveredAboveLabel],
+];
+
+/// Answers that share a cause beyond the fault.
+pub(super) const SHARED: &[Shared] = &[
+    // engineering judgement: the same gas and, for two of them, the same gauge
+    Shared {
+        members: &[
+            Observation::CondenserTubeBelowSaturation,
+            Observation::RestPressureHigh,
+            Observation::IdentifierShowsAir,
+        ],
+        correlation: 0.4,
+    },
+    // engineering judgement: vapour in the same liquid line
+    Shared {
+        members: &[Observation::SightGlassBubbles, Observation::HissingAtExpansion],
+        correlation: 0.5,
+    },
+    // engineering judgement: the same cold coil
+    Shared {
+        members: &[
+            Observation::FrostOnSuctionLine,
+            Observation::EvaporatorFrosted,
+            Observation::AirflowFades,
+            Observation::AirflowWeak,
+        ],
+        correlation: 0.5,
+    },
+    // engineering judgement: the same stream of air
+    Shared {
+        members: &[
+            Observation::CondenserFanRunning,
+            Observation::CondenserFaceBlocked,
+            Observation::WaterLowersHighSide,
+        ],
+        correlation: 0.3,
+    },
+    // engineering judgement: the same switches
+    Shared {
+        members: &[Observation::ClutchEngaged, Observation::ClutchHasVoltage],
+        correlation: 0.5,
+    },
+    // engineering judgement: the same pump
+    Shared {
+        members: &[
+            Observation::SpeedLowersLowSide,
+            Observation::ControlSignalMovesPressures,
+            Observation::SidesEqualiseQuickly,
+        ],
+        correlation: 0.4,
+    },
+    // engineering judgement: the same hand
+    Shared {
+        members: &[Observation::RecentlyFilled, Observation::RecoveredAboveLabel],
+        correlation: 0.3,
+    },
+];
+
 /// What each check reveals and costs; source: engineering judgement.
 pub(super) const CHECKS: [CheckRow; 42] = [
     CheckRow {
@@ -401,6 +468,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::Pressure, Caution::Frostbite, Caution::MovingParts],
     },
     CheckRow {
         check: Check::ReadHighSide,
@@ -410,6 +478,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::Pressure, Caution::Frostbite, Caution::MovingParts],
     },
     CheckRow {
         check: Check::ReadVent,
@@ -419,6 +488,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[],
     },
     CheckRow {
         check: Check::ReadSuctionLine,
@@ -428,6 +498,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts, Caution::HotParts],
     },
     CheckRow {
         check: Check::ReadLiquidLine,
@@ -437,6 +508,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts, Caution::HotParts],
     },
     CheckRow {
         check: Check::ReadDischargeLine,
@@ -446,6 +518,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts, Caution::HotParts],
     },
     CheckRow {
         check: Check::CountClutchCycles,
@@ -455,6 +528,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b00010001,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::WatchClutch,
@@ -464,6 +538,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b00110011,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::MeasureClutchVoltage,
@@ -473,6 +548,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b00010001,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::TurnHub,
@@ -482,6 +558,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b01110111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::TurnHub,
@@ -491,6 +568,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b01110111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::LookForSlip,
@@ -500,6 +578,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b01110111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::ListenToCompressor,
@@ -509,6 +588,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts, Caution::HighVoltage],
     },
     CheckRow {
         check: Check::WatchCondenserFan,
@@ -518,6 +598,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::LookAtCondenserFace,
@@ -527,6 +608,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::SprayCondenser,
@@ -536,6 +618,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts, Caution::HighVoltage],
     },
     CheckRow {
         check: Check::FeelCondenserPasses,
@@ -545,6 +628,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts, Caution::HotParts],
     },
     CheckRow {
         check: Check::ClampCondenserMiddle,
@@ -554,6 +638,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts, Caution::HotParts],
     },
     CheckRow {
         check: Check::LookAtSightGlass,
@@ -563,6 +648,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b00001111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::LookForLeaks,
@@ -572,6 +658,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[Caution::Ventilation, Caution::Flammable, Caution::MovingParts],
     },
     CheckRow {
         check: Check::ListenAtExpansion,
@@ -581,6 +668,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[],
     },
     CheckRow {
         check: Check::DropAcrossDrier,
@@ -590,6 +678,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::HotParts, Caution::MovingParts],
     },
     CheckRow {
         check: Check::LookAtExpansion,
@@ -599,6 +688,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::LookAtSuctionLine,
@@ -608,6 +698,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::FollowSuctionLine,
@@ -617,6 +708,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::WarmAndChillBulb,
@@ -626,6 +718,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b00001111,
+        cautions: &[Caution::MovingParts, Caution::Frostbite, Caution::Flammable],
     },
     CheckRow {
         check: Check::LookAtEvaporator,
@@ -635,6 +728,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::MovingParts],
     },
     CheckRow {
         check: Check::WatchTwentyMinutes,
@@ -644,6 +738,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::Ventilation],
     },
     CheckRow {
         check: Check::WatchTwentyMinutes,
@@ -653,6 +748,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::Ventilation],
     },
     CheckRow {
         check: Check::FeelAirflow,
@@ -662,6 +758,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[],
     },
     CheckRow {
         check: Check::CloseHeater,
@@ -671,6 +768,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::HotParts, Caution::MovingParts],
     },
     CheckRow {
         check: Check::RaiseEngineSpeed,
@@ -680,6 +778,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b01110111,
+        cautions: &[Caution::MovingParts, Caution::Ventilation],
     },
     CheckRow {
         check: Check::DriveControl,
@@ -689,6 +788,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11001100,
+        cautions: &[Caution::MovingParts, Caution::HighVoltage],
     },
     CheckRow {
         check: Check::TimeEqualisation,
@@ -698,6 +798,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: false,
         systems: 0b11111111,
+        cautions: &[Caution::Pressure],
     },
     CheckRow {
         check: Check::ReadRestPressure,
@@ -707,6 +808,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[Caution::Pressure, Caution::Frostbite],
     },
     CheckRow {
         check: Check::ReadRestPressure,
@@ -716,6 +818,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[Caution::Pressure, Caution::Frostbite],
     },
     CheckRow {
         check: Check::IdentifyRefrigerant,
@@ -725,6 +828,12 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[
+            Caution::ForeignRefrigerant,
+            Caution::Pressure,
+            Caution::Frostbite,
+            Caution::NoVenting,
+        ],
     },
     CheckRow {
         check: Check::IdentifyRefrigerant,
@@ -734,6 +843,12 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[
+            Caution::ForeignRefrigerant,
+            Caution::Pressure,
+            Caution::Frostbite,
+            Caution::NoVenting,
+        ],
     },
     CheckRow {
         check: Check::RecoverAndWeigh,
@@ -743,6 +858,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: true,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[Caution::ForeignRefrigerant],
     },
     CheckRow {
         check: Check::RecoverAndWeigh,
@@ -752,6 +868,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: true,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[Caution::ForeignRefrigerant],
     },
     CheckRow {
         check: Check::AskHistory,
@@ -761,6 +878,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[],
     },
     CheckRow {
         check: Check::CompareGauges,
@@ -770,6 +888,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         recovery: false,
         at_rest: true,
         systems: 0b11111111,
+        cautions: &[Caution::Pressure, Caution::Frostbite, Caution::NoVenting],
     },
 ];
 
@@ -780,6 +899,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 10.0,
         money: 0.0,
         recovery: false,
+        cautions: &[],
         says: "Nothing to set right: note these readings as the vehicle's own, for next time.",
     },
     Repair {
@@ -787,6 +907,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 120.0,
         money: 500.0,
         recovery: true,
+        cautions: &[Caution::MovingParts, Caution::HighVoltage, Caution::HotParts],
         says: "Replace the compressor; flush or filter what it shed, renew the drier, evacuate, charge by weight.",
     },
     Repair {
@@ -794,6 +915,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 60.0,
         money: 90.0,
         recovery: true,
+        cautions: &[Caution::TestPressure],
         says: "Find and mend the leak, evacuate, charge by weight.",
     },
     Repair {
@@ -801,6 +923,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 10.0,
         money: 10.0,
         recovery: true,
+        cautions: &[],
         says: "Recover the charge and fill what the label names, by weight.",
     },
     Repair {
@@ -808,6 +931,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 45.0,
         money: 80.0,
         recovery: false,
+        cautions: &[Caution::MovingParts, Caution::HotParts],
         says: "Clear the face of the condenser, mend fan or shroud.",
     },
     Repair {
@@ -815,6 +939,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 20.0,
         money: 40.0,
         recovery: true,
+        cautions: &[Caution::ForeignRefrigerant],
         says: "Recover the charge, evacuate long enough, fill clean refrigerant by weight.",
     },
     Repair {
@@ -822,6 +947,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 60.0,
         money: 100.0,
         recovery: true,
+        cautions: &[Caution::TestPressure],
         says: "Recover the charge, renew the drier or the blocked part, evacuate, charge by weight.",
     },
     Repair {
@@ -829,6 +955,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 90.0,
         money: 90.0,
         recovery: true,
+        cautions: &[Caution::TestPressure],
         says: "First look how the bulb sits; then recover the charge and renew the valve and the drier.",
     },
     Repair {
@@ -836,6 +963,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 90.0,
         money: 90.0,
         recovery: true,
+        cautions: &[Caution::TestPressure],
         says: "Recover the charge, renew the valve and the drier, look for debris.",
     },
     Repair {
@@ -843,6 +971,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 40.0,
         money: 30.0,
         recovery: true,
+        cautions: &[],
         says: "Recover the charge, renew the orifice tube, look for debris and where it came from.",
     },
     Repair {
@@ -850,6 +979,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 30.0,
         money: 40.0,
         recovery: false,
+        cautions: &[Caution::MovingParts],
         says: "Renew the cabin filter, clean the evaporator, mend the blower.",
     },
     Repair {
@@ -857,6 +987,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 40.0,
         money: 60.0,
         recovery: false,
+        cautions: &[Caution::MovingParts],
         says: "Set right the evaporator sensor, thermostat or low-side switch that should have stopped it.",
     },
     Repair {
@@ -864,6 +995,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 60.0,
         money: 80.0,
         recovery: true,
+        cautions: &[],
         says: "Recover the charge, renew the drier, evacuate deep and long, charge by weight.",
     },
     Repair {
@@ -871,6 +1003,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 60.0,
         money: 120.0,
         recovery: true,
+        cautions: &[Caution::HighVoltage, Caution::MovingParts],
         says: "Set right the control: its wiring and signal first, then the valve.",
     },
     Repair {
@@ -878,6 +1011,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 50.0,
         money: 100.0,
         recovery: false,
+        cautions: &[Caution::MovingParts],
         says: "Follow the voltage: switches, relay, coil, gap; a lost charge also keeps the clutch out.",
     },
     Repair {
@@ -885,6 +1019,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 50.0,
         money: 90.0,
         recovery: false,
+        cautions: &[Caution::MovingParts],
         says: "Renew or tighten the belt, set the gap of the clutch, look for a compressor that turns hard.",
     },
     Repair {
@@ -892,6 +1027,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 60.0,
         money: 60.0,
         recovery: false,
+        cautions: &[Caution::HotParts],
         says: "Set right the blend door or the heater valve.",
     },
     Repair {
@@ -899,6 +1035,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 90.0,
         money: 200.0,
         recovery: true,
+        cautions: &[Caution::TestPressure],
         says: "Recover the charge, renew the blocked condenser or line and the drier.",
     },
     Repair {
@@ -906,6 +1043,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 80.0,
         money: 100.0,
         recovery: true,
+        cautions: &[Caution::TestPressure],
         says: "Recover the charge, renew the kinked or blocked suction line.",
     },
     Repair {
@@ -913,6 +1051,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 60.0,
         money: 120.0,
         recovery: true,
+        cautions: &[Caution::ForeignRefrigerant],
         says: "Recover the charge into a cylinder for mixed refrigerant, evacuate, fill what the label names.",
     },
     Repair {
@@ -920,6 +1059,7 @@ pub(super) static REPAIRS: [Repair; 21] = [
         minutes: 5.0,
         money: 0.0,
         recovery: false,
+        cautions: &[Caution::Pressure, Caution::Frostbite],
         says: "Set right hoses, units and zero of the gauges, and read again.",
     },
 ];

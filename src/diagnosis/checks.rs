@@ -1,17 +1,8 @@
-//! The shape of the tables of observations, checks and repairs.
+//! The shape of the tables of checks and repairs.
 
-use super::check_table::{OBSERVATIONS, REPAIRS};
+use super::check_table::REPAIRS;
 use super::faults::index;
-use super::posterior::{HYPOTHESES, NONE};
-use crate::names::{Check, Fault, Feature, Observation};
-
-/// How likely the answer "yes" is; the table has one row per observation, in the order of its code.
-pub(super) struct ObservationRow {
-    /// Under a fault of which no row speaks.
-    pub(super) otherwise: f64,
-    /// Under each fault, in the order of its code.
-    pub(super) yes: [f64; Fault::ALL.len()],
-}
+use crate::names::{Caution, Check, Fault, Feature, Observation};
 
 /// What a check reveals.
 #[derive(Clone, Copy, PartialEq)]
@@ -34,6 +25,8 @@ pub(super) struct CheckRow {
     pub(super) at_rest: bool,
     /// The systems in which the check exists, one bit each.
     pub(super) systems: u8,
+    /// What can hurt in doing it, where the system calls for it; recovering the charge aside.
+    pub(super) cautions: &'static [Caution],
 }
 
 /// What sets a fault right, and what that costs.
@@ -47,6 +40,8 @@ pub struct Repair {
     pub money: f64,
     /// Whether the charge must be recovered first.
     pub recovery: bool,
+    /// What can hurt, recovering the charge aside; [`super::repair_cautions`] tells all that a system calls for.
+    pub cautions: &'static [Caution],
     /// What to do, in a line.
     pub says: &'static str,
 }
@@ -61,28 +56,6 @@ pub struct Repair {
 /// ```
 pub const fn repair(fault: Fault) -> &'static Repair {
     &REPAIRS[index(fault)]
-}
-
-/// The place of an observation in arrays over the vocabulary; codes count from one.
-pub(super) const fn place(observation: Observation) -> usize {
-    observation.code() as usize - 1
-}
-
-/// The chance of this answer under each hypothesis.
-pub(super) fn chances(observation: Observation, answer: bool) -> [f64; HYPOTHESES] {
-    let row = &OBSERVATIONS[place(observation)];
-    let mut chances = [0.0; HYPOTHESES];
-    for fault in Fault::ALL {
-        chances[index(fault)] = row.yes[index(fault)];
-    }
-    // An unknown cause leaves the answer as it otherwise is, drawn a little towards even odds.
-    chances[NONE] = 0.8 * row.otherwise + 0.1;
-    if !answer {
-        for chance in &mut chances {
-            *chance = 1.0 - *chance;
-        }
-    }
-    chances
 }
 
 #[cfg(test)]

@@ -13,6 +13,7 @@
 
 mod answer;
 mod case;
+mod cautions;
 mod check_table;
 mod checks;
 mod density;
@@ -20,9 +21,11 @@ mod fault_table;
 mod faults;
 mod features;
 mod list;
+mod looks;
 mod next_check;
 mod pairs;
 mod posterior;
+mod prices;
 #[cfg(test)]
 mod published;
 mod scene;
@@ -31,12 +34,16 @@ mod sweep;
 mod verdict;
 
 pub use answer::{
-    Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, RankedCheck, RankedFault, TwoFaults, Verdict,
+    Action, Branch, Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, Plan, RankedCheck, RankedFault,
+    STEPS, Step, TwoFaults, Verdict,
 };
 pub use case::{Case, Observations, Settings};
+pub use cautions::{Cautions, check_cautions, repair_cautions};
 pub use checks::{Repair, repair};
 pub use faults::{exists, measure};
 pub use list::List;
+pub use looks::Looks;
+pub use prices::{Cost, Prices};
 
 use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;
@@ -145,12 +152,7 @@ fn answer(
     posterior: Posterior,
     (derived, expected): (Derived, Option<Bands>),
 ) -> Diagnosis {
-    let bench = Bench {
-        posterior: &posterior,
-        scene,
-        settings,
-        at_rest: case.conditions.at_rest(),
-    };
+    let bench = Bench::new(&posterior, scene, settings, case.conditions.at_rest());
     let faults = verdict::ranked(&posterior, scene);
     let deviations = verdict::deviations(figures, scene);
     let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
@@ -175,9 +177,10 @@ fn answer(
         } else {
             Bench::unranked()
         },
-        cautions: verdict::cautions(case),
+        cautions: cautions::general(&case.system),
         quality: verdict::quality(case, &posterior, figures.off_scale, (out_of_line, two_faults)),
         posterior,
+        scene: *scene,
     }
 }
 

@@ -2,11 +2,10 @@
 
 use super::answer::TwoFaults;
 use super::case::Settings;
-use super::checks::chances;
 use super::fault_table::FAULTS;
 use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features};
-use super::posterior::{HYPOTHESES, Judged, Posterior, mixed};
+use super::posterior::{Judged, Posterior, mixed};
 use super::scene::Scene;
 use crate::names::{Fault, Feature};
 
@@ -62,9 +61,8 @@ pub(super) fn likeliest(
 fn answers(posterior: &Posterior) -> impl Fn(Fault, Fault) -> f64 + '_ {
     move |first, second| {
         let mut product = 1.0;
-        for (observation, answer) in posterior.observations().answered() {
-            let chances: [f64; HYPOTHESES] = chances(observation, answer);
-            let [sound, a, b] = [Fault::NoFault, first, second].map(|fault| chances[index(fault)]);
+        for sight in posterior.sights() {
+            let [sound, a, b] = [Fault::NoFault, first, second].map(|fault| sight.chance[index(fault)]);
             product *= if libm::fabs(a - sound) > libm::fabs(b - sound) {
                 a
             } else {

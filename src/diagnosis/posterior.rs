@@ -2,11 +2,11 @@
 
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
-use super::checks::chances;
 use super::fault_table::FAULTS;
 use super::faults::{Effect, FaultRow, SEVERITIES, index};
 use super::features::{FEATURES, Features, place};
 use super::list::List;
+use super::looks::{Sights, sights};
 use super::scene::{Scene, about, anything};
 use crate::circuit::Estimate;
 use crate::expected::Spread;
@@ -55,6 +55,7 @@ pub(super) struct Posterior {
     cumulative: [[f64; FEATURES + 1]; HYPOTHESES],
     measured: [bool; FEATURES],
     observations: Observations,
+    sights: Sights,
     /// Probability of each hypothesis; they sum to one.
     pub(super) probability: [f64; HYPOTHESES],
     pub(super) patterns: List<Pattern, PATTERNS>,
@@ -79,6 +80,7 @@ impl Posterior {
             cumulative: [[1.0; FEATURES + 1]; HYPOTHESES],
             measured: core::array::from_fn(|i| figures.measured[i].is_some() && scene.healthy[i].is_some()),
             observations: case.observations,
+            sights: sights(&settings.looks, &case.observations),
             probability: [0.0; HYPOTHESES],
             patterns: List::new(Pattern {
                 fault: Fault::NoFault,
@@ -96,8 +98,8 @@ impl Posterior {
         for (hypothesis, p) in probability.iter_mut().enumerate() {
             *p *= posterior.cumulative[hypothesis][FEATURES];
         }
-        for (observation, answer) in case.observations.answered() {
-            for (p, chance) in probability.iter_mut().zip(chances(observation, answer)) {
+        for sight in &posterior.sights {
+            for (p, chance) in probability.iter_mut().zip(sight.chance) {
                 *p *= chance;
             }
         }
@@ -213,12 +215,10 @@ impl Posterior {
                 });
             }
         }
-        for (observation, answer) in self.observations.answered() {
-            let chances = chances(observation, answer);
-            let log_odds = libm::log(chances[a] / chances[b]);
+        for sight in &self.sights {
             because.push(Contribution {
-                evidence: Evidence::Observation(observation),
-                log_odds,
+                evidence: Evidence::Observation(sight.observation),
+                log_odds: libm::log(sight.chance[a] / sight.chance[b]),
             });
         }
         because
@@ -275,6 +275,11 @@ impl Posterior {
     /// The chance of a fault before anything was read.
     pub(super) fn prior(&self, fault: Fault) -> f64 {
         self.priors[index(fault)]
+    }
+
+    /// The answers that count, with their chances.
+    pub(super) fn sights(&self) -> &Sights {
+        &self.sights
     }
 
     /// What was seen.

@@ -9,8 +9,7 @@ use super::next_check::Bench;
 use super::posterior::{NONE, Posterior};
 use super::scene::Scene;
 use crate::expected::{settled, stroke_limit};
-use crate::fluid;
-use crate::names::{Caution, Compressor, Fault, Feature, QualityNote, SafetyGroup, VerdictKind};
+use crate::names::{Fault, Feature, QualityNote, VerdictKind};
 use crate::units::STANDARD_PRESSURE_PA;
 
 /// A rival below this share of the leading fault does not matter.
@@ -293,30 +292,4 @@ pub(super) fn quality(
         }
     }
     notes
-}
-
-/// What can hurt, and what the law asks.
-pub(super) fn cautions(case: &Case) -> List<Caution, { Caution::ALL.len() }> {
-    let group = fluid::of(case.system.refrigerant).facts.safety_group;
-    let flammable = match group.map(|group| group.value) {
-        Some(SafetyGroup::A1) => false,
-        Some(SafetyGroup::A2L | SafetyGroup::A2 | SafetyGroup::A3) => true,
-        None => true, // what is not known to be safe is handled as if it were not
-    };
-    let electric = case.system.compressor == Compressor::Electric;
-    let mut cautions = List::new(Caution::Pressure);
-    for (caution, holds) in [
-        (Caution::HighVoltage, electric),
-        (Caution::Flammable, flammable),
-        (Caution::Pressure, true),
-        (Caution::Frostbite, true),
-        (Caution::MovingParts, !electric),
-        (Caution::NoVenting, true),
-        (Caution::LocalRules, true),
-    ] {
-        if holds {
-            cautions.push(caution);
-        }
-    }
-    cautions
 }

@@ -4,8 +4,10 @@ use super::rows::{Row, Scale, derived, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, Repair, TwoFaults, measure, repair};
+use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::error::Error;
-use crate::names::{Check, Fault, MixUp, RestFinding};
+use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
+use crate::vehicle::System;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -17,7 +19,8 @@ use serde_json::{Map, Value, json};
 /// fault or the short list), `rival`, `parting_check`, `faults` (each `fault`, `probability`, `severity`, `because`),
 /// `none_of_these`, `mix_up`, `two_faults`, `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
 /// `deviation` in standard deviations), `derived` (each with its standard uncertainty), `rest`, `next_checks` (each
-/// with its cost and what every outcome would mean), `cautions`, `quality`. What is not known is `null`.
+/// with its cost, its cautions and what every outcome would mean; `of` names the question that is answered), `cautions`,
+/// `quality`. What is not known is `null`.
 ///
 /// Errors: those of [`Derived::new`], when the case is not the one of the diagnosis.
 ///
@@ -43,7 +46,7 @@ pub fn json(case: &Case, diagnosis: &Diagnosis) -> Result<String, Error> {
         "expected": object(rows(case, diagnosis, &derived).iter().map(|row| (row.id.into(), band(row)))),
         "derived": figures(&derived),
         "rest": diagnosis.rest.map(RestFinding::id),
-        "next_checks": diagnosis.next_checks.iter().map(check).collect::<Vec<_>>(),
+        "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
         "cautions": diagnosis.cautions.iter().map(|c| json!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
         "quality": diagnosis.quality.iter().map(|n| json!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
     });
@@ -60,7 +63,7 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
         "fault": ranked.fault.id(),
         "probability": ranked.probability,
         "severity": ranked.severity.map(|(low, high)| json!({"measure": measure(ranked.fault), "low": low, "high": high})),
-        "repair": repair_of(ranked.fault),
+        "repair": repair_of(ranked.fault, &case.system),
         "against": ranked.rival.id(),
         "because": because.iter().map(|contribution| json!({
             "evidence": match contribution.evidence {
@@ -74,7 +77,7 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
     })
 }
 
-fn repair_of(fault: Fault) -> Value {
+fn repair_of(fault: Fault, system: &System) -> Value {
     let Repair {
         says,
         minutes,
@@ -82,7 +85,17 @@ fn repair_of(fault: Fault) -> Value {
         recovery,
         ..
     } = repair(fault);
-    json!({"says": says, "minutes": minutes, "money_in_minutes": money, "recovers_charge": recovery})
+    json!({
+        "says": says,
+        "minutes": minutes,
+        "money_in_minutes": money,
+        "recovers_charge": recovery,
+        "cautions": ids(&repair_cautions(fault, system)),
+    })
+}
+
+pub(super) fn ids(cautions: &[Caution]) -> Value {
+    json!(cautions.iter().copied().map(Caution::id).collect::<Vec<_>>())
 }
 
 fn mix_up(kind: MixUp, probability: f64) -> Value {
@@ -152,14 +165,16 @@ fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
     )
 }
 
-fn check(ranked: &RankedCheck) -> Value {
+fn check(ranked: &RankedCheck, system: &System) -> Value {
     json!({
         "check": ranked.check.id(),
         "says": ranked.check.description(),
         "cost": {"minutes": ranked.minutes, "money_in_minutes": ranked.money},
         "saving_minutes": ranked.saving,
+        "cautions": ids(&check_cautions(ranked.check, system)),
         "outcomes": ranked.outcomes.iter().map(|outcome| json!({
             "result": outcome.result.id(),
+            "of": outcome.observation.map(Observation::id),
             "probability": outcome.probability,
             "then": outcome.leading.id(),
             "then_probability": outcome.leading_probability,

@@ -1,7 +1,7 @@
 //! The answer as text that a technician reads in half a minute.
 
 use super::rows::{Row, Scale, derived, rows};
-use super::words::{per_cent, says, severity, spoken, standing, strength};
+use super::words::{per_cent, result, says, severity, spoken, standing, strength};
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{Case, Contribution, Diagnosis, RankedCheck, repair};
 use crate::error::Error;
@@ -308,12 +308,8 @@ impl Report<'_> {
         self.check(out, first)?;
         for then in first.outcomes.iter() {
             let probability = per_cent(then.leading_probability);
-            writeln!(
-                out,
-                "    {:>6}: {} ({probability})",
-                then.result.id(),
-                spoken(then.leading.id())
-            )?;
+            let result = result(then.result, then.observation, first.outcomes.len());
+            writeln!(out, "    {result:>6}: {} ({probability})", spoken(then.leading.id()))?;
         }
         checks.take(2).try_for_each(|check| self.check(out, check))
     }

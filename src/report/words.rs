@@ -1,7 +1,7 @@
 //! Words for numbers: how far off, how strongly.
 
 use crate::diagnosis::{Contribution, Diagnosis, Evidence};
-use crate::names::{Fault, Feature, Observation};
+use crate::names::{Fault, Feature, Observation, ResultKind};
 use alloc::format;
 use alloc::string::String;
 
@@ -69,6 +69,15 @@ pub(super) fn feature_name(feature: Feature) -> &'static str {
         Feature::DischargeSuperheat => "discharge line above condensing",
         Feature::ClutchCycles => "clutch cycles",
         Feature::RestPressure => "pressure at rest",
+    }
+}
+
+/// A result in a word or two; a look that answers several questions names the one that is answered with yes.
+pub(super) fn result(kind: ResultKind, observation: Option<Observation>, of: usize) -> String {
+    match (kind, observation) {
+        (ResultKind::Yes, Some(observation)) if of > 2 => spoken(observation.id()),
+        (ResultKind::No, None) => "neither".into(),
+        (kind, _) => kind.id().into(),
     }
 }
 

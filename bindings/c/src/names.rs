@@ -66,6 +66,8 @@ pub enum ColdloopQuantity {
     Rows = 23,
     /// Severity of a fault, 0 (sound) to 1.
     Severity = 24,
+    /// Volume, m3.
+    Volume = 25,
 }
 
 impl ColdloopQuantity {
@@ -101,6 +103,7 @@ impl ColdloopQuantity {
             22 => Some(c"blower setting"),
             23 => Some(c"number of rows"),
             24 => Some(c"severity"),
+            25 => Some(c"volume"),
             _ => None,
         }
     }

@@ -156,6 +156,7 @@ pub extern "C" fn coldloop_read_quantity(
             Quantity::Duration => read::duration_s(text)?,
             Quantity::Frequency => read::frequency_hz(text)?,
             Quantity::Voltage => read::voltage_v(text)?,
+            Quantity::Volume => read::volume_m3(text)?,
             Quantity::BlowerSetting => read::blower_setting(text)?,
             Quantity::Severity => read::severity(text)?,
             Quantity::HumidityRatio

@@ -28,7 +28,7 @@ pub(crate) fn settings(py: Python<'_>, given: &Bound<'_, PyDict>) -> PyResult<Se
             "nothing_fits" => settings.nothing_fits = share()?,
             "short_list" => settings.short_list = share()?,
             "least_information" => settings.least_information = share()?,
-            "money_weight" => settings.money_weight = share()?,
+            "per_minute" => settings.prices.per_minute = share()?,
             "recovered" => settings.recovered = value.extract()?,
             _ => return Err(unknown(&name)),
         }

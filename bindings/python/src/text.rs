@@ -44,6 +44,7 @@ pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
         Quantity::Duration => Some(text::duration_s),
         Quantity::Frequency => Some(text::frequency_hz),
         Quantity::Voltage => Some(text::voltage_v),
+        Quantity::Volume => Some(text::volume_m3),
         Quantity::Severity => Some(text::severity),
         Quantity::HumidityRatio
         | Quantity::Density

@@ -28,12 +28,12 @@ mod written;
 pub use pressure::{absolute_pressure, gauge_pressure, pressure};
 pub use written::Written;
 
-use super::constants::{FOOT_M, MILE_M, POUND_KG};
+use super::constants::{FOOT_M, INCH_M, MILE_M, POUND_KG};
 use super::{Temperature, TemperatureDifference, celsius, fahrenheit, kelvins, kelvins_difference};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
 use crate::range::{ALTITUDE, BLOWER, DURATION, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range, SEVERITY};
-use crate::range::{SPEED, TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLTAGE};
+use crate::range::{SPEED, TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLTAGE, VOLUME};
 use scan::{Unit, scan};
 
 /// Spellings of one unit, normalised, and its size: a value times `size` over `over` is in SI.
@@ -90,6 +90,27 @@ const MASSES: [Row; 4] = [
     fraction(&["g", "gram", "grams", "gramme", "grammes"], 1.0, 1_000.0),
     row(&["lb", "lbs", "lbm", "pound", "pounds"], POUND_KG),
     fraction(&["oz", "ounce", "ounces"], POUND_KG, 16.0),
+];
+
+const VOLUMES: [Row; 5] = [
+    row(&["m3"], 1.0),
+    fraction(&["l", "litre", "litres", "liter", "liters", "dm3"], 1.0, 1_000.0),
+    fraction(
+        &[
+            "ml",
+            "cm3",
+            "cc",
+            "ccm",
+            "millilitre",
+            "millilitres",
+            "milliliter",
+            "milliliters",
+        ],
+        1.0,
+        1_000_000.0,
+    ),
+    row(&["in3", "cuin", "cubicinches"], INCH_M * INCH_M * INCH_M),
+    row(&["ft3", "cuft", "cubicfeet"], FOOT_M * FOOT_M * FOOT_M),
 ];
 
 const DURATIONS: [Row; 3] = [
@@ -294,6 +315,19 @@ pub fn rotational_speed_hz(text: &str) -> Result<f64, Error> {
 /// Errors: as [`temperature`]; `OutOfRange` outside [`MASS`].
 pub fn mass_kg(text: &str) -> Result<f64, Error> {
     read(text, &MASSES, MASS)
+}
+
+/// A volume: `"2.1 L"`, `"90 cm3"`, `"0.07 cu ft"`, in m3.
+///
+/// Errors: as [`temperature`]; `OutOfRange` outside [`VOLUME`].
+///
+/// ```
+/// use coldloop::units::text;
+/// assert!((text::volume_m3("90 cm3")? - text::volume_m3("0.09 L")?).abs() < 1e-18);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn volume_m3(text: &str) -> Result<f64, Error> {
+    read(text, &VOLUMES, VOLUME)
 }
 
 /// A duration in seconds: `"10 min"`.

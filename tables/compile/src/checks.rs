@@ -2,7 +2,7 @@
 
 use crate::output::Output;
 use crate::systems::systems;
-use coldloop::{Check, Fault, Feature, Observation};
+use coldloop::{Caution, Check, Fault, Feature, Observation};
 use serde::Deserialize;
 use serde::de::DeserializeOwned;
 use std::fs;
@@ -12,6 +12,23 @@ use std::path::Path;
 #[serde(deny_unknown_fields)]
 struct Observations {
     observation: Vec<ObservationRow>,
+    exclusive: Vec<Exclusive>,
+    shared: Vec<Shared>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Exclusive {
+    members: Vec<String>,
+    source: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Shared {
+    members: Vec<String>,
+    correlation: f64,
+    source: String,
 }
 
 #[derive(Deserialize)]
@@ -53,6 +70,8 @@ struct CheckRow {
     expansion: Vec<String>,
     #[serde(default)]
     compressor: Vec<String>,
+    #[serde(default)]
+    cautions: Vec<String>,
 }
 
 #[derive(Deserialize)]
@@ -71,6 +90,8 @@ struct Repair {
     minutes: f64,
     money: f64,
     recovery: bool,
+    #[serde(default)]
+    cautions: Vec<String>,
     says: String,
 }
 
@@ -96,8 +117,9 @@ fn read<T: DeserializeOwned>(root: &Path, path: &str) -> Result<T, String> {
 
 const HEADER: &str = "//! Observations, further checks and repairs.\n//!\n\
     //! Generated from tables/checks by tables/compile; edit the tables, not this file.\n\n\
-    use super::checks::{CheckRow, ObservationRow, Repair, Reveals};\n\
-    use crate::names::{Check, Fault, Feature, Observation};\n\n";
+    use super::checks::{CheckRow, Repair, Reveals};\n\
+    use super::looks::{ObservationRow, Shared};\n\
+    use crate::names::{Caution, Check, Fault, Feature, Observation};\n\n";
 
 impl Observations {
     /// One row per observation, in the order of its code; one chance per fault, in the order of its code.
@@ -137,6 +159,8 @@ impl Observations {
                 row.otherwise
             );
         }
+        source += "];\n\n";
+        source += &self.groups()?;
         if let Some(row) = self
             .observation
             .iter()
@@ -144,8 +168,49 @@ impl Observations {
         {
             return Err(format!("observations.toml: {} is no observation", row.id));
         }
+        Ok(source)
+    }
+
+    /// Which answers share a cause, and which exclude each other.
+    fn groups(&self) -> Result<String, String> {
+        let mut source = "/// Answers of which at most one is yes.\n\
+             pub(super) const EXCLUSIVE: &[&[Observation]] = &[\n"
+            .to_string();
+        for group in &self.exclusive {
+            source += &format!("// {}\n{},\n", group.source, members(&group.members)?);
+        }
+        source += "];\n\n/// Answers that share a cause beyond the fault.\npub(super) const SHARED: &[Shared] = &[\n";
+        for group in &self.shared {
+            if !(0.0..1.0).contains(&group.correlation) {
+                return Err(format!("observations.toml: {} is no correlation", group.correlation));
+            }
+            source += &format!(
+                "// {}\nShared {{ members: {}, correlation: {:?} }},\n",
+                group.source,
+                members(&group.members)?,
+                group.correlation
+            );
+        }
         Ok(source + "];\n\n")
     }
+}
+
+fn members(ids: &[String]) -> Result<String, String> {
+    let known = |id: &String| Observation::from_id(id).ok_or(format!("observations.toml: {id} is no observation"));
+    let members = ids.iter().map(|id| Ok(format!("Observation::{:?}", known(id)?)));
+    Ok(format!(
+        "&[{}]",
+        members.collect::<Result<Vec<_>, String>>()?.join(", ")
+    ))
+}
+
+fn cautions(ids: &[String]) -> Result<String, String> {
+    let known = |id: &String| Caution::from_id(id).ok_or(format!("tables/checks: {id} is no caution"));
+    let members = ids.iter().map(|id| Ok(format!("Caution::{:?}", known(id)?)));
+    Ok(format!(
+        "&[{}]",
+        members.collect::<Result<Vec<_>, String>>()?.join(", ")
+    ))
 }
 
 impl Checks {
@@ -170,12 +235,13 @@ impl Checks {
             };
             source += &format!(
                 "CheckRow {{ check: Check::{check:?}, reveals: Reveals::{reveals}, minutes: {:?}, money: {:?}, \
-                 recovery: {}, at_rest: {}, systems: {:#010b} }},\n",
+                 recovery: {}, at_rest: {}, systems: {:#010b}, cautions: {} }},\n",
                 row.minutes,
                 row.money,
                 row.recovery,
                 row.at_rest,
-                systems(&row.expansion, &row.compressor)?
+                systems(&row.expansion, &row.compressor)?,
+                cautions(&row.cautions)?
             );
         }
         Ok(source + "];\n\n")
@@ -195,8 +261,12 @@ impl Repairs {
                 return Err(format!("repairs.toml: {fault} must have one row"));
             };
             source += &format!(
-                "Repair {{ fault: Fault::{fault:?}, minutes: {:?}, money: {:?}, recovery: {}, says: {:?} }},\n",
-                row.minutes, row.money, row.recovery, row.says
+                "Repair {{ fault: Fault::{fault:?}, minutes: {:?}, money: {:?}, recovery: {}, cautions: {}, says: {:?} }},\n",
+                row.minutes,
+                row.money,
+                row.recovery,
+                cautions(&row.cautions)?,
+                row.says
             );
         }
         source += "];\n\n";

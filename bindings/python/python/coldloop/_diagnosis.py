@@ -59,7 +59,7 @@ def diagnose(readings: Mapping[str, Any], **settings: Any) -> Diagnosis:
 
     A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge: ``priors`` (a
     mapping from faults to how common they are), ``none_of_these``, ``two_faults``, ``healthy``, ``named``,
-    ``nothing_fits``, ``short_list``, ``least_information``, ``money_weight``, ``recovered``. What cannot be read raises
+    ``nothing_fits``, ``short_list``, ``least_information``, ``per_minute``, ``recovered``. What cannot be read raises
     a ``ColdloopError`` whose ``key`` names the entry and whose text says what to write instead.
 
     >>> answer = diagnose({

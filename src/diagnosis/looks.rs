@@ -1,0 +1,224 @@
+//! What eyes, ears and hands find, as chances under each hypothesis.
+
+use super::case::Observations;
+use super::check_table::{EXCLUSIVE, OBSERVATIONS, SHARED};
+use super::faults::index;
+use super::list::List;
+use super::posterior::{HYPOTHESES, NONE};
+use crate::error::Error;
+use crate::names::{Fault, Observation, Quantity};
+use crate::range::Range;
+
+/// How likely the answer "yes" is; the table has one row per observation, in the order of its code.
+pub(super) struct ObservationRow {
+    /// Under a fault of which no row speaks.
+    pub(super) otherwise: f64,
+    /// Under each fault, in the order of its code.
+    pub(super) yes: [f64; Fault::ALL.len()],
+}
+
+/// Answers that share a cause beyond the fault, and how strongly.
+pub(super) struct Shared {
+    pub(super) members: &'static [Observation],
+    pub(super) correlation: f64,
+}
+
+/// A chance of 0 or 1 is never known: one wrong answer could not be outweighed by any number of right ones.
+const CHANCE: Range = Range::new(Quantity::Probability, 0.001, 0.999);
+
+/// The place of an observation in arrays over the vocabulary; codes count from one.
+pub(super) const fn place(observation: Observation) -> usize {
+    observation.code() as usize - 1
+}
+
+/// How likely the answer "yes" is to every question under every fault.
+///
+/// The defaults stand in `tables/checks/observations.toml`, each with its source.
+///
+/// ```
+/// use coldloop::{Fault, Observation, diagnosis::Looks};
+/// let looks = Looks::default();
+/// let bubbles = Observation::SightGlassBubbles;
+/// assert!(looks.yes(bubbles, Fault::Undercharge) > 5.0 * looks.yes(bubbles, Fault::NoFault));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Looks {
+    yes: [[f64; Fault::ALL.len()]; Observation::ALL.len()],
+}
+
+impl Looks {
+    /// The chance of the answer "yes" under a fault.
+    pub const fn yes(&self, observation: Observation, fault: Fault) -> f64 {
+        self.yes[place(observation)][index(fault)]
+    }
+
+    /// The same with another chance.
+    pub const fn with(mut self, observation: Observation, fault: Fault, chance: f64) -> Self {
+        self.yes[place(observation)][index(fault)] = chance;
+        self
+    }
+
+    /// Nothing, when every chance leaves room for a mistake.
+    ///
+    /// Errors: `NotFinite` and `OutOfRange` outside 0.001 to 0.999.
+    pub fn check(&self) -> Result<(), Error> {
+        for chance in self.yes.iter().flatten() {
+            CHANCE.check(*chance)?;
+        }
+        Ok(())
+    }
+
+    /// The chance of "yes" under each hypothesis.
+    ///
+    /// An unknown cause leaves the answer as it otherwise is, drawn a little towards even odds.
+    pub(super) fn chances(&self, observation: Observation) -> [f64; HYPOTHESES] {
+        let mut chances = [0.0; HYPOTHESES];
+        chances[..NONE].copy_from_slice(&self.yes[place(observation)]);
+        chances[NONE] = 0.8 * OBSERVATIONS[place(observation)].otherwise + 0.1;
+        chances
+    }
+}
+
+impl Default for Looks {
+    fn default() -> Self {
+        let mut looks = Self {
+            yes: [[0.0; Fault::ALL.len()]; Observation::ALL.len()],
+        };
+        for (yes, row) in looks.yes.iter_mut().zip(&OBSERVATIONS) {
+            *yes = row.yes;
+        }
+        looks
+    }
+}
+
+/// One answer that counts, and its chance under each hypothesis.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Sight {
+    pub(super) observation: Observation,
+    pub(super) chance: [f64; HYPOTHESES],
+}
+
+/// The answers that count.
+pub(super) type Sights = List<Sight, { Observation::ALL.len() }>;
+
+/// What was seen, correlated answers not counted twice: a "no" that the "yes" of another implies is left out, and answers
+/// that share a cause are weakened together.
+pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
+    let mut sights = List::new(Sight {
+        observation: Observation::ClutchEngaged,
+        chance: [1.0; HYPOTHESES],
+    });
+    for (observation, answer) in observations.answered() {
+        if !answer && implied(observations, observation) {
+            continue;
+        }
+        let weight = weight(observations, observation);
+        let chance = looks.chances(observation).map(|yes| {
+            let yes = tempered(yes, weight);
+            if answer { yes } else { 1.0 - yes }
+        });
+        sights.push(Sight { observation, chance });
+    }
+    sights
+}
+
+/// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.
+pub(super) fn expected(looks: &Looks, observations: &Observations, observation: Observation) -> [f64; HYPOTHESES] {
+    let weight = weight(&observations.with(observation, true), observation);
+    looks.chances(observation).map(|yes| tempered(yes, weight))
+}
+
+/// Whether another answer already says "no" to this question.
+pub(super) fn implied(observations: &Observations, observation: Observation) -> bool {
+    EXCLUSIVE
+        .iter()
+        .filter(|group| group.contains(&observation))
+        .flat_map(|group| group.iter())
+        .any(|other| *other != observation && observations.answer(*other) == Some(true))
+}
+
+/// Whether two questions share a cause beyond the fault.
+pub(super) fn related(one: Observation, other: Observation) -> bool {
+    SHARED
+        .iter()
+        .any(|group| group.members.contains(&one) && group.members.contains(&other))
+}
+
+/// The share at which one of n equally correlated answers counts: 1 / (1 + (n - 1) r).
+fn weight(observations: &Observations, observation: Observation) -> f64 {
+    let mut weight = 1.0;
+    for group in SHARED.iter().filter(|group| group.members.contains(&observation)) {
+        let others = group
+            .members
+            .iter()
+            .filter(|member| **member != observation && observations.answer(**member).is_some())
+            .fold(0.0, |n, _| n + 1.0);
+        weight = f64::min(weight, 1.0 / (1.0 + others * group.correlation));
+    }
+    weight
+}
+
+/// A chance whose log-odds are multiplied by `weight`.
+fn tempered(yes: f64, weight: f64) -> f64 {
+    if weight >= 1.0 {
+        return yes;
+    }
+    let (for_it, against) = (libm::pow(yes, weight), libm::pow(1.0 - yes, weight));
+    for_it / (for_it + against)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn odds(observations: &Observations, fault: Fault) -> f64 {
+        let sights = sights(&Looks::default(), observations);
+        let of = |fault: Fault| sights.iter().map(|sight| sight.chance[index(fault)]).product::<f64>();
+        of(fault) / of(Fault::NoFault)
+    }
+
+    #[test]
+    fn related_answers_say_less_than_unrelated_ones_and_more_than_one() {
+        let bubbles = Observations::NONE.with(Observation::SightGlassBubbles, true);
+        let hissing = Observations::NONE.with(Observation::HissingAtExpansion, true);
+        let both = bubbles.with(Observation::HissingAtExpansion, true);
+        let of = |seen: &Observations| odds(seen, Fault::Undercharge);
+        assert!(of(&both) > f64::max(of(&bubbles), of(&hissing)));
+        assert!(of(&both) < of(&bubbles) * of(&hissing));
+        let oil = bubbles.with(Observation::OilTraces, true);
+        let alone = odds(
+            &Observations::NONE.with(Observation::OilTraces, true),
+            Fault::Undercharge,
+        );
+        assert!((of(&oil) / (of(&bubbles) * alone) - 1.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn a_no_that_is_implied_adds_nothing() {
+        let locked = Observations::NONE.with(Observation::HubLocked, true);
+        let redundant = locked.with(Observation::HubTurnsFreely, false);
+        assert_eq!(
+            odds(&locked, Fault::ClutchSlipping),
+            odds(&redundant, Fault::ClutchSlipping)
+        );
+    }
+
+    #[test]
+    fn the_order_of_the_answers_does_not_matter() {
+        let one = Observations::NONE
+            .with(Observation::AirflowFades, true)
+            .with(Observation::EvaporatorFrosted, true);
+        let other = Observations::NONE
+            .with(Observation::EvaporatorFrosted, true)
+            .with(Observation::AirflowFades, true);
+        assert_eq!(odds(&one, Fault::EvaporatorIcing), odds(&other, Fault::EvaporatorIcing));
+    }
+
+    #[test]
+    fn tempering_scales_the_log_odds() {
+        let log_odds = |p: f64| libm::log(p / (1.0 - p));
+        for p in [0.01, 0.3, 0.9] {
+            assert!((log_odds(tempered(p, 0.4)) - 0.4 * log_odds(p)).abs() < 1e-12);
+        }
+    }
+}

@@ -1,0 +1,194 @@
+//! Expected cost until the vehicle is repaired, when repairs are tried one after the other.
+//!
+//! Source: Heckerman, D., Breese, J.S. & Rommelse, K., 1995, Decision-theoretic troubleshooting, Comm. ACM 38(3):49-57:
+//! with one fault at a time and independent costs the best order is that of probability over cost. A set-up that several
+//! repairs share makes a block of those that repay it: the block is the start of their own order with the largest
+//! probability over cost, set-up included (Sidney 1975, Operations Research 23(2):283-298, for jobs behind a common one).
+
+use super::super::checks::Repair;
+use super::super::faults::index;
+use super::super::list::List;
+use super::super::posterior::{HYPOTHESES, NONE};
+use super::super::prices::Prices;
+use crate::names::Fault;
+
+/// What is less likely than this share is not repaired on its own: it goes with what is on no list.
+const NEGLIGIBLE: f64 = 3e-4;
+
+/// Repairs that can be tried.
+pub(crate) const REPAIRS: usize = Fault::ALL.len();
+
+/// One repair with the look whether it helped.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Job {
+    pub(crate) fault: Fault,
+    pub(crate) minutes: f64,
+    pub(crate) recovery: bool,
+}
+
+/// The repairs and their costs in minutes of work.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Jobs {
+    pub(crate) jobs: [Job; REPAIRS],
+    /// The shared set-up: recovering the charge, evacuating, charging.
+    pub(crate) recovery_minutes: f64,
+    /// When none of them was the cause.
+    pub(crate) unknown_minutes: f64,
+}
+
+/// A job and its weight.
+#[derive(Clone, Copy)]
+struct Weighed {
+    p: f64,
+    minutes: f64,
+    fault: Fault,
+}
+
+impl Weighed {
+    const BLANK: Self = Self {
+        p: 0.0,
+        minutes: 1.0,
+        fault: Fault::NoFault,
+    };
+}
+
+type Order = List<Weighed, REPAIRS>;
+
+/// Whether `a` repays its cost better than `b`.
+fn better(a: (f64, f64), b: (f64, f64)) -> bool {
+    a.0 * b.1 > b.0 * a.1
+}
+
+impl Jobs {
+    pub(crate) fn of(prices: &Prices, repairs: &'static [Repair; REPAIRS]) -> Self {
+        let verify = prices.in_minutes(prices.verify);
+        let mut jobs = [Job {
+            fault: Fault::NoFault,
+            minutes: 0.0,
+            recovery: false,
+        }; REPAIRS];
+        for (job, row) in jobs.iter_mut().zip(repairs) {
+            *job = Job {
+                fault: row.fault,
+                minutes: prices.in_minutes(prices.repair(row.fault)) + verify,
+                recovery: row.recovery,
+            };
+        }
+        Self {
+            jobs,
+            recovery_minutes: prices.in_minutes(prices.recovery),
+            unknown_minutes: prices.in_minutes(prices.unknown),
+        }
+    }
+
+    pub(crate) fn job(&self, fault: Fault) -> &Job {
+        &self.jobs[index(fault)]
+    }
+
+    /// Expected minutes of trying all repairs in the best order, and the first of them.
+    ///
+    /// `belief` need not sum to one: the cost grows with its sum, so that the branches of a check add up.
+    pub(crate) fn expected(&self, belief: &[f64; HYPOTHESES], recovered: bool) -> (f64, Option<Fault>) {
+        let total: f64 = belief.iter().sum();
+        let (mut open, mut closed) = (Order::new(Weighed::BLANK), Order::new(Weighed::BLANK));
+        let mut unknown = belief[NONE];
+        for job in &self.jobs {
+            let p = belief[index(job.fault)];
+            if p <= NEGLIGIBLE * total {
+                unknown += p;
+                continue;
+            }
+            let weighed = Weighed {
+                p,
+                minutes: job.minutes,
+                fault: job.fault,
+            };
+            insert(
+                if job.recovery && !recovered {
+                    &mut closed
+                } else {
+                    &mut open
+                },
+                weighed,
+            );
+        }
+        let (block, setup) = self.block(&closed);
+        let mut run = Run {
+            minutes: 0.0,
+            left: total,
+            first: None,
+        };
+        let (mut next_open, mut next_closed) = (0, 0);
+        loop {
+            let candidate = open.get(next_open).map(|job| (job.p, job.minutes));
+            let behind = if next_closed == 0 {
+                block
+            } else {
+                closed.get(next_closed).map(|job| (job.p, job.minutes))
+            };
+            match (candidate, behind) {
+                (None, None) => break,
+                (Some(a), b) if b.is_none_or(|b| !better(b, a)) => {
+                    run.take(&open[next_open]);
+                    next_open += 1;
+                }
+                (None, Some(_)) | (Some(_), _) if next_closed == 0 => {
+                    run.minutes += run.left * self.recovery_minutes;
+                    for job in &closed[..setup] {
+                        run.take(job);
+                    }
+                    next_closed = setup;
+                }
+                (None, Some(_)) | (Some(_), _) => {
+                    run.take(&closed[next_closed]);
+                    next_closed += 1;
+                }
+            }
+        }
+        (run.minutes + unknown * self.unknown_minutes, run.first)
+    }
+
+    /// The start of the closed jobs that repays the set-up best: its probability and cost, and how many jobs it has.
+    fn block(&self, closed: &Order) -> (Option<(f64, f64)>, usize) {
+        let (mut sum, mut best) = ((0.0, self.recovery_minutes), (None, 0));
+        for (at, job) in closed.iter().enumerate() {
+            sum = (sum.0 + job.p, sum.1 + job.minutes);
+            if best.0.is_none_or(|known| better(sum, known)) {
+                best = (Some(sum), at + 1);
+            }
+        }
+        best
+    }
+}
+
+/// The repairs done so far.
+struct Run {
+    minutes: f64,
+    /// Probability that none of them helped.
+    left: f64,
+    first: Option<Fault>,
+}
+
+impl Run {
+    fn take(&mut self, job: &Weighed) {
+        self.first = self.first.or(Some(job.fault));
+        self.minutes += self.left * job.minutes;
+        self.left -= job.p;
+    }
+}
+
+/// Keeps the order of probability over cost; the lists are short.
+fn insert(order: &mut Order, job: Weighed) {
+    order.push(job);
+    let items = order.items_mut();
+    let mut at = items.len() - 1;
+    while at > 0
+        && better(
+            (items[at].p, items[at].minutes),
+            (items[at - 1].p, items[at - 1].minutes),
+        )
+    {
+        items.swap(at, at - 1);
+        at -= 1;
+    }
+}

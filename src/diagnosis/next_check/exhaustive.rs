@@ -1,0 +1,232 @@
+//! The order of repairs and the value of looking ahead, held to the enumeration of everything that could be done.
+
+use super::super::list::List;
+use super::super::posterior::{HYPOTHESES, NONE};
+use super::cost::{Job, Jobs, REPAIRS};
+use super::plan::{DEPTH, Search, State};
+use super::*;
+
+/// The first so many faults of the vocabulary, and no other, are possible in the small worlds of these tests.
+const FEW: usize = 5;
+
+/// Numbers between 0 and 1 from a counter. Source: Steele, Lea & Flood 2014 (SplitMix64).
+struct Random(u64);
+
+impl Random {
+    fn next(&mut self) -> f64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
+    }
+}
+
+fn jobs(random: &mut Random) -> Jobs {
+    Jobs {
+        jobs: core::array::from_fn(|at| Job {
+            fault: Fault::ALL[at],
+            minutes: 5.0 + 300.0 * random.next(),
+            recovery: random.next() < 0.5,
+        }),
+        recovery_minutes: 80.0 * random.next(),
+        unknown_minutes: 240.0,
+    }
+}
+
+fn belief(random: &mut Random, few: usize) -> [f64; HYPOTHESES] {
+    let mut belief = [0.0; HYPOTHESES];
+    for p in &mut belief[..few] {
+        *p = random.next();
+    }
+    belief[NONE] = 0.3 * random.next();
+    let total: f64 = belief.iter().sum();
+    belief.map(|p| p / total)
+}
+
+fn prospects(random: &mut Random, many: usize) -> Prospects {
+    let mut prospects = Prospects::new(Prospect::BLANK);
+    for at in 0..many {
+        let mut results = List::new(Result::BLANK);
+        let yes: [f64; HYPOTHESES] = core::array::from_fn(|_| 0.15 + 0.7 * random.next());
+        for (kind, chance) in [(ResultKind::Yes, yes), (ResultKind::No, yes.map(|p| 1.0 - p))] {
+            results.push(Result {
+                kind,
+                observation: None,
+                chance,
+            });
+        }
+        prospects.push(Prospect {
+            check: Check::ALL[at],
+            minutes: 25.0 * random.next(),
+            recovery: at == 0,
+            results,
+            ..Prospect::BLANK
+        });
+    }
+    prospects
+}
+
+/// The cost of one order of repairs, step by step.
+fn cost_of(jobs: &Jobs, order: &[usize], belief: &[f64; HYPOTHESES], mut recovered: bool) -> f64 {
+    let (mut minutes, mut left) = (0.0, 1.0);
+    for at in order {
+        let job = &jobs.jobs[*at];
+        if job.recovery && !recovered {
+            minutes += left * jobs.recovery_minutes;
+            recovered = true;
+        }
+        minutes += left * job.minutes;
+        left -= belief[*at];
+    }
+    minutes + left * jobs.unknown_minutes
+}
+
+/// The least cost over all orders of the faults that are possible.
+fn cheapest_order(jobs: &Jobs, belief: &[f64; HYPOTHESES], recovered: bool) -> f64 {
+    fn extend(order: &mut Vec<usize>, left: &[usize], jobs: &Jobs, belief: &[f64; HYPOTHESES], recovered: bool) -> f64 {
+        if left.is_empty() {
+            return cost_of(jobs, order, belief, recovered);
+        }
+        let mut least = f64::INFINITY;
+        for at in left {
+            order.push(*at);
+            let rest: Vec<usize> = left.iter().copied().filter(|other| other != at).collect();
+            least = least.min(extend(order, &rest, jobs, belief, recovered));
+            order.pop();
+        }
+        least
+    }
+    let possible: Vec<usize> = (0..REPAIRS).filter(|at| belief[*at] > 0.0).collect();
+    extend(&mut Vec::new(), &possible, jobs, belief, recovered)
+}
+
+#[test]
+fn no_order_of_repairs_is_cheaper() {
+    let mut random = Random(1);
+    for round in 0..300 {
+        let jobs = jobs(&mut random);
+        let belief = belief(&mut random, 1 + round % 6);
+        for recovered in [false, true] {
+            let (ours, _) = jobs.expected(&belief, recovered);
+            let least = cheapest_order(&jobs, &belief, recovered);
+            assert!((ours - least).abs() < 1e-9 * least, "{round}: {ours} {least}");
+        }
+    }
+}
+
+#[test]
+fn the_cost_grows_with_the_sum_of_the_belief() {
+    let mut random = Random(2);
+    let (jobs, belief) = (jobs(&mut random), belief(&mut random, 6));
+    let (whole, first) = jobs.expected(&belief, false);
+    let (part, same) = jobs.expected(&belief.map(|p| 0.25 * p), false);
+    assert!((part - 0.25 * whole).abs() < 1e-9 && first == same);
+}
+
+/// Everything that can be done in `depth` steps, told by probabilities that sum to one.
+fn least(jobs: &Jobs, looks: &[Prospect], belief: &[f64; HYPOTHESES], recovered: bool, used: u32, depth: usize) -> f64 {
+    let mut least = cheapest_order(jobs, belief, recovered);
+    if depth == 0 {
+        return least;
+    }
+    for (at, look) in looks.iter().enumerate().filter(|(at, _)| used & 1 << at == 0) {
+        let recovery = if look.recovery && !recovered {
+            jobs.recovery_minutes
+        } else {
+            0.0
+        };
+        let mut value = look.minutes + recovery;
+        for result in &look.results {
+            let joint: [f64; HYPOTHESES] = core::array::from_fn(|h| belief[h] * result.chance[h]);
+            let p: f64 = joint.iter().sum();
+            let after = joint.map(|joint| joint / p);
+            value += p * self::least(
+                jobs,
+                looks,
+                &after,
+                recovered || look.recovery,
+                used | 1 << at,
+                depth - 1,
+            );
+        }
+        least = least.min(value);
+    }
+    for at in (0..REPAIRS).filter(|at| belief[*at] > 0.0) {
+        let job = &jobs.jobs[at];
+        let recovery = if job.recovery && !recovered {
+            jobs.recovery_minutes
+        } else {
+            0.0
+        };
+        let mut after = *belief;
+        after[at] = 0.0;
+        let p: f64 = after.iter().sum();
+        let after = after.map(|left| left / p);
+        let then = self::least(jobs, looks, &after, recovered || job.recovery, used, depth - 1);
+        least = least.min(job.minutes + recovery + p * then);
+    }
+    least
+}
+
+#[test]
+fn no_plan_of_three_steps_is_cheaper() {
+    let mut random = Random(3);
+    let mut looked = 0;
+    for round in 0..12 {
+        let jobs = jobs(&mut random);
+        let belief = belief(&mut random, FEW - round % 2);
+        let looks = prospects(&mut random, 3);
+        for depth in 0..=DEPTH {
+            let search = Search {
+                jobs: &jobs,
+                prospects: &looks,
+                beam: [usize::MAX; DEPTH],
+                any_repair: true,
+            };
+            let state = State {
+                belief,
+                recovered: false,
+                used: 0,
+            };
+            let (ours, step) = search.best(&state, depth);
+            let theirs = least(&jobs, &looks, &belief, false, 0, depth);
+            assert!(
+                (ours - theirs).abs() < 1e-9 * theirs,
+                "{round} {depth}: {ours} {theirs}"
+            );
+            looked += usize::from(matches!(step, super::plan::Move::Check(_)));
+        }
+    }
+    assert!(looked > 12, "{looked}: the worlds are too easy");
+}
+
+#[test]
+fn a_plan_costs_what_its_steps_add_up_to() {
+    let mut random = Random(4);
+    for _ in 0..50 {
+        let jobs = jobs(&mut random);
+        let looks = prospects(&mut random, 6);
+        let search = Search {
+            jobs: &jobs,
+            prospects: &looks,
+            beam: super::plan::BEAM,
+            any_repair: false,
+        };
+        let state = State {
+            belief: belief(&mut random, 8),
+            recovered: false,
+            used: 0,
+        };
+        let plan = search.plan(&state, None);
+        assert!(plan.expected_minutes <= plan.without_checks_minutes + 1e-9);
+        for step in &plan.steps {
+            let total: f64 = step.branches.iter().map(|branch| branch.probability).sum();
+            assert!((total - 1.0).abs() < 1e-9);
+            for branch in step.branches.iter().filter(|branch| branch.next.is_some()) {
+                let next = &plan.steps[branch.next.unwrap_or(0)];
+                assert!((next.probability - step.probability * branch.probability).abs() < 1e-9);
+            }
+        }
+    }
+}

@@ -1,0 +1,357 @@
+//! Which check to do next: the one that lowers the expected cost until the vehicle is repaired.
+//!
+//! Source: Heckerman, D., Breese, J.S. & Rommelse, K., 1995, Decision-theoretic troubleshooting, Comm. ACM 38(3):49-57.
+//! One fault at a time is assumed, each repair ends with a look whether it helped, and a check is worth what it saves on
+//! average, its own cost taken off.
+
+mod cost;
+#[cfg(test)]
+mod exhaustive;
+mod plan;
+
+use super::answer::{Outcome, Plan, RankedCheck, Step};
+use super::case::Settings;
+use super::check_table::{CHECKS, REPAIRS};
+use super::checks::{CheckRow, Reveals};
+use super::faults::index;
+use super::list::List;
+use super::looks;
+use super::posterior::{HYPOTHESES, Posterior};
+use super::scene::Scene;
+use crate::names::{Check, Fault, Feature, Observation, ResultKind};
+use cost::Jobs;
+use plan::{BEAM, Search, State};
+
+/// From this probability of misleading gauges on, they are checked before anything else.
+const SUSPICION: f64 = 0.3;
+
+/// Standard uncertainty of a figure that is still to be read, K (or its own unit). Source: engineering judgement.
+const FUTURE_UNCERTAINTY: f64 = 1.2;
+
+/// Normal quantile of the limits between "below", "within" and "above": the 80 % band.
+const LIMIT: f64 = 1.281_551_565_544_600_4;
+
+/// A result, and its chance under each hypothesis.
+#[derive(Clone, Copy)]
+struct Result {
+    kind: ResultKind,
+    /// The question that is answered with yes, where a check has several.
+    observation: Option<Observation>,
+    chance: [f64; HYPOTHESES],
+}
+
+/// One look that can be taken, with all that it can show.
+#[derive(Clone, Copy)]
+struct Prospect {
+    check: Check,
+    /// Minutes of work, the recovery aside.
+    minutes: f64,
+    recovery: bool,
+    results: List<Result, 3>,
+    /// The first question that it answers.
+    asks: Option<Observation>,
+    /// The other looks that tell little after this one, one bit each.
+    related: u64,
+}
+
+type Prospects = List<Prospect, { Check::ALL.len() }>;
+
+/// Beliefs, prices, and all looks that can still be taken.
+pub(super) struct Bench<'a> {
+    posterior: &'a Posterior,
+    settings: &'a Settings,
+    /// Whether the engine is off.
+    at_rest: bool,
+    prospects: Prospects,
+    jobs: Jobs,
+}
+
+impl<'a> Bench<'a> {
+    pub(super) fn new(posterior: &'a Posterior, scene: &Scene, settings: &'a Settings, at_rest: bool) -> Self {
+        Self {
+            posterior,
+            settings,
+            at_rest,
+            prospects: prospects(posterior, scene, settings, at_rest),
+            jobs: Jobs::of(&settings.prices, &REPAIRS),
+        }
+    }
+
+    /// No checks, for who does not ask.
+    pub(super) const fn unranked() -> List<RankedCheck, 6> {
+        List::new(blank(Check::RunAndRead))
+    }
+
+    /// The checks that save more than they cost; the most useful first.
+    pub(super) fn ranked(&self) -> List<RankedCheck, 6> {
+        let (before, _) = self.jobs.expected(&self.posterior.probability, self.settings.recovered);
+        let mut ranked: List<RankedCheck, { Check::ALL.len() }> = List::new(blank(Check::RunAndRead));
+        for prospect in &self.prospects {
+            ranked.push(self.judge(prospect, before));
+        }
+        ranked
+            .items_mut()
+            .sort_unstable_by(|a, b| b.saving.unwrap_or(0.0).total_cmp(&a.saving.unwrap_or(0.0)));
+        let mut best = List::new(blank(Check::RunAndRead));
+        if self.at_rest {
+            // Without a running system nothing else can be said.
+            best.push(RankedCheck {
+                minutes: self.settings.prices.check(Check::RunAndRead).minutes,
+                ..blank(Check::RunAndRead)
+            });
+        }
+        if let Some(at) = self.suspected() {
+            // Nor with gauges that mislead.
+            let prospect = &self.prospects[at];
+            best.push(RankedCheck {
+                saving: None,
+                ..self.judge(prospect, before)
+            });
+        }
+        for check in ranked
+            .iter()
+            .take_while(|check| check.saving.is_some_and(|saving| saving > 0.0))
+        {
+            if best.iter().all(|known| known.check != check.check) {
+                best.push(*check);
+            }
+        }
+        best
+    }
+
+    /// The steps ahead.
+    pub(super) fn plan(&self) -> Plan {
+        if self.at_rest {
+            let mut plan = Plan::EMPTY;
+            plan.steps.push(Step {
+                minutes: self.settings.prices.check(Check::RunAndRead).minutes,
+                probability: 1.0,
+                ..Step::BLANK
+            });
+            return plan;
+        }
+        let search = Search {
+            jobs: &self.jobs,
+            prospects: &self.prospects,
+            beam: BEAM,
+            any_repair: false,
+        };
+        let state = State {
+            belief: self.posterior.probability,
+            recovered: self.settings.recovered,
+            used: 0,
+        };
+        search.plan(&state, self.suspected())
+    }
+
+    /// The check that best tells two faults apart for its cost.
+    pub(super) fn parting(&self, first: Fault, second: Fault) -> Option<Check> {
+        let mut best = (0.0, None);
+        for prospect in &self.prospects {
+            // Expected weight of evidence, taken from both sides (Jeffreys' divergence), in nats per minute.
+            let divergence: f64 = prospect
+                .results
+                .iter()
+                .map(|result| (result.chance[index(first)], result.chance[index(second)]))
+                .filter(|(a, b)| *a > 0.0 && *b > 0.0)
+                .map(|(a, b)| (a - b) * libm::log(a / b))
+                .sum();
+            let worth = divergence / libm::sqrt(prospect.minutes + self.recovery_minutes(prospect));
+            if worth > best.0 {
+                best = (worth, Some(prospect.check));
+            }
+        }
+        best.1
+    }
+
+    /// Where the comparison of the gauges stands, when they are suspected.
+    fn suspected(&self) -> Option<usize> {
+        let suspected = self.posterior.probability[index(Fault::GaugeError)] >= SUSPICION;
+        let gauges = |prospect: &Prospect| prospect.check == Check::CompareGauges;
+        suspected.then(|| self.prospects.iter().position(gauges)).flatten()
+    }
+
+    fn recovery_minutes(&self, prospect: &Prospect) -> f64 {
+        if prospect.recovery && !self.settings.recovered {
+            self.jobs.recovery_minutes
+        } else {
+            0.0
+        }
+    }
+
+    /// What a check saves on average, its cost taken off, and how it can come out.
+    fn judge(&self, prospect: &Prospect, before: f64) -> RankedCheck {
+        let recovered = self.settings.recovered || prospect.recovery;
+        let mut check = blank(prospect.check);
+        let recovery = self.recovery_minutes(prospect);
+        let mut after = prospect.minutes + recovery;
+        for result in &prospect.results {
+            let mut belief = self.posterior.probability;
+            for (p, chance) in belief.iter_mut().zip(result.chance) {
+                *p *= chance;
+            }
+            let total: f64 = belief.iter().sum();
+            if total <= 0.0 {
+                continue;
+            }
+            after += self.jobs.expected(&belief, recovered).0;
+            let (leading, p) = leading(&belief);
+            check.outcomes.push(Outcome {
+                result: result.kind,
+                observation: result.observation,
+                probability: total,
+                leading,
+                leading_probability: p / total,
+            });
+        }
+        let cost = self.settings.prices.check(prospect.check);
+        RankedCheck {
+            minutes: cost.minutes + recovery,
+            money: cost.money,
+            saving: Some(before - after),
+            ..check
+        }
+    }
+}
+
+/// The looks that can be taken in this system and tell something that is not known yet.
+fn prospects(posterior: &Posterior, scene: &Scene, settings: &Settings, at_rest: bool) -> Prospects {
+    let known = |row: &CheckRow| match row.reveals {
+        Reveals::Feature(feature) => posterior.knows(feature) || scene.cannot_judge(feature),
+        Reveals::Observation(observation) => {
+            posterior.answers(observation) || looks::implied(posterior.observations(), observation)
+        }
+    };
+    let mut prospects = Prospects::new(Prospect::BLANK);
+    let open = CHECKS
+        .iter()
+        .filter(|row| row.systems & scene.bit != 0 && !known(row) && (row.at_rest || !at_rest));
+    for row in open {
+        let asks = match row.reveals {
+            Reveals::Feature(_) => None,
+            Reveals::Observation(observation) => Some(observation),
+        };
+        let results = results(posterior, scene, settings, row);
+        match prospects.items_mut().iter_mut().find(|known| known.check == row.check) {
+            Some(known) => known.results = refined(&known.results, &results),
+            None => prospects.push(Prospect {
+                check: row.check,
+                minutes: settings.prices.in_minutes(settings.prices.check(row.check)),
+                recovery: row.recovery,
+                results,
+                asks,
+                related: 0,
+            }),
+        }
+    }
+    let asked: [Option<Observation>; Check::ALL.len()] =
+        core::array::from_fn(|at| prospects.get(at).and_then(|prospect| prospect.asks));
+    for prospect in prospects.items_mut() {
+        for (at, other) in asked.iter().enumerate() {
+            let tells_little = prospect
+                .asks
+                .zip(*other)
+                .is_some_and(|(a, b)| a != b && looks::related(a, b));
+            prospect.related |= u64::from(tells_little) << at;
+        }
+    }
+    prospects
+}
+
+/// How a look can come out.
+fn results(posterior: &Posterior, scene: &Scene, settings: &Settings, row: &CheckRow) -> List<Result, 3> {
+    let mut results = List::new(Result::BLANK);
+    match row.reveals {
+        Reveals::Observation(observation) => {
+            let yes = looks::expected(&settings.looks, posterior.observations(), observation);
+            results.push(Result {
+                kind: ResultKind::Yes,
+                observation: Some(observation),
+                chance: yes,
+            });
+            results.push(Result {
+                kind: ResultKind::No,
+                observation: Some(observation),
+                chance: yes.map(|p| 1.0 - p),
+            });
+        }
+        Reveals::Feature(feature) => {
+            // Below, within and above the 80 % band of a sound system.
+            let uncertainty = if feature == Feature::ClutchCycles {
+                0.1
+            } else {
+                FUTURE_UNCERTAINTY
+            };
+            let (low, high) = scene.limits(feature, LIMIT);
+            let below = posterior.below(scene, feature, low, uncertainty);
+            let up_to = posterior.below(scene, feature, high, uncertainty);
+            for (kind, chance) in [
+                (ResultKind::Below, below),
+                (ResultKind::Within, core::array::from_fn(|h| up_to[h] - below[h])),
+                (ResultKind::Above, up_to.map(|p| 1.0 - p)),
+            ] {
+                results.push(Result {
+                    kind,
+                    observation: None,
+                    chance,
+                });
+            }
+        }
+    }
+    results
+}
+
+/// Two questions that one look answers: the first is answered with yes, or else the second, or neither.
+fn refined(first: &List<Result, 3>, second: &List<Result, 3>) -> List<Result, 3> {
+    let mut results = List::new(Result::BLANK);
+    let [yes, no, ..] = **first else { return *first };
+    results.push(yes);
+    for result in second {
+        results.push(Result {
+            chance: core::array::from_fn(|h| no.chance[h] * result.chance[h]),
+            observation: result.observation.filter(|_| result.kind == ResultKind::Yes),
+            ..*result
+        });
+    }
+    results
+}
+
+impl Result {
+    const BLANK: Self = Self {
+        kind: ResultKind::No,
+        observation: None,
+        chance: [0.0; HYPOTHESES],
+    };
+}
+
+impl Prospect {
+    const BLANK: Self = Self {
+        check: Check::RunAndRead,
+        minutes: 0.0,
+        recovery: false,
+        results: List::new(Result::BLANK),
+        asks: None,
+        related: 0,
+    };
+}
+
+const fn blank(check: Check) -> RankedCheck {
+    RankedCheck {
+        check,
+        minutes: 0.0,
+        money: 0.0,
+        saving: None,
+        outcomes: List::new(Outcome::BLANK),
+    }
+}
+
+fn leading(belief: &[f64; HYPOTHESES]) -> (Fault, f64) {
+    let mut best = (Fault::NoFault, 0.0);
+    for fault in Fault::ALL {
+        let p = belief[index(fault)];
+        if p > best.1 {
+            best = (fault, p);
+        }
+    }
+    best
+}

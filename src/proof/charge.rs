@@ -1,0 +1,235 @@
+//! What was in the vehicle, and what is in it now, by the scales.
+
+use super::gas::DecayGas;
+use crate::circuit::{Estimate, Reading};
+use crate::error::Error;
+use crate::names::{ChargeFinding, ErrorKind, Quantity, Refrigerant};
+use crate::range::{ABSOLUTE_PRESSURE, LINE_TEMPERATURE, MASS, TEMPERATURE, VOLUME};
+use crate::saturation;
+use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
+
+/// Largest error of the scale in a recovery and charging machine, kg. Source: SAE J2788 asks for 15 g in charging (from
+/// memory).
+pub const MACHINE_SCALE_KG: f64 = 0.015;
+
+/// How far a charge may lie from the label, kg. Source: common practice, no source: 15 g on small charges.
+pub const USUAL_TOLERANCE_KG: f64 = 0.015;
+
+/// Refrigerant that is neither in a cylinder nor counted in the vehicle: in a hose, or left behind by a recovery.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Kept {
+    /// The volume that holds it, m3.
+    pub volume_m3: Reading<f64>,
+    /// Its temperature.
+    pub temperature: Reading<Temperature>,
+    /// The pressure of vapour; `None` for a volume full of liquid.
+    pub vapour: Option<Reading<Pressure>>,
+}
+
+/// The masses of a service, each with the uncertainty of its scale.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ChargeBook {
+    /// The refrigerant.
+    pub refrigerant: Refrigerant,
+    /// The air at the place.
+    pub surroundings: Surroundings,
+    /// The charge that the label names, kg.
+    pub nominal_kg: Option<f64>,
+    /// How far the charge may lie from it, kg.
+    pub tolerance_kg: f64,
+    /// What was recovered, kg.
+    pub recovered_kg: Option<Reading<f64>>,
+    /// Oil that came out with it, kg.
+    pub oil_recovered_kg: Option<Reading<f64>>,
+    /// Whether the scale of the recovery weighed that oil too.
+    pub oil_weighed_in: bool,
+    /// What the recovery left in the circuit.
+    pub left: Option<Kept>,
+    /// Whether the circuit was evacuated after the recovery, so that nothing is left of it.
+    pub evacuated: bool,
+    /// What left the cylinder of the charging machine, kg.
+    pub charged_kg: Option<Reading<f64>>,
+    /// What of it stayed in the hoses.
+    pub hose: Option<Kept>,
+    /// Oil put in, kg.
+    pub oil_added_kg: Option<Reading<f64>>,
+}
+
+/// What the masses tell.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Balance {
+    /// Charge found in the vehicle, kg; `None` when nothing was recovered by weight.
+    pub found_kg: Option<Estimate>,
+    /// Charge in the vehicle now, kg; `None` when nothing was charged by weight.
+    pub now_kg: Option<Estimate>,
+    /// What stayed in the hoses, kg.
+    pub hose_kg: Option<Estimate>,
+    /// The charge found against the label; `None` without either.
+    pub found: Option<ChargeFinding>,
+    /// The charge now against the label; `None` without either.
+    pub now: Option<ChargeFinding>,
+    /// Oil put in less oil that came out, kg.
+    pub oil_change_kg: Option<Estimate>,
+}
+
+impl ChargeBook {
+    /// A service of which nothing was weighed yet.
+    pub const fn new(refrigerant: Refrigerant, surroundings: Surroundings) -> Self {
+        Self {
+            refrigerant,
+            surroundings,
+            nominal_kg: None,
+            tolerance_kg: USUAL_TOLERANCE_KG,
+            recovered_kg: None,
+            oil_recovered_kg: None,
+            oil_weighed_in: false,
+            left: None,
+            evacuated: true,
+            charged_kg: None,
+            hose: None,
+            oil_added_kg: None,
+        }
+    }
+
+    /// What was in the vehicle and what is in it now, against the label.
+    ///
+    /// A finding other than `CannotTell` holds for the whole 95 % interval.
+    ///
+    /// Errors: `NotFinite` and `OutOfRange` for masses, volumes, temperatures; `Inconsistent` for vapour that would
+    /// condense at its temperature.
+    ///
+    /// ```
+    /// use coldloop::circuit::Reading;
+    /// use coldloop::proof::{ChargeBook, Kept};
+    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::{ChargeFinding, Refrigerant};
+    /// let place = Surroundings::at_altitude(1_600.0)?;
+    /// let book = ChargeBook {
+    ///     nominal_kg: Some(0.650),
+    ///     charged_kg: Some(Reading::within(0.650, 0.005)),
+    ///     // Three metres of charging hose, left full of liquid.
+    ///     hose: Some(Kept {
+    ///         volume_m3: Reading::within(60e-6, 6e-6),
+    ///         temperature: Reading::within(celsius(25.0), 2.0),
+    ///         vapour: None,
+    ///     }),
+    ///     ..ChargeBook::new(Refrigerant::R134a, place)
+    /// };
+    /// let balance = book.balance()?;
+    /// assert!(balance.hose_kg.is_some_and(|hose| (hose.value - 0.072).abs() < 0.001));
+    /// assert_eq!(balance.now, Some(ChargeFinding::Under));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn balance(&self) -> Result<Balance, Error> {
+        let left = self.kept(self.left)?;
+        let hose = self.kept(self.hose)?;
+        let oil_out = mass(self.oil_recovered_kg)?;
+        let found_kg = mass(self.recovered_kg)?.map(|recovered| {
+            let oil = oil_out.filter(|_| self.oil_weighed_in);
+            sum(recovered, [(1.0, left), (-1.0, oil)])
+        });
+        let now_kg = mass(self.charged_kg)?.map(|charged| {
+            let left = left.filter(|_| !self.evacuated);
+            sum(charged, [(-1.0, hose), (1.0, left)])
+        });
+        MASS.check(self.tolerance_kg)?;
+        if let Some(nominal_kg) = self.nominal_kg {
+            MASS.check(nominal_kg)?;
+        }
+        let oil_change_kg = match (mass(self.oil_added_kg)?, oil_out) {
+            (None, None) => None,
+            (added, out) => Some(sum(NOTHING, [(1.0, added), (-1.0, out)])),
+        };
+        Ok(Balance {
+            found_kg,
+            now_kg,
+            hose_kg: hose,
+            found: self.against_label(found_kg),
+            now: self.against_label(now_kg),
+            oil_change_kg,
+        })
+    }
+
+    fn against_label(&self, charge: Option<Estimate>) -> Option<ChargeFinding> {
+        let (nominal_kg, charge) = (self.nominal_kg?, charge?);
+        let (least, most) = (nominal_kg - self.tolerance_kg, nominal_kg + self.tolerance_kg);
+        Some(if charge.high() < least {
+            ChargeFinding::Under
+        } else if charge.low() > most {
+            ChargeFinding::Over
+        } else if charge.low() >= least && charge.high() <= most {
+            ChargeFinding::Within
+        } else {
+            ChargeFinding::CannotTell
+        })
+    }
+
+    /// Mass of refrigerant in a volume: m = V rho(T, p), or V rho'(T) for liquid.
+    fn kept(&self, kept: Option<Kept>) -> Result<Option<Estimate>, Error> {
+        let Some(kept) = kept else { return Ok(None) };
+        let volume = VOLUME.check(kept.volume_m3.value)?;
+        let u_volume = VOLUME.check(kept.volume_m3.standard_uncertainty)?;
+        let t_k = LINE_TEMPERATURE.check(in_kelvins(kept.temperature.value))?;
+        let u_k = TEMPERATURE.check(kept.temperature.standard_uncertainty)?;
+        let vapour = match kept.vapour {
+            Some(reading) => Some((
+                ABSOLUTE_PRESSURE.check(reading.value.absolute(self.surroundings).pa())?,
+                ABSOLUTE_PRESSURE.check(reading.standard_uncertainty)?,
+            )),
+            None => None,
+        };
+        let rho = self.density_kg_m3(t_k, vapour.map(|(p_pa, _)| p_pa))?;
+        let warmer = self.density_kg_m3(t_k + STEP_K, vapour.map(|(p_pa, _)| p_pa))?;
+        let u_rho = match vapour {
+            // At these pressures the density is nearly proportional to the pressure.
+            Some((p_pa, u_pa)) => libm::hypot((warmer - rho) / STEP_K * u_k, rho / p_pa * u_pa),
+            None => (warmer - rho) / STEP_K * u_k,
+        };
+        Ok(Some(Estimate {
+            value: volume * rho,
+            standard_uncertainty: libm::hypot(volume * u_rho, rho * u_volume),
+        }))
+    }
+
+    fn density_kg_m3(&self, t_k: f64, vapour_pa: Option<f64>) -> Result<f64, Error> {
+        let pure = saturation::of(self.refrigerant);
+        let Some(p_pa) = vapour_pa else {
+            return Ok(pure.liquid(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass);
+        };
+        let gas = DecayGas::Vapour(self.refrigerant);
+        if gas
+            .saturation_pa(t_k)?
+            .is_some_and(|(saturation_pa, _)| p_pa > saturation_pa)
+        {
+            return Err(Error::of(ErrorKind::Inconsistent, Quantity::AbsolutePressure));
+        }
+        gas.density_kg_m3(t_k, p_pa)
+    }
+}
+
+/// How far a temperature is moved to see what it does to a density, K.
+const STEP_K: f64 = 0.5;
+
+const NOTHING: Estimate = Estimate {
+    value: 0.0,
+    standard_uncertainty: 0.0,
+};
+
+fn mass(reading: Option<Reading<f64>>) -> Result<Option<Estimate>, Error> {
+    let Some(reading) = reading else { return Ok(None) };
+    Ok(Some(Estimate {
+        value: MASS.check(reading.value)?,
+        standard_uncertainty: MASS.check(reading.standard_uncertainty)?,
+    }))
+}
+
+/// A mass with others added or taken away, their errors independent.
+fn sum<const N: usize>(first: Estimate, others: [(f64, Option<Estimate>); N]) -> Estimate {
+    let mut sum = first;
+    for (sign, other) in others {
+        let other = other.unwrap_or(NOTHING);
+        sum.value += sign * other.value;
+        sum.standard_uncertainty = libm::hypot(sum.standard_uncertainty, other.standard_uncertainty);
+    }
+    sum
+}

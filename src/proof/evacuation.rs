@@ -1,0 +1,130 @@
+//! Is the vacuum deep enough for water to leave?
+
+use super::COVERAGE;
+use crate::air::{water_boiling_point_k, water_saturation_pressure_pa};
+use crate::circuit::{Estimate, Reading};
+use crate::error::Error;
+use crate::names::{EvacuationFinding, Quantity};
+use crate::range::{ABSOLUTE_PRESSURE, LINE_TEMPERATURE, Range, TEMPERATURE};
+use crate::units::constants::MICRON_PA;
+use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
+
+/// A circuit that reaches this pressure, Pa, counts as dry: 1,000 micron.
+///
+/// Source: common practice, no source: 500 to 1,000 micron, then a hold.
+pub const DRY_PA: f64 = 1_000.0 * MICRON_PA;
+
+/// Below this pressure, Pa, water that boils turns into ice first. Source: triple point of water, 611.657 Pa
+/// (Guildner, Johnson & Jones 1976).
+const TRIPLE_POINT_PA: f64 = 611.657;
+
+/// What a vacuum pump has reached.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Evacuation {
+    /// The pressure reached; from a vacuum gauge that counts from nothing, or from a compound gauge.
+    pub reached: Reading<Pressure>,
+    /// The coldest part of the circuit; the ambient when nothing is colder.
+    pub coldest: Reading<Temperature>,
+    /// The air at the place, against which a compound gauge counts.
+    pub surroundings: Surroundings,
+}
+
+/// What the pressure reached tells.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Vacuum {
+    /// The judgement.
+    pub finding: EvacuationFinding,
+    /// Pressure reached, Pa absolute.
+    pub reached_pa: Estimate,
+    /// Pressure below which water boils in the coldest part, Pa absolute.
+    pub water_pa: Estimate,
+    /// Temperature at which water boils under the pressure reached, K; `None` where the pressure is less than its
+    /// own uncertainty.
+    pub boiling_point_k: Option<Estimate>,
+    /// The deepest that a compound gauge can show here, Pa gauge: all the air of the place taken away.
+    pub deepest_pa_gauge: f64,
+    /// Whether water freezes as it boils: warm the cold parts, or let nitrogen in and start again.
+    pub water_freezes: bool,
+}
+
+impl Evacuation {
+    /// What the pressure reached tells: water leaves a circuit only where it boils.
+    ///
+    /// The boiling point follows from [`water_boiling_point_k`] (Hyland & Wexler 1983); a compound gauge counts
+    /// from the air of the place, and so shows less at altitude.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` for a vacuum deeper than the air of the place by more than the gauge can be
+    /// wrong, or a temperature that no part of a circuit has.
+    ///
+    /// ```
+    /// use coldloop::EvacuationFinding;
+    /// use coldloop::circuit::{Gauge, Reading};
+    /// use coldloop::proof::Evacuation;
+    /// use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius};
+    /// let mut evacuation = Evacuation {
+    ///     reached: Reading::within(AbsolutePressure::from_microns(420.0).into(), 8.0),
+    ///     coldest: Reading::within(celsius(18.0), 1.0),
+    ///     surroundings: Surroundings::at_altitude(1_600.0)?,
+    /// };
+    /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::Deep);
+    /// // The dial of a manifold: 24 inches of vacuum are nearly all there is at 1,600 m, and it cannot see the rest.
+    /// evacuation.reached = Reading::pressure(GaugePressure::from_inhg_vacuum(24.0), Gauge::LOW_SIDE);
+    /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::GaugeCannotTell);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn judge(&self) -> Result<Vacuum, Error> {
+        let air_pa = self.surroundings.pressure().pa();
+        let u_pa = ABSOLUTE_PRESSURE.check(self.reached.standard_uncertainty)?;
+        let shown_pa = self.reached.value.absolute(self.surroundings).pa();
+        let possible = Range::new(Quantity::AbsolutePressure, -COVERAGE * u_pa, ABSOLUTE_PRESSURE.high);
+        // A gauge that is off by as much as it may be can show a little less than nothing.
+        let reached_pa = Estimate {
+            value: f64::max(possible.check(shown_pa)?, 0.0),
+            standard_uncertainty: u_pa,
+        };
+        let water_pa = water(self.coldest)?;
+        let finding = if reached_pa.low() > water_pa.high() {
+            EvacuationFinding::WaterStays
+        } else if reached_pa.high() <= f64::min(DRY_PA, water_pa.low()) {
+            EvacuationFinding::Deep
+        } else if reached_pa.high() < water_pa.low() {
+            EvacuationFinding::WaterBoils
+        } else {
+            EvacuationFinding::GaugeCannotTell
+        };
+        Ok(Vacuum {
+            finding,
+            reached_pa,
+            water_pa,
+            boiling_point_k: boiling_point(reached_pa),
+            deepest_pa_gauge: -air_pa,
+            water_freezes: reached_pa.high() < TRIPLE_POINT_PA,
+        })
+    }
+}
+
+/// Saturation pressure of water in a part of the circuit, Pa.
+pub(super) fn water(part: Reading<Temperature>) -> Result<Estimate, Error> {
+    let t_k = LINE_TEMPERATURE.check(in_kelvins(part.value))?;
+    let u_k = TEMPERATURE.check(part.standard_uncertainty)?;
+    let at = water_saturation_pressure_pa;
+    let slope = (at(t_k + 0.5)? - at(t_k - 0.5)?) / 1.0;
+    Ok(Estimate {
+        value: at(t_k)?,
+        standard_uncertainty: slope * u_k,
+    })
+}
+
+/// The boiling point, and what the uncertainty of the pressure moves it by.
+fn boiling_point(pressure_pa: Estimate) -> Option<Estimate> {
+    let [low, at, high] = [
+        pressure_pa.value - pressure_pa.standard_uncertainty,
+        pressure_pa.value,
+        pressure_pa.value + pressure_pa.standard_uncertainty,
+    ]
+    .map(|p_pa| water_boiling_point_k(p_pa).ok());
+    Some(Estimate {
+        value: at?,
+        standard_uncertainty: 0.5 * (high? - low?),
+    })
+}

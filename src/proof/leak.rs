@@ -1,0 +1,225 @@
+//! Does a test pressure stay, once its temperature is taken into account?
+
+use super::COVERAGE;
+use super::gas::DecayGas;
+use crate::circuit::{Estimate, Reading};
+use crate::eos::Isotherm;
+use crate::error::Error;
+use crate::names::{LeakFinding, Quantity};
+use crate::range::{ABSOLUTE_PRESSURE, DURATION, LINE_TEMPERATURE, Range, TEMPERATURE, VOLUME};
+use crate::saturation;
+use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
+
+/// How far a temperature is moved to see what it does, K.
+const STEP_K: f64 = 0.5;
+
+/// How far a pressure is moved to see what it does, relative.
+const STEP: f64 = 1e-4;
+
+/// A test pressure that is watched.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Decay {
+    /// The gas.
+    pub gas: DecayGas,
+    /// Pressure at the start.
+    pub start: Reading<Pressure>,
+    /// Temperature of the gas at the start.
+    pub start_temperature: Reading<Temperature>,
+    /// Pressure at the end, on the same gauge.
+    pub end: Reading<Pressure>,
+    /// Temperature of the gas at the end.
+    pub end_temperature: Reading<Temperature>,
+    /// How far the same gauge is read wrong from one time to the next, Pa standard uncertainty; the rest of its error is
+    /// the same both times.
+    pub repeatability_pa: f64,
+    /// Time between the two, s.
+    pub held_s: f64,
+    /// The air at the place.
+    pub surroundings: Surroundings,
+    /// Volume of the circuit and the hoses, m3, for the rate.
+    pub volume_m3: Option<Reading<f64>>,
+    /// The loss that is allowed, kg of this gas per second.
+    pub allowed_kg_s: Option<f64>,
+}
+
+/// What the decay of a test pressure tells.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Leak {
+    /// The judgement.
+    pub finding: LeakFinding,
+    /// The pressure that the end would have shown without any loss, Pa absolute.
+    pub tight_end_pa: f64,
+    /// Share of the gas that was lost; `None` where liquid is or may be present.
+    pub lost: Option<Estimate>,
+    /// Mass lost per second, kg/s; `None` without a volume, or with liquid.
+    pub rate_kg_s: Option<Estimate>,
+    /// The least rate that these instruments would have shown in this time, kg/s.
+    pub least_seen_kg_s: Option<f64>,
+    /// How long to hold until the allowed rate shows, s; `None` without an allowed rate.
+    pub needed_s: Option<f64>,
+}
+
+/// One end of the test: density and what moves it.
+struct End {
+    t_k: f64,
+    p_pa: f64,
+    u_k: f64,
+    u_pa: f64,
+}
+
+impl End {
+    fn of(pressure: Reading<Pressure>, temperature: Reading<Temperature>, air: Surroundings) -> Result<Self, Error> {
+        let pressures = Range::new(Quantity::AbsolutePressure, 1.0, ABSOLUTE_PRESSURE.high);
+        Ok(Self {
+            t_k: LINE_TEMPERATURE.check(in_kelvins(temperature.value))?,
+            p_pa: pressures.check(pressure.value.absolute(air).pa())?,
+            u_k: TEMPERATURE.check(temperature.standard_uncertainty)?,
+            u_pa: ABSOLUTE_PRESSURE.check(pressure.standard_uncertainty)?,
+        })
+    }
+
+    /// Whether the pressure is, or may be, the one at which liquid boils.
+    fn may_hold_liquid(&self, gas: DecayGas) -> Result<bool, Error> {
+        Ok(gas.saturation_pa(self.t_k)?.is_some_and(|(saturation_pa, slope)| {
+            let u_pa = libm::hypot(self.u_pa, slope * self.u_k);
+            self.p_pa + COVERAGE * u_pa >= saturation_pa
+        }))
+    }
+
+    /// Density, and its derivatives by pressure and temperature.
+    fn density(&self, gas: DecayGas) -> Result<(f64, f64, f64), Error> {
+        let at = |t_k: f64, p_pa: f64| gas.density_kg_m3(t_k, p_pa);
+        let (t_k, p_pa) = (self.t_k, self.p_pa);
+        let by_pressure = (at(t_k, p_pa)? - at(t_k, p_pa * (1.0 - STEP))?) / (p_pa * STEP);
+        // Towards the warm side, where no vapour condenses.
+        let by_temperature = (at(t_k + STEP_K, p_pa)? - at(t_k, p_pa)?) / STEP_K;
+        Ok((at(t_k, p_pa)?, by_pressure, by_temperature))
+    }
+}
+
+impl Decay {
+    /// What the decay tells: the mass in a fixed volume goes by its density, which a cooler gas keeps at a lower
+    /// pressure.
+    ///
+    /// Densities are those of the gas's own equation of state (Span et al. 2000 for nitrogen). The error of the gauge is
+    /// the same at both ends and largely cancels; what is left is how repeatably it is read, and the two temperatures.
+    ///
+    /// Errors: `NotFinite` and `OutOfRange` for readings and durations; `NoConvergence`.
+    ///
+    /// ```
+    /// use coldloop::LeakFinding;
+    /// use coldloop::circuit::{Gauge, Reading};
+    /// use coldloop::proof::{Decay, DecayGas};
+    /// use coldloop::units::{GaugePressure, Surroundings, celsius};
+    /// // 10 bar of nitrogen fell by 0.3 bar, and the shop cooled by 8 K: nothing was lost.
+    /// let test = Decay {
+    ///     gas: DecayGas::Nitrogen,
+    ///     start: Reading::pressure(GaugePressure::from_bar(10.0), Gauge::DIGITAL),
+    ///     start_temperature: Reading::within(celsius(26.0), 1.0),
+    ///     end: Reading::pressure(GaugePressure::from_bar(9.7), Gauge::DIGITAL),
+    ///     end_temperature: Reading::within(celsius(18.0), 1.0),
+    ///     repeatability_pa: 1_000.0,
+    ///     held_s: 3_600.0,
+    ///     surroundings: Surroundings::at_altitude(1_600.0)?,
+    ///     volume_m3: None,
+    ///     allowed_kg_s: None,
+    /// };
+    /// assert_eq!(test.judge()?.finding, LeakFinding::NoLossSeen);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn judge(&self) -> Result<Leak, Error> {
+        let held_s = Range::new(Quantity::Duration, 1.0, DURATION.high).check(self.held_s)?;
+        let repeatability_pa = ABSOLUTE_PRESSURE.check(self.repeatability_pa)?;
+        let start = End::of(self.start, self.start_temperature, self.surroundings)?;
+        let end = End::of(self.end, self.end_temperature, self.surroundings)?;
+        if start.may_hold_liquid(self.gas)? || end.may_hold_liquid(self.gas)? {
+            return Ok(Leak {
+                finding: LeakFinding::LiquidPresent,
+                tight_end_pa: self.gas.saturation_pa(end.t_k)?.map_or(end.p_pa, |(p_pa, _)| p_pa),
+                lost: None,
+                rate_kg_s: None,
+                least_seen_kg_s: None,
+                needed_s: None,
+            });
+        }
+        let (rho_0, p_0, t_0) = start.density(self.gas)?;
+        let (rho_1, p_1, t_1) = end.density(self.gas)?;
+        let u = root_of_squares(&[
+            (p_0 - p_1) * start.u_pa,
+            p_0 * repeatability_pa,
+            p_1 * repeatability_pa,
+            t_0 * start.u_k,
+            t_1 * end.u_k,
+        ]);
+        let lost_kg_m3 = Estimate {
+            value: rho_0 - rho_1,
+            standard_uncertainty: u,
+        };
+        let rate_kg_s = match self.volume_m3 {
+            Some(volume) => Some(rate(lost_kg_m3, volume, held_s)?),
+            None => None,
+        };
+        let least_seen_kg_s = self.volume_m3.map(|volume| COVERAGE * u * volume.value / held_s);
+        let allowed_kg_s = match self.allowed_kg_s {
+            Some(allowed) => Some(Range::new(Quantity::Mass, 0.0, 1.0).check(allowed)?),
+            None => None,
+        };
+        Ok(Leak {
+            finding: finding(lost_kg_m3, rate_kg_s, allowed_kg_s),
+            tight_end_pa: self.tight_end_pa(rho_0, end.t_k)?,
+            lost: Some(Estimate {
+                value: lost_kg_m3.value / rho_0,
+                standard_uncertainty: u / rho_0,
+            }),
+            rate_kg_s,
+            least_seen_kg_s,
+            // The allowed rate shows when it stands out by its own uncertainty and as much again.
+            needed_s: least_seen_kg_s
+                .zip(allowed_kg_s)
+                .filter(|(_, allowed)| *allowed > 0.0)
+                .map(|(least, allowed)| 2.0 * least / allowed * held_s),
+        })
+    }
+
+    /// The pressure of the first density at the last temperature, where nothing condenses.
+    fn tight_end_pa(&self, rho_kg_m3: f64, t_k: f64) -> Result<f64, Error> {
+        let equation = self.gas.equation();
+        let (p_pa, _) = Isotherm::new(equation, t_k).pressure_pa(rho_kg_m3 / equation.molar_mass);
+        let saturation_pa = self.gas.saturation_pa(t_k)?.map(|(p_pa, _)| p_pa);
+        let condenses = match self.gas {
+            DecayGas::Nitrogen => false,
+            DecayGas::Vapour(refrigerant) => {
+                let pure = saturation::of(refrigerant);
+                t_k < pure.critical_t_k && rho_kg_m3 > pure.vapour(t_k)?.rho_mol_m3 * equation.molar_mass
+            }
+        };
+        Ok(saturation_pa.filter(|_| condenses).unwrap_or(p_pa))
+    }
+}
+
+fn finding(lost: Estimate, rate: Option<Estimate>, allowed_kg_s: Option<f64>) -> LeakFinding {
+    if lost.high() < 0.0 {
+        return LeakFinding::GasGained;
+    }
+    match (rate, allowed_kg_s) {
+        (Some(rate), Some(allowed)) if rate.high() <= allowed => LeakFinding::Tight,
+        (Some(rate), Some(allowed)) if rate.low() > allowed => LeakFinding::Leaks,
+        (Some(_), Some(_)) => LeakFinding::NoLossSeen,
+        (None, _) | (_, None) if lost.low() > 0.0 => LeakFinding::Leaks,
+        (None, _) | (_, None) => LeakFinding::NoLossSeen,
+    }
+}
+
+fn rate(lost_kg_m3: Estimate, volume_m3: Reading<f64>, held_s: f64) -> Result<Estimate, Error> {
+    let volume = VOLUME.check(volume_m3.value)?;
+    let u_volume = VOLUME.check(volume_m3.standard_uncertainty)?;
+    Ok(Estimate {
+        value: lost_kg_m3.value * volume / held_s,
+        standard_uncertainty: libm::hypot(lost_kg_m3.standard_uncertainty * volume, lost_kg_m3.value * u_volume)
+            / held_s,
+    })
+}
+
+fn root_of_squares(parts: &[f64]) -> f64 {
+    libm::sqrt(parts.iter().map(|part| part * part).sum())
+}

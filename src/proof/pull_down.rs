@@ -1,0 +1,141 @@
+//! How the air at the vent comes down after the start.
+
+use super::COVERAGE;
+use super::line::{Point, halves};
+use crate::circuit::{Estimate, Reading};
+use crate::error::Error;
+use crate::expected::{Band, Bands};
+use crate::names::{ErrorKind, PullDownFinding, Quantity};
+use crate::range::{DURATION, LINE_TEMPERATURE, TEMPERATURE};
+use crate::units::{Temperature, in_kelvins};
+use crate::vehicle::{Conditions, System};
+
+/// A vent that climbs by this much from its lowest reading, instruments aside, rises, K. Source: engineering judgement: a
+/// cycling clutch lets it swing by less.
+const RISE_K: f64 = 2.0;
+
+/// One reading of the vent.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct VentSample {
+    /// Time since the start on the coldest setting, s.
+    pub after_s: f64,
+    /// Air at the centre vent.
+    pub vent: Reading<Temperature>,
+}
+
+/// How the vent came down.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PullDown {
+    /// The judgement.
+    pub finding: PullDownFinding,
+    /// What the vent of a sound system comes to here.
+    pub expected: Band<Temperature>,
+    /// When it first came into that band, s.
+    pub reached_s: Option<f64>,
+    /// Where it levels off, K, from how its fall slows; `None` where that cannot be told.
+    pub levels_off_k: Option<Estimate>,
+}
+
+/// How the vent of a vehicle came down after the start, against what a sound system of its kind reaches here.
+///
+/// The fall of the vent is taken as exponential: its steepness in the two halves of the readings gives the time constant
+/// and the end, T_end = T_last + slope_late * tau, tau = apart / ln(slope_early / slope_late).
+///
+/// Errors: those of [`Bands::of`]; `NotFinite` and `OutOfRange` for the readings; `Missing` without any; `Inconsistent`
+/// when they do not follow each other in time.
+///
+/// ```
+/// use coldloop::circuit::Reading;
+/// use coldloop::proof::{VentSample, pull_down};
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, PullDownFinding, Refrigerant};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let conditions = Conditions::new(celsius(28.0), Surroundings::at_altitude(1_600.0)?);
+/// let at = |minutes: f64, c: f64| VentSample {
+///     after_s: 60.0 * minutes,
+///     vent: Reading::within(celsius(c), 0.5),
+/// };
+/// let samples = [at(1.0, 24.0), at(3.0, 15.0), at(5.0, 10.5), at(8.0, 8.0)];
+/// assert_eq!(pull_down(&system, &conditions, &samples)?.finding, PullDownFinding::Reached);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample]) -> Result<PullDown, Error> {
+    // The band is that of a system that has run long enough, whenever the readings were taken.
+    let settled = Conditions {
+        running_s: None,
+        ..*conditions
+    };
+    let expected = Bands::of(system, &settled)?.vent;
+    let Some(last) = samples.last() else {
+        return Err(Error::of(ErrorKind::Missing, Quantity::Temperature));
+    };
+    for sample in samples {
+        DURATION.check(sample.after_s)?;
+        LINE_TEMPERATURE.check(in_kelvins(sample.vent.value))?;
+        TEMPERATURE.check(sample.vent.standard_uncertainty)?;
+    }
+    if !samples.is_sorted_by(|a, b| a.after_s < b.after_s) {
+        return Err(Error::of(ErrorKind::Inconsistent, Quantity::Duration));
+    }
+    let high_k = in_kelvins(expected.high_95);
+    let within = |sample: &VentSample| in_kelvins(sample.vent.value) <= high_k;
+    let levels_off_k = levels_off(samples);
+    Ok(PullDown {
+        finding: finding(samples, last, high_k, levels_off_k),
+        expected,
+        reached_s: samples
+            .iter()
+            .find(|sample| within(sample))
+            .map(|sample| sample.after_s),
+        levels_off_k,
+    })
+}
+
+fn finding(samples: &[VentSample], last: &VentSample, high_k: f64, levels_off_k: Option<Estimate>) -> PullDownFinding {
+    let lowest_k = samples
+        .iter()
+        .fold(f64::INFINITY, |k, sample| f64::min(k, in_kelvins(sample.vent.value)));
+    let last_k = in_kelvins(last.vent.value);
+    if last_k - lowest_k > RISE_K + COVERAGE * core::f64::consts::SQRT_2 * last.vent.standard_uncertainty {
+        return PullDownFinding::Rising;
+    }
+    if last_k <= high_k {
+        return PullDownFinding::Reached;
+    }
+    match levels_off_k {
+        Some(end) if end.high() <= high_k => PullDownFinding::Falling,
+        Some(end) if end.low() > high_k => PullDownFinding::Stalled,
+        Some(_) | None => PullDownFinding::CannotTell,
+    }
+}
+
+/// Where an exponential fall ends; `None` for fewer than four readings, or a fall that does not slow.
+fn levels_off(samples: &[VentSample]) -> Option<Estimate> {
+    let last = samples.last()?;
+    let halves = halves(samples, |sample| Point {
+        after_s: sample.after_s,
+        value: in_kelvins(sample.vent.value),
+        standard_uncertainty: sample.vent.standard_uncertainty,
+    })?;
+    let end = |early: f64, late: f64| {
+        let ratio = early / late;
+        let slows = early < 0.0 && late < 0.0 && ratio > 1.0;
+        slows.then(|| in_kelvins(last.vent.value) + late * halves.apart_s / libm::log(ratio))
+    };
+    let (early, late) = (halves.early, halves.late);
+    if early.high() < 0.0 && libm::fabs(late.value) <= COVERAGE * late.standard_uncertainty {
+        // It no longer falls: it is where it ends.
+        return Some(Estimate {
+            value: in_kelvins(last.vent.value),
+            standard_uncertainty: last.vent.standard_uncertainty,
+        });
+    }
+    let value = end(early.value, late.value)?;
+    let by_early = end(early.value - early.standard_uncertainty, late.value)? - value;
+    let by_late = end(early.value, late.value + late.standard_uncertainty)? - value;
+    Some(Estimate {
+        value,
+        standard_uncertainty: libm::hypot(libm::hypot(by_early, by_late), last.vent.standard_uncertainty),
+    })
+}

@@ -1,0 +1,391 @@
+//! A repair is proved by what the instruments can tell, and by no more than that.
+
+#![allow(clippy::unwrap_used)] // a test ends that way
+
+use approx::assert_relative_eq;
+use coldloop::air::water_boiling_point_k;
+use coldloop::circuit::Reading;
+use coldloop::proof::{ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Sample};
+use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
+use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, HoldFinding, LeakFinding, Quantity, Refrigerant};
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+fn garage() -> Surroundings {
+    Surroundings::at_altitude(1_600.0).unwrap()
+}
+
+fn pascals(pa: f64, limit_pa: f64) -> Reading<coldloop::units::Pressure> {
+    Reading::within(AbsolutePressure::from_pa(pa).into(), limit_pa)
+}
+
+fn degrees(c: f64, limit_k: f64) -> Reading<coldloop::units::Temperature> {
+    Reading::within(celsius(c), limit_k)
+}
+
+/// Source: IAPWS-IF97 saturation table as printed in steam tables: °C and kPa.
+#[test]
+fn water_boils_where_the_steam_tables_say() {
+    for (c, kpa) in [
+        (5.0, 0.872_58),
+        (10.0, 1.228_2),
+        (20.0, 2.339_3),
+        (25.0, 3.169_9),
+        (30.0, 4.247_0),
+        (50.0, 12.352),
+        (100.0, 101.42),
+    ] {
+        let t_k = water_boiling_point_k(1e3 * kpa).unwrap();
+        assert!((t_k - 273.15 - c).abs() < 0.02, "{kpa} kPa: {t_k} K");
+    }
+    // Common practice, no source: at 1,600 m water boils at about 94.7 °C.
+    let here_k = water_boiling_point_k(garage().pressure().pa()).unwrap();
+    assert!((here_k - 273.15 - 94.7).abs() < 0.2);
+}
+
+fn evacuated(reached: Reading<coldloop::units::Pressure>, coldest_c: f64) -> Evacuation {
+    Evacuation {
+        reached,
+        coldest: degrees(coldest_c, 1.0),
+        surroundings: garage(),
+    }
+}
+
+#[test]
+fn a_vacuum_is_judged_by_the_water_in_the_coldest_part() {
+    let finding = |pa: f64, limit_pa: f64, c: f64| evacuated(pascals(pa, limit_pa), c).judge().unwrap().finding;
+    assert_eq!(finding(60.0, 10.0, 20.0), EvacuationFinding::Deep);
+    assert_eq!(finding(1_500.0, 50.0, 20.0), EvacuationFinding::WaterBoils);
+    assert_eq!(finding(5_000.0, 100.0, 20.0), EvacuationFinding::WaterStays);
+    // The same pressure is deep enough for a warm engine bay and not for a frosty morning.
+    assert_eq!(finding(1_500.0, 50.0, 2.0), EvacuationFinding::WaterStays);
+    assert_eq!(finding(1_500.0, 1_500.0, 20.0), EvacuationFinding::GaugeCannotTell);
+    // At -25 °C even ice hardly leaves at a pressure that is deep elsewhere.
+    assert_eq!(finding(100.0, 5.0, -25.0), EvacuationFinding::WaterStays);
+}
+
+#[test]
+fn the_judgement_gives_its_figures_with_their_uncertainty() {
+    let vacuum = evacuated(pascals(60.0, 10.0), 20.0).judge().unwrap();
+    assert_relative_eq!(vacuum.water_pa.value, 2_339.0, max_relative = 1e-3);
+    // 6.2 % per kelvin: the slope of the vapour pressure at 20 °C.
+    assert_relative_eq!(
+        vacuum.water_pa.standard_uncertainty,
+        0.0617 * 2_339.0 / 3f64.sqrt(),
+        max_relative = 0.02
+    );
+    assert!(vacuum.water_freezes);
+    assert_relative_eq!(vacuum.deepest_pa_gauge, -garage().pressure().pa());
+    assert!(
+        vacuum
+            .boiling_point_k
+            .is_some_and(|t| t.value < 250.0 && t.standard_uncertainty > 0.5)
+    );
+    assert!(!evacuated(pascals(1_500.0, 50.0), 20.0).judge().unwrap().water_freezes);
+}
+
+#[test]
+fn no_gauge_shows_a_deeper_vacuum_than_the_air_of_the_place() {
+    // 29 inches are all but a whole atmosphere: at 1,600 m there are only 24.7.
+    let inches = |inhg: f64| Reading::within(GaugePressure::from_inhg_vacuum(inhg).into(), 1_000.0);
+    let refused = evacuated(inches(29.0), 20.0).judge().unwrap_err();
+    assert_eq!(
+        (refused.kind, refused.quantity),
+        (ErrorKind::OutOfRange, Quantity::AbsolutePressure)
+    );
+    assert!(evacuated(inches(24.6), 20.0).judge().is_ok());
+    let nan = evacuated(pascals(f64::NAN, 1.0), 20.0).judge().unwrap_err();
+    assert_eq!(nan.kind, ErrorKind::NotFinite);
+}
+
+fn held(samples: &[Sample]) -> Hold<'_> {
+    Hold {
+        samples,
+        warmest: degrees(22.0, 1.0),
+        surroundings: garage(),
+        volume_m3: Some(Reading::within(2.2e-3, 0.3e-3)),
+    }
+}
+
+/// Readings every four minutes of a gauge that is right within 3 % of what it shows.
+fn samples(pressure_pa: impl Fn(f64) -> f64, count: usize, mut error: impl FnMut() -> f64) -> Vec<Sample> {
+    (0..count)
+        .map(|at| {
+            let after_s = 240.0 * at as f64;
+            let p_pa = pressure_pa(after_s);
+            Sample {
+                after_s,
+                pressure: pascals(p_pa * (1.0 + 0.03 * error()), 0.03 * p_pa),
+            }
+        })
+        .collect()
+}
+
+#[test]
+fn a_leak_rises_on_and_moisture_levels_off() {
+    let finding = |rise: &dyn Fn(f64) -> f64| held(&samples(rise, 6, || 0.0)).judge().unwrap();
+    let leak = finding(&|s| 60.0 + 0.4 * s);
+    assert_eq!(leak.finding, HoldFinding::Leak);
+    // m = p V M / (R T): 0.4 Pa/s in 2.2 L of air at 22 °C.
+    let air = leak.air_kg_s.unwrap();
+    assert_relative_eq!(
+        air.value,
+        0.4 * 2.2e-3 * 0.028_964 / (8.314_46 * 295.15),
+        max_relative = 1e-3
+    );
+    assert!(air.standard_uncertainty > 0.05 * air.value);
+    let wet = finding(&|s| 60.0 + 1_400.0 * (1.0 - (-s / 250.0).exp()));
+    assert_eq!(wet.finding, HoldFinding::Moisture);
+    assert_eq!(finding(&|_| 60.0).finding, HoldFinding::Tight);
+    // Beyond the vapour pressure of water no moisture lifts it, however it bends.
+    assert_eq!(
+        finding(&|s| 60.0 + 20_000.0 * (1.0 - (-s / 250.0).exp())).finding,
+        HoldFinding::Leak
+    );
+}
+
+#[test]
+fn what_a_hold_cannot_tell_it_does_not_tell() {
+    let two = [
+        Sample {
+            after_s: 0.0,
+            pressure: pascals(60.0, 2.0),
+        },
+        Sample {
+            after_s: 900.0,
+            pressure: pascals(500.0, 15.0),
+        },
+    ];
+    assert_eq!(held(&two).judge().unwrap().finding, HoldFinding::RiseUnclear);
+    let short = [
+        Sample {
+            after_s: 0.0,
+            pressure: pascals(60.0, 2.0),
+        },
+        Sample {
+            after_s: 120.0,
+            pressure: pascals(60.0, 2.0),
+        },
+    ];
+    assert_eq!(held(&short).judge().unwrap().finding, HoldFinding::TooShort);
+    let dial = [
+        Sample {
+            after_s: 0.0,
+            pressure: pascals(2_000.0, 17_600.0),
+        },
+        Sample {
+            after_s: 1_200.0,
+            pressure: pascals(2_000.0, 17_600.0),
+        },
+    ];
+    assert_eq!(held(&dial).judge().unwrap().finding, HoldFinding::GaugeCannotTell);
+    assert_eq!(held(&short[..1]).judge().unwrap_err().kind, ErrorKind::Missing);
+    let backwards = [short[1], short[0]];
+    assert_eq!(held(&backwards).judge().unwrap_err().kind, ErrorKind::Inconsistent);
+}
+
+/// 400 leaks and 400 damp circuits of all sizes, read with errors: one is hardly ever taken for the other.
+#[test]
+fn leaks_and_moisture_are_not_mistaken_for_each_other() {
+    let mut rng = ChaCha8Rng::seed_from_u64(5);
+    let (mut wrong, mut named) = (0, 0);
+    for _ in 0..400 {
+        let rate = 10f64.powf(rng.random_range(-1.0..1.0));
+        let leak = samples(|s| 60.0 + rate * s, 6, || rng.random_range(-1.0..1.0));
+        let (end_pa, tau_s) = (rng.random_range(300.0..2_300.0), rng.random_range(100.0..500.0));
+        let wet = samples(
+            |s| 60.0 + (end_pa - 60.0) * (1.0 - f64::exp(-s / tau_s)),
+            6,
+            || rng.random_range(-1.0..1.0),
+        );
+        let (leak, wet) = (
+            held(&leak).judge().unwrap().finding,
+            held(&wet).judge().unwrap().finding,
+        );
+        named += usize::from(leak == HoldFinding::Leak) + usize::from(wet == HoldFinding::Moisture);
+        wrong += usize::from(leak == HoldFinding::Moisture) + usize::from(wet == HoldFinding::Leak);
+    }
+    assert!(wrong <= 4 && named >= 680, "{wrong} wrong, {named} of 800 named");
+}
+
+fn nitrogen(start_pa: f64, end_pa: f64, end_c: f64) -> Decay {
+    Decay {
+        gas: DecayGas::Nitrogen,
+        start: pascals(start_pa, 5_000.0),
+        start_temperature: degrees(26.0, 0.5),
+        end: pascals(end_pa, 5_000.0),
+        end_temperature: degrees(end_c, 0.5),
+        repeatability_pa: 1_000.0,
+        held_s: 3_600.0,
+        surroundings: garage(),
+        volume_m3: Some(Reading::within(2.2e-3, 0.2e-3)),
+        allowed_kg_s: None,
+    }
+}
+
+#[test]
+fn a_test_pressure_falls_with_its_temperature_and_that_is_no_leak() {
+    let cooled = nitrogen(1_083_500.0, 1_053_500.0, 18.0).judge().unwrap();
+    // Charles: 1083.5 kPa * 291.15 / 299.15; nitrogen at 10 bar is within 0.1 % of ideal here.
+    assert_relative_eq!(cooled.tight_end_pa, 1_083_500.0 * 291.15 / 299.15, max_relative = 1e-3);
+    assert_eq!(cooled.finding, LeakFinding::NoLossSeen);
+    // The same fall without the cooling is a leak.
+    let leaking = nitrogen(1_083_500.0, 1_053_500.0, 26.0).judge().unwrap();
+    assert_eq!(leaking.finding, LeakFinding::Leaks);
+    assert_relative_eq!(leaking.lost.unwrap().value, 30.0 / 1_083.5, max_relative = 0.01);
+    // 2.2 L of nitrogen at 10.8 bar weigh 27 g; 2.8 % of that in an hour.
+    let rate = leaking.rate_kg_s.unwrap();
+    assert_relative_eq!(rate.value * 3_600.0, 0.028 * 0.0269, max_relative = 0.03);
+    assert!(rate.standard_uncertainty > 0.05 * rate.value);
+    let warmed = nitrogen(1_083_500.0, 1_120_000.0, 26.0).judge().unwrap();
+    assert_eq!(warmed.finding, LeakFinding::GasGained);
+}
+
+#[test]
+fn tight_is_said_only_against_an_allowed_loss() {
+    let mut test = nitrogen(1_083_500.0, 1_083_500.0, 26.0);
+    assert_eq!(test.judge().unwrap().finding, LeakFinding::NoLossSeen);
+    test.allowed_kg_s = Some(1e-3 / 3_600.0);
+    let judged = test.judge().unwrap();
+    assert_eq!(judged.finding, LeakFinding::Tight);
+    assert!(judged.least_seen_kg_s.unwrap() < 1e-3 / 3_600.0);
+    // A leak of 40 g a year does not show in an hour: the answer says how long it would take.
+    test.allowed_kg_s = Some(0.040 / (365.25 * 86_400.0));
+    let judged = test.judge().unwrap();
+    assert_eq!(judged.finding, LeakFinding::NoLossSeen);
+    assert!(judged.needed_s.unwrap() > 40.0 * 3_600.0);
+}
+
+#[test]
+fn with_liquid_present_the_pressure_tells_the_temperature_and_nothing_else() {
+    let saturation_pa = Refrigerant::R134a.dew_pressure(celsius(26.0)).unwrap().pa();
+    let test = |start_pa: f64| Decay {
+        gas: DecayGas::Vapour(Refrigerant::R134a),
+        ..nitrogen(start_pa, 0.99 * start_pa, 26.0)
+    };
+    let wet = test(saturation_pa).judge().unwrap();
+    assert_eq!(
+        (wet.finding, wet.lost, wet.rate_kg_s),
+        (LeakFinding::LiquidPresent, None, None)
+    );
+    // Close below the line the thermometer cannot rule liquid out.
+    assert_eq!(
+        test(0.99 * saturation_pa).judge().unwrap().finding,
+        LeakFinding::LiquidPresent
+    );
+    let dry = test(0.6 * saturation_pa).judge().unwrap();
+    assert!(dry.lost.is_some());
+    // Vapour that starts superheated and cools onto its line is liquid at the end.
+    let cold = Decay {
+        end_temperature: degrees(-5.0, 0.5),
+        ..test(0.6 * saturation_pa)
+    };
+    let judged = Decay {
+        end: pascals(Refrigerant::R134a.dew_pressure(celsius(-5.0)).unwrap().pa(), 5_000.0),
+        ..cold
+    };
+    assert_eq!(judged.judge().unwrap().finding, LeakFinding::LiquidPresent);
+}
+
+/// Errors drawn within the limits of the instruments: the 95 % interval of the loss holds the true one in at least that
+/// share of 2,000 tests, less three standard errors of it.
+#[test]
+fn the_interval_of_a_loss_holds_the_true_one() {
+    let mut rng = ChaCha8Rng::seed_from_u64(7);
+    let mut held = 0;
+    for _ in 0..2_000 {
+        let (start_pa, start_c, end_c): (f64, f64, f64) = (
+            rng.random_range(6e5..1.2e6),
+            rng.random_range(15.0..35.0),
+            rng.random_range(15.0..35.0),
+        );
+        let lost = rng.random_range(0.0..0.05);
+        let end_pa = start_pa * (1.0 - lost) * (end_c + 273.15) / (start_c + 273.15);
+        let gauge_pa = rng.random_range(-5e3..5e3);
+        let mut read = |pa: f64| pa + gauge_pa + 1_732.0 * rng.random_range(-1.0..1.0);
+        let (start, end) = (read(start_pa), read(end_pa));
+        let test = Decay {
+            start: pascals(start, 5_000.0),
+            end: pascals(end, 5_000.0),
+            start_temperature: degrees(start_c + rng.random_range(-0.5..0.5), 0.5),
+            end_temperature: degrees(end_c + rng.random_range(-0.5..0.5), 0.5),
+            ..nitrogen(start, end, end_c)
+        };
+        let found = test.judge().unwrap().lost.unwrap();
+        held += usize::from((found.value - lost).abs() <= 2.0 * found.standard_uncertainty);
+    }
+    assert!(held >= 1_870, "{held} of 2000");
+}
+
+#[test]
+fn the_masses_of_a_service_balance() {
+    let weighed = |kg: f64| Some(Reading::within(kg, 0.005));
+    let vapour = Kept {
+        volume_m3: Reading::within(2.2e-3, 0.2e-3),
+        temperature: degrees(25.0, 2.0),
+        vapour: Some(pascals(50_000.0, 2_000.0)),
+    };
+    let book = ChargeBook {
+        nominal_kg: Some(0.650),
+        recovered_kg: weighed(0.310),
+        oil_recovered_kg: weighed(0.020),
+        oil_weighed_in: true,
+        left: Some(vapour),
+        charged_kg: weighed(0.650),
+        oil_added_kg: weighed(0.030),
+        ..ChargeBook::new(Refrigerant::R134a, garage())
+    };
+    let balance = book.balance().unwrap();
+    // 2.2 L of vapour at half an atmosphere: p V M / (R T) is 4.5 g.
+    let found = balance.found_kg.unwrap();
+    assert_relative_eq!(found.value, 0.310 - 0.020 + 0.0045, max_relative = 1e-3);
+    assert_eq!(
+        (balance.found, balance.now),
+        (Some(ChargeFinding::Under), Some(ChargeFinding::Within))
+    );
+    assert_relative_eq!(balance.oil_change_kg.unwrap().value, 0.010, max_relative = 1e-12);
+    let charged = |kg: f64, limit_kg: f64| {
+        let charged_kg = Some(Reading::within(kg, limit_kg));
+        ChargeBook { charged_kg, ..book }.balance().unwrap().now.unwrap()
+    };
+    assert_eq!(charged(0.690, 0.005), ChargeFinding::Over);
+    assert_eq!(charged(0.655, 0.015), ChargeFinding::CannotTell);
+    let nothing = ChargeBook::new(Refrigerant::R1234yf, garage()).balance().unwrap();
+    assert_eq!(
+        (nothing.found_kg, nothing.now_kg, nothing.now, nothing.oil_change_kg),
+        (None, None, None, None)
+    );
+}
+
+#[test]
+fn a_hose_full_of_liquid_is_missing_in_the_vehicle() {
+    // Source: saturated liquid density at 25 °C, Tillner-Roth & Baehr 1994: 1206.7 kg/m3.
+    let hose = |vapour| Kept {
+        volume_m3: Reading::within(50e-6, 5e-6),
+        temperature: degrees(25.0, 2.0),
+        vapour,
+    };
+    let book = |vapour| ChargeBook {
+        charged_kg: Some(Reading::within(0.650, 0.005)),
+        hose: Some(hose(vapour)),
+        ..ChargeBook::new(Refrigerant::R134a, garage())
+    };
+    let liquid = book(None).balance().unwrap().hose_kg.unwrap();
+    assert_relative_eq!(liquid.value, 50e-6 * 1_206.7, max_relative = 1e-4);
+    assert_relative_eq!(
+        liquid.standard_uncertainty,
+        0.1 * liquid.value / 3f64.sqrt(),
+        max_relative = 0.02
+    );
+    let vapour = book(Some(pascals(300_000.0, 10_000.0)))
+        .balance()
+        .unwrap()
+        .hose_kg
+        .unwrap();
+    assert!(vapour.value < 0.02 * liquid.value);
+    // Vapour cannot stand above its saturation pressure, 665 kPa at 25 °C.
+    assert_eq!(
+        book(Some(pascals(900_000.0, 10_000.0))).balance().unwrap_err().kind,
+        ErrorKind::Inconsistent
+    );
+}

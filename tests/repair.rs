@@ -1,0 +1,115 @@
+//! Before and after a repair are judged together, each in its own weather.
+
+#![allow(clippy::unwrap_used)] // a test ends that way
+
+use coldloop::circuit::{Gauge, Reading, Readings};
+use coldloop::diagnosis::{Case, Settings};
+use coldloop::proof::{VentSample, prove, pull_down};
+use coldloop::units::{GaugePressure, Surroundings, Temperature, celsius, fahrenheit, in_kelvins};
+use coldloop::vehicle::{Conditions, System};
+use coldloop::{
+    Compressor, ErrorKind, Expansion, Fault, Feature, PullDownFinding, Refrigerant, RepairFinding, Thermometer,
+};
+
+fn degrees(c: f64, limit_k: f64) -> Reading<Temperature> {
+    Reading::within(celsius(c), limit_k)
+}
+
+fn visit(ambient_f: f64, low: f64, high: f64, vent_f: f64) -> Case {
+    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    let mut conditions = Conditions::new(fahrenheit(ambient_f), Surroundings::SEA_LEVEL);
+    conditions.running_s = Some(720.0);
+    let readings = Readings {
+        low_side: Some(Reading::pressure(GaugePressure::from_psig(low), Gauge::LOW_SIDE)),
+        high_side: Some(Reading::pressure(GaugePressure::from_psig(high), Gauge::HIGH_SIDE)),
+        vent: Some(Reading::temperature(fahrenheit(vent_f), Thermometer::PocketDigital)),
+        ..Readings::default()
+    };
+    Case::new(system, conditions, readings)
+}
+
+fn proved(before: &Case, after: &Case) -> coldloop::proof::Proof {
+    prove(before, after, &Settings::default()).unwrap()
+}
+
+#[test]
+fn before_and_after_are_judged_together() {
+    let (worn, sound) = (visit(74.0, 70.0, 125.0, 64.0), visit(74.0, 40.0, 170.0, 41.0));
+    let proof = proved(&worn, &sound);
+    assert_eq!(
+        (proof.finding, proof.fault),
+        (RepairFinding::Proven, Fault::WornCompressor)
+    );
+    assert!(proof.sound > 0.9 && proof.same_fault < 0.02);
+    assert!((proof.vent_gained_k.unwrap() - 23.0 / 1.8).abs() < 0.01);
+    let low = proof.seen.iter().find(|seen| seen.feature == Feature::LowSide).unwrap();
+    assert!(low.before.unwrap() > 2.0 && low.after.unwrap().abs() < 1.0);
+    assert_eq!(proved(&worn, &worn).finding, RepairFinding::StillFaulty);
+    assert_eq!(proved(&sound, &sound).finding, RepairFinding::SoundBefore);
+}
+
+#[test]
+fn what_was_found_before_makes_the_same_pattern_likelier_after() {
+    let worn = visit(74.0, 70.0, 125.0, 64.0);
+    let half = visit(74.0, 55.0, 145.0, 53.0);
+    let alone = coldloop::diagnosis::diagnose(&half, &Settings::default()).unwrap();
+    let together = proved(&worn, &half);
+    assert!(together.same_fault > alone.probability_of(&[Fault::WornCompressor]));
+}
+
+#[test]
+fn a_cool_morning_proves_nothing() {
+    // The vent fell by 9 K, and so did the weather.
+    let (hot, cool) = (visit(95.0, 75.0, 160.0, 80.0), visit(72.0, 70.0, 120.0, 64.0));
+    let proof = proved(&hot, &cool);
+    assert_ne!(proof.finding, RepairFinding::Proven);
+    assert!(proof.vent_gained_k.unwrap() < 5.0);
+    let mut unread = visit(74.0, 40.0, 170.0, 41.0);
+    unread.readings.vent = None;
+    assert_eq!(proved(&hot, &unread).finding, RepairFinding::CannotTell);
+}
+
+#[test]
+fn two_vehicles_prove_nothing_of_each_other() {
+    let before = visit(74.0, 70.0, 125.0, 64.0);
+    let mut after = visit(74.0, 40.0, 170.0, 41.0);
+    after.system.expansion = Expansion::OrificeTube;
+    let refused = prove(&before, &after, &Settings::default()).unwrap_err();
+    assert_eq!(refused.kind, ErrorKind::Inconsistent);
+}
+
+/// A vent that falls from 30 °C to `end_c` with a time constant of three minutes, read at `minutes`.
+fn falling(end_c: f64, minutes: &[f64]) -> Vec<VentSample> {
+    minutes
+        .iter()
+        .map(|m| VentSample {
+            after_s: 60.0 * m,
+            vent: degrees(end_c + (30.0 - end_c) * (-m / 3.0).exp(), 0.3),
+        })
+        .collect()
+}
+
+#[test]
+fn a_vent_is_judged_by_where_it_is_going() {
+    let case = visit(86.0, 0.0, 0.0, 0.0);
+    let judged = |samples: &[VentSample]| pull_down(&case.system, &case.conditions, samples).unwrap();
+    let sound = judged(&falling(6.0, &[1.0, 3.0, 5.0, 8.0, 12.0]));
+    assert_eq!(sound.finding, PullDownFinding::Reached);
+    assert!(sound.reached_s.is_some_and(|s| s > 180.0 && s <= 720.0));
+    assert_eq!(
+        judged(&falling(4.0, &[0.5, 1.0, 1.5, 2.0])).finding,
+        PullDownFinding::Falling
+    );
+    let stalled = judged(&falling(22.0, &[1.0, 3.0, 5.0, 8.0, 12.0, 16.0]));
+    assert_eq!(stalled.finding, PullDownFinding::Stalled);
+    assert!((stalled.levels_off_k.unwrap().value - in_kelvins(celsius(22.0))).abs() < 0.5);
+    let mut icing = falling(8.0, &[1.0, 4.0, 8.0, 15.0]);
+    icing.push(VentSample {
+        after_s: 1_200.0,
+        vent: degrees(14.0, 0.3),
+    });
+    assert_eq!(judged(&icing).finding, PullDownFinding::Rising);
+    assert_eq!(judged(&falling(22.0, &[1.0, 2.0])).finding, PullDownFinding::CannotTell);
+    let none = pull_down(&case.system, &case.conditions, &[]).unwrap_err();
+    assert_eq!(none.kind, ErrorKind::Missing);
+}
