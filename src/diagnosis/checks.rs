@@ -1,8 +1,9 @@
 //! The shape of the tables of checks and repairs.
 
-use super::check_table::REPAIRS;
-use super::faults::index;
+use super::check_table::{CHECKS, REPAIRS};
+use super::faults::{bit, index};
 use crate::names::{Caution, Check, Fault, Feature, Observation};
+use crate::vehicle::System;
 
 /// What a check reveals.
 #[derive(Clone, Copy, PartialEq)]
@@ -58,9 +59,28 @@ pub const fn repair(fault: Fault) -> &'static Repair {
     &REPAIRS[index(fault)]
 }
 
+/// The questions that a check answers in this system; none for one that only reads a figure.
+///
+/// ```
+/// use coldloop::diagnosis::questions;
+/// use coldloop::vehicle::System;
+/// use coldloop::{Check, Compressor, Expansion, Observation, Refrigerant};
+/// let car = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// assert!(questions(Check::TurnHub, &car).any(|question| question == Observation::HubLocked));
+/// ```
+pub fn questions(check: Check, system: &System) -> impl Iterator<Item = Observation> {
+    let bit = bit(system);
+    CHECKS
+        .iter()
+        .filter(move |row| row.check == check && row.systems & bit != 0)
+        .filter_map(|row| match row.reveals {
+            Reveals::Observation(observation) => Some(observation),
+            Reveals::Feature(_) => None,
+        })
+}
+
 #[cfg(test)]
 mod tests {
-    use super::super::check_table::{CHECKS, REPAIRS};
     use super::*;
 
     #[test]

@@ -39,7 +39,7 @@ pub use answer::{
 };
 pub use case::{Case, Observations, Settings};
 pub use cautions::{Cautions, check_cautions, repair_cautions};
-pub use checks::{Repair, repair};
+pub use checks::{Repair, questions, repair};
 pub use faults::{exists, measure};
 pub use list::List;
 pub use looks::Looks;
