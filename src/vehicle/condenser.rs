@@ -59,7 +59,7 @@ pub(super) struct Inflow {
 }
 
 /// Conductances of one part of the face.
-struct Film {
+pub(super) struct Film {
     air: FaceAir,
     air_w_k: f64,
     condensing_w_k: f64,
@@ -67,6 +67,40 @@ struct Film {
 }
 
 impl Film {
+    /// The part `share` of the face at this flow, condensing vapour that holds the mole fraction `gas` of
+    /// non-condensable gas.
+    pub(super) fn of(
+        medium: &Medium,
+        hardware: &Hardware,
+        inflow: &Inflow,
+        air: &FaceAir,
+        share: f64,
+        gas: f64,
+    ) -> Self {
+        let face_m2 = hardware.condenser_face_m2;
+        let air_ratio = air.flow_kg_s / (face_m2 * REFERENCE_AIR_KG_S_M2);
+        let flow_ratio = inflow.flow_kg_s / hardware.reference_flow_kg_s;
+        let condensing_w_k = share
+            * face_m2
+            * hardware.condenser_refrigerant_w_m2_k
+            * medium.condensing_ratio()
+            * libm::pow(flow_ratio, REFRIGERANT_EXPONENT);
+        Self {
+            air: FaceAir {
+                flow_kg_s: air.flow_kg_s * share,
+                ..*air
+            },
+            air_w_k: share * face_m2 * hardware.condenser_air_w_m2_k * libm::pow(air_ratio, AIR_EXPONENT),
+            condensing_w_k: condensing_w_k / (1.0 + GAS_FILM * gas),
+            single_w_k: condensing_w_k * hardware.condenser_gas_ratio,
+        }
+    }
+
+    /// Heat per kelvin between condensing (or dense supercritical) refrigerant and the surrounding air.
+    pub(super) fn conductance_w_k(&self) -> f64 {
+        self.strip_w_k(self.condensing_w_k)
+    }
+
     /// Heat per kelvin between refrigerant and surrounding air when a conductance `inside_w_k` is in series.
     ///
     /// A share r of returned air warms the inlet of each strip; with the strip's own effectiveness e the effectiveness
@@ -94,30 +128,14 @@ pub(super) fn condense(
     share: f64,
     gas: f64,
 ) -> Result<Condensation, Error> {
-    let face_m2 = hardware.condenser_face_m2;
-    let air_ratio = air.flow_kg_s / (face_m2 * REFERENCE_AIR_KG_S_M2);
-    let flow_ratio = inflow.flow_kg_s / hardware.reference_flow_kg_s;
-    let condensing_w_k = share
-        * face_m2
-        * hardware.condenser_refrigerant_w_m2_k
-        * medium.condensing_ratio()
-        * libm::pow(flow_ratio, REFRIGERANT_EXPONENT);
-    let film = Film {
-        air: FaceAir {
-            flow_kg_s: air.flow_kg_s * share,
-            ..*air
-        },
-        air_w_k: share * face_m2 * hardware.condenser_air_w_m2_k * libm::pow(air_ratio, AIR_EXPONENT),
-        condensing_w_k: condensing_w_k / (1.0 + GAS_FILM * gas),
-        single_w_k: condensing_w_k * hardware.condenser_gas_ratio,
-    };
+    let film = Film::of(medium, hardware, inflow, air, share, gas);
     let single_w_k = film.strip_w_k(film.single_w_k);
     let zones = Zones {
         inflow,
         saturation,
         air,
         single_w_k,
-        condensing_w_k: film.strip_w_k(film.condensing_w_k),
+        condensing_w_k: film.conductance_w_k(),
     };
     zones.walk(medium)
 }

@@ -1,12 +1,12 @@
 //! Once round the circuit: from five guesses to everything that follows, and by how much the balances miss.
 
 use super::compressor::Compression;
-use super::condenser::{Inflow, condense};
-use super::evaporator::{Evaporation, Feed, Stream};
-use super::expansion::{Bulb, Upstream};
+use super::condenser::{Film, Inflow, condense};
+use super::evaporator::{Evaporation, Feed};
 use super::medium::{Saturation, State};
-use super::plant::{Branch, Closure, Control, Metering, Plant, Warmth};
+use super::plant::{Branch, Closure, Control, Plant, Warmth};
 use super::smooth::{ramp, remainder};
+use super::transcritical::cool;
 use crate::error::Error;
 
 /// How many unknowns the balance has.
@@ -56,6 +56,8 @@ pub(super) struct Upper {
     pub gas_pa: f64,
     /// Enthalpy behind the receiver and its subcooler, J/kg.
     pub outlet_j_kg: f64,
+    /// Temperature there in a gas cooler, K; saturation where it condenses in all weathers.
+    pub cooled_k: f64,
     pub heat_w: f64,
     pub receiver_fill: f64,
     /// Fill of the receiver before its ends are rounded.
@@ -145,7 +147,12 @@ impl Plant {
         };
         let gas = gas_pa / (gas_pa + condensing.p_pa);
         let after = if self.receiver { hardware.subcooler_share } else { 0.0 };
-        let condenser = condense(medium, hardware, &inflow, &condensing, &self.face, 1.0 - after, gas)?;
+        let condenser = if medium.is_transcritical() {
+            let film = Film::of(medium, hardware, &inflow, &self.face, 1.0, gas);
+            cool(medium, &film, &inflow, &condensing, &self.face)?
+        } else {
+            condense(medium, hardware, &inflow, &condensing, &self.face, 1.0 - after, gas)?
+        };
         let mut mass_kg = hardware.condenser_volume_m3 * (1.0 - after) * condenser.rho_kg_m3
             + hardware.discharge_volume_m3 * compression.rho_kg_m3;
         let mut outlet_j_kg = condenser.h_j_kg;
@@ -169,7 +176,12 @@ impl Plant {
             heat_w += subcooler.heat_w;
         }
 
-        let line_kg_m3 = condensing.mixture_kg_m3(outlet_j_kg);
+        let (cooled_k, line_kg_m3) = if medium.is_transcritical() {
+            let state = medium.at_enthalpy(&condensing, outlet_j_kg)?;
+            (state.t_k, state.rho_kg_m3)
+        } else {
+            (condensing.bubble_k, condensing.mixture_kg_m3(outlet_j_kg))
+        };
         let lost = hardware.liquid_drop_pa * more_liquid * dynamic * 1100.0 / line_kg_m3;
         let liquid_pa = (condenser_pa * remainder(lost / condenser_pa)).max(medium.lowest_pa());
         let liquid = medium.saturation(liquid_pa)?;
@@ -182,12 +194,12 @@ impl Plant {
         let warmed_j_kg = suction.h_j_kg - gain_w * most / (gain_w + most * flow);
         let exchanged_j_kg = self.exchange(&outlet, &suction, warmed_j_kg, &liquid, outlet_j_kg)?;
         let liquid_j_kg = outlet_j_kg - exchanged_j_kg;
-        let liquid_k = if liquid_j_kg < liquid.liquid_j_kg {
-            medium.liquid_k(&liquid, liquid_j_kg)?
+        let (liquid_k, liquid_kg_m3) = if medium.is_transcritical() {
+            let state = medium.at_enthalpy(&liquid, liquid_j_kg)?;
+            (state.t_k, state.rho_kg_m3)
         } else {
-            liquid.bubble_k
+            (self.line_k(&liquid, liquid_j_kg)?, liquid.mixture_kg_m3(liquid_j_kg))
         };
-        let liquid_kg_m3 = liquid.mixture_kg_m3(liquid_j_kg);
         mass_kg += hardware.liquid_volume_m3 * line_kg_m3 + hardware.suction_volume_m3 * suction.rho_kg_m3;
         Ok(Upper {
             suction_pa,
@@ -198,6 +210,7 @@ impl Plant {
             condenser_pa,
             gas_pa,
             outlet_j_kg,
+            cooled_k,
             heat_w,
             receiver_fill,
             vessel,
@@ -209,6 +222,15 @@ impl Plant {
             evaporated_j_kg: warmed_j_kg - exchanged_j_kg,
             mass_kg,
         })
+    }
+
+    /// Temperature in the liquid line, K: bubbles keep it at saturation.
+    fn line_k(&self, liquid: &Saturation, h_j_kg: f64) -> Result<f64, Error> {
+        if h_j_kg < liquid.liquid_j_kg {
+            self.medium.liquid_k(liquid, h_j_kg)
+        } else {
+            Ok(liquid.bubble_k)
+        }
     }
 
     /// Heat per kilogram that the internal exchanger moves from liquid to vapour: effectiveness on the vapour side,
@@ -225,14 +247,14 @@ impl Plant {
         if effectiveness == 0.0 {
             return Ok(0.0);
         }
-        let liquid_k = if outlet_j_kg < liquid.liquid_j_kg {
-            self.medium.liquid_k(liquid, outlet_j_kg)?
+        let (liquid_k, hot_j_kg) = if self.medium.is_transcritical() {
+            (self.medium.at_enthalpy(liquid, outlet_j_kg)?.t_k, outlet_j_kg)
         } else {
-            liquid.bubble_k
+            (self.line_k(liquid, outlet_j_kg)?, outlet_j_kg.min(liquid.liquid_j_kg))
         };
         let hottest_j_kg = outlet.vapour_j_kg + suction.cp_j_kg_k * (liquid_k - outlet.dew_k);
         let vapour_side = effectiveness * (hottest_j_kg - warmed_j_kg) / (1.0 - effectiveness);
-        let liquid_side = 0.8 * (outlet_j_kg.min(liquid.liquid_j_kg) - outlet.liquid_j_kg);
+        let liquid_side = 0.8 * (hot_j_kg - outlet.liquid_j_kg);
         Ok(vapour_side.min(liquid_side).max(0.0))
     }
 
@@ -268,7 +290,7 @@ impl Plant {
         let front = self.evaporate(&self.front, point, &feed, &evaporating, cp)?;
         mass_kg += self.front.volume_m3 * front.rho_kg_m3;
         let outlet_k = self.outlet_k(&upper.outlet, evaporated_j_kg, cp);
-        let (metered, opening) = self.meter(&self.front, upper, below_pa, outlet_k)?;
+        let (unmetered, opening) = self.passes(&self.front, upper, below_pa, outlet_k, flow)?;
 
         let mut accumulator_fill = 0.0;
         let mut vessel = upper.vessel;
@@ -295,7 +317,7 @@ impl Plant {
         let (intake_k, intake_humidity) = self.intake(&cycle);
         cycle.residual = [
             (front.h_j_kg - evaporated_j_kg) / upper.outlet.latent_j_kg(),
-            libm::log(metered / flow),
+            unmetered,
             closure,
             self.control_residual(point.demand, &cycle),
             (intake_k - point.intake_k) / 10.0,
@@ -340,124 +362,5 @@ impl Plant {
         };
         let guarded = wish.min(2.0 * (1.0 - upper.discharge_pa / self.high_limit_pa));
         guarded.min(most - demand).max(least - demand)
-    }
-
-    fn stream(&self, branch: &Branch, point: &Point) -> Stream {
-        match branch.warmth {
-            Warmth::Air { flow_kg_s, flow_ratio } => Stream {
-                t_k: point.intake_k,
-                humidity: point.intake_humidity,
-                flow_kg_s,
-                flow_ratio,
-                cp_j_kg_k: self.air_cp_j_kg_k,
-                humid: true,
-                p_pa: self.air_pa,
-            },
-            Warmth::Coolant {
-                t_k,
-                flow_kg_s,
-                cp_j_kg_k,
-            } => Stream {
-                t_k,
-                humidity: 0.0,
-                flow_kg_s,
-                flow_ratio: 1.0,
-                cp_j_kg_k,
-                humid: false,
-                p_pa: self.air_pa,
-            },
-        }
-    }
-
-    fn evaporate(
-        &self,
-        branch: &Branch,
-        point: &Point,
-        feed: &Feed,
-        evaporating: &Saturation,
-        cp: f64,
-    ) -> Result<Evaporation, Error> {
-        branch
-            .coil
-            .evaporate(&self.medium, feed, evaporating, cp, &self.stream(branch, point))
-    }
-
-    fn outlet_k(&self, outlet: &Saturation, h_j_kg: f64, cp: f64) -> f64 {
-        if h_j_kg > outlet.vapour_j_kg {
-            outlet.dew_k + (h_j_kg - outlet.vapour_j_kg) / cp
-        } else {
-            outlet.dew_k
-        }
-    }
-
-    /// Flow (kg/s) that an expansion device passes, and how far it is open.
-    fn meter(&self, branch: &Branch, upper: &Upper, downstream_pa: f64, outlet_k: f64) -> Result<(f64, f64), Error> {
-        let upstream = Upstream {
-            saturation: &upper.liquid,
-            t_k: upper.liquid_k,
-            rho_kg_m3: upper.liquid_kg_m3,
-            downstream_pa,
-        };
-        match &branch.metering {
-            Metering::Valve(valve) => {
-                let opening = valve.opening(&Bulb {
-                    p_pa: upper.outlet.p_pa,
-                    t_k: outlet_k,
-                })?;
-                Ok((valve.flow_kg_s(&upstream, opening), opening))
-            }
-            Metering::Orifice(orifice) => Ok((orifice.flow_kg_s(&self.medium, &upstream)?, orifice.free)),
-        }
-    }
-
-    /// The flow through a second branch, and what leaves it: the flow at which its device passes what it carries.
-    ///
-    /// More flow leaves with less superheat, which closes the valve, so that the deviation falls with the flow and
-    /// has one root; at no flow the outlet is as warm as the air and the valve open. Illinois' method, bracketed.
-    #[allow(clippy::too_many_arguments)]
-    fn feed(
-        &self,
-        branch: &Branch,
-        point: &Point,
-        upper: &Upper,
-        evaporating: &Saturation,
-        cp: f64,
-        below_pa: f64,
-        total: f64,
-    ) -> Result<(f64, Evaporation), Error> {
-        let deviation = |flow_kg_s: f64| -> Result<(f64, Evaporation), Error> {
-            let feed = Feed {
-                flow_kg_s,
-                h_j_kg: upper.liquid_j_kg,
-            };
-            let evaporation = self.evaporate(branch, point, &feed, evaporating, cp)?;
-            let outlet_k = self.outlet_k(&upper.outlet, evaporation.h_j_kg, cp);
-            let (metered, _) = self.meter(branch, upper, below_pa, outlet_k)?;
-            Ok((libm::log(metered / flow_kg_s), evaporation))
-        };
-        let (mut low, mut high) = (1e-5 * total, 0.9 * total);
-        let (mut off_low, at_low) = deviation(low)?;
-        let (mut off_high, at_high) = deviation(high)?;
-        if off_low <= 0.0 {
-            return Ok((low, at_low));
-        }
-        if off_high >= 0.0 {
-            return Ok((high, at_high));
-        }
-        for _ in 0..80 {
-            let flow = (low * off_high - high * off_low) / (off_high - off_low);
-            let (off, evaporation) = deviation(flow)?;
-            if libm::fabs(off) < 1e-11 || high - low < 1e-14 * high {
-                return Ok((flow, evaporation));
-            }
-            if off > 0.0 {
-                (low, off_low) = (flow, off);
-                off_high *= 0.5;
-            } else {
-                (high, off_high) = (flow, off);
-                off_low *= 0.5;
-            }
-        }
-        Err(Error::no_convergence(libm::fabs(off_low), 1e-11))
     }
 }

@@ -6,7 +6,7 @@ use super::smooth::{positive, ramp};
 use crate::error::Error;
 
 /// Discharge coefficient of a valve seat. Source: textbook value for a sharp-edged orifice.
-const SEAT: f64 = 0.75;
+pub(super) const SEAT: f64 = 0.75;
 /// What a closed valve still lets through, per its full flow. Judgement: bleed notch and seat leakage.
 const BLEED: f64 = 0.02;
 /// The temperature at which superheat setting and stroke of a valve are stated, K.
@@ -154,6 +154,6 @@ impl Orifice {
 }
 
 /// `sqrt(factor * drop)`, going to nothing smoothly where the drop vanishes or reverses.
-fn root(factor: f64, drop_pa: f64) -> f64 {
+pub(super) fn root(factor: f64, drop_pa: f64) -> f64 {
     libm::sqrt(factor * positive(drop_pa, 500.0))
 }

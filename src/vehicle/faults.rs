@@ -166,18 +166,19 @@ pub(super) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &[FaultSeveri
             Fault::LiquidLineRestriction => plant.resistance.1 *= tighter,
             Fault::HighSideRestriction => plant.resistance.0 *= tighter,
             Fault::SuctionLineRestriction => plant.resistance.2 *= tighter,
-            Fault::ExpansionValveStuckOpen => {
-                if let Metering::Valve(valve) = &mut plant.front.metering {
-                    valve.least = valve.least.max(severity);
-                }
-            }
-            Fault::ExpansionValveStuckClosed => {
-                if let Metering::Valve(valve) = &mut plant.front.metering {
-                    valve.most = valve.most.min(1.0 - severity);
-                }
-            }
+            Fault::ExpansionValveStuckOpen => match &mut plant.front.metering {
+                Metering::Valve(valve) => valve.least = valve.least.max(severity),
+                Metering::Electronic(valve) => valve.least = valve.least.max(severity),
+                Metering::Orifice(_) => {}
+            },
+            Fault::ExpansionValveStuckClosed => match &mut plant.front.metering {
+                Metering::Valve(valve) => valve.most = valve.most.min(1.0 - severity),
+                Metering::Electronic(valve) => valve.most = valve.most.min(1.0 - severity),
+                Metering::Orifice(_) => {}
+            },
             Fault::OrificeRestricted | Fault::MoistureIcing => match &mut plant.front.metering {
                 Metering::Valve(valve) => valve.area_m2 *= left,
+                Metering::Electronic(valve) => valve.area_m2 *= left,
                 Metering::Orifice(orifice) => orifice.free *= left,
             },
             Fault::EvaporatorAirflowLoss => plant.front.lose_air(left),

@@ -2,7 +2,7 @@
 
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
-use crate::names::{ErrorKind, Quantity, Refrigerant};
+use crate::names::{ErrorKind, Quantity, Reference, Refrigerant};
 use crate::saturation::{self, Pure};
 
 /// Steps that Newton's method may take; four are usual.
@@ -18,10 +18,20 @@ pub(super) struct Medium {
     /// Molar mass, kg/mol.
     molar_kg: f64,
     lowest_pa: f64,
+    /// By how much enthalpy and entropy lie higher when counted as [`Reference::Iir`] has them, where the medium works
+    /// above its critical point; `None` where it condenses in all weathers.
+    transcritical: Option<(f64, f64)>,
 }
 
 /// The lowest evaporating temperature that is modelled, K: moist air ends a little below.
 const LOWEST_K: f64 = 207.0;
+/// The highest pressure of a gas cooler, Pa. Judgement: beyond the relief of any vehicle.
+const GAS_COOLER_PA: f64 = 14.5e6;
+/// Above this part of the critical pressure a state is searched by the general method.
+const NEAR_CRITICAL: f64 = 0.95;
+/// Half the width of the slice about the pseudo-critical temperature that stands for the change of phase above the
+/// critical pressure, K.
+const SLICE_K: f64 = 0.5;
 /// The lowest critical temperature of a refrigerant that condenses in hot weather, K.
 const LEAST_CRITICAL_K: f64 = 340.0;
 
@@ -58,15 +68,22 @@ impl Medium {
     /// Errors: `NotAvailable` for a refrigerant that does not condense at the temperatures of a vehicle's condenser.
     pub(super) fn of(refrigerant: Refrigerant) -> Result<Self, Error> {
         let pure = saturation::of(refrigerant);
-        if pure.critical_t_k < LEAST_CRITICAL_K || pure.fluid.lowest_t_k > LOWEST_K {
+        let transcritical = if refrigerant == Refrigerant::R744 {
+            let zero = pure.liquid(273.15)?;
+            Some((200e3 - zero.h_j_kg, 1e3 - zero.s_j_kg_k))
+        } else if pure.critical_t_k < LEAST_CRITICAL_K || pure.fluid.lowest_t_k > LOWEST_K {
             return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
-        }
+        } else {
+            None
+        };
         let molar_kg = pure.fluid.equation.molar_mass;
+        let lowest_k = LOWEST_K.max(pure.temperatures().low);
         Ok(Self {
             refrigerant,
             pure,
             molar_kg,
-            lowest_pa: pure.pressure_pa(LOWEST_K)?,
+            lowest_pa: pure.pressure_pa(lowest_k)?,
+            transcritical,
         })
     }
 
@@ -75,9 +92,18 @@ impl Medium {
         self.lowest_pa
     }
 
-    /// The highest pressure of a condenser, Pa: 97 % of the critical pressure.
+    /// The highest pressure of a condenser, Pa: 97 % of the critical pressure; of a gas cooler, 14.5 MPa.
     pub(super) fn highest_pa(&self) -> f64 {
-        0.97 * self.pure.critical_p_pa
+        if self.is_transcritical() {
+            GAS_COOLER_PA
+        } else {
+            0.97 * self.pure.critical_p_pa
+        }
+    }
+
+    /// Whether the high side works above the critical pressure in warm weather.
+    pub(super) fn is_transcritical(&self) -> bool {
+        self.transcritical.is_some()
     }
 
     /// Condensing conductance per that of R-134a in the same tubes at the same flow; 1 where no figure is at hand.
@@ -85,7 +111,11 @@ impl Medium {
     /// Source: Del Col, Torresin & Cavallini 2010, Int. J. Refrigeration 33, 1307 (R-1234yf 15 to 30 % below R-134a
     /// in a small channel).
     pub(super) fn condensing_ratio(&self) -> f64 {
-        if self.refrigerant == Refrigerant::R1234yf {
+        // Dang & Hihara 2004 (Int. J. Refrigeration 27, 736): cooling supercritical R-744 in small tubes, 4 to 12
+        // kW/(m2 K) about the pseudo-critical temperature; from memory.
+        if self.is_transcritical() {
+            1.5
+        } else if self.refrigerant == Refrigerant::R1234yf {
             0.80
         } else {
             1.0
@@ -96,7 +126,10 @@ impl Medium {
     ///
     /// Source: Saitoh, Dang, Nakamura & Hihara 2011, Int. J. Refrigeration 34, 2024 (R-1234yf almost as R-134a).
     pub(super) fn boiling_ratio(&self) -> f64 {
-        if self.refrigerant == Refrigerant::R1234yf {
+        // R-744 boils better than R-134a at the same temperature; judgement.
+        if self.is_transcritical() {
+            1.6
+        } else if self.refrigerant == Refrigerant::R1234yf {
             0.95
         } else {
             1.0
@@ -105,6 +138,9 @@ impl Medium {
 
     /// Equilibrium at a pressure.
     pub(super) fn saturation(&self, p_pa: f64) -> Result<Saturation, Error> {
+        if self.is_transcritical() && p_pa > self.pure.critical_p_pa {
+            return self.pseudo(p_pa);
+        }
         let t_k = self.pure.temperature_k(p_pa)?;
         let liquid = self.pure.liquid(t_k)?;
         let vapour = self.pure.vapour(t_k)?;
@@ -121,8 +157,68 @@ impl Medium {
         })
     }
 
+    /// The temperature at which the specific heat peaks at a pressure above the critical one, K.
+    ///
+    /// `-122.6 + 6.124 p - 0.1657 p^2 + 0.01773 p^2.5 - 0.0005608 p^3` in °C, p in bar. Source: Liao & Zhao 2002, J. Heat
+    /// Transfer 124, 413 (75 to 140 bar); from memory.
+    fn pseudo_k(&self, p_pa: f64) -> f64 {
+        let p = p_pa / 1e5;
+        let t_c = -122.6 + p * (6.124 + p * (-0.1657 + 0.017_73 * libm::sqrt(p) - 0.000_560_8 * p));
+        (t_c + 273.15).max(self.pure.critical_t_k)
+    }
+
+    /// What stands for liquid and vapour above the critical pressure: both edges of a thin slice about the
+    /// pseudo-critical temperature.
+    fn pseudo(&self, p_pa: f64) -> Result<Saturation, Error> {
+        let (shift_h, shift_s) = self.transcritical.unwrap_or_default();
+        let t_k = self.pseudo_k(p_pa);
+        let liquid = self.pure.state_tp(t_k - SLICE_K, p_pa, Reference::Iir)?;
+        let vapour = self.pure.state_tp(t_k + SLICE_K, p_pa, Reference::Iir)?;
+        Ok(Saturation {
+            p_pa,
+            bubble_k: t_k - SLICE_K,
+            dew_k: t_k + SLICE_K,
+            liquid_j_kg: liquid.h_j_kg - shift_h,
+            vapour_j_kg: vapour.h_j_kg - shift_h,
+            liquid_j_kg_k: liquid.s_j_kg_k - shift_s,
+            vapour_j_kg_k: vapour.s_j_kg_k - shift_s,
+            liquid_kg_m3: liquid.rho_kg_m3,
+            vapour_kg_m3: vapour.rho_kg_m3,
+        })
+    }
+
+    /// A state of the general search, as the circuit has it.
+    fn general(&self, found: &saturation::State) -> State {
+        let (shift_h, shift_s) = self.transcritical.unwrap_or_default();
+        let cp_j_kg_k = found.response.map_or(f64::NAN, |r| r.cp_j_kg_k);
+        let vapour = if found.t_k > self.pure.critical_t_k { 1.0 } else { 0.0 };
+        State {
+            t_k: found.t_k,
+            h_j_kg: found.h_j_kg - shift_h,
+            s_j_kg_k: found.s_j_kg_k - shift_s,
+            rho_kg_m3: found.rho_kg_m3,
+            cp_j_kg_k,
+            quality: found.quality.unwrap_or(vapour),
+        }
+    }
+
+    /// Pressure and state above the critical temperature at a density.
+    pub(super) fn filling(&self, t_k: f64, rho_kg_m3: f64) -> Result<(f64, State), Error> {
+        let found = self.pure.state_t_rho(t_k, rho_kg_m3 / self.molar_kg, Reference::Iir)?;
+        Ok((found.p_pa, self.general(&found)))
+    }
+
+    /// The enthalpy and entropy shifts where a state at this pressure wants the general search.
+    fn general_at(&self, p_pa: f64) -> Option<(f64, f64)> {
+        self.transcritical
+            .filter(|_| p_pa > NEAR_CRITICAL * self.pure.critical_p_pa)
+    }
+
     /// Dew temperature at a pressure, K.
     pub(super) fn dew_k(&self, p_pa: f64) -> Result<f64, Error> {
+        if self.is_transcritical() && p_pa > self.pure.critical_p_pa {
+            return Ok(self.pseudo_k(p_pa));
+        }
         self.pure.temperature_k(p_pa)
     }
 
@@ -200,6 +296,10 @@ impl Medium {
 
     /// The state at the pressure of `saturation` and an entropy.
     pub(super) fn at_entropy(&self, saturation: &Saturation, s_j_kg_k: f64) -> Result<State, Error> {
+        if let Some((_, shift)) = self.general_at(saturation.p_pa) {
+            let found = self.pure.state_ps(saturation.p_pa, s_j_kg_k + shift, Reference::Iir)?;
+            return Ok(self.general(&found));
+        }
         if s_j_kg_k < saturation.vapour_j_kg_k {
             let x = (s_j_kg_k - saturation.liquid_j_kg_k) / (saturation.vapour_j_kg_k - saturation.liquid_j_kg_k);
             return self.mixed(saturation, x);
@@ -217,6 +317,11 @@ impl Medium {
 
     /// The state at the pressure of `saturation` and an enthalpy.
     pub(super) fn at_enthalpy(&self, saturation: &Saturation, h_j_kg: f64) -> Result<State, Error> {
+        let compressed = self.transcritical.filter(|_| h_j_kg < saturation.liquid_j_kg);
+        if let Some((shift, _)) = self.general_at(saturation.p_pa).or(compressed) {
+            let found = self.pure.state_ph(saturation.p_pa, h_j_kg + shift, Reference::Iir)?;
+            return Ok(self.general(&found));
+        }
         if h_j_kg < saturation.liquid_j_kg {
             let t_k = self.liquid_k(saturation, h_j_kg)?;
             let liquid = self.pure.liquid(t_k)?;

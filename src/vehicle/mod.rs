@@ -1,5 +1,6 @@
 //! The vehicle: what it has, the conditions it stands in, and the steady model of its whole air conditioning.
 
+mod branch;
 mod clutch;
 mod compressor;
 mod condenser;
@@ -19,6 +20,7 @@ mod simulate;
 mod smooth;
 mod solve;
 mod system;
+mod transcritical;
 #[allow(clippy::module_inception)] // the room is named after its chief inhabitant
 mod vehicle;
 

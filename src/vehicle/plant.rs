@@ -6,6 +6,7 @@ use super::evaporator::Coil;
 use super::expansion::{Orifice, Valve};
 use super::hardware::Hardware;
 use super::medium::Medium;
+use super::transcritical::Electronic;
 use crate::names::Compressor;
 
 /// What meters the refrigerant into an evaporator.
@@ -13,6 +14,7 @@ use crate::names::Compressor;
 pub(super) enum Metering {
     Valve(Valve),
     Orifice(Orifice),
+    Electronic(Electronic),
 }
 
 /// What an evaporator takes its heat from.

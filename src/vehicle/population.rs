@@ -10,6 +10,9 @@ use crate::range::Range;
 /// would have one in a hundred.
 const FARTHEST: f64 = 2.4;
 
+/// Effectiveness of the internal heat exchanger of R-744 systems. Judgement.
+const EXCHANGER_CARBON_DIOXIDE: [f64; 2] = [0.45, 0.7];
+
 /// What a uniform number may be.
 const UNIFORM: Range = Range::new(Quantity::Probability, 0.0, 1.0);
 
@@ -37,7 +40,7 @@ impl Population {
         Self {
             system,
             class,
-            typical: Hardware::typical(class),
+            typical: Hardware::typical_for(system.refrigerant, class),
             spread: 1.0,
             options: Options::USUAL,
         }
@@ -103,8 +106,12 @@ impl Population {
         } else {
             options.exchanger_old
         };
+        if self.system.refrigerant == Refrigerant::R744 {
+            // An internal heat exchanger comes with it.
+            hardware.subcooler_share = 0.0;
+            hardware.exchanger = between(EXCHANGER_CARBON_DIOXIDE, exchanger);
         // One number for whether and how much: what is left of it below the limit is again uniform.
-        if valve && exchanger < exchangers {
+        } else if valve && exchanger < exchangers {
             hardware.exchanger = between(options.exchanger, exchanger / exchangers);
         }
         let with_rear = options.rear[self.class.code() as usize - 1];

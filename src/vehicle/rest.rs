@@ -34,7 +34,9 @@ pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Er
     };
     let rho = charge_kg / volume_m3;
     let full = medium.saturation(medium.dew_pa(t_k)?)?;
-    let (p_pa, state) = if rho > full.vapour_kg_m3 {
+    let (p_pa, state) = if t_k >= medium.critical().0 {
+        medium.filling(t_k, rho)?
+    } else if rho > full.vapour_kg_m3 {
         let quality = (1.0 / rho - 1.0 / full.liquid_kg_m3) / (1.0 / full.vapour_kg_m3 - 1.0 / full.liquid_kg_m3);
         (full.p_pa, medium.at_coordinate(&full, quality.clamp(0.0, 1.0) - 1.0)?)
     } else {
@@ -88,7 +90,7 @@ pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Er
         power_w: 0.0,
         cop: 0.0,
         flow_kg_s: 0.0,
-        superheat_k: t_k - medium.dew_k(p_pa)?,
+        superheat_k: t_k - medium.dew_k(p_pa.min(medium.highest_pa()))?,
         subcooling_k: medium.dew_k(shown_pa.min(medium.highest_pa()))? - t_k,
         evaporator_air_k: t_k,
         demand: 0.0,

@@ -11,10 +11,11 @@ use super::medium::Medium;
 use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Warmth};
 use super::rest::at_rest;
 use super::solve::steady;
+use super::transcritical::Electronic;
 use super::{ClutchSense, Conditions, FaultSeverity, HighPort, Rear, RearLoad, Vehicle};
 use crate::air::MoistAir;
 use crate::error::Error;
-use crate::names::{AirSource, Compressor, Expansion};
+use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity};
 use crate::units::in_kelvins;
 
 /// Speed at which an engine is held for a test, revolutions per second. Common practice, no source: 1,500 rpm.
@@ -141,8 +142,12 @@ pub struct Simulation {
 /// What is not given in the conditions is taken as in a workshop: 50 % relative humidity, 1,500 rpm (a motor-driven
 /// compressor is free up to its own limit), fresh air, highest blower, standstill, and long enough running.
 ///
+/// An R-744 system has an electronic valve (the expansion device `txv`), an accumulator and a compressor that is variable
+/// or electric; its subcooling counts from the critical temperature where the high side lies above the critical pressure.
+///
 /// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
-/// have; `NoConvergence` with the residual.
+/// have, for R-744 with an orifice tube or a fixed compressor, and for R-744 in a system made for another refrigerant or
+/// the reverse; `NoConvergence` with the residual.
 ///
 /// ```
 /// use coldloop::units::{Surroundings, celsius};
@@ -205,6 +210,11 @@ pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
 
     let medium = Medium::of(charged_with(&system, faults))?;
     let made_for = Medium::of(system.refrigerant)?;
+    let transcritical = made_for.is_transcritical();
+    let clutch = kind == Compressor::FixedClutch;
+    if transcritical != medium.is_transcritical() || (transcritical && (clutch || system.expansion != Expansion::Txv)) {
+        return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
+    }
     let speed_hz = match kind {
         Compressor::Electric => given_hz.unwrap_or(hardware.electric_speed_hz),
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
@@ -241,6 +251,11 @@ pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
     let ratio = blower.max(0.01);
     let flow_kg_s = hardware.blower_m3_s * ratio * density / (1.0 + outside.humidity_ratio());
     let metering = match system.expansion {
+        Expansion::Txv if transcritical => Metering::Electronic(Electronic {
+            area_m2: hardware.valve_area_m2,
+            least: 0.0,
+            most: 1.0,
+        }),
         Expansion::Txv => Metering::Valve(Valve::of(made_for, &hardware)),
         Expansion::OrificeTube => Metering::Orifice(Orifice::of(&hardware)),
     };
@@ -289,7 +304,7 @@ pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
         face,
         front,
         rear,
-        receiver: system.expansion == Expansion::Txv,
+        receiver: system.expansion == Expansion::Txv && !transcritical,
         cabin,
         air_pa,
         air_cp_j_kg_k,
@@ -371,7 +386,7 @@ impl Plant {
             swing: None,
             looks: Looks {
                 clutch_engaged: true,
-                bubbles: bubbling > 0.005,
+                bubbles: bubbling > 0.005 && upper.liquid.p_pa < critical_pa,
                 evaporator_frosts: cycle.front.freezes(),
                 suction_frosts: states.suction.t_k < 272.15,
                 liquid_frosts: states.liquid.t_k < 272.15,

@@ -7,6 +7,7 @@
 
 use super::cycle::{Cycle, Point, UNKNOWNS};
 use super::plant::Plant;
+use super::transcritical::best_pa;
 use crate::error::Error;
 
 /// The largest relative imbalance of a steady state.
@@ -89,7 +90,12 @@ fn starts(plant: &Plant) -> Result<impl Iterator<Item = Point>, Error> {
     let base_pa = medium.dew_pa(air_k)?;
     Ok(tries.into_iter().filter_map(move |(below, above, suction, demand)| {
         let suction_pa = medium.dew_pa(intake_k - below).ok()?.max(low);
-        let discharge_pa = medium.dew_pa(air_k + above).ok()?.max(base_pa * 1.02).min(0.98 * high);
+        let above_pa = if medium.is_transcritical() {
+            best_pa(&medium, air_k + 0.3 * above, intake_k - below).ok()?
+        } else {
+            medium.dew_pa(air_k + above).ok()?
+        };
+        let discharge_pa = above_pa.max(base_pa * 1.02).min(0.98 * high);
         Some(Point {
             ln_suction_pa: libm::log(suction_pa.min(0.8 * discharge_pa)),
             ln_discharge_pa: libm::log(discharge_pa),

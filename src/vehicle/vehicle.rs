@@ -92,7 +92,7 @@ impl Vehicle {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn typical(system: System, class: VehicleClass) -> Result<Self, Error> {
-        Self::built(system, Hardware::typical(class), None)
+        Self::built(system, Hardware::typical_for(system.refrigerant, class), None)
     }
 
     /// A vehicle of given hardware, with the charge of its design point as for [`Vehicle::typical`].

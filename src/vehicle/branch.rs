@@ -1,0 +1,146 @@
+//! One evaporator and the device that feeds it: what it takes from its stream, and what its device would pass.
+
+use super::cycle::{Point, Upper};
+use super::evaporator::{Evaporation, Feed, Stream};
+use super::expansion::{Bulb, Upstream};
+use super::medium::Saturation;
+use super::plant::{Branch, Metering, Plant, Warmth};
+use super::transcritical::{best_pa, given_up};
+use crate::error::Error;
+
+impl Plant {
+    fn stream(&self, branch: &Branch, point: &Point) -> Stream {
+        match branch.warmth {
+            Warmth::Air { flow_kg_s, flow_ratio } => Stream {
+                t_k: point.intake_k,
+                humidity: point.intake_humidity,
+                flow_kg_s,
+                flow_ratio,
+                cp_j_kg_k: self.air_cp_j_kg_k,
+                humid: true,
+                p_pa: self.air_pa,
+            },
+            Warmth::Coolant {
+                t_k,
+                flow_kg_s,
+                cp_j_kg_k,
+            } => Stream {
+                t_k,
+                humidity: 0.0,
+                flow_kg_s,
+                flow_ratio: 1.0,
+                cp_j_kg_k,
+                humid: false,
+                p_pa: self.air_pa,
+            },
+        }
+    }
+
+    pub(super) fn evaporate(
+        &self,
+        branch: &Branch,
+        point: &Point,
+        feed: &Feed,
+        evaporating: &Saturation,
+        cp: f64,
+    ) -> Result<Evaporation, Error> {
+        branch
+            .coil
+            .evaporate(&self.medium, feed, evaporating, cp, &self.stream(branch, point))
+    }
+
+    pub(super) fn outlet_k(&self, outlet: &Saturation, h_j_kg: f64, cp: f64) -> f64 {
+        if h_j_kg > outlet.vapour_j_kg {
+            outlet.dew_k + (h_j_kg - outlet.vapour_j_kg) / cp
+        } else {
+            outlet.dew_k
+        }
+    }
+
+    /// By how much (as a logarithm) an expansion device would pass more than the flow, and how far it is open.
+    pub(super) fn passes(
+        &self,
+        branch: &Branch,
+        upper: &Upper,
+        downstream_pa: f64,
+        outlet_k: f64,
+        flow_kg_s: f64,
+    ) -> Result<(f64, f64), Error> {
+        let upstream = Upstream {
+            saturation: &upper.liquid,
+            t_k: upper.liquid_k,
+            rho_kg_m3: upper.liquid_kg_m3,
+            downstream_pa,
+        };
+        match &branch.metering {
+            Metering::Valve(valve) => {
+                let opening = valve.opening(&Bulb {
+                    p_pa: upper.outlet.p_pa,
+                    t_k: outlet_k,
+                })?;
+                Ok((libm::log(valve.flow_kg_s(&upstream, opening) / flow_kg_s), opening))
+            }
+            Metering::Orifice(orifice) => {
+                let metered = orifice.flow_kg_s(&self.medium, &upstream)?;
+                Ok((libm::log(metered / flow_kg_s), orifice.free))
+            }
+            Metering::Electronic(valve) => {
+                let set_pa = best_pa(&self.medium, upper.cooled_k, upper.outlet.dew_k)?
+                    * given_up(outlet_k - upper.outlet.dew_k);
+                let full_kg_s = valve.full_kg_s(&upstream, upper.liquid.p_pa);
+                Ok(valve.residual(upper.condenser_pa, set_pa, flow_kg_s, full_kg_s))
+            }
+        }
+    }
+
+    /// The flow through a second branch, and what leaves it: the flow at which its device passes what it carries.
+    ///
+    /// More flow leaves with less superheat, which closes the valve, so that the deviation falls with the flow and
+    /// has one root; at no flow the outlet is as warm as the air and the valve open. Illinois' method, bracketed.
+    #[allow(clippy::too_many_arguments)]
+    pub(super) fn feed(
+        &self,
+        branch: &Branch,
+        point: &Point,
+        upper: &Upper,
+        evaporating: &Saturation,
+        cp: f64,
+        below_pa: f64,
+        total: f64,
+    ) -> Result<(f64, Evaporation), Error> {
+        let deviation = |flow_kg_s: f64| -> Result<(f64, Evaporation), Error> {
+            let feed = Feed {
+                flow_kg_s,
+                h_j_kg: upper.liquid_j_kg,
+            };
+            let evaporation = self.evaporate(branch, point, &feed, evaporating, cp)?;
+            let outlet_k = self.outlet_k(&upper.outlet, evaporation.h_j_kg, cp);
+            let (unmetered, _) = self.passes(branch, upper, below_pa, outlet_k, flow_kg_s)?;
+            Ok((unmetered, evaporation))
+        };
+        let (mut low, mut high) = (1e-5 * total, 0.9 * total);
+        let (mut off_low, at_low) = deviation(low)?;
+        let (mut off_high, at_high) = deviation(high)?;
+        if off_low <= 0.0 {
+            return Ok((low, at_low));
+        }
+        if off_high >= 0.0 {
+            return Ok((high, at_high));
+        }
+        for _ in 0..80 {
+            let flow = (low * off_high - high * off_low) / (off_high - off_low);
+            let (off, evaporation) = deviation(flow)?;
+            if libm::fabs(off) < 1e-11 || high - low < 1e-14 * high {
+                return Ok((flow, evaporation));
+            }
+            if off > 0.0 {
+                (low, off_low) = (flow, off);
+                off_high *= 0.5;
+            } else {
+                (high, off_high) = (flow, off);
+                off_low *= 0.5;
+            }
+        }
+        Err(Error::no_convergence(libm::fabs(off_low), 1e-11))
+    }
+}
