@@ -1,11 +1,14 @@
-//! Every row of tests/cases/functions.csv through the Rust door; the C and Python doors run the same file.
+//! Every row of tests/cases through the Rust door; the C and Python doors run the same files.
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, subcooling, superheat};
+use coldloop::saturation::{self, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins, standard_pressure_pa};
-use coldloop::{Error, Refrigerant};
+use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins};
+use coldloop::units::{standard_altitude_m, standard_pressure_pa};
+use coldloop::{Error, Reference, Refrigerant};
 use std::path::Path;
 
 #[test]
@@ -30,6 +33,14 @@ fn every_case_has_its_status_and_bits() {
 fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Result<f64, Error> {
     match (function, refrigerant) {
         ("standard_pressure", None) => standard_pressure_pa(x),
+        ("standard_temperature", None) => air::standard_temperature_k(x),
+        ("standard_density", None) => air::standard_density_kg_m3(x),
+        ("standard_altitude", None) => standard_altitude_m(x),
+        ("water_boiling_point", None) => air::water_boiling_point_k(x),
+        ("water_saturation_pressure", None) => air::water_saturation_pressure_pa(x),
+        ("enhancement_factor", None) => air::enhancement_factor(x, y),
+        ("saturation_slope", Some(refrigerant)) => saturation::slope_pa_k(refrigerant, x),
+        ("latent_heat", Some(refrigerant)) => saturation::latent_heat_j_kg(refrigerant, x),
         ("absolute_pressure", None) => absolute_pressure_pa(x, y),
         ("bubble_pressure", Some(refrigerant)) => bubble_pressure_pa(refrigerant, x),
         ("dew_pressure", Some(refrigerant)) => dew_pressure_pa(refrigerant, x),
@@ -43,6 +54,101 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
         }
         _ => panic!("{function} with {refrigerant:?} is not a case"),
     }
+}
+
+#[test]
+fn every_state_has_its_status_and_bits() {
+    let mut count = 0;
+    for row in csv::Reader::from_path("tests/cases/states.csv").unwrap().records() {
+        let row = row.unwrap();
+        let refrigerant = Refrigerant::from_id(&row[1]).unwrap();
+        let reference = Reference::from_id(&row[2]).unwrap();
+        let [x, y] = [3, 4].map(|column| row[column].parse::<f64>().unwrap());
+        let found = match state(&row[0], refrigerant, x, y, reference) {
+            Ok(state) => told(&format!("0,{}", state.phase.code()), &figures(&state)),
+            Err(error) => format!("{},{}", error.kind.code(), ",".repeat(10)),
+        };
+        assert_eq!(found, row.iter().skip(5).collect::<Vec<_>>().join(","), "{row:?}");
+        count += 1;
+    }
+    assert!(count > 1_000, "{count} cases");
+}
+
+fn state(pair: &str, refrigerant: Refrigerant, x: f64, y: f64, reference: Reference) -> Result<State, Error> {
+    let pure = saturation::of(refrigerant);
+    match pair {
+        "tp" => pure.state_tp(x, y, reference),
+        "td" => pure.state_t_rho(x, y / pure.fluid.equation.molar_mass, reference),
+        "tq" => pure.state_tq(x, y, reference),
+        "pq" => pure.state_pq(x, y, reference),
+        "ph" => pure.state_ph(x, y, reference),
+        "ps" => pure.state_ps(x, y, reference),
+        "hs" => pure.state_hs(x, y, reference),
+        _ => panic!("{pair} is not a pair"),
+    }
+}
+
+fn figures(state: &State) -> [f64; 10] {
+    [
+        state.quality.unwrap_or(f64::NAN),
+        state.t_k,
+        state.p_pa,
+        state.rho_kg_m3,
+        state.h_j_kg,
+        state.s_j_kg_k,
+        state.u_j_kg(),
+        state.response.map_or(f64::NAN, |r| r.cv_j_kg_k),
+        state.response.map_or(f64::NAN, |r| r.cp_j_kg_k),
+        state.response.map_or(f64::NAN, |r| r.w_m_s),
+    ]
+}
+
+#[test]
+fn all_moist_air_has_its_status_and_bits() {
+    let mut count = 0;
+    for row in csv::Reader::from_path("tests/cases/moist_air.csv").unwrap().records() {
+        let row = row.unwrap();
+        let [t_k, p_pa, x] = [1, 2, 3].map(|column| row[column].parse::<f64>().unwrap());
+        let found = match moist_air(&row[0], t_k, p_pa, x) {
+            Ok(figures) => told("0", &figures),
+            Err(error) => format!("{},{}", error.kind.code(), ",".repeat(7)),
+        };
+        assert_eq!(found, row.iter().skip(4).collect::<Vec<_>>().join(","), "{row:?}");
+        count += 1;
+    }
+    assert!(count > 500, "{count} cases");
+}
+
+fn moist_air(humidity: &str, t_k: f64, p_pa: f64, x: f64) -> Result<[f64; 8], Error> {
+    let air = match humidity {
+        "relative_humidity" => MoistAir::from_relative_humidity(t_k, p_pa, x),
+        "humidity_ratio" => MoistAir::from_humidity_ratio(t_k, p_pa, x),
+        "dew_point_k" => MoistAir::from_dew_point(t_k, p_pa, x),
+        "wet_bulb_k" => MoistAir::from_wet_bulb(t_k, p_pa, x),
+        _ => panic!("{humidity} is not a humidity"),
+    }?;
+    Ok([
+        air.humidity_ratio(),
+        air.relative_humidity(),
+        air.dew_point_k().unwrap_or(f64::NAN),
+        air.wet_bulb_k()?,
+        air.vapour_pressure_pa(),
+        air.enthalpy_j_kg(),
+        air.volume_m3_kg(),
+        air.density_kg_m3(),
+    ])
+}
+
+/// The columns of an answer as the tables write them: bits, and `nan` for a figure that there is none of.
+fn told(head: &str, figures: &[f64]) -> String {
+    let bits = figures.iter().map(|x| match x.is_nan() {
+        true => "nan".to_string(),
+        false => format!("{:016x}", x.to_bits()),
+    });
+    std::iter::once(head.to_string())
+        .chain(bits)
+        .collect::<Vec<_>>()
+        .join(",")
 }
 
 fn absolute(pa: f64) -> Reading<Pressure> {

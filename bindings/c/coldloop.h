@@ -62,7 +62,7 @@
 // Temperature (K) and absolute pressure (Pa).
 #define COLDLOOP_PAIR_TP 1
 
-// Temperature (K) and molar density (mol/m3).
+// Temperature (K) and density (kg/m3).
 #define COLDLOOP_PAIR_TD 2
 
 // Temperature (K) and quality (0 liquid, 1 vapour).
@@ -405,8 +405,8 @@ typedef struct coldloop_facts {
     size_t size;
     // A coldloop_safety_group; 0 where none is known.
     uint32_t safety_group;
-    // Whether `warming` is only an upper bound: 1 or 0.
-    uint32_t warming_is_upper_bound;
+    // Whether `gwp` is only an upper bound: 1 or 0.
+    uint32_t gwp_is_upper_bound;
     // Molar mass, kg/mol.
     double molar_mass_kg_mol;
     // Critical temperature of the equation of state, K: the upper end of the saturation line.
@@ -424,13 +424,13 @@ typedef struct coldloop_facts {
     // The published uncertainty of the saturation pressure, relative.
     double saturation_uncertainty;
     // The least that burns in air, by volume, 0 to 1; NaN for one that does not burn.
-    double flammability_volume_fraction;
+    double flammability_limit_volume;
     // The least that burns in air, kg/m3.
-    double flammability_kg_m3;
+    double flammability_limit_kg_m3;
     // Ozone depletion potential, R-11 being 1.
     double ozone_depletion;
     // Global warming potential over 100 years of the latest report, carbon dioxide being 1.
-    double warming;
+    double gwp;
 } coldloop_facts;
 
 // Both sides of the saturation line at one temperature, in SI. Set `size` to sizeof(coldloop_saturation).
@@ -486,7 +486,7 @@ typedef struct coldloop_state {
     // (dT/dp) at constant enthalpy, K/Pa.
     double joule_thomson_k_pa;
     // (dp/dT) at constant density, Pa/K.
-    double dp_dt_pa_k;
+    double pressure_slope_pa_k;
     // (dp/drho) at constant temperature, J/mol.
     double dp_drho_j_mol;
     // Isothermal compressibility, 1/Pa.
@@ -840,11 +840,11 @@ uint32_t coldloop_state_tp(uint32_t refrigerant,
                            struct coldloop_state *state,
                            struct coldloop_error *error);
 
-// The state at a temperature and a molar density, mol/m3.
+// The state at a temperature and a density, kg/m3.
 uint32_t coldloop_state_td(uint32_t refrigerant,
                            uint32_t reference,
                            double temperature_k,
-                           double density_mol_m3,
+                           double density_kg_m3,
                            struct coldloop_state *state,
                            struct coldloop_error *error);
 
@@ -909,6 +909,16 @@ uint32_t coldloop_states(uint32_t refrigerant,
                          size_t states_stride,
                          size_t *failed,
                          struct coldloop_error *error);
+
+// The second (m3/mol) and third (m6/mol2) virial coefficients of the equation of state at a temperature; either place
+// may be NULL.
+//
+// Errors: UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_virial_coefficients(uint32_t refrigerant,
+                                      double temperature_k,
+                                      double *second_m3_mol,
+                                      double *third_m6_mol2,
+                                      struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * The surrounding air

@@ -1,4 +1,4 @@
-"""Every row of tests/cases/functions.csv through the Python door; the Rust and C doors run the same file."""
+"""Every row of tests/cases through the Python door; the Rust and C doors run the same files."""
 
 import csv
 import struct
@@ -8,10 +8,18 @@ from pathlib import Path
 import coldloop
 import numpy as np
 
-FILE = Path(__file__).parents[1] / "cases/functions.csv"
+CASES = Path(__file__).parents[1] / "cases"
 
 FUNCTIONS = {
     "standard_pressure": lambda refrigerant, x, y, **how: coldloop.standard_pressure(x, **how),
+    "standard_temperature": lambda refrigerant, x, y, **how: coldloop.standard_temperature(x, **how),
+    "standard_density": lambda refrigerant, x, y, **how: coldloop.standard_density(x, **how),
+    "standard_altitude": lambda refrigerant, x, y, **how: coldloop.standard_altitude(x, **how),
+    "water_boiling_point": lambda refrigerant, x, y, **how: coldloop.water_boiling_point(x, **how),
+    "water_saturation_pressure": lambda refrigerant, x, y, **how: coldloop.water_saturation_pressure(x, **how),
+    "enhancement_factor": lambda refrigerant, x, y, **how: coldloop.enhancement_factor(x, y, **how),
+    "saturation_slope": lambda refrigerant, x, y, **how: refrigerant.saturation_slope(x, **how),
+    "latent_heat": lambda refrigerant, x, y, **how: refrigerant.latent_heat(x, **how),
     "absolute_pressure": lambda refrigerant, x, y, **how: coldloop.absolute_pressure(x, y, **how),
     "bubble_pressure": lambda refrigerant, x, y, **how: refrigerant.bubble_pressure(x, **how),
     "dew_pressure": lambda refrigerant, x, y, **how: refrigerant.dew_pressure(x, **how),
@@ -23,14 +31,24 @@ FUNCTIONS = {
 
 
 def rows():
-    with FILE.open() as file:
+    with (CASES / "functions.csv").open() as file:
         for row in csv.DictReader(file):
             x, y = float(row["x"]), float(row["y"] or "nan")
             yield row["function"], row["refrigerant"], x, y, int(row["status"]), row["bits"]
 
 
+def table(name):
+    with (CASES / name).open() as file:
+        return list(csv.DictReader(file))
+
+
 def bits(value):
     return struct.pack(">d", value).hex()
+
+
+def figures(answer, names):
+    """The figures of an answer as the tables write them: bits, and ``nan`` for one that there is none of."""
+    return ["nan" if np.isnan(getattr(answer, name)) else bits(getattr(answer, name)) for name in names]
 
 
 def test_every_case_has_its_status_and_bits():
@@ -56,3 +74,42 @@ def test_arrays_give_the_same_bits_as_single_numbers():
         answers = FUNCTIONS[function](substance, np.array(x), np.array(y), errors="nan")
         found = ["" if np.isnan(answer) else bits(answer) for answer in answers]
         assert found == list(expected), (function, refrigerant)
+
+
+PHASES = ["", "liquid", "vapour", "two-phase", "supercritical"]
+GIVEN = {
+    "tp": ("temperature_k", "pressure_pa_abs"),
+    "td": ("temperature_k", "density_kg_m3"),
+    "tq": ("temperature_k", "quality"),
+    "pq": ("pressure_pa_abs", "quality"),
+    "ph": ("pressure_pa_abs", "enthalpy_j_kg"),
+    "ps": ("pressure_pa_abs", "entropy_j_kg_k"),
+    "hs": ("enthalpy_j_kg", "entropy_j_kg_k"),
+}
+
+
+def test_every_state_has_its_status_and_bits():
+    rows = table("states.csv")
+    names = list(rows[0])[7:]
+    for row in rows:
+        given = dict(zip(GIVEN[row["pair"]], (float(row["x"]), float(row["y"])), strict=True))
+        try:
+            state = coldloop.Refrigerant(row["refrigerant"]).state(**given, reference=row["reference"])
+            found = ["0", str(PHASES.index(state.phase)), *figures(state, names)]
+        except coldloop.ColdloopError as error:
+            found = [str(error.code), *[""] * 11]
+        assert found == list(row.values())[5:], row
+    assert len(rows) > 1000
+
+
+def test_all_moist_air_has_its_status_and_bits():
+    rows = table("moist_air.csv")
+    names = list(rows[0])[5:]
+    for row in rows:
+        place = float(row["temperature_k"]), float(row["pressure_pa_abs"])
+        try:
+            found = ["0", *figures(coldloop.moist_air(*place, **{row["humidity"]: float(row["x"])}), names)]
+        except coldloop.ColdloopError as error:
+            found = [str(error.code), *[""] * 8]
+        assert found == list(row.values())[4:], row
+    assert len(rows) > 500

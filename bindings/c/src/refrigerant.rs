@@ -31,8 +31,8 @@ pub struct ColdloopFacts {
     pub size: usize,
     /// A coldloop_safety_group; 0 where none is known.
     pub safety_group: u32,
-    /// Whether `warming` is only an upper bound: 1 or 0.
-    pub warming_is_upper_bound: u32,
+    /// Whether `gwp` is only an upper bound: 1 or 0.
+    pub gwp_is_upper_bound: u32,
     /// Molar mass, kg/mol.
     pub molar_mass_kg_mol: f64,
     /// Critical temperature of the equation of state, K: the upper end of the saturation line.
@@ -50,13 +50,13 @@ pub struct ColdloopFacts {
     /// The published uncertainty of the saturation pressure, relative.
     pub saturation_uncertainty: f64,
     /// The least that burns in air, by volume, 0 to 1; NaN for one that does not burn.
-    pub flammability_volume_fraction: f64,
+    pub flammability_limit_volume: f64,
     /// The least that burns in air, kg/m3.
-    pub flammability_kg_m3: f64,
+    pub flammability_limit_kg_m3: f64,
     /// Ozone depletion potential, R-11 being 1.
     pub ozone_depletion: f64,
     /// Global warming potential over 100 years of the latest report, carbon dioxide being 1.
-    pub warming: f64,
+    pub gwp: f64,
 }
 
 const NAN: f64 = f64::NAN;
@@ -66,7 +66,7 @@ sized!(
     Self {
         size: 0,
         safety_group: 0,
-        warming_is_upper_bound: 0,
+        gwp_is_upper_bound: 0,
         molar_mass_kg_mol: NAN,
         critical_temperature_k: NAN,
         critical_pressure_pa_abs: NAN,
@@ -75,10 +75,10 @@ sized!(
         highest_temperature_k: NAN,
         highest_pressure_pa_abs: NAN,
         saturation_uncertainty: NAN,
-        flammability_volume_fraction: NAN,
-        flammability_kg_m3: NAN,
+        flammability_limit_volume: NAN,
+        flammability_limit_kg_m3: NAN,
         ozone_depletion: NAN,
-        warming: NAN,
+        gwp: NAN,
     }
 );
 
@@ -97,7 +97,7 @@ pub extern "C" fn coldloop_refrigerant_facts(
         Ok(ColdloopFacts {
             size: 0,
             safety_group: facts.safety_group.map_or(0, |group| group.value.code()),
-            warming_is_upper_bound: u32::from(warming.is_some_and(|warming| warming.is_upper_bound)),
+            gwp_is_upper_bound: u32::from(warming.is_some_and(|warming| warming.is_upper_bound)),
             molar_mass_kg_mol: fluid.equation.molar_mass,
             critical_temperature_k: pure.critical_t_k,
             critical_pressure_pa_abs: pure.critical_p_pa,
@@ -106,10 +106,10 @@ pub extern "C" fn coldloop_refrigerant_facts(
             highest_temperature_k: fluid.highest_t_k,
             highest_pressure_pa_abs: fluid.highest_p_pa,
             saturation_uncertainty: facts.saturation_uncertainty.unwrap_or(NAN),
-            flammability_volume_fraction: flammability.and_then(|limit| limit.volume_fraction).unwrap_or(NAN),
-            flammability_kg_m3: flammability.and_then(|limit| limit.kg_m3).unwrap_or(NAN),
+            flammability_limit_volume: flammability.and_then(|limit| limit.volume_fraction).unwrap_or(NAN),
+            flammability_limit_kg_m3: flammability.and_then(|limit| limit.kg_m3).unwrap_or(NAN),
             ozone_depletion: facts.ozone_depletion.map_or(NAN, |potential| potential.value),
-            warming: warming.map_or(NAN, |warming| warming.value),
+            gwp: warming.map_or(NAN, |warming| warming.value),
         })
     })
 }

@@ -15,13 +15,14 @@
 use crate::boundary::{Answers, Column, Failure, Record, answer, first_size, known, member, record, rows, sized};
 use crate::error::ColdloopError;
 use crate::names::ColdloopStatus;
+use coldloop::eos::Isotherm;
 use coldloop::saturation::{self, Pure, State};
 use coldloop::{Error, ErrorKind, Quantity, Reference};
 use core::mem::{MaybeUninit, size_of};
 
 /// Temperature (K) and absolute pressure (Pa).
 pub const COLDLOOP_PAIR_TP: u32 = 1;
-/// Temperature (K) and molar density (mol/m3).
+/// Temperature (K) and density (kg/m3).
 pub const COLDLOOP_PAIR_TD: u32 = 2;
 /// Temperature (K) and quality (0 liquid, 1 vapour).
 pub const COLDLOOP_PAIR_TQ: u32 = 3;
@@ -67,7 +68,7 @@ pub struct ColdloopState {
     /// (dT/dp) at constant enthalpy, K/Pa.
     pub joule_thomson_k_pa: f64,
     /// (dp/dT) at constant density, Pa/K.
-    pub dp_dt_pa_k: f64,
+    pub pressure_slope_pa_k: f64,
     /// (dp/drho) at constant temperature, J/mol.
     pub dp_drho_j_mol: f64,
     /// Isothermal compressibility, 1/Pa.
@@ -95,7 +96,7 @@ sized!(
         cp_j_kg_k: NAN,
         speed_of_sound_m_s: NAN,
         joule_thomson_k_pa: NAN,
-        dp_dt_pa_k: NAN,
+        pressure_slope_pa_k: NAN,
         dp_drho_j_mol: NAN,
         isothermal_compressibility_1_pa: NAN,
         isobaric_expansion_1_k: NAN,
@@ -121,7 +122,7 @@ impl From<State> for ColdloopState {
             cp_j_kg_k: response.cp_j_kg_k,
             speed_of_sound_m_s: response.w_m_s,
             joule_thomson_k_pa: response.joule_thomson_k_pa,
-            dp_dt_pa_k: response.dp_dt_pa_k,
+            pressure_slope_pa_k: response.dp_dt_pa_k,
             dp_drho_j_mol: response.dp_drho_j_mol,
             isothermal_compressibility_1_pa: response.isothermal_compressibility_1_pa,
             isobaric_expansion_1_k: response.isobaric_expansion_1_k,
@@ -146,6 +147,10 @@ fn one(
     })
 }
 
+fn state_td(pure: &Pure, t_k: f64, rho_kg_m3: f64, reference: Reference) -> Result<State, Error> {
+    pure.state_t_rho(t_k, rho_kg_m3 / pure.fluid.equation.molar_mass, reference)
+}
+
 /// The state at a temperature and pressure.
 ///
 /// Errors: those above, and TWO_PHASE on the saturation line, where the two do not fix a state.
@@ -162,18 +167,18 @@ pub extern "C" fn coldloop_state_tp(
     one(Pure::state_tp, (refrigerant, reference), figures, state, error)
 }
 
-/// The state at a temperature and a molar density, mol/m3.
+/// The state at a temperature and a density, kg/m3.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_state_td(
     refrigerant: u32,
     reference: u32,
     temperature_k: f64,
-    density_mol_m3: f64,
+    density_kg_m3: f64,
     state: Option<&mut MaybeUninit<ColdloopState>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let figures = (temperature_k, density_mol_m3);
-    one(Pure::state_t_rho, (refrigerant, reference), figures, state, error)
+    let figures = (temperature_k, density_kg_m3);
+    one(state_td, (refrigerant, reference), figures, state, error)
 }
 
 /// The state on the saturation line at a temperature and a quality, 0 (liquid) to 1 (vapour).
@@ -305,7 +310,7 @@ pub extern "C" fn coldloop_states(
 fn pair_of(pair: u32) -> Result<Pair, Error> {
     Ok(match pair {
         COLDLOOP_PAIR_TP => Pure::state_tp,
-        COLDLOOP_PAIR_TD => Pure::state_t_rho,
+        COLDLOOP_PAIR_TD => state_td,
         COLDLOOP_PAIR_TQ => Pure::state_tq,
         COLDLOOP_PAIR_PQ => Pure::state_pq,
         COLDLOOP_PAIR_PH => Pure::state_ph,
@@ -318,4 +323,33 @@ fn pair_of(pair: u32) -> Result<Pair, Error> {
             });
         }
     })
+}
+
+/// The second (m3/mol) and third (m6/mol2) virial coefficients of the equation of state at a temperature; either place
+/// may be NULL.
+///
+/// Errors: UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_virial_coefficients(
+    refrigerant: u32,
+    temperature_k: f64,
+    second_m3_mol: Option<&mut MaybeUninit<f64>>,
+    third_m6_mol2: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let mut coefficients = (NAN, NAN);
+    let status = answer(error, || {
+        let pure = saturation::of(known(refrigerant)?);
+        let t_k = pure.valid_temperatures().check(temperature_k)?;
+        let isotherm = Isotherm::new(&pure.fluid.equation, t_k);
+        coefficients = (isotherm.second_virial_m3_mol(), isotherm.third_virial_m6_mol2());
+        Ok(())
+    });
+    if let Some(second) = second_m3_mol {
+        second.write(coefficients.0);
+    }
+    if let Some(third) = third_m6_mol2 {
+        third.write(coefficients.1);
+    }
+    status
 }

@@ -26,13 +26,25 @@ static void a_state_comes_back_from_every_pair(void)
     CHECK(gas.phase == COLDLOOP_PHASE_VAPOUR && isnan(gas.quality) && gas.size == sizeof gas);
     CHECK(near(gas.density_kg_m3, 14.1, 0.05) && gas.speed_of_sound_m_s > 100.0 && gas.cp_j_kg_k > gas.cv_j_kg_k);
     CHECK(near(gas.internal_energy_j_kg, gas.enthalpy_j_kg - gas.pressure_pa_abs / gas.density_kg_m3, 1e-6));
-    CHECK(coldloop_state_td(R134A, IIR, 283.15, gas.density_mol_m3, &again, NULL) == 0);
+    CHECK(coldloop_state_td(R134A, IIR, 283.15, gas.density_kg_m3, &again, NULL) == 0);
     CHECK(near(again.pressure_pa_abs, 300e3, 1e-6));
     CHECK(coldloop_state_ph(R134A, IIR, 300e3, gas.enthalpy_j_kg, &again, NULL) == 0 && near(again.temperature_k, 283.15, 1e-9));
     CHECK(coldloop_state_ps(R134A, IIR, 300e3, gas.entropy_j_kg_k, &again, NULL) == 0 && near(again.temperature_k, 283.15, 1e-9));
     CHECK(coldloop_state_hs(R134A, IIR, gas.enthalpy_j_kg, gas.entropy_j_kg_k, &again, NULL) == 0);
     CHECK(near(again.temperature_k, 283.15, 1e-7) && near(again.pressure_pa_abs, 300e3, 1e-3));
     CHECK(coldloop_state_pq(R134A, IIR, 300e3, 0.25, &again, NULL) == 0 && again.quality == 0.25);
+}
+
+/* pV = RT (1 + B rho + ...) in a thin gas */
+static void a_thin_gas_follows_its_virial_coefficients(void)
+{
+    double b = 0.0, c = 0.0;
+    coldloop_state gas = {.size = sizeof gas};
+    CHECK(coldloop_virial_coefficients(R134A, 300.0, &b, &c, NULL) == 0 && b < 0.0);
+    CHECK(coldloop_state_tp(R134A, IIR, 300.0, 1e4, &gas, NULL) == 0);
+    const double rho = gas.density_mol_m3, compressibility = 1e4 / (rho * 8.314471 * 300.0);
+    CHECK(near(compressibility, 1.0 + b * rho + c * rho * rho, 1e-7));
+    CHECK(coldloop_virial_coefficients(R134A, 1e6, &b, NULL, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE && isnan(b));
 }
 
 static void what_fixes_no_state_is_told(void)
@@ -238,7 +250,7 @@ static void refrigerants_have_facts_and_ids(void)
     for (size_t i = 0; i < count && i < 64; i++)
         CHECK(coldloop_refrigerant_facts(codes[i], &f, NULL) == 0 && f.critical_temperature_k > f.lowest_temperature_k);
     CHECK(coldloop_refrigerant_facts(R134A, &f, NULL) == 0);
-    CHECK(f.safety_group == COLDLOOP_SAFETY_GROUP_A1 && near(f.molar_mass_kg_mol, 0.10203, 1e-5) && isnan(f.flammability_kg_m3));
+    CHECK(f.safety_group == COLDLOOP_SAFETY_GROUP_A1 && near(f.molar_mass_kg_mol, 0.10203, 1e-5) && isnan(f.flammability_limit_kg_m3));
     CHECK(near(f.critical_temperature_k, 374.21, 0.05));
     CHECK(coldloop_refrigerant_sources(R134A, text, sizeof text, &length, NULL) == 0 && length == strlen(text));
     CHECK(strstr(text, "10.1063/1.555958") != NULL); /* the paper of the equation of state */
@@ -264,6 +276,7 @@ static void a_vehicle_reads_what_the_model_says(void)
 int main(void)
 {
     a_state_comes_back_from_every_pair();
+    a_thin_gas_follows_its_virial_coefficients();
     what_fixes_no_state_is_told();
     a_longer_struct_of_a_later_header_is_served();
     arrays_have_the_bits_of_single_answers();

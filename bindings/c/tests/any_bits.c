@@ -346,6 +346,13 @@ static int saturated(void)
     return told(status, null, s.size < sizeof s, isfinite(s.vapour_entropy_j_kg_k), isnan(s.liquid_density_kg_m3));
 }
 
+static int virials(void)
+{
+    double second = 1.0, third = 1.0;
+    const uint32_t status = coldloop_virial_coefficients(code(22), kelvin(), &second, one_in(4) ? NULL : &third, details);
+    return told(status, 0, 0, isfinite(second) && isfinite(third), isnan(second));
+}
+
 static int facts(void)
 {
     coldloop_facts f;
@@ -452,7 +459,7 @@ static int call(unsigned entry)
     case 18: return columns(coldloop_dew_temperatures, 1);
     case 19: return columns(coldloop_bubble_temperatures, 1);
     case 20: return single_state(coldloop_state_tp, kelvin(), pascal());
-    case 21: return single_state(coldloop_state_td, kelvin(), any(0.0, 2e4));
+    case 21: return single_state(coldloop_state_td, kelvin(), any(0.0, 2e3));
     case 22: return single_state(coldloop_state_tq, kelvin(), part());
     case 23: return single_state(coldloop_state_pq, pascal(), part());
     case 24: return single_state(coldloop_state_ph, pascal(), per_kg());
@@ -500,6 +507,7 @@ static int call(unsigned entry)
     case 66: return returns(coldloop_pa_of_bar(pascal())) && returns(coldloop_bar_of_pa(pascal()));
     case 67: return returns(coldloop_pa_of_inhg(pascal())) && returns(coldloop_inhg_of_pa(pascal()));
     case 68: return returns(coldloop_pa_of_microns(pascal())) && returns(coldloop_microns_of_pa(pascal()));
+    case 69: return virials();
     /* The calls that cost thousands of times the others come up less often, these in their place. */
     default: return number(coldloop_dew_pressure(code(22), kelvin(), any_out(), details));
     }

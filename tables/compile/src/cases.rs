@@ -1,24 +1,40 @@
-//! `tests/cases/functions.csv`: inputs as text, and the status and bits that every door has to give for them.
+//! `tests/cases`: inputs as text, and the status and bits that every door has to give for them.
 //!
-//! The table holds the answers of this build of the crate. It says nothing about their truth (the other tests do);
-//! it says that Rust, C and Python agree to the bit, on this machine and on the one that wrote the table.
+//! `functions.csv` holds the functions from one or two numbers to one, `states.csv` states from every pair, `moist_air.csv`
+//! moist air from each of its humidities.
+//!
+//! The tables hold the answers of this build of the crate. They say nothing about their truth (the other tests do);
+//! they say that Rust, C and Python agree to the bit, on this machine and on the one that wrote the tables.
 
 use crate::output::Output;
+use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, subcooling, superheat};
+use coldloop::saturation::{self, Pure, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins, standard_pressure_pa};
-use coldloop::{Error, Refrigerant};
+use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins};
+use coldloop::units::{standard_altitude_m, standard_pressure_pa};
+use coldloop::{Error, Reference, Refrigerant};
 
 const HEAD: &str = "function,refrigerant,x,y,status,bits\n";
 
 /// Numbers that no physical quantity is.
 const ABSURD: [&str; 8] = ["nan", "inf", "-inf", "0", "-1", "5e-324", "1e308", "-1e300"];
 
-/// Writes `tests/cases/functions.csv`.
+/// Writes `tests/cases`.
 pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
+    out.text("tests/cases/functions.csv", &functions()?)?;
+    out.text("tests/cases/states.csv", &states()?)?;
+    out.text("tests/cases/moist_air.csv", &moist_air()?)
+}
+
+fn functions() -> Result<String, String> {
     let mut table = String::from(HEAD);
     for x in steps(-600.0, 9_100.0, 37) {
-        table += &row("standard_pressure", "", &x, "", standard_pressure_pa(number(&x)?));
+        let altitude_m = number(&x)?;
+        table += &row("standard_pressure", "", &x, "", standard_pressure_pa(altitude_m));
+        let t_k = air::standard_temperature_k(altitude_m);
+        table += &row("standard_temperature", "", &x, "", t_k);
+        table += &row("standard_density", "", &x, "", air::standard_density_kg_m3(altitude_m));
     }
     for (gauge, air) in pairs(&steps(-101_325.0, 4e6, 13), &steps(27_000.0, 113_000.0, 5)) {
         table += &row(
@@ -29,10 +45,28 @@ pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
             absolute_pressure_pa(number(&gauge)?, number(&air)?),
         );
     }
+    for x in steps(1.0, 120_000.0, 37) {
+        let p_pa = number(&x)?;
+        table += &row("standard_altitude", "", &x, "", standard_altitude_m(p_pa));
+        table += &row("water_boiling_point", "", &x, "", air::water_boiling_point_k(p_pa));
+    }
+    for x in steps(170.0, 480.0, 37) {
+        let t_k = number(&x)?;
+        let p_pa = air::water_saturation_pressure_pa(t_k);
+        table += &row("water_saturation_pressure", "", &x, "", p_pa);
+    }
+    for (t, p) in pairs(&steps(200.0, 380.0, 7), &steps(27_000.0, 113_000.0, 5)) {
+        let factor = air::enhancement_factor(number(&t)?, number(&p)?);
+        table += &row("enhancement_factor", "", &t, &p, factor);
+    }
     for refrigerant in Refrigerant::ALL {
         let name = refrigerant.id();
         for x in steps(100.0, 460.0, 41) {
             let t_k = number(&x)?;
+            let slope = saturation::slope_pa_k(refrigerant, t_k);
+            table += &row("saturation_slope", name, &x, "", slope);
+            let latent = saturation::latent_heat_j_kg(refrigerant, t_k);
+            table += &row("latent_heat", name, &x, "", latent);
             table += &row("bubble_pressure", name, &x, "", bubble_pressure_pa(refrigerant, t_k));
             table += &row("dew_pressure", name, &x, "", dew_pressure_pa(refrigerant, t_k));
         }
@@ -71,7 +105,156 @@ pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
             );
         }
     }
-    out.text("tests/cases/functions.csv", &table)
+    Ok(table)
+}
+
+/// A pair of figures that fixes a state, under the name that it has in the table.
+type Pair = fn(&Pure, f64, f64, Reference) -> Result<State, Error>;
+
+const PAIRS: [(&str, Pair); 7] = [
+    ("tp", Pure::state_tp),
+    ("td", |pure, t_k, rho_kg_m3, reference| {
+        pure.state_t_rho(t_k, rho_kg_m3 / pure.fluid.equation.molar_mass, reference)
+    }),
+    ("tq", Pure::state_tq),
+    ("pq", Pure::state_pq),
+    ("ph", Pure::state_ph),
+    ("ps", Pure::state_ps),
+    ("hs", Pure::state_hs),
+];
+
+/// A gas, a liquid, a fluid above its critical point, and boiling liquid, of every refrigerant by every pair; and what is
+/// no state, of one refrigerant.
+fn states() -> Result<String, String> {
+    let mut table = String::from(
+        "pair,refrigerant,reference,x,y,status,phase,quality,temperature_k,pressure_pa_abs,density_kg_m3,enthalpy_j_kg,\
+         entropy_j_kg_k,internal_energy_j_kg,cv_j_kg_k,cp_j_kg_k,speed_of_sound_m_s\n",
+    );
+    let mut references = Reference::ALL.iter().cycle().copied();
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        let (t_c, p_c) = (pure.critical_t_k, pure.critical_p_pa);
+        for reference in references.by_ref().take(2) {
+            let homogeneous = [(0.9, 0.05), (0.8, 1.1), (1.05, 1.5)]
+                .iter()
+                .filter_map(|(t, p)| pure.state_tp(t * t_c, p * p_c, reference).ok());
+            let boiling = pure.state_tq(0.85 * t_c, 0.3, reference).ok();
+            for state in homogeneous.chain(boiling) {
+                for (name, pair) in PAIRS {
+                    let quality = state.quality.unwrap_or(0.4);
+                    let (x, y) = match name {
+                        "tp" => (state.t_k, state.p_pa),
+                        "td" => (state.t_k, state.rho_kg_m3),
+                        "tq" => (state.t_k, quality),
+                        "pq" => (state.p_pa, quality),
+                        "ph" => (state.p_pa, state.h_j_kg),
+                        "ps" => (state.p_pa, state.s_j_kg_k),
+                        _ => (state.h_j_kg, state.s_j_kg_k),
+                    };
+                    let answer = pair(pure, x, y, reference);
+                    table += &state_row(
+                        name,
+                        refrigerant,
+                        reference,
+                        (&format!("{x:?}"), &format!("{y:?}")),
+                        answer,
+                    );
+                }
+            }
+        }
+    }
+    let pure = saturation::of(Refrigerant::R134a);
+    for (x, y) in pairs(&ABSURD.map(str::to_string), &ABSURD.map(str::to_string)) {
+        for (name, pair) in PAIRS {
+            let answer = pair(pure, number(&x)?, number(&y)?, Reference::Iir);
+            table += &state_row(name, Refrigerant::R134a, Reference::Iir, (&x, &y), answer);
+        }
+    }
+    Ok(table)
+}
+
+fn state_row(
+    pair: &str,
+    refrigerant: Refrigerant,
+    reference: Reference,
+    (x, y): (&str, &str),
+    answer: Result<State, Error>,
+) -> String {
+    let head = format!("{pair},{},{},{x},{y}", refrigerant.id(), reference.id());
+    match answer {
+        Ok(s) => {
+            let response = |figure: fn(&saturation::Response) -> f64| s.response.as_ref().map_or(f64::NAN, figure);
+            let figures = [
+                s.quality.unwrap_or(f64::NAN),
+                s.t_k,
+                s.p_pa,
+                s.rho_kg_m3,
+                s.h_j_kg,
+                s.s_j_kg_k,
+                s.u_j_kg(),
+                response(|r| r.cv_j_kg_k),
+                response(|r| r.cp_j_kg_k),
+                response(|r| r.w_m_s),
+            ];
+            format!("{head},0,{}{}\n", s.phase.code(), bits(&figures))
+        }
+        Err(error) => format!("{head},{},{}\n", error.kind.code(), ",".repeat(10)),
+    }
+}
+
+/// A humidity of moist air, under the name that it has in the table.
+type Humidity = fn(f64, f64, f64) -> Result<MoistAir, Error>;
+
+/// Moist air of every humidity, in the cold, at the freezing point and in the heat, high up and at sea level.
+fn moist_air() -> Result<String, String> {
+    let humidities: [(&str, Humidity, Vec<String>); 4] = [
+        (
+            "relative_humidity",
+            MoistAir::from_relative_humidity,
+            steps(-0.1, 1.1, 7),
+        ),
+        ("humidity_ratio", MoistAir::from_humidity_ratio, steps(-0.001, 0.03, 7)),
+        ("dew_point_k", MoistAir::from_dew_point, steps(190.0, 320.0, 7)),
+        ("wet_bulb_k", MoistAir::from_wet_bulb, steps(250.0, 320.0, 7)),
+    ];
+    let mut table = String::from(
+        "humidity,temperature_k,pressure_pa_abs,x,status,humidity_ratio,relative_humidity,dew_point_k,wet_bulb_k,\
+         vapour_pressure_pa,enthalpy_j_kg,volume_m3_kg,density_kg_m3\n",
+    );
+    for (name, from, values) in humidities {
+        for (t, p) in pairs(&["253.15", "273.15", "303.15", "nan"], &["70000.0", "101325.0", "inf"]) {
+            for x in &values {
+                let answer = from(number(t)?, number(p)?, number(x)?).and_then(air_figures);
+                table += &match answer {
+                    Ok(figures) => format!("{name},{t},{p},{x},0{}\n", bits(&figures)),
+                    Err(error) => format!("{name},{t},{p},{x},{},{}\n", error.kind.code(), ",".repeat(7)),
+                };
+            }
+        }
+    }
+    Ok(table)
+}
+
+fn air_figures(air: MoistAir) -> Result<[f64; 8], Error> {
+    Ok([
+        air.humidity_ratio(),
+        air.relative_humidity(),
+        air.dew_point_k().unwrap_or(f64::NAN),
+        air.wet_bulb_k()?,
+        air.vapour_pressure_pa(),
+        air.enthalpy_j_kg(),
+        air.volume_m3_kg(),
+        air.density_kg_m3(),
+    ])
+}
+
+/// Each figure after a comma; a NaN has many patterns and stands as `nan`.
+fn bits(figures: &[f64]) -> String {
+    let figure = |x: &f64| match x.is_nan() {
+        true => ",nan".to_string(),
+        false => format!(",{:016x}", x.to_bits()),
+    };
+    figures.iter().map(figure).collect()
 }
 
 const fn exact<Q>(value: Q) -> Reading<Q> {
@@ -88,7 +271,7 @@ fn steps(low: f64, high: f64, count: u32) -> Vec<String> {
     even.chain(ABSURD.map(str::to_string)).collect()
 }
 
-fn pairs(xs: &[String], ys: &[String]) -> Vec<(String, String)> {
+fn pairs<T: Clone>(xs: &[T], ys: &[T]) -> Vec<(T, T)> {
     xs.iter()
         .flat_map(|x| ys.iter().map(move |y| (x.clone(), y.clone())))
         .collect()
