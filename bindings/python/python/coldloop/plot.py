@@ -115,6 +115,7 @@ def pressure_bands(readings: Mapping[str, Any], *, side: str = "low_side", ax: A
     name = side.replace("_", " ")
     ax.set_xlim(ambient[0], ambient[-1] + 0.13 * (ambient[-1] - ambient[0]))
     ax.set_ylim(bottom=min(0.0, ax.get_ylim()[0]))
+    ax.set_xticks(range(15, 41, 5))
     ax.spines["bottom"].set_bounds(ambient[0], ambient[-1])
     return _finish(ax, "ambient, °C", f"{name}, kPa gauge", f"{name} of sound systems, and of this one")
 
