@@ -1169,7 +1169,7 @@ uint32_t coldloop_expected(uint32_t refrigerant,
  * "next_checks", "cautions", "quality". Input that cannot be read is refused: the status says why, and the answer
  * is {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
  *
- * The three functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
+ * The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
  * included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
  * `capacity` the text was cut, after a whole character, and a second call with length + 1 bytes has all of it. The
  * buffer may be NULL to ask for the length. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
@@ -1191,6 +1191,19 @@ uint32_t coldloop_report(const char *readings_json,
                          size_t capacity,
                          size_t *length,
                          struct coldloop_error *error);
+
+// What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that
+// coldloop_diagnose takes. Times are those of work, in minutes.
+//
+// The answer is one JSON object: "expected_minutes", "without_checks_minutes", "steps", each step with its cautions, its
+// cost and its "branches", one for every result.
+//
+// Errors: as coldloop_diagnose.
+uint32_t coldloop_plan(const char *readings_json,
+                       char *plan,
+                       size_t capacity,
+                       size_t *length,
+                       struct coldloop_error *error);
 
 // What a vehicle would read: the steady state of the whole system in its conditions, with its faults.
 //

@@ -16,7 +16,7 @@
 //! "next_checks", "cautions", "quality". Input that cannot be read is refused: the status says why, and the answer
 //! is {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
 //!
-//! The three functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
+//! The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
 //! included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
 //! `capacity` the text was cut, after a whole character, and a second call with length + 1 bytes has all of it. The
 //! buffer may be NULL to ask for the length. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
@@ -73,6 +73,34 @@ pub extern "C" fn coldloop_report(
         let units = report::Units::as_written(readings);
         Ok(diagnosed(readings, |case, diagnosis| {
             report::text(case, diagnosis, units)
+        }))
+    })
+}
+
+/// What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that
+/// coldloop_diagnose takes. Times are those of work, in minutes.
+///
+/// The answer is one JSON object: "expected_minutes", "without_checks_minutes", "steps", each step with its cautions, its
+/// cost and its "branches", one for every result.
+///
+/// Errors: as coldloop_diagnose.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_plan(
+    readings_json: *const c_char,
+    plan: *mut c_char,
+    capacity: usize,
+    length: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let out = Page {
+        buffer: plan,
+        capacity,
+        length,
+    };
+    page(out, error, || {
+        let readings = text(readings_json)?;
+        Ok(diagnosed(readings, |case, diagnosis| {
+            Ok(report::plan_json(&diagnosis.plan(&Settings::default()), &case.system))
         }))
     })
 }

@@ -508,6 +508,7 @@ static int call(unsigned entry)
     case 67: return returns(coldloop_pa_of_inhg(pascal())) && returns(coldloop_inhg_of_pa(pascal()));
     case 68: return returns(coldloop_pa_of_microns(pascal())) && returns(coldloop_microns_of_pa(pascal()));
     case 69: return virials();
+    case 70: return page(coldloop_plan, readings);
     /* The calls that cost thousands of times the others come up less often, these in their place. */
     default: return number(coldloop_dew_pressure(code(22), kelvin(), any_out(), details));
     }

@@ -33,6 +33,15 @@ static void the_report_for_people_says_the_same(void)
     CHECK(strstr(answer, "\"refused\"") != NULL);
 }
 
+static void a_plan_says_what_to_do_first(void)
+{
+    size_t length = 0;
+    CHECK(coldloop_plan(worn, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(length == strlen(answer) && strncmp(answer, "{\"expected_minutes\":", 20) == 0);
+    CHECK(strstr(answer, "\"branches\"") != NULL);
+    CHECK(coldloop_plan("{}", answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_MISSING);
+}
+
 static void a_refusal_says_what_to_write(void)
 {
     size_t length = 0;
@@ -101,6 +110,7 @@ int main(void)
 {
     a_verdict_comes_back_as_json();
     the_report_for_people_says_the_same();
+    a_plan_says_what_to_do_first();
     a_refusal_says_what_to_write();
     a_short_buffer_is_told_the_length();
     what_is_no_text_leaves_no_answer();
