@@ -106,8 +106,8 @@ fn curves() -> String {
         at_most(worst)
     );
     row(
-        "saturated densities",
-        "equilibria in extended precision (open data of Bell 2021)",
+        "saturated densities, R-152a apart (below)",
+        "equilibria in extended precision (open data, doi 10.1063/5.0191228)",
         &found,
     )
 }
