@@ -1,0 +1,83 @@
+//! A bus cools poorly: what to do first, and what then.
+//!
+//! ```text
+//! cargo run --release --example plan
+//! ```
+//!
+//! The garage is invented: municipal vehicles at 1,600 m. Costs are the library's defaults in minutes of work, parts
+//! counted as work; a shop's own go into [`Settings`].
+
+use coldloop::circuit::{Gauge, Reading, Readings};
+use coldloop::diagnosis::{Action, Case, Plan, Settings, check_cautions, diagnose, repair, repair_cautions};
+use coldloop::units::{GaugePressure, Surroundings, celsius};
+use coldloop::vehicle::{Conditions, System};
+use coldloop::{Caution, Compressor, Expansion, Observation, Refrigerant, ResultKind, Thermometer};
+
+fn main() -> Result<(), coldloop::Error> {
+    // The bus: an expansion valve and a compressor with a clutch.
+    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    let conditions = Conditions::new(celsius(27.0), Surroundings::at_altitude(1_600.0)?);
+    let readings = Readings {
+        low_side: Some(Reading::pressure(GaugePressure::from_bar(4.1), Gauge::LOW_SIDE)),
+        high_side: Some(Reading::pressure(GaugePressure::from_bar(9.3), Gauge::HIGH_SIDE)),
+        vent: Some(Reading::temperature(celsius(18.0), Thermometer::PocketDigital)),
+        ..Readings::default()
+    };
+    let settings = Settings::default();
+    let diagnosis = diagnose(&Case::new(system, conditions, readings), &settings)?;
+    println!("Bus 2, 27 °C in the yard: low side 4.1 bar gauge, high side 9.3 bar gauge, vent 18 °C.");
+    println!("\nWhat could be the cause:");
+    for ranked in diagnosis.faults.iter().take(4) {
+        println!("  {:3.0} %  {}", 100.0 * ranked.probability, ranked.fault.description());
+    }
+    let plan = diagnosis.plan(&settings);
+    println!(
+        "\nThe plan: {:.0} min of work on average until it is repaired, parts counted as work; without looking further {:.0} min.",
+        plan.expected_minutes, plan.without_checks_minutes
+    );
+    let mut cautions: Vec<Caution> = diagnosis.cautions.to_vec();
+    follow(&plan, 0, 1, &system, &mut cautions);
+    println!("\nBefore you start:");
+    for caution in cautions {
+        println!("  - {}", caution.description());
+    }
+    Ok(())
+}
+
+/// Prints a step and those that follow from its results, and gathers what they ask to be careful of.
+fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut Vec<Caution>) {
+    let Some(step) = plan.steps.get(at) else { return };
+    let (says, asked) = match step.action {
+        Action::Check(check) => (check.description(), check_cautions(check, system)),
+        Action::Repair(fault) => (repair(fault).says, repair_cautions(fault, system)),
+    };
+    for caution in &asked {
+        if !cautions.contains(caution) {
+            cautions.push(*caution);
+        }
+    }
+    let indent = "    ".repeat(depth);
+    println!("{indent}{says} ({:.0} min)", step.minutes);
+    for branch in &step.branches {
+        println!(
+            "{indent}- {} ({:.0} %): then most likely, {:.0} %: {}",
+            outcome(branch.result, branch.observation),
+            100.0 * branch.probability,
+            100.0 * branch.leading_probability,
+            branch.leading.description()
+        );
+        if let Some(next) = branch.next {
+            follow(plan, next, depth + 1, system, cautions);
+        }
+    }
+}
+
+/// What was found, in words: only a "yes" says its question, which tells several questions of one check apart.
+fn outcome(result: ResultKind, question: Option<Observation>) -> &'static str {
+    match (result, question) {
+        (ResultKind::Yes, Some(question)) => question.description(),
+        (ResultKind::Yes, None) => "It helped.",
+        (ResultKind::No, _) => "No.",
+        (ResultKind::Below | ResultKind::Within | ResultKind::Above, _) => result.description(),
+    }
+}

@@ -1,0 +1,159 @@
+//! A van was low on charge and a seal was changed: is it dry, tight, full and cold now?
+//!
+//! ```text
+//! cargo run --release --example proof_of_repair
+//! ```
+//!
+//! The garage is invented: municipal vehicles at 1,600 m. Every figure carries the error of its instrument, and a
+//! judgement that the instruments do not bear says so.
+
+use coldloop::Refrigerant;
+use coldloop::circuit::{Estimate, Gauge, Reading};
+use coldloop::diagnosis::{Settings, repair_cautions};
+use coldloop::intake::case_from_toml;
+use coldloop::proof::{ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, Sample, prove};
+use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius};
+use std::error::Error;
+
+/// The van after the repair, on a cooler day than before it.
+const AFTER: &str = r#"
+[system]
+refrigerant = "R-134a"
+expansion = "txv"
+compressor = "fixed-clutch"
+nominal_charge = "850 g"
+
+[conditions]
+ambient = "26 °C"
+humidity = "35 %"
+altitude = "1600 m"
+engine_speed = "1500 rpm"
+air_source = "recirculated"
+blower = "100 %"
+vehicle_speed = "0 km/h"
+running = "15 min"
+
+[readings]
+low_side = "225 kPa gauge"
+high_side = "1290 kPa gauge"
+vent = "5.5 °C"
+suction_line = "11 °C"
+liquid_line = "41 °C"
+
+[observations]
+condenser_fan_running = true
+sight_glass_bubbles = false
+"#;
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let place = Surroundings::at_altitude(1_600.0)?;
+    println!("Van 9, R-134a, 850 g on the label. The seal at the compressor was changed.\n");
+    pressed(place)?;
+    pulled(place)?;
+    weighed(place)?;
+    let before = case_from_toml(include_str!("readings/low-charge.toml"))?;
+    let proof = prove(&before, &case_from_toml(AFTER)?, &Settings::default())?;
+    println!("Does it cool? {}", proof.finding.description());
+    println!(
+        "  before: {}\n  now sound: {:.0} %; the same fault still there: {:.0} %",
+        proof.fault.description(),
+        100.0 * proof.sound,
+        100.0 * proof.same_fault
+    );
+    if let Some(gained_k) = proof.vent_gained_k {
+        println!("  the vent, the weather of each day taken out: {gained_k:.0} K colder");
+    }
+    println!("\nTake care, and follow local rules first:");
+    for caution in &repair_cautions(proof.fault, &before.system) {
+        println!("  - {}", caution.description());
+    }
+    Ok(())
+}
+
+/// Dry nitrogen at 10 bar stood in the circuit for an hour while the shop cooled down.
+fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
+    let test = Decay {
+        gas: DecayGas::Nitrogen,
+        start: Reading::pressure(GaugePressure::from_bar(10.0), Gauge::DIGITAL),
+        start_temperature: Reading::within(celsius(26.0), 0.5),
+        end: Reading::pressure(GaugePressure::from_bar(9.85), Gauge::DIGITAL),
+        end_temperature: Reading::within(celsius(22.0), 0.5),
+        repeatability_pa: 1_000.0,
+        held_s: 3_600.0,
+        surroundings: place,
+        volume_m3: Some(circuit()),
+        allowed_kg_s: None,
+    };
+    let leak = test.judge()?;
+    println!("Does it hold 10 bar of nitrogen? {}", leak.finding.description());
+    println!(
+        "  a tight one would show {:.2} bar at the end, it showed 9.85",
+        GaugePressure::from_pa(leak.tight_end_pa - place.pressure().pa()).bar()
+    );
+    if let Some(least) = leak.least_seen_kg_s {
+        println!(
+            "  a loss below {:.1} g of nitrogen an hour would not show",
+            3.6e6 * least
+        );
+    }
+    Ok(())
+}
+
+/// The pump ran, and the vacuum was held for twenty minutes.
+fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
+    let microns =
+        |microns: f64| -> Reading<Pressure> { Reading::within(AbsolutePressure::from_microns(microns).into(), 5.0) };
+    let evacuation = Evacuation {
+        reached: microns(420.0),
+        coldest: Reading::within(celsius(20.0), 1.0),
+        surroundings: place,
+    };
+    println!("Is it dry? {}", evacuation.judge()?.finding.description());
+    let at = |minutes: f64, shown: f64| Sample {
+        after_s: 60.0 * minutes,
+        pressure: microns(shown),
+    };
+    let hold = Hold {
+        samples: &[at(0.0, 420.0), at(5.0, 440.0), at(10.0, 445.0), at(20.0, 450.0)],
+        warmest: Reading::within(celsius(24.0), 1.0),
+        surroundings: place,
+        volume_m3: Some(circuit()),
+    };
+    println!("Does the vacuum stay? {}", hold.judge()?.finding.description());
+    Ok(())
+}
+
+/// What the scales say.
+fn weighed(place: Surroundings) -> Result<(), Box<dyn Error>> {
+    let scale = |kg: f64| Some(Reading::within(kg, MACHINE_SCALE_KG));
+    let book = ChargeBook {
+        nominal_kg: Some(0.850),
+        tolerance_kg: 0.050,
+        recovered_kg: scale(0.430),
+        charged_kg: scale(0.900),
+        // Two metres of charging hose stayed full of liquid.
+        hose: Some(Kept {
+            volume_m3: Reading::within(40e-6, 4e-6),
+            temperature: Reading::within(celsius(24.0), 2.0),
+            vapour: None,
+        }),
+        ..ChargeBook::new(Refrigerant::R134a, place)
+    };
+    let balance = book.balance()?;
+    if let (Some(found_kg), Some(finding)) = (balance.found_kg, balance.found) {
+        println!("What was in it? {}: {}", grams(found_kg), finding.description());
+    }
+    if let (Some(now_kg), Some(finding)) = (balance.now_kg, balance.now) {
+        println!("What is in it now? {}: {}", grams(now_kg), finding.description());
+    }
+    Ok(())
+}
+
+/// The circuit with its hoses, m3.
+fn circuit() -> Reading<f64> {
+    Reading::within(2.4e-3, 0.3e-3)
+}
+
+fn grams(kg: Estimate) -> String {
+    format!("{:.0} ± {:.0} g", 1e3 * kg.value, 2e3 * kg.standard_uncertainty)
+}
