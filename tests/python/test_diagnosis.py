@@ -95,7 +95,7 @@ def test_a_simulation_is_that_of_every_door():
     answer = coldloop.simulate(trial)
     sound = coldloop.simulate({**trial, "faults": {}})
     assert answer["readings"]["vent_k"] > sound["readings"]["vent_k"]
-    assert answer["figures"]["charge_kg"] == pytest.approx(0.6 * sound["figures"]["charge_kg"])
+    assert answer["figures"]["charge_kg"] == pytest.approx(0.6 * sound["figures"]["charge_kg"], rel=0.02)
     with pytest.raises(coldloop.UnknownNameError) as caught:
         coldloop.simulate({**trial, "faults": {"gremlins": "40 %"}})
     assert caught.value.key == "faults.gremlins"
