@@ -24,7 +24,7 @@ pub(super) struct Shared {
 }
 
 /// A chance of 0 or 1 is never known: one wrong answer could not be outweighed by any number of right ones.
-const CHANCE: Range = Range::new(Quantity::Probability, 0.001, 0.999);
+pub(super) const CHANCE: Range = Range::new(Quantity::Probability, 0.001, 0.999);
 
 /// The place of an observation in arrays over the vocabulary; codes count from one.
 pub(super) const fn place(observation: Observation) -> usize {

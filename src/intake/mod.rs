@@ -44,11 +44,13 @@
 //! missing one.
 
 mod case;
+mod counts;
 mod own_table;
 mod refusal;
 mod tree;
 mod trial;
 
+pub use counts::{counts_from_toml, counts_to_toml};
 pub use refusal::Refusal;
 pub use trial::Trial;
 

@@ -1,0 +1,167 @@
+//! What a shop's confirmed repairs teach: how common each fault is there, and what is seen with it.
+//!
+//! The counts are a value that the shop keeps, and the only memory: nothing is learned behind anyone's back. The shares
+//! of the faults are a Dirichlet distribution and the chance of each answer a Beta distribution; the tables are what they
+//! start from, weighing as much as so many cases. Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 2.4 and 3.4
+//! (from memory).
+
+use super::case::{Observations, Settings};
+use super::faults::index;
+use super::looks::{CHANCE, implied, place};
+use crate::error::Error;
+use crate::names::{ErrorKind, Fault, Observation, Quantity};
+use crate::range::Range;
+
+/// How many cases the tables may weigh as much as.
+const WEIGHT: Range = Range::new(Quantity::Probability, 1.0, 1e6);
+
+/// One more than the faults: the cause that is none of the list.
+const CAUSES: usize = Fault::ALL.len() + 1;
+
+/// Confirmed cases of a shop, counted.
+///
+/// Count every vehicle whose cause was confirmed, the sound ones too, or sound ones come to look rare. The shares are
+/// those of all vehicles of the shop together; a shop with two very different fleets keeps two counts.
+///
+/// ```
+/// use coldloop::diagnosis::{Counts, Observations, Settings};
+/// use coldloop::{Fault, Observation};
+/// let mut counts = Counts::default();
+/// let seen = Observations::NONE.with(Observation::OilTraces, true);
+/// for _ in 0..30 {
+///     counts.record(Some(Fault::Undercharge), &seen);
+/// }
+/// let (tables, shop) = (Settings::default(), counts.applied(&Settings::default())?);
+/// assert!(shop.prior(Fault::Undercharge) > tables.prior(Fault::Undercharge));
+/// let oil = |settings: &Settings| settings.looks.yes(Observation::OilTraces, Fault::Undercharge);
+/// assert!(oil(&shop) > oil(&tables));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Counts {
+    cases: [u32; CAUSES],
+    /// Answers "yes" and "no".
+    answers: [[[u32; 2]; Fault::ALL.len()]; Observation::ALL.len()],
+    /// How many cases the shares of the table weigh as much as, 1 to 1e6. Default 100. Source: engineering judgement: a
+    /// season of a small shop.
+    pub cases_weight: f64,
+    /// How many answers each chance of the table weighs as much as, 1 to 1e6. Default 20. Source: engineering judgement:
+    /// most of these chances were judged, not counted.
+    pub answers_weight: f64,
+}
+
+impl Default for Counts {
+    fn default() -> Self {
+        Self {
+            cases: [0; CAUSES],
+            answers: [[[0; 2]; Fault::ALL.len()]; Observation::ALL.len()],
+            cases_weight: 100.0,
+            answers_weight: 20.0,
+        }
+    }
+}
+
+impl Counts {
+    /// Counts one case whose cause was confirmed by its repair; `None` for a cause that is none of the list.
+    ///
+    /// Only what was looked at before the repair belongs here. A "no" that another answer implies is counted as one.
+    /// What was seen with a cause outside the list is not kept, for it may be anything.
+    pub fn record(&mut self, cause: Option<Fault>, seen: &Observations) {
+        let cases = &mut self.cases[row(cause)];
+        *cases = cases.saturating_add(1);
+        let Some(fault) = cause else { return };
+        for observation in Observation::ALL {
+            let implied_no = implied(seen, observation).then_some(false);
+            if let Some(answer) = seen.answer(observation).or(implied_no) {
+                let count = &mut self.answers[place(observation)][index(fault)][usize::from(!answer)];
+                *count = count.saturating_add(1);
+            }
+        }
+    }
+
+    /// Cases of a cause; `None` for a cause that is none of the list.
+    pub const fn cases(&self, cause: Option<Fault>) -> u32 {
+        self.cases[row(cause)]
+    }
+
+    /// How often a question was answered with yes and with no when this fault was the cause.
+    pub const fn answers(&self, observation: Observation, fault: Fault) -> [u32; 2] {
+        self.answers[place(observation)][index(fault)]
+    }
+
+    /// The same with another count of a cause, as when counts are read back.
+    pub const fn with_cases(mut self, cause: Option<Fault>, cases: u32) -> Self {
+        self.cases[row(cause)] = cases;
+        self
+    }
+
+    /// The same with other counts of "yes" and "no".
+    pub const fn with_answers(mut self, observation: Observation, fault: Fault, yes_and_no: [u32; 2]) -> Self {
+        self.answers[place(observation)][index(fault)] = yes_and_no;
+        self
+    }
+
+    /// Nothing, when the counts can be used.
+    ///
+    /// Errors: `NotFinite` and `OutOfRange` for the weights; `Inconsistent` when a question has more answers than there
+    /// were cases.
+    pub fn check(&self) -> Result<(), Error> {
+        WEIGHT.check(self.cases_weight)?;
+        WEIGHT.check(self.answers_weight)?;
+        for fault in Fault::ALL {
+            for observation in Observation::ALL {
+                let [yes, no] = self.answers(observation, fault).map(u64::from);
+                if yes + no > u64::from(self.cases(Some(fault))) {
+                    return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// The settings with what these cases teach; what was never counted keeps its bits.
+    ///
+    /// Of N cases n had a cause whose prior is p, and S is the sum of all priors and of `none_of_these`. With the weight w
+    /// the new prior is the mean of the Dirichlet distribution, (w p + n S) / (w + N), so that S stays as it was. A chance
+    /// q becomes the mean of the Beta distribution, (w q + yes) / (w + yes + no), held within 0.001 to 0.999, for one
+    /// wrong answer must never be beyond outweighing.
+    ///
+    /// Start from the settings without the shop's cases, or they count twice.
+    ///
+    /// Errors: those of [`Counts::check`] and [`Settings::check`].
+    pub fn applied(&self, settings: &Settings) -> Result<Settings, Error> {
+        self.check()?;
+        settings.check()?;
+        let mut learned = *settings;
+        let all: f64 = self.cases.iter().map(|cases| f64::from(*cases)).sum();
+        if all > 0.0 {
+            let weight = self.cases_weight;
+            let sum: f64 = Fault::ALL.iter().map(|fault| settings.prior(*fault)).sum::<f64>() + settings.none_of_these;
+            let mean = |prior: f64, cause| (weight * prior + f64::from(self.cases(cause)) * sum) / (weight + all);
+            for fault in Fault::ALL {
+                learned = learned.with_prior(fault, mean(settings.prior(fault), Some(fault)));
+            }
+            learned.none_of_these = mean(settings.none_of_these, None);
+        }
+        for observation in Observation::ALL {
+            for fault in Fault::ALL {
+                let [yes, no] = self.answers(observation, fault).map(f64::from);
+                if yes + no > 0.0 {
+                    let weight = self.answers_weight;
+                    let mean = (weight * settings.looks.yes(observation, fault) + yes) / (weight + yes + no);
+                    let held = mean.clamp(CHANCE.low, CHANCE.high);
+                    learned.looks = learned.looks.with(observation, fault, held);
+                }
+            }
+        }
+        Ok(learned)
+    }
+}
+
+/// The place of a cause among the counted ones.
+const fn row(cause: Option<Fault>) -> usize {
+    match cause {
+        Some(fault) => index(fault),
+        None => Fault::ALL.len(),
+    }
+}

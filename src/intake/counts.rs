@@ -1,0 +1,161 @@
+//! The file in which a shop keeps its confirmed cases.
+
+use super::refusal::Refusal;
+use super::tree::{Entry, Table};
+use crate::diagnosis::Counts;
+use crate::error::Error;
+use crate::names::{ErrorKind, Fault, Observation, Quantity};
+use crate::range::Range;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use serde_json::Value;
+
+/// The key of a cause that is none of the list.
+const NONE_OF_THESE: &str = "none-of-these";
+
+/// The confirmed cases that a file in TOML holds; an empty file holds none.
+///
+/// ```toml
+/// [weight]                     # optional: how many cases and answers the tables weigh as much as
+/// cases = 100
+/// answers = 20
+///
+/// [cases]                      # how often each cause was confirmed
+/// undercharge = 14
+/// no-fault = 9
+/// none-of-these = 1
+///
+/// [answers.undercharge]        # how often each question was answered [yes, no] when that was the cause
+/// oil_traces = [11, 2]
+/// ```
+///
+/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+///
+/// ```
+/// use coldloop::{Fault, diagnosis::Settings, intake};
+/// let counts = intake::counts_from_toml("[cases]\nundercharge = 14\n")?;
+/// assert_eq!(counts.cases(Some(Fault::Undercharge)), 14);
+/// assert_eq!(intake::counts_from_toml(&intake::counts_to_toml(&counts))?, counts);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
+pub fn counts_from_toml(text: &str) -> Result<Counts, Refusal> {
+    let value: Value = toml::from_str(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))?;
+    let root = Table::root(&value)?;
+    root.only(&["weight", "cases", "answers"])?;
+    let mut counts = Counts::default();
+    if let Some(table) = root.table("weight")? {
+        table.only(&["cases", "answers"])?;
+        counts.cases_weight = weight(&table, "cases", counts.cases_weight)?;
+        counts.answers_weight = weight(&table, "answers", counts.answers_weight)?;
+    }
+    if let Some(table) = root.table("cases")? {
+        for entry in table.entries() {
+            let cause = match entry.name() {
+                NONE_OF_THESE => None,
+                _ => Some(named(&entry, &Fault::ALL, Fault::id)?),
+            };
+            counts = counts.with_cases(cause, count(&entry)?);
+        }
+    }
+    if let Some(table) = root.table("answers")? {
+        for entry in table.entries() {
+            let fault = named(&entry, &Fault::ALL, Fault::id)?;
+            for question in entry.table()?.entries() {
+                let observation = named(&question, &Observation::ALL, Observation::id)?;
+                counts = counts.with_answers(observation, fault, yes_and_no(&question)?);
+                counts
+                    .check()
+                    .map_err(|error| question.refuse(error, "more answers than cases of that cause"))?;
+            }
+        }
+    }
+    Ok(counts)
+}
+
+/// The same file, written: what was never counted is left out.
+///
+/// ```
+/// use coldloop::{diagnosis::Counts, intake};
+/// assert!(intake::counts_to_toml(&Counts::default()).starts_with("# Confirmed cases"));
+/// ```
+pub fn counts_to_toml(counts: &Counts) -> String {
+    let mut text = format!(
+        "# Confirmed cases of a shop.\n\n[weight]\ncases = {:?}\nanswers = {:?}\n\n[cases]\n",
+        counts.cases_weight, counts.answers_weight
+    );
+    let causes = Fault::ALL.map(|fault| (fault.id(), counts.cases(Some(fault))));
+    for (id, cases) in causes.into_iter().chain([(NONE_OF_THESE, counts.cases(None))]) {
+        if cases > 0 {
+            text += &format!("{id} = {cases}\n");
+        }
+    }
+    for fault in Fault::ALL {
+        let mut lines = String::new();
+        for observation in Observation::ALL {
+            let [yes, no] = counts.answers(observation, fault);
+            if yes > 0 || no > 0 {
+                lines += &format!("{} = [{yes}, {no}]\n", observation.id());
+            }
+        }
+        if !lines.is_empty() {
+            text += &format!("\n[answers.{}]\n{lines}", fault.id());
+        }
+    }
+    text
+}
+
+/// The member of a vocabulary that the key names by its id, spelled as it is, so that no two keys mean the same.
+fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: impl Fn(T) -> &'static str) -> Result<T, Refusal> {
+    all.iter()
+        .copied()
+        .find(|member| id(*member) == entry.name())
+        .ok_or_else(|| {
+            let ids: Vec<&str> = all.iter().map(|member| id(*member)).collect();
+            entry.refuse(
+                Error::of(ErrorKind::UnknownName, Quantity::Name),
+                &format!("known here: {}", ids.join(", ")),
+            )
+        })
+}
+
+fn weight(table: &Table<'_>, key: &str, otherwise: f64) -> Result<f64, Refusal> {
+    let Some(entry) = table.get(key) else {
+        return Ok(otherwise);
+    };
+    let advice = "write a number of cases, 1 to 1000000, without quotes";
+    let mut alone = Counts::default();
+    alone.cases_weight = number(&entry);
+    alone.check().map_err(|error| entry.refuse(error, advice))?;
+    Ok(alone.cases_weight)
+}
+
+fn count(entry: &Entry<'_>) -> Result<u32, Refusal> {
+    entry
+        .value
+        .as_u64()
+        .and_then(|count| u32::try_from(count).ok())
+        .ok_or_else(|| {
+            let counts = Range::new(Quantity::Rows, 0.0, f64::from(u32::MAX));
+            let fraction = Error::of(ErrorKind::Syntax, Quantity::Rows);
+            let error = counts.check(number(entry)).err().unwrap_or(fraction);
+            entry.refuse(error, "write how often, a whole number from 0, without quotes")
+        })
+}
+
+/// `[11, 2]`.
+fn yes_and_no(entry: &Entry<'_>) -> Result<[u32; 2], Refusal> {
+    let counts = entry
+        .items()?
+        .map(|item| count(&item))
+        .collect::<Result<Vec<u32>, Refusal>>()?;
+    match counts[..] {
+        [yes, no] => Ok([yes, no]),
+        [..] => Err(entry.refuse(Error::of(ErrorKind::Missing, Quantity::Name), "write [yes, no]")),
+    }
+}
+
+/// The number that stands there; NaN where there is none, which every range refuses.
+fn number(entry: &Entry<'_>) -> f64 {
+    entry.value.as_f64().unwrap_or(f64::NAN)
+}

@@ -1,0 +1,199 @@
+//! A shop's confirmed cases move the priors and the chances as the conjugate distributions say, and nothing else does.
+
+#![allow(clippy::unwrap_used)]
+
+use approx::assert_relative_eq;
+use coldloop::diagnosis::{Counts, Observations, Settings};
+use coldloop::{ErrorKind, Fault, Observation};
+
+const OIL: Observation = Observation::OilTraces;
+
+fn sum(settings: &Settings) -> f64 {
+    Fault::ALL.iter().map(|fault| settings.prior(*fault)).sum::<f64>() + settings.none_of_these
+}
+
+/// Ten cases by hand: seven low on charge, two sound, one outside the list; oil was seen on five of six low ones.
+fn ten() -> Counts {
+    let mut counts = Counts::default();
+    for at in 0..7 {
+        let seen = match at {
+            0..5 => Observations::NONE.with(OIL, true),
+            5 => Observations::NONE.with(OIL, false),
+            _ => Observations::NONE,
+        };
+        counts.record(Some(Fault::Undercharge), &seen);
+    }
+    counts.record(Some(Fault::NoFault), &Observations::NONE);
+    counts.record(Some(Fault::NoFault), &Observations::NONE);
+    counts.record(None, &Observations::NONE.with(OIL, true));
+    counts
+}
+
+fn weighing(mut counts: Counts, cases: f64, answers: f64) -> Counts {
+    counts.cases_weight = cases;
+    counts.answers_weight = answers;
+    counts
+}
+
+/// Prior Dirichlet(w p / S), posterior mean (w p / S + n) / (w + N), written out for w = 40 and w = 8.
+#[test]
+fn the_update_is_that_of_the_conjugate_distributions() {
+    let counts = weighing(ten(), 40.0, 8.0);
+    let tables = Settings::default();
+    let shop = counts.applied(&tables).unwrap();
+    let (before, after) = (sum(&tables), sum(&shop));
+    assert_relative_eq!(before, after, max_relative = 1e-12);
+    for (cases, prior, learned) in [
+        (7.0, tables.prior(Fault::Undercharge), shop.prior(Fault::Undercharge)),
+        (2.0, tables.prior(Fault::NoFault), shop.prior(Fault::NoFault)),
+        (0.0, tables.prior(Fault::Overcharge), shop.prior(Fault::Overcharge)),
+        (1.0, tables.none_of_these, shop.none_of_these),
+    ] {
+        let share = (40.0 * prior / before + cases) / 50.0;
+        assert_relative_eq!(learned / after, share, max_relative = 1e-12);
+    }
+    let q = tables.looks.yes(OIL, Fault::Undercharge);
+    assert_relative_eq!(
+        shop.looks.yes(OIL, Fault::Undercharge),
+        (8.0 * q + 5.0) / 14.0,
+        max_relative = 1e-12
+    );
+    // Nobody looked for oil on the sound ones, nor for anything else on any.
+    let untouched = shop.looks.with(OIL, Fault::Undercharge, q);
+    assert_eq!(untouched, tables.looks);
+}
+
+#[test]
+fn many_cases_lead_to_the_frequencies_of_the_shop() {
+    let counts = Counts::default()
+        .with_cases(Some(Fault::WornCompressor), 300_000)
+        .with_cases(Some(Fault::NoFault), 700_000)
+        .with_answers(OIL, Fault::WornCompressor, [60_000, 240_000]);
+    let shop = counts.applied(&Settings::default()).unwrap();
+    let share = |fault| shop.prior(fault) / sum(&shop);
+    assert_relative_eq!(share(Fault::WornCompressor), 0.3, epsilon = 1e-4);
+    assert_relative_eq!(share(Fault::NoFault), 0.7, epsilon = 1e-4);
+    assert!(share(Fault::Undercharge) > 0.0);
+    assert_relative_eq!(shop.looks.yes(OIL, Fault::WornCompressor), 0.2, epsilon = 1e-4);
+    // However often it was seen, one "no" can still be a mistake.
+    let always = counts.with_answers(OIL, Fault::WornCompressor, [300_000, 0]);
+    let shop = always.applied(&Settings::default()).unwrap();
+    assert_eq!(shop.looks.yes(OIL, Fault::WornCompressor), 0.999);
+}
+
+#[test]
+fn no_cases_change_no_bit() {
+    let ours = Settings::default().with_prior(Fault::Undercharge, 0.1 + 0.2);
+    let learned = Counts::default().applied(&ours).unwrap();
+    assert_eq!(learned, ours);
+    for fault in Fault::ALL {
+        assert_eq!(learned.prior(fault).to_bits(), ours.prior(fault).to_bits());
+    }
+}
+
+#[test]
+fn a_no_that_another_answer_implies_is_counted() {
+    let mut counts = Counts::default();
+    let locked = Observations::NONE.with(Observation::HubLocked, true);
+    counts.record(Some(Fault::WornCompressor), &locked);
+    let answers = |observation| counts.answers(observation, Fault::WornCompressor);
+    assert_eq!(answers(Observation::HubLocked), [1, 0]);
+    assert_eq!(answers(Observation::HubTurnsFreely), [0, 1]);
+    assert_eq!(answers(OIL), [0, 0]);
+}
+
+#[test]
+fn counts_that_cannot_be_are_refused() {
+    let refused = |counts: Counts| counts.applied(&Settings::default()).unwrap_err().kind;
+    for (weight, kind) in [
+        (f64::NAN, ErrorKind::NotFinite),
+        (-1.0, ErrorKind::OutOfRange),
+        (0.0, ErrorKind::OutOfRange),
+    ] {
+        assert_eq!(refused(weighing(ten(), weight, 20.0)), kind);
+        assert_eq!(refused(weighing(ten(), 100.0, weight)), kind);
+    }
+    let more_answers_than_cases = ten().with_answers(OIL, Fault::Undercharge, [u32::MAX, 8]);
+    assert_eq!(refused(more_answers_than_cases), ErrorKind::Inconsistent);
+}
+
+#[cfg(feature = "report")]
+mod file {
+    use super::{ten, weighing};
+    use coldloop::diagnosis::{Counts, Settings};
+    use coldloop::intake::{counts_from_toml, counts_to_toml};
+    use coldloop::{ErrorKind, Fault, Observation};
+
+    #[test]
+    fn an_empty_file_changes_nothing() {
+        let counts = counts_from_toml("").unwrap();
+        assert_eq!(counts.applied(&Settings::default()).unwrap(), Settings::default());
+    }
+
+    #[test]
+    fn what_is_written_is_read_back() {
+        let mut full = weighing(Counts::default().with_cases(None, 3), 12.5, 1.0 / 0.3);
+        for (at, fault) in (0..).zip(Fault::ALL) {
+            full = full.with_cases(Some(fault), 100 + at);
+            for (to, observation) in (0..).zip(Observation::ALL) {
+                full = full.with_answers(observation, fault, [at, to]);
+            }
+        }
+        for counts in [Counts::default(), ten(), full] {
+            assert_eq!(counts_from_toml(&counts_to_toml(&counts)).unwrap(), counts);
+        }
+    }
+
+    #[test]
+    fn what_cannot_be_read_is_refused_with_its_key() {
+        for (text, key, kind) in [
+            ("[cases]\nundercharge = -1", "cases.undercharge", ErrorKind::OutOfRange),
+            ("[cases]\nundercharge = nan", "cases.undercharge", ErrorKind::NotFinite),
+            ("[cases]\nundercharge = 1.5", "cases.undercharge", ErrorKind::Syntax),
+            (
+                "[cases]\nundercharge = 4294967296",
+                "cases.undercharge",
+                ErrorKind::OutOfRange,
+            ),
+            (
+                "[cases]\nundercharge = \"3\"",
+                "cases.undercharge",
+                ErrorKind::NotFinite,
+            ),
+            ("[cases]\nundrcharge = 1", "cases.undrcharge", ErrorKind::UnknownName),
+            ("[cases]\nUndercharge = 1", "cases.Undercharge", ErrorKind::UnknownName),
+            (
+                "[answers.leaky]\noil_traces = [1, 0]",
+                "answers.leaky",
+                ErrorKind::UnknownName,
+            ),
+            (
+                "[cases]\nundercharge = 1\n[answers.undercharge]\noil = [1, 0]",
+                "answers.undercharge.oil",
+                ErrorKind::UnknownName,
+            ),
+            (
+                "[cases]\nundercharge = 1\n[answers.undercharge]\noil_traces = [1]",
+                "answers.undercharge.oil_traces",
+                ErrorKind::Missing,
+            ),
+            (
+                "[cases]\nundercharge = 1\n[answers.undercharge]\noil_traces = [1, -1]",
+                "answers.undercharge.oil_traces[2]",
+                ErrorKind::OutOfRange,
+            ),
+            (
+                "[cases]\nundercharge = 1\n[answers.undercharge]\noil_traces = [1, 1]",
+                "answers.undercharge.oil_traces",
+                ErrorKind::Inconsistent,
+            ),
+            ("[weight]\ncases = -5", "weight.cases", ErrorKind::OutOfRange),
+            ("[weight]\nanswers = nan", "weight.answers", ErrorKind::NotFinite),
+            ("[case]\nundercharge = 1", "case", ErrorKind::UnknownName),
+            ("cases = [", "", ErrorKind::Syntax),
+        ] {
+            let refusal = counts_from_toml(text).unwrap_err();
+            assert_eq!((refusal.key.as_str(), refusal.error.kind), (key, kind), "{text}");
+        }
+    }
+}
