@@ -1,0 +1,308 @@
+//! Vehicles drawn with a fault each, as they stand and as somebody writes them down.
+//!
+//! The fit of the likelihoods and their evaluation draw from the same code, with other seeds. The shifted world is what
+//! no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
+
+use coldloop::circuit::{Reading, Readings};
+use coldloop::units::{Surroundings, celsius, in_kelvins, kelvins};
+use coldloop::vehicle::{
+    Conditions, FaultSeverity, Hardware, Instruments, Population, Simulation, System, Vehicle, simulate,
+};
+use coldloop::{
+    AirSource, Compressor, Error, ErrorKind, Expansion, Fault, Quantity, Refrigerant, Thermometer, VehicleClass,
+};
+use rand::{Rng, RngExt};
+
+/// From what the vehicles, their weather and their measurements are drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum World {
+    /// That of the fit.
+    Own,
+    /// Another one.
+    Shifted,
+}
+
+/// One vehicle with one fault or none.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Draw {
+    /// What the label says.
+    pub(crate) system: System,
+    /// What is wrong.
+    pub(crate) fault: FaultSeverity,
+    /// What it does.
+    pub(crate) truth: Simulation,
+    /// The vehicle.
+    pub(crate) vehicle: Vehicle,
+    /// The conditions as they are.
+    pub(crate) actual: Conditions,
+    /// The conditions as written down: some wrong by a little, some not at all.
+    pub(crate) conditions: Conditions,
+    /// All readings, as the instruments show them.
+    pub(crate) readings: Readings,
+}
+
+/// Kinds of system: expansion device and compressor.
+pub(crate) const KINDS: usize = 8;
+
+/// The system of a kind, with this refrigerant.
+pub(crate) fn system(kind: usize, refrigerant: Refrigerant) -> System {
+    System::new(refrigerant, Expansion::ALL[kind / 4], Compressor::ALL[kind % 4])
+}
+
+impl Draw {
+    /// Whether the fault costs 5 % of the capacity, 10 % of the coefficient of performance, or 1.5 K at the vent.
+    ///
+    /// Errors: those of the vehicle model.
+    pub(crate) fn significant(&self) -> Result<bool, Error> {
+        let sound = simulate(&self.vehicle, &self.actual, &[])?;
+        Ok(self.truth.capacity_w < 0.95 * sound.capacity_w
+            || self.truth.cop < 0.9 * sound.cop
+            || self.truth.vent_k > sound.vent_k + 1.5)
+    }
+
+    /// A vehicle of this kind with this fault at this severity.
+    ///
+    /// Errors: those of the vehicle model.
+    pub(crate) fn new(
+        rng: &mut impl Rng,
+        world: World,
+        kind: usize,
+        fault: Fault,
+        severity: f64,
+    ) -> Result<Self, Error> {
+        let refrigerant = [Refrigerant::R134a, Refrigerant::R1234yf][rng.random_range(0..2)];
+        let system = system(kind, refrigerant);
+        let vehicle = vehicle(rng, world, system)?;
+        let actual = conditions(rng, world, &system)?;
+        let fault = FaultSeverity::new(fault, severity);
+        let truth = simulate(&vehicle, &actual, &[fault])?;
+        let readings = read(rng, world, &truth, actual.surroundings)?;
+        Ok(Self {
+            system,
+            fault,
+            truth,
+            vehicle,
+            actual,
+            conditions: written(rng, world, &actual),
+            readings,
+        })
+    }
+}
+
+/// A standard normal number.
+fn normal(rng: &mut impl Rng) -> f64 {
+    let (a, b): (f64, f64) = (rng.random(), rng.random());
+    (-2.0 * (1.0 - a).ln()).sqrt() * (std::f64::consts::TAU * b).cos()
+}
+
+fn vehicle(rng: &mut impl Rng, world: World, system: System) -> Result<Vehicle, Error> {
+    let class = VehicleClass::ALL[rng.random_range(0..VehicleClass::ALL.len())];
+    let mut population = Population::usual(system, class);
+    let mut uniforms: [f64; Population::UNIFORMS] = std::array::from_fn(|_| rng.random());
+    if world == World::Shifted {
+        let typical = &mut population.typical;
+        *typical = Hardware {
+            displacement_m3: 0.93 * typical.displacement_m3,
+            condenser_face_m2: 0.92 * typical.condenser_face_m2,
+            condenser_air_w_m2_k: 1.08 * typical.condenser_air_w_m2_k,
+            fan_velocity_m_s: 1.1 * typical.fan_velocity_m_s,
+            evaporator_air_w_k: 0.92 * typical.evaporator_air_w_k,
+            isentropic_factor: 0.95 * typical.isentropic_factor,
+            volumetric_factor: 1.03 * typical.volumetric_factor,
+            valve_superheat_k: typical.valve_superheat_k + 1.0,
+            orifice_diameter_m: 1.03 * typical.orifice_diameter_m,
+            switch_opens_pa: typical.switch_opens_pa + 10e3,
+            thermostat_opens_k: typical.thermostat_opens_k + 0.7,
+            internal_set_pa: typical.internal_set_pa - 12e3,
+            external_set_pa: typical.external_set_pa + 12e3,
+            electric_set_k: typical.electric_set_k + 1.0,
+            receiver_volume_m3: 0.85 * typical.receiver_volume_m3,
+            cabin_load_w: 1.2 * typical.cabin_load_w,
+            ..*typical
+        };
+        // Even about the middle instead of normal, and wider: of a normal number's deviation only the sign is kept.
+        for uniform in &mut uniforms[..=Hardware::COUNT] {
+            let deviation: f64 = rng.random_range(-1.9..1.9);
+            *uniform = below(deviation);
+        }
+        population.options.integrated_receiver = 0.8;
+        population.options.liquid_port = 0.5;
+        population.options.valve_low_side_switch = 0.4;
+    }
+    population.vehicle(&uniforms)
+}
+
+/// The part of a standard normal population below `z` (Abramowitz & Stegun 26.2.18, to 2.5e-4).
+fn below(z: f64) -> f64 {
+    let x = z.abs();
+    let tail = 0.5 * (1.0 + x * (0.196_854 + x * (0.115_194 + x * (0.000_344 + x * 0.019_527)))).powi(-4);
+    if z < 0.0 { tail } else { 1.0 - tail }
+}
+
+/// The conditions as they are.
+fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Conditions, Error> {
+    let electric = system.compressor == Compressor::Electric;
+    let driving = rng.random_bool(match world {
+        World::Own => 0.3,
+        World::Shifted => 0.15,
+    });
+    let ambient_c = match world {
+        World::Own => rng.random_range(15.0..42.0),
+        World::Shifted => (28.0 + 5.5 * normal(rng)).clamp(15.0, 42.0),
+    };
+    let humidity = match world {
+        World::Own => rng.random_range(0.1..0.9),
+        World::Shifted => rng.random_range(0.25..0.95),
+    };
+    Ok(Conditions {
+        relative_humidity: Some(humidity),
+        engine_speed_hz: Some(match world {
+            World::Own => rng.random_range(12.5..42.0),
+            World::Shifted => [13.5, 25.0, 33.0][rng.random_range(0..3)] + 1.5 * normal(rng).clamp(-2.0, 2.0),
+        })
+        .filter(|_| !electric),
+        air_source: Some(if rng.random() {
+            AirSource::Fresh
+        } else {
+            AirSource::Recirculated
+        }),
+        blower: Some(match world {
+            World::Own => rng.random_range(0.5..1.0),
+            World::Shifted => [0.5, 0.75, 1.0][rng.random_range(0..3)],
+        }),
+        vehicle_speed_m_s: Some(if driving { rng.random_range(3.0..28.0) } else { 0.0 }),
+        running_s: Some(rng.random_range(300.0..1_800.0)),
+        ..Conditions::new(
+            celsius(ambient_c),
+            Surroundings::at_altitude(rng.random_range(0.0..2_500.0))?,
+        )
+    })
+}
+
+/// The conditions as somebody measures them.
+fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> Conditions {
+    let (off_k, off_humidity) = match world {
+        World::Own => (rng.random_range(-1.5..1.5), rng.random_range(-0.08..0.08)),
+        World::Shifted => (0.4 + 1.1 * normal(rng), 0.07 * normal(rng)),
+    };
+    Conditions {
+        // The charts behind the bands end at 55 and 110 °F.
+        ambient: kelvins((in_kelvins(actual.ambient) + off_k).clamp(286.0, 316.4)),
+        relative_humidity: actual.relative_humidity.map(|h| (h + off_humidity).clamp(0.05, 1.0)),
+        ..*actual
+    }
+}
+
+/// The conditions as somebody tells them: now and then not all of them.
+pub(crate) fn told(rng: &mut impl Rng, conditions: &Conditions) -> Conditions {
+    let mut known = |chance: f64| rng.random_bool(chance);
+    Conditions {
+        relative_humidity: conditions.relative_humidity.filter(|_| known(0.7)),
+        engine_speed_hz: conditions.engine_speed_hz.filter(|_| known(0.8)),
+        air_source: conditions.air_source.filter(|_| known(0.8)),
+        blower: conditions.blower.filter(|_| known(0.7)),
+        vehicle_speed_m_s: conditions.vehicle_speed_m_s.filter(|_| known(0.9)),
+        ..*conditions
+    }
+}
+
+/// All that instruments can show.
+fn read(rng: &mut impl Rng, world: World, truth: &Simulation, place: Surroundings) -> Result<Readings, Error> {
+    let mut instruments = Instruments {
+        missing: 0.0,
+        ..Instruments::SHOP
+    };
+    if rng.random_bool(0.5) {
+        instruments.air = Thermometer::PocketDigital;
+    }
+    if rng.random_bool(0.4) {
+        instruments.lines = Thermometer::ClampThermistor;
+    }
+    let errors = std::array::from_fn(|_| match world {
+        World::Own => rng.random(),
+        // Mostly small, now and then at the limit, and rather high.
+        World::Shifted => (0.53 + 0.25 * normal(rng)).clamp(0.0, 1.0),
+    });
+    instruments.measure(truth, place, &errors)
+}
+
+/// How many of the line temperatures were taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Lines {
+    /// All of them.
+    All,
+    /// One, two or three of the four, by chance.
+    Some,
+    /// None.
+    None,
+}
+
+/// The readings with this many line temperatures; now and then the vent or the clutch is left out.
+pub(crate) fn taken(rng: &mut impl Rng, all: &Readings, lines: Lines) -> Readings {
+    let mut readings = *all;
+    readings.cabin = None;
+    let mut keep: [bool; 4] = std::array::from_fn(|_| match lines {
+        Lines::All => true,
+        Lines::Some => rng.random(),
+        Lines::None => false,
+    });
+    if lines == Lines::Some && (keep == [true; 4] || keep == [false; 4]) {
+        let one = rng.random_range(0..4);
+        keep[one] = !keep[one];
+    }
+    let line = |reading: Option<Reading<_>>, keep: bool| reading.filter(|_| keep);
+    readings.suction_line = line(readings.suction_line, keep[0]);
+    readings.discharge_line = line(readings.discharge_line, keep[1]);
+    readings.liquid_line = line(readings.liquid_line, keep[2]);
+    readings.condenser_outlet = line(readings.condenser_outlet, keep[3]);
+    if rng.random_bool(0.1) {
+        readings.vent = None;
+    }
+    if rng.random_bool(0.3) {
+        readings.clutch_cycles_hz = None;
+    }
+    readings
+}
+
+/// A severity at random: even from next to nothing to nearly all (an excess of charge to a half).
+pub(crate) fn severity(rng: &mut impl Rng, fault: Fault) -> f64 {
+    if matches!(fault, Fault::NoFault | Fault::GaugeError) {
+        0.0
+    } else if matches!(fault, Fault::ClutchNotEngaged | Fault::WrongRefrigerant) {
+        1.0
+    } else if fault == Fault::Overcharge {
+        rng.random_range(0.02..0.5)
+    } else {
+        rng.random_range(0.03..0.95)
+    }
+}
+
+/// The faults that a kind of system can have and the model can show.
+pub(crate) fn faults(kind: usize) -> Vec<Fault> {
+    let system = system(kind, Refrigerant::R134a);
+    let mut faults = vec![Fault::NoFault];
+    faults.extend(Fault::ALL.into_iter().filter(|fault| {
+        !matches!(fault, Fault::NoFault | Fault::GaugeError) && coldloop::diagnosis::exists(*fault, &system)
+    }));
+    faults
+}
+
+/// A draw that the model could solve; at most a hundred are tried.
+///
+/// Errors: that of the last attempt.
+pub(crate) fn solved(
+    rng: &mut impl Rng,
+    world: World,
+    kind: usize,
+    fault: Fault,
+    severity: f64,
+) -> Result<Draw, Error> {
+    let mut last = Error::of(ErrorKind::NoConvergence, Quantity::Residual);
+    for _ in 0..100 {
+        match Draw::new(rng, world, kind, fault, severity) {
+            Ok(draw) => return Ok(draw),
+            Err(error) => last = error,
+        }
+    }
+    Err(last)
+}
