@@ -55,13 +55,14 @@ proptest! {
         prop_assert!(off.abs() < 1e-11 * scale, "{} at {t_k} K: {:e}", pure.fluid.facts.name, off / scale);
     }
 
-    /// cp - cv = T v beta^2 / kappa, and w^2 = (cp/cv) dp/drho: rounding alone, some 1e-14 of the larger term.
+    /// cp - cv = T v beta^2 / kappa, and w^2 = (cp/cv) dp/drho: the last step to the density, up to 1e-12 of it, leaves
+    /// the response as it is; the rest is rounding, some 1e-14 of the larger term.
     #[test]
     fn heat_capacities_differ_by_the_expansion(pure in any(), warm in 0.0..1.0f64, dense in 0.0..1.0f64) {
         let Some((state, r)) = placed(pure, warm, dense) else { return Ok(()) };
         let work = state.t_k * r.isobaric_expansion_1_k * r.isobaric_expansion_1_k
             / (state.rho_kg_m3 * r.isothermal_compressibility_1_pa);
-        prop_assert!((r.cp_j_kg_k - r.cv_j_kg_k - work).abs() < 1e-12 * r.cp_j_kg_k, "{state:?}");
+        prop_assert!((r.cp_j_kg_k - r.cv_j_kg_k - work).abs() < 1e-11 * r.cp_j_kg_k, "{state:?}");
         let w2 = r.cp_j_kg_k / r.cv_j_kg_k * r.dp_drho_j_mol / pure.fluid.equation.molar_mass;
         prop_assert!((r.w_m_s * r.w_m_s / w2 - 1.0).abs() < 1e-11, "{state:?}");
     }

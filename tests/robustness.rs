@@ -136,6 +136,8 @@ any_bits! {
     pressure_and_enthalpy: state_ph(P, H);
     pressure_and_entropy: state_ps(P, S);
     enthalpy_and_entropy: state_hs(H, S);
+    superheated_liquid: superheated_liquid(T, P);
+    subcooled_vapour: subcooled_vapour(T, P);
 }
 
 #[test]

@@ -3,7 +3,7 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::saturation::{self, Pure, State};
-use coldloop::{Phase, Reference, Refrigerant};
+use coldloop::{ErrorKind, Phase, Quantity, Reference, Refrigerant};
 
 /// Reference states exist for every refrigerant where the liquid boils at one atmosphere.
 const REFERENCE: Reference = Reference::Iir;
@@ -105,4 +105,231 @@ fn a_grid_over_every_equation_comes_back() {
         wrong[..wrong.len().min(25)].join("\n")
     );
     assert!(seen.iter().all(|&n| n > 1000), "{seen:?}");
+}
+
+/// Source: CoolProp 8.0.0, whose equations for these refrigerants are the printed ones; see tests/python/states.py. Its
+/// densities carry 1e-9 of their solver, and the reducing density of R-134a is rounded by 3e-10 there.
+#[test]
+fn states_of_an_independent_program_are_found_from_their_energies() {
+    const BUDGET: f64 = 1e-8;
+    let mut seen = [0; 4];
+    let mut reader = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_path("tests/data/states.csv")
+        .unwrap();
+    for record in reader.records() {
+        let record = record.unwrap();
+        let pure = saturation::of(Refrigerant::from_id(&record[0]).unwrap());
+        let phase = Phase::from_id(&record[1]).unwrap();
+        let number = |k: usize| record[k].parse::<f64>().unwrap();
+        let [t_k, p_pa, rho, h, s] = [2, 3, 4, 5, 6].map(number);
+        let quality: Option<f64> = record[7].parse().ok();
+        seen[usize::from(quality.is_some())] += 1;
+        let thermal = pure.fluid.equation.gas_constant / pure.fluid.equation.molar_mass;
+        // Where a liquid is stiff, h and s together say little of the pressure.
+        for (name, found, budget) in [
+            ("(p,h)", pure.state_ph(p_pa, h, Reference::Iir), BUDGET),
+            ("(p,s)", pure.state_ps(p_pa, s, Reference::Iir), BUDGET),
+            ("(h,s)", pure.state_hs(h, s, Reference::Iir), 100.0 * BUDGET),
+        ] {
+            let found = found.unwrap();
+            let at = format!("{record:?} {name}: {found:?}");
+            assert_eq!(found.phase, phase, "{at}");
+            assert!((found.t_k / t_k - 1.0).abs() < budget, "{at}");
+            assert!((found.rho_mol_m3 / rho - 1.0).abs() < 10.0 * budget, "{at}");
+            assert!((found.h_j_kg - h).abs() < budget * thermal * t_k, "{at}");
+            assert!((found.s_j_kg_k - s).abs() < budget * thermal, "{at}");
+            assert_eq!(found.quality.is_some(), quality.is_some(), "{at}");
+            if let (Some(found), Some(right)) = (found.quality, quality) {
+                assert!((found - right).abs() < budget, "{at}");
+            }
+        }
+    }
+    assert!(seen[0] > 80 && seen[1] > 80);
+}
+
+/// Source: CoolProp 8.0.0 with the phase imposed, at 0.8 of the saturation pressure for the liquid and 1.1 for the vapour.
+#[test]
+fn metastable_states_are_the_equation_continued() {
+    let rows = [
+        (
+            Refrigerant::R134a,
+            280.0,
+            298166.71970385074,
+            12461.379151414312,
+            209254.8444027654,
+            589.4831382467553,
+        ),
+        (
+            Refrigerant::R134a,
+            280.0,
+            409979.23959294223,
+            199.19112681769636,
+            401461.8626166138,
+            145.12090648483556,
+        ),
+        (
+            Refrigerant::R134a,
+            320.0,
+            973295.1374317262,
+            10921.13511060966,
+            266853.0576452231,
+            400.010827549614,
+        ),
+        (
+            Refrigerant::R134a,
+            320.0,
+            1338280.813968584,
+            683.7024797650008,
+            418834.8299506937,
+            133.1469297556638,
+        ),
+        (
+            Refrigerant::R1234yf,
+            280.0,
+            316808.9614368735,
+            10117.095545023625,
+            208980.32428793202,
+            525.1929101049055,
+        ),
+        (
+            Refrigerant::R1234yf,
+            280.0,
+            435612.3219757009,
+            215.3264842933202,
+            366934.81377168134,
+            133.04205761855889,
+        ),
+        (
+            Refrigerant::R600a,
+            320.0,
+            506679.838615256,
+            8971.179119864924,
+            313827.6816410472,
+            695.1943610040563,
+        ),
+        (
+            Refrigerant::R600a,
+            320.0,
+            696684.7780959518,
+            314.6844721270791,
+            613932.9138415164,
+            190.4202077028464,
+        ),
+    ];
+    for (refrigerant, t_k, p_pa, rho, h, w) in rows {
+        let pure = saturation::of(refrigerant);
+        let liquid = p_pa < pure.pressure_pa(t_k).unwrap();
+        let found = if liquid {
+            pure.superheated_liquid(t_k, p_pa, Reference::Iir)
+        } else {
+            pure.subcooled_vapour(t_k, p_pa, Reference::Iir)
+        };
+        let found = found.unwrap();
+        assert_eq!(found.phase, if liquid { Phase::Liquid } else { Phase::Vapour });
+        assert!((found.rho_mol_m3 / rho - 1.0).abs() < 1e-8, "{found:?}");
+        assert!((found.h_j_kg / h - 1.0).abs() < 1e-8, "{found:?}");
+        assert!((found.response.unwrap().w_m_s / w - 1.0).abs() < 1e-8, "{found:?}");
+        // By temperature and pressure alone the answer is the stable phase.
+        assert_ne!(pure.state_tp(t_k, p_pa, Reference::Iir).unwrap().phase, found.phase);
+    }
+}
+
+#[test]
+fn metastable_states_end_at_the_spinodal() {
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        let reference = reference(pure);
+        // Warm enough that the liquid breaks at a pressure above zero.
+        let t_k = 0.95 * pure.critical_t_k;
+        let boiling_pa = pure.pressure_pa(t_k).unwrap();
+        let stable = pure.superheated_liquid(t_k, 1.01 * boiling_pa, reference).unwrap_err();
+        let broken = pure
+            .superheated_liquid(t_k, stable.low * (1.0 - 1e-6), reference)
+            .unwrap_err();
+        assert_eq!(
+            (broken.kind, broken.quantity),
+            (ErrorKind::OutOfRange, Quantity::AbsolutePressure)
+        );
+        assert!(
+            stable.low > 0.0 && stable.low < boiling_pa && stable.high == boiling_pa,
+            "{refrigerant}: {stable:?}"
+        );
+        let last = pure
+            .superheated_liquid(t_k, stable.low * (1.0 + 1e-9), reference)
+            .unwrap();
+        let saturated = pure.superheated_liquid(t_k, boiling_pa, reference).unwrap();
+        let slope = |state: &State| state.response.unwrap().dp_drho_j_mol;
+        assert!(
+            slope(&last) > 0.0 && slope(&last) < 1e-3 * slope(&saturated),
+            "{refrigerant}: {last:?}"
+        );
+
+        let stable = pure.subcooled_vapour(t_k, 0.99 * boiling_pa, reference).unwrap_err();
+        assert!(
+            stable.high > boiling_pa && stable.low == boiling_pa,
+            "{refrigerant}: {stable:?}"
+        );
+        let last = pure
+            .subcooled_vapour(t_k, stable.high * (1.0 - 1e-9), reference)
+            .unwrap();
+        let saturated = pure.subcooled_vapour(t_k, boiling_pa, reference).unwrap();
+        assert!(
+            slope(&last) > 0.0 && slope(&last) < 1e-2 * slope(&saturated),
+            "{refrigerant}: {last:?}"
+        );
+        assert!(
+            pure.subcooled_vapour(t_k, stable.high * (1.0 + 1e-6), reference)
+                .is_err()
+        );
+        // Between the spinodals there is no state by density either: two phases are told.
+        let between = pure.state_t_rho(t_k, pure.critical_rho_mol_m3, reference).unwrap();
+        assert_eq!(between.phase, Phase::TwoPhase);
+    }
+}
+
+/// Span and Wagner 1996, equation 3.10; at the triple point of 216.592 K and 0.51795 MPa it starts.
+#[test]
+fn solid_carbon_dioxide_is_refused() {
+    let pure = saturation::of(Refrigerant::R744);
+    let melting = pure.fluid.melting.unwrap();
+    for t_k in [217.0, 220.0, 250.0, 300.0] {
+        let p_pa = melting.pressure_pa(t_k);
+        assert!(pure.state_tp(t_k, 0.999 * p_pa, Reference::Iir).is_ok());
+        let refused = pure.state_tp(t_k, 1.001 * p_pa, Reference::Iir).unwrap_err();
+        assert_eq!(
+            (refused.kind, refused.quantity),
+            (ErrorKind::OutOfRange, Quantity::AbsolutePressure)
+        );
+        assert_eq!(refused.high, p_pa);
+        let liquid = pure.state_tp(t_k, 0.999 * p_pa, Reference::Iir).unwrap();
+        let denser = 1.001 * liquid.rho_mol_m3;
+        assert!(pure.state_t_rho(t_k, denser, Reference::Iir).is_err());
+        // A cold enthalpy at a high pressure belongs to ice.
+        let cold = pure.state_ph(1.1 * p_pa, liquid.h_j_kg, Reference::Iir);
+        assert_eq!(cold.unwrap_err().quantity, Quantity::AbsolutePressure);
+        let cold = pure.state_ps(1.1 * p_pa, liquid.s_j_kg_k - 50.0, Reference::Iir);
+        assert!([Quantity::AbsolutePressure, Quantity::Entropy].contains(&cold.unwrap_err().quantity));
+    }
+}
+
+/// Below its triple point R-744 is a solid or a gas over one: no door answers there.
+#[test]
+fn below_the_triple_point_there_is_no_answer() {
+    let pure = saturation::of(Refrigerant::R744);
+    let triple_pa = pure.pressures().low;
+    assert!((triple_pa / 0.51795e6 - 1.0).abs() < 1e-4);
+    let iir = Reference::Iir;
+    let refusals = [
+        pure.state_tp(216.5, 1e5, iir),
+        pure.state_tq(216.5, 0.5, iir),
+        pure.state_pq(0.9 * triple_pa, 0.5, iir),
+        pure.state_t_rho(216.5, 10.0, iir),
+        pure.state_ph(0.5 * triple_pa, 300e3, iir),
+        pure.superheated_liquid(216.5, 1e5, iir),
+    ];
+    for refusal in refusals {
+        assert_eq!(refusal.unwrap_err().kind, ErrorKind::OutOfRange);
+    }
+    assert!(pure.pressure_pa(216.5).is_err() && pure.temperature_k(0.9 * triple_pa).is_err());
 }

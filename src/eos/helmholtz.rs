@@ -13,8 +13,8 @@ pub const MAX_TERMS: usize = 48;
 const MAX_D: usize = 15;
 /// The highest power of delta within an exponential.
 const MAX_L: usize = 7;
-/// The most terms with an exponential of their own.
-const MAX_GAUSSIAN: usize = 16;
+/// The most terms that are Gaussian or have a second exponential.
+const MAX_BENT: usize = 16;
 
 /// alpha and its derivatives, each times the powers of tau and delta that make it a pure number.
 #[derive(Clone, Copy, Debug)]
@@ -33,12 +33,56 @@ pub struct Alpha<R> {
     pub dt: R,
 }
 
-/// The factor of one term that depends on tau, and tau and tau^2 times its derivatives.
-#[derive(Clone, Copy, Debug)]
-struct Thermal<R> {
-    a: R,
-    t: R,
-    tt: R,
+impl<R: Real> Alpha<R> {
+    pub(super) fn nothing() -> Self {
+        let zero = R::from_f64(0.0);
+        Self {
+            a: zero,
+            d: zero,
+            dd: zero,
+            t: zero,
+            tt: zero,
+            dt: zero,
+        }
+    }
+
+    #[inline(always)]
+    pub(super) fn add(&mut self, more: Self) {
+        self.a = self.a + more.a;
+        self.d = self.d + more.d;
+        self.dd = self.dd + more.dd;
+        self.t = self.t + more.t;
+        self.tt = self.tt + more.tt;
+        self.dt = self.dt + more.dt;
+    }
+
+    /// Adds the term `a` = f(tau) g(delta); what stands for f and g is tau f'/f, tau^2 f''/f, delta g'/g, delta^2 g''/g.
+    #[inline(always)]
+    fn add_term(&mut self, a: R, (t, tt): (R, R), (d, dd): (R, R)) {
+        let (by_d, by_t) = (a * d, a * t);
+        self.a = self.a + a;
+        self.d = self.d + by_d;
+        self.dd = self.dd + a * dd;
+        self.t = self.t + by_t;
+        self.tt = self.tt + a * tt;
+        self.dt = self.dt + t * by_d;
+    }
+
+    /// This sum times exp(-delta^l), which `damping` is.
+    #[inline(always)]
+    fn damped(self, l: u8, delta_to_l: R, damping: R) -> Self {
+        let l = f64::from(l);
+        let x = R::from_f64(l) * delta_to_l;
+        let twice = x + x;
+        Self {
+            a: damping * self.a,
+            d: damping * (self.d - x * self.a),
+            dd: damping * (self.dd - twice * self.d + x * (x - R::from_f64(l - 1.0)) * self.a),
+            t: damping * self.t,
+            tt: damping * self.tt,
+            dt: damping * (self.dt - x * self.t),
+        }
+    }
 }
 
 /// An equation of state at one temperature.
@@ -46,7 +90,11 @@ struct Thermal<R> {
 pub struct Isotherm<R> {
     equation: &'static Equation,
     tau: R,
-    thermal: [Thermal<R>; MAX_TERMS],
+    ln_tau: R,
+    /// The factor of each term that depends on tau, with its coefficient.
+    factors: [R; MAX_TERMS],
+    /// Of each term whose factor is no mere power: tau and tau^2 times its derivatives, over itself.
+    bent: [(R, R); MAX_BENT],
 }
 
 impl<R: Real> Isotherm<R> {
@@ -60,53 +108,44 @@ impl<R: Real> Isotherm<R> {
     #[inline]
     pub fn at_tau(equation: &'static Equation, tau: R) -> Self {
         let number = R::from_f64;
-        let ln_tau = tau.logarithm();
         let zero = number(0.0);
-        // First the logarithm of each factor, and tau and tau^2 times the derivatives of that logarithm's power.
+        let ln_tau = tau.logarithm();
         let mut factors = [zero; MAX_TERMS];
-        let mut thermal = [Thermal {
-            a: zero,
-            t: zero,
-            tt: zero,
-        }; MAX_TERMS];
-        let mut slots = factors.iter_mut().zip(&mut thermal);
-        for (term, (factor, thermal)) in equation.power.iter().zip(&mut slots) {
+        let mut bent = [(zero, zero); MAX_BENT];
+        // First the logarithm of each factor.
+        let mut slots = factors.iter_mut();
+        for (term, factor) in equation.power.iter().zip(&mut slots) {
             *factor = number(term.t) * ln_tau;
-            *thermal = Thermal {
-                a: number(term.n),
-                t: number(term.t),
-                tt: number(term.t * (term.t - 1.0)),
-            };
         }
-        for (term, (factor, thermal)) in equation.gaussian.iter().zip(&mut slots) {
+        let mut slots = slots.zip(&mut bent);
+        for (term, (factor, bent)) in equation.gaussian.iter().zip(&mut slots) {
             let off = tau - number(term.gamma);
             let slope = number(2.0 * term.beta) * tau;
             *factor = number(term.t) * ln_tau - number(term.beta) * off * off;
             let first = number(term.t) - slope * off;
-            *thermal = Thermal {
-                a: number(term.n),
-                t: first,
-                tt: first * first - number(term.t) - slope * tau,
-            };
+            *bent = (first, first * first - number(term.t) - slope * tau);
         }
-        for (term, (factor, thermal)) in equation.double_exponential.iter().zip(&mut slots) {
+        for (term, (factor, bent)) in equation.double_exponential.iter().zip(&mut slots) {
             let inner = (number(term.m) * ln_tau).exponential();
             *factor = number(term.t) * ln_tau - inner;
             let first = number(term.t) - number(term.m) * inner;
-            *thermal = Thermal {
-                a: number(term.n),
-                t: first,
-                tt: first * first - number(term.t) - number(term.m * (term.m - 1.0)) * inner,
-            };
+            let second = first * first - number(term.t) - number(term.m * (term.m - 1.0)) * inner;
+            *bent = (first, second);
         }
-        let count = equation.separable_terms().min(MAX_TERMS);
-        R::exponential_all(&mut factors[..count]);
-        for (thermal, factor) in thermal.iter_mut().zip(factors).take(count) {
-            thermal.a = thermal.a * factor;
-            thermal.t = thermal.t * thermal.a;
-            thermal.tt = thermal.tt * thermal.a;
+        R::exponential_all(&mut factors[..in_fours(equation.separable_terms()).min(MAX_TERMS)]);
+        let coefficients = (equation.power.iter().map(|term| term.n))
+            .chain(equation.gaussian.iter().map(|term| term.n))
+            .chain(equation.double_exponential.iter().map(|term| term.n));
+        for (factor, n) in factors.iter_mut().zip(coefficients) {
+            *factor = number(n) * *factor;
         }
-        Self { equation, tau, thermal }
+        Self {
+            equation,
+            tau,
+            ln_tau,
+            factors,
+            bent,
+        }
     }
 
     /// The equation.
@@ -117,6 +156,11 @@ impl<R: Real> Isotherm<R> {
     /// T_r / T.
     pub fn tau(&self) -> R {
         self.tau
+    }
+
+    /// ln(T_r / T).
+    pub fn ln_tau(&self) -> R {
+        self.ln_tau
     }
 
     /// ln(rho / rho_r).
@@ -132,51 +176,15 @@ impl<R: Real> Isotherm<R> {
     /// The residual part at the molar density `rho_mol_m3`, mol/m3, with all first and second derivatives.
     #[inline]
     pub fn residual(&self, rho_mol_m3: R) -> Alpha<R> {
-        let zero = R::from_f64(0.0);
-        let delta = rho_mol_m3 / R::from_f64(self.equation.reducing_rho_mol_m3);
-        let mut sum = Alpha {
-            a: zero,
-            d: zero,
-            dd: zero,
-            t: zero,
-            tt: zero,
-            dt: zero,
-        };
-        self.for_each_term(delta, |thermal, w, first, second| {
-            sum.a = sum.a + thermal.a * w;
-            sum.t = sum.t + thermal.t * w;
-            sum.tt = sum.tt + thermal.tt * w;
-            let slope = w * first;
-            sum.d = sum.d + thermal.a * slope;
-            sum.dt = sum.dt + thermal.t * slope;
-            sum.dd = sum.dd + thermal.a * (w * second);
-        });
-        non_analytic::for_each_term(self.equation.non_analytic, self.tau, delta, |more| {
-            sum.a = sum.a + more.a;
-            sum.d = sum.d + more.d;
-            sum.dd = sum.dd + more.dd;
-            sum.t = sum.t + more.t;
-            sum.tt = sum.tt + more.tt;
-            sum.dt = sum.dt + more.dt;
-        });
-        sum
+        self.sum(rho_mol_m3)
     }
 
     /// delta alpha_delta and delta^2 alpha_delta_delta of the residual part: what a search for a density needs.
+    ///
+    /// The compiler drops from the sum what is not returned here.
     #[inline]
     pub fn density_slopes(&self, rho_mol_m3: R) -> (R, R) {
-        let zero = R::from_f64(0.0);
-        let delta = rho_mol_m3 / R::from_f64(self.equation.reducing_rho_mol_m3);
-        let (mut d, mut dd) = (zero, zero);
-        self.for_each_term(delta, |thermal, w, first, second| {
-            let a = thermal.a * w;
-            d = d + a * first;
-            dd = dd + a * second;
-        });
-        non_analytic::for_each_term(self.equation.non_analytic, self.tau, delta, |more| {
-            d = d + more.d;
-            dd = dd + more.dd;
-        });
+        let Alpha { d, dd, .. } = self.sum(rho_mol_m3);
         (d, dd)
     }
 
@@ -189,78 +197,108 @@ impl<R: Real> Isotherm<R> {
         (rho_mol_m3 * rt * (one + d), rt * (one + (d + d) + dd))
     }
 
-    /// Calls `each` for every separable term with its thermal factor, its factor w of delta, delta w'/w and
-    /// delta^2 w''/w.
+    /// All terms at a molar density.
     #[inline(always)]
-    fn for_each_term(&self, delta: R, mut each: impl FnMut(&Thermal<R>, R, R, R)) {
+    fn sum(&self, rho_mol_m3: R) -> Alpha<R> {
+        let delta = rho_mol_m3 / R::from_f64(self.equation.reducing_rho_mol_m3);
+        let mut sum = self.separable(delta);
+        non_analytic::for_each_term(self.equation.non_analytic, self.tau, delta, |more| sum.add(more));
+        sum
+    }
+
+    /// All terms but the non-analytic ones.
+    ///
+    /// Terms with the same exponential of delta, which stand together, are summed as a polynomial first.
+    #[inline(always)]
+    fn separable(&self, delta: R) -> Alpha<R> {
         let number = R::from_f64;
-        let density = DensityPowers::new(self.equation, delta);
-        let mut thermal = self.thermal.iter();
-        for (term, thermal) in self.equation.power.iter().zip(&mut thermal) {
-            density.damped(term.d, term.l, |w, first, second| each(thermal, w, first, second));
+        let one = number(1.0);
+        let Equation {
+            power,
+            gaussian,
+            double_exponential,
+            ..
+        } = *self.equation;
+        // delta^d for d up to MAX_D, and exp(-delta^l) for l up to 4 and, where needed, to MAX_L.
+        let p2 = delta * delta;
+        let (p3, p4) = (p2 * delta, p2 * p2);
+        let (p5, p6, p7, p8) = (p4 * delta, p4 * p2, p4 * p3, p4 * p4);
+        let powers: [R; MAX_D + 1] = [
+            one,
+            delta,
+            p2,
+            p3,
+            p4,
+            p5,
+            p6,
+            p7,
+            p8,
+            p8 * delta,
+            p8 * p2,
+            p8 * p3,
+            p8 * p4,
+            p8 * p5,
+            p8 * p6,
+            p8 * p7,
+        ];
+        let power_of_delta = |d: u8| powers[usize::from(d) & MAX_D];
+        let mut damping = [one, -delta, -p2, -p3, -p4, -p5, -p6, -p7];
+        R::exponential_all(&mut damping[1..=4]);
+        if self.equation.deepest_damping() > 4 {
+            R::exponential_all(&mut damping[5..=MAX_L]);
         }
-        let gaussian = self.equation.gaussian;
-        let mut bells = [delta; MAX_GAUSSIAN];
-        let bells = &mut bells[..gaussian.len().min(MAX_GAUSSIAN)];
+        let mut bells = [delta; MAX_BENT];
         for (bell, term) in bells.iter_mut().zip(gaussian) {
             let off = delta - number(term.epsilon);
             *bell = -(number(term.eta) * off * off);
         }
-        R::exponential_all(bells);
-        for ((term, bell), thermal) in gaussian.iter().zip(bells).zip(&mut thermal) {
+        R::exponential_all(&mut bells[..in_fours(gaussian.len()).min(MAX_BENT)]);
+
+        let mut total = Alpha::nothing();
+        let mut factors = self.factors.iter();
+        for alike in power.chunk_by(|one, other| one.l == other.l) {
+            let mut sum = Alpha::nothing();
+            let mut l = 0;
+            for (term, &factor) in alike.iter().zip(&mut factors) {
+                // Of a power, delta times the derivative taken twice over is d^2; delta^2 times the second follows below.
+                let (d, t) = (number(f64::from(term.d)), number(term.t));
+                let a = factor * power_of_delta(term.d);
+                let (by_d, by_t) = (a * d, a * t);
+                sum.a = sum.a + a;
+                sum.d = sum.d + by_d;
+                sum.t = sum.t + by_t;
+                sum.dd = sum.dd + by_d * d;
+                sum.tt = sum.tt + by_t * t;
+                sum.dt = sum.dt + by_d * t;
+                l = term.l;
+            }
+            sum.dd = sum.dd - sum.d;
+            sum.tt = sum.tt - sum.t;
+            total.add(sum.damped(l, power_of_delta(l), damping[usize::from(l) & MAX_L]));
+        }
+        let mut factors = factors.zip(&self.bent);
+        for ((term, bell), (&factor, &thermal)) in gaussian.iter().zip(bells).zip(&mut factors) {
             let d = number(f64::from(term.d));
             let slope = number(2.0 * term.eta) * delta;
             let first = d - slope * (delta - number(term.epsilon));
             let second = first * first - d - slope * delta;
-            each(
+            total.add_term(factor * power_of_delta(term.d) * bell, thermal, (first, second));
+        }
+        for (term, (&factor, &thermal)) in double_exponential.iter().zip(&mut factors) {
+            let d = f64::from(term.d);
+            let mut sum = Alpha::nothing();
+            sum.add_term(
+                factor * power_of_delta(term.d),
                 thermal,
-                density.powers[usize::from(term.d) & MAX_D] * *bell,
-                first,
-                second,
+                (number(d), number(d * (d - 1.0))),
             );
+            total.add(sum.damped(term.l, power_of_delta(term.l), damping[usize::from(term.l) & MAX_L]));
         }
-        for (term, thermal) in self.equation.double_exponential.iter().zip(&mut thermal) {
-            density.damped(term.d, term.l, |w, first, second| each(thermal, w, first, second));
-        }
+        total
     }
 }
 
-/// delta^d and exp(-delta^l) for the exponents that an equation needs.
-struct DensityPowers<R> {
-    powers: [R; MAX_D + 1],
-    damping: [R; MAX_L + 1],
-}
-
-impl<R: Real> DensityPowers<R> {
-    #[inline(always)]
-    fn new(equation: &Equation, delta: R) -> Self {
-        let one = R::from_f64(1.0);
-        let mut powers = [one; MAX_D + 1];
-        powers[1] = delta;
-        for d in 2..=MAX_D {
-            powers[d] = powers[d / 2] * powers[d - d / 2];
-        }
-        let mut damping = [one; MAX_L + 1];
-        let deepest = equation.deepest_damping().min(MAX_L);
-        for l in 1..=deepest {
-            damping[l] = -powers[l];
-        }
-        R::exponential_all(&mut damping[1..=deepest]);
-        Self { powers, damping }
-    }
-
-    /// delta^d exp(-delta^l) and delta and delta^2 times its logarithmic derivatives.
-    #[inline(always)]
-    fn damped(&self, d: u8, l: u8, each: impl FnOnce(R, R, R)) {
-        let power = self.powers[usize::from(d) & MAX_D];
-        let d = R::from_f64(f64::from(d));
-        if l == 0 {
-            return each(power, d, d * d - d);
-        }
-        let inner = self.powers[usize::from(l) & MAX_D];
-        let w = power * self.damping[usize::from(l) & MAX_L];
-        let l = f64::from(l);
-        let first = d - R::from_f64(l) * inner;
-        each(w, first, first * first - d - R::from_f64(l * (l - 1.0)) * inner);
-    }
+/// The next multiple of four: exponentials go by fours, and a whole four is faster than less.
+const fn in_fours(count: usize) -> usize {
+    count.next_multiple_of(4)
 }

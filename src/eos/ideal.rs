@@ -3,6 +3,9 @@
 use crate::fluid::Ideal;
 use crate::numerics::Real;
 
+/// The most terms of vibrating molecules that an equation may have.
+pub(super) const MAX_PLANCK_EINSTEIN: usize = 12;
+
 /// The part of alpha0 that depends on tau, with tau and tau^2 times its derivatives; ln delta is left to the caller.
 #[derive(Clone, Copy, Debug)]
 pub struct Alpha0<R> {
@@ -15,11 +18,11 @@ pub struct Alpha0<R> {
 }
 
 impl<R: Real> Alpha0<R> {
-    /// The ideal part at tau = T_r / T.
-    pub fn new(ideal: &Ideal, tau: R) -> Self {
+    /// The ideal part at tau = T_r / T, whose logarithm is at hand.
+    #[inline]
+    pub fn new(ideal: &Ideal, tau: R, ln_tau: R) -> Self {
         let number = R::from_f64;
         let one = number(1.0);
-        let ln_tau = tau.logarithm();
         let slope = number(ideal.slope) * tau;
         let mut sum = Self {
             a: number(ideal.constant) + slope + number(ideal.log_tau) * ln_tau,
@@ -32,14 +35,23 @@ impl<R: Real> Alpha0<R> {
             sum.t = sum.t + number(t) * term;
             sum.tt = sum.tt + number(t * (t - 1.0)) * term;
         }
-        for &(n, theta) in ideal.planck_einstein {
+        let mut fading = [tau; MAX_PLANCK_EINSTEIN];
+        let fading = &mut fading[..ideal.planck_einstein.len().min(MAX_PLANCK_EINSTEIN)];
+        for (fading, &(_, theta)) in fading.iter_mut().zip(ideal.planck_einstein) {
+            *fading = -(number(theta) * tau);
+        }
+        R::exponential_all(fading);
+        for (fading, &(n, theta)) in fading.iter_mut().zip(ideal.planck_einstein) {
             let x = number(theta) * tau;
-            let fading = (-x).exponential();
-            let rest = one - fading;
-            let first = x * fading / rest;
-            sum.a = sum.a + number(n) * rest.logarithm();
+            let rest = one - *fading;
+            let first = x * *fading / rest;
             sum.t = sum.t + number(n) * first;
             sum.tt = sum.tt - number(n) * x * first / rest;
+            *fading = rest;
+        }
+        R::logarithm_all(fading);
+        for (log, &(n, _)) in fading.iter().zip(ideal.planck_einstein) {
+            sum.a = sum.a + number(n) * *log;
         }
         sum
     }

@@ -19,79 +19,116 @@ pub(super) fn for_each_term<R: Real>(terms: &[NonAnalytic], tau: R, delta: R, mu
     }
     let number = R::from_f64;
     let (zero, one) = (number(0.0), number(1.0));
-    let off = delta - one;
-    let warm = tau - one;
+    let (off, warm) = (delta - one, tau - one);
     let square = off * off;
-    let log = if square > number(1e-200) {
-        Some(square.logarithm())
-    } else {
-        None
-    };
-    // All powers of (delta - 1)^2 and all psi at once, then all powers of Delta: many exponentials in a row are vector
-    // code.
+    let level = square < number(1e-200);
+    let log = if level { zero } else { square.logarithm() };
+    // All powers of (delta - 1)^2 and all psi at once, then all logarithms and powers of Delta: many of a kind in a row
+    // are vector code.
+    let count = terms.len().min(MAX_TERMS);
     let mut powers = [zero; 3 * MAX_TERMS];
     for (three, term) in powers.chunks_exact_mut(3).zip(terms) {
-        if let Some(log) = log {
-            three[0] = number(1.0 / (2.0 * term.beta)) * log;
-            three[1] = number(term.a) * log;
-        }
-        let (c, d) = (number(2.0 * term.density_width), number(2.0 * term.temperature_width));
-        three[2] = -(number(0.5) * (c * square + d * warm * warm));
+        three[0] = number(1.0 / (2.0 * term.beta)) * log;
+        three[1] = number(term.a) * log;
+        three[2] = -(number(term.density_width) * square + number(term.temperature_width) * warm * warm);
     }
-    let count = terms.len().min(MAX_TERMS);
     R::exponential_all(&mut powers[..3 * count]);
-    for (three, term) in powers.chunks_exact(3).zip(terms) {
-        // A ((delta - 1)^2)^(1/(2 beta)) and B ((delta - 1)^2)^a, each with its derivatives by delta
-        let (bent, raised) = if log.is_some() {
-            let exponent = 1.0 / (2.0 * term.beta);
-            (
-                slopes(number(term.theta_factor) * three[0], number(2.0 * exponent), off),
-                slopes(number(term.delta_factor) * three[1], number(2.0 * term.a), off),
-            )
+    let mut bigs = [Big::nothing(); MAX_TERMS];
+    let mut raised = [one; MAX_TERMS];
+    for (((big, raised), three), term) in bigs.iter_mut().zip(&mut raised).zip(powers.chunks_exact(3)).zip(terms) {
+        if !level {
+            *big = Big::new(term, warm, off, three[0], three[1]);
         } else {
-            ([zero; 3], [zero; 3])
-        };
-        each(one_term(term, tau, delta, bent, raised, three[2]));
+            big.theta = -warm;
+            big.value = warm * warm;
+        }
+        if big.value >= number(1e-280) {
+            *raised = big.value;
+        }
+    }
+    R::logarithm_all(&mut raised[..count]);
+    for (raised, term) in raised.iter_mut().zip(terms) {
+        *raised = number(term.b) * *raised;
+    }
+    R::exponential_all(&mut raised[..count]);
+    for (((big, &raised), three), term) in bigs.iter().zip(&raised).zip(powers.chunks_exact(3)).zip(terms) {
+        if big.value >= number(1e-280) {
+            each(one_term(term, (tau, warm), (delta, off), big, raised, three[2]));
+        }
     }
 }
 
-/// One term from its powers of (delta - 1)^2 and its psi.
-#[inline]
-fn one_term<R: Real>(term: &NonAnalytic, tau: R, delta: R, bent: [R; 3], raised: [R; 3], psi: R) -> Alpha<R> {
-    let number = R::from_f64;
-    let (zero, one, two) = (number(0.0), number(1.0), number(2.0));
-    let off = delta - one;
-    let warm = tau - one;
-    let square = off * off;
-    let theta = bent[0] - warm;
-    let big = theta * theta + raised[0];
-    if big < number(1e-280) {
-        return Alpha {
-            a: zero,
+/// Delta of a term, which is theta^2 + B ((delta - 1)^2)^a, with its derivatives by delta; those by tau follow from theta.
+#[derive(Clone, Copy)]
+struct Big<R> {
+    value: R,
+    d: R,
+    dd: R,
+    theta: R,
+    theta_d: R,
+}
+
+impl<R: Real> Big<R> {
+    fn nothing() -> Self {
+        let zero = R::from_f64(0.0);
+        Self {
+            value: zero,
             d: zero,
             dd: zero,
-            t: zero,
-            tt: zero,
-            dt: zero,
-        };
+            theta: zero,
+            theta_d: zero,
+        }
     }
-    let big_d = two * theta * bent[1] + raised[1];
-    let big_dd = two * (bent[1] * bent[1] + theta * bent[2]) + raised[2];
-    let (big_t, big_tt, big_dt) = (-(two * theta), two, -(two * bent[1]));
 
-    let b = number(term.b);
-    let less = number(term.b - 1.0);
-    let f = (b * big.logarithm()).exponential();
-    let over = b * f / big;
-    let f_d = over * big_d;
+    /// From ((delta - 1)^2)^(1 / (2 beta)) and ((delta - 1)^2)^a.
+    #[inline]
+    fn new(term: &NonAnalytic, warm: R, off: R, bent: R, raised: R) -> Self {
+        let number = R::from_f64;
+        let over = number(1.0) / off;
+        // A power of |off| with its first and second derivative.
+        let slopes = |factor: f64, power: R, exponent: f64| {
+            let value = number(factor) * power;
+            let first = number(exponent) * value * over;
+            (value, first, number(exponent - 1.0) * first * over)
+        };
+        let (bent, bent_d, bent_dd) = slopes(term.theta_factor, bent, 1.0 / term.beta);
+        let (raised, raised_d, raised_dd) = slopes(term.delta_factor, raised, 2.0 * term.a);
+        let theta = bent - warm;
+        let twice = theta + theta;
+        Self {
+            value: theta * theta + raised,
+            d: twice * bent_d + raised_d,
+            dd: number(2.0) * bent_d * bent_d + twice * bent_dd + raised_dd,
+            theta,
+            theta_d: bent_d,
+        }
+    }
+}
+
+/// One term from its Delta, Delta^b and psi; of tau and delta with what each is off 1.
+#[inline]
+fn one_term<R: Real>(
+    term: &NonAnalytic,
+    (tau, warm): (R, R),
+    (delta, off): (R, R),
+    big: &Big<R>,
+    f: R,
+    psi: R,
+) -> Alpha<R> {
+    let number = R::from_f64;
+    let (one, two) = (number(1.0), number(2.0));
+    let (big_t, big_tt, big_dt) = (-(two * big.theta), two, -(two * big.theta_d));
+    let less = number(term.b - 1.0) / big.value;
+    let over = number(term.b) * f / big.value;
+    let f_d = over * big.d;
     let f_t = over * big_t;
-    let f_dd = over * (big_dd + less * big_d * big_d / big);
-    let f_tt = over * (big_tt + less * big_t * big_t / big);
-    let f_dt = over * (big_dt + less * big_d * big_t / big);
+    let f_dd = over * (big.dd + less * big.d * big.d);
+    let f_tt = over * (big_tt + less * big_t * big_t);
+    let f_dt = over * (big_dt + less * big.d * big_t);
 
     let (c, d) = (number(2.0 * term.density_width), number(2.0 * term.temperature_width));
     let psi_d = -(c * off * psi);
-    let psi_dd = (c * square - one) * c * psi;
+    let psi_dd = (c * off * off - one) * c * psi;
     let psi_t = -(d * warm * psi);
     let psi_tt = (d * warm * warm - one) * d * psi;
     let psi_dt = c * d * off * warm * psi;
@@ -106,10 +143,4 @@ fn one_term<R: Real>(term: &NonAnalytic, tau: R, delta: R, bent: [R; 3], raised:
         tt: n * tau * tau * delta * (f_tt * psi + two * f_t * psi_t + f * psi_tt),
         dt: n * delta * tau * (f_dt * delta * psi + f_t * moved + f_d * delta * psi_t + f * (psi_t + delta * psi_dt)),
     }
-}
-
-/// A power of |off| with its first and second derivative.
-fn slopes<R: Real>(power: R, exponent: R, off: R) -> [R; 3] {
-    let first = exponent * power / off;
-    [power, first, (exponent - R::from_f64(1.0)) * first / off]
 }

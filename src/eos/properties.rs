@@ -4,6 +4,11 @@ use super::helmholtz::{Alpha, Isotherm};
 use super::ideal::Alpha0;
 use crate::numerics::Real;
 
+/// A relative step of density that is exact to first order, and below which cp and w need no second look.
+const SMALL: f64 = 1e-12;
+/// Beyond this a density is no longer nearly the right one.
+const LARGE: f64 = 1e-3;
+
 /// Everything the equation says of a homogeneous phase at one temperature and density.
 ///
 /// Energies are those of the constants in the paper; the room above shifts them to a reference state.
@@ -39,7 +44,7 @@ impl Properties {
         let equation = isotherm.equation();
         let t_k = isotherm.t_k();
         let residual = isotherm.residual(rho_mol_m3);
-        let ideal = Alpha0::new(&equation.ideal, isotherm.tau());
+        let ideal = Alpha0::new(&equation.ideal, isotherm.tau(), isotherm.ln_tau());
         let gas = equation.gas_constant;
         let specific_gas = gas / equation.molar_mass;
         let Alpha { d, dd, dt, .. } = residual;
@@ -61,13 +66,62 @@ impl Properties {
             dp_drho_j_mol: gas * t_k * stiffness,
         }
     }
+
+    /// The properties at a pressure on an isotherm, from a density that is nearly the right one.
+    ///
+    /// Newton's method with all properties at every step; the last step is taken to first order, which is exact by then.
+    /// Close to the critical point, where the pressure is met to rounding before the density settles, it stops there.
+    pub fn at_pressure(isotherm: &Isotherm<f64>, p_pa: f64, near_mol_m3: f64) -> Self {
+        let mut properties = Self::new(isotherm, near_mol_m3);
+        for _ in 0..2 {
+            let denser = (p_pa - properties.p_pa) / properties.dp_drho_j_mol;
+            let share = libm::fabs(denser) / properties.rho_mol_m3;
+            if share <= SMALL {
+                return properties.moved(0.0, denser, isotherm.equation().molar_mass);
+            }
+            if !(share <= LARGE && properties.dp_drho_j_mol > 0.0) {
+                break;
+            }
+            properties = Self::new(isotherm, properties.rho_mol_m3 + denser);
+        }
+        properties
+    }
+
+    /// Temperature, pressure, density, enthalpy and entropy a small step away, to first order in it; how the phase
+    /// responds to change is left as it is.
+    pub fn moved(self, warmer_k: f64, denser_mol_m3: f64, molar_mass: f64) -> Self {
+        let by = |(by_t, by_rho): (f64, f64)| by_t * warmer_k + by_rho * denser_mol_m3;
+        Self {
+            t_k: self.t_k + warmer_k,
+            rho_mol_m3: self.rho_mol_m3 + denser_mol_m3,
+            p_pa: self.p_pa + by((self.dp_dt_pa_k, self.dp_drho_j_mol)),
+            h_j_kg: self.h_j_kg + by(self.enthalpy_slopes(molar_mass)),
+            s_j_kg_k: self.s_j_kg_k + by(self.entropy_slopes(molar_mass)),
+            ..self
+        }
+    }
+
+    /// The derivatives of the enthalpy by temperature at constant density, and by molar density at constant temperature.
+    pub fn enthalpy_slopes(&self, molar_mass: f64) -> (f64, f64) {
+        let rho = self.rho_mol_m3;
+        (
+            self.cv_j_kg_k + self.dp_dt_pa_k / (rho * molar_mass),
+            (self.dp_drho_j_mol - self.t_k * self.dp_dt_pa_k / rho) / (rho * molar_mass),
+        )
+    }
+
+    /// The same of the entropy.
+    pub fn entropy_slopes(&self, molar_mass: f64) -> (f64, f64) {
+        let rho = self.rho_mol_m3;
+        (self.cv_j_kg_k / self.t_k, -self.dp_dt_pa_k / (rho * rho * molar_mass))
+    }
 }
 
 /// Pressure (Pa), enthalpy (J/mol) and entropy (J/(mol K)), in any precision.
 pub fn pressure_enthalpy_entropy<R: Real>(isotherm: &Isotherm<R>, rho_mol_m3: R) -> (R, R, R) {
     let equation = isotherm.equation();
     let residual = isotherm.residual(rho_mol_m3);
-    let ideal = Alpha0::new(&equation.ideal, isotherm.tau());
+    let ideal = Alpha0::new(&equation.ideal, isotherm.tau(), isotherm.ln_tau());
     let gas = R::from_f64(equation.gas_constant);
     let rt = gas * isotherm.t_k();
     let compressibility = R::from_f64(1.0) + residual.d;

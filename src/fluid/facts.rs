@@ -14,8 +14,37 @@ pub struct Fluid {
     pub highest_t_k: f64,
     /// The highest pressure of the equation, Pa.
     pub highest_p_pa: f64,
+    /// The melting line; `None` where none is published.
+    pub melting: Option<Melting>,
     /// The published facts.
     pub facts: Facts,
+}
+
+/// The melting line p / p_t = 1 + a1 (T / T_t - 1) + a2 (T / T_t - 1)^2 from the triple point up.
+///
+/// Source: the form of Span & Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509, doi 10.1063/1.555991, equation 3.10.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Melting {
+    /// Temperature of the triple point, K.
+    pub triple_t_k: f64,
+    /// Pressure of the triple point, Pa.
+    pub triple_p_pa: f64,
+    /// a1 and a2.
+    pub a: [f64; 2],
+}
+
+impl Melting {
+    /// The pressure (Pa) above which the fluid freezes at `t_k`, K.
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, fluid};
+    /// let melting = fluid::of(Refrigerant::R744).melting.unwrap();
+    /// assert!((melting.pressure_pa(220.0) - 16.719e6).abs() < 1e3);
+    /// ```
+    pub fn pressure_pa(&self, t_k: f64) -> f64 {
+        let above = t_k / self.triple_t_k - 1.0;
+        self.triple_p_pa * (1.0 + above * (self.a[0] + above * self.a[1]))
+    }
 }
 
 /// Facts that enter no calculation here; what is not known is `None`.

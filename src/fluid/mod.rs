@@ -6,7 +6,7 @@ mod facts;
 pub(crate) mod tables;
 
 pub use equation::{DoubleExponential, Equation, Gaussian, Ideal, NonAnalytic, Power};
-pub use facts::{Facts, Flammability, Fluid, Sourced, Warming};
+pub use facts::{Facts, Flammability, Fluid, Melting, Sourced, Warming};
 pub use tables::of;
 
 /// Nitrogen, oxygen and argon: the gases of the air, which a circuit holds when it was not evacuated.

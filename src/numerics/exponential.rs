@@ -40,7 +40,11 @@ pub fn exp(x: f64) -> f64 {
 /// [`exp`] of each value, in place.
 #[inline]
 pub fn exp_all(values: &mut [f64]) {
-    for value in values {
+    let (fours, rest) = values.as_chunks_mut::<4>();
+    for four in fours {
+        *four = four.map(exp);
+    }
+    for value in rest {
         *value = exp(*value);
     }
 }

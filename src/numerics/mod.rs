@@ -1,9 +1,11 @@
 //! Numbers: the trait that the equations of state are written in, and the kernels they lean on.
 
 mod exponential;
+mod logarithm;
 mod polynomial;
 mod real;
 
 pub use exponential::{exp, exp_all};
+pub use logarithm::{ln, ln_all};
 pub use polynomial::{Curve, PIECE, Piece};
 pub use real::Real;

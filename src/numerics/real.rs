@@ -1,6 +1,7 @@
 //! The number that an equation of state is evaluated in.
 
 use super::exponential::{exp, exp_all};
+use super::logarithm::{ln, ln_all};
 use core::ops::{Add, Div, Mul, Neg, Sub};
 
 /// A real number of some precision: `f64` at run time, more digits where the saturation curves are made.
@@ -38,6 +39,13 @@ pub trait Real:
         }
     }
 
+    /// The natural logarithm of each value, in place.
+    fn logarithm_all(values: &mut [Self]) {
+        for value in values {
+            *value = value.logarithm();
+        }
+    }
+
     /// A whole power, by repeated squaring.
     fn whole_power(self, mut exponent: u32) -> Self {
         let mut result = Self::from_f64(1.0);
@@ -71,7 +79,7 @@ impl Real for f64 {
 
     #[inline]
     fn logarithm(self) -> Self {
-        libm::log(self)
+        ln(self)
     }
 
     #[inline]
@@ -82,5 +90,10 @@ impl Real for f64 {
     #[inline]
     fn exponential_all(values: &mut [Self]) {
         exp_all(values);
+    }
+
+    #[inline]
+    fn logarithm_all(values: &mut [Self]) {
+        ln_all(values);
     }
 }

@@ -72,8 +72,7 @@ impl Pure {
     ///
     /// Errors: as [`dew_pressures_pa`].
     pub fn temperatures_k(&self, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
-        let range = self.pressures();
-        each(p_pa, t_k, |p_pa| self.temperature_within(range, p_pa))
+        each(p_pa, t_k, |p_pa| self.temperature_k(p_pa))
     }
 }
 

@@ -5,6 +5,7 @@
 
 mod arrays;
 mod door;
+mod metastable;
 mod pure;
 mod search;
 mod state;

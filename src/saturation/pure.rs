@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::fluid::Fluid;
 use crate::names::{ErrorKind, Quantity, Reference};
-use crate::numerics::Curve;
+use crate::numerics::{Curve, ln};
 use crate::range::Range;
 
 /// A pure fluid with its saturation line.
@@ -21,6 +21,9 @@ pub struct Pure {
     pub critical_p_pa: f64,
     /// Critical density of the equation itself, mol/m3.
     pub critical_rho_mol_m3: f64,
+    /// The ends of [`Pure::pressures`], as the curve gives them: what it gives has to come back.
+    pub(crate) lowest_p_pa: f64,
+    pub(crate) highest_p_pa: f64,
     pub(crate) iir: Option<Offset>,
     pub(crate) ashrae: Option<Offset>,
     pub(crate) normal_boiling_point: Option<Offset>,
@@ -61,13 +64,8 @@ impl Pure {
 
     /// The pressures with a saturation line.
     #[inline]
-    pub fn pressures(&self) -> Range {
-        Range::new(
-            Quantity::AbsolutePressure,
-            self.pressure_pa.at(self.fluid.lowest_t_k),
-            // The curve ends at the critical pressure or a last digit above it, and what it gives has to come back.
-            f64::max(self.critical_p_pa, self.pressure_pa.at(self.critical_t_k)),
-        )
+    pub const fn pressures(&self) -> Range {
+        Range::new(Quantity::AbsolutePressure, self.lowest_p_pa, self.highest_p_pa)
     }
 
     /// Saturation pressure (Pa) at `t_k`, K.
@@ -83,13 +81,7 @@ impl Pure {
     /// Errors: `NotFinite`, `OutOfRange`.
     #[inline]
     pub fn temperature_k(&self, p_pa: f64) -> Result<f64, Error> {
-        self.temperature_within(self.pressures(), p_pa)
-    }
-
-    /// [`Pure::temperature_k`] where the range of pressures is at hand.
-    #[inline]
-    pub(super) fn temperature_within(&self, pressures: Range, p_pa: f64) -> Result<f64, Error> {
-        let t_k = self.temperature_k.at(libm::log(pressures.check(p_pa)?));
+        let t_k = self.temperature_k.at(ln(self.pressures().check(p_pa)?));
         Ok(t_k.clamp(self.fluid.lowest_t_k, self.critical_t_k))
     }
 

@@ -10,7 +10,9 @@ use crate::eos::{Isotherm, Properties, density_mol_m3};
 use crate::error::Error;
 use crate::names::{ErrorKind, Phase, Quantity, Reference};
 
-/// The relative step at which a search has converged: the next would be of the order of its square.
+/// The relative step that is exact to first order, and below which cp and w need no second look.
+const NEAR: f64 = 1e-12;
+/// The relative step below which steps that no longer shrink are rounding, as they are close to the critical point.
 const STEP: f64 = 1e-8;
 /// What counts as rounding in a temperature, relatively.
 const ROUNDING: f64 = 1e-13;
@@ -67,21 +69,9 @@ impl Energy {
 
     /// The derivatives by temperature at constant density, and by molar density at constant temperature.
     fn slopes(self, properties: &Properties, molar_mass: f64) -> (f64, f64) {
-        let Properties {
-            t_k,
-            rho_mol_m3,
-            cv_j_kg_k,
-            dp_dt_pa_k,
-            dp_drho_j_mol,
-            ..
-        } = *properties;
-        let rho_kg_m3 = rho_mol_m3 * molar_mass;
         match self {
-            Energy::Enthalpy => (
-                cv_j_kg_k + dp_dt_pa_k / rho_kg_m3,
-                (dp_drho_j_mol - t_k * dp_dt_pa_k / rho_mol_m3) / rho_kg_m3,
-            ),
-            Energy::Entropy => (cv_j_kg_k / t_k, -dp_dt_pa_k / (rho_mol_m3 * rho_kg_m3)),
+            Energy::Enthalpy => properties.enthalpy_slopes(molar_mass),
+            Energy::Entropy => properties.entropy_slopes(molar_mass),
         }
     }
 }
@@ -105,18 +95,18 @@ impl Pure {
     /// Assumes that enthalpy rises with temperature along an isobar (cp > 0), as it does in every stable state: the
     /// state is then unique. Newton's method in temperature and density, and failing that a bracket in temperature.
     ///
-    /// Errors: `NotFinite`; `OutOfRange` outside the pressures of the equation, or where the temperature would lie
-    /// outside those of the equation; `NotAvailable` when the fluid has no such reference state; `NoConvergence` with
+    /// Errors: `NotFinite`; `OutOfRange` outside the pressures of the equation, in the solid, or where the temperature
+    /// would lie outside those of the equation; `NotAvailable` when the fluid has no such reference state; `NoConvergence` with
     /// the relative residual.
     pub fn state_ph(&self, p_pa: f64, h_j_kg: f64, reference: Reference) -> Result<State, Error> {
-        self.state_p_energy(p_pa, Energy::Enthalpy, h_j_kg, reference)
+        self.fluid_only(self.state_p_energy(p_pa, Energy::Enthalpy, h_j_kg, reference)?)
     }
 
     /// The state at a pressure (Pa) and specific entropy (J/(kg K)), the latter counted from `reference`.
     ///
     /// Method and errors: as [`Pure::state_ph`].
     pub fn state_ps(&self, p_pa: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
-        self.state_p_energy(p_pa, Energy::Entropy, s_j_kg_k, reference)
+        self.fluid_only(self.state_p_energy(p_pa, Energy::Entropy, s_j_kg_k, reference)?)
     }
 
     /// The state at a specific enthalpy (J/kg) and entropy (J/(kg K)), both counted from `reference`.
@@ -137,13 +127,13 @@ impl Pure {
         let mut nearest: Option<State> = None;
         for _ in 0..MOST_HALVINGS {
             let mut next = f64::NAN;
-            match self.state_ps(p_pa, s_j_kg_k, reference) {
+            match self.state_p_energy(p_pa, Energy::Entropy, s_j_kg_k, reference) {
                 Ok(state) => {
                     let missing = h_j_kg - state.h_j_kg;
                     residual = missing / self.thermal_j_kg(state.t_k);
                     nearest = Some(state);
                     if libm::fabs(residual) <= ENOUGH {
-                        return Ok(state);
+                        return self.fluid_only(state);
                     }
                     let step = missing * state.rho_kg_m3 / p_pa;
                     // In a gas ln p is nearer to a straight line, in a liquid p.
@@ -175,7 +165,7 @@ impl Pure {
             return Err(Error::out_of_range(Quantity::Entropy, s_j_kg_k, first, last));
         };
         if libm::fabs(residual) <= BLUR {
-            return Ok(nearest); // the pressure has no digits left, or the state lies on the edge of the equation
+            return self.fluid_only(nearest); // the pressure has no digits left, or the state lies on the edge of the equation
         }
         if high / low - 1.0 > 2.0 * f64::EPSILON {
             return Err(Error::no_convergence(libm::fabs(residual), ENOUGH));
@@ -186,6 +176,14 @@ impl Pure {
         } else {
             Error::out_of_range(Quantity::Enthalpy, h_j_kg, nearest.h_j_kg, f64::NAN)
         })
+    }
+
+    /// The state itself unless it is beyond the melting line.
+    fn fluid_only(&self, state: State) -> Result<State, Error> {
+        if state.quality.is_none() {
+            self.fluid_pressures(state.t_k).check(state.p_pa)?;
+        }
+        Ok(state)
     }
 
     /// The least and the greatest entropy of the equation.
@@ -242,11 +240,10 @@ impl Pure {
                 (t_k, vapour.rho_mol_m3)
             }
         };
-        let (isotherm, rho_mol_m3) = match self.jointly(&target, start) {
+        let properties = match self.jointly(&target, start) {
             Some(found) => found,
             None => self.along_isobar(&target, offset)?,
         };
-        let properties = Properties::new(&isotherm, rho_mol_m3);
         let phase = self.phase_at(properties.t_k, target.side);
         Ok(State::of(&properties, self.fluid.equation.molar_mass, phase, offset).with_pressure(p_pa))
     }
@@ -263,12 +260,12 @@ impl Pure {
     }
 
     /// Newton's method in temperature and density; `None` unless it ends in a stable state on the right side.
-    fn jointly(&self, target: &Target, start: (f64, f64)) -> Option<(Isotherm<f64>, f64)> {
+    fn jointly(&self, target: &Target, start: (f64, f64)) -> Option<Properties> {
         let equation = &self.fluid.equation;
         let (mut t_k, mut rho) = start;
+        let mut before = f64::INFINITY;
         for _ in 0..MOST_STEPS {
-            let isotherm = Isotherm::new(equation, t_k);
-            let properties = Properties::new(&isotherm, rho);
+            let properties = Properties::new(&Isotherm::new(equation, t_k), rho);
             let Properties {
                 dp_dt_pa_k,
                 dp_drho_j_mol,
@@ -286,16 +283,22 @@ impl Pure {
             let next = (t_k + warmer).clamp(target.low_t_k, target.high_t_k);
             // A step that would end beyond the ends by more than rounding has not arrived.
             let cut = libm::fabs(t_k + warmer - next) > ROUNDING * t_k;
-            let warmed = !cut && libm::fabs(warmer) <= STEP * t_k;
-            let closed = warmed && libm::fabs(denser) <= STEP * rho;
-            // A density that would vanish follows the gas instead: at constant pressure rho T is nearly constant.
-            let gas = rho * t_k / next;
-            t_k = next;
-            rho = if rho + denser > 0.3 * rho { rho + denser } else { gas };
-            if closed {
-                let isotherm = Isotherm::new(equation, t_k);
-                return self.is_stable(t_k, rho, target.side).then_some((isotherm, rho));
+            let change = f64::max(libm::fabs(warmer) / t_k, libm::fabs(denser) / rho);
+            if !cut && (change <= NEAR || change <= STEP && change > 0.5 * before) {
+                let found = properties.moved(next - t_k, denser, equation.molar_mass);
+                return self
+                    .is_stable(found.t_k, found.rho_mol_m3, target.side)
+                    .then_some(found);
             }
+            // A fluid that expands is followed in its volume, which for a gas is nearly straight over temperature and
+            // leaves a density in any case.
+            rho = if denser < 0.0 {
+                rho / (1.0 - denser / rho)
+            } else {
+                rho + denser
+            };
+            t_k = next;
+            before = change;
             if !rho.is_finite() || rho > self.densest_mol_m3() {
                 return None;
             }
@@ -317,29 +320,30 @@ impl Pure {
     }
 
     /// Newton's method in temperature along the isobar, kept inside a shrinking bracket by bisection.
-    fn along_isobar(&self, target: &Target, offset: Offset) -> Result<(Isotherm<f64>, f64), Error> {
-        let at = |t_k: f64| -> Result<(Isotherm<f64>, Properties), Error> {
+    fn along_isobar(&self, target: &Target, offset: Offset) -> Result<Properties, Error> {
+        let at = |t_k: f64, phase: Phase| -> Result<Properties, Error> {
             let isotherm = Isotherm::new(&self.fluid.equation, t_k);
-            let phase = self.phase_at(t_k, target.side);
             let rho = self.density_on(&isotherm, t_k, target.p_pa, phase)?;
-            let properties = Properties::new(&isotherm, rho);
-            Ok((isotherm, properties))
+            Ok(Properties::at_pressure(&isotherm, target.p_pa, rho))
         };
+        let on_side = |t_k: f64| at(t_k, self.phase_at(t_k, target.side));
         let (mut low, mut high) = (target.low_t_k, target.high_t_k);
         let value = target.value;
         // An end on the saturation line encloses the state already; the ends of the equation have to be asked.
         let (least, most) = (self.fluid.lowest_t_k, self.fluid.highest_t_k);
-        let below = low == least && value < target.energy.of(&at(least)?.1);
-        let above = high == most && value > target.energy.of(&at(most)?.1);
+        let missing_at = |t_k: f64| -> Result<f64, Error> {
+            let properties = on_side(t_k)?;
+            let missing = value - target.energy.of(&properties);
+            Ok(missing / (target.energy.by_t_along_isobar(&properties) * t_k))
+        };
+        let below = low == least && missing_at(least)? < -ROUNDING;
+        let above = high == most && missing_at(most)? > ROUNDING;
         if below || above {
-            let end = |t_k: f64, phase: Phase| -> Result<f64, Error> {
-                let isotherm = Isotherm::new(&self.fluid.equation, t_k);
-                let rho = self.density_on(&isotherm, t_k, target.p_pa, phase)?;
-                Ok(target.energy.of(&Properties::new(&isotherm, rho)))
-            };
             let dense = target.p_pa >= self.pressures().low;
-            let first = end(least, if dense { Phase::Liquid } else { Phase::Vapour })?;
-            let last = end(most, Phase::Supercritical)?;
+            let first = target
+                .energy
+                .of(&at(least, if dense { Phase::Liquid } else { Phase::Vapour })?);
+            let last = target.energy.of(&at(most, Phase::Supercritical)?);
             let shift = target.energy.shift(offset);
             let quantity = target.energy.quantity();
             return Err(Error::out_of_range(
@@ -352,7 +356,7 @@ impl Pure {
         let mut t_k = 0.5 * (low + high);
         let mut residual = f64::INFINITY;
         for _ in 0..MOST_HALVINGS {
-            let (isotherm, properties) = at(t_k)?;
+            let properties = on_side(t_k)?;
             let missing = value - target.energy.of(&properties);
             let slope = target.energy.by_t_along_isobar(&properties);
             residual = missing / (slope * t_k);
@@ -365,36 +369,34 @@ impl Pure {
             let inside = slope > 0.0 && next >= low && next <= high;
             let near = slope > 0.0 && libm::fabs(residual) <= ROUNDING;
             if near || high - low <= 2.0 * f64::EPSILON * high {
-                return Ok((isotherm, properties.rho_mol_m3));
+                return Ok(properties);
             }
             t_k = if inside { next } else { 0.5 * (low + high) };
         }
         Err(Error::no_convergence(libm::fabs(residual), ROUNDING))
     }
 
-    /// The density (mol/m3) of a phase at a temperature (K) and pressure (Pa) at which it is stable.
+    /// The density (mol/m3) of a phase at a temperature (K) and pressure (Pa) at which it is stable, good to 1e-12.
     ///
     /// The bracket leaves a little room beyond the saturation line, because curve and equation differ by rounding.
     pub(super) fn density_on(&self, isotherm: &Isotherm<f64>, t_k: f64, p_pa: f64, phase: Phase) -> Result<f64, Error> {
-        let rt = self.fluid.equation.gas_constant * t_k;
+        let ideal = p_pa / (self.fluid.equation.gas_constant * t_k);
         let densest = self.densest_mol_m3();
         if t_k >= self.critical_t_k {
-            let start = (p_pa / rt).min(self.critical_rho_mol_m3);
+            let start = ideal.min(self.critical_rho_mol_m3);
             return density_mol_m3(isotherm, p_pa, start, 0.0, densest);
         }
-        let saturation_pa = self.pressure_pa(t_k)?;
         let s = self.distance(t_k);
         if phase == Phase::Vapour {
             let last = self.vapour_rho_mol_m3.at(s);
-            let share = (p_pa / saturation_pa).min(1.0);
-            let compressibility = 1.0 + (saturation_pa / (last * rt) - 1.0) * share;
-            let start = p_pa / (rt * compressibility);
+            // p = rho R T (1 + B rho), with the B that the saturated vapour has.
+            let saturated = self.pressure_pa.at(t_k) * ideal / p_pa;
+            let b = (saturated / last - 1.0) / last;
+            let start = 2.0 * ideal / (1.0 + libm::sqrt(f64::max(1.0 + 4.0 * b * ideal, 0.0)));
             density_mol_m3(isotherm, p_pa, start, 0.0, last * (1.0 + BLUR))
         } else {
             let first = self.liquid_rho_mol_m3.at(s);
-            let slope = isotherm.pressure_pa(first).1;
-            let start = first + (p_pa - saturation_pa) / slope;
-            density_mol_m3(isotherm, p_pa, start, first * (1.0 - BLUR), densest)
+            density_mol_m3(isotherm, p_pa, first, first * (1.0 - BLUR), densest)
         }
     }
 }

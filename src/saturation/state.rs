@@ -85,17 +85,30 @@ impl Pure {
         Range::new(Quantity::AbsolutePressure, 1e-6, self.fluid.highest_p_pa)
     }
 
+    /// The pressures at which the fluid is fluid at `t_k`, K: those of the equation, up to the melting line where one is
+    /// published.
+    pub fn fluid_pressures(&self, t_k: f64) -> Range {
+        let mut range = self.valid_pressures();
+        if let Some(melting) = &self.fluid.melting {
+            // At the triple point the line starts from the saturation line of the equation, a rounding away.
+            let melting_pa = f64::max(melting.pressure_pa(t_k), self.lowest_p_pa);
+            range.high = f64::min(range.high, melting_pa);
+        }
+        range
+    }
+
     /// The state at a temperature (K) and pressure (Pa).
     ///
-    /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `TwoPhase` on the saturation line,
+    /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation and in the solid; `TwoPhase` on the saturation line,
     /// where the quality is needed; `NotAvailable` when the fluid has no such reference state.
     pub fn state_tp(&self, t_k: f64, p_pa: f64, reference: Reference) -> Result<State, Error> {
         let t_k = self.valid_temperatures().check(t_k)?;
-        let p_pa = self.valid_pressures().check(p_pa)?;
+        let p_pa = self.fluid_pressures(t_k).check(p_pa)?;
         let offset = self.offset(reference)?;
         let isotherm = Isotherm::new(&self.fluid.equation, t_k);
         let (phase, rho_mol_m3) = self.density(&isotherm, t_k, p_pa)?;
-        Ok(homogeneous(&isotherm, rho_mol_m3, phase, offset).with_pressure(p_pa))
+        let properties = Properties::at_pressure(&isotherm, p_pa, rho_mol_m3);
+        Ok(State::of(&properties, self.fluid.equation.molar_mass, phase, offset).with_pressure(p_pa))
     }
 
     /// The state at a temperature (K) and molar density (mol/m3).
@@ -126,8 +139,9 @@ impl Pure {
             let last = self.density_on(&isotherm, t_k, self.fluid.highest_p_pa, phase)? * (1.0 + ON_THE_LINE);
             Range::new(Quantity::Density, f64::MIN_POSITIVE, last).check(rho_mol_m3)?;
         }
-        let state = homogeneous(&isotherm, rho_mol_m3, phase, offset);
-        self.valid_pressures().check(state.p_pa)?;
+        let properties = Properties::new(&isotherm, rho_mol_m3);
+        let state = State::of(&properties, self.fluid.equation.molar_mass, phase, offset);
+        self.fluid_pressures(t_k).check(state.p_pa)?;
         Ok(state)
     }
 
@@ -240,9 +254,4 @@ impl State {
             }),
         }
     }
-}
-
-fn homogeneous(isotherm: &Isotherm<f64>, rho_mol_m3: f64, phase: Phase, offset: Offset) -> State {
-    let properties = Properties::new(isotherm, rho_mol_m3);
-    State::of(&properties, isotherm.equation().molar_mass, phase, offset)
 }

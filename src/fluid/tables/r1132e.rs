@@ -150,6 +150,7 @@ pub(crate) static R1132E: Fluid = Fluid {
     lowest_t_k: 240.0,
     highest_t_k: 400.0,
     highest_p_pa: 6500000.0,
+    melting: None,
     facts: Facts {
         name: "trans-1,2-difluoroethene",
         cas: "1630-78-0",

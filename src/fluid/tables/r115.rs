@@ -99,6 +99,7 @@ pub(crate) static R115: Fluid = Fluid {
     lowest_t_k: 173.75,
     highest_t_k: 550.0,
     highest_p_pa: 60000000.0,
+    melting: None,
     facts: Facts {
         name: "chloropentafluoroethane",
         cas: "76-15-3",

@@ -164,6 +164,7 @@ pub(crate) static R12: Fluid = Fluid {
     lowest_t_k: 116.099,
     highest_t_k: 525.0,
     highest_p_pa: 200000000.0,
+    melting: None,
     facts: Facts {
         name: "dichlorodifluoromethane",
         cas: "75-71-8",

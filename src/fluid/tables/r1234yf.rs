@@ -155,6 +155,7 @@ pub(crate) static R1234YF: Fluid = Fluid {
     lowest_t_k: 121.6,
     highest_t_k: 410.0,
     highest_p_pa: 100000000.0,
+    melting: None,
     facts: Facts {
         name: "2,3,3,3-tetrafluoroprop-1-ene",
         cas: "754-12-1",

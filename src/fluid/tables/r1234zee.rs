@@ -142,6 +142,7 @@ pub(crate) static R1234ZEE: Fluid = Fluid {
     lowest_t_k: 168.62,
     highest_t_k: 420.0,
     highest_p_pa: 20000000.0,
+    melting: None,
     facts: Facts {
         name: "trans-1,3,3,3-tetrafluoroprop-1-ene",
         cas: "29118-24-9",

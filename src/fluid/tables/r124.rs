@@ -147,6 +147,7 @@ pub(crate) static R124: Fluid = Fluid {
     lowest_t_k: 120.0,
     highest_t_k: 470.0,
     highest_p_pa: 40000000.0,
+    melting: None,
     facts: Facts {
         name: "2-chloro-1,1,1,2-tetrafluoroethane",
         cas: "2837-89-0",

@@ -143,6 +143,7 @@ pub(crate) static R125: Fluid = Fluid {
     lowest_t_k: 172.52,
     highest_t_k: 500.0,
     highest_p_pa: 60000000.0,
+    melting: None,
     facts: Facts {
         name: "pentafluoroethane",
         cas: "354-33-6",

@@ -133,6 +133,7 @@ pub(crate) static R1336MZZE: Fluid = Fluid {
     lowest_t_k: 200.15,
     highest_t_k: 410.0,
     highest_p_pa: 6000000.0,
+    melting: None,
     facts: Facts {
         name: "trans-1,1,1,4,4,4-hexafluorobut-2-ene",
         cas: "66711-86-2",

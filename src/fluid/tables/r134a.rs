@@ -153,6 +153,7 @@ pub(crate) static R134A: Fluid = Fluid {
     lowest_t_k: 169.85,
     highest_t_k: 455.0,
     highest_p_pa: 70000000.0,
+    melting: None,
     facts: Facts {
         name: "1,1,1,2-tetrafluoroethane",
         cas: "811-97-2",

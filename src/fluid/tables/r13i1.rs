@@ -99,6 +99,7 @@ pub(crate) static R13I1: Fluid = Fluid {
     lowest_t_k: 120.0,
     highest_t_k: 420.0,
     highest_p_pa: 20000000.0,
+    melting: None,
     facts: Facts {
         name: "trifluoroiodomethane",
         cas: "2314-97-8",

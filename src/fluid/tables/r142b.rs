@@ -104,6 +104,7 @@ pub(crate) static R142B: Fluid = Fluid {
     lowest_t_k: 142.72,
     highest_t_k: 470.0,
     highest_p_pa: 60000000.0,
+    melting: None,
     facts: Facts {
         name: "1-chloro-1,1-difluoroethane",
         cas: "75-68-3",

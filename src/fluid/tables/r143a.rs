@@ -129,6 +129,7 @@ pub(crate) static R143A: Fluid = Fluid {
     lowest_t_k: 161.34,
     highest_t_k: 450.0,
     highest_p_pa: 50000000.0,
+    melting: None,
     facts: Facts {
         name: "1,1,1-trifluoroethane",
         cas: "420-46-2",

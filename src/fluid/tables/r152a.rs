@@ -271,6 +271,7 @@ pub(crate) static R152A: Fluid = Fluid {
     lowest_t_k: 154.56,
     highest_t_k: 500.0,
     highest_p_pa: 60000000.0,
+    melting: None,
     facts: Facts {
         name: "1,1-difluoroethane",
         cas: "75-37-6",

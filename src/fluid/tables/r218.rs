@@ -103,6 +103,7 @@ pub(crate) static R218: Fluid = Fluid {
     lowest_t_k: 125.45,
     highest_t_k: 440.0,
     highest_p_pa: 20000000.0,
+    melting: None,
     facts: Facts {
         name: "octafluoropropane",
         cas: "76-19-7",

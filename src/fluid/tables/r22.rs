@@ -247,6 +247,7 @@ pub(crate) static R22: Fluid = Fluid {
     lowest_t_k: 115.73,
     highest_t_k: 550.0,
     highest_p_pa: 60000000.0,
+    melting: None,
     facts: Facts {
         name: "chlorodifluoromethane",
         cas: "75-45-6",

@@ -157,6 +157,7 @@ pub(crate) static R227EA: Fluid = Fluid {
     lowest_t_k: 146.35,
     highest_t_k: 475.0,
     highest_p_pa: 60000000.0,
+    melting: None,
     facts: Facts {
         name: "1,1,1,2,3,3,3-heptafluoropropane",
         cas: "431-89-0",

@@ -162,6 +162,7 @@ pub(crate) static R290: Fluid = Fluid {
     lowest_t_k: 85.525,
     highest_t_k: 650.0,
     highest_p_pa: 1000000000.0,
+    melting: None,
     facts: Facts {
         name: "propane",
         cas: "74-98-6",

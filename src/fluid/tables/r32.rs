@@ -146,6 +146,7 @@ pub(crate) static R32: Fluid = Fluid {
     lowest_t_k: 136.34,
     highest_t_k: 435.0,
     highest_p_pa: 70000000.0,
+    melting: None,
     facts: Facts {
         name: "difluoromethane",
         cas: "75-10-5",

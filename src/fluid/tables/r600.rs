@@ -189,6 +189,7 @@ pub(crate) static R600: Fluid = Fluid {
     lowest_t_k: 134.895,
     highest_t_k: 575.0,
     highest_p_pa: 69000000.0,
+    melting: None,
     facts: Facts {
         name: "butane",
         cas: "106-97-8",

@@ -189,6 +189,7 @@ pub(crate) static R600A: Fluid = Fluid {
     lowest_t_k: 113.73,
     highest_t_k: 575.0,
     highest_p_pa: 35000000.0,
+    melting: None,
     facts: Facts {
         name: "2-methylpropane (isobutane)",
         cas: "75-28-5",

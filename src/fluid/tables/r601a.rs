@@ -104,6 +104,7 @@ pub(crate) static R601A: Fluid = Fluid {
     lowest_t_k: 112.65,
     highest_t_k: 500.0,
     highest_p_pa: 1000000000.0,
+    melting: None,
     facts: Facts {
         name: "2-methylbutane (isopentane)",
         cas: "78-78-4",

@@ -256,6 +256,7 @@ pub(crate) static R728: Fluid = Fluid {
     lowest_t_k: 63.151,
     highest_t_k: 1000.0,
     highest_p_pa: 2200000000.0,
+    melting: None,
     facts: Facts {
         name: "nitrogen",
         cas: "7727-37-9",

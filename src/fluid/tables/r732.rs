@@ -224,6 +224,7 @@ pub(crate) static R732: Fluid = Fluid {
     lowest_t_k: 54.361,
     highest_t_k: 300.0,
     highest_p_pa: 80000000.0,
+    melting: None,
     facts: Facts {
         name: "oxygen",
         cas: "7782-44-7",

@@ -286,6 +286,7 @@ pub(crate) static R740: Fluid = Fluid {
     lowest_t_k: 83.8058,
     highest_t_k: 700.0,
     highest_p_pa: 1000000000.0,
+    melting: None,
     facts: Facts {
         name: "argon",
         cas: "7440-37-1",

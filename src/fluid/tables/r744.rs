@@ -2,7 +2,7 @@
 //!
 //! Generated from tables/refrigerants/R-744.toml by tables/compile; edit the table, not this file.
 
-use crate::fluid::{Equation, Facts, Fluid, Gaussian, Ideal, NonAnalytic, Power, Sourced, Warming};
+use crate::fluid::{Equation, Facts, Fluid, Gaussian, Ideal, Melting, NonAnalytic, Power, Sourced, Warming};
 use crate::names::SafetyGroup;
 
 pub(crate) static R744: Fluid = Fluid {
@@ -314,6 +314,11 @@ pub(crate) static R744: Fluid = Fluid {
     lowest_t_k: 216.592,
     highest_t_k: 1100.0,
     highest_p_pa: 800000000.0,
+    melting: Some(Melting {
+        triple_t_k: 216.592,
+        triple_p_pa: 517950.0,
+        a: [1955.539, 2055.4593],
+    }),
     facts: Facts {
         name: "carbon dioxide",
         cas: "124-38-9",

@@ -51,6 +51,19 @@ pub(crate) struct Fitted {
     pub(crate) error: f64,
 }
 
+impl Fitted {
+    /// The curve as the library will have it.
+    pub(crate) fn curve(&self) -> Curve {
+        Curve {
+            start: self.start,
+            density: self.density,
+            halves: self.halves,
+            cells: self.cells,
+            pieces: Vec::leak(self.pieces.clone()),
+        }
+    }
+}
+
 /// A quantity along the saturation line: its name, how it is read off an equilibrium, and the scale its error is
 /// measured by (0 for its own value).
 type Branch = (&'static str, fn(&Equilibrium) -> Double, bool);

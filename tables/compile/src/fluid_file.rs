@@ -1,6 +1,7 @@
 //! One file of `tables/refrigerants`: what it may hold, and how its printed digits become constants.
 
-use coldloop::fluid::{DoubleExponential, Equation, Gaussian, Ideal, NonAnalytic, Power};
+use crate::fluid_facts::Facts;
+use coldloop::fluid::{DoubleExponential, Equation, Gaussian, Ideal, Melting, NonAnalytic, Power};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::fs;
@@ -17,36 +18,6 @@ struct File {
 }
 
 #[derive(Deserialize)]
-struct Facts {
-    safety_group: Option<Sourced>,
-    flammability_limit: Option<Flammability>,
-    odp: Option<Sourced>,
-    #[serde(default)]
-    gwp: Vec<Warming>,
-}
-
-#[derive(Deserialize)]
-struct Sourced {
-    value: String,
-    source: String,
-}
-
-#[derive(Deserialize)]
-struct Flammability {
-    volume_percent: Option<String>,
-    kg_m3: Option<String>,
-    source: String,
-}
-
-#[derive(Deserialize)]
-struct Warming {
-    report: String,
-    value: Option<String>,
-    below: Option<String>,
-    source: String,
-}
-
-#[derive(Deserialize)]
 struct Source {
     citation: String,
     doi: Option<String>,
@@ -58,8 +29,16 @@ struct Source {
     reducing_density_mol_dm3: Option<String>,
     reducing_density_mol_m3: Option<String>,
     limits: Limits,
+    melting: Option<MeltingSource>,
     ideal: IdealSource,
     residual: Vec<Group>,
+}
+
+#[derive(Deserialize)]
+struct MeltingSource {
+    t_triple_k: String,
+    p_triple_mpa: String,
+    a: [String; 2],
 }
 
 #[derive(Deserialize)]
@@ -103,6 +82,7 @@ pub(crate) struct Compiled {
     pub(crate) lowest_t_k: f64,
     highest_t_k: f64,
     highest_p_pa: f64,
+    melting: Option<Melting>,
     facts: String,
 }
 
@@ -144,6 +124,7 @@ impl Compiled {
             lowest_t_k,
             highest_t_k,
             highest_p_pa,
+            melting,
             facts,
             ..
         } = self;
@@ -157,6 +138,7 @@ impl Compiled {
             }
         };
         let facts_named = ["Flammability", "Warming"].map(|name| has(facts, name)).concat();
+        let melting_named = if melting.is_some() { "Melting, " } else { "" };
         let terms = ["DoubleExponential", "Gaussian", "NonAnalytic", "Power"]
             .map(|name| has(&equation, &format!("{name} {{")).replace(" {", ""));
         let group = if facts.contains("SafetyGroup::") {
@@ -166,8 +148,8 @@ impl Compiled {
         };
         format!(
             "//! The equation of state of {designation}.\n//!\n//! Generated from tables/refrigerants/{designation}.toml by tables/compile; edit the table, not this file.\n\n\
-             use crate::fluid::{{Equation, Facts, Fluid, Ideal, Sourced, {facts_named}{}}};\n{group}\n\
-             pub(crate) static {constant}: Fluid = Fluid {{\nequation: {equation},\nlowest_t_k: {lowest_t_k:?},\nhighest_t_k: {highest_t_k:?},\nhighest_p_pa: {highest_p_pa:?},\nfacts: {facts},\n}};\n",
+             use crate::fluid::{{Equation, Facts, Fluid, Ideal, Sourced, {facts_named}{melting_named}{}}};\n{group}\n\
+             pub(crate) static {constant}: Fluid = Fluid {{\nequation: {equation},\nlowest_t_k: {lowest_t_k:?},\nhighest_t_k: {highest_t_k:?},\nhighest_p_pa: {highest_p_pa:?},\nmelting: {melting:?},\nfacts: {facts},\n}};\n",
             terms.concat()
         )
     }
@@ -203,8 +185,21 @@ impl File {
         for group in &source.residual {
             group.compile(&mut equation)?;
         }
+        let melting = match &source.melting {
+            Some(MeltingSource {
+                t_triple_k,
+                p_triple_mpa,
+                a: [linear, square],
+            }) => Some(Melting {
+                triple_t_k: digits(t_triple_k)?,
+                triple_p_pa: digits(p_triple_mpa)? * 1e6,
+                a: [digits(linear)?, digits(square)?],
+            }),
+            None => None,
+        };
         let facts = self.facts()?;
         Ok(Compiled {
+            melting,
             module: self.designation.replace(['-', '(', ')'], "").to_lowercase(),
             equation: Box::leak(Box::new(equation)),
             lowest_t_k: digits(&self.equation.limits.t_min_k)?,
@@ -217,56 +212,11 @@ impl File {
 
     /// The facts as a Rust expression.
     fn facts(&self) -> Result<String, String> {
-        let facts = &self.facts;
-        let group = match &facts.safety_group {
-            Some(Sourced { value, source }) => {
-                format!("Some(Sourced {{ value: SafetyGroup::{value}, source: {source:?} }})")
-            }
-            None => "None".to_string(),
-        };
-        let odp = match &facts.odp {
-            Some(Sourced { value, source }) => {
-                format!("Some(Sourced {{ value: {:?}, source: {source:?} }})", digits(value)?)
-            }
-            None => "None".to_string(),
-        };
-        let flammability = match &facts.flammability_limit {
-            Some(Flammability {
-                volume_percent,
-                kg_m3,
-                source,
-            }) => format!(
-                "Some(Sourced {{ value: Flammability {{ volume_fraction: {:?}, kg_m3: {:?} }}, source: {source:?} }})",
-                volume_percent
-                    .as_deref()
-                    .map(|text| digits(text).map(|percent| percent / 100.0))
-                    .transpose()?,
-                kg_m3.as_deref().map(digits).transpose()?
-            ),
-            None => "None".to_string(),
-        };
-        let mut warming = String::new();
-        for Warming {
-            report,
-            value,
-            below,
-            source,
-        } in &facts.gwp
-        {
-            let (bound, text) = match (value, below) {
-                (Some(value), None) => (false, value),
-                (None, Some(below)) => (true, below),
-                _ => return Err(format!("gwp {report}: one of value and below")),
-            };
-            let number = digits(text)?;
-            warming += &format!(
-                "Sourced {{ value: Warming {{ report: {report:?}, value: {number:?}, is_upper_bound: {bound} }}, source: {source:?} }},"
-            );
-        }
+        let label = self.facts.rust()?;
         let source = &self.equation;
         let saturation = source.saturation_uncertainty.as_deref().map(digits).transpose()?;
         Ok(format!(
-            "Facts {{ name: {:?}, cas: {:?}, safety_group: {group}, flammability_limit: {flammability}, ozone_depletion: {odp}, warming: &[{warming}], equation: {:?}, equation_doi: {:?}, equation_uncertainty: {:?}, saturation_uncertainty: {saturation:?} }}",
+            "Facts {{ name: {:?}, cas: {:?}, {label}, equation: {:?}, equation_doi: {:?}, equation_uncertainty: {:?}, saturation_uncertainty: {saturation:?} }}",
             self.name, self.cas, source.citation, source.doi, source.uncertainty
         ))
     }
@@ -422,6 +372,6 @@ fn compile_rows<T>(rows: &[Row], compile: impl Fn(&Row) -> Result<T, String>) ->
     rows.iter().map(compile).collect()
 }
 
-fn digits(text: &str) -> Result<f64, String> {
+pub(crate) fn digits(text: &str) -> Result<f64, String> {
     text.parse().map_err(|e| format!("{text:?}: {e}"))
 }

@@ -13,6 +13,7 @@ mod double;
 mod dual;
 mod equilibrium;
 mod faults;
+mod fluid_facts;
 mod fluid_file;
 mod hardware;
 mod line;

@@ -89,15 +89,20 @@ fn index(refrigerants: &[Compiled], gases: &[Compiled], target: &str, what: &str
 fn saturation_rust(fluid: &Compiled, saturation: &Saturation) -> Result<String, String> {
     let (module, constant) = (&fluid.module, fluid.constant());
     let critical = saturation.critical;
+    let pressure = saturation.pressure.curve();
+    let [lowest_p_pa, highest_p_pa] = [fluid.lowest_t_k, critical.t_k.to_f64()].map(|t_k| pressure.at(t_k));
     let mut text = format!(
         "//! Saturation curves of {}.\n//!\n//! Generated from tables/refrigerants/{}.toml by tables/compile; edit the table, not this file.\n\n\
          use crate::fluid::tables::{module} as fluid;\nuse crate::numerics::{{Curve, Piece}};\nuse crate::saturation::{{Offset, Pure}};\n\n\
-         pub(crate) static {constant}: Pure = Pure {{\nfluid: &fluid::{constant},\ncritical_t_k: {:?},\ncritical_p_pa: {:?},\ncritical_rho_mol_m3: {:?},\n",
+         pub(crate) static {constant}: Pure = Pure {{\nfluid: &fluid::{constant},\ncritical_t_k: {:?},\ncritical_p_pa: {:?},\ncritical_rho_mol_m3: {:?},\nlowest_p_pa: {:?},\nhighest_p_pa: {:?},\n",
         fluid.designation,
         fluid.designation,
         critical.t_k.to_f64(),
         critical.p_pa.to_f64(),
         critical.rho_mol_m3.to_f64(),
+        lowest_p_pa,
+        // The curve ends at the critical pressure or a last digit above it.
+        highest_p_pa.max(critical.p_pa.to_f64()),
     );
     for (name, offset) in &saturation.offsets {
         writeln!(text, "{name}: {offset:?},").map_err(|e| e.to_string())?;
