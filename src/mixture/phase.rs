@@ -235,7 +235,8 @@ impl<R: Real> Mixture<R> {
         let mut s = gas * (phase.warmth - phase.alpha);
         for (component, &rho) in self.components().iter().zip(rho) {
             let equation = &component.fluid.equation;
-            let ideal = Alpha0::new(&equation.ideal, number(equation.reducing_t_k) / t_k);
+            let tau = number(equation.reducing_t_k) / t_k;
+            let ideal = Alpha0::new(&equation.ideal, tau, tau.logarithm());
             let own_gas = number(equation.gas_constant);
             let x = rho / total;
             h = h + x * own_gas * t_k * ideal.t;
