@@ -15,8 +15,7 @@ use std::fs;
 /// Enthalpy counts in units of RT and entropy in units of R, since their zeros are arbitrary. The pressure of a liquid
 /// is a small difference of large terms: the last bit of its density moves it by 1e-16 rho (dp/drho), which is up to
 /// 1e6 times the pressure itself near the triple point. It counts in units of the larger of p and 1e-2 rho (dp/drho).
-/// The search takes its last step to first order in the density, which leaves up to 1.3e-11 in single states.
-const ALLOWED: f64 = 2e-11;
+const ALLOWED: f64 = 1e-11;
 
 /// What a refrigerant is allowed more, and why.
 fn allowed(refrigerant: Refrigerant) -> f64 {
@@ -24,6 +23,10 @@ fn allowed(refrigerant: Refrigerant) -> f64 {
         // Its first terms have coefficients of up to 350 and opposite signs: two to three digits cancel, and cp shows
         // it most at the critical point, where 1.2e-10 was measured.
         50.0 * ALLOWED
+    } else if [Refrigerant::R1132E, Refrigerant::R142b, Refrigerant::R227ea].contains(&refrigerant) {
+        // One state each within 0.7 % of the critical temperature, where cp diverges and every last digit of the density
+        // counts manyfold: 1.1e-11, 1.0e-11 and 1.3e-11 were measured, in cp alone.
+        2.0 * ALLOWED
     } else {
         ALLOWED
     }
