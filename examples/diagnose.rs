@@ -1,4 +1,4 @@
-//! Readings in, verdict out.
+//! Readings in; verdict, plan, and the proof of a repair where the file tells one, out.
 //!
 //! ```text
 //! cargo run --release --example diagnose -- [--json] [--us | --metric] examples/readings/low-charge.toml
@@ -7,7 +7,6 @@
 //! A file that ends in `.json` is read as JSON. Input that cannot be read ends with status 2 and one message on
 //! standard error; nothing is printed half.
 
-use coldloop::diagnosis::{Settings, diagnose};
 use coldloop::{intake, report};
 use std::process::ExitCode;
 
@@ -41,17 +40,17 @@ fn answer(arguments: impl Iterator<Item = String>) -> Result<String, String> {
     let file = file.ok_or(USAGE)?;
     let text = std::fs::read_to_string(&file).map_err(|error| format!("{file}: {error}"))?;
     let read = if file.ends_with(".json") {
-        intake::case_from_json
+        intake::visit_from_json
     } else {
-        intake::case_from_toml
+        intake::visit_from_toml
     };
-    let case = read(&text).map_err(|refusal| format!("{file}: {refusal}"))?;
-    let diagnosis = diagnose(&case, &Settings::default()).map_err(|error| format!("{file}: {error}"))?;
+    let refused = |refusal: intake::Refusal| format!("{file}: {refusal}");
+    let visit = read(&text).map_err(refused)?;
     let units = units.unwrap_or(report::Units::as_written(&text));
     let answer = if json {
-        report::json(&case, &diagnosis)
+        report::visit_json(&visit)
     } else {
-        report::text(&case, &diagnosis, units)
+        report::visit_text(&visit, units)
     };
-    answer.map_err(|error| format!("{file}: {error}"))
+    answer.map_err(refused)
 }

@@ -8,7 +8,6 @@
 mod published;
 
 use coldloop::air::MoistAir;
-use coldloop::diagnosis::{Settings, diagnose};
 use coldloop::{Refrigerant, intake, report, saturation};
 use std::fs;
 
@@ -36,9 +35,8 @@ fn fenced(language: &str, text: &str) -> String {
 #[test]
 fn the_readme_says_what_the_library_does() {
     let file = fs::read_to_string("examples/readings/low-charge.toml").unwrap();
-    let case = intake::case_from_toml(&file).unwrap();
-    let diagnosis = diagnose(&case, &Settings::default()).unwrap();
-    let text = report::text(&case, &diagnosis, report::Units::as_written(&file)).unwrap();
+    let visit = intake::visit_from_toml(&file).unwrap();
+    let text = report::visit_text(&visit, report::Units::as_written(&file)).unwrap();
     block("report", &fenced("text", &text));
     for (name, path) in [("c", "examples/c/gauges.c"), ("python", "examples/python/gauges.py")] {
         block(name, &fenced(name, &fs::read_to_string(path).unwrap()));

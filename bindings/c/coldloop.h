@@ -32,7 +32,7 @@
  *   refrigerants; saturation; states;
  *   the surrounding air; moist air and water;
  *   superheat, subcooling and what else follows from readings; what a sound system should read;
- *   diagnosis and simulation;
+ *   diagnosis, plan, proof and simulation;
  *   units and text; names of the numbers.
  *
  * A first call
@@ -890,6 +890,26 @@ uint32_t coldloop_state_hs(uint32_t refrigerant,
                            struct coldloop_state *state,
                            struct coldloop_error *error);
 
+// The liquid at a temperature (K) below its saturation pressure (Pa above vacuum), which has not boiled yet: an
+// extrapolation of the equation of state, between the saturation line and the spinodal.
+//
+// Errors: as coldloop_state_tp; OUT_OF_RANGE in pressure with the spinodal and the saturation line as bounds.
+uint32_t coldloop_superheated_liquid(uint32_t refrigerant,
+                                     uint32_t reference,
+                                     double temperature_k,
+                                     double pressure_pa_abs,
+                                     struct coldloop_state *state,
+                                     struct coldloop_error *error);
+
+// The vapour at a temperature (K) above its saturation pressure (Pa above vacuum), which has not condensed yet. Errors
+// as coldloop_superheated_liquid.
+uint32_t coldloop_subcooled_vapour(uint32_t refrigerant,
+                                   uint32_t reference,
+                                   double temperature_k,
+                                   double pressure_pa_abs,
+                                   struct coldloop_state *state,
+                                   struct coldloop_error *error);
+
 // States of `count` rows; `pair` is one of COLDLOOP_PAIR_TP to COLDLOOP_PAIR_HS and says what the two columns are.
 //
 // The strides are as for coldloop_dew_pressures. The `size` of the first state has to be set and counts for all. A row
@@ -1151,11 +1171,11 @@ uint32_t coldloop_expected(uint32_t refrigerant,
                            struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
- * Diagnosis and simulation
+ * Diagnosis, plan, proof and simulation
  *
- * One call with text on both sides, for every language that can pass a string. The readings are a JSON object of the
- * same shape as a readings file: "system", "conditions", "readings", "observations"; a quantity is text with its unit,
- * and a pressure says its datum:
+ * Text on both sides, for every language that can pass a string. The readings are those of a readings file, as JSON or
+ * as TOML of the same shape: "system", "conditions", "readings", "observations". A quantity is text with its unit, and
+ * a pressure says its datum:
  *
  *     const char *readings =
  *         "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
@@ -1165,9 +1185,12 @@ uint32_t coldloop_expected(uint32_t refrigerant,
  *     char answer[65536];
  *     uint32_t status = coldloop_diagnose(readings, answer, sizeof answer, &length, NULL);
  *
- * The answer is one JSON object: "verdict", "faults" with their odds and reasons, "expected", "derived",
- * "next_checks", "cautions", "quality". Input that cannot be read is refused: the status says why, and the answer
- * is {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
+ * "settings" may say how to judge: "priors" of the faults, thresholds, "prices", the chances of "looks", and the
+ * "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
+ * "evacuation", "hold", "charge", "pull_down" and "after", the conditions and readings after the repair.
+ *
+ * Input that cannot be read is refused: the status says why, and the answer is
+ * {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
  *
  * The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
  * included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
@@ -1177,16 +1200,19 @@ uint32_t coldloop_expected(uint32_t refrigerant,
 
 // Diagnoses a vehicle from its readings.
 //
+// The answer is one JSON object: "verdict", "faults" with their odds and reasons, "expected", "derived", "next_checks",
+// "cautions", "quality"; and "proof", as coldloop_prove gives it, where something was done since.
+//
 // Errors: every kind that a readings file can be refused for, and those of the text above.
-uint32_t coldloop_diagnose(const char *readings_json,
+uint32_t coldloop_diagnose(const char *readings,
                            char *answer,
                            size_t capacity,
                            size_t *length,
                            struct coldloop_error *error);
 
-// The same diagnosis as a report for people, in the units in which the readings were written; a refusal is JSON as
-// above. Errors as coldloop_diagnose.
-uint32_t coldloop_report(const char *readings_json,
+// The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a
+// refusal is JSON as above. Errors as coldloop_diagnose.
+uint32_t coldloop_report(const char *readings,
                          char *report,
                          size_t capacity,
                          size_t *length,
@@ -1199,11 +1225,29 @@ uint32_t coldloop_report(const char *readings_json,
 // cost and its "branches", one for every result.
 //
 // Errors: as coldloop_diagnose.
-uint32_t coldloop_plan(const char *readings_json,
+uint32_t coldloop_plan(const char *readings,
                        char *plan,
                        size_t capacity,
                        size_t *length,
                        struct coldloop_error *error);
+
+// What was done to a vehicle, judged: whether it was dry, tight and rightly charged, and whether it cools now, by the
+// readings that coldloop_diagnose takes:
+//
+//     {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+//      "conditions": {"ambient": "20 °C", "altitude": "1600 m"},
+//      "evacuation": {"reached": "420 micron", "coldest": "18 °C"},
+//      "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}}
+//
+// The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its
+// "finding", what that "says" and its figures in plain SI; null for what was not done.
+//
+// Errors: as coldloop_diagnose.
+uint32_t coldloop_prove(const char *readings,
+                        char *proof,
+                        size_t capacity,
+                        size_t *length,
+                        struct coldloop_error *error);
 
 // What a vehicle would read: the steady state of the whole system in its conditions, with its faults.
 //
@@ -1218,11 +1262,26 @@ uint32_t coldloop_plan(const char *readings_json,
 // The answer is one JSON object: "readings", "swing", "looks", "states", "figures", "solver", in plain SI.
 //
 // Errors: as coldloop_diagnose; NOT_AVAILABLE for a fault that the system cannot have; NO_CONVERGENCE.
-uint32_t coldloop_simulate(const char *trial_json,
+uint32_t coldloop_simulate(const char *trial,
                            char *answer,
                            size_t capacity,
                            size_t *length,
                            struct coldloop_error *error);
+
+// Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that
+// text with one case more, to be kept and given back as the "counts" of the "settings".
+//
+// `readings` are those of the case, of which the observations before the repair count; `cause` is the coldloop_fault that
+// the repair confirmed, or 0 for a cause that is none of them.
+//
+// Errors: as coldloop_diagnose; UNKNOWN_NAME for a number that is neither 0 nor a coldloop_fault.
+uint32_t coldloop_record(const char *counts,
+                         const char *readings,
+                         uint32_t cause,
+                         char *learned,
+                         size_t capacity,
+                         size_t *length,
+                         struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * Units and text

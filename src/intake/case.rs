@@ -1,38 +1,45 @@
 //! The tables of a readings file, one function each.
 
+use super::instruments::{self, given};
 use super::refusal::Refusal;
-use super::tree::{Entry, Table};
+use super::tree::Table;
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::diagnosis::{Case, Observations};
 use crate::error::Error;
-use crate::names::{AirSource, Compressor, ErrorKind, Expansion, GaugeClass, Observation, Quantity, ReadingKind};
+use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Observation, Quantity, ReadingKind};
 use crate::names::{Refrigerant, Thermometer};
-use crate::units::{Pressure, Surroundings, Temperature, text};
+use crate::units::{Surroundings, text};
 use crate::vehicle::{Conditions, System};
 
-/// The whole file.
+/// The tables of a case; a file may hold others beside them.
+pub(super) const TABLES: [&str; 5] = ["system", "conditions", "readings", "observations", "pressure_table"];
+
+/// The first readings of a file.
 pub(super) fn case(root: &Table<'_>) -> Result<Case, Refusal> {
-    root.only(&["system", "conditions", "readings", "observations", "pressure_table"])?;
     let section = |name: &str, advice: &str| root.require(name, Quantity::Name, advice)?.table();
     let system = system(&section(
         "system",
         "a [system] table names refrigerant, expansion and compressor",
     )?)?;
-    let conditions = conditions(&section(
-        "conditions",
-        "a [conditions] table gives ambient and altitude",
-    )?)?;
-    let readings = root
+    let mut case = moment(system, root)?;
+    if let Some(table) = root.table("pressure_table")? {
+        case.own_table = Some(super::own_table::own_table(&table)?);
+    }
+    Ok(case)
+}
+
+/// Conditions, readings and observations of one time.
+pub(super) fn moment(system: System, table: &Table<'_>) -> Result<Case, Refusal> {
+    let advice = "a [conditions] table gives ambient and altitude";
+    let conditions = conditions(&table.require("conditions", Quantity::Name, advice)?.table()?)?;
+    let readings = table
         .table("readings")?
         .map(|table| readings(&table))
         .transpose()?
         .unwrap_or_default();
     let mut case = Case::new(system, conditions, readings);
-    if let Some(table) = root.table("observations")? {
+    if let Some(table) = table.table("observations")? {
         case.observations = observations(&table)?;
-    }
-    if let Some(table) = root.table("pressure_table")? {
-        case.own_table = Some(super::own_table::own_table(&table)?);
     }
     Ok(case)
 }
@@ -120,17 +127,9 @@ fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
     let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
     known.extend(["gauge_zero_altitude", "gauge_zero_barometer"]);
     table.only(&known)?;
-    let pressure = |kind: ReadingKind, dial: Gauge| {
-        table
-            .get(kind.id())
-            .map(|entry| pressure_reading(&entry, dial))
-            .transpose()
-    };
+    let pressure = |kind: ReadingKind, dial: Gauge| given(table, kind.id(), |entry| instruments::pressure(entry, dial));
     let temperature = |kind: ReadingKind, thermometer: Thermometer| {
-        table
-            .get(kind.id())
-            .map(|entry| temperature_reading(&entry, thermometer))
-            .transpose()
+        given(table, kind.id(), |entry| instruments::temperature(entry, thermometer))
     };
     let (air, line) = (Thermometer::PocketDigital, Thermometer::ClampThermocouple);
     Ok(Readings {
@@ -153,36 +152,6 @@ fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
     })
 }
 
-/// `"35 psig"`, or `{ value = "35 psig", gauge = "digital" }`.
-fn pressure_reading(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressure>, Refusal> {
-    let (value, gauge) = match entry.instrument("gauge")? {
-        (value, None) => (value, dial),
-        (value, Some(class)) => (
-            value,
-            dial.of_class(class.member(&GaugeClass::ALL, GaugeClass::id, GaugeClass::from_id)?),
-        ),
-    };
-    Ok(Reading::pressure(
-        value.quantity(Quantity::GaugePressure, text::pressure)?,
-        gauge,
-    ))
-}
-
-/// `"37 °F"`, or `{ value = "37 °F", thermometer = "pocket-dial" }`.
-fn temperature_reading(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<Temperature>, Refusal> {
-    let (value, thermometer) = match entry.instrument("thermometer")? {
-        (value, None) => (value, usual),
-        (value, Some(name)) => (
-            value,
-            name.member(&Thermometer::ALL, Thermometer::id, Thermometer::from_id)?,
-        ),
-    };
-    Ok(Reading::temperature(
-        value.quantity(Quantity::Temperature, text::temperature)?,
-        thermometer,
-    ))
-}
-
 fn observations(table: &Table<'_>) -> Result<Observations, Refusal> {
     let mut observations = Observations::NONE;
     for entry in table.entries() {
@@ -198,7 +167,7 @@ fn observations(table: &Table<'_>) -> Result<Observations, Refusal> {
     Ok(observations)
 }
 
-fn optional<T>(
+pub(super) fn optional<T>(
     table: &Table<'_>,
     key: &str,
     quantity: Quantity,

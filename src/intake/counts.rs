@@ -7,9 +7,8 @@ use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Observation, Quantity};
 use crate::range::Range;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
-use serde_json::Value;
 
 /// The key of a cause that is none of the list.
 const NONE_OF_THESE: &str = "none-of-these";
@@ -40,8 +39,11 @@ const NONE_OF_THESE: &str = "none-of-these";
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn counts_from_toml(text: &str) -> Result<Counts, Refusal> {
-    let value: Value = toml::from_str(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))?;
-    let root = Table::root(&value)?;
+    counts(&Table::root(&super::toml_value(text)?)?)
+}
+
+/// The counts that a table of this shape holds.
+pub(super) fn counts(root: &Table<'_>) -> Result<Counts, Refusal> {
     root.only(&["weight", "cases", "answers"])?;
     let mut counts = Counts::default();
     if let Some(table) = root.table("weight")? {
@@ -106,7 +108,7 @@ pub fn counts_to_toml(counts: &Counts) -> String {
 }
 
 /// The member of a vocabulary that the key names by its id, spelled as it is, so that no two keys mean the same.
-fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: impl Fn(T) -> &'static str) -> Result<T, Refusal> {
+pub(super) fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: impl Fn(T) -> &'static str) -> Result<T, Refusal> {
     all.iter()
         .copied()
         .find(|member| id(*member) == entry.name())
@@ -125,7 +127,7 @@ fn weight(table: &Table<'_>, key: &str, otherwise: f64) -> Result<f64, Refusal> 
     };
     let advice = "write a number of cases, 1 to 1000000, without quotes";
     let mut alone = Counts::default();
-    alone.cases_weight = number(&entry);
+    alone.cases_weight = entry.number();
     alone.check().map_err(|error| entry.refuse(error, advice))?;
     Ok(alone.cases_weight)
 }
@@ -138,7 +140,7 @@ fn count(entry: &Entry<'_>) -> Result<u32, Refusal> {
         .ok_or_else(|| {
             let counts = Range::new(Quantity::Rows, 0.0, f64::from(u32::MAX));
             let fraction = Error::of(ErrorKind::Syntax, Quantity::Rows);
-            let error = counts.check(number(entry)).err().unwrap_or(fraction);
+            let error = counts.check(entry.number()).err().unwrap_or(fraction);
             entry.refuse(error, "write how often, a whole number from 0, without quotes")
         })
 }
@@ -153,9 +155,4 @@ fn yes_and_no(entry: &Entry<'_>) -> Result<[u32; 2], Refusal> {
         [yes, no] => Ok([yes, no]),
         [..] => Err(entry.refuse(Error::of(ErrorKind::Missing, Quantity::Name), "write [yes, no]")),
     }
-}
-
-/// The number that stands there; NaN where there is none, which every range refuses.
-fn number(entry: &Entry<'_>) -> f64 {
-    entry.value.as_f64().unwrap_or(f64::NAN)
 }

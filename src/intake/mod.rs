@@ -37,7 +37,61 @@
 //!   { ambient = "70 °F", low_side = ["30 psig", "40 psig"], high_side = ["150 psig", "190 psig"] },
 //!   { ambient = "90 °F", low_side = ["32 psig", "45 psig"], high_side = ["200 psig", "250 psig"] },
 //! ]
+//!
+//! [settings]                         # optional: how to judge; numbers stand alone
+//! named = 0.7                        # each as in `diagnosis::Settings`
+//! priors = { undercharge = 0.3 }
+//! looks.undercharge = { oil_traces = 0.6 }
+//! prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 } }
+//! counts.cases = { undercharge = 14 }  # a shop's confirmed cases, as in `counts_from_toml`
 //! ```
+//!
+//! What was done to the vehicle since may stand in the same file, and is judged by [`Visit::prove`]; all of it is optional:
+//!
+//! ```toml
+//! [pressure_test]
+//! gas = "nitrogen"                   # or refrigerant: the vapour of the system's own
+//! start = "10 bar gauge"             # a digital manifold where no gauge is named
+//! start_temperature = "26 °C"
+//! end = "9.85 bar gauge"
+//! end_temperature = "22 °C"
+//! held = "60 min"
+//! repeatability = "1 kPa"            # optional: how differently the same gauge is read twice
+//! volume = "2.4 L"                   # optional: for a rate
+//! allowed = "5 g/year"               # optional
+//!
+//! [evacuation]
+//! reached = "420 micron"             # or { value = "420 micron", within = "8 micron" }
+//! coldest = "18 °C"                  # the ambient where it is left out
+//!
+//! [hold]
+//! samples = [{ after = "0 min", pressure = "420 micron" }, { after = "20 min", pressure = "450 micron" }]
+//! warmest = "24 °C"                  # the ambient where it is left out
+//! volume = "2.4 L"                   # optional: for a rate
+//!
+//! [charge]                           # against nominal_charge
+//! tolerance = "15 g"
+//! recovered = "430 g"                # or { value = "430 g", within = "5 g" }
+//! oil_recovered = "10 g"
+//! oil_weighed_in = true              # whether `recovered` has the oil in it
+//! evacuated = true
+//! charged = "900 g"
+//! hose = { volume = "40 cm3", temperature = "24 °C" }  # full of liquid, or with a pressure of vapour
+//! left = { volume = "2.4 L", pressure = "20 kPa gauge" }
+//! oil_added = "15 g"
+//!
+//! [pull_down]                        # in the conditions of [after], or of [conditions]
+//! samples = [{ after = "1 min", vent = "24 °C" }, { after = "8 min", vent = "8 °C" }]
+//!
+//! [after.conditions]                 # the same vehicle after the repair, in the weather of that time
+//! ambient = "26 °C"
+//! altitude = "1600 m"
+//!
+//! [after.readings]
+//! low_side = "225 kPa gauge"
+//! ```
+//!
+//! A reading may say how far it may be off instead of naming its instrument: `{ value = "37 psig", within = "1 psi" }`.
 //!
 //! A quantity is text with its unit, and a pressure says its datum; what cannot be read is refused with its key, its
 //! value and what to write instead, and nothing is guessed. An unknown key is refused too, for a misspelt reading is a
@@ -45,18 +99,23 @@
 
 mod case;
 mod counts;
+mod instruments;
 mod own_table;
 mod refusal;
+mod settings;
 mod tree;
 mod trial;
+mod visit;
 
 pub use counts::{counts_from_toml, counts_to_toml};
 pub use refusal::Refusal;
 pub use trial::Trial;
+pub use visit::{Judgements, Visit};
 
-use crate::diagnosis::Case;
+use crate::diagnosis::{Case, Settings};
 use alloc::string::ToString;
 use serde_json::Value;
+use tree::Table;
 
 /// The case that a readings file in TOML describes.
 ///
@@ -68,8 +127,7 @@ use serde_json::Value;
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn case_from_toml(text: &str) -> Result<Case, Refusal> {
-    let value: Value = toml::from_str(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))?;
-    case::case(&tree::Table::root(&value)?)
+    visit_from_toml(text).map(|visit| visit.case)
 }
 
 /// The case that a readings file in JSON describes; the shape is that of the TOML file.
@@ -86,8 +144,47 @@ pub fn case_from_toml(text: &str) -> Result<Case, Refusal> {
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
-    let value: Value = serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))?;
-    case::case(&tree::Table::root(&value)?)
+    visit_from_json(text).map(|visit| visit.case)
+}
+
+/// All that a readings file in TOML holds: the case, how to judge it, and what was done since.
+///
+/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+pub fn visit_from_toml(text: &str) -> Result<Visit, Refusal> {
+    visit::visit(&Table::root(&toml_value(text)?)?)
+}
+
+/// The same from JSON of the same shape.
+///
+/// Errors: as [`visit_from_toml`].
+pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
+    visit::visit(&Table::root(&json_value(text)?)?)
+}
+
+/// The same from a text of either kind: JSON starts with a brace, which no TOML does.
+///
+/// Errors: as [`visit_from_toml`].
+///
+/// ```
+/// let file = include_str!("../../examples/readings/low-charge.toml");
+/// assert_eq!(coldloop::intake::visit_from_text(file), coldloop::intake::visit_from_toml(file));
+/// ```
+pub fn visit_from_text(text: &str) -> Result<Visit, Refusal> {
+    visit::visit(&Table::root(&value(text)?)?)
+}
+
+/// The settings that the `[settings]` of a readings file would hold, from a JSON object of that shape.
+///
+/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+///
+/// ```
+/// use coldloop::{Fault, intake};
+/// let shop = intake::settings_from_json(r#"{ "named": 0.8, "priors": { "undercharge": 0.3 } }"#)?;
+/// assert_eq!((shop.named, shop.prior(Fault::Undercharge)), (0.8, 0.3));
+/// # Ok::<(), intake::Refusal>(())
+/// ```
+pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
+    settings::settings(&Table::root(&json_value(text)?)?)
 }
 
 /// The vehicle, conditions and faults that a text in JSON asks to simulate.
@@ -111,6 +208,28 @@ pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn trial_from_json(text: &str) -> Result<Trial, Refusal> {
-    let value: Value = serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))?;
-    trial::trial(&tree::Table::root(&value)?)
+    trial::trial(&Table::root(&json_value(text)?)?)
+}
+
+/// The same from TOML of the same shape, or from JSON: a text of either kind, as for [`visit_from_text`].
+///
+/// Errors: as [`trial_from_json`].
+pub fn trial_from_text(text: &str) -> Result<Trial, Refusal> {
+    trial::trial(&Table::root(&value(text)?)?)
+}
+
+fn value(text: &str) -> Result<Value, Refusal> {
+    if text.trim_start().starts_with('{') {
+        json_value(text)
+    } else {
+        toml_value(text)
+    }
+}
+
+fn toml_value(text: &str) -> Result<Value, Refusal> {
+    toml::from_str(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))
+}
+
+fn json_value(text: &str) -> Result<Value, Refusal> {
+    serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))
 }

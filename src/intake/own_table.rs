@@ -29,11 +29,7 @@ pub(super) fn own_table(table: &Table<'_>) -> Result<PressureTable, Refusal> {
 }
 
 fn row(entry: &Entry<'_>) -> Result<TableRow, Refusal> {
-    let table = Entry {
-        key: entry.key.clone(),
-        value: entry.value,
-    }
-    .table()?;
+    let table = entry.table()?;
     table.only(&["ambient", "low_side", "high_side"])?;
     let advice = "a row has ambient, low_side and high_side";
     Ok(TableRow {

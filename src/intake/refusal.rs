@@ -46,6 +46,13 @@ impl Refusal {
     }
 }
 
+/// What the library refuses once everything was read; no key alone is to blame.
+impl From<Error> for Refusal {
+    fn from(error: Error) -> Self {
+        Self::new("", "", error, "")
+    }
+}
+
 impl core::error::Error for Refusal {}
 
 impl fmt::Display for Refusal {

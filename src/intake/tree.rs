@@ -15,6 +15,7 @@ pub(super) struct Table<'a> {
 }
 
 /// One entry of a table: its dotted key and its value.
+#[derive(Clone)]
 pub(super) struct Entry<'a> {
     pub(super) key: String,
     pub(super) value: &'a Value,
@@ -91,10 +92,10 @@ impl<'a> Entry<'a> {
         Refusal::new(&self.key, &self.value.to_string(), error, advice)
     }
 
-    pub(super) fn table(self) -> Result<Table<'a>, Refusal> {
+    pub(super) fn table(&self) -> Result<Table<'a>, Refusal> {
         match self.value.as_object() {
             Some(entries) => Ok(Table {
-                path: self.key,
+                path: self.key.clone(),
                 entries,
             }),
             None => Err(self.refuse(Error::of(ErrorKind::Syntax, Quantity::Name), "this has to be a table")),
@@ -137,6 +138,11 @@ impl<'a> Entry<'a> {
         })
     }
 
+    /// A bare number; NaN where there is none, which every range refuses.
+    pub(super) fn number(&self) -> f64 {
+        self.value.as_f64().unwrap_or(f64::NAN)
+    }
+
     pub(super) fn yes_or_no(&self) -> Result<bool, Refusal> {
         self.value.as_bool().ok_or_else(|| {
             self.refuse(
@@ -146,25 +152,24 @@ impl<'a> Entry<'a> {
         })
     }
 
-    /// The value of a reading and, where the entry is a table, the name of its instrument under `key`.
-    pub(super) fn instrument(&self, key: &str) -> Result<(Entry<'a>, Option<Entry<'a>>), Refusal> {
+    /// The value of a reading and, where the entry is a table, what stands there under each of `keys`.
+    pub(super) fn instrument<const N: usize>(
+        &self,
+        keys: [&str; N],
+    ) -> Result<(Entry<'a>, [Option<Entry<'a>>; N]), Refusal> {
         let Some(entries) = self.value.as_object() else {
-            return Ok((
-                Entry {
-                    key: self.key.clone(),
-                    value: self.value,
-                },
-                None,
-            ));
+            return Ok((self.clone(), [const { None }; N]));
         };
         let table = Table {
             path: self.key.clone(),
             entries,
         };
-        table.only(&["value", key])?;
+        let mut known = alloc::vec!["value"];
+        known.extend(keys);
+        table.only(&known)?;
         Ok((
             table.require("value", Quantity::Name, "a reading has a value")?,
-            table.get(key),
+            keys.map(|key| table.get(key)),
         ))
     }
 

@@ -1,11 +1,10 @@
 //! The answer as JSON.
 
-use super::rows::{Row, Scale, derived, rows};
+use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, Repair, TwoFaults, measure, repair};
 use crate::diagnosis::{check_cautions, repair_cautions};
-use crate::error::Error;
 use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::format;
@@ -22,19 +21,20 @@ use serde_json::{Map, Value, json};
 /// with its cost, its cautions and what every outcome would mean; `of` names the question that is answered), `cautions`,
 /// `quality`. What is not known is `null`.
 ///
-/// Errors: those of [`Derived::new`], when the case is not the one of the diagnosis.
-///
 /// ```
 /// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
 /// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
-/// let answer = report::json(&case, &diagnose(&case, &Settings::default())?)?;
+/// let answer = report::json(&case, &diagnose(&case, &Settings::default())?);
 /// assert!(answer.starts_with(r#"{"verdict":"#));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn json(case: &Case, diagnosis: &Diagnosis) -> Result<String, Error> {
-    let derived = derived(case)?;
+pub fn json(case: &Case, diagnosis: &Diagnosis) -> String {
+    answer(case, diagnosis).to_string()
+}
+
+pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
     let verdict = &diagnosis.verdict;
-    let answer = json!({
+    json!({
         "verdict": verdict.kind.id(),
         "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         "rival": verdict.rival.map(Fault::id),
@@ -43,17 +43,16 @@ pub fn json(case: &Case, diagnosis: &Diagnosis) -> Result<String, Error> {
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
-        "expected": object(rows(case, diagnosis, &derived).iter().map(|row| (row.id.into(), band(row)))),
-        "derived": figures(&derived),
+        "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
+        "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
         "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
         "cautions": diagnosis.cautions.iter().map(|c| json!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
         "quality": diagnosis.quality.iter().map(|n| json!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
-    });
-    Ok(answer.to_string())
+    })
 }
 
-fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
+pub(super) fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
     Value::Object(entries.collect::<Map<String, Value>>())
 }
 
@@ -147,7 +146,7 @@ fn figures(derived: &Derived) -> Value {
     )
 }
 
-fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
+pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
     let Some(estimate) = estimate else { return Value::Null };
     let key = |name: &str| {
         if unit.is_empty() {

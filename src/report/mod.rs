@@ -1,13 +1,17 @@
-//! A diagnosis as text for a technician and as JSON for a program; a simulation as JSON.
+//! A diagnosis, a plan and the proof of a repair as text for a technician and as JSON for a program; a simulation as JSON.
 
 mod json;
 mod plan;
+mod proof;
 mod rows;
 mod simulation;
 mod text;
+mod visit;
 mod words;
 
 pub use json::json;
 pub use plan::plan_json;
+pub use proof::proof_json;
 pub use simulation::simulation_json;
 pub use text::{Units, text};
+pub use visit::{visit_json, visit_text};

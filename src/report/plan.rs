@@ -1,11 +1,14 @@
-//! A plan as JSON.
+//! A plan as JSON and as text.
 
 use super::json::ids;
-use crate::diagnosis::{Action, Branch, Plan, Step, check_cautions, repair, repair_cautions};
-use crate::names::{Check, Fault, Observation};
+use super::words::{per_cent, result, spoken};
+use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
+use crate::names::{Caution, Check, Fault, Observation, ResultKind};
 use crate::vehicle::System;
+use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
+use core::fmt::{self, Write};
 use serde_json::{Value, json};
 
 /// A plan as one JSON object, on one line.
@@ -37,15 +40,11 @@ fn step(step: &Step, system: &System) -> Value {
         Action::Check(check) => (Some(check), None),
         Action::Repair(fault) => (None, Some(fault)),
     };
-    let (says, cautions) = match step.action {
-        Action::Check(check) => (check.description(), check_cautions(check, system)),
-        Action::Repair(fault) => (repair(fault).says, repair_cautions(fault, system)),
-    };
     json!({
         "check": check.map(Check::id),
         "repair": repaired.map(Fault::id),
-        "says": says,
-        "cautions": ids(&cautions),
+        "says": says(step.action),
+        "cautions": ids(&asked(step.action, system)),
         "probability": step.probability,
         "minutes": step.minutes,
         "recovers_charge": step.recovers,
@@ -62,4 +61,81 @@ fn branch(branch: &Branch) -> Value {
         "then_probability": branch.leading_probability,
         "next": branch.next,
     })
+}
+
+/// How many steps deep a plan is told as text; what comes then is weighed again with what was found.
+const TOLD: usize = 2;
+
+/// The first steps as text; nothing where nothing is to be done.
+pub(super) fn write(out: &mut String, plan: &Plan) -> fmt::Result {
+    if plan.steps.is_empty() {
+        return Ok(());
+    }
+    let minutes = |minutes: f64| format!("{minutes:.0} min");
+    writeln!(
+        out,
+        "\nTHE PLAN  {} of work on average, parts counted as work{}",
+        minutes(plan.expected_minutes),
+        if plan.without_checks_minutes > plan.expected_minutes + 0.5 {
+            format!("; without looking first {}", minutes(plan.without_checks_minutes))
+        } else {
+            String::new()
+        }
+    )?;
+    write_step(out, plan, 0, 1)
+}
+
+/// What the steps that are told ask to be careful of.
+pub(super) fn cautions(plan: &Plan, system: &System) -> Vec<Caution> {
+    let first = plan.steps.iter().take(1);
+    let next = first
+        .clone()
+        .flat_map(|step| step.branches.iter().filter_map(|branch| branch.next));
+    let told = first.chain(next.filter_map(|at| plan.steps.get(at)));
+    told.flat_map(|step| asked(step.action, system).to_vec()).collect()
+}
+
+fn asked(action: Action, system: &System) -> Cautions {
+    match action {
+        Action::Check(check) => check_cautions(check, system),
+        Action::Repair(fault) => repair_cautions(fault, system),
+    }
+}
+
+fn says(action: Action) -> &'static str {
+    match action {
+        Action::Check(check) => check.description(),
+        Action::Repair(fault) => repair(fault).says,
+    }
+}
+
+fn write_step(out: &mut String, plan: &Plan, at: usize, depth: usize) -> fmt::Result {
+    let Some(step) = plan.steps.get(at) else { return Ok(()) };
+    let indent = "      ".repeat(depth - 1);
+    let is_repair = matches!(step.action, Action::Repair(_));
+    let says = says(step.action).trim_end_matches('.');
+    writeln!(out, "{indent}  {says} ({:.0} min)", step.minutes)?;
+    for branch in &step.branches {
+        let helped = branch.result == ResultKind::Yes;
+        let found = if is_repair {
+            if helped {
+                "it helped".into()
+            } else {
+                "it did not".into()
+            }
+        } else {
+            result(branch.result, branch.observation, step.branches.len())
+        };
+        let chance = per_cent(branch.probability);
+        if is_repair && helped {
+            writeln!(out, "{indent}    {found} ({chance})")?;
+            continue;
+        }
+        let (leading, odds) = (spoken(branch.leading.id()), per_cent(branch.leading_probability));
+        writeln!(out, "{indent}    {found} ({chance}): {leading} ({odds})")?;
+        if let Some(next) = branch.next.filter(|_| depth < TOLD) {
+            write_step(out, plan, next, depth + 1)?;
+        }
+    }
+    Ok(())
 }

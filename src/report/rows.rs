@@ -1,8 +1,7 @@
 //! The lines of a report: each reading beside what a sound system shows.
 
-use crate::circuit::{Derived, Reading};
+use crate::circuit::Reading;
 use crate::diagnosis::{Case, Diagnosis};
-use crate::error::Error;
 use crate::expected::Band;
 use crate::names::{Feature, ReadingKind};
 use crate::units::{GaugePressure, Pressure, Temperature, TemperatureDifference};
@@ -34,25 +33,8 @@ pub(super) struct Row {
     pub(super) deviation: Option<f64>,
 }
 
-/// The figures that follow from the readings of a case.
-pub(super) fn derived(case: &Case) -> Result<Derived, Error> {
-    let ambient = Reading {
-        value: case.conditions.ambient,
-        standard_uncertainty: AMBIENT_UNCERTAINTY_K,
-    };
-    Derived::new(
-        case.system.refrigerant,
-        &case.readings,
-        case.conditions.surroundings,
-        Some(ambient),
-    )
-}
-
-/// Standard uncertainty of an ambient temperature noted without its thermometer, K; common practice, no source.
-const AMBIENT_UNCERTAINTY_K: f64 = 1.0;
-
 /// A row for every band; none for a system at rest, of which there are no bands.
-pub(super) fn rows(case: &Case, diagnosis: &Diagnosis, derived: &Derived) -> Vec<Row> {
+pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
     let Some(bands) = &diagnosis.expected else {
         return Vec::new();
     };
@@ -67,7 +49,7 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis, derived: &Derived) -> Vec
             .map(|deviation| deviation.deviation)
             .next()
     };
-    let readings = &case.readings;
+    let (readings, derived) = (&case.readings, &diagnosis.derived);
     let mut rows = alloc::vec![
         Row {
             measured: gauge(readings.low_side),

@@ -1,14 +1,17 @@
 //! The answer as text that a technician reads in half a minute.
 
-use super::rows::{Row, Scale, derived, rows};
+use super::plan;
+use super::proof;
+use super::rows::{Row, Scale, rows};
 use super::words::{per_cent, result, says, severity, spoken, standing, strength};
-use crate::circuit::{Derived, Estimate};
-use crate::diagnosis::{Case, Contribution, Diagnosis, RankedCheck, repair};
-use crate::error::Error;
-use crate::names::{Fault, VerdictKind};
+use crate::circuit::Estimate;
+use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, repair};
+use crate::intake::Judgements;
+use crate::names::{Caution, Fault, VerdictKind};
 use crate::units::{GaugePressure, in_celsius, in_fahrenheit, kelvins};
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
 /// The units of a text report.
@@ -36,7 +39,7 @@ impl Units {
         }
     }
 
-    fn value(self, scale: Scale, si: f64) -> String {
+    pub(super) fn value(self, scale: Scale, si: f64) -> String {
         match (self, scale) {
             (Units::Metric, Scale::PaGauge) => format!("{:.0}", si / 1e3),
             (Units::Us, Scale::PaGauge) => format!("{:.0}", GaugePressure::from_pa(si).psig()),
@@ -48,7 +51,7 @@ impl Units {
         }
     }
 
-    fn unit(self, scale: Scale) -> &'static str {
+    pub(super) fn unit(self, scale: Scale) -> &'static str {
         match (self, scale) {
             (Units::Metric, Scale::PaGauge) => "kPa gauge",
             (Units::Us, Scale::PaGauge) => "psig",
@@ -59,7 +62,7 @@ impl Units {
         }
     }
 
-    fn with_unit(self, scale: Scale, si: f64) -> String {
+    pub(super) fn with_unit(self, scale: Scale, si: f64) -> String {
         format!("{} {}", self.value(scale, si), self.unit(scale))
     }
 }
@@ -67,40 +70,56 @@ impl Units {
 /// The answer as text: what was measured against what was expected, derived figures, verdict with odds and reasons,
 /// next check, cautions.
 ///
-/// Errors: those of [`Derived::new`], when the case is not the one of the diagnosis.
-///
 /// ```
 /// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
 /// let file = include_str!("../../examples/readings/low-charge.toml");
 /// let case = intake::case_from_toml(file)?;
 /// let diagnosis = diagnose(&case, &Settings::default())?;
-/// let text = report::text(&case, &diagnosis, report::Units::as_written(file))?;
+/// let text = report::text(&case, &diagnosis, report::Units::as_written(file));
 /// assert!(text.contains("undercharge"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn text(case: &Case, diagnosis: &Diagnosis, units: Units) -> Result<String, Error> {
-    let derived = derived(case)?;
-    let mut out = String::new();
-    let report = Report { case, diagnosis, units };
-    // Writing into a String does not fail.
-    let _ = report.write(&mut out, &derived);
-    Ok(out)
+pub fn text(case: &Case, diagnosis: &Diagnosis, units: Units) -> String {
+    Report {
+        case,
+        diagnosis,
+        units,
+        plan: None,
+        proof: None,
+    }
+    .text()
 }
 
-struct Report<'a> {
-    case: &'a Case,
-    diagnosis: &'a Diagnosis,
-    units: Units,
+pub(super) struct Report<'a> {
+    pub(super) case: &'a Case,
+    pub(super) diagnosis: &'a Diagnosis,
+    pub(super) units: Units,
+    /// Stands in the place of the next checks.
+    pub(super) plan: Option<&'a Plan>,
+    pub(super) proof: Option<&'a Judgements>,
 }
 
 impl Report<'_> {
-    fn write(&self, out: &mut String, derived: &Derived) -> fmt::Result {
+    pub(super) fn text(&self) -> String {
+        let mut out = String::new();
+        // Writing into a String does not fail.
+        let _ = self.write(&mut out);
+        out
+    }
+
+    fn write(&self, out: &mut String) -> fmt::Result {
         self.heading(out)?;
-        self.readings(out, derived)?;
-        self.figures(out, derived)?;
+        self.readings(out)?;
+        self.figures(out)?;
         self.verdict(out)?;
         self.reasons(out)?;
-        self.checks(out)?;
+        match self.plan {
+            Some(plan) => plan::write(out, plan)?,
+            None => self.checks(out)?,
+        }
+        if let Some(proof) = self.proof {
+            proof::write(out, proof, self.case, self.units)?;
+        }
         self.notes(out)
     }
 
@@ -123,8 +142,8 @@ impl Report<'_> {
         writeln!(out, ", air {:.1} kPa", air_pa / 1e3)
     }
 
-    fn readings(&self, out: &mut String, derived: &Derived) -> fmt::Result {
-        let rows = rows(self.case, self.diagnosis, derived);
+    fn readings(&self, out: &mut String) -> fmt::Result {
+        let rows = rows(self.case, self.diagnosis);
         if rows.is_empty() {
             return Ok(());
         }
@@ -150,7 +169,8 @@ impl Report<'_> {
         writeln!(out, "{}", line.trim_end())
     }
 
-    fn figures(&self, out: &mut String, derived: &Derived) -> fmt::Result {
+    fn figures(&self, out: &mut String) -> fmt::Result {
+        let derived = &self.diagnosis.derived;
         let point = |estimate: Option<Estimate>| self.estimate(Scale::Kelvin, estimate);
         let difference = |estimate: Option<Estimate>| self.estimate(Scale::Difference, estimate);
         let figures = [
@@ -169,7 +189,7 @@ impl Report<'_> {
                     .map(|e| format!("{:.1} ± {:.1}", e.value, 2.0 * e.standard_uncertainty)),
             ),
         ];
-        let known: alloc::vec::Vec<String> = figures
+        let known: Vec<String> = figures
             .into_iter()
             .filter_map(|(name, value)| Some(format!("{name} {}", value?)))
             .collect();
@@ -208,7 +228,7 @@ impl Report<'_> {
                     .faults
                     .iter()
                     .map(|fault| spoken(fault.id()))
-                    .collect::<alloc::vec::Vec<_>>();
+                    .collect::<Vec<_>>();
                 let lead = if verdict.kind == VerdictKind::CannotTell {
                     "these readings cannot tell: "
                 } else {
@@ -270,8 +290,7 @@ impl Report<'_> {
             return Ok(());
         };
         let because = self.diagnosis.because(first.fault, first.rival);
-        let mut weighty: alloc::vec::Vec<&Contribution> =
-            because.iter().filter(|c| libm::fabs(c.log_odds) >= 0.18).collect();
+        let mut weighty: Vec<&Contribution> = because.iter().filter(|c| libm::fabs(c.log_odds) >= 0.18).collect();
         weighty.sort_by(|a, b| libm::fabs(b.log_odds).total_cmp(&libm::fabs(a.log_odds)));
         if weighty.is_empty() {
             return Ok(());
@@ -340,9 +359,26 @@ impl Report<'_> {
                 .try_for_each(|note| writeln!(out, "  {}", note.description()))?;
         }
         writeln!(out, "\nTAKE CARE")?;
-        self.diagnosis
-            .cautions
+        self.cautions()
             .iter()
             .try_for_each(|caution| writeln!(out, "  {}", caution.description()))
+    }
+
+    /// Those of the diagnosis, then those of the steps that are told and of what was done.
+    fn cautions(&self) -> Vec<Caution> {
+        let mut cautions = self.diagnosis.cautions.to_vec();
+        let steps = self
+            .plan
+            .map(|plan| plan::cautions(plan, &self.case.system))
+            .unwrap_or_default();
+        let pressed = self.proof.is_some_and(|proof| proof.pressure_test.is_some());
+        for caution in steps.into_iter().chain(pressed.then_some(Caution::TestPressure)) {
+            if !cautions.contains(&caution) {
+                cautions.push(caution);
+            }
+        }
+        // The local rules are the last word.
+        cautions.sort_by_key(|caution| *caution == Caution::LocalRules);
+        cautions
     }
 }

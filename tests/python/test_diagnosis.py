@@ -24,10 +24,10 @@ WORN = {
 }
 
 
-def through_c(readings):
+def through_c(readings, function="coldloop_diagnose"):
     """What a language does that passes only strings: ask for the length, then for the answer."""
-    diagnose = ctypes.CDLL(str(LIBRARY)).coldloop_diagnose
-    text = json.dumps(readings).encode()
+    diagnose = getattr(ctypes.CDLL(str(LIBRARY)), function)
+    text = (readings if isinstance(readings, str) else json.dumps(readings)).encode()
     length = ctypes.c_size_t()
     diagnose(text, None, ctypes.c_size_t(0), ctypes.byref(length), None)
     answer = ctypes.create_string_buffer(length.value + 1)
@@ -47,6 +47,71 @@ def test_every_door_gives_the_same_answer(file):
     assert status == 0
     assert from_c == example.strip()
     assert coldloop.diagnose(readings).to_dict() == json.loads(example)
+    assert through_c(file.read_text()) == (0, from_c)
+    assert coldloop.diagnose(file.read_text()).to_dict() == json.loads(example)
+    report = subprocess.run([EXAMPLE, file], capture_output=True, text=True, check=True).stdout
+    assert through_c(file.read_text(), "coldloop_report") == (0, report.rstrip() + "\n")
+    assert str(coldloop.diagnose(file.read_text())).rstrip() == report.rstrip()
+
+
+@pytest.mark.parametrize("name", ["repaired-van", "worn-compressor"])
+def test_plan_and_proof_are_those_of_every_door(name):
+    text = (ROOT / f"examples/readings/{name}.toml").read_text()
+    readings = tomllib.loads(text)
+    for function in ("plan", "prove"):
+        status, from_c = through_c(text, f"coldloop_{function}")
+        assert status == 0
+        assert getattr(coldloop, function)(readings) == getattr(coldloop, function)(text) == json.loads(from_c)
+    assert len(coldloop.plan(text)["steps"]) > 1
+    finding = "proven" if name == "repaired-van" else None
+    assert (coldloop.prove(text)["repair"] or {}).get("finding") == finding
+
+
+SHOP = {
+    "named": 0.123456789012345678,
+    "recovered": True,
+    "priors": {"worn-compressor": 0.0, "undercharge": 0.1 + 0.2},
+    "prices": {"per_minute": 1.5, "repairs": {"undercharge": {"minutes": 60, "money": 30}}},
+    "looks": {"undercharge": {"oil_traces": 0.61}},
+    "counts": {"cases": {"undercharge": 14}},
+}
+
+
+def test_settings_are_those_of_every_door():
+    inside = {**WORN, "settings": SHOP}
+    for function in ("diagnose", "plan"):
+        status, from_c = through_c(inside, f"coldloop_{function}")
+        assert status == 0
+        answers = [getattr(coldloop, function)(inside), getattr(coldloop, function)(WORN, **SHOP)]
+        answers = [answer.to_dict() if function == "diagnose" else answer for answer in answers]
+        assert answers == [json.loads(from_c)] * 2
+    assert coldloop.diagnose(inside).odds["worn-compressor"] == 0.0
+    with pytest.raises(coldloop.OutOfRangeError) as caught:
+        coldloop.diagnose(WORN, named=70)
+    assert caught.value.key == "named"
+    with pytest.raises(coldloop.UnknownNameError) as caught:
+        coldloop.diagnose(WORN, priors={"gremlins": 1.0})
+    assert caught.value.key == "priors.gremlins"
+
+
+def test_a_shop_learns_from_its_confirmed_cases():
+    counts = coldloop.Counts()
+    assert counts == coldloop.Counts("")
+    for _ in range(20):
+        counts.record("compressor-control-fault", {"hub_turns_freely": False})
+    counts.record(None)
+    assert (counts.cases("compressor-control-fault"), counts.cases(None), counts.cases("overcharge")) == (20, 1, 0)
+    assert coldloop.Counts(str(counts)) == counts
+    before, after = coldloop.diagnose(WORN), coldloop.diagnose(WORN, counts=counts)
+    assert after.odds["compressor-control-fault"] > before.odds["compressor-control-fault"]
+    inside = {**WORN, "settings": {"counts": str(counts)}}
+    assert json.loads(through_c(inside)[1]) == after.to_dict()
+    with pytest.raises(coldloop.UnknownNameError):
+        counts.record("gremlins")
+    with pytest.raises(coldloop.UnknownNameError) as caught:
+        counts.record("overcharge", {"gremlins": True})
+    assert caught.value.key == "observations.gremlins"
+    assert counts.cases("overcharge") == 0
 
 
 def test_a_diagnosis_reads_well():

@@ -1,8 +1,8 @@
-//! Diagnosis and simulation
+//! Diagnosis, plan, proof and simulation
 //!
-//! One call with text on both sides, for every language that can pass a string. The readings are a JSON object of the
-//! same shape as a readings file: "system", "conditions", "readings", "observations"; a quantity is text with its unit,
-//! and a pressure says its datum:
+//! Text on both sides, for every language that can pass a string. The readings are those of a readings file, as JSON or
+//! as TOML of the same shape: "system", "conditions", "readings", "observations". A quantity is text with its unit, and
+//! a pressure says its datum:
 //!
 //!     const char *readings =
 //!         "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
@@ -12,68 +12,67 @@
 //!     char answer[65536];
 //!     uint32_t status = coldloop_diagnose(readings, answer, sizeof answer, &length, NULL);
 //!
-//! The answer is one JSON object: "verdict", "faults" with their odds and reasons, "expected", "derived",
-//! "next_checks", "cautions", "quality". Input that cannot be read is refused: the status says why, and the answer
-//! is {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
+//! "settings" may say how to judge: "priors" of the faults, thresholds, "prices", the chances of "looks", and the
+//! "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
+//! "evacuation", "hold", "charge", "pull_down" and "after", the conditions and readings after the repair.
+//!
+//! Input that cannot be read is refused: the status says why, and the answer is
+//! {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
 //!
 //! The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
 //! included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
 //! `capacity` the text was cut, after a whole character, and a second call with length + 1 bytes has all of it. The
 //! buffer may be NULL to ask for the length. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
 
-use crate::boundary::{Page, page, text};
+use crate::boundary::{Failure, Page, member, page, text};
 use crate::error::ColdloopError;
-use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
-use coldloop::intake::{self, Refusal};
+use coldloop::diagnosis::diagnose;
+use coldloop::intake::{self, Refusal, Visit};
 use coldloop::vehicle::simulate;
-use coldloop::{Error, report};
+use coldloop::{Error, Fault, report};
 use core::ffi::c_char;
 use core::mem::MaybeUninit;
 use serde_json::json;
 
 /// Diagnoses a vehicle from its readings.
 ///
+/// The answer is one JSON object: "verdict", "faults" with their odds and reasons, "expected", "derived", "next_checks",
+/// "cautions", "quality"; and "proof", as coldloop_prove gives it, where something was done since.
+///
 /// Errors: every kind that a readings file can be refused for, and those of the text above.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_diagnose(
-    readings_json: *const c_char,
+    readings: *const c_char,
     answer: *mut c_char,
     capacity: usize,
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let out = Page {
+    let page = Page {
         buffer: answer,
         capacity,
         length,
     };
-    page(out, error, || {
-        let readings = text(readings_json)?;
-        Ok(diagnosed(readings, report::json))
-    })
+    told(readings, page, error, |readings| report::visit_json(&visit(readings)?))
 }
 
-/// The same diagnosis as a report for people, in the units in which the readings were written; a refusal is JSON as
-/// above. Errors as coldloop_diagnose.
+/// The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a
+/// refusal is JSON as above. Errors as coldloop_diagnose.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_report(
-    readings_json: *const c_char,
+    readings: *const c_char,
     report: *mut c_char,
     capacity: usize,
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let out = Page {
+    let page = Page {
         buffer: report,
         capacity,
         length,
     };
-    page(out, error, || {
-        let readings = text(readings_json)?;
-        let units = report::Units::as_written(readings);
-        Ok(diagnosed(readings, |case, diagnosis| {
-            report::text(case, diagnosis, units)
-        }))
+    told(readings, page, error, |readings| {
+        report::visit_text(&visit(readings)?, report::Units::as_written(readings))
     })
 }
 
@@ -86,22 +85,51 @@ pub extern "C" fn coldloop_report(
 /// Errors: as coldloop_diagnose.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_plan(
-    readings_json: *const c_char,
+    readings: *const c_char,
     plan: *mut c_char,
     capacity: usize,
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let out = Page {
+    let page = Page {
         buffer: plan,
         capacity,
         length,
     };
-    page(out, error, || {
-        let readings = text(readings_json)?;
-        Ok(diagnosed(readings, |case, diagnosis| {
-            Ok(report::plan_json(&diagnosis.plan(&Settings::default()), &case.system))
-        }))
+    told(readings, page, error, |readings| {
+        let visit = visit(readings)?;
+        let plan = diagnose(&visit.case, &visit.settings)?.plan(&visit.settings);
+        Ok(report::plan_json(&plan, &visit.case.system))
+    })
+}
+
+/// What was done to a vehicle, judged: whether it was dry, tight and rightly charged, and whether it cools now, by the
+/// readings that coldloop_diagnose takes:
+///
+///     {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+///      "conditions": {"ambient": "20 °C", "altitude": "1600 m"},
+///      "evacuation": {"reached": "420 micron", "coldest": "18 °C"},
+///      "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}}
+///
+/// The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its
+/// "finding", what that "says" and its figures in plain SI; null for what was not done.
+///
+/// Errors: as coldloop_diagnose.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_prove(
+    readings: *const c_char,
+    proof: *mut c_char,
+    capacity: usize,
+    length: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let page = Page {
+        buffer: proof,
+        capacity,
+        length,
+    };
+    told(readings, page, error, |readings| {
+        Ok(report::proof_json(&visit(readings)?.prove()?))
     })
 }
 
@@ -120,49 +148,78 @@ pub extern "C" fn coldloop_plan(
 /// Errors: as coldloop_diagnose; NOT_AVAILABLE for a fault that the system cannot have; NO_CONVERGENCE.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_simulate(
-    trial_json: *const c_char,
+    trial: *const c_char,
     answer: *mut c_char,
     capacity: usize,
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let out = Page {
+    let page = Page {
         buffer: answer,
         capacity,
         length,
     };
-    page(out, error, || {
-        let trial = text(trial_json)?;
-        Ok(simulated(trial))
+    told(trial, page, error, |trial| {
+        let trial = intake::trial_from_text(trial)?;
+        let simulation = simulate(&trial.vehicle, &trial.conditions, &trial.faults)?;
+        Ok(report::simulation_json(&simulation, trial.conditions.surroundings))
     })
 }
 
-fn diagnosed(
-    readings_json: &str,
-    told: impl Fn(&Case, &Diagnosis) -> Result<String, Error>,
-) -> Result<String, (Error, String)> {
-    let case = intake::case_from_json(readings_json).map_err(refused)?;
-    diagnose(&case, &Settings::default())
-        .and_then(|diagnosis| told(&case, &diagnosis))
-        .map_err(failed)
+/// Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that
+/// text with one case more, to be kept and given back as the "counts" of the "settings".
+///
+/// `readings` are those of the case, of which the observations before the repair count; `cause` is the coldloop_fault that
+/// the repair confirmed, or 0 for a cause that is none of them.
+///
+/// Errors: as coldloop_diagnose; UNKNOWN_NAME for a number that is neither 0 nor a coldloop_fault.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_record(
+    counts: *const c_char,
+    readings: *const c_char,
+    cause: u32,
+    learned: *mut c_char,
+    capacity: usize,
+    length: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let out = Page {
+        buffer: learned,
+        capacity,
+        length,
+    };
+    page(out, error, || {
+        let (counts, readings) = (text(counts)?, text(readings)?);
+        let cause = match cause {
+            0 => None,
+            code => Some(member(code, Fault::from_code).map_err(Failure::Library)?),
+        };
+        Ok(recorded(counts, readings, cause).map_err(refused))
+    })
 }
 
-fn simulated(trial_json: &str) -> Result<String, (Error, String)> {
-    let trial = intake::trial_from_json(trial_json).map_err(refused)?;
-    simulate(&trial.vehicle, &trial.conditions, &trial.faults)
-        .map(|simulation| report::simulation_json(&simulation, trial.conditions.surroundings))
-        .map_err(failed)
+fn recorded(counts: &str, readings: &str, cause: Option<Fault>) -> Result<String, Refusal> {
+    let mut counts = intake::counts_from_toml(counts)?;
+    counts.record(cause, &visit(readings)?.case.observations);
+    Ok(intake::counts_to_toml(&counts))
+}
+
+fn visit(readings: &str) -> Result<Visit, Refusal> {
+    intake::visit_from_text(readings)
+}
+
+/// Runs `body` on a text from C and writes what it tells, or the refusal.
+fn told(
+    given: *const c_char,
+    out: Page<'_>,
+    error: Option<&mut ColdloopError>,
+    body: impl FnOnce(&str) -> Result<String, Refusal>,
+) -> u32 {
+    page(out, error, || Ok(body(text(given)?).map_err(refused)))
 }
 
 fn refused(refusal: Refusal) -> (Error, String) {
     let message = refusal.to_string();
-    (refusal.error, refusal_json(&refusal.key, &refusal.value, &message))
-}
-
-fn failed(error: Error) -> (Error, String) {
-    (error, refusal_json("", "", &error.to_string()))
-}
-
-fn refusal_json(key: &str, value: &str, message: &str) -> String {
-    json!({ "refused": { "key": key, "value": value, "message": message } }).to_string()
+    let told = json!({ "refused": { "key": refusal.key, "value": refusal.value, "message": message } });
+    (refusal.error, told.to_string())
 }

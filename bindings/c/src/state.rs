@@ -253,6 +253,44 @@ pub extern "C" fn coldloop_state_hs(
     one(Pure::state_hs, (refrigerant, reference), figures, state, error)
 }
 
+/// The liquid at a temperature (K) below its saturation pressure (Pa above vacuum), which has not boiled yet: an
+/// extrapolation of the equation of state, between the saturation line and the spinodal.
+///
+/// Errors: as coldloop_state_tp; OUT_OF_RANGE in pressure with the spinodal and the saturation line as bounds.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_superheated_liquid(
+    refrigerant: u32,
+    reference: u32,
+    temperature_k: f64,
+    pressure_pa_abs: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (temperature_k, pressure_pa_abs);
+    one(
+        Pure::superheated_liquid,
+        (refrigerant, reference),
+        figures,
+        state,
+        error,
+    )
+}
+
+/// The vapour at a temperature (K) above its saturation pressure (Pa above vacuum), which has not condensed yet. Errors
+/// as coldloop_superheated_liquid.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_subcooled_vapour(
+    refrigerant: u32,
+    reference: u32,
+    temperature_k: f64,
+    pressure_pa_abs: f64,
+    state: Option<&mut MaybeUninit<ColdloopState>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let figures = (temperature_k, pressure_pa_abs);
+    one(Pure::subcooled_vapour, (refrigerant, reference), figures, state, error)
+}
+
 /// States of `count` rows; `pair` is one of COLDLOOP_PAIR_TP to COLDLOOP_PAIR_HS and says what the two columns are.
 ///
 /// The strides are as for coldloop_dew_pressures. The `size` of the first state has to be set and counts for all. A row

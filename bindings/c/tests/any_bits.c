@@ -120,7 +120,23 @@ static const char trial[] =
     "{\"vehicle\": {\"class\": \"van\"},"
     " \"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"orifice-tube\", \"compressor\": \"fixed-clutch\"},"
     " \"conditions\": {\"ambient\": \"30 \xc2\xb0""C\", \"altitude\": \"0 m\"}, \"faults\": {\"undercharge\": \"40 %\"}}";
-static char text[1024];
+/* A visit as TOML: what was done to a vehicle, and how to judge it. */
+static const char visit[] =
+    "[system]\nrefrigerant = \"R-134a\"\nexpansion = \"txv\"\ncompressor = \"fixed-clutch\"\nnominal_charge = \"850 g\"\n"
+    "[conditions]\nambient = \"29 \xc2\xb0""C\"\naltitude = \"1600 m\"\n"
+    "[settings]\nnamed = 0.7\npriors = { undercharge = 0.3 }\ncounts.cases = { undercharge = 14 }\n"
+    "[readings]\nlow_side = { value = \"105 kPa gauge\", within = \"10 kPa\" }\nhigh_side = \"1010 kPa gauge\"\n"
+    "[pressure_test]\ngas = \"nitrogen\"\nstart = \"10 bar gauge\"\nstart_temperature = \"26 \xc2\xb0""C\"\n"
+    "end = \"9.8 bar gauge\"\nend_temperature = \"22 \xc2\xb0""C\"\nheld = \"60 min\"\nvolume = \"2.4 L\"\nallowed = \"5 g/year\"\n"
+    "[evacuation]\nreached = \"420 micron\"\n"
+    "[hold]\nsamples = [{ after = \"0 min\", pressure = \"420 micron\" }, { after = \"20 min\", pressure = \"450 micron\" }]\n"
+    "[charge]\nrecovered = \"430 g\"\ncharged = \"900 g\"\nhose = { volume = \"40 cm3\", temperature = \"24 \xc2\xb0""C\" }\n"
+    "[pull_down]\nsamples = [{ after = \"1 min\", vent = \"24 \xc2\xb0""C\" }, { after = \"8 min\", vent = \"8 \xc2\xb0""C\" }]\n"
+    "[after.conditions]\nambient = \"26 \xc2\xb0""C\"\naltitude = \"1600 m\"\n"
+    "[after.readings]\nlow_side = \"225 kPa gauge\"\nhigh_side = \"1290 kPa gauge\"\nvent = \"5.5 \xc2\xb0""C\"\n";
+static const char counts[] =
+    "[weight]\ncases = 100\nanswers = 20\n[cases]\nundercharge = 14\nno-fault = 9\n[answers.undercharge]\noil_traces = [11, 2]\n";
+static char text[4096];
 
 static const char *mangled(const char *sound)
 {
@@ -177,6 +193,11 @@ static uint32_t sources(const char *given, char *buffer, size_t capacity, size_t
     if (given == NULL)
         return coldloop_diagnose(NULL, buffer, capacity, length, failure);
     return coldloop_refrigerant_sources(code(22), buffer, capacity, length, failure);
+}
+
+static uint32_t recorded(const char *given, char *buffer, size_t capacity, size_t *length, coldloop_error *failure)
+{
+    return coldloop_record(given, readings, code(21), buffer, capacity, length, failure);
 }
 
 static int of_state(uint32_t status, const coldloop_state *s, int null)
@@ -432,7 +453,7 @@ static uint32_t gauge_uncertainty(void)
 
 #define NAMES(x, id) from_name(coldloop_##x##_from_name, coldloop_##x##_name, id)
 
-enum { ENTRIES = 72 };
+enum { ENTRIES = 76 };
 
 /* Calls the entry point of this number; whether it kept its promise. */
 static int call(unsigned entry)
@@ -509,6 +530,10 @@ static int call(unsigned entry)
     case 68: return returns(coldloop_pa_of_microns(pascal())) && returns(coldloop_microns_of_pa(pascal()));
     case 69: return virials();
     case 70: return page(coldloop_plan, readings);
+    case 71: return page(coldloop_prove, visit);
+    case 72: return page(one_in(2) ? coldloop_diagnose : coldloop_report, visit);
+    case 73: return page(recorded, counts);
+    case 74: return single_state(one_in(2) ? coldloop_superheated_liquid : coldloop_subcooled_vapour, kelvin(), pascal());
     /* The calls that cost thousands of times the others come up less often, these in their place. */
     default: return number(coldloop_dew_pressure(code(22), kelvin(), any_out(), details));
     }

@@ -42,6 +42,59 @@ static void a_plan_says_what_to_do_first(void)
     CHECK(coldloop_plan("{}", answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_MISSING);
 }
 
+/* The same readings as a readings file, with what was done since. */
+static const char *toml =
+    "[system]\nrefrigerant = 'R-134a'\nexpansion = 'txv'\ncompressor = 'fixed-clutch'\n"
+    "[conditions]\nambient = '74 °F'\naltitude = '0 m'\n"
+    "[readings]\nlow_side = '70 psig'\nhigh_side = '125 psig'\nvent = '63 °F'\n";
+
+static void a_readings_file_is_answered_as_its_json(void)
+{
+    static char from_json[sizeof answer];
+    CHECK(coldloop_diagnose(worn, from_json, sizeof from_json, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_diagnose(toml, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strcmp(answer, from_json) == 0);
+}
+
+static void settings_reach_the_verdict(void)
+{
+    char judged[1024];
+    strcpy(judged, toml);
+    strcat(judged, "[settings]\npriors.worn-compressor = 0\n");
+    CHECK(coldloop_diagnose(judged, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strstr(answer, "\"fault\":\"worn-compressor\",\"probability\":0.0,") != NULL);
+    strcat(judged, "named = 70\n");
+    CHECK(coldloop_diagnose(judged, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE);
+    CHECK(strstr(answer, "settings.named") != NULL);
+}
+
+static void what_was_done_is_judged(void)
+{
+    char done[1024];
+    strcpy(done, toml);
+    strcat(done, "[evacuation]\nreached = '420 micron'\n");
+    CHECK(coldloop_prove(done, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strstr(answer, "\"evacuation\":{\"finding\":\"deep\"") != NULL && strstr(answer, "\"repair\":null") != NULL);
+    CHECK(coldloop_diagnose(done, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strstr(answer, "\"proof\":{") != NULL);
+}
+
+static void confirmed_cases_are_counted(void)
+{
+    char counts[4096], readings[1024];
+    size_t length = 0;
+    strcpy(readings, toml);
+    strcat(readings, "[observations]\nhub_turns_freely = true\n");
+    CHECK(coldloop_record("", readings, COLDLOOP_FAULT_WORN_COMPRESSOR, counts, sizeof counts, &length, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(length == strlen(counts) && strstr(counts, "worn-compressor = 1") != NULL);
+    CHECK(strstr(counts, "hub_turns_freely = [1, 0]") != NULL);
+    CHECK(coldloop_record(counts, toml, 0, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strstr(answer, "none-of-these = 1") != NULL);
+    CHECK(coldloop_record("", readings, 999, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_UNKNOWN_NAME);
+    CHECK(coldloop_record("cases = 3", readings, 0, answer, sizeof answer, NULL, NULL) != COLDLOOP_STATUS_OK);
+    CHECK(strstr(answer, "\"refused\"") != NULL);
+}
+
 static void a_refusal_says_what_to_write(void)
 {
     size_t length = 0;
@@ -111,6 +164,10 @@ int main(void)
     a_verdict_comes_back_as_json();
     the_report_for_people_says_the_same();
     a_plan_says_what_to_do_first();
+    a_readings_file_is_answered_as_its_json();
+    settings_reach_the_verdict();
+    what_was_done_is_judged();
+    confirmed_cases_are_counted();
     a_refusal_says_what_to_write();
     a_short_buffer_is_told_the_length();
     what_is_no_text_leaves_no_answer();

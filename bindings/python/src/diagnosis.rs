@@ -1,35 +1,98 @@
-//! From readings to a verdict.
+//! From readings to a verdict, a plan and a proof: text in, text out.
 
 use crate::errors::{raised, refused};
-use crate::settings::settings;
-use coldloop::diagnosis::diagnose as judge;
+use coldloop::diagnosis::{Settings, diagnose as judge};
 use coldloop::expected::{Band, Bands};
+use coldloop::intake::{self, Refusal, Visit};
 use coldloop::units::{difference_in_kelvins, in_kelvins};
-use coldloop::{Error, intake, report, vehicle};
+use coldloop::{Error, ErrorKind, Fault, Quantity, report, vehicle};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
-/// The answer as JSON and as text for readings in JSON.
+/// The answer as JSON for readings as a text.
 #[pyfunction]
-pub(crate) fn diagnose(py: Python<'_>, readings_json: &str, options: &Bound<'_, PyDict>) -> PyResult<(String, String)> {
-    let settings = settings(py, options)?;
-    let case = intake::case_from_json(readings_json).map_err(|refusal| refused(py, &refusal))?;
-    let answer: Result<(String, String), Error> = py.detach(|| {
-        let diagnosis = judge(&case, &settings)?;
-        let units = report::Units::as_written(readings_json);
-        Ok((
-            report::json(&case, &diagnosis)?,
-            report::text(&case, &diagnosis, units)?,
-        ))
-    });
-    answer.map_err(|error| raised(py, error))
+#[pyo3(signature = (readings, settings=None))]
+pub(crate) fn diagnose(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
+    told(py, || report::visit_json(&visit(readings, settings)?))
 }
 
-/// What a sound system shows in the conditions of readings in JSON: name of the reading with its unit, then the limits
+/// The answer for people.
+#[pyfunction]
+#[pyo3(signature = (readings, settings=None))]
+pub(crate) fn report_text(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
+    told(py, || {
+        report::visit_text(&visit(readings, settings)?, report::Units::as_written(readings))
+    })
+}
+
+/// What to do next, as JSON.
+#[pyfunction]
+#[pyo3(signature = (readings, settings=None))]
+pub(crate) fn plan(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
+    told(py, || {
+        let visit = visit(readings, settings)?;
+        let plan = judge(&visit.case, &visit.settings)?.plan(&visit.settings);
+        Ok(report::plan_json(&plan, &visit.case.system))
+    })
+}
+
+/// What was done, judged, as JSON.
+#[pyfunction]
+#[pyo3(signature = (readings, settings=None))]
+pub(crate) fn prove(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
+    told(py, || Ok(report::proof_json(&visit(readings, settings)?.prove()?)))
+}
+
+/// The counts with one confirmed case more, as the text of their file; no cause is one that is none of the faults.
+#[pyfunction]
+#[pyo3(signature = (counts, readings, cause=None))]
+pub(crate) fn record(py: Python<'_>, counts: &str, readings: &str, cause: Option<&str>) -> PyResult<String> {
+    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
+    let cause = cause
+        .map(|id| Fault::from_id(id).ok_or_else(|| raised(py, unknown)))
+        .transpose()?;
+    told(py, || {
+        let mut counts = intake::counts_from_toml(counts)?;
+        counts.record(cause, &visit(readings, None)?.case.observations);
+        Ok(intake::counts_to_toml(&counts))
+    })
+}
+
+/// The same counts, written as the library writes them.
+#[pyfunction]
+pub(crate) fn counts(py: Python<'_>, text: &str) -> PyResult<String> {
+    told(py, || Ok(intake::counts_to_toml(&intake::counts_from_toml(text)?)))
+}
+
+/// Cases of a cause in the text of a file of counts.
+#[pyfunction]
+#[pyo3(signature = (counts, cause=None))]
+pub(crate) fn cases(py: Python<'_>, counts: &str, cause: Option<&str>) -> PyResult<u32> {
+    let counts = intake::counts_from_toml(counts).map_err(|refusal| refused(py, &refusal))?;
+    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
+    let cause = cause
+        .map(|id| Fault::from_id(id).ok_or_else(|| raised(py, unknown)))
+        .transpose()?;
+    Ok(counts.cases(cause))
+}
+
+/// What a vehicle reads, as JSON, for its description.
+#[pyfunction]
+pub(crate) fn simulate(py: Python<'_>, trial: &str) -> PyResult<String> {
+    told(py, || {
+        let trial = intake::trial_from_text(trial)?;
+        let simulation = vehicle::simulate(&trial.vehicle, &trial.conditions, &trial.faults)?;
+        Ok(report::simulation_json(&simulation, trial.conditions.surroundings))
+    })
+}
+
+/// What a sound system shows in the conditions of readings: name of the reading with its unit, then the limits
 /// of the 95 % band, of the 80 % band and the median, from low to high.
 #[pyfunction]
-pub(crate) fn expected<'py>(py: Python<'py>, readings_json: &str) -> PyResult<Bound<'py, PyDict>> {
-    let case = intake::case_from_json(readings_json).map_err(|refusal| refused(py, &refusal))?;
+pub(crate) fn expected<'py>(py: Python<'py>, readings: &str) -> PyResult<Bound<'py, PyDict>> {
+    let case = intake::visit_from_text(readings)
+        .map_err(|refusal| refused(py, &refusal))?
+        .case;
     let bands = Bands::of(&case.system, &case.conditions).map_err(|error| raised(py, error))?;
     let all = PyDict::new(py);
     all.set_item("low_side_pa_gauge", limits(bands.low_side, |pressure| pressure.pa()))?;
@@ -53,12 +116,21 @@ fn limits<Q: Copy>(band: Band<Q>, si: impl Fn(Q) -> f64) -> [f64; 5] {
     [band.low_95, band.low_80, band.median, band.high_80, band.high_95].map(si)
 }
 
-/// What a vehicle reads, as JSON, for its description in JSON.
-#[pyfunction]
-pub(crate) fn simulate(py: Python<'_>, trial_json: &str) -> PyResult<String> {
-    let trial = intake::trial_from_json(trial_json).map_err(|refusal| refused(py, &refusal))?;
-    let simulation = py.detach(|| vehicle::simulate(&trial.vehicle, &trial.conditions, &trial.faults));
-    simulation
-        .map(|simulation| report::simulation_json(&simulation, trial.conditions.surroundings))
-        .map_err(|error| raised(py, error))
+/// The settings of a JSON object in the shape of `[settings]`.
+pub(crate) fn settings(py: Python<'_>, json: &str) -> PyResult<Settings> {
+    intake::settings_from_json(json).map_err(|refusal| refused(py, &refusal))
+}
+
+/// The visit of a readings file; settings that are given stand in the place of its own.
+fn visit(readings: &str, settings: Option<&str>) -> Result<Visit, Refusal> {
+    let mut visit = intake::visit_from_text(readings)?;
+    if let Some(settings) = settings {
+        visit.settings = intake::settings_from_json(settings)?;
+    }
+    Ok(visit)
+}
+
+/// What `body` tells, the interpreter released, or its refusal raised.
+fn told(py: Python<'_>, body: impl Fn() -> Result<String, Refusal> + Sync + Send) -> PyResult<String> {
+    py.detach(&body).map_err(|refusal| refused(py, &refusal))
 }

@@ -10,7 +10,6 @@ mod diagnosis;
 mod errors;
 mod facts;
 mod saturation;
-mod settings;
 mod state;
 mod table;
 mod text;
@@ -29,7 +28,7 @@ mod _core {
     #[pymodule_export]
     use super::circuit::{subcooling, superheat};
     #[pymodule_export]
-    use super::diagnosis::{diagnose, expected, simulate};
+    use super::diagnosis::{cases, counts, diagnose, expected, plan, prove, record, report_text, simulate};
     #[pymodule_export]
     use super::facts::facts;
     #[pymodule_export]
@@ -38,7 +37,7 @@ mod _core {
         saturation_slope, vapour_density,
     };
     #[pymodule_export]
-    use super::state::{phases, state};
+    use super::state::{phases, second_virial, state, third_virial};
     #[pymodule_export]
     use super::table::{column, diagnose_table, entries, word};
     #[pymodule_export]

@@ -1,8 +1,9 @@
 //! States, by columns.
 
-use crate::arrays::{Columns, several};
+use crate::arrays::{Answer, Columns, each, several};
 use crate::errors::raised;
 use crate::saturation::known;
+use coldloop::eos::Isotherm;
 use coldloop::saturation::{Pure, State, of};
 use coldloop::{Error, ErrorKind, Phase, Quantity, Reference};
 use pyo3::exceptions::PyValueError;
@@ -38,6 +39,8 @@ pub(crate) fn state<'py>(
         "temperature_k density_kg_m3" => |pure, t_k, rho_kg_m3, reference| {
             pure.state_t_rho(t_k, rho_kg_m3 / pure.fluid.equation.molar_mass, reference)
         },
+        "superheated liquid" => Pure::superheated_liquid,
+        "subcooled vapour" => Pure::subcooled_vapour,
         _ => return Err(PyValueError::new_err("these two do not fix a state here")),
     };
     let columns = several(py, [first, second], strict, |[first, second]| {
@@ -66,6 +69,42 @@ fn figures(state: &State) -> [f64; COLUMNS] {
         response(|r| r.isothermal_compressibility_1_pa),
         response(|r| r.isobaric_expansion_1_k),
     ]
+}
+
+/// Second virial coefficient, m3/mol.
+#[pyfunction]
+pub(crate) fn second_virial<'py>(
+    py: Python<'py>,
+    temperature_k: &Bound<'py, PyAny>,
+    strict: bool,
+    code: u32,
+) -> Answer<'py> {
+    virial(py, temperature_k, strict, code, Isotherm::second_virial_m3_mol)
+}
+
+/// Third virial coefficient, m6/mol2.
+#[pyfunction]
+pub(crate) fn third_virial<'py>(
+    py: Python<'py>,
+    temperature_k: &Bound<'py, PyAny>,
+    strict: bool,
+    code: u32,
+) -> Answer<'py> {
+    virial(py, temperature_k, strict, code, Isotherm::third_virial_m6_mol2)
+}
+
+fn virial<'py>(
+    py: Python<'py>,
+    temperature_k: &Bound<'py, PyAny>,
+    strict: bool,
+    code: u32,
+    coefficient: fn(&Isotherm<f64>) -> f64,
+) -> Answer<'py> {
+    each(py, [temperature_k], strict, |[t_k]| {
+        let pure = of(known(code)?);
+        let t_k = pure.valid_temperatures().check(t_k)?;
+        Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
+    })
 }
 
 /// The ids of the phases by code; the first stands for no state.

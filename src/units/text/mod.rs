@@ -25,7 +25,7 @@ mod pressure;
 mod scan;
 mod written;
 
-pub use pressure::{absolute_pressure, gauge_pressure, pressure};
+pub use pressure::{absolute_pressure, gauge_pressure, pressure, pressure_difference_pa};
 pub use written::Written;
 
 use super::constants::{FOOT_M, INCH_M, MILE_M, POUND_KG};

@@ -143,3 +143,26 @@ pub fn gauge_pressure(text: &str) -> Result<GaugePressure, Error> {
         Pressure::Absolute(_) => Err(Error::of(ErrorKind::UnknownUnit, Quantity::GaugePressure)),
     }
 }
+
+/// How far two pressures lie apart, which has no datum: `"2 psi"`, `"1 kPa"`, `"10 micron"`; in Pa.
+///
+/// Errors: as [`pressure`], `MissingDatum` apart; `UnknownUnit` when a datum is said; `OutOfRange` outside
+/// [`ABSOLUTE_PRESSURE`].
+///
+/// ```
+/// use coldloop::units::text;
+/// assert_eq!(text::pressure_difference_pa("1.5 kPa"), Ok(1_500.0));
+/// assert!(text::pressure_difference_pa("1.5 kPa gauge").is_err());
+/// ```
+pub fn pressure_difference_pa(text: &str) -> Result<f64, Error> {
+    let (number, unit) = scan(text, Quantity::AbsolutePressure)?;
+    if unit.is_empty() {
+        return Err(Error::of(ErrorKind::MissingUnit, Quantity::AbsolutePressure));
+    }
+    match unit_and_datum(&unit, &UNITS).or_else(|| unit_and_datum(&unit, &VACUUM_UNITS)) {
+        Some((row, Datum::Unsaid)) => ABSOLUTE_PRESSURE.check(number * row.size / row.over),
+        Some((_, Datum::Absolute | Datum::Gauge | Datum::Vacuum)) | None => {
+            Err(Error::of(ErrorKind::UnknownUnit, Quantity::AbsolutePressure))
+        }
+    }
+}

@@ -6,7 +6,8 @@ pandas and polars columns, xarray objects, and pint and astropy quantities, whic
 give a float for floats and otherwise what came in. With ``errors="nan"`` an element without an answer is NaN instead of
 an exception. The interpreter is released while they work.
 
-``diagnose`` judges one vehicle, ``diagnose_table`` many; ``simulate`` says what a vehicle would read;
+``diagnose`` judges one vehicle, ``diagnose_table`` many; ``plan`` says what to do next, ``prove`` whether it helped, and
+``Counts`` keeps what a shop has learned; ``simulate`` says what a vehicle would read;
 ``coldloop.plot`` draws (it needs matplotlib and is imported by itself).
 """
 
@@ -27,8 +28,11 @@ from coldloop._core import __version__ as __version__
 from coldloop._diagnosis import Diagnosis as Diagnosis
 from coldloop._diagnosis import diagnose as diagnose
 from coldloop._diagnosis import expected as expected
+from coldloop._diagnosis import plan as plan
+from coldloop._diagnosis import prove as prove
 from coldloop._errors import *  # noqa: F403
 from coldloop._facts import Facts as Facts
+from coldloop._learning import Counts as Counts
 from coldloop._refrigerant import Refrigerant as Refrigerant
 from coldloop._refrigerant import refrigerants as refrigerants
 from coldloop._simulation import simulate as simulate

@@ -1,11 +1,15 @@
-"""From readings to a verdict."""
+"""From readings to a verdict, a plan and a proof."""
 
 import json
 from collections.abc import Mapping
 from copy import deepcopy
-from typing import Any
+from typing import Any, TypeAlias
 
 from coldloop import _core
+from coldloop._learning import Counts
+
+Readings: TypeAlias = Mapping[str, Any] | str
+"""A mapping in the shape of a readings file, or the text of such a file, TOML or JSON."""
 
 
 class Diagnosis:
@@ -17,11 +21,11 @@ class Diagnosis:
     'not-enough-evidence'
     """
 
-    __slots__ = ("_answer", "_text")
+    __slots__ = ("_answer", "_asked")
 
-    def __init__(self, answer: dict[str, Any], text: str):
-        self._answer = answer
-        self._text = text
+    def __init__(self, readings: str, settings: str | None):
+        self._asked = readings, settings
+        self._answer = json.loads(_core.diagnose(readings, settings))
 
     @property
     def verdict(self) -> str:
@@ -43,7 +47,7 @@ class Diagnosis:
         return deepcopy(self._answer)
 
     def __str__(self) -> str:
-        return self._text
+        return _core.report_text(*self._asked)
 
     def __repr__(self) -> str:
         return f"<Diagnosis: {' '.join([self.verdict, *self.named])}>"
@@ -54,13 +58,16 @@ class Diagnosis:
         return page(self._answer)
 
 
-def diagnose(readings: Mapping[str, Any], **settings: Any) -> Diagnosis:
-    """Judges a vehicle from its readings, given in the shape of a readings file.
+def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
+    """Judges a vehicle from its readings, given in the shape of a readings file, or as the text of one.
 
-    A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge: ``priors`` (a
-    mapping from faults to how common they are), ``none_of_these``, ``two_faults``, ``healthy``, ``named``,
-    ``nothing_fits``, ``short_list``, ``least_information``, ``per_minute``, ``recovered``. What cannot be read raises
-    a ``ColdloopError`` whose ``key`` names the entry and whose text says what to write instead.
+    A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and stand in the
+    place of the ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
+    ``none_of_these``, ``two_faults``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
+    ``recovered``, ``next_checks``, ``prices`` (``per_minute``, ``recovery``, ``verify``, ``unknown``, and ``checks`` and
+    ``repairs`` by id, each with ``minutes`` and ``money``), ``looks`` (the chance of "yes" by fault and question) and
+    ``counts`` (a ``Counts``). What cannot be read raises a ``ColdloopError`` whose ``key`` names the entry and whose
+    text says what to write instead.
 
     >>> answer = diagnose({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -70,11 +77,50 @@ def diagnose(readings: Mapping[str, Any], **settings: Any) -> Diagnosis:
     >>> next(iter(answer.odds))
     'worn-compressor'
     """
-    answer, text = _core.diagnose(json.dumps(readings, allow_nan=False), settings)
-    return Diagnosis(json.loads(answer), text)
+    return Diagnosis(text(readings), options(settings))
 
 
-def expected(readings: Mapping[str, Any]) -> dict[str, dict[str, float] | None]:
+def plan(readings: Readings, **settings: Any) -> dict[str, Any]:
+    """What to do next, and what then: the checks worth their cost and the repairs they lead to, three steps deep.
+
+    ``readings`` and ``settings`` are those of ``diagnose``. The answer has ``expected_minutes`` of work until the vehicle
+    is repaired, ``without_checks_minutes``, and ``steps``, the first one first; each has a ``check`` or a ``repair``,
+    what that ``says``, its ``cautions`` and ``minutes``, and ``branches``, one for every result, whose ``next`` is the
+    place of the step that follows. Source: Heckerman, Breese & Rommelse 1995; the usual prices stand in
+    ``tables/checks``. Raises as ``diagnose``.
+
+    >>> steps = plan({
+    ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+    ...     "conditions": {"ambient": "74 °F", "altitude": "0 m"},
+    ...     "readings": {"low_side": "70 psig", "high_side": "125 psig"},
+    ... })["steps"]
+    >>> steps[0]["repair"] is None  # nobody throws a compressor at two pressures
+    True
+    """
+    answer: dict[str, Any] = json.loads(_core.plan(text(readings), options(settings)))
+    return answer
+
+
+def prove(readings: Readings, **settings: Any) -> dict[str, Any]:
+    """What was done to a vehicle, judged: whether it was dry, tight and rightly charged, and whether it cools now.
+
+    ``readings`` may hold ``pressure_test``, ``evacuation``, ``hold``, ``charge``, ``pull_down``, and ``after``: the
+    conditions and readings after the repair. The answer has these keys and ``repair``, before against after; each has
+    its ``finding``, what that ``says`` and its figures in plain SI, and is ``None`` where nothing was done. Raises as
+    ``diagnose``.
+
+    >>> prove({
+    ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+    ...     "conditions": {"ambient": "20 °C", "altitude": "1600 m"},
+    ...     "evacuation": {"reached": "420 micron", "coldest": "18 °C"},
+    ... })["evacuation"]["finding"]
+    'deep'
+    """
+    answer: dict[str, Any] = json.loads(_core.prove(text(readings), options(settings)))
+    return answer
+
+
+def expected(readings: Readings) -> dict[str, dict[str, float] | None]:
     """What a sound system shows in the conditions of a readings file: the bands of every reading.
 
     Each band has ``low_95``, ``low_80``, ``median``, ``high_80`` and ``high_95``, the ends of the middle 95 % and 80 %
@@ -88,6 +134,24 @@ def expected(readings: Mapping[str, Any]) -> dict[str, dict[str, float] | None]:
     >>> bands["vent_k"]["low_95"] < bands["vent_k"]["median"] < bands["vent_k"]["high_95"]
     True
     """
-    bands = _core.expected(json.dumps(readings, allow_nan=False))
+    bands = _core.expected(text(readings))
     limits = ("low_95", "low_80", "median", "high_80", "high_95")
     return {name: None if band is None else dict(zip(limits, band, strict=True)) for name, band in bands.items()}
+
+
+def text(readings: Readings) -> str:
+    """The readings as the core takes them."""
+    return readings if isinstance(readings, str) else json.dumps(readings, allow_nan=False, default=_plain)
+
+
+def options(settings: Mapping[str, Any]) -> str | None:
+    """The settings as the core takes them; ``None`` where there are none."""
+    return json.dumps(settings, allow_nan=False, default=_plain) if settings else None
+
+
+def _plain(value: object) -> object:
+    if isinstance(value, Counts):
+        return str(value)
+    if hasattr(value, "item"):
+        return value.item()  # a number of NumPy
+    raise TypeError(f"{value!r} has no place in readings")

@@ -3,7 +3,7 @@
 from coldloop import _core
 from coldloop._arrays import Answer, Errors, Numbers, apply
 from coldloop._facts import Facts
-from coldloop._state import State, state
+from coldloop._state import State, solved, state
 
 
 def refrigerants() -> list[str]:
@@ -148,6 +148,62 @@ class Refrigerant:
             "quality": quality,
         }
         return state(self._code, given, errors, reference)
+
+    def superheated_liquid(
+        self,
+        temperature_k: Numbers,
+        pressure_pa_abs: Numbers,
+        *,
+        reference: str = "IIR",
+        errors: Errors = "raise",
+    ) -> State:
+        """The liquid below its saturation pressure, which has not boiled yet: metastable, up to the spinodal.
+
+        Source: the equation of state extrapolated from the stable liquid. Raises as ``state``; ``OutOfRangeError`` has
+        the spinodal and the saturation line as bounds.
+
+        >>> Refrigerant("R-134a").superheated_liquid(300.0, 650e3).phase
+        'liquid'
+        """
+        return self._held("superheated liquid", temperature_k, pressure_pa_abs, reference, errors)
+
+    def subcooled_vapour(
+        self,
+        temperature_k: Numbers,
+        pressure_pa_abs: Numbers,
+        *,
+        reference: str = "IIR",
+        errors: Errors = "raise",
+    ) -> State:
+        """The vapour above its saturation pressure, which has not condensed yet. Source and errors as
+        ``superheated_liquid``.
+
+        >>> Refrigerant("R-134a").subcooled_vapour(300.0, 720e3).phase
+        'vapour'
+        """
+        return self._held("subcooled vapour", temperature_k, pressure_pa_abs, reference, errors)
+
+    def _held(self, how: str, temperature_k: Numbers, pressure_pa_abs: Numbers, reference: str, errors: Errors) -> State:
+        pair = {"temperature_k": temperature_k, "pressure_pa_abs": pressure_pa_abs}
+        return solved(how, self._code, pair, errors, reference)
+
+    def second_virial(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Second virial coefficient in m3/mol, over the temperatures of the equation of state, see ``facts``.
+
+        Raises ``OutOfRangeError`` and ``NotFiniteError``.
+
+        >>> round(Refrigerant("R-134a").second_virial(300.0) * 1e6)
+        -485
+        """
+        return apply(_core.second_virial, errors, self._code, temperature_k=temperature_k)
+
+    def third_virial(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Third virial coefficient in m6/mol2. Range, source and errors as ``second_virial``.
+
+        >>> round(Refrigerant("R-134a").third_virial(300.0) * 1e12)
+        44573
+        """
+        return apply(_core.third_virial, errors, self._code, temperature_k=temperature_k)
 
     def __repr__(self) -> str:
         return f"Refrigerant({self.name!r})"

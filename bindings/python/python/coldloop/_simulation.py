@@ -1,13 +1,13 @@
 """What a vehicle would read."""
 
 import json
-from collections.abc import Mapping
 from typing import Any
 
 from coldloop import _core
+from coldloop._diagnosis import Readings, text
 
 
-def simulate(vehicle: Mapping[str, Any]) -> dict[str, Any]:
+def simulate(vehicle: Readings) -> dict[str, Any]:
     """The steady state of a vehicle's air conditioning, described in the shape of a readings file.
 
     ``system`` and ``conditions`` are those of a readings file; ``vehicle`` may name a ``class``, and ``faults`` gives
@@ -22,5 +22,5 @@ def simulate(vehicle: Mapping[str, Any]) -> dict[str, Any]:
     >>> simulate(worn)["readings"]["high_side_pa_gauge"] < simulate(sound)["readings"]["high_side_pa_gauge"]
     True
     """
-    answer: dict[str, Any] = json.loads(_core.simulate(json.dumps(vehicle, allow_nan=False)))
+    answer: dict[str, Any] = json.loads(_core.simulate(text(vehicle)))
     return answer

@@ -60,10 +60,15 @@ def state(code: int, given: dict[str, Numbers | None], errors: Errors, reference
     if tuple(pair) not in PAIRS:
         pairs = "; ".join(" and ".join(names) for names in PAIRS)
         raise TypeError(f"a state takes two figures, one pair of: {pairs}")
+    return solved(" ".join(pair), code, pair, errors, reference)
+
+
+def solved(how: str, code: int, pair: dict[str, Numbers], errors: Errors, reference: str) -> State:
+    """The state at two figures, found in the way that the core calls ``how``."""
     raising = strict(errors)
 
     def columns(first: Any, second: Any) -> list[Any]:
-        return _core.state(" ".join(pair), first, second, raising, code, reference)
+        return _core.state(how, first, second, raising, code, reference)
 
     figures = several(columns, pair, len(fields(State)))
     return State(_phase(figures[0]), *figures[1:])

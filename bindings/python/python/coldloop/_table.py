@@ -10,6 +10,7 @@ import numpy.typing as npt
 
 from coldloop import _core
 from coldloop._arrays import Errors, strict
+from coldloop._diagnosis import options
 from coldloop._frames import Frame, frame
 
 Progress: TypeAlias = bool | Callable[[int, int], object]
@@ -71,7 +72,7 @@ def diagnose_table(
         words,
         strict(errors),
         threads or os.cpu_count() or 1,
-        settings,
+        options(settings) or "{}",
         told,
     )
     return source.answer(kept, columns, labels, [*FIRST, *(name for name in columns if name not in FIRST)])

@@ -3,8 +3,8 @@
 mod answers;
 mod columns;
 
+use crate::diagnosis::settings;
 use crate::errors::refused_key;
-use crate::settings::settings;
 use answers::{Answers, BLOCK, Block};
 use coldloop::diagnosis::Settings;
 use coldloop::{Error, ErrorKind, Observation, Quantity};
@@ -61,7 +61,7 @@ pub(crate) fn diagnose_table<'py>(
     words: Vec<(String, PyReadonlyArray1<'py, u32>)>,
     strict: bool,
     threads: usize,
-    options: &Bound<'py, PyDict>,
+    options: &str,
     progress: Option<Py<PyAny>>,
 ) -> PyResult<(Bound<'py, PyDict>, Bound<'py, PyDict>)> {
     let mut settings = settings(py, options)?;

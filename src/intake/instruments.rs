@@ -1,0 +1,92 @@
+//! Readings with their instruments: the value alone, or a table of the value and how well it was read.
+
+use super::refusal::Refusal;
+use super::tree::{Entry, Table};
+use crate::circuit::{Gauge, Reading};
+use crate::error::Error;
+use crate::names::{GaugeClass, Quantity, Thermometer};
+use crate::proof::MACHINE_SCALE_KG;
+use crate::units::{Pressure, Temperature, text};
+
+/// How far a volume found from the parts of a circuit may be off. Source: engineering judgement.
+const VOLUME_SHARE: f64 = 0.15;
+
+/// `"35 psig"`, `{ value = "35 psig", gauge = "digital" }`, or `{ value = "35 psig", within = "1 psi" }`.
+pub(super) fn pressure(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressure>, Refusal> {
+    pressure_by(entry, Reading::pressure, dial)
+}
+
+/// The same, where what is usual is not a dial.
+pub(super) fn pressure_by(
+    entry: &Entry<'_>,
+    usual: impl Fn(Pressure, Gauge) -> Reading<Pressure>,
+    dial: Gauge,
+) -> Result<Reading<Pressure>, Refusal> {
+    let (value, [class, within]) = entry.instrument(["gauge", "within"])?;
+    let value = value.quantity(Quantity::GaugePressure, text::pressure)?;
+    if let Some(within) = within {
+        return Ok(Reading::within(value, limit_pa(&within)?));
+    }
+    Ok(match class {
+        None => usual(value, dial),
+        Some(class) => {
+            let class = class.member(&GaugeClass::ALL, GaugeClass::id, GaugeClass::from_id)?;
+            Reading::pressure(value, dial.of_class(class))
+        }
+    })
+}
+
+/// How far a pressure may be off, Pa.
+pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refusal> {
+    let text = entry.text(Quantity::AbsolutePressure)?;
+    text::pressure_difference_pa(text).map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
+}
+
+/// `"37 °F"`, `{ value = "37 °F", thermometer = "pocket-dial" }`, or `{ value = "37 °F", within = "1 °F" }`.
+pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<Temperature>, Refusal> {
+    let (value, [name, within]) = entry.instrument(["thermometer", "within"])?;
+    let value = value.quantity(Quantity::Temperature, text::temperature)?;
+    if let Some(within) = within {
+        let limit = within.quantity(Quantity::TemperatureDifference, text::temperature_difference)?;
+        return Ok(Reading::within(value, crate::units::difference_in_kelvins(limit)));
+    }
+    let thermometer = match name {
+        None => usual,
+        Some(name) => name.member(&Thermometer::ALL, Thermometer::id, Thermometer::from_id)?,
+    };
+    Ok(Reading::temperature(value, thermometer))
+}
+
+/// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a charging machine where nothing is said.
+pub(super) fn mass_kg(entry: &Entry<'_>) -> Result<Reading<f64>, Refusal> {
+    limited(entry, Quantity::Mass, text::mass_kg, |_| MACHINE_SCALE_KG)
+}
+
+/// `"2.4 L"`, or `{ value = "2.4 L", within = "0.2 L" }`.
+pub(super) fn volume_m3(entry: &Entry<'_>) -> Result<Reading<f64>, Refusal> {
+    limited(entry, Quantity::Volume, text::volume_m3, |value| VOLUME_SHARE * value)
+}
+
+fn limited(
+    entry: &Entry<'_>,
+    quantity: Quantity,
+    parse: fn(&str) -> Result<f64, Error>,
+    usual: impl Fn(f64) -> f64,
+) -> Result<Reading<f64>, Refusal> {
+    let (value, [within]) = entry.instrument(["within"])?;
+    let value = value.quantity(quantity, parse)?;
+    let limit = match within {
+        None => usual(value),
+        Some(within) => within.quantity(quantity, parse)?,
+    };
+    Ok(Reading::within(value, limit))
+}
+
+/// What an optional entry of a table reads as.
+pub(super) fn given<T>(
+    table: &Table<'_>,
+    key: &str,
+    read: impl Fn(&Entry<'_>) -> Result<T, Refusal>,
+) -> Result<Option<T>, Refusal> {
+    table.get(key).map(|entry| read(&entry)).transpose()
+}

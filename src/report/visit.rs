@@ -1,0 +1,57 @@
+//! All of a visit at once: the diagnosis, what to do, and whether it helped.
+
+use super::json::answer;
+use super::proof::judgements;
+use super::text::{Report, Units};
+use crate::diagnosis::diagnose;
+use crate::intake::{Refusal, Visit};
+use crate::names::VerdictKind;
+use alloc::string::{String, ToString};
+use serde_json::Value;
+
+/// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
+/// where something was done since.
+///
+/// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
+///
+/// ```
+/// use coldloop::{intake, report};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// assert!(report::visit_json(&visit)?.contains(r#""proof":{"pressure_test":{"finding":"#));
+/// # Ok::<(), intake::Refusal>(())
+/// ```
+pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
+    let diagnosis = diagnose(&visit.case, &visit.settings)?;
+    let mut told = answer(&visit.case, &diagnosis);
+    if let Value::Object(entries) = &mut told
+        && visit.has_proof()
+    {
+        entries.insert("proof".into(), judgements(&visit.prove()?));
+    }
+    Ok(told.to_string())
+}
+
+/// The same for people, with the first steps of the plan in the place of the next checks; a sound vehicle has none.
+///
+/// Errors: as [`visit_json`].
+///
+/// ```
+/// use coldloop::{intake, report};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/overcharge.toml"))?;
+/// assert!(report::visit_text(&visit, report::Units::Metric)?.contains("THE PLAN"));
+/// # Ok::<(), intake::Refusal>(())
+/// ```
+pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
+    let diagnosis = diagnose(&visit.case, &visit.settings)?;
+    let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
+    let plan = (!sound && visit.settings.next_checks).then(|| diagnosis.plan(&visit.settings));
+    let proof = if visit.has_proof() { Some(visit.prove()?) } else { None };
+    let report = Report {
+        case: &visit.case,
+        diagnosis: &diagnosis,
+        units,
+        plan: plan.as_ref().filter(|plan| !plan.steps.is_empty()),
+        proof: proof.as_ref(),
+    };
+    Ok(report.text())
+}

@@ -1,0 +1,281 @@
+//! A readings file that tells a whole visit: how to judge, what was done, what was read afterwards.
+
+#![cfg(feature = "report")]
+#![allow(clippy::unwrap_used)] // a test ends that way
+
+use coldloop::diagnosis::{Action, Cost, Settings, diagnose};
+use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, Fault, HoldFinding, LeakFinding, Observation};
+use coldloop::{Check, PullDownFinding, RepairFinding, intake, report};
+use std::fs;
+
+fn van() -> String {
+    fs::read_to_string(format!(
+        "{}/examples/readings/repaired-van.toml",
+        env!("CARGO_MANIFEST_DIR")
+    ))
+    .unwrap()
+}
+
+fn low_charge() -> String {
+    fs::read_to_string(format!(
+        "{}/examples/readings/low-charge.toml",
+        env!("CARGO_MANIFEST_DIR")
+    ))
+    .unwrap()
+}
+
+#[test]
+fn everything_done_to_the_van_is_judged() {
+    let all = intake::visit_from_toml(&van()).unwrap().prove().unwrap();
+    assert_eq!(all.pressure_test.unwrap().finding, LeakFinding::NoLossSeen);
+    assert_eq!(all.evacuation.unwrap().finding, EvacuationFinding::Deep);
+    assert_eq!(all.hold.unwrap().finding, HoldFinding::Tight);
+    let charge = all.charge.unwrap();
+    assert_eq!(
+        (charge.found, charge.now),
+        (Some(ChargeFinding::Under), Some(ChargeFinding::Within))
+    );
+    assert_eq!(all.pull_down.unwrap().finding, PullDownFinding::Reached);
+    let repair = all.repair.unwrap();
+    assert_eq!(
+        (repair.finding, repair.fault),
+        (RepairFinding::Proven, Fault::Undercharge)
+    );
+}
+
+/// A leak of 2 bar in an hour, water in the circuit, a vacuum that rises, a charge that is short, a vent that stays warm.
+#[test]
+fn what_went_wrong_is_called_so() {
+    let text = van()
+        .replace("9.85 bar gauge", "8 bar gauge")
+        .replace("reached = \"420 micron\"", "reached = \"40000 micron\"")
+        .replace("pressure = \"424 micron\"", "pressure = \"1300 micron\"")
+        .replace("pressure = \"427 micron\"", "pressure = \"2200 micron\"")
+        .replace("pressure = \"429 micron\"", "pressure = \"4000 micron\"")
+        .replace("charged = \"900 g\"", "charged = \"700 g\"")
+        .replace("vent = \"8 °C\"", "vent = \"19 °C\"")
+        .replace("vent = \"13 °C\"", "vent = \"20 °C\"")
+        .replace("vent = \"6 °C\"", "vent = \"19 °C\"");
+    let all = intake::visit_from_toml(&text).unwrap().prove().unwrap();
+    assert_eq!(all.pressure_test.unwrap().finding, LeakFinding::Leaks);
+    assert_eq!(all.evacuation.unwrap().finding, EvacuationFinding::WaterStays);
+    assert_eq!(all.hold.unwrap().finding, HoldFinding::Leak);
+    assert_eq!(all.charge.unwrap().now, Some(ChargeFinding::Under));
+    assert_eq!(all.pull_down.unwrap().finding, PullDownFinding::Stalled);
+}
+
+#[test]
+fn the_report_tells_the_plan_and_the_proof_and_json_the_same_findings() {
+    let visit = intake::visit_from_toml(&van()).unwrap();
+    let text = report::visit_text(&visit, report::Units::Metric).unwrap();
+    for says in [
+        "THE PLAN",
+        "Find and mend the leak",
+        "PROOF",
+        "852 ± 18 g",
+        "the repair is proven",
+        "dry nitrogen",
+    ] {
+        assert!(text.contains(says), "{says}:\n{text}");
+    }
+    let answer: serde_json::Value = serde_json::from_str(&report::visit_json(&visit).unwrap()).unwrap();
+    assert_eq!(answer["proof"]["repair"]["finding"], "proven");
+    let finding = answer["proof"]["charge"]["found"]["finding"].as_str();
+    assert_eq!(finding, Some("under"));
+    let diagnosis: serde_json::Value = serde_json::from_str(&report::json(
+        &visit.case,
+        &diagnose(&visit.case, &visit.settings).unwrap(),
+    ))
+    .unwrap();
+    let (mut told, alone) = (answer.clone(), diagnosis);
+    told.as_object_mut().unwrap().remove("proof");
+    assert_eq!(told, alone);
+    assert!(
+        !report::visit_json(&intake::visit_from_toml(&low_charge()).unwrap())
+            .unwrap()
+            .contains("\"proof\"")
+    );
+}
+
+#[test]
+fn json_and_toml_tell_the_same_visit() {
+    let value: serde_json::Value = toml::from_str(&(van() + SETTINGS)).unwrap();
+    let (json, toml) = (value.to_string(), van() + SETTINGS);
+    assert_eq!(intake::visit_from_text(&json), intake::visit_from_text(&toml));
+    assert_eq!(intake::visit_from_json(&json), intake::visit_from_toml(&toml));
+}
+
+const SETTINGS: &str = "
+[settings]
+named = 0.8
+recovered = true
+priors = { undercharge = 0.123456789012345678 }
+looks.undercharge = { oil_traces = 0.61 }
+prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 }, checks.watch-clutch.minutes = 7 }
+";
+
+#[test]
+fn the_settings_of_a_file_are_those_of_the_library() {
+    let settings = intake::visit_from_toml(&(low_charge() + SETTINGS)).unwrap().settings;
+    let mut wanted = Settings::default().with_prior(Fault::Undercharge, 0.123_456_789_012_345_68);
+    (wanted.named, wanted.recovered) = (0.8, true);
+    wanted.looks = wanted.looks.with(Observation::OilTraces, Fault::Undercharge, 0.61);
+    wanted.prices.per_minute = 1.5;
+    wanted.prices = wanted.prices.with_repair(
+        Fault::WornCompressor,
+        Cost {
+            minutes: 150.0,
+            money: 420.0,
+        },
+    );
+    let by_hand = Check::WatchClutch;
+    wanted.prices = wanted.prices.with_check(
+        by_hand,
+        Cost {
+            minutes: 7.0,
+            ..wanted.prices.check(by_hand)
+        },
+    );
+    assert_eq!(settings, wanted);
+}
+
+#[test]
+fn confirmed_cases_move_the_settings_as_a_table_and_as_the_text_of_their_file() {
+    let counts = intake::counts_from_toml("[cases]\nundercharge = 40\n").unwrap();
+    let wanted = counts.applied(&Settings::default()).unwrap();
+    assert_ne!(wanted, Settings::default());
+    for text in [
+        r#"{"counts": {"cases": {"undercharge": 40}}}"#,
+        r#"{"counts": "[cases]\nundercharge = 40\n"}"#,
+    ] {
+        assert_eq!(intake::settings_from_json(text).unwrap(), wanted);
+    }
+}
+
+#[test]
+fn prices_change_the_plan() {
+    let dear = |minutes: f64| format!("\n[settings]\nprices.checks = {{ {} }}\n", all_checks(minutes));
+    let first = |text: &str| {
+        let visit = intake::visit_from_toml(&(worn() + text)).unwrap();
+        let plan = diagnose(&visit.case, &visit.settings).unwrap().plan(&visit.settings);
+        plan.steps.first().unwrap().action
+    };
+    assert!(matches!(first(""), Action::Check(_)));
+    assert!(matches!(first(&dear(5_000.0)), Action::Repair(_)));
+}
+
+fn worn() -> String {
+    fs::read_to_string(format!(
+        "{}/examples/readings/worn-compressor.toml",
+        env!("CARGO_MANIFEST_DIR")
+    ))
+    .unwrap()
+}
+
+fn all_checks(minutes: f64) -> String {
+    let checks = Check::ALL.map(|check| format!("{}.minutes = {minutes:?}", check.id()));
+    checks.join(", ")
+}
+
+/// What is added to the file of the van or changed in it, the key that the refusal names, and its kind.
+const REFUSED: [(&str, &str, &str, ErrorKind); 14] = [
+    (
+        "\"10 bar gauge\"",
+        "\"10 bar\"",
+        "pressure_test.start",
+        ErrorKind::MissingDatum,
+    ),
+    (
+        "repeatability = \"1 kPa\"",
+        "repeatability = \"1 kPa gauge\"",
+        "pressure_test.repeatability",
+        ErrorKind::UnknownUnit,
+    ),
+    ("held = \"60 min\"\n", "", "pressure_test.held", ErrorKind::Missing),
+    (
+        "gas = \"nitrogen\"",
+        "gas = \"air\"",
+        "pressure_test.gas",
+        ErrorKind::UnknownName,
+    ),
+    (
+        "gas = \"nitrogen\"",
+        "gas = \"nitrogen\"\nallowed = \"5 g\"",
+        "pressure_test.allowed",
+        ErrorKind::MissingUnit,
+    ),
+    (
+        "reached = \"420 micron\"",
+        "reach = \"420 micron\"",
+        "evacuation.reach",
+        ErrorKind::UnknownName,
+    ),
+    (
+        "reached = \"420 micron\"",
+        "reached = 420",
+        "evacuation.reached",
+        ErrorKind::MissingUnit,
+    ),
+    (
+        "after = \"5 min\", pressure",
+        "after = \"5\", pressure",
+        "hold.samples[2].after",
+        ErrorKind::MissingUnit,
+    ),
+    (
+        "recovered = \"430 g\"",
+        "recovered = 430",
+        "charge.recovered",
+        ErrorKind::MissingUnit,
+    ),
+    (
+        "recovered = \"430 g\"",
+        "recovered = { value = \"430 g\", within = \"x\" }",
+        "charge.recovered.within",
+        ErrorKind::NotANumber,
+    ),
+    (
+        "[after.conditions]\nambient = \"26 °C\"",
+        "[after.conditions]",
+        "after.conditions.ambient",
+        ErrorKind::Missing,
+    ),
+    (
+        "[after.conditions]",
+        "[settings]\nnamed = 70\n[after.conditions]",
+        "settings.named",
+        ErrorKind::OutOfRange,
+    ),
+    (
+        "[after.conditions]",
+        "[settings]\npriors.gremlins = 1\n[after.conditions]",
+        "settings.priors.gremlins",
+        ErrorKind::UnknownName,
+    ),
+    (
+        "[after.conditions]",
+        "[settings]\nprices.recovery.minutes = \"x\"\n[after.conditions]",
+        "settings.prices.recovery.minutes",
+        ErrorKind::NotFinite,
+    ),
+];
+
+#[test]
+fn a_refusal_names_the_entry() {
+    for (from, to, key, kind) in REFUSED {
+        let text = van();
+        assert!(text.contains(from), "{from}");
+        let refusal = intake::visit_from_toml(&text.replacen(from, to, 1)).unwrap_err();
+        assert_eq!((refusal.key.as_str(), refusal.error.kind), (key, kind), "{refusal}");
+    }
+}
+
+#[test]
+fn what_cannot_be_judged_names_its_table() {
+    let swapped = van().replacen("after = \"20 min\"", "after = \"7 min\"", 1);
+    let refusal = intake::visit_from_toml(&swapped).unwrap().prove().unwrap_err();
+    assert_eq!(
+        (refusal.key.as_str(), refusal.error.kind),
+        ("hold", ErrorKind::Inconsistent)
+    );
+}
