@@ -244,8 +244,11 @@ fn string_length(text: &str) -> usize {
     text.len()
 }
 
-/// The code without its `#[cfg(test)]` modules, line breaks kept.
+/// The code without its `#[cfg(test)]` modules, line breaks kept; nothing of a file that is all test.
 fn without_tests(code: &str) -> String {
+    if code.contains("#![cfg(test)]") {
+        return String::new();
+    }
     let mut out = String::new();
     let mut rest = code;
     while let Some(at) = rest.find("#[cfg(test)]\nmod ") {

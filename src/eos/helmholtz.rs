@@ -8,13 +8,13 @@ use crate::fluid::Equation;
 use crate::numerics::Real;
 
 /// The most terms, non-analytic ones aside, that an equation may have.
-pub const MAX_TERMS: usize = 48;
+pub(super) const MAX_TERMS: usize = 48;
 /// The highest power of delta in an equation.
-const MAX_D: usize = 15;
+pub(super) const MAX_D: usize = 15;
 /// The highest power of delta within an exponential.
-const MAX_L: usize = 7;
+pub(super) const MAX_L: usize = 7;
 /// The most terms that are Gaussian or have a second exponential.
-const MAX_BENT: usize = 16;
+pub(super) const MAX_BENT: usize = 8;
 
 /// alpha and its derivatives, each times the powers of tau and delta that make it a pure number.
 #[derive(Clone, Copy, Debug)]
@@ -110,42 +110,49 @@ impl<R: Real> Isotherm<R> {
         let number = R::from_f64;
         let zero = number(0.0);
         let ln_tau = tau.logarithm();
-        let mut factors = [zero; MAX_TERMS];
-        let mut bent = [(zero, zero); MAX_BENT];
+        let mut isotherm = Self {
+            equation,
+            tau,
+            ln_tau,
+            factors: [zero; MAX_TERMS],
+            bent: [(zero, zero); MAX_BENT],
+        };
+        let Equation {
+            power,
+            gaussian,
+            double_exponential,
+            ..
+        } = equation;
         // First the logarithm of each factor.
-        let mut slots = factors.iter_mut();
-        for (term, factor) in equation.power.iter().zip(&mut slots) {
+        let (of_power, rest) = isotherm.factors.split_at_mut(power.len().min(MAX_TERMS));
+        for (term, factor) in power.iter().zip(of_power) {
             *factor = number(term.t) * ln_tau;
         }
-        let mut slots = slots.zip(&mut bent);
-        for (term, (factor, bent)) in equation.gaussian.iter().zip(&mut slots) {
+        let (of_bell, of_double) = rest.split_at_mut(gaussian.len().min(rest.len()));
+        let (bent_bell, bent_double) = isotherm.bent.split_at_mut(gaussian.len().min(MAX_BENT));
+        for ((term, factor), bent) in gaussian.iter().zip(of_bell).zip(bent_bell) {
             let off = tau - number(term.gamma);
             let slope = number(2.0 * term.beta) * tau;
             *factor = number(term.t) * ln_tau - number(term.beta) * off * off;
             let first = number(term.t) - slope * off;
             *bent = (first, first * first - number(term.t) - slope * tau);
         }
-        for (term, (factor, bent)) in equation.double_exponential.iter().zip(&mut slots) {
+        for ((term, factor), bent) in double_exponential.iter().zip(of_double).zip(bent_double) {
             let inner = (number(term.m) * ln_tau).exponential();
             *factor = number(term.t) * ln_tau - inner;
             let first = number(term.t) - number(term.m) * inner;
             let second = first * first - number(term.t) - number(term.m * (term.m - 1.0)) * inner;
             *bent = (first, second);
         }
-        R::exponential_all(&mut factors[..in_fours(equation.separable_terms()).min(MAX_TERMS)]);
-        let coefficients = (equation.power.iter().map(|term| term.n))
-            .chain(equation.gaussian.iter().map(|term| term.n))
-            .chain(equation.double_exponential.iter().map(|term| term.n));
-        for (factor, n) in factors.iter_mut().zip(coefficients) {
+        let count = equation.separable_terms().min(MAX_TERMS);
+        R::exponential_all(&mut isotherm.factors[..in_pairs(count).min(MAX_TERMS)]);
+        let coefficients = (power.iter().map(|term| term.n))
+            .chain(gaussian.iter().map(|term| term.n))
+            .chain(double_exponential.iter().map(|term| term.n));
+        for (factor, n) in isotherm.factors.iter_mut().zip(coefficients) {
             *factor = number(n) * *factor;
         }
-        Self {
-            equation,
-            tau,
-            ln_tau,
-            factors,
-            bent,
-        }
+        isotherm
     }
 
     /// The equation.
@@ -200,9 +207,11 @@ impl<R: Real> Isotherm<R> {
     /// All terms at a molar density.
     #[inline(always)]
     fn sum(&self, rho_mol_m3: R) -> Alpha<R> {
+        #[cfg(test)]
+        super::tally::one_more();
         let delta = rho_mol_m3 / R::from_f64(self.equation.reducing_rho_mol_m3);
         let mut sum = self.separable(delta);
-        non_analytic::for_each_term(self.equation.non_analytic, self.tau, delta, |more| sum.add(more));
+        sum.add(non_analytic::sum(self.equation.non_analytic, self.tau, delta));
         sum
     }
 
@@ -212,14 +221,14 @@ impl<R: Real> Isotherm<R> {
     #[inline(always)]
     fn separable(&self, delta: R) -> Alpha<R> {
         let number = R::from_f64;
-        let one = number(1.0);
+        let (zero, one) = (number(0.0), number(1.0));
         let Equation {
             power,
             gaussian,
             double_exponential,
             ..
         } = *self.equation;
-        // delta^d for d up to MAX_D, and exp(-delta^l) for l up to 4 and, where needed, to MAX_L.
+        // delta^d for d up to MAX_D.
         let p2 = delta * delta;
         let (p3, p4) = (p2 * delta, p2 * p2);
         let (p5, p6, p7, p8) = (p4 * delta, p4 * p2, p4 * p3, p4 * p4);
@@ -242,24 +251,35 @@ impl<R: Real> Isotherm<R> {
             p8 * p7,
         ];
         let power_of_delta = |d: u8| powers[usize::from(d) & MAX_D];
-        let mut damping = [one, -delta, -p2, -p3, -p4, -p5, -p6, -p7];
-        R::exponential_all(&mut damping[1..=4]);
-        if self.equation.deepest_damping() > 4 {
-            R::exponential_all(&mut damping[5..=MAX_L]);
+        // The logarithms of exp(-delta^l), as deep as they are needed, and of the bells: their exponentials go in one run.
+        let mut exponentials = [zero; MAX_L + MAX_BENT];
+        let deepest = self.equation.deepest_damping().min(MAX_L);
+        for (l, damping) in (1..=deepest).zip(&mut exponentials) {
+            *damping = -powers[l];
         }
-        let mut bells = [delta; MAX_BENT];
-        for (bell, term) in bells.iter_mut().zip(gaussian) {
+        for (bell, term) in exponentials[deepest..].iter_mut().zip(gaussian) {
             let off = delta - number(term.epsilon);
             *bell = -(number(term.eta) * off * off);
         }
-        R::exponential_all(&mut bells[..in_fours(gaussian.len()).min(MAX_BENT)]);
+        let count = in_pairs(deepest + gaussian.len()).min(exponentials.len());
+        let (first, more) = exponentials[..count.max(4)].split_at_mut(4); // a fixed count is faster where it will do
+        R::exponential_all(first);
+        R::exponential_all(more);
+        let (damping, bells) = exponentials.split_at(deepest);
+        let damped = |sum: Alpha<R>, l: u8| match damping.get(usize::from(l).wrapping_sub(1)) {
+            Some(&damping) => sum.damped(l, power_of_delta(l), damping),
+            None => sum,
+        };
 
+        let (mut of_power, rest) = self.factors.split_at(power.len().min(MAX_TERMS));
+        let (of_bell, of_double) = rest.split_at(gaussian.len().min(rest.len()));
+        let (bent_bell, bent_double) = self.bent.split_at(gaussian.len().min(MAX_BENT));
         let mut total = Alpha::nothing();
-        let mut factors = self.factors.iter();
         for alike in power.chunk_by(|one, other| one.l == other.l) {
+            let (factors, more) = of_power.split_at(alike.len().min(of_power.len()));
+            of_power = more;
             let mut sum = Alpha::nothing();
-            let mut l = 0;
-            for (term, &factor) in alike.iter().zip(&mut factors) {
+            for (term, &factor) in alike.iter().zip(factors) {
                 // Of a power, delta times the derivative taken twice over is d^2; delta^2 times the second follows below.
                 let (d, t) = (number(f64::from(term.d)), number(term.t));
                 let a = factor * power_of_delta(term.d);
@@ -270,21 +290,19 @@ impl<R: Real> Isotherm<R> {
                 sum.dd = sum.dd + by_d * d;
                 sum.tt = sum.tt + by_t * t;
                 sum.dt = sum.dt + by_d * t;
-                l = term.l;
             }
             sum.dd = sum.dd - sum.d;
             sum.tt = sum.tt - sum.t;
-            total.add(sum.damped(l, power_of_delta(l), damping[usize::from(l) & MAX_L]));
+            total.add(damped(sum, alike.first().map_or(0, |term| term.l)));
         }
-        let mut factors = factors.zip(&self.bent);
-        for ((term, bell), (&factor, &thermal)) in gaussian.iter().zip(bells).zip(&mut factors) {
+        for (((term, &bell), &factor), &thermal) in gaussian.iter().zip(bells).zip(of_bell).zip(bent_bell) {
             let d = number(f64::from(term.d));
             let slope = number(2.0 * term.eta) * delta;
             let first = d - slope * (delta - number(term.epsilon));
             let second = first * first - d - slope * delta;
             total.add_term(factor * power_of_delta(term.d) * bell, thermal, (first, second));
         }
-        for (term, (&factor, &thermal)) in double_exponential.iter().zip(&mut factors) {
+        for ((term, &factor), &thermal) in double_exponential.iter().zip(of_double).zip(bent_double) {
             let d = f64::from(term.d);
             let mut sum = Alpha::nothing();
             sum.add_term(
@@ -292,13 +310,13 @@ impl<R: Real> Isotherm<R> {
                 thermal,
                 (number(d), number(d * (d - 1.0))),
             );
-            total.add(sum.damped(term.l, power_of_delta(term.l), damping[usize::from(term.l) & MAX_L]));
+            total.add(damped(sum, term.l));
         }
         total
     }
 }
 
-/// The next multiple of four: exponentials go by fours, and a whole four is faster than less.
-const fn in_fours(count: usize) -> usize {
-    count.next_multiple_of(4)
+/// Exponentials go by fours and by pairs, and a whole pair is faster than one alone.
+const fn in_pairs(count: usize) -> usize {
+    count.next_multiple_of(2)
 }

@@ -8,9 +8,12 @@ mod helmholtz;
 mod ideal;
 mod non_analytic;
 mod properties;
+mod room;
+pub(crate) mod tally;
 mod virial;
 
 pub use density::density_mol_m3;
-pub use helmholtz::{Alpha, Isotherm, MAX_TERMS};
+pub use helmholtz::{Alpha, Isotherm};
 pub use ideal::Alpha0;
 pub use properties::{Properties, pressure_enthalpy_entropy};
+pub use room::fits;

@@ -7,15 +7,16 @@ use crate::fluid::NonAnalytic;
 use crate::numerics::Real;
 
 /// The most non-analytic terms that an equation may have.
-const MAX_TERMS: usize = 4;
+pub(super) const MAX_TERMS: usize = 4;
 
-/// Calls `each` for every term with its derivatives, times the powers of tau and delta that make them pure numbers.
+/// The sum of all terms with their derivatives, times the powers of tau and delta that make them pure numbers.
 ///
-/// In the critical point itself, where Delta is zero and the second derivatives are infinite, a term is left out.
-#[inline]
-pub(super) fn for_each_term<R: Real>(terms: &[NonAnalytic], tau: R, delta: R, mut each: impl FnMut(Alpha<R>)) {
+/// Inlined, so that the compiler drops from it what is not asked for. In the critical point itself, where Delta is zero and the second derivatives are infinite, a term is left out.
+#[inline(always)]
+pub(super) fn sum<R: Real>(terms: &[NonAnalytic], tau: R, delta: R) -> Alpha<R> {
+    let mut sum = Alpha::nothing();
     if terms.is_empty() {
-        return;
+        return sum;
     }
     let number = R::from_f64;
     let (zero, one) = (number(0.0), number(1.0));
@@ -53,9 +54,10 @@ pub(super) fn for_each_term<R: Real>(terms: &[NonAnalytic], tau: R, delta: R, mu
     R::exponential_all(&mut raised[..count]);
     for (((big, &raised), three), term) in bigs.iter().zip(&raised).zip(powers.chunks_exact(3)).zip(terms) {
         if big.value >= number(1e-280) {
-            each(one_term(term, (tau, warm), (delta, off), big, raised, three[2]));
+            sum.add(one_term(term, (tau, warm), (delta, off), big, raised, three[2]));
         }
     }
+    sum
 }
 
 /// Delta of a term, which is theta^2 + B ((delta - 1)^2)^a, with its derivatives by delta; those by tau follow from theta.
@@ -106,7 +108,7 @@ impl<R: Real> Big<R> {
 }
 
 /// One term from its Delta, Delta^b and psi; of tau and delta with what each is off 1.
-#[inline]
+#[inline(always)]
 fn one_term<R: Real>(
     term: &NonAnalytic,
     (tau, warm): (R, R),

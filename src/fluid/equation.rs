@@ -30,6 +30,25 @@ impl Equation {
         self.power.len() + self.gaussian.len() + self.double_exponential.len()
     }
 
+    /// Whether the terms stand in rising order of the power of delta within their exponentials.
+    pub(crate) const fn is_in_order(&self) -> bool {
+        let mut k = 1;
+        while k < self.power.len() {
+            if self.power[k - 1].l > self.power[k].l {
+                return false;
+            }
+            k += 1;
+        }
+        let mut k = 1;
+        while k < self.double_exponential.len() {
+            if self.double_exponential[k - 1].l > self.double_exponential[k].l {
+                return false;
+            }
+            k += 1;
+        }
+        true
+    }
+
     /// The highest power of delta within an exponential; the terms stand in rising order of it.
     pub const fn deepest_damping(&self) -> usize {
         let power = match self.power.last() {

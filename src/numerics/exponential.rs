@@ -44,6 +44,10 @@ pub fn exp_all(values: &mut [f64]) {
     for four in fours {
         *four = four.map(exp);
     }
+    let (pairs, rest) = rest.as_chunks_mut::<2>();
+    for pair in pairs {
+        *pair = pair.map(exp);
+    }
     for value in rest {
         *value = exp(*value);
     }

@@ -5,9 +5,12 @@
 
 mod arrays;
 mod door;
+mod effort;
+mod enthalpy_entropy;
 mod metastable;
 mod pure;
 mod search;
+mod start;
 mod state;
 pub(crate) mod tables;
 

@@ -1,31 +1,34 @@
-//! States from pressure and an energy, and from enthalpy and entropy.
+//! States from pressure and an energy.
 //!
 //! At constant pressure enthalpy and entropy rise with temperature, and jump across the saturation line: the curves
 //! tell the phase, and what remains is one state on one side. It is searched in temperature and density at once; where
 //! that leaves the side, in temperature alone between ends that enclose it.
 
 use super::pure::{Branch, Offset, Pure};
-use super::state::State;
+use super::state::{DENSE, State};
 use crate::eos::{Isotherm, Properties, density_mol_m3};
 use crate::error::Error;
-use crate::names::{ErrorKind, Phase, Quantity, Reference};
+use crate::names::{Phase, Quantity, Reference};
 
-/// The relative step that is exact to first order, and below which cp and w need no second look.
-const NEAR: f64 = 1e-12;
+/// The relative step, times cp/cv, that is exact to first order, and below which cp and w need no second look: they
+/// answer to it about cp/cv-fold, which near the critical point is much.
+pub(super) const NEAR: f64 = 2e-11;
 /// The relative step below which steps that no longer shrink are rounding, as they are close to the critical point.
 const STEP: f64 = 1e-8;
 /// What counts as rounding in a temperature, relatively.
-const ROUNDING: f64 = 1e-13;
+pub(super) const ROUNDING: f64 = 1e-13;
 /// Steps in temperature and density; most states take four or five.
 const MOST_STEPS: usize = 12;
 /// Steps within a bracket: as many halvings leave nothing of the widest one.
 const MOST_HALVINGS: usize = 120;
 /// The share by which curve and equation may differ in density; see the head of the generated curves.
-const BLUR: f64 = 1e-9;
+pub(super) const BLUR: f64 = 1e-9;
+/// A liquid up to this multiple of its saturated density is common.
+const COMPRESSED: f64 = 1.02;
 
 /// The energy that is given beside the pressure.
 #[derive(Clone, Copy, Debug)]
-enum Energy {
+pub(super) enum Energy {
     Enthalpy,
     Entropy,
 }
@@ -49,6 +52,13 @@ impl Energy {
         match self {
             Energy::Enthalpy => branch.h_j_kg,
             Energy::Entropy => branch.s_j_kg_k,
+        }
+    }
+
+    pub(super) const fn of_vapour(self, h_j_kg: f64, s_j_kg_k: f64) -> f64 {
+        match self {
+            Energy::Enthalpy => h_j_kg,
+            Energy::Entropy => s_j_kg_k,
         }
     }
 
@@ -78,15 +88,15 @@ impl Energy {
 
 /// What is looked for on one side of the saturation line; energies with the constants of the paper.
 #[derive(Clone, Copy, Debug)]
-struct Target {
-    p_pa: f64,
-    energy: Energy,
-    value: f64,
+pub(super) struct Target {
+    pub(super) p_pa: f64,
+    pub(super) energy: Energy,
+    pub(super) value: f64,
     /// `Supercritical` above the critical pressure, where there are no sides.
     side: Phase,
     /// Temperatures that enclose the state, if it exists.
-    low_t_k: f64,
-    high_t_k: f64,
+    pub(super) low_t_k: f64,
+    pub(super) high_t_k: f64,
 }
 
 impl Pure {
@@ -109,96 +119,21 @@ impl Pure {
         self.fluid_only(self.state_p_energy(p_pa, Energy::Entropy, s_j_kg_k, reference)?)
     }
 
-    /// The state at a specific enthalpy (J/kg) and entropy (J/(kg K)), both counted from `reference`.
-    ///
-    /// Along an isentrope enthalpy rises with pressure, dh/dp = v > 0, in one phase and in two: the state is unique,
-    /// and is searched in pressure within a bracket. Where the isentrope leaves the equation at low pressure it does
-    /// so at the lowest temperature, at high pressure at the highest.
-    ///
-    /// Errors: as [`Pure::state_ph`]; a bound of enthalpy that was not reached is NaN.
-    pub fn state_hs(&self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
-        const ENOUGH: f64 = 1e-12;
-        let h_j_kg = finite(Quantity::Enthalpy, h_j_kg)?;
-        let s_j_kg_k = finite(Quantity::Entropy, s_j_kg_k)?;
-        let range = self.valid_pressures();
-        let (mut low, mut high) = (range.low, range.high);
-        let mut p_pa = 0.2 * self.critical_p_pa;
-        let mut residual = f64::NAN;
-        let mut nearest: Option<State> = None;
-        for _ in 0..MOST_HALVINGS {
-            let mut next = f64::NAN;
-            match self.state_p_energy(p_pa, Energy::Entropy, s_j_kg_k, reference) {
-                Ok(state) => {
-                    let missing = h_j_kg - state.h_j_kg;
-                    residual = missing / self.thermal_j_kg(state.t_k);
-                    nearest = Some(state);
-                    if libm::fabs(residual) <= ENOUGH {
-                        return self.fluid_only(state);
-                    }
-                    let step = missing * state.rho_kg_m3 / p_pa;
-                    // In a gas ln p is nearer to a straight line, in a liquid p.
-                    let gas = state.rho_mol_m3 < self.critical_rho_mol_m3;
-                    next = p_pa * if gas { libm::exp(step) } else { 1.0 + step };
-                    if missing > 0.0 {
-                        low = p_pa;
-                    } else {
-                        high = p_pa;
-                    }
-                }
-                Err(error) if error.kind == ErrorKind::OutOfRange && error.quantity == Quantity::Entropy => {
-                    if s_j_kg_k < error.low {
-                        low = p_pa;
-                    } else {
-                        high = p_pa;
-                    }
-                }
-                Err(error) => return Err(error),
-            }
-            if high / low - 1.0 <= 2.0 * f64::EPSILON {
-                break;
-            }
-            let inside = next > low && next < high;
-            p_pa = if inside { next } else { libm::sqrt(low * high) };
-        }
-        let Some(nearest) = nearest else {
-            let (first, last) = self.entropies(reference)?;
-            return Err(Error::out_of_range(Quantity::Entropy, s_j_kg_k, first, last));
-        };
-        if libm::fabs(residual) <= BLUR {
-            return self.fluid_only(nearest); // the pressure has no digits left, or the state lies on the edge of the equation
-        }
-        if high / low - 1.0 > 2.0 * f64::EPSILON {
-            return Err(Error::no_convergence(libm::fabs(residual), ENOUGH));
-        }
-        // The bracket closed on the end of the isentrope within the equation.
-        Err(if residual > 0.0 {
-            Error::out_of_range(Quantity::Enthalpy, h_j_kg, f64::NAN, nearest.h_j_kg)
-        } else {
-            Error::out_of_range(Quantity::Enthalpy, h_j_kg, nearest.h_j_kg, f64::NAN)
-        })
-    }
-
     /// The state itself unless it is beyond the melting line.
-    fn fluid_only(&self, state: State) -> Result<State, Error> {
+    pub(super) fn fluid_only(&self, state: State) -> Result<State, Error> {
         if state.quality.is_none() {
             self.fluid_pressures(state.t_k).check(state.p_pa)?;
         }
         Ok(state)
     }
 
-    /// The least and the greatest entropy of the equation.
-    fn entropies(&self, reference: Reference) -> Result<(f64, f64), Error> {
-        let first = self.state_tq(self.fluid.lowest_t_k, 0.0, reference)?;
-        let last = self.state_tp(self.fluid.highest_t_k, self.valid_pressures().low, reference)?;
-        Ok((first.s_j_kg_k, last.s_j_kg_k))
-    }
-
-    /// RT/M, J/kg: the scale of energies.
-    fn thermal_j_kg(&self, t_k: f64) -> f64 {
-        self.fluid.equation.gas_constant / self.fluid.equation.molar_mass * t_k
-    }
-
-    fn state_p_energy(&self, p_pa: f64, energy: Energy, value: f64, reference: Reference) -> Result<State, Error> {
+    pub(super) fn state_p_energy(
+        &self,
+        p_pa: f64,
+        energy: Energy,
+        value: f64,
+        reference: Reference,
+    ) -> Result<State, Error> {
         let p_pa = self.valid_pressures().check(p_pa)?;
         let offset = self.offset(reference)?;
         let value = finite(energy.quantity(), value)? - energy.shift(offset);
@@ -233,11 +168,11 @@ impl Pure {
             if value < boiling {
                 target.side = Phase::Liquid;
                 target.high_t_k = t_k;
-                (t_k, liquid.rho_mol_m3)
+                self.near_liquid(&target, t_k, liquid.rho_mol_m3)
             } else {
                 target.side = Phase::Vapour;
                 target.low_t_k = t_k;
-                (t_k, vapour.rho_mol_m3)
+                self.near_vapour(&target, t_k, vapour.rho_mol_m3)
             }
         };
         let properties = match self.jointly(&target, start) {
@@ -249,7 +184,7 @@ impl Pure {
     }
 
     /// The phase at a temperature on one side of the saturation line.
-    fn phase_at(&self, t_k: f64, side: Phase) -> Phase {
+    pub(super) fn phase_at(&self, t_k: f64, side: Phase) -> Phase {
         if t_k >= self.critical_t_k {
             Phase::Supercritical
         } else if side == Phase::Vapour {
@@ -273,7 +208,7 @@ impl Pure {
             } = properties;
             let (by_t, by_rho) = target.energy.slopes(&properties, equation.molar_mass);
             let determinant = by_t * dp_drho_j_mol - by_rho * dp_dt_pa_k;
-            if dp_drho_j_mol <= 0.0 || determinant <= 0.0 {
+            if dp_drho_j_mol <= 0.0 || properties.cv_j_kg_k <= 0.0 || determinant <= 0.0 {
                 return None;
             }
             let p_missing = target.p_pa - properties.p_pa;
@@ -284,11 +219,13 @@ impl Pure {
             // A step that would end beyond the ends by more than rounding has not arrived.
             let cut = libm::fabs(t_k + warmer - next) > ROUNDING * t_k;
             let change = f64::max(libm::fabs(warmer) / t_k, libm::fabs(denser) / rho);
-            if !cut && (change <= NEAR || change <= STEP && change > 0.5 * before) {
+            if !(warmer + denser).is_finite() {
+                return None;
+            }
+            let response = properties.cp_j_kg_k / properties.cv_j_kg_k;
+            if !cut && (change * response <= NEAR || change <= STEP && change > 0.5 * before) {
                 let found = properties.moved(next - t_k, denser, equation.molar_mass);
-                return self
-                    .is_stable(found.t_k, found.rho_mol_m3, target.side)
-                    .then_some(found);
+                return self.is_stable(&found, target.side).then_some(found);
             }
             // A fluid that expands is followed in its volume, which for a gas is nearly straight over temperature and
             // leaves a density in any case.
@@ -299,23 +236,34 @@ impl Pure {
             };
             t_k = next;
             before = change;
-            if !rho.is_finite() || rho > self.densest_mol_m3() {
+            if rho > self.densest_mol_m3() {
                 return None;
             }
         }
         None
     }
 
-    /// Whether a state lies outside the two phases, on this side of them.
-    fn is_stable(&self, t_k: f64, rho_mol_m3: f64, side: Phase) -> bool {
-        if t_k >= self.critical_t_k {
-            return true;
+    /// Whether a state lies outside the two phases, on this side of them, and not among the densities far beyond those
+    /// that an equation was made for, where some fall back to valid pressures.
+    pub(super) fn is_stable(&self, found: &Properties, side: Phase) -> bool {
+        let Properties { t_k, rho_mol_m3, .. } = *found;
+        let mut common = DENSE * self.critical_rho_mol_m3;
+        if t_k < self.critical_t_k {
+            let s = self.distance(t_k);
+            if side == Phase::Vapour {
+                return rho_mol_m3 <= self.vapour_rho_mol_m3.at(s) * (1.0 + BLUR);
+            }
+            let boiling = self.liquid_rho_mol_m3.at(s);
+            if rho_mol_m3 < boiling * (1.0 - BLUR) {
+                return false;
+            }
+            common = f64::max(common, COMPRESSED * boiling);
         }
-        let s = self.distance(t_k);
-        if side == Phase::Vapour {
-            rho_mol_m3 <= self.vapour_rho_mol_m3.at(s) * (1.0 + BLUR)
-        } else {
-            rho_mol_m3 >= self.liquid_rho_mol_m3.at(s) * (1.0 - BLUR)
+        rho_mol_m3 <= common || {
+            let isotherm = Isotherm::new(&self.fluid.equation, t_k);
+            let phase = self.phase_at(t_k, Phase::Liquid);
+            let last = self.density_on(&isotherm, t_k, self.fluid.highest_p_pa, phase);
+            last.is_ok_and(|last| rho_mol_m3 <= last * (1.0 + BLUR))
         }
     }
 
@@ -389,10 +337,7 @@ impl Pure {
         let s = self.distance(t_k);
         if phase == Phase::Vapour {
             let last = self.vapour_rho_mol_m3.at(s);
-            // p = rho R T (1 + B rho), with the B that the saturated vapour has.
-            let saturated = self.pressure_pa.at(t_k) * ideal / p_pa;
-            let b = (saturated / last - 1.0) / last;
-            let start = 2.0 * ideal / (1.0 + libm::sqrt(f64::max(1.0 + 4.0 * b * ideal, 0.0)));
+            let start = self.thin_mol_m3(t_k, p_pa);
             density_mol_m3(isotherm, p_pa, start, 0.0, last * (1.0 + BLUR))
         } else {
             let first = self.liquid_rho_mol_m3.at(s);
@@ -401,7 +346,7 @@ impl Pure {
     }
 }
 
-fn finite(quantity: Quantity, value: f64) -> Result<f64, Error> {
+pub(super) fn finite(quantity: Quantity, value: f64) -> Result<f64, Error> {
     if value.is_finite() {
         Ok(value)
     } else {

@@ -9,7 +9,7 @@ use crate::range::Range;
 /// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion blur as much.
 const ON_THE_LINE: f64 = 1e-12;
 /// Beyond this multiple of its critical density a fluid is asked first how dense its highest pressure makes it.
-const DENSE: f64 = 2.5;
+pub(super) const DENSE: f64 = 2.5;
 /// No equation here is asked beyond this multiple of its critical density.
 const DENSEST: f64 = 5.0;
 

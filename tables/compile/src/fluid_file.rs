@@ -3,7 +3,7 @@
 use crate::fluid_facts::Facts;
 use coldloop::fluid::{DoubleExponential, Equation, Gaussian, Ideal, Melting, NonAnalytic, Power};
 use serde::Deserialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 
@@ -35,6 +35,7 @@ struct Source {
 }
 
 #[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
 struct MeltingSource {
     t_triple_k: String,
     p_triple_mpa: String,
@@ -67,6 +68,7 @@ struct IdealSource {
 }
 
 #[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
 struct Group {
     form: String,
     columns: Vec<String>,
@@ -185,6 +187,7 @@ impl File {
         for group in &source.residual {
             group.compile(&mut equation)?;
         }
+        coldloop::eos::fits(&equation)?;
         let melting = match &source.melting {
             Some(MeltingSource {
                 t_triple_k,
@@ -267,6 +270,20 @@ impl IdealSource {
 impl Group {
     /// Puts the terms of this group in their place in the equation.
     fn compile(&self, equation: &mut Equation) -> Result<(), String> {
+        let expected: &[&str] = match self.form.as_str() {
+            "power" => &["n", "t", "d", "l"],
+            "gaussian" => &["n", "t", "d", "eta", "beta", "gamma", "epsilon"],
+            "double-exponential" => &["n", "t", "d", "l", "m"],
+            "non-analytic" => &["n", "a", "b", "beta", "A", "B", "C", "D"],
+            other => return Err(format!("unknown form of term: {other}")),
+        };
+        let named: BTreeSet<&str> = self.columns.iter().map(String::as_str).collect();
+        if self.columns.len() != expected.len() || named != expected.iter().copied().collect() {
+            return Err(format!(
+                "{}: the columns are {expected:?}, not {:?}",
+                self.form, self.columns
+            ));
+        }
         let mut rows = Vec::new();
         for row in &self.rows {
             if row.len() != self.columns.len() {
@@ -279,6 +296,15 @@ impl Group {
                     .zip(row.iter().map(String::as_str))
                     .collect(),
             );
+        }
+        let is_new = match self.form.as_str() {
+            "power" => equation.power.is_empty(),
+            "gaussian" => equation.gaussian.is_empty(),
+            "double-exponential" => equation.double_exponential.is_empty(),
+            _ => equation.non_analytic.is_empty(),
+        };
+        if !is_new {
+            return Err(format!("two groups of the form {}", self.form));
         }
         match self.form.as_str() {
             "power" => {
@@ -323,6 +349,9 @@ impl Group {
                     let plain = plain
                         .into_iter()
                         .map(|DoubleExponential { n, t, d, l, .. }| Power { n, t, d, l });
+                    if !equation.power.is_empty() {
+                        return Err("terms without exponential of tau beside a group of powers".to_string());
+                    }
                     equation.power = Vec::leak(plain.collect());
                     terms = double;
                 }

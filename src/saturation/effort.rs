@@ -1,0 +1,132 @@
+//! No search runs away: how often the equation is asked, for states that exist and for numbers without any sense.
+
+#![cfg(test)]
+
+extern crate std;
+
+use super::{Pure, State, of};
+use crate::eos::tally::evaluations;
+use crate::error::Error;
+use crate::names::{Reference, Refrigerant};
+use std::println;
+use std::vec::Vec;
+
+/// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
+struct Random(u64);
+
+impl Random {
+    fn bits(&mut self) -> u64 {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 7;
+        self.0 ^= self.0 << 17;
+        self.0
+    }
+
+    fn between(&mut self, low: f64, high: f64) -> f64 {
+        low + (high - low) * (self.bits() >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    fn pure(&mut self) -> &'static Pure {
+        of(Refrigerant::ALL[(self.bits() % Refrigerant::ALL.len() as u64) as usize])
+    }
+}
+
+/// A door: its name, its function, and the most evaluations that it may take over odd inputs on average and at all. About
+/// twice what was found.
+type Door = (&'static str, fn(&Pure, f64, f64) -> Result<State, Error>, f64, u64);
+
+const IIR: Reference = Reference::Iir;
+const DOORS: [Door; 7] = [
+    ("(T,p)", |pure, a, b| pure.state_tp(a, b, IIR), 3.0, 40),
+    ("(T,rho)", |pure, a, b| pure.state_t_rho(a, b, IIR), 2.0, 30),
+    ("(p,h)", |pure, a, b| pure.state_ph(a, b, IIR), 25.0, 300),
+    ("(p,s)", |pure, a, b| pure.state_ps(a, b, IIR), 25.0, 300),
+    ("(h,s)", |pure, a, b| pure.state_hs(a, b, IIR), 45.0, 2_000),
+    (
+        "superheated liquid",
+        |pure, a, b| pure.superheated_liquid(a, b, IIR),
+        60.0,
+        400,
+    ),
+    (
+        "subcooled vapour",
+        |pure, a, b| pure.subcooled_vapour(a, b, IIR),
+        60.0,
+        400,
+    ),
+];
+
+/// The ranges of the two numbers of each door.
+const RANGES: [[(f64, f64); 2]; 7] = [
+    [(80.0, 700.0), (1.0, 1e8)],
+    [(80.0, 700.0), (1e-6, 4e4)],
+    [(1.0, 1e8), (1.0, 9e5)],
+    [(1.0, 1e8), (1.0, 4e3)],
+    [(1.0, 9e5), (1.0, 4e3)],
+    [(80.0, 700.0), (1.0, 1e8)],
+    [(80.0, 700.0), (1.0, 1e8)],
+];
+
+#[test]
+fn odd_inputs_cost_a_bounded_number_of_evaluations() {
+    const INPUTS: u32 = 100_000;
+    for ((name, door, mean, most), [first, second]) in DOORS.into_iter().zip(RANGES) {
+        let mut random = Random(0x9e37_79b9_7f4a_7c15);
+        let (mut sum, mut worst) = (0, 0);
+        for _ in 0..INPUTS {
+            let pure = random.pure();
+            let mut number = |(low, high): (f64, f64)| match random.bits() % 4 {
+                0 | 1 => random.between(low, high),
+                2 => f64::exp(random.between(f64::ln(low), f64::ln(high))),
+                _ => f64::from_bits(random.bits()),
+            };
+            let (a, b) = (number(first), number(second));
+            let cost = evaluations(|| door(pure, a, b));
+            sum += cost;
+            worst = worst.max(cost);
+        }
+        let found = sum as f64 / f64::from(INPUTS);
+        println!("{name}: {found:.1} evaluations on average, {worst} at most");
+        assert!(
+            found <= mean && worst <= most,
+            "{name}: {found} on average, {worst} at most"
+        );
+    }
+}
+
+/// The states of a grid over temperature and ln p, from each pair of their properties.
+#[test]
+fn states_that_exist_are_found_in_few_evaluations() {
+    let mut costs = [Vec::new(), Vec::new(), Vec::new(), Vec::new()];
+    for refrigerant in Refrigerant::ALL {
+        let pure = of(refrigerant);
+        let (t, p) = (pure.valid_temperatures(), pure.valid_pressures());
+        for i in 0..40 {
+            for j in 0..40 {
+                let t_k = t.low + (t.high - t.low) * f64::from(i) / 39.0;
+                let p_pa = f64::exp(f64::ln(1e3) + (f64::ln(p.high) - f64::ln(1e3)) * f64::from(j) / 39.0);
+                let Ok(state) = pure.state_tp(t_k, p_pa, IIR) else {
+                    continue;
+                };
+                costs[0].push(evaluations(|| pure.state_tp(t_k, p_pa, IIR)));
+                costs[1].push(evaluations(|| pure.state_ph(p_pa, state.h_j_kg, IIR)));
+                costs[2].push(evaluations(|| pure.state_ps(p_pa, state.s_j_kg_k, IIR)));
+                costs[3].push(evaluations(|| pure.state_hs(state.h_j_kg, state.s_j_kg_k, IIR)));
+            }
+        }
+    }
+    for ((name, costs), (mean, most)) in (["(T,p)", "(p,h)", "(p,s)", "(h,s)"].into_iter().zip(costs)).zip([
+        (6.0, 40),
+        (12.0, 400),
+        (12.0, 400),
+        (14.0, 600),
+    ]) {
+        let found = costs.iter().sum::<u64>() as f64 / costs.len() as f64;
+        let worst = costs.iter().max().copied().unwrap_or(0);
+        println!("{name}: {found:.2} evaluations on average, {worst} at most");
+        assert!(
+            found <= mean && worst <= most,
+            "{name}: {found} on average, {worst} at most"
+        );
+    }
+}

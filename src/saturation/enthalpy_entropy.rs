@@ -1,0 +1,310 @@
+//! States from enthalpy and entropy.
+//!
+//! In two phases h - h' = T (s - s'): the curves tell whether there is such a temperature, and if so all is said. Outside,
+//! the state is searched in temperature and density at once from the nearest saturated one. What that does not find is
+//! looked for along the isentrope between its ends, which also are the bounds of the error when there is nothing.
+
+use super::pure::{Offset, Pure};
+use super::search::{BLUR, Energy, NEAR, ROUNDING, finite};
+use super::state::State;
+use crate::eos::{Isotherm, Properties};
+use crate::error::Error;
+use crate::names::{Phase, Quantity, Reference};
+use crate::numerics::exp;
+
+/// Steps along the saturation line; most take six.
+const MOST_ON_THE_LINE: usize = 60;
+/// Steps in temperature and density; most take five.
+const MOST_STEPS: usize = 40;
+/// Steps along an isentrope, of which most take ten, and along an isotherm.
+const MOST_ALONG: usize = 80;
+/// So many steps in a row that would leave the temperatures of the equation lead nowhere.
+const MOST_CUT: usize = 3;
+/// No step changes the logarithm of the density by more.
+const LONGEST: f64 = 4.0;
+/// What counts as met along an isentrope, in units of R T / M.
+const ENOUGH: f64 = 1e-12;
+/// A search above the critical point begins at this multiple of its temperature, at its density.
+const WARMER: f64 = 1.05;
+
+/// Enthalpy and entropy with the constants of the paper.
+#[derive(Clone, Copy)]
+struct Target {
+    h_j_kg: f64,
+    s_j_kg_k: f64,
+}
+
+/// What the curves say of a target.
+enum Place {
+    /// In two phases, at a temperature (K) and quality.
+    Within(f64, f64),
+    /// Outside; a temperature (K) and density (mol/m3) to begin at.
+    Beside(f64, f64),
+}
+
+impl Pure {
+    /// The state at a specific enthalpy (J/kg) and entropy (J/(kg K)), both counted from `reference`.
+    ///
+    /// Along an isentrope enthalpy rises with pressure, dh/dp = v > 0, in one phase and in two: the state is unique.
+    /// Where the isentrope leaves the equation at low pressure it does so at the lowest temperature, at high pressure at
+    /// the highest. Newton's method in temperature and density, and failing that a bracket in pressure.
+    ///
+    /// Errors: as [`Pure::state_ph`]; `OutOfRange` names the enthalpies that the equation has at this entropy, or its
+    /// entropies.
+    pub fn state_hs(&self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
+        let h_j_kg = finite(Quantity::Enthalpy, h_j_kg)?;
+        let s_j_kg_k = finite(Quantity::Entropy, s_j_kg_k)?;
+        let offset = self.offset(reference)?;
+        let target = Target {
+            h_j_kg: h_j_kg - offset.h_j_kg,
+            s_j_kg_k: s_j_kg_k - offset.s_j_kg_k,
+        };
+        let start = match self.place(&target) {
+            Place::Within(t_k, quality) => {
+                return self.state_tq(t_k, quality, reference);
+            }
+            Place::Beside(t_k, rho) => (t_k, rho),
+        };
+        if let Some(found) = self.both_at_once(&target, start) {
+            let phase = self.phase_of(&found);
+            let state = State::of(&found, self.fluid.equation.molar_mass, phase, offset);
+            // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+            let range = self.valid_pressures();
+            let p_pa = state.p_pa.clamp(range.low, range.high);
+            if libm::fabs(state.p_pa - p_pa) <= BLUR * p_pa {
+                return self.fluid_only(state.with_pressure(p_pa));
+            }
+        }
+        let state = self.along_isentrope(&target, offset, reference)?;
+        self.fluid_only(state)
+    }
+
+    /// Looks for the temperature at which h - h' - T (s - s') is zero. It falls with temperature as long as s is above s'
+    /// (by dg' = -s' dT + v' dp it has the slope s' - s - v' dp/dT); where s is below s', it is too warm for two phases.
+    fn place(&self, target: &Target) -> Place {
+        let (mut low, mut high) = (self.fluid.lowest_t_k, self.critical_t_k);
+        let molar_mass = self.fluid.equation.molar_mass;
+        let mut t_k = 0.5 * (low + high);
+        let mut dry = false;
+        for _ in 0..MOST_ON_THE_LINE {
+            let s = self.distance(t_k);
+            let (boiling, dew) = (self.liquid_s_j_kg_k.at(s), self.vapour_s_j_kg_k.at(s));
+            let above = target.s_j_kg_k - boiling;
+            let missing = target.h_j_kg - self.liquid_h_j_kg.at(s) - t_k * above;
+            let volume = 1.0 / (self.liquid_rho_mol_m3.at(s) * molar_mass);
+            let step = missing / (above + volume * self.pressure_pa.with_slope(t_k).1);
+            dry = target.s_j_kg_k > dew;
+            let arrived = above >= 0.0 && libm::fabs(step) <= f64::EPSILON * t_k;
+            if arrived || high - low <= f64::EPSILON * high {
+                if arrived && !dry && dew > boiling {
+                    return Place::Within(t_k, f64::min(above / (dew - boiling), 1.0));
+                }
+                break;
+            }
+            if above < 0.0 || missing < 0.0 {
+                high = t_k;
+            } else {
+                low = t_k;
+            }
+            let next = t_k + step;
+            let inside = above >= 0.0 && next > low && next < high;
+            t_k = if inside { next } else { 0.5 * (low + high) };
+        }
+        let s = self.distance(t_k);
+        if t_k > 0.999 * self.critical_t_k {
+            Place::Beside(WARMER * self.critical_t_k, self.critical_rho_mol_m3)
+        } else if dry {
+            Place::Beside(t_k, self.vapour_rho_mol_m3.at(s))
+        } else {
+            Place::Beside(t_k, self.liquid_rho_mol_m3.at(s))
+        }
+    }
+
+    /// Newton's method in temperature and the logarithm of density; `None` unless it ends in a stable state within the
+    /// temperatures of the equation.
+    ///
+    /// The determinant of the derivatives is -(p_T^2 / (M rho^2) + c_v p_rho / T) / (M rho): never zero where the state is
+    /// stable, and neither at the critical point.
+    fn both_at_once(&self, target: &Target, start: (f64, f64)) -> Option<Properties> {
+        let equation = &self.fluid.equation;
+        let (mut t_k, mut rho) = start;
+        let mut cut = 0;
+        for _ in 0..MOST_STEPS {
+            let properties = Properties::new(&Isotherm::new(equation, t_k), rho);
+            if properties.dp_drho_j_mol <= 0.0 || properties.cv_j_kg_k <= 0.0 {
+                return None;
+            }
+            let (h_by_t, h_by_rho) = properties.enthalpy_slopes(equation.molar_mass);
+            let (s_by_t, s_by_rho) = properties.entropy_slopes(equation.molar_mass);
+            let determinant = h_by_t * s_by_rho - h_by_rho * s_by_t;
+            let missing = (target.h_j_kg - properties.h_j_kg, target.s_j_kg_k - properties.s_j_kg_k);
+            let warmer = (missing.0 * s_by_rho - missing.1 * h_by_rho) / determinant;
+            let denser = (missing.1 * h_by_t - missing.0 * s_by_t) / determinant;
+            let change = f64::max(libm::fabs(warmer) / t_k, libm::fabs(denser) / rho);
+            if !(warmer + denser).is_finite() {
+                return None;
+            }
+            let next = (t_k + warmer).clamp(self.fluid.lowest_t_k, self.fluid.highest_t_k);
+            if libm::fabs(t_k + warmer - next) <= ROUNDING * t_k {
+                cut = 0;
+                let response = properties.cp_j_kg_k / properties.cv_j_kg_k;
+                if change * response <= NEAR {
+                    let found = properties.moved(next - t_k, denser, equation.molar_mass);
+                    return self.is_stable(&found, self.phase_of(&found)).then_some(found);
+                }
+            } else {
+                cut += 1;
+                if cut == MOST_CUT {
+                    return None;
+                }
+            }
+            rho = f64::min(
+                rho * exp((denser / rho).clamp(-LONGEST, LONGEST)),
+                self.densest_mol_m3(),
+            );
+            t_k = next;
+        }
+        None
+    }
+
+    /// The phase of a state outside the two phases.
+    fn phase_of(&self, properties: &Properties) -> Phase {
+        let dense = properties.rho_mol_m3 > self.critical_rho_mol_m3;
+        self.phase_at(properties.t_k, if dense { Phase::Liquid } else { Phase::Vapour })
+    }
+
+    /// The state within a bracket in pressure, between the ends of its isentrope.
+    fn along_isentrope(&self, target: &Target, offset: Offset, reference: Reference) -> Result<State, Error> {
+        let s_j_kg_k = target.s_j_kg_k + offset.s_j_kg_k;
+        let h_j_kg = target.h_j_kg + offset.h_j_kg;
+        let (first, last) = self.ends_of_isentrope(target, offset, reference)?;
+        let beyond = |end: &State| (h_j_kg - end.h_j_kg) / self.thermal_j_kg(end.t_k);
+        if beyond(&first) < -BLUR || beyond(&last) > BLUR {
+            return Err(Error::out_of_range(
+                Quantity::Enthalpy,
+                h_j_kg,
+                first.h_j_kg,
+                last.h_j_kg,
+            ));
+        }
+        for end in [first, last] {
+            if libm::fabs(beyond(&end)) <= BLUR {
+                return Ok(end);
+            }
+        }
+        let (mut low, mut high) = (first.p_pa, last.p_pa);
+        let mut p_pa = libm::sqrt(low * high);
+        let mut residual = f64::INFINITY;
+        for _ in 0..MOST_ALONG {
+            let state = self.state_p_energy(p_pa, Energy::Entropy, s_j_kg_k, reference)?;
+            let missing = h_j_kg - state.h_j_kg;
+            residual = missing / self.thermal_j_kg(state.t_k);
+            if missing > 0.0 {
+                low = p_pa;
+            } else {
+                high = p_pa;
+            }
+            let closed = high / low - 1.0 <= 2.0 * f64::EPSILON;
+            if libm::fabs(residual) <= if closed { BLUR } else { ENOUGH } {
+                return Ok(state);
+            }
+            if closed {
+                break;
+            }
+            let step = missing * state.rho_kg_m3 / p_pa;
+            // In a gas ln p is nearer to a straight line, in a liquid p.
+            let gas = state.rho_mol_m3 < self.critical_rho_mol_m3;
+            let next = p_pa * if gas { exp(step) } else { 1.0 + step };
+            let inside = next > low && next < high;
+            p_pa = if inside { next } else { libm::sqrt(low * high) };
+        }
+        Err(Error::no_convergence(libm::fabs(residual), ENOUGH))
+    }
+
+    /// The states of the lowest and the highest pressure with this entropy.
+    ///
+    /// Errors: `OutOfRange` with the least and the greatest entropy of the equation.
+    fn ends_of_isentrope(
+        &self,
+        target: &Target,
+        offset: Offset,
+        reference: Reference,
+    ) -> Result<(State, State), Error> {
+        let (coldest, warmest) = (self.fluid.lowest_t_k, self.fluid.highest_t_k);
+        let pressures = self.valid_pressures();
+        let at = |t_k: f64, p_pa: f64, phase: Phase| -> Result<Properties, Error> {
+            let isotherm = Isotherm::new(&self.fluid.equation, t_k);
+            let rho = self.density_on(&isotherm, t_k, p_pa, phase)?;
+            Ok(Properties::at_pressure(&isotherm, p_pa, rho))
+        };
+        let cold = at(coldest, pressures.high, Phase::Liquid)?;
+        let warm = at(warmest, pressures.low, Phase::Supercritical)?;
+        let s = target.s_j_kg_k.clamp(cold.s_j_kg_k, warm.s_j_kg_k);
+        let shift = offset.s_j_kg_k;
+        if libm::fabs(target.s_j_kg_k - s) > BLUR * self.thermal_j_kg(1.0) {
+            let (first, last) = (cold.s_j_kg_k + shift, warm.s_j_kg_k + shift);
+            return Err(Error::out_of_range(
+                Quantity::Entropy,
+                target.s_j_kg_k + shift,
+                first,
+                last,
+            ));
+        }
+        let dense = at(warmest, pressures.high, Phase::Supercritical)?;
+        let last = if s > dense.s_j_kg_k {
+            self.on_isotherm(warmest, s, (warm.rho_mol_m3, dense.rho_mol_m3), offset)?
+        } else {
+            self.state_p_energy(pressures.high, Energy::Entropy, s + shift, reference)?
+        };
+        let thin = at(coldest, pressures.low, Phase::Vapour)?;
+        let (liquid, vapour) = (self.liquid(coldest)?, self.vapour(coldest)?);
+        let first = if s >= thin.s_j_kg_k {
+            self.state_p_energy(pressures.low, Energy::Entropy, s + shift, reference)?
+        } else if s > vapour.s_j_kg_k {
+            self.on_isotherm(coldest, s, (thin.rho_mol_m3, vapour.rho_mol_m3), offset)?
+        } else if s >= liquid.s_j_kg_k {
+            let quality = (s - liquid.s_j_kg_k) / (vapour.s_j_kg_k - liquid.s_j_kg_k);
+            self.state_tq(coldest, quality, reference)?
+        } else {
+            self.on_isotherm(coldest, s, (liquid.rho_mol_m3, cold.rho_mol_m3), offset)?
+        };
+        Ok((first, last))
+    }
+
+    /// The state with an entropy (J/(kg K), with the constants of the paper) on an isotherm between two densities.
+    ///
+    /// Assumes that entropy falls with density there: Newton's method in ln rho, over which that of a gas is straight, inside a
+    /// shrinking bracket.
+    fn on_isotherm(&self, t_k: f64, s_j_kg_k: f64, (low, high): (f64, f64), offset: Offset) -> Result<State, Error> {
+        let equation = &self.fluid.equation;
+        let isotherm = Isotherm::new(equation, t_k);
+        let (mut low, mut high) = (low, high);
+        let mut rho = libm::sqrt(low * high);
+        for _ in 0..MOST_ALONG {
+            let properties = Properties::new(&isotherm, rho);
+            let missing = s_j_kg_k - properties.s_j_kg_k;
+            let step = missing / (properties.entropy_slopes(equation.molar_mass).1 * rho);
+            if missing > 0.0 {
+                high = rho;
+            } else {
+                low = rho;
+            }
+            if libm::fabs(step) <= ROUNDING || high / low - 1.0 <= 2.0 * f64::EPSILON {
+                let phase = self.phase_of(&properties);
+                return Ok(State::of(&properties, equation.molar_mass, phase, offset));
+            }
+            let next = rho * exp(step);
+            rho = if next > low && next < high {
+                next
+            } else {
+                libm::sqrt(low * high)
+            };
+        }
+        Err(Error::no_convergence(high / low - 1.0, ROUNDING))
+    }
+
+    /// RT/M, J/kg: the scale of energies.
+    fn thermal_j_kg(&self, t_k: f64) -> f64 {
+        self.fluid.equation.gas_constant / self.fluid.equation.molar_mass * t_k
+    }
+}
