@@ -91,6 +91,83 @@ impl Refrigerant {
         of(self).state_tp(in_kelvins(temperature), pressure.pa(), reference)
     }
 
+    /// The state at a temperature and density (mol/m3), with its phase.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `NotAvailable` when the refrigerant has no
+    /// such reference state.
+    ///
+    /// ```
+    /// use coldloop::{Phase, Reference, Refrigerant, units::celsius};
+    /// let thin = Refrigerant::R134a.state_t_rho(celsius(10.0), 100.0, Reference::Iir)?;
+    /// assert_eq!(thin.phase, Phase::Vapour);
+    /// assert!(Refrigerant::R134a.state_t_rho(celsius(10.0), 1e5, Reference::Iir).is_err());
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn state_t_rho(self, temperature: Temperature, rho_mol_m3: f64, reference: Reference) -> Result<State, Error> {
+        of(self).state_t_rho(in_kelvins(temperature), rho_mol_m3, reference)
+    }
+
+    /// The state on the saturation line at a temperature and quality (0 liquid, 1 vapour).
+    ///
+    /// Errors: as [`Refrigerant::bubble_pressure`]; `OutOfRange` for a quality outside 0 to 1; `NotAvailable` when the
+    /// refrigerant has no such reference state.
+    ///
+    /// ```
+    /// use coldloop::{Reference, Refrigerant, units::celsius};
+    /// let boiling = Refrigerant::R134a.state_tq(celsius(0.0), 0.0, Reference::Iir)?;
+    /// assert!((boiling.h_j_kg - 200e3).abs() < 1e-6); // where this reference state counts from
+    /// assert!(Refrigerant::R134a.state_tq(celsius(0.0), 1.5, Reference::Iir).is_err());
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn state_tq(self, temperature: Temperature, quality: f64, reference: Reference) -> Result<State, Error> {
+        of(self).state_tq(in_kelvins(temperature), quality, reference)
+    }
+
+    /// The state on the saturation line at a pressure and quality (0 liquid, 1 vapour).
+    ///
+    /// Errors: as [`Refrigerant::state_tq`].
+    pub fn state_pq(self, pressure: AbsolutePressure, quality: f64, reference: Reference) -> Result<State, Error> {
+        of(self).state_pq(pressure.pa(), quality, reference)
+    }
+
+    /// The liquid below its boiling pressure that has not boiled yet: metastable, and given only by this name.
+    ///
+    /// The equation of state continued from the saturation line towards its spinodal, where no liquid can be.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` outside the temperatures of the saturation line, and in pressure with the spinodal
+    /// (or the lowest pressure of the equation) and the saturation line as bounds; `NotAvailable` when the refrigerant has
+    /// no such reference state.
+    ///
+    /// ```
+    /// use coldloop::{Phase, Reference, Refrigerant, units::{AbsolutePressure, celsius}};
+    /// let warm = celsius(30.0);
+    /// let below_boiling = AbsolutePressure::from_pa(0.9 * Refrigerant::R134a.bubble_pressure(warm)?.pa());
+    /// let held = Refrigerant::R134a.superheated_liquid(warm, below_boiling, Reference::Iir)?;
+    /// assert_eq!(held.phase, Phase::Liquid);
+    /// assert_eq!(Refrigerant::R134a.state(warm, below_boiling, Reference::Iir)?.phase, Phase::Vapour);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn superheated_liquid(
+        self,
+        temperature: Temperature,
+        pressure: AbsolutePressure,
+        reference: Reference,
+    ) -> Result<State, Error> {
+        of(self).superheated_liquid(in_kelvins(temperature), pressure.pa(), reference)
+    }
+
+    /// The vapour above its condensing pressure that has not condensed yet: metastable, and given only by this name.
+    ///
+    /// Errors: as [`Refrigerant::superheated_liquid`], with the saturation line and the spinodal as bounds.
+    pub fn subcooled_vapour(
+        self,
+        temperature: Temperature,
+        pressure: AbsolutePressure,
+        reference: Reference,
+    ) -> Result<State, Error> {
+        of(self).subcooled_vapour(in_kelvins(temperature), pressure.pa(), reference)
+    }
+
     /// The state at a pressure and specific enthalpy (J/kg, counted from `reference`), with its phase.
     ///
     /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `NotAvailable` when the refrigerant has
