@@ -1,0 +1,145 @@
+//! The hot paths, once for every program that measures them: one pass goes over `INPUTS` different inputs in no order, so
+//! that no branch is learnt by heart.
+
+use coldloop::eos::{Isotherm, Properties};
+use coldloop::saturation::{self, Pure, State};
+use coldloop::{Reference, Refrigerant};
+use std::hint::black_box;
+
+/// Calls in one pass.
+pub(crate) const INPUTS: usize = 1_000;
+
+/// A call, done for every input by `pass`, which returns the sum of the answers.
+pub(crate) struct Path {
+    /// What is asked.
+    pub(crate) what: &'static str,
+    /// Of which refrigerant.
+    pub(crate) refrigerant: Refrigerant,
+    /// One pass.
+    pub(crate) pass: Box<dyn FnMut() -> f64>,
+}
+
+/// The inputs: saturation between 250 and 300 K, and states about it as a vehicle has them, 15 K superheated or 8 K
+/// subcooled.
+struct Inputs {
+    temperatures: Vec<f64>,
+    pressures: Vec<f64>,
+    superheated: Vec<State>,
+    subcooled: Vec<State>,
+    wet: Vec<State>,
+}
+
+impl Inputs {
+    fn of(pure: &Pure) -> Self {
+        // The fractional parts of multiples of the golden ratio.
+        let scattered = |k: usize| (k as f64 * 0.618_033_988_749_894_9).fract();
+        let temperatures: Vec<f64> = (0..INPUTS).map(|k| 250.0 + 50.0 * scattered(k)).collect();
+        let pressure = |t: &f64| pure.pressure_pa(*t).unwrap_or(f64::NAN);
+        let pressures: Vec<f64> = temperatures.iter().map(pressure).collect();
+        let states = |warmer: f64, share: f64| {
+            let points = temperatures.iter().zip(&pressures);
+            let state = |(t, p): (&f64, &f64)| pure.state_tp(t + warmer, share * p, Reference::Iir).ok();
+            points.filter_map(state).collect::<Vec<_>>()
+        };
+        let (superheated, subcooled) = (states(15.0, 0.9), states(-8.0, 1.1));
+        let wet = |(k, t): (usize, &f64)| pure.state_tq(*t, scattered(7 * k), Reference::Iir).ok();
+        let wet: Vec<State> = temperatures.iter().enumerate().filter_map(wet).collect();
+        let every = [superheated.len(), subcooled.len(), wet.len()]
+            .iter()
+            .all(|n| *n == INPUTS);
+        assert!(every, "{}: an input has no state", pure.fluid.facts.name);
+        Self {
+            temperatures,
+            pressures,
+            superheated,
+            subcooled,
+            wet,
+        }
+    }
+}
+
+/// Every hot path of the properties of a refrigerant.
+pub(crate) fn of(refrigerant: Refrigerant) -> Vec<Path> {
+    let pure = saturation::of(refrigerant);
+    let iir = Reference::Iir;
+    let inputs: &'static Inputs = Box::leak(Box::new(Inputs::of(pure)));
+    let Inputs {
+        temperatures: t,
+        pressures: p,
+        superheated,
+        subcooled,
+        wet,
+    } = inputs;
+    let of_temperature = |state: Result<State, coldloop::Error>| state.map_or(f64::NAN, |state| state.t_k);
+    let of_enthalpy = |state: Result<State, coldloop::Error>| state.map_or(f64::NAN, |state| state.h_j_kg);
+    let mut paths = Vec::new();
+    let mut add = |what, pass| {
+        paths.push(Path {
+            what,
+            refrigerant,
+            pass,
+        });
+    };
+    add("psat(T)", each(move |k| pure.pressure_pa(t[k]).unwrap_or(f64::NAN)));
+    add(
+        "psat(T), array",
+        array(move |found| pure.pressures_pa(t, found).is_ok()),
+    );
+    add("Tsat(p)", each(move |k| pure.temperature_k(p[k]).unwrap_or(f64::NAN)));
+    add(
+        "Tsat(p), array",
+        array(move |found| pure.temperatures_k(p, found).is_ok()),
+    );
+    add(
+        "saturated liquid: rho, h, s",
+        each(move |k| pure.liquid(t[k]).map_or(f64::NAN, |branch| branch.h_j_kg)),
+    );
+    let equation = &pure.fluid.equation;
+    add(
+        "all of (T, rho), the equation alone",
+        each(move |k| Properties::new(&Isotherm::new(equation, t[k] + 15.0), superheated[k].rho_mol_m3).h_j_kg),
+    );
+    add(
+        "h(T, p) superheated",
+        each(move |k| of_enthalpy(pure.state_tp(t[k] + 15.0, 0.9 * p[k], iir))),
+    );
+    add(
+        "h(T, p) subcooled",
+        each(move |k| of_enthalpy(pure.state_tp(t[k] - 8.0, 1.1 * p[k], iir))),
+    );
+    for (name_h, name_s, states) in [
+        ("T(p, h) superheated", "T(p, s) superheated", superheated),
+        ("T(p, h) subcooled", "T(p, s) subcooled", subcooled),
+        ("T(p, h) two-phase", "T(p, s) two-phase", wet),
+    ] {
+        add(
+            name_h,
+            each(move |k| of_temperature(pure.state_ph(states[k].p_pa, states[k].h_j_kg, iir))),
+        );
+        add(
+            name_s,
+            each(move |k| of_temperature(pure.state_ps(states[k].p_pa, states[k].s_j_kg_k, iir))),
+        );
+    }
+    for (name, states) in [("T(h, s) superheated", superheated), ("T(h, s) two-phase", wet)] {
+        add(
+            name,
+            each(move |k| of_temperature(pure.state_hs(states[k].h_j_kg, states[k].s_j_kg_k, iir))),
+        );
+    }
+    paths
+}
+
+/// A pass that calls `call` with each number below `INPUTS`.
+fn each(call: impl Fn(usize) -> f64 + 'static) -> Box<dyn FnMut() -> f64> {
+    Box::new(move || (0..INPUTS).map(|k| call(black_box(k))).sum())
+}
+
+/// A pass that fills an array.
+fn array(fill: impl Fn(&mut [f64]) -> bool + 'static) -> Box<dyn FnMut() -> f64> {
+    let mut found = [0.0; INPUTS];
+    Box::new(move || {
+        let whole = fill(black_box(&mut found));
+        if whole { found[INPUTS / 2] } else { f64::NAN }
+    })
+}
