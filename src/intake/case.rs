@@ -171,7 +171,7 @@ pub(super) fn optional<T>(
     table: &Table<'_>,
     key: &str,
     quantity: Quantity,
-    parse: impl Fn(&str) -> Result<T, Error>,
+    parse: fn(&str) -> Result<T, Error>,
 ) -> Result<Option<T>, Refusal> {
     table.get(key).map(|entry| entry.quantity(quantity, parse)).transpose()
 }

@@ -108,7 +108,7 @@ pub fn counts_to_toml(counts: &Counts) -> String {
 }
 
 /// The member of a vocabulary that the key names by its id, spelled as it is, so that no two keys mean the same.
-pub(super) fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: impl Fn(T) -> &'static str) -> Result<T, Refusal> {
+pub(super) fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: fn(T) -> &'static str) -> Result<T, Refusal> {
     all.iter()
         .copied()
         .find(|member| id(*member) == entry.name())

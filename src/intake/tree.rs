@@ -1,4 +1,6 @@
 //! A walk over the parsed file that remembers where it is and which keys it has not understood.
+//!
+//! What is called from every entry is kept out of line: it need not be fast, and it would fill the library.
 
 use super::refusal::Refusal;
 use crate::error::Error;
@@ -35,6 +37,7 @@ impl<'a> Table<'a> {
     }
 
     /// Refuses a key that is none of `known`, naming those.
+    #[inline(never)]
     pub(super) fn only(&self, known: &[&str]) -> Result<(), Refusal> {
         match self.entries.iter().find(|(key, _)| !known.contains(&key.as_str())) {
             None => Ok(()),
@@ -49,6 +52,7 @@ impl<'a> Table<'a> {
         }
     }
 
+    #[inline(never)]
     pub(super) fn get(&self, key: &str) -> Option<Entry<'a>> {
         self.entries.get(key).map(|value| Entry {
             key: self.key(key),
@@ -56,12 +60,14 @@ impl<'a> Table<'a> {
         })
     }
 
+    #[inline(never)]
     pub(super) fn require(&self, key: &str, quantity: Quantity, advice: &str) -> Result<Entry<'a>, Refusal> {
         self.get(key)
             .ok_or_else(|| Refusal::missing(&self.key(key), quantity, advice))
     }
 
     /// A table below this one, or `None` when it is not there.
+    #[inline(never)]
     pub(super) fn table(&self, key: &str) -> Result<Option<Table<'a>>, Refusal> {
         self.get(key).map(|entry| entry.table()).transpose()
     }
@@ -73,6 +79,7 @@ impl<'a> Table<'a> {
         })
     }
 
+    #[inline(never)]
     pub(super) fn key(&self, key: &str) -> String {
         if self.path.is_empty() {
             key.to_string()
@@ -88,10 +95,12 @@ impl<'a> Entry<'a> {
         self.key.rsplit('.').next().unwrap_or(&self.key)
     }
 
+    #[inline(never)]
     pub(super) fn refuse(&self, error: Error, advice: &str) -> Refusal {
         Refusal::new(&self.key, &self.value.to_string(), error, advice)
     }
 
+    #[inline(never)]
     pub(super) fn table(&self) -> Result<Table<'a>, Refusal> {
         match self.value.as_object() {
             Some(entries) => Ok(Table {
@@ -102,6 +111,7 @@ impl<'a> Entry<'a> {
         }
     }
 
+    #[inline(never)]
     pub(super) fn text(&self, quantity: Quantity) -> Result<&'a str, Refusal> {
         match self.value {
             Value::String(text) => Ok(text),
@@ -114,20 +124,18 @@ impl<'a> Entry<'a> {
     }
 
     /// Text read by one of the parsers of quantities.
-    pub(super) fn quantity<T>(
-        &self,
-        quantity: Quantity,
-        parse: impl Fn(&str) -> Result<T, Error>,
-    ) -> Result<T, Refusal> {
+    #[inline(never)]
+    pub(super) fn quantity<T>(&self, quantity: Quantity, parse: fn(&str) -> Result<T, Error>) -> Result<T, Refusal> {
         parse(self.text(quantity)?).map_err(|error| self.refuse(error, ""))
     }
 
     /// A member of a vocabulary by its id; a refusal lists the ids.
+    #[inline(never)]
     pub(super) fn member<T: Copy>(
         &self,
         all: &[T],
-        id: impl Fn(T) -> &'static str,
-        from_id: impl Fn(&str) -> Option<T>,
+        id: fn(T) -> &'static str,
+        from_id: fn(&str) -> Option<T>,
     ) -> Result<T, Refusal> {
         self.value.as_str().and_then(from_id).ok_or_else(|| {
             let ids: Vec<&str> = all.iter().map(|&member| id(member)).collect();
@@ -173,6 +181,7 @@ impl<'a> Entry<'a> {
         ))
     }
 
+    #[inline(never)]
     pub(super) fn items(&self) -> Result<impl Iterator<Item = Entry<'a>> + use<'a>, Refusal> {
         let key = self.key.clone();
         match self.value {

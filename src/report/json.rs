@@ -1,16 +1,18 @@
 //! The answer as JSON.
 
+use super::record::record;
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, Repair, TwoFaults, measure, repair};
 use crate::diagnosis::{check_cautions, repair_cautions};
+use crate::intake::Refusal;
 use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use serde_json::{Map, Value, json};
+use serde_json::{Map, Value};
 
 /// The answer as one JSON object, on one line.
 ///
@@ -32,9 +34,24 @@ pub fn json(case: &Case, diagnosis: &Diagnosis) -> String {
     answer(case, diagnosis).to_string()
 }
 
+/// A refused entry of a readings file as one JSON object: `refused`, with its `key`, its `value` and the `message`.
+///
+/// ```
+/// let refusal = coldloop::intake::case_from_json("{}").unwrap_err();
+/// assert!(coldloop::report::refusal_json(&refusal).starts_with(r#"{"refused":{"key":"system","#));
+/// ```
+pub fn refusal_json(refusal: &Refusal) -> String {
+    let refused = record!({
+        "key": refusal.key.as_str(),
+        "value": refusal.value.as_str(),
+        "message": refusal.to_string(),
+    });
+    record!({ "refused": refused }).to_string()
+}
+
 pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
     let verdict = &diagnosis.verdict;
-    json!({
+    record!({
         "verdict": verdict.kind.id(),
         "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         "rival": verdict.rival.map(Fault::id),
@@ -47,8 +64,8 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
         "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
-        "cautions": diagnosis.cautions.iter().map(|c| json!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
-        "quality": diagnosis.quality.iter().map(|n| json!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
+        "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
+        "quality": diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
     })
 }
 
@@ -58,13 +75,13 @@ pub(super) fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
 
 fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
     let because = diagnosis.because(ranked.fault, ranked.rival);
-    json!({
+    record!({
         "fault": ranked.fault.id(),
         "probability": ranked.probability,
-        "severity": ranked.severity.map(|(low, high)| json!({"measure": measure(ranked.fault), "low": low, "high": high})),
+        "severity": ranked.severity.map(|(low, high)| record!({"measure": measure(ranked.fault), "low": low, "high": high})),
         "repair": repair_of(ranked.fault, &case.system),
         "against": ranked.rival.id(),
-        "because": because.iter().map(|contribution| json!({
+        "because": because.iter().map(|contribution| record!({
             "evidence": match contribution.evidence {
                 Evidence::Prior => "prior",
                 Evidence::Feature(feature) => feature.id(),
@@ -77,14 +94,14 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
 }
 
 fn repair_of(fault: Fault, system: &System) -> Value {
-    let Repair {
+    let &Repair {
         says,
         minutes,
         money,
         recovery,
         ..
     } = repair(fault);
-    json!({
+    record!({
         "says": says,
         "minutes": minutes,
         "money_in_minutes": money,
@@ -94,15 +111,15 @@ fn repair_of(fault: Fault, system: &System) -> Value {
 }
 
 pub(super) fn ids(cautions: &[Caution]) -> Value {
-    json!(cautions.iter().copied().map(Caution::id).collect::<Vec<_>>())
+    cautions.iter().copied().map(Caution::id).collect()
 }
 
 fn mix_up(kind: MixUp, probability: f64) -> Value {
-    json!({"kind": kind.id(), "probability": probability, "says": kind.description()})
+    record!({"kind": kind.id(), "probability": probability, "says": kind.description()})
 }
 
 fn two_faults(two: &TwoFaults) -> Value {
-    json!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
+    record!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
 }
 
 fn band(row: &Row) -> Value {
@@ -119,8 +136,8 @@ fn band(row: &Row) -> Value {
     ];
     let figures = figures
         .into_iter()
-        .map(|(name, value)| (format!("{name}_{unit}"), json!(value)));
-    object(figures.chain([("deviation".into(), json!(row.deviation))]))
+        .map(|(name, value)| (format!("{name}_{unit}"), Value::from(value)));
+    object(figures.chain([("deviation".into(), Value::from(row.deviation))]))
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.
@@ -157,21 +174,21 @@ pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
     };
     object(
         [
-            (key("value"), json!(estimate.value)),
-            (key("standard_uncertainty"), json!(estimate.standard_uncertainty)),
+            (key("value"), Value::from(estimate.value)),
+            (key("standard_uncertainty"), Value::from(estimate.standard_uncertainty)),
         ]
         .into_iter(),
     )
 }
 
 fn check(ranked: &RankedCheck, system: &System) -> Value {
-    json!({
+    record!({
         "check": ranked.check.id(),
         "says": ranked.check.description(),
-        "cost": {"minutes": ranked.minutes, "money_in_minutes": ranked.money},
+        "cost": record!({"minutes": ranked.minutes, "money_in_minutes": ranked.money}),
         "saving_minutes": ranked.saving,
         "cautions": ids(&check_cautions(ranked.check, system)),
-        "outcomes": ranked.outcomes.iter().map(|outcome| json!({
+        "outcomes": ranked.outcomes.iter().map(|outcome| record!({
             "result": outcome.result.id(),
             "of": outcome.observation.map(Observation::id),
             "probability": outcome.probability,

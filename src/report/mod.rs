@@ -1,15 +1,18 @@
 //! A diagnosis, a plan and the proof of a repair as text for a technician and as JSON for a program; a simulation as JSON.
 
+mod facts;
 mod json;
 mod plan;
 mod proof;
+mod record;
 mod rows;
 mod simulation;
 mod text;
 mod visit;
 mod words;
 
-pub use json::json;
+pub use facts::facts_json;
+pub use json::{json, refusal_json};
 pub use plan::plan_json;
 pub use proof::proof_json;
 pub use simulation::simulation_json;

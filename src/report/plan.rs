@@ -1,6 +1,7 @@
 //! A plan as JSON and as text.
 
 use super::json::ids;
+use super::record::record;
 use super::words::{per_cent, result, spoken};
 use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
 use crate::names::{Caution, Check, Fault, Observation, ResultKind};
@@ -9,7 +10,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
-use serde_json::{Value, json};
+use serde_json::Value;
 
 /// A plan as one JSON object, on one line.
 ///
@@ -27,7 +28,7 @@ use serde_json::{Value, json};
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn plan_json(plan: &Plan, system: &System) -> String {
-    json!({
+    record!({
         "expected_minutes": plan.expected_minutes,
         "without_checks_minutes": plan.without_checks_minutes,
         "steps": plan.steps.iter().map(|planned| step(planned, system)).collect::<Vec<_>>(),
@@ -40,7 +41,7 @@ fn step(step: &Step, system: &System) -> Value {
         Action::Check(check) => (Some(check), None),
         Action::Repair(fault) => (None, Some(fault)),
     };
-    json!({
+    record!({
         "check": check.map(Check::id),
         "repair": repaired.map(Fault::id),
         "says": says(step.action),
@@ -53,7 +54,7 @@ fn step(step: &Step, system: &System) -> Value {
 }
 
 fn branch(branch: &Branch) -> Value {
-    json!({
+    record!({
         "result": branch.result.id(),
         "of": branch.observation.map(Observation::id),
         "probability": branch.probability,

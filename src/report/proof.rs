@@ -1,6 +1,7 @@
 //! The proof of a repair as JSON and as text.
 
 use super::json::{estimate, object};
+use super::record::record;
 use super::rows::Scale;
 use super::text::Units;
 use super::words::{per_cent, spoken};
@@ -13,7 +14,7 @@ use crate::units::{AbsolutePressure, in_kelvins};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
-use serde_json::{Value, json};
+use serde_json::Value;
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
@@ -34,7 +35,7 @@ pub fn proof_json(judgements: &Judgements) -> String {
 }
 
 pub(super) fn judgements(all: &Judgements) -> Value {
-    json!({
+    record!({
         "pressure_test": all.pressure_test.as_ref().map(leak),
         "evacuation": all.evacuation.as_ref().map(vacuum),
         "hold": all.hold.as_ref().map(hold),
@@ -45,7 +46,7 @@ pub(super) fn judgements(all: &Judgements) -> Value {
 }
 
 fn leak(leak: &Leak) -> Value {
-    json!({
+    record!({
         "finding": leak.finding.id(),
         "says": leak.finding.description(),
         "tight_end_pa_abs": leak.tight_end_pa,
@@ -58,7 +59,7 @@ fn leak(leak: &Leak) -> Value {
 }
 
 fn vacuum(vacuum: &Vacuum) -> Value {
-    json!({
+    record!({
         "finding": vacuum.finding.id(),
         "says": vacuum.finding.description(),
         "reached": estimate("pa_abs", Some(vacuum.reached_pa)),
@@ -70,7 +71,7 @@ fn vacuum(vacuum: &Vacuum) -> Value {
 }
 
 fn hold(hold: &HoldJudgement) -> Value {
-    json!({
+    record!({
         "finding": hold.finding.id(),
         "says": hold.finding.description(),
         "held_s": hold.held_s,
@@ -84,13 +85,13 @@ fn hold(hold: &HoldJudgement) -> Value {
 
 fn balance(balance: &Balance) -> Value {
     let side = |mass: Option<Estimate>, finding: Option<ChargeFinding>| {
-        json!({
+        record!({
             "finding": finding.map(ChargeFinding::id),
             "says": finding.map(ChargeFinding::description),
             "mass": estimate("kg", mass),
         })
     };
-    json!({
+    record!({
         "found": side(balance.found_kg, balance.found),
         "now": side(balance.now_kg, balance.now),
         "hose": estimate("kg", balance.hose_kg),
@@ -99,14 +100,14 @@ fn balance(balance: &Balance) -> Value {
 }
 
 fn pull_down(fall: &PullDown) -> Value {
-    json!({
+    record!({
         "finding": fall.finding.id(),
         "says": fall.finding.description(),
-        "expected": {
+        "expected": record!({
             "low_k": in_kelvins(fall.expected.low_95),
             "median_k": in_kelvins(fall.expected.median),
             "high_k": in_kelvins(fall.expected.high_95),
-        },
+        }),
         "reached_s": fall.reached_s,
         "levels_off": estimate("k", fall.levels_off_k),
     })
@@ -115,24 +116,24 @@ fn pull_down(fall: &PullDown) -> Value {
 fn repair(proof: &Proof) -> Value {
     let seen = proof.seen.iter().map(|seen| {
         let id = seen.feature.id().to_string();
-        (id, json!({"before": seen.before, "after": seen.after}))
+        (id, record!({"before": seen.before, "after": seen.after}))
     });
-    json!({
+    record!({
         "finding": proof.finding.id(),
         "says": proof.finding.description(),
         "sound": proof.sound,
         "fault": proof.fault.id(),
         "same_fault": proof.same_fault,
-        "other_fault": proof.other_fault.map(|(fault, probability)| json!({
+        "other_fault": proof.other_fault.map(|(fault, probability)| record!({
             "fault": fault.id(),
             "probability": probability,
         })),
         "vent_gained_k": proof.vent_gained_k,
         "seen": object(seen),
-        "after": {
+        "after": record!({
             "verdict": proof.after.verdict.kind.id(),
             "named": proof.after.verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
-        },
+        }),
     })
 }
 

@@ -1,9 +1,10 @@
 //! What a simulated vehicle reads, as JSON.
 
+use super::record::record;
 use crate::units::Surroundings;
 use crate::vehicle::{Looks, Simulation, StatePoint, Swing};
 use alloc::string::{String, ToString};
-use serde_json::{Value, json};
+use serde_json::Value;
 
 /// A simulation as one JSON object, on one line; `place` is the air in which the gauges are read.
 ///
@@ -25,8 +26,8 @@ use serde_json::{Value, json};
 pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
     let s = simulation;
     let air_pa = place.pressure().pa();
-    json!({
-        "readings": {
+    record!({
+        "readings": record!({
             "low_side_pa_gauge": s.low_side_pa - air_pa,
             "high_side_pa_gauge": s.high_side_pa - air_pa,
             "vent_k": s.vent_k,
@@ -36,18 +37,18 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
             "liquid_line_k": s.liquid_line_k,
             "condenser_outlet_k": s.condenser_outlet_k,
             "clutch_cycles_hz": s.clutch_cycles_hz,
-        },
+        }),
         "swing": s.swing.map(|swing| self::swing(swing, air_pa)),
         "looks": looks(s.looks),
-        "states": {
+        "states": record!({
             "suction": state(s.states.suction),
             "discharge": state(s.states.discharge),
             "condenser_outlet": state(s.states.condenser_outlet),
             "liquid": state(s.states.liquid),
             "evaporator_inlet": state(s.states.evaporator_inlet),
             "evaporator_outlet": state(s.states.evaporator_outlet),
-        },
-        "figures": {
+        }),
+        "figures": record!({
             "capacity_w": s.capacity_w,
             "rejected_w": s.rejected_w,
             "power_w": s.power_w,
@@ -62,15 +63,15 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
             "fill": s.fill,
             "opening": s.opening,
             "charge_kg": s.charge_kg,
-        },
-        "solver": { "residual": s.residual, "rounds": s.rounds },
+        }),
+        "solver": record!({ "residual": s.residual, "rounds": s.rounds }),
     })
     .to_string()
 }
 
 fn swing(swing: Swing, air_pa: f64) -> Value {
     let (low, high) = (swing.low_side_pa, swing.high_side_pa);
-    json!({
+    record!({
         "low_side_pa_gauge": [low.0 - air_pa, low.1 - air_pa],
         "high_side_pa_gauge": [high.0 - air_pa, high.1 - air_pa],
         "cycles_hz": swing.cycles_hz,
@@ -79,7 +80,7 @@ fn swing(swing: Swing, air_pa: f64) -> Value {
 }
 
 fn looks(looks: Looks) -> Value {
-    json!({
+    record!({
         "clutch_engaged": looks.clutch_engaged,
         "bubbles": looks.bubbles,
         "evaporator_frosts": looks.evaporator_frosts,
@@ -89,7 +90,7 @@ fn looks(looks: Looks) -> Value {
 }
 
 fn state(state: StatePoint) -> Value {
-    json!({
+    record!({
         "pressure_pa_abs": state.p_pa,
         "temperature_k": state.t_k,
         "enthalpy_j_kg": state.h_j_kg,

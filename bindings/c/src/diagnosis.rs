@@ -32,7 +32,6 @@ use coldloop::vehicle::simulate;
 use coldloop::{Error, Fault, report};
 use core::ffi::c_char;
 use core::mem::MaybeUninit;
-use serde_json::json;
 
 /// Diagnoses a vehicle from its readings.
 ///
@@ -219,7 +218,5 @@ fn told(
 }
 
 fn refused(refusal: Refusal) -> (Error, String) {
-    let message = refusal.to_string();
-    let told = json!({ "refused": { "key": refusal.key, "value": refusal.value, "message": message } });
-    (refusal.error, told.to_string())
+    (refusal.error, report::refusal_json(&refusal))
 }

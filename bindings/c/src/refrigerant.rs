@@ -5,11 +5,9 @@
 
 use crate::boundary::{Page, known, page, record, sized, write_codes};
 use crate::error::ColdloopError;
-use coldloop::fluid::{Facts, Sourced};
-use coldloop::{Refrigerant, saturation};
+use coldloop::{Refrigerant, report, saturation};
 use core::ffi::c_char;
 use core::mem::MaybeUninit;
-use serde_json::{Value, json};
 
 /// Writes at most `capacity` codes of refrigerants to `codes`, which may be NULL, and returns how many there are.
 #[unsafe(no_mangle)]
@@ -132,43 +130,5 @@ pub extern "C" fn coldloop_refrigerant_sources(
         capacity,
         length,
     };
-    page(out, error, || Ok(Ok(sources(known(refrigerant)?.facts()))))
-}
-
-fn sources(facts: &Facts) -> String {
-    let warming: Vec<Value> = facts
-        .warming
-        .iter()
-        .map(|warming| {
-            json!({
-                "report": warming.value.report,
-                "value": warming.value.value,
-                "is_upper_bound": warming.value.is_upper_bound,
-                "source": warming.source,
-            })
-        })
-        .collect();
-    json!({
-        "name": facts.name,
-        "cas": facts.cas,
-        "safety_group": sourced(facts.safety_group, |group| json!(group.id())),
-        "flammability_limit": sourced(facts.flammability_limit, |limit| {
-            json!({ "volume_fraction": limit.volume_fraction, "kg_m3": limit.kg_m3 })
-        }),
-        "ozone_depletion": sourced(facts.ozone_depletion, |potential| json!(potential)),
-        "warming": warming,
-        "equation": {
-            "publication": facts.equation,
-            "doi": facts.equation_doi,
-            "uncertainty": facts.equation_uncertainty,
-        },
-    })
-    .to_string()
-}
-
-fn sourced<T>(fact: Option<Sourced<T>>, value: impl Fn(T) -> Value) -> Value {
-    fact.map_or(
-        Value::Null,
-        |fact| json!({ "value": value(fact.value), "source": fact.source }),
-    )
+    page(out, error, || Ok(Ok(report::facts_json(known(refrigerant)?.facts()))))
 }
