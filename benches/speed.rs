@@ -6,7 +6,10 @@
 mod paths;
 
 use coldloop::diagnosis::{Settings, diagnose};
-use coldloop::{Refrigerant, intake};
+use coldloop::expected::Fleet;
+use coldloop::units::{Surroundings, celsius};
+use coldloop::vehicle::{Conditions, System};
+use coldloop::{AirSource, Compressor, Expansion, Refrigerant, intake};
 use std::hint::black_box;
 use std::time::Instant;
 
@@ -27,6 +30,25 @@ fn main() {
         }),
         Err(refusal) => eprintln!("{refusal}"),
     }
+    bands(passes);
+}
+
+/// The bands of a fleet in a thousand weathers.
+fn bands(passes: usize) {
+    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    let Ok(fleet) = Fleet::of(&system) else { return };
+    let scattered = |k: usize| (k as f64 * 0.618_033_988_749_894_9).fract();
+    let day = |k: usize| Conditions {
+        relative_humidity: Some(0.3 + 0.3 * scattered(k + 7)),
+        engine_speed_hz: Some(15.0 + 25.0 * scattered(k + 11)),
+        air_source: Some(AirSource::Fresh),
+        ..Conditions::new(celsius(15.0 + 20.0 * scattered(k)), Surroundings::SEA_LEVEL)
+    };
+    let days: Vec<Conditions> = (0..paths::INPUTS).map(day).collect();
+    measure("bands of a fleet", "R-134a", passes, paths::INPUTS, || {
+        let vent = |day| fleet.bands(day).map_or(f64::NAN, |bands| bands.healthy.vent.median);
+        days.iter().map(|day| vent(black_box(day))).sum()
+    });
 }
 
 fn measure(what: &str, refrigerant: &str, passes: usize, calls: usize, mut pass: impl FnMut() -> f64) {

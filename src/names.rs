@@ -2769,6 +2769,95 @@ impl core::fmt::Display for RestFinding {
     }
 }
 
+/// What the bands of a sound system rest on.
+///
+/// ```
+/// use coldloop::ExpectedBasis;
+/// assert_eq!(ExpectedBasis::OwnTable.id(), "own-table");
+/// assert_eq!(ExpectedBasis::from_id("own-table"), Some(ExpectedBasis::OwnTable));
+/// assert_eq!(ExpectedBasis::from_code(1), Some(ExpectedBasis::OwnTable));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum ExpectedBasis {
+    /// The vehicle's own pressure table, and for the other readings what the vehicle model or published figures say.
+    #[cfg_attr(feature = "serde", serde(rename = "own-table"))]
+    OwnTable = 1,
+    /// The vehicle model, sharpened by healthy readings of the same vehicle.
+    #[cfg_attr(feature = "serde", serde(rename = "own-readings"))]
+    OwnReadings = 2,
+    /// The vehicle model's population of sound vehicles of this kind.
+    #[cfg_attr(feature = "serde", serde(rename = "vehicle-model"))]
+    VehicleModel = 3,
+    /// Published charts and common practice: the vehicle model does not cover this system or these conditions.
+    #[cfg_attr(feature = "serde", serde(rename = "published"))]
+    Published = 4,
+}
+
+impl ExpectedBasis {
+    /// Every member, in the order of the table.
+    pub const ALL: [ExpectedBasis; 4] = [
+        ExpectedBasis::OwnTable,
+        ExpectedBasis::OwnReadings,
+        ExpectedBasis::VehicleModel,
+        ExpectedBasis::Published,
+    ];
+
+    const SPELLINGS: [(ExpectedBasis, &'static [&'static str]); 4] = [
+        (ExpectedBasis::OwnTable, &["own-table"]),
+        (ExpectedBasis::OwnReadings, &["own-readings"]),
+        (ExpectedBasis::VehicleModel, &["vehicle-model"]),
+        (ExpectedBasis::Published, &["published"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            ExpectedBasis::OwnTable => {
+                "The vehicle's own pressure table, and for the other readings what the vehicle model or published figures say."
+            }
+            ExpectedBasis::OwnReadings => "The vehicle model, sharpened by healthy readings of the same vehicle.",
+            ExpectedBasis::VehicleModel => "The vehicle model's population of sound vehicles of this kind.",
+            ExpectedBasis::Published => {
+                "Published charts and common practice: the vehicle model does not cover this system or these conditions."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(ExpectedBasis::OwnTable),
+            2 => Some(ExpectedBasis::OwnReadings),
+            3 => Some(ExpectedBasis::VehicleModel),
+            4 => Some(ExpectedBasis::Published),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for ExpectedBasis {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
 /// What can hurt, and what the law asks.
 ///
 /// ```

@@ -5,7 +5,7 @@
 
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::vehicle::simulate;
-use coldloop::{Fault, VerdictKind, intake, report};
+use coldloop::{ExpectedBasis, Fault, QualityNote, VerdictKind, intake, report};
 use std::fs;
 
 fn text_of(name: &str) -> String {
@@ -204,6 +204,65 @@ fn the_vehicles_own_table_replaces_the_general_bands() {
     assert!((expected.low_side.low_95.psig() - (20.0 + share * 2.0)).abs() < 0.2);
     assert!((expected.low_side.high_95.psig() - (26.0 + share * 4.0)).abs() < 0.2);
     assert!((expected.high_side.high_95.psig() - (150.0 + share * 70.0)).abs() < 0.5);
+}
+
+const VISITS: &str = r#"
+[system]
+refrigerant = "R-134a"
+expansion = "txv"
+compressor = "variable-external"
+[conditions]
+ambient = "34 °C"
+altitude = "1600 m"
+humidity = "30 %"
+engine_speed = "1500 rpm"
+air_source = "fresh"
+[readings]
+low_side = "200 kPa gauge"
+high_side = "1600 kPa gauge"
+[[baseline]]
+conditions = { ambient = "21 °C", altitude = "1600 m", humidity = "40 %", engine_speed = "1500 rpm", air_source = "fresh" }
+readings = { low_side = "195 kPa gauge", high_side = "900 kPa gauge", vent = "7.5 °C" }
+[[baseline]]
+conditions = { ambient = "27 °C", altitude = "1600 m", humidity = "35 %", engine_speed = "1500 rpm", air_source = "fresh" }
+readings = { low_side = "198 kPa gauge", high_side = "1150 kPa gauge", liquid_line = "35 °C" }
+"#;
+
+#[test]
+fn earlier_healthy_visits_sharpen_what_is_expected() {
+    let case = intake::case_from_toml(VISITS).unwrap();
+    assert_eq!(case.own_readings.unwrap().readings(), 6);
+    let without = Case {
+        own_readings: None,
+        ..case
+    };
+    let answer = |case| diagnose(case, &Settings::default()).unwrap();
+    let (own, any) = (answer(&case), answer(&without));
+    assert_eq!(own.expectation.unwrap().basis, ExpectedBasis::OwnReadings);
+    assert_eq!(any.expectation.unwrap().basis, ExpectedBasis::VehicleModel);
+    let width = |d: &Diagnosis| {
+        let band = d.expected.unwrap().high_side;
+        band.high_95.kpa() - band.low_95.kpa()
+    };
+    assert!(width(&own) < 0.85 * width(&any), "{} {}", width(&own), width(&any));
+    assert!(any.quality.contains(&QualityNote::GenericBand) && !own.quality.contains(&QualityNote::GenericBand));
+    let json = report::json(&case, &own);
+    assert!(json.contains(r#""expected_basis":"own-readings""#));
+}
+
+#[test]
+fn a_wrong_visit_is_named() {
+    let wrong = |from: &str, to: &str| {
+        assert!(VISITS.contains(from));
+        intake::case_from_toml(&VISITS.replacen(from, to, 1)).unwrap_err().key
+    };
+    assert_eq!(wrong("\"27 °C\"", "\"2 °C\""), "baseline[2]");
+    assert_eq!(wrong("\"7.5 °C\"", "\"7.5\""), "baseline[1].readings.vent");
+    assert_eq!(
+        wrong("vent = \"7.5 °C\"", "nose = \"7.5 °C\""),
+        "baseline[1].readings.nose"
+    );
+    assert_eq!(wrong("\"R-134a\"", "\"R-12\""), "baseline");
 }
 
 #[test]

@@ -6,7 +6,7 @@ use super::next_check::Bench;
 use super::posterior::Posterior;
 use super::scene::Scene;
 use crate::circuit::Derived;
-use crate::expected::{Bands, Spread};
+use crate::expected::{Bands, Expectation, Spread};
 use crate::names::{
     Caution, Check, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, ResultKind, VerdictKind,
 };
@@ -22,6 +22,8 @@ pub struct Diagnosis {
     pub none_of_these: f64,
     /// What a sound system shows here; `None` for a system at rest.
     pub expected: Option<Bands>,
+    /// The distributions behind these bands, and what they rest on.
+    pub expectation: Option<Expectation>,
     /// Superheat, subcooling, pressure ratio and their kin, each with its uncertainty.
     pub derived: Derived,
     /// What was measured, beside what a sound system shows.

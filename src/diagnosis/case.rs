@@ -6,7 +6,7 @@ use super::looks::{Looks, place};
 use super::prices::Prices;
 use crate::circuit::Readings;
 use crate::error::Error;
-use crate::expected::PressureTable;
+use crate::expected::{Baseline, PressureTable};
 use crate::names::{Fault, Observation, Quantity};
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
@@ -24,6 +24,8 @@ pub struct Case {
     pub observations: Observations,
     /// The vehicle's own pressure table, which replaces the bands of vehicles in general.
     pub own_table: Option<PressureTable>,
+    /// Healthy readings of the same vehicle, which sharpen what is expected of it.
+    pub own_readings: Option<Baseline>,
 }
 
 impl Case {
@@ -35,6 +37,7 @@ impl Case {
             readings,
             observations: Observations::NONE,
             own_table: None,
+            own_readings: None,
         }
     }
 }

@@ -49,7 +49,7 @@ pub use prices::{Cost, Prices};
 
 use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;
-use crate::expected::{Bands, Healthy};
+use crate::expected::{Bands, Expectation, Healthy};
 use crate::names::{Fault, Feature, MixUp, RestFinding};
 use faults::index;
 use features::{FEATURES, Features};
@@ -90,24 +90,29 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     features::check(&case.readings)?;
     let derived = derived(case)?;
     if case.conditions.at_rest() {
-        return Ok(at_rest(case, settings, derived));
+        return at_rest(case, settings, derived);
     }
     let healthy = healthy(case)?;
     let medians_k = [healthy.low_side.median, healthy.high_side.median];
-    let bands = Bands::from_healthy(&healthy, &case.system, &case.conditions)?;
+    let expectation = Expectation::of(
+        &case.system,
+        &case.conditions,
+        case.own_table.as_ref(),
+        case.own_readings.as_ref(),
+    )?;
     let scene = Scene::running(case, &healthy);
     let figures = features::running(case, medians_k, None).unwrap_or(NOTHING);
     let posterior = Posterior::of(case, settings, &scene, &figures, |mix_up| {
         features::running(case, medians_k, Some(mix_up))
     });
-    Ok(answer(
+    answer(
         case,
         settings,
         &scene,
         &figures,
         posterior,
-        (derived, Some(bands)),
-    ))
+        (derived, Some(expectation)),
+    )
 }
 
 const NOTHING: Features = Features {
@@ -152,8 +157,11 @@ fn answer(
     scene: &Scene,
     figures: &Features,
     posterior: Posterior,
-    (derived, expected): (Derived, Option<Bands>),
-) -> Diagnosis {
+    (derived, expectation): (Derived, Option<Expectation>),
+) -> Result<Diagnosis, Error> {
+    let expected = expectation
+        .map(|expectation| Bands::from_healthy(&expectation.healthy, &case.system, &case.conditions))
+        .transpose()?;
     let bench = Bench::new(&posterior, scene, settings, case.conditions.at_rest());
     let faults = verdict::ranked(&posterior, scene);
     let deviations = verdict::deviations(figures, scene);
@@ -163,11 +171,12 @@ fn answer(
     let two_faults = fits_badly
         .then(|| pairs::likeliest(&posterior, settings, scene, figures))
         .flatten();
-    Diagnosis {
+    Ok(Diagnosis {
         verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults, &bench),
         faults,
         none_of_these: posterior.probability[NONE],
         expected,
+        expectation,
         derived,
         deviations,
         out_of_line,
@@ -183,7 +192,7 @@ fn answer(
         quality: verdict::quality(case, &posterior, figures.off_scale, (out_of_line, two_faults)),
         posterior,
         scene: *scene,
-    }
+    })
 }
 
 /// From this probability of none of these on, two faults at once are considered.
@@ -199,19 +208,19 @@ fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
 }
 
 /// A system whose engine is off: both sides at saturation while any liquid is left.
-fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Diagnosis {
+fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
     let scene = Scene::resting(case);
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
     let posterior = Posterior::of(case, settings, &scene, &judged, |mix_up| {
         figures.and(features::resting(case, Some(mix_up)))
     });
-    let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None));
+    let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None))?;
     diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {
         Some(measured) => Some(rest_finding(measured)),
         None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
     };
-    diagnosis
+    Ok(diagnosis)
 }
 
 /// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.

@@ -285,7 +285,10 @@ pub(super) fn quality(
             QualityNote::StrokeLimit,
             running && stroke_limit(&case.system, conditions),
         ),
-        (QualityNote::GenericBand, pressures && case.own_table.is_none()),
+        (
+            QualityNote::GenericBand,
+            pressures && case.own_table.is_none() && case.own_readings.is_none_or(|own| own.readings() == 0),
+        ),
     ] {
         if holds {
             notes.push(note);

@@ -12,7 +12,14 @@ use crate::units::{Surroundings, text};
 use crate::vehicle::{Conditions, System};
 
 /// The tables of a case; a file may hold others beside them.
-pub(super) const TABLES: [&str; 5] = ["system", "conditions", "readings", "observations", "pressure_table"];
+pub(super) const TABLES: [&str; 6] = [
+    "system",
+    "conditions",
+    "readings",
+    "observations",
+    "pressure_table",
+    "baseline",
+];
 
 /// The first readings of a file.
 pub(super) fn case(root: &Table<'_>) -> Result<Case, Refusal> {
@@ -24,6 +31,9 @@ pub(super) fn case(root: &Table<'_>) -> Result<Case, Refusal> {
     let mut case = moment(system, root)?;
     if let Some(table) = root.table("pressure_table")? {
         case.own_table = Some(super::own_table::own_table(&table)?);
+    }
+    if let Some(list) = root.get("baseline") {
+        case.own_readings = Some(super::own_readings::own_readings(&list, &case.system)?);
     }
     Ok(case)
 }
@@ -123,7 +133,7 @@ fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Op
     }
 }
 
-fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
+pub(super) fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
     let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
     known.extend(["gauge_zero_altitude", "gauge_zero_barometer"]);
     table.only(&known)?;

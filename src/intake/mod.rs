@@ -44,6 +44,10 @@
 //! looks.undercharge = { oil_traces = 0.6 }
 //! prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 } }
 //! counts.cases = { undercharge = 14 }  # a shop's confirmed cases, as in `counts_from_toml`
+//!
+//! [[baseline]]                       # optional, any number: earlier visits at which this vehicle was sound
+//! conditions = { ambient = "68 °F", altitude = "1600 m", humidity = "40 %", engine_speed = "1500 rpm" }
+//! readings = { low_side = "31 psig", high_side = "148 psig", vent = "41 °F" }
 //! ```
 //!
 //! What was done to the vehicle since may stand in the same file, and is judged by [`Visit::prove`]; all of it is optional:
@@ -100,6 +104,7 @@
 mod case;
 mod counts;
 mod instruments;
+mod own_readings;
 mod own_table;
 mod refusal;
 mod settings;

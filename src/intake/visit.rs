@@ -167,6 +167,7 @@ fn after(table: &Table<'_>, before: &Case) -> Result<Case, Refusal> {
     table.only(&["conditions", "readings", "observations"])?;
     Ok(Case {
         own_table: before.own_table,
+        own_readings: before.own_readings,
         ..moment(before.system, table)?
     })
 }

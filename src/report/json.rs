@@ -19,7 +19,8 @@ use serde_json::{Map, Value};
 /// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
 /// fault or the short list), `rival`, `parting_check`, `faults` (each `fault`, `probability`, `severity`, `because`),
 /// `none_of_these`, `mix_up`, `two_faults`, `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
-/// `deviation` in standard deviations), `derived` (each with its standard uncertainty), `rest`, `next_checks` (each
+/// `deviation` in standard deviations; where a clutch cycles, the pressures when it `clutch_opens` and `clutch_closes`),
+/// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `next_checks` (each
 /// with its cost, its cautions and what every outcome would mean; `of` names the question that is answered), `cautions`,
 /// `quality`. What is not known is `null`.
 ///
@@ -61,6 +62,7 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
         "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
+        "expected_basis": diagnosis.expectation.map(|expectation| expectation.basis.id()),
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
         "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
@@ -137,7 +139,15 @@ fn band(row: &Row) -> Value {
     let figures = figures
         .into_iter()
         .map(|(name, value)| (format!("{name}_{unit}"), Value::from(value)));
-    object(figures.chain([("deviation".into(), Value::from(row.deviation))]))
+    let cycle = row
+        .cycle
+        .iter()
+        .map(|(name, value)| (format!("{name}_{unit}"), Value::from(*value)));
+    object(
+        figures
+            .chain(cycle)
+            .chain([("deviation".into(), Value::from(row.deviation))]),
+    )
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.

@@ -2,9 +2,10 @@
 
 use crate::circuit::Reading;
 use crate::diagnosis::{Case, Diagnosis};
-use crate::expected::Band;
+use crate::expected::{Band, Spread};
 use crate::names::{Feature, ReadingKind};
-use crate::units::{GaugePressure, Pressure, Temperature, TemperatureDifference};
+use crate::saturation;
+use crate::units::{AbsolutePressure, GaugePressure, Pressure, Temperature, TemperatureDifference};
 use crate::units::{difference_in_kelvins, in_kelvins};
 use alloc::vec::Vec;
 
@@ -31,61 +32,85 @@ pub(super) struct Row {
     pub(super) measured: Option<f64>,
     /// Standard deviations from the median, vehicle and instrument together.
     pub(super) deviation: Option<f64>,
+    /// Medians at named points of a clutch's cycle, in the same unit.
+    pub(super) cycle: Vec<(&'static str, f64)>,
 }
 
 /// A row for every band; none for a system at rest, of which there are no bands.
 pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
-    let Some(bands) = &diagnosis.expected else {
+    let (Some(bands), Some(expectation)) = (&diagnosis.expected, &diagnosis.expectation) else {
         return Vec::new();
     };
     let air = case.conditions.surroundings;
     let datum = case.readings.gauge_zero.unwrap_or(air);
     let gauge = |reading: Option<Reading<Pressure>>| Some(reading?.value.absolute(datum).gauge(air).pa());
     let kelvin = |reading: Option<Reading<Temperature>>| Some(in_kelvins(reading?.value));
-    let deviation = |feature: Feature| {
-        let deviations = diagnosis.deviations.iter();
-        deviations
-            .filter(|deviation| deviation.feature == feature)
-            .map(|deviation| deviation.deviation)
-            .next()
+    // What was measured against the band that stands beside it.
+    let deviation = |feature: Feature, sound: Spread| {
+        let measured = diagnosis
+            .deviations
+            .iter()
+            .find(|measured| measured.feature == feature)?;
+        let uncertainty = measured.standard_uncertainty;
+        Some(sound.widened(uncertainty, uncertainty).deviation(measured.measured))
     };
+    let healthy = &expectation.healthy;
+    let at = |t_k: f64| {
+        let p_pa = saturation::dew_pressure_pa(case.system.refrigerant, t_k).ok()?;
+        Some(AbsolutePressure::from_pa(p_pa).gauge(air).pa())
+    };
+    let cycle = |points: &[(&'static str, f64)]| {
+        let named = points.iter().filter_map(|(name, t_k)| Some((*name, at(*t_k)?)));
+        named.collect::<Vec<_>>()
+    };
+    let (low_cycle, high_cycle) = expectation.swing.map_or((Vec::new(), Vec::new()), |swing| {
+        (
+            cycle(&[
+                ("clutch_opens", swing.opens.median),
+                ("clutch_closes", swing.closes.median),
+            ]),
+            cycle(&[("clutch_opens", swing.engaged.median)]),
+        )
+    });
     let (readings, derived) = (&case.readings, &diagnosis.derived);
     let mut rows = alloc::vec![
         Row {
             measured: gauge(readings.low_side),
-            deviation: deviation(Feature::LowSide),
+            deviation: deviation(Feature::LowSide, healthy.low_side),
+            cycle: low_cycle,
             ..pressure(ReadingKind::LowSide.id(), bands.low_side)
         },
         Row {
             measured: gauge(readings.high_side),
-            deviation: deviation(Feature::HighSide),
+            deviation: deviation(Feature::HighSide, healthy.high_side),
+            cycle: high_cycle,
             ..pressure(ReadingKind::HighSide.id(), bands.high_side)
         },
         Row {
             measured: kelvin(readings.vent),
-            deviation: deviation(Feature::Vent),
+            deviation: deviation(Feature::Vent, healthy.vent),
             ..temperature(ReadingKind::Vent.id(), bands.vent)
         },
         Row {
             measured: derived.superheat_k.map(|estimate| estimate.value),
-            deviation: deviation(Feature::Superheat),
+            deviation: deviation(Feature::Superheat, healthy.superheat),
             ..difference(Feature::Superheat.id(), bands.superheat)
         },
         Row {
             measured: derived.subcooling_k.map(|estimate| estimate.value),
-            deviation: deviation(Feature::Subcooling),
+            deviation: deviation(Feature::Subcooling, healthy.subcooling),
             ..difference(Feature::Subcooling.id(), bands.subcooling)
         },
         Row {
             measured: derived.discharge_superheat_k.map(|estimate| estimate.value),
-            deviation: deviation(Feature::DischargeSuperheat),
+            deviation: deviation(Feature::DischargeSuperheat, healthy.discharge_superheat),
             ..difference(Feature::DischargeSuperheat.id(), bands.discharge_superheat)
         },
     ];
-    if let Some(band) = bands.clutch_cycles_hz {
+    if let (Some(band), Some(sound)) = (bands.clutch_cycles_hz, healthy.clutch_cycles) {
         rows.push(Row {
             measured: readings.clutch_cycles_hz.map(|reading| reading.value),
-            deviation: deviation(Feature::ClutchCycles),
+            deviation: deviation(Feature::ClutchCycles, sound),
             ..row(ReadingKind::ClutchCycles.id(), Scale::PerSecond, band, |hz| hz)
         });
     }
@@ -113,5 +138,6 @@ fn row<Q: Copy>(id: &'static str, scale: Scale, band: Band<Q>, si: impl Fn(Q) ->
         high: si(band.high_95),
         measured: None,
         deviation: None,
+        cycle: Vec::new(),
     }
 }

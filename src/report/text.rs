@@ -151,7 +151,18 @@ impl Report<'_> {
         for row in &rows {
             self.reading(out, row)?;
         }
-        Ok(())
+        for row in rows.iter().filter(|row| !row.cycle.is_empty()) {
+            let points = row
+                .cycle
+                .iter()
+                .map(|(name, si)| format!("{} when the {}", self.units.with_unit(row.scale, *si), spoken(name)));
+            let points = points.collect::<alloc::vec::Vec<_>>().join(", ");
+            writeln!(out, "  While the clutch cycles, {}: {points}.", spoken(row.id))?;
+        }
+        match self.diagnosis.expectation {
+            Some(expectation) => writeln!(out, "  Bands: {}", expectation.basis.description()),
+            None => Ok(()),
+        }
     }
 
     fn reading(&self, out: &mut String, row: &Row) -> fmt::Result {

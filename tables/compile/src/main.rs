@@ -2,6 +2,9 @@
 //!
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
+//!
+//! `-- --fit-bands` first fits the bands of the fleet to the vehicle model anew, which takes minutes, and `-- --cover-bands` measures
+//! on vehicles that the fit has not seen how well they hold.
 
 mod air;
 mod bands;
@@ -13,6 +16,7 @@ mod double;
 mod dual;
 mod equilibrium;
 mod faults;
+mod fleet;
 mod fluid_facts;
 mod fluid_file;
 mod hardware;
@@ -28,9 +32,16 @@ use std::path::Path;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    let check = std::env::args().any(|argument| argument == "--check");
+    let asked = |name: &str| std::env::args().any(|argument| argument == name);
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
-    match run(&root, check) {
+    let outcome = if asked("--fit-bands") {
+        fleet::fit(&root)
+    } else if asked("--cover-bands") {
+        fleet::cover()
+    } else {
+        run(&root, asked("--check"))
+    };
+    match outcome {
         Ok(()) => ExitCode::SUCCESS,
         Err(message) => {
             eprintln!("tables-compile: {message}");
@@ -48,6 +59,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     cases::compile(&mut out)?;
     hardware::compile(root, &mut out)?;
     bands::compile(root, &mut out)?;
+    fleet::compile(root, &mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;
     refrigerants::compile(root, &vocabularies, &mut out)?;
