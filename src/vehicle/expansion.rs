@@ -157,3 +157,52 @@ impl Orifice {
 pub(super) fn root(factor: f64, drop_pa: f64) -> f64 {
     libm::sqrt(factor * positive(drop_pa, 500.0))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::names::{Refrigerant, VehicleClass};
+
+    fn flow_kg_s(orifice: &Orifice, subcooling_k: f64, rho_share: f64, downstream_pa: f64) -> f64 {
+        let medium = Medium::of(Refrigerant::R134a).unwrap();
+        let saturation = medium.saturation(1.5e6).unwrap();
+        let upstream = Upstream {
+            saturation: &saturation,
+            t_k: saturation.bubble_k - subcooling_k,
+            rho_kg_m3: saturation.liquid_kg_m3 * rho_share,
+            downstream_pa,
+        };
+        orifice.flow_kg_s(&medium, &upstream).unwrap()
+    }
+
+    /// What short tubes do (Kim, O'Neal & Yuan 1994): behind a choked one the pressure hardly matters, subcooling adds flow,
+    /// bubbles take much of it away, and it goes with the area.
+    #[test]
+    fn a_short_tube_chokes() {
+        let car = Orifice::of(&Hardware::typical(VehicleClass::Car));
+        let usual = flow_kg_s(&car, 8.0, 1.0, 3e5);
+        assert!((flow_kg_s(&car, 8.0, 1.0, 4e5) / usual - 1.0).abs() < 0.01);
+        assert!((flow_kg_s(&car, 8.0, 1.0, 2e5) / usual - 1.0).abs() < 0.01);
+        assert!(flow_kg_s(&car, 14.0, 1.0, 3e5) > 1.1 * usual && flow_kg_s(&car, 2.0, 1.0, 3e5) < 0.9 * usual);
+        assert!(flow_kg_s(&car, 0.0, 0.3, 3e5) < 0.6 * usual);
+        let half = Orifice { free: 0.5, ..car };
+        assert!((flow_kg_s(&half, 8.0, 1.0, 3e5) / usual - 0.5).abs() < 1e-12);
+        // A valve seat of the same bore passes more: the textbook orifice does not choke on liquid.
+        let valve = Valve {
+            area_m2: 0.25 * core::f64::consts::PI * car.diameter_m * car.diameter_m,
+            ..Valve::of(
+                Medium::of(Refrigerant::R134a).unwrap(),
+                &Hardware::typical(VehicleClass::Car),
+            )
+        };
+        let medium = Medium::of(Refrigerant::R134a).unwrap();
+        let saturation = medium.saturation(1.5e6).unwrap();
+        let upstream = Upstream {
+            saturation: &saturation,
+            t_k: saturation.bubble_k - 8.0,
+            rho_kg_m3: saturation.liquid_kg_m3,
+            downstream_pa: 3e5,
+        };
+        assert!(valve.flow_kg_s(&upstream, 1.0) > usual);
+    }
+}
