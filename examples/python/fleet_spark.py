@@ -75,6 +75,7 @@ def main(rows=20_000, folder=None):
             SparkSession.builder.master("local[*]")
             .appName("fleet")
             .config("spark.ui.enabled", "false")
+            .config("spark.ui.showConsoleProgress", "false")
             .config("spark.sql.execution.arrow.maxRecordsPerBatch", "20000")
             .getOrCreate()
         )
