@@ -137,9 +137,19 @@ pub(crate) fn text<'a>(text: *const c_char) -> Result<&'a str, Failure> {
 
 /// Where a text goes: buffer, capacity, and a place for the length of all of it.
 pub(crate) struct Page<'a> {
-    pub(crate) buffer: *mut c_char,
-    pub(crate) capacity: usize,
-    pub(crate) length: Out<'a, usize>,
+    buffer: *mut c_char,
+    capacity: usize,
+    length: Out<'a, usize>,
+}
+
+impl<'a> Page<'a> {
+    pub(crate) const fn new(buffer: *mut c_char, capacity: usize, length: Out<'a, usize>) -> Self {
+        Self {
+            buffer,
+            capacity,
+            length,
+        }
+    }
 }
 
 /// Runs `body`, writes the text that it gives, a refusal included, and returns the status.
@@ -232,15 +242,27 @@ impl Tally {
 /// Numbers of an array that the caller keeps, a stride apart.
 #[derive(Clone, Copy)]
 pub(crate) struct Column {
-    pub(crate) at: *const f64,
-    pub(crate) stride: usize,
+    at: *const f64,
+    stride: usize,
+}
+
+impl Column {
+    pub(crate) const fn new(at: *const f64, stride: usize) -> Self {
+        Self { at, stride }
+    }
 }
 
 /// Answers of an array that the caller keeps, a stride apart.
 #[derive(Clone, Copy)]
 pub(crate) struct Answers<T> {
-    pub(crate) at: *mut T,
-    pub(crate) stride: usize,
+    at: *mut T,
+    stride: usize,
+}
+
+impl<T> Answers<T> {
+    pub(crate) const fn new(at: *mut T, stride: usize) -> Self {
+        Self { at, stride }
+    }
 }
 
 /// Calls `each` on the numbers of every row and writes its answer, or `blank`; then `failed` and the status, which is

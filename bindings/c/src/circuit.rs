@@ -72,11 +72,8 @@ pub extern "C" fn coldloop_superheats(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let columns = [(suction_line_k, suction_line_stride), (pressure_pa, pressure_stride)];
-    let columns = columns.map(|(at, stride)| Column { at, stride });
-    let output = Answers {
-        at: superheat_k,
-        stride: superheat_stride,
-    };
+    let columns = columns.map(|(at, stride)| Column::new(at, stride));
+    let output = Answers::new(superheat_k, superheat_stride);
     rows(count, columns, output, (failed, error), f64::NAN, |[line_k, pa]| {
         line_and_pressure(superheat, refrigerant, line_k, (datum, pa, air_pa_abs))
     })
@@ -100,11 +97,8 @@ pub extern "C" fn coldloop_subcoolings(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let columns = [(liquid_line_k, liquid_line_stride), (pressure_pa, pressure_stride)];
-    let columns = columns.map(|(at, stride)| Column { at, stride });
-    let output = Answers {
-        at: subcooling_k,
-        stride: subcooling_stride,
-    };
+    let columns = columns.map(|(at, stride)| Column::new(at, stride));
+    let output = Answers::new(subcooling_k, subcooling_stride);
     rows(count, columns, output, (failed, error), f64::NAN, |[line_k, pa]| {
         line_and_pressure(subcooling, refrigerant, line_k, (datum, pa, air_pa_abs))
     })

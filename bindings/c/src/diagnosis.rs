@@ -47,11 +47,7 @@ pub extern "C" fn coldloop_diagnose(
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let page = Page {
-        buffer: answer,
-        capacity,
-        length,
-    };
+    let page = Page::new(answer, capacity, length);
     told(readings, page, error, |readings| report::visit_json(&visit(readings)?))
 }
 
@@ -65,11 +61,7 @@ pub extern "C" fn coldloop_report(
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let page = Page {
-        buffer: report,
-        capacity,
-        length,
-    };
+    let page = Page::new(report, capacity, length);
     told(readings, page, error, |readings| {
         report::visit_text(&visit(readings)?, report::Units::as_written(readings))
     })
@@ -90,11 +82,7 @@ pub extern "C" fn coldloop_plan(
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let page = Page {
-        buffer: plan,
-        capacity,
-        length,
-    };
+    let page = Page::new(plan, capacity, length);
     told(readings, page, error, |readings| {
         let visit = visit(readings)?;
         let plan = diagnose(&visit.case, &visit.settings)?.plan(&visit.settings);
@@ -122,11 +110,7 @@ pub extern "C" fn coldloop_prove(
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let page = Page {
-        buffer: proof,
-        capacity,
-        length,
-    };
+    let page = Page::new(proof, capacity, length);
     told(readings, page, error, |readings| {
         Ok(report::proof_json(&visit(readings)?.prove()?))
     })
@@ -153,11 +137,7 @@ pub extern "C" fn coldloop_simulate(
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let page = Page {
-        buffer: answer,
-        capacity,
-        length,
-    };
+    let page = Page::new(answer, capacity, length);
     told(trial, page, error, |trial| {
         let trial = intake::trial_from_text(trial)?;
         let simulation = simulate(&trial.vehicle, &trial.conditions, &trial.faults)?;
@@ -182,11 +162,7 @@ pub extern "C" fn coldloop_record(
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let out = Page {
-        buffer: learned,
-        capacity,
-        length,
-    };
+    let out = Page::new(learned, capacity, length);
     page(out, error, || {
         let (counts, readings) = (text(counts)?, text(readings)?);
         let cause = match cause {

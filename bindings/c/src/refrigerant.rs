@@ -125,10 +125,6 @@ pub extern "C" fn coldloop_refrigerant_sources(
     length: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let out = Page {
-        buffer: sources_json,
-        capacity,
-        length,
-    };
+    let out = Page::new(sources_json, capacity, length);
     page(out, error, || Ok(Ok(report::facts_json(known(refrigerant)?.facts()))))
 }

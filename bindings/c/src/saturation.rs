@@ -166,9 +166,9 @@ pub extern "C" fn coldloop_saturated(
     })
 }
 
-/// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure; the temperatures stand `temperature_stride` bytes apart, the pressures
-/// `pressure_stride` bytes; sizeof(double) for plain arrays, the size of a struct for one of its fields, 0 for one number that serves
-/// every row. The arrays may be the same.
+/// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure. The temperatures stand
+/// `temperature_stride` bytes apart, the pressures `pressure_stride` bytes: sizeof(double) for plain arrays, the size of a
+/// struct for one of its fields, 0 for one number that serves every row. The arrays may be the same.
 ///
 /// A row without an answer becomes NaN and the rest are computed all the same; `failed` (may be NULL) receives how many
 /// there were, and status and `error` are those of the first. Errors as coldloop_bubble_pressure.
@@ -183,15 +183,11 @@ pub extern "C" fn coldloop_dew_pressures(
     failed: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let input = Column {
-        at: temperature_k,
-        stride: temperature_stride,
-    };
-    let output = Answers {
-        at: pressure_pa_abs,
-        stride: pressure_stride,
-    };
-    blocks(dew_pressures_pa, refrigerant, count, (input, output), (failed, error))
+    let columns = (
+        Column::new(temperature_k, temperature_stride),
+        Answers::new(pressure_pa_abs, pressure_stride),
+    );
+    blocks(dew_pressures_pa, refrigerant, count, columns, (failed, error))
 }
 
 /// Bubble pressures of `count` temperatures. Strides and failures as for coldloop_dew_pressures.
@@ -206,21 +202,11 @@ pub extern "C" fn coldloop_bubble_pressures(
     failed: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let input = Column {
-        at: temperature_k,
-        stride: temperature_stride,
-    };
-    let output = Answers {
-        at: pressure_pa_abs,
-        stride: pressure_stride,
-    };
-    blocks(
-        bubble_pressures_pa,
-        refrigerant,
-        count,
-        (input, output),
-        (failed, error),
-    )
+    let columns = (
+        Column::new(temperature_k, temperature_stride),
+        Answers::new(pressure_pa_abs, pressure_stride),
+    );
+    blocks(bubble_pressures_pa, refrigerant, count, columns, (failed, error))
 }
 
 /// Dew temperatures of `count` pressures. Strides and failures as for coldloop_dew_pressures.
@@ -235,15 +221,11 @@ pub extern "C" fn coldloop_dew_temperatures(
     failed: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let input = Column {
-        at: pressure_pa_abs,
-        stride: pressure_stride,
-    };
-    let output = Answers {
-        at: temperature_k,
-        stride: temperature_stride,
-    };
-    blocks(dew_temperatures_k, refrigerant, count, (input, output), (failed, error))
+    let columns = (
+        Column::new(pressure_pa_abs, pressure_stride),
+        Answers::new(temperature_k, temperature_stride),
+    );
+    blocks(dew_temperatures_k, refrigerant, count, columns, (failed, error))
 }
 
 /// Bubble temperatures of `count` pressures. Strides and failures as for coldloop_dew_pressures.
@@ -258,19 +240,9 @@ pub extern "C" fn coldloop_bubble_temperatures(
     failed: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let input = Column {
-        at: pressure_pa_abs,
-        stride: pressure_stride,
-    };
-    let output = Answers {
-        at: temperature_k,
-        stride: temperature_stride,
-    };
-    blocks(
-        bubble_temperatures_k,
-        refrigerant,
-        count,
-        (input, output),
-        (failed, error),
-    )
+    let columns = (
+        Column::new(pressure_pa_abs, pressure_stride),
+        Answers::new(temperature_k, temperature_stride),
+    );
+    blocks(bubble_temperatures_k, refrigerant, count, columns, (failed, error))
 }

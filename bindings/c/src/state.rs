@@ -313,10 +313,7 @@ pub extern "C" fn coldloop_states(
     failed: Option<&mut MaybeUninit<usize>>,
     error: Option<&mut ColdloopError>,
 ) -> u32 {
-    let output = Answers {
-        at: states,
-        stride: states_stride,
-    };
+    let output = Answers::new(states, states_stride);
     let size = first_size(output, count);
     if size < size_of::<ColdloopState>() {
         if let Some(failed) = failed {
@@ -324,16 +321,7 @@ pub extern "C" fn coldloop_states(
         }
         return answer(error, || Err(Failure::Door(ColdloopStatus::StructSize)));
     }
-    let columns = [
-        Column {
-            at: first,
-            stride: first_stride,
-        },
-        Column {
-            at: second,
-            stride: second_stride,
-        },
-    ];
+    let columns = [Column::new(first, first_stride), Column::new(second, second_stride)];
     let blank = ColdloopState::BLANK.sized(size);
     let given = pair_of(pair).and_then(|pair| {
         let reference = member(reference, Reference::from_code)?;

@@ -10,125 +10,70 @@ pub(crate) fn known(code: u32) -> Result<Refrigerant, Error> {
     Refrigerant::from_code(code).ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name))
 }
 
-/// One curve: of a refrigerant at one value, and over an array.
+/// What a refrigerant has at one value, and over an array.
 type One = fn(Refrigerant, f64) -> Result<f64, Error>;
 type Many = fn(Refrigerant, &[f64], &mut [f64]) -> Result<(), Unanswered>;
 
-fn curve<'py>(
+/// Functions of a refrigerant at one value or an array: in a loop, or with a function that takes arrays.
+macro_rules! functions {
+    ($($(#[$doc:meta])* $name:ident($argument:ident): $one:path $(, $many:path)?;)+) => {
+        $(
+            $(#[$doc])*
+            #[pyfunction]
+            pub(crate) fn $name<'py>(
+                py: Python<'py>,
+                $argument: &Bound<'py, PyAny>,
+                strict: bool,
+                code: u32,
+            ) -> Answer<'py> {
+                let many: &[Many] = &[$($many)?];
+                answered(py, $argument, strict, code, ($one, many.first().copied()))
+            }
+        )+
+    };
+}
+
+functions! {
+    /// Pressure at which the liquid begins to boil, Pa.
+    bubble_pressure(temperature_k): saturation::bubble_pressure_pa, saturation::bubble_pressures_pa;
+    /// Pressure at which the vapour begins to condense, Pa.
+    dew_pressure(temperature_k): saturation::dew_pressure_pa, saturation::dew_pressures_pa;
+    /// Temperature at which the liquid begins to boil, K.
+    bubble_temperature(pressure_pa_abs): saturation::bubble_temperature_k, saturation::bubble_temperatures_k;
+    /// Temperature at which the vapour begins to condense, K.
+    dew_temperature(pressure_pa_abs): saturation::dew_temperature_k, saturation::dew_temperatures_k;
+    /// Slope of the saturation line, Pa/K.
+    saturation_slope(temperature_k): saturation::slope_pa_k;
+    /// Heat that boils liquid into vapour, J/kg.
+    latent_heat(temperature_k): saturation::latent_heat_j_kg;
+    /// Density of the saturated liquid, kg/m3.
+    liquid_density(temperature_k): liquid_density_kg_m3;
+    /// Density of the saturated vapour, kg/m3.
+    vapour_density(temperature_k): vapour_density_kg_m3;
+}
+
+fn answered<'py>(
     py: Python<'py>,
     argument: &Bound<'py, PyAny>,
     strict: bool,
     code: u32,
-    one: One,
-    many: Many,
+    (one, many): (One, Option<Many>),
 ) -> Answer<'py> {
-    whole(
-        py,
-        argument,
-        strict,
-        |x| one(known(code)?, x),
-        |from, to| many(known(code)?, from, to).map_err(|unanswered| unanswered.error),
-    )
+    let one = |x: f64| one(known(code)?, x);
+    match many {
+        None => each(py, [argument], strict, |[x]| one(x)),
+        Some(many) => whole(py, argument, strict, one, |from, to| {
+            many(known(code)?, from, to).map_err(|unanswered| unanswered.error)
+        }),
+    }
 }
 
-/// Pressure at which the liquid begins to boil, Pa.
-#[pyfunction]
-pub(crate) fn bubble_pressure<'py>(
-    py: Python<'py>,
-    temperature_k: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    let (one, many): (One, Many) = (saturation::bubble_pressure_pa, saturation::bubble_pressures_pa);
-    curve(py, temperature_k, strict, code, one, many)
+fn liquid_density_kg_m3(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
+    let pure = saturation::of(refrigerant);
+    Ok(pure.liquid(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass)
 }
 
-/// Pressure at which the vapour begins to condense, Pa.
-#[pyfunction]
-pub(crate) fn dew_pressure<'py>(
-    py: Python<'py>,
-    temperature_k: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    let (one, many): (One, Many) = (saturation::dew_pressure_pa, saturation::dew_pressures_pa);
-    curve(py, temperature_k, strict, code, one, many)
-}
-
-/// Temperature at which the liquid begins to boil, K.
-#[pyfunction]
-pub(crate) fn bubble_temperature<'py>(
-    py: Python<'py>,
-    pressure_pa_abs: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    let (one, many): (One, Many) = (saturation::bubble_temperature_k, saturation::bubble_temperatures_k);
-    curve(py, pressure_pa_abs, strict, code, one, many)
-}
-
-/// Temperature at which the vapour begins to condense, K.
-#[pyfunction]
-pub(crate) fn dew_temperature<'py>(
-    py: Python<'py>,
-    pressure_pa_abs: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    let (one, many): (One, Many) = (saturation::dew_temperature_k, saturation::dew_temperatures_k);
-    curve(py, pressure_pa_abs, strict, code, one, many)
-}
-
-/// Slope of the saturation line, Pa/K.
-#[pyfunction]
-pub(crate) fn saturation_slope<'py>(
-    py: Python<'py>,
-    temperature_k: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    each(py, [temperature_k], strict, |[t_k]| {
-        saturation::slope_pa_k(known(code)?, t_k)
-    })
-}
-
-/// Heat that boils liquid into vapour, J/kg.
-#[pyfunction]
-pub(crate) fn latent_heat<'py>(
-    py: Python<'py>,
-    temperature_k: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    each(py, [temperature_k], strict, |[t_k]| {
-        saturation::latent_heat_j_kg(known(code)?, t_k)
-    })
-}
-
-/// Density of the saturated liquid, kg/m3.
-#[pyfunction]
-pub(crate) fn liquid_density<'py>(
-    py: Python<'py>,
-    temperature_k: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    each(py, [temperature_k], strict, |[t_k]| {
-        let pure = saturation::of(known(code)?);
-        Ok(pure.liquid(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass)
-    })
-}
-
-/// Density of the saturated vapour, kg/m3.
-#[pyfunction]
-pub(crate) fn vapour_density<'py>(
-    py: Python<'py>,
-    temperature_k: &Bound<'py, PyAny>,
-    strict: bool,
-    code: u32,
-) -> Answer<'py> {
-    each(py, [temperature_k], strict, |[t_k]| {
-        let pure = saturation::of(known(code)?);
-        Ok(pure.vapour(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass)
-    })
+fn vapour_density_kg_m3(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
+    let pure = saturation::of(refrigerant);
+    Ok(pure.vapour(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass)
 }
