@@ -769,9 +769,9 @@ uint32_t coldloop_saturated(uint32_t refrigerant,
                             struct coldloop_saturation *saturation,
                             struct coldloop_error *error);
 
-// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure; the temperatures stand `temperature_stride` bytes apart, the pressures
-// `pressure_stride` bytes; sizeof(double) for plain arrays, the size of a struct for one of its fields, 0 for one number that serves
-// every row. The arrays may be the same.
+// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure. The temperatures stand
+// `temperature_stride` bytes apart, the pressures `pressure_stride` bytes: sizeof(double) for plain arrays, the size of a
+// struct for one of its fields, 0 for one number that serves every row. The arrays may be the same.
 //
 // A row without an answer becomes NaN and the rest are computed all the same; `failed` (may be NULL) receives how many
 // there were, and status and `error` are those of the first. Errors as coldloop_bubble_pressure.

@@ -1,6 +1,6 @@
 //! The bands of sound vehicles, fitted to the vehicle model.
 //!
-//! Generated from tables/bands/fleet.csv by tables/compile; fit anew with `tables-compile -- --fit`.
+//! Generated from tables/bands/fleet.csv by tables/compile; fit anew with `tables-compile -- --fit-bands`.
 
 use super::{Kind, Row};
 use crate::names::{Compressor, Expansion, Refrigerant};
