@@ -1,6 +1,10 @@
 //! Any bits at every door: a value with its phase, or a typed error; no panic, no hang, no silent NaN.
 //!
-//! `COLDLOOP_INPUTS` sets how many inputs each entry point gets; 10,000 without it.
+//! `COLDLOOP_INPUTS` sets how many inputs each entry point gets; 10,000 without it. The long run is
+//!
+//! ```sh
+//! COLDLOOP_INPUTS=10000000 cargo test --release --test robustness -- --test-threads=1
+//! ```
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
@@ -171,3 +175,34 @@ fn the_saturation_line() {
         }
     });
 }
+
+/// Every element of an array is a value or NaN, and the refusal counts the NaN and says why the first one is one.
+#[test]
+fn arrays() {
+    const LENGTH: usize = 1_000;
+    let mut random = Random(0x2545_f491_4f6c_dd1d);
+    let (mut t_k, mut p_pa, mut found) = ([0.0; LENGTH], [0.0; LENGTH], [0.0; LENGTH]);
+    for _ in 0..inputs().div_ceil(LENGTH as u64) {
+        let refrigerant = Refrigerant::ALL[(random.bits() % Refrigerant::ALL.len() as u64) as usize];
+        t_k.fill_with(|| random.number(T.0, T.1));
+        p_pa.fill_with(|| random.number(P.0, P.1));
+        for (fill, from) in [
+            (saturation::bubble_pressures_pa as Fill, &t_k),
+            (saturation::dew_pressures_pa, &t_k),
+            (saturation::bubble_temperatures_k, &p_pa),
+            (saturation::dew_temperatures_k, &p_pa),
+        ] {
+            let told = fill(refrigerant, from, &mut found);
+            let first = found.iter().position(|x| x.is_nan());
+            assert!(found.iter().all(|x| !x.is_infinite()), "{refrigerant}");
+            let missing = told.err().map(|told| {
+                typed(told.error, (refrigerant, from[told.first], f64::NAN));
+                (told.count, told.first)
+            });
+            let count = found.iter().filter(|x| x.is_nan()).count();
+            assert_eq!(missing, first.map(|first| (count, first)), "{refrigerant}");
+        }
+    }
+}
+
+type Fill = fn(Refrigerant, &[f64], &mut [f64]) -> Result<(), saturation::Unanswered>;

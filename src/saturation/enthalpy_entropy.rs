@@ -12,7 +12,7 @@ use crate::error::Error;
 use crate::names::{Phase, Quantity, Reference};
 use crate::numerics::exp;
 
-/// Steps along the saturation line; most take six.
+/// Steps along the saturation line; most take six to eight.
 const MOST_ON_THE_LINE: usize = 60;
 /// Steps in temperature and density; most take five.
 const MOST_STEPS: usize = 40;
@@ -24,6 +24,10 @@ const MOST_CUT: usize = 3;
 const LONGEST: f64 = 4.0;
 /// What counts as met along an isentrope, in units of R T / M.
 const ENOUGH: f64 = 1e-12;
+/// What is close enough to a boiling point to begin there, relatively.
+const CLOSE: f64 = 1e-6;
+/// Above this share of the critical temperature a search does not begin on the saturation line.
+const NEAR_CRITICAL: f64 = 0.999;
 /// A search above the critical point begins at this multiple of its temperature, at its density.
 const WARMER: f64 = 1.05;
 
@@ -40,6 +44,21 @@ enum Place {
     Within(f64, f64),
     /// Outside; a temperature (K) and density (mol/m3) to begin at.
     Beside(f64, f64),
+}
+
+/// A target as it looks from the saturation line at one temperature.
+#[derive(Clone, Copy)]
+struct View {
+    t_k: f64,
+    /// s - s', J/(kg K), and s'' - s'.
+    above: f64,
+    width: f64,
+    /// h - h' - T (s - s'), J/kg, which is zero in two phases. It falls with temperature as long as s is above s' (by
+    /// dg' = -s' dT + v' dp it has the slope s' - s - v' dp/dT); where s is below s' it is too warm for two phases.
+    missing: f64,
+    /// Newton's steps (K) to where that is zero and to where s is s'.
+    to_both: f64,
+    to_boiling: f64,
 }
 
 impl Pure {
@@ -79,26 +98,38 @@ impl Pure {
         self.fluid_only(state)
     }
 
-    /// Looks for the temperature at which h - h' - T (s - s') is zero. It falls with temperature as long as s is above s'
-    /// (by dg' = -s' dT + v' dp it has the slope s' - s - v' dp/dT); where s is below s', it is too warm for two phases.
+    /// Looks for the temperature at which the heat that is missing is zero, between the ends of the saturation line.
     fn place(&self, target: &Target) -> Place {
         let (mut low, mut high) = (self.fluid.lowest_t_k, self.critical_t_k);
-        let molar_mass = self.fluid.equation.molar_mass;
-        let mut t_k = 0.5 * (low + high);
-        let mut dry = false;
+        let coldest = self.view(target, low);
+        if coldest.above < 0.0 || coldest.to_both < -ROUNDING * low {
+            return self.beside(&coldest);
+        }
+        let warmest = self.view(target, high);
+        if warmest.above >= 0.0 && warmest.missing > 0.0 {
+            return self.beside(&warmest);
+        }
+        let mut view = self.view(target, 0.5 * (low + high));
         for _ in 0..MOST_ON_THE_LINE {
-            let s = self.distance(t_k);
-            let (boiling, dew) = (self.liquid_s_j_kg_k.at(s), self.vapour_s_j_kg_k.at(s));
-            let above = target.s_j_kg_k - boiling;
-            let missing = target.h_j_kg - self.liquid_h_j_kg.at(s) - t_k * above;
-            let volume = 1.0 / (self.liquid_rho_mol_m3.at(s) * molar_mass);
-            let step = missing / (above + volume * self.pressure_pa.with_slope(t_k).1);
-            dry = target.s_j_kg_k > dew;
-            let arrived = above >= 0.0 && libm::fabs(step) <= f64::EPSILON * t_k;
-            if arrived || high - low <= f64::EPSILON * high {
-                if arrived && !dry && dew > boiling {
-                    return Place::Within(t_k, f64::min(above / (dew - boiling), 1.0));
+            let View {
+                t_k,
+                above,
+                width,
+                missing,
+                to_both,
+                to_boiling,
+            } = view;
+            if above >= 0.0 && libm::fabs(to_both) <= ROUNDING * t_k {
+                if above > width {
+                    break;
                 }
+                let t_k = (t_k + to_both).clamp(self.fluid.lowest_t_k, self.critical_t_k);
+                let View { above, width, .. } = self.view(target, t_k);
+                return Place::Within(t_k, (above / width).clamp(0.0, 1.0));
+            }
+            // Where boiling begins before both balance, there is a liquid.
+            let boils_first = above < 0.0 || to_both > 2.0 * to_boiling;
+            if missing > 0.0 && boils_first && libm::fabs(to_boiling) <= CLOSE * t_k {
                 break;
             }
             if above < 0.0 || missing < 0.0 {
@@ -106,17 +137,44 @@ impl Pure {
             } else {
                 low = t_k;
             }
-            let next = t_k + step;
-            let inside = above >= 0.0 && next > low && next < high;
-            t_k = if inside { next } else { 0.5 * (low + high) };
+            let next = t_k
+                + if above < 0.0 || to_both > high - t_k {
+                    to_boiling
+                } else {
+                    to_both
+                };
+            let inside = next > low && next < high;
+            view = self.view(target, if inside { next } else { 0.5 * (low + high) });
         }
+        self.beside(&view)
+    }
+
+    /// The target as it looks from the saturation line at `t_k`.
+    fn view(&self, target: &Target, t_k: f64) -> View {
         let s = self.distance(t_k);
-        if t_k > 0.999 * self.critical_t_k {
+        let (boiling, by_s) = self.liquid_s_j_kg_k.with_slope(s);
+        let above = target.s_j_kg_k - boiling;
+        let missing = target.h_j_kg - self.liquid_h_j_kg.at(s) - t_k * above;
+        let volume = 1.0 / (self.liquid_rho_mol_m3.at(s) * self.fluid.equation.molar_mass);
+        View {
+            t_k,
+            above,
+            width: self.vapour_s_j_kg_k.at(s) - boiling,
+            missing,
+            to_both: missing / (above + volume * self.pressure_pa.with_slope(t_k).1),
+            to_boiling: above / (by_s * self.distance_by_t(s)),
+        }
+    }
+
+    /// Where to begin outside the two phases.
+    fn beside(&self, view: &View) -> Place {
+        let s = self.distance(view.t_k);
+        if view.t_k > NEAR_CRITICAL * self.critical_t_k {
             Place::Beside(WARMER * self.critical_t_k, self.critical_rho_mol_m3)
-        } else if dry {
-            Place::Beside(t_k, self.vapour_rho_mol_m3.at(s))
+        } else if view.above > view.width {
+            Place::Beside(view.t_k, self.vapour_rho_mol_m3.at(s))
         } else {
-            Place::Beside(t_k, self.liquid_rho_mol_m3.at(s))
+            Place::Beside(view.t_k, self.liquid_rho_mol_m3.at(s))
         }
     }
 

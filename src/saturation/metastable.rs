@@ -17,7 +17,7 @@ const HALVINGS: u32 = 50;
 impl Pure {
     /// The liquid at a temperature (K) below its saturation pressure (Pa), which has not boiled yet.
     ///
-    /// Between the saturation line and the spinodal, where dp/drho = 0 and no liquid can be, an equation of state goes on
+    /// Between the saturation line and the spinodal, where dp/drho (or c_v) is zero and no liquid can be, an equation of state goes on
     /// smoothly from what was measured: the state is an extrapolation of it. Pressures are positive here, though a liquid
     /// can stand tension.
     ///
@@ -72,7 +72,7 @@ impl Pure {
         let p_pa = range.check(p_pa)?;
         let near = density_mol_m3(&isotherm, p_pa, from, low, high)?;
         let properties = Properties::at_pressure(&isotherm, p_pa, near);
-        if properties.dp_drho_j_mol <= 0.0 {
+        if properties.dp_drho_j_mol <= 0.0 || properties.cv_j_kg_k <= 0.0 {
             return Err(Error::out_of_range(
                 Quantity::AbsolutePressure,
                 p_pa,
@@ -84,21 +84,25 @@ impl Pure {
     }
 }
 
-/// The last density, on the way from a saturated phase to the critical density, at which the pressure still rises with it.
+/// The last density, on the way from a saturated phase to the critical density, at which the phase is stable by itself: the
+/// pressure rises with density, and the energy with temperature.
 ///
-/// Assumes that it rises at `from`. Steps, because equations of state have more than one such place between the phases
+/// Assumes that it is at `from`. Steps, because equations of state have more than one such place between the phases
 /// and the first one counts; then bisection.
 fn spinodal_mol_m3(isotherm: &Isotherm<f64>, from: f64, critical: f64) -> f64 {
-    let rises = |rho: f64| isotherm.pressure_pa(rho).1 > 0.0;
+    let is_stable = |rho: f64| {
+        let properties = Properties::new(isotherm, rho);
+        properties.dp_drho_j_mol > 0.0 && properties.cv_j_kg_k > 0.0
+    };
     let step = (critical - from) / f64::from(STEPS);
     let place = |k: u32| from + step * f64::from(k);
-    let Some(first) = (1..=STEPS).find(|&k| !rises(place(k))) else {
+    let Some(first) = (1..=STEPS).find(|&k| !is_stable(place(k))) else {
         return critical;
     };
     let (mut stable, mut unstable) = (place(first - 1), place(first));
     for _ in 0..HALVINGS {
         let middle = 0.5 * (stable + unstable);
-        if rises(middle) {
+        if is_stable(middle) {
             stable = middle;
         } else {
             unstable = middle;

@@ -132,7 +132,7 @@ impl Pure {
     }
 
     /// ds/dT at s = sqrt(1 - T / T_c).
-    fn distance_by_t(&self, s: f64) -> f64 {
+    pub(super) fn distance_by_t(&self, s: f64) -> f64 {
         -0.5 / (self.critical_t_k * s)
     }
 }

@@ -86,8 +86,8 @@ pub(crate) fn fit(equation: &'static Equation, lowest_t_k: f64) -> Result<Satura
     let lowest = Double::from_f64(lowest_t_k);
 
     // How often the first cell is halved: the critical region has a scale of 1e-3 in s, 1e-6 in T.
-    let (straight, bent) = (7, Curve::HALVES);
     let open_ended = !equation.non_analytic.is_empty();
+    let (straight, bent) = (if open_ended { Curve::HALVES } else { 7 }, Curve::HALVES);
     let by_temperature = Master::new(critical.t_k.to_f64(), lowest_t_k, bent, open_ended, |t| {
         line.at(line.s_of_t(t)).map(|e| [e.p_pa])
     })?;

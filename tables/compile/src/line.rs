@@ -17,6 +17,8 @@ pub(crate) struct Line {
 impl Line {
     const STEPS: usize = 400;
     const HALVINGS: usize = 7;
+    /// The same where the densities go as a power of s that no polynomial follows; this leads below the last digit of T.
+    const OPEN_HALVINGS: usize = 17;
 
     pub(crate) fn trace(equation: &'static Equation, critical: Critical, lowest_t_k: f64) -> Result<Self, String> {
         let mut line = Self {
@@ -47,13 +49,22 @@ impl Line {
         // On towards the critical point by halves of s, which itself stands at the end of every parabola.
         let rho = critical.rho_mol_m3.to_f64();
         let point = (0.0, rho, rho.ln());
-        for _ in 0..Self::HALVINGS {
+        let open = !equation.non_analytic.is_empty();
+        for _ in 0..if open { Self::OPEN_HALVINGS } else { Self::HALVINGS } {
             let near = [down[down.len() - 2], down[down.len() - 1], point];
             let s = 0.5 * near[1].0;
-            let next = ahead(&near, s);
+            let next = if open {
+                let two = [near[0], near[1]];
+                (
+                    go_on(s, rho, two.map(|p| (p.0, p.1))),
+                    go_on(s, rho, two.map(|p| (p.0, p.2.exp()))).ln(),
+                )
+            } else {
+                ahead(&near, s)
+            };
             match line.point(s, next.0, next.1) {
                 Ok(found) => down.push(found),
-                Err(_) if !equation.non_analytic.is_empty() => break,
+                Err(_) if open => break,
                 Err(error) => return Err(error),
             }
         }
@@ -110,19 +121,22 @@ impl Line {
     /// Closer to the critical point than equilibria can be found: the densities go on by the power of s that they
     /// have between the last two points found.
     fn beyond(&self, s: Double) -> Result<Equilibrium, String> {
-        let (near, far) = (self.trace[1], self.trace[2]);
+        let near = [self.trace[2], self.trace[1]];
         let rho = self.critical.rho_mol_m3.to_f64();
-        let go_on = |near_rho: f64, far_rho: f64| {
-            let power = ((far_rho / rho - 1.0) / (near_rho / rho - 1.0)).ln() / (far.0 / near.0).ln();
-            Double::from_f64(rho + (near_rho - rho) * (s.to_f64() / near.0).powf(power))
-        };
+        let densities = [
+            go_on(s.to_f64(), rho, near.map(|p| (p.0, p.1))),
+            go_on(s.to_f64(), rho, near.map(|p| (p.0, p.2.exp()))),
+        ];
         let isotherm = Isotherm::new(self.equation, self.t_of_s(s));
-        Ok(equilibrium::both(
-            &isotherm,
-            go_on(near.1, far.1),
-            go_on(near.2.exp(), far.2.exp()),
-        ))
+        let [liquid, vapour] = densities.map(Double::from_f64);
+        Ok(equilibrium::both(&isotherm, liquid, vapour))
     }
+}
+
+/// The density at `s` by the power of s that it is away from the critical density in two points (s, density).
+fn go_on(s: f64, critical: f64, [far, near]: [(f64, f64); 2]) -> f64 {
+    let power = ((far.1 - critical) / (near.1 - critical)).ln() / (far.0 / near.0).ln();
+    critical + (near.1 - critical) * (s / near.0).powf(power)
 }
 
 /// The next point of a trace, on the parabola through the last three (or the line through fewer).
