@@ -101,12 +101,14 @@ fn curves_meet_equilibria_in_fifty_digits() {
         let t_k = number(1);
         let below = 1.0 - t_k / pure.critical_t_k;
         *rows.entry(refrigerant).or_insert(0) += 1;
-        let density = match refrigerant {
-            _ if below > 0.999e-3 => 1e-14,
-            Refrigerant::R744 if below > 1.5e-5 => 1e-14,
-            Refrigerant::R744 => 1e-10,
-            Refrigerant::R1234zeE => 1e-14 + 4e-15 / below.sqrt(),
-            _ => 1e-14 + 4e-16 / below.sqrt(),
+        let density = if below > 0.999e-3 {
+            1e-14
+        } else if refrigerant == Refrigerant::R744 {
+            if below > 1.5e-5 { 1e-14 } else { 1e-10 }
+        } else if refrigerant == Refrigerant::R1234zeE {
+            1e-14 + 4e-15 / below.sqrt()
+        } else {
+            1e-14 + 4e-16 / below.sqrt()
         };
         for (found, right, allowed) in [
             (pure.pressure_pa(t_k).unwrap(), number(2), 1e-14),
