@@ -143,9 +143,15 @@ fn the_vent_is_36_to_46_f_after_a_drive_and_60_to_70_f_is_a_fault() {
     let vent = published(&case).vent;
     assert!(in_fahrenheit(vent.low_95) <= 36.0 && in_fahrenheit(vent.high_80) >= 46.0);
     assert!(in_fahrenheit(vent.high_95) < 60.0);
+    // At the speed and in the air in which vents are judged: idling in damp air, some sound vehicles blow no colder.
+    let in_usual_air = |mut case: Case| {
+        case.conditions.engine_speed_hz = Some(25.0);
+        case.conditions.relative_humidity = Some(0.5);
+        case
+    };
     for (expansion, compressor) in systems() {
         for vent_f in [60.0, 65.0, 70.0] {
-            let answer = judged(&with_vent(vehicle(expansion, compressor, 74.0), vent_f));
+            let answer = judged(&with_vent(in_usual_air(vehicle(expansion, compressor, 74.0)), vent_f));
             assert!(
                 answer.probability_of(&[Fault::NoFault]) < 0.05,
                 "{expansion} {compressor} {vent_f}"

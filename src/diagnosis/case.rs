@@ -102,14 +102,15 @@ pub struct Settings {
     /// How common two faults at once are, beside all else at one. Default 0.15: of 667 vehicles in a New Zealand survey of
     /// 2014-15, 156 had a fault of the circuit and one outside it.
     pub two_faults: f64,
-    /// A system whose readings all lie in their bands counts as sound from this probability. Default 0.4: slight faults
-    /// read like a sound system and keep a share.
+    /// A system whose readings all lie in their bands counts as sound from this probability, unless a fault leads. Default
+    /// 0.25: slight faults read like a sound system and keep the rest.
     pub healthy: f64,
     /// A single fault is named from this probability. Default 0.7.
     pub named: f64,
     /// "Nothing fits" from this probability of none of these, or when that is twice as likely as any fault. Default 0.5.
     pub nothing_fits: f64,
-    /// A short list must hold this probability together. Default 0.75.
+    /// A short list ends when it holds this probability together; four that hold four fifths of it are told too. Default
+    /// 0.75.
     pub short_list: f64,
     /// Readings and observations must tell at least this much, in nats of information gained. Default 0.25.
     pub least_information: f64,
@@ -179,7 +180,7 @@ impl Default for Settings {
             priors,
             none_of_these: 0.03,
             two_faults: 0.15,
-            healthy: 0.4,
+            healthy: 0.25,
             named: 0.7,
             nothing_fits: 0.5,
             short_list: 0.75,

@@ -439,7 +439,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         systems: 0b00001111,
         // engineering judgement; component failure of the MACS field service study 2016 shared out
         prior: 0.02,
-        measure: "flow in excess, as a share",
+        measure: "least opening of the valve",
         severity: [0.15, 0.35, 0.6, 1.0],
         weight: [0.2, 0.35, 0.3, 0.15],
         rest_spread_k: 0.0,
@@ -507,7 +507,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         systems: 0b00001111,
         // engineering judgement; component failure of the MACS field service study 2016 shared out
         prior: 0.025,
-        measure: "share of the flow withheld",
+        measure: "share of the opening out of reach",
         severity: [0.15, 0.35, 0.6, 0.9],
         weight: [0.2, 0.3, 0.3, 0.2],
         rest_spread_k: 0.0,
@@ -823,7 +823,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         systems: 0b11111111,
         // MACS field service study 2016, component failure; the share among components is engineering judgement
         prior: 0.045,
-        measure: "share of the delivery withheld",
+        measure: "share of its range that the control has lost",
         severity: [0.3, 0.55, 0.8, 1.0],
         weight: [0.2, 0.3, 0.25, 0.25],
         rest_spread_k: 4.0,
@@ -995,7 +995,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         systems: 0b11111111,
         // engineering judgement; New Zealand survey 2014-15: 34 % of 667 vehicles had a fault outside the circuit only
         prior: 0.05,
-        measure: "rise of the vent, share of 25 K",
+        measure: "share of the air that passes the heater",
         severity: [0.15, 0.35, 0.6, 1.0],
         weight: [0.25, 0.35, 0.25, 0.15],
         rest_spread_k: 0.0,

@@ -27,6 +27,12 @@ pub(super) struct Features {
     pub(super) off_scale: bool,
 }
 
+/// No figures.
+pub(super) const NOTHING: Features = Features {
+    measured: [None; FEATURES],
+    off_scale: false,
+};
+
 /// Nothing, when the readings that the circuit does not look at can be.
 ///
 /// Errors: `NotFinite`; `OutOfRange` for a temperature that no line has, or a negative uncertainty.

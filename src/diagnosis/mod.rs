@@ -1,21 +1,32 @@
 //! From readings to a defended verdict: which faults explain them, how likely each is, and what to check next.
 //!
-//! Every fault is a hypothesis about what the readings would be: it moves figures (saturation temperatures of both
-//! sides, superheat, subcooling, discharge superheat, vent, clutch cycles) by sizes that one shared severity sets. The
-//! likelihood of the readings under a fault is the mean over its severities of the product over the figures; a figure
-//! that was not read is left out, which is the same as averaging over all it could have been. A figure may also stay
-//! where it was although the fault is there: that is probability, not evidence against. Answers to yes-or-no questions
-//! multiply the odds by their likelihood ratio. Two more hypotheses stand beside the faults: that the gauges mislead in
-//! a known way, and that the cause is none of the list.
+//! Every fault is a hypothesis about what the readings would be. Two sources say what that is, and the likelihood of the
+//! readings under a fault is the mean of what they say:
+//!
+//! - clouds of vehicles simulated with that fault at every severity (`cloud`, fitted by `tables/compile` to
+//!   [`crate::vehicle`] and its population): they know how the figures hang together, and how speed, air and weather move
+//!   them. They count once where the model has sound vehicles and once moved to where the trade has them;
+//! - the tables of the trade (`chart`, `tables/faults`): each fault moves figures (saturation temperatures of both sides,
+//!   superheat, subcooling, discharge superheat, vent, clutch cycles) by sizes that one severity sets. They are blunter,
+//!   but reach to where no simulated vehicle stands.
+//!
+//! Neither is trusted alone: a model is not the vehicle in the yard, and its vehicles read lower on the low side than the
+//! trade's. A figure that was not read drops out of both, which is the same as averaging over all it could have been.
+//! Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand beside the
+//! faults: that the gauges mislead in a known way, and that the cause is none of the list.
 //!
 //! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for the directions; the sizes and chances stand in
-//! `tables/faults` and `tables/checks`, each with its own.
+//! `tables/faults` and `tables/checks`, each with its own; the clouds follow from the vehicle model.
 
 mod answer;
 mod case;
 mod cautions;
+mod chart;
 mod check_table;
 mod checks;
+mod cloud;
+mod cloud_table;
+mod coordinates;
 mod density;
 mod fault_table;
 mod faults;
@@ -25,6 +36,7 @@ mod list;
 mod looks;
 mod next_check;
 mod pairs;
+mod part;
 mod posterior;
 mod prices;
 #[cfg(test)]
@@ -41,6 +53,7 @@ pub use answer::{
 pub use case::{Case, Observations, Settings};
 pub use cautions::{Cautions, check_cautions, repair_cautions};
 pub use checks::{Repair, questions, repair};
+pub use coordinates::Coordinates;
 pub use faults::{exists, measure};
 pub use learning::Counts;
 pub use list::List;
@@ -52,7 +65,7 @@ use crate::error::Error;
 use crate::expected::{Bands, Expectation, Healthy};
 use crate::names::{Fault, Feature, MixUp, RestFinding};
 use faults::index;
-use features::{FEATURES, Features};
+use features::{Features, NOTHING};
 use next_check::Bench;
 use posterior::{NONE, Posterior};
 use scene::Scene;
@@ -93,6 +106,18 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
         return at_rest(case, settings, derived);
     }
     let healthy = healthy(case)?;
+    let scene = Scene::running(case, &healthy)?;
+    running(case, settings, &scene, &healthy, derived)
+}
+
+/// A running system; `scene` has the clouds, or goes by the tables alone.
+fn running(
+    case: &Case,
+    settings: &Settings,
+    scene: &Scene,
+    healthy: &Healthy,
+    derived: Derived,
+) -> Result<Diagnosis, Error> {
     let medians_k = [healthy.low_side.median, healthy.high_side.median];
     let expectation = Expectation::of(
         &case.system,
@@ -100,25 +125,12 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
         case.own_table.as_ref(),
         case.own_readings.as_ref(),
     )?;
-    let scene = Scene::running(case, &healthy);
     let figures = features::running(case, medians_k, None).unwrap_or(NOTHING);
-    let posterior = Posterior::of(case, settings, &scene, &figures, |mix_up| {
+    let posterior = Posterior::of(case, settings, scene, &figures, |mix_up| {
         features::running(case, medians_k, Some(mix_up))
     });
-    answer(
-        case,
-        settings,
-        &scene,
-        &figures,
-        posterior,
-        (derived, Some(expectation)),
-    )
+    answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
 }
-
-const NOTHING: Features = Features {
-    measured: [None; FEATURES],
-    off_scale: false,
-};
 
 /// What a sound system shows here, with the vehicle's own table and a cycling clutch taken into account.
 fn healthy(case: &Case) -> Result<Healthy, Error> {

@@ -2,10 +2,11 @@
 
 use super::answer::TwoFaults;
 use super::case::Settings;
+use super::chart::{Judged, mixed};
 use super::fault_table::FAULTS;
 use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features};
-use super::posterior::{Judged, Posterior, mixed};
+use super::posterior::Posterior;
 use super::scene::Scene;
 use crate::names::{Fault, Feature};
 

@@ -2,14 +2,15 @@
 
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
+use super::chart::{self, Judged, PATTERNS, Pattern, mixed};
+use super::cloud::{self, Cloud, Likelihoods, Prediction};
+use super::coordinates::running_place;
 use super::fault_table::FAULTS;
-use super::faults::{Effect, FaultRow, SEVERITIES, index};
-use super::features::{FEATURES, Features, place};
+use super::faults::index;
+use super::features::{FEATURES, Features, NOTHING, place};
 use super::list::List;
 use super::looks::{Sights, sights};
 use super::scene::{Scene, about, anything};
-use crate::circuit::Estimate;
-use crate::expected::Spread;
 use crate::names::{Fault, Feature, MixUp, Observation};
 
 /// The faults, and none of them.
@@ -17,34 +18,19 @@ pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
 /// The place of "none of these".
 pub(super) const NONE: usize = Fault::ALL.len();
 
-/// A figure that does not move although the fault is there is the less likely the more severe the fault: the chance in
-/// the table is multiplied by this. Source: engineering judgement.
-pub(super) const UNMOVED: [f64; SEVERITIES] = [1.0, 0.8, 0.4, 0.1];
-
-/// Steps of the temperature at rest about its median, in its spreads, and their weights: three points of a
-/// Gauss-Hermite rule.
-const REST_STEPS: [(f64, f64); 3] = [
-    (-1.732_050_807_568_877_2, 1.0 / 6.0),
-    (0.0, 2.0 / 3.0),
-    (1.732_050_807_568_877_2, 1.0 / 6.0),
-];
-
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
 
-/// Most patterns: five faults draw towards rest or move with three steps, the others with one.
-const PATTERNS: usize = Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES;
+/// A part of a cloud with a smaller share of its fault's likelihood predicts nothing.
+const LEAST_SHARE: f64 = 0.01;
 
-/// One fault at one severity, and its weight after the readings.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Pattern {
-    pub(super) fault: Fault,
-    pub(super) severity: usize,
-    /// The temperature at rest above its median, K.
-    pub(super) rest_k: f64,
-    /// Chance of the severity times likelihood of the readings.
-    pub(super) weight: f64,
-}
+/// What a mix-up would have hidden is followed no further when it makes the two pressures this much less likely than they
+/// are at face value.
+const HOPELESS: f64 = 1e-4;
+
+/// How much the clouds of the vehicle model count in a likelihood; the rest is the tables of the trade. The model knows
+/// how the figures hang together, the tables reach to where no simulated vehicle stands.
+const TRUST: f64 = 0.5;
 
 /// All that the readings and observations say.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -59,6 +45,9 @@ pub(super) struct Posterior {
     /// Probability of each hypothesis; they sum to one.
     pub(super) probability: [f64; HYPOTHESES],
     pub(super) patterns: List<Pattern, PATTERNS>,
+    /// Share of the clouds in the likelihood of each hypothesis.
+    by_cloud: [f64; HYPOTHESES],
+    predictions: List<Prediction, { cloud::MOST_PARTS }>,
     /// Probability of all that was read and seen.
     pub(super) evidence: f64,
     /// Share of each mix-up within the gauge error.
@@ -88,10 +77,19 @@ impl Posterior {
                 rest_k: 0.0,
                 weight: 0.0,
             }),
+            by_cloud: [0.0; HYPOTHESES],
+            predictions: List::new(Prediction::BLANK),
             evidence: 0.0,
             mix_ups: [0.0; MixUp::ALL.len()],
         };
-        posterior.face_value(scene, figures);
+        let cloud = scene.cloud.as_ref();
+        let mut weights = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
+        let by_cloud = cloud.map(|cloud| {
+            let mut found = [[[0.0; FEATURES + 1]; Fault::ALL.len()]];
+            cloud.likelihoods(&[*figures], 0.0, &mut found, |part, of_part| weights[part] = of_part);
+            found[0]
+        });
+        posterior.face_value(scene, figures, by_cloud.as_ref());
         posterior.none(scene, figures);
         posterior.gauge_error(scene, mixed_up);
         let mut probability = posterior.priors;
@@ -105,18 +103,43 @@ impl Posterior {
         }
         posterior.evidence = probability.iter().sum();
         posterior.probability = normalised(probability);
+        if let Some(cloud) = cloud {
+            posterior.predict(cloud, figures, &weights);
+        }
         posterior
     }
 
     /// The faults with the readings as they stand.
-    fn face_value(&mut self, scene: &Scene, figures: &Features) {
+    fn face_value(&mut self, scene: &Scene, figures: &Features, by_cloud: Option<&Likelihoods>) {
         for row in &FAULTS {
             let hypothesis = index(row.fault);
             if self.priors[hypothesis] <= 0.0 || row.fault == Fault::GaugeError {
                 continue;
             }
             let patterns = &mut self.patterns;
-            self.cumulative[hypothesis] = likelihoods(scene, figures, row, |pattern| patterns.push(pattern));
+            let by_chart = chart::likelihoods(scene, figures, row, 0.0, |pattern| patterns.push(pattern));
+            self.cumulative[hypothesis] = together(by_cloud, hypothesis, &by_chart);
+            if let Some(of) = by_cloud.map(|by_cloud| by_cloud[hypothesis]) {
+                let total = self.cumulative[hypothesis][FEATURES];
+                self.by_cloud[hypothesis] = if total > 0.0 { TRUST * of[FEATURES] / total } else { 0.0 };
+            }
+        }
+    }
+
+    /// What each part of the clouds that counts says of every figure.
+    fn predict(&mut self, cloud: &Cloud, figures: &Features, weights: &[[f64; cloud::STANDS]; cloud::MOST_PARTS]) {
+        let mut totals = [0.0; HYPOTHESES];
+        for (fault, weights) in cloud.parts().zip(weights) {
+            totals[index(fault)] += weights.iter().sum::<f64>();
+        }
+        for (place, (fault, weights)) in cloud.parts().zip(weights).enumerate() {
+            let hypothesis = index(fault);
+            for (stand, weight) in weights.iter().enumerate() {
+                let share = weight / totals[hypothesis];
+                if self.probability[hypothesis] >= NEGLIGIBLE && share >= LEAST_SHARE {
+                    self.predictions.push(cloud.prediction((place, stand), share, figures));
+                }
+            }
         }
     }
 
@@ -138,19 +161,38 @@ impl Posterior {
             .filter(|row| row.fault != Fault::GaugeError)
             .map(|row| self.priors[index(row.fault)])
             .sum();
+        let pressures = place(Feature::HighSide) + 1;
+        let by_face: f64 = self
+            .priors
+            .iter()
+            .zip(&self.cumulative)
+            .map(|(p, c)| p * c[pressures])
+            .sum();
+        let least = HOPELESS * by_face;
         let mut sum = [0.0; FEATURES + 1];
         let mut possible = 0.0;
-        for (share, mix_up) in self.mix_ups.iter_mut().zip(MixUp::ALL) {
-            let Some(figures) = mixed_up(mix_up) else {
-                continue;
-            };
+        let mut sets: List<Features, { MixUp::ALL.len() }> = List::new(NOTHING);
+        let mut suspects: List<usize, { MixUp::ALL.len() }> = List::new(0);
+        for (place, mix_up) in MixUp::ALL.into_iter().enumerate() {
+            if let Some(figures) = mixed_up(mix_up) {
+                sets.push(figures);
+                suspects.push(place);
+            }
+        }
+        let mut by_clouds = [[[0.0; FEATURES + 1]; Fault::ALL.len()]; MixUp::ALL.len()];
+        if let Some(cloud) = &scene.cloud {
+            cloud.likelihoods(&sets, least, &mut by_clouds[..sets.len()], |_, _| ());
+        }
+        for ((figures, by_cloud), place) in sets.iter().zip(&by_clouds).zip(&*suspects) {
+            let share = &mut self.mix_ups[*place];
             possible += 1.0;
             for row in &FAULTS {
                 let prior = self.priors[index(row.fault)] / others;
                 if prior <= 0.0 || row.fault == Fault::GaugeError {
                     continue;
                 }
-                let cumulative = likelihoods(scene, &figures, row, |_| ());
+                let by_chart = chart::likelihoods(scene, figures, row, least, |_| ());
+                let cumulative = together(Some(by_cloud), index(row.fault), &by_chart);
                 for (sum, likelihood) in sum.iter_mut().zip(cumulative) {
                     *sum += prior * likelihood;
                 }
@@ -189,7 +231,16 @@ impl Posterior {
             density += pattern.weight * judged.density(scene, pattern.severity, pattern.rest_k);
             total += pattern.weight;
         }
-        (total > 0.0).then(|| density / total / anything(i, healthy).density(measured.value))
+        let by_chart = if total > 0.0 { density / total } else { 0.0 };
+        let mut by_cloud = 0.0;
+        if let Some(at) = running_place(feature) {
+            for prediction in self.predictions.iter().filter(|prediction| prediction.fault == fault) {
+                by_cloud += f64::from(prediction.share) * prediction.density(at, measured, scene.origin_k(feature));
+            }
+        }
+        let share = self.by_cloud[index(fault)];
+        let density = share * by_cloud + (1.0 - share) * by_chart;
+        (total > 0.0).then(|| density / anything(i, healthy).density(measured.value))
     }
 
     pub(super) fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
@@ -224,15 +275,34 @@ impl Posterior {
         because
     }
 
-    /// Weight of each severity of a fault after the readings; they sum to one unless the fault has none.
-    pub(super) fn severities(&self, fault: Fault) -> [f64; SEVERITIES] {
-        let mut weights = [0.0; SEVERITIES];
-        for pattern in &self.patterns {
-            if pattern.fault == fault {
-                weights[pattern.severity] += pattern.weight;
-            }
+    /// The severity of a fault after the readings: mean and standard deviation.
+    pub(super) fn severity(&self, fault: Fault) -> (f64, f64) {
+        let hypothesis = index(fault);
+        let mut by_chart = Moments::default();
+        for pattern in self.patterns.iter().filter(|pattern| pattern.fault == fault) {
+            by_chart.add(
+                pattern.weight,
+                FAULTS[hypothesis].severity[pattern.severity],
+                CHART_STEP,
+            );
         }
-        normalised(weights)
+        let mut by_cloud = Moments::default();
+        for prediction in self.predictions.iter().filter(|prediction| prediction.fault == fault) {
+            let (mean, sd) = prediction.severity;
+            by_cloud.add(f64::from(prediction.share), f64::from(mean), f64::from(sd));
+        }
+        let share = match (by_cloud.weight > 0.0, by_chart.weight > 0.0) {
+            (true, true) => self.by_cloud[hypothesis],
+            (true, false) => 1.0,
+            (false, _) => 0.0,
+        };
+        let mut both = Moments::default();
+        both.join(share, &by_cloud);
+        both.join(1.0 - share, &by_chart);
+        (
+            both.mean,
+            libm::sqrt(f64::max(both.square - both.mean * both.mean, 0.0)),
+        )
     }
 
     /// Probability that `feature` would read below `x` under each hypothesis, given what was read.
@@ -248,23 +318,36 @@ impl Posterior {
                 *below = sound;
             }
         }
+        let mut by_chart = [0.0; HYPOTHESES];
+        for pattern in &self.patterns {
+            by_chart[index(pattern.fault)] += pattern.weight;
+        }
         for pattern in &self.patterns {
             let hypothesis = index(pattern.fault);
-            let total = self.cumulative[hypothesis][FEATURES];
-            if self.probability[hypothesis] < NEGLIGIBLE {
+            if self.probability[hypothesis] < NEGLIGIBLE || by_chart[hypothesis] <= 0.0 {
                 continue;
             }
+            let share = pattern.weight / by_chart[hypothesis];
             let chance = match scene.effect(&FAULTS[hypothesis], feature) {
-                // A pattern that the readings rule out predicts nothing.
-                Some(_) if pattern.weight < NEGLIGIBLE * total => sound,
-                None => sound,
-                Some(effect) => {
+                Some(effect) if share >= NEGLIGIBLE => {
                     let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
                     mixed(effect, pattern.severity, sound, moved.below(x))
                 }
+                // A pattern that the readings rule out predicts nothing.
+                Some(_) | None => sound,
             };
-            if total > 0.0 {
-                below[hypothesis] += pattern.weight / total * chance;
+            below[hypothesis] += (1.0 - self.by_cloud[hypothesis]) * share * chance;
+        }
+        let mut seen = [0.0; HYPOTHESES];
+        for prediction in &self.predictions {
+            seen[index(prediction.fault)] += f64::from(prediction.share);
+        }
+        if let Some(at) = running_place(feature) {
+            for prediction in &self.predictions {
+                let hypothesis = index(prediction.fault);
+                let chance = prediction.below(at, x - scene.origin_k(feature), uncertainty);
+                let share = f64::from(prediction.share) / seen[hypothesis];
+                below[hypothesis] += self.by_cloud[hypothesis] * share * chance;
             }
         }
         below[index(Fault::GaugeError)] = sound;
@@ -298,92 +381,41 @@ impl Posterior {
     }
 }
 
-/// Likelihood of the first k figures under a fault, its severities weighed; `keep` is given each pattern.
-fn likelihoods(
-    scene: &Scene,
-    figures: &Features,
-    row: &'static FaultRow,
-    mut keep: impl FnMut(Pattern),
-) -> [f64; FEATURES + 1] {
-    let judged: [Option<Judged>; FEATURES] = core::array::from_fn(|i| {
-        let (measured, healthy) = (figures.measured[i]?, scene.healthy[i]?);
-        Some(Judged::of(scene, measured, healthy, row, Feature::ALL[i]))
-    });
-    let mut cumulative = [0.0; FEATURES + 1];
-    let moves_to_rest = row.rest_spread_k > 0.0;
-    let steps = if moves_to_rest {
-        &REST_STEPS[..]
-    } else {
-        &REST_STEPS[1..2]
-    };
-    for severity in 0..SEVERITIES {
-        for (step, step_weight) in steps {
-            let mut product = row.weight[severity] * if moves_to_rest { *step_weight } else { 1.0 };
-            if product <= 0.0 {
-                continue;
-            }
-            let rest_k = step * row.rest_spread_k;
-            cumulative[0] += product;
-            for (i, judged) in judged.iter().enumerate() {
-                if let Some(judged) = judged {
-                    product *= judged.density(scene, severity, rest_k);
-                }
-                cumulative[i + 1] += product;
-            }
-            keep(Pattern {
-                fault: row.fault,
-                severity,
-                rest_k,
-                weight: product,
-            });
+/// Weight, and weighed sums of a figure and of its square.
+#[derive(Clone, Copy, Default)]
+struct Moments {
+    weight: f64,
+    mean: f64,
+    square: f64,
+}
+
+impl Moments {
+    fn add(&mut self, weight: f64, mean: f64, sd: f64) {
+        self.weight += weight;
+        self.mean += weight * mean;
+        self.square += weight * (mean * mean + sd * sd);
+    }
+
+    /// Adds a share of the means of others.
+    fn join(&mut self, share: f64, others: &Self) {
+        if others.weight > 0.0 {
+            self.weight += share;
+            self.mean += share * others.mean / others.weight;
+            self.square += share * others.square / others.weight;
         }
     }
-    cumulative
 }
 
-/// One measured figure and what moves it.
-pub(super) struct Judged {
-    pub(super) measured: Estimate,
-    pub(super) healthy: Spread,
-    sound: f64,
-    pub(super) effect: Option<&'static Effect>,
-}
+/// Half the distance between severities of the tables: how finely those tell them apart.
+const CHART_STEP: f64 = 0.08;
 
-impl Judged {
-    pub(super) fn of(
-        scene: &Scene,
-        measured: Estimate,
-        healthy: Spread,
-        row: &'static FaultRow,
-        feature: Feature,
-    ) -> Self {
-        let sound = about(healthy, measured.standard_uncertainty).density(measured.value);
-        Self {
-            measured,
-            healthy,
-            sound,
-            effect: scene.effect(row, feature),
-        }
+/// The likelihood by clouds and tables together; by the tables alone where there is no cloud.
+fn together(by_cloud: Option<&Likelihoods>, hypothesis: usize, by_chart: &[f64; FEATURES + 1]) -> [f64; FEATURES + 1] {
+    let cloud = by_cloud.map(|by_cloud| by_cloud[hypothesis]);
+    match cloud.filter(|cloud| cloud[0] > 0.0) {
+        Some(cloud) => core::array::from_fn(|k| TRUST * cloud[k] + (1.0 - TRUST) * by_chart[k]),
+        None => *by_chart,
     }
-
-    pub(super) fn density(&self, scene: &Scene, severity: usize, rest_k: f64) -> f64 {
-        let Some(effect) = self.effect else {
-            return self.sound;
-        };
-        let moved = scene.moved(
-            effect,
-            (severity, rest_k),
-            self.healthy,
-            self.measured.standard_uncertainty,
-        );
-        mixed(effect, severity, self.sound, moved.density(self.measured.value))
-    }
-}
-
-/// A figure that moved, or did not.
-pub(super) fn mixed(effect: &Effect, severity: usize, sound: f64, moved: f64) -> f64 {
-    let unmoved = effect.no_change * UNMOVED[severity];
-    unmoved * sound + (1.0 - unmoved) * moved
 }
 
 /// The priors of the faults that exist in a system, summing to one.

@@ -14,7 +14,7 @@ fn moved(expansion: Expansion, fault: Fault, feature: Feature, severity: usize) 
     let system = System::new(Refrigerant::R134a, expansion, Compressor::FixedClutch);
     let conditions = Conditions::new(celsius(35.0), Surroundings::SEA_LEVEL);
     let case = Case::new(system, conditions, Readings::default());
-    let scene = Scene::running(&case, &Healthy::of(&system, &conditions).unwrap());
+    let scene = Scene::running(&case, &Healthy::of(&system, &conditions).unwrap()).unwrap();
     let healthy = scene.healthy[features::place(feature)].unwrap();
     assert!(row(fault).exists(bit(&system)));
     scene.effect(row(fault), feature).map_or(0.0, |effect| {

@@ -1,10 +1,13 @@
 //! Where a vehicle stands, as the likelihoods see it.
 
 use super::case::Case;
+use super::cloud::Cloud;
+use super::coordinates;
 use super::density::TwoPiece;
 use super::faults::{Effect, FaultRow, Toward, bit};
 use super::features::{FEATURES, place};
-use crate::expected::{Healthy, Spread};
+use crate::error::Error;
+use crate::expected::{Healthy, Spread, unsettled};
 use crate::names::{AirSource, Feature};
 use crate::units::in_kelvins;
 
@@ -28,11 +31,15 @@ pub(super) struct Scene {
     inlet_k: f64,
     /// What a sound system shows; `None` for a figure that cannot be judged here.
     pub(super) healthy: [Option<Spread>; FEATURES],
+    /// The simulated vehicles of its kind; `None` at rest.
+    pub(super) cloud: Option<Cloud>,
 }
 
 impl Scene {
     /// A running system.
-    pub(super) fn running(case: &Case, healthy: &Healthy) -> Self {
+    ///
+    /// Errors: those of moist air for a humidity that cannot be.
+    pub(super) fn running(case: &Case, healthy: &Healthy) -> Result<Self, Error> {
         let mut spreads = [None; FEATURES];
         spreads[place(Feature::LowSide)] = Some(healthy.low_side);
         spreads[place(Feature::HighSide)] = Some(healthy.high_side);
@@ -41,7 +48,21 @@ impl Scene {
         spreads[place(Feature::Subcooling)] = Some(healthy.subcooling);
         spreads[place(Feature::DischargeSuperheat)] = Some(healthy.discharge_superheat);
         spreads[place(Feature::ClutchCycles)] = healthy.clutch_cycles;
-        Self::of(case, spreads)
+        let scene = Self::of(case, spreads);
+        let (pressures_k, to_come) = unsettled(&case.conditions);
+        let vent_k = to_come * f64::max(scene.ambient_k - healthy.vent.median, 0.0);
+        let trade = core::array::from_fn(|i| {
+            let origin_k = scene.origin_k(Feature::ALL[i]);
+            scene.healthy[i].map(|healthy| healthy.median - origin_k)
+        });
+        let cloud = Cloud::of(
+            scene.bit,
+            coordinates::conditions(case)?,
+            scene.ambient_k,
+            [pressures_k, pressures_k, vent_k],
+            (trade, case.own_table.is_some()),
+        );
+        Ok(Self { cloud, ..scene })
     }
 
     /// A system at rest.
@@ -63,7 +84,13 @@ impl Scene {
             ambient_k,
             inlet_k,
             healthy,
+            cloud: None,
         }
+    }
+
+    /// Where a figure of the clouds counts from.
+    pub(super) fn origin_k(&self, feature: Feature) -> f64 {
+        coordinates::origin_k(feature, self.ambient_k)
     }
 
     /// Whether a figure means nothing in this system or state.

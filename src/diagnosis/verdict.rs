@@ -18,14 +18,17 @@ const RIVAL_SHARE: f64 = 0.02;
 /// An explanation leads clearly when it is this many times as likely as the next.
 const CLEAR_LEAD: f64 = 2.0;
 
+/// A list of four that holds this share of what a short list should is told all the same. Source: engineering judgement.
+const FULL_LIST: f64 = 0.8;
+
 /// Two faults at once are spoken of when they are likelier than not.
 const EVEN_ODDS: f64 = 0.5;
 
 /// A figure is out of line from this share of the density that it has when the cause is anything.
 const OUT_OF_LINE: f64 = 0.6;
 
-/// A severity counts as an explanation from this share of the likeliest.
-const SEVERITY_SHARE: f64 = 0.1;
+/// Normal quantile of the middle 80 %: the range that is told of a severity.
+const LIMIT_80: f64 = 1.281_551_565_544_600_4;
 
 /// The faults that exist in the system, the likeliest first.
 pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, { Fault::ALL.len() }> {
@@ -63,19 +66,9 @@ fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
     if row.measure.is_empty() {
         return None;
     }
-    let weights = posterior.severities(fault);
-    let likeliest = weights.into_iter().fold(0.0, f64::max);
-    let explains = |weight: &f64| *weight > 0.0 && *weight >= SEVERITY_SHARE * likeliest;
-    let mildest = weights.iter().position(explains)?;
-    let worst = weights.iter().rposition(explains)?;
-    // Each severity of the table stands for all that are nearer to it than to its neighbours.
-    let between = |a: usize, b: usize| Some(0.5 * (row.severity.get(a)? + row.severity.get(b)?));
-    let low = mildest.checked_sub(1).and_then(|milder| between(milder, mildest));
-    let high = between(worst, worst + 1).unwrap_or_else(|| {
-        let [.., before, last] = row.severity;
-        f64::min(last + 0.5 * (last - before), 1.0)
-    });
-    Some((low.unwrap_or(0.0), high))
+    let (mean, sd) = posterior.severity(fault);
+    let reach = LIMIT_80 * sd;
+    Some((f64::max(mean - reach, 0.0), f64::min(mean + reach, 1.0)))
 }
 
 /// What was measured beside what a sound system shows.
@@ -139,7 +132,9 @@ pub(super) fn verdict(
     let Some(first) = ranked.first() else {
         return said(VerdictKind::NotEnoughEvidence);
     };
-    if posterior.information() < settings.least_information {
+    // That a system is as sound as most says little against the prior, and yet much when both sides and more were read.
+    let in_order = sound(settings, ranked, deviations);
+    if posterior.information() < settings.least_information && !(in_order && deviations.len() > 2) {
         return said(VerdictKind::NotEnoughEvidence);
     }
     if let Some(pair) = two_faults.filter(|pair| pair.probability > EVEN_ODDS) {
@@ -165,7 +160,7 @@ pub(super) fn verdict(
         .find(|other| other.fault != Fault::NoFault && other.probability >= RIVAL_SHARE * first.probability)
         .map(|other| other.fault);
     let parting_check = rival.and_then(|rival| bench.parting(first.fault, rival));
-    if first.fault == Fault::NoFault && sound(settings, ranked, deviations) {
+    if in_order {
         // A sound system is more than one reading in its band.
         let kind = if deviations.len() >= 2 {
             VerdictKind::Healthy
@@ -196,7 +191,7 @@ pub(super) fn verdict(
             break;
         }
     }
-    if held < settings.short_list {
+    if held < FULL_LIST * settings.short_list {
         return Verdict {
             rival,
             parting_check,
@@ -215,19 +210,23 @@ pub(super) fn verdict(
     }
 }
 
-/// Slight faults read like a sound system and keep a share of the probability; so a system counts as sound when every
-/// figure lies in its 95 % band, no single fault comes near, and the probability is at least `settings.healthy`; or
-/// when its probability would do to name a fault.
+/// Slight faults read like a sound system and keep a share of the probability, low charge most of all; so a system counts
+/// as sound when every figure lies in its 95 % band, no single fault leads, and the probability is at least
+/// `settings.healthy`; or when its probability would do to name a fault.
 fn sound(settings: &Settings, ranked: &[RankedFault], deviations: &[Deviation]) -> bool {
-    let [first, second, ..] = ranked else {
-        return true;
+    let likeliest = |sound: bool| {
+        let of = ranked.iter().filter(|ranked| (ranked.fault == Fault::NoFault) == sound);
+        of.map(|ranked| ranked.probability).fold(0.0, f64::max)
     };
     let within = deviations
         .iter()
         .all(|deviation| libm::fabs(deviation.deviation) <= LIMIT_95);
-    let clear = first.probability >= CLEAR_LEAD * second.probability;
-    first.probability >= settings.named || (within && clear && first.probability >= settings.healthy)
+    let (none, most) = (likeliest(true), likeliest(false));
+    none >= settings.named || (within && none >= settings.healthy && none >= LEADS * most)
 }
+
+/// A fault leads when the sound system has less than this share of its probability. Source: engineering judgement.
+const LEADS: f64 = 0.8;
 
 /// Normal quantile of the middle 95 %.
 pub(super) const LIMIT_95: f64 = 1.959_963_984_540_054;

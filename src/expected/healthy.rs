@@ -104,6 +104,17 @@ pub(crate) fn settled(conditions: &Conditions) -> Option<bool> {
     conditions.running_s.map(|s| s >= c::SETTLED_S)
 }
 
+/// What has not settled: spread of the pressures, K, and the part of the way of the vent that is still to come beyond
+/// five minutes, from when on the vehicle model follows the cabin.
+pub(crate) fn unsettled(conditions: &Conditions) -> (f64, f64) {
+    let left = |time_s: f64| conditions.running_s.map_or(0.0, |s| libm::exp(-s / time_s));
+    let followed = libm::exp(-300.0 / c::SETTLE_VENT_S);
+    (
+        c::UNSETTLED_PRESSURES_K * left(c::SETTLE_PRESSURES_S),
+        f64::max(left(c::SETTLE_VENT_S) - followed, 0.0),
+    )
+}
+
 const fn spread(median: f64, down: f64, up: f64) -> Spread {
     Spread { median, down, up }
 }

@@ -14,7 +14,7 @@ pub use fleet::{
     FLEET_MOTOR_SPEED, FLEET_RUNNING, FLEET_SPEED, Fleet, FleetBands, SwingSpread, Weather, simulated_figures,
 };
 pub use healthy::{AMBIENT_OF_SOURCES, BAROMETER_OF_SOURCES, Healthy};
-pub(crate) use healthy::{settled, stroke_limit};
+pub(crate) use healthy::{settled, stroke_limit, unsettled};
 pub use spread::{Band, Spread};
 pub use table::{PressureTable, TableError, TableRow};
 

@@ -11,6 +11,7 @@ mod bands;
 mod c;
 mod cases;
 mod checks;
+mod clouds;
 mod curves;
 mod double;
 mod dual;
@@ -38,6 +39,8 @@ fn main() -> ExitCode {
         fleet::fit(&root)
     } else if asked("--cover-bands") {
         fleet::cover()
+    } else if asked("--fit-clouds") {
+        clouds::fit(&root)
     } else {
         run(&root, asked("--check"))
     };

@@ -1,0 +1,245 @@
+//! Likelihoods fitted to the vehicle model: clouds of simulated vehicles, one for each fault of each kind of system.
+//!
+//! A cloud is a mixture of parts. Within a part the figures follow the conditions linearly, and what is left is a
+//! multivariate t distribution over the figures and the severity together; a part weighs the more the nearer the
+//! conditions are to its own. A figure that was not read drops out of such a distribution exactly, and so does a
+//! condition that nobody told; what the instruments add to the spread is added when the readings are judged. The figures
+//! that are still to be read, and the severity, are predicted by the same distribution.
+
+use super::cloud_table::CLOUDS;
+use super::coordinates::{self, CONDITIONS, FIGURES};
+use super::faults::index;
+use super::features::{FEATURES, Features};
+use super::part::{CONSTANT, DIMENSIONS, Factor, Figures, HIGH, LOW, Placed, SEVERITY, student_below, tail};
+use crate::circuit::Estimate;
+use crate::names::{Fault, MixUp};
+
+/// The most parts that the clouds of one kind of system have.
+pub(super) const MOST_PARTS: usize = 144;
+
+/// Density of the first k figures under every fault; all zero where a fault has no cloud.
+pub(super) type Likelihoods = [[f64; FEATURES + 1]; Fault::ALL.len()];
+
+/// The most sets of figures that are judged together: one for each mix-up.
+pub(super) const MOST_SETS: usize = MixUp::ALL.len();
+
+/// A part with a smaller share in these conditions is passed over.
+const LEAST_SHARE: f64 = 1e-4;
+
+/// The clouds of one kind of system in some conditions.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Cloud {
+    kind: usize,
+    conditions: [Option<f64>; CONDITIONS],
+    /// Share of each part in its cloud in these conditions.
+    shares: [f64; MOST_PARTS],
+    ambient_k: f64,
+    /// Spread that low side, high side and vent have more while a system settles.
+    unsettled: [f64; 3],
+    /// Where sound vehicles stand, above where the model has them: as the model says, and as the trade says.
+    stands: [[f64; FIGURES]; STANDS],
+    /// Saturation temperature of the high side above that of the low side in a sound vehicle of the model, K.
+    lift_k: f64,
+}
+
+/// How much each of the two counts.
+pub(super) const STANDS: usize = 2;
+const STAND_SHARE: [f64; STANDS] = [0.7, 0.3];
+
+/// What one part expects.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Prediction {
+    pub(super) fault: Fault,
+    /// Share in the likelihood of its fault.
+    pub(super) share: f32,
+    /// Mean and standard deviation of each figure; where it was read, without that.
+    mean: [f32; FIGURES],
+    spread: [f32; FIGURES],
+    /// Mean of the severity, and its standard deviation.
+    pub(super) severity: (f32, f32),
+}
+
+impl Cloud {
+    /// The clouds of the system of this bit; `None` where there are none.
+    ///
+    /// The trade has sound vehicles at `trade`; where a vehicle has its own table, its two sides stand there for sure.
+    pub(super) fn of(
+        bit: u8,
+        conditions: [Option<f64>; CONDITIONS],
+        ambient_k: f64,
+        unsettled: [f64; 3],
+        (trade, own_table): ([Option<f64>; FIGURES], bool),
+    ) -> Option<Self> {
+        let kind = bit.trailing_zeros() as usize;
+        let parts = CLOUDS[kind];
+        let (mut shares, mut totals) = ([0.0; MOST_PARTS], [0.0; Fault::ALL.len()]);
+        for (part, share) in parts.iter().zip(&mut shares) {
+            *share = part.gate(&conditions);
+            totals[index(part.fault)] += *share;
+        }
+        let mut model = [0.0; FIGURES];
+        for (part, share) in parts.iter().zip(&mut shares) {
+            *share /= totals[index(part.fault)];
+            if part.fault == Fault::NoFault {
+                let mean = part.placed::<FIGURES>(&conditions).mean;
+                for (sum, mean) in model.iter_mut().zip(mean) {
+                    *sum += *share * mean;
+                }
+            }
+        }
+        let trade: [f64; FIGURES] = core::array::from_fn(|i| trade[i].map_or(0.0, |trade| trade - model[i]));
+        let own = if own_table {
+            core::array::from_fn(|i| if i == LOW || i == HIGH { trade[i] } else { 0.0 })
+        } else {
+            [0.0; FIGURES]
+        };
+        (!parts.is_empty()).then_some(Self {
+            kind,
+            conditions,
+            shares,
+            ambient_k,
+            unsettled,
+            stands: [own, trade],
+            lift_k: f64::max(model[HIGH] - model[LOW], 1.0),
+        })
+    }
+
+    /// The fault of each part.
+    pub(super) fn parts(&self) -> impl Iterator<Item = Fault> + use<> {
+        CLOUDS[self.kind].iter().map(|part| part.fault)
+    }
+
+    fn figures(&self, features: &Features) -> Figures {
+        let mut figures = Figures::of(&coordinates::figures(features, self.ambient_k));
+        for (i, spread) in self.unsettled.into_iter().enumerate() {
+            figures.noise[i][i] += spread * spread;
+        }
+        figures
+    }
+
+    /// The values as the clouds would have them if sound vehicles stood there.
+    fn seen_from(&self, figures: &Figures, stand: usize, works: f64) -> [f64; FIGURES] {
+        core::array::from_fn(|i| figures.value[i] - works * self.stands[stand][i])
+    }
+
+    /// How much of its lift a system still has: one that does not pump stands where the ambient has it, whatever the trade
+    /// says of sound ones.
+    fn works<const N: usize>(&self, placed: &Placed<N>) -> f64 {
+        ((placed.mean[HIGH] - placed.mean[LOW]) / self.lift_k).clamp(0.0, 1.0)
+    }
+
+    /// The density of the figures under every fault, for each of several sets of figures; `keep` is given the place of
+    /// each part with its share of the density for each stand. A part under which the two pressures are less likely than
+    /// `least` is followed no further.
+    pub(super) fn likelihoods(
+        &self,
+        sets: &[Features],
+        least: f64,
+        found: &mut [Likelihoods],
+        mut keep: impl FnMut(usize, [f64; STANDS]),
+    ) {
+        let mut each = [Figures::NOTHING; MOST_SETS];
+        for (figures, features) in each.iter_mut().zip(sets) {
+            *figures = self.figures(features);
+        }
+        for (place, (part, share)) in CLOUDS[self.kind].iter().zip(self.shares).enumerate() {
+            if share < LEAST_SHARE {
+                continue;
+            }
+            let placed = part.placed::<FIGURES>(&self.conditions);
+            let works = self.works(&placed);
+            for (figures, found) in each.iter().zip(found.iter_mut()) {
+                let values: [[f64; FIGURES]; STANDS] =
+                    core::array::from_fn(|stand| self.seen_from(figures, stand, works));
+                if least > 0.0 && share * likeliest_pressures(&placed, figures, &values) < least {
+                    continue;
+                }
+                let factor = Factor::of(&placed, figures, FIGURES);
+                let of = &mut found[index(part.fault)];
+                let mut weights = [0.0; STANDS];
+                for (stand, weight) in weights.iter_mut().enumerate() {
+                    let share = share * STAND_SHARE[stand];
+                    let mut density = [1.0; FEATURES + 1];
+                    factor.against(&placed, &values[stand], |i, up_to| density[i + 1..].fill(up_to));
+                    for (sum, density) in of[1..].iter_mut().zip(&density[1..]) {
+                        *sum += share * density;
+                    }
+                    *weight = share * density[FEATURES];
+                }
+                keep(place, weights);
+            }
+        }
+        for found in found {
+            for part in CLOUDS[self.kind] {
+                found[index(part.fault)][0] = 1.0;
+            }
+        }
+    }
+
+    /// What a part expects once these figures are read, sound vehicles standing there.
+    pub(super) fn prediction(&self, (place, stand): (usize, usize), share: f64, features: &Features) -> Prediction {
+        let part = &CLOUDS[self.kind][place];
+        let figures = self.figures(features);
+        let placed = part.placed::<DIMENSIONS>(&self.conditions);
+        let works = self.works(&placed);
+        let factor = Factor::of(&placed, &figures, FIGURES);
+        let off = factor.against(&placed, &self.seen_from(&figures, stand, works), |_, _| ());
+        let mut prediction = Prediction {
+            fault: part.fault,
+            share: share as f32,
+            ..Prediction::BLANK
+        };
+        let (mean, spread) = factor.predicted(&placed, SEVERITY, &figures, &off);
+        prediction.severity = (mean as f32, spread as f32);
+        for i in 0..FIGURES {
+            let (mean, spread) = if figures.read[i] {
+                (placed.mean[i], libm::sqrt(placed.covariance[i][i]))
+            } else {
+                factor.predicted(&placed, i, &figures, &off)
+            };
+            prediction.mean[i] = (mean + works * self.stands[stand][i]) as f32;
+            prediction.spread[i] = spread as f32;
+        }
+        prediction
+    }
+}
+
+impl Prediction {
+    pub(super) const BLANK: Self = Self {
+        fault: Fault::NoFault,
+        share: 0.0,
+        mean: [0.0; FIGURES],
+        spread: [0.0; FIGURES],
+        severity: (0.0, 0.0),
+    };
+
+    /// Distance of a figure from what is expected, in spreads, and the spread.
+    fn off(&self, figure: usize, x: f64, uncertainty: f64) -> (f64, f64) {
+        let spread = libm::hypot(f64::from(self.spread[figure]), uncertainty);
+        ((x - f64::from(self.mean[figure])) / spread, spread)
+    }
+
+    /// Density of a figure that was read.
+    pub(super) fn density(&self, figure: usize, measured: Estimate, origin_k: f64) -> f64 {
+        let (z, spread) = self.off(figure, measured.value - origin_k, measured.standard_uncertainty);
+        CONSTANT[0] / spread * tail(z * z, 1)
+    }
+
+    /// Probability that a figure would read below `x`.
+    pub(super) fn below(&self, figure: usize, x: f64, uncertainty: f64) -> f64 {
+        let (z, _) = self.off(figure, x, uncertainty);
+        student_below(z)
+    }
+}
+
+/// The density of the two pressures where they are likeliest.
+fn likeliest_pressures(placed: &Placed<FIGURES>, figures: &Figures, values: &[[f64; FIGURES]; STANDS]) -> f64 {
+    let factor = Factor::of(placed, figures, HIGH + 1);
+    let mut most = 0.0;
+    for value in values {
+        let mut density = 1.0;
+        factor.against(placed, value, |_, up_to| density = up_to);
+        most = f64::max(most, density);
+    }
+    most
+}
