@@ -6,14 +6,14 @@ use super::refusal::Refusal;
 use super::settings::settings;
 use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading};
-use crate::diagnosis::{Case, Settings};
+use crate::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, TestGas, Thermometer};
 use crate::proof::{
     Balance, ChargeBook, Decay, DecayGas, Evacuation, Hold, HoldJudgement, Kept, Leak, Proof, PullDown,
 };
 use crate::proof::{Sample, Vacuum, VentSample, prove, pull_down};
-use crate::units::{Pressure, Temperature, text};
+use crate::units::{Pressure, Temperature, in_celsius, in_kelvins, kelvins, text};
 use alloc::vec::Vec;
 
 /// Share of its limit of error by which the same gauge is read differently from one time to the next. Source:
@@ -82,6 +82,43 @@ impl Visit {
     pub fn has_proof(&self) -> bool {
         let tested = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
         tested || self.charge.is_some() || !self.pull_down.is_empty() || self.after.is_some()
+    }
+
+    /// The diagnosis of the vehicle as it came in.
+    ///
+    /// Errors: a [`Refusal`] with the key to blame for conditions or a system of which no source speaks.
+    ///
+    /// ```
+    /// use coldloop::intake;
+    /// let visit = intake::visit_from_json(r#"{
+    ///     "system": { "refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch" },
+    ///     "conditions": { "ambient": "-20 °C", "altitude": "0 m" }
+    /// }"#)?;
+    /// let refusal = visit.diagnose().unwrap_err();
+    /// assert_eq!((refusal.key.as_str(), refusal.value.as_str()), ("conditions.ambient", "-20.0 °C"));
+    /// # Ok::<(), intake::Refusal>(())
+    /// ```
+    pub fn diagnose(&self) -> Result<Diagnosis, Refusal> {
+        diagnose(&self.case, &self.settings).map_err(|error| self.blamed(error))
+    }
+
+    fn blamed(&self, error: Error) -> Refusal {
+        let ambient = self.case.conditions.ambient;
+        let of_ambient = error.quantity == Quantity::Temperature && error.value == in_kelvins(ambient);
+        if error.kind == ErrorKind::OutOfRange && of_ambient {
+            let celsius = |k: f64| alloc::format!("{:.1} °C", in_celsius(kelvins(k)));
+            let advice = alloc::format!(
+                "what sound systems show is known from {} to {}",
+                celsius(error.low),
+                celsius(error.high)
+            );
+            return Refusal::new("conditions.ambient", &celsius(error.value), error, &advice);
+        }
+        if error.kind == ErrorKind::NotAvailable {
+            let advice = "what sound systems of this kind show is not known; properties, superheat and subcooling are";
+            return Refusal::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice);
+        }
+        error.into()
     }
 
     /// All that was done, judged; see [`crate::proof`].

@@ -3,7 +3,6 @@
 use super::json::answer;
 use super::proof::judgements;
 use super::text::{Report, Units};
-use crate::diagnosis::diagnose;
 use crate::intake::{Refusal, Visit};
 use crate::names::VerdictKind;
 use alloc::string::{String, ToString};
@@ -21,7 +20,7 @@ use serde_json::Value;
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
-    let diagnosis = diagnose(&visit.case, &visit.settings)?;
+    let diagnosis = visit.diagnose()?;
     let mut told = answer(&visit.case, &diagnosis);
     if let Value::Object(entries) = &mut told
         && visit.has_proof()
@@ -42,7 +41,7 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
-    let diagnosis = diagnose(&visit.case, &visit.settings)?;
+    let diagnosis = visit.diagnose()?;
     let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
     let plan = (!sound && visit.settings.next_checks).then(|| diagnosis.plan(&visit.settings));
     let proof = if visit.has_proof() { Some(visit.prove()?) } else { None };

@@ -148,6 +148,35 @@ def test_a_refused_entry_is_named_with_what_to_write():
     assert json.loads(answer)["refused"]["message"] == str(caught.value)
 
 
+@pytest.mark.parametrize(
+    ("part", "entry", "value", "error", "key"),
+    [
+        ("readings", "low_side", "nan psig", coldloop.NotANumberError, "readings.low_side"),
+        ("readings", "low_side", float("nan"), coldloop.NotANumberError, "readings.low_side"),
+        ("readings", "low_side", 200, coldloop.MissingUnitError, "readings.low_side"),
+        ("readings", "low_side", "9000 psig", coldloop.OutOfRangeError, "readings.low_side"),
+        ("conditions", "ambient", "-20 °C", coldloop.OutOfRangeError, "conditions.ambient"),
+        ("system", "refrigerant", "R-13", coldloop.UnknownNameError, "system.refrigerant"),
+        ("system", "refrigerant", "R-12", coldloop.NotAvailableError, "system.refrigerant"),
+    ],
+)
+def test_an_awkward_entry_is_named(part, entry, value, error, key):
+    with pytest.raises(error) as caught:
+        coldloop.diagnose({**WORN, part: {**WORN[part], entry: value}})
+    assert caught.value.key == key
+
+
+def test_swapped_hoses_and_mistaken_units_are_called_so():
+    for low, high, kind in [
+        ("1300 kPa gauge", "200 kPa gauge", "swapped-hoses"),
+        ("200 psig", "1300 psig", "kpa-typed-as-psi"),
+        ("30 kPa gauge", "190 kPa gauge", "psi-typed-as-kpa"),
+    ]:
+        answer = coldloop.diagnose({**WORN, "readings": {"low_side": low, "high_side": high, "vent": "46 °F"}})
+        assert answer.named == ["gauge-error"]
+        assert answer.to_dict()["mix_up"]["kind"] == kind
+
+
 @pytest.mark.parametrize("wrong", [{}, [], None, 3, "text", {"system": 3}, {**WORN, "readngs": {}}])
 def test_what_is_no_readings_is_refused(wrong):
     with pytest.raises(coldloop.ColdloopError):

@@ -26,7 +26,6 @@
 
 use crate::boundary::{Failure, Page, member, page, text};
 use crate::error::ColdloopError;
-use coldloop::diagnosis::diagnose;
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::vehicle::simulate;
 use coldloop::{Error, Fault, report};
@@ -85,7 +84,7 @@ pub extern "C" fn coldloop_plan(
     let page = Page::new(plan, capacity, length);
     told(readings, page, error, |readings| {
         let visit = visit(readings)?;
-        let plan = diagnose(&visit.case, &visit.settings)?.plan(&visit.settings);
+        let plan = visit.diagnose()?.plan(&visit.settings);
         Ok(report::plan_json(&plan, &visit.case.system))
     })
 }

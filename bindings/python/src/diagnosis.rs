@@ -1,7 +1,7 @@
 //! From readings to a verdict, a plan and a proof: text in, text out.
 
 use crate::errors::{raised, refused};
-use coldloop::diagnosis::{Settings, diagnose as judge};
+use coldloop::diagnosis::Settings;
 use coldloop::expected::{Band, Bands};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::units::{difference_in_kelvins, in_kelvins};
@@ -31,7 +31,7 @@ pub(crate) fn report_text(py: Python<'_>, readings: &str, settings: Option<&str>
 pub(crate) fn plan(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
     told(py, || {
         let visit = visit(readings, settings)?;
-        let plan = judge(&visit.case, &visit.settings)?.plan(&visit.settings);
+        let plan = visit.diagnose()?.plan(&visit.settings);
         Ok(report::plan_json(&plan, &visit.case.system))
     })
 }

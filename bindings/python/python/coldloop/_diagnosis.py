@@ -3,6 +3,7 @@
 import json
 from collections.abc import Mapping
 from copy import deepcopy
+from math import isfinite
 from typing import Any, TypeAlias
 
 from coldloop import _core
@@ -141,12 +142,27 @@ def expected(readings: Readings) -> dict[str, dict[str, float] | None]:
 
 def text(readings: Readings) -> str:
     """The readings as the core takes them."""
-    return readings if isinstance(readings, str) else json.dumps(readings, allow_nan=False, default=_plain)
+    return readings if isinstance(readings, str) else _json(readings)
 
 
 def options(settings: Mapping[str, Any]) -> str | None:
     """The settings as the core takes them; ``None`` where there are none."""
-    return json.dumps(settings, allow_nan=False, default=_plain) if settings else None
+    return _json(settings) if settings else None
+
+
+def _json(value: object) -> str:
+    try:
+        return json.dumps(value, allow_nan=False, default=_plain)
+    except ValueError:  # a number that is none; the core names the entry when it finds nothing there
+        return json.dumps(_finite(value), default=_plain)
+
+
+def _finite(value: object) -> object:
+    if isinstance(value, Mapping):
+        return {key: _finite(item) for key, item in value.items()}
+    if isinstance(value, (list, tuple)):
+        return [_finite(item) for item in value]
+    return None if isinstance(value, float) and not isfinite(value) else value
 
 
 def _plain(value: object) -> object:
