@@ -1,5 +1,6 @@
 //! A clutch that cycles: the mean of many cycles, the swing of one, and how many a minute.
 
+use super::cycle::Point;
 use super::plant::{Control, Plant};
 use super::simulate::clutch_control;
 use super::solve::{Solution, steady};
@@ -34,7 +35,7 @@ pub struct Swing {
     pub engaged: f64,
 }
 
-/// The state of a fixed compressor: running through, or the mean of its cycles.
+/// The state of a fixed compressor: running through (looked for near `first`, where that is given), or the mean of its cycles.
 ///
 /// Running through is tried first; where that would take the low side (or the fins) below the point at which the
 /// clutch opens, the clutch cycles. Its mean state is that of a compressor with its displacement reduced to the part
@@ -45,8 +46,12 @@ pub struct Swing {
 ///
 /// Only the wetted part of the evaporator counts for C: a starved one cools and warms in a moment, which is why low
 /// charge cycles rapidly.
-pub(super) fn cycling(plant: &Plant, vehicle: &Vehicle) -> Result<(Solution, Option<Swing>), Error> {
-    let through = steady(plant, None)?;
+pub(super) fn cycling(
+    plant: &Plant,
+    vehicle: &Vehicle,
+    first: Option<Point>,
+) -> Result<(Solution, Option<Swing>), Error> {
+    let through = steady(plant, first)?;
     let opens = clutch_control(vehicle, plant.air_pa, 0.0);
     if plant.icing || !beyond(opens, &through) {
         return Ok((through, None));

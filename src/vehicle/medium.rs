@@ -1,5 +1,8 @@
 //! What the circuit asks of its refrigerant; a blend or a further fluid need only answer the same questions.
 
+mod charted;
+
+use super::dense::Side;
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, Reference, Refrigerant};
@@ -21,6 +24,8 @@ pub(super) struct Medium {
     /// By how much enthalpy and entropy lie higher when counted as [`Reference::Iir`] has them, where the medium works
     /// above its critical point; `None` where it condenses in all weathers.
     transcritical: Option<(f64, f64)>,
+    /// Enthalpy at the critical point, J/kg.
+    critical_j_kg: f64,
 }
 
 /// The lowest evaporating temperature that is modelled, K: moist air ends a little below.
@@ -84,6 +89,7 @@ impl Medium {
             molar_kg,
             lowest_pa: pure.pressure_pa(lowest_k)?,
             transcritical,
+            critical_j_kg: pure.liquid(pure.critical_t_k)?.h_j_kg,
         })
     }
 
@@ -170,8 +176,11 @@ impl Medium {
     /// What stands for liquid and vapour above the critical pressure: both edges of a thin slice about the
     /// pseudo-critical temperature.
     fn pseudo(&self, p_pa: f64) -> Result<Saturation, Error> {
-        let (shift_h, shift_s) = self.transcritical.unwrap_or_default();
         let t_k = self.pseudo_k(p_pa);
+        if let Some(saturation) = self.charted_slice(p_pa, t_k) {
+            return Ok(saturation);
+        }
+        let (shift_h, shift_s) = self.transcritical.unwrap_or_default();
         let liquid = self.pure.state_tp(t_k - SLICE_K, p_pa, Reference::Iir)?;
         let vapour = self.pure.state_tp(t_k + SLICE_K, p_pa, Reference::Iir)?;
         Ok(Saturation {
@@ -280,7 +289,19 @@ impl Medium {
         if x < 0.0 {
             return self.mixed(saturation, 1.0 + x);
         }
-        let isotherm = Isotherm::new(&self.pure.fluid.equation, saturation.dew_k + 200.0 * x);
+        let t_k = saturation.dew_k + 200.0 * x;
+        if saturation.p_pa < self.pure.critical_p_pa
+            && let Some(isobar) = self.isobar(saturation, Side::Vapour)
+        {
+            let guess_j_kg = saturation.vapour_j_kg + 1.3e3 * 200.0 * x;
+            if let Some((h_j_kg, dense)) = isobar.find(guess_j_kg, t_k, |dense| (dense.t_k, dense.t_per_h)) {
+                return Ok(State {
+                    quality: 1.0,
+                    ..self.charted(&dense, h_j_kg)
+                });
+            }
+        }
+        let isotherm = Isotherm::new(&self.pure.fluid.equation, t_k);
         let dew = saturation.vapour_kg_m3 / self.molar_kg;
         let mut rho = dew * saturation.dew_k / isotherm.t_k();
         for _ in 0..MOST_STEPS {
@@ -296,6 +317,16 @@ impl Medium {
 
     /// The state at the pressure of `saturation` and an entropy.
     pub(super) fn at_entropy(&self, saturation: &Saturation, s_j_kg_k: f64) -> Result<State, Error> {
+        let above = saturation.p_pa >= self.pure.critical_p_pa;
+        if (above || s_j_kg_k >= saturation.vapour_j_kg_k)
+            && let Some(isobar) = self.isobar(saturation, Side::Vapour)
+        {
+            let guess_j_kg = saturation.vapour_j_kg + (s_j_kg_k - saturation.vapour_j_kg_k) * 1.1 * saturation.dew_k;
+            if let Some((h_j_kg, dense)) = isobar.find(guess_j_kg, s_j_kg_k, |d| (d.s_j_kg_k, d.s_per_h)) {
+                let state = self.charted(&dense, h_j_kg);
+                return Ok(if above { state } else { State { quality: 1.0, ..state } });
+            }
+        }
         if let Some((_, shift)) = self.general_at(saturation.p_pa) {
             let found = self.pure.state_ps(saturation.p_pa, s_j_kg_k + shift, Reference::Iir)?;
             return Ok(self.general(&found));
@@ -317,6 +348,14 @@ impl Medium {
 
     /// The state at the pressure of `saturation` and an enthalpy.
     pub(super) fn at_enthalpy(&self, saturation: &Saturation, h_j_kg: f64) -> Result<State, Error> {
+        let above = saturation.p_pa >= self.pure.critical_p_pa;
+        let two_phases = !above && (saturation.liquid_j_kg..saturation.vapour_j_kg).contains(&h_j_kg);
+        if self.is_transcritical() && two_phases {
+            return self.mixed(saturation, (h_j_kg - saturation.liquid_j_kg) / saturation.latent_j_kg());
+        }
+        if let Some(state) = self.charted_at(saturation, h_j_kg) {
+            return Ok(state);
+        }
         let compressed = self.transcritical.filter(|_| h_j_kg < saturation.liquid_j_kg);
         if let Some((shift, _)) = self.general_at(saturation.p_pa).or(compressed) {
             let found = self.pure.state_ph(saturation.p_pa, h_j_kg + shift, Reference::Iir)?;
@@ -364,6 +403,12 @@ impl Medium {
 
     /// Specific heat of saturated vapour, J/(kg K).
     pub(super) fn dew_cp_j_kg_k(&self, saturation: &Saturation) -> f64 {
+        if let Some(dense) = self
+            .isobar(saturation, Side::Vapour)
+            .and_then(|isobar| isobar.at(saturation.vapour_j_kg))
+        {
+            return 1.0 / dense.t_per_h;
+        }
         let isotherm = Isotherm::new(&self.pure.fluid.equation, saturation.dew_k);
         Properties::new(&isotherm, saturation.vapour_kg_m3 / self.molar_kg).cp_j_kg_k
     }

@@ -7,6 +7,7 @@ use super::cycle::{Cycle, Point};
 use super::evaporator::Coil;
 use super::expansion::{Orifice, Valve};
 use super::faults::{charge_kg, charged_with, impose, stands_still};
+use super::follow::followed;
 use super::medium::Medium;
 use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Warmth};
 use super::rest::at_rest;
@@ -179,10 +180,16 @@ pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSever
     if stands_still(faults) || plant.drive.speed_hz == 0.0 {
         return at_rest(&plant, vehicle);
     }
-    let (found, swing) = if vehicle.cycles() {
-        cycling(&plant, vehicle)?
-    } else {
-        (steady(&plant, None)?, None)
+    let from = |first| {
+        if vehicle.cycles() {
+            cycling(&plant, vehicle, first)
+        } else {
+            Ok((steady(&plant, first)?, None))
+        }
+    };
+    let (found, swing) = match from(None) {
+        Err(error) if error.kind == ErrorKind::NoConvergence => from(Some(followed(vehicle, conditions, faults)?))?,
+        other => other?,
     };
     let mut simulation = plant.seen(vehicle, &found.point, &found.cycle)?;
     simulation.rounds = found.rounds;

@@ -6,7 +6,7 @@ use super::simulate::plant_of;
 use super::solve::steady;
 use super::{Conditions, System};
 use crate::error::Error;
-use crate::names::{Compressor, Expansion, VehicleClass};
+use crate::names::{Compressor, ErrorKind, Expansion, VehicleClass};
 use crate::units::{Surroundings, celsius};
 
 /// What opens the clutch of a fixed compressor in mild weather.
@@ -115,7 +115,19 @@ impl Vehicle {
         plant.closure = Closure::Fill(0.5);
         // A design charge is found with the compressor pulling as hard as the high side lets it.
         plant.control = Control::None;
-        let design = steady(&plant, None)?;
+        let design = match steady(&plant, None) {
+            // A vessel nearly full or nearly empty is found more easily, and leads to the half-full one.
+            Err(error) if error.kind == ErrorKind::NoConvergence => {
+                let fills = [0.1, 0.9, 0.3, 0.7];
+                let near = fills.iter().find_map(|fill| {
+                    plant.closure = Closure::Fill(*fill);
+                    steady(&plant, None).ok()
+                });
+                plant.closure = Closure::Fill(0.5);
+                steady(&plant, Some(near.ok_or(error)?.point))?
+            }
+            other => other?,
+        };
         vehicle.charge_kg = design.cycle.mass_kg;
         if let Some(charge_kg) = system.nominal_charge_kg {
             let scale = charge_kg / vehicle.charge_kg;
@@ -143,7 +155,7 @@ impl Vehicle {
 }
 
 /// The weather for which a charge is chosen: 27 °C, half saturated, sea level, 1,500 rpm.
-fn design_conditions() -> Conditions {
+pub(super) fn design_conditions() -> Conditions {
     Conditions {
         ambient: celsius(27.0),
         relative_humidity: Some(0.5),

@@ -13,6 +13,7 @@ mod cases;
 mod checks;
 mod clouds;
 mod curves;
+mod dense;
 mod double;
 mod dual;
 mod equilibrium;
@@ -62,6 +63,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     cases::compile(&mut out)?;
     hardware::compile(root, &mut out)?;
     bands::compile(root, &mut out)?;
+    dense::compile(&mut out)?;
     fleet::compile(root, &mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;

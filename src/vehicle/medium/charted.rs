@@ -1,0 +1,107 @@
+//! The medium where charts stand for its equation of state.
+
+use super::super::dense::{Dense, Isobar, Side};
+use super::{Medium, SLICE_K, Saturation, State};
+
+impl Medium {
+    /// The slice about the pseudo-critical temperature, by the charts; `None` beyond them.
+    pub(super) fn charted_slice(&self, p_pa: f64, t_k: f64) -> Option<Saturation> {
+        let isobar = Isobar::of(p_pa, self.pure.critical_p_pa, Side::Vapour, 0.0)?;
+        let read = |dense: &Dense| (dense.t_k, dense.t_per_h);
+        let (liquid_j_kg, liquid) = isobar.find(-30e3 + self.critical_j_kg, t_k - SLICE_K, read)?;
+        let (vapour_j_kg, vapour) = isobar.find(liquid_j_kg + 20e3, t_k + SLICE_K, read)?;
+        Some(Saturation {
+            p_pa,
+            bubble_k: t_k - SLICE_K,
+            dew_k: t_k + SLICE_K,
+            liquid_j_kg,
+            vapour_j_kg,
+            liquid_j_kg_k: liquid.s_j_kg_k,
+            vapour_j_kg_k: vapour.s_j_kg_k,
+            liquid_kg_m3: liquid.rho_kg_m3,
+            vapour_kg_m3: vapour.rho_kg_m3,
+        })
+    }
+
+    /// The isobar of `saturation` on one side of its two phases, in the charts; `None` where they have none.
+    pub(super) fn isobar(&self, saturation: &Saturation, side: Side) -> Option<Isobar> {
+        let edge_j_kg = match side {
+            Side::Liquid => saturation.liquid_j_kg,
+            Side::Vapour => saturation.vapour_j_kg,
+        };
+        self.transcritical?;
+        Isobar::of(saturation.p_pa, self.pure.critical_p_pa, side, edge_j_kg)
+    }
+
+    /// A charted state, as the circuit has it.
+    pub(super) fn charted(&self, dense: &Dense, h_j_kg: f64) -> State {
+        State {
+            t_k: dense.t_k,
+            h_j_kg,
+            s_j_kg_k: dense.s_j_kg_k,
+            rho_kg_m3: dense.rho_kg_m3,
+            cp_j_kg_k: 1.0 / dense.t_per_h,
+            quality: if dense.t_k > self.pure.critical_t_k { 1.0 } else { 0.0 },
+        }
+    }
+
+    /// The state at an enthalpy in one phase, by the charts; `None` where they have none.
+    pub(super) fn charted_at(&self, saturation: &Saturation, h_j_kg: f64) -> Option<State> {
+        let two_phases = saturation.p_pa < self.pure.critical_p_pa;
+        let side = if h_j_kg < saturation.liquid_j_kg {
+            Side::Liquid
+        } else {
+            Side::Vapour
+        };
+        let mut state = self.charted(&self.isobar(saturation, side)?.at(h_j_kg)?, h_j_kg);
+        if two_phases && side == Side::Vapour {
+            state.quality = 1.0;
+        }
+        Some(state)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::*;
+
+    /// The charts of R-744 against its equation of state, over what a gas cooler and a compressor ask for.
+    #[test]
+    fn charts_follow_the_equation() {
+        let medium = Medium::of(Refrigerant::R744).unwrap();
+        let (shift_h, shift_s) = medium.transcritical.unwrap();
+        let critical_pa = medium.pure.critical_p_pa;
+        let (mut worst, mut near) = ([0.0f64; 3], [0.0f64; 3]);
+        for step in 0..240 {
+            let p_pa = 2.8e6 + (14.4e6 - 2.8e6) * f64::from(step) / 239.0;
+            let saturation = medium.saturation(p_pa).unwrap();
+            for column in 0..160 {
+                let h_j_kg = medium.critical_j_kg - 150e3 + 3.1e3 * f64::from(column);
+                let inside = (saturation.liquid_j_kg..saturation.vapour_j_kg).contains(&h_j_kg);
+                if p_pa < critical_pa && (inside || h_j_kg < saturation.liquid_j_kg - 78e3) {
+                    continue;
+                }
+                let Some(found) = medium.charted_at(&saturation, h_j_kg) else {
+                    continue;
+                };
+                let exact = medium.pure.state_ph(p_pa, h_j_kg + shift_h, Reference::Iir).unwrap();
+                let off = [
+                    libm::fabs(found.t_k - exact.t_k),
+                    libm::fabs(found.rho_kg_m3 / exact.rho_kg_m3 - 1.0),
+                    libm::fabs(found.s_j_kg_k - (exact.s_j_kg_k - shift_s)),
+                ];
+                let worst = if libm::fabs(p_pa / critical_pa - 1.0) < 0.02 {
+                    &mut near
+                } else {
+                    &mut worst
+                };
+                for (worst, off) in worst.iter_mut().zip(off) {
+                    *worst = worst.max(off);
+                }
+            }
+        }
+        std::println!("{worst:?}, near the critical pressure {near:?}");
+        assert!(worst[0] < 0.04 && worst[1] < 0.002 && worst[2] < 0.4, "{worst:?}");
+        assert!(near[0] < 0.2 && near[1] < 0.003 && near[2] < 1.0, "{near:?}");
+    }
+}
