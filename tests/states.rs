@@ -333,3 +333,50 @@ fn below_the_triple_point_there_is_no_answer() {
     }
     assert!(pure.pressure_pa(216.5).is_err() && pure.temperature_k(0.9 * triple_pa).is_err());
 }
+
+/// What each reference state means, by its own definition: IIR, h 200 kJ/kg and s 1 kJ/(kg K) of the liquid at 0 °C;
+/// ASHRAE, both zero of the liquid at -40 °C; both zero of the liquid that boils at one atmosphere.
+#[test]
+fn reference_states_are_what_their_names_say() {
+    let mut seen = [0; 3];
+    for refrigerant in Refrigerant::ALL {
+        let pure = saturation::of(refrigerant);
+        let states = [
+            (Reference::Iir, pure.state_tq(273.15, 0.0, Reference::Iir), 200e3, 1e3),
+            (
+                Reference::Ashrae,
+                pure.state_tq(233.15, 0.0, Reference::Ashrae),
+                0.0,
+                0.0,
+            ),
+            (
+                Reference::NormalBoilingPoint,
+                pure.state_pq(101_325.0, 0.0, Reference::NormalBoilingPoint),
+                0.0,
+                0.0,
+            ),
+        ];
+        for (seen, (reference, state, h, s)) in seen.iter_mut().zip(states) {
+            let Ok(state) = state else {
+                // R-744 is no liquid at one atmosphere; the equation of R-1132(E) begins at 240 K, above its boiling point.
+                let refused = match reference {
+                    Reference::Iir => false,
+                    Reference::Ashrae => pure.fluid.lowest_t_k > 233.15,
+                    Reference::NormalBoilingPoint => pure.pressures().low > 101_325.0,
+                };
+                assert!(refused, "{refrigerant} {reference:?}");
+                continue;
+            };
+            *seen += 1;
+            assert!(
+                (state.h_j_kg - h).abs() < 1e-6 && (state.s_j_kg_k - s).abs() < 1e-9,
+                "{state:?}"
+            );
+            // The reference moves the zeros and nothing else.
+            let other = pure.state_tp(300.0, 1e5, reference).unwrap();
+            let same = pure.state_tp(300.0, 1e5, Reference::Iir).unwrap();
+            assert_eq!((other.rho_mol_m3, other.response), (same.rho_mol_m3, same.response));
+        }
+    }
+    assert_eq!(seen, [22, 21, 20]);
+}
