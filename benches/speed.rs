@@ -15,7 +15,7 @@ use std::time::Instant;
 
 fn main() {
     let passes = if std::env::args().any(|argument| argument == "--bench") {
-        200
+        60
     } else {
         1
     };
