@@ -119,7 +119,8 @@ pub use visit::{Judgements, Visit};
 
 use crate::diagnosis::{Case, Settings};
 use alloc::string::ToString;
-use serde_json::Value;
+use serde_json::{Map, Value};
+use toml::de::{DeTable, DeValue};
 use tree::Table;
 
 /// The case that a readings file in TOML describes.
@@ -232,7 +233,37 @@ fn value(text: &str) -> Result<Value, Refusal> {
 }
 
 fn toml_value(text: &str) -> Result<Value, Refusal> {
-    toml::from_str(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))
+    let table = DeTable::parse(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))?;
+    json_table(table.into_inner())
+}
+
+/// The table as JSON would tell it.
+fn json_table(table: DeTable<'_>) -> Result<Value, Refusal> {
+    let entries = table
+        .into_iter()
+        .map(|(key, value)| Ok((key.into_inner().into_owned(), json_of(value.into_inner())?)));
+    entries.collect::<Result<Map<_, _>, _>>().map(Value::Object)
+}
+
+fn json_of(value: DeValue<'_>) -> Result<Value, Refusal> {
+    Ok(match value {
+        DeValue::String(text) => Value::String(text.into_owned()),
+        DeValue::Integer(digits) => {
+            let number = i64::from_str_radix(digits.as_str(), digits.radix());
+            number.map_err(|error| Refusal::syntax(&error.to_string()))?.into()
+        }
+        DeValue::Float(digits) => {
+            let number = digits.as_str().parse::<f64>();
+            number.map_err(|error| Refusal::syntax(&error.to_string()))?.into()
+        }
+        DeValue::Boolean(answer) => answer.into(),
+        DeValue::Datetime(time) => time.to_string().into(),
+        DeValue::Array(items) => {
+            let items = items.into_iter().map(|item| json_of(item.into_inner()));
+            Value::Array(items.collect::<Result<_, _>>()?)
+        }
+        DeValue::Table(table) => json_table(table)?,
+    })
 }
 
 fn json_value(text: &str) -> Result<Value, Refusal> {

@@ -98,10 +98,13 @@ impl Visit {
     /// assert_eq!((refusal.key.as_str(), refusal.value.as_str()), ("conditions.ambient", "-20.0 °C"));
     /// # Ok::<(), intake::Refusal>(())
     /// ```
+    #[inline(never)]
     pub fn diagnose(&self) -> Result<Diagnosis, Refusal> {
         diagnose(&self.case, &self.settings).map_err(|error| self.blamed(error))
     }
 
+    #[cold]
+    #[inline(never)]
     fn blamed(&self, error: Error) -> Refusal {
         let ambient = self.case.conditions.ambient;
         let of_ambient = error.quantity == Quantity::Temperature && error.value == in_kelvins(ambient);
