@@ -10,18 +10,18 @@ use super::cloud_table::CLOUDS;
 use super::coordinates::{self, CONDITIONS, FIGURES};
 use super::faults::index;
 use super::features::{FEATURES, Features};
-use super::part::{CONSTANT, DIMENSIONS, Factor, Figures, HIGH, LOW, Placed, SEVERITY, student_below, tail};
+use super::part::{CONSTANT, Factor, Figures, HIGH, LOW, Placed, SEVERITY, student_below, tail};
 use crate::circuit::Estimate;
 use crate::names::{Fault, MixUp};
 
 /// The most parts that the clouds of one kind of system have.
-pub(super) const MOST_PARTS: usize = 144;
+pub(super) const MOST_PARTS: usize = 96;
 
 /// Density of the first k figures under every fault; all zero where a fault has no cloud.
 pub(super) type Likelihoods = [[f64; FEATURES + 1]; Fault::ALL.len()];
 
-/// The most sets of figures that are judged together: one for each mix-up.
-pub(super) const MOST_SETS: usize = MixUp::ALL.len();
+/// The most sets of figures that are judged together: those at face value, and one for each mix-up.
+pub(super) const MOST_SETS: usize = 1 + MixUp::ALL.len();
 
 /// A part with a smaller share in these conditions is passed over.
 const LEAST_SHARE: f64 = 1e-4;
@@ -31,6 +31,8 @@ const LEAST_SHARE: f64 = 1e-4;
 pub(super) struct Cloud {
     kind: usize,
     conditions: [Option<f64>; CONDITIONS],
+    /// The faults that have a cloud.
+    faults: [bool; Fault::ALL.len()],
     /// Share of each part in its cloud in these conditions.
     shares: [f64; MOST_PARTS],
     ambient_k: f64,
@@ -81,7 +83,7 @@ impl Cloud {
         for (part, share) in parts.iter().zip(&mut shares) {
             *share /= totals[index(part.fault)];
             if part.fault == Fault::NoFault {
-                let mean = part.placed::<FIGURES>(&conditions).mean;
+                let mean = part.placed(&conditions).mean;
                 for (sum, mean) in model.iter_mut().zip(mean) {
                     *sum += *share * mean;
                 }
@@ -96,6 +98,7 @@ impl Cloud {
         (!parts.is_empty()).then_some(Self {
             kind,
             conditions,
+            faults: totals.map(|total| total > 0.0),
             shares,
             ambient_k,
             unsettled,
@@ -110,68 +113,63 @@ impl Cloud {
     }
 
     fn figures(&self, features: &Features) -> Figures {
-        let mut figures = Figures::of(&coordinates::figures(features, self.ambient_k));
-        for (i, spread) in self.unsettled.into_iter().enumerate() {
-            figures.noise[i][i] += spread * spread;
-        }
-        figures
+        Figures::of(&coordinates::figures(features, self.ambient_k), &self.unsettled)
     }
 
-    /// The values as the clouds would have them if sound vehicles stood there.
-    fn seen_from(&self, figures: &Figures, stand: usize, works: f64) -> [f64; FIGURES] {
-        core::array::from_fn(|i| figures.value[i] - works * self.stands[stand][i])
+    /// Where sound vehicles stand, as far as a part still works.
+    fn stands(&self, works: f64) -> [[f64; FIGURES]; STANDS] {
+        self.stands.map(|stand| stand.map(|above| works * above))
     }
 
     /// How much of its lift a system still has: one that does not pump stands where the ambient has it, whatever the trade
     /// says of sound ones.
-    fn works<const N: usize>(&self, placed: &Placed<N>) -> f64 {
+    fn works(&self, placed: &Placed) -> f64 {
         ((placed.mean[HIGH] - placed.mean[LOW]) / self.lift_k).clamp(0.0, 1.0)
     }
 
-    /// The density of the figures under every fault, for each of several sets of figures; `keep` is given the place of
-    /// each part with its share of the density for each stand. A part under which the two pressures are less likely than
+    /// The density of the figures under every fault, for each of several sets of figures; `weights` becomes the share of
+    /// each part in the density of the first set, for each stand. A part under which the pressures are less likely than
     /// `least` is followed no further.
     pub(super) fn likelihoods(
         &self,
         sets: &[Features],
         least: f64,
         found: &mut [Likelihoods],
-        mut keep: impl FnMut(usize, [f64; STANDS]),
+        weights: &mut [[f64; STANDS]; MOST_PARTS],
     ) {
         let mut each = [Figures::NOTHING; MOST_SETS];
         for (figures, features) in each.iter_mut().zip(sets) {
             *figures = self.figures(features);
         }
-        for (place, (part, share)) in CLOUDS[self.kind].iter().zip(self.shares).enumerate() {
+        for ((part, share), weights) in CLOUDS[self.kind].iter().zip(self.shares).zip(weights) {
             if share < LEAST_SHARE {
                 continue;
             }
-            let placed = part.placed::<FIGURES>(&self.conditions);
-            let works = self.works(&placed);
-            for (figures, found) in each.iter().zip(found.iter_mut()) {
-                let values: [[f64; FIGURES]; STANDS] =
-                    core::array::from_fn(|stand| self.seen_from(figures, stand, works));
-                if least > 0.0 && share * likeliest_pressures(&placed, figures, &values) < least {
+            let placed = part.placed(&self.conditions);
+            let stands = self.stands(self.works(&placed));
+            for (set, (figures, found)) in each.iter().zip(found.iter_mut()).enumerate() {
+                let Some(mut factor) = hopeful(&placed, figures, &stands, least / share) else {
                     continue;
-                }
-                let factor = Factor::of(&placed, figures, FIGURES);
+                };
+                factor.grow(&placed, figures, figures.count);
                 let of = &mut found[index(part.fault)];
-                let mut weights = [0.0; STANDS];
-                for (stand, weight) in weights.iter_mut().enumerate() {
-                    let share = share * STAND_SHARE[stand];
-                    let mut density = [1.0; FEATURES + 1];
-                    factor.against(&placed, &values[stand], |i, up_to| density[i + 1..].fill(up_to));
-                    for (sum, density) in of[1..].iter_mut().zip(&density[1..]) {
-                        *sum += share * density;
+                let mut last = [1.0; STANDS];
+                factor.against(&placed, figures, &stands, |n, density| {
+                    for (share_there, density) in STAND_SHARE.iter().zip(&density) {
+                        of[n + 1] += share * share_there * density;
                     }
-                    *weight = share * density[FEATURES];
+                    last = density;
+                });
+                if set == 0 {
+                    *weights = core::array::from_fn(|stand| share * STAND_SHARE[stand] * last[stand]);
                 }
-                keep(place, weights);
             }
         }
-        for found in found {
-            for part in CLOUDS[self.kind] {
-                found[index(part.fault)][0] = 1.0;
+        for (figures, found) in each.iter().zip(found) {
+            for (of, has) in found.iter_mut().zip(self.faults) {
+                if has {
+                    *of = spread_out(of, figures);
+                }
             }
         }
     }
@@ -180,10 +178,11 @@ impl Cloud {
     pub(super) fn prediction(&self, (place, stand): (usize, usize), share: f64, features: &Features) -> Prediction {
         let part = &CLOUDS[self.kind][place];
         let figures = self.figures(features);
-        let placed = part.placed::<DIMENSIONS>(&self.conditions);
+        let placed = part.placed(&self.conditions);
         let works = self.works(&placed);
-        let factor = Factor::of(&placed, &figures, FIGURES);
-        let off = factor.against(&placed, &self.seen_from(&figures, stand, works), |_, _| ());
+        let factor = Factor::of(&placed, &figures);
+        let above = self.stands(works)[stand];
+        let off = factor.against(&placed, &figures, &[above], |_, _| ());
         let mut prediction = Prediction {
             fault: part.fault,
             share: share as f32,
@@ -191,13 +190,13 @@ impl Cloud {
         };
         let (mean, spread) = factor.predicted(&placed, SEVERITY, &figures, &off);
         prediction.severity = (mean as f32, spread as f32);
-        for i in 0..FIGURES {
-            let (mean, spread) = if figures.read[i] {
+        for (i, above) in above.iter().enumerate() {
+            let (mean, spread) = if figures.read(i) {
                 (placed.mean[i], libm::sqrt(placed.covariance[i][i]))
             } else {
                 factor.predicted(&placed, i, &figures, &off)
             };
-            prediction.mean[i] = (mean + works * self.stands[stand][i]) as f32;
+            prediction.mean[i] = (mean + above) as f32;
             prediction.spread[i] = spread as f32;
         }
         prediction
@@ -232,14 +231,27 @@ impl Prediction {
     }
 }
 
-/// The density of the two pressures where they are likeliest.
-fn likeliest_pressures(placed: &Placed<FIGURES>, figures: &Figures, values: &[[f64; FIGURES]; STANDS]) -> f64 {
-    let factor = Factor::of(placed, figures, HIGH + 1);
-    let mut most = 0.0;
-    for value in values {
-        let mut density = 1.0;
-        factor.against(placed, value, |_, up_to| density = up_to);
-        most = f64::max(most, density);
+/// The factor of the pressures, unless a part makes them less likely than `least`: first by each alone, which is quickly
+/// seen.
+#[inline]
+fn hopeful(placed: &Placed, figures: &Figures, stands: &[[f64; FIGURES]; STANDS], least: f64) -> Option<Factor> {
+    let pressures = figures.pressures();
+    // The density of the one once the other is known is nowhere above one: no spread is below half a kelvin.
+    if (0..pressures).any(|n| figures.likeliest(n, placed, stands) < least) {
+        return None;
     }
-    most
+    let mut factor = Factor::EMPTY;
+    factor.grow(placed, figures, pressures);
+    let mut last = [1.0; STANDS];
+    factor.against(placed, figures, stands, |_, density| last = density);
+    (last.into_iter().fold(0.0, f64::max) >= least).then_some(factor)
+}
+
+/// Sums up to each figure that was read, spread over all figures: what was not read changes nothing.
+fn spread_out(sums: &[f64; FEATURES + 1], figures: &Figures) -> [f64; FEATURES + 1] {
+    let mut spread = [1.0; FEATURES + 1];
+    for (n, i) in figures.order[..figures.count].iter().enumerate() {
+        spread[i + 1..].fill(sums[n + 1]);
+    }
+    spread
 }

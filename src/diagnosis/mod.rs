@@ -126,7 +126,7 @@ fn running(
         case.own_readings.as_ref(),
     )?;
     let figures = features::running(case, medians_k, None).unwrap_or(NOTHING);
-    let posterior = Posterior::of(case, settings, scene, &figures, |mix_up| {
+    let posterior = Posterior::of(case, settings, scene, &figures, &|mix_up| {
         features::running(case, medians_k, Some(mix_up))
     });
     answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
@@ -224,7 +224,7 @@ fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnos
     let scene = Scene::resting(case);
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
-    let posterior = Posterior::of(case, settings, &scene, &judged, |mix_up| {
+    let posterior = Posterior::of(case, settings, &scene, &judged, &|mix_up| {
         figures.and(features::resting(case, Some(mix_up)))
     });
     let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None))?;

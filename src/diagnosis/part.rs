@@ -41,13 +41,17 @@ const WIDER: f64 = 1.1;
 /// Beyond this squared distance conditions are all equally far.
 const FARTHEST: f64 = 1_000.0;
 
-/// What was read, as the clouds see it.
+/// What was read, as the clouds see it: the figures one after the other, those that were not read left out.
 #[derive(Clone, Copy)]
 pub(super) struct Figures {
+    /// How many were read, and which.
+    pub(super) count: usize,
+    pub(super) order: [usize; FIGURES],
     pub(super) value: [f64; FIGURES],
-    pub(super) read: [bool; FIGURES],
-    /// Covariance of what the instruments add.
-    pub(super) noise: [[f64; FIGURES]; FIGURES],
+    /// Covariance of what the instruments add, the lower triangle.
+    noise: [[f64; FIGURES]; FIGURES],
+    /// Variance of what the two gauges add.
+    gauges: [f64; 2],
 }
 
 pub(super) const LOW: usize = 0;
@@ -60,34 +64,79 @@ const DISCHARGE: usize = 5;
 
 impl Figures {
     pub(super) const NOTHING: Self = Self {
+        count: 0,
+        order: [0; FIGURES],
         value: [0.0; FIGURES],
-        read: [false; FIGURES],
         noise: [[0.0; FIGURES]; FIGURES],
+        gauges: [0.0; 2],
     };
 
-    /// The figures, each with its uncertainty: a gauge that errs takes the superheats and the subcooling along.
-    pub(super) fn of(figures: &[Option<Estimate>; FIGURES]) -> Self {
-        let mut of = Self::NOTHING;
+    /// The figures with what their instruments add, and `more` on top of that.
+    pub(super) fn of(figures: &[Option<Estimate>; FIGURES], more: &[f64]) -> Self {
+        let variance = |i: usize| {
+            let more = more.get(i).copied().unwrap_or(0.0);
+            figures[i].map_or(0.0, |figure| {
+                figure.standard_uncertainty * figure.standard_uncertainty + more * more
+            })
+        };
+        let mut of = Self {
+            gauges: [variance(LOW), variance(HIGH)],
+            ..Self::NOTHING
+        };
         for (i, figure) in figures.iter().enumerate() {
-            if let Some(figure) = figure {
-                of.value[i] = figure.value;
-                of.read[i] = true;
-                of.noise[i][i] = figure.standard_uncertainty * figure.standard_uncertainty;
+            let Some(figure) = figure else {
+                continue;
+            };
+            let n = of.count;
+            of.value[n] = figure.value;
+            for k in 0..n {
+                of.noise[n][k] = of.shared(i, of.order[k]);
             }
+            of.noise[n][n] = variance(i);
+            of.order[n] = i;
+            of.count += 1;
         }
-        let (low, high) = (of.noise[LOW][LOW], of.noise[HIGH][HIGH]);
-        of.noise[SUPERHEAT][LOW] = -low;
-        of.noise[SUBCOOLING][HIGH] = high;
-        of.noise[DISCHARGE][HIGH] = -high;
-        of.noise[DISCHARGE][SUBCOOLING] = -high;
         of
+    }
+
+    /// Covariance of two figures from their instruments, the later one first: a gauge that errs takes the superheats and
+    /// the subcooling along.
+    fn shared(&self, i: usize, k: usize) -> f64 {
+        let [low, high] = self.gauges;
+        match (i, k) {
+            (SUPERHEAT, LOW) => -low,
+            (SUBCOOLING, HIGH) => high,
+            (DISCHARGE, HIGH | SUBCOOLING) => -high,
+            _ => 0.0,
+        }
+    }
+
+    /// The density of one figure by itself, from the stand where it is likeliest.
+    pub(super) fn likeliest<const L: usize>(&self, n: usize, placed: &Placed, stands: &[[f64; FIGURES]; L]) -> f64 {
+        let i = self.order[n];
+        let inverse = 1.0 / libm::sqrt(placed.covariance[i][i] + self.noise[n][n]);
+        let nearest = stands.iter().fold(f64::INFINITY, |nearest, stand| {
+            f64::min(nearest, libm::fabs(self.value[n] - placed.mean[i] - stand[i]))
+        });
+        let z = nearest * inverse;
+        CONSTANT[0] * inverse * tail(z * z, 1)
+    }
+
+    /// How many of the pressures were read.
+    pub(super) fn pressures(&self) -> usize {
+        self.order[..self.count].iter().filter(|i| **i <= HIGH).count()
+    }
+
+    /// Whether a figure was read.
+    pub(super) fn read(&self, i: usize) -> bool {
+        self.order[..self.count].contains(&i)
     }
 }
 
 /// A part where the conditions are known.
-pub(super) struct Placed<const N: usize> {
-    pub(super) mean: [f64; N],
-    pub(super) covariance: [[f64; N]; N],
+pub(super) struct Placed {
+    pub(super) mean: [f64; DIMENSIONS],
+    pub(super) covariance: [[f64; DIMENSIONS]; DIMENSIONS],
 }
 
 impl Part {
@@ -106,19 +155,19 @@ impl Part {
         gate * libm::exp(-0.5 * f64::min(distance, FARTHEST))
     }
 
-    /// The first dimensions of it in these conditions.
-    pub(super) fn placed<const N: usize>(&self, conditions: &[Option<f64>; CONDITIONS]) -> Placed<N> {
+    /// The part in these conditions.
+    pub(super) fn placed(&self, conditions: &[Option<f64>; CONDITIONS]) -> Placed {
         let off: [f64; CONDITIONS] = core::array::from_fn(|j| {
             conditions[j].map_or(0.0, |condition| condition - CENTRE_STEP * f64::from(self.centre[j]))
         });
-        let unit: [f64; N] = core::array::from_fn(|i| STEP[i] * f64::from(self.steepest[i]) / 127.0);
-        let spread: [f64; N] = core::array::from_fn(|i| STEP[i] * f64::from(self.spread[i]));
+        let unit: [f64; DIMENSIONS] = core::array::from_fn(|i| STEP[i] * f64::from(self.steepest[i]) / 127.0);
+        let spread: [f64; DIMENSIONS] = core::array::from_fn(|i| STEP[i] * f64::from(self.spread[i]));
         let mut placed = Placed {
-            mean: [0.0; N],
-            covariance: [[0.0; N]; N],
+            mean: [0.0; DIMENSIONS],
+            covariance: [[0.0; DIMENSIONS]; DIMENSIONS],
         };
         let mut pair = 0;
-        for i in 0..N {
+        for i in 0..DIMENSIONS {
             let mut along = 0.0;
             for (slope, off) in self.slope[i].iter().zip(&off) {
                 along += f64::from(*slope) * off;
@@ -133,8 +182,8 @@ impl Part {
         }
         for j in (0..CONDITIONS).filter(|j| conditions[*j].is_none()) {
             let width = WIDTH_STEP * f64::from(self.width[j]);
-            let slope: [f64; N] = core::array::from_fn(|i| width * unit[i] * f64::from(self.slope[i][j]));
-            for i in 0..N {
+            let slope: [f64; DIMENSIONS] = core::array::from_fn(|i| width * unit[i] * f64::from(self.slope[i][j]));
+            for i in 0..DIMENSIONS {
                 for k in 0..=i {
                     placed.covariance[i][k] += slope[i] * slope[k];
                 }
@@ -146,95 +195,110 @@ impl Part {
 
 /// The covariance of the figures that were read, in one part, as a Cholesky factor.
 pub(super) struct Factor {
-    /// The places of the figures that were read.
-    order: [usize; FIGURES],
     count: usize,
     rows: [[f64; FIGURES]; FIGURES],
 }
 
-/// Readings against a part: deviations made independent, and their squared distance.
-pub(super) struct Off {
-    z: [f64; FIGURES],
-    distance: f64,
+/// Readings against a part, seen from several stands: deviations made independent, and their squared distance.
+pub(super) struct Off<const L: usize> {
+    z: [[f64; L]; FIGURES],
+    distance: [f64; L],
 }
 
 impl Factor {
-    pub(super) fn of<const N: usize>(placed: &Placed<N>, figures: &Figures, first: usize) -> Self {
-        let mut factor = Self {
-            order: [0; FIGURES],
-            count: 0,
-            rows: [[0.0; FIGURES]; FIGURES],
-        };
-        for i in (0..first).filter(|i| figures.read[*i]) {
-            let n = factor.count;
-            let mut row = factor.row(|k| placed.covariance[i][k] + figures.noise[i][k]);
-            let mut left = placed.covariance[i][i] + figures.noise[i][i];
+    /// Of no figure yet.
+    pub(super) const EMPTY: Self = Self {
+        count: 0,
+        rows: [[0.0; FIGURES]; FIGURES],
+    };
+
+    /// Of all figures that were read.
+    pub(super) fn of(placed: &Placed, figures: &Figures) -> Self {
+        let mut factor = Self::EMPTY;
+        factor.grow(placed, figures, figures.count);
+        factor
+    }
+
+    /// Grows to this many of the figures that were read.
+    pub(super) fn grow(&mut self, placed: &Placed, figures: &Figures, count: usize) {
+        for n in self.count..count {
+            let covariance = &placed.covariance[figures.order[n]];
+            let mut row = self.row(|k| covariance[figures.order[k]] + figures.noise[n][k]);
+            let own = covariance[figures.order[n]];
+            let mut left = own + figures.noise[n][n];
             for part in &row[..n] {
                 left -= part * part;
             }
-            row[n] = libm::sqrt(f64::max(left, LEAST_LEFT * placed.covariance[i][i]));
-            factor.rows[n] = row;
-            factor.order[n] = i;
-            factor.count += 1;
+            row[n] = libm::sqrt(f64::max(left, LEAST_LEFT * own));
+            self.rows[n] = row;
+            self.count += 1;
         }
-        factor
     }
 
     /// The row of the factor for a dimension with this covariance to each figure.
     fn row(&self, covariance: impl Fn(usize) -> f64) -> [f64; FIGURES] {
         let mut row = [0.0; FIGURES];
-        for k in 0..self.count {
-            let mut sum = covariance(self.order[k]);
-            for (a, b) in row[..k].iter().zip(&self.rows[k]) {
+        for (k, known) in self.rows[..self.count].iter().enumerate() {
+            let mut sum = covariance(k);
+            for (a, b) in row[..k].iter().zip(known) {
                 sum -= a * b;
             }
-            row[k] = sum / self.rows[k][k];
+            row[k] = sum / known[k];
         }
         row
     }
 
-    /// How far off these values are; `each` is given every figure that was read, with the density up to and with it.
-    pub(super) fn against<const N: usize>(
+    /// How far off the figures are once `stands` are taken off; `each` is given the place of every figure that was read,
+    /// with the density up to and with it.
+    pub(super) fn against<const L: usize>(
         &self,
-        placed: &Placed<N>,
-        value: &[f64; FIGURES],
-        mut each: impl FnMut(usize, f64),
-    ) -> Off {
+        placed: &Placed,
+        figures: &Figures,
+        stands: &[[f64; FIGURES]; L],
+        mut each: impl FnMut(usize, [f64; L]),
+    ) -> Off<L> {
         let mut off = Off {
-            z: [0.0; FIGURES],
-            distance: 0.0,
+            z: [[0.0; L]; FIGURES],
+            distance: [0.0; L],
         };
         let mut scale = 1.0;
         for (n, (row, constant)) in self.rows[..self.count].iter().zip(CONSTANT).enumerate() {
-            let i = self.order[n];
-            let mut z = value[i] - placed.mean[i];
+            let i = figures.order[n];
+            let mean = figures.value[n] - placed.mean[i];
+            let mut z: [f64; L] = core::array::from_fn(|l| mean - stands[l][i]);
             for (a, b) in row[..n].iter().zip(&off.z) {
-                z -= a * b;
+                for (z, b) in z.iter_mut().zip(b) {
+                    *z -= a * b;
+                }
             }
-            off.z[n] = z / row[n];
-            off.distance += off.z[n] * off.z[n];
-            scale *= constant / row[n];
-            each(i, scale * tail(off.distance, n + 1));
+            let inverse = 1.0 / row[n];
+            for (z, distance) in z.iter_mut().zip(&mut off.distance) {
+                *z *= inverse;
+                *distance += *z * *z;
+            }
+            off.z[n] = z;
+            scale *= constant * inverse;
+            each(n, off.distance.map(|distance| scale * tail(distance, n + 1)));
         }
         off
     }
 
     /// What a dimension that was not read would be: mean and standard deviation.
-    pub(super) fn predicted(&self, placed: &Placed<DIMENSIONS>, i: usize, figures: &Figures, off: &Off) -> (f64, f64) {
-        let noise = |k: usize| match i {
-            SEVERITY => 0.0,
-            _ => figures.noise[usize::max(i, k)][usize::min(i, k)],
-        };
-        let row = self.row(|k| placed.covariance[usize::max(i, k)][usize::min(i, k)] + noise(k));
-        let (mut mean, mut left) = (placed.mean[i], placed.covariance[i][i]);
+    #[inline(never)] // it is large
+    pub(super) fn predicted(&self, placed: &Placed, i: usize, figures: &Figures, off: &Off<1>) -> (f64, f64) {
+        let row = self.row(|k| {
+            let (k, later) = (figures.order[k].min(i), figures.order[k].max(i));
+            placed.covariance[later][k] + figures.shared(later, k)
+        });
+        let own = placed.covariance[i][i];
+        let (mut mean, mut left) = (placed.mean[i], own);
         for (part, z) in row[..self.count].iter().zip(&off.z) {
-            mean += part * z;
+            mean += part * z[0];
             left -= part * part;
         }
         // Whatever lies far out is less certain in all it says.
-        let farther = (FREEDOM + off.distance) / (FREEDOM + self.count as f64);
-        let least = LEAST_LEFT * placed.covariance[i][i];
-        (mean, libm::sqrt(farther * f64::max(left, least)))
+        let farther = (FREEDOM + off.distance[0]) / (FREEDOM + self.count as f64);
+        (mean, libm::sqrt(farther * f64::max(left, LEAST_LEFT * own)))
     }
 }
 
@@ -303,20 +367,31 @@ mod tests {
                 standard_uncertainty: 1.0,
             });
         }
-        Figures::of(&figures)
+        Figures::of(&figures, &[])
     }
 
-    fn density(placed: &Placed<DIMENSIONS>, values: &[(usize, f64)]) -> f64 {
+    const HERE: [[f64; FIGURES]; 1] = [[0.0; FIGURES]];
+
+    fn density(placed: &Placed, values: &[(usize, f64)]) -> f64 {
         let mut density = 1.0;
         let figures = read(values);
-        Factor::of(placed, &figures, FIGURES).against(placed, &figures.value, |_, up_to| density = up_to);
+        Factor::of(placed, &figures).against(placed, &figures, &HERE, |_, [up_to]| density = up_to);
         density
     }
 
-    fn each_sound_part(mut test: impl FnMut(&Placed<DIMENSIONS>)) {
+    fn each_sound_part(mut test: impl FnMut(&Placed)) {
         for part in CLOUDS[KIND].iter().filter(|part| part.fault == Fault::NoFault) {
             test(&part.placed(&MILD));
         }
+    }
+
+    #[test]
+    fn every_part_has_its_place() {
+        assert!(
+            CLOUDS
+                .iter()
+                .all(|parts| parts.len() <= super::super::cloud::MOST_PARTS)
+        );
     }
 
     /// Source: Student's t, eight degrees of freedom, two-sided 5 % and 1 %: 2.3060, 3.3554.
@@ -351,8 +426,8 @@ mod tests {
             let (seen, at) = (HIGH, placed.mean[HIGH] + 3.0);
             let alone = density(placed, &[(seen, at)]);
             let figures = read(&[(seen, at)]);
-            let factor = Factor::of(placed, &figures, FIGURES);
-            let off = factor.against(placed, &figures.value, |_, _| ());
+            let factor = Factor::of(placed, &figures);
+            let off = factor.against(placed, &figures, &HERE, |_, _| ());
             let (mean, spread) = factor.predicted(placed, VENT, &figures, &off);
             // The density of the pair has the uncertainty of the second reading in it.
             let step = 0.02 * spread;

@@ -24,8 +24,8 @@ pub(super) const NEGLIGIBLE: f64 = 1e-3;
 /// A part of a cloud with a smaller share of its fault's likelihood predicts nothing.
 const LEAST_SHARE: f64 = 0.01;
 
-/// What a mix-up would have hidden is followed no further when it makes the two pressures this much less likely than they
-/// are at face value.
+/// A part of a cloud, or a mix-up, that makes the two pressures this much less likely than an unknown cause does is followed
+/// no further: whatever else was read, it comes out far below the unknown cause.
 const HOPELESS: f64 = 1e-4;
 
 /// How much the clouds of the vehicle model count in a likelihood; the rest is the tables of the trade. The model knows
@@ -62,7 +62,7 @@ impl Posterior {
         settings: &Settings,
         scene: &Scene,
         figures: &Features,
-        mixed_up: impl Fn(MixUp) -> Option<Features>,
+        mixed_up: &dyn Fn(MixUp) -> Option<Features>,
     ) -> Self {
         let mut posterior = Self {
             priors: priors(settings, scene.bit),
@@ -82,16 +82,26 @@ impl Posterior {
             evidence: 0.0,
             mix_ups: [0.0; MixUp::ALL.len()],
         };
-        let cloud = scene.cloud.as_ref();
-        let mut weights = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
-        let by_cloud = cloud.map(|cloud| {
-            let mut found = [[[0.0; FEATURES + 1]; Fault::ALL.len()]];
-            cloud.likelihoods(&[*figures], 0.0, &mut found, |part, of_part| weights[part] = of_part);
-            found[0]
-        });
-        posterior.face_value(scene, figures, by_cloud.as_ref());
         posterior.none(scene, figures);
-        posterior.gauge_error(scene, mixed_up);
+        let least = HOPELESS * posterior.cumulative[NONE][place(Feature::HighSide) + 1];
+        let mut sets: List<Features, { cloud::MOST_SETS }> = List::new(NOTHING);
+        let mut suspects: List<usize, { MixUp::ALL.len() }> = List::new(0);
+        sets.push(*figures);
+        for (place, mix_up) in MixUp::ALL.into_iter().enumerate() {
+            if let Some(figures) = mixed_up(mix_up) {
+                sets.push(figures);
+                suspects.push(place);
+            }
+        }
+        let mut weights = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
+        let mut by_cloud = [[[0.0; FEATURES + 1]; Fault::ALL.len()]; cloud::MOST_SETS];
+        let cloud = scene.cloud.as_ref();
+        if let Some(cloud) = cloud {
+            cloud.likelihoods(&sets, least, &mut by_cloud[..sets.len()], &mut weights);
+        }
+        let [at_face, mixed @ ..] = &by_cloud;
+        posterior.face_value(scene, figures, at_face);
+        posterior.gauge_error(scene, &sets[1..], mixed, &suspects, least);
         let mut probability = posterior.priors;
         for (hypothesis, p) in probability.iter_mut().enumerate() {
             *p *= posterior.cumulative[hypothesis][FEATURES];
@@ -110,7 +120,7 @@ impl Posterior {
     }
 
     /// The faults with the readings as they stand.
-    fn face_value(&mut self, scene: &Scene, figures: &Features, by_cloud: Option<&Likelihoods>) {
+    fn face_value(&mut self, scene: &Scene, figures: &Features, by_cloud: &Likelihoods) {
         for row in &FAULTS {
             let hypothesis = index(row.fault);
             if self.priors[hypothesis] <= 0.0 || row.fault == Fault::GaugeError {
@@ -119,10 +129,8 @@ impl Posterior {
             let patterns = &mut self.patterns;
             let by_chart = chart::likelihoods(scene, figures, row, 0.0, |pattern| patterns.push(pattern));
             self.cumulative[hypothesis] = together(by_cloud, hypothesis, &by_chart);
-            if let Some(of) = by_cloud.map(|by_cloud| by_cloud[hypothesis]) {
-                let total = self.cumulative[hypothesis][FEATURES];
-                self.by_cloud[hypothesis] = if total > 0.0 { TRUST * of[FEATURES] / total } else { 0.0 };
-            }
+            let (of, total) = (by_cloud[hypothesis][FEATURES], self.cumulative[hypothesis][FEATURES]);
+            self.by_cloud[hypothesis] = if total > 0.0 { TRUST * of / total } else { 0.0 };
         }
     }
 
@@ -155,44 +163,30 @@ impl Posterior {
     }
 
     /// Misleading gauges: any of the other faults, or none, with the pressures that a mix-up would have hidden.
-    fn gauge_error(&mut self, scene: &Scene, mixed_up: impl Fn(MixUp) -> Option<Features>) {
+    fn gauge_error(
+        &mut self,
+        scene: &Scene,
+        sets: &[Features],
+        by_clouds: &[Likelihoods],
+        suspects: &[usize],
+        least: f64,
+    ) {
         let others: f64 = FAULTS
             .iter()
             .filter(|row| row.fault != Fault::GaugeError)
             .map(|row| self.priors[index(row.fault)])
             .sum();
-        let pressures = place(Feature::HighSide) + 1;
-        let by_face: f64 = self
-            .priors
-            .iter()
-            .zip(&self.cumulative)
-            .map(|(p, c)| p * c[pressures])
-            .sum();
-        let least = HOPELESS * by_face;
         let mut sum = [0.0; FEATURES + 1];
-        let mut possible = 0.0;
-        let mut sets: List<Features, { MixUp::ALL.len() }> = List::new(NOTHING);
-        let mut suspects: List<usize, { MixUp::ALL.len() }> = List::new(0);
-        for (place, mix_up) in MixUp::ALL.into_iter().enumerate() {
-            if let Some(figures) = mixed_up(mix_up) {
-                sets.push(figures);
-                suspects.push(place);
-            }
-        }
-        let mut by_clouds = [[[0.0; FEATURES + 1]; Fault::ALL.len()]; MixUp::ALL.len()];
-        if let Some(cloud) = &scene.cloud {
-            cloud.likelihoods(&sets, least, &mut by_clouds[..sets.len()], |_, _| ());
-        }
-        for ((figures, by_cloud), place) in sets.iter().zip(&by_clouds).zip(&*suspects) {
+        let possible = suspects.len() as f64;
+        for ((figures, by_cloud), place) in sets.iter().zip(by_clouds).zip(suspects) {
             let share = &mut self.mix_ups[*place];
-            possible += 1.0;
             for row in &FAULTS {
                 let prior = self.priors[index(row.fault)] / others;
                 if prior <= 0.0 || row.fault == Fault::GaugeError {
                     continue;
                 }
                 let by_chart = chart::likelihoods(scene, figures, row, least, |_| ());
-                let cumulative = together(Some(by_cloud), index(row.fault), &by_chart);
+                let cumulative = together(by_cloud, index(row.fault), &by_chart);
                 for (sum, likelihood) in sum.iter_mut().zip(cumulative) {
                     *sum += prior * likelihood;
                 }
@@ -410,11 +404,12 @@ impl Moments {
 const CHART_STEP: f64 = 0.08;
 
 /// The likelihood by clouds and tables together; by the tables alone where there is no cloud.
-fn together(by_cloud: Option<&Likelihoods>, hypothesis: usize, by_chart: &[f64; FEATURES + 1]) -> [f64; FEATURES + 1] {
-    let cloud = by_cloud.map(|by_cloud| by_cloud[hypothesis]);
-    match cloud.filter(|cloud| cloud[0] > 0.0) {
-        Some(cloud) => core::array::from_fn(|k| TRUST * cloud[k] + (1.0 - TRUST) * by_chart[k]),
-        None => *by_chart,
+fn together(by_cloud: &Likelihoods, hypothesis: usize, by_chart: &[f64; FEATURES + 1]) -> [f64; FEATURES + 1] {
+    let cloud = &by_cloud[hypothesis];
+    if cloud[0] > 0.0 {
+        core::array::from_fn(|k| TRUST * cloud[k] + (1.0 - TRUST) * by_chart[k])
+    } else {
+        *by_chart
     }
 }
 

@@ -50,7 +50,7 @@ struct Prospect {
     results: List<Result, 3>,
     /// The first question that it answers.
     asks: Option<Observation>,
-    /// The other looks that tell little after this one, one bit each.
+    /// The other looks that tell little after this one, one bit each; known to plans only.
     related: u64,
 }
 
@@ -130,9 +130,10 @@ impl<'a> Bench<'a> {
             });
             return plan;
         }
+        let prospects = with_relations(self.prospects);
         let search = Search {
             jobs: &self.jobs,
-            prospects: &self.prospects,
+            prospects: &prospects,
             beam: BEAM,
             any_repair: false,
         };
@@ -244,6 +245,11 @@ fn prospects(posterior: &Posterior, scene: &Scene, settings: &Settings, at_rest:
             }),
         }
     }
+    prospects
+}
+
+/// The same, each knowing which others tell little after it.
+fn with_relations(mut prospects: Prospects) -> Prospects {
     let asked: [Option<Observation>; Check::ALL.len()] =
         core::array::from_fn(|at| prospects.get(at).and_then(|prospect| prospect.asks));
     for prospect in prospects.items_mut() {

@@ -39,7 +39,7 @@ pub(crate) struct Floor<const Y: usize> {
 
 /// Rounds at most, and the gain of log likelihood per case below which the search ends.
 const ROUNDS: usize = 60;
-const GAIN: f64 = 1e-3;
+const GAIN: f64 = 2e-3;
 
 /// A part with what its density needs.
 struct Ready<'a, const X: usize, const Y: usize> {
