@@ -109,7 +109,7 @@ const SETTINGS: &str = "
 [settings]
 named = 0.8
 recovered = true
-priors = { undercharge = 0.123456789012345678 }
+priors = { undercharge = 0.12345678901234 }
 looks.undercharge = { oil_traces = 0.61 }
 prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 }, checks.watch-clutch.minutes = 7 }
 ";
@@ -117,7 +117,7 @@ prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 
 #[test]
 fn the_settings_of_a_file_are_those_of_the_library() {
     let settings = intake::visit_from_toml(&(low_charge() + SETTINGS)).unwrap().settings;
-    let mut wanted = Settings::default().with_prior(Fault::Undercharge, 0.123_456_789_012_345_68);
+    let mut wanted = Settings::default().with_prior(Fault::Undercharge, 0.123_456_789_012_34);
     (wanted.named, wanted.recovered) = (0.8, true);
     wanted.looks = wanted.looks.with(Observation::OilTraces, Fault::Undercharge, 0.61);
     wanted.prices.per_minute = 1.5;

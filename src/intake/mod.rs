@@ -160,7 +160,8 @@ pub fn visit_from_toml(text: &str) -> Result<Visit, Refusal> {
     visit::visit(&Table::root(&toml_value(text)?)?)
 }
 
-/// The same from JSON of the same shape.
+/// The same from JSON of the same shape. A bare number of more than 15 digits may come out one bit off; quantities, which
+/// are text, never do.
 ///
 /// Errors: as [`visit_from_toml`].
 pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
