@@ -500,11 +500,110 @@ pub enum Refrigerant {
         )
     )]
     R1132E = 22,
+    /// Blend of R-125, R-143a and R-134a, 44/52/4 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-404A", alias = "r404a", alias = "404a"))]
+    R404A = 23,
+    /// Blend of and R-134a, 20/40/40 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-407A", alias = "r407a", alias = "407a"))]
+    R407A = 24,
+    /// Blend of and R-134a, 23/25/52 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-407C", alias = "r407c", alias = "407c"))]
+    R407C = 25,
+    /// Blend of and R-134a, 30/30/40 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-407F", alias = "r407f", alias = "407f"))]
+    R407F = 26,
+    /// Blend of, 50/50 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-410A", alias = "r410a", alias = "410a"))]
+    R410A = 27,
+    /// Blend of and R-1234yf, 11/59/30 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-452A", alias = "r452a", alias = "452a"))]
+    R452A = 28,
+    /// Blend of, R-1234yf, R-134a and R-1234ze(E), 26/26/20/21/7 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-448A", alias = "r448a", alias = "448a"))]
+    R448A = 29,
+    /// Blend of, R-1234yf and R-134a, 24.3/24.7/25.3/25.7 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-449A", alias = "r449a", alias = "449a"))]
+    R449A = 30,
+    /// Blend of R-32 and R-1234yf, 68.9/31.1 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-454B", alias = "r454b", alias = "454b"))]
+    R454B = 31,
+    /// Blend of R-32 and R-1234yf, 21.5/78.5 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-454C", alias = "r454c", alias = "454c"))]
+    R454C = 32,
+    /// Blend of and R-1234yf, 3/21.5/75.5 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-455A", alias = "r455a", alias = "455a"))]
+    R455A = 33,
+    /// Blend of R-1234yf and R-134a, 56/44 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-513A", alias = "r513a", alias = "513a"))]
+    R513A = 34,
+    /// Blend of R-134a and R-1234ze(E), 42/58 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-450A", alias = "r450a", alias = "450a"))]
+    R450A = 35,
+    /// Blend of R-125 and R-143a, 50/50 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-507A", alias = "r507a", alias = "507a"))]
+    R507A = 36,
+    /// Blend of R-125, R-134a and R-600a, 65.1/31.5/3.4 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-422D", alias = "r422d", alias = "422d"))]
+    R422D = 37,
+    /// Blend of, R-134a, R-600 and R-601a, 8.5/45/44.2/1.7/0.6 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-438A", alias = "r438a", alias = "438a"))]
+    R438A = 38,
+    /// Blend of R-22, R-152a and R-124, 33/15/52 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-401C", alias = "r401c", alias = "401c"))]
+    R401C = 39,
+    /// Blend of R-22, R-600a and R-142b, 55/4/41 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-406A", alias = "r406a", alias = "406a"))]
+    R406A = 40,
+    /// Blend of and R-142b, 60/25/15 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-409A", alias = "r409a", alias = "409a"))]
+    R409A = 41,
+    /// Blend of R-218, R-134a and R-600a, 9/88/3 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-413A", alias = "r413a", alias = "413a"))]
+    R413A = 42,
+    /// Blend of, R-600a and R-142b, 51/28.5/4/16.5 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-414A", alias = "r414a", alias = "414a"))]
+    R414A = 43,
+    /// Blend of, R-600a and R-142b, 50/39/1.5/9.5 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-414B", alias = "r414b", alias = "414b"))]
+    R414B = 44,
+    /// Blend of R-134a, R-124 and R-600, 59/39.5/1.5 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-416A", alias = "r416a", alias = "416a"))]
+    R416A = 45,
+    /// Blend of R-134a and R-142b, 88/12 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-420A", alias = "r420a", alias = "420a"))]
+    R420A = 46,
+    /// Blend of R-125, R-134a, R-600 and R-601a, 5.1/93/1.3/0.6 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-426A", alias = "r426a", alias = "426a"))]
+    R426A = 47,
+    /// Blend of R-12 and R-152a, 73.8/26.2 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-500", alias = "r500", alias = "500"))]
+    R500 = 48,
+    /// Blend of, 48.8/51.2 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-502", alias = "r502", alias = "502"))]
+    R502 = 49,
+    /// Blend of R-32, R-152a and R-1234ze(E), 12/5/83 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-444A", alias = "r444a", alias = "444a"))]
+    R444A = 50,
+    /// Blend of R-744, R-134a and R-1234ze(E), 6/9/85 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-445A", alias = "r445a", alias = "445a"))]
+    R445A = 51,
+    /// Blend of R-32, R-134a and R-1234ze(E), 6/45/49 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-456A", alias = "r456a", alias = "456a"))]
+    R456A = 52,
+    /// Blend of R-32, R-1234yf and R-152a, 18/70/12 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-457A", alias = "r457a", alias = "457a"))]
+    R457A = 53,
+    /// Blend of R-1132(E) and R-1234yf, 23/77 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-474A", alias = "r474a", alias = "474a"))]
+    R474A = 54,
+    /// Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-516A", alias = "r516a", alias = "516a"))]
+    R516A = 55,
 }
 
 impl Refrigerant {
     /// Every member, in the order of the table.
-    pub const ALL: [Refrigerant; 22] = [
+    pub const ALL: [Refrigerant; 55] = [
         Refrigerant::R134a,
         Refrigerant::R1234yf,
         Refrigerant::R744,
@@ -527,9 +626,42 @@ impl Refrigerant {
         Refrigerant::R601a,
         Refrigerant::R1336mzzE,
         Refrigerant::R1132E,
+        Refrigerant::R404A,
+        Refrigerant::R407A,
+        Refrigerant::R407C,
+        Refrigerant::R407F,
+        Refrigerant::R410A,
+        Refrigerant::R452A,
+        Refrigerant::R448A,
+        Refrigerant::R449A,
+        Refrigerant::R454B,
+        Refrigerant::R454C,
+        Refrigerant::R455A,
+        Refrigerant::R513A,
+        Refrigerant::R450A,
+        Refrigerant::R507A,
+        Refrigerant::R422D,
+        Refrigerant::R438A,
+        Refrigerant::R401C,
+        Refrigerant::R406A,
+        Refrigerant::R409A,
+        Refrigerant::R413A,
+        Refrigerant::R414A,
+        Refrigerant::R414B,
+        Refrigerant::R416A,
+        Refrigerant::R420A,
+        Refrigerant::R426A,
+        Refrigerant::R500,
+        Refrigerant::R502,
+        Refrigerant::R444A,
+        Refrigerant::R445A,
+        Refrigerant::R456A,
+        Refrigerant::R457A,
+        Refrigerant::R474A,
+        Refrigerant::R516A,
     ];
 
-    const SPELLINGS: [(Refrigerant, &'static [&'static str]); 22] = [
+    const SPELLINGS: [(Refrigerant, &'static [&'static str]); 55] = [
         (Refrigerant::R134a, &["R-134a", "r134a", "134a"]),
         (Refrigerant::R1234yf, &["R-1234yf", "r1234yf", "1234yf"]),
         (Refrigerant::R744, &["R-744", "r744", "744"]),
@@ -561,6 +693,39 @@ impl Refrigerant {
             Refrigerant::R1132E,
             &["R-1132(E)", "r1132(e)", "1132(e)", "r1132e", "1132e"],
         ),
+        (Refrigerant::R404A, &["R-404A", "r404a", "404a"]),
+        (Refrigerant::R407A, &["R-407A", "r407a", "407a"]),
+        (Refrigerant::R407C, &["R-407C", "r407c", "407c"]),
+        (Refrigerant::R407F, &["R-407F", "r407f", "407f"]),
+        (Refrigerant::R410A, &["R-410A", "r410a", "410a"]),
+        (Refrigerant::R452A, &["R-452A", "r452a", "452a"]),
+        (Refrigerant::R448A, &["R-448A", "r448a", "448a"]),
+        (Refrigerant::R449A, &["R-449A", "r449a", "449a"]),
+        (Refrigerant::R454B, &["R-454B", "r454b", "454b"]),
+        (Refrigerant::R454C, &["R-454C", "r454c", "454c"]),
+        (Refrigerant::R455A, &["R-455A", "r455a", "455a"]),
+        (Refrigerant::R513A, &["R-513A", "r513a", "513a"]),
+        (Refrigerant::R450A, &["R-450A", "r450a", "450a"]),
+        (Refrigerant::R507A, &["R-507A", "r507a", "507a"]),
+        (Refrigerant::R422D, &["R-422D", "r422d", "422d"]),
+        (Refrigerant::R438A, &["R-438A", "r438a", "438a"]),
+        (Refrigerant::R401C, &["R-401C", "r401c", "401c"]),
+        (Refrigerant::R406A, &["R-406A", "r406a", "406a"]),
+        (Refrigerant::R409A, &["R-409A", "r409a", "409a"]),
+        (Refrigerant::R413A, &["R-413A", "r413a", "413a"]),
+        (Refrigerant::R414A, &["R-414A", "r414a", "414a"]),
+        (Refrigerant::R414B, &["R-414B", "r414b", "414b"]),
+        (Refrigerant::R416A, &["R-416A", "r416a", "416a"]),
+        (Refrigerant::R420A, &["R-420A", "r420a", "420a"]),
+        (Refrigerant::R426A, &["R-426A", "r426a", "426a"]),
+        (Refrigerant::R500, &["R-500", "r500", "500"]),
+        (Refrigerant::R502, &["R-502", "r502", "502"]),
+        (Refrigerant::R444A, &["R-444A", "r444a", "444a"]),
+        (Refrigerant::R445A, &["R-445A", "r445a", "445a"]),
+        (Refrigerant::R456A, &["R-456A", "r456a", "456a"]),
+        (Refrigerant::R457A, &["R-457A", "r457a", "457a"]),
+        (Refrigerant::R474A, &["R-474A", "r474a", "474a"]),
+        (Refrigerant::R516A, &["R-516A", "r516a", "516a"]),
     ];
 
     /// The id used in text.
@@ -593,6 +758,39 @@ impl Refrigerant {
             Refrigerant::R601a => "Isopentane.",
             Refrigerant::R1336mzzE => "trans-1,1,1,4,4,4-Hexafluorobut-2-ene.",
             Refrigerant::R1132E => "trans-1,2-Difluoroethene.",
+            Refrigerant::R404A => "Blend of R-125, R-143a and R-134a, 44/52/4 % by mass.",
+            Refrigerant::R407A => "Blend of R-32, R-125 and R-134a, 20/40/40 % by mass.",
+            Refrigerant::R407C => "Blend of R-32, R-125 and R-134a, 23/25/52 % by mass.",
+            Refrigerant::R407F => "Blend of R-32, R-125 and R-134a, 30/30/40 % by mass.",
+            Refrigerant::R410A => "Blend of R-32 and R-125, 50/50 % by mass.",
+            Refrigerant::R452A => "Blend of R-32, R-125 and R-1234yf, 11/59/30 % by mass.",
+            Refrigerant::R448A => "Blend of R-32, R-125, R-1234yf, R-134a and R-1234ze(E), 26/26/20/21/7 % by mass.",
+            Refrigerant::R449A => "Blend of R-32, R-125, R-1234yf and R-134a, 24.3/24.7/25.3/25.7 % by mass.",
+            Refrigerant::R454B => "Blend of R-32 and R-1234yf, 68.9/31.1 % by mass.",
+            Refrigerant::R454C => "Blend of R-32 and R-1234yf, 21.5/78.5 % by mass.",
+            Refrigerant::R455A => "Blend of R-744, R-32 and R-1234yf, 3/21.5/75.5 % by mass.",
+            Refrigerant::R513A => "Blend of R-1234yf and R-134a, 56/44 % by mass.",
+            Refrigerant::R450A => "Blend of R-134a and R-1234ze(E), 42/58 % by mass.",
+            Refrigerant::R507A => "Blend of R-125 and R-143a, 50/50 % by mass.",
+            Refrigerant::R422D => "Blend of R-125, R-134a and R-600a, 65.1/31.5/3.4 % by mass.",
+            Refrigerant::R438A => "Blend of R-32, R-125, R-134a, R-600 and R-601a, 8.5/45/44.2/1.7/0.6 % by mass.",
+            Refrigerant::R401C => "Blend of R-22, R-152a and R-124, 33/15/52 % by mass.",
+            Refrigerant::R406A => "Blend of R-22, R-600a and R-142b, 55/4/41 % by mass.",
+            Refrigerant::R409A => "Blend of R-22, R-124 and R-142b, 60/25/15 % by mass.",
+            Refrigerant::R413A => "Blend of R-218, R-134a and R-600a, 9/88/3 % by mass.",
+            Refrigerant::R414A => "Blend of R-22, R-124, R-600a and R-142b, 51/28.5/4/16.5 % by mass.",
+            Refrigerant::R414B => "Blend of R-22, R-124, R-600a and R-142b, 50/39/1.5/9.5 % by mass.",
+            Refrigerant::R416A => "Blend of R-134a, R-124 and R-600, 59/39.5/1.5 % by mass.",
+            Refrigerant::R420A => "Blend of R-134a and R-142b, 88/12 % by mass.",
+            Refrigerant::R426A => "Blend of R-125, R-134a, R-600 and R-601a, 5.1/93/1.3/0.6 % by mass.",
+            Refrigerant::R500 => "Blend of R-12 and R-152a, 73.8/26.2 % by mass.",
+            Refrigerant::R502 => "Blend of R-22 and R-115, 48.8/51.2 % by mass.",
+            Refrigerant::R444A => "Blend of R-32, R-152a and R-1234ze(E), 12/5/83 % by mass.",
+            Refrigerant::R445A => "Blend of R-744, R-134a and R-1234ze(E), 6/9/85 % by mass.",
+            Refrigerant::R456A => "Blend of R-32, R-134a and R-1234ze(E), 6/45/49 % by mass.",
+            Refrigerant::R457A => "Blend of R-32, R-1234yf and R-152a, 18/70/12 % by mass.",
+            Refrigerant::R474A => "Blend of R-1132(E) and R-1234yf, 23/77 % by mass.",
+            Refrigerant::R516A => "Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.",
         }
     }
 
@@ -626,6 +824,39 @@ impl Refrigerant {
             20 => Some(Refrigerant::R601a),
             21 => Some(Refrigerant::R1336mzzE),
             22 => Some(Refrigerant::R1132E),
+            23 => Some(Refrigerant::R404A),
+            24 => Some(Refrigerant::R407A),
+            25 => Some(Refrigerant::R407C),
+            26 => Some(Refrigerant::R407F),
+            27 => Some(Refrigerant::R410A),
+            28 => Some(Refrigerant::R452A),
+            29 => Some(Refrigerant::R448A),
+            30 => Some(Refrigerant::R449A),
+            31 => Some(Refrigerant::R454B),
+            32 => Some(Refrigerant::R454C),
+            33 => Some(Refrigerant::R455A),
+            34 => Some(Refrigerant::R513A),
+            35 => Some(Refrigerant::R450A),
+            36 => Some(Refrigerant::R507A),
+            37 => Some(Refrigerant::R422D),
+            38 => Some(Refrigerant::R438A),
+            39 => Some(Refrigerant::R401C),
+            40 => Some(Refrigerant::R406A),
+            41 => Some(Refrigerant::R409A),
+            42 => Some(Refrigerant::R413A),
+            43 => Some(Refrigerant::R414A),
+            44 => Some(Refrigerant::R414B),
+            45 => Some(Refrigerant::R416A),
+            46 => Some(Refrigerant::R420A),
+            47 => Some(Refrigerant::R426A),
+            48 => Some(Refrigerant::R500),
+            49 => Some(Refrigerant::R502),
+            50 => Some(Refrigerant::R444A),
+            51 => Some(Refrigerant::R445A),
+            52 => Some(Refrigerant::R456A),
+            53 => Some(Refrigerant::R457A),
+            54 => Some(Refrigerant::R474A),
+            55 => Some(Refrigerant::R516A),
             _ => None,
         }
     }

@@ -75,15 +75,15 @@ fn every_state_has_its_status_and_bits() {
 }
 
 fn state(pair: &str, refrigerant: Refrigerant, x: f64, y: f64, reference: Reference) -> Result<State, Error> {
-    let pure = saturation::of(refrigerant);
+    let line = saturation::of(refrigerant);
     match pair {
-        "tp" => pure.state_tp(x, y, reference),
-        "td" => pure.state_t_rho(x, y / pure.fluid.equation.molar_mass, reference),
-        "tq" => pure.state_tq(x, y, reference),
-        "pq" => pure.state_pq(x, y, reference),
-        "ph" => pure.state_ph(x, y, reference),
-        "ps" => pure.state_ps(x, y, reference),
-        "hs" => pure.state_hs(x, y, reference),
+        "tp" => line.state_tp(x, y, reference),
+        "td" => line.state_t_rho(x, y / line.molar_mass(), reference),
+        "tq" => line.state_tq(x, y, reference),
+        "pq" => line.state_pq(x, y, reference),
+        "ph" => line.state_ph(x, y, reference),
+        "ps" => line.state_ps(x, y, reference),
+        "hs" => line.state_hs(x, y, reference),
         _ => panic!("{pair} is not a pair"),
     }
 }

@@ -31,8 +31,8 @@ fn calls() -> String {
         "# The bits of temperature, pressure, molar density, enthalpy, entropy (IIR) and speed of sound (0 in two phases).\n\
          refrigerant,call,t_k,p_pa,rho_mol_m3,h_j_kg,s_j_kg_k,w_m_s\n",
     );
-    for refrigerant in Refrigerant::ALL {
-        let pure = saturation::of(refrigerant);
+    for refrigerant in Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()) {
+        let pure = saturation::pure(refrigerant).unwrap();
         let (t_c, p_c) = (pure.critical_t_k, pure.critical_p_pa);
         let iir = Reference::Iir;
         let mut add = |call, state| line(&mut text, refrigerant, call, state);

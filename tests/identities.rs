@@ -10,7 +10,12 @@ use proptest::prelude::*;
 const REFERENCE: Reference = Reference::Iir;
 
 fn any() -> impl Strategy<Value = &'static Pure> {
-    proptest::sample::select(&Refrigerant::ALL[..]).prop_map(saturation::of)
+    let pure = Refrigerant::ALL
+        .map(saturation::pure)
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>();
+    proptest::sample::select(pure)
 }
 
 /// A homogeneous state with its response, at a place of the unit square over T and ln p, well away from the line.
@@ -86,8 +91,8 @@ proptest! {
 /// p = rho R T (1 + B rho + C rho^2): at a thousandth of the critical density the next term is worth about 1e-9.
 #[test]
 fn a_thin_gas_follows_its_virial_coefficients() {
-    for refrigerant in Refrigerant::ALL {
-        let pure = saturation::of(refrigerant);
+    for refrigerant in Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()) {
+        let pure = saturation::pure(refrigerant).unwrap();
         let isotherm = Isotherm::new(&pure.fluid.equation, 0.9 * pure.critical_t_k);
         let rho = 1e-3 * pure.critical_rho_mol_m3;
         let ideal = rho * pure.fluid.equation.gas_constant * isotherm.t_k();
@@ -123,7 +128,7 @@ fn virial_coefficients_are_those_of_an_independent_program() {
             2e-4,
         ),
     ] {
-        let isotherm = Isotherm::new(&saturation::of(refrigerant).fluid.equation, 300.0);
+        let isotherm = Isotherm::new(&saturation::pure(refrigerant).unwrap().fluid.equation, 300.0);
         assert!((isotherm.second_virial_m3_mol() / b - 1.0).abs() < b_off);
         assert!((isotherm.third_virial_m6_mol2() / c - 1.0).abs() < c_off);
     }

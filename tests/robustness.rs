@@ -8,7 +8,8 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::saturation::{self, Branch, State};
+use coldloop::mixture::Side;
+use coldloop::saturation::{self, Branch, Line, State, pure};
 use coldloop::{Error, ErrorKind, Phase, Reference, Refrigerant};
 
 /// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
@@ -121,45 +122,53 @@ const H: (f64, f64) = (1.0, 9e5);
 const S: (f64, f64) = (1.0, 4e3);
 const X: (f64, f64) = (1e-9, 1.0);
 
+fn any(refrigerant: Refrigerant) -> Result<Line, Error> {
+    Ok(saturation::of(refrigerant))
+}
+
 macro_rules! any_bits {
-    ($($name:ident: $method:ident($first:expr, $second:expr);)*) => {$(
+    ($($name:ident: $line:ident.$method:ident($first:expr, $second:expr);)*) => {$(
         #[test]
         fn $name() {
             try_all($first, $second, |refrigerant, a, b| {
-                sound(saturation::of(refrigerant).$method(a, b, Reference::Iir), (refrigerant, a, b));
+                sound($line(refrigerant).and_then(|line| line.$method(a, b, Reference::Iir)), (refrigerant, a, b));
             });
         }
     )*};
 }
 
 any_bits! {
-    temperature_and_pressure: state_tp(T, P);
-    temperature_and_density: state_t_rho(T, RHO);
-    temperature_and_quality: state_tq(T, X);
-    pressure_and_quality: state_pq(P, X);
-    pressure_and_enthalpy: state_ph(P, H);
-    pressure_and_entropy: state_ps(P, S);
-    enthalpy_and_entropy: state_hs(H, S);
-    superheated_liquid: superheated_liquid(T, P);
-    subcooled_vapour: subcooled_vapour(T, P);
+    temperature_and_pressure: any.state_tp(T, P);
+    temperature_and_density: any.state_t_rho(T, RHO);
+    temperature_and_quality: any.state_tq(T, X);
+    pressure_and_quality: any.state_pq(P, X);
+    pressure_and_enthalpy: any.state_ph(P, H);
+    pressure_and_entropy: any.state_ps(P, S);
+    enthalpy_and_entropy: any.state_hs(H, S);
+    superheated_liquid: pure.superheated_liquid(T, P);
+    subcooled_vapour: pure.subcooled_vapour(T, P);
 }
 
 #[test]
 fn the_saturation_line() {
     try_all(T, P, |refrigerant, t_k, p_pa| {
-        let pure = saturation::of(refrigerant);
+        let line = saturation::of(refrigerant);
         let given = (refrigerant, t_k, p_pa);
         for found in [
-            pure.pressure_pa(t_k),
-            pure.slope_pa_k(t_k),
-            pure.latent_heat_j_kg(t_k),
-            pure.temperature_k(p_pa),
+            line.pressure_pa(Side::Bubble, t_k),
+            line.pressure_pa(Side::Dew, t_k),
+            line.slope_pa_k(Side::Bubble, t_k),
+            line.slope_pa_k(Side::Dew, t_k),
+            line.latent_heat_j_kg(t_k),
+            line.temperature_k(Side::Bubble, p_pa),
+            line.temperature_k(Side::Dew, p_pa),
         ] {
             match found {
                 Ok(value) => assert!(value.is_finite(), "{given:?}: {value}"),
                 Err(error) => typed(error, given),
             }
         }
+        let Line::Pure(pure) = line else { return };
         for branch in [pure.liquid(t_k), pure.vapour(t_k)] {
             match branch {
                 Ok(Branch {

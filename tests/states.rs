@@ -73,8 +73,8 @@ fn round_trips(pure: &Pure, right: &State) -> Result<(), String> {
 fn a_grid_over_every_equation_comes_back() {
     let mut wrong = Vec::new();
     let mut seen = [0; 4];
-    for refrigerant in Refrigerant::ALL {
-        let pure = saturation::of(refrigerant);
+    for refrigerant in Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()) {
+        let pure = saturation::pure(refrigerant).unwrap();
         for i in 0..25 {
             for j in 0..=24 {
                 let Some(state) = placed(pure, f64::from(i) / 24.0, f64::from(j) / 24.0) else {
@@ -119,7 +119,7 @@ fn states_of_an_independent_program_are_found_from_their_energies() {
         .unwrap();
     for record in reader.records() {
         let record = record.unwrap();
-        let pure = saturation::of(Refrigerant::from_id(&record[0]).unwrap());
+        let pure = saturation::pure(Refrigerant::from_id(&record[0]).unwrap()).unwrap();
         let phase = Phase::from_id(&record[1]).unwrap();
         let number = |k: usize| record[k].parse::<f64>().unwrap();
         let [t_k, p_pa, rho, h, s] = [2, 3, 4, 5, 6].map(number);
@@ -218,7 +218,7 @@ fn metastable_states_are_the_equation_continued() {
         ),
     ];
     for (refrigerant, t_k, p_pa, rho, h, w) in rows {
-        let pure = saturation::of(refrigerant);
+        let pure = saturation::pure(refrigerant).unwrap();
         let liquid = p_pa < pure.pressure_pa(t_k).unwrap();
         let found = if liquid {
             pure.superheated_liquid(t_k, p_pa, Reference::Iir)
@@ -237,8 +237,8 @@ fn metastable_states_are_the_equation_continued() {
 
 #[test]
 fn metastable_states_end_at_the_spinodal() {
-    for refrigerant in Refrigerant::ALL {
-        let pure = saturation::of(refrigerant);
+    for refrigerant in Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()) {
+        let pure = saturation::pure(refrigerant).unwrap();
         let reference = reference(pure);
         // Warm enough that the liquid breaks at a pressure above zero.
         let t_k = 0.95 * pure.critical_t_k;
@@ -291,7 +291,7 @@ fn metastable_states_end_at_the_spinodal() {
 /// Span and Wagner 1996, equation 3.10; at the triple point of 216.592 K and 0.51795 MPa it starts.
 #[test]
 fn solid_carbon_dioxide_is_refused() {
-    let pure = saturation::of(Refrigerant::R744);
+    let pure = saturation::pure(Refrigerant::R744).unwrap();
     let melting = pure.fluid.melting.unwrap();
     for t_k in [217.0, 220.0, 250.0, 300.0] {
         let p_pa = melting.pressure_pa(t_k);
@@ -316,7 +316,7 @@ fn solid_carbon_dioxide_is_refused() {
 /// Below its triple point R-744 is a solid or a gas over one: no door answers there.
 #[test]
 fn below_the_triple_point_there_is_no_answer() {
-    let pure = saturation::of(Refrigerant::R744);
+    let pure = saturation::pure(Refrigerant::R744).unwrap();
     let triple_pa = pure.pressures().low;
     assert!((triple_pa / 0.51795e6 - 1.0).abs() < 1e-4);
     let iir = Reference::Iir;

@@ -7,7 +7,7 @@ use coldloop::saturation::{self, Pure, State};
 use coldloop::{Reference, Refrigerant};
 
 fn r134a() -> &'static Pure {
-    saturation::of(Refrigerant::R134a)
+    saturation::pure(Refrigerant::R134a).unwrap()
 }
 
 fn boiling(p_mpa: f64, quality: f64) -> State {

@@ -58,9 +58,11 @@ impl Inputs {
     }
 }
 
-/// Every hot path of the properties of a refrigerant.
+/// Every hot path of the properties of a pure refrigerant.
 pub(crate) fn of(refrigerant: Refrigerant) -> Vec<Path> {
-    let pure = saturation::of(refrigerant);
+    let Ok(pure) = saturation::pure(refrigerant) else {
+        return Vec::new();
+    };
     let iir = Reference::Iir;
     let inputs: &'static Inputs = Box::leak(Box::new(Inputs::of(pure)));
     let Inputs {

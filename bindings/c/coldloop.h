@@ -186,6 +186,72 @@ typedef enum coldloop_refrigerant {
     COLDLOOP_REFRIGERANT_R1336MZZ_E = 21,
     // trans-1,2-Difluoroethene.
     COLDLOOP_REFRIGERANT_R1132E = 22,
+    // Blend of R-125, R-143a and R-134a, 44/52/4 % by mass.
+    COLDLOOP_REFRIGERANT_R404A = 23,
+    // Blend of and R-134a, 20/40/40 % by mass.
+    COLDLOOP_REFRIGERANT_R407A = 24,
+    // Blend of and R-134a, 23/25/52 % by mass.
+    COLDLOOP_REFRIGERANT_R407C = 25,
+    // Blend of and R-134a, 30/30/40 % by mass.
+    COLDLOOP_REFRIGERANT_R407F = 26,
+    // Blend of, 50/50 % by mass.
+    COLDLOOP_REFRIGERANT_R410A = 27,
+    // Blend of and R-1234yf, 11/59/30 % by mass.
+    COLDLOOP_REFRIGERANT_R452A = 28,
+    // Blend of, R-1234yf, R-134a and R-1234ze(E), 26/26/20/21/7 % by mass.
+    COLDLOOP_REFRIGERANT_R448A = 29,
+    // Blend of, R-1234yf and R-134a, 24.3/24.7/25.3/25.7 % by mass.
+    COLDLOOP_REFRIGERANT_R449A = 30,
+    // Blend of R-32 and R-1234yf, 68.9/31.1 % by mass.
+    COLDLOOP_REFRIGERANT_R454B = 31,
+    // Blend of R-32 and R-1234yf, 21.5/78.5 % by mass.
+    COLDLOOP_REFRIGERANT_R454C = 32,
+    // Blend of and R-1234yf, 3/21.5/75.5 % by mass.
+    COLDLOOP_REFRIGERANT_R455A = 33,
+    // Blend of R-1234yf and R-134a, 56/44 % by mass.
+    COLDLOOP_REFRIGERANT_R513A = 34,
+    // Blend of R-134a and R-1234ze(E), 42/58 % by mass.
+    COLDLOOP_REFRIGERANT_R450A = 35,
+    // Blend of R-125 and R-143a, 50/50 % by mass.
+    COLDLOOP_REFRIGERANT_R507A = 36,
+    // Blend of R-125, R-134a and R-600a, 65.1/31.5/3.4 % by mass.
+    COLDLOOP_REFRIGERANT_R422D = 37,
+    // Blend of, R-134a, R-600 and R-601a, 8.5/45/44.2/1.7/0.6 % by mass.
+    COLDLOOP_REFRIGERANT_R438A = 38,
+    // Blend of R-22, R-152a and R-124, 33/15/52 % by mass.
+    COLDLOOP_REFRIGERANT_R401C = 39,
+    // Blend of R-22, R-600a and R-142b, 55/4/41 % by mass.
+    COLDLOOP_REFRIGERANT_R406A = 40,
+    // Blend of and R-142b, 60/25/15 % by mass.
+    COLDLOOP_REFRIGERANT_R409A = 41,
+    // Blend of R-218, R-134a and R-600a, 9/88/3 % by mass.
+    COLDLOOP_REFRIGERANT_R413A = 42,
+    // Blend of, R-600a and R-142b, 51/28.5/4/16.5 % by mass.
+    COLDLOOP_REFRIGERANT_R414A = 43,
+    // Blend of, R-600a and R-142b, 50/39/1.5/9.5 % by mass.
+    COLDLOOP_REFRIGERANT_R414B = 44,
+    // Blend of R-134a, R-124 and R-600, 59/39.5/1.5 % by mass.
+    COLDLOOP_REFRIGERANT_R416A = 45,
+    // Blend of R-134a and R-142b, 88/12 % by mass.
+    COLDLOOP_REFRIGERANT_R420A = 46,
+    // Blend of R-125, R-134a, R-600 and R-601a, 5.1/93/1.3/0.6 % by mass.
+    COLDLOOP_REFRIGERANT_R426A = 47,
+    // Blend of R-12 and R-152a, 73.8/26.2 % by mass.
+    COLDLOOP_REFRIGERANT_R500 = 48,
+    // Blend of, 48.8/51.2 % by mass.
+    COLDLOOP_REFRIGERANT_R502 = 49,
+    // Blend of R-32, R-152a and R-1234ze(E), 12/5/83 % by mass.
+    COLDLOOP_REFRIGERANT_R444A = 50,
+    // Blend of R-744, R-134a and R-1234ze(E), 6/9/85 % by mass.
+    COLDLOOP_REFRIGERANT_R445A = 51,
+    // Blend of R-32, R-134a and R-1234ze(E), 6/45/49 % by mass.
+    COLDLOOP_REFRIGERANT_R456A = 52,
+    // Blend of R-32, R-1234yf and R-152a, 18/70/12 % by mass.
+    COLDLOOP_REFRIGERANT_R457A = 53,
+    // Blend of R-1132(E) and R-1234yf, 23/77 % by mass.
+    COLDLOOP_REFRIGERANT_R474A = 54,
+    // Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.
+    COLDLOOP_REFRIGERANT_R516A = 55,
 } coldloop_refrigerant;
 
 // Safety group of ANSI/ASHRAE Standard 34: toxicity A or B, flammability 1, 2L, 2 or 3.
@@ -409,7 +475,8 @@ typedef struct coldloop_facts {
     uint32_t gwp_is_upper_bound;
     // Molar mass, kg/mol.
     double molar_mass_kg_mol;
-    // Critical temperature of the equation of state, K: the upper end of the saturation line.
+    // Critical temperature of the equation of state, K: the upper end of the saturation line. The lines of a blend end at 0.99
+    // of it.
     double critical_temperature_k;
     // Critical pressure of the equation of state, Pa.
     double critical_pressure_pa_abs;
@@ -423,7 +490,7 @@ typedef struct coldloop_facts {
     double highest_pressure_pa_abs;
     // The published uncertainty of the saturation pressure, relative.
     double saturation_uncertainty;
-    // The least that burns in air, by volume, 0 to 1; NaN for one that does not burn.
+    // The least that burns in air, by volume, 0 to 1; NaN for one that does not burn, and for a blend.
     double flammability_limit_volume;
     // The least that burns in air, kg/m3.
     double flammability_limit_kg_m3;
@@ -439,7 +506,7 @@ typedef struct coldloop_saturation {
     size_t size;
     // Temperature, K.
     double temperature_k;
-    // Pressure above vacuum, Pa.
+    // Pressure above vacuum, Pa; of a blend that of the liquid, for the vapour lies at its dew pressure.
     double pressure_pa_abs;
     // Density of the liquid, kg/m3.
     double liquid_density_kg_m3;
@@ -701,7 +768,8 @@ uint32_t coldloop_refrigerant_facts(uint32_t refrigerant,
 
 // What is published of a refrigerant, with the source of each fact, as one JSON object: "name", "cas",
 // "safety_group", "flammability_limit", "ozone_depletion", "warming" by report, "equation" with its DOI and stated
-// uncertainty. What is not known is null. The text is written as coldloop_diagnose writes its answer.
+// uncertainty, "blend" with its components, the pairs without published parameters and the standard uncertainty (K) of
+// either line. What is not known is null. The text is written as coldloop_diagnose writes its answer.
 //
 // Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, with an empty text.
 uint32_t coldloop_refrigerant_sources(uint32_t refrigerant,
@@ -745,13 +813,20 @@ uint32_t coldloop_dew_temperature(uint32_t refrigerant,
                                   double *temperature_k,
                                   struct coldloop_error *error);
 
-// Slope dp/dT of the saturation line, Pa/K. Range and errors as coldloop_bubble_pressure.
+// Slope dp/dT of the saturation line, of a blend of its dew line, Pa/K. Range and errors as coldloop_bubble_pressure.
 uint32_t coldloop_saturation_slope(uint32_t refrigerant,
                                    double temperature_k,
                                    double *slope_pa_k,
                                    struct coldloop_error *error);
 
-// Heat that boils a kilogram of liquid into vapour, J/kg. Range and errors as coldloop_bubble_pressure.
+// Glide, K: how much warmer the dew point is than the bubble point at a pressure; 0 for a pure refrigerant. Errors as
+// coldloop_bubble_temperature.
+uint32_t coldloop_glide(uint32_t refrigerant,
+                        double pressure_pa_abs,
+                        double *glide_k,
+                        struct coldloop_error *error);
+
+// Heat that boils a kilogram of liquid into vapour, J/kg; of a blend, over its glide, at the bubble pressure. Range and errors as coldloop_bubble_pressure.
 uint32_t coldloop_latent_heat(uint32_t refrigerant,
                               double temperature_k,
                               double *latent_heat_j_kg,
@@ -933,7 +1008,7 @@ uint32_t coldloop_states(uint32_t refrigerant,
 // The second (m3/mol) and third (m6/mol2) virial coefficients of the equation of state at a temperature; either place
 // may be NULL.
 //
-// Errors: UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE.
+// Errors: UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE; NOT_AVAILABLE for a blend.
 uint32_t coldloop_virial_coefficients(uint32_t refrigerant,
                                       double temperature_k,
                                       double *second_m3_mol,

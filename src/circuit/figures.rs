@@ -4,10 +4,10 @@ use super::estimate::{Estimate, Input, Known};
 use super::instrument::rectangular;
 use super::readings::Reading;
 use crate::error::Error;
-use crate::fluid;
+use crate::mixture::Side;
 use crate::names::{Phase, Quantity, Reference, Refrigerant};
 use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE, LINE_TEMPERATURE, Range};
-use crate::saturation::{self, Response, State};
+use crate::saturation::{self, Line, Response, State};
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
 /// Limit of error of an enthalpy difference of the property model, relative.
@@ -53,37 +53,29 @@ fn not_negative(quantity: Quantity, high: f64, standard_uncertainty: f64) -> Res
 
 /// Dew temperature of a pressure, K.
 pub(super) fn dew(refrigerant: Refrigerant, pressure: Known) -> Result<Known, Error> {
-    saturated(
-        refrigerant,
-        pressure,
-        saturation::dew_temperature_k(refrigerant, pressure.value)?,
-    )
+    saturated(refrigerant, pressure, Side::Dew)
 }
 
 /// Bubble temperature of a pressure, K.
 pub(super) fn bubble(refrigerant: Refrigerant, pressure: Known) -> Result<Known, Error> {
-    saturated(
-        refrigerant,
-        pressure,
-        saturation::bubble_temperature_k(refrigerant, pressure.value)?,
-    )
+    saturated(refrigerant, pressure, Side::Bubble)
 }
 
-fn saturated(refrigerant: Refrigerant, pressure: Known, t_k: f64) -> Result<Known, Error> {
-    let slope_k_pa = 1.0 / saturation::slope_pa_k(refrigerant, t_k)?;
-    let model_pa = rectangular(saturation_limit(refrigerant)) * pressure.value;
-    Ok(Known::of(t_k, &[(slope_k_pa, pressure)]).and(Input::SaturationModel, slope_k_pa * model_pa))
+fn saturated(refrigerant: Refrigerant, pressure: Known, side: Side) -> Result<Known, Error> {
+    let line = saturation::of(refrigerant);
+    let t_k = line.temperature_k(side, pressure.value)?;
+    let slope_k_pa = 1.0 / line.slope_pa_k(side, t_k)?;
+    let model_k = match line {
+        Line::Pure(pure) => {
+            let limit = pure.fluid.facts.saturation_uncertainty.unwrap_or(SATURATION_LIMIT);
+            slope_k_pa * rectangular(limit) * pressure.value
+        }
+        Line::Blend(blend) => blend.boundary(side).uncertainty_k,
+    };
+    Ok(Known::of(t_k, &[(slope_k_pa, pressure)]).and(Input::SaturationModel, model_k))
 }
 
-/// Limit of error of the saturation pressure, relative: as published with the equation of state.
-fn saturation_limit(refrigerant: Refrigerant) -> f64 {
-    fluid::of(refrigerant)
-        .facts
-        .saturation_uncertainty
-        .unwrap_or(SATURATION_LIMIT)
-}
-
-/// Where the publication states none. Source: engineering judgement; equations of state of this kind state 0.02 to 0.5 %.
+/// Limit of error of the saturation pressure, relative, where the publication of the equation states none. Source: engineering judgement; equations of state of this kind state 0.02 to 0.5 %.
 const SATURATION_LIMIT: f64 = 0.005;
 
 /// Heat taken up between liquid line and suction line, J/kg; `None` where a line is wet.

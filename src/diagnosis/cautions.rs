@@ -3,7 +3,6 @@
 use super::check_table::{CHECKS, REPAIRS};
 use super::faults::index;
 use super::list::List;
-use crate::fluid;
 use crate::names::{Caution, Check, Compressor, Fault, Refrigerant, SafetyGroup};
 use crate::vehicle::System;
 
@@ -116,7 +115,7 @@ fn applies(caution: Caution, system: &System) -> bool {
 }
 
 fn burns(refrigerant: Refrigerant) -> bool {
-    match fluid::of(refrigerant).facts.safety_group.map(|group| group.value) {
+    match refrigerant.facts().safety_group.map(|group| group.value) {
         Some(SafetyGroup::A1) => false,
         Some(SafetyGroup::A2L | SafetyGroup::A2 | SafetyGroup::A3) => true,
         None => true, // what is not known to be safe is handled as if it were not

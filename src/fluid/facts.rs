@@ -38,7 +38,7 @@ impl Melting {
     ///
     /// ```
     /// use coldloop::{Refrigerant, fluid};
-    /// let melting = fluid::of(Refrigerant::R744).melting.unwrap();
+    /// let melting = fluid::of(Refrigerant::R744).unwrap().melting.unwrap();
     /// assert!((melting.pressure_pa(220.0) - 16.719e6).abs() < 1e3);
     /// ```
     pub fn pressure_pa(&self, t_k: f64) -> f64 {
@@ -52,11 +52,11 @@ impl Melting {
 pub struct Facts {
     /// Chemical name.
     pub name: &'static str,
-    /// Registry number of the Chemical Abstracts Service.
-    pub cas: &'static str,
+    /// Registry number of the Chemical Abstracts Service; `None` for a blend.
+    pub cas: Option<&'static str>,
     /// Safety group.
     pub safety_group: Option<Sourced<SafetyGroup>>,
-    /// Lower flammability limit; `None` for a fluid that does not burn.
+    /// Lower flammability limit; `None` for a fluid that does not burn, and for blends, of which the safety group tells.
     pub flammability_limit: Option<Sourced<Flammability>>,
     /// Ozone depletion potential, R-11 being 1.
     pub ozone_depletion: Option<Sourced<f64>>,

@@ -16,7 +16,7 @@ pub use tables::of;
 /// ```
 /// let [nitrogen, oxygen, argon] = coldloop::fluid::gases_of_air();
 /// assert!(nitrogen.equation.molar_mass < oxygen.equation.molar_mass);
-/// assert_eq!(argon.facts.cas, "7440-37-1");
+/// assert_eq!(argon.facts.cas, Some("7440-37-1"));
 /// ```
 pub const fn gases_of_air() -> [&'static Fluid; 3] {
     [&tables::r728::R728, &tables::r732::R732, &tables::r740::R740]

@@ -1,6 +1,6 @@
 //! What a mixture is made of, and how two of its parts meet.
 
-use super::tables::{COMPONENTS, PAIRS};
+use super::tables::{COMPONENTS, PAIRS, PLACES};
 use crate::fluid::{Fluid, Power};
 
 /// A fluid that mixtures may hold.
@@ -57,6 +57,9 @@ impl Pair {
         let low = usize::from(one.number.min(other.number));
         let high = usize::from(one.number.max(other.number));
         let before = low * (2 * COMPONENTS.len() - low - 1) / 2;
-        (&PAIRS[before + high - low - 1], one.number > other.number)
+        (
+            &PAIRS[usize::from(PLACES[before + high - low - 1])],
+            one.number > other.number,
+        )
     }
 }

@@ -131,6 +131,7 @@ fn responses<R: Real>(n: usize, rho: &Vector<R>, phase: &Phase<R>) -> [Vector<R>
 }
 
 /// d pi / d ln rho_j = rho_j (1 + sum_i rho_i Psi_ij).
+#[inline(never)]
 pub(super) fn pi_by_ln_rho<R: Real>(n: usize, rho: &Vector<R>, phase: &Phase<R>) -> Vector<R> {
     let one = R::from_f64(1.0);
     let mut by = [R::from_f64(0.0); MOST_COMPONENTS];

@@ -4,6 +4,7 @@ use crate::numerics::Real;
 
 /// The solution of `matrix x = right` by elimination with row pivots, in place of `right`; false where the matrix is
 /// singular. Only the first `count` rows and columns are used.
+#[inline(never)]
 pub(super) fn solve<R: Real, const N: usize>(matrix: &mut [[R; N]; N], right: &mut [R; N], count: usize) -> bool {
     let zero = R::from_f64(0.0);
     let size = |value: R| if value < zero { -value } else { value };

@@ -4,18 +4,21 @@
 //! A blend on the list has its lines made beforehand, see `saturation`; here is what a leaked, mixed or contaminated
 //! charge needs.
 
+mod boiling;
 mod component;
 mod density;
 mod departure;
 mod incipient;
 mod linear;
 mod phase;
+mod properties;
 mod reducing;
 mod search;
 mod split;
 mod stability;
 pub(crate) mod tables;
 
+pub use boiling::Boiling;
 pub use component::{Component, Pair};
 pub use incipient::{Fixed, Incipient};
 pub use phase::{Mixture, Phase, Vector};

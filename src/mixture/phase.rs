@@ -47,6 +47,8 @@ pub struct Phase<R> {
     pub pi_by_ln_t: R,
     /// tau alpha_tau: the residual internal energy over R T.
     pub warmth: R,
+    /// tau^2 alpha_tautau: the residual isochoric heat capacity over R, with the other sign.
+    pub warmth_slope: R,
     /// alpha.
     pub alpha: R,
 }
@@ -106,6 +108,19 @@ impl<R: Real> Mixture<R> {
             }
         }
         Ok(mixture)
+    }
+
+    /// The same model with gamma_T of one pair, by the places of its two components, times `factor`: what the uncertainty
+    /// of that parameter does is seen with it.
+    pub fn with_gamma_t_times(mut self, one: usize, other: usize, factor: R) -> Self {
+        let cross = &mut self.temperature.cross[one.min(other)][one.max(other)];
+        *cross = *cross * factor;
+        self
+    }
+
+    /// How the components at two places meet.
+    pub fn pair(&self, one: usize, other: usize) -> &'static Pair {
+        Pair::of(self.components[one], self.components[other]).0
     }
 
     /// The components.
@@ -204,6 +219,7 @@ impl<R: Real> Mixture<R> {
             mu_by_ln_t: [zero; MOST_COMPONENTS],
             pi_by_ln_t: -(total * by_dt),
             warmth: by_t,
+            warmth_slope: by_tt,
             alpha,
         };
         for i in 0..n {

@@ -98,6 +98,7 @@ impl Mixture<f64> {
     }
 
     /// Successive substitution: equal fugacities by turns with the balance of amounts.
+    #[inline(never)]
     fn substituted(&self, z: &[f64], t_k: f64, p_pa: f64, ln_k: &mut Vector<f64>, rounds: usize) -> Option<Two> {
         let n = z.len();
         let mut guess = None;
@@ -139,6 +140,7 @@ impl Mixture<f64> {
     /// Two phases from a guess, by Newton's method.
     ///
     /// Errors: `NoConvergence` with the last step.
+    #[inline(never)]
     pub(super) fn two(&self, z: &[f64], t_k: f64, closing: Closing, guess: &Two) -> Result<Two, Error> {
         let n = z.len();
         let mut at = *guess;
@@ -191,6 +193,7 @@ impl Mixture<f64> {
     }
 
     /// Newton's step: ln of the liquid's amounts, ln of the vapour's, both volumes.
+    #[inline(never)]
     fn step(&self, z: &[f64], t_k: f64, closing: Closing, at: &Two) -> Option<[f64; MOST]> {
         let n = z.len();
         let (liquid, vapour) = (self.phase(t_k, &at.liquid), self.phase(t_k, &at.vapour));

@@ -37,6 +37,7 @@ impl Mixture<f64> {
 
     /// Follows one trial phase by successive substitution, sped up by the dominant eigenvalue, to its distance from the
     /// tangent plane.
+    #[inline(never)]
     fn trial(&self, z: &[f64], feed: &Homogeneous, t_k: f64, p_pa: f64, root: Root) -> Option<(f64, Vector<f64>)> {
         let n = z.len();
         let mut plane = [0.0; MOST_COMPONENTS];

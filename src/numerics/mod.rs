@@ -1,10 +1,12 @@
 //! Numbers: the trait that the equations of state are written in, and the kernels they lean on.
 
+mod even;
 mod exponential;
 mod logarithm;
 mod polynomial;
 mod real;
 
+pub use even::{EvenCurve, SHORT_PIECE, ShortPiece};
 pub use exponential::{exp, exp_all};
 pub use logarithm::{ln, ln_all};
 pub use polynomial::{Curve, PIECE, Piece};

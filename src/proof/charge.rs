@@ -192,7 +192,7 @@ impl ChargeBook {
     }
 
     fn density_kg_m3(&self, t_k: f64, vapour_pa: Option<f64>) -> Result<f64, Error> {
-        let pure = saturation::of(self.refrigerant);
+        let pure = saturation::pure(self.refrigerant)?;
         let Some(p_pa) = vapour_pa else {
             return Ok(pure.liquid(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass);
         };

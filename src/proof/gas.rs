@@ -14,15 +14,15 @@ const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 pub enum DecayGas {
     /// Dry nitrogen.
     Nitrogen,
-    /// Vapour of a refrigerant, without liquid.
+    /// Vapour of a pure refrigerant, without liquid.
     Vapour(Refrigerant),
 }
 
 impl DecayGas {
-    pub(super) fn equation(self) -> &'static Equation {
+    pub(super) fn equation(self) -> Result<&'static Equation, Error> {
         match self {
-            DecayGas::Nitrogen => &gases_of_air()[0].equation,
-            DecayGas::Vapour(refrigerant) => &saturation::of(refrigerant).fluid.equation,
+            DecayGas::Nitrogen => Ok(&gases_of_air()[0].equation),
+            DecayGas::Vapour(refrigerant) => Ok(&saturation::pure(refrigerant)?.fluid.equation),
         }
     }
 
@@ -31,7 +31,7 @@ impl DecayGas {
         let DecayGas::Vapour(refrigerant) = self else {
             return Ok(None);
         };
-        let pure = saturation::of(refrigerant);
+        let pure = saturation::pure(refrigerant)?;
         if t_k >= pure.critical_t_k {
             return Ok(None);
         }
@@ -40,12 +40,12 @@ impl DecayGas {
 
     /// Density of the gas, kg/m3.
     pub(super) fn density_kg_m3(self, t_k: f64, p_pa: f64) -> Result<f64, Error> {
-        let equation = self.equation();
+        let equation = self.equation()?;
         let ideal = p_pa / (GAS_J_MOL_K * t_k);
         let highest = match self {
             DecayGas::Nitrogen => 2.0 * ideal,
             DecayGas::Vapour(refrigerant) => {
-                let pure = saturation::of(refrigerant);
+                let pure = saturation::pure(refrigerant)?;
                 if t_k < pure.critical_t_k {
                     // A hair beyond the line, so that a step of the derivative across it has an answer.
                     1.01 * pure.vapour(t_k)?.rho_mol_m3

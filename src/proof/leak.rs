@@ -183,13 +183,13 @@ impl Decay {
 
     /// The pressure of the first density at the last temperature, where nothing condenses.
     fn tight_end_pa(&self, rho_kg_m3: f64, t_k: f64) -> Result<f64, Error> {
-        let equation = self.gas.equation();
+        let equation = self.gas.equation()?;
         let (p_pa, _) = Isotherm::new(equation, t_k).pressure_pa(rho_kg_m3 / equation.molar_mass);
         let saturation_pa = self.gas.saturation_pa(t_k)?.map(|(p_pa, _)| p_pa);
         let condenses = match self.gas {
             DecayGas::Nitrogen => false,
             DecayGas::Vapour(refrigerant) => {
-                let pure = saturation::of(refrigerant);
+                let pure = saturation::pure(refrigerant)?;
                 t_k < pure.critical_t_k && rho_kg_m3 > pure.vapour(t_k)?.rho_mol_m3 * equation.molar_mass
             }
         };

@@ -1,7 +1,9 @@
 //! What is published of a refrigerant, as JSON.
 
 use super::record::record;
-use crate::fluid::{Facts, Sourced};
+use crate::fluid::Sourced;
+use crate::names::Refrigerant;
+use crate::saturation::{self, Blend, Boundary};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use serde_json::Value;
@@ -9,13 +11,15 @@ use serde_json::Value;
 /// What is published of a refrigerant, with the source of each fact, as one JSON object, on one line.
 ///
 /// Keys: `name`, `cas`, `safety_group`, `flammability_limit`, `ozone_depletion`, `warming` by report, `equation` with its
-/// DOI and stated uncertainty; `null` for what is not known.
+/// DOI and stated uncertainty, `blend` with its components, the pairs without published parameters and the standard
+/// uncertainty (K) of either line; `null` for what is not known.
 ///
 /// ```
-/// let facts = coldloop::report::facts_json(coldloop::Refrigerant::R1234yf.facts());
+/// let facts = coldloop::report::facts_json(coldloop::Refrigerant::R1234yf);
 /// assert!(facts.contains(r#""safety_group":{"value":"A2L""#));
 /// ```
-pub fn facts_json(facts: &Facts) -> String {
+pub fn facts_json(refrigerant: Refrigerant) -> String {
+    let facts = refrigerant.facts();
     let warming: Vec<Value> = facts
         .warming
         .iter()
@@ -42,8 +46,29 @@ pub fn facts_json(facts: &Facts) -> String {
             "doi": facts.equation_doi,
             "uncertainty": facts.equation_uncertainty,
         }),
+        "blend": saturation::blend(refrigerant).map_or(Value::Null, blend),
     })
     .to_string()
+}
+
+fn blend(blend: &Blend) -> Value {
+    let component = |part: &saturation::Part| {
+        record!({
+            "refrigerant": part.refrigerant.id(),
+            "mass_fraction": part.mass_fraction,
+            "mole_fraction": part.mole_fraction,
+        })
+    };
+    let pair = |[one, other]: &[Refrigerant; 2]| Value::from([one.id(), other.id()]);
+    let side = |side: &Boundary| record!({ "uncertainty_k": side.uncertainty_k, "is_reliable": side.is_reliable });
+    record!({
+        "components": blend.parts.iter().map(component).collect::<Vec<_>>(),
+        "source": blend.composition_source,
+        "estimated_pairs": blend.estimated_pairs.iter().map(pair).collect::<Vec<_>>(),
+        "bubble": side(&blend.bubble),
+        "dew": side(&blend.dew),
+        "on_the_road": blend.on_the_road,
+    })
 }
 
 fn sourced<T>(fact: Option<Sourced<T>>, value: impl Fn(T) -> Value) -> Value {

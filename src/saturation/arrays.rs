@@ -2,9 +2,11 @@
 //!
 //! States have no such form: one costs some hundred times the loop around it.
 
+use super::line::Line;
 use super::pure::Pure;
 use super::tables::of;
 use crate::error::Error;
+use crate::mixture::Side;
 use crate::names::{ErrorKind, Quantity, Refrigerant};
 
 /// The elements of an array that have no answer, in whose place NaN was written; all others were computed.
@@ -36,28 +38,28 @@ pub struct Unanswered {
 /// assert!(p_pa[1].is_nan() && p_pa[2] > 0.0);
 /// ```
 pub fn dew_pressures_pa(refrigerant: Refrigerant, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).pressures_pa(t_k, p_pa)
+    of(refrigerant).pressures_pa(Side::Dew, t_k, p_pa)
 }
 
 /// The bubble pressure (Pa) of each temperature (K) into the same place of `p_pa`.
 ///
 /// Errors: as [`dew_pressures_pa`].
 pub fn bubble_pressures_pa(refrigerant: Refrigerant, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).pressures_pa(t_k, p_pa)
+    of(refrigerant).pressures_pa(Side::Bubble, t_k, p_pa)
 }
 
 /// The dew temperature (K) of each pressure (Pa) into the same place of `t_k`.
 ///
 /// Errors: as [`dew_pressures_pa`].
 pub fn dew_temperatures_k(refrigerant: Refrigerant, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).temperatures_k(p_pa, t_k)
+    of(refrigerant).temperatures_k(Side::Dew, p_pa, t_k)
 }
 
 /// The bubble temperature (K) of each pressure (Pa) into the same place of `t_k`.
 ///
 /// Errors: as [`dew_pressures_pa`].
 pub fn bubble_temperatures_k(refrigerant: Refrigerant, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).temperatures_k(p_pa, t_k)
+    of(refrigerant).temperatures_k(Side::Bubble, p_pa, t_k)
 }
 
 impl Pure {
@@ -73,6 +75,28 @@ impl Pure {
     /// Errors: as [`dew_pressures_pa`].
     pub fn temperatures_k(&self, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
         each(p_pa, t_k, |p_pa| self.temperature_k(p_pa))
+    }
+}
+
+impl Line {
+    /// The pressure (Pa) of one side at each temperature (K).
+    ///
+    /// Errors: as [`dew_pressures_pa`].
+    pub fn pressures_pa(self, side: Side, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
+        match self {
+            Line::Pure(pure) => pure.pressures_pa(t_k, p_pa),
+            Line::Blend(blend) => each(t_k, p_pa, |t_k| blend.pressure_pa(side, t_k)),
+        }
+    }
+
+    /// The temperature (K) of one side at each pressure (Pa).
+    ///
+    /// Errors: as [`dew_pressures_pa`].
+    pub fn temperatures_k(self, side: Side, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
+        match self {
+            Line::Pure(pure) => pure.temperatures_k(p_pa, t_k),
+            Line::Blend(blend) => each(p_pa, t_k, |p_pa| blend.temperature_k(side, p_pa)),
+        }
     }
 }
 

@@ -3,14 +3,41 @@
 use super::state::State;
 use super::tables::of;
 use crate::error::Error;
-use crate::fluid::{self, Facts};
+use crate::fluid::Facts;
 use crate::names::{Reference, Refrigerant};
 use crate::units::{AbsolutePressure, Temperature, in_kelvins, kelvins};
 
 impl Refrigerant {
     /// The published facts: safety group, flammability limit, warming potential.
     pub fn facts(self) -> &'static Facts {
-        &fluid::of(self).facts
+        of(self).facts()
+    }
+
+    /// Whether it is a blend, whose dew point is warmer than its bubble point.
+    ///
+    /// ```
+    /// use coldloop::Refrigerant;
+    /// assert!(Refrigerant::R407C.is_blend() && !Refrigerant::R134a.is_blend());
+    /// ```
+    pub const fn is_blend(self) -> bool {
+        super::blend(self).is_some()
+    }
+
+    /// How much warmer (K) the dew point is than the bubble point at a pressure; 0 for a pure refrigerant.
+    ///
+    /// Source: equilibria of the mixture model.
+    ///
+    /// Errors: as [`Refrigerant::bubble_temperature`].
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, units::AbsolutePressure};
+    /// let glide_k = Refrigerant::R407C.glide_k(AbsolutePressure::from_pa(500e3))?;
+    /// assert!((glide_k - 6.3).abs() < 0.2);
+    /// assert_eq!(Refrigerant::R134a.glide_k(AbsolutePressure::from_pa(500e3)), Ok(0.0));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn glide_k(self, pressure: AbsolutePressure) -> Result<f64, Error> {
+        super::glide_k(self, pressure.pa())
     }
 
     /// The pressure at which the liquid begins to boil. Subcooling is counted from this line.

@@ -27,7 +27,7 @@ impl Pure {
     ///
     /// ```
     /// use coldloop::{Phase, Reference, Refrigerant, saturation};
-    /// let pure = saturation::of(Refrigerant::R134a);
+    /// let pure = saturation::pure(Refrigerant::R134a)?;
     /// let boiling_pa = pure.pressure_pa(300.0)?;
     /// let held = pure.superheated_liquid(300.0, 0.9 * boiling_pa, Reference::Iir)?;
     /// assert_eq!(held.phase, Phase::Liquid);

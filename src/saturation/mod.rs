@@ -4,9 +4,12 @@
 //! pure one they are one line; for a blend they are two. Superheat is measured from dew, subcooling from bubble.
 
 mod arrays;
+mod blend;
+mod blend_state;
 mod door;
 mod effort;
 mod enthalpy_entropy;
+mod line;
 mod metastable;
 mod pure;
 mod search;
@@ -15,26 +18,29 @@ mod state;
 pub(crate) mod tables;
 
 pub use arrays::{Unanswered, bubble_pressures_pa, bubble_temperatures_k, dew_pressures_pa, dew_temperatures_k};
+pub use blend::{Blend, Boundary, Part};
+pub use line::{Line, blend, pure};
 pub(crate) use pure::Offset;
 pub use pure::{Branch, Pure};
 pub use state::{Response, State};
 pub use tables::of;
 
 use crate::error::Error;
+use crate::mixture::Side;
 use crate::names::Refrigerant;
 
 /// The pressure (Pa) at which the last liquid boils away at `t_k`, K.
 ///
 /// Errors: `NotFinite`; `OutOfRange` below the lowest temperature of the equation and above the critical point.
 pub fn dew_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).pressure_pa(t_k)
+    of(refrigerant).pressure_pa(Side::Dew, t_k)
 }
 
 /// The pressure (Pa) at which the liquid begins to boil at `t_k`, K.
 ///
 /// Errors: as [`dew_pressure_pa`].
 pub fn bubble_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).pressure_pa(t_k)
+    of(refrigerant).pressure_pa(Side::Bubble, t_k)
 }
 
 /// The temperature (K) at which the vapour begins to condense at `p_pa`, Pa.
@@ -42,21 +48,35 @@ pub fn bubble_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Err
 /// Errors: `NotFinite`; `OutOfRange` below the saturation pressure of the lowest temperature and above the critical
 /// pressure.
 pub fn dew_temperature_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
-    of(refrigerant).temperature_k(p_pa)
+    of(refrigerant).temperature_k(Side::Dew, p_pa)
 }
 
 /// The temperature (K) at which the liquid begins to boil at `p_pa`, Pa.
 ///
 /// Errors: as [`dew_temperature_k`].
 pub fn bubble_temperature_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
-    of(refrigerant).temperature_k(p_pa)
+    of(refrigerant).temperature_k(Side::Bubble, p_pa)
 }
 
-/// The slope dp/dT (Pa/K) of the saturation line at `t_k`, K.
+/// The slope dp/dT (Pa/K) of the dew line at `t_k`, K.
 ///
 /// Errors: as [`dew_pressure_pa`].
 pub fn slope_pa_k(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).slope_pa_k(t_k)
+    of(refrigerant).slope_pa_k(Side::Dew, t_k)
+}
+
+/// The slope dp/dT (Pa/K) of the bubble line at `t_k`, K.
+///
+/// Errors: as [`dew_pressure_pa`].
+pub fn bubble_slope_pa_k(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
+    of(refrigerant).slope_pa_k(Side::Bubble, t_k)
+}
+
+/// The glide (K): how much warmer the dew point is than the bubble point at `p_pa`, Pa; 0 for a pure fluid.
+///
+/// Errors: as [`dew_temperature_k`].
+pub fn glide_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
+    Ok(dew_temperature_k(refrigerant, p_pa)? - bubble_temperature_k(refrigerant, p_pa)?)
 }
 
 /// The heat (J/kg) that boils liquid into vapour at `t_k`, K.

@@ -7,13 +7,13 @@ use crate::names::{ErrorKind, Phase, Quantity, Reference};
 use crate::range::Range;
 
 /// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion blur as much.
-const ON_THE_LINE: f64 = 1e-12;
+pub(super) const ON_THE_LINE: f64 = 1e-12;
 /// Beyond this multiple of its critical density a fluid is asked first how dense its highest pressure makes it.
 pub(super) const DENSE: f64 = 2.5;
 /// No equation here is asked beyond this multiple of its critical density.
 const DENSEST: f64 = 5.0;
 
-/// A state of a pure fluid in equilibrium, in SI; enthalpy and entropy count from the reference state asked for.
+/// A state of a refrigerant in equilibrium, in SI; enthalpy and entropy count from the reference state asked for.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct State {
     /// The phase.
@@ -212,7 +212,7 @@ impl Pure {
     }
 }
 
-const QUALITY: Range = Range::new(Quantity::Quality, 0.0, 1.0);
+pub(super) const QUALITY: Range = Range::new(Quantity::Quality, 0.0, 1.0);
 
 impl State {
     /// The pressure that was given, in place of the one that comes back from the density with its rounding.

@@ -72,7 +72,7 @@ impl Medium {
     ///
     /// Errors: `NotAvailable` for a refrigerant that does not condense at the temperatures of a vehicle's condenser.
     pub(super) fn of(refrigerant: Refrigerant) -> Result<Self, Error> {
-        let pure = saturation::of(refrigerant);
+        let pure = saturation::pure(refrigerant)?;
         let transcritical = if refrigerant == Refrigerant::R744 {
             let zero = pure.liquid(273.15)?;
             Some((200e3 - zero.h_j_kg, 1e3 - zero.s_j_kg_k))

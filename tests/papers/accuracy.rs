@@ -77,7 +77,7 @@ fn grid() -> BTreeMap<Refrigerant, Row> {
 /// How far the figures of a state (T, rho, then p, h, s, cp, w) are from ours.
 fn differences(refrigerant: Refrigerant, right: &[f64; 7]) -> [f64; 6] {
     let [t_k, rho, p, h, s, cp, w] = *right;
-    let pure = saturation::of(refrigerant);
+    let pure = saturation::pure(refrigerant).unwrap();
     let equation = &pure.fluid.equation;
     let specific = equation.gas_constant / equation.molar_mass;
     let off = |found: f64, right: f64, unit: f64| (found - right).abs() / unit;
@@ -123,7 +123,7 @@ fn saturation_error(refrigerant: Refrigerant) -> f64 {
         .comment(Some(b'#'))
         .from_path("tests/data/equilibria.csv")
         .unwrap();
-    let pure = saturation::of(refrigerant);
+    let pure = saturation::pure(refrigerant).unwrap();
     let mut worst: f64 = 0.0;
     let mut rows = 0;
     for record in reader.records() {
@@ -186,7 +186,7 @@ const END: &str = "<!-- refrigerants:end -->";
 #[ignore = "needs the states of tests/python/grid.py: tests/run grid"]
 fn coolprop_agrees_and_the_readme_says_how_well() {
     let rows = grid();
-    assert_eq!(rows.len(), Refrigerant::ALL.len());
+    assert_eq!(rows.len(), Refrigerant::ALL.iter().filter(|r| !r.is_blend()).count());
     for (refrigerant, row) in &rows {
         assert!(row.states >= 9_900, "{refrigerant} has {} states", row.states);
     }
@@ -220,7 +220,10 @@ fn dense_states_near_the_critical_temperature_are_found() {
         (Refrigerant::R22, 439.26115, 50020981.03962587, 12116.44000147458),
         (Refrigerant::R22, 447.94655, 53781837.02215987, 12116.44000147458),
     ] {
-        let state = saturation::of(refrigerant).state_tp(t_k, p_pa, Reference::Iir).unwrap();
+        let state = saturation::pure(refrigerant)
+            .unwrap()
+            .state_tp(t_k, p_pa, Reference::Iir)
+            .unwrap();
         assert!(
             (state.rho_mol_m3 / rho_mol_m3 - 1.0).abs() < 1e-11,
             "{refrigerant} {t_k} K: {}",

@@ -17,7 +17,7 @@ use std::collections::BTreeSet;
 #[test]
 fn every_refrigerant_has_a_paper() {
     let papers: BTreeSet<_> = papers().iter().filter_map(published::Paper::refrigerant).collect();
-    assert_eq!(papers, Refrigerant::ALL.into_iter().collect());
+    assert_eq!(papers, Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()).collect());
 }
 
 #[test]
@@ -101,7 +101,7 @@ fn saturation_at_nine_tenths_of_the_critical_temperature() {
             continue;
         };
         rows += 1;
-        let pure = saturation::of(refrigerant);
+        let pure = saturation::pure(refrigerant).unwrap();
         let equation = &pure.fluid.equation;
         let denser = equation.reducing_rho_mol_m3 / number(5);
         let stiffer = denser * equation.gas_constant / number(6);
@@ -139,7 +139,7 @@ fn integrated_equations_give_the_printed_pressure() {
             .map(|text| text.parse().unwrap())
             .collect();
         let critical: f64 = printed.rho_critical_mol_dm3.parse().unwrap();
-        let equation = &fluid::of(refrigerant).equation;
+        let equation = &fluid::of(refrigerant).unwrap().equation;
         for t_k in [160.0, 220.0, 273.15, 320.0, 386.411, 450.0, 500.0] {
             let isotherm = Isotherm::new(equation, t_k);
             for rho in [1e-3, 0.1, 1.0, 4.0, 5.57145, 9.0, 14.0, 18.0] {

@@ -136,7 +136,7 @@ impl Paper {
 
     /// Every printed cell, the set aside ones too.
     pub(crate) fn cells(&self) -> Vec<Cell> {
-        let pure = saturation::of(self.refrigerant().unwrap());
+        let pure = saturation::pure(self.refrigerant().unwrap()).unwrap();
         let (h0, s0) = self.equation.reference.offset(pure);
         let mut cells = Vec::new();
         for table in &self.check {

@@ -157,6 +157,72 @@ pub enum ColdloopRefrigerant {
     R1336mzzE = 21,
     /// trans-1,2-Difluoroethene.
     R1132E = 22,
+    /// Blend of R-125, R-143a and R-134a, 44/52/4 % by mass.
+    R404A = 23,
+    /// Blend of and R-134a, 20/40/40 % by mass.
+    R407A = 24,
+    /// Blend of and R-134a, 23/25/52 % by mass.
+    R407C = 25,
+    /// Blend of and R-134a, 30/30/40 % by mass.
+    R407F = 26,
+    /// Blend of, 50/50 % by mass.
+    R410A = 27,
+    /// Blend of and R-1234yf, 11/59/30 % by mass.
+    R452A = 28,
+    /// Blend of, R-1234yf, R-134a and R-1234ze(E), 26/26/20/21/7 % by mass.
+    R448A = 29,
+    /// Blend of, R-1234yf and R-134a, 24.3/24.7/25.3/25.7 % by mass.
+    R449A = 30,
+    /// Blend of R-32 and R-1234yf, 68.9/31.1 % by mass.
+    R454B = 31,
+    /// Blend of R-32 and R-1234yf, 21.5/78.5 % by mass.
+    R454C = 32,
+    /// Blend of and R-1234yf, 3/21.5/75.5 % by mass.
+    R455A = 33,
+    /// Blend of R-1234yf and R-134a, 56/44 % by mass.
+    R513A = 34,
+    /// Blend of R-134a and R-1234ze(E), 42/58 % by mass.
+    R450A = 35,
+    /// Blend of R-125 and R-143a, 50/50 % by mass.
+    R507A = 36,
+    /// Blend of R-125, R-134a and R-600a, 65.1/31.5/3.4 % by mass.
+    R422D = 37,
+    /// Blend of, R-134a, R-600 and R-601a, 8.5/45/44.2/1.7/0.6 % by mass.
+    R438A = 38,
+    /// Blend of R-22, R-152a and R-124, 33/15/52 % by mass.
+    R401C = 39,
+    /// Blend of R-22, R-600a and R-142b, 55/4/41 % by mass.
+    R406A = 40,
+    /// Blend of and R-142b, 60/25/15 % by mass.
+    R409A = 41,
+    /// Blend of R-218, R-134a and R-600a, 9/88/3 % by mass.
+    R413A = 42,
+    /// Blend of, R-600a and R-142b, 51/28.5/4/16.5 % by mass.
+    R414A = 43,
+    /// Blend of, R-600a and R-142b, 50/39/1.5/9.5 % by mass.
+    R414B = 44,
+    /// Blend of R-134a, R-124 and R-600, 59/39.5/1.5 % by mass.
+    R416A = 45,
+    /// Blend of R-134a and R-142b, 88/12 % by mass.
+    R420A = 46,
+    /// Blend of R-125, R-134a, R-600 and R-601a, 5.1/93/1.3/0.6 % by mass.
+    R426A = 47,
+    /// Blend of R-12 and R-152a, 73.8/26.2 % by mass.
+    R500 = 48,
+    /// Blend of, 48.8/51.2 % by mass.
+    R502 = 49,
+    /// Blend of R-32, R-152a and R-1234ze(E), 12/5/83 % by mass.
+    R444A = 50,
+    /// Blend of R-744, R-134a and R-1234ze(E), 6/9/85 % by mass.
+    R445A = 51,
+    /// Blend of R-32, R-134a and R-1234ze(E), 6/45/49 % by mass.
+    R456A = 52,
+    /// Blend of R-32, R-1234yf and R-152a, 18/70/12 % by mass.
+    R457A = 53,
+    /// Blend of R-1132(E) and R-1234yf, 23/77 % by mass.
+    R474A = 54,
+    /// Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.
+    R516A = 55,
 }
 
 impl ColdloopRefrigerant {
@@ -190,6 +256,39 @@ impl ColdloopRefrigerant {
             20 => Some(c"R-601a"),
             21 => Some(c"R-1336mzz(E)"),
             22 => Some(c"R-1132(E)"),
+            23 => Some(c"R-404A"),
+            24 => Some(c"R-407A"),
+            25 => Some(c"R-407C"),
+            26 => Some(c"R-407F"),
+            27 => Some(c"R-410A"),
+            28 => Some(c"R-452A"),
+            29 => Some(c"R-448A"),
+            30 => Some(c"R-449A"),
+            31 => Some(c"R-454B"),
+            32 => Some(c"R-454C"),
+            33 => Some(c"R-455A"),
+            34 => Some(c"R-513A"),
+            35 => Some(c"R-450A"),
+            36 => Some(c"R-507A"),
+            37 => Some(c"R-422D"),
+            38 => Some(c"R-438A"),
+            39 => Some(c"R-401C"),
+            40 => Some(c"R-406A"),
+            41 => Some(c"R-409A"),
+            42 => Some(c"R-413A"),
+            43 => Some(c"R-414A"),
+            44 => Some(c"R-414B"),
+            45 => Some(c"R-416A"),
+            46 => Some(c"R-420A"),
+            47 => Some(c"R-426A"),
+            48 => Some(c"R-500"),
+            49 => Some(c"R-502"),
+            50 => Some(c"R-444A"),
+            51 => Some(c"R-445A"),
+            52 => Some(c"R-456A"),
+            53 => Some(c"R-457A"),
+            54 => Some(c"R-474A"),
+            55 => Some(c"R-516A"),
             _ => None,
         }
     }

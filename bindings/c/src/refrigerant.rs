@@ -33,7 +33,8 @@ pub struct ColdloopFacts {
     pub gwp_is_upper_bound: u32,
     /// Molar mass, kg/mol.
     pub molar_mass_kg_mol: f64,
-    /// Critical temperature of the equation of state, K: the upper end of the saturation line.
+    /// Critical temperature of the equation of state, K: the upper end of the saturation line. The lines of a blend end at 0.99
+    /// of it.
     pub critical_temperature_k: f64,
     /// Critical pressure of the equation of state, Pa.
     pub critical_pressure_pa_abs: f64,
@@ -47,7 +48,7 @@ pub struct ColdloopFacts {
     pub highest_pressure_pa_abs: f64,
     /// The published uncertainty of the saturation pressure, relative.
     pub saturation_uncertainty: f64,
-    /// The least that burns in air, by volume, 0 to 1; NaN for one that does not burn.
+    /// The least that burns in air, by volume, 0 to 1; NaN for one that does not burn, and for a blend.
     pub flammability_limit_volume: f64,
     /// The least that burns in air, kg/m3.
     pub flammability_limit_kg_m3: f64,
@@ -88,21 +89,21 @@ pub extern "C" fn coldloop_refrigerant_facts(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     record(facts, error, || {
-        let pure = saturation::of(known(refrigerant)?);
-        let (fluid, facts) = (pure.fluid, &pure.fluid.facts);
+        let line = saturation::of(known(refrigerant)?);
+        let facts = line.facts();
         let flammability = facts.flammability_limit.map(|limit| limit.value);
         let warming = facts.warming.last().map(|warming| warming.value);
         Ok(ColdloopFacts {
             size: 0,
             safety_group: facts.safety_group.map_or(0, |group| group.value.code()),
             gwp_is_upper_bound: u32::from(warming.is_some_and(|warming| warming.is_upper_bound)),
-            molar_mass_kg_mol: fluid.equation.molar_mass,
-            critical_temperature_k: pure.critical_t_k,
-            critical_pressure_pa_abs: pure.critical_p_pa,
-            critical_density_kg_m3: pure.critical_rho_mol_m3 * fluid.equation.molar_mass,
-            lowest_temperature_k: fluid.lowest_t_k,
-            highest_temperature_k: fluid.highest_t_k,
-            highest_pressure_pa_abs: fluid.highest_p_pa,
+            molar_mass_kg_mol: line.molar_mass(),
+            critical_temperature_k: line.critical_t_k(),
+            critical_pressure_pa_abs: line.critical_p_pa(),
+            critical_density_kg_m3: line.critical_rho_mol_m3() * line.molar_mass(),
+            lowest_temperature_k: line.valid_temperatures().low,
+            highest_temperature_k: line.valid_temperatures().high,
+            highest_pressure_pa_abs: line.valid_pressures().high,
             saturation_uncertainty: facts.saturation_uncertainty.unwrap_or(NAN),
             flammability_limit_volume: flammability.and_then(|limit| limit.volume_fraction).unwrap_or(NAN),
             flammability_limit_kg_m3: flammability.and_then(|limit| limit.kg_m3).unwrap_or(NAN),
@@ -114,7 +115,8 @@ pub extern "C" fn coldloop_refrigerant_facts(
 
 /// What is published of a refrigerant, with the source of each fact, as one JSON object: "name", "cas",
 /// "safety_group", "flammability_limit", "ozone_depletion", "warming" by report, "equation" with its DOI and stated
-/// uncertainty. What is not known is null. The text is written as coldloop_diagnose writes its answer.
+/// uncertainty, "blend" with its components, the pairs without published parameters and the standard uncertainty (K) of
+/// either line. What is not known is null. The text is written as coldloop_diagnose writes its answer.
 ///
 /// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, with an empty text.
 #[unsafe(no_mangle)]
@@ -126,5 +128,5 @@ pub extern "C" fn coldloop_refrigerant_sources(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let out = Page::new(sources_json, capacity, length);
-    page(out, error, || Ok(Ok(report::facts_json(known(refrigerant)?.facts()))))
+    page(out, error, || Ok(Ok(report::facts_json(known(refrigerant)?))))
 }

@@ -66,7 +66,7 @@ pub extern "C" fn coldloop_dew_temperature(
     })
 }
 
-/// Slope dp/dT of the saturation line, Pa/K. Range and errors as coldloop_bubble_pressure.
+/// Slope dp/dT of the saturation line, of a blend of its dew line, Pa/K. Range and errors as coldloop_bubble_pressure.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_saturation_slope(
     refrigerant: u32,
@@ -79,7 +79,21 @@ pub extern "C" fn coldloop_saturation_slope(
     })
 }
 
-/// Heat that boils a kilogram of liquid into vapour, J/kg. Range and errors as coldloop_bubble_pressure.
+/// Glide, K: how much warmer the dew point is than the bubble point at a pressure; 0 for a pure refrigerant. Errors as
+/// coldloop_bubble_temperature.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_glide(
+    refrigerant: u32,
+    pressure_pa_abs: f64,
+    glide_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(glide_k, error, || {
+        Ok(saturation::glide_k(known(refrigerant)?, pressure_pa_abs)?)
+    })
+}
+
+/// Heat that boils a kilogram of liquid into vapour, J/kg; of a blend, over its glide, at the bubble pressure. Range and errors as coldloop_bubble_pressure.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_latent_heat(
     refrigerant: u32,
@@ -100,7 +114,7 @@ pub struct ColdloopSaturation {
     pub size: usize,
     /// Temperature, K.
     pub temperature_k: f64,
-    /// Pressure above vacuum, Pa.
+    /// Pressure above vacuum, Pa; of a blend that of the liquid, for the vapour lies at its dew pressure.
     pub pressure_pa_abs: f64,
     /// Density of the liquid, kg/m3.
     pub liquid_density_kg_m3: f64,

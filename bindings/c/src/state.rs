@@ -16,7 +16,7 @@ use crate::boundary::{Answers, Column, Failure, Record, answer, first_size, know
 use crate::error::ColdloopError;
 use crate::names::ColdloopStatus;
 use coldloop::eos::Isotherm;
-use coldloop::saturation::{self, Pure, State};
+use coldloop::saturation::{self, Line, State};
 use coldloop::{Error, ErrorKind, Quantity, Reference};
 use core::mem::{MaybeUninit, size_of};
 
@@ -132,7 +132,7 @@ impl From<State> for ColdloopState {
 }
 
 /// A function of the library from two figures to a state.
-type Pair = fn(&Pure, f64, f64, Reference) -> Result<State, Error>;
+type Pair = fn(Line, f64, f64, Reference) -> Result<State, Error>;
 
 fn one(
     pair: Pair,
@@ -147,8 +147,8 @@ fn one(
     })
 }
 
-fn state_td(pure: &Pure, t_k: f64, rho_kg_m3: f64, reference: Reference) -> Result<State, Error> {
-    pure.state_t_rho(t_k, rho_kg_m3 / pure.fluid.equation.molar_mass, reference)
+fn state_td(line: Line, t_k: f64, rho_kg_m3: f64, reference: Reference) -> Result<State, Error> {
+    line.state_t_rho(t_k, rho_kg_m3 / line.molar_mass(), reference)
 }
 
 /// The state at a temperature and pressure.
@@ -164,7 +164,7 @@ pub extern "C" fn coldloop_state_tp(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let figures = (temperature_k, pressure_pa_abs);
-    one(Pure::state_tp, (refrigerant, reference), figures, state, error)
+    one(Line::state_tp, (refrigerant, reference), figures, state, error)
 }
 
 /// The state at a temperature and a density, kg/m3.
@@ -192,7 +192,7 @@ pub extern "C" fn coldloop_state_tq(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let figures = (temperature_k, quality);
-    one(Pure::state_tq, (refrigerant, reference), figures, state, error)
+    one(Line::state_tq, (refrigerant, reference), figures, state, error)
 }
 
 /// The state on the saturation line at a pressure and a quality, 0 (liquid) to 1 (vapour).
@@ -206,7 +206,7 @@ pub extern "C" fn coldloop_state_pq(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let figures = (pressure_pa_abs, quality);
-    one(Pure::state_pq, (refrigerant, reference), figures, state, error)
+    one(Line::state_pq, (refrigerant, reference), figures, state, error)
 }
 
 /// The state at a pressure and a specific enthalpy, J/kg.
@@ -222,7 +222,7 @@ pub extern "C" fn coldloop_state_ph(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let figures = (pressure_pa_abs, enthalpy_j_kg);
-    one(Pure::state_ph, (refrigerant, reference), figures, state, error)
+    one(Line::state_ph, (refrigerant, reference), figures, state, error)
 }
 
 /// The state at a pressure and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
@@ -236,7 +236,7 @@ pub extern "C" fn coldloop_state_ps(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let figures = (pressure_pa_abs, entropy_j_kg_k);
-    one(Pure::state_ps, (refrigerant, reference), figures, state, error)
+    one(Line::state_ps, (refrigerant, reference), figures, state, error)
 }
 
 /// The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
@@ -250,7 +250,7 @@ pub extern "C" fn coldloop_state_hs(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let figures = (enthalpy_j_kg, entropy_j_kg_k);
-    one(Pure::state_hs, (refrigerant, reference), figures, state, error)
+    one(Line::state_hs, (refrigerant, reference), figures, state, error)
 }
 
 /// The liquid at a temperature (K) below its saturation pressure (Pa above vacuum), which has not boiled yet: an
@@ -268,7 +268,7 @@ pub extern "C" fn coldloop_superheated_liquid(
 ) -> u32 {
     let figures = (temperature_k, pressure_pa_abs);
     one(
-        Pure::superheated_liquid,
+        Line::superheated_liquid,
         (refrigerant, reference),
         figures,
         state,
@@ -288,7 +288,7 @@ pub extern "C" fn coldloop_subcooled_vapour(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     let figures = (temperature_k, pressure_pa_abs);
-    one(Pure::subcooled_vapour, (refrigerant, reference), figures, state, error)
+    one(Line::subcooled_vapour, (refrigerant, reference), figures, state, error)
 }
 
 /// States of `count` rows; `pair` is one of COLDLOOP_PAIR_TP to COLDLOOP_PAIR_HS and says what the two columns are.
@@ -328,20 +328,20 @@ pub extern "C" fn coldloop_states(
         Ok((pair, saturation::of(known(refrigerant)?), reference))
     });
     rows(count, columns, output, (failed, error), blank, |[first, second]| {
-        let (pair, pure, reference) = given?;
-        Ok(ColdloopState::from(pair(pure, first, second, reference)?).sized(size))
+        let (pair, line, reference) = given?;
+        Ok(ColdloopState::from(pair(line, first, second, reference)?).sized(size))
     })
 }
 
 fn pair_of(pair: u32) -> Result<Pair, Error> {
     Ok(match pair {
-        COLDLOOP_PAIR_TP => Pure::state_tp,
+        COLDLOOP_PAIR_TP => Line::state_tp,
         COLDLOOP_PAIR_TD => state_td,
-        COLDLOOP_PAIR_TQ => Pure::state_tq,
-        COLDLOOP_PAIR_PQ => Pure::state_pq,
-        COLDLOOP_PAIR_PH => Pure::state_ph,
-        COLDLOOP_PAIR_PS => Pure::state_ps,
-        COLDLOOP_PAIR_HS => Pure::state_hs,
+        COLDLOOP_PAIR_TQ => Line::state_tq,
+        COLDLOOP_PAIR_PQ => Line::state_pq,
+        COLDLOOP_PAIR_PH => Line::state_ph,
+        COLDLOOP_PAIR_PS => Line::state_ps,
+        COLDLOOP_PAIR_HS => Line::state_hs,
         _ => {
             return Err(Error {
                 value: f64::from(pair),
@@ -354,7 +354,7 @@ fn pair_of(pair: u32) -> Result<Pair, Error> {
 /// The second (m3/mol) and third (m6/mol2) virial coefficients of the equation of state at a temperature; either place
 /// may be NULL.
 ///
-/// Errors: UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE.
+/// Errors: UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE; NOT_AVAILABLE for a blend.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_virial_coefficients(
     refrigerant: u32,
@@ -365,7 +365,7 @@ pub extern "C" fn coldloop_virial_coefficients(
 ) -> u32 {
     let mut coefficients = (NAN, NAN);
     let status = answer(error, || {
-        let pure = saturation::of(known(refrigerant)?);
+        let pure = saturation::pure(known(refrigerant)?)?;
         let t_k = pure.valid_temperatures().check(temperature_k)?;
         let isotherm = Isotherm::new(&pure.fluid.equation, t_k);
         coefficients = (isotherm.second_virial_m3_mol(), isotherm.third_virial_m6_mol2());

@@ -129,6 +129,20 @@ static void both_sides_of_the_saturation_line_hang_together(void)
     CHECK(near(s.pressure_pa_abs, 292.8e3, 50.0));
 }
 
+static void a_blend_boils_over_a_glide(void)
+{
+    double bubble = 0.0, dew = 0.0, glide = 0.0, pure = 1.0;
+    coldloop_state state = {.size = sizeof state};
+    const uint32_t r407c = COLDLOOP_REFRIGERANT_R407C;
+    CHECK(coldloop_bubble_temperature(r407c, 500e3, &bubble, NULL) == 0);
+    CHECK(coldloop_dew_temperature(r407c, 500e3, &dew, NULL) == 0);
+    CHECK(coldloop_glide(r407c, 500e3, &glide, NULL) == 0);
+    CHECK(near(glide, dew - bubble, 1e-12) && glide > 6.0 && glide < 6.6);
+    CHECK(coldloop_glide(R134A, 500e3, &pure, NULL) == 0 && pure == 0.0);
+    CHECK(coldloop_state_pq(r407c, IIR, 500e3, 0.5, &state, NULL) == 0);
+    CHECK(state.phase == COLDLOOP_PHASE_TWO_PHASE && state.temperature_k > bubble && state.temperature_k < dew);
+}
+
 static void moist_air_is_that_of_the_textbook(void)
 {
     /* Cengel & Boles, example 14-3: 25 degrees Celsius, wet bulb 15, 1 atm */
@@ -281,6 +295,7 @@ int main(void)
     a_longer_struct_of_a_later_header_is_served();
     arrays_have_the_bits_of_single_answers();
     both_sides_of_the_saturation_line_hang_together();
+    a_blend_boils_over_a_glide();
     moist_air_is_that_of_the_textbook();
     water_boils_cold_under_vacuum();
     units_are_exact_and_text_says_its_datum();

@@ -192,7 +192,7 @@ static uint32_t sources(const char *given, char *buffer, size_t capacity, size_t
 {
     if (given == NULL)
         return coldloop_diagnose(NULL, buffer, capacity, length, failure);
-    return coldloop_refrigerant_sources(code(22), buffer, capacity, length, failure);
+    return coldloop_refrigerant_sources(code(55), buffer, capacity, length, failure);
 }
 
 static uint32_t recorded(const char *given, char *buffer, size_t capacity, size_t *length, coldloop_error *failure)
@@ -218,7 +218,7 @@ static int single_state(one_state *call, double first, double second)
     const int null = one_in(16);
     memset(&s, 0x5a, sizeof s);
     s.size = struct_size(sizeof s);
-    return of_state(call(code(22), code(3), first, second, null ? NULL : &s, details), &s, null);
+    return of_state(call(code(55), code(3), first, second, null ? NULL : &s, details), &s, null);
 }
 
 typedef uint32_t one_air(double, double, double, coldloop_moist_air *, coldloop_error *);
@@ -246,7 +246,7 @@ static int columns(column *call, int of_pressure)
     size_t failed = 77, seen = 0;
     for (int i = 0; i < 4 * ROWS; i++)
         in[0][i] = of_pressure ? pascal() : kelvin();
-    const uint32_t status = call(code(22), count, null ? NULL : in[0], from, result, to, &failed, details);
+    const uint32_t status = call(code(55), count, null ? NULL : in[0], from, result, to, &failed, details);
     if (details_too_small())
         return status == COLDLOOP_STATUS_STRUCT_SIZE;
     if (null && count > 0)
@@ -267,7 +267,7 @@ static int differences(two_columns *call)
         in[0][i] = kelvin();
         in[1][i] = pascal();
     }
-    const uint32_t status = call(code(22), code(2), any(6e4, 1.1e5), count, in[0], 8, in[1], one_in(2) ? 0 : 8, result, 8,
+    const uint32_t status = call(code(55), code(2), any(6e4, 1.1e5), count, in[0], 8, in[1], one_in(2) ? 0 : 8, result, 8,
                                  &failed, details);
     if (details_too_small())
         return status == COLDLOOP_STATUS_STRUCT_SIZE;
@@ -288,7 +288,7 @@ static int states(void)
         in[0][i] = one_in(2) ? kelvin() : pascal();
         in[1][i] = one_in(2) ? part() : one_in(2) ? pascal() : per_kg();
     }
-    const uint32_t status = coldloop_states(code(22), code(3), code(7), count, in[0], 8, in[1], 8, all, sizeof all[0], &failed,
+    const uint32_t status = coldloop_states(code(55), code(3), code(7), count, in[0], 8, in[1], 8, all, sizeof all[0], &failed,
                                             details);
     if (details_too_small() || (small && count > 0))
         return status == COLDLOOP_STATUS_STRUCT_SIZE && failed == 0;
@@ -326,7 +326,7 @@ static int derive(void)
     r.suction_line = reading(kelvin());
     r.discharge_line = reading(kelvin());
     r.liquid_line = reading(kelvin());
-    const uint32_t status = coldloop_derive(code(22), given ? &r : NULL, null ? NULL : &d, details);
+    const uint32_t status = coldloop_derive(code(55), given ? &r : NULL, null ? NULL : &d, details);
     if (details_too_small() || null || d.size < sizeof d)
         return told(status, null, d.size < sizeof d, 1, isnan(d.superheat_k.value));
     if (!given)
@@ -363,14 +363,14 @@ static int saturated(void)
     const int null = one_in(16);
     memset(&s, 0x5a, sizeof s);
     s.size = struct_size(sizeof s);
-    const uint32_t status = coldloop_saturated(code(22), code(3), kelvin(), null ? NULL : &s, details);
+    const uint32_t status = coldloop_saturated(code(55), code(3), kelvin(), null ? NULL : &s, details);
     return told(status, null, s.size < sizeof s, isfinite(s.vapour_entropy_j_kg_k), isnan(s.liquid_density_kg_m3));
 }
 
 static int virials(void)
 {
     double second = 1.0, third = 1.0;
-    const uint32_t status = coldloop_virial_coefficients(code(22), kelvin(), &second, one_in(4) ? NULL : &third, details);
+    const uint32_t status = coldloop_virial_coefficients(code(55), kelvin(), &second, one_in(4) ? NULL : &third, details);
     return told(status, 0, 0, isfinite(second) && isfinite(third), isnan(second));
 }
 
@@ -380,7 +380,7 @@ static int facts(void)
     const int null = one_in(16);
     memset(&f, 0x5a, sizeof f);
     f.size = struct_size(sizeof f);
-    const uint32_t status = coldloop_refrigerant_facts(code(22), null ? NULL : &f, details);
+    const uint32_t status = coldloop_refrigerant_facts(code(55), null ? NULL : &f, details);
     return told(status, null, f.size < sizeof f, f.critical_temperature_k > 250.0, isnan(f.critical_temperature_k));
 }
 
@@ -438,12 +438,12 @@ static int listed(void)
 
 static uint32_t superheat(void)
 {
-    return coldloop_superheat(code(22), kelvin(), code(2), pascal(), any(6e4, 1.1e5), any_out(), details);
+    return coldloop_superheat(code(55), kelvin(), code(2), pascal(), any(6e4, 1.1e5), any_out(), details);
 }
 
 static uint32_t subcooling(void)
 {
-    return coldloop_subcooling(code(22), kelvin(), code(2), pascal(), any(6e4, 1.1e5), any_out(), details);
+    return coldloop_subcooling(code(55), kelvin(), code(2), pascal(), any(6e4, 1.1e5), any_out(), details);
 }
 
 static uint32_t gauge_uncertainty(void)
@@ -453,7 +453,7 @@ static uint32_t gauge_uncertainty(void)
 
 #define NAMES(x, id) from_name(coldloop_##x##_from_name, coldloop_##x##_name, id)
 
-enum { ENTRIES = 76 };
+enum { ENTRIES = 77 };
 
 /* Calls the entry point of this number; whether it kept its promise. */
 static int call(unsigned entry)
@@ -468,12 +468,13 @@ static int call(unsigned entry)
     case 6: return number(coldloop_enhancement_factor(kelvin(), any(6e4, 1.1e5), any_out(), details));
     case 7: return number(coldloop_water_saturation_pressure(kelvin(), any_out(), details));
     case 8: return number(coldloop_water_boiling_point(pascal(), any_out(), details));
-    case 9: return number(coldloop_bubble_pressure(code(22), kelvin(), any_out(), details));
-    case 10: return number(coldloop_dew_pressure(code(22), kelvin(), any_out(), details));
-    case 11: return number(coldloop_bubble_temperature(code(22), pascal(), any_out(), details));
-    case 12: return number(coldloop_dew_temperature(code(22), pascal(), any_out(), details));
-    case 13: return number(coldloop_saturation_slope(code(22), kelvin(), any_out(), details));
-    case 14: return number(coldloop_latent_heat(code(22), kelvin(), any_out(), details));
+    case 9: return number(coldloop_bubble_pressure(code(55), kelvin(), any_out(), details));
+    case 10: return number(coldloop_dew_pressure(code(55), kelvin(), any_out(), details));
+    case 11: return number(coldloop_bubble_temperature(code(55), pascal(), any_out(), details));
+    case 12: return number(coldloop_dew_temperature(code(55), pascal(), any_out(), details));
+    case 13: return number(coldloop_saturation_slope(code(55), kelvin(), any_out(), details));
+    case 14: return number(coldloop_latent_heat(code(55), kelvin(), any_out(), details));
+    case 75: return number(coldloop_glide(code(55), pascal(), any_out(), details));
     case 15: return saturated();
     case 16: return columns(coldloop_dew_pressures, 0);
     case 17: return columns(coldloop_bubble_pressures, 0);
@@ -535,7 +536,7 @@ static int call(unsigned entry)
     case 73: return page(recorded, counts);
     case 74: return single_state(one_in(2) ? coldloop_superheated_liquid : coldloop_subcooled_vapour, kelvin(), pascal());
     /* The calls that cost thousands of times the others come up less often, these in their place. */
-    default: return number(coldloop_dew_pressure(code(22), kelvin(), any_out(), details));
+    default: return number(coldloop_dew_pressure(code(55), kelvin(), any_out(), details));
     }
 }
 

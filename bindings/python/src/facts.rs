@@ -3,7 +3,7 @@
 use crate::errors::raised;
 use crate::saturation::known;
 use coldloop::fluid::Sourced;
-use coldloop::saturation::of;
+use coldloop::saturation::{Line, of};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -11,12 +11,19 @@ use pyo3::types::PyDict;
 #[pyfunction]
 pub(crate) fn facts(py: Python<'_>, code: u32) -> PyResult<Bound<'_, PyDict>> {
     let refrigerant = known(code).map_err(|error| raised(py, error))?;
-    let pure = of(refrigerant);
-    let (fluid, facts) = (pure.fluid, &pure.fluid.facts);
-    let molar_mass = fluid.equation.molar_mass;
+    let line = of(refrigerant);
+    let facts = line.facts();
+    let molar_mass = line.molar_mass();
 
     let composition = PyDict::new(py);
-    composition.set_item(refrigerant.id(), 1.0)?;
+    match line {
+        Line::Pure(_) => composition.set_item(refrigerant.id(), 1.0)?,
+        Line::Blend(blend) => {
+            for part in blend.parts {
+                composition.set_item(part.refrigerant.id(), part.mass_fraction)?;
+            }
+        }
+    }
     let (warming, bounds, sources) = (PyDict::new(py), PyDict::new(py), PyDict::new(py));
     for row in facts.warming {
         warming.set_item(row.value.report, row.value.value)?;
@@ -46,15 +53,31 @@ pub(crate) fn facts(py: Python<'_>, code: u32) -> PyResult<Bound<'_, PyDict>> {
     all.set_item("ozone_depletion", facts.ozone_depletion.as_ref().map(|row| row.value))?;
     all.set_item("gwp", warming)?;
     all.set_item("gwp_is_upper_bound", bounds)?;
-    all.set_item("critical_temperature_k", pure.critical_t_k)?;
-    all.set_item("critical_pressure_pa_abs", pure.critical_p_pa)?;
-    all.set_item("critical_density_kg_m3", pure.critical_rho_mol_m3 * molar_mass)?;
-    all.set_item("lowest_temperature_k", fluid.lowest_t_k)?;
-    all.set_item("highest_temperature_k", fluid.highest_t_k)?;
-    all.set_item("highest_pressure_pa_abs", fluid.highest_p_pa)?;
+    all.set_item("critical_temperature_k", line.critical_t_k())?;
+    all.set_item("critical_pressure_pa_abs", line.critical_p_pa())?;
+    all.set_item("critical_density_kg_m3", line.critical_rho_mol_m3() * molar_mass)?;
+    all.set_item("lowest_temperature_k", line.valid_temperatures().low)?;
+    all.set_item("highest_temperature_k", line.valid_temperatures().high)?;
+    all.set_item("highest_pressure_pa_abs", line.valid_pressures().high)?;
     all.set_item("equation", facts.equation)?;
     all.set_item("equation_doi", facts.equation_doi)?;
     all.set_item("equation_uncertainty", facts.equation_uncertainty)?;
+    let blend = match line {
+        Line::Pure(_) => None,
+        Line::Blend(blend) => Some(blend),
+    };
+    let pairs: Vec<(&str, &str)> = blend.map_or(Vec::new(), |blend| {
+        let pairs = blend.estimated_pairs.iter();
+        pairs.map(|[one, other]| (one.id(), other.id())).collect()
+    });
+    all.set_item("bubble_uncertainty_k", blend.map(|blend| blend.bubble.uncertainty_k))?;
+    all.set_item("dew_uncertainty_k", blend.map(|blend| blend.dew.uncertainty_k))?;
+    all.set_item("bubble_is_reliable", blend.is_none_or(|blend| blend.bubble.is_reliable))?;
+    all.set_item("estimated_pairs", pairs)?;
+    all.set_item("on_the_road", blend.map(|blend| blend.on_the_road))?;
+    if let Some(blend) = blend {
+        sources.set_item("composition", blend.composition_source)?;
+    }
     all.set_item("sources", sources)?;
     Ok(all)
 }

@@ -33,7 +33,7 @@ mod _core {
     use super::facts::facts;
     #[pymodule_export]
     use super::saturation::{
-        bubble_pressure, bubble_temperature, dew_pressure, dew_temperature, latent_heat, liquid_density,
+        bubble_pressure, bubble_temperature, dew_pressure, dew_temperature, glide, latent_heat, liquid_density,
         saturation_slope, vapour_density,
     };
     #[pymodule_export]

@@ -1,6 +1,7 @@
 //! Bubble and dew.
 
 use crate::arrays::{Answer, each, whole};
+use coldloop::mixture::Side;
 use coldloop::saturation::{self, Unanswered};
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use pyo3::prelude::*;
@@ -44,6 +45,8 @@ functions! {
     dew_temperature(pressure_pa_abs): saturation::dew_temperature_k, saturation::dew_temperatures_k;
     /// Slope of the saturation line, Pa/K.
     saturation_slope(temperature_k): saturation::slope_pa_k;
+    /// How much warmer the dew point is than the bubble point, K.
+    glide(pressure_pa_abs): saturation::glide_k;
     /// Heat that boils liquid into vapour, J/kg.
     latent_heat(temperature_k): saturation::latent_heat_j_kg;
     /// Density of the saturated liquid, kg/m3.
@@ -69,11 +72,9 @@ fn answered<'py>(
 }
 
 fn liquid_density_kg_m3(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    let pure = saturation::of(refrigerant);
-    Ok(pure.liquid(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass)
+    saturation::of(refrigerant).density_kg_m3(Side::Bubble, t_k)
 }
 
 fn vapour_density_kg_m3(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    let pure = saturation::of(refrigerant);
-    Ok(pure.vapour(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass)
+    saturation::of(refrigerant).density_kg_m3(Side::Dew, t_k)
 }

@@ -4,7 +4,7 @@ use crate::arrays::{Answer, Columns, each, several};
 use crate::errors::raised;
 use crate::saturation::known;
 use coldloop::eos::Isotherm;
-use coldloop::saturation::{Pure, State, of};
+use coldloop::saturation::{Line, State, of};
 use coldloop::{Error, ErrorKind, Phase, Quantity, Reference};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
@@ -12,7 +12,7 @@ use pyo3::prelude::*;
 /// The columns that `state` returns: code of the phase, quality, then figures in SI; NaN where a state has none.
 const COLUMNS: usize = 15;
 
-type Solve = fn(&Pure, f64, f64, Reference) -> Result<State, Error>;
+type Solve = fn(Line, f64, f64, Reference) -> Result<State, Error>;
 
 /// The states at two given figures, element by element: floats for floats, arrays otherwise; with `strict`, the first
 /// element that fails is raised, otherwise its figures are NaN.
@@ -28,23 +28,23 @@ pub(crate) fn state<'py>(
 ) -> Columns<'py> {
     let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
     let reference = Reference::from_id(reference).ok_or_else(|| raised(py, unknown))?;
-    let pure = of(known(code).map_err(|error| raised(py, error))?);
+    let line = of(known(code).map_err(|error| raised(py, error))?);
     let solve: Solve = match given {
-        "temperature_k pressure_pa_abs" => Pure::state_tp,
-        "temperature_k quality" => Pure::state_tq,
-        "pressure_pa_abs quality" => Pure::state_pq,
-        "pressure_pa_abs enthalpy_j_kg" => Pure::state_ph,
-        "pressure_pa_abs entropy_j_kg_k" => Pure::state_ps,
-        "enthalpy_j_kg entropy_j_kg_k" => Pure::state_hs,
-        "temperature_k density_kg_m3" => |pure, t_k, rho_kg_m3, reference| {
-            pure.state_t_rho(t_k, rho_kg_m3 / pure.fluid.equation.molar_mass, reference)
-        },
-        "superheated liquid" => Pure::superheated_liquid,
-        "subcooled vapour" => Pure::subcooled_vapour,
+        "temperature_k pressure_pa_abs" => Line::state_tp,
+        "temperature_k quality" => Line::state_tq,
+        "pressure_pa_abs quality" => Line::state_pq,
+        "pressure_pa_abs enthalpy_j_kg" => Line::state_ph,
+        "pressure_pa_abs entropy_j_kg_k" => Line::state_ps,
+        "enthalpy_j_kg entropy_j_kg_k" => Line::state_hs,
+        "temperature_k density_kg_m3" => {
+            |line, t_k, rho_kg_m3, reference| line.state_t_rho(t_k, rho_kg_m3 / line.molar_mass(), reference)
+        }
+        "superheated liquid" => Line::superheated_liquid,
+        "subcooled vapour" => Line::subcooled_vapour,
         _ => return Err(PyValueError::new_err("these two do not fix a state here")),
     };
     let columns = several(py, [first, second], strict, |[first, second]| {
-        Ok(figures(&solve(pure, first, second, reference)?))
+        Ok(figures(&solve(line, first, second, reference)?))
     })?;
     Ok(columns.into())
 }
@@ -101,7 +101,7 @@ fn virial<'py>(
     coefficient: fn(&Isotherm<f64>) -> f64,
 ) -> Answer<'py> {
     each(py, [temperature_k], strict, |[t_k]| {
-        let pure = of(known(code)?);
+        let pure = of(known(code)?).pure()?;
         let t_k = pure.valid_temperatures().check(t_k)?;
         Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
     })

@@ -153,7 +153,7 @@ pub(crate) static R1132E: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "trans-1,2-difluoroethene",
-        cas: "1630-78-0",
+        cas: Some("1630-78-0"),
         safety_group: None,
         flammability_limit: None,
         ozone_depletion: Some(Sourced {

@@ -102,7 +102,7 @@ pub(crate) static R115: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "chloropentafluoroethane",
-        cas: "76-15-3",
+        cas: Some("76-15-3"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

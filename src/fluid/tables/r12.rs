@@ -167,7 +167,7 @@ pub(crate) static R12: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "dichlorodifluoromethane",
-        cas: "75-71-8",
+        cas: Some("75-71-8"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -158,7 +158,7 @@ pub(crate) static R1234YF: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "2,3,3,3-tetrafluoroprop-1-ene",
-        cas: "754-12-1",
+        cas: Some("754-12-1"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A2L,
             source: "ANSI/ASHRAE Standard 34, from memory",

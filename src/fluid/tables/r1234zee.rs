@@ -145,7 +145,7 @@ pub(crate) static R1234ZEE: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "trans-1,3,3,3-tetrafluoroprop-1-ene",
-        cas: "29118-24-9",
+        cas: Some("29118-24-9"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A2L,
             source: "ANSI/ASHRAE Standard 34, from memory",

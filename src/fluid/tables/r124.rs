@@ -150,7 +150,7 @@ pub(crate) static R124: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "2-chloro-1,1,1,2-tetrafluoroethane",
-        cas: "2837-89-0",
+        cas: Some("2837-89-0"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -146,7 +146,7 @@ pub(crate) static R125: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "pentafluoroethane",
-        cas: "354-33-6",
+        cas: Some("354-33-6"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

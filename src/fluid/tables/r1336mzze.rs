@@ -136,7 +136,7 @@ pub(crate) static R1336MZZE: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "trans-1,1,1,4,4,4-hexafluorobut-2-ene",
-        cas: "66711-86-2",
+        cas: Some("66711-86-2"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

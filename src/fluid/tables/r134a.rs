@@ -156,7 +156,7 @@ pub(crate) static R134A: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "1,1,1,2-tetrafluoroethane",
-        cas: "811-97-2",
+        cas: Some("811-97-2"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -102,7 +102,7 @@ pub(crate) static R13I1: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "trifluoroiodomethane",
-        cas: "2314-97-8",
+        cas: Some("2314-97-8"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

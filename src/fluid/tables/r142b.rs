@@ -107,7 +107,7 @@ pub(crate) static R142B: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "1-chloro-1,1-difluoroethane",
-        cas: "75-68-3",
+        cas: Some("75-68-3"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A2,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -132,7 +132,7 @@ pub(crate) static R143A: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "1,1,1-trifluoroethane",
-        cas: "420-46-2",
+        cas: Some("420-46-2"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A2L,
             source: "ANSI/ASHRAE Standard 34, from memory",

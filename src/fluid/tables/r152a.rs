@@ -274,7 +274,7 @@ pub(crate) static R152A: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "1,1-difluoroethane",
-        cas: "75-37-6",
+        cas: Some("75-37-6"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A2,
             source: "ANSI/ASHRAE Standard 34, from memory",

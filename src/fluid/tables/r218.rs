@@ -106,7 +106,7 @@ pub(crate) static R218: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "octafluoropropane",
-        cas: "76-19-7",
+        cas: Some("76-19-7"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -250,7 +250,7 @@ pub(crate) static R22: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "chlorodifluoromethane",
-        cas: "75-45-6",
+        cas: Some("75-45-6"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -160,7 +160,7 @@ pub(crate) static R227EA: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "1,1,1,2,3,3,3-heptafluoropropane",
-        cas: "431-89-0",
+        cas: Some("431-89-0"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -165,7 +165,7 @@ pub(crate) static R290: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "propane",
-        cas: "74-98-6",
+        cas: Some("74-98-6"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A3,
             source: "ANSI/ASHRAE Standard 34, from memory",

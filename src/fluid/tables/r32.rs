@@ -149,7 +149,7 @@ pub(crate) static R32: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "difluoromethane",
-        cas: "75-10-5",
+        cas: Some("75-10-5"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A2L,
             source: "ANSI/ASHRAE Standard 34, from memory",

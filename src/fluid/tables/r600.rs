@@ -192,7 +192,7 @@ pub(crate) static R600: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "butane",
-        cas: "106-97-8",
+        cas: Some("106-97-8"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A3,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -192,7 +192,7 @@ pub(crate) static R600A: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "2-methylpropane (isobutane)",
-        cas: "75-28-5",
+        cas: Some("75-28-5"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A3,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -107,7 +107,7 @@ pub(crate) static R601A: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "2-methylbutane (isopentane)",
-        cas: "78-78-4",
+        cas: Some("78-78-4"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A3,
             source: "ANSI/ASHRAE Standard 34, from memory",

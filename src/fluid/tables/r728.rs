@@ -259,7 +259,7 @@ pub(crate) static R728: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "nitrogen",
-        cas: "7727-37-9",
+        cas: Some("7727-37-9"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -227,7 +227,7 @@ pub(crate) static R732: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "oxygen",
-        cas: "7782-44-7",
+        cas: Some("7782-44-7"),
         safety_group: None,
         flammability_limit: None,
         ozone_depletion: Some(Sourced {

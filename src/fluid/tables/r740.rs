@@ -289,7 +289,7 @@ pub(crate) static R740: Fluid = Fluid {
     melting: None,
     facts: Facts {
         name: "argon",
-        cas: "7440-37-1",
+        cas: Some("7440-37-1"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

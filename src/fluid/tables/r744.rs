@@ -321,7 +321,7 @@ pub(crate) static R744: Fluid = Fluid {
     }),
     facts: Facts {
         name: "carbon dioxide",
-        cas: "124-38-9",
+        cas: Some("124-38-9"),
         safety_group: Some(Sourced {
             value: SafetyGroup::A1,
             source: "ANSI/ASHRAE Standard 34, from memory",

@@ -3,35 +3,71 @@
 //! Generated from tables/refrigerants and tables/pairs by tables/compile; edit the tables, not this file.
 
 use super::component::{Component, Pair};
+use crate::error::Error;
 use crate::fluid::Power;
 use crate::fluid::tables as fluid;
-use crate::names::Refrigerant;
+use crate::names::{ErrorKind, Quantity, Refrigerant};
 
 /// The component of a mixture that a pure refrigerant is.
-pub const fn of(refrigerant: Refrigerant) -> &'static Component {
+///
+/// Errors: `NotAvailable` for a blend, which has several.
+pub const fn of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {
     match refrigerant {
-        Refrigerant::R1132E => &COMPONENTS[0],
-        Refrigerant::R115 => &COMPONENTS[1],
-        Refrigerant::R12 => &COMPONENTS[2],
-        Refrigerant::R1234yf => &COMPONENTS[3],
-        Refrigerant::R1234zeE => &COMPONENTS[4],
-        Refrigerant::R124 => &COMPONENTS[5],
-        Refrigerant::R125 => &COMPONENTS[6],
-        Refrigerant::R1336mzzE => &COMPONENTS[7],
-        Refrigerant::R134a => &COMPONENTS[8],
-        Refrigerant::R13I1 => &COMPONENTS[9],
-        Refrigerant::R142b => &COMPONENTS[10],
-        Refrigerant::R143a => &COMPONENTS[11],
-        Refrigerant::R152a => &COMPONENTS[12],
-        Refrigerant::R218 => &COMPONENTS[13],
-        Refrigerant::R22 => &COMPONENTS[14],
-        Refrigerant::R227ea => &COMPONENTS[15],
-        Refrigerant::R290 => &COMPONENTS[16],
-        Refrigerant::R32 => &COMPONENTS[17],
-        Refrigerant::R600 => &COMPONENTS[18],
-        Refrigerant::R600a => &COMPONENTS[19],
-        Refrigerant::R601a => &COMPONENTS[20],
-        Refrigerant::R744 => &COMPONENTS[24],
+        Refrigerant::R1132E => Ok(&COMPONENTS[0]),
+        Refrigerant::R115 => Ok(&COMPONENTS[1]),
+        Refrigerant::R12 => Ok(&COMPONENTS[2]),
+        Refrigerant::R1234yf => Ok(&COMPONENTS[3]),
+        Refrigerant::R1234zeE => Ok(&COMPONENTS[4]),
+        Refrigerant::R124 => Ok(&COMPONENTS[5]),
+        Refrigerant::R125 => Ok(&COMPONENTS[6]),
+        Refrigerant::R1336mzzE => Ok(&COMPONENTS[7]),
+        Refrigerant::R134a => Ok(&COMPONENTS[8]),
+        Refrigerant::R13I1 => Ok(&COMPONENTS[9]),
+        Refrigerant::R142b => Ok(&COMPONENTS[10]),
+        Refrigerant::R143a => Ok(&COMPONENTS[11]),
+        Refrigerant::R152a => Ok(&COMPONENTS[12]),
+        Refrigerant::R218 => Ok(&COMPONENTS[13]),
+        Refrigerant::R22 => Ok(&COMPONENTS[14]),
+        Refrigerant::R227ea => Ok(&COMPONENTS[15]),
+        Refrigerant::R290 => Ok(&COMPONENTS[16]),
+        Refrigerant::R32 => Ok(&COMPONENTS[17]),
+        Refrigerant::R600 => Ok(&COMPONENTS[18]),
+        Refrigerant::R600a => Ok(&COMPONENTS[19]),
+        Refrigerant::R601a => Ok(&COMPONENTS[20]),
+        Refrigerant::R744 => Ok(&COMPONENTS[24]),
+        Refrigerant::R401C
+        | Refrigerant::R404A
+        | Refrigerant::R406A
+        | Refrigerant::R407A
+        | Refrigerant::R407C
+        | Refrigerant::R407F
+        | Refrigerant::R409A
+        | Refrigerant::R410A
+        | Refrigerant::R413A
+        | Refrigerant::R414A
+        | Refrigerant::R414B
+        | Refrigerant::R416A
+        | Refrigerant::R420A
+        | Refrigerant::R422D
+        | Refrigerant::R426A
+        | Refrigerant::R438A
+        | Refrigerant::R444A
+        | Refrigerant::R445A
+        | Refrigerant::R448A
+        | Refrigerant::R449A
+        | Refrigerant::R450A
+        | Refrigerant::R452A
+        | Refrigerant::R454B
+        | Refrigerant::R454C
+        | Refrigerant::R455A
+        | Refrigerant::R456A
+        | Refrigerant::R457A
+        | Refrigerant::R474A
+        | Refrigerant::R500
+        | Refrigerant::R502
+        | Refrigerant::R507A
+        | Refrigerant::R513A
+        | Refrigerant::R516A => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),
     }
 }
 
@@ -217,21 +253,9 @@ pub(crate) static COMPONENTS: [Component; 25] = [
 /// Nitrogen, oxygen and argon.
 pub(super) static AIR: [&Component; 3] = [&COMPONENTS[21], &COMPONENTS[22], &COMPONENTS[23]];
 
-/// Every pair of them: first those with component 0, then those of component 1 with the ones after it, and so on.
-pub(super) static PAIRS: [Pair; 300] = [
-    // R-1132(E) with R-115
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-12
+/// The different ways in which two of them meet.
+pub(super) static PAIRS: [Pair; 137] = [
+    // R-1132(E) with R-115 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 0.94989,
@@ -255,7 +279,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "M. O. McLinden and others: NIST Interagency Report 8570; title not read, doi 10.6028/NIST.IR.8570",
     },
-    // R-1132(E) with R-1234ze(E)
+    // R-1132(E) with R-1234ze(E) and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 0.9957499999999999,
@@ -267,139 +291,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: true,
         source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
-    // R-1132(E) with R-124
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-125
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-1336mzz(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-134a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-13I1
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-142b
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-143a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-152a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-22
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-290
+    // R-1132(E) with R-290 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 0.91449,
@@ -423,43 +315,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "M. O. McLinden and others: NIST Interagency Report 8570; title not read, doi 10.6028/NIST.IR.8570",
     },
-    // R-1132(E) with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-728
+    // R-1132(E) with R-728 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 1.3073800000000002,
@@ -471,31 +327,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: true,
         source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
-    // R-1132(E) with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1132(E) with R-744
+    // R-1132(E) with R-744 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 1.00235,
@@ -507,7 +339,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: true,
         source: "estimate from 11 published pairs of halocarbons with hydrogen with carbon dioxide: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
-    // R-115 with R-12
+    // R-115 with R-12 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 1.0,
@@ -518,42 +350,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.145129620510502,
         is_estimated: true,
         source: "estimate from 0 published pairs of halocarbons without hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-1234yf
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-1234ze(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-124
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-115 with R-125
     Pair {
@@ -567,90 +363,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-115 with R-1336mzz(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-134a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-13I1
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 0 published pairs of halocarbons without hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-142b
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-143a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-152a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 0 published pairs of halocarbons without hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-115 with R-22
     Pair {
         beta_t: 1.01422,
@@ -662,18 +374,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-115 with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-115 with R-290
     Pair {
@@ -699,7 +399,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
     },
-    // R-115 with R-600
+    // R-115 with R-600 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 0.98459,
@@ -711,31 +411,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: true,
         source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
-    // R-115 with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-728
+    // R-115 with R-728 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 1.30226,
@@ -747,31 +423,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: true,
         source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
-    // R-115 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-115 with R-744
+    // R-115 with R-744 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 0.960383,
@@ -782,66 +434,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.145129620510502,
         is_estimated: true,
         source: "estimate from 2 published pairs of halocarbons without hydrogen with carbon dioxide: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-1234yf
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-1234ze(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-124
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-125
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-1336mzz(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-12 with R-134a
     Pair {
@@ -854,18 +446,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-12 with R-13I1
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 0 published pairs of halocarbons without hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-12 with R-142b
     Pair {
@@ -903,18 +483,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-12 with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 0 published pairs of halocarbons without hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-12 with R-22
     Pair {
         beta_t: 0.99654,
@@ -927,30 +495,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-12 with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-290
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-12 with R-32
     Pair {
         beta_t: 1.0,
@@ -962,78 +506,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-12 with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-12 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-12 with R-744
     Pair {
@@ -1059,18 +531,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell: Mixture Model for Refrigerant Pairs R-1234yf/R-134a, R-1234yf/R-1234ze(E), and R-134a/R-1234ze(E). J. Phys. Chem. Ref. Data 51 (2022) 013103, doi 10.1063/5.0086060",
     },
-    // R-1234yf with R-124
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-1234yf with R-125
     Pair {
         beta_t: 1.0000310009610298,
@@ -1083,18 +543,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell: Mixture Model for Refrigerant Pairs R-32/1234yf, R-32/1234ze(E), R-1234ze(E)/227ea, R-1234yf/152a, and R-125/1234yf. J. Phys. Chem. Ref. Data 52 (2023) 013101, doi 10.1063/5.0135368",
     },
-    // R-1234yf with R-1336mzz(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-1234yf with R-134a
     Pair {
         beta_t: 1.000026,
@@ -1106,30 +554,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.0015,
         is_estimated: false,
         source: "I. H. Bell: Mixture Model for Refrigerant Pairs R-1234yf/R-134a, R-1234yf/R-1234ze(E), and R-134a/R-1234ze(E). J. Phys. Chem. Ref. Data 51 (2022) 013103, doi 10.1063/5.0086060",
-    },
-    // R-1234yf with R-13I1
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234yf with R-142b
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-1234yf with R-143a
     Pair {
@@ -1166,18 +590,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-1234yf with R-22
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-1234yf with R-227ea
     Pair {
@@ -1239,54 +651,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-1234yf with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234yf with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234yf with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234yf with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-1234yf with R-744
     Pair {
         beta_t: 0.975342369555273,
@@ -1298,18 +662,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-1234ze(E) with R-124
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-1234ze(E) with R-125
     Pair {
@@ -1359,18 +711,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-1234ze(E) with R-142b
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-1234ze(E) with R-143a
     Pair {
         beta_t: 1.0252708765655887,
@@ -1394,30 +734,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-1234ze(E) with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234ze(E) with R-22
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-1234ze(E) with R-227ea
     Pair {
@@ -1455,18 +771,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell: Mixture Model for Refrigerant Pairs R-32/1234yf, R-32/1234ze(E), R-1234ze(E)/227ea, R-1234yf/152a, and R-125/1234yf. J. Phys. Chem. Ref. Data 52 (2023) 013101, doi 10.1063/5.0135368",
     },
-    // R-1234ze(E) with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-1234ze(E) with R-600a
     Pair {
         beta_t: 0.975553,
@@ -1478,54 +782,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-1234ze(E) with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234ze(E) with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234ze(E) with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1234ze(E) with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-1234ze(E) with R-744
     Pair {
@@ -1539,30 +795,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
     },
-    // R-124 with R-125
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-1336mzz(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-124 with R-134a
     Pair {
         beta_t: 0.99881,
@@ -1574,18 +806,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-124 with R-13I1
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-124 with R-142b
     Pair {
@@ -1599,30 +819,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-124 with R-143a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-152a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-124 with R-218
     Pair {
         beta_t: 1.0,
@@ -1635,126 +831,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
     },
-    // R-124 with R-22
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-290
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-32
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-124 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-124 with R-744
     Pair {
         beta_t: 1.004853442125466,
@@ -1766,18 +842,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-125 with R-1336mzz(E)
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-125 with R-134a
     Pair {
@@ -1803,18 +867,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
     },
-    // R-125 with R-142b
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-125 with R-143a
     Pair {
         beta_t: 1.0,
@@ -1838,30 +890,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-125 with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-125 with R-22
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-125 with R-227ea
     Pair {
@@ -1923,54 +951,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-125 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-125 with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-125 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-125 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-125 with R-744
     Pair {
         beta_t: 0.9886307464162135,
@@ -1995,42 +975,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
     },
-    // R-1336mzz(E) with R-13I1
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-142b
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-143a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-1336mzz(E) with R-152a
     Pair {
         beta_t: 1.0,
@@ -2042,30 +986,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-1336mzz(E) with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-22
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-1336mzz(E) with R-227ea
     Pair {
@@ -2102,102 +1022,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-1336mzz(E) with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-1336mzz(E) with R-744
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.00235,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.0164495075587575,
-        is_estimated: true,
-        source: "estimate from 11 published pairs of halocarbons with hydrogen with carbon dioxide: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-134a with R-13I1
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-134a with R-142b
     Pair {
@@ -2319,54 +1143,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-134a with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-134a with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-134a with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-134a with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-134a with R-744
     Pair {
         beta_t: 0.9897462290668674,
@@ -2379,30 +1155,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-13I1 with R-142b
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-13I1 with R-143a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-13I1 with R-152a
     Pair {
         beta_t: 0.99875,
@@ -2414,42 +1166,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-13I1 with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 0 published pairs of halocarbons without hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-13I1 with R-22
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-13I1 with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-13I1 with R-290
     Pair {
@@ -2475,18 +1191,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
     },
-    // R-13I1 with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-13I1 with R-600a
     Pair {
         beta_t: 1.002,
@@ -2498,18 +1202,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-13I1 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-13I1 with R-728
     Pair {
@@ -2523,30 +1215,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-13I1 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-13I1 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-13I1 with R-744
     Pair {
         beta_t: 0.9864170373950698,
@@ -2558,18 +1226,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and M. O. McLinden: mixtures with R-13I1. Int. J. Thermophys. (2020); title not read",
-    },
-    // R-142b with R-143a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-142b with R-152a
     Pair {
@@ -2583,18 +1239,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
     },
-    // R-142b with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-142b with R-22
     Pair {
         beta_t: 1.0043,
@@ -2607,30 +1251,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-142b with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-142b with R-290
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-142b with R-32
     Pair {
         beta_t: 0.98803,
@@ -2642,78 +1262,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-142b with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-142b with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-142b with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-142b with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-142b with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-142b with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-142b with R-744
     Pair {
@@ -2739,18 +1287,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-143a with R-218
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-143a with R-22
     Pair {
         beta_t: 1.0,
@@ -2762,18 +1298,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-143a with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-143a with R-290
     Pair {
@@ -2822,54 +1346,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-143a with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-143a with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-143a with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-143a with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-143a with R-744
     Pair {
@@ -2967,54 +1443,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-152a with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-152a with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-152a with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-152a with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-152a with R-744
     Pair {
         beta_t: 0.997765006385696,
@@ -3039,30 +1467,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-218 with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.94989,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.033421491959151416,
-        is_estimated: true,
-        source: "estimate from 19 published pairs of halocarbons with hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-218 with R-290
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-218 with R-32
     Pair {
         beta_t: 1.0,
@@ -3074,102 +1478,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-218 with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-218 with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-218 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.98459,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.020365264632593288,
-        is_estimated: true,
-        source: "estimate from 3 published pairs of halocarbons without hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-218 with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-218 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-218 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.30226,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-218 with R-744
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.960383,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons without hydrogen with carbon dioxide: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-22 with R-227ea
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.9957499999999999,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.012346251663111717,
-        is_estimated: true,
-        source: "estimate from 30 published pairs of halocarbons with hydrogen with halocarbons with hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-22 with R-290
     Pair {
@@ -3194,66 +1502,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell and others: binary interaction parameters of refrigerant mixtures. J. Chem. Eng. Data (2025); title not read, doi 10.1021/acs.jced.4c00699",
-    },
-    // R-22 with R-600
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-22 with R-600a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-22 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-22 with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-22 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-22 with R-740
     Pair {
@@ -3327,18 +1575,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
     },
-    // R-227ea with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
     // R-227ea with R-728
     Pair {
         beta_t: 1.0295056313958038,
@@ -3350,30 +1586,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-227ea with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-227ea with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-227ea with R-744
     Pair {
@@ -3459,18 +1671,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
     },
-    // R-290 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.003,
-        is_estimated: false,
-        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
-    },
     // R-290 with R-744
     Pair {
         beta_t: 0.9674730360282372,
@@ -3506,54 +1706,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t_uncertainty: 0.003,
         is_estimated: false,
         source: "I. H. Bell, E. W. Lemmon: Automatic Fitting of Binary Interaction Parameters for Multi-fluid Helmholtz-Energy-Explicit Mixture Models. J. Chem. Eng. Data 61 (2016) 3752-3760, doi 10.1021/acs.jced.6b00257",
-    },
-    // R-32 with R-601a
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 0.91449,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.021844478570989038,
-        is_estimated: true,
-        source: "estimate from 25 published pairs of halocarbons with hydrogen with hydrocarbons: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-32 with R-728
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-32 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
-    // R-32 with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.3073800000000002,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
     // R-32 with R-744
     Pair {
@@ -3597,18 +1749,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t: 1.304886838,
         beta_v: 1.0039327962968856,
         gamma_v: 1.146949309,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.003,
-        is_estimated: false,
-        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
-    },
-    // R-600 with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
         factor: 0.0,
         departure: &[],
         gamma_t_uncertainty: 0.003,
@@ -3663,30 +1803,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
     },
-    // R-600a with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.003,
-        is_estimated: false,
-        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
-    },
-    // R-600a with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.003,
-        is_estimated: false,
-        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
-    },
     // R-600a with R-744
     Pair {
         beta_t: 0.9771924990578692,
@@ -3705,30 +1821,6 @@ pub(super) static PAIRS: [Pair; 300] = [
         gamma_t: 1.38177077,
         beta_v: 1.0,
         gamma_v: 1.154135439,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.003,
-        is_estimated: false,
-        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
-    },
-    // R-601a with R-732
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.003,
-        is_estimated: false,
-        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
-    },
-    // R-601a with R-740
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.0,
-        beta_v: 1.0,
-        gamma_v: 1.0,
         factor: 0.0,
         departure: &[],
         gamma_t_uncertainty: 0.003,
@@ -3771,7 +1863,7 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "J. Gernert: A New Helmholtz Energy Model for Humid Gases and CCS Mixtures. Dissertation, Ruhr-Universitat Bochum (2013)",
     },
-    // R-728 with R-744
+    // R-728 with R-744 and all alike
     Pair {
         beta_t: 1.0,
         gamma_t: 1.031986,
@@ -3807,18 +1899,20 @@ pub(super) static PAIRS: [Pair; 300] = [
         is_estimated: false,
         source: "J. Gernert: A New Helmholtz Energy Model for Humid Gases and CCS Mixtures. Dissertation, Ruhr-Universitat Bochum (2013)",
     },
-    // R-740 with R-744
-    Pair {
-        beta_t: 1.0,
-        gamma_t: 1.031986,
-        beta_v: 1.0,
-        gamma_v: 1.0,
-        factor: 0.0,
-        departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
-        is_estimated: true,
-        source: "estimate from 1 published pairs of carbon dioxide with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
-    },
+];
+
+/// Where in them each pair stands: first those with component 0, then those of component 1 with the ones after it, and so on.
+pub(super) static PLACES: [u8; 300] = [
+    0, 0, 1, 2, 2, 2, 2, 2, 0, 2, 2, 2, 0, 2, 2, 3, 4, 3, 3, 3, 5, 5, 5, 6, 7, 0, 0, 0, 8, 0, 0, 7, 0, 0, 0, 7, 9, 0,
+    10, 11, 12, 12, 12, 13, 13, 13, 14, 0, 0, 0, 0, 0, 15, 7, 16, 17, 18, 7, 19, 0, 12, 20, 12, 12, 12, 13, 13, 13, 21,
+    22, 2, 23, 2, 24, 0, 2, 25, 26, 27, 2, 28, 29, 30, 31, 32, 3, 5, 5, 5, 33, 2, 34, 35, 36, 37, 2, 38, 39, 0, 2, 40,
+    41, 42, 3, 43, 3, 5, 5, 5, 44, 2, 2, 45, 0, 46, 2, 2, 47, 2, 2, 3, 2, 3, 3, 3, 5, 5, 5, 48, 2, 49, 50, 2, 51, 52,
+    0, 2, 53, 54, 55, 56, 57, 3, 5, 5, 5, 58, 59, 0, 2, 2, 60, 0, 2, 61, 62, 63, 3, 3, 3, 5, 5, 5, 6, 0, 64, 65, 66,
+    67, 68, 69, 70, 71, 72, 73, 3, 5, 5, 5, 74, 0, 0, 75, 7, 0, 0, 76, 77, 12, 78, 12, 79, 13, 13, 80, 2, 81, 0, 82, 2,
+    3, 83, 3, 3, 3, 5, 5, 5, 84, 85, 0, 86, 2, 87, 88, 89, 90, 3, 5, 5, 5, 91, 92, 93, 94, 95, 96, 97, 98, 3, 5, 5, 5,
+    99, 100, 0, 12, 101, 12, 12, 12, 13, 13, 13, 14, 2, 102, 103, 3, 3, 3, 5, 5, 104, 105, 106, 107, 108, 109, 3, 110,
+    5, 5, 111, 112, 113, 114, 115, 116, 117, 117, 118, 119, 120, 3, 5, 5, 5, 121, 122, 123, 124, 117, 125, 126, 127,
+    128, 117, 117, 129, 130, 117, 117, 131, 132, 133, 134, 135, 136, 134,
 ];
 
 /// The departure function of R-1234yf/R-134a.

@@ -9,7 +9,7 @@
 use crate::output::Output;
 use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, subcooling, superheat};
-use coldloop::saturation::{self, Pure, State};
+use coldloop::saturation::{self, Line, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
@@ -109,18 +109,18 @@ fn functions() -> Result<String, String> {
 }
 
 /// A pair of figures that fixes a state, under the name that it has in the table.
-type Pair = fn(&Pure, f64, f64, Reference) -> Result<State, Error>;
+type Pair = fn(Line, f64, f64, Reference) -> Result<State, Error>;
 
 const PAIRS: [(&str, Pair); 7] = [
-    ("tp", Pure::state_tp),
-    ("td", |pure, t_k, rho_kg_m3, reference| {
-        pure.state_t_rho(t_k, rho_kg_m3 / pure.fluid.equation.molar_mass, reference)
+    ("tp", Line::state_tp),
+    ("td", |line, t_k, rho_kg_m3, reference| {
+        line.state_t_rho(t_k, rho_kg_m3 / line.molar_mass(), reference)
     }),
-    ("tq", Pure::state_tq),
-    ("pq", Pure::state_pq),
-    ("ph", Pure::state_ph),
-    ("ps", Pure::state_ps),
-    ("hs", Pure::state_hs),
+    ("tq", Line::state_tq),
+    ("pq", Line::state_pq),
+    ("ph", Line::state_ph),
+    ("ps", Line::state_ps),
+    ("hs", Line::state_hs),
 ];
 
 /// A gas, a liquid, a fluid above its critical point, and boiling liquid, of every refrigerant by every pair; and what is
@@ -132,13 +132,13 @@ fn states() -> Result<String, String> {
     );
     let mut references = Reference::ALL.iter().cycle().copied();
     for refrigerant in Refrigerant::ALL {
-        let pure = saturation::of(refrigerant);
-        let (t_c, p_c) = (pure.critical_t_k, pure.critical_p_pa);
+        let line = saturation::of(refrigerant);
+        let (t_c, p_c) = (line.critical_t_k(), line.critical_p_pa());
         for reference in references.by_ref().take(2) {
             let homogeneous = [(0.9, 0.05), (0.8, 1.1), (1.05, 1.5)]
                 .iter()
-                .filter_map(|(t, p)| pure.state_tp(t * t_c, p * p_c, reference).ok());
-            let boiling = pure.state_tq(0.85 * t_c, 0.3, reference).ok();
+                .filter_map(|(t, p)| line.state_tp(t * t_c, p * p_c, reference).ok());
+            let boiling = line.state_tq(0.85 * t_c, 0.3, reference).ok();
             for state in homogeneous.chain(boiling) {
                 for (name, pair) in PAIRS {
                     let quality = state.quality.unwrap_or(0.4);
@@ -151,7 +151,7 @@ fn states() -> Result<String, String> {
                         "ps" => (state.p_pa, state.s_j_kg_k),
                         _ => (state.h_j_kg, state.s_j_kg_k),
                     };
-                    let answer = pair(pure, x, y, reference);
+                    let answer = pair(line, x, y, reference);
                     table += &state_row(
                         name,
                         refrigerant,
@@ -163,10 +163,10 @@ fn states() -> Result<String, String> {
             }
         }
     }
-    let pure = saturation::of(Refrigerant::R134a);
+    let line = saturation::of(Refrigerant::R134a);
     for (x, y) in pairs(&ABSURD.map(str::to_string), &ABSURD.map(str::to_string)) {
         for (name, pair) in PAIRS {
-            let answer = pair(pure, number(&x)?, number(&y)?, Reference::Iir);
+            let answer = pair(line, number(&x)?, number(&y)?, Reference::Iir);
             table += &state_row(name, Refrigerant::R134a, Reference::Iir, (&x, &y), answer);
         }
     }

@@ -25,7 +25,7 @@ pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
 }
 
 fn rust() -> Result<String, coldloop::Error> {
-    let pure = saturation::of(Refrigerant::R744);
+    let pure = saturation::pure(Refrigerant::R744)?;
     let critical_j_kg = pure.liquid(pure.critical_t_k)?.h_j_kg;
     let columns = |low: f64, high: f64| ((high - low) / STEP_J_KG).round() as usize + 1;
     let mut source = String::from(HEADER);

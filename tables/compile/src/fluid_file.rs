@@ -219,7 +219,7 @@ impl File {
         let source = &self.equation;
         let saturation = source.saturation_uncertainty.as_deref().map(digits).transpose()?;
         Ok(format!(
-            "Facts {{ name: {:?}, cas: {:?}, {label}, equation: {:?}, equation_doi: {:?}, equation_uncertainty: {:?}, saturation_uncertainty: {saturation:?} }}",
+            "Facts {{ name: {:?}, cas: Some({:?}), {label}, equation: {:?}, equation_doi: {:?}, equation_uncertainty: {:?}, saturation_uncertainty: {saturation:?} }}",
             self.name, self.cas, source.citation, source.doi, source.uncertainty
         ))
     }

@@ -8,6 +8,8 @@
 
 mod air;
 mod bands;
+mod blend_line;
+mod blends;
 mod c;
 mod cases;
 mod checks;
@@ -17,6 +19,7 @@ mod dense;
 mod double;
 mod dual;
 mod equilibrium;
+mod even;
 mod faults;
 mod fleet;
 mod fluid_facts;
@@ -67,8 +70,10 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     fleet::compile(root, &mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;
-    refrigerants::compile(root, &vocabularies, &mut out)?;
-    pairs::compile(root, &vocabularies, &mut out)?;
+    let blends = blends::read_all(root)?;
+    refrigerants::compile(root, &vocabularies, &blends, &mut out)?;
+    pairs::compile(root, &vocabularies, &blends, &mut out)?;
+    blends::compile(&blends, &mut out)?;
     air::compile(root, &mut out)?;
     out.finish()
 }

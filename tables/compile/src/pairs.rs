@@ -1,10 +1,12 @@
 //! `tables/pairs/*.toml` into the components and pairs of the mixture room.
 
+use crate::blends;
 use crate::double::Double;
 use crate::equilibrium;
 use crate::fluid_file::{self, Compiled};
 use crate::names::Vocabulary;
 use crate::output::Output;
+use crate::refrigerants::blend_pattern;
 use coldloop::fluid::Equation;
 use coldloop::numerics::Real;
 use serde::Deserialize;
@@ -80,7 +82,12 @@ struct Pair {
 }
 
 /// Reads the fluids and pairs and writes `src/mixture/tables/mod.rs`.
-pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output) -> Result<(), String> {
+pub(crate) fn compile(
+    root: &Path,
+    vocabularies: &[Vocabulary],
+    blends: &[blends::Compiled],
+    out: &mut Output,
+) -> Result<(), String> {
     let fluids = fluid_file::read_all(&root.join("tables/refrigerants"))?;
     let folder = root.join("tables/pairs");
     let scheme: Scheme = read(&folder.join("estimated.toml"))?;
@@ -110,16 +117,27 @@ pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output
         components += &component(number, fluid)?;
     }
     let mut table = String::new();
-    let mut count = 0;
+    let mut different: Vec<String> = Vec::new();
+    let mut places: Vec<usize> = Vec::new();
     for low in 0..fluids.len() {
         for high in low + 1..fluids.len() {
             let pair = match pairs.remove(&(low, high)) {
                 Some(pair) => pair,
                 None => estimates.pair(low, high)?,
             };
-            table += &format!("// {} with {}\n", fluids[low].designation, fluids[high].designation);
-            table += &pair.rust();
-            count += 1;
+            // Pairs of two classes without publication are alike.
+            let text = pair.rust();
+            let place = different
+                .iter()
+                .position(|other| *other == text)
+                .unwrap_or(different.len());
+            if place == different.len() {
+                let alike = if pair.is_estimated { " and all alike" } else { "" };
+                let (one, other) = (&fluids[low].designation, &fluids[high].designation);
+                table += &format!("// {one} with {other}{alike}\n{text}");
+                different.push(text);
+            }
+            places.push(place);
         }
     }
     let named: Vec<&str> = vocabularies
@@ -130,21 +148,27 @@ pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output
     let mut arms = String::new();
     for (number, fluid) in fluids.iter().enumerate() {
         if named.contains(&fluid.designation.as_str()) {
-            writeln!(arms, "Refrigerant::{} => &COMPONENTS[{number}],", fluid.variant()).map_err(|e| e.to_string())?;
+            writeln!(arms, "Refrigerant::{} => Ok(&COMPONENTS[{number}]),", fluid.variant())
+                .map_err(|e| e.to_string())?;
         }
     }
     let gas = |designation: &str| place(designation, &fluids).map(|number| format!("&COMPONENTS[{number}]"));
     let air = [gas("R-728")?, gas("R-732")?, gas("R-740")?].join(", ");
-    let fluid_count = fluids.len();
+    let several = blend_pattern(blends);
+    let (fluid_count, count, kinds) = (fluids.len(), places.len(), different.len());
+    if kinds > 256 {
+        return Err("more kinds of pairs than a byte tells".to_string());
+    }
     let source = format!(
         "//! The components of mixtures and their pairs.\n//!\n//! Generated from tables/refrigerants and tables/pairs by tables/compile; edit the tables, not this file.\n\n\
-         use super::component::{{Component, Pair}};\nuse crate::fluid::Power;\nuse crate::fluid::tables as fluid;\nuse crate::names::Refrigerant;\n\n\
-         /// The component of a mixture that a pure refrigerant is.\n\
-         pub const fn of(refrigerant: Refrigerant) -> &'static Component {{\nmatch refrigerant {{\n{arms}}}\n}}\n\n\
+         use super::component::{{Component, Pair}};\nuse crate::error::Error;\nuse crate::fluid::Power;\nuse crate::fluid::tables as fluid;\nuse crate::names::{{ErrorKind, Quantity, Refrigerant}};\n\n\
+         /// The component of a mixture that a pure refrigerant is.\n///\n/// Errors: `NotAvailable` for a blend, which has several.\n\
+         pub const fn of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {{\nmatch refrigerant {{\n{arms}{several} => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),\n}}\n}}\n\n\
          /// Every fluid that a mixture may hold.\npub(crate) static COMPONENTS: [Component; {fluid_count}] = [\n{components}];\n\n\
          /// Nitrogen, oxygen and argon.\npub(super) static AIR: [&Component; 3] = [{air}];\n\n\
-         /// Every pair of them: first those with component 0, then those of component 1 with the ones after it, and so on.\n\
-         pub(super) static PAIRS: [Pair; {count}] = [\n{table}];\n\n{departures}"
+         /// The different ways in which two of them meet.\npub(super) static PAIRS: [Pair; {kinds}] = [\n{table}];\n\n\
+         /// Where in them each pair stands: first those with component 0, then those of component 1 with the ones after it, and so on.\n\
+         pub(super) static PLACES: [u8; {count}] = {places:?};\n\n{departures}"
     );
     out.rust("src/mixture/tables/mod.rs", &source)
 }

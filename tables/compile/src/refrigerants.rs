@@ -1,5 +1,6 @@
 //! `tables/refrigerants/*.toml` into the constants of the fluid and saturation rooms.
 
+use crate::blends;
 use crate::curves::{self, Fitted, Saturation};
 use crate::fluid_file::{self, Compiled};
 use crate::names::Vocabulary;
@@ -13,7 +14,12 @@ use std::thread;
 
 /// Reads every fluid and writes its equation, and of the refrigerants among them the saturation curves; then the two
 /// lists that find them. A fluid that is not in the vocabulary (a gas of the air) is there by its equation alone.
-pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output) -> Result<(), String> {
+pub(crate) fn compile(
+    root: &Path,
+    vocabularies: &[Vocabulary],
+    blends: &[blends::Compiled],
+    out: &mut Output,
+) -> Result<(), String> {
     let named: Vec<&str> = vocabularies
         .iter()
         .filter(|vocabulary| vocabulary.name == "Refrigerant")
@@ -26,35 +32,28 @@ pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output
     for fluid in refrigerants.iter().chain(&gases) {
         out.rust(&format!("src/fluid/tables/{}.rs", fluid.module), &fluid.rust())?;
     }
-    for (fluid, saturation) in refrigerants.iter().zip(fit_all(&refrigerants)) {
+    let fit = |fluid: &Compiled| curves::fit(fluid.equation, fluid.lowest_t_k);
+    for (fluid, saturation) in refrigerants.iter().zip(fit_all(&refrigerants, fit)) {
         let saturation = saturation.map_err(|e| format!("{}: {e}", fluid.designation))?;
         let source = saturation_rust(fluid, &saturation)?;
         out.rust(&format!("src/saturation/tables/{}.rs", fluid.module), &source)?;
     }
-    out.rust(
-        "src/fluid/tables/mod.rs",
-        &index(
-            &refrigerants,
-            &gases,
-            "fluid::Fluid",
-            "constants of the equation of state",
-        ),
-    )?;
-    out.rust(
-        "src/saturation/tables/mod.rs",
-        &index(&refrigerants, &[], "saturation::Pure", "saturation curves"),
-    )
+    out.rust("src/fluid/tables/mod.rs", &fluid_index(&refrigerants, &gases, blends))?;
+    out.rust("src/saturation/tables/mod.rs", &line_index(&refrigerants, blends))
 }
 
-/// The saturation curves of every fluid, each core taking the next one.
-fn fit_all(fluids: &[Compiled]) -> Vec<Result<Saturation, String>> {
+/// What `fit` makes of every one, each core taking the next.
+pub(crate) fn fit_all<T: Sync, F: Send>(
+    all: &[T],
+    fit: impl Fn(&T) -> Result<F, String> + Sync,
+) -> Vec<Result<F, String>> {
     let next = AtomicUsize::new(0);
     let done = Mutex::new(Vec::new());
     thread::scope(|scope| {
         for _ in 0..thread::available_parallelism().map_or(1, usize::from) {
             scope.spawn(|| {
-                while let Some((place, fluid)) = fluids.iter().enumerate().nth(next.fetch_add(1, Ordering::Relaxed)) {
-                    let fitted = curves::fit(fluid.equation, fluid.lowest_t_k);
+                while let Some((place, one)) = all.iter().enumerate().nth(next.fetch_add(1, Ordering::Relaxed)) {
+                    let fitted = fit(one);
                     done.lock()
                         .unwrap_or_else(PoisonError::into_inner)
                         .push((place, fitted));
@@ -67,8 +66,19 @@ fn fit_all(fluids: &[Compiled]) -> Vec<Result<Saturation, String>> {
     done.into_iter().map(|(_, fitted)| fitted).collect()
 }
 
-/// The list of modules and the function that finds a refrigerant's constant.
-fn index(refrigerants: &[Compiled], gases: &[Compiled], target: &str, what: &str) -> String {
+const HEAD: &str = "//!\n//! Generated from tables/refrigerants and tables/blends by tables/compile; edit the tables, not this file.\n\n";
+
+/// The patterns that match every blend.
+pub(crate) fn blend_pattern(blends: &[blends::Compiled]) -> String {
+    let patterns: Vec<String> = blends
+        .iter()
+        .map(|blend| format!("Refrigerant::{}", blend.variant()))
+        .collect();
+    patterns.join(" | ")
+}
+
+/// The list of modules and the function that finds a pure refrigerant's fluid.
+fn fluid_index(refrigerants: &[Compiled], gases: &[Compiled], blends: &[blends::Compiled]) -> String {
     let modules: String = refrigerants
         .iter()
         .chain(gases)
@@ -76,13 +86,41 @@ fn index(refrigerants: &[Compiled], gases: &[Compiled], target: &str, what: &str
         .collect();
     let arms: String = refrigerants
         .iter()
-        .map(|f| format!("Refrigerant::{} => &{}::{},\n", f.variant(), f.module, f.constant()))
+        .map(|f| format!("Refrigerant::{} => Ok(&{}::{}),\n", f.variant(), f.module, f.constant()))
         .collect();
-    let (room, kind) = target.split_once("::").unwrap_or(("", target));
     format!(
-        "//! The {what} of every refrigerant.\n//!\n//! Generated from tables/refrigerants by tables/compile; edit the tables, not this file.\n\n\
-         {modules}\nuse crate::names::Refrigerant;\nuse crate::{room}::{kind};\n\n\
-         /// The {what} of a refrigerant.\npub const fn of(refrigerant: Refrigerant) -> &'static {kind} {{\nmatch refrigerant {{\n{arms}}}\n}}\n"
+        "//! The constants of the equation of state of every pure refrigerant.\n{HEAD}\
+         {modules}\nuse crate::error::Error;\nuse crate::fluid::Fluid;\nuse crate::names::{{ErrorKind, Quantity, Refrigerant}};\n\n\
+         /// The fluid that a pure refrigerant is.\n///\n/// Errors: `NotAvailable` for a blend.\n\
+         pub const fn of(refrigerant: Refrigerant) -> Result<&'static Fluid, Error> {{\nmatch refrigerant {{\n{arms}{} => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),\n}}\n}}\n",
+        blend_pattern(blends)
+    )
+}
+
+/// The list of modules and the function that finds a refrigerant's saturation line.
+fn line_index(refrigerants: &[Compiled], blends: &[blends::Compiled]) -> String {
+    let mut modules: Vec<String> = refrigerants.iter().map(|f| f.module.clone()).collect();
+    modules.extend(blends.iter().map(blends::Compiled::module));
+    let modules: String = modules
+        .iter()
+        .map(|module| format!("pub(crate) mod {module};\n"))
+        .collect();
+    let pure = refrigerants.iter().map(|f| {
+        format!(
+            "Refrigerant::{} => Line::Pure(&{}::{}),\n",
+            f.variant(),
+            f.module,
+            f.constant()
+        )
+    });
+    let blend = blends
+        .iter()
+        .map(|b| format!("Refrigerant::{0} => Line::Blend(&{1}::{0}),\n", b.variant(), b.module()));
+    let arms: String = pure.chain(blend).collect();
+    format!(
+        "//! The saturation curves of every refrigerant.\n{HEAD}\
+         {modules}\nuse crate::names::Refrigerant;\nuse crate::saturation::Line;\n\n\
+         /// The saturation curves of a refrigerant.\npub const fn of(refrigerant: Refrigerant) -> Line {{\nmatch refrigerant {{\n{arms}}}\n}}\n"
     )
 }
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 class Facts:
     """Published facts of a refrigerant, in SI; what is not known is ``None``.
 
-    They stand in ``tables/refrigerants``, each with its source; ``sources`` repeats those of the figures that are no
+    They stand in ``tables/refrigerants`` and ``tables/blends``, each with its source; ``sources`` repeats those of the figures that are no
     part of the equation of state.
 
     >>> facts = Refrigerant("R-134a").facts
@@ -17,7 +17,8 @@ class Facts:
 
     designation: str
     chemical_name: str
-    cas_number: str
+    cas_number: str | None
+    """``None`` for a blend."""
     composition: dict[str, float]
     """Mass fraction of every component by its designation."""
     molar_mass_kg_mol: float
@@ -42,4 +43,14 @@ class Facts:
     """The publication of the equation of state."""
     equation_doi: str | None
     equation_uncertainty: str | None
+    bubble_uncertainty_k: float | None
+    """Standard uncertainty of a bubble temperature of a blend, from its pairs; ``None`` for a pure refrigerant."""
+    dew_uncertainty_k: float | None
+    """The same of a dew temperature."""
+    bubble_is_reliable: bool
+    """Whether the mixture model is good on the bubble line."""
+    estimated_pairs: list[tuple[str, str]]
+    """The pairs of components without published parameters."""
+    on_the_road: str | None
+    """Where a blend is met: common practice, no source."""
     sources: dict[str, str]

@@ -80,8 +80,18 @@ class Refrigerant:
         """
         return apply(_core.dew_temperature, errors, self._code, pressure_pa_abs=pressure_pa_abs)
 
+    def glide(self, pressure_pa_abs: Numbers, *, errors: Errors = "raise") -> Answer:
+        """How much warmer in K the dew point is than the bubble point; 0 for a pure refrigerant.
+
+        Range, source and errors as ``bubble_temperature``.
+
+        >>> round(Refrigerant("R-407C").glide(500e3), 1)
+        6.3
+        """
+        return apply(_core.glide, errors, self._code, pressure_pa_abs=pressure_pa_abs)
+
     def saturation_slope(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
-        """Slope dp/dT of the saturation line in Pa/K. Range, source and errors as ``bubble_pressure``.
+        """Slope dp/dT of the saturation line, of a blend of its dew line, in Pa/K. Range, source and errors as ``bubble_pressure``.
 
         >>> round(Refrigerant("R-134a").saturation_slope(273.15))
         10609
@@ -89,7 +99,7 @@ class Refrigerant:
         return apply(_core.saturation_slope, errors, self._code, temperature_k=temperature_k)
 
     def latent_heat(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
-        """Heat in J/kg that boils the liquid into vapour. Range, source and errors as ``bubble_pressure``.
+        """Heat in J/kg that boils the liquid into vapour, of a blend over its glide. Range, source and errors as ``bubble_pressure``.
 
         >>> round(Refrigerant("R-134a").latent_heat(273.15))
         198603
