@@ -339,8 +339,8 @@ fn below_the_triple_point_there_is_no_answer() {
 #[test]
 fn reference_states_are_what_their_names_say() {
     let mut seen = [0; 3];
-    for refrigerant in Refrigerant::ALL {
-        let pure = saturation::of(refrigerant);
+    for refrigerant in Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()) {
+        let pure = saturation::pure(refrigerant).unwrap();
         let states = [
             (Reference::Iir, pure.state_tq(273.15, 0.0, Reference::Iir), 200e3, 1e3),
             (
