@@ -67,9 +67,37 @@ fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
         return None;
     }
     let (mean, sd) = posterior.severity(fault);
+    let (mean, sd) = between_none_and_all(mean, sd);
     let reach = LIMIT_80 * sd;
     Some((f64::max(mean - reach, 0.0), f64::min(mean + reach, 1.0)))
 }
+
+/// Mean and standard deviation of a normal distribution that is cut off below zero and above one: a severity is a share,
+/// which the straight lines of the clouds do not know.
+///
+/// Source: Johnson, Kotz & Balakrishnan, Continuous Univariate Distributions 1, 2nd ed., section 13.10.1.
+fn between_none_and_all(mean: f64, sd: f64) -> (f64, f64) {
+    /// Farther outside than this many standard deviations is as good as on the limit, and keeps the tails above zero.
+    const FAR: f64 = 30.0;
+    if sd <= 0.0 {
+        return (mean.clamp(0.0, 1.0), 0.0);
+    }
+    // Mirrored so that the larger part of what is cut off lies below: the difference of the tails is then exact.
+    let mirrored = mean > 0.5;
+    let mean = f64::max(if mirrored { 1.0 - mean } else { mean }, -FAR * sd);
+    let (from, to) = (-mean / sd, (1.0 - mean) / sd);
+    let tail = |z: f64| 0.5 * libm::erfc(z * core::f64::consts::FRAC_1_SQRT_2);
+    let density = |z: f64| libm::exp(-0.5 * z * z) * INVERSE_SQRT_2_PI;
+    let inside = tail(from) - tail(to);
+    let (at_from, at_to) = (density(from) / inside, density(to) / inside);
+    let shift = at_from - at_to;
+    let variance = f64::max(1.0 + from * at_from - to * at_to - shift * shift, 0.0);
+    let mean = mean + sd * shift;
+    (if mirrored { 1.0 - mean } else { mean }, sd * libm::sqrt(variance))
+}
+
+/// Peak of the normal distribution.
+const INVERSE_SQRT_2_PI: f64 = 0.398_942_280_401_432_7;
 
 /// What was measured beside what a sound system shows.
 pub(super) fn deviations(figures: &Features, scene: &Scene) -> List<Deviation, FEATURES> {
@@ -294,4 +322,49 @@ pub(super) fn quality(
         }
     }
     notes
+}
+
+#[cfg(test)]
+mod tests {
+    use super::between_none_and_all;
+
+    /// Source: the same integrals by the midpoint rule.
+    #[test]
+    fn what_is_told_of_a_severity_lies_between_none_and_all() {
+        for (mean, sd) in [
+            (0.5, 0.1),
+            (0.1, 0.3),
+            (0.95, 0.2),
+            (1.2, 0.15),
+            (-0.4, 0.2),
+            (0.5, 5.0),
+        ] {
+            let n = 200_000;
+            let (mut mass, mut first, mut second) = (0.0, 0.0, 0.0);
+            for i in 0..n {
+                let x = (f64::from(i) + 0.5) / f64::from(n);
+                let z = (x - mean) / sd;
+                let density = libm::exp(-0.5 * z * z);
+                mass += density;
+                first += density * x;
+                second += density * x * x;
+            }
+            let expected = first / mass;
+            let spread = libm::sqrt(second / mass - expected * expected);
+            let (cut_mean, cut_sd) = between_none_and_all(mean, sd);
+            assert!(
+                (cut_mean - expected).abs() < 1e-8,
+                "{mean} {sd}: {cut_mean}, not {expected}"
+            );
+            assert!((cut_sd - spread).abs() < 1e-7, "{mean} {sd}: {cut_sd}, not {spread}");
+        }
+        for far in [-1e6, -40.0, 41.0, 1e6] {
+            let (mean, sd) = between_none_and_all(far, 0.5);
+            assert!(
+                (0.0..=1.0).contains(&mean) && (0.0..0.5).contains(&sd),
+                "{far}: {mean} {sd}"
+            );
+        }
+        assert_eq!(between_none_and_all(1.5, 0.0), (1.0, 0.0));
+    }
 }
