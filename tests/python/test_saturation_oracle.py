@@ -46,7 +46,8 @@ def test_there_and_back_is_the_same_temperature(designation):
         (refrigerant.dew_pressure, refrigerant.dew_temperature),
     ):
         back = temperature(pressure(temperatures, errors="nan"), errors="nan")
-        # 5e-14: two curves, each fitted to about 1e-14.
+        # Two curves, each fitted to about 1e-14, or 1e-13 for a blend.
+        bound = 5e-14 if len(refrigerant.facts.composition) == 1 else 1e-12
         answered = ~np.isnan(back)
         assert answered.any()
-        np.testing.assert_allclose(back[answered], temperatures[answered], rtol=5e-14)
+        np.testing.assert_allclose(back[answered], temperatures[answered], rtol=bound)

@@ -86,7 +86,7 @@ class Refrigerant:
         Range, source and errors as ``bubble_temperature``.
 
         >>> round(Refrigerant("R-407C").glide(500e3), 1)
-        6.3
+        6.2
         """
         return apply(_core.glide, errors, self._code, pressure_pa_abs=pressure_pa_abs)
 
