@@ -1,12 +1,13 @@
 """The hot paths beside CoolProp 8.0.0 in one run; writes benches/README.md and the speed table of README.md.
 
     cargo bench --bench speed   builds what this runs; then, in the environment of tests/python/requirements.txt:
-    python benches/compare.py [ROUNDS]
+    python benches/compare.py [ROUNDS [blends]]
 
 Both sides run on one thread over the same kind of inputs, in turn for ROUNDS rounds (3 without it), and each figure is the
 least of all its passes: a busy machine disturbs both alike, and the least of them least. The peer is called through its
 low-level interface, its fastest from Python; a call that does nothing costs about 25 ns of its figures. Its fastest way
-over arrays are the curves that it gives away for the purpose.
+over arrays are the curves that it gives away for the purpose. Of a blend it has no answer at some of the inputs; its time
+is that of those it answers. With `blends` only their table is measured and written.
 """
 
 import datetime
@@ -16,6 +17,7 @@ import platform
 import subprocess
 import sys
 import timeit
+import tomllib
 from pathlib import Path
 
 import CoolProp
@@ -28,15 +30,20 @@ NAMES = {"R-744": "CO2", "R-290": "Propane", "R-600a": "IsoButane", "R-600": "n-
 SHOWN = ("R-134a", "R-1234yf", "R-744")
 # Measured without a peer.
 OWN = {"diagnosis": "one diagnosis, all of it", "bands of a fleet": "bands of a sound vehicle in a weather"}
+BLEND_PATHS = ("bubble p(T)", "bubble T(p)", "dew p(T)", "dew T(p)")
 COUNT = 200
 # The peer's slow calls are timed by so few that a busy machine leaves some of the passes alone.
 FEW = 10
 ARRAY = 1_000
 
 
-def ours():
+def ours(*arguments):
     out = subprocess.run(
-        ["cargo", "bench", "-q", "--bench", "speed"], cwd=ROOT, capture_output=True, text=True, check=True
+        ["cargo", "bench", "-q", "--bench", "speed", "--", *arguments],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=True,
     ).stdout
     return {tuple(line.split("|")[:2]): float(line.split("|")[2]) for line in out.splitlines() if line.count("|") == 2}
 
@@ -103,6 +110,55 @@ def peer(name):
     return times
 
 
+def blend_of_peer(designation):
+    """{what: ns}, and {what: how many of COUNT inputs have no answer}."""
+    table = tomllib.loads((ROOT / f"tables/blends/{designation}.toml").read_text())
+    fluids, percents = zip(*table["mass_percent"], strict=True)
+    state = AbstractState("HEOS", "&".join(NAMES.get(fluid, fluid.replace("-", "", 1)) for fluid in fluids))
+    state.set_mass_fractions([float(percent) / 100.0 for percent in percents])
+    temperatures = [250.0 + 85.0 * ((k * 0.6180339887498949) % 1.0) for k in range(COUNT)]
+    times, missing = {}, {}
+
+    def answered(pair, inputs):
+        found = {}
+        for given in inputs:
+            try:
+                state.update(pair, *given)
+            except ValueError:
+                continue
+            found[given] = state.p()
+        return found
+
+    def timed(pair, given, answer):
+        def call():
+            state.update(pair, *given)
+            answer()
+
+        return min(timeit.repeat(call, number=1, repeat=10))
+
+    for side, quality in (("bubble", 0.0), ("dew", 1.0)):
+        by_t = answered(QT_INPUTS, [(quality, t) for t in temperatures])
+        # Where there is no pressure, one near it is asked for all the same.
+        known = sorted((t, np.log(p)) for (_, t), p in by_t.items())
+        pressures = np.exp(np.interp(temperatures, *zip(*known, strict=True))).tolist()
+        by_p = answered(PQ_INPUTS, [(p, quality) for p in pressures])
+        for what, pair, found, answer in (("p(T)", QT_INPUTS, by_t, state.p), ("T(p)", PQ_INPUTS, by_p, state.T)):
+            missing[f"{side} {what}"] = COUNT - len(found)
+            times[f"{side} {what}"] = sum(timed(pair, given, answer) for given in found) / len(found) * 1e9
+    return times, missing
+
+
+def blend_row(what, blend, mine, theirs, missing):
+    return f"| {what} | {blend} | {mine:.0f} | {theirs:.0f} | {theirs / mine:.0f} | {missing} |\n"
+
+
+def write_blends(mine, theirs, missing):
+    rows = "".join(blend_row(*key, mine[key], theirs[key], missing[key]) for key in mine if key[0] in BLEND_PATHS)
+    head = "| what | blend | coldloop, ns | CoolProp, ns | ratio | no answer there |\n|---|---|---|---|---|---|\n"
+    where = f"{machine()}; {COUNT} points from 250 to 335 K\n\n"
+    replaced(ROOT / "benches/README.md", where + head + rows, "blends")
+
+
 def machine():
     model = platform.processor() or platform.machine()
     for line in Path("/proc/cpuinfo").read_text().splitlines():
@@ -120,7 +176,7 @@ def replaced(path, text, name="speed"):
 
 
 def least(tables):
-    keys = {key for table in tables for key in table}
+    keys = dict.fromkeys(key for table in tables for key in table)
     return {key: min(table[key] for table in tables if key in table) for key in keys}
 
 
@@ -130,17 +186,27 @@ def row(what, refrigerant, mine, theirs):
 
 
 def main():
-    rounds = int(sys.argv[1]) if len(sys.argv) > 1 else 3
-    mine, theirs, order = [], [], None
+    rounds = int(next(iter(sys.argv[1:]), 3))
+    only = sys.argv[2:]
+    mine, theirs, blends, missing = [], [], [], {}
     for _ in range(rounds):
-        mine.append(ours())
-        order = order or list(mine[0])
+        mine.append(ours(*only))
+        order = [key for key in mine[0] if key[0] not in BLEND_PATHS]
+        round_of_blends = {}
+        for name in dict.fromkeys(name for what, name in mine[0] if what in BLEND_PATHS):
+            times, unanswered = blend_of_peer(name)
+            round_of_blends |= {(what, name): time for what, time in times.items()}
+            missing |= {(what, name): count for what, count in unanswered.items()}
+        blends.append(round_of_blends)
         refrigerants = list(dict.fromkeys(refrigerant for _, refrigerant in order))
         round_of_peer = {}
         for refrigerant in refrigerants:
             for what, time in peer(NAMES.get(refrigerant, refrigerant.replace("-", "", 1))).items():
                 round_of_peer[what, refrigerant] = time
         theirs.append(round_of_peer)
+    write_blends(least(mine), least(blends), missing)
+    if only:
+        return
     mine, theirs = least(mine), least(theirs)
     head = f"{machine()}\n\n"
     columns = "| what | refrigerant | coldloop, ns | CoolProp, ns | ratio |\n|---|---|---|---|---|\n"

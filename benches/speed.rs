@@ -1,6 +1,7 @@
 //! Nanoseconds per call of the hot paths, one line each: `what|refrigerant|ns`. `benches/compare.py` reads them beside a peer.
 //!
-//! Each figure is the least of several passes, so that a busy machine disturbs least. `cargo test` runs one short pass.
+//! Each figure is the least of several passes, so that a busy machine disturbs least. `cargo test` runs one short pass. With
+//! `blends` behind `--` only the lines of the blends are measured.
 
 #[allow(dead_code)] // other programs use the rest
 mod paths;
@@ -13,12 +14,21 @@ use coldloop::{AirSource, Compressor, Expansion, Refrigerant, intake};
 use std::hint::black_box;
 use std::time::Instant;
 
+/// Three of the road: one with glide, one with nearly none, one near an azeotrope.
+const BLENDS: [Refrigerant; 3] = [Refrigerant::R407C, Refrigerant::R410A, Refrigerant::R513A];
+
 fn main() {
     let passes = if std::env::args().any(|argument| argument == "--bench") {
         60
     } else {
         1
     };
+    for path in BLENDS.into_iter().flat_map(paths::of_blend) {
+        measure(path.what, path.refrigerant.id(), passes, paths::INPUTS, path.pass);
+    }
+    if std::env::args().any(|argument| argument == "blends") {
+        return;
+    }
     for path in Refrigerant::ALL.into_iter().flat_map(paths::of) {
         measure(path.what, path.refrigerant.id(), passes, paths::INPUTS, path.pass);
     }

@@ -2,6 +2,7 @@
 //! that no branch is learnt by heart.
 
 use coldloop::eos::{Isotherm, Properties};
+use coldloop::mixture::Side;
 use coldloop::saturation::{self, Pure, State};
 use coldloop::{Reference, Refrigerant};
 use std::hint::black_box;
@@ -128,6 +129,35 @@ pub(crate) fn of(refrigerant: Refrigerant) -> Vec<Path> {
             name,
             each(move |k| of_temperature(pure.state_hs(states[k].h_j_kg, states[k].s_j_kg_k, iir))),
         );
+    }
+    paths
+}
+
+/// Both lines of a blend, either direction, from evaporating at 250 K to condensing at 335 K.
+pub(crate) fn of_blend(refrigerant: Refrigerant) -> Vec<Path> {
+    let Some(blend) = saturation::blend(refrigerant) else {
+        return Vec::new();
+    };
+    let t_k = |k: usize| 250.0 + 85.0 * (k as f64 * 0.618_033_988_749_894_9).fract();
+    let temperatures: &'static [f64] = Vec::leak((0..INPUTS).map(t_k).collect());
+    let mut paths = Vec::new();
+    for (of_temperature, of_pressure, side) in [
+        ("bubble p(T)", "bubble T(p)", Side::Bubble),
+        ("dew p(T)", "dew T(p)", Side::Dew),
+    ] {
+        let pressure = move |t_k: &f64| blend.pressure_pa(side, *t_k).unwrap_or(f64::NAN);
+        let pressures: &'static [f64] = Vec::leak(temperatures.iter().map(pressure).collect());
+        assert!(pressures.iter().all(|p_pa| p_pa.is_finite()), "{refrigerant}");
+        paths.push(Path {
+            what: of_temperature,
+            refrigerant,
+            pass: each(move |k| pressure(&temperatures[k])),
+        });
+        paths.push(Path {
+            what: of_pressure,
+            refrigerant,
+            pass: each(move |k| blend.temperature_k(side, pressures[k]).unwrap_or(f64::NAN)),
+        });
     }
     paths
 }
