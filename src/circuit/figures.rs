@@ -65,14 +65,25 @@ fn saturated(refrigerant: Refrigerant, pressure: Known, side: Side) -> Result<Kn
     let line = saturation::of(refrigerant);
     let t_k = line.temperature_k(side, pressure.value)?;
     let slope_k_pa = 1.0 / line.slope_pa_k(side, t_k)?;
-    let model_k = match line {
-        Line::Pure(pure) => {
-            let limit = pure.fluid.facts.saturation_uncertainty.unwrap_or(SATURATION_LIMIT);
-            slope_k_pa * rectangular(limit) * pressure.value
-        }
-        Line::Blend(blend) => blend.boundary(side).uncertainty_k,
-    };
+    let model_k = slope_k_pa * model_pa(line, side, pressure.value, 1.0 / slope_k_pa);
     Ok(Known::of(t_k, &[(slope_k_pa, pressure)]).and(Input::SaturationModel, model_k))
+}
+
+/// Bubble or dew pressure of a temperature, Pa.
+pub(super) fn saturation_pressure(refrigerant: Refrigerant, temperature: Known, side: Side) -> Result<Known, Error> {
+    let line = saturation::of(refrigerant);
+    let p_pa = line.pressure_pa(side, temperature.value)?;
+    let slope_pa_k = line.slope_pa_k(side, temperature.value)?;
+    Ok(Known::of(p_pa, &[(slope_pa_k, temperature)])
+        .and(Input::SaturationModel, model_pa(line, side, p_pa, slope_pa_k)))
+}
+
+/// Standard uncertainty of a line's pressure, Pa.
+fn model_pa(line: Line, side: Side, p_pa: f64, slope_pa_k: f64) -> f64 {
+    match line {
+        Line::Pure(pure) => rectangular(pure.fluid.facts.saturation_uncertainty.unwrap_or(SATURATION_LIMIT)) * p_pa,
+        Line::Blend(blend) => blend.boundary(side).uncertainty_k * slope_pa_k,
+    }
 }
 
 /// Limit of error of the saturation pressure, relative, where the publication of the equation states none. Source: engineering judgement; equations of state of this kind state 0.02 to 0.5 %.

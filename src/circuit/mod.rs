@@ -4,9 +4,11 @@ mod derived;
 mod estimate;
 mod figures;
 mod instrument;
+mod purity;
 mod readings;
 
 pub use derived::{Derived, dew_temperature, subcooling, superheat};
 pub use estimate::Estimate;
 pub use instrument::Gauge;
+pub use purity::{AtRest, Holding, at_rest};
 pub use readings::{Reading, Readings};

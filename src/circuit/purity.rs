@@ -1,0 +1,93 @@
+//! What a circuit or a cylinder can hold, from its pressure and temperature at rest.
+
+use super::estimate::{Estimate, Input};
+use super::figures;
+use super::readings::Reading;
+use crate::error::Error;
+use crate::mixture::Side;
+use crate::names::Refrigerant;
+use crate::units::{Pressure, Surroundings, Temperature};
+
+/// Standard uncertainties that a reading may lie off a line and still agree with it.
+const COVERAGE: f64 = 2.0;
+
+/// What a pressure at rest says of one refrigerant.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Holding {
+    /// The charge can be this refrigerant, and nothing else.
+    Agrees,
+    /// The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.
+    TooHigh,
+    /// The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out.
+    TooLow,
+}
+
+/// A pressure at rest beside the lines of one refrigerant.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AtRest {
+    /// What it says.
+    pub holding: Holding,
+    /// The pressure above that of the bubble line, Pa.
+    ///
+    /// Where it is `TooHigh`, this is the partial pressure of the gas, if it is gas (Dalton's law, which holds within a few
+    /// hundredths of it here).
+    pub excess_pa: Estimate,
+    /// The pressure above that of the dew line, Pa; of a pure refrigerant the same.
+    pub above_dew_pa: Estimate,
+    /// The mole share of gas in the vapour space, if it is gas; 0 unless the pressure is too high.
+    pub gas_share: f64,
+}
+
+/// Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much gas
+/// beside it?
+///
+/// At rest liquid and vapour of a refrigerant stand at its saturation pressure; of a blend, between its dew and its bubble
+/// pressure, as the liquid fills less or more of the room. Air and other gases that do not condense add their partial
+/// pressure. Ask it of every refrigerant to see which ones a pressure agrees with. Several often do: the lines of R-134a,
+/// R-12 and R-1234yf cross between 15 and 45 °C, so a second reading some 15 K warmer or colder tells more than the first,
+/// and an analyser more than both. Source: Dalton's law; the method is common practice, no source.
+///
+/// Errors: as [`super::superheat`] for the readings; `OutOfRange` where the refrigerant has no line at that temperature.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// use coldloop::circuit::{Holding, Reading, at_rest};
+/// use coldloop::units::{AbsolutePressure, Surroundings, celsius};
+///
+/// let pressure = Reading::within(AbsolutePressure::from_pa(800_000.0).into(), 5_000.0);
+/// let temperature = Reading::within(celsius(25.0), 0.5);
+/// let found = at_rest(Refrigerant::R134a, pressure, temperature, Surroundings::SEA_LEVEL)?;
+/// assert_eq!(found.holding, Holding::TooHigh);
+/// assert!((found.excess_pa.value - 134_600.0).abs() < 500.0);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn at_rest(
+    refrigerant: Refrigerant,
+    pressure: Reading<Pressure>,
+    temperature: Reading<Temperature>,
+    surroundings: Surroundings,
+) -> Result<AtRest, Error> {
+    let pressure = figures::pressure(pressure, surroundings, Input::HighSide)?;
+    let temperature = figures::temperature(temperature, Input::Ambient)?;
+    let above = |side| -> Result<Estimate, Error> {
+        let line = figures::saturation_pressure(refrigerant, temperature, side)?;
+        Ok(pressure.minus(line).estimate())
+    };
+    let (excess_pa, above_dew_pa) = (above(Side::Bubble)?, above(Side::Dew)?);
+    let holding = if excess_pa.value > COVERAGE * excess_pa.standard_uncertainty {
+        Holding::TooHigh
+    } else if above_dew_pa.value < -COVERAGE * above_dew_pa.standard_uncertainty {
+        Holding::TooLow
+    } else {
+        Holding::Agrees
+    };
+    Ok(AtRest {
+        holding,
+        excess_pa,
+        above_dew_pa,
+        gas_share: match holding {
+            Holding::TooHigh => excess_pa.value / pressure.value,
+            Holding::Agrees | Holding::TooLow => 0.0,
+        },
+    })
+}
