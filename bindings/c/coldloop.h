@@ -1237,7 +1237,8 @@ uint32_t coldloop_derive(uint32_t refrigerant,
 // conditions.
 //
 // Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
-// (12.8 to 43.3 degrees Celsius, up to about 4,200 m); NOT_AVAILABLE for a refrigerant without bands.
+// (10 to 46 degrees Celsius and about 4,100 m where the vehicle model has bands, else 12.8 to 43.3);
+// NOT_AVAILABLE for a refrigerant without bands.
 uint32_t coldloop_expected(uint32_t refrigerant,
                            uint32_t expansion,
                            uint32_t compressor,

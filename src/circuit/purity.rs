@@ -43,8 +43,8 @@ pub struct AtRest {
 ///
 /// At rest liquid and vapour of a refrigerant stand at its saturation pressure; of a blend, between its dew and its bubble
 /// pressure, as the liquid fills less or more of the room. Air and other gases that do not condense add their partial
-/// pressure. Ask it of every refrigerant to see which ones a pressure agrees with. Several often do: the lines of R-134a,
-/// R-12 and R-1234yf cross between 15 and 45 °C, so a second reading some 15 K warmer or colder tells more than the first,
+/// pressure. Ask it of every refrigerant to see which ones a pressure agrees with. Several often do: that of R-134a
+/// crosses that of R-12 at 17 °C and that of R-1234yf at 41 °C, so a second reading some 15 K warmer or colder tells more than the first,
 /// and an analyser more than both. Source: Dalton's law; the method is common practice, no source.
 ///
 /// Errors: as [`super::superheat`] for the readings; `OutOfRange` where the refrigerant has no line at that temperature.
