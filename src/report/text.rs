@@ -14,6 +14,9 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
+/// From these odds on a sound system needs no word about slight faults.
+const LIKELIER_THAN_NOT: f64 = 0.5;
+
 /// The units of a text report.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Units {
@@ -228,11 +231,11 @@ impl Report<'_> {
         write!(out, "\nVERDICT  ")?;
         match verdict.kind {
             VerdictKind::Healthy => {
-                writeln!(
-                    out,
-                    "sound ({})",
-                    per_cent(self.diagnosis.probability_of(&[Fault::NoFault]))
-                )?;
+                let none = self.diagnosis.probability_of(&[Fault::NoFault]);
+                writeln!(out, "sound ({})", per_cent(none))?;
+                if none < LIKELIER_THAN_NOT {
+                    writeln!(out, "  No fault stands out; a slight one would read the same.")?;
+                }
             }
             VerdictKind::NamedFault | VerdictKind::CannotTell => {
                 let names = verdict
