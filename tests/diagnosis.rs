@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)] // a test ends that way
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Case, Diagnosis, Settings, Stakes, diagnose};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -259,6 +259,58 @@ fn priors_are_the_users_own() {
         share(Settings::default().with_prior(Fault::CondenserAirflowLoss, 0.0)),
         0.0
     );
+}
+
+/// The same odds, and what is said of them follows what a wrong answer costs.
+#[test]
+fn the_dearer_a_wrong_answer_the_surer_it_has_to_be() {
+    let case = worn();
+    let p = judged(&case).faults[0].probability;
+    let kind = |stakes: Stakes| {
+        let settings = Settings::default().with_stakes(&stakes).unwrap();
+        diagnose(&case, &settings).unwrap().verdict.kind
+    };
+    let look = Stakes::default().look;
+    // Just below and just above the cost at which naming it costs as much as another look.
+    let even = look / (1.0 - p);
+    let naming = |sound_part: f64| Stakes {
+        sound_part,
+        ..Stakes::default()
+    };
+    assert_eq!(kind(naming(0.999 * even)), VerdictKind::NamedFault);
+    assert_eq!(kind(naming(1.001 * even)), VerdictKind::CannotTell);
+    // Where a missed fault costs more than looking on, fewer systems are called sound.
+    let sound = sound_at_sea_level();
+    let careful = Settings::default()
+        .with_stakes(&Stakes {
+            missed_fault: 1e6,
+            sound_part: 1e6,
+            ..Stakes::default()
+        })
+        .unwrap();
+    assert_eq!(judged(&sound).verdict.kind, VerdictKind::Healthy);
+    assert_ne!(diagnose(&sound, &careful).unwrap().verdict.kind, VerdictKind::Healthy);
+    // Looking is free: nothing is said that is not certain. Nothing that is wrong costs more: anything may be said.
+    let free = Settings::default()
+        .with_stakes(&Stakes {
+            look: 0.0,
+            ..Stakes::default()
+        })
+        .unwrap();
+    assert_eq!((free.named, free.short_list), (1.0, 1.0));
+    let dear = Settings::default()
+        .with_stakes(&Stakes {
+            look: 1e6,
+            ..Stakes::default()
+        })
+        .unwrap();
+    assert_eq!((dear.named, dear.short_list), (0.0, 0.0));
+    let broken = Stakes {
+        wrong_list: f64::NAN,
+        ..Stakes::default()
+    };
+    let error = Settings::default().with_stakes(&broken).unwrap_err();
+    assert_eq!((error.kind, error.quantity), (ErrorKind::NotFinite, Quantity::Cost));
 }
 
 #[test]

@@ -111,6 +111,7 @@ named = 0.8
 recovered = true
 priors = { undercharge = 0.12345678901234 }
 looks.undercharge = { oil_traces = 0.61 }
+stakes = { sound_part = 450, wrong_list = 100 }
 prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 }, checks.watch-clutch.minutes = 7 }
 ";
 
@@ -118,7 +119,8 @@ prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 
 fn the_settings_of_a_file_are_those_of_the_library() {
     let settings = intake::visit_from_toml(&(low_charge() + SETTINGS)).unwrap().settings;
     let mut wanted = Settings::default().with_prior(Fault::Undercharge, 0.123_456_789_012_34);
-    (wanted.named, wanted.recovered) = (0.8, true);
+    // The list follows from the stakes, 1 - 45 / 100; the share that is given by itself stands.
+    (wanted.named, wanted.short_list, wanted.recovered) = (0.8, 0.55, true);
     wanted.looks = wanted.looks.with(Observation::OilTraces, Fault::Undercharge, 0.61);
     wanted.prices.per_minute = 1.5;
     wanted.prices = wanted.prices.with_repair(
@@ -178,7 +180,7 @@ fn all_checks(minutes: f64) -> String {
 }
 
 /// What is added to the file of the van or changed in it, the key that the refusal names, and its kind.
-const REFUSED: [(&str, &str, &str, ErrorKind); 14] = [
+const REFUSED: [(&str, &str, &str, ErrorKind); 16] = [
     (
         "\"10 bar gauge\"",
         "\"10 bar\"",
@@ -250,6 +252,18 @@ const REFUSED: [(&str, &str, &str, ErrorKind); 14] = [
         "[after.conditions]",
         "[settings]\npriors.gremlins = 1\n[after.conditions]",
         "settings.priors.gremlins",
+        ErrorKind::UnknownName,
+    ),
+    (
+        "[after.conditions]",
+        "[settings]\nstakes.look = -1\n[after.conditions]",
+        "settings.stakes.look",
+        ErrorKind::OutOfRange,
+    ),
+    (
+        "[after.conditions]",
+        "[settings]\nstakes.bet = 1\n[after.conditions]",
+        "settings.stakes.bet",
         ErrorKind::UnknownName,
     ),
     (

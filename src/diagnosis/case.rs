@@ -4,6 +4,7 @@ use super::fault_table::FAULTS;
 use super::faults::index;
 use super::looks::{Looks, place};
 use super::prices::Prices;
+use super::stakes::Stakes;
 use crate::circuit::Readings;
 use crate::error::Error;
 use crate::expected::{Baseline, PressureTable};
@@ -103,14 +104,15 @@ pub struct Settings {
     /// 2014-15, 156 had a fault of the circuit and one outside it.
     pub two_faults: f64,
     /// A system whose readings all lie in their bands counts as sound from this probability, unless a fault leads. Default
-    /// 0.25: slight faults read like a sound system and keep the rest.
+    /// 0.25, as the usual [`super::Stakes`] have it: slight faults read like a sound system and keep the rest.
     pub healthy: f64,
-    /// A single fault is named from this probability. Default 0.7.
+    /// A single fault is named from this probability. Default 0.7, as the usual [`super::Stakes`] have it.
     pub named: f64,
-    /// "Nothing fits" from this probability of none of these, or when that is twice as likely as any fault. Default 0.5.
+    /// "Nothing fits" from this probability of none of these, or when that is twice as likely as any fault. Default
+    /// 0.5, as the usual [`super::Stakes`] have it.
     pub nothing_fits: f64,
     /// A short list ends when it holds this probability together; four that hold four fifths of it are told too. Default
-    /// 0.75.
+    /// 0.75, as the usual [`super::Stakes`] have it.
     pub short_list: f64,
     /// Readings and observations must tell at least this much, in nats of information gained. Default 0.25.
     pub least_information: f64,
@@ -176,19 +178,21 @@ impl Default for Settings {
         for (prior, row) in priors.iter_mut().zip(&FAULTS) {
             *prior = row.prior;
         }
-        Self {
+        let mut settings = Self {
             priors,
             none_of_these: 0.03,
             two_faults: 0.15,
-            healthy: 0.25,
-            named: 0.7,
-            nothing_fits: 0.5,
-            short_list: 0.75,
+            healthy: 0.0,
+            named: 0.0,
+            nothing_fits: 0.0,
+            short_list: 0.0,
             least_information: 0.25,
             prices: Prices::default(),
             looks: Looks::default(),
             recovered: false,
             next_checks: true,
-        }
+        };
+        Stakes::default().set(&mut settings);
+        settings
     }
 }

@@ -44,6 +44,13 @@ pub(super) struct Cloud {
     lift_k: f64,
 }
 
+/// Part of the vehicles with a fault that read like sound ones, in the likelihood of every fault that comes in degrees: few
+/// smooth parts and their straight lines leave too little of the slight ones there. Of vehicles drawn for this purpose (2,000
+/// of each kind and population, other seeds than the fit's and the evaluation's) names given 30 to 80 % were right 7
+/// points less often than said, "no fault" above all; a tenth halves the calibration error, of own and shifted vehicles and
+/// in both mixes, brings the loss to its least, and costs 0.3 points of first names.
+const SLIGHT: f64 = 0.1;
+
 /// How much each of the two counts.
 pub(super) const STANDS: usize = 2;
 const STAND_SHARE: [f64; STANDS] = [0.7, 0.3];
@@ -171,6 +178,15 @@ impl Cloud {
                     *of = spread_out(of, figures);
                 }
             }
+            let sound = found[index(Fault::NoFault)];
+            for fault in Fault::ALL.into_iter().filter(|fault| in_degrees(*fault)) {
+                let of = &mut found[index(fault)];
+                if of[0] > 0.0 {
+                    for (of, sound) in of.iter_mut().zip(sound) {
+                        *of += SLIGHT * (sound - *of);
+                    }
+                }
+            }
         }
     }
 
@@ -245,6 +261,14 @@ fn hopeful(placed: &Placed, figures: &Figures, stands: &[[f64; FIGURES]; STANDS]
     let mut last = [1.0; STANDS];
     factor.against(placed, figures, stands, |_, density| last = density);
     (last.into_iter().fold(0.0, f64::max) >= least).then_some(factor)
+}
+
+/// Whether the vehicles of a fault's cloud have it more or less; the others have all of it, or none.
+const fn in_degrees(fault: Fault) -> bool {
+    !matches!(
+        fault,
+        Fault::NoFault | Fault::ClutchNotEngaged | Fault::WrongRefrigerant | Fault::GaugeError
+    )
 }
 
 /// Sums up to each figure that was read, spread over all figures: what was not read changes nothing.

@@ -42,6 +42,7 @@ mod prices;
 #[cfg(test)]
 mod published;
 mod scene;
+mod stakes;
 #[cfg(test)]
 mod sweep;
 mod verdict;
@@ -59,6 +60,7 @@ pub use learning::Counts;
 pub use list::List;
 pub use looks::Looks;
 pub use prices::{Cost, Prices};
+pub use stakes::Stakes;
 
 use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;

@@ -40,6 +40,7 @@
 //!
 //! [settings]                         # optional: how to judge; numbers stand alone
 //! named = 0.7                        # each as in `diagnosis::Settings`
+//! stakes = { sound_part = 300 }      # what wrong answers cost, as in `diagnosis::Stakes`: thresholds follow from it
 //! priors = { undercharge = 0.3 }
 //! looks.undercharge = { oil_traces = 0.6 }
 //! prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 } }

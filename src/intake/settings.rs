@@ -3,7 +3,7 @@
 use super::counts::{counts, named};
 use super::refusal::Refusal;
 use super::tree::{Entry, Table};
-use crate::diagnosis::{Cost, Settings};
+use crate::diagnosis::{Cost, Settings, Stakes};
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity};
 use serde_json::Value;
@@ -21,6 +21,7 @@ pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refusal> {
         "nothing_fits",
         "short_list",
         "least_information",
+        "stakes",
         "recovered",
         "next_checks",
         "prices",
@@ -28,6 +29,9 @@ pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refusal> {
         "counts",
     ])?;
     let mut settings = Settings::default();
+    if let Some(entry) = table.get("stakes") {
+        settings = stakes(settings, &entry)?;
+    }
     for entry in table.entries() {
         match entry.name() {
             "none_of_these" => set(&mut settings.none_of_these, &entry),
@@ -58,6 +62,34 @@ fn set(place: &mut f64, entry: &Entry<'_>) {
 
 fn checked(settings: &Settings, entry: &Entry<'_>) -> Result<(), Refusal> {
     settings.check().map_err(|error| entry.refuse(error, SHARES))
+}
+
+/// `{ look = 45, sound_part = 150 }`: the thresholds that follow; one that is given by itself takes their place.
+fn stakes(settings: Settings, entry: &Entry<'_>) -> Result<Settings, Refusal> {
+    let table = entry.table()?;
+    table.only(&["look", "sound_part", "missed_fault", "wrong_list", "needless_repeat"])?;
+    let mut stakes = Stakes::default();
+    for (key, cost) in [
+        ("look", &mut stakes.look),
+        ("sound_part", &mut stakes.sound_part),
+        ("missed_fault", &mut stakes.missed_fault),
+        ("wrong_list", &mut stakes.wrong_list),
+        ("needless_repeat", &mut stakes.needless_repeat),
+    ] {
+        if let Some(entry) = table.get(key) {
+            *cost = entry.number();
+            let alone = Stakes {
+                look: *cost,
+                ..Stakes::default()
+            };
+            settings
+                .with_stakes(&alone)
+                .map_err(|error| entry.refuse(error, SHARES))?;
+        }
+    }
+    settings
+        .with_stakes(&stakes)
+        .map_err(|error| entry.refuse(error, SHARES))
 }
 
 /// `undercharge = 0.3`, relative to the others.

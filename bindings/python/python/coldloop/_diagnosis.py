@@ -65,9 +65,10 @@ def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
     A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and stand in the
     place of the ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
     ``none_of_these``, ``two_faults``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
-    ``recovered``, ``next_checks``, ``prices`` (``per_minute``, ``recovery``, ``verify``, ``unknown``, and ``checks`` and
-    ``repairs`` by id, each with ``minutes`` and ``money``), ``looks`` (the chance of "yes" by fault and question) and
-    ``counts`` (a ``Counts``). What cannot be read raises a ``ColdloopError`` whose ``key`` names the entry and whose
+    ``stakes`` (``look``, ``sound_part``, ``missed_fault``, ``wrong_list`` and ``needless_repeat``: what wrong answers cost
+    in minutes, from which the thresholds follow that are not given), ``recovered``, ``next_checks``, ``prices``
+    (``per_minute``, ``recovery``, ``verify``, ``unknown``, and ``checks`` and ``repairs`` by id, each with ``minutes``
+    and ``money``), ``looks`` (the chance of "yes" by fault and question) and ``counts`` (a ``Counts``). What cannot be read raises a ``ColdloopError`` whose ``key`` names the entry and whose
     text says what to write instead.
 
     >>> answer = diagnose({
