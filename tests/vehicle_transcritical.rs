@@ -2,9 +2,11 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
+use coldloop::diagnosis::exists;
 use coldloop::units::{Surroundings, celsius};
-use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
+use coldloop::vehicle::{Conditions, FaultSeverity, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, ErrorKind, Expansion, Fault, Refrigerant, VehicleClass};
+use rand::{RngExt, SeedableRng};
 
 fn car(compressor: Compressor) -> Vehicle {
     let system = System::new(Refrigerant::R744, Expansion::Txv, compressor);
@@ -59,6 +61,57 @@ fn faults_move_it_as_physics_says() {
     assert!(choked.high_side_pa > sound.high_side_pa && choked.cop < sound.cop);
     let rest = at(&car, 40.0, &[FaultSeverity::new(Fault::ClutchNotEngaged, 1.0)]);
     assert!(rest.low_side_pa == rest.high_side_pa && rest.low_side_pa > 4e6);
+}
+
+/// Sound and ailing vehicles of any class in any weather of the model, with up to two faults: nearly all have a steady state,
+/// in which energy and charge close; figures in the note of `examples/fault_population.rs`.
+#[test]
+fn nearly_every_draw_has_a_steady_state() {
+    let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(3);
+    let (mut solved, mut all) = (0, 0);
+    for _ in 0..1_500 {
+        let system = System::new(
+            Refrigerant::R744,
+            Expansion::Txv,
+            Compressor::ALL[rng.random_range(1..4)],
+        );
+        let population = Population::usual(system, VehicleClass::ALL[rng.random_range(0..5)]);
+        let vehicle = population.vehicle(&std::array::from_fn(|_| rng.random())).unwrap();
+        let conditions = Conditions {
+            relative_humidity: Some(rng.random_range(0.1..0.9)),
+            blower: Some(rng.random_range(0.4..1.0)),
+            vehicle_speed_m_s: Some(rng.random_range(0.0..28.0)),
+            ..Conditions::new(
+                celsius(rng.random_range(15.0..43.0)),
+                Surroundings::at_altitude(rng.random_range(0.0..2_500.0)).unwrap(),
+            )
+        };
+        let mut faults = Vec::new();
+        for _ in 0..rng.random_range(0..3) {
+            let fault = Fault::ALL[rng.random_range(0..Fault::ALL.len())];
+            if exists(fault, &system) && fault != Fault::WrongRefrigerant && fault != Fault::ClutchNotEngaged {
+                let most = if fault == Fault::Overcharge { 0.5 } else { 0.9 };
+                faults.push(FaultSeverity::new(fault, rng.random_range(0.0..most)));
+            }
+        }
+        all += 1;
+        match simulate(&vehicle, &conditions, &faults) {
+            Ok(s) => {
+                let p = &s.states;
+                let taken_w = s.flow_kg_s * (p.evaporator_outlet.h_j_kg - p.evaporator_inlet.h_j_kg);
+                let charge = faults.iter().fold(1.0, |left, f| match f.fault {
+                    Fault::Undercharge => left * (1.0 - 0.985 * f.severity),
+                    Fault::Overcharge => left * (1.0 + f.severity),
+                    _ => left,
+                });
+                assert!(s.residual <= 1e-6 && (s.capacity_w / taken_w - 1.0).abs() < 1e-6);
+                assert!((s.charge_kg / vehicle.charge_kg - charge).abs() < 1e-4);
+                solved += 1;
+            }
+            Err(error) => assert_eq!(error.kind, ErrorKind::NoConvergence),
+        }
+    }
+    assert!(solved >= all - 1, "{solved} of {all}");
 }
 
 #[test]

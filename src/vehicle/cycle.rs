@@ -4,7 +4,7 @@ use super::compressor::Compression;
 use super::condenser::{Film, Inflow, condense};
 use super::evaporator::{Evaporation, Feed};
 use super::medium::{Saturation, State};
-use super::plant::{Branch, Closure, Control, Plant, Warmth};
+use super::plant::{Branch, Closure, Control, Plant, Protection, Warmth};
 use super::smooth::{ramp, remainder};
 use super::transcritical::cool;
 use crate::error::Error;
@@ -360,7 +360,14 @@ impl Plant {
             Control::Fin { set_k } => (cycle.front.fin_k - set_k) / 30.0,
             Control::Air { set_k } => (cycle.front.stream_k - set_k) / 30.0,
         };
-        let guarded = wish.min(2.0 * (1.0 - upper.discharge_pa / self.high_limit_pa));
-        guarded.min(most - demand).max(least - demand)
+        let guard = 2.0 * (1.0 - upper.discharge_pa / self.high_limit_pa);
+        match self.protection {
+            None => wish.min(guard).min(most - demand).max(least - demand),
+            Some(Protection { low_pa, least: stopped }) => {
+                let guard = guard.min(upper.suction_pa / low_pa - 1.0);
+                let control = wish.min(most - demand).max(least - demand);
+                control.min(guard.max(stopped - demand))
+            }
+        }
     }
 }

@@ -16,7 +16,8 @@ use super::dense_table as table;
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Dense {
     pub t_k: f64,
-    pub rho_kg_m3: f64,
+    /// Logarithm of the density in kg/m3.
+    pub ln_rho: f64,
     pub s_j_kg_k: f64,
     /// Change of temperature with enthalpy, K kg/J.
     pub t_per_h: f64,
@@ -84,22 +85,43 @@ impl Isobar {
             place(h_j_kg - self.from_j_kg, chart.second, chart.second_step, chart.columns)?;
         let rows = chart.nodes.len() / chart.columns;
         let (mut value, mut slope) = ([0.0; 3], [0.0; 3]);
-        for (j, (weight, rate)) in weights.into_iter().zip(slopes).enumerate() {
-            for (i, across) in self.weights.into_iter().enumerate() {
-                let node = self.node(self.row + i, column + j, rows);
-                for ((value, slope), node) in value.iter_mut().zip(&mut slope).zip(node) {
-                    *value += across * weight * node;
-                    *slope += across * rate * node;
+        let mut add = |across: f64, weight: f64, rate: f64, node: [f64; 3]| {
+            for ((value, slope), node) in value.iter_mut().zip(&mut slope).zip(node) {
+                *value += across * weight * node;
+                *slope += across * rate * node;
+            }
+        };
+        for (i, across) in self.weights.into_iter().enumerate() {
+            match self.inside(self.row + i, column) {
+                Some(nodes) => {
+                    for ((node, weight), rate) in nodes.iter().zip(weights).zip(slopes) {
+                        add(across, weight, rate, node.map(f64::from));
+                    }
+                }
+                None => {
+                    for (j, (weight, rate)) in weights.into_iter().zip(slopes).enumerate() {
+                        add(across, weight, rate, self.node(self.row + i, column + j, rows));
+                    }
                 }
             }
         }
         Some(Dense {
             t_k: value[0],
-            rho_kg_m3: libm::exp(value[1]),
+            ln_rho: value[1],
             s_j_kg_k: value[2],
             t_per_h: slope[0] / chart.second_step,
             s_per_h: slope[2] / chart.second_step,
         })
+    }
+
+    /// Four nodes of a row about a cell, the row counted from one before the first; `None` at the rim of the chart.
+    fn inside(&self, row: usize, column: usize) -> Option<&'static [Node]> {
+        let columns = self.chart.columns;
+        if column == 0 || column + 2 >= columns {
+            return None;
+        }
+        let start = row.checked_sub(1)? * columns + column - 1;
+        self.chart.nodes.get(start..start + 4)
     }
 
     /// A node by its place counted from one before the first; those just outside continue the chart as a parabola.

@@ -24,6 +24,8 @@ pub(super) struct Medium {
     /// By how much enthalpy and entropy lie higher when counted as [`Reference::Iir`] has them, where the medium works
     /// above its critical point; `None` where it condenses in all weathers.
     transcritical: Option<(f64, f64)>,
+    /// Equilibria between which states next to the critical pressure are interpolated.
+    bridge: Option<[Saturation; 2]>,
     /// Enthalpy at the critical point, J/kg.
     critical_j_kg: f64,
 }
@@ -83,14 +85,20 @@ impl Medium {
         };
         let molar_kg = pure.fluid.equation.molar_mass;
         let lowest_k = LOWEST_K.max(pure.temperatures().low);
-        Ok(Self {
+        let mut medium = Self {
             refrigerant,
             pure,
             molar_kg,
             lowest_pa: pure.pressure_pa(lowest_k)?,
             transcritical,
+            bridge: None,
             critical_j_kg: pure.liquid(pure.critical_t_k)?.h_j_kg,
-        })
+        };
+        if transcritical.is_some() {
+            let [low, high] = charted::ACROSS.map(|part| medium.saturation(part * pure.critical_p_pa));
+            medium.bridge = Some([low?, high?]);
+        }
+        Ok(medium)
     }
 
     /// The lowest pressure at which the circuit is modelled, Pa: saturation at -66 C, a deep vacuum.
@@ -317,6 +325,9 @@ impl Medium {
 
     /// The state at the pressure of `saturation` and an entropy.
     pub(super) fn at_entropy(&self, saturation: &Saturation, s_j_kg_k: f64) -> Result<State, Error> {
+        if let Some(state) = self.across(saturation, |medium, edge| medium.at_entropy(edge, s_j_kg_k)) {
+            return state;
+        }
         let above = saturation.p_pa >= self.pure.critical_p_pa;
         if (above || s_j_kg_k >= saturation.vapour_j_kg_k)
             && let Some(isobar) = self.isobar(saturation, Side::Vapour)
@@ -348,6 +359,9 @@ impl Medium {
 
     /// The state at the pressure of `saturation` and an enthalpy.
     pub(super) fn at_enthalpy(&self, saturation: &Saturation, h_j_kg: f64) -> Result<State, Error> {
+        if let Some(state) = self.across(saturation, |medium, edge| medium.at_enthalpy(edge, h_j_kg)) {
+            return state;
+        }
         let above = saturation.p_pa >= self.pure.critical_p_pa;
         let two_phases = !above && (saturation.liquid_j_kg..saturation.vapour_j_kg).contains(&h_j_kg);
         if self.is_transcritical() && two_phases {

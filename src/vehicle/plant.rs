@@ -11,6 +11,7 @@ use crate::names::Compressor;
 
 /// What meters the refrigerant into an evaporator.
 #[derive(Clone, Copy, Debug)]
+#[allow(clippy::large_enum_variant)] // nowhere to put the larger one aside without alloc
 pub(super) enum Metering {
     Valve(Valve),
     Orifice(Orifice),
@@ -48,6 +49,15 @@ pub(super) enum Control {
     Fin { set_k: f64 },
     /// Holds the air behind the evaporator at this temperature, K.
     Air { set_k: f64 },
+}
+
+/// Protection that stops the compressor where the least demand of its control is still too much.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Protection {
+    /// Low-side pressure below which it takes the compressor back, Pa absolute. The limit of the high side stands with the plant.
+    pub low_pa: f64,
+    /// The least demand that it leaves: a stopped compressor, as the mean of its short runs.
+    pub least: f64,
 }
 
 /// The air of the cabin, as it comes back to the blower.
@@ -97,6 +107,8 @@ pub(super) struct Plant {
     pub demand: (f64, f64),
     /// High-side pressure at which protection takes over, Pa absolute.
     pub high_limit_pa: f64,
+    /// Protection that goes further than the control does, where there is one.
+    pub protection: Option<Protection>,
     pub face: FaceAir,
     pub front: Branch,
     pub rear: Option<Branch>,

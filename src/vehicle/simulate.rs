@@ -12,7 +12,7 @@ use super::medium::Medium;
 use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Warmth};
 use super::rest::at_rest;
 use super::solve::steady;
-use super::transcritical::Electronic;
+use super::transcritical::{Electronic, PROTECTION, high_limit_pa};
 use super::{ClutchSense, Conditions, FaultSeverity, HighPort, Rear, RearLoad, Vehicle};
 use crate::air::MoistAir;
 use crate::error::Error;
@@ -307,7 +307,12 @@ pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
         },
         control,
         demand: (Plant::least_demand(kind, &hardware), 1.0),
-        high_limit_pa: hardware.high_limit_pa + air_pa,
+        high_limit_pa: if transcritical {
+            high_limit_pa(&medium, hardware.high_limit_pa + air_pa)
+        } else {
+            hardware.high_limit_pa + air_pa
+        },
+        protection: transcritical.then_some(PROTECTION),
         face,
         front,
         rear,

@@ -18,6 +18,9 @@ const MOST_HALVINGS: usize = 7;
 const BOLD_STEPS: usize = 12;
 /// Step of the differences, in the scale of each unknown.
 const DIFFERENCE: f64 = 1e-7;
+/// The least logarithm of the pressure ratio that is looked at: where vapour condenses in all weathers, and for R-744, of which
+/// an open valve passes a trickle of gas at hardly any difference.
+const LEAST_LIFT: (f64, f64) = (0.005, 2e-4);
 /// The reach of one step in each unknown.
 const REACH: [f64; UNKNOWNS] = [0.35, 0.25, 0.12, 0.4, 12.0, 0.006];
 /// The scale of each unknown.
@@ -211,9 +214,15 @@ impl Search<'_> {
         let medium = &self.plant.medium;
         let (low, high) = (libm::log(medium.lowest_pa()), libm::log(medium.highest_pa()));
         x[0] = x[0].clamp(low, high - 0.1);
-        x[1] = x[1].clamp(x[0] + 0.005, high);
+        let least = if medium.is_transcritical() {
+            LEAST_LIFT.1
+        } else {
+            LEAST_LIFT.0
+        };
+        x[1] = x[1].clamp(x[0] + least, high);
         x[2] = x[2].clamp(-0.85, 0.6);
-        x[3] = x[3].clamp(0.5 * self.plant.demand.0, 1.05 * self.plant.demand.1);
+        let least = self.plant.protection.map_or(self.plant.demand.0, |stops| stops.least);
+        x[3] = x[3].clamp(0.5 * least, 1.05 * self.plant.demand.1);
         x[4] = x[4].clamp(240.0, 350.0);
         x[5] = x[5].clamp(0.0, 0.08);
         x

@@ -10,12 +10,21 @@ use super::condenser::{Condensation, FaceAir, Film, Inflow};
 use super::expansion::{SEAT, Upstream, root};
 use super::hardware::Hardware;
 use super::medium::{Medium, Saturation};
+use super::plant::Protection;
 use super::smooth::positive;
 use crate::error::Error;
 use crate::names::{Refrigerant, VehicleClass};
 
 /// Strips of face. With twice as many the heat changes by less than half a per cent.
 const STRIPS: usize = 12;
+/// Slope of temperature over enthalpy with which the first strip looks for its second point: that of hot gas, K kg/J.
+const GAS_SLOPE: f64 = 8e-4;
+/// The point of a strip that its straight line is drawn through.
+const ON: f64 = 2.0 / 3.0;
+/// Rounding of the corners of the valve's control, per its opening; and of those of its aim, Pa and K. Judgement.
+const SOFTNESS: f64 = 0.02;
+const AIM_SOFTNESS_PA: f64 = 1e5;
+const AIM_SOFTNESS_K: f64 = 0.5;
 /// Subcooling that the valve leaves before it in mild weather, below the critical pressure, K. Judgement.
 const SUBCOOLING_K: f64 = 4.0;
 /// How near to the critical temperature condensation is still aimed at, K. Judgement.
@@ -37,6 +46,14 @@ const VALVE_LIMIT_PA: f64 = 5.1e6;
 /// High-side pressure at which protection takes the compressor back, Pa gauge. Source: from memory of SAE J639: relief
 /// not below 16 MPa; switches near 13.3 MPa.
 const HIGH_LIMIT_PA: f64 = 13.3e6;
+
+/// The highest setting of that protection, per the highest pressure that is modelled. Judgement.
+const HIGHEST_LIMIT: f64 = 0.965;
+/// What stops the compressor: a low side at saturation near -40 °C, far from dry ice, or a high side at its limit. Judgement.
+pub(super) const PROTECTION: Protection = Protection {
+    low_pa: 1.0e6,
+    least: 0.01,
+};
 
 impl Hardware {
     /// The parts of a typical vehicle of this class that is made for this refrigerant.
@@ -73,6 +90,11 @@ impl Hardware {
     }
 }
 
+/// The pressure at which protection takes the compressor back, Pa absolute, for one that is set to `set_pa`.
+pub(super) fn high_limit_pa(medium: &Medium, set_pa: f64) -> f64 {
+    set_pa.min(HIGHEST_LIMIT * medium.highest_pa())
+}
+
 /// An electronic expansion valve that holds the high side.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Electronic {
@@ -102,7 +124,8 @@ impl Electronic {
         let wish = libm::log(high_pa / set_pa);
         let most_open = libm::log(full_kg_s * most / flow_kg_s);
         let least_open = libm::log(full_kg_s * least / flow_kg_s);
-        (wish.min(most_open).max(least_open), opening)
+        let held = most_open - positive(most_open - wish, SOFTNESS);
+        (least_open + positive(held - least_open, SOFTNESS), opening)
     }
 }
 
@@ -119,8 +142,11 @@ pub(super) fn best_pa(medium: &Medium, outlet_k: f64, evaporating_k: f64) -> Res
     let (t, te) = (outlet_k - 273.15, evaporating_k - 273.15);
     let best_pa = 1e5 * ((2.778 - 0.0157 * te) * t + (0.381 * te - 9.34));
     let highest_k = medium.critical().0 - SHORT_OF_CRITICAL_K;
-    let condensing_pa = medium.dew_pa((outlet_k + SUBCOOLING_K).min(highest_k))?;
-    Ok(best_pa.max(condensing_pa).min(0.95 * medium.highest_pa()))
+    let condensing_k = highest_k - positive(highest_k - outlet_k - SUBCOOLING_K, AIM_SOFTNESS_K);
+    let condensing_pa = medium.dew_pa(condensing_k)?;
+    let aim_pa = condensing_pa + positive(best_pa - condensing_pa, AIM_SOFTNESS_PA);
+    let most_pa = 0.95 * medium.highest_pa();
+    Ok(most_pa - positive(most_pa - aim_pa, AIM_SOFTNESS_PA))
 }
 
 /// What is left of the aim when the evaporator runs dry: the valve would starve it further to hold the high side, so
@@ -130,6 +156,10 @@ pub(super) fn given_up(superheat_k: f64) -> f64 {
 }
 
 /// The refrigerant's way through the gas cooler at the pressure of `saturation`, and its state behind it.
+///
+/// In each strip the temperature is taken as a straight line over enthalpy, through the states at its start and two thirds
+/// on, along which the difference to the air fades exponentially. That is of third order where the temperature is smooth, has
+/// no step where a phase begins or ends, and a trickle of gas comes to the temperature of the air and not beyond it.
 ///
 /// Errors: those of the properties of the medium.
 pub(super) fn cool(
@@ -142,16 +172,92 @@ pub(super) fn cool(
     let step = film.conductance_w_k() / (inflow.flow_kg_s * STRIPS as f64);
     let mut h = inflow.h_j_kg;
     let mut rho_kg_m3 = 0.0;
+    let mut slope = GAS_SLOPE;
     for _ in 0..STRIPS {
-        // The midpoint rule in enthalpy.
         let here = medium.at_enthalpy(saturation, h)?;
-        let middle = medium.at_enthalpy(saturation, h - 0.5 * step * (here.t_k - air.t_k))?;
-        h -= step * (middle.t_k - air.t_k);
-        rho_kg_m3 += middle.rho_kg_m3 / STRIPS as f64;
+        let off_k = here.t_k - air.t_k;
+        let on_j_kg = h - ON * step * off_k * faded(ON * step * slope);
+        let on = medium.at_enthalpy(saturation, on_j_kg)?;
+        if libm::fabs(h - on_j_kg) > 1e-3 {
+            slope = ((here.t_k - on.t_k) / (h - on_j_kg)).max(0.0);
+        }
+        h -= step * off_k * faded(step * slope);
+        // Radau's points and weights.
+        rho_kg_m3 += (0.25 * here.rho_kg_m3 + 0.75 * on.rho_kg_m3) / STRIPS as f64;
     }
     Ok(Condensation {
         h_j_kg: h,
         heat_w: inflow.flow_kg_s * (inflow.h_j_kg - h),
         rho_kg_m3,
     })
+}
+
+/// `(1 - exp(-x)) / x`: what is left of a step when the difference that drives it fades on the way.
+fn faded(x: f64) -> f64 {
+    if x < 1e-6 { 1.0 - 0.5 * x } else { -libm::expm1(-x) / x }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Conditions;
+    use super::super::simulate::plant_of;
+    use super::super::{System, Vehicle};
+    use super::*;
+    use crate::names::{Compressor, Expansion};
+    use crate::units::{Surroundings, celsius};
+
+    fn cooled(flow_kg_s: f64, p_pa: f64) -> (f64, f64, f64) {
+        let system = System::new(Refrigerant::R744, Expansion::Txv, Compressor::Electric);
+        let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
+        let day = Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL);
+        let plant = plant_of(&car, &day, &[]).unwrap();
+        let saturation = plant.medium.saturation(p_pa).unwrap();
+        let warm = plant.medium.saturation(5e6).unwrap();
+        let hot = plant
+            .medium
+            .at_entropy(&saturation, warm.vapour_j_kg_k + 120.0)
+            .unwrap();
+        let inflow = Inflow {
+            flow_kg_s,
+            h_j_kg: hot.h_j_kg,
+            gas_cp_j_kg_k: hot.cp_j_kg_k,
+        };
+        let film = Film::of(&plant.medium, &plant.hardware, &inflow, &plant.face, 1.0, 0.0);
+        let out = cool(&plant.medium, &film, &inflow, &saturation, &plant.face).unwrap();
+        let end = plant.medium.at_enthalpy(&saturation, out.h_j_kg).unwrap();
+        (end.t_k, out.h_j_kg, out.rho_kg_m3)
+    }
+
+    /// However little flows, it leaves as warm as the air and no colder: at pressures without liquid, below and above the
+    /// critical one.
+    #[test]
+    fn a_trickle_comes_to_the_temperature_of_the_air() {
+        for p_pa in [3e6, 6e6, 9e6, 12e6] {
+            for flow_kg_s in [1e-5, 1e-4, 1e-3, 3e-3] {
+                let (t_k, ..) = cooled(flow_kg_s, p_pa);
+                assert!((t_k - 303.15).abs() < 0.05, "{t_k} K at {p_pa} Pa, {flow_kg_s} kg/s");
+            }
+        }
+    }
+
+    /// A thousandth more of pressure moves what leaves by little, also through the critical pressure: no step for a search to
+    /// fall over.
+    #[test]
+    fn nothing_jumps_at_the_critical_pressure() {
+        for flow_kg_s in [0.01, 0.02, 0.04] {
+            let at = |step: u32| cooled(flow_kg_s, 7.2e6 + 1e3 * f64::from(step));
+            let (mut last, mut change) = (at(0), 0.0);
+            for step in 1..=400 {
+                let here = at(step);
+                let moved = here.1 - last.1;
+                if step > 1 {
+                    assert!(
+                        (moved - change).abs() < 40.0,
+                        "{moved} J/kg after {change} at step {step}"
+                    );
+                }
+                (last, change) = (here, moved);
+            }
+        }
+    }
 }

@@ -2,6 +2,10 @@
 
 use super::super::dense::{Dense, Isobar, Side};
 use super::{Medium, SLICE_K, Saturation, State};
+use crate::error::Error;
+
+/// The range of pressures that is bridged, per the critical one.
+pub(super) const ACROSS: [f64; 2] = [0.985, 1.015];
 
 impl Medium {
     /// The slice about the pseudo-critical temperature, by the charts; `None` beyond them.
@@ -18,9 +22,41 @@ impl Medium {
             vapour_j_kg,
             liquid_j_kg_k: liquid.s_j_kg_k,
             vapour_j_kg_k: vapour.s_j_kg_k,
-            liquid_kg_m3: liquid.rho_kg_m3,
-            vapour_kg_m3: vapour.rho_kg_m3,
+            liquid_kg_m3: libm::exp(liquid.ln_rho),
+            vapour_kg_m3: libm::exp(vapour.ln_rho),
         })
+    }
+
+    /// A state next to the critical pressure, from those on the isobars at both ends of that range: the charts meet there to
+    /// 0.2 K only, and a balance has no root in a step. `None` elsewhere.
+    pub(super) fn across(
+        &self,
+        saturation: &Saturation,
+        at: impl Fn(&Self, &Saturation) -> Result<State, Error>,
+    ) -> Option<Result<State, Error>> {
+        let [low, high] = self.bridge.as_ref()?;
+        let p_pa = saturation.p_pa;
+        if !(p_pa > low.p_pa && p_pa < high.p_pa) {
+            return None;
+        }
+        let between = || {
+            let (below, above) = (at(self, low)?, at(self, high)?);
+            let part = (p_pa - low.p_pa) / (high.p_pa - low.p_pa);
+            let mix = |below: f64, above: f64| below + part * (above - below);
+            let h_j_kg = mix(below.h_j_kg, above.h_j_kg);
+            let t_k = mix(below.t_k, above.t_k);
+            let beyond = if t_k > self.pure.critical_t_k { 1.0 } else { 0.0 };
+            let vapour = ((h_j_kg - saturation.liquid_j_kg) / saturation.latent_j_kg()).clamp(0.0, 1.0);
+            Ok(State {
+                t_k,
+                h_j_kg,
+                s_j_kg_k: mix(below.s_j_kg_k, above.s_j_kg_k),
+                rho_kg_m3: 1.0 / mix(1.0 / below.rho_kg_m3, 1.0 / above.rho_kg_m3),
+                cp_j_kg_k: mix(below.cp_j_kg_k, above.cp_j_kg_k),
+                quality: if p_pa < self.pure.critical_p_pa { vapour } else { beyond },
+            })
+        };
+        Some(between())
     }
 
     /// The isobar of `saturation` on one side of its two phases, in the charts; `None` where they have none.
@@ -39,7 +75,7 @@ impl Medium {
             t_k: dense.t_k,
             h_j_kg,
             s_j_kg_k: dense.s_j_kg_k,
-            rho_kg_m3: dense.rho_kg_m3,
+            rho_kg_m3: libm::exp(dense.ln_rho),
             cp_j_kg_k: 1.0 / dense.t_per_h,
             quality: if dense.t_k > self.pure.critical_t_k { 1.0 } else { 0.0 },
         }
