@@ -75,6 +75,19 @@ impl Draw {
         let vehicle = vehicle(rng, world, system)?;
         let actual = conditions(rng, world, &system)?;
         let fault = FaultSeverity::new(fault, severity);
+        let mut draw = Self::of(rng, world, system, (vehicle, actual), fault)?;
+        draw.conditions = written(rng, world, &actual);
+        Ok(draw)
+    }
+
+    /// This vehicle in these conditions, which are written down as they are.
+    fn of(
+        rng: &mut impl Rng,
+        world: World,
+        system: System,
+        (vehicle, actual): (Vehicle, Conditions),
+        fault: FaultSeverity,
+    ) -> Result<Self, Error> {
         let truth = simulate(&vehicle, &actual, &[fault])?;
         let readings = read(rng, world, &truth, actual.surroundings)?;
         Ok(Self {
@@ -83,8 +96,35 @@ impl Draw {
             truth,
             vehicle,
             actual,
-            conditions: written(rng, world, &actual),
+            conditions: actual,
             readings,
+        })
+    }
+
+    /// Any vehicle of the own population with this fault that somebody may have met in conditions told like these: what
+    /// was not told is drawn, and what was told errs as it does when it is written down.
+    ///
+    /// Errors: those of the vehicle model.
+    pub(crate) fn like(rng: &mut impl Rng, system: System, told: &Conditions, fault: Fault) -> Result<Self, Error> {
+        let severity = FaultSeverity::new(fault, severity(rng, fault));
+        let vehicle = vehicle(rng, World::Own, system)?;
+        let any = conditions(rng, World::Own, &system)?;
+        let err_k = rng.random_range(-1.5..1.5);
+        let err_humidity = rng.random_range(-0.08..0.08);
+        let humidity = told.relative_humidity.map(|h| (h + err_humidity).clamp(0.1, 0.9));
+        let actual = Conditions {
+            ambient: kelvins((in_kelvins(told.ambient) + err_k).clamp(288.15, 315.15)),
+            relative_humidity: humidity.or(any.relative_humidity),
+            engine_speed_hz: told.engine_speed_hz.or(any.engine_speed_hz),
+            air_source: told.air_source.or(any.air_source),
+            blower: told.blower.or(any.blower),
+            vehicle_speed_m_s: told.vehicle_speed_m_s.or(any.vehicle_speed_m_s),
+            ..*told
+        };
+        let draw = Self::of(rng, World::Own, system, (vehicle, actual), severity)?;
+        Ok(Self {
+            conditions: *told,
+            ..draw
         })
     }
 }

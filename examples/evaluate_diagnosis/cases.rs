@@ -1,0 +1,159 @@
+//! The cases that are judged, and the same cases as numbers.
+
+use crate::draws::{self, Draw, KINDS, Lines, World};
+use coldloop::circuit::{Reading, Readings};
+use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::units::{Pressure, in_kelvins};
+use coldloop::vehicle::Conditions;
+use coldloop::{ErrorKind, Fault};
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+use std::error::Error;
+use std::fs::File;
+use std::io::Write;
+use std::path::Path;
+use std::thread;
+
+/// Part of the vehicles of an even mix that is sound.
+const SOUND: f64 = 1.0 / 6.0;
+pub(crate) const ALL_LINES: [Lines; 3] = [Lines::All, Lines::Some, Lines::None];
+
+/// One vehicle as it is judged.
+pub(crate) struct Judged {
+    pub(crate) kind: usize,
+    pub(crate) draw: Draw,
+    pub(crate) significant: bool,
+    pub(crate) conditions: Conditions,
+    /// The readings with all, some and no line temperatures.
+    pub(crate) readings: [Readings; 3],
+}
+
+/// Vehicles of every kind, drawn on two threads.
+pub(crate) fn drawn(world: World, seed: u64, count: usize) -> Result<Vec<Judged>, Box<dyn Error>> {
+    let parts: Vec<Result<Vec<Judged>, coldloop::Error>> = thread::scope(|scope| {
+        let workers: Vec<_> = [0..KINDS / 2, KINDS / 2..KINDS]
+            .into_iter()
+            .map(|kinds| {
+                scope.spawn(move || {
+                    kinds
+                        .map(|kind| of_kind(world, seed, kind, count))
+                        .collect::<Result<Vec<_>, _>>()
+                        .map(|k| k.into_iter().flatten().collect())
+                })
+            })
+            .collect();
+        workers.into_iter().filter_map(|worker| worker.join().ok()).collect()
+    });
+    let mut cases = Vec::new();
+    for part in parts {
+        cases.extend(part?);
+    }
+    Ok(cases)
+}
+
+pub(crate) fn of_kind(world: World, seed: u64, kind: usize, count: usize) -> Result<Vec<Judged>, coldloop::Error> {
+    let mut rng = ChaCha8Rng::seed_from_u64(seed);
+    rng.set_stream(kind as u64);
+    let faults = draws::faults(kind);
+    (0..count)
+        .map(|_| {
+            let fault = if rng.random_bool(SOUND) {
+                Fault::NoFault
+            } else {
+                faults[rng.random_range(1..faults.len())]
+            };
+            let severity = draws::severity(&mut rng, fault);
+            let draw = draws::solved(&mut rng, world, kind, fault, severity)?;
+            let readings = ALL_LINES.map(|lines| draws::taken(&mut rng, &draw.readings, lines));
+            Ok(Judged {
+                kind,
+                significant: fault != Fault::NoFault && draw.significant()?,
+                conditions: draws::told(&mut rng, &draw.conditions),
+                draw,
+                readings,
+            })
+        })
+        .collect()
+}
+
+/// The priors that fit a mix.
+pub(crate) fn settings(kind: usize, usual: bool) -> Settings {
+    let mut settings = Settings::default();
+    if !usual {
+        let faults = draws::faults(kind);
+        let each = (1.0 - SOUND) / (faults.len() - 1) as f64;
+        for fault in Fault::ALL {
+            settings = settings.with_prior(fault, if faults.contains(&fault) { each } else { 0.0 });
+        }
+        settings = settings
+            .with_prior(Fault::NoFault, SOUND)
+            .with_prior(Fault::GaugeError, 0.01);
+        settings.none_of_these = 0.01;
+    }
+    settings
+}
+
+/// How much a case counts in a mix.
+pub(crate) fn weight(case: &Judged, usual: bool) -> f64 {
+    let (even, settings) = (settings(case.kind, false), settings(case.kind, true));
+    let fault = case.draw.fault.fault;
+    if usual {
+        settings.prior(fault) / even.prior(fault)
+    } else {
+        1.0
+    }
+}
+
+/// The answer; `None` where a reading was refused (a discharge line hotter than any line can be), which counts as no
+/// answer.
+pub(crate) fn answer(case: &Judged, lines: usize, settings: &Settings) -> Result<Option<Diagnosis>, coldloop::Error> {
+    let asked = Case::new(case.draw.system, case.conditions, case.readings[lines]);
+    match diagnose(&asked, settings) {
+        Ok(answer) => Ok(Some(answer)),
+        Err(error) if error.kind == ErrorKind::OutOfRange => Ok(None),
+        Err(error) => Err(error),
+    }
+}
+
+/// The cases as numbers, one row each: what `examples/evaluate_diagnosis/classifier.py` reads.
+pub(crate) fn write(path: &Path, cases: &[Judged]) -> Result<(), Box<dyn Error>> {
+    let mut file = std::io::BufWriter::new(File::create(path)?);
+    writeln!(
+        file,
+        "kind,refrigerant,fault,significant,lines,ambient_k,humidity,air_pa,speed_hz,fresh,blower,vehicle_m_s,running_s,low_pa,high_pa,\
+         vent_k,suction_k,liquid_k,outlet_k,discharge_k,cycles_hz"
+    )?;
+    for case in cases {
+        for (lines, readings) in case.readings.iter().enumerate() {
+            let c = &case.conditions;
+            let t = |reading: Option<Reading<coldloop::units::Temperature>>| reading.map(|r| in_kelvins(r.value));
+            let p = |reading: Option<Reading<Pressure>>| reading.map(|r| r.value.absolute(c.surroundings).pa());
+            let numbers = [
+                Some(case.kind as f64),
+                Some(f64::from(case.draw.system.refrigerant.code())),
+                Some(f64::from(case.draw.fault.fault.code())),
+                Some(f64::from(u8::from(case.significant))),
+                Some(lines as f64),
+                Some(in_kelvins(c.ambient)),
+                c.relative_humidity,
+                Some(c.surroundings.pressure().pa()),
+                c.engine_speed_hz,
+                c.air_source.map(|source| f64::from(source.code())),
+                c.blower,
+                c.vehicle_speed_m_s,
+                c.running_s,
+                p(readings.low_side),
+                p(readings.high_side),
+                t(readings.vent),
+                t(readings.suction_line),
+                t(readings.liquid_line),
+                t(readings.condenser_outlet),
+                t(readings.discharge_line),
+                readings.clutch_cycles_hz.map(|r| r.value),
+            ];
+            let row: Vec<String> = numbers.map(|n| n.map_or(String::new(), |n| format!("{n:.5}"))).to_vec();
+            writeln!(file, "{}", row.join(","))?;
+        }
+    }
+    Ok(())
+}

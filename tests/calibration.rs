@@ -1,0 +1,146 @@
+//! The odds are kept on vehicles that no fit has seen: simulated, read, and told as somebody tells them.
+//!
+//! A small and fixed part of what `examples/evaluate_diagnosis` measures at length; its limits leave room for the chance of
+//! a small sample, not for odds that are wrong.
+
+#![allow(clippy::unwrap_used)] // helpers of tests
+
+#[allow(dead_code, unreachable_pub)] // the evaluation, which shares it, needs more of it
+#[path = "../examples/evaluate_diagnosis/draws.rs"]
+mod draws;
+
+use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::{ErrorKind, Fault, VerdictKind};
+use draws::{Draw, KINDS, Lines, World};
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+/// Vehicles of each kind.
+const EACH: usize = 125;
+/// Part of them that is sound.
+const SOUND: f64 = 1.0 / 6.0;
+
+/// Settings that know how often each fault is drawn.
+fn settings(faults: &[Fault]) -> Settings {
+    let each = (1.0 - SOUND) / (faults.len() - 1) as f64;
+    let mut settings = Settings::default();
+    for fault in Fault::ALL {
+        settings = settings.with_prior(fault, if faults.contains(&fault) { each } else { 0.0 });
+    }
+    settings.none_of_these = 0.01;
+    settings.next_checks = false;
+    settings
+        .with_prior(Fault::NoFault, SOUND)
+        .with_prior(Fault::GaugeError, 0.01)
+}
+
+type Bins = [[f64; 2]; 10];
+
+/// What is counted of the answers.
+#[derive(Default)]
+struct Kept {
+    answers: f64,
+    /// Loss of the truth, nats.
+    loss: f64,
+    /// Probability said of the first name, and right, by tenths.
+    bins: Bins,
+    /// The same, had every ratio of odds been squared.
+    surer: Bins,
+    sound: f64,
+    alarms: f64,
+    significant: f64,
+    three: f64,
+    misnamed: f64,
+}
+
+impl Kept {
+    fn add(&mut self, draw: &Draw, answer: &Diagnosis) {
+        let truth = draw.fault.fault;
+        let first = answer.faults[0];
+        self.answers += 1.0;
+        self.loss -= answer.probability_of(&[truth]).max(1e-6).ln();
+        let square = |p: f64| p * p;
+        let squares: f64 = answer.faults.iter().map(|ranked| square(ranked.probability)).sum();
+        let surer = square(first.probability) / (squares + square(answer.none_of_these));
+        for (bins, p) in [(&mut self.bins, first.probability), (&mut self.surer, surer)] {
+            let bin = &mut bins[((10.0 * p) as usize).min(9)];
+            bin[0] += p;
+            bin[1] += f64::from(u8::from(first.fault == truth));
+        }
+        let named = answer.verdict.kind == VerdictKind::NamedFault && answer.verdict.faults[0] != truth;
+        if truth == Fault::NoFault {
+            self.sound += 1.0;
+            self.alarms += f64::from(u8::from(named));
+        } else if draw.significant().unwrap() {
+            self.significant += 1.0;
+            self.misnamed += f64::from(u8::from(named));
+            let three = answer.faults.iter().take(3).any(|ranked| ranked.fault == truth);
+            self.three += f64::from(u8::from(three));
+        }
+    }
+
+    /// The expected calibration error.
+    fn error(&self, bins: &Bins) -> f64 {
+        bins.iter().map(|[said, right]| (said - right).abs()).sum::<f64>() / self.answers
+    }
+}
+
+fn judged(world: World) -> Kept {
+    let mut kept = Kept::default();
+    for kind in 0..KINDS {
+        let mut rng = ChaCha8Rng::seed_from_u64(61);
+        rng.set_stream(kind as u64);
+        let faults = draws::faults(kind);
+        let settings = settings(&faults);
+        for _ in 0..EACH {
+            let fault = if rng.random_bool(SOUND) {
+                Fault::NoFault
+            } else {
+                faults[rng.random_range(1..faults.len())]
+            };
+            let severity = draws::severity(&mut rng, fault);
+            let draw = draws::solved(&mut rng, world, kind, fault, severity).unwrap();
+            let readings = draws::taken(&mut rng, &draw.readings, Lines::All);
+            let case = Case::new(draw.system, draws::told(&mut rng, &draw.conditions), readings);
+            match diagnose(&case, &settings) {
+                Ok(answer) => kept.add(&draw, &answer),
+                // A discharge line hotter than any can be is refused, rightly.
+                Err(error) => assert_eq!(error.kind, ErrorKind::OutOfRange),
+            }
+        }
+    }
+    assert!(kept.answers > 0.98 * (EACH * KINDS) as f64, "{}", kept.answers);
+    kept
+}
+
+/// Limits: what 16,000 vehicles gave on 2026-11-26, and three standard errors of a sample of this size.
+fn holds(kept: &Kept, loss: f64) {
+    let error = kept.error(&kept.bins);
+    assert!(error < 0.07, "calibration error {error}: {:?}", kept.bins);
+    // Odds that are too sure would be noticed.
+    assert!(kept.error(&kept.surer) > 0.14, "{:?}", kept.surer);
+    assert!(kept.loss / kept.answers < loss, "log loss {}", kept.loss / kept.answers);
+    assert!(
+        kept.three > 0.75 * kept.significant,
+        "{} of {}",
+        kept.three,
+        kept.significant
+    );
+    assert!(
+        kept.misnamed < 0.06 * kept.significant,
+        "{} of {}",
+        kept.misnamed,
+        kept.significant
+    );
+    assert!(kept.alarms < 0.08 * kept.sound, "{} of {}", kept.alarms, kept.sound);
+}
+
+#[test]
+fn odds_are_kept_on_vehicles_like_those_of_the_fit() {
+    holds(&judged(World::Own), 1.98);
+}
+
+#[test]
+fn odds_are_kept_on_vehicles_of_another_population() {
+    holds(&judged(World::Shifted), 2.02);
+}
