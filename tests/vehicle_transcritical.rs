@@ -9,7 +9,11 @@ use coldloop::{Compressor, ErrorKind, Expansion, Fault, Refrigerant, VehicleClas
 use rand::{RngExt, SeedableRng};
 
 fn car(compressor: Compressor) -> Vehicle {
-    let system = System::new(Refrigerant::R744, Expansion::Txv, compressor);
+    with(Expansion::Txv, compressor)
+}
+
+fn with(expansion: Expansion, compressor: Compressor) -> Vehicle {
+    let system = System::new(Refrigerant::R744, expansion, compressor);
     Vehicle::typical(system, VehicleClass::Car).unwrap()
 }
 
@@ -23,8 +27,9 @@ fn at(vehicle: &Vehicle, ambient_c: f64, faults: &[FaultSeverity]) -> Simulation
 
 #[test]
 fn it_condenses_in_mild_weather_and_cools_gas_in_warm_weather() {
-    for compressor in [Compressor::VariableExternal, Compressor::Electric] {
-        let car = car(compressor);
+    let compressors = [Compressor::VariableExternal, Compressor::Electric];
+    for (expansion, compressor) in Expansion::ALL.into_iter().flat_map(|e| compressors.map(|c| (e, c))) {
+        let car = with(expansion, compressor);
         let mut last = 0.0;
         for ambient_c in [15.0, 18.0, 21.0, 24.0, 27.0, 30.0, 33.0, 36.0] {
             let s = at(&car, ambient_c, &[]);
@@ -112,13 +117,29 @@ fn nearly_every_draw_has_a_steady_state() {
     assert!(solved >= all - 1, "{solved} of {all}");
 }
 
+/// A fixed orifice finds the high side by itself: near the best on a mild day, higher when it clogs, lower when the charge has
+/// leaked out, and under the limit of protection on a hot day for the bypass.
+#[test]
+fn an_orifice_lets_the_high_side_find_its_own() {
+    let (valve, orifice) = (
+        car(Compressor::VariableExternal),
+        with(Expansion::OrificeTube, Compressor::VariableExternal),
+    );
+    let (held, found) = (at(&valve, 27.0, &[]), at(&orifice, 27.0, &[]));
+    assert!((found.high_side_pa / held.high_side_pa - 1.0).abs() < 0.06 && (found.cop / held.cop - 1.0).abs() < 0.05);
+    let clogged = at(&orifice, 27.0, &[FaultSeverity::new(Fault::OrificeRestricted, 0.4)]);
+    assert!(clogged.high_side_pa > found.high_side_pa + 5e5);
+    let leaked = at(&orifice, 27.0, &[FaultSeverity::new(Fault::Undercharge, 0.5)]);
+    assert!(leaked.high_side_pa < found.high_side_pa - 5e5 && leaked.superheat_k > 5.0);
+    assert!(at(&orifice, 43.0, &[]).high_side_pa < 13.5e6);
+}
+
+/// No R-744 system with a clutch that cycles is known: every start would take the high side from rest at 6 MPa to above 10.
 #[test]
 fn what_no_such_vehicle_has_is_refused() {
-    for (refrigerant, expansion, compressor) in [
-        (Refrigerant::R744, Expansion::OrificeTube, Compressor::Electric),
-        (Refrigerant::R744, Expansion::Txv, Compressor::FixedClutch),
-    ] {
-        let refused = Vehicle::typical(System::new(refrigerant, expansion, compressor), VehicleClass::Car);
+    for expansion in Expansion::ALL {
+        let system = System::new(Refrigerant::R744, expansion, Compressor::FixedClutch);
+        let refused = Vehicle::typical(system, VehicleClass::Car);
         assert_eq!(refused.unwrap_err().kind, ErrorKind::NotAvailable);
     }
 }

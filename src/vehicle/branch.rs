@@ -5,7 +5,7 @@ use super::evaporator::{Evaporation, Feed, Stream};
 use super::expansion::{Bulb, Upstream};
 use super::medium::Saturation;
 use super::plant::{Branch, Metering, Plant, Warmth};
-use super::transcritical::{best_pa, given_up};
+use super::transcritical::{best_pa, given_up, orifice_kg_s};
 use crate::error::Error;
 
 impl Plant {
@@ -81,7 +81,11 @@ impl Plant {
                 Ok((libm::log(valve.flow_kg_s(&upstream, opening) / flow_kg_s), opening))
             }
             Metering::Orifice(orifice) => {
-                let metered = orifice.flow_kg_s(&self.medium, &upstream)?;
+                let metered = if self.medium.is_transcritical() {
+                    orifice_kg_s(orifice, &self.medium, &upstream)?
+                } else {
+                    orifice.flow_kg_s(&self.medium, &upstream)?
+                };
                 Ok((libm::log(metered / flow_kg_s), orifice.free))
             }
             Metering::Electronic(valve) => {

@@ -143,12 +143,13 @@ pub struct Simulation {
 /// What is not given in the conditions is taken as in a workshop: 50 % relative humidity, 1,500 rpm (a motor-driven
 /// compressor is free up to its own limit), fresh air, highest blower, standstill, and long enough running.
 ///
-/// An R-744 system has an electronic valve (the expansion device `txv`), an accumulator and a compressor that is variable
-/// or electric; its subcooling counts from the critical temperature where the high side lies above the critical pressure.
+/// An R-744 system has an electronic valve (the expansion device `txv`) or a fixed orifice with a bypass (`orifice-tube`), an
+/// accumulator, an internal heat exchanger, and a compressor that is variable or electric; its subcooling counts from the
+/// critical temperature where the high side lies above the critical pressure.
 ///
 /// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
-/// have, for R-744 with an orifice tube or a fixed compressor, and for R-744 in a system made for another refrigerant or
-/// the reverse; `NoConvergence` with the residual.
+/// have, for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa),
+/// and for R-744 in a system made for another refrigerant or the reverse; `NoConvergence` with the residual.
 ///
 /// ```
 /// use coldloop::units::{Surroundings, celsius};
@@ -219,7 +220,7 @@ pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
     let made_for = Medium::of(system.refrigerant)?;
     let transcritical = made_for.is_transcritical();
     let clutch = kind == Compressor::FixedClutch;
-    if transcritical != medium.is_transcritical() || (transcritical && (clutch || system.expansion != Expansion::Txv)) {
+    if transcritical != medium.is_transcritical() || (transcritical && clutch) {
         return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
     }
     let speed_hz = match kind {
