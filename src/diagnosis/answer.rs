@@ -298,6 +298,6 @@ impl Diagnosis {
     ///
     /// Empty when one of the two does not exist in the system.
     pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        self.posterior.because(fault, rival)
+        self.posterior.because(&self.scene, fault, rival)
     }
 }

@@ -5,6 +5,7 @@
 
 use super::faults::{Effect, FaultRow, SEVERITIES};
 use super::features::{FEATURES, Features, place};
+use super::list::List;
 use super::scene::{Scene, about};
 use crate::circuit::Estimate;
 use crate::expected::Spread;
@@ -36,20 +37,48 @@ pub(super) struct Pattern {
     pub(super) weight: f64,
 }
 
+/// A figure that was read, and its density in a sound system.
+#[derive(Clone, Copy)]
+pub(super) struct Seen {
+    feature: usize,
+    measured: Estimate,
+    healthy: Spread,
+    sound: f64,
+}
+
+/// The figures that were read and can be judged.
+pub(super) type AllSeen = List<Seen, FEATURES>;
+
+pub(super) fn seen(scene: &Scene, figures: &Features) -> AllSeen {
+    let mut all = List::new(Seen::BLANK);
+    for feature in 0..FEATURES {
+        if let (Some(measured), Some(healthy)) = (figures.measured[feature], scene.healthy[feature]) {
+            all.push(Seen {
+                feature,
+                measured,
+                healthy,
+                sound: about(healthy, measured.standard_uncertainty).density(measured.value),
+            });
+        }
+    }
+    all
+}
+
 /// Likelihood of the first k figures under a fault, its severities weighed; `keep` is given each pattern. A pattern under
-/// which the two pressures are less likely than `least` is followed no further.
+/// which the pressures are less likely than `least` is followed no further.
 pub(super) fn likelihoods(
     scene: &Scene,
-    figures: &Features,
+    seen: &AllSeen,
     row: &'static FaultRow,
     least: f64,
     mut keep: impl FnMut(Pattern),
 ) -> [f64; FEATURES + 1] {
-    let judged: [Option<Judged>; FEATURES] = core::array::from_fn(|i| {
-        let (measured, healthy) = (figures.measured[i]?, scene.healthy[i]?);
-        Some(Judged::of(scene, measured, healthy, row, Feature::ALL[i]))
-    });
-    let mut cumulative = [0.0; FEATURES + 1];
+    let mut effects: [Option<&Effect>; FEATURES] = [None; FEATURES];
+    for effect in row.effects.iter().filter(|effect| effect.systems & scene.bit != 0) {
+        effects[place(effect.feature)] = Some(effect);
+    }
+    let mut sums = [0.0; FEATURES];
+    let mut all = 0.0;
     let moves_to_rest = row.rest_spread_k > 0.0;
     let steps = if moves_to_rest {
         &REST_STEPS[..]
@@ -63,13 +92,19 @@ pub(super) fn likelihoods(
                 continue;
             }
             let rest_k = step * row.rest_spread_k;
-            cumulative[0] += product;
-            for (i, judged) in judged.iter().enumerate() {
-                if let Some(judged) = judged {
-                    product *= judged.density(scene, severity, rest_k);
-                }
-                cumulative[i + 1] += product;
-                if i == place(Feature::HighSide) && product < least {
+            all += product;
+            for (figure, sum) in seen.iter().zip(&mut sums) {
+                product *= match effects[figure.feature] {
+                    Some(effect) => {
+                        let uncertainty = figure.measured.standard_uncertainty;
+                        let moved = scene.moved(effect, (severity, rest_k), figure.healthy, uncertainty);
+                        mixed(effect, severity, figure.sound, moved.density(figure.measured.value))
+                    }
+                    None => figure.sound,
+                };
+                *sum += product;
+                // No density is above one: no spread is that narrow.
+                if product < least && figure.feature <= place(Feature::HighSide) {
                     product = 0.0;
                     break;
                 }
@@ -82,7 +117,27 @@ pub(super) fn likelihoods(
             });
         }
     }
+    let mut cumulative = [all; FEATURES + 1];
+    for (figure, sum) in seen.iter().zip(sums) {
+        cumulative[figure.feature + 1..].fill(sum);
+    }
     cumulative
+}
+
+impl Seen {
+    const BLANK: Self = Self {
+        feature: 0,
+        measured: Estimate {
+            value: 0.0,
+            standard_uncertainty: 0.0,
+        },
+        healthy: Spread {
+            median: 0.0,
+            down: 0.0,
+            up: 0.0,
+        },
+        sound: 0.0,
+    };
 }
 
 /// One measured figure and what moves it.

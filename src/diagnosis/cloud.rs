@@ -10,15 +10,17 @@ use super::cloud_table::CLOUDS;
 use super::coordinates::{self, CONDITIONS, FIGURES};
 use super::faults::index;
 use super::features::{FEATURES, Features};
-use super::part::{CONSTANT, Factor, Figures, HIGH, LOW, Placed, SEVERITY, student_below, tail};
+use super::figures::{BESIDE_SIDES, Figures, HIGH, LOW, sheared};
+use super::list::List;
+use super::part::{Against, CONSTANT, EVERY, Part, Placed, SEVERITY, Sides, Told, student_below, tail};
 use crate::circuit::Estimate;
 use crate::names::{Fault, MixUp};
 
 /// The most parts that the clouds of one kind of system have.
 pub(super) const MOST_PARTS: usize = 96;
 
-/// Density of the first k figures under every fault; all zero where a fault has no cloud.
-pub(super) type Likelihoods = [[f64; FEATURES + 1]; Fault::ALL.len()];
+/// Density of the figures under every fault.
+pub(super) type Likelihoods = [f64; Fault::ALL.len()];
 
 /// The most sets of figures that are judged together: those at face value, and one for each mix-up.
 pub(super) const MOST_SETS: usize = 1 + MixUp::ALL.len();
@@ -81,18 +83,19 @@ impl Cloud {
     ) -> Option<Self> {
         let kind = bit.trailing_zeros() as usize;
         let parts = CLOUDS[kind];
+        let told = Told::of(&conditions);
         let (mut shares, mut totals) = ([0.0; MOST_PARTS], [0.0; Fault::ALL.len()]);
         for (part, share) in parts.iter().zip(&mut shares) {
-            *share = part.gate(&conditions);
+            *share = part.gate(&told);
             totals[index(part.fault)] += *share;
         }
         let mut model = [0.0; FIGURES];
         for (part, share) in parts.iter().zip(&mut shares) {
             *share /= totals[index(part.fault)];
             if part.fault == Fault::NoFault {
-                let mean = part.placed(&conditions).mean;
-                for (sum, mean) in model.iter_mut().zip(mean) {
-                    *sum += *share * mean;
+                let off = part.off(&told);
+                for (i, sum) in model.iter_mut().enumerate() {
+                    *sum += *share * part.mean(i, &off);
                 }
             }
         }
@@ -114,109 +117,179 @@ impl Cloud {
         })
     }
 
+    /// Whether a fault has a cloud.
+    pub(super) fn has(&self, fault: Fault) -> bool {
+        self.faults[index(fault)]
+    }
+
     /// The fault of each part.
     pub(super) fn parts(&self) -> impl Iterator<Item = Fault> + use<> {
         CLOUDS[self.kind].iter().map(|part| part.fault)
+    }
+
+    /// Whether some of the vehicles of a fault's cloud count as sound ones.
+    fn has_slight(&self, fault: Fault) -> bool {
+        self.has(fault) && in_degrees(fault)
     }
 
     fn figures(&self, features: &Features) -> Figures {
         Figures::of(&coordinates::figures(features, self.ambient_k), &self.unsettled)
     }
 
-    /// Where sound vehicles stand, as far as a part still works.
-    fn stands(&self, works: f64) -> [[f64; FIGURES]; STANDS] {
+    /// Where sound vehicles stand, as far as a part still works: one that does not pump stands where the ambient has it,
+    /// whatever the trade says of sound ones.
+    fn stands(&self, placed: &Placed) -> [[f64; FIGURES]; STANDS] {
+        let works = ((placed.mean[HIGH] - placed.mean[LOW]) / self.lift_k).clamp(0.0, 1.0);
         self.stands.map(|stand| stand.map(|above| works * above))
     }
 
-    /// How much of its lift a system still has: one that does not pump stands where the ambient has it, whatever the trade
-    /// says of sound ones.
-    fn works(&self, placed: &Placed) -> f64 {
-        ((placed.mean[HIGH] - placed.mean[LOW]) / self.lift_k).clamp(0.0, 1.0)
+    /// The parts that count here: place, part and share.
+    fn parts_here(&self) -> impl Iterator<Item = (usize, &'static Part, f64)> {
+        let parts = CLOUDS[self.kind].iter().zip(&self.shares).enumerate();
+        parts
+            .filter(|(_, (_, share))| **share >= LEAST_SHARE)
+            .map(|(place, (part, share))| (place, part, *share))
     }
 
     /// The density of the figures under every fault, for each of several sets of figures; `weights` becomes the share of
-    /// each part in the density of the first set, for each stand. A part under which the pressures are less likely than
-    /// `least` is followed no further.
+    /// each part in the density of the first set, for each stand.
     pub(super) fn likelihoods(
         &self,
         sets: &[Features],
-        least: f64,
         found: &mut [Likelihoods],
         weights: &mut [[f64; STANDS]; MOST_PARTS],
     ) {
         let mut each = [Figures::NOTHING; MOST_SETS];
-        for (figures, features) in each.iter_mut().zip(sets) {
-            *figures = self.figures(features);
+        // Whether all but the two sides is as in the set before.
+        let mut alike = [false; MOST_SETS];
+        for (set, features) in sets.iter().enumerate() {
+            each[set] = self.figures(features);
+            alike[set] = set > 0 && each[set].differ_by_sides(&each[set - 1]);
         }
-        for ((part, share), weights) in CLOUDS[self.kind].iter().zip(self.shares).zip(weights) {
-            if share < LEAST_SHARE {
-                continue;
-            }
-            let placed = part.placed(&self.conditions);
-            let stands = self.stands(self.works(&placed));
+        let told = Told::of(&self.conditions);
+        let dimensions = along(&each);
+        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        for (place, part, share) in self.parts_here() {
+            part.place(&told, &dimensions, &mut placed);
+            let stands = self.stands(&placed).map(sheared);
+            let there = STAND_SHARE.map(|stand| share * stand);
+            let mut sides = Sides::NOTHING;
             for (set, (figures, found)) in each.iter().zip(found.iter_mut()).enumerate() {
-                let Some(mut factor) = hopeful(&placed, figures, &stands, least / share) else {
-                    continue;
-                };
-                factor.grow(&placed, figures, figures.count);
-                let of = &mut found[index(part.fault)];
-                let mut last = [1.0; STANDS];
-                factor.against(&placed, figures, &stands, |n, density| {
-                    for (share_there, density) in STAND_SHARE.iter().zip(&density) {
-                        of[n + 1] += share * share_there * density;
-                    }
-                    last = density;
-                });
+                if !alike[set] {
+                    against.take(&placed, figures, &stands, BESIDE_SIDES);
+                    sides = against.sides(&placed, &stands);
+                }
+                let density = sides.density(&against, figures);
+                let counted: [f64; STANDS] = core::array::from_fn(|stand| there[stand] * density[stand]);
+                found[index(part.fault)] += counted.iter().sum::<f64>();
                 if set == 0 {
-                    *weights = core::array::from_fn(|stand| share * STAND_SHARE[stand] * last[stand]);
+                    weights[place] = counted;
                 }
             }
         }
-        for (figures, found) in each.iter().zip(found) {
-            for (of, has) in found.iter_mut().zip(self.faults) {
-                if has {
-                    *of = spread_out(of, figures);
-                }
-            }
+        for found in found {
             let sound = found[index(Fault::NoFault)];
-            for fault in Fault::ALL.into_iter().filter(|fault| in_degrees(*fault)) {
+            for fault in Fault::ALL.into_iter().filter(|fault| self.has_slight(*fault)) {
                 let of = &mut found[index(fault)];
-                if of[0] > 0.0 {
-                    for (of, sound) in of.iter_mut().zip(sound) {
-                        *of += SLIGHT * (sound - *of);
-                    }
-                }
+                *of += SLIGHT * (sound - *of);
             }
         }
     }
 
-    /// What a part expects once these figures are read, sound vehicles standing there.
-    pub(super) fn prediction(&self, (place, stand): (usize, usize), share: f64, features: &Features) -> Prediction {
-        let part = &CLOUDS[self.kind][place];
-        let figures = self.figures(features);
-        let placed = part.placed(&self.conditions);
-        let works = self.works(&placed);
-        let factor = Factor::of(&placed, &figures);
-        let above = self.stands(works)[stand];
-        let off = factor.against(&placed, &figures, &[above], |_, _| ());
-        let mut prediction = Prediction {
-            fault: part.fault,
-            share: share as f32,
-            ..Prediction::BLANK
-        };
-        let (mean, spread) = factor.predicted(&placed, SEVERITY, &figures, &off);
-        prediction.severity = (mean as f32, spread as f32);
-        for (i, above) in above.iter().enumerate() {
-            let (mean, spread) = if figures.read(i) {
-                (placed.mean[i], libm::sqrt(placed.covariance[i][i]))
-            } else {
-                factor.predicted(&placed, i, &figures, &off)
-            };
-            prediction.mean[i] = (mean + above) as f32;
-            prediction.spread[i] = spread as f32;
+    /// The density of the first k figures under one fault.
+    pub(super) fn steps(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {
+        let mut steps = self.steps_of_parts(fault, features);
+        if self.has_slight(fault) {
+            for (step, sound) in steps.iter_mut().zip(self.steps_of_parts(Fault::NoFault, features)) {
+                *step += SLIGHT * (sound - *step);
+            }
         }
-        prediction
+        steps
     }
+
+    fn steps_of_parts(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {
+        let figures = self.figures(features);
+        let told = Told::of(&self.conditions);
+        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        let dimensions = along(&[figures]);
+        let mut steps = [0.0; FEATURES + 1];
+        for (_, part, share) in self.parts_here().filter(|(_, part, _)| part.fault == fault) {
+            part.place(&told, &dimensions, &mut placed);
+            let stands = self.stands(&placed).map(sheared);
+            against.take(&placed, &figures, &stands, FIGURES);
+            for i in 0..FIGURES {
+                if figures.read[i] {
+                    against.add(&placed, &figures, &stands, i);
+                }
+                let density = against.density();
+                for (stand, density) in STAND_SHARE.iter().zip(density) {
+                    steps[i + 1] += share * stand * density;
+                }
+            }
+        }
+        steps[0] = 1.0;
+        steps[FEATURES] = steps[FIGURES];
+        steps
+    }
+
+    /// What the parts expect once these figures are read, sound vehicles standing in either place: `wanted` gives the
+    /// share of a part and stand in its fault, and `keep` is given what they expect.
+    pub(super) fn predictions(
+        &self,
+        features: &Features,
+        wanted: impl Fn(Fault, usize, usize) -> Option<f64>,
+        mut keep: impl FnMut(Prediction),
+    ) {
+        let figures = self.figures(features);
+        let told = Told::of(&self.conditions);
+        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        for (place, part, _) in self.parts_here() {
+            let shares: [Option<f64>; STANDS] = core::array::from_fn(|stand| wanted(part.fault, place, stand));
+            if shares.iter().all(Option::is_none) {
+                continue;
+            }
+            part.place(&told, &EVERY, &mut placed);
+            let above = self.stands(&placed);
+            against.take(&placed, &figures, &above.map(sheared), 0);
+            let mut predictions = shares.map(|share| Prediction {
+                fault: part.fault,
+                share: share.unwrap_or(0.0) as f32,
+                ..Prediction::BLANK
+            });
+            let (mean, spread) = against.predicted(&placed, SEVERITY, &figures);
+            for (stand, prediction) in predictions.iter_mut().enumerate() {
+                prediction.severity = (mean[stand] as f32, spread[stand] as f32);
+            }
+            for i in 0..FIGURES {
+                let (mean, spread) = if figures.read[i] {
+                    let (mean, spread) = placed.figure(i);
+                    ([mean; STANDS], [spread; STANDS])
+                } else {
+                    against.predicted(&placed, i, &figures)
+                };
+                for (stand, prediction) in predictions.iter_mut().enumerate() {
+                    prediction.mean[i] = (mean[stand] + above[stand][i]) as f32;
+                    prediction.spread[i] = spread[stand] as f32;
+                }
+            }
+            for (share, prediction) in shares.iter().zip(predictions) {
+                if share.is_some() {
+                    keep(prediction);
+                }
+            }
+        }
+    }
+}
+
+/// The two sides, and all else that was read in any set.
+fn along(sets: &[Figures]) -> List<usize, FIGURES> {
+    let mut dimensions = List::new(0);
+    for i in 0..FIGURES {
+        if i < BESIDE_SIDES || sets.iter().any(|figures| figures.read[i]) {
+            dimensions.push(i);
+        }
+    }
+    dimensions
 }
 
 impl Prediction {
@@ -247,35 +320,10 @@ impl Prediction {
     }
 }
 
-/// The factor of the pressures, unless a part makes them less likely than `least`: first by each alone, which is quickly
-/// seen.
-#[inline]
-fn hopeful(placed: &Placed, figures: &Figures, stands: &[[f64; FIGURES]; STANDS], least: f64) -> Option<Factor> {
-    let pressures = figures.pressures();
-    // The density of the one once the other is known is nowhere above one: no spread is below half a kelvin.
-    if (0..pressures).any(|n| figures.likeliest(n, placed, stands) < least) {
-        return None;
-    }
-    let mut factor = Factor::EMPTY;
-    factor.grow(placed, figures, pressures);
-    let mut last = [1.0; STANDS];
-    factor.against(placed, figures, stands, |_, density| last = density);
-    (last.into_iter().fold(0.0, f64::max) >= least).then_some(factor)
-}
-
 /// Whether the vehicles of a fault's cloud have it more or less; the others have all of it, or none.
 const fn in_degrees(fault: Fault) -> bool {
     !matches!(
         fault,
         Fault::NoFault | Fault::ClutchNotEngaged | Fault::WrongRefrigerant | Fault::GaugeError
     )
-}
-
-/// Sums up to each figure that was read, spread over all figures: what was not read changes nothing.
-fn spread_out(sums: &[f64; FEATURES + 1], figures: &Figures) -> [f64; FEATURES + 1] {
-    let mut spread = [1.0; FEATURES + 1];
-    for (n, i) in figures.order[..figures.count].iter().enumerate() {
-        spread[i + 1..].fill(sums[n + 1]);
-    }
-    spread
 }

@@ -20,7 +20,7 @@ pub(super) const fn place(feature: Feature) -> usize {
 const OFF_SCALE_K: f64 = 60.0;
 
 /// The figures that the readings give.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Features {
     pub(super) measured: [Option<Estimate>; FEATURES],
     /// Whether a pressure had no saturation temperature.

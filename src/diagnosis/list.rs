@@ -26,6 +26,11 @@ impl<T: Copy, const N: usize> List<T, N> {
         }
     }
 
+    /// Takes all items out.
+    pub(crate) const fn clear(&mut self) {
+        self.len = 0;
+    }
+
     /// The items, to be reordered or changed in place.
     pub(crate) fn items_mut(&mut self) -> &mut [T] {
         &mut self.items[..self.len]

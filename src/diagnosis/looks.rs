@@ -4,7 +4,7 @@ use super::case::Observations;
 use super::check_table::{EXCLUSIVE, OBSERVATIONS, SHARED};
 use super::faults::index;
 use super::list::List;
-use super::posterior::{HYPOTHESES, NONE};
+use super::posterior::HYPOTHESES;
 use crate::error::Error;
 use crate::names::{Fault, Observation, Quantity};
 use crate::range::Range;
@@ -68,14 +68,12 @@ impl Looks {
         Ok(())
     }
 
-    /// The chance of "yes" under each hypothesis.
+    /// The chance of "yes" under a hypothesis.
     ///
     /// An unknown cause leaves the answer as it otherwise is, drawn a little towards even odds.
-    pub(super) fn chances(&self, observation: Observation) -> [f64; HYPOTHESES] {
-        let mut chances = [0.0; HYPOTHESES];
-        chances[..NONE].copy_from_slice(&self.yes[place(observation)]);
-        chances[NONE] = 0.8 * OBSERVATIONS[place(observation)].otherwise + 0.1;
-        chances
+    fn chance(&self, observation: Observation, hypothesis: usize) -> f64 {
+        let known = self.yes[place(observation)].get(hypothesis);
+        known.map_or_else(|| 0.8 * OBSERVATIONS[place(observation)].otherwise + 0.1, |yes| *yes)
     }
 }
 
@@ -113,8 +111,8 @@ pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
             continue;
         }
         let weight = weight(observations, observation);
-        let chance = looks.chances(observation).map(|yes| {
-            let yes = tempered(yes, weight);
+        let chance = core::array::from_fn(|hypothesis| {
+            let yes = tempered(looks.chance(observation, hypothesis), weight);
             if answer { yes } else { 1.0 - yes }
         });
         sights.push(Sight { observation, chance });
@@ -123,9 +121,15 @@ pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
 }
 
 /// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.
-pub(super) fn expected(looks: &Looks, observations: &Observations, observation: Observation) -> [f64; HYPOTHESES] {
-    let weight = weight(&observations.with(observation, true), observation);
-    looks.chances(observation).map(|yes| tempered(yes, weight))
+/// The chances are those under the hypotheses `of`.
+pub(super) fn expected<const N: usize>(
+    looks: &Looks,
+    observations: &Observations,
+    observation: Observation,
+    of: &[usize; N],
+) -> [f64; N] {
+    let weight = weight(observations, observation);
+    of.map(|hypothesis| tempered(looks.chance(observation, hypothesis), weight))
 }
 
 /// Whether another answer already says "no" to this question.

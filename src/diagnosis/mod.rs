@@ -31,6 +31,7 @@ mod density;
 mod fault_table;
 mod faults;
 mod features;
+mod figures;
 mod learning;
 mod list;
 mod looks;
@@ -176,7 +177,8 @@ fn answer(
     let expected = expectation
         .map(|expectation| Bands::from_healthy(&expectation.healthy, &case.system, &case.conditions))
         .transpose()?;
-    let bench = Bench::new(&posterior, scene, settings, case.conditions.at_rest());
+    let at_rest = case.conditions.at_rest();
+    let parting = |first, second| next_check::parting(&posterior, scene, (settings, at_rest), (first, second));
     let faults = verdict::ranked(&posterior, scene);
     let deviations = verdict::deviations(figures, scene);
     let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
@@ -186,7 +188,7 @@ fn answer(
         .then(|| pairs::likeliest(&posterior, settings, scene, figures))
         .flatten();
     Ok(Diagnosis {
-        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults, &bench),
+        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults, &parting),
         faults,
         none_of_these: posterior.probability[NONE],
         expected,
@@ -198,7 +200,7 @@ fn answer(
         mix_up: mix_up(&posterior),
         two_faults,
         next_checks: if settings.next_checks {
-            bench.ranked()
+            Bench::new(&posterior, scene, settings, at_rest).ranked()
         } else {
             Bench::unranked()
         },

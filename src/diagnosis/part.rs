@@ -1,7 +1,8 @@
 //! One part of a cloud: figures that follow the conditions linearly, with a multivariate t distribution about that.
 
 use super::coordinates::{CONDITIONS, FIGURES};
-use crate::circuit::Estimate;
+use super::figures::{Figures, HIGH, LINES, LOW};
+use super::list::List;
 use crate::names::Fault;
 
 /// The figures and the severity.
@@ -10,6 +11,8 @@ pub(super) const DIMENSIONS: usize = FIGURES + 1;
 pub(super) const SEVERITY: usize = FIGURES;
 /// Pairs of dimensions.
 const PAIRS: usize = DIMENSIONS * (DIMENSIONS - 1) / 2;
+/// All of them.
+pub(super) const EVERY: [usize; DIMENSIONS] = [0, 1, 2, 3, 4, 5, 6, SEVERITY];
 /// Unit in which the table holds each figure and the severity.
 const STEP: [f64; DIMENSIONS] = [0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 1e-3, 1e-4];
 /// Unit of a condition at the centre of a part, and of the part's width.
@@ -41,264 +44,324 @@ const WIDER: f64 = 1.1;
 /// Beyond this squared distance conditions are all equally far.
 const FARTHEST: f64 = 1_000.0;
 
-/// What was read, as the clouds see it: the figures one after the other, those that were not read left out.
-#[derive(Clone, Copy)]
-pub(super) struct Figures {
-    /// How many were read, and which.
-    pub(super) count: usize,
-    pub(super) order: [usize; FIGURES],
-    pub(super) value: [f64; FIGURES],
-    /// Covariance of what the instruments add, the lower triangle.
-    noise: [[f64; FIGURES]; FIGURES],
-    /// Variance of what the two gauges add.
-    gauges: [f64; 2],
-}
-
-pub(super) const LOW: usize = 0;
-pub(super) const HIGH: usize = 1;
-#[cfg(test)]
-const VENT: usize = 2;
-const SUPERHEAT: usize = 3;
-const SUBCOOLING: usize = 4;
-const DISCHARGE: usize = 5;
-
-impl Figures {
-    pub(super) const NOTHING: Self = Self {
-        count: 0,
-        order: [0; FIGURES],
-        value: [0.0; FIGURES],
-        noise: [[0.0; FIGURES]; FIGURES],
-        gauges: [0.0; 2],
-    };
-
-    /// The figures with what their instruments add, and `more` on top of that.
-    pub(super) fn of(figures: &[Option<Estimate>; FIGURES], more: &[f64]) -> Self {
-        let variance = |i: usize| {
-            let more = more.get(i).copied().unwrap_or(0.0);
-            figures[i].map_or(0.0, |figure| {
-                figure.standard_uncertainty * figure.standard_uncertainty + more * more
-            })
-        };
-        let mut of = Self {
-            gauges: [variance(LOW), variance(HIGH)],
-            ..Self::NOTHING
-        };
-        for (i, figure) in figures.iter().enumerate() {
-            let Some(figure) = figure else {
-                continue;
-            };
-            let n = of.count;
-            of.value[n] = figure.value;
-            for k in 0..n {
-                of.noise[n][k] = of.shared(i, of.order[k]);
-            }
-            of.noise[n][n] = variance(i);
-            of.order[n] = i;
-            of.count += 1;
-        }
-        of
-    }
-
-    /// Covariance of two figures from their instruments, the later one first: a gauge that errs takes the superheats and
-    /// the subcooling along.
-    fn shared(&self, i: usize, k: usize) -> f64 {
-        let [low, high] = self.gauges;
-        match (i, k) {
-            (SUPERHEAT, LOW) => -low,
-            (SUBCOOLING, HIGH) => high,
-            (DISCHARGE, HIGH | SUBCOOLING) => -high,
-            _ => 0.0,
-        }
-    }
-
-    /// The density of one figure by itself, from the stand where it is likeliest.
-    pub(super) fn likeliest<const L: usize>(&self, n: usize, placed: &Placed, stands: &[[f64; FIGURES]; L]) -> f64 {
-        let i = self.order[n];
-        let inverse = 1.0 / libm::sqrt(placed.covariance[i][i] + self.noise[n][n]);
-        let nearest = stands.iter().fold(f64::INFINITY, |nearest, stand| {
-            f64::min(nearest, libm::fabs(self.value[n] - placed.mean[i] - stand[i]))
-        });
-        let z = nearest * inverse;
-        CONSTANT[0] * inverse * tail(z * z, 1)
-    }
-
-    /// How many of the pressures were read.
-    pub(super) fn pressures(&self) -> usize {
-        self.order[..self.count].iter().filter(|i| **i <= HIGH).count()
-    }
-
-    /// Whether a figure was read.
-    pub(super) fn read(&self, i: usize) -> bool {
-        self.order[..self.count].contains(&i)
-    }
-}
-
-/// A part where the conditions are known.
+/// A part where the conditions are known, in the coordinates of [`sheared`].
 pub(super) struct Placed {
     pub(super) mean: [f64; DIMENSIONS],
     pub(super) covariance: [[f64; DIMENSIONS]; DIMENSIONS],
+    /// How far each condition that nobody told moves each dimension.
+    moves: [Moves; DIMENSIONS],
+    /// Spread of each dimension about what the conditions say.
+    spread: [f64; DIMENSIONS],
+}
+
+/// Conditions that nobody told, in blocks that are summed as one.
+type Moves = [f64; 3 * BLOCK];
+const BLOCK: usize = 4;
+
+/// What is known of the conditions, and which of them nobody told.
+pub(super) struct Told {
+    value: [f64; CONDITIONS],
+    /// One where a condition is known, zero where it is not.
+    known: [f64; CONDITIONS],
+    /// How many nobody told, and which.
+    count: usize,
+    untold: [usize; CONDITIONS],
+}
+
+impl Told {
+    pub(super) fn of(conditions: &[Option<f64>; CONDITIONS]) -> Self {
+        let mut told = Self {
+            value: conditions.map(|condition| condition.unwrap_or(0.0)),
+            known: conditions.map(|condition| f64::from(u8::from(condition.is_some()))),
+            count: 0,
+            untold: [0; CONDITIONS],
+        };
+        for (j, condition) in conditions.iter().enumerate() {
+            if condition.is_none() {
+                told.untold[told.count] = j;
+                told.count += 1;
+            }
+        }
+        told
+    }
+}
+
+/// How far conditions lie from the centre of a part; nowhere along those that nobody told.
+pub(super) type Off = [f64; CONDITIONS];
+
+impl Placed {
+    pub(super) const NOWHERE: Self = Self {
+        mean: [0.0; DIMENSIONS],
+        covariance: [[0.0; DIMENSIONS]; DIMENSIONS],
+        moves: [[0.0; 3 * BLOCK]; DIMENSIONS],
+        spread: [0.0; DIMENSIONS],
+    };
+
+    /// Goes over to the temperatures of lines.
+    fn shear(&mut self, dimensions: &[usize]) {
+        let rows = &mut self.covariance;
+        for (line, sign, side) in LINES.into_iter().filter(|(line, ..)| dimensions.contains(line)) {
+            self.mean[line] += sign * self.mean[side];
+            let of_side = rows[side];
+            for (own, other) in rows[line].iter_mut().zip(of_side) {
+                *own += sign * other;
+            }
+            for row in rows.iter_mut() {
+                row[line] += sign * row[side];
+            }
+        }
+    }
+
+    /// A figure as it is read, and not sheared: mean, variance, and covariance to each sheared dimension.
+    fn as_read(&self, i: usize) -> (f64, f64, [f64; DIMENSIONS]) {
+        let (mut mean, mut row) = (self.mean[i], self.covariance[i]);
+        let mut variance = row[i];
+        if let Some((_, sign, side)) = LINES.into_iter().find(|(line, ..)| *line == i) {
+            mean -= sign * self.mean[side];
+            variance += self.covariance[side][side] - 2.0 * sign * row[side];
+            for (own, other) in row.iter_mut().zip(self.covariance[side]) {
+                *own -= sign * other;
+            }
+        }
+        (mean, variance, row)
+    }
+
+    /// Mean and standard deviation of a figure of which only the conditions are known.
+    pub(super) fn figure(&self, i: usize) -> (f64, f64) {
+        let (mean, variance, _) = self.as_read(i);
+        (mean, libm::sqrt(variance))
+    }
 }
 
 impl Part {
     /// How much the part weighs in these conditions.
-    pub(super) fn gate(&self, conditions: &[Option<f64>; CONDITIONS]) -> f64 {
-        let mut gate = f64::from(self.weight);
-        let mut distance = 0.0;
-        for (j, condition) in conditions.iter().enumerate() {
-            if let Some(condition) = condition {
+    pub(super) fn gate(&self, told: &Told) -> f64 {
+        let (mut distance, mut reach) = (0.0, 1.0);
+        for j in 0..CONDITIONS {
+            if told.known[j] > 0.0 {
                 let width = WIDTH_STEP * f64::from(self.width[j]);
-                let z = (condition - CENTRE_STEP * f64::from(self.centre[j])) / width;
+                let z = (told.value[j] - CENTRE_STEP * f64::from(self.centre[j])) / width;
                 distance += z * z;
-                gate /= width;
+                reach *= width;
             }
         }
-        gate * libm::exp(-0.5 * f64::min(distance, FARTHEST))
+        f64::from(self.weight) / reach * libm::exp(-0.5 * f64::min(distance, FARTHEST))
     }
 
-    /// The part in these conditions.
-    pub(super) fn placed(&self, conditions: &[Option<f64>; CONDITIONS]) -> Placed {
-        let off: [f64; CONDITIONS] = core::array::from_fn(|j| {
-            conditions[j].map_or(0.0, |condition| condition - CENTRE_STEP * f64::from(self.centre[j]))
-        });
-        let unit: [f64; DIMENSIONS] = core::array::from_fn(|i| STEP[i] * f64::from(self.steepest[i]) / 127.0);
-        let spread: [f64; DIMENSIONS] = core::array::from_fn(|i| STEP[i] * f64::from(self.spread[i]));
-        let mut placed = Placed {
-            mean: [0.0; DIMENSIONS],
-            covariance: [[0.0; DIMENSIONS]; DIMENSIONS],
-        };
-        let mut pair = 0;
-        for i in 0..DIMENSIONS {
-            let mut along = 0.0;
-            for (slope, off) in self.slope[i].iter().zip(&off) {
-                along += f64::from(*slope) * off;
-            }
-            placed.mean[i] = STEP[i] * f64::from(self.at[i]) + unit[i] * along;
-            for k in 0..i {
-                let correlation = WIDER / 32_767.0 * f64::from(self.correlation[pair]);
-                placed.covariance[i][k] = correlation * spread[i] * spread[k];
-                pair += 1;
-            }
-            placed.covariance[i][i] = WIDER * spread[i] * spread[i];
+    /// How far the conditions lie from the centre.
+    pub(super) fn off(&self, told: &Told) -> Off {
+        core::array::from_fn(|j| told.known[j] * (told.value[j] - CENTRE_STEP * f64::from(self.centre[j])))
+    }
+
+    fn unit(&self, i: usize) -> f64 {
+        STEP[i] / 127.0 * f64::from(self.steepest[i])
+    }
+
+    /// Mean of a dimension.
+    pub(super) fn mean(&self, i: usize, off: &Off) -> f64 {
+        let mut along = 0.0;
+        for (slope, off) in self.slope[i].iter().zip(off) {
+            along += f64::from(*slope) * off;
         }
-        for j in (0..CONDITIONS).filter(|j| conditions[*j].is_none()) {
-            let width = WIDTH_STEP * f64::from(self.width[j]);
-            let slope: [f64; DIMENSIONS] = core::array::from_fn(|i| width * unit[i] * f64::from(self.slope[i][j]));
-            for i in 0..DIMENSIONS {
-                for k in 0..=i {
-                    placed.covariance[i][k] += slope[i] * slope[k];
-                }
+        STEP[i] * f64::from(self.at[i]) + self.unit(i) * along
+    }
+
+    /// Puts the part into these conditions, along some of its dimensions: the two sides and others, the later ones last.
+    pub(super) fn place(&self, told: &Told, dimensions: &[usize], placed: &mut Placed) {
+        let off = self.off(told);
+        let Placed {
+            mean,
+            covariance,
+            moves,
+            spread,
+        } = placed;
+        let width = told.untold.map(|j| WIDTH_STEP * f64::from(self.width[j]));
+        let blocks = told.count.div_ceil(BLOCK);
+        for (n, i) in dimensions.iter().map(|i| i % DIMENSIONS).enumerate() {
+            mean[i] = self.mean(i, &off);
+            let unit = self.unit(i);
+            for ((along, width), j) in moves[i].iter_mut().zip(width).zip(told.untold).take(told.count) {
+                *along = unit * width * f64::from(self.slope[i][j]);
             }
+            let own = STEP[i] * f64::from(self.spread[i]);
+            spread[i] = own;
+            let correlations = &self.correlation[i * (i + 1) / 2 - i..];
+            for k in dimensions[..n].iter().map(|k| k % DIMENSIONS) {
+                let fitted = WIDER / 32_767.0 * own * spread[k] * f64::from(correlations[k]);
+                let both = fitted + along(&moves[i], &moves[k], blocks);
+                covariance[i][k] = both;
+                covariance[k][i] = both;
+            }
+            covariance[i][i] = WIDER * own * own + along(&moves[i], &moves[i], blocks);
         }
-        placed
+        placed.shear(dimensions);
     }
 }
 
-/// The covariance of the figures that were read, in one part, as a Cholesky factor.
-pub(super) struct Factor {
-    count: usize,
+/// How far conditions that nobody told move two dimensions together.
+fn along(one: &Moves, other: &Moves, blocks: usize) -> f64 {
+    let mut sum = 0.0;
+    for (one, other) in one.chunks_exact(BLOCK).zip(other.chunks_exact(BLOCK)).take(blocks) {
+        sum += (one[0] * other[0] + one[1] * other[1]) + (one[2] * other[2] + one[3] * other[3]);
+    }
+    sum
+}
+
+/// Figures against a part, seen from several stands: the Cholesky factor of their covariance, and the deviations made
+/// independent. Figures are taken in one after the other.
+pub(super) struct Against<const L: usize> {
+    order: List<usize, FIGURES>,
     rows: [[f64; FIGURES]; FIGURES],
-}
-
-/// Readings against a part, seen from several stands: deviations made independent, and their squared distance.
-pub(super) struct Off<const L: usize> {
+    /// One over the diagonal of the rows.
+    inverse: [f64; FIGURES],
     z: [[f64; L]; FIGURES],
     distance: [f64; L],
+    /// Peak of the density.
+    scale: f64,
 }
 
-impl Factor {
-    /// Of no figure yet.
-    pub(super) const EMPTY: Self = Self {
-        count: 0,
+impl<const L: usize> Against<L> {
+    pub(super) const NOTHING: Self = Self {
+        order: List::new(0),
         rows: [[0.0; FIGURES]; FIGURES],
+        inverse: [0.0; FIGURES],
+        z: [[0.0; L]; FIGURES],
+        distance: [0.0; L],
+        scale: 1.0,
     };
 
-    /// Of all figures that were read.
-    pub(super) fn of(placed: &Placed, figures: &Figures) -> Self {
-        let mut factor = Self::EMPTY;
-        factor.grow(placed, figures, figures.count);
-        factor
-    }
-
-    /// Grows to this many of the figures that were read.
-    pub(super) fn grow(&mut self, placed: &Placed, figures: &Figures, count: usize) {
-        for n in self.count..count {
-            let covariance = &placed.covariance[figures.order[n]];
-            let mut row = self.row(|k| covariance[figures.order[k]] + figures.noise[n][k]);
-            let own = covariance[figures.order[n]];
-            let mut left = own + figures.noise[n][n];
-            for part in &row[..n] {
-                left -= part * part;
-            }
-            row[n] = libm::sqrt(f64::max(left, LEAST_LEFT * own));
-            self.rows[n] = row;
-            self.count += 1;
-        }
-    }
-
-    /// The row of the factor for a dimension with this covariance to each figure.
-    fn row(&self, covariance: impl Fn(usize) -> f64) -> [f64; FIGURES] {
-        let mut row = [0.0; FIGURES];
-        for (k, known) in self.rows[..self.count].iter().enumerate() {
-            let mut sum = covariance(k);
-            for (a, b) in row[..k].iter().zip(known) {
+    /// A new row of the factor, what it leaves of a variance, and where its dimension is then expected.
+    fn row(&self, covariance: &[f64; DIMENSIONS], variance: f64, mean: [f64; L]) -> ([f64; FIGURES], f64, [f64; L]) {
+        let (mut row, mut left, mut mean) = ([0.0; FIGURES], variance, mean);
+        for (n, k) in self.order.iter().enumerate() {
+            let mut sum = covariance[*k % FIGURES];
+            for (a, b) in row[..n].iter().zip(&self.rows[n]) {
                 sum -= a * b;
             }
-            row[k] = sum / known[k];
-        }
-        row
-    }
-
-    /// How far off the figures are once `stands` are taken off; `each` is given the place of every figure that was read,
-    /// with the density up to and with it.
-    pub(super) fn against<const L: usize>(
-        &self,
-        placed: &Placed,
-        figures: &Figures,
-        stands: &[[f64; FIGURES]; L],
-        mut each: impl FnMut(usize, [f64; L]),
-    ) -> Off<L> {
-        let mut off = Off {
-            z: [[0.0; L]; FIGURES],
-            distance: [0.0; L],
-        };
-        let mut scale = 1.0;
-        for (n, (row, constant)) in self.rows[..self.count].iter().zip(CONSTANT).enumerate() {
-            let i = figures.order[n];
-            let mean = figures.value[n] - placed.mean[i];
-            let mut z: [f64; L] = core::array::from_fn(|l| mean - stands[l][i]);
-            for (a, b) in row[..n].iter().zip(&off.z) {
-                for (z, b) in z.iter_mut().zip(b) {
-                    *z -= a * b;
-                }
-            }
-            let inverse = 1.0 / row[n];
-            for (z, distance) in z.iter_mut().zip(&mut off.distance) {
-                *z *= inverse;
-                *distance += *z * *z;
-            }
-            off.z[n] = z;
-            scale *= constant * inverse;
-            each(n, off.distance.map(|distance| scale * tail(distance, n + 1)));
-        }
-        off
-    }
-
-    /// What a dimension that was not read would be: mean and standard deviation.
-    #[inline(never)] // it is large
-    pub(super) fn predicted(&self, placed: &Placed, i: usize, figures: &Figures, off: &Off<1>) -> (f64, f64) {
-        let row = self.row(|k| {
-            let (k, later) = (figures.order[k].min(i), figures.order[k].max(i));
-            placed.covariance[later][k] + figures.shared(later, k)
-        });
-        let own = placed.covariance[i][i];
-        let (mut mean, mut left) = (placed.mean[i], own);
-        for (part, z) in row[..self.count].iter().zip(&off.z) {
-            mean += part * z[0];
+            let part = sum * self.inverse[n];
+            row[n] = part;
             left -= part * part;
+            for (mean, z) in mean.iter_mut().zip(&self.z[n]) {
+                *mean += part * z;
+            }
         }
+        (row, left, mean)
+    }
+
+    /// Takes in one figure more.
+    pub(super) fn add(&mut self, placed: &Placed, figures: &Figures, stands: &[[f64; FIGURES]; L], i: usize) {
+        let (n, covariance) = (self.order.len(), &placed.covariance[i]);
+        let own = covariance[i];
+        let mean = core::array::from_fn(|l| placed.mean[i] + stands[l][i]);
+        let (row, left, mean) = self.row(covariance, own, mean);
+        let inverse = 1.0 / libm::sqrt(f64::max(left + figures.noise[i], LEAST_LEFT * own));
+        let z = mean.map(|mean| inverse * (figures.value[i] - mean));
+        for (distance, z) in self.distance.iter_mut().zip(z) {
+            *distance += z * z;
+        }
+        self.scale *= CONSTANT[n] * inverse;
+        self.rows[n] = row;
+        self.inverse[n] = inverse;
+        self.z[n] = z;
+        self.order.push(i);
+    }
+
+    /// Takes in what was read from this figure on, and nothing else.
+    pub(super) fn take(&mut self, placed: &Placed, figures: &Figures, stands: &[[f64; FIGURES]; L], from: usize) {
+        self.order.clear();
+        self.distance = [0.0; L];
+        self.scale = 1.0;
+        for i in from..FIGURES {
+            if figures.read[i] {
+                self.add(placed, figures, stands, i);
+            }
+        }
+    }
+
+    /// The density of the figures.
+    pub(super) fn density(&self) -> [f64; L] {
+        self.distance
+            .map(|distance| self.scale * tail(distance, self.order.len()))
+    }
+
+    /// The two sides, once all else that was read is taken in.
+    pub(super) fn sides(&self, placed: &Placed, stands: &[[f64; FIGURES]; L]) -> Sides<L> {
+        let mut sides = Sides {
+            across: placed.covariance[HIGH][LOW],
+            ..Sides::NOTHING
+        };
+        let mut rows = [[0.0; FIGURES]; 2];
+        for side in [LOW, HIGH] {
+            let own = placed.covariance[side][side];
+            let mean = core::array::from_fn(|l| placed.mean[side] + stands[l][side]);
+            let (row, left, mean) = self.row(&placed.covariance[side], own, mean);
+            (rows[side], sides.own[side], sides.left[side], sides.mean[side]) = (row, own, left, mean);
+        }
+        let [low, high] = &rows;
+        for (low, high) in low.iter().zip(high).take(self.order.len()) {
+            sides.across -= low * high;
+        }
+        sides
+    }
+
+    /// What a figure that was not read, or the severity, would be, seen from each stand: its means, and its standard
+    /// deviations.
+    #[inline(never)] // it is large
+    pub(super) fn predicted(&self, placed: &Placed, i: usize, figures: &Figures) -> ([f64; L], [f64; L]) {
+        let (mean, own, mut covariance) = placed.as_read(i);
+        if let Some((_, sign, side)) = LINES.into_iter().find(|(line, ..)| *line == i) {
+            // It will be read with the gauge that has been read already.
+            covariance[side] -= sign * figures.gauge[side];
+        }
+        let (_, left, mean) = self.row(&covariance, own, [mean; L]);
         // Whatever lies far out is less certain in all it says.
-        let farther = (FREEDOM + off.distance[0]) / (FREEDOM + self.count as f64);
-        (mean, libm::sqrt(farther * f64::max(left, LEAST_LEFT * own)))
+        let left = f64::max(left, LEAST_LEFT * own) / (FREEDOM + self.order.len() as f64);
+        (
+            mean,
+            self.distance.map(|distance| libm::sqrt((FREEDOM + distance) * left)),
+        )
+    }
+}
+
+/// What is expected of the two sides when all else is known, without what the gauges add.
+pub(super) struct Sides<const L: usize> {
+    own: [f64; 2],
+    left: [f64; 2],
+    across: f64,
+    mean: [[f64; L]; 2],
+}
+
+impl<const L: usize> Sides<L> {
+    pub(super) const NOTHING: Self = Self {
+        own: [0.0; 2],
+        left: [0.0; 2],
+        across: 0.0,
+        mean: [[0.0; L]; 2],
+    };
+
+    /// The density of all figures: of the sides as they are in `figures`, and of all else `against` the part.
+    pub(super) fn density(&self, against: &Against<L>, figures: &Figures) -> [f64; L] {
+        let (mut distance, mut scale, mut count) = (against.distance, against.scale, against.order.len());
+        let (mut known, mut slope) = ([0.0; L], 0.0);
+        for side in [LOW, HIGH] {
+            if !figures.read[side] {
+                continue;
+            }
+            // The high side as the low side lets expect it.
+            let left = f64::max(
+                self.left[side] + figures.noise[side] - slope * self.across * f64::from(u8::from(side == HIGH)),
+                LEAST_LEFT * self.own[side],
+            );
+            for l in 0..L {
+                let off = figures.value[side] - self.mean[side][l] - slope * known[l];
+                distance[l] += off * off / left;
+                known[l] = off;
+            }
+            slope = self.across / left;
+            scale *= CONSTANT[count] / libm::sqrt(left);
+            count += 1;
+        }
+        distance.map(|distance| scale * tail(distance, count))
     }
 }
 
@@ -343,7 +406,9 @@ pub(super) fn student_below(z: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::super::cloud_table::CLOUDS;
+    use super::super::figures::{BESIDE_SIDES, SUBCOOLING, SUPERHEAT, VENT};
     use super::*;
+    use crate::circuit::Estimate;
 
     /// A sound fixed-clutch system with an expansion valve in weather of the fit.
     const KIND: usize = 0;
@@ -367,21 +432,27 @@ mod tests {
                 standard_uncertainty: 1.0,
             });
         }
-        Figures::of(&figures, &[])
+        Figures::of(&figures, &[0.0; 3])
     }
 
     const HERE: [[f64; FIGURES]; 1] = [[0.0; FIGURES]];
 
+    fn against(placed: &Placed, figures: &Figures) -> Against<1> {
+        let mut against = Against::NOTHING;
+        against.take(placed, figures, &HERE, 0);
+        against
+    }
+
     fn density(placed: &Placed, values: &[(usize, f64)]) -> f64 {
-        let mut density = 1.0;
-        let figures = read(values);
-        Factor::of(placed, &figures).against(placed, &figures, &HERE, |_, [up_to]| density = up_to);
-        density
+        against(placed, &read(values)).density()[0]
     }
 
     fn each_sound_part(mut test: impl FnMut(&Placed)) {
         for part in CLOUDS[KIND].iter().filter(|part| part.fault == Fault::NoFault) {
-            test(&part.placed(&MILD));
+            let told = Told::of(&MILD);
+            let mut placed = Placed::NOWHERE;
+            part.place(&told, &EVERY, &mut placed);
+            test(&placed);
         }
     }
 
@@ -406,16 +477,42 @@ mod tests {
     fn a_figure_that_was_not_read_drops_out_exactly() {
         each_sound_part(|placed| {
             for (seen, unseen) in [(LOW, HIGH), (HIGH, SUBCOOLING), (LOW, SUPERHEAT)] {
-                let at = placed.mean[seen] + 2.0;
+                let at = placed.figure(seen).0 + 2.0;
                 let alone = density(placed, &[(seen, at)]);
-                let spread = libm::sqrt(placed.covariance[unseen][unseen] + 1.0);
+                let (mean, spread) = placed.figure(unseen);
+                let spread = libm::hypot(spread, 1.0);
                 let step = spread / 20.0;
                 let both: f64 = (-2_000..2_000)
-                    .map(|k| placed.mean[unseen] + step * f64::from(k))
+                    .map(|k| mean + step * f64::from(k))
                     .map(|x| step * density(placed, &[(seen, at), (unseen, x)]))
                     .sum();
                 assert!((both / alone - 1.0).abs() < 1e-6, "{seen} {unseen}: {both} {alone}");
             }
+        });
+    }
+
+    /// The order in which figures are taken in changes nothing, and the sides may come last.
+    #[test]
+    fn the_sides_may_come_last() {
+        each_sound_part(|placed| {
+            let off = [
+                (LOW, 2.0),
+                (HIGH, -3.0),
+                (VENT, 1.0),
+                (SUPERHEAT, 2.5),
+                (SUBCOOLING, -1.5),
+            ];
+            let values = off.map(|(i, off)| (i, placed.figure(i).0 + off));
+            let figures = read(&values);
+            let mut others = Against::NOTHING;
+            others.take(placed, &figures, &HERE, BESIDE_SIDES);
+            let [found] = others.sides(placed, &HERE).density(&others, &figures);
+            assert!((found / density(placed, &values) - 1.0).abs() < 1e-12);
+            let one_side = read(&values[1..3]);
+            let mut vent = Against::NOTHING;
+            vent.take(placed, &one_side, &HERE, BESIDE_SIDES);
+            let [found] = vent.sides(placed, &HERE).density(&vent, &one_side);
+            assert!((found / density(placed, &values[1..3]) - 1.0).abs() < 1e-12);
         });
     }
 
@@ -426,9 +523,7 @@ mod tests {
             let (seen, at) = (HIGH, placed.mean[HIGH] + 3.0);
             let alone = density(placed, &[(seen, at)]);
             let figures = read(&[(seen, at)]);
-            let factor = Factor::of(placed, &figures);
-            let off = factor.against(placed, &figures, &HERE, |_, _| ());
-            let (mean, spread) = factor.predicted(placed, VENT, &figures, &off);
+            let ([mean], [spread]) = against(placed, &figures).predicted(placed, VENT, &figures);
             // The density of the pair has the uncertainty of the second reading in it.
             let step = 0.02 * spread;
             let (mut total, mut moment) = (0.0, 0.0);

@@ -1,16 +1,18 @@
 //! From figures and observations to probabilities.
 
+mod ahead;
+
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
-use super::chart::{self, Judged, PATTERNS, Pattern, mixed};
+use super::chart::{self, Judged, PATTERNS, Pattern};
 use super::cloud::{self, Cloud, Likelihoods, Prediction};
 use super::coordinates::running_place;
 use super::fault_table::FAULTS;
-use super::faults::index;
+use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features, NOTHING, place};
 use super::list::List;
 use super::looks::{Sights, sights};
-use super::scene::{Scene, about, anything};
+use super::scene::{Scene, anything};
 use crate::names::{Fault, Feature, MixUp, Observation};
 
 /// The faults, and none of them.
@@ -24,8 +26,8 @@ pub(super) const NEGLIGIBLE: f64 = 1e-3;
 /// A part of a cloud with a smaller share of its fault's likelihood predicts nothing.
 const LEAST_SHARE: f64 = 0.01;
 
-/// A part of a cloud, or a mix-up, that makes the two pressures this much less likely than an unknown cause does is followed
-/// no further: whatever else was read, it comes out far below the unknown cause.
+/// A severity under a mix-up that makes the two pressures this much less likely than an unknown cause does is followed no
+/// further: whatever else was read, it comes out far below the unknown cause.
 const HOPELESS: f64 = 1e-4;
 
 /// How much the clouds of the vehicle model count in a likelihood; the rest is the tables of the trade. The model knows
@@ -37,8 +39,11 @@ const TRUST: f64 = 0.5;
 pub(super) struct Posterior {
     /// Prior of each hypothesis; they sum to one.
     priors: [f64; HYPOTHESES],
-    /// Likelihood of the first k figures under each hypothesis.
-    cumulative: [[f64; FEATURES + 1]; HYPOTHESES],
+    /// Likelihood of the figures under each hypothesis.
+    likelihood: [f64; HYPOTHESES],
+    /// The figures at face value, and as each mix-up that can have happened would have hidden them.
+    figures: Features,
+    mixed_up: List<Features, { MixUp::ALL.len() }>,
     measured: [bool; FEATURES],
     observations: Observations,
     sights: Sights,
@@ -66,7 +71,9 @@ impl Posterior {
     ) -> Self {
         let mut posterior = Self {
             priors: priors(settings, scene.bit),
-            cumulative: [[1.0; FEATURES + 1]; HYPOTHESES],
+            likelihood: [1.0; HYPOTHESES],
+            figures: *figures,
+            mixed_up: List::new(NOTHING),
             measured: core::array::from_fn(|i| figures.measured[i].is_some() && scene.healthy[i].is_some()),
             observations: case.observations,
             sights: sights(&settings.looks, &case.observations),
@@ -82,29 +89,30 @@ impl Posterior {
             evidence: 0.0,
             mix_ups: [0.0; MixUp::ALL.len()],
         };
-        posterior.none(scene, figures);
-        let least = HOPELESS * posterior.cumulative[NONE][place(Feature::HighSide) + 1];
+        let none = none(scene, figures);
+        posterior.likelihood[NONE] = none[FEATURES];
         let mut sets: List<Features, { cloud::MOST_SETS }> = List::new(NOTHING);
         let mut suspects: List<usize, { MixUp::ALL.len() }> = List::new(0);
         sets.push(*figures);
         for (place, mix_up) in MixUp::ALL.into_iter().enumerate() {
             if let Some(figures) = mixed_up(mix_up) {
                 sets.push(figures);
+                posterior.mixed_up.push(figures);
                 suspects.push(place);
             }
         }
         let mut weights = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
-        let mut by_cloud = [[[0.0; FEATURES + 1]; Fault::ALL.len()]; cloud::MOST_SETS];
+        let mut by_cloud = [[0.0; Fault::ALL.len()]; cloud::MOST_SETS];
         let cloud = scene.cloud.as_ref();
         if let Some(cloud) = cloud {
-            cloud.likelihoods(&sets, least, &mut by_cloud[..sets.len()], &mut weights);
+            cloud.likelihoods(&sets, &mut by_cloud[..sets.len()], &mut weights);
         }
         let [at_face, mixed @ ..] = &by_cloud;
         posterior.face_value(scene, figures, at_face);
-        posterior.gauge_error(scene, &sets[1..], mixed, &suspects, least);
+        posterior.gauge_error(scene, mixed, &suspects, least(&none));
         let mut probability = posterior.priors;
         for (hypothesis, p) in probability.iter_mut().enumerate() {
-            *p *= posterior.cumulative[hypothesis][FEATURES];
+            *p *= posterior.likelihood[hypothesis];
         }
         for sight in &posterior.sights {
             for (p, chance) in probability.iter_mut().zip(sight.chance) {
@@ -121,16 +129,19 @@ impl Posterior {
 
     /// The faults with the readings as they stand.
     fn face_value(&mut self, scene: &Scene, figures: &Features, by_cloud: &Likelihoods) {
+        let seen = chart::seen(scene, figures);
         for row in &FAULTS {
             let hypothesis = index(row.fault);
             if self.priors[hypothesis] <= 0.0 || row.fault == Fault::GaugeError {
                 continue;
             }
             let patterns = &mut self.patterns;
-            let by_chart = chart::likelihoods(scene, figures, row, 0.0, |pattern| patterns.push(pattern));
-            self.cumulative[hypothesis] = together(by_cloud, hypothesis, &by_chart);
-            let (of, total) = (by_cloud[hypothesis][FEATURES], self.cumulative[hypothesis][FEATURES]);
-            self.by_cloud[hypothesis] = if total > 0.0 { TRUST * of / total } else { 0.0 };
+            let by_chart = chart::likelihoods(scene, &seen, row, 0.0, |pattern| patterns.push(pattern));
+            let share = trust(scene, row.fault);
+            let of_cloud = share * by_cloud[hypothesis];
+            let total = of_cloud + (1.0 - share) * by_chart[FEATURES];
+            self.likelihood[hypothesis] = total;
+            self.by_cloud[hypothesis] = if total > 0.0 { of_cloud / total } else { 0.0 };
         }
     }
 
@@ -140,67 +151,68 @@ impl Posterior {
         for (fault, weights) in cloud.parts().zip(weights) {
             totals[index(fault)] += weights.iter().sum::<f64>();
         }
-        for (place, (fault, weights)) in cloud.parts().zip(weights).enumerate() {
+        let (probability, predictions) = (&self.probability, &mut self.predictions);
+        let wanted = |fault: Fault, place: usize, stand: usize| {
             let hypothesis = index(fault);
-            for (stand, weight) in weights.iter().enumerate() {
-                let share = weight / totals[hypothesis];
-                if self.probability[hypothesis] >= NEGLIGIBLE && share >= LEAST_SHARE {
-                    self.predictions.push(cloud.prediction((place, stand), share, figures));
-                }
-            }
-        }
-    }
-
-    /// No fault of the list: every figure strays as far as it can.
-    fn none(&mut self, scene: &Scene, figures: &Features) {
-        let mut product = 1.0;
-        for i in 0..FEATURES {
-            if let (Some(measured), Some(healthy)) = (figures.measured[i], scene.healthy[i]) {
-                product *= anything(i, healthy).density(measured.value);
-            }
-            self.cumulative[NONE][i + 1] = product;
-        }
+            let share = weights[place][stand] / totals[hypothesis];
+            (probability[hypothesis] >= NEGLIGIBLE && share >= LEAST_SHARE).then_some(share)
+        };
+        cloud.predictions(figures, wanted, |prediction| predictions.push(prediction));
     }
 
     /// Misleading gauges: any of the other faults, or none, with the pressures that a mix-up would have hidden.
-    fn gauge_error(
-        &mut self,
-        scene: &Scene,
-        sets: &[Features],
-        by_clouds: &[Likelihoods],
-        suspects: &[usize],
-        least: f64,
-    ) {
-        let others: f64 = FAULTS
-            .iter()
-            .filter(|row| row.fault != Fault::GaugeError)
-            .map(|row| self.priors[index(row.fault)])
-            .sum();
-        let mut sum = [0.0; FEATURES + 1];
-        let possible = suspects.len() as f64;
-        for ((figures, by_cloud), place) in sets.iter().zip(by_clouds).zip(suspects) {
-            let share = &mut self.mix_ups[*place];
-            for row in &FAULTS {
-                let prior = self.priors[index(row.fault)] / others;
-                if prior <= 0.0 || row.fault == Fault::GaugeError {
-                    continue;
-                }
-                let by_chart = chart::likelihoods(scene, figures, row, least, |_| ());
-                let cumulative = together(by_cloud, index(row.fault), &by_chart);
-                for (sum, likelihood) in sum.iter_mut().zip(cumulative) {
-                    *sum += prior * likelihood;
-                }
-                *share += prior * cumulative[FEATURES];
+    fn gauge_error(&mut self, scene: &Scene, by_clouds: &[Likelihoods], suspects: &[usize], least: f64) {
+        let mut all = 0.0;
+        for ((figures, by_cloud), place) in self.mixed_up.iter().zip(by_clouds).zip(suspects) {
+            let seen = chart::seen(scene, figures);
+            for (row, prior) in self.others() {
+                let share = trust(scene, row.fault);
+                let by_chart = chart::likelihoods(scene, &seen, row, least, |_| ());
+                let likelihood = share * by_cloud[index(row.fault)] + (1.0 - share) * by_chart[FEATURES];
+                self.mix_ups[*place] += prior * likelihood;
             }
+            all += self.mix_ups[*place];
         }
-        let total: f64 = self.mix_ups.iter().sum();
-        if total > 0.0 {
-            self.cumulative[index(Fault::GaugeError)] = sum.map(|likelihood| likelihood / possible);
-            self.mix_ups = self.mix_ups.map(|share| share / total);
+        self.likelihood[index(Fault::GaugeError)] = if all > 0.0 {
+            self.mix_ups = self.mix_ups.map(|share| share / all);
+            all / suspects.len() as f64
         } else {
             // No mix-up is possible: a gauge that errs in another way says no more than an unknown cause.
-            self.cumulative[index(Fault::GaugeError)] = self.cumulative[NONE];
+            self.likelihood[NONE]
+        };
+    }
+
+    /// The faults beside misleading gauges, and how common each is among them.
+    fn others(&self) -> impl Iterator<Item = (&'static FaultRow, f64)> + use<> {
+        let priors = self.priors;
+        let real = || FAULTS.iter().filter(|row| row.fault != Fault::GaugeError);
+        let all: f64 = real().map(|row| priors[index(row.fault)]).sum();
+        real()
+            .map(move |row| (row, priors[index(row.fault)] / all))
+            .filter(|(_, prior)| *prior > 0.0)
+    }
+
+    /// Likelihood of the first k figures under a hypothesis.
+    fn steps(&self, scene: &Scene, hypothesis: usize) -> [f64; FEATURES + 1] {
+        let none = none(scene, &self.figures);
+        let Some(row) = FAULTS.get(hypothesis) else {
+            return none;
+        };
+        if row.fault != Fault::GaugeError {
+            return steps(scene, &self.figures, row, 0.0);
         }
+        if self.mix_ups.iter().all(|share| *share <= 0.0) {
+            return none;
+        }
+        let mut sum = [0.0; FEATURES + 1];
+        for figures in &self.mixed_up {
+            for (row, prior) in self.others() {
+                for (sum, step) in sum.iter_mut().zip(steps(scene, figures, row, least(&none))) {
+                    *sum += prior / self.mixed_up.len() as f64 * step;
+                }
+            }
+        }
+        sum
     }
 
     /// Nats of information that the readings and observations brought.
@@ -237,7 +249,7 @@ impl Posterior {
         (total > 0.0).then(|| density / anything(i, healthy).density(measured.value))
     }
 
-    pub(super) fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
+    pub(super) fn because(&self, scene: &Scene, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
         let mut because = List::new(Contribution {
             evidence: Evidence::Prior,
             log_odds: 0.0,
@@ -250,13 +262,14 @@ impl Posterior {
             evidence: Evidence::Prior,
             log_odds: libm::log(self.priors[a] / self.priors[b]),
         });
+        let (of_fault, of_rival) = (self.steps(scene, a), self.steps(scene, b));
         for feature in Feature::ALL {
             let i = place(feature);
             if self.measured[i] {
-                let step = |of: usize| libm::log(self.cumulative[of][i + 1] / self.cumulative[of][i]);
+                let step = |steps: &[f64; FEATURES + 1]| libm::log(steps[i + 1] / steps[i]);
                 because.push(Contribution {
                     evidence: Evidence::Feature(feature),
-                    log_odds: step(a) - step(b),
+                    log_odds: step(&of_fault) - step(&of_rival),
                 });
             }
         }
@@ -297,56 +310,6 @@ impl Posterior {
             both.mean,
             libm::sqrt(f64::max(both.square - both.mean * both.mean, 0.0)),
         )
-    }
-
-    /// Probability that `feature` would read below `x` under each hypothesis, given what was read.
-    pub(super) fn below(&self, scene: &Scene, feature: Feature, x: f64, uncertainty: f64) -> [f64; HYPOTHESES] {
-        let i = place(feature);
-        let mut below = [0.0; HYPOTHESES];
-        let Some(healthy) = scene.healthy[i] else {
-            return below;
-        };
-        let sound = about(healthy, uncertainty).below(x);
-        for (hypothesis, below) in below.iter_mut().enumerate() {
-            if self.probability[hypothesis] < NEGLIGIBLE {
-                *below = sound;
-            }
-        }
-        let mut by_chart = [0.0; HYPOTHESES];
-        for pattern in &self.patterns {
-            by_chart[index(pattern.fault)] += pattern.weight;
-        }
-        for pattern in &self.patterns {
-            let hypothesis = index(pattern.fault);
-            if self.probability[hypothesis] < NEGLIGIBLE || by_chart[hypothesis] <= 0.0 {
-                continue;
-            }
-            let share = pattern.weight / by_chart[hypothesis];
-            let chance = match scene.effect(&FAULTS[hypothesis], feature) {
-                Some(effect) if share >= NEGLIGIBLE => {
-                    let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
-                    mixed(effect, pattern.severity, sound, moved.below(x))
-                }
-                // A pattern that the readings rule out predicts nothing.
-                Some(_) | None => sound,
-            };
-            below[hypothesis] += (1.0 - self.by_cloud[hypothesis]) * share * chance;
-        }
-        let mut seen = [0.0; HYPOTHESES];
-        for prediction in &self.predictions {
-            seen[index(prediction.fault)] += f64::from(prediction.share);
-        }
-        if let Some(at) = running_place(feature) {
-            for prediction in &self.predictions {
-                let hypothesis = index(prediction.fault);
-                let chance = prediction.below(at, x - scene.origin_k(feature), uncertainty);
-                let share = f64::from(prediction.share) / seen[hypothesis];
-                below[hypothesis] += self.by_cloud[hypothesis] * share * chance;
-            }
-        }
-        below[index(Fault::GaugeError)] = sound;
-        below[NONE] = anything(i, healthy).below(x);
-        below
     }
 
     /// The chance of a fault before anything was read.
@@ -403,14 +366,40 @@ impl Moments {
 /// Half the distance between severities of the tables: how finely those tell them apart.
 const CHART_STEP: f64 = 0.08;
 
-/// The likelihood by clouds and tables together; by the tables alone where there is no cloud.
-fn together(by_cloud: &Likelihoods, hypothesis: usize, by_chart: &[f64; FEATURES + 1]) -> [f64; FEATURES + 1] {
-    let cloud = &by_cloud[hypothesis];
-    if cloud[0] > 0.0 {
-        core::array::from_fn(|k| TRUST * cloud[k] + (1.0 - TRUST) * by_chart[k])
-    } else {
-        *by_chart
+/// How much the clouds count under a fault: nothing where it has none.
+fn trust(scene: &Scene, fault: Fault) -> f64 {
+    let has = scene.cloud.as_ref().is_some_and(|cloud| cloud.has(fault));
+    if has { TRUST } else { 0.0 }
+}
+
+/// Likelihood of the first k figures under a fault.
+fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) -> [f64; FEATURES + 1] {
+    let share = trust(scene, row.fault);
+    let mut steps = chart::likelihoods(scene, &chart::seen(scene, figures), row, least, |_| ());
+    if let Some(cloud) = scene.cloud.as_ref().filter(|_| share > 0.0) {
+        for (step, by_cloud) in steps.iter_mut().zip(cloud.steps(row.fault, figures)) {
+            *step = share * by_cloud + (1.0 - share) * *step;
+        }
     }
+    steps
+}
+
+/// Likelihood of the first k figures under no fault of the list: every figure strays as far as it can.
+fn none(scene: &Scene, figures: &Features) -> [f64; FEATURES + 1] {
+    let mut none = [1.0; FEATURES + 1];
+    for i in 0..FEATURES {
+        let density = match (figures.measured[i], scene.healthy[i]) {
+            (Some(measured), Some(healthy)) => anything(i, healthy).density(measured.value),
+            (_, None) | (None, _) => 1.0,
+        };
+        none[i + 1] = none[i] * density;
+    }
+    none
+}
+
+/// The least likelihood of two pressures that is worth following, where `none` is that of an unknown cause.
+fn least(none: &[f64; FEATURES + 1]) -> f64 {
+    HOPELESS * none[place(Feature::HighSide) + 1]
 }
 
 /// The priors of the faults that exist in a system, summing to one.

@@ -5,11 +5,10 @@ use super::case::{Case, Settings};
 use super::faults::{index, row};
 use super::features::{FEATURES, Features, equal_sides, place};
 use super::list::List;
-use super::next_check::Bench;
 use super::posterior::{NONE, Posterior};
 use super::scene::Scene;
 use crate::expected::{settled, stroke_limit};
-use crate::names::{Fault, Feature, QualityNote, VerdictKind};
+use crate::names::{Check, Fault, Feature, QualityNote, VerdictKind};
 use crate::units::STANDARD_PRESSURE_PA;
 
 /// A rival below this share of the leading fault does not matter.
@@ -149,7 +148,7 @@ pub(super) fn verdict(
     ranked: &[RankedFault],
     deviations: &[Deviation],
     two_faults: Option<TwoFaults>,
-    bench: &Bench<'_>,
+    parting: &dyn Fn(Fault, Fault) -> Option<Check>,
 ) -> Verdict {
     let said = |kind| Verdict {
         kind,
@@ -175,7 +174,7 @@ pub(super) fn verdict(
             kind: VerdictKind::CannotTell,
             faults,
             rival: None,
-            parting_check: bench.parting(first, second),
+            parting_check: parting(first, second),
         };
     }
     let none = posterior.probability[NONE];
@@ -187,7 +186,7 @@ pub(super) fn verdict(
         .skip(1)
         .find(|other| other.fault != Fault::NoFault && other.probability >= RIVAL_SHARE * first.probability)
         .map(|other| other.fault);
-    let parting_check = rival.and_then(|rival| bench.parting(first.fault, rival));
+    let parting_check = rival.and_then(|rival| parting(first.fault, rival));
     if in_order {
         // A sound system is more than one reading in its band.
         let kind = if deviations.len() >= 2 {
@@ -227,7 +226,7 @@ pub(super) fn verdict(
         };
     }
     let parting_check = match *faults {
-        [first, second, ..] => bench.parting(first, second),
+        [first, second, ..] => parting(first, second),
         [_] | [] => parting_check,
     };
     Verdict {

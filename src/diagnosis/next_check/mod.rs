@@ -31,30 +31,30 @@ const FUTURE_UNCERTAINTY: f64 = 1.2;
 /// Normal quantile of the limits between "below", "within" and "above": the 80 % band.
 const LIMIT: f64 = 1.281_551_565_544_600_4;
 
-/// A result, and its chance under each hypothesis.
+/// A result, and its chance under each of some hypotheses: all of them, where nothing else is said.
 #[derive(Clone, Copy)]
-struct Result {
+struct Result<const N: usize = HYPOTHESES> {
     kind: ResultKind,
     /// The question that is answered with yes, where a check has several.
     observation: Option<Observation>,
-    chance: [f64; HYPOTHESES],
+    chance: [f64; N],
 }
 
 /// One look that can be taken, with all that it can show.
 #[derive(Clone, Copy)]
-struct Prospect {
+struct Prospect<const N: usize = HYPOTHESES> {
     check: Check,
     /// Minutes of work, the recovery aside.
     minutes: f64,
     recovery: bool,
-    results: List<Result, 3>,
+    results: List<Result<N>, 3>,
     /// The first question that it answers.
     asks: Option<Observation>,
     /// The other looks that tell little after this one, one bit each; known to plans only.
     related: u64,
 }
 
-type Prospects = List<Prospect, { Check::ALL.len() }>;
+type Prospects<const N: usize = HYPOTHESES> = List<Prospect<N>, { Check::ALL.len() }>;
 
 /// Beliefs, prices, and all looks that can still be taken.
 pub(super) struct Bench<'a> {
@@ -72,7 +72,7 @@ impl<'a> Bench<'a> {
             posterior,
             settings,
             at_rest,
-            prospects: prospects(posterior, scene, settings, at_rest),
+            prospects: prospects(posterior, scene, (settings, at_rest), &ALL),
             jobs: Jobs::of(&settings.prices, &REPAIRS),
         }
     }
@@ -145,26 +145,6 @@ impl<'a> Bench<'a> {
         search.plan(&state, self.suspected())
     }
 
-    /// The check that best tells two faults apart for its cost.
-    pub(super) fn parting(&self, first: Fault, second: Fault) -> Option<Check> {
-        let mut best = (0.0, None);
-        for prospect in &self.prospects {
-            // Expected weight of evidence, taken from both sides (Jeffreys' divergence), in nats per minute.
-            let divergence: f64 = prospect
-                .results
-                .iter()
-                .map(|result| (result.chance[index(first)], result.chance[index(second)]))
-                .filter(|(a, b)| *a > 0.0 && *b > 0.0)
-                .map(|(a, b)| (a - b) * libm::log(a / b))
-                .sum();
-            let worth = divergence / libm::sqrt(prospect.minutes + self.recovery_minutes(prospect));
-            if worth > best.0 {
-                best = (worth, Some(prospect.check));
-            }
-        }
-        best.1
-    }
-
     /// Where the comparison of the gauges stands, when they are suspected.
     fn suspected(&self) -> Option<usize> {
         let suspected = self.posterior.probability[index(Fault::GaugeError)] >= SUSPICION;
@@ -215,15 +195,60 @@ impl<'a> Bench<'a> {
     }
 }
 
-/// The looks that can be taken in this system and tell something that is not known yet.
-fn prospects(posterior: &Posterior, scene: &Scene, settings: &Settings, at_rest: bool) -> Prospects {
+/// The check that best tells two faults apart for its cost.
+pub(super) fn parting(
+    posterior: &Posterior,
+    scene: &Scene,
+    (settings, at_rest): (&Settings, bool),
+    (first, second): (Fault, Fault),
+) -> Option<Check> {
+    let recovery_minutes = settings.prices.in_minutes(settings.prices.recovery);
+    let mut best = (0.0, None);
+    for prospect in &prospects(posterior, scene, (settings, at_rest), &[index(first), index(second)]) {
+        // Expected weight of evidence, taken from both sides (Jeffreys' divergence), in nats per minute.
+        let divergence: f64 = prospect
+            .results
+            .iter()
+            .map(|result| (result.chance[0], result.chance[1]))
+            .filter(|(a, b)| *a > 0.0 && *b > 0.0)
+            .map(|(a, b)| (a - b) * libm::log(a / b))
+            .sum();
+        let recovers = prospect.recovery && !settings.recovered;
+        let minutes = prospect.minutes + if recovers { recovery_minutes } else { 0.0 };
+        let worth = divergence / libm::sqrt(minutes);
+        if worth > best.0 {
+            best = (worth, Some(prospect.check));
+        }
+    }
+    best.1
+}
+
+/// Every hypothesis.
+const ALL: [usize; HYPOTHESES] = {
+    let mut all = [0; HYPOTHESES];
+    let mut h = 0;
+    while h < HYPOTHESES {
+        all[h] = h;
+        h += 1;
+    }
+    all
+};
+
+/// The looks that can be taken in this system and tell something that is not known yet, with
+/// what they show under the hypotheses `of`.
+fn prospects<const N: usize>(
+    posterior: &Posterior,
+    scene: &Scene,
+    (settings, at_rest): (&Settings, bool),
+    of: &[usize; N],
+) -> Prospects<N> {
     let known = |row: &CheckRow| match row.reveals {
         Reveals::Feature(feature) => posterior.knows(feature) || scene.cannot_judge(feature),
         Reveals::Observation(observation) => {
             posterior.answers(observation) || looks::implied(posterior.observations(), observation)
         }
     };
-    let mut prospects = Prospects::new(Prospect::BLANK);
+    let mut prospects = List::new(Prospect::BLANK);
     let open = CHECKS
         .iter()
         .filter(|row| row.systems & scene.bit != 0 && !known(row) && (row.at_rest || !at_rest));
@@ -232,7 +257,7 @@ fn prospects(posterior: &Posterior, scene: &Scene, settings: &Settings, at_rest:
             Reveals::Feature(_) => None,
             Reveals::Observation(observation) => Some(observation),
         };
-        let results = results(posterior, scene, settings, row);
+        let results = results(posterior, scene, settings, (row, of));
         match prospects.items_mut().iter_mut().find(|known| known.check == row.check) {
             Some(known) => known.results = refined(&known.results, &results),
             None => prospects.push(Prospect {
@@ -265,11 +290,16 @@ fn with_relations(mut prospects: Prospects) -> Prospects {
 }
 
 /// How a look can come out.
-fn results(posterior: &Posterior, scene: &Scene, settings: &Settings, row: &CheckRow) -> List<Result, 3> {
+fn results<const N: usize>(
+    posterior: &Posterior,
+    scene: &Scene,
+    settings: &Settings,
+    (row, of): (&CheckRow, &[usize; N]),
+) -> List<Result<N>, 3> {
     let mut results = List::new(Result::BLANK);
     match row.reveals {
         Reveals::Observation(observation) => {
-            let yes = looks::expected(&settings.looks, posterior.observations(), observation);
+            let yes = looks::expected(&settings.looks, posterior.observations(), observation, of);
             results.push(Result {
                 kind: ResultKind::Yes,
                 observation: Some(observation),
@@ -289,8 +319,8 @@ fn results(posterior: &Posterior, scene: &Scene, settings: &Settings, row: &Chec
                 FUTURE_UNCERTAINTY
             };
             let (low, high) = scene.limits(feature, LIMIT);
-            let below = posterior.below(scene, feature, low, uncertainty);
-            let up_to = posterior.below(scene, feature, high, uncertainty);
+            let below = posterior.below(scene, feature, (low, uncertainty), of);
+            let up_to = posterior.below(scene, feature, (high, uncertainty), of);
             for (kind, chance) in [
                 (ResultKind::Below, below),
                 (ResultKind::Within, core::array::from_fn(|h| up_to[h] - below[h])),
@@ -308,7 +338,7 @@ fn results(posterior: &Posterior, scene: &Scene, settings: &Settings, row: &Chec
 }
 
 /// Two questions that one look answers: the first is answered with yes, or else the second, or neither.
-fn refined(first: &List<Result, 3>, second: &List<Result, 3>) -> List<Result, 3> {
+fn refined<const N: usize>(first: &List<Result<N>, 3>, second: &List<Result<N>, 3>) -> List<Result<N>, 3> {
     let mut results = List::new(Result::BLANK);
     let [yes, no, ..] = **first else { return *first };
     results.push(yes);
@@ -322,15 +352,15 @@ fn refined(first: &List<Result, 3>, second: &List<Result, 3>) -> List<Result, 3>
     results
 }
 
-impl Result {
+impl<const N: usize> Result<N> {
     const BLANK: Self = Self {
         kind: ResultKind::No,
         observation: None,
-        chance: [0.0; HYPOTHESES],
+        chance: [0.0; N],
     };
 }
 
-impl Prospect {
+impl<const N: usize> Prospect<N> {
     const BLANK: Self = Self {
         check: Check::RunAndRead,
         minutes: 0.0,
