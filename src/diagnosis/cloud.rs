@@ -251,30 +251,24 @@ impl Cloud {
             part.place(&told, &EVERY, &mut placed);
             let above = self.stands(&placed);
             against.take(&placed, &figures, &above.map(sheared), 0);
-            let mut predictions = shares.map(|share| Prediction {
-                fault: part.fault,
-                share: share.unwrap_or(0.0) as f32,
-                ..Prediction::BLANK
-            });
-            let (mean, spread) = against.predicted(&placed, SEVERITY, &figures);
-            for (stand, prediction) in predictions.iter_mut().enumerate() {
-                prediction.severity = (mean[stand] as f32, spread[stand] as f32);
-            }
-            for i in 0..FIGURES {
-                let (mean, spread) = if figures.read[i] {
+            let severity = against.predicted(&placed, SEVERITY, &figures);
+            let expected: [_; FIGURES] = core::array::from_fn(|i| {
+                if figures.read[i] {
                     let (mean, spread) = placed.figure(i);
                     ([mean; STANDS], [spread; STANDS])
                 } else {
                     against.predicted(&placed, i, &figures)
-                };
-                for (stand, prediction) in predictions.iter_mut().enumerate() {
-                    prediction.mean[i] = (mean[stand] + above[stand][i]) as f32;
-                    prediction.spread[i] = spread[stand] as f32;
                 }
-            }
-            for (share, prediction) in shares.iter().zip(predictions) {
-                if share.is_some() {
-                    keep(prediction);
+            });
+            for (stand, share) in shares.into_iter().enumerate() {
+                if let Some(share) = share {
+                    keep(Prediction {
+                        fault: part.fault,
+                        share: share as f32,
+                        mean: core::array::from_fn(|i| (expected[i].0[stand] + above[stand][i]) as f32),
+                        spread: expected.map(|(_, spread)| spread[stand] as f32),
+                        severity: (severity.0[stand] as f32, severity.1[stand] as f32),
+                    });
                 }
             }
         }
