@@ -328,6 +328,8 @@ fn what_cannot_be_simulated_is_refused_with_its_key() {
         (r#"{"undercharge": "140 %"}"#, "faults.undercharge"),
         (r#"{"rust": "40 %"}"#, "faults.rust"),
         (r#"{"wrong-refrigerant": "40 %"}"#, "faults.wrong-refrigerant"),
+        (r#"{"wrong-refrigerant": "140 % R-22"}"#, "faults.wrong-refrigerant"),
+        (r#"{"wrong-refrigerant": "R-21"}"#, "faults.wrong-refrigerant"),
         ("[]", "faults"),
     ] {
         assert_eq!(intake::trial_from_json(&to_simulate(faults)).unwrap_err().key, key);
@@ -337,4 +339,7 @@ fn what_cannot_be_simulated_is_refused_with_its_key() {
         other.faults.first().and_then(|f| f.other),
         Some(coldloop::Refrigerant::R1234yf)
     );
+    let mixed = intake::trial_from_json(&to_simulate(r#"{"wrong-refrigerant": "30 % R-22"}"#)).unwrap();
+    let fault = mixed.faults[0];
+    assert_eq!((fault.other, fault.severity), (Some(coldloop::Refrigerant::R22), 0.3));
 }

@@ -199,7 +199,7 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 ///
 /// `system` and `conditions` are those of a readings file; `vehicle` names the class of the vehicle (`car` where it is
 /// left out) and `faults` gives each fault its severity as [`FaultSeverity::new`](crate::vehicle::FaultSeverity::new)
-/// means it, or the other refrigerant for a wrong one.
+/// means it; for a wrong refrigerant its name, or how much of the charge it is and its name: `"30 % R-22"`.
 ///
 /// Errors: a [`Refusal`] that names the key, the value and what to write instead.
 ///

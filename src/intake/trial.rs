@@ -51,7 +51,7 @@ pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refusal> {
     })
 }
 
-/// `undercharge = "40 %"`, or `wrong-refrigerant = "R-1234yf"`.
+/// `undercharge = "40 %"`; `wrong-refrigerant = "R-1234yf"`, or `"30 % R-22"` for a charge of which that is a part.
 fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refusal> {
     let fault = Fault::from_id(entry.name()).ok_or_else(|| {
         let ids = Fault::ALL.map(Fault::id).join(", ");
@@ -61,8 +61,16 @@ fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refusal> {
         )
     })?;
     if fault == Fault::WrongRefrigerant {
-        let other = entry.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id)?;
-        return Ok(FaultSeverity::wrong_refrigerant(other));
+        let text = entry.text(Quantity::Name)?;
+        let Some((share, name)) = text.split_once('%') else {
+            let other = entry.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id)?;
+            return Ok(FaultSeverity::wrong_refrigerant(other));
+        };
+        let advice = "a refrigerant, or how much of the charge it is: \"30 % R-22\"";
+        let share = text::severity(&alloc::format!("{share}%")).map_err(|error| entry.refuse(error, advice))?;
+        let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
+        let other = Refrigerant::from_id(name.trim()).ok_or_else(|| entry.refuse(unknown, advice))?;
+        return Ok(FaultSeverity::contaminated(other, share));
     }
     Ok(FaultSeverity::new(
         fault,

@@ -8,7 +8,7 @@ use super::plant::{Branch, Metering, Plant, Warmth};
 use super::transcritical::{best_pa, given_up, orifice_kg_s};
 use crate::error::Error;
 
-impl Plant {
+impl Plant<'_> {
     fn stream(&self, branch: &Branch, point: &Point) -> Stream {
         match branch.warmth {
             Warmth::Air { flow_kg_s, flow_ratio } => Stream {
@@ -53,7 +53,7 @@ impl Plant {
         if h_j_kg > outlet.vapour_j_kg {
             outlet.dew_k + (h_j_kg - outlet.vapour_j_kg) / cp
         } else {
-            outlet.dew_k
+            outlet.boiling_k(h_j_kg)
         }
     }
 

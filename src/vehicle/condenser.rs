@@ -128,7 +128,8 @@ pub(super) fn condense(
     share: f64,
     gas: f64,
 ) -> Result<Condensation, Error> {
-    let film = Film::of(medium, hardware, inflow, air, share, gas);
+    let mut film = Film::of(medium, hardware, inflow, air, share, gas);
+    film.condensing_w_k /= 1.0 + saturation.glide_resistance(inflow.gas_cp_j_kg_k, hardware.condenser_gas_ratio);
     let single_w_k = film.strip_w_k(film.single_w_k);
     let zones = Zones {
         inflow,
@@ -172,6 +173,16 @@ impl Zones<'_> {
             h = sat.vapour_j_kg;
         }
 
+        if sat.has_glide() {
+            if h > sat.liquid_j_kg {
+                let (h_out, rest) = self.glide(h, face, &mut mass);
+                let Some(rest) = rest else {
+                    return Ok(self.done(h_out, mass));
+                };
+                (h, face) = (h_out, rest);
+            }
+            return self.subcool(medium, h, face, mass);
+        }
         let latent = sat.vapour_j_kg - sat.liquid_j_kg;
         let mean_k = 0.5 * (sat.dew_k + sat.bubble_k);
         let drive_w = self.condensing_w_k * (mean_k - self.air.t_k);
@@ -191,6 +202,34 @@ impl Zones<'_> {
             h = sat.liquid_j_kg;
         }
 
+        self.subcool(medium, h, face, mass)
+    }
+
+    /// Condensation from the enthalpy `h` over the part `face` while the temperature falls from dew to bubble: as a stream
+    /// of the specific heat `latent / glide`. Gives the enthalpy at its end and the part of the face that is left, `None` where the face ends first.
+    fn glide(&self, h: f64, face: f64, mass: &mut f64) -> (f64, Option<f64>) {
+        let (sat, inflow, air_k) = (self.saturation, self.inflow, self.air.t_k);
+        let latent = sat.latent_j_kg();
+        let cp = latent / (sat.dew_k - sat.bubble_k);
+        let x_in = (h - sat.liquid_j_kg) / latent;
+        let start_k = sat.bubble_k + x_in * (sat.dew_k - sat.bubble_k);
+        let per_face = self.condensing_w_k / (inflow.flow_kg_s * cp);
+        let h_out = h + cp * (start_k - air_k) * libm::expm1(-face * per_face);
+        // With the air as warm as bubble nothing is left over, whatever rounding says.
+        if h_out >= sat.liquid_j_kg || sat.bubble_k <= air_k {
+            let x_out = (h_out - sat.liquid_j_kg) / latent;
+            let (x_out, x_in) = (x_out.clamp(0.0, 1.0), x_in.min(1.0));
+            *mass += face * sat.mean_kg_m3(mean_void(sat, x_out.min(x_in), x_in.max(x_out)));
+            return (h_out, None);
+        }
+        let part = libm::log1p((start_k - sat.bubble_k) / (sat.bubble_k - air_k)) / per_face;
+        *mass += part * sat.mean_kg_m3(mean_void(sat, 0.0, x_in.min(1.0)));
+        (sat.liquid_j_kg, Some(face - part))
+    }
+
+    /// The liquid from the enthalpy `h` on, over the part `face`.
+    fn subcool(&self, medium: &Medium, h: f64, face: f64, mut mass: f64) -> Result<Condensation, Error> {
+        let (sat, inflow) = (self.saturation, self.inflow);
         let liquid_cp = medium.liquid_cp_j_kg_k(sat)?;
         let start_k = sat.bubble_k - (sat.liquid_j_kg - h) / liquid_cp;
         let per_face = self.single_w_k / (inflow.flow_kg_s * liquid_cp);

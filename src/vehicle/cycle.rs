@@ -111,7 +111,7 @@ impl Point {
     }
 }
 
-impl Plant {
+impl Plant<'_> {
     /// The compressor, the high side and the suction line.
     ///
     /// Errors: those of the properties.
@@ -224,12 +224,12 @@ impl Plant {
         })
     }
 
-    /// Temperature in the liquid line, K: bubbles keep it at saturation.
+    /// Temperature in the liquid line, K: bubbles keep it where it boils.
     fn line_k(&self, liquid: &Saturation, h_j_kg: f64) -> Result<f64, Error> {
         if h_j_kg < liquid.liquid_j_kg {
             self.medium.liquid_k(liquid, h_j_kg)
         } else {
-            Ok(liquid.bubble_k)
+            Ok(liquid.boiling_k(h_j_kg))
         }
     }
 

@@ -20,6 +20,8 @@ const AIR_EXPONENT: f64 = 0.51;
 const BOILING_EXPONENT: f64 = 0.6;
 /// How much more heat than a dry coil's a coil moves once it is wet all over. Judgement.
 const PARTLY_WET: f64 = 0.3;
+/// Substitutions for the mean temperature along a glide, each of which leaves about an eighth of what it misses.
+const MEANS: usize = 3;
 /// Water that meets a surface below this freezes to it, K.
 const FREEZING_K: f64 = 273.15;
 
@@ -118,14 +120,21 @@ impl Coil {
         let sat = saturation;
         let air_w_k = self.air_w_k * libm::pow(stream.flow_ratio, AIR_EXPONENT);
         let flow_ratio = feed.flow_kg_s / self.reference_flow_kg_s;
-        let boiling_w_k = self.boiling_w_k * medium.boiling_ratio() * libm::pow(flow_ratio, BOILING_EXPONENT);
+        let boiling_w_k = self.boiling_w_k * medium.boiling_ratio() * libm::pow(flow_ratio, BOILING_EXPONENT)
+            / (1.0 + sat.glide_resistance(gas_cp_j_kg_k, self.gas_ratio));
         let latent = sat.vapour_j_kg - sat.liquid_j_kg;
         let x_in = (feed.h_j_kg - sat.liquid_j_kg) / latent;
         let boil_k = sat.dew_k + (sat.bubble_k - sat.dew_k) * 0.5 * (1.0 - x_in).clamp(0.0, 1.0);
-        let wet = stream.patch(boil_k, air_w_k, boiling_w_k)?;
+        let mut wet = stream.patch(boil_k, air_w_k, boiling_w_k)?;
         let need_w = feed.flow_kg_s * (sat.vapour_j_kg - feed.h_j_kg);
 
         if x_in < 1.0 && wet.heat_w <= need_w {
+            // What leaves short of dew has not come to the end of the glide: its mean temperature by substitution.
+            for _ in 0..if sat.has_glide() { MEANS } else { 0 } {
+                let h_j_kg = feed.h_j_kg + wet.heat_w / feed.flow_kg_s;
+                let mean_k = 0.5 * (sat.boiling_k(feed.h_j_kg) + sat.boiling_k(h_j_kg));
+                wet = stream.patch(mean_k, air_w_k, boiling_w_k)?;
+            }
             let h_j_kg = feed.h_j_kg + wet.heat_w / feed.flow_kg_s;
             let x_out = ((h_j_kg - sat.liquid_j_kg) / latent).clamp(0.0, 1.0);
             let low = x_in.clamp(0.0, 1.0).min(x_out);

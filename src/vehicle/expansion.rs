@@ -38,9 +38,9 @@ pub(super) struct Bulb {
 
 /// A thermostatic expansion valve as installed.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Valve {
+pub(super) struct Valve<'a> {
     /// The refrigerant for which its charge and spring were made.
-    pub made_for: Medium,
+    pub made_for: Medium<'a>,
     /// Flow area when fully open, m2.
     pub area_m2: f64,
     /// Superheat at which it begins to open, at 0 C, K.
@@ -55,9 +55,9 @@ pub(super) struct Valve {
     pub most: f64,
 }
 
-impl Valve {
+impl<'a> Valve<'a> {
     /// The valve of the hardware.
-    pub(super) fn of(made_for: Medium, hardware: &Hardware) -> Self {
+    pub(super) fn of(made_for: Medium<'a>, hardware: &Hardware) -> Self {
         Self {
             made_for,
             area_m2: hardware.valve_area_m2,

@@ -1,5 +1,6 @@
 //! Faults as changes of the parameters of a sound vehicle.
 
+use super::medium::Composition;
 use super::plant::{Control, Metering, Plant};
 use super::{System, Vehicle};
 use crate::error::Error;
@@ -42,7 +43,7 @@ impl FaultSeverity {
     /// | clutch not engaged | any above zero: the compressor stands |
     /// | clutch slipping | part of the speed lost |
     /// | heater air mixing | part of the air that passes the heater core |
-    /// | wrong refrigerant | 1: the whole charge is the other one |
+    /// | wrong refrigerant | mass fraction of the other one in the charge; 1 where it is all of it |
     /// | gauge error | nothing in the circuit; the measurement bears it |
     pub const fn new(fault: Fault, severity: f64) -> Self {
         Self {
@@ -54,9 +55,27 @@ impl FaultSeverity {
 
     /// A charge that is another refrigerant than the label's.
     pub const fn wrong_refrigerant(other: Refrigerant) -> Self {
+        Self::contaminated(other, 1.0)
+    }
+
+    /// A charge of which the mass fraction `share` is another refrigerant than the label's.
+    ///
+    /// ```
+    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::vehicle::{Conditions, FaultSeverity, System, Vehicle, simulate};
+    /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    /// let bus = Vehicle::typical(system, VehicleClass::Bus)?;
+    /// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
+    /// let topped_up = FaultSeverity::contaminated(Refrigerant::R22, 0.3);
+    /// let (sound, mixed) = (simulate(&bus, &day, &[])?, simulate(&bus, &day, &[topped_up])?);
+    /// assert!(mixed.high_side_pa > 1.1 * sound.high_side_pa);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub const fn contaminated(other: Refrigerant, share: f64) -> Self {
         Self {
             fault: Fault::WrongRefrigerant,
-            severity: 1.0,
+            severity: share,
             other: Some(other),
         }
     }
@@ -95,16 +114,24 @@ pub(super) const fn exists(fault: Fault, system: &System) -> bool {
     }
 }
 
-/// The refrigerant that is in the circuit.
-pub(super) fn charged_with(system: &System, faults: &[FaultSeverity]) -> Refrigerant {
-    let wrong = faults
-        .iter()
-        .find(|f| f.fault == Fault::WrongRefrigerant && f.severity > 0.0);
+/// What is in the circuit.
+///
+/// Errors: `NotFinite` and `OutOfRange` for a severity outside 0 to 1; `NotAvailable` for more components than a mixture
+/// may have.
+pub(super) fn charged_with(system: &System, faults: &[FaultSeverity]) -> Result<Composition, Error> {
+    let own = system.refrigerant;
+    let usual = if own == Refrigerant::R134a {
+        Refrigerant::R1234yf
+    } else {
+        Refrigerant::R134a
+    };
+    let wrong = faults.iter().find(|f| f.fault == Fault::WrongRefrigerant);
     match wrong {
-        None => system.refrigerant,
-        Some(FaultSeverity { other: Some(other), .. }) => *other,
-        Some(FaultSeverity { other: None, .. }) if system.refrigerant == Refrigerant::R134a => Refrigerant::R1234yf,
-        Some(FaultSeverity { other: None, .. }) => Refrigerant::R134a,
+        None => Composition::of(own, None),
+        Some(wrong) => {
+            let share = SEVERITY.check(wrong.severity)?;
+            Composition::of(own, Some((wrong.other.unwrap_or(usual), share)))
+        }
     }
 }
 

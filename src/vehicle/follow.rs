@@ -2,7 +2,7 @@
 
 use super::cycle::Point;
 use super::plant::Plant;
-use super::simulate::plant_of;
+use super::simulate::{Fluids, plant_of};
 use super::solve::steady;
 use super::vehicle::design_conditions;
 use super::{Conditions, FaultSeverity, Vehicle};
@@ -20,12 +20,17 @@ const LEAST: f64 = 1.0 / 256.0;
 /// in steps that shrink where the way bends: conditions and severities go from there to the given ones together.
 ///
 /// Errors: `NoConvergence` where the way ends, and those of the conditions and faults.
-pub(super) fn followed(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Point, Error> {
-    let mut point = steady(&part_way(vehicle, conditions, faults, 0.0)?, None)?.point;
+pub(super) fn followed(
+    vehicle: &Vehicle,
+    conditions: &Conditions,
+    faults: &[FaultSeverity],
+    fluids: &Fluids,
+) -> Result<Point, Error> {
+    let mut point = steady(&part_way(vehicle, conditions, faults, fluids, 0.0)?, None)?.point;
     let (mut at, mut step) = (0.0, FIRST);
     while at < 1.0 {
         let next = f64::min(at + step, 1.0);
-        let plant = part_way(vehicle, conditions, faults, next)?;
+        let plant = part_way(vehicle, conditions, faults, fluids, next)?;
         match steady(&plant, Some(point)) {
             Ok(found) => {
                 (point, at) = (found.point, next);
@@ -39,7 +44,13 @@ pub(super) fn followed(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
 }
 
 /// The vehicle at a part of the way from its design weather and soundness to the given conditions and faults.
-fn part_way(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity], part: f64) -> Result<Plant, Error> {
+fn part_way<'a>(
+    vehicle: &Vehicle,
+    conditions: &Conditions,
+    faults: &[FaultSeverity],
+    fluids: &'a Fluids,
+    part: f64,
+) -> Result<Plant<'a>, Error> {
     let design = design_conditions();
     let between = |from: f64, to: f64| from + part * (to - from);
     let ambient_k = between(in_kelvins(design.ambient), in_kelvins(conditions.ambient));
@@ -61,7 +72,7 @@ fn part_way(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]
     };
     let mut scaled = [FaultSeverity::new(Fault::NoFault, 0.0); MOST_FAULTS];
     let Some(scaled) = scaled.get_mut(..faults.len()) else {
-        return plant_of(vehicle, &on_the_way, faults);
+        return plant_of(vehicle, &on_the_way, faults, fluids);
     };
     for (scaled, fault) in scaled.iter_mut().zip(faults) {
         *scaled = *fault;
@@ -70,5 +81,5 @@ fn part_way(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]
             scaled.severity = part * fault.severity;
         }
     }
-    plant_of(vehicle, &on_the_way, scaled)
+    plant_of(vehicle, &on_the_way, scaled, fluids)
 }

@@ -1,6 +1,15 @@
-//! What the circuit asks of its refrigerant; a blend or a further fluid need only answer the same questions.
+//! What the circuit asks of its refrigerant, and a pure refrigerant's answers; a mixture's stand in `mixed`.
 
 mod charted;
+mod either;
+mod film;
+mod glide;
+mod made;
+mod mixed;
+
+pub(super) use either::{Filling, Medium};
+pub(super) use made::Composition;
+pub(super) use mixed::Mixed;
 
 use super::dense::Side;
 use crate::eos::{Isotherm, Properties};
@@ -13,9 +22,9 @@ const MOST_STEPS: usize = 40;
 /// Relative step at which it has converged: the value after that step is good to rounding.
 const STEP: f64 = 1e-9;
 
-/// A refrigerant in the circuit.
+/// A pure refrigerant in the circuit.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Medium {
+pub(super) struct Single {
     refrigerant: Refrigerant,
     pure: &'static Pure,
     /// Molar mass, kg/mol.
@@ -69,7 +78,7 @@ pub(super) struct State {
     pub quality: f64,
 }
 
-impl Medium {
+impl Single {
     /// The medium of a refrigerant.
     ///
     /// Errors: `NotAvailable` for a refrigerant that does not condense at the temperatures of a vehicle's condenser.
@@ -120,34 +129,14 @@ impl Medium {
         self.transcritical.is_some()
     }
 
-    /// Condensing conductance per that of R-134a in the same tubes at the same flow; 1 where no figure is at hand.
-    ///
-    /// Source: Del Col, Torresin & Cavallini 2010, Int. J. Refrigeration 33, 1307 (R-1234yf 15 to 30 % below R-134a
-    /// in a small channel).
+    /// Condensing conductance per that of R-134a.
     pub(super) fn condensing_ratio(&self) -> f64 {
-        // Dang & Hihara 2004 (Int. J. Refrigeration 27, 736): cooling supercritical R-744 in small tubes, 4 to 12
-        // kW/(m2 K) about the pseudo-critical temperature; from memory.
-        if self.is_transcritical() {
-            1.5
-        } else if self.refrigerant == Refrigerant::R1234yf {
-            0.80
-        } else {
-            1.0
-        }
+        film::condensing_ratio(self.refrigerant)
     }
 
-    /// Boiling conductance per that of R-134a in the same tubes at the same flow; 1 where no figure is at hand.
-    ///
-    /// Source: Saitoh, Dang, Nakamura & Hihara 2011, Int. J. Refrigeration 34, 2024 (R-1234yf almost as R-134a).
+    /// Boiling conductance per that of R-134a.
     pub(super) fn boiling_ratio(&self) -> f64 {
-        // R-744 boils better than R-134a at the same temperature; judgement.
-        if self.is_transcritical() {
-            1.6
-        } else if self.refrigerant == Refrigerant::R1234yf {
-            0.95
-        } else {
-            1.0
-        }
+        film::boiling_ratio(self.refrigerant)
     }
 
     /// Equilibrium at a pressure.

@@ -16,9 +16,11 @@ mod hardware;
 mod inventory;
 mod measure;
 mod medium;
+mod mixed_table;
 mod plant;
 mod population;
 mod rest;
+mod roof_unit;
 mod simulate;
 mod smooth;
 mod solve;
@@ -36,3 +38,14 @@ pub use population::Population;
 pub use simulate::{Looks, Simulation, StatePoint, StatePoints, simulate};
 pub use system::System;
 pub use vehicle::{ClutchSense, HighPort, Rear, RearLoad, Vehicle};
+
+use crate::error::Error;
+use crate::names::Refrigerant;
+
+/// The polynomials of a blend in the circuit, written as Rust: for `tables/compile`, which puts them into the tables.
+///
+/// Errors: those of the mixture model.
+#[doc(hidden)]
+pub fn blend_in_the_circuit(refrigerant: Refrigerant) -> Result<impl core::fmt::Debug, Error> {
+    medium::Mixed::of(&medium::Composition::of(refrigerant, None)?)
+}

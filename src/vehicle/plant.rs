@@ -12,8 +12,8 @@ use crate::names::Compressor;
 /// What meters the refrigerant into an evaporator.
 #[derive(Clone, Copy, Debug)]
 #[allow(clippy::large_enum_variant)] // nowhere to put the larger one aside without alloc
-pub(super) enum Metering {
-    Valve(Valve),
+pub(super) enum Metering<'a> {
+    Valve(Valve<'a>),
     Orifice(Orifice),
     Electronic(Electronic),
 }
@@ -29,8 +29,8 @@ pub(super) enum Warmth {
 
 /// One evaporator with its expansion device.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Branch {
-    pub metering: Metering,
+pub(super) struct Branch<'a> {
+    pub metering: Metering<'a>,
     pub coil: Coil,
     pub warmth: Warmth,
     pub volume_m3: f64,
@@ -98,8 +98,8 @@ pub(super) enum Closure {
 
 /// A vehicle in its conditions, with its faults.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Plant {
-    pub medium: Medium,
+pub(super) struct Plant<'a> {
+    pub medium: Medium<'a>,
     pub hardware: Hardware,
     pub drive: Drive,
     pub control: Control,
@@ -110,8 +110,8 @@ pub(super) struct Plant {
     /// Protection that goes further than the control does, where there is one.
     pub protection: Option<Protection>,
     pub face: FaceAir,
-    pub front: Branch,
-    pub rear: Option<Branch>,
+    pub front: Branch<'a>,
+    pub rear: Option<Branch<'a>>,
     /// Whether a receiver stores liquid behind the condenser; otherwise an accumulator before the compressor does.
     pub receiver: bool,
     pub cabin: Cabin,
@@ -128,7 +128,7 @@ pub(super) struct Plant {
     pub resistance: (f64, f64, f64),
 }
 
-impl Plant {
+impl Plant<'_> {
     /// The smallest demand of a kind of compressor; a clutch may rest altogether, for which a hundredth stands.
     pub(super) fn least_demand(kind: Compressor, hardware: &Hardware) -> f64 {
         match kind {
@@ -139,7 +139,7 @@ impl Plant {
     }
 }
 
-impl Branch {
+impl Branch<'_> {
     /// Leaves the part `left` of the air flow.
     pub(super) fn lose_air(&mut self, left: f64) {
         if let Warmth::Air { flow_kg_s, flow_ratio } = &mut self.warmth {

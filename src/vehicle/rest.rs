@@ -1,7 +1,7 @@
 //! A system at rest: both sides equal, everything at the temperature of the air.
 
 use super::Vehicle;
-use super::medium::{Saturation, State};
+use super::medium::{Medium, Saturation, State};
 use super::plant::{Closure, Plant, Warmth};
 use super::simulate::{Looks, Simulation, StatePoint, StatePoints};
 use crate::error::Error;
@@ -37,6 +37,7 @@ pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Er
     let (p_pa, state) = if t_k >= medium.critical().0 {
         medium.filling(t_k, rho)?
     } else if rho > full.vapour_kg_m3 {
+        let full = boiling(medium, full, t_k, rho)?;
         let quality = (1.0 / rho - 1.0 / full.liquid_kg_m3) / (1.0 / full.vapour_kg_m3 - 1.0 / full.liquid_kg_m3);
         (full.p_pa, medium.at_coordinate(&full, quality.clamp(0.0, 1.0) - 1.0)?)
     } else {
@@ -91,7 +92,7 @@ pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Er
         cop: 0.0,
         flow_kg_s: 0.0,
         superheat_k: t_k - medium.dew_k(p_pa.min(medium.highest_pa()))?,
-        subcooling_k: medium.dew_k(shown_pa.min(medium.highest_pa()))? - t_k,
+        subcooling_k: medium.bubble_k(shown_pa.min(medium.highest_pa()))? - t_k,
         evaporator_air_k: t_k,
         demand: 0.0,
         volumetric_efficiency: 0.0,
@@ -102,6 +103,27 @@ pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Er
         residual: 0.0,
         rounds: 0,
     })
+}
+
+/// The equilibrium at which liquid and vapour of the temperature `t_k` have the density `rho` together; `dew` where there
+/// is no glide. By bisection between dew and bubble pressure: more of it is liquid at a higher pressure.
+fn boiling(medium: &Medium<'_>, dew: Saturation, t_k: f64, rho: f64) -> Result<Saturation, Error> {
+    if !dew.has_glide() {
+        return Ok(dew);
+    }
+    let (mut low, mut high) = (dew.p_pa, medium.bubble_pa(t_k)?);
+    let mut middle = dew;
+    while high - low > 1e-10 * high {
+        middle = medium.saturation(0.5 * (low + high))?;
+        let vapour = ((t_k - middle.bubble_k) / (middle.dew_k - middle.bubble_k)).clamp(0.0, 1.0);
+        let h_j_kg = middle.liquid_j_kg + vapour * middle.latent_j_kg();
+        if middle.mixture_kg_m3(h_j_kg) > rho {
+            high = middle.p_pa;
+        } else {
+            low = middle.p_pa;
+        }
+    }
+    Ok(middle)
 }
 
 /// Vapour alone at the temperature `t_k`: the pressure at which its density is `rho`, by bisection of the logarithm.

@@ -8,12 +8,12 @@ use super::evaporator::Coil;
 use super::expansion::{Orifice, Valve};
 use super::faults::{charge_kg, charged_with, impose, stands_still};
 use super::follow::followed;
-use super::medium::Medium;
+use super::medium::{Composition, Filling, Medium};
 use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Warmth};
 use super::rest::at_rest;
 use super::solve::steady;
 use super::transcritical::{Electronic, PROTECTION, high_limit_pa};
-use super::{ClutchSense, Conditions, FaultSeverity, HighPort, Rear, RearLoad, Vehicle};
+use super::{ClutchSense, Conditions, FaultSeverity, HighPort, Rear, RearLoad, System, Vehicle};
 use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity};
@@ -143,13 +143,18 @@ pub struct Simulation {
 /// What is not given in the conditions is taken as in a workshop: 50 % relative humidity, 1,500 rpm (a motor-driven
 /// compressor is free up to its own limit), fresh air, highest blower, standstill, and long enough running.
 ///
+/// A blend or a charge of two refrigerants boils and condenses along its glide; its superheat counts from dew, its
+/// subcooling from bubble. R-407C and R-513A stand in the tables; the polynomials of any other mixture are made first, which
+/// takes half a millisecond.
+///
 /// An R-744 system has an electronic valve (the expansion device `txv`) or a fixed orifice with a bypass (`orifice-tube`), an
 /// accumulator, an internal heat exchanger, and a compressor that is variable or electric; its subcooling counts from the
 /// critical temperature where the high side lies above the critical pressure.
 ///
 /// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
 /// have, for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa),
-/// and for R-744 in a system made for another refrigerant or the reverse; `NoConvergence` with the residual.
+/// for R-744 in a system made for another refrigerant or the reverse, and for what does not condense in hot weather; those of
+/// the mixture model; `NoConvergence` with the residual.
 ///
 /// ```
 /// use coldloop::units::{Surroundings, celsius};
@@ -177,7 +182,8 @@ pub struct Simulation {
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Simulation, Error> {
-    let plant = plant_of(vehicle, conditions, faults)?;
+    let fluids = Fluids::of(&vehicle.system, faults)?;
+    let plant = plant_of(vehicle, conditions, faults, &fluids)?;
     if stands_still(faults) || plant.drive.speed_hz == 0.0 {
         return at_rest(&plant, vehicle);
     }
@@ -189,7 +195,9 @@ pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSever
         }
     };
     let (found, swing) = match from(None) {
-        Err(error) if error.kind == ErrorKind::NoConvergence => from(Some(followed(vehicle, conditions, faults)?))?,
+        Err(error) if error.kind == ErrorKind::NoConvergence => {
+            from(Some(followed(vehicle, conditions, faults, &fluids)?))?
+        }
         other => other?,
     };
     let mut simulation = plant.seen(vehicle, &found.point, &found.cycle)?;
@@ -201,8 +209,31 @@ pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSever
     Ok(simulation)
 }
 
+/// What is in the circuit, and what its valves were made for.
+pub(super) struct Fluids {
+    charged: Filling,
+    made_for: Filling,
+}
+
+impl Fluids {
+    /// The fluids of a system with its faults.
+    ///
+    /// Errors: those of the media.
+    pub(super) fn of(system: &System, faults: &[FaultSeverity]) -> Result<Self, Error> {
+        Ok(Self {
+            charged: Filling::of(&charged_with(system, faults)?)?,
+            made_for: Filling::of(&Composition::of(system.refrigerant, None)?)?,
+        })
+    }
+}
+
 /// The plant of a vehicle in its conditions, with its faults.
-pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Plant, Error> {
+pub(super) fn plant_of<'a>(
+    vehicle: &Vehicle,
+    conditions: &Conditions,
+    faults: &[FaultSeverity],
+    fluids: &'a Fluids,
+) -> Result<Plant<'a>, Error> {
     let hardware = vehicle.hardware;
     let system = vehicle.system;
     let kind = system.compressor;
@@ -216,8 +247,7 @@ pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
     let running_s = conditions.running_s;
     let given_hz = conditions.engine_speed_hz;
 
-    let medium = Medium::of(charged_with(&system, faults))?;
-    let made_for = Medium::of(system.refrigerant)?;
+    let (medium, made_for) = (fluids.charged.medium(), fluids.made_for.medium());
     let transcritical = made_for.is_transcritical();
     let clutch = kind == Compressor::FixedClutch;
     if transcritical != medium.is_transcritical() || (transcritical && clutch) {
@@ -333,7 +363,7 @@ pub(super) fn plant_of(vehicle: &Vehicle, conditions: &Conditions, faults: &[Fau
 /// Density of the air at which the conductance of the evaporator's air side is stated, kg/m3.
 const AIR_KG_M3: f64 = 1.18;
 
-fn rear_branch(rear: &Rear, vehicle: &Vehicle, front: &Branch, made_for: Medium) -> Branch {
+fn rear_branch<'a>(rear: &Rear, vehicle: &Vehicle, front: &Branch<'a>, made_for: Medium<'a>) -> Branch<'a> {
     let mut valve = Valve::of(made_for, &vehicle.hardware);
     valve.area_m2 *= rear.size;
     let mut coil = front.coil;
@@ -361,7 +391,7 @@ fn rear_branch(rear: &Rear, vehicle: &Vehicle, front: &Branch, made_for: Medium)
     }
 }
 
-impl Plant {
+impl Plant<'_> {
     /// What instruments and eyes make of a steady state.
     fn seen(&self, vehicle: &Vehicle, point: &Point, cycle: &Cycle) -> Result<Simulation, Error> {
         let upper = &cycle.upper;
@@ -382,7 +412,7 @@ impl Plant {
         };
         let (critical_k, critical_pa) = self.medium.critical();
         let bubble_k = if high_side_pa < critical_pa {
-            self.medium.dew_k(high_side_pa)?
+            self.medium.bubble_k(high_side_pa)?
         } else {
             critical_k
         };

@@ -63,7 +63,7 @@ pub(super) fn steady(plant: &Plant, first: Option<Point>) -> Result<Solution, Er
 }
 
 /// Where to look first, and where next.
-fn starts(plant: &Plant) -> Result<impl Iterator<Item = Point>, Error> {
+fn starts(plant: &Plant<'_>) -> Result<impl Iterator<Item = Point>, Error> {
     let cabin = &plant.cabin;
     let medium = plant.medium;
     let (least, most) = plant.demand;
@@ -111,7 +111,7 @@ fn starts(plant: &Plant) -> Result<impl Iterator<Item = Point>, Error> {
 }
 
 struct Search<'a> {
-    plant: &'a Plant,
+    plant: &'a Plant<'a>,
     rounds: usize,
     /// Steps that are taken whether or not they lessen the imbalance.
     bold: usize,

@@ -65,6 +65,8 @@ impl Hardware {
         let typical = Self::typical(class);
         if matches!(refrigerant, Refrigerant::R744) {
             typical.for_carbon_dioxide()
+        } else if matches!(refrigerant, Refrigerant::R407C) {
+            typical.for_r407c()
         } else {
             typical
         }

@@ -2,7 +2,7 @@
 
 use super::hardware::Hardware;
 use super::plant::{Closure, Control};
-use super::simulate::plant_of;
+use super::simulate::{Fluids, plant_of};
 use super::solve::steady;
 use super::{Conditions, System};
 use crate::error::Error;
@@ -111,7 +111,8 @@ impl Vehicle {
             rear,
             charge_kg: 1.0,
         };
-        let mut plant = plant_of(&vehicle, &design_conditions(), &[])?;
+        let fluids = Fluids::of(&system, &[])?;
+        let mut plant = plant_of(&vehicle, &design_conditions(), &[], &fluids)?;
         plant.closure = Closure::Fill(0.5);
         // A design charge is found with the compressor pulling as hard as the high side lets it.
         plant.control = Control::None;

@@ -118,7 +118,8 @@ pub extern "C" fn coldloop_prove(
 /// What a vehicle would read: the steady state of the whole system in its conditions, with its faults.
 ///
 /// "system" and "conditions" are those of a readings file; "vehicle" may name the class ("small-car", "car", "large-car",
-/// "van", "bus"; a car where it is left out) and "faults" gives each fault its severity, or the other refrigerant:
+/// "van", "bus"; a car where it is left out) and "faults" gives each fault its severity, a wrong refrigerant its name or
+/// also how much of the charge it is, as "30 % R-22":
 ///
 ///     {"vehicle": {"class": "van"},
 ///      "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "variable-internal"},

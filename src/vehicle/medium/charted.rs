@@ -1,13 +1,13 @@
 //! The medium where charts stand for its equation of state.
 
 use super::super::dense::{Dense, Isobar, Side};
-use super::{Medium, SLICE_K, Saturation, State};
+use super::{SLICE_K, Saturation, Single, State};
 use crate::error::Error;
 
 /// The range of pressures that is bridged, per the critical one.
 pub(super) const ACROSS: [f64; 2] = [0.985, 1.015];
 
-impl Medium {
+impl Single {
     /// The slice about the pseudo-critical temperature, by the charts; `None` beyond them.
     pub(super) fn charted_slice(&self, p_pa: f64, t_k: f64) -> Option<Saturation> {
         let isobar = Isobar::of(p_pa, self.pure.critical_p_pa, Side::Vapour, 0.0)?;
@@ -104,7 +104,7 @@ mod tests {
     /// The charts of R-744 against its equation of state, over what a gas cooler and a compressor ask for.
     #[test]
     fn charts_follow_the_equation() {
-        let medium = Medium::of(Refrigerant::R744).unwrap();
+        let medium = Single::of(Refrigerant::R744).unwrap();
         let (shift_h, shift_s) = medium.transcritical.unwrap();
         let critical_pa = medium.pure.critical_p_pa;
         let (mut worst, mut near) = ([0.0f64; 3], [0.0f64; 3]);

@@ -26,6 +26,7 @@ mod fluid_facts;
 mod fluid_file;
 mod hardware;
 mod line;
+mod mixed;
 mod names;
 mod output;
 mod pairs;
@@ -67,6 +68,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     hardware::compile(root, &mut out)?;
     bands::compile(root, &mut out)?;
     dense::compile(&mut out)?;
+    mixed::compile(&mut out)?;
     fleet::compile(root, &mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;

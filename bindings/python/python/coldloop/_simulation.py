@@ -11,7 +11,8 @@ def simulate(vehicle: Readings) -> dict[str, Any]:
     """The steady state of a vehicle's air conditioning, described in the shape of a readings file.
 
     ``system`` and ``conditions`` are those of a readings file; ``vehicle`` may name a ``class``, and ``faults`` gives
-    each fault its severity: ``{"undercharge": "40 %"}``. The answer is plain SI with unit and datum in the key:
+    each fault its severity, a wrong refrigerant its name or also how much of the charge it is:
+    ``{"undercharge": "40 %", "wrong-refrigerant": "30 % R-22"}``. The answer is plain SI with unit and datum in the key:
     ``readings``, ``swing``, ``looks``, ``states``, ``figures``, ``solver``. Source: the physical model of
     ``vehicle::simulate``, whose parameters stand in ``tables/vehicle``. Raises a ``ColdloopError`` whose ``key`` names
     what cannot be read, ``OutOfRangeError``, ``NotAvailableError`` and ``NoConvergenceError``.
