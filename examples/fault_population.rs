@@ -7,7 +7,7 @@
 //! Drawn evenly: system (R-134a or R-1234yf, two expansion devices, four compressors), class of vehicle, ambient 15 to
 //! 43 °C, relative humidity 10 to 90 %, altitude 0 to 2,500 m, engine 800 to 2,500 rpm, blower 40 to 100 %, fresh or
 //! recirculated air; half of the vehicles stand, the others drive up to 28 m/s. A fifth is sound, a fifth has two
-//! faults. Severities are even from 0 to 0.9 (overcharge to 0.5). The measurement is that of `Instruments::SHOP`.
+//! faults. Severities are even from 0 to 0.9 (overcharge to 0.5); a wrong refrigerant is a part of the charge. The measurement is that of `Instruments::SHOP`.
 //!
 //! Measured with seed 7 on two cores: 100,000 rows in 35 s, 99.988 % converged, 152 us in the median; R-152a 100 % of
 //! 10,000, 169 us; R-744 99.98 % of 20,000, 309 us.
@@ -23,6 +23,14 @@ use std::fs::File;
 use std::io::Write;
 use std::thread;
 use std::time::{Duration, Instant};
+
+/// What is found mixed into a charge.
+const FOREIGN: [Refrigerant; 4] = [
+    Refrigerant::R1234yf,
+    Refrigerant::R22,
+    Refrigerant::R12,
+    Refrigerant::R290,
+];
 
 const HEADER: [&str; 38] = [
     "refrigerant",
@@ -204,7 +212,18 @@ fn faults(rng: &mut ChaCha8Rng, system: &System) -> Vec<FaultSeverity> {
         let most = if fault == Fault::Overcharge { 0.5 } else { 0.9 };
         let severity = rng.random_range(0.0..most);
         if chosen.iter().all(|f| f.fault != fault) {
-            chosen.push(FaultSeverity::new(fault, severity));
+            chosen.push(if fault == Fault::WrongRefrigerant {
+                let others = FOREIGN.map(|other| {
+                    if other == system.refrigerant {
+                        Refrigerant::R134a
+                    } else {
+                        other
+                    }
+                });
+                FaultSeverity::contaminated(others[rng.random_range(0..others.len())], severity)
+            } else {
+                FaultSeverity::new(fault, severity)
+            });
         }
     }
     chosen

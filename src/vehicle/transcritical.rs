@@ -238,7 +238,7 @@ fn faded(x: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::super::Conditions;
-    use super::super::simulate::plant_of;
+    use super::super::simulate::{Fluids, plant_of};
     use super::super::{System, Vehicle};
     use super::*;
     use crate::names::{Compressor, Expansion};
@@ -248,7 +248,8 @@ mod tests {
         let system = System::new(Refrigerant::R744, Expansion::Txv, Compressor::Electric);
         let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
         let day = Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL);
-        let plant = plant_of(&car, &day, &[]).unwrap();
+        let fluids = Fluids::of(&car.system, &[]).unwrap();
+        let plant = plant_of(&car, &day, &[], &fluids).unwrap();
         let saturation = plant.medium.saturation(p_pa).unwrap();
         let warm = plant.medium.saturation(5e6).unwrap();
         let hot = plant

@@ -10,6 +10,7 @@ use crate::vehicle::mixed_table as table;
 
 /// A refrigerant in the circuit.
 #[derive(Clone, Copy, Debug)]
+#[allow(clippy::large_enum_variant)] // without an allocator it has nowhere else to be
 pub(in super::super) enum Medium<'a> {
     /// A pure one.
     Single(Single),
