@@ -4152,3 +4152,146 @@ impl core::fmt::Display for PullDownFinding {
         f.write_str(self.id())
     }
 }
+
+/// What a pressure at rest says of one refrigerant.
+///
+/// ```
+/// use coldloop::Holding;
+/// assert_eq!(Holding::Agrees.id(), "agrees");
+/// assert_eq!(Holding::from_id("agrees"), Some(Holding::Agrees));
+/// assert_eq!(Holding::from_code(1), Some(Holding::Agrees));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum Holding {
+    /// The charge can be this refrigerant, and nothing else.
+    #[cfg_attr(feature = "serde", serde(rename = "agrees"))]
+    Agrees = 1,
+    /// The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.
+    #[cfg_attr(feature = "serde", serde(rename = "too-high"))]
+    TooHigh = 2,
+    /// The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out.
+    #[cfg_attr(feature = "serde", serde(rename = "too-low"))]
+    TooLow = 3,
+}
+
+impl Holding {
+    /// Every member, in the order of the table.
+    pub const ALL: [Holding; 3] = [Holding::Agrees, Holding::TooHigh, Holding::TooLow];
+
+    const SPELLINGS: [(Holding, &'static [&'static str]); 3] = [
+        (Holding::Agrees, &["agrees"]),
+        (Holding::TooHigh, &["too-high"]),
+        (Holding::TooLow, &["too-low"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Holding::Agrees => "The charge can be this refrigerant, and nothing else.",
+            Holding::TooHigh => {
+                "The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant."
+            }
+            Holding::TooLow => {
+                "The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Holding::Agrees),
+            2 => Some(Holding::TooHigh),
+            3 => Some(Holding::TooLow),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Holding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// Where a circuit at rest leaks.
+///
+/// ```
+/// use coldloop::Hole;
+/// assert_eq!(Hole::Vapour.id(), "vapour");
+/// assert_eq!(Hole::from_id("vapour"), Some(Hole::Vapour));
+/// assert_eq!(Hole::from_code(1), Some(Hole::Vapour));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum Hole {
+    /// Above the liquid: vapour escapes.
+    #[cfg_attr(feature = "serde", serde(rename = "vapour"))]
+    Vapour = 1,
+    /// Below its surface: liquid escapes, and vapour when it is gone.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid"))]
+    Liquid = 2,
+}
+
+impl Hole {
+    /// Every member, in the order of the table.
+    pub const ALL: [Hole; 2] = [Hole::Vapour, Hole::Liquid];
+
+    const SPELLINGS: [(Hole, &'static [&'static str]); 2] = [(Hole::Vapour, &["vapour"]), (Hole::Liquid, &["liquid"])];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Hole::Vapour => "Above the liquid: vapour escapes.",
+            Hole::Liquid => "Below its surface: liquid escapes, and vapour when it is gone.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Hole::Vapour),
+            2 => Some(Hole::Liquid),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Hole {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}

@@ -7,8 +7,9 @@ mod instrument;
 mod purity;
 mod readings;
 
+pub use crate::names::Holding;
 pub use derived::{Derived, dew_temperature, subcooling, superheat};
 pub use estimate::Estimate;
 pub use instrument::Gauge;
-pub use purity::{AtRest, Holding, at_rest};
+pub use purity::{AtRest, at_rest};
 pub use readings::{Reading, Readings};

@@ -5,22 +5,11 @@ use super::figures;
 use super::readings::Reading;
 use crate::error::Error;
 use crate::mixture::Side;
-use crate::names::Refrigerant;
+use crate::names::{Holding, Refrigerant};
 use crate::units::{Pressure, Surroundings, Temperature};
 
 /// Standard uncertainties that a reading may lie off a line and still agree with it.
 const COVERAGE: f64 = 2.0;
-
-/// What a pressure at rest says of one refrigerant.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Holding {
-    /// The charge can be this refrigerant, and nothing else.
-    Agrees,
-    /// The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.
-    TooHigh,
-    /// The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out.
-    TooLow,
-}
 
 /// A pressure at rest beside the lines of one refrigerant.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -12,22 +12,13 @@ use super::search::Side;
 use super::split::{Closing, Two};
 use super::{GAS_CONSTANT, MOST_COMPONENTS};
 use crate::error::Error;
-use crate::names::Quantity;
+use crate::names::{Hole, Quantity};
 use crate::range::Range;
 
 const STEPS: i32 = 64;
 
 /// The share of a charge that can be lost; of less than a hundredth of it there is no use.
 pub const LOST: Range = Range::new(Quantity::Severity, 0.0, 0.99);
-
-/// Where a circuit at rest leaks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Hole {
-    /// Above the liquid: vapour escapes.
-    Vapour,
-    /// Below its surface: liquid escapes, and vapour when it is gone.
-    Liquid,
-}
 
 /// A charge after a leak.
 #[derive(Clone, Copy, Debug)]

@@ -19,10 +19,11 @@ mod split;
 mod stability;
 pub(crate) mod tables;
 
+pub use crate::names::Hole;
 pub use boiling::Boiling;
 pub use component::{Component, Pair};
 pub use incipient::{Fixed, Incipient};
-pub use leak::{Hole, LOST, Leaked};
+pub use leak::{LOST, Leaked};
 pub use phase::{Mixture, Phase, Vector};
 pub use search::{Side, TEMPERATURES};
 pub use split::{Closing, Split, Two};

@@ -251,11 +251,11 @@ impl Line {
 
     /// The state at a specific enthalpy (J/kg) and entropy (J/(kg K)).
     ///
-    /// Errors: as [`Pure::state_hs`]; `NotAvailable` for a blend.
+    /// Errors: as [`Pure::state_hs`] and [`Blend::state_hs`].
     pub fn state_hs(self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
         match self {
             Line::Pure(pure) => pure.state_hs(h_j_kg, s_j_kg_k, reference),
-            Line::Blend(_) => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),
+            Line::Blend(blend) => blend.state_hs(h_j_kg, s_j_kg_k, reference),
         }
     }
 

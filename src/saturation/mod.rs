@@ -5,10 +5,13 @@
 
 mod arrays;
 mod blend;
+mod blend_hs;
 mod blend_state;
+mod charge;
 mod door;
 mod effort;
 mod enthalpy_entropy;
+mod evaporating;
 mod line;
 mod metastable;
 mod pure;
@@ -19,6 +22,7 @@ pub(crate) mod tables;
 
 pub use arrays::{Unanswered, bubble_pressures_pa, bubble_temperatures_k, dew_pressures_pa, dew_temperatures_k};
 pub use blend::{Blend, Boundary, Part};
+pub use charge::{Charge, Parting, Remainder, Shares};
 pub use line::{Line, blend, pure};
 pub(crate) use pure::Offset;
 pub use pure::{Branch, Pure};

@@ -9,7 +9,7 @@ pub mod text;
 
 pub(crate) use atmosphere::{DRY_AIR_J_KG_K, LAPSE_K_M, SEA_LEVEL_K};
 pub use atmosphere::{STANDARD_PRESSURE_PA, standard_altitude_m, standard_pressure_pa};
-pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa};
+pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa};
 
 use uom::si::temperature_interval::kelvin as kelvin_difference;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit, kelvin};

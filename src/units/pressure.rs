@@ -260,3 +260,17 @@ impl Surroundings {
 pub fn absolute_pressure_pa(gauge_pa: f64, air_pa: f64) -> Result<f64, Error> {
     ABSOLUTE_PRESSURE.check(GAUGE_PRESSURE.check(gauge_pa)? + BAROMETER.check(air_pa)?)
 }
+
+/// What a gauge zeroed in air of `air_pa` (Pa) shows of a pressure above vacuum, Pa: the inverse of [`absolute_pressure_pa`].
+///
+/// Errors: `NotFinite` and `OutOfRange` outside [`ABSOLUTE_PRESSURE`] and [`BAROMETER`].
+///
+/// ```
+/// use coldloop::units::gauge_pressure_pa;
+/// assert_eq!(gauge_pressure_pa(334_000.0, 84_000.0)?, 250_000.0);
+/// assert!(gauge_pressure_pa(334_000.0, 0.0).is_err());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn gauge_pressure_pa(absolute_pa: f64, air_pa: f64) -> Result<f64, Error> {
+    Ok(ABSOLUTE_PRESSURE.check(absolute_pa)? - BAROMETER.check(air_pa)?)
+}
