@@ -59,6 +59,21 @@ pub const fn repair(fault: Fault) -> &'static Repair {
     &REPAIRS[index(fault)]
 }
 
+/// Whether a check exists in a system: clutch checks need a clutch.
+///
+/// ```
+/// use coldloop::diagnosis::can_check;
+/// use coldloop::vehicle::System;
+/// use coldloop::{Check, Compressor, Expansion, Refrigerant};
+/// let system = |compressor| System::new(Refrigerant::R134a, Expansion::Txv, compressor);
+/// assert!(can_check(Check::TurnHub, &system(Compressor::FixedClutch)));
+/// assert!(!can_check(Check::TurnHub, &system(Compressor::Electric)));
+/// ```
+pub fn can_check(check: Check, system: &System) -> bool {
+    let bit = bit(system);
+    CHECKS.iter().any(|row| row.check == check && row.systems & bit != 0)
+}
+
 /// The questions that a check answers in this system; none for one that only reads a figure.
 ///
 /// ```

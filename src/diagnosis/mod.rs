@@ -54,7 +54,7 @@ pub use answer::{
 };
 pub use case::{Case, Observations, Settings};
 pub use cautions::{Cautions, check_cautions, repair_cautions};
-pub use checks::{Repair, questions, repair};
+pub use checks::{Repair, can_check, questions, repair};
 pub use coordinates::Coordinates;
 pub use faults::{exists, measure};
 pub use learning::Counts;

@@ -119,6 +119,8 @@ pub use trial::Trial;
 pub use visit::{Judgements, Visit};
 
 use crate::diagnosis::{Case, Settings};
+use crate::names::Quantity;
+use crate::vehicle::System;
 use alloc::string::ToString;
 use serde_json::{Map, Value};
 use toml::de::{DeTable, DeValue};
@@ -161,8 +163,7 @@ pub fn visit_from_toml(text: &str) -> Result<Visit, Refusal> {
     visit::visit(&Table::root(&toml_value(text)?)?)
 }
 
-/// The same from JSON of the same shape. A bare number of more than 15 digits may come out one bit off; quantities, which
-/// are text, never do.
+/// The same from JSON of the same shape.
 ///
 /// Errors: as [`visit_from_toml`].
 pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
@@ -179,6 +180,25 @@ pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
 /// ```
 pub fn visit_from_text(text: &str) -> Result<Visit, Refusal> {
     visit::visit(&Table::root(&value(text)?)?)
+}
+
+/// The system that a text of either kind describes; what else stands in it is not looked at.
+///
+/// Errors: as [`visit_from_toml`].
+///
+/// ```
+/// let file = include_str!("../../examples/readings/low-charge.toml");
+/// assert_eq!(coldloop::intake::system_from_text(file)?.expansion, coldloop::Expansion::Txv);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
+pub fn system_from_text(text: &str) -> Result<System, Refusal> {
+    let value = value(text)?;
+    let advice = "a [system] table names refrigerant, expansion and compressor";
+    case::system(
+        &Table::root(&value)?
+            .require("system", Quantity::Name, advice)?
+            .table()?,
+    )
 }
 
 /// The settings that the `[settings]` of a readings file would hold, from a JSON object of that shape.

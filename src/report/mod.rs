@@ -1,5 +1,6 @@
 //! A diagnosis, a plan and the proof of a repair as text for a technician and as JSON for a program; a simulation as JSON.
 
+mod catalogue;
 mod facts;
 mod json;
 mod plan;
@@ -11,6 +12,7 @@ mod text;
 mod visit;
 mod words;
 
+pub use catalogue::catalogue_json;
 pub use facts::facts_json;
 pub use json::{json, refusal_json};
 pub use plan::plan_json;

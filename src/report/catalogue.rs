@@ -1,0 +1,72 @@
+//! What can be asked and mended on a system, as JSON.
+
+use super::json::ids;
+use super::record::record;
+use crate::diagnosis::{
+    Prices, Settings, can_check, check_cautions, exists, measure, questions, repair, repair_cautions,
+};
+use crate::names::{Check, Fault, Observation};
+use crate::vehicle::System;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use serde_json::Value;
+
+/// What a program has to know to ask the right questions about a system, as one JSON object, on one line.
+///
+/// Keys: `faults` that the system can have (each `fault`, `says`, `measure` of its severity, `prior`, and `repair` with
+/// `says`, `minutes`, `money`, `recovers_charge`, `cautions`), `checks` that exist for it (each `check`, `says`, `minutes`,
+/// `money`, `cautions` and `questions`, the observations that it answers), and `observations` (each `observation` and what
+/// it `says`). Costs and priors are the library's own; a readings file may have others.
+///
+/// Source: common practice, no source, in `tables/faults` and `tables/checks`.
+///
+/// ```
+/// use coldloop::{Compressor, Expansion, Refrigerant, report, vehicle::System};
+/// let van = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
+/// let catalogue = report::catalogue_json(&van);
+/// assert!(catalogue.contains("orifice-restricted") && !catalogue.contains("expansion-valve-stuck-open"));
+/// ```
+pub fn catalogue_json(system: &System) -> String {
+    let settings = Settings::default();
+    let faults = Fault::ALL.into_iter().filter(|fault| exists(*fault, system));
+    let checks = Check::ALL.into_iter().filter(|check| can_check(*check, system));
+    let observations = Observation::ALL.into_iter();
+    record!({
+        "faults": faults.map(|fault| mended(fault, system, &settings)).collect::<Vec<_>>(),
+        "checks": checks.map(|check| told(check, system)).collect::<Vec<_>>(),
+        "observations": observations.map(|observation| {
+            record!({ "observation": observation.id(), "says": observation.description() })
+        }).collect::<Vec<_>>(),
+    })
+    .to_string()
+}
+
+fn mended(fault: Fault, system: &System, settings: &Settings) -> Value {
+    let repair = repair(fault);
+    record!({
+        "fault": fault.id(),
+        "says": fault.description(),
+        "measure": measure(fault),
+        "prior": settings.prior(fault),
+        "repair": record!({
+            "says": repair.says,
+            "minutes": repair.minutes,
+            "money": repair.money,
+            "recovers_charge": repair.recovery,
+            "cautions": ids(&repair_cautions(fault, system)),
+        }),
+    })
+}
+
+fn told(check: Check, system: &System) -> Value {
+    let asked: Vec<&str> = questions(check, system).map(Observation::id).collect();
+    let cost = Prices::default().check(check);
+    record!({
+        "check": check.id(),
+        "says": check.description(),
+        "minutes": cost.minutes,
+        "money": cost.money,
+        "cautions": ids(&check_cautions(check, system)),
+        "questions": asked,
+    })
+}
