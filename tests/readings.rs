@@ -6,6 +6,8 @@
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::vehicle::simulate;
 use coldloop::{ExpectedBasis, Fault, QualityNote, VerdictKind, intake, report};
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
 use std::fs;
 
 fn text_of(name: &str) -> String {
@@ -342,4 +344,25 @@ fn what_cannot_be_simulated_is_refused_with_its_key() {
     let mixed = intake::trial_from_json(&to_simulate(r#"{"wrong-refrigerant": "30 % R-22"}"#)).unwrap();
     let fault = mixed.faults[0];
     assert_eq!((fault.other, fault.severity), (Some(coldloop::Refrigerant::R22), 0.3));
+}
+
+/// A bare number of JSON comes out as the nearest double, like one of TOML, whatever its digits.
+#[test]
+fn a_bare_number_keeps_its_last_bit() {
+    let mut numbers = ChaCha8Rng::seed_from_u64(1);
+    for round in 0..20_000 {
+        let number: f64 = numbers.random_range(0.5..1.0);
+        // The digits that name it, and seventeen to twenty-five of them, of which the last ones may tip it over.
+        let digits = if round % 2 == 0 {
+            format!("{number:?}")
+        } else {
+            format!("{number:.*}", 17 + round % 9)
+        };
+        let nearest: f64 = digits.parse().unwrap();
+        let json = intake::settings_from_json(&format!("{{\"named\": {digits}}}"))
+            .unwrap()
+            .named;
+        assert_eq!(json.to_bits(), nearest.to_bits(), "{digits}");
+    }
+    assert!(intake::settings_from_json("{\"named\": 1e999}").is_err());
 }
