@@ -29,7 +29,7 @@
  *
  *   constants, enumerations and structs;
  *   version; errors;
- *   refrigerants; saturation; states;
+ *   refrigerants; saturation; states; any charge;
  *   the surrounding air; moist air and water;
  *   superheat, subcooling and what else follows from readings; what a sound system should read;
  *   diagnosis, plan, proof and simulation;
@@ -79,6 +79,9 @@
 
 // Enthalpy (J/kg) and entropy (J/(kg K)).
 #define COLDLOOP_PAIR_HS 7
+
+// The most parts of a charge, and the most components.
+#define COLDLOOP_MOST_COMPONENTS 8
 
 // The pressure counts from vacuum.
 #define COLDLOOP_DATUM_ABSOLUTE 1
@@ -406,6 +409,24 @@ typedef enum coldloop_verdict {
     COLDLOOP_VERDICT_NOT_ENOUGH_EVIDENCE = 5,
 } coldloop_verdict;
 
+// What a pressure at rest says of one refrigerant.
+typedef enum coldloop_holding {
+    // The charge can be this refrigerant, and nothing else.
+    COLDLOOP_HOLDING_AGREES = 1,
+    // The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.
+    COLDLOOP_HOLDING_TOO_HIGH = 2,
+    // The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out.
+    COLDLOOP_HOLDING_TOO_LOW = 3,
+} coldloop_holding;
+
+// Where a circuit at rest leaks.
+typedef enum coldloop_hole {
+    // Above the liquid: vapour escapes.
+    COLDLOOP_HOLE_VAPOUR = 1,
+    // Below its surface: liquid escapes, and vapour when it is gone.
+    COLDLOOP_HOLE_LIQUID = 2,
+} coldloop_hole;
+
 // What a function returns: 0, or why it has no answer.
 typedef enum coldloop_status {
     // The answer stands in the out-pointers.
@@ -562,6 +583,48 @@ typedef struct coldloop_state {
     double isobaric_expansion_1_k;
 } coldloop_state;
 
+// What a charge or one of its phases is made of. As an answer, pure refrigerants with mass fractions, each once.
+typedef struct coldloop_shares {
+    // How many places of the two arrays are in use, at most COLDLOOP_MOST_COMPONENTS.
+    uint32_t count;
+    // Each a coldloop_refrigerant.
+    uint32_t refrigerants[COLDLOOP_MOST_COMPONENTS];
+    // Their masses.
+    double masses[COLDLOOP_MOST_COMPONENTS];
+    // The mass of air.
+    double air;
+} coldloop_shares;
+
+// A charge at a temperature and pressure. Set `size` to sizeof(coldloop_parting).
+typedef struct coldloop_parting {
+    // sizeof(coldloop_parting), so that the struct can grow.
+    size_t size;
+    // Density of all, kg/m3.
+    double density_kg_m3;
+    // Mass fraction of vapour, 0 to 1; NaN where there is one phase, as are the figures below.
+    double quality;
+    // Density of the denser phase, kg/m3.
+    double liquid_density_kg_m3;
+    // Density of the other, kg/m3.
+    double vapour_density_kg_m3;
+    // Composition of the denser phase; a count of 0 where there is one phase.
+    struct coldloop_shares liquid;
+    // Composition of the other.
+    struct coldloop_shares vapour;
+} coldloop_parting;
+
+// What a leak has left. Set `size` to sizeof(coldloop_remainder).
+typedef struct coldloop_remainder {
+    // sizeof(coldloop_remainder), so that the struct can grow.
+    size_t size;
+    // Whether liquid is left: 1 or 0.
+    uint32_t has_liquid;
+    // Pressure at rest above vacuum, Pa.
+    double pressure_pa_abs;
+    // Composition, which may be given back as a charge.
+    struct coldloop_shares shares;
+} coldloop_remainder;
+
 // Moist air in SI. Set `size` to sizeof(coldloop_moist_air) before the call.
 typedef struct coldloop_moist_air {
     // sizeof(coldloop_moist_air), so that the struct can grow.
@@ -653,6 +716,20 @@ typedef struct coldloop_derived {
     // Work of a loss-free compressor over the work done, 0 to 1.
     struct coldloop_estimate isentropic_efficiency;
 } coldloop_derived;
+
+// A pressure at rest beside the lines of one refrigerant. Set `size` to sizeof(coldloop_resting).
+typedef struct coldloop_resting {
+    // sizeof(coldloop_resting), so that the struct can grow.
+    size_t size;
+    // A coldloop_holding.
+    uint32_t holding;
+    // The pressure above that of the bubble line, Pa; where it is too high, the partial pressure of the gas, if it is gas.
+    struct coldloop_estimate excess_pa;
+    // The pressure above that of the dew line, Pa; of a pure refrigerant the same.
+    struct coldloop_estimate above_dew_pa;
+    // The mole share of gas in the vapour space, if it is gas; 0 unless the pressure is too high.
+    double gas_share;
+} coldloop_resting;
 
 // Weather, place and how the vehicle is run, in SI. Set `size` to sizeof(coldloop_conditions).
 typedef struct coldloop_conditions {
@@ -831,6 +908,34 @@ uint32_t coldloop_latent_heat(uint32_t refrigerant,
                               double temperature_k,
                               double *latent_heat_j_kg,
                               struct coldloop_error *error);
+
+// Slope dp/dT of the bubble line, Pa/K. Range and errors as coldloop_bubble_pressure.
+uint32_t coldloop_bubble_slope(uint32_t refrigerant,
+                               double temperature_k,
+                               double *slope_pa_k,
+                               struct coldloop_error *error);
+
+// The mean of the evaporating range, K: half way between the temperature of the inlet, where the mass fraction `quality`
+// is vapour, and the dew point. Of a pure refrigerant it is the saturation temperature. Superheat does not count from
+// here, but from the dew point. Source: EN 12900 and AHRI Standard 540, from memory.
+//
+// Errors: as coldloop_state_pq.
+uint32_t coldloop_evaporating_mean(uint32_t refrigerant,
+                                   double pressure_pa_abs,
+                                   double quality,
+                                   double *mean_k,
+                                   struct coldloop_error *error);
+
+// The same for an inlet of the enthalpy of the liquid line, J/kg, counted from a coldloop_reference; where liquid comes in
+// below its bubble point, the range begins at the bubble point.
+//
+// Errors: as coldloop_state_ph; OUT_OF_RANGE for an inlet that has boiled already.
+uint32_t coldloop_evaporating_mean_ph(uint32_t refrigerant,
+                                      uint32_t reference,
+                                      double pressure_pa_abs,
+                                      double enthalpy_j_kg,
+                                      double *mean_k,
+                                      struct coldloop_error *error);
 
 // Densities, enthalpies and entropies of the boiling liquid and of the vapour over it, at one temperature.
 //
@@ -1014,6 +1119,75 @@ uint32_t coldloop_virial_coefficients(uint32_t refrigerant,
                                       double *second_m3_mol,
                                       double *third_m6_mol2,
                                       struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * Any charge: leaked, mixed, contaminated
+ *
+ * A listed refrigerant has its lines ready. Any other charge is told by its parts: refrigerants, pure or blends, by mass in
+ * any unit that they share, and air beside them. Its lines are searched in the mixture model, which takes a tenth of a
+ * millisecond or so.
+ *
+ *     double pressure_pa_abs;
+ *     coldloop_shares charge = {.count = 2};
+ *     charge.refrigerants[0] = COLDLOOP_REFRIGERANT_R134A, charge.masses[0] = 0.9;
+ *     charge.refrigerants[1] = COLDLOOP_REFRIGERANT_R22, charge.masses[1] = 0.1;
+ *     coldloop_charge_bubble_pressure(&charge, 273.15, &pressure_pa_abs, NULL);
+ *
+ * All of them refuse a number that is no coldloop_refrigerant with UNKNOWN_NAME, NaN and infinities with NOT_FINITE, a
+ * charge without a refrigerant with MISSING, and with OUT_OF_RANGE a mass below zero or above 1000, more than eight
+ * components (the parts of blends count, and three for air), temperatures below 193.15 K or above 473.15 K, and what lies
+ * beyond the critical point of the charge. A search that does not end is NO_CONVERGENCE.
+ */
+
+// The composition of a charge: blends as their parts, each component once, as mass fractions of sum one with the air.
+uint32_t coldloop_charge_shares(const struct coldloop_shares *charge,
+                                struct coldloop_shares *shares,
+                                struct coldloop_error *error);
+
+// Pressure at which the liquid of a charge begins to boil; air dissolved in it counts.
+uint32_t coldloop_charge_bubble_pressure(const struct coldloop_shares *charge,
+                                         double temperature_k,
+                                         double *pressure_pa_abs,
+                                         struct coldloop_error *error);
+
+// Pressure at which the vapour of a charge begins to condense.
+uint32_t coldloop_charge_dew_pressure(const struct coldloop_shares *charge,
+                                      double temperature_k,
+                                      double *pressure_pa_abs,
+                                      struct coldloop_error *error);
+
+// Temperature at which the liquid of a charge begins to boil.
+uint32_t coldloop_charge_bubble_temperature(const struct coldloop_shares *charge,
+                                            double pressure_pa_abs,
+                                            double *temperature_k,
+                                            struct coldloop_error *error);
+
+// Temperature at which the vapour of a charge begins to condense.
+uint32_t coldloop_charge_dew_temperature(const struct coldloop_shares *charge,
+                                         double pressure_pa_abs,
+                                         double *temperature_k,
+                                         struct coldloop_error *error);
+
+// A charge at a temperature and pressure: one phase, or liquid and vapour with what each is made of.
+uint32_t coldloop_charge_split(const struct coldloop_shares *charge,
+                               double temperature_k,
+                               double pressure_pa_abs,
+                               struct coldloop_parting *parting,
+                               struct coldloop_error *error);
+
+// What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge
+// over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the
+// phase at the hole, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
+// two kinds.
+//
+// Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
+uint32_t coldloop_charge_leaked(const struct coldloop_shares *charge,
+                                double temperature_k,
+                                double density_kg_m3,
+                                uint32_t hole,
+                                double lost,
+                                struct coldloop_remainder *remainder,
+                                struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * The surrounding air
@@ -1225,6 +1399,22 @@ uint32_t coldloop_derive(uint32_t refrigerant,
                          struct coldloop_derived *derived,
                          struct coldloop_error *error);
 
+// Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much gas
+// that does not condense beside it? Pressure and temperature come with their standard uncertainties. Ask it of every
+// refrigerant to see which ones a pressure agrees with; several often do, and a second reading some 15 K warmer or colder
+// tells more than the first, an analyser more than both. Source: Dalton's law; the method is common practice, no source.
+//
+// Errors: as coldloop_superheat; OUT_OF_RANGE where the refrigerant has no line at that temperature.
+uint32_t coldloop_at_rest(uint32_t refrigerant,
+                          uint32_t datum,
+                          double pressure_pa,
+                          double pressure_uncertainty_pa,
+                          double air_pa_abs,
+                          double temperature_k,
+                          double temperature_uncertainty_k,
+                          struct coldloop_resting *resting,
+                          struct coldloop_error *error);
+
 /* ----------------------------------------------------------------------------
  * What a sound system should read
  *
@@ -1344,6 +1534,20 @@ uint32_t coldloop_simulate(const char *trial,
                            size_t capacity,
                            size_t *length,
                            struct coldloop_error *error);
+
+// What a program has to know to ask the right questions about a system: the "system" of a readings file, whose other tables
+// are not looked at.
+//
+// The answer is one JSON object: "faults" that the system can have (what each "says", the "measure" of its severity, its
+// "prior", its "repair" with cost and cautions), "checks" that exist for it (with cost, cautions and the "questions" that
+// they answer) and "observations", the entries of that table of a readings file.
+//
+// Errors: as coldloop_diagnose.
+uint32_t coldloop_catalogue(const char *readings,
+                            char *catalogue,
+                            size_t capacity,
+                            size_t *length,
+                            struct coldloop_error *error);
 
 // Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that
 // text with one case more, to be kept and given back as the "counts" of the "settings".
@@ -1521,6 +1725,18 @@ const char *coldloop_verdict_name(uint32_t verdict);
 
 // The coldloop_verdict of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 uint32_t coldloop_verdict_from_name(const char *name, uint32_t *verdict, struct coldloop_error *error);
+
+// The id of a coldloop_holding, such as "agrees"; NULL for a number that is none.
+const char *coldloop_holding_name(uint32_t holding);
+
+// The coldloop_holding of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_holding_from_name(const char *name, uint32_t *holding, struct coldloop_error *error);
+
+// The id of a coldloop_hole, such as "vapour"; NULL for a number that is none.
+const char *coldloop_hole_name(uint32_t hole);
+
+// The coldloop_hole of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_hole_from_name(const char *name, uint32_t *hole, struct coldloop_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

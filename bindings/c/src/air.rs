@@ -7,8 +7,7 @@
 use crate::boundary::number;
 use crate::error::ColdloopError;
 use coldloop::air::{standard_density_kg_m3, standard_temperature_k};
-use coldloop::range::{ABSOLUTE_PRESSURE, BAROMETER};
-use coldloop::units::{absolute_pressure_pa, standard_altitude_m, standard_pressure_pa};
+use coldloop::units::{absolute_pressure_pa, gauge_pressure_pa, standard_altitude_m, standard_pressure_pa};
 use core::mem::MaybeUninit;
 
 /// Pressure of the standard atmosphere at a geopotential altitude from -500 m to 9,000 m. Source: ISO 2533:1975.
@@ -81,6 +80,6 @@ pub extern "C" fn coldloop_gauge_pressure(
     error: Option<&mut ColdloopError>,
 ) -> u32 {
     number(pressure_pa_gauge, error, || {
-        Ok(ABSOLUTE_PRESSURE.check(pressure_pa_abs)? - BAROMETER.check(air_pa_abs)?)
+        Ok(gauge_pressure_pa(pressure_pa_abs, air_pa_abs)?)
     })
 }

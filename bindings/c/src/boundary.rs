@@ -61,7 +61,13 @@ pub(crate) fn code(out: Out<'_, u32>, details: Details<'_>, body: impl FnOnce() 
     value(out, 0, details, body)
 }
 
-fn value<T>(out: Out<'_, T>, blank: T, details: Details<'_>, body: impl FnOnce() -> Result<T, Failure>) -> u32 {
+/// Runs `body`, writes its value to `out` (`blank` on failure) and returns the status.
+pub(crate) fn value<T>(
+    out: Out<'_, T>,
+    blank: T,
+    details: Details<'_>,
+    body: impl FnOnce() -> Result<T, Failure>,
+) -> u32 {
     let Some(out) = out else {
         return answer(details, || Err(Failure::Door(ColdloopStatus::NullPointer)));
     };

@@ -10,7 +10,7 @@
 use crate::boundary::{Answers, Column, Failure, given, known, member, number, record, rows, sized};
 use crate::error::ColdloopError;
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
-use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, subcooling, superheat};
+use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, at_rest, subcooling, superheat};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
 use coldloop::{Error, ErrorKind, GaugeClass, Quantity, Refrigerant, Thermometer};
 use core::mem::MaybeUninit;
@@ -282,6 +282,72 @@ pub extern "C" fn coldloop_derive(
             vent_above_evaporating_k: estimate(derived.vent_above_evaporating_k),
             cooling_j_kg: estimate(derived.cooling_j_kg),
             isentropic_efficiency: estimate(derived.isentropic_efficiency),
+        })
+    })
+}
+
+/// A pressure at rest beside the lines of one refrigerant. Set `size` to sizeof(coldloop_resting).
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopResting {
+    /// sizeof(coldloop_resting), so that the struct can grow.
+    pub size: usize,
+    /// A coldloop_holding.
+    pub holding: u32,
+    /// The pressure above that of the bubble line, Pa; where it is too high, the partial pressure of the gas, if it is gas.
+    pub excess_pa: ColdloopEstimate,
+    /// The pressure above that of the dew line, Pa; of a pure refrigerant the same.
+    pub above_dew_pa: ColdloopEstimate,
+    /// The mole share of gas in the vapour space, if it is gas; 0 unless the pressure is too high.
+    pub gas_share: f64,
+}
+
+sized!(
+    ColdloopResting,
+    Self {
+        size: 0,
+        holding: 0,
+        excess_pa: NOTHING,
+        above_dew_pa: NOTHING,
+        gas_share: f64::NAN,
+    }
+);
+
+/// Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much gas
+/// that does not condense beside it? Pressure and temperature come with their standard uncertainties. Ask it of every
+/// refrigerant to see which ones a pressure agrees with; several often do, and a second reading some 15 K warmer or colder
+/// tells more than the first, an analyser more than both. Source: Dalton's law; the method is common practice, no source.
+///
+/// Errors: as coldloop_superheat; OUT_OF_RANGE where the refrigerant has no line at that temperature.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_at_rest(
+    refrigerant: u32,
+    datum: u32,
+    pressure_pa: f64,
+    pressure_uncertainty_pa: f64,
+    air_pa_abs: f64,
+    temperature_k: f64,
+    temperature_uncertainty_k: f64,
+    resting: Option<&mut MaybeUninit<ColdloopResting>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    record(resting, error, || {
+        let (value, air) = pressure(datum, pressure_pa, air_pa_abs)?;
+        let pressure = Reading {
+            value,
+            standard_uncertainty: pressure_uncertainty_pa,
+        };
+        let temperature = Reading {
+            value: kelvins(temperature_k),
+            standard_uncertainty: temperature_uncertainty_k,
+        };
+        let found = at_rest(known(refrigerant)?, pressure, temperature, air)?;
+        Ok(ColdloopResting {
+            size: 0,
+            holding: found.holding.code(),
+            excess_pa: estimate(Some(found.excess_pa)),
+            above_dew_pa: estimate(Some(found.above_dew_pa)),
+            gas_share: found.gas_share,
         })
     })
 }

@@ -145,6 +145,28 @@ pub extern "C" fn coldloop_simulate(
     })
 }
 
+/// What a program has to know to ask the right questions about a system: the "system" of a readings file, whose other tables
+/// are not looked at.
+///
+/// The answer is one JSON object: "faults" that the system can have (what each "says", the "measure" of its severity, its
+/// "prior", its "repair" with cost and cautions), "checks" that exist for it (with cost, cautions and the "questions" that
+/// they answer) and "observations", the entries of that table of a readings file.
+///
+/// Errors: as coldloop_diagnose.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_catalogue(
+    readings: *const c_char,
+    catalogue: *mut c_char,
+    capacity: usize,
+    length: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    let page = Page::new(catalogue, capacity, length);
+    told(readings, page, error, |readings| {
+        Ok(report::catalogue_json(&intake::system_from_text(readings)?))
+    })
+}
+
 /// Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that
 /// text with one case more, to be kept and given back as the "counts" of the "settings".
 ///

@@ -7,6 +7,7 @@
 
 pub mod air;
 mod boundary;
+pub mod charge;
 pub mod circuit;
 pub mod diagnosis;
 pub mod error;

@@ -662,6 +662,61 @@ impl ColdloopVerdict {
     }
 }
 
+/// What a pressure at rest says of one refrigerant.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopHolding {
+    /// The charge can be this refrigerant, and nothing else.
+    Agrees = 1,
+    /// The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.
+    TooHigh = 2,
+    /// The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out.
+    TooLow = 3,
+}
+
+impl ColdloopHolding {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"agrees"),
+            2 => Some(c"too-high"),
+            3 => Some(c"too-low"),
+            _ => None,
+        }
+    }
+}
+
+/// Where a circuit at rest leaks.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopHole {
+    /// Above the liquid: vapour escapes.
+    Vapour = 1,
+    /// Below its surface: liquid escapes, and vapour when it is gone.
+    Liquid = 2,
+}
+
+impl ColdloopHole {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"vapour"),
+            2 => Some(c"liquid"),
+            _ => None,
+        }
+    }
+}
+
 /// What a function returns: 0, or why it has no answer.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -106,6 +106,58 @@ pub extern "C" fn coldloop_latent_heat(
     })
 }
 
+/// Slope dp/dT of the bubble line, Pa/K. Range and errors as coldloop_bubble_pressure.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_bubble_slope(
+    refrigerant: u32,
+    temperature_k: f64,
+    slope_pa_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(slope_pa_k, error, || {
+        Ok(saturation::bubble_slope_pa_k(known(refrigerant)?, temperature_k)?)
+    })
+}
+
+/// The mean of the evaporating range, K: half way between the temperature of the inlet, where the mass fraction `quality`
+/// is vapour, and the dew point. Of a pure refrigerant it is the saturation temperature. Superheat does not count from
+/// here, but from the dew point. Source: EN 12900 and AHRI Standard 540, from memory.
+///
+/// Errors: as coldloop_state_pq.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_evaporating_mean(
+    refrigerant: u32,
+    pressure_pa_abs: f64,
+    quality: f64,
+    mean_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(mean_k, error, || {
+        let line = saturation::of(known(refrigerant)?);
+        Ok(line.evaporating_mean_pq(pressure_pa_abs, quality)?)
+    })
+}
+
+/// The same for an inlet of the enthalpy of the liquid line, J/kg, counted from a coldloop_reference; where liquid comes in
+/// below its bubble point, the range begins at the bubble point.
+///
+/// Errors: as coldloop_state_ph; OUT_OF_RANGE for an inlet that has boiled already.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_evaporating_mean_ph(
+    refrigerant: u32,
+    reference: u32,
+    pressure_pa_abs: f64,
+    enthalpy_j_kg: f64,
+    mean_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    number(mean_k, error, || {
+        let reference = member(reference, Reference::from_code)?;
+        let line = saturation::of(known(refrigerant)?);
+        Ok(line.evaporating_mean_ph(pressure_pa_abs, enthalpy_j_kg, reference)?)
+    })
+}
+
 /// Both sides of the saturation line at one temperature, in SI. Set `size` to sizeof(coldloop_saturation).
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]

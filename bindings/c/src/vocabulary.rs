@@ -230,3 +230,37 @@ pub extern "C" fn coldloop_verdict_from_name(
         Ok(named(coldloop::VerdictKind::from_id(text(name)?))?.code())
     })
 }
+
+/// The id of a coldloop_holding, such as "agrees"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_holding_name(holding: u32) -> *const c_char {
+    n::ColdloopHolding::text(holding).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_holding of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_holding_from_name(
+    name: *const c_char,
+    holding: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(holding, error, || {
+        Ok(named(coldloop::Holding::from_id(text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_hole, such as "vapour"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_hole_name(hole: u32) -> *const c_char {
+    n::ColdloopHole::text(hole).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_hole of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_hole_from_name(
+    name: *const c_char,
+    hole: Option<&mut MaybeUninit<u32>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    code(hole, error, || Ok(named(coldloop::Hole::from_id(text(name)?))?.code()))
+}

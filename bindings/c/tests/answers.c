@@ -143,6 +143,45 @@ static void a_blend_boils_over_a_glide(void)
     CHECK(state.phase == COLDLOOP_PHASE_TWO_PHASE && state.temperature_k > bubble && state.temperature_k < dew);
 }
 
+static void a_charge_may_be_anything(void)
+{
+    double bubble = 0.0, dew = 0.0, mean = 0.0;
+    coldloop_shares charge = {.count = 2}, found;
+    coldloop_parting parting = {.size = sizeof parting};
+    coldloop_remainder left = {.size = sizeof left};
+    coldloop_error error = {.size = sizeof error};
+    charge.refrigerants[0] = COLDLOOP_REFRIGERANT_R407C, charge.masses[0] = 4.0;
+    charge.refrigerants[1] = R134A, charge.masses[1] = 1.0;
+    CHECK(coldloop_charge_shares(&charge, &found, NULL) == 0 && found.count == 3 && found.air == 0.0);
+    CHECK(found.refrigerants[2] == R134A && near(found.masses[2], 0.8 * 0.52 + 0.2, 1e-12));
+    CHECK(coldloop_charge_bubble_pressure(&found, 298.15, &bubble, NULL) == 0);
+    CHECK(coldloop_charge_dew_pressure(&charge, 298.15, &dew, NULL) == 0 && bubble > dew);
+    CHECK(coldloop_charge_split(&charge, 298.15, 0.5 * (bubble + dew), &parting, NULL) == 0);
+    CHECK(parting.quality > 0.0 && parting.quality < 1.0 && parting.liquid.count == 3);
+    CHECK(parting.vapour.masses[0] > parting.liquid.masses[0]); /* R-32 boils first */
+    CHECK(coldloop_charge_leaked(&charge, 298.15, 300.0, COLDLOOP_HOLE_VAPOUR, 0.5, &left, NULL) == 0);
+    CHECK(left.has_liquid == 1 && left.shares.masses[0] < found.masses[0] && left.pressure_pa_abs < bubble);
+    CHECK(coldloop_charge_dew_pressure(&left.shares, 298.15, &mean, NULL) == 0 && mean < left.pressure_pa_abs);
+    charge.count = 9;
+    CHECK(coldloop_charge_dew_pressure(&charge, 298.15, &dew, &error) == COLDLOOP_STATUS_OUT_OF_RANGE && isnan(dew));
+    CHECK(error.quantity == COLDLOOP_QUANTITY_ROWS && error.value == 9.0);
+    CHECK(coldloop_charge_dew_pressure(NULL, 298.15, &dew, NULL) == COLDLOOP_STATUS_NULL_POINTER);
+
+    CHECK(coldloop_dew_temperature(COLDLOOP_REFRIGERANT_R407C, 500e3, &dew, NULL) == 0);
+    CHECK(coldloop_evaporating_mean(COLDLOOP_REFRIGERANT_R407C, 500e3, 0.25, &mean, NULL) == 0);
+    CHECK(dew - mean > 2.0 && dew - mean < 3.0);
+}
+
+static void a_pressure_at_rest_tells_the_gas(void)
+{
+    coldloop_resting r = {.size = sizeof r};
+    CHECK(coldloop_at_rest(R134A, COLDLOOP_DATUM_ABSOLUTE, 800e3, 3e3, 0.0, 298.15, 0.3, &r, NULL) == 0);
+    CHECK(r.holding == COLDLOOP_HOLDING_TOO_HIGH && near(r.excess_pa.value, 134.6e3, 500.0) && near(r.gas_share, 0.168, 1e-3));
+    CHECK(coldloop_at_rest(R134A, COLDLOOP_DATUM_GAUGE, 581.4e3, 3e3, 84e3, 298.15, 0.3, &r, NULL) == 0);
+    CHECK(r.holding == COLDLOOP_HOLDING_AGREES && r.gas_share == 0.0);
+    CHECK(coldloop_at_rest(R134A, COLDLOOP_DATUM_ABSOLUTE, 800e3, -3e3, 0.0, 298.15, 0.3, &r, NULL) != 0 && r.holding == 0);
+}
+
 static void moist_air_is_that_of_the_textbook(void)
 {
     /* Cengel & Boles, example 14-3: 25 degrees Celsius, wet bulb 15, 1 atm */
@@ -296,6 +335,8 @@ int main(void)
     arrays_have_the_bits_of_single_answers();
     both_sides_of_the_saturation_line_hang_together();
     a_blend_boils_over_a_glide();
+    a_charge_may_be_anything();
+    a_pressure_at_rest_tells_the_gas();
     moist_air_is_that_of_the_textbook();
     water_boils_cold_under_vacuum();
     units_are_exact_and_text_says_its_datum();

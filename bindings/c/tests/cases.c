@@ -45,6 +45,20 @@ static uint32_t call(const char *function, uint32_t refrigerant, double x, doubl
         return coldloop_latent_heat(refrigerant, x, answer, NULL);
     if (strcmp(function, "absolute_pressure") == 0)
         return coldloop_absolute_pressure(x, y, answer, NULL);
+    if (strcmp(function, "gauge_pressure") == 0)
+        return coldloop_gauge_pressure(x, y, answer, NULL);
+    if (strcmp(function, "bubble_slope") == 0)
+        return coldloop_bubble_slope(refrigerant, x, answer, NULL);
+    if (strcmp(function, "glide") == 0)
+        return coldloop_glide(refrigerant, x, answer, NULL);
+    if (strcmp(function, "second_virial") == 0)
+        return coldloop_virial_coefficients(refrigerant, x, answer, NULL, NULL);
+    if (strcmp(function, "third_virial") == 0)
+        return coldloop_virial_coefficients(refrigerant, x, NULL, answer, NULL);
+    if (strcmp(function, "evaporating_mean") == 0)
+        return coldloop_evaporating_mean(refrigerant, x, y, answer, NULL);
+    if (strcmp(function, "evaporating_mean_ph") == 0)
+        return coldloop_evaporating_mean_ph(refrigerant, COLDLOOP_REFERENCE_IIR, x, y, answer, NULL);
     if (strcmp(function, "bubble_pressure") == 0)
         return coldloop_bubble_pressure(refrigerant, x, answer, NULL);
     if (strcmp(function, "dew_pressure") == 0)
@@ -96,38 +110,45 @@ static void functions(char *line, int size)
         fclose(file);
 }
 
-static uint32_t pair_of(const char *name)
+enum { NAMED = 9 }; /* the pairs, then the states that are had by name only */
+
+static uint32_t place_of(const char *name)
 {
-    static const char *const names[] = {"tp", "td", "tq", "pq", "ph", "ps", "hs"};
-    for (uint32_t pair = COLDLOOP_PAIR_TP; pair <= COLDLOOP_PAIR_HS; pair++)
-        if (strcmp(name, names[pair - COLDLOOP_PAIR_TP]) == 0)
-            return pair;
-    return 0;
+    static const char *const names[NAMED] = {"tp", "td", "tq", "pq", "ph", "ps", "hs", "superheated_liquid", "subcooled_vapour"};
+    uint32_t place = 0;
+    while (place < NAMED && strcmp(name, names[place]) != 0)
+        place++;
+    return place;
 }
 
 typedef uint32_t of_two(uint32_t, uint32_t, double, double, coldloop_state *, coldloop_error *);
 
-/* Each row by its own function and as an array of one; both have to give the same. */
+/* Each row by its own function, and each pair as an array of one; both have to give the same. */
 static void states(char *line, int size)
 {
-    static of_two *const by_pair[] = {coldloop_state_tp, coldloop_state_td, coldloop_state_tq, coldloop_state_pq,
-                                      coldloop_state_ph, coldloop_state_ps, coldloop_state_hs};
+    static of_two *const by_name[NAMED] = {coldloop_state_tp, coldloop_state_td, coldloop_state_tq, coldloop_state_pq,
+                                           coldloop_state_ph, coldloop_state_ps, coldloop_state_hs,
+                                           coldloop_superheated_liquid, coldloop_subcooled_vapour};
     char *field[17];
     FILE *file = table("tests/cases/states.csv", line, size);
     while (file != NULL && fgets(line, size, file) != NULL) {
         uint32_t refrigerant = 0, reference = 0, status;
         coldloop_state s = {.size = sizeof s}, row = {.size = sizeof row};
         CHECK(fields(line, field, 17) == 17);
-        const uint32_t pair = pair_of(field[0]);
+        const uint32_t place = place_of(field[0]), pair = COLDLOOP_PAIR_TP + place;
         const double x = strtod(field[3], NULL), y = strtod(field[4], NULL);
-        CHECK(pair != 0 && coldloop_refrigerant_from_name(field[1], &refrigerant, NULL) == COLDLOOP_STATUS_OK);
+        CHECK(place < NAMED && coldloop_refrigerant_from_name(field[1], &refrigerant, NULL) == COLDLOOP_STATUS_OK);
         CHECK(coldloop_reference_from_name(field[2], &reference, NULL) == COLDLOOP_STATUS_OK);
-        status = by_pair[pair - COLDLOOP_PAIR_TP](refrigerant, reference, x, y, &s, NULL);
+        if (place >= NAMED)
+            continue;
+        status = by_name[place](refrigerant, reference, x, y, &s, NULL);
         CHECK(status == strtoul(field[5], NULL, 10) && s.phase == strtoul(field[6], NULL, 10));
         CHECK(same(field[7], s.quality) && same(field[8], s.temperature_k) && same(field[9], s.pressure_pa_abs));
         CHECK(same(field[10], s.density_kg_m3) && same(field[11], s.enthalpy_j_kg) && same(field[12], s.entropy_j_kg_k));
         CHECK(same(field[13], s.internal_energy_j_kg) && same(field[14], s.cv_j_kg_k) && same(field[15], s.cp_j_kg_k));
         CHECK(same(field[16], s.speed_of_sound_m_s));
+        if (pair > COLDLOOP_PAIR_HS)
+            continue;
         CHECK(coldloop_states(refrigerant, reference, pair, 1, &x, 8, &y, 8, &row, sizeof row, NULL, NULL) == status);
         CHECK(row.phase == s.phase && same(field[11], row.enthalpy_j_kg) && same(field[16], row.speed_of_sound_m_s));
     }
@@ -161,6 +182,98 @@ static void moist_air(char *line, int size)
         fclose(file);
 }
 
+/* "R-32 0.23 R-125 0.25 air 0.01" */
+static coldloop_shares charge_of(char *text)
+{
+    coldloop_shares charge = {.count = 0};
+    for (char *name = strtok(text, " "); name != NULL; name = strtok(NULL, " ")) {
+        const double mass = strtod(strtok(NULL, " "), NULL);
+        if (strcmp(name, "air") == 0) {
+            charge.air = mass;
+            continue;
+        }
+        CHECK(coldloop_refrigerant_from_name(name, &charge.refrigerants[charge.count], NULL) == COLDLOOP_STATUS_OK);
+        charge.masses[charge.count++] = mass;
+    }
+    return charge;
+}
+
+enum { FIGURES = 11 };
+
+/* The figures of a call as the table has them: NaN where it tells none. */
+static uint32_t charge_call(const char *call, const coldloop_shares *charge, const double x[3], double figure[FIGURES])
+{
+    uint32_t status;
+    for (int i = 0; i < FIGURES; i++)
+        figure[i] = NAN;
+    if (strcmp(call, "bubble_pressure") == 0)
+        return coldloop_charge_bubble_pressure(charge, x[0], figure, NULL);
+    if (strcmp(call, "dew_pressure") == 0)
+        return coldloop_charge_dew_pressure(charge, x[0], figure, NULL);
+    if (strcmp(call, "bubble_temperature") == 0)
+        return coldloop_charge_bubble_temperature(charge, x[0], figure, NULL);
+    if (strcmp(call, "dew_temperature") == 0)
+        return coldloop_charge_dew_temperature(charge, x[0], figure, NULL);
+    if (strcmp(call, "split") == 0) {
+        coldloop_parting p = {.size = sizeof p};
+        status = coldloop_charge_split(charge, x[0], x[1], &p, NULL);
+        const double found[] = {p.density_kg_m3, p.quality, p.liquid_density_kg_m3, p.vapour_density_kg_m3,
+                                p.liquid.masses[0], p.vapour.masses[0], p.liquid.air, p.vapour.air};
+        memcpy(figure, found, sizeof found);
+        return status;
+    }
+    coldloop_remainder r = {.size = sizeof r};
+    const uint32_t hole = strcmp(call, "leaked_vapour") == 0 ? COLDLOOP_HOLE_VAPOUR : COLDLOOP_HOLE_LIQUID;
+    status = coldloop_charge_leaked(charge, x[0], x[1], hole, x[2], &r, NULL);
+    if (status != COLDLOOP_STATUS_OK)
+        return status;
+    figure[0] = r.pressure_pa_abs;
+    figure[1] = r.has_liquid;
+    memcpy(figure + 2, r.shares.masses, sizeof r.shares.masses);
+    figure[FIGURES - 1] = r.shares.air;
+    return status;
+}
+
+static void charges(char *line, int size)
+{
+    char *field[6 + FIGURES];
+    FILE *file = table("tests/cases/charges.csv", line, size);
+    while (file != NULL && fgets(line, size, file) != NULL) {
+        double figure[FIGURES];
+        CHECK(fields(line, field, 6 + FIGURES) == 6 + FIGURES);
+        const coldloop_shares charge = charge_of(field[1]);
+        const double x[] = {strtod(field[2], NULL), strtod(field[3], NULL), strtod(field[4], NULL)};
+        CHECK(charge_call(field[0], &charge, x, figure) == strtoul(field[5], NULL, 10));
+        for (int i = 0; i < FIGURES; i++)
+            CHECK(same(field[6 + i], figure[i]));
+    }
+    if (file != NULL)
+        fclose(file);
+}
+
+static void rest(char *line, int size)
+{
+    char *field[13];
+    FILE *file = table("tests/cases/rest.csv", line, size);
+    while (file != NULL && fgets(line, size, file) != NULL) {
+        uint32_t refrigerant = 0, status;
+        double x[6];
+        coldloop_resting r = {.size = sizeof r};
+        CHECK(fields(line, field, 13) == 13);
+        CHECK(coldloop_refrigerant_from_name(field[0], &refrigerant, NULL) == COLDLOOP_STATUS_OK);
+        for (int i = 1; i < 6; i++)
+            x[i] = strtod(field[i], NULL);
+        status = coldloop_at_rest(refrigerant, *field[3] == '\0' ? COLDLOOP_DATUM_ABSOLUTE : COLDLOOP_DATUM_GAUGE, x[1], x[2],
+                                  x[3], x[4], x[5], &r, NULL);
+        CHECK(status == strtoul(field[6], NULL, 10) && r.holding == strtoul(field[7], NULL, 10));
+        CHECK(same(field[8], r.excess_pa.value) && same(field[9], r.excess_pa.standard_uncertainty));
+        CHECK(same(field[10], r.above_dew_pa.value) && same(field[11], r.above_dew_pa.standard_uncertainty));
+        CHECK(same(field[12], r.gas_share));
+    }
+    if (file != NULL)
+        fclose(file);
+}
+
 int main(void)
 {
     static char line[1024];
@@ -168,5 +281,7 @@ int main(void)
     CHECK(checks_passed > 40000);
     states(line, sizeof line);
     moist_air(line, sizeof line);
+    charges(line, sizeof line);
+    rest(line, sizeof line);
     return checks_end();
 }

@@ -111,6 +111,16 @@ static void a_refusal_says_what_to_write(void)
     CHECK(strstr(answer, "psig") != NULL);
 }
 
+static void a_catalogue_says_what_can_be_asked(void)
+{
+    const char *orifice = "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"orifice-tube\","
+                          " \"compressor\": \"electric\"}}";
+    CHECK(coldloop_catalogue(orifice, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strstr(answer, "orifice-restricted") != NULL && strstr(answer, "expansion-valve-stuck-open") == NULL);
+    CHECK(strstr(answer, "\"high-voltage\"") != NULL && strstr(answer, "turn-hub") == NULL);
+    CHECK(coldloop_catalogue("{}", answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_MISSING);
+}
+
 static void a_short_buffer_is_told_the_length(void)
 {
     size_t whole = 0, cut = 0;
@@ -169,6 +179,7 @@ int main(void)
     what_was_done_is_judged();
     confirmed_cases_are_counted();
     a_refusal_says_what_to_write();
+    a_catalogue_says_what_can_be_asked();
     a_short_buffer_is_told_the_length();
     what_is_no_text_leaves_no_answer();
     mangled_text_does_no_harm();

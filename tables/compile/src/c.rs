@@ -6,7 +6,7 @@ use std::fs;
 use std::path::Path;
 
 /// The vocabularies that C callers pass or receive as numbers.
-const EXPORTED: [&str; 13] = [
+const EXPORTED: [&str; 15] = [
     "Quantity",
     "Refrigerant",
     "SafetyGroup",
@@ -19,6 +19,8 @@ const EXPORTED: [&str; 13] = [
     "Thermometer",
     "Fault",
     "VerdictKind",
+    "Holding",
+    "Hole",
     "ErrorKind",
 ];
 
@@ -40,13 +42,14 @@ const STATUS: [(u32, &str, &str); 5] = [
 ];
 
 /// The chapters of the header in reading order: files in `bindings/c/src`.
-const CHAPTERS: [&str; 13] = [
+const CHAPTERS: [&str; 14] = [
     "names",
     "version",
     "error",
     "refrigerant",
     "saturation",
     "state",
+    "charge",
     "air",
     "moist_air",
     "circuit",

@@ -1,0 +1,261 @@
+//! Any charge: leaked, mixed, contaminated
+//!
+//! A listed refrigerant has its lines ready. Any other charge is told by its parts: refrigerants, pure or blends, by mass in
+//! any unit that they share, and air beside them. Its lines are searched in the mixture model, which takes a tenth of a
+//! millisecond or so.
+//!
+//!     double pressure_pa_abs;
+//!     coldloop_shares charge = {.count = 2};
+//!     charge.refrigerants[0] = COLDLOOP_REFRIGERANT_R134A, charge.masses[0] = 0.9;
+//!     charge.refrigerants[1] = COLDLOOP_REFRIGERANT_R22, charge.masses[1] = 0.1;
+//!     coldloop_charge_bubble_pressure(&charge, 273.15, &pressure_pa_abs, NULL);
+//!
+//! All of them refuse a number that is no coldloop_refrigerant with UNKNOWN_NAME, NaN and infinities with NOT_FINITE, a
+//! charge without a refrigerant with MISSING, and with OUT_OF_RANGE a mass below zero or above 1000, more than eight
+//! components (the parts of blends count, and three for air), temperatures below 193.15 K or above 473.15 K, and what lies
+//! beyond the critical point of the charge. A search that does not end is NO_CONVERGENCE.
+
+use crate::boundary::{Details, Failure, Out, Record, known, member, number, record, sized, value};
+use crate::error::ColdloopError;
+use crate::names::ColdloopStatus;
+use coldloop::mixture::{Hole, MOST_COMPONENTS};
+use coldloop::saturation::{Charge, Shares};
+use coldloop::{Error, Quantity, Refrigerant};
+use core::mem::MaybeUninit;
+
+/// The most parts of a charge, and the most components.
+pub const COLDLOOP_MOST_COMPONENTS: usize = 8;
+
+/// What a charge or one of its phases is made of. As an answer, pure refrigerants with mass fractions, each once.
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopShares {
+    /// How many places of the two arrays are in use, at most COLDLOOP_MOST_COMPONENTS.
+    pub count: u32,
+    /// Each a coldloop_refrigerant.
+    pub refrigerants: [u32; COLDLOOP_MOST_COMPONENTS],
+    /// Their masses.
+    pub masses: [f64; COLDLOOP_MOST_COMPONENTS],
+    /// The mass of air.
+    pub air: f64,
+}
+
+const _: () = assert!(COLDLOOP_MOST_COMPONENTS == MOST_COMPONENTS);
+
+const NAN: f64 = f64::NAN;
+
+const NOTHING: ColdloopShares = ColdloopShares {
+    count: 0,
+    refrigerants: [0; COLDLOOP_MOST_COMPONENTS],
+    masses: [NAN; COLDLOOP_MOST_COMPONENTS],
+    air: NAN,
+};
+
+/// A charge at a temperature and pressure. Set `size` to sizeof(coldloop_parting).
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopParting {
+    /// sizeof(coldloop_parting), so that the struct can grow.
+    pub size: usize,
+    /// Density of all, kg/m3.
+    pub density_kg_m3: f64,
+    /// Mass fraction of vapour, 0 to 1; NaN where there is one phase, as are the figures below.
+    pub quality: f64,
+    /// Density of the denser phase, kg/m3.
+    pub liquid_density_kg_m3: f64,
+    /// Density of the other, kg/m3.
+    pub vapour_density_kg_m3: f64,
+    /// Composition of the denser phase; a count of 0 where there is one phase.
+    pub liquid: ColdloopShares,
+    /// Composition of the other.
+    pub vapour: ColdloopShares,
+}
+
+sized!(
+    ColdloopParting,
+    Self {
+        size: 0,
+        density_kg_m3: NAN,
+        quality: NAN,
+        liquid_density_kg_m3: NAN,
+        vapour_density_kg_m3: NAN,
+        liquid: NOTHING,
+        vapour: NOTHING,
+    }
+);
+
+/// What a leak has left. Set `size` to sizeof(coldloop_remainder).
+#[repr(C)]
+#[derive(Clone, Copy, Debug)]
+pub struct ColdloopRemainder {
+    /// sizeof(coldloop_remainder), so that the struct can grow.
+    pub size: usize,
+    /// Whether liquid is left: 1 or 0.
+    pub has_liquid: u32,
+    /// Pressure at rest above vacuum, Pa.
+    pub pressure_pa_abs: f64,
+    /// Composition, which may be given back as a charge.
+    pub shares: ColdloopShares,
+}
+
+sized!(
+    ColdloopRemainder,
+    Self {
+        size: 0,
+        has_liquid: 0,
+        pressure_pa_abs: NAN,
+        shares: NOTHING,
+    }
+);
+
+fn charge_of(shares: Option<&ColdloopShares>) -> Result<Charge, Failure> {
+    let shares = shares.ok_or(Failure::Door(ColdloopStatus::NullPointer))?;
+    let count = usize::try_from(shares.count).unwrap_or(usize::MAX);
+    let mut parts = [(Refrigerant::R134a, 0.0); COLDLOOP_MOST_COMPONENTS];
+    let Some(places) = parts.get_mut(..count) else {
+        let most = f64::from(u8::try_from(COLDLOOP_MOST_COMPONENTS).unwrap_or(u8::MAX));
+        return Err(Error::out_of_range(Quantity::Rows, f64::from(shares.count), 1.0, most).into());
+    };
+    for ((place, code), mass) in places.iter_mut().zip(shares.refrigerants).zip(shares.masses) {
+        *place = (known(code)?, mass);
+    }
+    Ok(Charge::new(places, shares.air)?)
+}
+
+fn told(shares: &Shares) -> ColdloopShares {
+    let mut answer = ColdloopShares {
+        masses: [0.0; COLDLOOP_MOST_COMPONENTS],
+        air: shares.air(),
+        ..NOTHING
+    };
+    let places = answer.refrigerants.iter_mut().zip(&mut answer.masses);
+    for ((code, mass), (refrigerant, share)) in places.zip(shares.refrigerants()) {
+        (*code, *mass) = (refrigerant.code(), share);
+        answer.count += 1;
+    }
+    answer
+}
+
+fn point(
+    charge: Option<&ColdloopShares>,
+    out: Out<'_, f64>,
+    details: Details<'_>,
+    of: impl FnOnce(&Charge) -> Result<f64, Error>,
+) -> u32 {
+    number(out, details, || Ok(of(&charge_of(charge)?)?))
+}
+
+/// The composition of a charge: blends as their parts, each component once, as mass fractions of sum one with the air.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_charge_shares(
+    charge: Option<&ColdloopShares>,
+    shares: Option<&mut MaybeUninit<ColdloopShares>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    value(shares, NOTHING, error, || Ok(told(&charge_of(charge)?.shares())))
+}
+
+/// Pressure at which the liquid of a charge begins to boil; air dissolved in it counts.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_charge_bubble_pressure(
+    charge: Option<&ColdloopShares>,
+    temperature_k: f64,
+    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    point(charge, pressure_pa_abs, error, |charge| {
+        charge.bubble_pressure_pa(temperature_k)
+    })
+}
+
+/// Pressure at which the vapour of a charge begins to condense.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_charge_dew_pressure(
+    charge: Option<&ColdloopShares>,
+    temperature_k: f64,
+    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    point(charge, pressure_pa_abs, error, |charge| {
+        charge.dew_pressure_pa(temperature_k)
+    })
+}
+
+/// Temperature at which the liquid of a charge begins to boil.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_charge_bubble_temperature(
+    charge: Option<&ColdloopShares>,
+    pressure_pa_abs: f64,
+    temperature_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    point(charge, temperature_k, error, |charge| {
+        charge.bubble_temperature_k(pressure_pa_abs)
+    })
+}
+
+/// Temperature at which the vapour of a charge begins to condense.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_charge_dew_temperature(
+    charge: Option<&ColdloopShares>,
+    pressure_pa_abs: f64,
+    temperature_k: Option<&mut MaybeUninit<f64>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    point(charge, temperature_k, error, |charge| {
+        charge.dew_temperature_k(pressure_pa_abs)
+    })
+}
+
+/// A charge at a temperature and pressure: one phase, or liquid and vapour with what each is made of.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_charge_split(
+    charge: Option<&ColdloopShares>,
+    temperature_k: f64,
+    pressure_pa_abs: f64,
+    parting: Option<&mut MaybeUninit<ColdloopParting>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    record(parting, error, || {
+        let found = charge_of(charge)?.split(temperature_k, pressure_pa_abs)?;
+        let density = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NAN, |(density, _)| *density);
+        let shares = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NOTHING, |(_, shares)| told(shares));
+        Ok(ColdloopParting {
+            density_kg_m3: found.rho_kg_m3,
+            quality: found.quality.unwrap_or(NAN),
+            liquid_density_kg_m3: density(&found.liquid),
+            vapour_density_kg_m3: density(&found.vapour),
+            liquid: shares(&found.liquid),
+            vapour: shares(&found.vapour),
+            ..ColdloopParting::BLANK
+        })
+    })
+}
+
+/// What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge
+/// over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the
+/// phase at the hole, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
+/// two kinds.
+///
+/// Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_charge_leaked(
+    charge: Option<&ColdloopShares>,
+    temperature_k: f64,
+    density_kg_m3: f64,
+    hole: u32,
+    lost: f64,
+    remainder: Option<&mut MaybeUninit<ColdloopRemainder>>,
+    error: Option<&mut ColdloopError>,
+) -> u32 {
+    record(remainder, error, || {
+        let hole = member(hole, Hole::from_code)?;
+        let left = charge_of(charge)?.leaked(temperature_k, density_kg_m3, hole, lost)?;
+        Ok(ColdloopRemainder {
+            has_liquid: u32::from(left.has_liquid),
+            pressure_pa_abs: left.p_pa,
+            shares: told(&left.shares),
+            ..ColdloopRemainder::BLANK
+        })
+    })
+}
