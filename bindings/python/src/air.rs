@@ -3,7 +3,7 @@
 use crate::arrays::{Answer, Columns, each, several};
 use coldloop::Error;
 use coldloop::air::{self, MoistAir};
-use coldloop::units::{absolute_pressure_pa, standard_altitude_m, standard_pressure_pa};
+use coldloop::units::{absolute_pressure_pa, gauge_pressure_pa, standard_altitude_m, standard_pressure_pa};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
 
@@ -62,6 +62,19 @@ pub(crate) fn water_saturation_pressure<'py>(
     })
 }
 
+/// What a gauge shows of a pressure above vacuum, Pa.
+#[pyfunction]
+pub(crate) fn gauge_pressure<'py>(
+    py: Python<'py>,
+    pressure_pa_abs: &Bound<'py, PyAny>,
+    air_pa_abs: &Bound<'py, PyAny>,
+    strict: bool,
+) -> Answer<'py> {
+    each(py, [pressure_pa_abs, air_pa_abs], strict, |[p_pa, air_pa]| {
+        gauge_pressure_pa(p_pa, air_pa)
+    })
+}
+
 /// Temperature at which water boils or ice sublimes, K.
 #[pyfunction]
 pub(crate) fn water_boiling_point<'py>(
@@ -102,6 +115,7 @@ pub(crate) fn moist_air<'py>(
         "humidity_ratio" => MoistAir::from_humidity_ratio,
         "dew_point_k" => MoistAir::from_dew_point,
         "wet_bulb_k" => MoistAir::from_wet_bulb,
+        "enthalpy_j_kg" => MoistAir::from_enthalpy,
         _ => return Err(PyValueError::new_err("this is not a humidity")),
     };
     let arguments = [temperature_k, pressure_pa_abs, humidity];

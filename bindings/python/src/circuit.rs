@@ -1,10 +1,13 @@
-//! Superheat and subcooling.
+//! From readings: superheat, subcooling, what else follows, and what a pressure at rest agrees with.
 
-use crate::arrays::{Answer, each};
+use crate::arrays::{Answer, Columns, each, several};
+use crate::errors::raised;
 use crate::saturation::known;
-use coldloop::Error;
-use coldloop::circuit::{Estimate, Reading, subcooling as subcooled, superheat as superheated};
+use coldloop::circuit::{
+    self, Derived, Estimate, Gauge, Reading, Readings, subcooling as subcooled, superheat as superheated,
+};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
+use coldloop::{Error, ErrorKind, GaugeClass, Holding, Quantity, Thermometer};
 use pyo3::prelude::*;
 
 /// Superheat, K; without air the pressure counts from vacuum, with air from there.
@@ -52,15 +55,174 @@ fn difference<'py>(
     let [line, pressure, air] = arguments;
     if air.is_none() {
         return each(py, [line, pressure], strict, |[line_k, pa]| {
-            let pressure = Pressure::Absolute(AbsolutePressure::from_pa(pa));
-            Ok(f(exact(kelvins(line_k)), exact(pressure), Surroundings::SEA_LEVEL)?.value)
+            let (pressure, air) = datum(pa, None)?;
+            Ok(f(exact(kelvins(line_k)), exact(pressure), air)?.value)
         });
     }
     each(py, [line, pressure, air], strict, |[line_k, pa, air_pa]| {
-        let pressure = Pressure::Gauge(GaugePressure::from_pa(pa));
-        let air = Surroundings::measured(AbsolutePressure::from_pa(air_pa))?;
+        let (pressure, air) = datum(pa, Some(air_pa))?;
         Ok(f(exact(kelvins(line_k)), exact(pressure), air)?.value)
     })
+}
+
+/// A pressure that counts from vacuum, or from the air where that is given.
+fn datum(pa: f64, air_pa: Option<f64>) -> Result<(Pressure, Surroundings), Error> {
+    Ok(match air_pa {
+        None => (AbsolutePressure::from_pa(pa).into(), Surroundings::SEA_LEVEL),
+        Some(air_pa) => (
+            GaugePressure::from_pa(pa).into(),
+            Surroundings::measured(AbsolutePressure::from_pa(air_pa))?,
+        ),
+    })
+}
+
+/// What a pressure at rest says of a refrigerant: code of the holding, excess and its uncertainty (Pa), the same above the
+/// dew line, mole share of gas. The pressure counts from vacuum where there is no air.
+#[pyfunction]
+pub(crate) fn at_rest<'py>(
+    py: Python<'py>,
+    temperature: [Bound<'py, PyAny>; 2],
+    pressure: [Bound<'py, PyAny>; 2],
+    air_pa_abs: &Bound<'py, PyAny>,
+    strict: bool,
+    code: u32,
+) -> Columns<'py> {
+    let rest = |[t_k, t_uncertainty_k, pa, uncertainty_pa]: [f64; 4], air_pa| {
+        let (value, air) = datum(pa, air_pa)?;
+        let found = circuit::at_rest(
+            known(code)?,
+            measured(value, uncertainty_pa),
+            measured(kelvins(t_k), t_uncertainty_k),
+            air,
+        )?;
+        Ok([
+            f64::from(found.holding.code()),
+            found.excess_pa.value,
+            found.excess_pa.standard_uncertainty,
+            found.above_dew_pa.value,
+            found.above_dew_pa.standard_uncertainty,
+            found.gas_share,
+        ])
+    };
+    let [[t, t_uncertainty], [p, p_uncertainty]] = [&temperature, &pressure].map(|pair| pair.each_ref());
+    let columns = if air_pa_abs.is_none() {
+        several(py, [t, t_uncertainty, p, p_uncertainty], strict, |all| rest(all, None))?
+    } else {
+        several(py, [t, t_uncertainty, p, p_uncertainty, air_pa_abs], strict, |all| {
+            let [t, t_uncertainty, p, p_uncertainty, air] = all;
+            rest([t, t_uncertainty, p, p_uncertainty], Some(air))
+        })?
+    };
+    Ok(columns.into())
+}
+
+/// The ids of what a pressure at rest says, by code; the first stands for no answer.
+#[pyfunction]
+pub(crate) fn holdings() -> Vec<&'static str> {
+    std::iter::once("")
+        .chain(Holding::ALL.iter().map(|holding| holding.id()))
+        .collect()
+}
+
+/// A value with its standard uncertainty.
+type Pair = (f64, f64);
+
+/// All that follows from readings, by the names of `coldloop.Derived`; the pressures count from vacuum where there is no air.
+#[pyfunction]
+pub(crate) fn derive(
+    py: Python<'_>,
+    code: u32,
+    pressures: [Option<Pair>; 2],
+    temperatures: [Option<Pair>; 5],
+    air_pa_abs: Option<f64>,
+) -> PyResult<Vec<(&'static str, Option<Pair>)>> {
+    let found = || -> Result<Derived, Error> {
+        let mut sides = [None, None];
+        let mut air = Surroundings::SEA_LEVEL;
+        for (side, (pa, uncertainty_pa)) in sides
+            .iter_mut()
+            .zip(pressures)
+            .filter_map(|(side, pair)| Some((side, pair?)))
+        {
+            let (value, around) = datum(pa, air_pa_abs)?;
+            air = around;
+            *side = Some(measured(value, uncertainty_pa));
+        }
+        let [low_side, high_side] = sides;
+        let [ambient, vent, suction_line, discharge_line, liquid_line] =
+            temperatures.map(|pair| pair.map(|(t_k, uncertainty_k)| measured(kelvins(t_k), uncertainty_k)));
+        let readings = Readings {
+            low_side,
+            high_side,
+            vent,
+            suction_line,
+            discharge_line,
+            liquid_line,
+            ..Readings::default()
+        };
+        Derived::new(known(code)?, &readings, air, ambient)
+    };
+    let found = found().map_err(|error| raised(py, error))?;
+    let figures = [
+        ("low_side_pa_abs", found.low_side_pa),
+        ("high_side_pa_abs", found.high_side_pa),
+        ("pressure_ratio", found.pressure_ratio),
+        ("low_dew_k", found.low_dew_k),
+        ("low_bubble_k", found.low_bubble_k),
+        ("high_dew_k", found.high_dew_k),
+        ("high_bubble_k", found.high_bubble_k),
+        ("superheat_k", found.superheat_k),
+        ("subcooling_k", found.subcooling_k),
+        ("discharge_superheat_k", found.discharge_superheat_k),
+        ("condensing_above_ambient_k", found.condensing_above_ambient_k),
+        ("vent_above_evaporating_k", found.vent_above_evaporating_k),
+        ("cooling_j_kg", found.cooling_j_kg),
+        ("isentropic_efficiency", found.isentropic_efficiency),
+    ];
+    let pair = |estimate: Estimate| (estimate.value, estimate.standard_uncertainty);
+    Ok(figures.map(|(name, estimate)| (name, estimate.map(pair))).into())
+}
+
+/// Standard uncertainty of a gauge of a class, Pa.
+#[pyfunction]
+pub(crate) fn gauge_uncertainty<'py>(
+    py: Python<'py>,
+    scale: [Bound<'py, PyAny>; 2],
+    shown_pa_gauge: &Bound<'py, PyAny>,
+    strict: bool,
+    gauge_class: &str,
+) -> Answer<'py> {
+    let class = GaugeClass::from_id(gauge_class).ok_or_else(|| raised(py, UNKNOWN))?;
+    let [low, high] = &scale;
+    each(py, [low, high, shown_pa_gauge], strict, |[low, high, shown]| {
+        let gauge = Gauge::new(class, low, high)?;
+        let shown = coldloop::range::GAUGE_PRESSURE.check(shown)?;
+        Ok(Reading::pressure(GaugePressure::from_pa(shown), gauge).standard_uncertainty)
+    })
+}
+
+/// Standard uncertainty of a thermometer, K.
+#[pyfunction]
+pub(crate) fn thermometer_uncertainty<'py>(
+    py: Python<'py>,
+    temperature_k: &Bound<'py, PyAny>,
+    strict: bool,
+    thermometer: &str,
+) -> Answer<'py> {
+    let thermometer = Thermometer::from_id(thermometer).ok_or_else(|| raised(py, UNKNOWN))?;
+    each(py, [temperature_k], strict, |[t_k]| {
+        let shown_k = coldloop::range::TEMPERATURE.check(t_k)?;
+        Ok(Reading::temperature(kelvins(shown_k), thermometer).standard_uncertainty)
+    })
+}
+
+const UNKNOWN: Error = Error::of(ErrorKind::UnknownName, Quantity::Name);
+
+const fn measured<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
+    Reading {
+        value,
+        standard_uncertainty,
+    }
 }
 
 const fn exact<Q>(value: Q) -> Reading<Q> {

@@ -76,6 +76,12 @@ pub(crate) fn cases(py: Python<'_>, counts: &str, cause: Option<&str>) -> PyResu
     Ok(counts.cases(cause))
 }
 
+/// What can be asked and mended on the system of readings, as JSON.
+#[pyfunction]
+pub(crate) fn catalogue(py: Python<'_>, readings: &str) -> PyResult<String> {
+    told(py, || Ok(report::catalogue_json(&intake::system_from_text(readings)?)))
+}
+
 /// What a vehicle reads, as JSON, for its description.
 #[pyfunction]
 pub(crate) fn simulate(py: Python<'_>, trial: &str) -> PyResult<String> {

@@ -5,6 +5,7 @@
 
 mod air;
 mod arrays;
+mod charge;
 mod circuit;
 mod diagnosis;
 mod errors;
@@ -13,6 +14,7 @@ mod saturation;
 mod state;
 mod table;
 mod text;
+mod units;
 
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use pyo3::prelude::*;
@@ -22,19 +24,23 @@ use pyo3::prelude::*;
 mod _core {
     #[pymodule_export]
     use super::air::{
-        absolute_pressure, enhancement_factor, moist_air, standard_altitude, standard_density, standard_pressure,
-        standard_temperature, water_boiling_point, water_saturation_pressure,
+        absolute_pressure, enhancement_factor, gauge_pressure, moist_air, standard_altitude, standard_density,
+        standard_pressure, standard_temperature, water_boiling_point, water_saturation_pressure,
     };
     #[pymodule_export]
-    use super::circuit::{subcooling, superheat};
+    use super::charge::{charge_leaked, charge_point, charge_shares, charge_split};
     #[pymodule_export]
-    use super::diagnosis::{cases, counts, diagnose, expected, plan, prove, record, report_text, simulate};
+    use super::circuit::{
+        at_rest, derive, gauge_uncertainty, holdings, subcooling, superheat, thermometer_uncertainty,
+    };
+    #[pymodule_export]
+    use super::diagnosis::{cases, catalogue, counts, diagnose, expected, plan, prove, record, report_text, simulate};
     #[pymodule_export]
     use super::facts::facts;
     #[pymodule_export]
     use super::saturation::{
-        bubble_pressure, bubble_temperature, dew_pressure, dew_temperature, glide, latent_heat, liquid_density,
-        saturation_slope, vapour_density,
+        bubble_pressure, bubble_slope, bubble_temperature, dew_pressure, dew_temperature, evaporating_mean, glide,
+        latent_heat, liquid_density, saturation_slope, vapour_density,
     };
     #[pymodule_export]
     use super::state::{phases, second_virial, state, third_virial};
@@ -42,6 +48,8 @@ mod _core {
     use super::table::{column, diagnose_table, entries, word};
     #[pymodule_export]
     use super::text::{quantities, quantity};
+    #[pymodule_export]
+    use super::units::converted;
     #[pymodule_export]
     use super::{refrigerant, refrigerants};
 

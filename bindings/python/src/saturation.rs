@@ -1,9 +1,10 @@
 //! Bubble and dew.
 
 use crate::arrays::{Answer, each, whole};
+use crate::errors::raised;
 use coldloop::mixture::Side;
 use coldloop::saturation::{self, Unanswered};
-use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
+use coldloop::{Error, ErrorKind, Quantity, Reference, Refrigerant};
 use pyo3::prelude::*;
 
 /// The refrigerant of a code that came from `refrigerant(name)`.
@@ -45,6 +46,8 @@ functions! {
     dew_temperature(pressure_pa_abs): saturation::dew_temperature_k, saturation::dew_temperatures_k;
     /// Slope of the saturation line, Pa/K.
     saturation_slope(temperature_k): saturation::slope_pa_k;
+    /// Slope of the bubble line, Pa/K.
+    bubble_slope(temperature_k): saturation::bubble_slope_pa_k;
     /// How much warmer the dew point is than the bubble point, K.
     glide(pressure_pa_abs): saturation::glide_k;
     /// Heat that boils liquid into vapour, J/kg.
@@ -53,6 +56,30 @@ functions! {
     liquid_density(temperature_k): liquid_density_kg_m3;
     /// Density of the saturated vapour, kg/m3.
     vapour_density(temperature_k): vapour_density_kg_m3;
+}
+
+/// The mean of the evaporating range, K, from an inlet of a quality, or of an enthalpy that counts from a reference.
+#[pyfunction]
+#[pyo3(signature = (pressure_pa_abs, inlet, strict, code, reference=None))]
+pub(crate) fn evaporating_mean<'py>(
+    py: Python<'py>,
+    pressure_pa_abs: &Bound<'py, PyAny>,
+    inlet: &Bound<'py, PyAny>,
+    strict: bool,
+    code: u32,
+    reference: Option<&str>,
+) -> Answer<'py> {
+    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
+    let reference = reference
+        .map(|id| Reference::from_id(id).ok_or_else(|| raised(py, unknown)))
+        .transpose()?;
+    each(py, [pressure_pa_abs, inlet], strict, |[p_pa, inlet]| {
+        let line = saturation::of(known(code)?);
+        match reference {
+            None => line.evaporating_mean_pq(p_pa, inlet),
+            Some(reference) => line.evaporating_mean_ph(p_pa, inlet, reference),
+        }
+    })
 }
 
 fn answered<'py>(

@@ -58,6 +58,17 @@ def absolute_pressure(pressure_pa_gauge: Numbers, air_pa_abs: Numbers, *, errors
     return apply(_core.absolute_pressure, errors, pressure_pa_gauge=pressure_pa_gauge, air_pa_abs=air_pa_abs)
 
 
+def gauge_pressure(pressure_pa_abs: Numbers, air_pa_abs: Numbers, *, errors: Errors = "raise") -> Answer:
+    """What a gauge in Pa shows of a pressure above vacuum when it was zeroed in air of ``air_pa_abs``.
+
+    Range and errors as ``absolute_pressure``.
+
+    >>> gauge_pressure(334e3, 84e3)
+    250000.0
+    """
+    return apply(_core.gauge_pressure, errors, pressure_pa_abs=pressure_pa_abs, air_pa_abs=air_pa_abs)
+
+
 def water_saturation_pressure(temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
     """Pressure in Pa at which water boils, or below 273.16 K ice sublimes, from 173.15 K to 473.15 K.
 
@@ -148,4 +159,27 @@ def moist_air(
         return _core.moist_air(next(iter(given)), t_k, p_pa, humidity, raising)
 
     arguments = {"temperature_k": temperature_k, "pressure_pa_abs": pressure_pa_abs, **given}
+    return MoistAir(*several(columns, arguments, len(fields(MoistAir))))
+
+
+def air_of_enthalpy(
+    enthalpy_j_kg: Numbers,
+    pressure_pa_abs: Numbers,
+    humidity_ratio: Numbers,
+    *,
+    errors: Errors = "raise",
+) -> MoistAir:
+    """Moist air of a specific enthalpy in J per kg of dry air, a pressure and a humidity ratio: what leaves a coil.
+
+    Range, source and errors as ``moist_air``.
+
+    >>> round(air_of_enthalpy(41_800.0, 101_325.0, 0.00653).temperature_k, 1)
+    298.2
+    """
+    raising = strict(errors)
+
+    def columns(h_j_kg: Any, p_pa: Any, ratio: Any) -> list[Any]:
+        return _core.moist_air("enthalpy_j_kg", h_j_kg, p_pa, ratio, raising)
+
+    arguments = {"enthalpy_j_kg": enthalpy_j_kg, "pressure_pa_abs": pressure_pa_abs, "humidity_ratio": humidity_ratio}
     return MoistAir(*several(columns, arguments, len(fields(MoistAir))))

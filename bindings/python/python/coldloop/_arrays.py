@@ -180,3 +180,16 @@ def _labelled(core: Callable[..., list[Any]], arguments: dict[str, Numbers], cou
     xarray = sys.modules["xarray"]
     answers = xarray.apply_ufunc(bare, *arguments.values(), output_core_dims=[[]] * count)
     return list(answers) if count > 1 else [answers]
+
+
+def named(codes: Answer, names: npt.NDArray[np.str_]) -> Answer:
+    """The ids of codes in the shape and kind of the codes; NaN is the first of them."""
+    if isinstance(codes, float):
+        return str(names[int(np.nan_to_num(codes))])
+    found = names[np.nan_to_num(np.asarray(codes)).astype(int)]
+    if hasattr(codes, "copy") and hasattr(codes, "dims"):
+        return codes.copy(data=found)
+    if hasattr(codes, "index") and hasattr(codes, "dtypes"):
+        rest = {"columns": codes.columns} if found.ndim == 2 else {}
+        return type(codes)(found, index=codes.index, **rest)
+    return found if isinstance(codes, np.ndarray) else type(codes)(found)

@@ -59,6 +59,23 @@ class Diagnosis:
         return page(self._answer)
 
 
+def catalogue(readings: Readings) -> dict[str, Any]:
+    """What a program has to know to ask the right questions about a system, in the shape of a readings file, of which only
+    ``system`` is looked at.
+
+    ``faults`` that it can have (what each ``says``, the ``measure`` of its severity, its ``prior``, its ``repair`` with cost and
+    cautions), ``checks`` that exist for it (with cost, cautions and the ``questions`` that they answer) and
+    ``observations``, the entries of that table of a readings file. Source: common practice, no source, in
+    ``tables/faults`` and ``tables/checks``. Raises a ``ColdloopError`` whose ``key`` names what cannot be read.
+
+    >>> system = {"refrigerant": "R-134a", "expansion": "orifice-tube", "compressor": "fixed-clutch"}
+    >>> "orifice-restricted" in [fault["fault"] for fault in catalogue({"system": system})["faults"]]
+    True
+    """
+    answer: dict[str, Any] = json.loads(_core.catalogue(text(readings)))
+    return answer
+
+
 def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
     """Judges a vehicle from its readings, given in the shape of a readings file, or as the text of one.
 

@@ -1,7 +1,7 @@
 """Refrigerants."""
 
 from coldloop import _core
-from coldloop._arrays import Answer, Errors, Numbers, apply
+from coldloop._arrays import Answer, Errors, Numbers, apply, shaped, strict
 from coldloop._facts import Facts
 from coldloop._state import State, solved, state
 
@@ -97,6 +97,45 @@ class Refrigerant:
         10609
         """
         return apply(_core.saturation_slope, errors, self._code, temperature_k=temperature_k)
+
+    def bubble_slope(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Slope dp/dT of the bubble line in Pa/K. Range, source and errors as ``bubble_pressure``.
+
+        >>> round(Refrigerant("R-407C").bubble_slope(273.15))
+        18468
+        """
+        return apply(_core.bubble_slope, errors, self._code, temperature_k=temperature_k)
+
+    def evaporating_mean(
+        self,
+        pressure_pa_abs: Numbers,
+        *,
+        quality: Numbers | None = None,
+        enthalpy_j_kg: Numbers | None = None,
+        reference: str = "IIR",
+        errors: Errors = "raise",
+    ) -> Answer:
+        """The mean of the evaporating range in K: half way between the temperature of the inlet and the dew point.
+
+        The inlet is told by its ``quality`` (mass fraction of vapour) or by the ``enthalpy_j_kg`` of the liquid line, counted
+        from ``reference``; where liquid comes in below its bubble point, the range begins at the bubble point. Of a pure
+        refrigerant the mean is the saturation temperature. Superheat does not count from here but from
+        ``dew_temperature``. Source: EN 12900 and AHRI Standard 540, from memory. Raises as ``state``;
+        ``OutOfRangeError`` also for an inlet that has boiled already.
+
+        >>> r407c = Refrigerant("R-407C")
+        >>> round(r407c.dew_temperature(500e3) - r407c.evaporating_mean(500e3, quality=0.25), 2)
+        2.35
+        """
+        if (quality is None) == (enthalpy_j_kg is None):
+            raise TypeError("give quality or enthalpy_j_kg")
+        raising = strict(errors)
+        inlet = {"quality": quality} if enthalpy_j_kg is None else {"enthalpy_j_kg": enthalpy_j_kg}
+        origin = None if enthalpy_j_kg is None else reference
+        return shaped(
+            lambda p_pa, x: _core.evaporating_mean(p_pa, x, raising, self._code, origin),
+            {"pressure_pa_abs": pressure_pa_abs, **inlet},
+        )
 
     def latent_heat(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
         """Heat in J/kg that boils the liquid into vapour, of a blend over its glide. Range, source and errors as ``bubble_pressure``.

@@ -6,7 +6,7 @@ from typing import Any
 import numpy as np
 
 from coldloop import _core
-from coldloop._arrays import Answer, Errors, Numbers, several, strict
+from coldloop._arrays import Answer, Errors, Numbers, named, several, strict
 
 PHASES = np.array(_core.phases())
 
@@ -71,17 +71,4 @@ def solved(how: str, code: int, pair: dict[str, Numbers], errors: Errors, refere
         return _core.state(how, first, second, raising, code, reference)
 
     figures = several(columns, pair, len(fields(State)))
-    return State(_phase(figures[0]), *figures[1:])
-
-
-def _phase(codes: Answer) -> Answer:
-    """The ids of codes in the shape and kind of the codes; NaN is no phase."""
-    if isinstance(codes, float):
-        return str(PHASES[int(np.nan_to_num(codes))])
-    names = PHASES[np.nan_to_num(np.asarray(codes)).astype(int)]
-    if hasattr(codes, "copy") and hasattr(codes, "dims"):
-        return codes.copy(data=names)
-    if hasattr(codes, "index") and hasattr(codes, "dtypes"):
-        rest = {"columns": codes.columns} if names.ndim == 2 else {}
-        return type(codes)(names, index=codes.index, **rest)
-    return names if isinstance(codes, np.ndarray) else type(codes)(names)
+    return State(named(figures[0], PHASES), *figures[1:])
