@@ -3,10 +3,15 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::air::{self, MoistAir};
-use coldloop::circuit::{Reading, subcooling, superheat};
-use coldloop::saturation::{self, State};
+use coldloop::circuit::{Reading, at_rest, subcooling, superheat};
+use coldloop::eos::Isotherm;
+use coldloop::mixture::Hole;
+use coldloop::saturation::{self, Charge, Shares, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa,
+};
+use coldloop::units::{in_kelvins, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
 use coldloop::{Error, Reference, Refrigerant};
 use std::path::Path;
@@ -42,6 +47,19 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
         ("saturation_slope", Some(refrigerant)) => saturation::slope_pa_k(refrigerant, x),
         ("latent_heat", Some(refrigerant)) => saturation::latent_heat_j_kg(refrigerant, x),
         ("absolute_pressure", None) => absolute_pressure_pa(x, y),
+        ("gauge_pressure", None) => gauge_pressure_pa(x, y),
+        ("bubble_slope", Some(refrigerant)) => saturation::bubble_slope_pa_k(refrigerant, x),
+        ("glide", Some(refrigerant)) => saturation::glide_k(refrigerant, x),
+        ("second_virial", Some(refrigerant)) => virial(refrigerant, x, Isotherm::second_virial_m3_mol),
+        ("third_virial", Some(refrigerant)) => virial(refrigerant, x, Isotherm::third_virial_m6_mol2),
+        ("evaporating_mean", Some(refrigerant)) => {
+            let mean = refrigerant.evaporating_mean(AbsolutePressure::from_pa(x), y);
+            mean.map(in_kelvins)
+        }
+        ("evaporating_mean_ph", Some(refrigerant)) => {
+            let mean = refrigerant.evaporating_mean_ph(AbsolutePressure::from_pa(x), y, Reference::Iir);
+            mean.map(in_kelvins)
+        }
         ("bubble_pressure", Some(refrigerant)) => bubble_pressure_pa(refrigerant, x),
         ("dew_pressure", Some(refrigerant)) => dew_pressure_pa(refrigerant, x),
         ("bubble_temperature", Some(refrigerant)) => bubble_temperature_k(refrigerant, x),
@@ -54,6 +72,12 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
         }
         _ => panic!("{function} with {refrigerant:?} is not a case"),
     }
+}
+
+fn virial(refrigerant: Refrigerant, t_k: f64, coefficient: fn(&Isotherm<f64>) -> f64) -> Result<f64, Error> {
+    let pure = saturation::pure(refrigerant)?;
+    let t_k = pure.valid_temperatures().check(t_k)?;
+    Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
 }
 
 #[test]
@@ -84,6 +108,8 @@ fn state(pair: &str, refrigerant: Refrigerant, x: f64, y: f64, reference: Refere
         "ph" => line.state_ph(x, y, reference),
         "ps" => line.state_ps(x, y, reference),
         "hs" => line.state_hs(x, y, reference),
+        "superheated_liquid" => line.superheated_liquid(x, y, reference),
+        "subcooled_vapour" => line.subcooled_vapour(x, y, reference),
         _ => panic!("{pair} is not a pair"),
     }
 }
@@ -137,6 +163,114 @@ fn moist_air(humidity: &str, t_k: f64, p_pa: f64, x: f64) -> Result<[f64; 8], Er
         air.volume_m3_kg(),
         air.density_kg_m3(),
     ])
+}
+
+#[test]
+fn every_charge_has_its_status_and_bits() {
+    let mut count = 0;
+    for row in csv::Reader::from_path("tests/cases/charges.csv").unwrap().records() {
+        let row = row.unwrap();
+        let numbers = [2, 3, 4].map(|column| row[column].parse::<f64>().unwrap_or(f64::NAN));
+        let found = match charge(&row[1]).and_then(|charge| charge_figures(&row[0], &charge, numbers)) {
+            Ok(figures) => told("0", &figures),
+            Err(error) => format!("{},{}", error.kind.code(), ",".repeat(10)),
+        };
+        assert_eq!(found, row.iter().skip(5).collect::<Vec<_>>().join(","), "{row:?}");
+        count += 1;
+    }
+    assert!(count > 300, "{count} cases");
+}
+
+fn charge(text: &str) -> Result<Charge, Error> {
+    let words: Vec<&str> = text.split(' ').collect();
+    let (mut parts, mut air) = (Vec::new(), 0.0);
+    for pair in words.chunks(2) {
+        match Refrigerant::from_id(pair[0]) {
+            Some(refrigerant) => parts.push((refrigerant, pair[1].parse().unwrap())),
+            None => air = pair[1].parse().unwrap(),
+        }
+    }
+    Charge::new(&parts, air)
+}
+
+fn charge_figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f64; 11], Error> {
+    let mut figures = [f64::NAN; 11];
+    let leaked = |hole| charge.leaked(x, y, hole, z);
+    let left = match call {
+        "bubble_pressure" => return Ok(first(charge.bubble_pressure_pa(x)?)),
+        "dew_pressure" => return Ok(first(charge.dew_pressure_pa(x)?)),
+        "bubble_temperature" => return Ok(first(charge.bubble_temperature_k(x)?)),
+        "dew_temperature" => return Ok(first(charge.dew_temperature_k(x)?)),
+        "split" => {
+            let parting = charge.split(x, y)?;
+            figures[0] = parting.rho_kg_m3;
+            if let (Some(liquid), Some(vapour)) = (parting.liquid, parting.vapour) {
+                let one = |shares: &Shares| shares.refrigerants().next().unwrap().1;
+                figures[1..4].copy_from_slice(&[parting.quality.unwrap(), liquid.0, vapour.0]);
+                figures[4..8].copy_from_slice(&[one(&liquid.1), one(&vapour.1), liquid.1.air(), vapour.1.air()]);
+            }
+            return Ok(figures);
+        }
+        "leaked_vapour" => leaked(Hole::Vapour)?,
+        "leaked_liquid" => leaked(Hole::Liquid)?,
+        _ => panic!("{call} is not a call"),
+    };
+    (figures[0], figures[1]) = (left.p_pa, f64::from(u8::from(left.has_liquid)));
+    figures[2..].fill(0.0);
+    for (figure, (_, share)) in figures[2..].iter_mut().zip(left.shares.refrigerants()) {
+        *figure = share;
+    }
+    figures[10] = left.shares.air();
+    Ok(figures)
+}
+
+const fn first(figure: f64) -> [f64; 11] {
+    let mut figures = [f64::NAN; 11];
+    figures[0] = figure;
+    figures
+}
+
+#[test]
+fn every_pressure_at_rest_has_its_status_and_bits() {
+    let mut count = 0;
+    for row in csv::Reader::from_path("tests/cases/rest.csv").unwrap().records() {
+        let row = row.unwrap();
+        let refrigerant = Refrigerant::from_id(&row[0]).unwrap();
+        let [pa, uncertainty_pa, t_k, uncertainty_k] = [1, 2, 4, 5].map(|column| row[column].parse::<f64>().unwrap());
+        let reading = |value, standard_uncertainty| Reading {
+            value,
+            standard_uncertainty,
+        };
+        let found = match row[3].parse() {
+            Err(_) => Ok((AbsolutePressure::from_pa(pa).into(), Surroundings::SEA_LEVEL)),
+            Ok(air) => Surroundings::measured(AbsolutePressure::from_pa(air))
+                .map(|air| (GaugePressure::from_pa(pa).into(), air)),
+        }
+        .and_then(|(pressure, air)| {
+            let temperature = Reading {
+                value: kelvins(t_k),
+                standard_uncertainty: uncertainty_k,
+            };
+            at_rest(refrigerant, reading(pressure, uncertainty_pa), temperature, air)
+        });
+        let found = match found {
+            Ok(found) => {
+                let (excess, above) = (found.excess_pa, found.above_dew_pa);
+                let figures = [
+                    excess.value,
+                    excess.standard_uncertainty,
+                    above.value,
+                    above.standard_uncertainty,
+                ];
+                let share = told("", &[found.gas_share]);
+                told(&format!("0,{}", found.holding.code()), &figures) + &share
+            }
+            Err(error) => format!("{},,,,,,", error.kind.code()),
+        };
+        assert_eq!(found, row.iter().skip(6).collect::<Vec<_>>().join(","), "{row:?}");
+        count += 1;
+    }
+    assert!(count > 300, "{count} cases");
 }
 
 /// The columns of an answer as the tables write them: bits, and `nan` for a figure that there is none of.

@@ -1,7 +1,7 @@
 //! `tests/cases`: inputs as text, and the status and bits that every door has to give for them.
 //!
 //! `functions.csv` holds the functions from one or two numbers to one, `states.csv` states from every pair, `moist_air.csv`
-//! moist air from each of its humidities.
+//! moist air from each of its humidities; `charges.csv` and `rest.csv` are written by `charge_cases`.
 //!
 //! The tables hold the answers of this build of the crate. They say nothing about their truth (the other tests do);
 //! they say that Rust, C and Python agree to the bit, on this machine and on the one that wrote the tables.
@@ -9,16 +9,18 @@
 use crate::output::Output;
 use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, subcooling, superheat};
+use coldloop::eos::Isotherm;
+use coldloop::mixture::Side;
 use coldloop::saturation::{self, Line, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, kelvins};
+use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
 use coldloop::{Error, Reference, Refrigerant};
 
 const HEAD: &str = "function,refrigerant,x,y,status,bits\n";
 
 /// Numbers that no physical quantity is.
-const ABSURD: [&str; 8] = ["nan", "inf", "-inf", "0", "-1", "5e-324", "1e308", "-1e300"];
+pub(crate) const ABSURD: [&str; 8] = ["nan", "inf", "-inf", "0", "-1", "5e-324", "1e308", "-1e300"];
 
 /// Writes `tests/cases`.
 pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
@@ -44,6 +46,8 @@ fn functions() -> Result<String, String> {
             &air,
             absolute_pressure_pa(number(&gauge)?, number(&air)?),
         );
+        let absolute = gauge_pressure_pa(number(&gauge)?, number(&air)?);
+        table += &row("gauge_pressure", "", &gauge, &air, absolute);
     }
     for x in steps(1.0, 120_000.0, 37) {
         let p_pa = number(&x)?;
@@ -82,6 +86,34 @@ fn functions() -> Result<String, String> {
             table += &row("dew_temperature", name, &x, "", dew_temperature_k(refrigerant, p_pa));
         }
     }
+    for refrigerant in Refrigerant::ALL {
+        let (name, line) = (refrigerant.id(), saturation::of(refrigerant));
+        for x in steps(150.0, 460.0, 13) {
+            let t_k = number(&x)?;
+            table += &row(
+                "bubble_slope",
+                name,
+                &x,
+                "",
+                saturation::bubble_slope_pa_k(refrigerant, t_k),
+            );
+            for (function, coefficient) in VIRIALS {
+                table += &row(function, name, &x, "", virial(line, t_k, coefficient));
+            }
+        }
+        for x in steps(20_000.0, 5_000_000.0, 7) {
+            let p_pa = number(&x)?;
+            table += &row("glide", name, &x, "", saturation::glide_k(refrigerant, p_pa));
+            for y in ["0.0", "0.3", "1.0", "1.5", "nan"] {
+                let mean = line.evaporating_mean_pq(p_pa, number(y)?);
+                table += &row("evaporating_mean", name, &x, y, mean);
+            }
+            for y in ["100000.0", "250000.0", "500000.0", "inf"] {
+                let mean = line.evaporating_mean_ph(p_pa, number(y)?, Reference::Iir);
+                table += &row("evaporating_mean_ph", name, &x, y, mean);
+            }
+        }
+    }
     for (line, pressure) in pairs(&steps(190.0, 475.0, 9), &steps(50_000.0, 4e6, 9)) {
         for refrigerant in Refrigerant::ALL {
             let (name, line_k, pa) = (refrigerant.id(), number(&line)?, number(&pressure)?);
@@ -108,6 +140,20 @@ fn functions() -> Result<String, String> {
     Ok(table)
 }
 
+/// A virial coefficient, under the name that it has in the table.
+type Virial = fn(&Isotherm<f64>) -> f64;
+
+const VIRIALS: [(&str, Virial); 2] = [
+    ("second_virial", Isotherm::second_virial_m3_mol),
+    ("third_virial", Isotherm::third_virial_m6_mol2),
+];
+
+fn virial(line: Line, t_k: f64, coefficient: Virial) -> Result<f64, Error> {
+    let pure = line.pure()?;
+    let t_k = pure.valid_temperatures().check(t_k)?;
+    Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
+}
+
 /// A pair of figures that fixes a state, under the name that it has in the table.
 type Pair = fn(Line, f64, f64, Reference) -> Result<State, Error>;
 
@@ -121,6 +167,12 @@ const PAIRS: [(&str, Pair); 7] = [
     ("ph", Line::state_ph),
     ("ps", Line::state_ps),
     ("hs", Line::state_hs),
+];
+
+/// States of a temperature and pressure that are had by name only.
+const METASTABLE: [(&str, Pair); 2] = [
+    ("superheated_liquid", Line::superheated_liquid),
+    ("subcooled_vapour", Line::subcooled_vapour),
 ];
 
 /// A gas, a liquid, a fluid above its critical point, and boiling liquid, of every refrigerant by every pair; and what is
@@ -163,9 +215,21 @@ fn states() -> Result<String, String> {
             }
         }
     }
+    for refrigerant in Refrigerant::ALL {
+        let line = saturation::of(refrigerant);
+        let t_k = 0.85 * line.critical_t_k();
+        let p_pa = line.pressure_pa(Side::Bubble, t_k).map_err(|error| error.to_string())?;
+        for (name, pair) in METASTABLE {
+            for share in [0.95, 1.05, 1e-9] {
+                let (x, y) = (format!("{t_k:?}"), format!("{:?}", share * p_pa));
+                let answer = pair(line, t_k, share * p_pa, Reference::NormalBoilingPoint);
+                table += &state_row(name, refrigerant, Reference::NormalBoilingPoint, (&x, &y), answer);
+            }
+        }
+    }
     let line = saturation::of(Refrigerant::R134a);
     for (x, y) in pairs(&ABSURD.map(str::to_string), &ABSURD.map(str::to_string)) {
-        for (name, pair) in PAIRS {
+        for (name, pair) in PAIRS.into_iter().chain(METASTABLE) {
             let answer = pair(line, number(&x)?, number(&y)?, Reference::Iir);
             table += &state_row(name, Refrigerant::R134a, Reference::Iir, (&x, &y), answer);
         }
@@ -249,7 +313,7 @@ fn air_figures(air: MoistAir) -> Result<[f64; 8], Error> {
 }
 
 /// Each figure after a comma; a NaN has many patterns and stands as `nan`.
-fn bits(figures: &[f64]) -> String {
+pub(crate) fn bits(figures: &[f64]) -> String {
     let figure = |x: &f64| match x.is_nan() {
         true => ",nan".to_string(),
         false => format!(",{:016x}", x.to_bits()),
@@ -277,7 +341,7 @@ fn pairs<T: Clone>(xs: &[T], ys: &[T]) -> Vec<(T, T)> {
         .collect()
 }
 
-fn number(text: &str) -> Result<f64, String> {
+pub(crate) fn number(text: &str) -> Result<f64, String> {
     text.parse().map_err(|e| format!("{text}: {e}"))
 }
 

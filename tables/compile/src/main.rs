@@ -12,6 +12,7 @@ mod blend_line;
 mod blends;
 mod c;
 mod cases;
+mod charge_cases;
 mod checks;
 mod clouds;
 mod curves;
@@ -65,6 +66,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     c::compile(root, &vocabularies, &mut out)?;
     python::compile(&vocabularies, &mut out)?;
     cases::compile(&mut out)?;
+    charge_cases::compile(&mut out)?;
     hardware::compile(root, &mut out)?;
     bands::compile(root, &mut out)?;
     dense::compile(&mut out)?;
