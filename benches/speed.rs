@@ -14,16 +14,13 @@ use coldloop::{AirSource, Compressor, Expansion, Refrigerant, intake};
 use std::hint::black_box;
 use std::time::Instant;
 
-/// Three of the road: one with glide, one with nearly none, one near an azeotrope.
-const BLENDS: [Refrigerant; 3] = [Refrigerant::R407C, Refrigerant::R410A, Refrigerant::R513A];
-
 fn main() {
     let passes = if std::env::args().any(|argument| argument == "--bench") {
         60
     } else {
         1
     };
-    for path in BLENDS.into_iter().flat_map(paths::of_blend) {
+    for path in paths::BLENDS.into_iter().flat_map(paths::of_blend) {
         measure(path.what, path.refrigerant.id(), passes, paths::INPUTS, path.pass);
     }
     if std::env::args().any(|argument| argument == "blends") {

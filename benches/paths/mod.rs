@@ -3,12 +3,15 @@
 
 use coldloop::eos::{Isotherm, Properties};
 use coldloop::mixture::Side;
-use coldloop::saturation::{self, Pure, State};
+use coldloop::saturation::{self, Charge, Pure, State};
 use coldloop::{Reference, Refrigerant};
 use std::hint::black_box;
 
 /// Calls in one pass.
 pub(crate) const INPUTS: usize = 1_000;
+
+/// Three of the road: one with glide, one with nearly none, one near an azeotrope.
+pub(crate) const BLENDS: [Refrigerant; 3] = [Refrigerant::R407C, Refrigerant::R410A, Refrigerant::R513A];
 
 /// A call, done for every input by `pass`, which returns the sum of the answers.
 pub(crate) struct Path {
@@ -160,6 +163,37 @@ pub(crate) fn of_blend(refrigerant: Refrigerant) -> Vec<Path> {
         });
     }
     paths
+}
+
+/// What the mixture model itself is asked: the vapour of a blend 15 K above its dew point, and the lines of a charge that
+/// stands on no list, that blend with a tenth of R-134a put in.
+pub(crate) fn of_charge(refrigerant: Refrigerant) -> Vec<Path> {
+    let charge = Charge::new(&[(refrigerant, 0.9), (Refrigerant::R134a, 0.1)], 0.0);
+    let (Some(blend), Ok(charge)) = (saturation::blend(refrigerant), charge) else {
+        return Vec::new();
+    };
+    let t_k = |k: usize| 250.0 + 50.0 * (k as f64 * 0.618_033_988_749_894_9).fract();
+    let temperatures: &'static [f64] = Vec::leak((0..INPUTS).map(t_k).collect());
+    let pressure = |t_k: &f64| 0.9 * blend.pressure_pa(Side::Dew, *t_k).unwrap_or(f64::NAN);
+    let pressures: &'static [f64] = Vec::leak(temperatures.iter().map(pressure).collect());
+    let state = move |k: usize| blend.state_tp(temperatures[k] + 15.0, pressures[k], Reference::Iir);
+    vec![
+        Path {
+            what: "h(T, p) superheated",
+            refrigerant,
+            pass: each(move |k| state(k).map_or(f64::NAN, |state| state.h_j_kg)),
+        },
+        Path {
+            what: "bubble p(T), any charge",
+            refrigerant,
+            pass: each(move |k| charge.bubble_pressure_pa(temperatures[k]).unwrap_or(f64::NAN)),
+        },
+        Path {
+            what: "dew p(T), any charge",
+            refrigerant,
+            pass: each(move |k| charge.dew_pressure_pa(temperatures[k]).unwrap_or(f64::NAN)),
+        },
+    ]
 }
 
 /// A pass that calls `call` with each number below `INPUTS`.
