@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)] // a test ends that way
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Diagnosis, Settings, Stakes, diagnose};
+use coldloop::diagnosis::{Case, Diagnosis, Judge, Settings, Stakes, diagnose};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -334,6 +334,39 @@ fn checks_are_worth_what_they_save_and_each_outcome_is_told() {
         .with(Observation::SpeedLowersLowSide, false);
     let best = |answer: &Diagnosis| answer.next_checks.first().and_then(|check| check.saving).unwrap_or(0.0);
     assert!(best(&judged(&certain)) < best(&answer));
+}
+
+#[test]
+fn a_judge_of_many_gives_each_the_answer_that_it_would_get_alone() {
+    let settings = Settings::default();
+    let mut judge = Judge::new(&settings).unwrap();
+    let mut orifice = worn();
+    orifice.system.expansion = Expansion::OrificeTube;
+    let mut with_speed = worn();
+    with_speed.conditions.engine_speed_hz = Some(25.0);
+    let mut with_line = sound_at_sea_level();
+    with_line.readings.suction_line = Some(Reading::temperature(celsius(26.0), Thermometer::ClampThermistor));
+    let mut at_rest = worn();
+    at_rest.conditions.engine_speed_hz = Some(0.0);
+    for case in [
+        worn(),
+        with_line,
+        orifice,
+        with_speed,
+        worn(),
+        at_rest,
+        with_line,
+        with_speed,
+        orifice,
+    ] {
+        assert_eq!(judge.diagnose(&case), diagnose(&case, &settings));
+    }
+    let mut impossible = settings;
+    impossible.named = 2.0;
+    assert_eq!(
+        Judge::new(&impossible).err().map(|error| error.kind),
+        Some(ErrorKind::OutOfRange)
+    );
 }
 
 #[test]

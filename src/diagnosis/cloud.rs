@@ -12,7 +12,8 @@ use super::faults::index;
 use super::features::{FEATURES, Features};
 use super::figures::{BESIDE_SIDES, Figures, HIGH, LOW, sheared};
 use super::list::List;
-use super::part::{Against, CONSTANT, EVERY, Part, Placed, SEVERITY, Sides, Told, student_below, tail};
+use super::memory::{Memory, Shapes};
+use super::part::{Against, CONSTANT, EVERY, Part, Placed, SEVERITY, Shape, Sides, Told, student_below, tail};
 use crate::circuit::Estimate;
 use crate::names::{Fault, MixUp};
 
@@ -138,7 +139,7 @@ impl Cloud {
 
     /// Where sound vehicles stand, as far as a part still works: one that does not pump stands where the ambient has it,
     /// whatever the trade says of sound ones.
-    fn stands(&self, placed: &Placed) -> [[f64; FIGURES]; STANDS] {
+    fn stands(&self, placed: &Placed<'_>) -> [[f64; FIGURES]; STANDS] {
         let works = ((placed.mean[HIGH] - placed.mean[LOW]) / self.lift_k).clamp(0.0, 1.0);
         self.stands.map(|stand| stand.map(|above| works * above))
     }
@@ -156,6 +157,7 @@ impl Cloud {
     pub(super) fn likelihoods(
         &self,
         sets: &[Features],
+        memory: Option<&mut Memory>,
         found: &mut [Likelihoods],
         weights: &mut [[f64; STANDS]; MOST_PARTS],
     ) {
@@ -168,9 +170,10 @@ impl Cloud {
         }
         let told = Told::of(&self.conditions);
         let dimensions = along(&each);
-        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        let (mut shapes, mut against) = (Shapes::of(memory, self.kind, &told), Against::NOTHING);
         for (place, part, share) in self.parts_here() {
-            part.place(&told, &dimensions, &mut placed);
+            let shape = shapes.shape(place, part, &told, &dimensions);
+            let placed = part.placed(&told, &dimensions, shape);
             let stands = self.stands(&placed).map(sheared);
             let there = STAND_SHARE.map(|stand| share * stand);
             let mut sides = Sides::NOTHING;
@@ -210,11 +213,12 @@ impl Cloud {
     fn steps_of_parts(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {
         let figures = self.figures(features);
         let told = Told::of(&self.conditions);
-        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        let (mut shape, mut against) = (Shape::NONE, Against::NOTHING);
         let dimensions = along(&[figures]);
         let mut steps = [0.0; FEATURES + 1];
         for (_, part, share) in self.parts_here().filter(|(_, part, _)| part.fault == fault) {
-            part.place(&told, &dimensions, &mut placed);
+            part.shape(&told, &dimensions, &mut shape);
+            let placed = part.placed(&told, &dimensions, &shape);
             let stands = self.stands(&placed).map(sheared);
             against.take(&placed, &figures, &stands, FIGURES);
             for i in 0..FIGURES {
@@ -237,18 +241,20 @@ impl Cloud {
     pub(super) fn predictions(
         &self,
         features: &Features,
+        memory: Option<&mut Memory>,
         wanted: impl Fn(Fault, usize, usize) -> Option<f64>,
         mut keep: impl FnMut(Prediction),
     ) {
         let figures = self.figures(features);
         let told = Told::of(&self.conditions);
-        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        let (mut shapes, mut against) = (Shapes::of(memory, self.kind, &told), Against::NOTHING);
         for (place, part, _) in self.parts_here() {
             let shares: [Option<f64>; STANDS] = core::array::from_fn(|stand| wanted(part.fault, place, stand));
             if shares.iter().all(Option::is_none) {
                 continue;
             }
-            part.place(&told, &EVERY, &mut placed);
+            let shape = shapes.shape(place, part, &told, &EVERY);
+            let placed = part.placed(&told, &EVERY, shape);
             let above = self.stands(&placed);
             against.take(&placed, &figures, &above.map(sheared), 0);
             let severity = against.predicted(&placed, SEVERITY, &figures);
@@ -297,7 +303,8 @@ impl Prediction {
 
     /// Distance of a figure from what is expected, in spreads, and the spread.
     fn off(&self, figure: usize, x: f64, uncertainty: f64) -> (f64, f64) {
-        let spread = libm::hypot(f64::from(self.spread[figure]), uncertainty);
+        let spread = f64::from(self.spread[figure]);
+        let spread = libm::sqrt(spread * spread + uncertainty * uncertainty);
         ((x - f64::from(self.mean[figure])) / spread, spread)
     }
 

@@ -58,14 +58,13 @@ pub(super) fn running(case: &Case, medians_k: [f64; 2], mix_up: Option<MixUp>) -
     let [low_side, high_side] = pressures(case, mix_up)?;
     let mut off_scale = false;
     let mut side = |pressure: Option<Reading<Pressure>>, median_k: f64| {
-        pressure.map(|pressure| {
-            let (dew_k, off) = dew_k(refrigerant, pressure, air, median_k);
-            off_scale |= off;
-            dew_k
-        })
+        let (dew_k, beyond_k, off) = dew_k(refrigerant, pressure?, air, median_k);
+        off_scale |= off;
+        Some((dew_k, beyond_k))
     };
-    let low = side(low_side, medians_k[0]);
-    let high = side(high_side, medians_k[1]);
+    let (low, high) = (side(low_side, medians_k[0]), side(high_side, medians_k[1]));
+    let beyond_k = [low, high].map(|side| side.map_or(0.0, |(_, beyond_k)| beyond_k));
+    let [low, high] = [low, high].map(|side| side.map(|(dew_k, _)| dew_k));
     if mix_up.is_some() && off_scale {
         return None;
     }
@@ -92,6 +91,18 @@ pub(super) fn running(case: &Case, medians_k: [f64; 2], mix_up: Option<MixUp>) -
             standard_uncertainty: 60.0 * cycles.standard_uncertainty / (1.0 + per_minute),
         }
     });
+    if mix_up.is_some() {
+        // A mix-up touches no thermometer: the lines stay as warm as they were, from wherever they are counted.
+        for (feature, beyond_k) in [
+            (Feature::Superheat, beyond_k[0]),
+            (Feature::Subcooling, -beyond_k[1]),
+            (Feature::DischargeSuperheat, beyond_k[1]),
+        ] {
+            if let Some(line) = &mut measured[place(feature)] {
+                line.value += beyond_k;
+            }
+        }
+    }
     Some(Features { measured, off_scale })
 }
 
@@ -111,7 +122,7 @@ pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<Features> {
         (Some(one), None) | (None, Some(one)) => one,
         (None, None) => return None,
     };
-    let (dew, off_scale) = dew_k(
+    let (dew, _, off_scale) = dew_k(
         case.system.refrigerant,
         pressure,
         case.conditions.surroundings,
@@ -223,13 +234,19 @@ fn pa(reading: Reading<Pressure>) -> f64 {
     }
 }
 
-/// Dew temperature of a pressure above vacuum; where there is none, the end of the scale about `median_k`, and `true`.
-fn dew_k(refrigerant: Refrigerant, pressure: Reading<Pressure>, air: Surroundings, median_k: f64) -> (Estimate, bool) {
+/// Dew temperature of a pressure above vacuum, by how much it lies beyond the end of the scale about `median_k` where it is
+/// put, K, and `false`; where there is none, the end of the scale, and `true`.
+fn dew_k(
+    refrigerant: Refrigerant,
+    pressure: Reading<Pressure>,
+    air: Surroundings,
+    median_k: f64,
+) -> (Estimate, f64, bool) {
     match dew_temperature(refrigerant, pressure, air) {
         Ok(dew) => {
             // A figure far beyond the scale is no more off than its end.
             let value = dew.value.clamp(median_k - OFF_SCALE_K, median_k + OFF_SCALE_K);
-            (Estimate { value, ..dew }, false)
+            (Estimate { value, ..dew }, dew.value - value, false)
         }
         Err(_) => {
             let beyond_k = if pa(pressure) > STANDARD_PRESSURE_PA {
@@ -242,6 +259,7 @@ fn dew_k(refrigerant: Refrigerant, pressure: Reading<Pressure>, air: Surrounding
                     value: median_k + beyond_k,
                     standard_uncertainty: 0.0,
                 },
+                0.0,
                 true,
             )
         }

@@ -35,6 +35,7 @@ mod figures;
 mod learning;
 mod list;
 mod looks;
+mod memory;
 mod next_check;
 mod pairs;
 mod part;
@@ -69,6 +70,7 @@ use crate::expected::{Bands, Expectation, Healthy};
 use crate::names::{Fault, Feature, MixUp, RestFinding};
 use faults::index;
 use features::{Features, NOTHING};
+use memory::Memory;
 use next_check::Bench;
 use posterior::{NONE, Posterior};
 use scene::Scene;
@@ -102,6 +104,57 @@ use scene::Scene;
 /// ```
 pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     settings.check()?;
+    judge(case, settings, None)
+}
+
+/// Diagnoses many cases by the same settings.
+///
+/// What vehicles of one kind share is worked out once, as long as they follow each other and the same of their conditions
+/// are known; the answers are those of [`diagnose`] to the bit. It holds 50 kB.
+///
+/// ```
+/// use coldloop::circuit::Readings;
+/// use coldloop::diagnosis::{Case, Judge, Settings, diagnose};
+/// use coldloop::units::{Surroundings, fahrenheit};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let settings = Settings::default();
+/// let mut judge = Judge::new(&settings)?;
+/// for ambient in [70.0, 80.0, 90.0] {
+///     let conditions = Conditions::new(fahrenheit(ambient), Surroundings::SEA_LEVEL);
+///     let case = Case::new(system, conditions, Readings::default());
+///     assert_eq!(judge.diagnose(&case)?, diagnose(&case, &settings)?);
+/// }
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub struct Judge<'a> {
+    settings: &'a Settings,
+    memory: Memory,
+}
+
+impl<'a> Judge<'a> {
+    /// A judge by these settings.
+    ///
+    /// Errors: `NotFinite` and `OutOfRange` for settings that cannot be.
+    pub fn new(settings: &'a Settings) -> Result<Self, Error> {
+        settings.check()?;
+        Ok(Self {
+            settings,
+            memory: Memory::EMPTY,
+        })
+    }
+
+    /// What explains the readings of this case?
+    ///
+    /// Errors: as [`diagnose`].
+    pub fn diagnose(&mut self, case: &Case) -> Result<Diagnosis, Error> {
+        judge(case, self.settings, Some(&mut self.memory))
+    }
+}
+
+/// By settings that can be.
+fn judge(case: &Case, settings: &Settings, memory: Option<&mut Memory>) -> Result<Diagnosis, Error> {
     case.conditions.check()?;
     features::check(&case.readings)?;
     let derived = derived(case)?;
@@ -110,7 +163,7 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     }
     let healthy = healthy(case)?;
     let scene = Scene::running(case, &healthy)?;
-    running(case, settings, &scene, &healthy, derived)
+    running(case, settings, &scene, (&healthy, derived), memory)
 }
 
 /// A running system; `scene` has the clouds, or goes by the tables alone.
@@ -118,8 +171,8 @@ fn running(
     case: &Case,
     settings: &Settings,
     scene: &Scene,
-    healthy: &Healthy,
-    derived: Derived,
+    (healthy, derived): (&Healthy, Derived),
+    memory: Option<&mut Memory>,
 ) -> Result<Diagnosis, Error> {
     let medians_k = [healthy.low_side.median, healthy.high_side.median];
     let expectation = Expectation::of(
@@ -129,9 +182,8 @@ fn running(
         case.own_readings.as_ref(),
     )?;
     let figures = features::running(case, medians_k, None).unwrap_or(NOTHING);
-    let posterior = Posterior::of(case, settings, scene, &figures, &|mix_up| {
-        features::running(case, medians_k, Some(mix_up))
-    });
+    let mixed_up = |mix_up| features::running(case, medians_k, Some(mix_up));
+    let posterior = Posterior::of(case, settings, scene, &figures, &mixed_up, memory);
     answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
 }
 
@@ -228,9 +280,8 @@ fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnos
     let scene = Scene::resting(case);
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
-    let posterior = Posterior::of(case, settings, &scene, &judged, &|mix_up| {
-        figures.and(features::resting(case, Some(mix_up)))
-    });
+    let mixed_up = |mix_up| figures.and(features::resting(case, Some(mix_up)));
+    let posterior = Posterior::of(case, settings, &scene, &judged, &mixed_up, None);
     let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None))?;
     diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {
         Some(measured) => Some(rest_finding(measured)),

@@ -44,28 +44,26 @@ const WIDER: f64 = 1.1;
 /// Beyond this squared distance conditions are all equally far.
 const FARTHEST: f64 = 1_000.0;
 
-/// A part where the conditions are known, in the coordinates of [`sheared`].
-pub(super) struct Placed {
+/// How the dimensions of a part vary together once some conditions are known, in the coordinates of [`LINES`]. It does not
+/// depend on what these conditions are.
+#[derive(Clone, Copy)]
+pub(super) struct Shape([[f64; DIMENSIONS]; DIMENSIONS]);
+
+/// A part where the conditions are known.
+pub(super) struct Placed<'a> {
     pub(super) mean: [f64; DIMENSIONS],
-    pub(super) covariance: [[f64; DIMENSIONS]; DIMENSIONS],
-    /// How far each condition that nobody told moves each dimension.
-    moves: [Moves; DIMENSIONS],
-    /// Spread of each dimension about what the conditions say.
-    spread: [f64; DIMENSIONS],
+    shape: &'a Shape,
 }
 
-/// Conditions that nobody told, in blocks that are summed as one.
-type Moves = [f64; 3 * BLOCK];
-const BLOCK: usize = 4;
+/// As many conditions can be left untold: the ambient and the air pressure never are.
+const UNTOLD: usize = 8;
 
 /// What is known of the conditions, and which of them nobody told.
 pub(super) struct Told {
     value: [f64; CONDITIONS],
     /// One where a condition is known, zero where it is not.
     known: [f64; CONDITIONS],
-    /// How many nobody told, and which.
-    count: usize,
-    untold: [usize; CONDITIONS],
+    untold: List<usize, UNTOLD>,
 }
 
 impl Told {
@@ -73,53 +71,36 @@ impl Told {
         let mut told = Self {
             value: conditions.map(|condition| condition.unwrap_or(0.0)),
             known: conditions.map(|condition| f64::from(u8::from(condition.is_some()))),
-            count: 0,
-            untold: [0; CONDITIONS],
+            untold: List::new(0),
         };
         for (j, condition) in conditions.iter().enumerate() {
             if condition.is_none() {
-                told.untold[told.count] = j;
-                told.count += 1;
+                told.untold.push(j);
             }
         }
         told
     }
+
+    /// The conditions that nobody told, one bit each.
+    pub(super) fn untold_bits(&self) -> u16 {
+        self.untold.iter().fold(0, |bits, j| bits | 1 << j)
+    }
 }
 
-/// How far conditions lie from the centre of a part; nowhere along those that nobody told.
-pub(super) type Off = [f64; CONDITIONS];
+impl Shape {
+    pub(super) const NONE: Self = Self([[0.0; DIMENSIONS]; DIMENSIONS]);
+}
 
-impl Placed {
-    pub(super) const NOWHERE: Self = Self {
-        mean: [0.0; DIMENSIONS],
-        covariance: [[0.0; DIMENSIONS]; DIMENSIONS],
-        moves: [[0.0; 3 * BLOCK]; DIMENSIONS],
-        spread: [0.0; DIMENSIONS],
-    };
-
-    /// Goes over to the temperatures of lines.
-    fn shear(&mut self, dimensions: &[usize]) {
-        let rows = &mut self.covariance;
-        for (line, sign, side) in LINES.into_iter().filter(|(line, ..)| dimensions.contains(line)) {
-            self.mean[line] += sign * self.mean[side];
-            let of_side = rows[side];
-            for (own, other) in rows[line].iter_mut().zip(of_side) {
-                *own += sign * other;
-            }
-            for row in rows.iter_mut() {
-                row[line] += sign * row[side];
-            }
-        }
-    }
-
-    /// A figure as it is read, and not sheared: mean, variance, and covariance to each sheared dimension.
+impl Placed<'_> {
+    /// A figure as it is read, and not as the temperature of a line: mean, variance, and covariance to each dimension.
     fn as_read(&self, i: usize) -> (f64, f64, [f64; DIMENSIONS]) {
-        let (mut mean, mut row) = (self.mean[i], self.covariance[i]);
+        let Shape(covariance) = self.shape;
+        let (mut mean, mut row) = (self.mean[i], covariance[i]);
         let mut variance = row[i];
         if let Some((_, sign, side)) = LINES.into_iter().find(|(line, ..)| *line == i) {
             mean -= sign * self.mean[side];
-            variance += self.covariance[side][side] - 2.0 * sign * row[side];
-            for (own, other) in row.iter_mut().zip(self.covariance[side]) {
+            variance += covariance[side][side] - 2.0 * sign * row[side];
+            for (own, other) in row.iter_mut().zip(covariance[side]) {
                 *own -= sign * other;
             }
         }
@@ -148,8 +129,8 @@ impl Part {
         f64::from(self.weight) / reach * libm::exp(-0.5 * f64::min(distance, FARTHEST))
     }
 
-    /// How far the conditions lie from the centre.
-    pub(super) fn off(&self, told: &Told) -> Off {
+    /// How far the conditions lie from the centre of the part; nowhere along those that nobody told.
+    pub(super) fn off(&self, told: &Told) -> [f64; CONDITIONS] {
         core::array::from_fn(|j| told.known[j] * (told.value[j] - CENTRE_STEP * f64::from(self.centre[j])))
     }
 
@@ -158,7 +139,7 @@ impl Part {
     }
 
     /// Mean of a dimension.
-    pub(super) fn mean(&self, i: usize, off: &Off) -> f64 {
+    pub(super) fn mean(&self, i: usize, off: &[f64; CONDITIONS]) -> f64 {
         let mut along = 0.0;
         for (slope, off) in self.slope[i].iter().zip(off) {
             along += f64::from(*slope) * off;
@@ -166,45 +147,59 @@ impl Part {
         STEP[i] * f64::from(self.at[i]) + self.unit(i) * along
     }
 
-    /// Puts the part into these conditions, along some of its dimensions: the two sides and others, the later ones last.
-    pub(super) fn place(&self, told: &Told, dimensions: &[usize], placed: &mut Placed) {
+    /// The part in these conditions along some of its dimensions, which rise, where it has this shape.
+    pub(super) fn placed<'a>(&self, told: &Told, dimensions: &[usize], shape: &'a Shape) -> Placed<'a> {
         let off = self.off(told);
-        let Placed {
-            mean,
-            covariance,
-            moves,
-            spread,
-        } = placed;
-        let width = told.untold.map(|j| WIDTH_STEP * f64::from(self.width[j]));
-        let blocks = told.count.div_ceil(BLOCK);
-        for (n, i) in dimensions.iter().map(|i| i % DIMENSIONS).enumerate() {
+        let mut mean = [0.0; DIMENSIONS];
+        for i in dimensions.iter().map(|i| i % DIMENSIONS) {
             mean[i] = self.mean(i, &off);
+        }
+        for (line, sign, side) in LINES {
+            mean[line] += sign * mean[side];
+        }
+        Placed { mean, shape }
+    }
+
+    /// Finds the shape of the part along some of its dimensions, which rise and begin with the two sides.
+    pub(super) fn shape(&self, told: &Told, dimensions: &[usize], shape: &mut Shape) {
+        let Shape(rows) = shape;
+        let mut width = [0.0; UNTOLD];
+        for (width, j) in width.iter_mut().zip(told.untold.iter()) {
+            *width = WIDTH_STEP * f64::from(self.width[*j]);
+        }
+        // What nobody told moves all dimensions together.
+        let mut moves = [[0.0; UNTOLD]; DIMENSIONS];
+        let mut spread = [0.0; DIMENSIONS];
+        for (n, i) in dimensions.iter().map(|i| i % DIMENSIONS).enumerate() {
             let unit = self.unit(i);
-            for ((along, width), j) in moves[i].iter_mut().zip(width).zip(told.untold).take(told.count) {
-                *along = unit * width * f64::from(self.slope[i][j]);
+            for ((moves, width), j) in moves[i].iter_mut().zip(width).zip(told.untold.iter()) {
+                *moves = unit * width * f64::from(self.slope[i][*j]);
             }
-            let own = STEP[i] * f64::from(self.spread[i]);
-            spread[i] = own;
+            spread[i] = STEP[i] * f64::from(self.spread[i]);
             let correlations = &self.correlation[i * (i + 1) / 2 - i..];
             for k in dimensions[..n].iter().map(|k| k % DIMENSIONS) {
-                let fitted = WIDER / 32_767.0 * own * spread[k] * f64::from(correlations[k]);
-                let both = fitted + along(&moves[i], &moves[k], blocks);
-                covariance[i][k] = both;
-                covariance[k][i] = both;
+                let fitted = WIDER / 32_767.0 * spread[i] * spread[k] * f64::from(correlations[k]);
+                rows[i][k] = fitted + together(&moves[i], &moves[k]);
+                rows[k][i] = rows[i][k];
             }
-            covariance[i][i] = WIDER * own * own + along(&moves[i], &moves[i], blocks);
+            rows[i][i] = WIDER * spread[i] * spread[i] + together(&moves[i], &moves[i]);
         }
-        placed.shear(dimensions);
+        for (line, sign, side) in LINES.into_iter().filter(|(line, ..)| dimensions.contains(line)) {
+            let of_side = rows[side];
+            for (own, other) in rows[line].iter_mut().zip(of_side) {
+                *own += sign * other;
+            }
+            for row in rows.iter_mut() {
+                row[line] += sign * row[side];
+            }
+        }
     }
 }
 
-/// How far conditions that nobody told move two dimensions together.
-fn along(one: &Moves, other: &Moves, blocks: usize) -> f64 {
-    let mut sum = 0.0;
-    for (one, other) in one.chunks_exact(BLOCK).zip(other.chunks_exact(BLOCK)).take(blocks) {
-        sum += (one[0] * other[0] + one[1] * other[1]) + (one[2] * other[2] + one[3] * other[3]);
-    }
-    sum
+/// How far the same conditions move two dimensions together.
+fn together(one: &[f64; UNTOLD], other: &[f64; UNTOLD]) -> f64 {
+    let [a, b, c, d, e, f, g, h] = core::array::from_fn(|j| one[j] * other[j]);
+    ((a + b) + (c + d)) + ((e + f) + (g + h))
 }
 
 /// Figures against a part, seen from several stands: the Cholesky factor of their covariance, and the deviations made
@@ -249,8 +244,8 @@ impl<const L: usize> Against<L> {
     }
 
     /// Takes in one figure more.
-    pub(super) fn add(&mut self, placed: &Placed, figures: &Figures, stands: &[[f64; FIGURES]; L], i: usize) {
-        let (n, covariance) = (self.order.len(), &placed.covariance[i]);
+    pub(super) fn add(&mut self, placed: &Placed<'_>, figures: &Figures, stands: &[[f64; FIGURES]; L], i: usize) {
+        let (n, covariance) = (self.order.len(), &placed.shape.0[i]);
         let own = covariance[i];
         let mean = core::array::from_fn(|l| placed.mean[i] + stands[l][i]);
         let (row, left, mean) = self.row(covariance, own, mean);
@@ -267,7 +262,7 @@ impl<const L: usize> Against<L> {
     }
 
     /// Takes in what was read from this figure on, and nothing else.
-    pub(super) fn take(&mut self, placed: &Placed, figures: &Figures, stands: &[[f64; FIGURES]; L], from: usize) {
+    pub(super) fn take(&mut self, placed: &Placed<'_>, figures: &Figures, stands: &[[f64; FIGURES]; L], from: usize) {
         self.order.clear();
         self.distance = [0.0; L];
         self.scale = 1.0;
@@ -285,16 +280,16 @@ impl<const L: usize> Against<L> {
     }
 
     /// The two sides, once all else that was read is taken in.
-    pub(super) fn sides(&self, placed: &Placed, stands: &[[f64; FIGURES]; L]) -> Sides<L> {
+    pub(super) fn sides(&self, placed: &Placed<'_>, stands: &[[f64; FIGURES]; L]) -> Sides<L> {
         let mut sides = Sides {
-            across: placed.covariance[HIGH][LOW],
+            across: placed.shape.0[HIGH][LOW],
             ..Sides::NOTHING
         };
         let mut rows = [[0.0; FIGURES]; 2];
         for side in [LOW, HIGH] {
-            let own = placed.covariance[side][side];
+            let own = placed.shape.0[side][side];
             let mean = core::array::from_fn(|l| placed.mean[side] + stands[l][side]);
-            let (row, left, mean) = self.row(&placed.covariance[side], own, mean);
+            let (row, left, mean) = self.row(&placed.shape.0[side], own, mean);
             (rows[side], sides.own[side], sides.left[side], sides.mean[side]) = (row, own, left, mean);
         }
         let [low, high] = &rows;
@@ -307,7 +302,7 @@ impl<const L: usize> Against<L> {
     /// What a figure that was not read, or the severity, would be, seen from each stand: its means, and its standard
     /// deviations.
     #[inline(never)] // it is large
-    pub(super) fn predicted(&self, placed: &Placed, i: usize, figures: &Figures) -> ([f64; L], [f64; L]) {
+    pub(super) fn predicted(&self, placed: &Placed<'_>, i: usize, figures: &Figures) -> ([f64; L], [f64; L]) {
         let (mean, own, mut covariance) = placed.as_read(i);
         if let Some((_, sign, side)) = LINES.into_iter().find(|(line, ..)| *line == i) {
             // It will be read with the gauge that has been read already.
@@ -437,22 +432,22 @@ mod tests {
 
     const HERE: [[f64; FIGURES]; 1] = [[0.0; FIGURES]];
 
-    fn against(placed: &Placed, figures: &Figures) -> Against<1> {
+    fn against(placed: &Placed<'_>, figures: &Figures) -> Against<1> {
         let mut against = Against::NOTHING;
         against.take(placed, figures, &HERE, 0);
         against
     }
 
-    fn density(placed: &Placed, values: &[(usize, f64)]) -> f64 {
+    fn density(placed: &Placed<'_>, values: &[(usize, f64)]) -> f64 {
         against(placed, &read(values)).density()[0]
     }
 
-    fn each_sound_part(mut test: impl FnMut(&Placed)) {
+    fn each_sound_part(mut test: impl FnMut(&Placed<'_>)) {
         for part in CLOUDS[KIND].iter().filter(|part| part.fault == Fault::NoFault) {
             let told = Told::of(&MILD);
-            let mut placed = Placed::NOWHERE;
-            part.place(&told, &EVERY, &mut placed);
-            test(&placed);
+            let mut shape = Shape::NONE;
+            part.shape(&told, &EVERY, &mut shape);
+            test(&part.placed(&told, &EVERY, &shape));
         }
     }
 

@@ -12,6 +12,7 @@ use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features, NOTHING, place};
 use super::list::List;
 use super::looks::{Sights, sights};
+use super::memory::Memory;
 use super::scene::{Scene, anything};
 use crate::names::{Fault, Feature, MixUp, Observation};
 
@@ -68,6 +69,7 @@ impl Posterior {
         scene: &Scene,
         figures: &Features,
         mixed_up: &dyn Fn(MixUp) -> Option<Features>,
+        mut memory: Option<&mut Memory>,
     ) -> Self {
         let mut posterior = Self {
             priors: priors(settings, scene.bit),
@@ -105,7 +107,7 @@ impl Posterior {
         let mut by_cloud = [[0.0; Fault::ALL.len()]; cloud::MOST_SETS];
         let cloud = scene.cloud.as_ref();
         if let Some(cloud) = cloud {
-            cloud.likelihoods(&sets, &mut by_cloud[..sets.len()], &mut weights);
+            cloud.likelihoods(&sets, memory.as_deref_mut(), &mut by_cloud[..sets.len()], &mut weights);
         }
         let [at_face, mixed @ ..] = &by_cloud;
         posterior.face_value(scene, figures, at_face);
@@ -122,7 +124,7 @@ impl Posterior {
         posterior.evidence = probability.iter().sum();
         posterior.probability = normalised(probability);
         if let Some(cloud) = cloud {
-            posterior.predict(cloud, figures, &weights);
+            posterior.predict(cloud, figures, &weights, memory);
         }
         posterior
     }
@@ -146,7 +148,13 @@ impl Posterior {
     }
 
     /// What each part of the clouds that counts says of every figure.
-    fn predict(&mut self, cloud: &Cloud, figures: &Features, weights: &[[f64; cloud::STANDS]; cloud::MOST_PARTS]) {
+    fn predict(
+        &mut self,
+        cloud: &Cloud,
+        figures: &Features,
+        weights: &[[f64; cloud::STANDS]; cloud::MOST_PARTS],
+        memory: Option<&mut Memory>,
+    ) {
         let mut totals = [0.0; HYPOTHESES];
         for (fault, weights) in cloud.parts().zip(weights) {
             totals[index(fault)] += weights.iter().sum::<f64>();
@@ -157,7 +165,7 @@ impl Posterior {
             let share = weights[place][stand] / totals[hypothesis];
             (probability[hypothesis] >= NEGLIGIBLE && share >= LEAST_SHARE).then_some(share)
         };
-        cloud.predictions(figures, wanted, |prediction| predictions.push(prediction));
+        cloud.predictions(figures, memory, wanted, |prediction| predictions.push(prediction));
     }
 
     /// Misleading gauges: any of the other faults, or none, with the pressures that a mix-up would have hidden.

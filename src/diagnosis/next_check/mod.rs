@@ -319,12 +319,11 @@ fn results<const N: usize>(
                 FUTURE_UNCERTAINTY
             };
             let (low, high) = scene.limits(feature, LIMIT);
-            let below = posterior.below(scene, feature, (low, uncertainty), of);
-            let up_to = posterior.below(scene, feature, (high, uncertainty), of);
+            let limits = posterior.below(scene, feature, ([low, high], uncertainty), of);
             for (kind, chance) in [
-                (ResultKind::Below, below),
-                (ResultKind::Within, core::array::from_fn(|h| up_to[h] - below[h])),
-                (ResultKind::Above, up_to.map(|p| 1.0 - p)),
+                (ResultKind::Below, limits.map(|[low, _]| low)),
+                (ResultKind::Within, limits.map(|[low, high]| high - low)),
+                (ResultKind::Above, limits.map(|[_, high]| 1.0 - high)),
             ] {
                 results.push(Result {
                     kind,

@@ -11,25 +11,28 @@ use crate::expected::Spread;
 use crate::names::{Fault, Feature};
 
 impl Posterior {
-    /// Probability that `feature` would read below `x` under each of some hypotheses, given what was read.
+    /// Probability that `feature` would read below each of two limits under each of some hypotheses, given what was read.
     pub(in crate::diagnosis) fn below<const N: usize>(
         &self,
         scene: &Scene,
         feature: Feature,
-        (x, uncertainty): (f64, f64),
+        (limits, uncertainty): ([f64; 2], f64),
         of: &[usize; N],
-    ) -> [f64; N] {
+    ) -> [[f64; 2]; N] {
         let Some(healthy) = scene.healthy[place(feature)] else {
-            return [0.0; N];
+            return [[0.0; 2]; N];
         };
-        let sound = about(healthy, uncertainty).below(x);
+        let sound = about(healthy, uncertainty);
+        let sound = limits.map(|x| sound.below(x));
         of.map(|hypothesis| match FAULTS.get(hypothesis) {
-            None => anything(place(feature), healthy).below(x),
+            None => limits.map(|x| anything(place(feature), healthy).below(x)),
             Some(row) if row.fault == Fault::GaugeError || self.probability[hypothesis] < NEGLIGIBLE => sound,
             Some(row) => {
-                let by_cloud = self.below_by_cloud(row.fault, feature, x - scene.origin_k(feature), uncertainty);
-                let by_chart = self.below_by_chart(scene, row, (feature, healthy), (x, uncertainty), sound);
-                self.by_cloud[hypothesis] * by_cloud + (1.0 - self.by_cloud[hypothesis]) * by_chart
+                let from = scene.origin_k(feature);
+                let by_cloud = self.below_by_cloud(row.fault, feature, limits.map(|x| x - from), uncertainty);
+                let by_chart = self.below_by_chart(scene, row, (feature, healthy), (limits, uncertainty), sound);
+                let share = self.by_cloud[hypothesis];
+                core::array::from_fn(|limit| share * by_cloud[limit] + (1.0 - share) * by_chart[limit])
             }
         })
     }
@@ -40,40 +43,49 @@ impl Posterior {
         scene: &Scene,
         row: &'static FaultRow,
         (feature, healthy): (Feature, Spread),
-        (x, uncertainty): (f64, f64),
-        sound: f64,
-    ) -> f64 {
+        (limits, uncertainty): ([f64; 2], f64),
+        sound: [f64; 2],
+    ) -> [f64; 2] {
         let patterns = || self.patterns.iter().filter(|pattern| pattern.fault == row.fault);
         let all: f64 = patterns().map(|pattern| pattern.weight).sum();
         if all <= 0.0 {
-            return 0.0;
+            return [0.0; 2];
         }
-        let effect = scene.effect(row, feature);
-        let mut below = 0.0;
+        let Some(effect) = scene.effect(row, feature) else {
+            return sound;
+        };
+        let mut below = [0.0; 2];
         for pattern in patterns() {
             let share = pattern.weight / all;
-            let chance = match effect {
-                Some(effect) if share >= NEGLIGIBLE => {
-                    let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
-                    mixed(effect, pattern.severity, sound, moved.below(x))
-                }
-                // A pattern that the readings rule out predicts nothing.
-                Some(_) | None => sound,
-            };
-            below += share * chance;
+            // A pattern that the readings rule out predicts nothing.
+            let mut chance = sound;
+            if share >= NEGLIGIBLE {
+                let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
+                chance = core::array::from_fn(|at| mixed(effect, pattern.severity, sound[at], moved.below(limits[at])));
+            }
+            for (below, chance) in below.iter_mut().zip(chance) {
+                *below += share * chance;
+            }
         }
         below
     }
 
-    /// The same by the clouds alone, `x` counted from their origin.
-    fn below_by_cloud(&self, fault: Fault, feature: Feature, x: f64, uncertainty: f64) -> f64 {
-        let (mut below, mut all) = (0.0, 0.0);
+    /// The same by the clouds alone, the limits counted from their origin.
+    fn below_by_cloud(&self, fault: Fault, feature: Feature, limits: [f64; 2], uncertainty: f64) -> [f64; 2] {
+        let (mut below, mut all) = ([0.0; 2], 0.0);
         if let Some(at) = running_place(feature) {
             for prediction in self.predictions.iter().filter(|prediction| prediction.fault == fault) {
-                below += f64::from(prediction.share) * prediction.below(at, x, uncertainty);
-                all += f64::from(prediction.share);
+                let share = f64::from(prediction.share);
+                for (below, x) in below.iter_mut().zip(limits) {
+                    *below += share * prediction.below(at, x, uncertainty);
+                }
+                all += share;
             }
         }
-        if all > 0.0 { below / all } else { 0.0 }
+        if all > 0.0 {
+            below.map(|below| below / all)
+        } else {
+            below
+        }
     }
 }

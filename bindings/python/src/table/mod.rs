@@ -6,7 +6,7 @@ mod columns;
 use crate::diagnosis::settings;
 use crate::errors::refused_key;
 use answers::{Answers, BLOCK, Block};
-use coldloop::diagnosis::Settings;
+use coldloop::diagnosis::{Judge, Settings};
 use coldloop::{Error, ErrorKind, Observation, Quantity};
 use columns::{Kind, Table, kind};
 use numpy::{PyArray1, PyReadonlyArray1};
@@ -115,10 +115,12 @@ fn judge(
         let (sender, receiver) = mpsc::channel::<Block>();
         for _ in 0..threads.clamp(1, blocks.max(1)) {
             let (sender, next, stop) = (sender.clone(), &next, &stop);
+            let mut judge =
+                Judge::new(settings).map_err(|error| Python::attach(|py| refused_key(py, error, "settings")))?;
             scope.spawn(move || {
                 while !stop.load(Ordering::Relaxed) {
                     let block = next.fetch_add(1, Ordering::Relaxed);
-                    if block >= blocks || sender.send(Block::judged(table, settings, block)).is_err() {
+                    if block >= blocks || sender.send(Block::judged(table, &mut judge, block)).is_err() {
                         break;
                     }
                 }
