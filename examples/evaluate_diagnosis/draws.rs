@@ -20,6 +20,8 @@ pub(crate) enum World {
     Own,
     /// Another one.
     Shifted,
+    /// That of the fit, with a refrigerant that no fit has seen.
+    With(Refrigerant),
 }
 
 /// One vehicle with one fault or none.
@@ -70,7 +72,10 @@ impl Draw {
         fault: Fault,
         severity: f64,
     ) -> Result<Self, Error> {
-        let refrigerant = [Refrigerant::R134a, Refrigerant::R1234yf][rng.random_range(0..2)];
+        let refrigerant = match world {
+            World::Own | World::Shifted => [Refrigerant::R134a, Refrigerant::R1234yf][rng.random_range(0..2)],
+            World::With(refrigerant) => refrigerant,
+        };
         let system = system(kind, refrigerant);
         let vehicle = vehicle(rng, world, system)?;
         let actual = conditions(rng, world, &system)?;
@@ -183,21 +188,21 @@ fn below(z: f64) -> f64 {
 fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Conditions, Error> {
     let electric = system.compressor == Compressor::Electric;
     let driving = rng.random_bool(match world {
-        World::Own => 0.3,
+        World::Own | World::With(_) => 0.3,
         World::Shifted => 0.15,
     });
     let ambient_c = match world {
-        World::Own => rng.random_range(15.0..42.0),
+        World::Own | World::With(_) => rng.random_range(15.0..42.0),
         World::Shifted => (28.0 + 5.5 * normal(rng)).clamp(15.0, 42.0),
     };
     let humidity = match world {
-        World::Own => rng.random_range(0.1..0.9),
+        World::Own | World::With(_) => rng.random_range(0.1..0.9),
         World::Shifted => rng.random_range(0.25..0.95),
     };
     Ok(Conditions {
         relative_humidity: Some(humidity),
         engine_speed_hz: Some(match world {
-            World::Own => rng.random_range(12.5..42.0),
+            World::Own | World::With(_) => rng.random_range(12.5..42.0),
             World::Shifted => [13.5, 25.0, 33.0][rng.random_range(0..3)] + 1.5 * normal(rng).clamp(-2.0, 2.0),
         })
         .filter(|_| !electric),
@@ -207,7 +212,7 @@ fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Condi
             AirSource::Recirculated
         }),
         blower: Some(match world {
-            World::Own => rng.random_range(0.5..1.0),
+            World::Own | World::With(_) => rng.random_range(0.5..1.0),
             World::Shifted => [0.5, 0.75, 1.0][rng.random_range(0..3)],
         }),
         vehicle_speed_m_s: Some(if driving { rng.random_range(3.0..28.0) } else { 0.0 }),
@@ -222,7 +227,7 @@ fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Condi
 /// The conditions as somebody measures them.
 fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> Conditions {
     let (off_k, off_humidity) = match world {
-        World::Own => (rng.random_range(-1.5..1.5), rng.random_range(-0.08..0.08)),
+        World::Own | World::With(_) => (rng.random_range(-1.5..1.5), rng.random_range(-0.08..0.08)),
         World::Shifted => (0.4 + 1.1 * normal(rng), 0.07 * normal(rng)),
     };
     Conditions {
@@ -259,7 +264,7 @@ fn read(rng: &mut impl Rng, world: World, truth: &Simulation, place: Surrounding
         instruments.lines = Thermometer::ClampThermistor;
     }
     let errors = std::array::from_fn(|_| match world {
-        World::Own => rng.random(),
+        World::Own | World::With(_) => rng.random(),
         // Mostly small, now and then at the limit, and rather high.
         World::Shifted => (0.53 + 0.25 * normal(rng)).clamp(0.0, 1.0),
     });

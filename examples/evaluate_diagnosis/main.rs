@@ -4,7 +4,7 @@
 //! of the fit (with other seeds) and 300 from a shifted one: parts of other sizes and efficiencies, other set points,
 //! another climate, and instruments and people that err in other ways. `-- 2000` draws more; `-- 600 FOLDER` also writes
 //! the cases, and 60,000 vehicles to learn from, as CSV for `examples/evaluate_diagnosis/classifier.py`, which judges the same cases
-//! with a random forest. `-- limit` asks how much the readings tell at most, in ten minutes of work for one core.
+//! with a random forest. `-- R-152a 400` judges vehicles with another refrigerant than the two of the fit. `-- limit` asks how much the readings tell at most, in ten minutes of work for one core.
 //!
 //! The five rates are those of Yuill & Braun 2012 (Purdue, paper 1307). A fault is significant when it costs 5 % of the
 //! capacity, 10 % of the coefficient of performance, or 1.5 K at the vent; only those count below "significant".
@@ -17,7 +17,7 @@ mod limit;
 mod tally;
 
 use cases::{ALL_LINES, Judged, answer, drawn, settings, weight, write};
-use coldloop::Fault;
+use coldloop::{Fault, Refrigerant};
 use draws::{Lines, World};
 use std::error::Error;
 use std::path::Path;
@@ -33,9 +33,14 @@ fn main() -> Result<(), Box<dyn Error>> {
         let (count, simulated) = (number(25)?, number(200)?);
         return limit::print(count, simulated);
     }
+    let mut worlds = vec![(World::Own, "own", 171), (World::Shifted, "shifted", 172)];
+    if let Some(refrigerant) = arguments.peek().and_then(|word| Refrigerant::from_id(word)) {
+        arguments.next();
+        worlds = vec![(World::With(refrigerant), refrigerant.id(), 175)];
+    }
     let count: usize = arguments.next().map_or(Ok(300), |text| text.parse())?;
     let folder = arguments.next();
-    for (world, name, seed) in [(World::Own, "own", 171), (World::Shifted, "shifted", 172)] {
+    for (world, name, seed) in worlds {
         let cases = drawn(world, seed, count)?;
         if let Some(folder) = &folder {
             write(&Path::new(folder).join(format!("{name}.csv")), &cases)?;

@@ -74,13 +74,14 @@ pub(super) struct Prediction {
 impl Cloud {
     /// The clouds of the system of this bit; `None` where there are none.
     ///
-    /// The trade has sound vehicles at `trade`; where a vehicle has its own table, its two sides stand there for sure.
+    /// The trade has sound vehicles at `trade`; where a vehicle has its own table, its two sides stand there for sure. Those of
+    /// a refrigerant that the clouds have not seen stand `beside` those that they have.
     pub(super) fn of(
         bit: u8,
         conditions: [Option<f64>; CONDITIONS],
         ambient_k: f64,
         unsettled: [f64; 3],
-        (trade, own_table): ([Option<f64>; FIGURES], bool),
+        (trade, own_table, beside): ([Option<f64>; FIGURES], bool, [f64; FIGURES]),
     ) -> Option<Self> {
         let kind = bit.trailing_zeros() as usize;
         let parts = CLOUDS[kind];
@@ -102,9 +103,9 @@ impl Cloud {
         }
         let trade: [f64; FIGURES] = core::array::from_fn(|i| trade[i].map_or(0.0, |trade| trade - model[i]));
         let own = if own_table {
-            core::array::from_fn(|i| if i == LOW || i == HIGH { trade[i] } else { 0.0 })
+            core::array::from_fn(|i| if i == LOW || i == HIGH { trade[i] } else { beside[i] })
         } else {
-            [0.0; FIGURES]
+            beside
         };
         (!parts.is_empty()).then_some(Self {
             kind,

@@ -114,10 +114,23 @@ pub(super) fn conditions(case: &Case) -> Result<[Option<f64>; CONDITIONS], Error
     ])
 }
 
-/// Which of the two refrigerants of the fit it is; any other is somewhere about them.
+/// The refrigerants of the fit, and where they stand in it.
+const FITTED: [(Refrigerant, f64); 2] = [(Refrigerant::R134a, 1.0), (Refrigerant::R1234yf, -1.0)];
+
+/// Whether the fit has seen this refrigerant.
+pub(super) fn is_fitted(refrigerant: Refrigerant) -> bool {
+    FITTED.into_iter().any(|(of_fit, _)| of_fit == refrigerant)
+}
+
+/// Which of the two refrigerants of the fit it is; R-152a, which boils and condenses at nearly the pressures of R-134a, stands
+/// where that does, and any other is somewhere about them.
 fn refrigerant(refrigerant: Refrigerant) -> Option<f64> {
-    let fitted = [(Refrigerant::R134a, 1.0), (Refrigerant::R1234yf, -1.0)];
-    let found = fitted.into_iter().find(|(of_fit, _)| *of_fit == refrigerant);
+    let refrigerant = if refrigerant == Refrigerant::R152a {
+        Refrigerant::R134a
+    } else {
+        refrigerant
+    };
+    let found = FITTED.into_iter().find(|(of_fit, _)| *of_fit == refrigerant);
     found.map(|(_, coordinate)| coordinate)
 }
 

@@ -2,14 +2,15 @@
 
 use super::case::Case;
 use super::cloud::Cloud;
-use super::coordinates;
+use super::coordinates::{self, FIGURES};
 use super::density::TwoPiece;
 use super::faults::{Effect, FaultRow, Toward, bit};
 use super::features::{FEATURES, place};
 use crate::error::Error;
-use crate::expected::{Healthy, Spread, unsettled};
-use crate::names::{AirSource, Feature};
+use crate::expected::{Fleet, Healthy, Spread, unsettled};
+use crate::names::{AirSource, Feature, Refrigerant};
 use crate::units::in_kelvins;
+use crate::vehicle::System;
 
 /// The size of an effect differs between vehicles by this share of itself. Source: engineering judgement.
 const EFFECT_SPREAD: f64 = 0.3;
@@ -60,7 +61,7 @@ impl Scene {
             coordinates::conditions(case)?,
             scene.ambient_k,
             [pressures_k, pressures_k, vent_k],
-            (trade, case.own_table.is_some()),
+            (trade, case.own_table.is_some(), beside(case, healthy)?),
         );
         Ok(Self { cloud, ..scene })
     }
@@ -134,6 +135,44 @@ impl Scene {
             .iter()
             .find(|effect| effect.feature == feature && effect.systems & self.bit != 0)
     }
+}
+
+/// The refrigerant of the fit whose clouds speak for others.
+const SPOKESMAN: Refrigerant = Refrigerant::R134a;
+
+/// Where sound vehicles with a refrigerant that no cloud has seen stand, above where those of the fit do: by the bands of the
+/// fleet where both have them, and by the figures of the trade otherwise. Clutch cycles count as alike.
+///
+/// Errors: those of [`Healthy::of`].
+fn beside(case: &Case, healthy: &Healthy) -> Result<[f64; FIGURES], Error> {
+    let mut above = [0.0; FIGURES];
+    if coordinates::is_fitted(case.system.refrigerant) {
+        return Ok(above);
+    }
+    let other = System {
+        refrigerant: SPOKESMAN,
+        ..case.system
+    };
+    let fleet = |system: &System| Fleet::of(system).and_then(|fleet| fleet.bands(&case.conditions));
+    let (own, other) = match (fleet(&case.system), fleet(&other)) {
+        (Ok(own), Ok(other)) => (own.healthy, other.healthy),
+        (Err(_), _) | (_, Err(_)) => (*healthy, Healthy::of(&other, &case.conditions)?),
+    };
+    for (feature, own, other) in [
+        (Feature::LowSide, own.low_side, other.low_side),
+        (Feature::HighSide, own.high_side, other.high_side),
+        (Feature::Vent, own.vent, other.vent),
+        (Feature::Superheat, own.superheat, other.superheat),
+        (Feature::Subcooling, own.subcooling, other.subcooling),
+        (
+            Feature::DischargeSuperheat,
+            own.discharge_superheat,
+            other.discharge_superheat,
+        ),
+    ] {
+        above[place(feature)] = own.median - other.median;
+    }
+    Ok(above)
 }
 
 /// Losing all capacity warms the vent by at least this much, K: the vent of a sound system is that much cooler than
