@@ -220,7 +220,14 @@ fn faults(rng: &mut ChaCha8Rng, system: &System) -> Vec<FaultSeverity> {
                         other
                     }
                 });
-                FaultSeverity::contaminated(others[rng.random_range(0..others.len())], severity)
+                let other = others[rng.random_range(0..others.len())];
+                // R-290 has half the density: more of it by mass than this fills the circuit with liquid.
+                let share = if other == Refrigerant::R290 {
+                    0.4 * severity
+                } else {
+                    severity
+                };
+                FaultSeverity::contaminated(other, share)
             } else {
                 FaultSeverity::new(fault, severity)
             });

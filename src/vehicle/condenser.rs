@@ -210,11 +210,13 @@ impl Zones<'_> {
     fn glide(&self, h: f64, face: f64, mass: &mut f64) -> (f64, Option<f64>) {
         let (sat, inflow, air_k) = (self.saturation, self.inflow, self.air.t_k);
         let latent = sat.latent_j_kg();
-        let cp = latent / (sat.dew_k - sat.bubble_k);
+        let glide_k = sat.dew_k - sat.bubble_k;
+        let cp = latent / glide_k;
         let x_in = (h - sat.liquid_j_kg) / latent;
-        let start_k = sat.bubble_k + x_in * (sat.dew_k - sat.bubble_k);
+        // Above bubble, in which the rounding of a small glide takes itself out.
+        let above_k = x_in * glide_k;
         let per_face = self.condensing_w_k / (inflow.flow_kg_s * cp);
-        let h_out = h + cp * (start_k - air_k) * libm::expm1(-face * per_face);
+        let h_out = h + cp * (sat.bubble_k - air_k + above_k) * libm::expm1(-face * per_face);
         // With the air as warm as bubble nothing is left over, whatever rounding says.
         if h_out >= sat.liquid_j_kg || sat.bubble_k <= air_k {
             let x_out = (h_out - sat.liquid_j_kg) / latent;
@@ -222,7 +224,7 @@ impl Zones<'_> {
             *mass += face * sat.mean_kg_m3(mean_void(sat, x_out.min(x_in), x_in.max(x_out)));
             return (h_out, None);
         }
-        let part = libm::log1p((start_k - sat.bubble_k) / (sat.bubble_k - air_k)) / per_face;
+        let part = libm::log1p(above_k / (sat.bubble_k - air_k)) / per_face;
         *mass += part * sat.mean_kg_m3(mean_void(sat, 0.0, x_in.min(1.0)));
         (sat.liquid_j_kg, Some(face - part))
     }

@@ -130,7 +130,7 @@ impl Coil {
 
         if x_in < 1.0 && wet.heat_w <= need_w {
             // What leaves short of dew has not come to the end of the glide: its mean temperature by substitution.
-            for _ in 0..if sat.has_glide() { MEANS } else { 0 } {
+            for _ in 0..if sat.dew_k == sat.bubble_k { 0 } else { MEANS } {
                 let h_j_kg = feed.h_j_kg + wet.heat_w / feed.flow_kg_s;
                 let mean_k = 0.5 * (sat.boiling_k(feed.h_j_kg) + sat.boiling_k(h_j_kg));
                 wet = stream.patch(mean_k, air_w_k, boiling_w_k)?;

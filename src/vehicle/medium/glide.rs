@@ -34,8 +34,9 @@ impl Saturation {
     /// dew, scaled to meet both lines.
     pub(super) fn entropy_at_share(&self, share: f64) -> f64 {
         let part = if self.has_glide() {
-            let t_k = self.bubble_k + share * (self.dew_k - self.bubble_k);
-            libm::log(t_k / self.bubble_k) / libm::log(self.dew_k / self.bubble_k)
+            // In this form the rounding of a small glide takes itself out.
+            let glide = (self.dew_k - self.bubble_k) / self.bubble_k;
+            libm::log1p(share * glide) / libm::log1p(glide)
         } else {
             share
         };
@@ -46,8 +47,8 @@ impl Saturation {
     pub(super) fn share_at_entropy(&self, s_j_kg_k: f64) -> f64 {
         let part = (s_j_kg_k - self.liquid_j_kg_k) / (self.vapour_j_kg_k - self.liquid_j_kg_k);
         if self.has_glide() {
-            let ratio = libm::log(self.dew_k / self.bubble_k);
-            self.bubble_k * libm::expm1(part * ratio) / (self.dew_k - self.bubble_k)
+            let glide = (self.dew_k - self.bubble_k) / self.bubble_k;
+            libm::expm1(part * libm::log1p(glide)) / glide
         } else {
             part
         }
