@@ -7,7 +7,9 @@ use coldloop::air::water_boiling_point_k;
 use coldloop::circuit::Reading;
 use coldloop::proof::{ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Sample};
 use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
-use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, HoldFinding, LeakFinding, Quantity, Refrigerant};
+use coldloop::{
+    ChargeFinding, ErrorKind, EvacuationFinding, HoldFinding, LeakFinding, Quantity, Reference, Refrigerant,
+};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
@@ -287,6 +289,27 @@ fn with_liquid_present_the_pressure_tells_the_temperature_and_nothing_else() {
     assert_eq!(judged.judge().unwrap().finding, LeakFinding::LiquidPresent);
 }
 
+/// Vapour of a blend keeps its density where nothing is lost, and may be liquid from dew on.
+#[test]
+fn the_vapour_of_a_blend_is_watched_too() {
+    let blend = coldloop::saturation::blend(Refrigerant::R407C).unwrap();
+    let rho = |c: f64, pa: f64| blend.state_tp(c + 273.15, pa, Reference::Iir).unwrap().rho_kg_m3;
+    let test = |start_pa: f64, end_c: f64| Decay {
+        gas: DecayGas::Vapour(Refrigerant::R407C),
+        end_temperature: degrees(end_c, 0.5),
+        ..nitrogen(start_pa, 0.9 * start_pa, 26.0)
+    };
+    let judged = test(5e5, 18.0).judge().unwrap();
+    assert_relative_eq!(rho(18.0, judged.tight_end_pa), rho(26.0, 5e5), max_relative = 1e-9);
+    assert_eq!(judged.finding, LeakFinding::Leaks);
+    let lost = 1.0 - rho(18.0, 4.5e5) / rho(26.0, 5e5);
+    assert_relative_eq!(judged.lost.unwrap().value, lost, max_relative = 1e-6);
+    // Dew, not bubble, is where liquid may be: at 26 °C the two lie a tenth apart.
+    let dew_pa = Refrigerant::R407C.dew_pressure(celsius(26.0)).unwrap().pa();
+    assert!(Refrigerant::R407C.bubble_pressure(celsius(26.0)).unwrap().pa() > 1.1 * dew_pa);
+    assert_eq!(test(dew_pa, 26.0).judge().unwrap().finding, LeakFinding::LiquidPresent);
+}
+
 /// Errors drawn within the limits of the instruments: the 95 % interval of the loss holds the true one in at least that
 /// share of 2,000 tests, less three standard errors of it.
 #[test]
@@ -383,6 +406,17 @@ fn a_hose_full_of_liquid_is_missing_in_the_vehicle() {
         .hose_kg
         .unwrap();
     assert!(vapour.value < 0.02 * liquid.value);
+    // R-407C: 1,136 kg/m3 at 25 °C, from memory of makers' tables.
+    let blend = ChargeBook {
+        charged_kg: Some(Reading::within(0.650, 0.005)),
+        hose: Some(hose(None)),
+        ..ChargeBook::new(Refrigerant::R407C, garage())
+    };
+    assert_relative_eq!(
+        blend.balance().unwrap().hose_kg.unwrap().value,
+        50e-6 * 1_136.0,
+        max_relative = 5e-3
+    );
     // Vapour cannot stand above its saturation pressure, 665 kPa at 25 °C.
     assert_eq!(
         book(Some(pascals(900_000.0, 10_000.0))).balance().unwrap_err().kind,

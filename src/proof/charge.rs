@@ -3,6 +3,7 @@
 use super::gas::DecayGas;
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
+use crate::mixture::Side;
 use crate::names::{ChargeFinding, ErrorKind, Quantity, Refrigerant};
 use crate::range::{ABSOLUTE_PRESSURE, LINE_TEMPERATURE, MASS, TEMPERATURE, VOLUME};
 use crate::saturation;
@@ -192,9 +193,8 @@ impl ChargeBook {
     }
 
     fn density_kg_m3(&self, t_k: f64, vapour_pa: Option<f64>) -> Result<f64, Error> {
-        let pure = saturation::pure(self.refrigerant)?;
         let Some(p_pa) = vapour_pa else {
-            return Ok(pure.liquid(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass);
+            return saturation::of(self.refrigerant).density_kg_m3(Side::Bubble, t_k);
         };
         let gas = DecayGas::Vapour(self.refrigerant);
         if gas

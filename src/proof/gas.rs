@@ -3,8 +3,9 @@
 use crate::eos::{Isotherm, density_mol_m3};
 use crate::error::Error;
 use crate::fluid::{Equation, gases_of_air};
+use crate::mixture::{MOST_COMPONENTS, Side};
 use crate::names::Refrigerant;
-use crate::saturation;
+use crate::saturation::{self, Blend, Line, Pure};
 
 /// Gas constant, J/(mol K); a start for the search alone.
 const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
@@ -14,47 +15,103 @@ const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 pub enum DecayGas {
     /// Dry nitrogen.
     Nitrogen,
-    /// Vapour of a pure refrigerant, without liquid.
+    /// Vapour of a refrigerant, pure or a blend, without liquid.
     Vapour(Refrigerant),
 }
 
 impl DecayGas {
-    pub(super) fn equation(self) -> Result<&'static Equation, Error> {
-        match self {
-            DecayGas::Nitrogen => Ok(&gases_of_air()[0].equation),
-            DecayGas::Vapour(refrigerant) => Ok(&saturation::pure(refrigerant)?.fluid.equation),
-        }
-    }
-
-    /// Saturation pressure at a temperature with its slope; `None` where there is no liquid at any pressure.
+    /// Saturation pressure at a temperature with its slope, of a blend at dew; `None` where there is no liquid at any
+    /// pressure.
     pub(super) fn saturation_pa(self, t_k: f64) -> Result<Option<(f64, f64)>, Error> {
         let DecayGas::Vapour(refrigerant) = self else {
             return Ok(None);
         };
-        let pure = saturation::pure(refrigerant)?;
-        if t_k >= pure.critical_t_k {
+        let line = saturation::of(refrigerant);
+        if t_k >= line.critical_t_k() {
             return Ok(None);
         }
-        Ok(Some((pure.pressure_pa(t_k)?, pure.slope_pa_k(t_k)?)))
+        Ok(Some((
+            line.pressure_pa(Side::Dew, t_k)?,
+            line.slope_pa_k(Side::Dew, t_k)?,
+        )))
     }
 
     /// Density of the gas, kg/m3.
     pub(super) fn density_kg_m3(self, t_k: f64, p_pa: f64) -> Result<f64, Error> {
-        let equation = self.equation()?;
         let ideal = p_pa / (GAS_J_MOL_K * t_k);
-        let highest = match self {
-            DecayGas::Nitrogen => 2.0 * ideal,
-            DecayGas::Vapour(refrigerant) => {
-                let pure = saturation::pure(refrigerant)?;
-                if t_k < pure.critical_t_k {
-                    // A hair beyond the line, so that a step of the derivative across it has an answer.
-                    1.01 * pure.vapour(t_k)?.rho_mol_m3
-                } else {
-                    10.0 * ideal
+        match self {
+            DecayGas::Nitrogen => density_kg_m3(nitrogen(), t_k, p_pa, 2.0 * ideal),
+            DecayGas::Vapour(refrigerant) => match saturation::of(refrigerant) {
+                Line::Pure(pure) => {
+                    let highest = if t_k < pure.critical_t_k {
+                        // A hair beyond the line, so that a step of the derivative across it has an answer.
+                        1.01 * pure.vapour(t_k)?.rho_mol_m3
+                    } else {
+                        10.0 * ideal
+                    };
+                    density_kg_m3(&pure.fluid.equation, t_k, p_pa, highest)
                 }
-            }
-        };
-        let rho = density_mol_m3(&Isotherm::new(equation, t_k), p_pa, ideal.min(highest), 0.0, highest)?;
-        Ok(rho * equation.molar_mass)
+                Line::Blend(blend) => {
+                    let (mixture, z) = blend.mixture()?;
+                    let found = mixture.one_phase(&z[..blend.parts.len()], t_k, p_pa, Side::Dew)?;
+                    Ok(found.rho_mol_m3 * blend.molar_mass)
+                }
+            },
+        }
     }
+
+    /// Pressure at a density, Pa; dew or saturation pressure where it condenses.
+    pub(super) fn pressure_pa(self, t_k: f64, rho_kg_m3: f64) -> Result<f64, Error> {
+        let saturation_pa = self.saturation_pa(t_k)?.map(|(p_pa, _)| p_pa);
+        match self {
+            DecayGas::Nitrogen => Ok(pressure_pa(nitrogen(), t_k, rho_kg_m3)),
+            DecayGas::Vapour(refrigerant) => match saturation::of(refrigerant) {
+                Line::Pure(pure) => {
+                    let condenses = t_k < pure.critical_t_k && rho_kg_m3 > dew_kg_m3(pure, t_k)?;
+                    let p_pa = pressure_pa(&pure.fluid.equation, t_k, rho_kg_m3);
+                    Ok(saturation_pa.filter(|_| condenses).unwrap_or(p_pa))
+                }
+                Line::Blend(blend) => {
+                    let p_pa = blend_pa(blend, t_k, rho_kg_m3)?;
+                    // Vapour rises in pressure with density up to dew and a little beyond; denser it has no pressure of its own.
+                    match saturation_pa {
+                        Some(dew_pa) => {
+                            let dew_kg_m3 = self.density_kg_m3(t_k, dew_pa)?;
+                            Ok(if rho_kg_m3 > dew_kg_m3 { dew_pa } else { p_pa })
+                        }
+                        None => Ok(p_pa),
+                    }
+                }
+            },
+        }
+    }
+}
+
+fn nitrogen() -> &'static Equation {
+    &gases_of_air()[0].equation
+}
+
+fn density_kg_m3(equation: &'static Equation, t_k: f64, p_pa: f64, highest: f64) -> Result<f64, Error> {
+    let ideal = p_pa / (GAS_J_MOL_K * t_k);
+    let rho = density_mol_m3(&Isotherm::new(equation, t_k), p_pa, ideal.min(highest), 0.0, highest)?;
+    Ok(rho * equation.molar_mass)
+}
+
+fn pressure_pa(equation: &'static Equation, t_k: f64, rho_kg_m3: f64) -> f64 {
+    Isotherm::new(equation, t_k)
+        .pressure_pa(rho_kg_m3 / equation.molar_mass)
+        .0
+}
+
+fn dew_kg_m3(pure: &Pure, t_k: f64) -> Result<f64, Error> {
+    Ok(pure.vapour(t_k)?.rho_mol_m3 * pure.fluid.equation.molar_mass)
+}
+
+fn blend_pa(blend: &'static Blend, t_k: f64, rho_kg_m3: f64) -> Result<f64, Error> {
+    let (mixture, z) = blend.mixture()?;
+    let mut rho = [1.0; MOST_COMPONENTS];
+    for (rho, z) in rho.iter_mut().zip(&z[..blend.parts.len()]) {
+        *rho = z * rho_kg_m3 / blend.molar_mass;
+    }
+    Ok(mixture.properties(t_k, &rho).p_pa)
 }

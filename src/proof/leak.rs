@@ -3,11 +3,9 @@
 use super::COVERAGE;
 use super::gas::DecayGas;
 use crate::circuit::{Estimate, Reading};
-use crate::eos::Isotherm;
 use crate::error::Error;
 use crate::names::{LeakFinding, Quantity};
 use crate::range::{ABSOLUTE_PRESSURE, DURATION, LINE_TEMPERATURE, Range, TEMPERATURE, VOLUME};
-use crate::saturation;
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
 /// How far a temperature is moved to see what it does, K.
@@ -166,7 +164,7 @@ impl Decay {
         };
         Ok(Leak {
             finding: finding(lost_kg_m3, rate_kg_s, allowed_kg_s),
-            tight_end_pa: self.tight_end_pa(rho_0, end.t_k)?,
+            tight_end_pa: self.gas.pressure_pa(end.t_k, rho_0)?,
             lost: Some(Estimate {
                 value: lost_kg_m3.value / rho_0,
                 standard_uncertainty: u / rho_0,
@@ -179,21 +177,6 @@ impl Decay {
                 .filter(|(_, allowed)| *allowed > 0.0)
                 .map(|(least, allowed)| 2.0 * least / allowed * held_s),
         })
-    }
-
-    /// The pressure of the first density at the last temperature, where nothing condenses.
-    fn tight_end_pa(&self, rho_kg_m3: f64, t_k: f64) -> Result<f64, Error> {
-        let equation = self.gas.equation()?;
-        let (p_pa, _) = Isotherm::new(equation, t_k).pressure_pa(rho_kg_m3 / equation.molar_mass);
-        let saturation_pa = self.gas.saturation_pa(t_k)?.map(|(p_pa, _)| p_pa);
-        let condenses = match self.gas {
-            DecayGas::Nitrogen => false,
-            DecayGas::Vapour(refrigerant) => {
-                let pure = saturation::pure(refrigerant)?;
-                t_k < pure.critical_t_k && rho_kg_m3 > pure.vapour(t_k)?.rho_mol_m3 * equation.molar_mass
-            }
-        };
-        Ok(saturation_pa.filter(|_| condenses).unwrap_or(p_pa))
     }
 }
 
