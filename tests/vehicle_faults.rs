@@ -241,10 +241,12 @@ fn every_part_keeps_the_second_law() {
 /// equal efficiency of the compressor it agrees.
 #[test]
 fn r152a_does_about_what_r134a_does_with_less_of_it() {
-    let (old, new) = (
+    let (mut old, mut new) = (
         full_stroke(Refrigerant::R134a, Expansion::OrificeTube),
         full_stroke(Refrigerant::R152a, Expansion::OrificeTube),
     );
+    // On a bench the condenser's air is the same for both.
+    (old.hardware.fan_slow, new.hardware.fan_slow) = (1.0, 1.0);
     let (a, b) = (with(&old, Fault::NoFault, 0.0), with(&new, Fault::NoFault, 0.0));
     let capacity = b.capacity_w / a.capacity_w;
     let cop = (b.cop / b.isentropic_efficiency) / (a.cop / a.isentropic_efficiency);

@@ -4,7 +4,7 @@
 
 use coldloop::air::MoistAir;
 use coldloop::units::{Surroundings, celsius, fahrenheit, in_kelvins};
-use coldloop::vehicle::{Conditions, Population, Simulation, System, simulate};
+use coldloop::vehicle::{Conditions, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Refrigerant, VehicleClass, saturation};
 use rand::{RngExt, SeedableRng};
 
@@ -81,7 +81,7 @@ fn weather(ambient_k: f64, u: f64) -> f64 {
 /// coldest setting, highest fan, ten minutes or more; low side before the clutch disengages, high side higher in very
 /// humid weather. It does not say whether the doors stand open, so they do in half of the cases; nor where in a cycle
 /// the high side is read, so its band goes from the mean of a cycle to its highest. The chart is rounded to 10 psi
-/// there: half of that is allowed.
+/// there and to 5 psi on the low side: half of that is allowed.
 #[test]
 fn the_army_chart_lies_in_the_bands() {
     let chart = [
@@ -109,7 +109,7 @@ fn the_army_chart_lies_in_the_bands() {
         let lows = band(&all, low);
         let highs = (band(&all, |s| psig(s.high_side_pa)).0, band(&all, high).1);
         println!("{ambient_f} F: low {lows:.1?} for {chart_low:?}, high {highs:.0?} for {chart_high:?}");
-        assert!(holds(lows, chart_low, 0.0), "{ambient_f} F: low {lows:?}");
+        assert!(holds(lows, chart_low, 2.5), "{ambient_f} F: low {lows:?}");
         assert!(holds(highs, chart_high, 5.0), "{ambient_f} F: high {highs:?}");
     }
 }
@@ -229,7 +229,7 @@ fn an_internal_control_lets_the_low_side_fall_with_the_weather() {
 #[test]
 fn low_charge_cycles_rapidly() {
     use coldloop::Fault;
-    use coldloop::vehicle::{FaultSeverity, Vehicle};
+    use coldloop::vehicle::FaultSeverity;
     let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
     let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
     let day = Conditions {
@@ -244,4 +244,38 @@ fn low_charge_cycles_rapidly() {
     println!("{sound:.1} and {low:.1} a minute");
     assert!((1.5..8.0).contains(&sound), "{sound}");
     assert!(low > 1.3 * sound, "{low} {sound}");
+}
+
+/// Where a clutch begins to cycle, the means of pressures and vent join those of running through: in steps of a twentieth of
+/// a kelvin of weather no reading jumps.
+#[test]
+fn no_reading_jumps_where_a_clutch_begins_to_cycle() {
+    for (expansion, compressor) in CLUTCH {
+        let system = System::new(Refrigerant::R134a, expansion, compressor);
+        let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
+        let at = |ambient_c: f64| {
+            let day = Conditions {
+                relative_humidity: Some(0.4),
+                ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
+            };
+            simulate(&car, &day, &[]).unwrap()
+        };
+        let readings = |s: &Simulation| [s.low_side_pa / 1e3, s.high_side_pa / 10e3, s.vent_k];
+        let (mut cycling, mut farthest) = (0, [0.0f64; 3]);
+        let mut last = at(15.0);
+        for step in 1..=400 {
+            let next = at(15.0 + 0.05 * f64::from(step));
+            cycling += usize::from(next.swing.is_some());
+            for ((far, a), b) in farthest.iter_mut().zip(readings(&last)).zip(readings(&next)) {
+                *far = far.max((a - b).abs());
+            }
+            last = next;
+        }
+        println!("{expansion}: cycles at {cycling} of 400; farthest {farthest:.2?} (kPa, 10 kPa, K)");
+        assert!((100..300).contains(&cycling), "{expansion} {cycling}");
+        assert!(
+            farthest[0] < 4.0 && farthest[1] < 2.0 && farthest[2] < 0.2,
+            "{expansion} {farthest:?}"
+        );
+    }
 }

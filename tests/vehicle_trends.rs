@@ -7,11 +7,12 @@ use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, 
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 
 fn full_stroke(expansion: Expansion, refrigerant: Refrigerant) -> Vehicle {
-    // A compressor whose control never comes in, as the stationary units of the sources.
+    // A compressor whose control never comes in, and a condenser fan of one speed, as the stationary units of the sources.
     let system = System::new(refrigerant, expansion, Compressor::VariableInternal);
     let mut vehicle = Vehicle::typical(system, VehicleClass::Car).unwrap();
     vehicle.hardware.internal_set_pa = 30e3;
     vehicle.hardware.internal_slope = 0.0;
+    vehicle.hardware.fan_slow = 1.0;
     vehicle
 }
 
@@ -297,19 +298,23 @@ fn r1234yf_dropped_into_an_r134a_system() {
     assert!((2.0..16.0).contains(&cooler_k), "{cooler_k}");
 }
 
-/// Charts of road vehicles, dry to humid at 30 to 35 C: low side +34 to 44 kPa, high side +100 to 130 kPa, vent +3 K.
+/// Charts of road vehicles, dry to humid at 30 to 35 C: low side +34 to 44 kPa, high side +100 to 130 kPa, vent +3 K. They do
+/// not tell of the fan: one that comes up meanwhile takes away a part of the rise of the high side.
 #[test]
 fn humidity_moves_all_readings_up() {
-    let vehicle = full_stroke(Expansion::Txv, Refrigerant::R134a);
-    let dry = simulate(&vehicle, &day(33.0, 0.3), &[]).unwrap();
-    let humid = simulate(&vehicle, &day(33.0, 0.6), &[]).unwrap();
-    let (low, high) = (
-        humid.low_side_pa - dry.low_side_pa,
-        humid.high_side_pa - dry.high_side_pa,
-    );
-    let vent = humid.vent_k - dry.vent_k;
-    println!("low {:.0} kPa, high {:.0} kPa, vent {vent:.1} K", low / 1e3, high / 1e3);
-    assert!((25e3..75e3).contains(&low) && (70e3..200e3).contains(&high) && (2.0..6.5).contains(&vent));
+    for (fan_slow, least_pa) in [(1.0, 70e3), (0.45, 50e3)] {
+        let mut vehicle = full_stroke(Expansion::Txv, Refrigerant::R134a);
+        vehicle.hardware.fan_slow = fan_slow;
+        let dry = simulate(&vehicle, &day(33.0, 0.3), &[]).unwrap();
+        let humid = simulate(&vehicle, &day(33.0, 0.6), &[]).unwrap();
+        let (low, high) = (
+            humid.low_side_pa - dry.low_side_pa,
+            humid.high_side_pa - dry.high_side_pa,
+        );
+        let vent = humid.vent_k - dry.vent_k;
+        println!("low {:.0} kPa, high {:.0} kPa, vent {vent:.1} K", low / 1e3, high / 1e3);
+        assert!((25e3..75e3).contains(&low) && (least_pa..200e3).contains(&high) && (2.0..6.5).contains(&vent));
+    }
 }
 
 /// A variable compressor stuck at its smallest stroke: the two sides sit close together (makers' charts).

@@ -173,6 +173,7 @@ fn vehicle(rng: &mut impl Rng, world: World, system: System) -> Result<Vehicle, 
         population.options.integrated_receiver = 0.8;
         population.options.liquid_port = 0.5;
         population.options.valve_low_side_switch = 0.4;
+        population.options.fan_by_pressure = 0.65;
     }
     population.vehicle(&uniforms)
 }

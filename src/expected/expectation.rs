@@ -24,9 +24,9 @@ impl Expectation {
     ///
     /// The vehicle's own healthy readings sharpen the bands of the vehicle model ([`Baseline`]); without them the bands
     /// are those of the model's fleet ([`Fleet`]), and those of the pressures reach as far as published charts and common
-    /// practice do ([`Healthy`]): what was read on many vehicles is sound, even where the model, whose condenser fan
-    /// never rests, has few so high. Where the model has no bands for the system or the weather, the published ones stand
-    /// alone. The vehicle's own pressure table replaces both pressures.
+    /// practice do ([`Healthy`]): what was read on many vehicles is sound, even where the model has few such. Where the
+    /// model has no bands for the system or the weather, the published ones stand alone. The vehicle's own pressure table
+    /// replaces both pressures.
     ///
     /// Errors: those of [`Healthy::of`] where only it could speak, and of [`PressureTable::replace`].
     ///

@@ -1,7 +1,7 @@
 //! A clutch that cycles: the mean of many cycles, the swing of one, and how many a minute.
 
 use super::cycle::Point;
-use super::plant::{Control, Plant};
+use super::plant::Plant;
 use super::simulate::clutch_control;
 use super::solve::{Solution, steady};
 use super::{ClutchSense, Vehicle};
@@ -12,9 +12,12 @@ const CONDENSER_RATIO: f64 = 1.6;
 /// The least part of the evaporator's heat capacity that the pressure feels: its refrigerant and the tubes next to it.
 const LEAST_WETTED: f64 = 0.08;
 
-/// Where in the band the mean lies: the low side comes up fast when the compressor stops and lingers above the point
-/// of opening while it runs. Judgement.
-const MEAN_OF_BAND: f64 = 0.3;
+/// Where in the band the mean lies when running through would end far beyond the point at which the clutch opens, and
+/// how far beyond, per the band, halves that. An evaporator that would come to rest `u` bands beyond lingers ever longer
+/// above the point of opening as `u` goes to nothing: by the first-order law of cooling its mean lies at
+/// `1 / ln(1 + 1 / u) - u` of the band. From a tenth on these two follow that within a twelfth of the band, and before
+/// that without its endless slope: the load of a real evaporator flutters.
+const MEAN_OF_BAND: (f64, f64) = (0.42, 0.08);
 /// The heat capacity that the pressure feels when the accumulator holds no liquid, per that when it does, and the fill
 /// at which it is half way between. Judgement: without a pool that boils, only the wet tubes hold the pressure.
 const EMPTY: (f64, f64) = (0.3, 0.05);
@@ -39,8 +42,8 @@ pub struct Swing {
 ///
 /// Running through is tried first; where that would take the low side (or the fins) below the point at which the
 /// clutch opens, the clutch cycles. Its mean state is that of a compressor with its displacement reduced to the part
-/// of the time that it runs, held within the band. The evaporator's heat capacity C then swings through the
-/// band dT with `f = (1 - d) Q / (C dT)` cycles per second, d being the running part and Q the mean capacity: the time
+/// of the time that it runs, held within the band: just above where the clutch opens when it hardly needs to, so that the
+/// mean joins that of running through. The evaporator's heat capacity C then swings through the band dT with `f = (1 - d) Q / (C dT)` cycles per second, d being the running part and Q the mean capacity: the time
 /// to cool by dT with what capacity exceeds the load, and to warm by dT with the load. A thermostat answers late, so
 /// that the fins go beyond both ends of its band, towards where they would come to rest.
 ///
@@ -52,24 +55,25 @@ pub(super) fn cycling(
     first: Option<Point>,
 ) -> Result<(Solution, Option<Swing>), Error> {
     let through = steady(plant, first)?;
-    let opens = clutch_control(vehicle, plant.air_pa, 0.0);
-    if plant.icing || !beyond(opens, &through) {
+    let beyond = beyond(plant, vehicle, &through);
+    if plant.icing || beyond <= 0.0 {
         return Ok((through, None));
     }
     let mut held = *plant;
-    held.control = clutch_control(vehicle, plant.air_pa, MEAN_OF_BAND);
+    let (most, half) = MEAN_OF_BAND;
+    held.control = clutch_control(vehicle, plant.air_pa, most * beyond / (beyond + half));
     let mut mean = steady(&held, Some(through.point))?;
     mean.rounds += through.rounds;
     let swing = swing(plant, vehicle, &through, &mean)?;
     Ok((mean, Some(swing)))
 }
 
-/// Whether running through would take the low side or the fins beyond where the clutch opens.
-fn beyond(opens: Control, through: &Solution) -> bool {
-    match opens {
-        Control::LowSide { set_pa } => through.cycle.upper.suction_pa < set_pa,
-        Control::Fin { set_k } => through.cycle.front.fin_k < set_k,
-        Control::None | Control::Internal { .. } | Control::Air { .. } => false,
+/// How far running through would take the low side or the fins beyond where the clutch opens, per the band.
+fn beyond(plant: &Plant, vehicle: &Vehicle, through: &Solution) -> f64 {
+    let h = &vehicle.hardware;
+    match vehicle.clutch_sense {
+        ClutchSense::LowSide => (plant.air_pa + h.switch_opens_pa - through.cycle.upper.suction_pa) / h.switch_band_pa,
+        ClutchSense::Fins => (h.thermostat_opens_k - through.cycle.front.fin_k) / h.thermostat_band_k,
     }
 }
 
@@ -113,7 +117,7 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     // The condenser's approach follows pulses of heat that are on for the part d of the time, at its own pace: it
     // tends to 1 / d of its mean while the clutch pulls, and to nothing while it rests.
     let condensing_k = medium.dew_k(upper.condensing.p_pa)?;
-    let approach_k = (condensing_k - plant.face.t_k).max(0.0);
+    let approach_k = (condensing_k - plant.draught.standing.t_k).max(0.0);
     let pace_s = CONDENSER_RATIO * h.evaporator_heat_j_k * approach_k / upper.heat_w;
     let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.max(1e-3));
     let most_k = approach_k / engaged * fading(engaged * period_s) / fading(period_s);

@@ -146,12 +146,13 @@ impl Plant<'_> {
             gas_cp_j_kg_k: compression.gas_cp_j_kg_k,
         };
         let gas = gas_pa / (gas_pa + condensing.p_pa);
+        let face = self.draught.at(condenser_pa);
         let after = if self.receiver { hardware.subcooler_share } else { 0.0 };
         let condenser = if medium.is_transcritical() {
-            let film = Film::of(medium, hardware, &inflow, &self.face, 1.0, gas);
-            cool(medium, &film, &inflow, &condensing, &self.face)?
+            let film = Film::of(medium, hardware, &inflow, &face, 1.0, gas);
+            cool(medium, &film, &inflow, &condensing, &face)?
         } else {
-            condense(medium, hardware, &inflow, &condensing, &self.face, 1.0 - after, gas)?
+            condense(medium, hardware, &inflow, &condensing, &face, 1.0 - after, gas)?
         };
         let mut mass_kg = hardware.condenser_volume_m3 * (1.0 - after) * condenser.rho_kg_m3
             + hardware.discharge_volume_m3 * compression.rho_kg_m3;
@@ -170,7 +171,7 @@ impl Plant<'_> {
                 h_j_kg: outlet_j_kg,
                 ..inflow
             };
-            let subcooler = condense(medium, hardware, &inflow, &condensing, &self.face, after, gas)?;
+            let subcooler = condense(medium, hardware, &inflow, &condensing, &face, after, gas)?;
             mass_kg += hardware.condenser_volume_m3 * after * subcooler.rho_kg_m3;
             outlet_j_kg = subcooler.h_j_kg;
             heat_w += subcooler.heat_w;

@@ -96,10 +96,10 @@ impl<'a> Valve<'a> {
 /// An orifice tube as installed.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Orifice {
-    /// Bore, m.
+    /// Bore, m; of a bundle, that of one tube as wide as all.
     pub diameter_m: f64,
-    /// Length, m.
-    pub length_m: f64,
+    /// Length per bore, of each tube.
+    pub slenderness: f64,
     /// Part of the flow area that is free, 0 to 1.
     pub free: f64,
 }
@@ -122,7 +122,7 @@ impl Orifice {
     pub(super) fn of(hardware: &Hardware) -> Self {
         Self {
             diameter_m: hardware.orifice_diameter_m,
-            length_m: hardware.orifice_length_m,
+            slenderness: hardware.orifice_slenderness,
             free: 1.0,
         }
     }
@@ -136,15 +136,14 @@ impl Orifice {
         let (critical_k, critical_pa) = medium.critical();
         let p_pa = upstream.saturation.p_pa;
         let subcooling_k = positive(upstream.saturation.bubble_k - upstream.t_k, 0.02);
-        let slenderness = self.length_m / self.diameter_m;
         let vapour_pa = medium.bubble_pa(upstream.t_k)?.min(p_pa);
         let fall = (critical_pa - upstream.downstream_pa) / critical_pa;
         let choked_pa = vapour_pa
             * (B1
                 + B2 * libm::pow(p_pa / critical_pa, B3)
-                    * libm::pow(slenderness, B4)
+                    * libm::pow(self.slenderness, B4)
                     * libm::pow(subcooling_k / critical_k, B5)
-                + B8 * libm::exp(B9 * self.diameter_m / REFERENCE_BORE_M * libm::pow(slenderness, B10))
+                + B8 * libm::exp(B9 * self.diameter_m / REFERENCE_BORE_M * libm::pow(self.slenderness, B10))
                 + B11 * fall);
         // Whichever is higher chokes; rounded over a hundredth of the inlet pressure.
         let back_pa = upstream.downstream_pa + positive(choked_pa - upstream.downstream_pa, 0.01 * p_pa);
@@ -173,6 +172,18 @@ mod tests {
             downstream_pa,
         };
         orifice.flow_kg_s(&medium, &upstream).unwrap()
+    }
+
+    /// Tubes of 9.5 to 25.4 mm length and 1.1 to 1.7 mm bore.
+    #[test]
+    fn every_orifice_tube_is_as_slender_as_those_of_the_correlation() {
+        for class in VehicleClass::ALL {
+            let slenderness = Orifice::of(&Hardware::typical(class)).slenderness;
+            assert!(
+                (9.5 / 1.7..=25.4 / 1.1).contains(&slenderness),
+                "{class:?} {slenderness}"
+            );
+        }
     }
 
     /// What short tubes do (Kim, O'Neal & Yuan 1994): behind a choked one the pressure hardly matters, subcooling adds flow,

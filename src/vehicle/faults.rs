@@ -175,7 +175,7 @@ pub(super) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &[FaultSeveri
             | Fault::Undercharge
             | Fault::Overcharge => {}
             Fault::WornCompressor => plant.drive.leakage = 1.0 - (1.0 - plant.drive.leakage) * left,
-            Fault::CondenserAirflowLoss => plant.face.flow_kg_s *= left,
+            Fault::CondenserAirflowLoss => plant.draught.lose(left),
             Fault::NonCondensables => {
                 let h = &vehicle.hardware;
                 let volume_m3 = h.condenser_volume_m3

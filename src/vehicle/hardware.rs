@@ -87,10 +87,22 @@ pub struct Hardware {
     ///
     /// Source: judgement: common sizes.
     pub condenser_face_m2: f64,
-    /// Face velocity of the air that the condenser fan alone moves, m/s.
+    /// Face velocity of the air that the condenser fan alone moves at its highest speed, m/s.
     ///
     /// Source: judgement.
     pub fan_velocity_m_s: f64,
+    /// Speed of the condenser fan while the high side is low, per its highest; 1 where it knows one speed only.
+    ///
+    /// Source: makers' service texts: two fans in series at half speed; a basic speed of 40 %; a duty of 30 %; a fan that rests and cycles, for which the low end of the spread stands.
+    pub fan_slow: f64,
+    /// High-side pressure from which the condenser fan comes up, Pa gauge.
+    ///
+    /// Source: makers' service texts, slow again below 9.3, 12.5 and 14 bar; from 12 bar; stepless from 16 bar.
+    pub fan_rises_pa: f64,
+    /// Pressure above that at which it runs at its highest speed, Pa.
+    ///
+    /// Source: makers' service texts, fast above 14.7, 15.2, 15.5, 16.5, 17 and 20 bar.
+    pub fan_rise_pa: f64,
     /// Face velocity that the vehicle's speed alone gives, per that speed.
     ///
     /// Source: from memory: cooling air passes a core at 0.1 to 0.2 of the road speed; condensing 19 to 22 K above ambient under ram air (one maker's page).
@@ -191,10 +203,10 @@ pub struct Hardware {
     ///
     /// Source: judgement: common bores from 1.2 to 1.8 mm, from memory; a bus is a bundle.
     pub orifice_diameter_m: f64,
-    /// Length of the orifice tube, m.
+    /// Length of the orifice tube (of each, in a bundle) per its bore.
     ///
-    /// Source: common practice, from memory.
-    pub orifice_length_m: f64,
+    /// Source: the most that the correlation of the flow was measured at (25.4 mm of 1.1 mm bore); tubes of vehicles, some 38 mm long by common practice (no source), have 21 to 26, of which it makes 1 % of flow.
+    pub orifice_slenderness: f64,
     /// Air that the blower moves over the evaporator at its highest setting, m3/s.
     ///
     /// Source: judgement: 380 to 500 m3/h in cars.
@@ -281,6 +293,8 @@ pub struct Options {
     pub liquid_port: f64,
     /// Part of clutch systems with a valve that cycle on a low-side switch.
     pub valve_low_side_switch: f64,
+    /// Part whose condenser fan turns slowly while the high side is low.
+    pub fan_by_pressure: f64,
     /// Part with a second evaporator, by class.
     pub rear: [f64; 5],
     /// Its least and most size per that of the front one.
@@ -297,6 +311,7 @@ impl Options {
         exchanger: [0.25, 0.55],
         liquid_port: 0.7,
         valve_low_side_switch: 0.25,
+        fan_by_pressure: 0.85,
         rear: [0.0, 0.0, 0.06, 0.35, 0.0],
         rear_size: [0.45, 0.9],
     };
@@ -304,10 +319,10 @@ impl Options {
 
 impl Hardware {
     /// How many parameters there are.
-    pub const COUNT: usize = 61;
+    pub const COUNT: usize = 64;
 
     /// How each of them varies, in the order of [`Hardware::values`].
-    pub const SPREAD: [Spread; 61] = [
+    pub const SPREAD: [Spread; 64] = [
         Spread {
             deviation: 0.06,
             additive: false,
@@ -413,6 +428,21 @@ impl Hardware {
             additive: false,
             extensive: false,
         }, // fan_velocity_m_s
+        Spread {
+            deviation: 0.33,
+            additive: false,
+            extensive: false,
+        }, // fan_slow
+        Spread {
+            deviation: 0.12,
+            additive: false,
+            extensive: false,
+        }, // fan_rises_pa
+        Spread {
+            deviation: 0.25,
+            additive: false,
+            extensive: false,
+        }, // fan_rise_pa
         Spread {
             deviation: 0.15,
             additive: false,
@@ -542,7 +572,7 @@ impl Hardware {
             deviation: 0.0,
             additive: false,
             extensive: false,
-        }, // orifice_length_m
+        }, // orifice_slenderness
         Spread {
             deviation: 0.08,
             additive: false,
@@ -623,44 +653,44 @@ impl Hardware {
         Self::from_values(match class {
             VehicleClass::SmallCar => [
                 0.00011, 2.7e-5, 1.25, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.2, 1.7, 0.15, 0.28, 4800.0, 15000.0, 0.22, 0.0006,
-                60000.0, 0.0, 0.034, 20000.0, 12000.0, 12000.0, 2.2, 25.0, 0.00015, 6e-5, 0.00035, 0.00028, 0.0004,
-                0.0, 1.45e-6, 3.5, 6.0, 480000.0, 0.00145, 0.0383, 0.105, 290.0, 850.0, 0.15, 15000.0, 0.00045, 1300.0,
-                45.0, 700.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.2, 2.1, 0.45, 1100000.0, 400000.0, 0.15, 0.28, 4800.0,
+                15000.0, 0.22, 0.0006, 60000.0, 0.0, 0.034, 20000.0, 12000.0, 12000.0, 2.2, 25.0, 0.00015, 6e-5,
+                0.00035, 0.00028, 0.0004, 0.0, 1.45e-6, 3.5, 6.0, 480000.0, 0.00145, 23.0, 0.105, 290.0, 850.0, 0.15,
+                15000.0, 0.00045, 1300.0, 45.0, 700.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Car => [
                 0.00015, 3.4e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.24, 1.8, 0.15, 0.28, 4800.0, 15000.0, 0.22, 0.00078,
-                60000.0, 0.0, 0.043, 20000.0, 12000.0, 12000.0, 2.5, 25.0, 0.00018, 9e-5, 0.0004, 0.00036, 0.00052,
-                0.0, 1.85e-6, 3.5, 6.0, 480000.0, 0.00157, 0.0383, 0.125, 345.0, 1000.0, 0.15, 15000.0, 0.00055,
-                1500.0, 55.0, 800.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.24, 2.25, 0.45, 1100000.0, 400000.0, 0.15, 0.28,
+                4800.0, 15000.0, 0.22, 0.00078, 60000.0, 0.0, 0.043, 20000.0, 12000.0, 12000.0, 2.5, 25.0, 0.00018,
+                9e-5, 0.0004, 0.00036, 0.00052, 0.0, 1.85e-6, 3.5, 6.0, 480000.0, 0.00157, 23.0, 0.125, 345.0, 1000.0,
+                0.15, 15000.0, 0.00055, 1500.0, 55.0, 800.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::LargeCar => [
                 0.000175, 4e-5, 1.35, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.28, 1.9, 0.15, 0.28, 4800.0, 15000.0, 0.22, 0.00095,
-                60000.0, 0.0, 0.051, 20000.0, 12000.0, 12000.0, 3.0, 25.0, 0.0002, 0.00011, 0.00045, 0.00042, 0.0006,
-                0.0, 2.2e-6, 3.5, 6.0, 480000.0, 0.00168, 0.0383, 0.14, 390.0, 1150.0, 0.15, 15000.0, 0.00062, 1700.0,
-                65.0, 1000.0, 4e-5, 0.12, 0.012, 340.0, 0.035,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.28, 2.3, 0.45, 1100000.0, 400000.0, 0.15, 0.28, 4800.0,
+                15000.0, 0.22, 0.00095, 60000.0, 0.0, 0.051, 20000.0, 12000.0, 12000.0, 3.0, 25.0, 0.0002, 0.00011,
+                0.00045, 0.00042, 0.0006, 0.0, 2.2e-6, 3.5, 6.0, 480000.0, 0.00168, 23.0, 0.14, 390.0, 1150.0, 0.15,
+                15000.0, 0.00062, 1700.0, 65.0, 1000.0, 4e-5, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Van => [
                 0.000215, 4.6e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.32, 1.9, 0.14, 0.28, 4800.0, 15000.0, 0.22, 0.0012,
-                60000.0, 0.0, 0.062, 20000.0, 12000.0, 12000.0, 3.5, 20.0, 0.00025, 0.0002, 0.0007, 0.00055, 0.0008,
-                0.0, 2.5e-6, 3.5, 6.0, 480000.0, 0.00183, 0.0383, 0.17, 480.0, 1400.0, 0.15, 15000.0, 0.00075, 2100.0,
-                95.0, 1400.0, 6e-5, 0.12, 0.012, 340.0, 0.035,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.32, 2.3, 0.45, 1100000.0, 400000.0, 0.14, 0.28, 4800.0,
+                15000.0, 0.22, 0.0012, 60000.0, 0.0, 0.062, 20000.0, 12000.0, 12000.0, 3.5, 20.0, 0.00025, 0.0002,
+                0.0007, 0.00055, 0.0008, 0.0, 2.5e-6, 3.5, 6.0, 480000.0, 0.00183, 23.0, 0.17, 480.0, 1400.0, 0.15,
+                15000.0, 0.00075, 2100.0, 95.0, 1400.0, 6e-5, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Bus => [
                 0.00065, 0.00017, 1.2, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 1.1, 2.3, 0.05, 0.12, 4800.0, 15000.0, 0.22, 0.0065,
-                60000.0, 0.0, 0.22, 20000.0, 12000.0, 12000.0, 9.0, 5.0, 0.0015, 0.0018, 0.004, 0.0026, 0.0032, 0.0,
-                9.5e-6, 3.5, 6.0, 480000.0, 0.0034, 0.0383, 0.95, 2700.0, 8000.0, 0.15, 15000.0, 0.005, 12000.0, 500.0,
-                7000.0, 0.0004, 0.12, 0.012, 340.0, 0.035,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 1.1, 2.7, 0.45, 1100000.0, 400000.0, 0.05, 0.12, 4800.0,
+                15000.0, 0.22, 0.0065, 60000.0, 0.0, 0.22, 20000.0, 12000.0, 12000.0, 9.0, 5.0, 0.0015, 0.0018, 0.004,
+                0.0026, 0.0032, 0.0, 9.5e-6, 3.5, 6.0, 480000.0, 0.0034, 23.0, 0.95, 2700.0, 8000.0, 0.15, 15000.0,
+                0.005, 12000.0, 500.0, 7000.0, 0.0004, 0.12, 0.012, 340.0, 0.035,
             ],
         })
     }
 
     /// The parameters as one array, in the order of the fields.
-    pub const fn values(&self) -> [f64; 61] {
+    pub const fn values(&self) -> [f64; 64] {
         [
             self.displacement_m3,
             self.electric_displacement_m3,
@@ -683,6 +713,9 @@ impl Hardware {
             self.high_limit_pa,
             self.condenser_face_m2,
             self.fan_velocity_m_s,
+            self.fan_slow,
+            self.fan_rises_pa,
+            self.fan_rise_pa,
             self.ram_velocity_ratio,
             self.hot_air_return,
             self.condenser_air_w_m2_k,
@@ -708,7 +741,7 @@ impl Hardware {
             self.valve_stroke_k,
             self.valve_limit_pa,
             self.orifice_diameter_m,
-            self.orifice_length_m,
+            self.orifice_slenderness,
             self.blower_m3_s,
             self.evaporator_air_w_k,
             self.evaporator_refrigerant_w_k,
@@ -727,7 +760,7 @@ impl Hardware {
     }
 
     /// The parameters from one array, in the order of the fields.
-    pub const fn from_values(values: [f64; 61]) -> Self {
+    pub const fn from_values(values: [f64; 64]) -> Self {
         Self {
             displacement_m3: values[0],
             electric_displacement_m3: values[1],
@@ -750,46 +783,49 @@ impl Hardware {
             high_limit_pa: values[18],
             condenser_face_m2: values[19],
             fan_velocity_m_s: values[20],
-            ram_velocity_ratio: values[21],
-            hot_air_return: values[22],
-            condenser_air_w_m2_k: values[23],
-            condenser_refrigerant_w_m2_k: values[24],
-            condenser_gas_ratio: values[25],
-            condenser_volume_m3: values[26],
-            condenser_drop_pa: values[27],
-            subcooler_share: values[28],
-            reference_flow_kg_s: values[29],
-            discharge_drop_pa: values[30],
-            liquid_drop_pa: values[31],
-            suction_drop_pa: values[32],
-            suction_gain_w_k: values[33],
-            bay_rise_k: values[34],
-            discharge_volume_m3: values[35],
-            liquid_volume_m3: values[36],
-            suction_volume_m3: values[37],
-            receiver_volume_m3: values[38],
-            accumulator_volume_m3: values[39],
-            exchanger: values[40],
-            valve_area_m2: values[41],
-            valve_superheat_k: values[42],
-            valve_stroke_k: values[43],
-            valve_limit_pa: values[44],
-            orifice_diameter_m: values[45],
-            orifice_length_m: values[46],
-            blower_m3_s: values[47],
-            evaporator_air_w_k: values[48],
-            evaporator_refrigerant_w_k: values[49],
-            evaporator_gas_ratio: values[50],
-            evaporator_drop_pa: values[51],
-            evaporator_volume_m3: values[52],
-            evaporator_heat_j_k: values[53],
-            cabin_w_k: values[54],
-            cabin_load_w: values[55],
-            cabin_moisture_kg_s: values[56],
-            fresh_share: values[57],
-            heater_leak: values[58],
-            heater_k: values[59],
-            duct_gain: values[60],
+            fan_slow: values[21],
+            fan_rises_pa: values[22],
+            fan_rise_pa: values[23],
+            ram_velocity_ratio: values[24],
+            hot_air_return: values[25],
+            condenser_air_w_m2_k: values[26],
+            condenser_refrigerant_w_m2_k: values[27],
+            condenser_gas_ratio: values[28],
+            condenser_volume_m3: values[29],
+            condenser_drop_pa: values[30],
+            subcooler_share: values[31],
+            reference_flow_kg_s: values[32],
+            discharge_drop_pa: values[33],
+            liquid_drop_pa: values[34],
+            suction_drop_pa: values[35],
+            suction_gain_w_k: values[36],
+            bay_rise_k: values[37],
+            discharge_volume_m3: values[38],
+            liquid_volume_m3: values[39],
+            suction_volume_m3: values[40],
+            receiver_volume_m3: values[41],
+            accumulator_volume_m3: values[42],
+            exchanger: values[43],
+            valve_area_m2: values[44],
+            valve_superheat_k: values[45],
+            valve_stroke_k: values[46],
+            valve_limit_pa: values[47],
+            orifice_diameter_m: values[48],
+            orifice_slenderness: values[49],
+            blower_m3_s: values[50],
+            evaporator_air_w_k: values[51],
+            evaporator_refrigerant_w_k: values[52],
+            evaporator_gas_ratio: values[53],
+            evaporator_drop_pa: values[54],
+            evaporator_volume_m3: values[55],
+            evaporator_heat_j_k: values[56],
+            cabin_w_k: values[57],
+            cabin_load_w: values[58],
+            cabin_moisture_kg_s: values[59],
+            fresh_share: values[60],
+            heater_leak: values[61],
+            heater_k: values[62],
+            duct_gain: values[63],
         }
     }
 }

@@ -453,6 +453,9 @@ impl Single {
             if size <= STEP {
                 return Ok(self.superheated(&state));
             }
+            if !size.is_finite() {
+                break;
+            }
             t_k = (t_k - step_t).clamp(saturation.dew_k, t_k + 150.0);
             rho = (rho - step_rho).clamp(0.5 * rho, dew);
         }

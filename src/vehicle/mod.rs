@@ -10,6 +10,7 @@ mod dense;
 mod dense_table;
 mod evaporator;
 mod expansion;
+mod fan;
 mod faults;
 mod follow;
 mod hardware;

@@ -1,9 +1,9 @@
 //! A vehicle in its conditions, with its faults: everything that the balance of the circuit needs, in plain numbers.
 
 use super::compressor::Drive;
-use super::condenser::FaceAir;
 use super::evaporator::Coil;
 use super::expansion::{Orifice, Valve};
+use super::fan::Draught;
 use super::hardware::Hardware;
 use super::medium::Medium;
 use super::transcritical::Electronic;
@@ -109,7 +109,7 @@ pub(super) struct Plant<'a> {
     pub high_limit_pa: f64,
     /// Protection that goes further than the control does, where there is one.
     pub protection: Option<Protection>,
-    pub face: FaceAir,
+    pub draught: Draught,
     pub front: Branch<'a>,
     pub rear: Option<Branch<'a>>,
     /// Whether a receiver stores liquid behind the condenser; otherwise an accumulator before the compressor does.

@@ -33,7 +33,7 @@ pub struct Population {
 
 impl Population {
     /// How many uniform numbers one vehicle takes.
-    pub const UNIFORMS: usize = Hardware::COUNT + 8;
+    pub const UNIFORMS: usize = Hardware::COUNT + 9;
 
     /// The vehicles of this system and class as they come.
     pub const fn usual(system: System, class: VehicleClass) -> Self {
@@ -90,11 +90,11 @@ impl Population {
     pub fn vehicle(&self, uniforms: &[f64; Self::UNIFORMS]) -> Result<Vehicle, Error> {
         let mut hardware = self.hardware(uniforms)?;
         let options = &self.options;
-        let mut choices = [0.0; 7];
+        let mut choices = [0.0; 8];
         for (choice, uniform) in choices.iter_mut().zip(&uniforms[Hardware::COUNT + 1..]) {
             *choice = UNIFORM.check(*uniform)?;
         }
-        let [receiver, share, exchanger, port, sense, rear, rear_size] = choices;
+        let [receiver, share, exchanger, port, sense, rear, rear_size, fan] = choices;
         let between = |range: [f64; 2], u: f64| range[0] + (range[1] - range[0]) * u;
         let valve = self.system.expansion == Expansion::Txv;
         if valve && receiver < options.integrated_receiver {
@@ -113,6 +113,9 @@ impl Population {
         // One number for whether and how much: what is left of it below the limit is again uniform.
         } else if valve && exchanger < exchangers {
             hardware.exchanger = between(options.exchanger, exchanger / exchangers);
+        }
+        if fan >= options.fan_by_pressure {
+            hardware.fan_slow = 1.0;
         }
         let with_rear = options.rear[self.class.code() as usize - 1];
         let rear = (rear < with_rear).then_some(Rear {

@@ -16,6 +16,10 @@ const SWITCH_OPENS_PA: f64 = 330e3;
 const SWITCH_BAND_PA: f64 = 210e3;
 /// Evaporator pressure above which the valve no longer opens: dew near 16 °C as of R-134a systems, Pa absolute.
 const VALVE_LIMIT_PA: f64 = 772e3;
+/// High-side pressures between which the condenser fans come up: dew at the temperatures of those of R-134a systems, 46 °C and
+/// 58 °C, Pa gauge.
+const FAN_RISES_PA: f64 = 1.68e6;
+const FAN_RISE_PA: f64 = 0.58e6;
 /// High-side pressure at which protection takes the compressor back, Pa gauge. Judgement, from memory: switches of R-407C
 /// roof units open at 27 to 31 bar.
 const HIGH_LIMIT_PA: f64 = 2.95e6;
@@ -30,6 +34,8 @@ impl Hardware {
             external_set_pa: SUCTION_PA,
             switch_opens_pa: SWITCH_OPENS_PA,
             switch_band_pa: SWITCH_BAND_PA,
+            fan_rises_pa: FAN_RISES_PA,
+            fan_rise_pa: FAN_RISE_PA,
             high_limit_pa: HIGH_LIMIT_PA,
             valve_limit_pa: VALVE_LIMIT_PA,
             valve_area_m2: self.valve_area_m2 * VALVE,

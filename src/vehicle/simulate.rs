@@ -6,6 +6,7 @@ use super::condenser::FaceAir;
 use super::cycle::{Cycle, Point};
 use super::evaporator::Coil;
 use super::expansion::{Orifice, Valve};
+use super::fan::Draught;
 use super::faults::{charge_kg, charged_with, impose, stands_still};
 use super::follow::followed;
 use super::medium::{Composition, Filling, Medium};
@@ -273,17 +274,20 @@ pub(super) fn plant_of<'a>(
         },
     };
 
-    let fan = hardware.fan_velocity_m_s;
-    let ram = hardware.ram_velocity_ratio * speed_m_s;
     let density = outside.density_kg_m3();
     let slow = speed_m_s / RETURN_HALF_M_S;
     let air_cp_j_kg_k = 1_006.0 + 1_860.0 * outside.humidity_ratio();
-    let face = FaceAir {
+    let air = FaceAir {
         t_k: outside_k,
-        flow_kg_s: density * hardware.condenser_face_m2 * libm::sqrt(fan * fan + ram * ram),
+        flow_kg_s: 0.0,
         cp_j_kg_k: air_cp_j_kg_k,
         returned: hardware.hot_air_return / (1.0 + slow * slow),
     };
+    let mut draught = Draught::of(&hardware, air, density, hardware.ram_velocity_ratio * speed_m_s, air_pa);
+    if transcritical {
+        // Its pressures are others, and what its fans do at them is not known: they run.
+        draught.slow = 1.0;
+    }
 
     // A blower at rest still lets some air past: a hundredth of its highest flow, by buoyancy and leaks.
     let ratio = blower.max(0.01);
@@ -344,7 +348,7 @@ pub(super) fn plant_of<'a>(
             hardware.high_limit_pa + air_pa
         },
         protection: transcritical.then_some(PROTECTION),
-        face,
+        draught,
         front,
         rear,
         receiver: system.expansion == Expansion::Txv && !transcritical,

@@ -67,7 +67,7 @@ fn starts(plant: &Plant<'_>) -> Result<impl Iterator<Item = Point>, Error> {
     let cabin = &plant.cabin;
     let medium = plant.medium;
     let (least, most) = plant.demand;
-    let air_k = plant.face.t_k;
+    let air_k = plant.draught.standing.t_k;
     let intake_k = if cabin.fresh < 1.0 {
         (cabin.outside_k - 4.0).min(302.0)
     } else {

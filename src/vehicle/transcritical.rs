@@ -261,8 +261,9 @@ mod tests {
             h_j_kg: hot.h_j_kg,
             gas_cp_j_kg_k: hot.cp_j_kg_k,
         };
-        let film = Film::of(&plant.medium, &plant.hardware, &inflow, &plant.face, 1.0, 0.0);
-        let out = cool(&plant.medium, &film, &inflow, &saturation, &plant.face).unwrap();
+        let face = plant.draught.at(p_pa);
+        let film = Film::of(&plant.medium, &plant.hardware, &inflow, &face, 1.0, 0.0);
+        let out = cool(&plant.medium, &film, &inflow, &saturation, &face).unwrap();
         let end = plant.medium.at_enthalpy(&saturation, out.h_j_kg).unwrap();
         (end.t_k, out.h_j_kg, out.rho_kg_m3)
     }

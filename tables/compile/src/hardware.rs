@@ -33,6 +33,7 @@ struct Options {
     exchanger: [String; 2],
     liquid_port: String,
     valve_low_side_switch: String,
+    fan_by_pressure: String,
     rear: [String; 5],
     rear_size: [String; 2],
 }
@@ -52,6 +53,7 @@ impl Options {
             many("exchanger", &self.exchanger)?,
             one("liquid_port", &self.liquid_port)?,
             one("valve_low_side_switch", &self.valve_low_side_switch)?,
+            one("fan_by_pressure", &self.fan_by_pressure)?,
             many("rear", &self.rear)?,
             many("rear_size", &self.rear_size)?,
         ]
@@ -166,6 +168,7 @@ fn rust(file: &File) -> Result<String, String> {
          /// Its least and most effectiveness.\npub exchanger: [f64; 2],\n\
          /// Part whose high-side port stands behind the condenser.\npub liquid_port: f64,\n\
          /// Part of clutch systems with a valve that cycle on a low-side switch.\npub valve_low_side_switch: f64,\n\
+         /// Part whose condenser fan turns slowly while the high side is low.\npub fan_by_pressure: f64,\n\
          /// Part with a second evaporator, by class.\npub rear: [f64; 5],\n\
          /// Its least and most size per that of the front one.\npub rear_size: [f64; 2],\n}}\n\n\
          impl Options {{\n\
