@@ -4,7 +4,7 @@ use super::COVERAGE;
 use super::line::{Point, halves};
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
-use crate::expected::{Band, Bands, Healthy};
+use crate::expected::{Band, Bands};
 use crate::names::{ErrorKind, PullDownFinding, Quantity};
 use crate::range::{DURATION, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::{Temperature, in_kelvins};
@@ -41,7 +41,7 @@ pub struct PullDown {
 /// The fall of the vent is taken as exponential: its steepness in the two halves of the readings gives the time constant
 /// and the end, T_end = T_last + slope_late * tau, tau = apart / ln(slope_early / slope_late).
 ///
-/// Errors: those of [`Healthy::of`]; `NotFinite` and `OutOfRange` for the readings; `Missing` without any; `Inconsistent`
+/// Errors: those of [`Bands::of`]; `NotFinite` and `OutOfRange` for the readings; `Missing` without any; `Inconsistent`
 /// when they do not follow each other in time.
 ///
 /// ```
@@ -66,7 +66,7 @@ pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample
         running_s: None,
         ..*conditions
     };
-    let expected = Bands::from_healthy(&Healthy::of(system, &settled)?, system, &settled)?.vent;
+    let expected = Bands::of(system, &settled)?.vent;
     let Some(last) = samples.last() else {
         return Err(Error::of(ErrorKind::Missing, Quantity::Temperature));
     };
