@@ -9,8 +9,8 @@
 //! recirculated air; half of the vehicles stand, the others drive up to 28 m/s. A fifth is sound, a fifth has two
 //! faults. Severities are even from 0 to 0.9 (overcharge to 0.5); a wrong refrigerant is a part of the charge. The measurement is that of `Instruments::SHOP`.
 //!
-//! Measured with seed 7 on two cores: 100,000 rows in 35 s, 99.988 % converged, 152 us in the median; R-152a 100 % of
-//! 10,000, 169 us; R-744 99.98 % of 20,000, 309 us.
+//! Measured with seed 7 on two busy cores: 100,000 rows in 67 s, 99.977 % converged, 218 us in the median; R-152a 99.99 % of
+//! 10,000, 244 us; R-744 all of 4,000, 832 us.
 
 use coldloop::circuit::Reading;
 use coldloop::units::{Pressure, Surroundings, Temperature, celsius, in_kelvins};
