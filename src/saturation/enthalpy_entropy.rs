@@ -154,12 +154,13 @@ impl Pure {
         let s = self.distance(t_k);
         let (boiling, by_s) = self.liquid_s_j_kg_k.with_slope(s);
         let above = target.s_j_kg_k - boiling;
-        let missing = target.h_j_kg - self.liquid_h_j_kg.at(s) - t_k * above;
+        let h_boiling = self.liquid_h_j_kg.at(s);
+        let missing = target.h_j_kg - h_boiling - t_k * above;
         let volume = 1.0 / (self.liquid_rho_mol_m3.at(s) * self.fluid.equation.molar_mass);
         View {
             t_k,
             above,
-            width: self.vapour_s_j_kg_k.at(s) - boiling,
+            width: (self.vapour_h_j_kg.at(s) - h_boiling) / t_k,
             missing,
             to_both: missing / (above + volume * self.pressure_pa.with_slope(t_k).1),
             to_boiling: above / (by_s * self.distance_by_t(s)),

@@ -34,7 +34,6 @@ pub struct Pure {
     pub(crate) liquid_h_j_kg: Curve,
     pub(crate) vapour_h_j_kg: Curve,
     pub(crate) liquid_s_j_kg_k: Curve,
-    pub(crate) vapour_s_j_kg_k: Curve,
 }
 
 /// What a reference state adds to enthalpy and entropy with the constants of the paper.
@@ -124,8 +123,15 @@ impl Pure {
         Ok(Branch {
             rho_mol_m3: self.vapour_rho_mol_m3.at(s),
             h_j_kg: self.vapour_h_j_kg.at(s),
-            s_j_kg_k: self.vapour_s_j_kg_k.at(s),
+            s_j_kg_k: self.vapour_s_j_kg_k(t_k, s),
         })
+    }
+
+    /// Entropy (J/(kg K)) of the vapour at `t_k`, K, where the distance is `s`: that of the liquid, and what boiling at this
+    /// temperature adds, since the Gibbs energies are the same.
+    #[inline]
+    pub(crate) fn vapour_s_j_kg_k(&self, t_k: f64, s: f64) -> f64 {
+        self.liquid_s_j_kg_k.at(s) + (self.vapour_h_j_kg.at(s) - self.liquid_h_j_kg.at(s)) / t_k
     }
 
     /// What `reference` adds to enthalpy and entropy.

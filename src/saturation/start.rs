@@ -110,7 +110,7 @@ impl Pure {
         Some(Vapour {
             rho_mol_m3: rho,
             h_j_kg,
-            s_j_kg_k: self.vapour_s_j_kg_k.at(s),
+            s_j_kg_k: self.vapour_s_j_kg_k(t_k, s),
             cp_j_kg_k: cv + t_k * p_by_t * p_by_t * volume * volume / p_by_rho * mass,
             h_by_rho,
             s_by_rho: gas * volume - p_by_t * volume * volume * mass,

@@ -27,7 +27,7 @@ pub(crate) struct Saturation {
     pub(crate) pressure: Fitted,
     /// Temperature over the logarithm of pressure.
     pub(crate) temperature: Fitted,
-    /// Densities, enthalpies and entropies of both phases over s = sqrt(1 - T / T_c): name and curve.
+    /// Densities and enthalpies of both phases and the entropy of the liquid over s = sqrt(1 - T / T_c): name and curve.
     pub(crate) branches: Vec<(&'static str, Fitted)>,
     /// What each reference state adds to enthalpy and entropy: name and value, `None` where the state is not liquid.
     pub(crate) offsets: Vec<(&'static str, Option<Offset>)>,
@@ -68,13 +68,12 @@ impl Fitted {
 /// measured by (0 for its own value).
 type Branch = (&'static str, fn(&Equilibrium) -> Double, bool);
 
-const BRANCHES: [Branch; 6] = [
+const BRANCHES: [Branch; 5] = [
     ("liquid_rho_mol_m3", |e| e.liquid_rho_mol_m3, true),
     ("vapour_rho_mol_m3", |e| e.vapour_rho_mol_m3, true),
     ("liquid_h_j_kg", |e| e.liquid_h_j_mol, false),
     ("vapour_h_j_kg", |e| e.vapour_h_j_mol, false),
     ("liquid_s_j_kg_k", |e| e.liquid_s_j_mol_k, false),
-    ("vapour_s_j_kg_k", |e| e.vapour_s_j_mol_k, false),
 ];
 
 /// Fits all curves of `equation` from its lowest temperature to its critical point.

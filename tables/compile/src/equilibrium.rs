@@ -15,7 +15,6 @@ pub(crate) struct Equilibrium {
     pub(crate) liquid_h_j_mol: Double,
     pub(crate) vapour_h_j_mol: Double,
     pub(crate) liquid_s_j_mol_k: Double,
-    pub(crate) vapour_s_j_mol_k: Double,
 }
 
 /// The point at which liquid and vapour become one by the equation itself.
@@ -141,7 +140,7 @@ fn finish(isotherm: &Isotherm<Double>, liquid: Double, vapour: Double) -> Result
 /// What is read off two densities in equilibrium.
 pub(crate) fn both(isotherm: &Isotherm<Double>, liquid: Double, vapour: Double) -> Equilibrium {
     let (_, h1, s1) = pressure_enthalpy_entropy(isotherm, liquid);
-    let (p, h2, s2) = pressure_enthalpy_entropy(isotherm, vapour);
+    let (p, h2, _) = pressure_enthalpy_entropy(isotherm, vapour);
     Equilibrium {
         p_pa: p,
         liquid_rho_mol_m3: liquid,
@@ -149,6 +148,5 @@ pub(crate) fn both(isotherm: &Isotherm<Double>, liquid: Double, vapour: Double) 
         liquid_h_j_mol: h1,
         vapour_h_j_mol: h2,
         liquid_s_j_mol_k: s1,
-        vapour_s_j_mol_k: s2,
     }
 }
