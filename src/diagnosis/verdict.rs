@@ -9,6 +9,7 @@ use super::posterior::{NONE, Posterior};
 use super::scene::Scene;
 use crate::expected::{settled, stroke_limit};
 use crate::names::{Check, Fault, Feature, QualityNote, VerdictKind};
+use crate::numerics::put_in_order;
 use crate::units::STANDARD_PRESSURE_PA;
 
 /// A rival below this share of the leading fault does not matter.
@@ -49,9 +50,12 @@ pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, 
             });
         }
     }
-    ranked
-        .items_mut()
-        .sort_unstable_by(|a, b| b.probability.total_cmp(&a.probability).then(a.fault.cmp(&b.fault)));
+    put_in_order(ranked.items_mut(), |a, b| {
+        b.probability
+            .total_cmp(&a.probability)
+            .then(a.fault.cmp(&b.fault))
+            .is_lt()
+    });
     let first = ranked.first().map_or(Fault::NoFault, |f| f.fault);
     let second = ranked.get(1).map_or(Fault::NoFault, |f| f.fault);
     for fault in ranked.items_mut() {

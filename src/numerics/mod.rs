@@ -3,11 +3,13 @@
 mod even;
 mod exponential;
 mod logarithm;
+mod order;
 mod polynomial;
 mod real;
 
 pub use even::{EvenCurve, SHORT_PIECE, ShortPiece};
 pub use exponential::{exp, exp_all};
 pub use logarithm::{ln, ln_all};
+pub(crate) use order::put_in_order;
 pub use polynomial::{Curve, PIECE, Piece};
 pub use real::Real;

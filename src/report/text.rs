@@ -8,6 +8,7 @@ use crate::circuit::Estimate;
 use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, repair};
 use crate::intake::Judgements;
 use crate::names::{Caution, Fault, VerdictKind};
+use crate::numerics::put_in_order;
 use crate::units::{GaugePressure, in_celsius, in_fahrenheit, kelvins};
 use alloc::format;
 use alloc::string::String;
@@ -305,7 +306,7 @@ impl Report<'_> {
         };
         let because = self.diagnosis.because(first.fault, first.rival);
         let mut weighty: Vec<&Contribution> = because.iter().filter(|c| libm::fabs(c.log_odds) >= 0.18).collect();
-        weighty.sort_by(|a, b| libm::fabs(b.log_odds).total_cmp(&libm::fabs(a.log_odds)));
+        put_in_order(&mut weighty, |a, b| libm::fabs(a.log_odds) > libm::fabs(b.log_odds));
         if weighty.is_empty() {
             return Ok(());
         }
@@ -392,7 +393,9 @@ impl Report<'_> {
             }
         }
         // The local rules are the last word.
-        cautions.sort_by_key(|caution| *caution == Caution::LocalRules);
+        put_in_order(&mut cautions, |a, b| {
+            *a != Caution::LocalRules && *b == Caution::LocalRules
+        });
         cautions
     }
 }

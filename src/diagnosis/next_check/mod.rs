@@ -19,6 +19,7 @@ use super::looks;
 use super::posterior::{HYPOTHESES, Posterior};
 use super::scene::Scene;
 use crate::names::{Check, Fault, Feature, Observation, ResultKind};
+use crate::numerics::put_in_order;
 use cost::Jobs;
 use plan::{BEAM, Search, State};
 
@@ -89,9 +90,9 @@ impl<'a> Bench<'a> {
         for prospect in &self.prospects {
             ranked.push(self.judge(prospect, before));
         }
-        ranked
-            .items_mut()
-            .sort_unstable_by(|a, b| b.saving.unwrap_or(0.0).total_cmp(&a.saving.unwrap_or(0.0)));
+        put_in_order(ranked.items_mut(), |a, b| {
+            b.saving.unwrap_or(0.0).total_cmp(&a.saving.unwrap_or(0.0)).is_lt()
+        });
         let mut best = List::new(blank(Check::RunAndRead));
         if self.at_rest {
             // Without a running system nothing else can be said.

@@ -10,6 +10,7 @@ use super::super::posterior::HYPOTHESES;
 use super::cost::Jobs;
 use super::{Prospect, leading};
 use crate::names::{Fault, ResultKind};
+use crate::numerics::put_in_order;
 
 /// Steps that a plan looks ahead.
 pub(crate) const DEPTH: usize = 3;
@@ -112,7 +113,7 @@ impl Search<'_> {
             ranked[count] = (self.value(state, at, prospect, 0), at);
             count += 1;
         }
-        ranked[..count].sort_unstable_by(|a, b| a.0.total_cmp(&b.0));
+        put_in_order(&mut ranked[..count], |a, b| a.0.total_cmp(&b.0).is_lt());
         let beam = self.beam[DEPTH - depth].min(count);
         for (_, at) in &ranked[..beam] {
             let value = self.value(state, *at, &self.prospects[*at], depth - 1);
