@@ -366,3 +366,22 @@ fn a_bare_number_keeps_its_last_bit() {
     }
     assert!(intake::settings_from_json("{\"named\": 1e999}").is_err());
 }
+
+/// 30 inHg vacuum is a vacuum at sea level and less than one at 1,600 m: the entry is named, and what it can be at most.
+#[test]
+fn a_gauge_below_vacuum_is_refused_by_its_key() {
+    let at = |altitude: &str| {
+        let text = text_of("low-charge").replace("altitude = \"1600 m\"", &format!("altitude = \"{altitude}\""));
+        let start = text.find("low_side = ").unwrap();
+        let end = start + text[start..].find('\n').unwrap();
+        intake::case_from_toml(&format!(
+            "{}low_side = \"29.9 inHg vacuum\"{}",
+            &text[..start],
+            &text[end..]
+        ))
+    };
+    assert!(at("0 m").is_ok());
+    let refusal = at("1600 m").unwrap_err();
+    assert_eq!(refusal.key, "readings.low_side");
+    assert!(refusal.to_string().contains("24.7 inHg vacuum"), "{refusal}");
+}

@@ -8,7 +8,8 @@ use crate::diagnosis::{Case, Observations};
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Observation, Quantity, ReadingKind};
 use crate::names::{Refrigerant, Thermometer};
-use crate::units::{Surroundings, text};
+use crate::range::ABSOLUTE_PRESSURE;
+use crate::units::{GaugePressure, Surroundings, text};
 use crate::vehicle::{Conditions, System};
 
 /// The tables of a case; a file may hold others beside them.
@@ -47,6 +48,9 @@ pub(super) fn moment(system: System, table: &Table<'_>) -> Result<Case, Refusal>
         .map(|table| readings(&table))
         .transpose()?
         .unwrap_or_default();
+    if let Some(table) = table.table("readings")? {
+        not_below_vacuum(&table, &readings, conditions.surroundings)?;
+    }
     let mut case = Case::new(system, conditions, readings);
     if let Some(table) = table.table("observations")? {
         case.observations = observations(&table)?;
@@ -160,6 +164,29 @@ pub(super) fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
         .map(Reading::counted),
         gauge_zero: surroundings(table, "gauge_zero_altitude", "gauge_zero_barometer")?,
     })
+}
+
+/// Refuses a gauge that shows less than nothing: one that was read at sea level and written down up here.
+fn not_below_vacuum(table: &Table<'_>, readings: &Readings, here: Surroundings) -> Result<(), Refusal> {
+    let air = readings.gauge_zero.unwrap_or(here);
+    for (kind, reading) in [
+        (ReadingKind::LowSide, readings.low_side),
+        (ReadingKind::HighSide, readings.high_side),
+    ] {
+        let (Some(reading), Some(entry)) = (reading, table.get(kind.id())) else {
+            continue;
+        };
+        if let Err(error) = ABSOLUTE_PRESSURE.check(reading.value.absolute(air).pa()) {
+            let least = GaugePressure::from_pa(-air.pressure().pa());
+            let advice = alloc::format!(
+                "where this gauge was zeroed a full vacuum reads {:.1} inHg vacuum, {:.1} kPa gauge",
+                least.inhg_vacuum(),
+                least.kpa()
+            );
+            return Err(entry.refuse(error, &advice));
+        }
+    }
+    Ok(())
 }
 
 fn observations(table: &Table<'_>) -> Result<Observations, Refusal> {

@@ -49,8 +49,13 @@ def test_a_parting_closes():
 def test_what_is_no_charge_is_refused():
     with pytest.raises(coldloop.MissingError):
         coldloop.Charge({"air": 1.0})
-    with pytest.raises(coldloop.UnknownNameError):
+    with pytest.raises(coldloop.UnknownNameError, match='"R-9999" is not known here; write one of R-134a'):
         coldloop.Charge({"R-9999": 1.0})
+    with pytest.raises(coldloop.UnknownNameError, match="did you mean R-134a"):
+        coldloop.Charge({"R-134": 1.0})
+    for wrong in ("R-134a", {"R-134a": "1"}, {"R-134a": pint.UnitRegistry().Quantity(1.0, "kg")}):
+        with pytest.raises(TypeError):
+            coldloop.Charge(wrong)
     with pytest.raises(coldloop.NotFiniteError):
         coldloop.Charge({"R-134a": float("nan")})
     with pytest.raises(coldloop.OutOfRangeError):

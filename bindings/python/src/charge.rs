@@ -1,11 +1,11 @@
 //! Charges of any composition.
 
 use crate::arrays::{Answer, Columns, each, several};
-use crate::errors::raised;
+use crate::errors::{raised, unknown};
 use crate::saturation::known;
+use coldloop::Error;
 use coldloop::mixture::{Hole, MOST_COMPONENTS};
 use coldloop::saturation::{Charge, Shares};
-use coldloop::{Error, ErrorKind, Quantity};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
 
@@ -90,8 +90,7 @@ pub(crate) fn charge_leaked<'py>(
     hole: &str,
 ) -> Columns<'py> {
     let charge = charge(&given).map_err(|error| raised(py, error))?;
-    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
-    let hole = Hole::from_id(hole).ok_or_else(|| raised(py, unknown))?;
+    let hole = Hole::from_id(hole).ok_or_else(|| unknown(py, hole, Hole::ALL.map(Hole::id)))?;
     let columns = several(py, [temperature_k, density_kg_m3, lost], strict, |[t_k, rho, lost]| {
         let left = charge.leaked(t_k, rho, hole, lost)?;
         let mut figures = [f64::NAN; 2 + PLACES];

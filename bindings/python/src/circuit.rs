@@ -1,13 +1,13 @@
 //! From readings: superheat, subcooling, what else follows, and what a pressure at rest agrees with.
 
 use crate::arrays::{Answer, Columns, each, several};
-use crate::errors::raised;
+use crate::errors::{raised, unknown};
 use crate::saturation::known;
 use coldloop::circuit::{
     self, Derived, Estimate, Gauge, Reading, Readings, subcooling as subcooled, superheat as superheated,
 };
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
-use coldloop::{Error, ErrorKind, GaugeClass, Holding, Quantity, Thermometer};
+use coldloop::{Error, GaugeClass, Holding, Thermometer};
 use pyo3::prelude::*;
 
 /// Superheat, K; without air the pressure counts from vacuum, with air from there.
@@ -192,7 +192,8 @@ pub(crate) fn gauge_uncertainty<'py>(
     strict: bool,
     gauge_class: &str,
 ) -> Answer<'py> {
-    let class = GaugeClass::from_id(gauge_class).ok_or_else(|| raised(py, UNKNOWN))?;
+    let class = GaugeClass::from_id(gauge_class)
+        .ok_or_else(|| unknown(py, gauge_class, GaugeClass::ALL.map(GaugeClass::id)))?;
     let [low, high] = &scale;
     each(py, [low, high, shown_pa_gauge], strict, |[low, high, shown]| {
         let gauge = Gauge::new(class, low, high)?;
@@ -209,14 +210,13 @@ pub(crate) fn thermometer_uncertainty<'py>(
     strict: bool,
     thermometer: &str,
 ) -> Answer<'py> {
-    let thermometer = Thermometer::from_id(thermometer).ok_or_else(|| raised(py, UNKNOWN))?;
+    let thermometer = Thermometer::from_id(thermometer)
+        .ok_or_else(|| unknown(py, thermometer, Thermometer::ALL.map(Thermometer::id)))?;
     each(py, [temperature_k], strict, |[t_k]| {
         let shown_k = coldloop::range::TEMPERATURE.check(t_k)?;
         Ok(Reading::temperature(kelvins(shown_k), thermometer).standard_uncertainty)
     })
 }
-
-const UNKNOWN: Error = Error::of(ErrorKind::UnknownName, Quantity::Name);
 
 const fn measured<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {

@@ -1,11 +1,11 @@
 //! From readings to a verdict, a plan and a proof: text in, text out.
 
-use crate::errors::{raised, refused};
+use crate::errors::{raised, refused, unknown};
 use coldloop::diagnosis::Settings;
 use coldloop::expected::{Band, Bands};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::units::{difference_in_kelvins, in_kelvins};
-use coldloop::{Error, ErrorKind, Fault, Quantity, report, vehicle};
+use coldloop::{Fault, report, vehicle};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -47,9 +47,8 @@ pub(crate) fn prove(py: Python<'_>, readings: &str, settings: Option<&str>) -> P
 #[pyfunction]
 #[pyo3(signature = (counts, readings, cause=None))]
 pub(crate) fn record(py: Python<'_>, counts: &str, readings: &str, cause: Option<&str>) -> PyResult<String> {
-    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
     let cause = cause
-        .map(|id| Fault::from_id(id).ok_or_else(|| raised(py, unknown)))
+        .map(|id| Fault::from_id(id).ok_or_else(|| unknown(py, id, Fault::ALL.map(Fault::id))))
         .transpose()?;
     told(py, || {
         let mut counts = intake::counts_from_toml(counts)?;
@@ -69,9 +68,8 @@ pub(crate) fn counts(py: Python<'_>, text: &str) -> PyResult<String> {
 #[pyo3(signature = (counts, cause=None))]
 pub(crate) fn cases(py: Python<'_>, counts: &str, cause: Option<&str>) -> PyResult<u32> {
     let counts = intake::counts_from_toml(counts).map_err(|refusal| refused(py, &refusal))?;
-    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
     let cause = cause
-        .map(|id| Fault::from_id(id).ok_or_else(|| raised(py, unknown)))
+        .map(|id| Fault::from_id(id).ok_or_else(|| unknown(py, id, Fault::ALL.map(Fault::id))))
         .transpose()?;
     Ok(counts.cases(cause))
 }

@@ -1,7 +1,7 @@
 //! From the library's error to the Python exception of its kind.
 
-use coldloop::Error;
 use coldloop::intake::Refusal;
+use coldloop::{Error, ErrorKind, Quantity};
 use pyo3::prelude::*;
 
 /// The exception for an error; an import that fails is raised instead.
@@ -17,6 +17,28 @@ pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
 /// The exception for an error at this place of what was given.
 pub(crate) fn refused_key(py: Python<'_>, error: Error, key: &str) -> PyErr {
     exception(py, error, &format!("{key}: {error}"), key).map_or_else(|failure| failure, PyErr::from_value)
+}
+
+/// The exception for a name that is none of the ids; it says which may have been meant, or which there are.
+pub(crate) fn unknown(py: Python<'_>, name: &str, ids: impl IntoIterator<Item = &'static str>) -> PyErr {
+    let letters = |text: &str| {
+        text.to_lowercase()
+            .replace(|letter: char| !letter.is_alphanumeric(), "")
+    };
+    let ids: Vec<&str> = ids.into_iter().collect();
+    let asked = letters(name);
+    let near: Vec<&str> = ids
+        .iter()
+        .copied()
+        .filter(|id| !asked.is_empty() && letters(id).contains(&asked))
+        .collect();
+    let message = if near.is_empty() {
+        format!("{name:?} is not known here; write one of {}", ids.join(", "))
+    } else {
+        format!("{name:?} is not known here; did you mean {}?", near.join(" or "))
+    };
+    let error = Error::of(ErrorKind::UnknownName, Quantity::Name);
+    exception(py, error, &message, "").map_or_else(|failure| failure, PyErr::from_value)
 }
 
 fn exception<'py>(py: Python<'py>, error: Error, message: &str, key: &str) -> PyResult<Bound<'py, PyAny>> {

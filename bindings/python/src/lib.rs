@@ -16,7 +16,7 @@ mod table;
 mod text;
 mod units;
 
-use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
+use coldloop::Refrigerant;
 use pyo3::prelude::*;
 
 /// The compiled part of coldloop; use the package instead.
@@ -67,8 +67,7 @@ fn refrigerants() -> Vec<&'static str> {
 /// Designation and code of a refrigerant, however it is spelled.
 #[pyfunction]
 fn refrigerant(py: Python<'_>, name: &str) -> PyResult<(&'static str, u32)> {
-    let found = Refrigerant::from_id(name).ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name));
-    found
-        .map(|found| (found.id(), found.code()))
-        .map_err(|error| errors::raised(py, error))
+    let found =
+        Refrigerant::from_id(name).ok_or_else(|| errors::unknown(py, name, Refrigerant::ALL.map(Refrigerant::id)))?;
+    Ok((found.id(), found.code()))
 }

@@ -1,7 +1,7 @@
 //! Bubble and dew.
 
 use crate::arrays::{Answer, each, whole};
-use crate::errors::raised;
+use crate::errors::unknown;
 use coldloop::mixture::Side;
 use coldloop::saturation::{self, Unanswered};
 use coldloop::{Error, ErrorKind, Quantity, Reference, Refrigerant};
@@ -69,9 +69,8 @@ pub(crate) fn evaporating_mean<'py>(
     code: u32,
     reference: Option<&str>,
 ) -> Answer<'py> {
-    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
     let reference = reference
-        .map(|id| Reference::from_id(id).ok_or_else(|| raised(py, unknown)))
+        .map(|id| Reference::from_id(id).ok_or_else(|| unknown(py, id, Reference::ALL.map(Reference::id))))
         .transpose()?;
     each(py, [pressure_pa_abs, inlet], strict, |[p_pa, inlet]| {
         let line = saturation::of(known(code)?);

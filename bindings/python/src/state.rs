@@ -1,11 +1,11 @@
 //! States, by columns.
 
 use crate::arrays::{Answer, Columns, each, several};
-use crate::errors::raised;
+use crate::errors::{raised, unknown};
 use crate::saturation::known;
 use coldloop::eos::Isotherm;
 use coldloop::saturation::{Line, State, of};
-use coldloop::{Error, ErrorKind, Phase, Quantity, Reference};
+use coldloop::{Error, Phase, Reference};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
 
@@ -26,8 +26,8 @@ pub(crate) fn state<'py>(
     code: u32,
     reference: &str,
 ) -> Columns<'py> {
-    let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
-    let reference = Reference::from_id(reference).ok_or_else(|| raised(py, unknown))?;
+    let reference =
+        Reference::from_id(reference).ok_or_else(|| unknown(py, reference, Reference::ALL.map(Reference::id)))?;
     let line = of(known(code).map_err(|error| raised(py, error))?);
     let solve: Solve = match given {
         "temperature_k pressure_pa_abs" => Line::state_tp,

@@ -1,14 +1,14 @@
 //! Quantities as text with their unit.
 
-use crate::errors::{raised, refused_key};
+use crate::errors::{raised, unknown};
 use coldloop::units::{difference_in_kelvins, in_kelvins, text};
-use coldloop::{Error, ErrorKind, Quantity};
+use coldloop::{Error, Quantity};
 use pyo3::prelude::*;
 
 /// A quantity in SI from its text.
 #[pyfunction]
 pub(crate) fn quantity(py: Python<'_>, kind: &str, text: &str) -> PyResult<f64> {
-    let unknown = || refused_key(py, Error::of(ErrorKind::UnknownName, Quantity::Name), kind);
+    let unknown = || unknown(py, kind, quantities());
     let quantity = Quantity::from_id(kind).ok_or_else(unknown)?;
     let read = reader(quantity).ok_or_else(unknown)?;
     read(text).map_err(|error| raised(py, error))

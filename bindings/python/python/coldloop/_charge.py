@@ -7,7 +7,7 @@ from typing import Any
 import numpy as np
 
 from coldloop import _core
-from coldloop._arrays import Answer, Errors, Numbers, several, shaped, strict
+from coldloop._arrays import Answer, Errors, Numbers, plain, several, shaped, strict
 from coldloop._refrigerant import Refrigerant
 
 AIR = "air"
@@ -71,14 +71,17 @@ class Charge:
     """Mass fractions by designation; ``air`` where there is air."""
 
     def __init__(self, parts: Mapping[str | Refrigerant, float]):
+        if not isinstance(parts, Mapping):
+            raise TypeError(f'a charge is a mapping from refrigerants to masses, as {{"R-134a": 1.0}}, not {type(parts).__name__}')
         codes = []
         air = 0.0
-        for part, mass in parts.items():
+        for part, amount in parts.items():
+            mass = float(plain(f"the mass of {part}", amount))
             if part == AIR:
-                air = float(mass)
+                air = mass
                 continue
             refrigerant = part if isinstance(part, Refrigerant) else Refrigerant(part)
-            codes.append((refrigerant._code, float(mass)))
+            codes.append((refrigerant._code, mass))
         self._given = (codes, air)
         shares, air = _core.charge_shares(self._given)
         self.composition = dict(shares) | ({AIR: air} if air > 0.0 else {})

@@ -160,6 +160,8 @@ def expected(readings: Readings) -> dict[str, dict[str, float] | None]:
 
 def text(readings: Readings) -> str:
     """The readings as the core takes them."""
+    if not isinstance(readings, (str, Mapping)):
+        raise TypeError(f"readings are a mapping or the text of a readings file, not {type(readings).__name__}")
     return readings if isinstance(readings, str) else _json(readings)
 
 
