@@ -23,8 +23,9 @@ use std::error::Error;
 use std::path::Path;
 use tally::{Standing, Tally};
 
-/// A classifier learns from this many vehicles of each kind.
+/// A classifier learns from this many vehicles of each kind, or from so many times as many as are judged, if that is fewer.
 const LEARNT: usize = 7_500;
+const LEARNT_TO_JUDGED: usize = 20;
 
 fn main() -> Result<(), Box<dyn Error>> {
     let mut arguments = std::env::args().skip(1).peekable();
@@ -75,7 +76,8 @@ fn main() -> Result<(), Box<dyn Error>> {
         by_fault(&cases)?;
     }
     if let Some(folder) = &folder {
-        write(&Path::new(folder).join("learn.csv"), &drawn(World::Own, 73, LEARNT)?)?;
+        let learnt = LEARNT.min(LEARNT_TO_JUDGED * count);
+        write(&Path::new(folder).join("learn.csv"), &drawn(World::Own, 73, learnt)?)?;
     }
     Ok(())
 }
