@@ -599,11 +599,17 @@ pub enum Refrigerant {
     /// Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.
     #[cfg_attr(feature = "serde", serde(rename = "R-516A", alias = "r516a", alias = "516a"))]
     R516A = 55,
+    /// Pentane.
+    #[cfg_attr(feature = "serde", serde(rename = "R-601", alias = "r601", alias = "601"))]
+    R601 = 56,
+    /// Blend of R-125, R-134a, R-600 and R-601, 19.5/78.5/1.4/0.6 % by mass.
+    #[cfg_attr(feature = "serde", serde(rename = "R-437A", alias = "r437a", alias = "437a"))]
+    R437A = 57,
 }
 
 impl Refrigerant {
     /// Every member, in the order of the table.
-    pub const ALL: [Refrigerant; 55] = [
+    pub const ALL: [Refrigerant; 57] = [
         Refrigerant::R134a,
         Refrigerant::R1234yf,
         Refrigerant::R744,
@@ -659,9 +665,11 @@ impl Refrigerant {
         Refrigerant::R457A,
         Refrigerant::R474A,
         Refrigerant::R516A,
+        Refrigerant::R601,
+        Refrigerant::R437A,
     ];
 
-    const SPELLINGS: [(Refrigerant, &'static [&'static str]); 55] = [
+    const SPELLINGS: [(Refrigerant, &'static [&'static str]); 57] = [
         (Refrigerant::R134a, &["R-134a", "r134a", "134a"]),
         (Refrigerant::R1234yf, &["R-1234yf", "r1234yf", "1234yf"]),
         (Refrigerant::R744, &["R-744", "r744", "744"]),
@@ -726,6 +734,8 @@ impl Refrigerant {
         (Refrigerant::R457A, &["R-457A", "r457a", "457a"]),
         (Refrigerant::R474A, &["R-474A", "r474a", "474a"]),
         (Refrigerant::R516A, &["R-516A", "r516a", "516a"]),
+        (Refrigerant::R601, &["R-601", "r601", "601"]),
+        (Refrigerant::R437A, &["R-437A", "r437a", "437a"]),
     ];
 
     /// The id used in text.
@@ -791,6 +801,8 @@ impl Refrigerant {
             Refrigerant::R457A => "Blend of R-32, R-1234yf and R-152a, 18/70/12 % by mass.",
             Refrigerant::R474A => "Blend of R-1132(E) and R-1234yf, 23/77 % by mass.",
             Refrigerant::R516A => "Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.",
+            Refrigerant::R601 => "Pentane.",
+            Refrigerant::R437A => "Blend of R-125, R-134a, R-600 and R-601, 19.5/78.5/1.4/0.6 % by mass.",
         }
     }
 
@@ -857,6 +869,8 @@ impl Refrigerant {
             53 => Some(Refrigerant::R457A),
             54 => Some(Refrigerant::R474A),
             55 => Some(Refrigerant::R516A),
+            56 => Some(Refrigerant::R601),
+            57 => Some(Refrigerant::R437A),
             _ => None,
         }
     }

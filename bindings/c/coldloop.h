@@ -255,6 +255,10 @@ typedef enum coldloop_refrigerant {
     COLDLOOP_REFRIGERANT_R474A = 54,
     // Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.
     COLDLOOP_REFRIGERANT_R516A = 55,
+    // Pentane.
+    COLDLOOP_REFRIGERANT_R601 = 56,
+    // Blend of R-125, R-134a, R-600 and R-601, 19.5/78.5/1.4/0.6 % by mass.
+    COLDLOOP_REFRIGERANT_R437A = 57,
 } coldloop_refrigerant;
 
 // Safety group of ANSI/ASHRAE Standard 34: toxicity A or B, flammability 1, 2L, 2 or 3.

@@ -18,7 +18,8 @@ import CoolProp
 from mpmath import mp, mpf
 
 ROOT = pathlib.Path(__file__).parents[2]
-NAMES = {"R-744": "CO2", "R-290": "Propane", "R-600a": "IsoButane", "R-600": "n-Butane", "R-601a": "Isopentane"}
+NAMES = {"R-744": "CO2", "R-290": "Propane", "R-600a": "IsoButane", "R-600": "n-Butane", "R-601a": "Isopentane",
+         "R-601": "n-Pentane"}
 # 1 - T / Tc; each temperature is rounded to a double, which is then exact.
 BELOW = (0.5, 0.4, 0.3, 0.2, 0.1, 0.05, 0.02, 0.01, 5e-3, 2e-3, 1e-3, 5e-4, 2e-4, 1e-4, 5e-5, 2e-5, 1e-5, 5e-6, 2e-6, 1e-6, 5e-7, 2e-7, 1e-7,
          5e-8, 2e-8, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12)

@@ -18,8 +18,10 @@ import CoolProp
 import CoolProp.CoolProp as CP
 
 TABLES = pathlib.Path(__file__).parent.parent.parent / "tables" / "refrigerants"
-NAMES = {"R-744": "CO2", "R-290": "Propane", "R-600a": "IsoButane", "R-600": "n-Butane", "R-601a": "Isopentane",
+NAMES = {"R-744": "CO2", "R-290": "Propane", "R-600a": "IsoButane", "R-600": "n-Butane", "R-601a": "Isopentane", "R-601": "n-Pentane",
          "R-728": "Nitrogen", "R-732": "Oxygen", "R-740": "Argon"}
+# CoolProp has another equation of these: its lines of saturation are not ours.
+ANOTHER = {"R-601"}
 PER_LINE = 100
 
 
@@ -75,6 +77,8 @@ def register(table):
     own["STATES"]["reducing"]["rhomolar"] = reduced_density(equation, own["molar_mass"])
     own["alpha0"] = ideal(equation["ideal"], reducing_t)
     own["alphar"] = residual(equation["residual"])
+    if table["designation"] in ANOTHER:
+        own.pop("SUPERANCILLARY")
     CP.add_fluids_as_JSON("HEOS", json.dumps([fluid]))
     return name, shipped
 
@@ -131,7 +135,7 @@ def main(path):
             name, shipped = register(table)
             ours, theirs = (CoolProp.AbstractState("HEOS", fluid) for fluid in (name, shipped))
             worst_p = worst_cp = 0.0
-            for t, rho, phase in states(table, shipped):
+            for t, rho, phase in states(table, name if table["designation"] in ANOTHER else shipped):
                 row = figures(ours, t, rho, phase)
                 if not all(map(math.isfinite, row)):
                     continue

@@ -35,6 +35,7 @@ NAMES = {
     "R-600": "n-Butane",
     "R-600a": "IsoButane",
     "R-601a": "Isopentane",
+    "R-601": "n-Pentane",
     "R-152a": "R152A",
     "R-227ea": "R227EA",
 }

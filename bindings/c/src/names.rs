@@ -223,6 +223,10 @@ pub enum ColdloopRefrigerant {
     R474A = 54,
     /// Blend of R-1234yf, R-134a and R-152a, 77.5/8.5/14 % by mass.
     R516A = 55,
+    /// Pentane.
+    R601 = 56,
+    /// Blend of R-125, R-134a, R-600 and R-601, 19.5/78.5/1.4/0.6 % by mass.
+    R437A = 57,
 }
 
 impl ColdloopRefrigerant {
@@ -289,6 +293,8 @@ impl ColdloopRefrigerant {
             53 => Some(c"R-457A"),
             54 => Some(c"R-474A"),
             55 => Some(c"R-516A"),
+            56 => Some(c"R-601"),
+            57 => Some(c"R-437A"),
             _ => None,
         }
     }

@@ -22,6 +22,7 @@ pub(crate) mod r290;
 pub(crate) mod r32;
 pub(crate) mod r600;
 pub(crate) mod r600a;
+pub(crate) mod r601;
 pub(crate) mod r601a;
 pub(crate) mod r728;
 pub(crate) mod r732;
@@ -57,6 +58,7 @@ pub const fn of(refrigerant: Refrigerant) -> Result<&'static Fluid, Error> {
         Refrigerant::R32 => Ok(&r32::R32),
         Refrigerant::R600 => Ok(&r600::R600),
         Refrigerant::R600a => Ok(&r600a::R600A),
+        Refrigerant::R601 => Ok(&r601::R601),
         Refrigerant::R601a => Ok(&r601a::R601A),
         Refrigerant::R744 => Ok(&r744::R744),
         Refrigerant::R401C
@@ -74,6 +76,7 @@ pub const fn of(refrigerant: Refrigerant) -> Result<&'static Fluid, Error> {
         | Refrigerant::R420A
         | Refrigerant::R422D
         | Refrigerant::R426A
+        | Refrigerant::R437A
         | Refrigerant::R438A
         | Refrigerant::R444A
         | Refrigerant::R445A

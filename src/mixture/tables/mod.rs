@@ -33,8 +33,9 @@ pub const fn of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {
         Refrigerant::R32 => Ok(&COMPONENTS[17]),
         Refrigerant::R600 => Ok(&COMPONENTS[18]),
         Refrigerant::R600a => Ok(&COMPONENTS[19]),
-        Refrigerant::R601a => Ok(&COMPONENTS[20]),
-        Refrigerant::R744 => Ok(&COMPONENTS[24]),
+        Refrigerant::R601 => Ok(&COMPONENTS[20]),
+        Refrigerant::R601a => Ok(&COMPONENTS[21]),
+        Refrigerant::R744 => Ok(&COMPONENTS[25]),
         Refrigerant::R401C
         | Refrigerant::R404A
         | Refrigerant::R406A
@@ -50,6 +51,7 @@ pub const fn of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {
         | Refrigerant::R420A
         | Refrigerant::R422D
         | Refrigerant::R426A
+        | Refrigerant::R437A
         | Refrigerant::R438A
         | Refrigerant::R444A
         | Refrigerant::R445A
@@ -72,7 +74,7 @@ pub const fn of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {
 }
 
 /// Every fluid that a mixture may hold.
-pub(crate) static COMPONENTS: [Component; 25] = [
+pub(crate) static COMPONENTS: [Component; 26] = [
     Component {
         number: 0,
         fluid: &fluid::r1132e::R1132E,
@@ -215,34 +217,41 @@ pub(crate) static COMPONENTS: [Component; 25] = [
     },
     Component {
         number: 20,
+        fluid: &fluid::r601::R601,
+        critical_t_k: 469.65895426589225,
+        critical_p_pa: 3368799.7102565975,
+        steepness: 6.7248807655144525,
+    },
+    Component {
+        number: 21,
         fluid: &fluid::r601a::R601A,
         critical_t_k: 460.3497947114417,
         critical_p_pa: 3378217.224179704,
         steepness: 6.594752082508563,
     },
     Component {
-        number: 21,
+        number: 22,
         fluid: &fluid::r728::R728,
         critical_t_k: 126.19199999958562,
         critical_p_pa: 3395799.9999522883,
         steepness: 5.572722075799629,
     },
     Component {
-        number: 22,
+        number: 23,
         fluid: &fluid::r732::R732,
         critical_t_k: 154.59938983528562,
         critical_p_pa: 5046410.521187225,
         steepness: 5.491288646452465,
     },
     Component {
-        number: 23,
+        number: 24,
         fluid: &fluid::r740::R740,
         critical_t_k: 150.6870000000105,
         critical_p_pa: 4863000.544876646,
         steepness: 5.360937353470379,
     },
     Component {
-        number: 24,
+        number: 25,
         fluid: &fluid::r744::R744,
         critical_t_k: 304.1282,
         critical_p_pa: 7377298.3527167225,
@@ -251,10 +260,10 @@ pub(crate) static COMPONENTS: [Component; 25] = [
 ];
 
 /// Nitrogen, oxygen and argon.
-pub(super) static AIR: [&Component; 3] = [&COMPONENTS[21], &COMPONENTS[22], &COMPONENTS[23]];
+pub(super) static AIR: [&Component; 3] = [&COMPONENTS[22], &COMPONENTS[23], &COMPONENTS[24]];
 
 /// The different ways in which two of them meet.
-pub(super) static PAIRS: [Pair; 137] = [
+pub(super) static PAIRS: [Pair; 143] = [
     // R-1132(E) with R-115 and all alike
     Pair {
         beta_t: 1.0,
@@ -323,7 +332,7 @@ pub(super) static PAIRS: [Pair; 137] = [
         gamma_v: 1.0,
         factor: 0.0,
         departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
+        gamma_t_uncertainty: 0.15725214043586266,
         is_estimated: true,
         source: "estimate from 2 published pairs of halocarbons with hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
@@ -347,7 +356,7 @@ pub(super) static PAIRS: [Pair; 137] = [
         gamma_v: 1.0,
         factor: 0.0,
         departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
+        gamma_t_uncertainty: 0.15725214043586266,
         is_estimated: true,
         source: "estimate from 0 published pairs of halocarbons without hydrogen with halocarbons without hydrogen: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
@@ -419,7 +428,7 @@ pub(super) static PAIRS: [Pair; 137] = [
         gamma_v: 1.0,
         factor: 0.0,
         departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
+        gamma_t_uncertainty: 0.15725214043586266,
         is_estimated: true,
         source: "estimate from 1 published pairs of halocarbons without hydrogen with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
@@ -431,7 +440,7 @@ pub(super) static PAIRS: [Pair; 137] = [
         gamma_v: 1.0,
         factor: 0.0,
         departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
+        gamma_t_uncertainty: 0.15725214043586266,
         is_estimated: true,
         source: "estimate from 2 published pairs of halocarbons without hydrogen with carbon dioxide: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
@@ -1635,6 +1644,18 @@ pub(super) static PAIRS: [Pair; 137] = [
         is_estimated: false,
         source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
     },
+    // R-290 with R-601
+    Pair {
+        beta_t: 0.996484021,
+        gamma_t: 1.008344412,
+        beta_v: 1.044919431,
+        gamma_v: 1.019921513,
+        factor: 0.0,
+        departure: &[],
+        gamma_t_uncertainty: 0.003,
+        is_estimated: false,
+        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
+    },
     // R-290 with R-601a
     Pair {
         beta_t: 0.994364425,
@@ -1731,6 +1752,18 @@ pub(super) static PAIRS: [Pair; 137] = [
         is_estimated: false,
         source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
     },
+    // R-600 with R-601
+    Pair {
+        beta_t: 1.0,
+        gamma_t: 1.00214364,
+        beta_v: 1.0,
+        gamma_v: 1.01815965,
+        factor: 0.0,
+        departure: &[],
+        gamma_t_uncertainty: 0.003,
+        is_estimated: false,
+        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
+    },
     // R-600 with R-601a
     Pair {
         beta_t: 1.0,
@@ -1779,6 +1812,18 @@ pub(super) static PAIRS: [Pair; 137] = [
         is_estimated: false,
         source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
     },
+    // R-600a with R-601
+    Pair {
+        beta_t: 1.0,
+        gamma_t: 1.002495889,
+        beta_v: 1.0,
+        gamma_v: 1.002779804,
+        factor: 0.0,
+        departure: &[],
+        gamma_t_uncertainty: 0.003,
+        is_estimated: false,
+        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
+    },
     // R-600a with R-601a
     Pair {
         beta_t: 1.0,
@@ -1809,6 +1854,42 @@ pub(super) static PAIRS: [Pair; 137] = [
         gamma_t: 0.929982936,
         beta_v: 0.9288915998569589,
         gamma_v: 1.081909003,
+        factor: 0.0,
+        departure: &[],
+        gamma_t_uncertainty: 0.003,
+        is_estimated: false,
+        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
+    },
+    // R-601 with R-601a
+    Pair {
+        beta_t: 1.0,
+        gamma_t: 1.000050537,
+        beta_v: 1.0,
+        gamma_v: 1.000024335,
+        factor: 0.0,
+        departure: &[],
+        gamma_t_uncertainty: 0.003,
+        is_estimated: false,
+        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
+    },
+    // R-601 with R-728
+    Pair {
+        beta_t: 1.0,
+        gamma_t: 1.419029041,
+        beta_v: 1.0,
+        gamma_v: 1.078877166,
+        factor: 0.0,
+        departure: &[],
+        gamma_t_uncertainty: 0.003,
+        is_estimated: false,
+        source: "O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures: An Expansion of GERG-2004. J. Chem. Eng. Data 57 (2012) 3032-3091, doi 10.1021/je300655b",
+    },
+    // R-601 with R-744
+    Pair {
+        beta_t: 0.9737090807217924,
+        gamma_t: 0.979217302,
+        beta_v: 0.9762655226974714,
+        gamma_v: 1.068406078,
         factor: 0.0,
         departure: &[],
         gamma_t_uncertainty: 0.003,
@@ -1871,7 +1952,7 @@ pub(super) static PAIRS: [Pair; 137] = [
         gamma_v: 1.0,
         factor: 0.0,
         departure: &[],
-        gamma_t_uncertainty: 0.145129620510502,
+        gamma_t_uncertainty: 0.15725214043586266,
         is_estimated: true,
         source: "estimate from 1 published pairs of carbon dioxide with air: gamma_t: the median of the published pairs of the same two classes; beta_t = beta_v = gamma_v = 1",
     },
@@ -1902,17 +1983,18 @@ pub(super) static PAIRS: [Pair; 137] = [
 ];
 
 /// Where in them each pair stands: first those with component 0, then those of component 1 with the ones after it, and so on.
-pub(super) static PLACES: [u8; 300] = [
-    0, 0, 1, 2, 2, 2, 2, 2, 0, 2, 2, 2, 0, 2, 2, 3, 4, 3, 3, 3, 5, 5, 5, 6, 7, 0, 0, 0, 8, 0, 0, 7, 0, 0, 0, 7, 9, 0,
-    10, 11, 12, 12, 12, 13, 13, 13, 14, 0, 0, 0, 0, 0, 15, 7, 16, 17, 18, 7, 19, 0, 12, 20, 12, 12, 12, 13, 13, 13, 21,
-    22, 2, 23, 2, 24, 0, 2, 25, 26, 27, 2, 28, 29, 30, 31, 32, 3, 5, 5, 5, 33, 2, 34, 35, 36, 37, 2, 38, 39, 0, 2, 40,
-    41, 42, 3, 43, 3, 5, 5, 5, 44, 2, 2, 45, 0, 46, 2, 2, 47, 2, 2, 3, 2, 3, 3, 3, 5, 5, 5, 48, 2, 49, 50, 2, 51, 52,
-    0, 2, 53, 54, 55, 56, 57, 3, 5, 5, 5, 58, 59, 0, 2, 2, 60, 0, 2, 61, 62, 63, 3, 3, 3, 5, 5, 5, 6, 0, 64, 65, 66,
-    67, 68, 69, 70, 71, 72, 73, 3, 5, 5, 5, 74, 0, 0, 75, 7, 0, 0, 76, 77, 12, 78, 12, 79, 13, 13, 80, 2, 81, 0, 82, 2,
-    3, 83, 3, 3, 3, 5, 5, 5, 84, 85, 0, 86, 2, 87, 88, 89, 90, 3, 5, 5, 5, 91, 92, 93, 94, 95, 96, 97, 98, 3, 5, 5, 5,
-    99, 100, 0, 12, 101, 12, 12, 12, 13, 13, 13, 14, 2, 102, 103, 3, 3, 3, 5, 5, 104, 105, 106, 107, 108, 109, 3, 110,
-    5, 5, 111, 112, 113, 114, 115, 116, 117, 117, 118, 119, 120, 3, 5, 5, 5, 121, 122, 123, 124, 117, 125, 126, 127,
-    128, 117, 117, 129, 130, 117, 117, 131, 132, 133, 134, 135, 136, 134,
+pub(super) static PLACES: [u8; 325] = [
+    0, 0, 1, 2, 2, 2, 2, 2, 0, 2, 2, 2, 0, 2, 2, 3, 4, 3, 3, 3, 3, 5, 5, 5, 6, 7, 0, 0, 0, 8, 0, 0, 7, 0, 0, 0, 7, 9,
+    0, 10, 11, 12, 12, 12, 12, 13, 13, 13, 14, 0, 0, 0, 0, 0, 15, 7, 16, 17, 18, 7, 19, 0, 12, 20, 12, 12, 12, 12, 13,
+    13, 13, 21, 22, 2, 23, 2, 24, 0, 2, 25, 26, 27, 2, 28, 29, 30, 31, 32, 3, 3, 5, 5, 5, 33, 2, 34, 35, 36, 37, 2, 38,
+    39, 0, 2, 40, 41, 42, 3, 43, 3, 3, 5, 5, 5, 44, 2, 2, 45, 0, 46, 2, 2, 47, 2, 2, 3, 2, 3, 3, 3, 3, 5, 5, 5, 48, 2,
+    49, 50, 2, 51, 52, 0, 2, 53, 54, 55, 56, 57, 3, 3, 5, 5, 5, 58, 59, 0, 2, 2, 60, 0, 2, 61, 62, 63, 3, 3, 3, 3, 5,
+    5, 5, 6, 0, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 3, 3, 5, 5, 5, 74, 0, 0, 75, 7, 0, 0, 76, 77, 12, 78, 12, 12,
+    79, 13, 13, 80, 2, 81, 0, 82, 2, 3, 83, 3, 3, 3, 3, 5, 5, 5, 84, 85, 0, 86, 2, 87, 88, 89, 90, 3, 3, 5, 5, 5, 91,
+    92, 93, 94, 95, 96, 97, 98, 3, 3, 5, 5, 5, 99, 100, 0, 12, 101, 12, 12, 12, 12, 13, 13, 13, 14, 2, 102, 103, 3, 3,
+    3, 3, 5, 5, 104, 105, 106, 107, 108, 109, 3, 3, 110, 5, 5, 111, 112, 113, 114, 115, 116, 117, 118, 118, 119, 120,
+    121, 3, 3, 5, 5, 5, 122, 123, 124, 125, 126, 118, 127, 128, 129, 130, 131, 118, 118, 132, 133, 134, 118, 118, 135,
+    136, 118, 118, 137, 138, 139, 140, 141, 142, 140,
 ];
 
 /// The departure function of R-1234yf/R-134a.

@@ -35,6 +35,7 @@ pub(crate) mod r416a;
 pub(crate) mod r420a;
 pub(crate) mod r422d;
 pub(crate) mod r426a;
+pub(crate) mod r437a;
 pub(crate) mod r438a;
 pub(crate) mod r444a;
 pub(crate) mod r445a;
@@ -55,6 +56,7 @@ pub(crate) mod r513a;
 pub(crate) mod r516a;
 pub(crate) mod r600;
 pub(crate) mod r600a;
+pub(crate) mod r601;
 pub(crate) mod r601a;
 pub(crate) mod r744;
 
@@ -84,6 +86,7 @@ pub const fn of(refrigerant: Refrigerant) -> Line {
         Refrigerant::R32 => Line::Pure(&r32::R32),
         Refrigerant::R600 => Line::Pure(&r600::R600),
         Refrigerant::R600a => Line::Pure(&r600a::R600A),
+        Refrigerant::R601 => Line::Pure(&r601::R601),
         Refrigerant::R601a => Line::Pure(&r601a::R601A),
         Refrigerant::R744 => Line::Pure(&r744::R744),
         Refrigerant::R401C => Line::Blend(&r401c::R401C),
@@ -101,6 +104,7 @@ pub const fn of(refrigerant: Refrigerant) -> Line {
         Refrigerant::R420A => Line::Blend(&r420a::R420A),
         Refrigerant::R422D => Line::Blend(&r422d::R422D),
         Refrigerant::R426A => Line::Blend(&r426a::R426A),
+        Refrigerant::R437A => Line::Blend(&r437a::R437A),
         Refrigerant::R438A => Line::Blend(&r438a::R438A),
         Refrigerant::R444A => Line::Blend(&r444a::R444A),
         Refrigerant::R445A => Line::Blend(&r445a::R445A),
