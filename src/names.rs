@@ -1581,7 +1581,7 @@ pub enum Fault {
     /// The charge is another refrigerant or a mixture.
     #[cfg_attr(feature = "serde", serde(rename = "wrong-refrigerant"))]
     WrongRefrigerant = 19,
-    /// A gauge, its zero, its unit or its hose misleads.
+    /// A gauge, its zero, its unit, its hose or a thermometer misleads.
     #[cfg_attr(feature = "serde", serde(rename = "gauge-error"))]
     GaugeError = 20,
 }
@@ -1664,7 +1664,7 @@ impl Fault {
             Fault::HighSideRestriction => "A restriction between compressor and condenser outlet.",
             Fault::SuctionLineRestriction => "A restriction between evaporator and compressor.",
             Fault::WrongRefrigerant => "The charge is another refrigerant or a mixture.",
-            Fault::GaugeError => "A gauge, its zero, its unit or its hose misleads.",
+            Fault::GaugeError => "A gauge, its zero, its unit, its hose or a thermometer misleads.",
         }
     }
 
@@ -2614,7 +2614,7 @@ pub enum Check {
     /// Ask who last serviced the system, and what was added.
     #[cfg_attr(feature = "serde", serde(rename = "ask-history"))]
     AskHistory = 37,
-    /// Check hoses, units and zero of the gauges, then read again with a second set.
+    /// Check hoses, units and zero of the gauges and the seat of every probe, then read again with a second set.
     #[cfg_attr(feature = "serde", serde(rename = "compare-gauges"))]
     CompareGauges = 38,
 }
@@ -2760,7 +2760,9 @@ impl Check {
             Check::IdentifyRefrigerant => "Put a refrigerant identifier on the low side.",
             Check::RecoverAndWeigh => "Recover the charge and weigh it against the label.",
             Check::AskHistory => "Ask who last serviced the system, and what was added.",
-            Check::CompareGauges => "Check hoses, units and zero of the gauges, then read again with a second set.",
+            Check::CompareGauges => {
+                "Check hoses, units and zero of the gauges and the seat of every probe, then read again with a second set."
+            }
         }
     }
 
@@ -2826,7 +2828,7 @@ impl core::fmt::Display for Check {
     }
 }
 
-/// A way in which gauges mislead.
+/// A way in which gauges and thermometers mislead.
 ///
 /// ```
 /// use coldloop::MixUp;
@@ -2856,26 +2858,61 @@ pub enum MixUp {
     /// The gauges were zeroed at sea level, not in the air of this place.
     #[cfg_attr(feature = "serde", serde(rename = "zeroed-at-sea-level"))]
     ZeroedAtSeaLevel = 6,
+    /// The low gauge is off throughout: with its hose open it does not return to zero.
+    #[cfg_attr(feature = "serde", serde(rename = "low-gauge-off"))]
+    LowGaugeOff = 7,
+    /// The high gauge is off throughout: with its hose open it does not return to zero.
+    #[cfg_attr(feature = "serde", serde(rename = "high-gauge-off"))]
+    HighGaugeOff = 8,
+    /// Both gauges are off throughout, as when they were zeroed with pressure in the hoses.
+    #[cfg_attr(feature = "serde", serde(rename = "both-gauges-off"))]
+    BothGaugesOff = 9,
+    /// The thermometer does not stand in the stream of the vent, and reads towards the air of the cabin.
+    #[cfg_attr(feature = "serde", serde(rename = "vent-probe-aside"))]
+    VentProbeAside = 10,
+    /// The probe on the suction line is loose or not insulated, and reads towards the air about it.
+    #[cfg_attr(feature = "serde", serde(rename = "suction-probe-loose"))]
+    SuctionProbeLoose = 11,
+    /// The probe on the liquid line is loose or not insulated, and reads towards the air about it.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid-probe-loose"))]
+    LiquidProbeLoose = 12,
+    /// The probe on the discharge line is loose or not insulated, and reads towards the air about it.
+    #[cfg_attr(feature = "serde", serde(rename = "discharge-probe-loose"))]
+    DischargeProbeLoose = 13,
 }
 
 impl MixUp {
     /// Every member, in the order of the table.
-    pub const ALL: [MixUp; 6] = [
+    pub const ALL: [MixUp; 13] = [
         MixUp::SwappedHoses,
         MixUp::KpaTypedAsPsi,
         MixUp::PsiTypedAsKpa,
         MixUp::AbsoluteTypedAsGauge,
         MixUp::GaugeTypedAsAbsolute,
         MixUp::ZeroedAtSeaLevel,
+        MixUp::LowGaugeOff,
+        MixUp::HighGaugeOff,
+        MixUp::BothGaugesOff,
+        MixUp::VentProbeAside,
+        MixUp::SuctionProbeLoose,
+        MixUp::LiquidProbeLoose,
+        MixUp::DischargeProbeLoose,
     ];
 
-    const SPELLINGS: [(MixUp, &'static [&'static str]); 6] = [
+    const SPELLINGS: [(MixUp, &'static [&'static str]); 13] = [
         (MixUp::SwappedHoses, &["swapped-hoses"]),
         (MixUp::KpaTypedAsPsi, &["kpa-typed-as-psi"]),
         (MixUp::PsiTypedAsKpa, &["psi-typed-as-kpa"]),
         (MixUp::AbsoluteTypedAsGauge, &["absolute-typed-as-gauge"]),
         (MixUp::GaugeTypedAsAbsolute, &["gauge-typed-as-absolute"]),
         (MixUp::ZeroedAtSeaLevel, &["zeroed-at-sea-level"]),
+        (MixUp::LowGaugeOff, &["low-gauge-off"]),
+        (MixUp::HighGaugeOff, &["high-gauge-off"]),
+        (MixUp::BothGaugesOff, &["both-gauges-off"]),
+        (MixUp::VentProbeAside, &["vent-probe-aside"]),
+        (MixUp::SuctionProbeLoose, &["suction-probe-loose"]),
+        (MixUp::LiquidProbeLoose, &["liquid-probe-loose"]),
+        (MixUp::DischargeProbeLoose, &["discharge-probe-loose"]),
     ];
 
     /// The id used in text.
@@ -2892,6 +2929,23 @@ impl MixUp {
             MixUp::AbsoluteTypedAsGauge => "Absolute pressures were noted as gauge pressures.",
             MixUp::GaugeTypedAsAbsolute => "Gauge pressures were noted as absolute pressures.",
             MixUp::ZeroedAtSeaLevel => "The gauges were zeroed at sea level, not in the air of this place.",
+            MixUp::LowGaugeOff => "The low gauge is off throughout: with its hose open it does not return to zero.",
+            MixUp::HighGaugeOff => "The high gauge is off throughout: with its hose open it does not return to zero.",
+            MixUp::BothGaugesOff => {
+                "Both gauges are off throughout, as when they were zeroed with pressure in the hoses."
+            }
+            MixUp::VentProbeAside => {
+                "The thermometer does not stand in the stream of the vent, and reads towards the air of the cabin."
+            }
+            MixUp::SuctionProbeLoose => {
+                "The probe on the suction line is loose or not insulated, and reads towards the air about it."
+            }
+            MixUp::LiquidProbeLoose => {
+                "The probe on the liquid line is loose or not insulated, and reads towards the air about it."
+            }
+            MixUp::DischargeProbeLoose => {
+                "The probe on the discharge line is loose or not insulated, and reads towards the air about it."
+            }
         }
     }
 
@@ -2909,6 +2963,13 @@ impl MixUp {
             4 => Some(MixUp::AbsoluteTypedAsGauge),
             5 => Some(MixUp::GaugeTypedAsAbsolute),
             6 => Some(MixUp::ZeroedAtSeaLevel),
+            7 => Some(MixUp::LowGaugeOff),
+            8 => Some(MixUp::HighGaugeOff),
+            9 => Some(MixUp::BothGaugesOff),
+            10 => Some(MixUp::VentProbeAside),
+            11 => Some(MixUp::SuctionProbeLoose),
+            12 => Some(MixUp::LiquidProbeLoose),
+            13 => Some(MixUp::DischargeProbeLoose),
             _ => None,
         }
     }

@@ -395,7 +395,7 @@ typedef enum coldloop_fault {
     COLDLOOP_FAULT_SUCTION_LINE_RESTRICTION = 18,
     // The charge is another refrigerant or a mixture.
     COLDLOOP_FAULT_WRONG_REFRIGERANT = 19,
-    // A gauge, its zero, its unit or its hose misleads.
+    // A gauge, its zero, its unit, its hose or a thermometer misleads.
     COLDLOOP_FAULT_GAUGE_ERROR = 20,
 } coldloop_fault;
 

@@ -51,9 +51,8 @@ impl Coordinates {
         features::check(&case.readings)?;
         super::derived(case)?;
         let healthy = super::healthy(case)?;
-        let medians_k = [healthy.low_side.median, healthy.high_side.median];
         let ambient_k = in_kelvins(case.conditions.ambient);
-        let figures = features::running(case, medians_k, None).map_or([None; FIGURES], |features| {
+        let figures = features::running(case, &healthy, None).map_or([None; FIGURES], |features| {
             figures(&features, ambient_k).map(|f| f.map(|f| f.value))
         });
         Ok(Self {

@@ -1185,8 +1185,8 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::GaugeError,
         systems: 0b11111111,
-        // engineering judgement; its likelihood is computed from corrected readings, not from a row
-        prior: 0.02,
+        // engineering judgement: gauges and thermometers together; its likelihood is computed from corrected readings, not from a row
+        prior: 0.03,
         measure: "",
         severity: [0.0, 0.0, 0.0, 0.0],
         weight: [1.0, 0.0, 0.0, 0.0],

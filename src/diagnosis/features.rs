@@ -1,8 +1,11 @@
 //! From readings to the figures that are judged.
 
+mod strays;
+
 use super::case::Case;
 use crate::circuit::{Estimate, Reading, Readings, dew_temperature, subcooling, superheat};
 use crate::error::Error;
+use crate::expected::Healthy;
 use crate::names::{Feature, MixUp, Refrigerant};
 use crate::range::{FREQUENCY, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::PSI_PA;
@@ -25,12 +28,15 @@ pub(super) struct Features {
     pub(super) measured: [Option<Estimate>; FEATURES],
     /// Whether a pressure had no saturation temperature.
     pub(super) off_scale: bool,
+    /// What the likelihood is multiplied by for all that is no figure.
+    pub(super) beside: f64,
 }
 
 /// No figures.
 pub(super) const NOTHING: Features = Features {
     measured: [None; FEATURES],
     off_scale: false,
+    beside: 1.0,
 };
 
 /// Nothing, when the readings that the circuit does not look at can be.
@@ -48,12 +54,13 @@ pub(super) fn check(readings: &Readings) -> Result<(), Error> {
     Ok(())
 }
 
-/// The figures of a running system, with the pressures as a mix-up would have them.
+/// The figures of a running system, with the readings as a mix-up would have them; `healthy` is what a sound one shows.
 ///
 /// `None` when the mix-up cannot have happened here.
-pub(super) fn running(case: &Case, medians_k: [f64; 2], mix_up: Option<MixUp>) -> Option<Features> {
+pub(super) fn running(case: &Case, healthy: &Healthy, mix_up: Option<MixUp>) -> Option<Features> {
+    let readings = &strays::corrected(case, healthy, mix_up)?;
+    let medians_k = [healthy.low_side.median, healthy.high_side.median];
     let refrigerant = case.system.refrigerant;
-    let readings = &case.readings;
     let air = case.conditions.surroundings;
     let [low_side, high_side] = pressures(case, mix_up)?;
     let mut off_scale = false;
@@ -92,7 +99,7 @@ pub(super) fn running(case: &Case, medians_k: [f64; 2], mix_up: Option<MixUp>) -
         }
     });
     if mix_up.is_some() {
-        // A mix-up touches no thermometer: the lines stay as warm as they were, from wherever they are counted.
+        // A mix-up of pressures touches no thermometer: the lines stay as warm as they were, from wherever they are counted.
         for (feature, beyond_k) in [
             (Feature::Superheat, beyond_k[0]),
             (Feature::Subcooling, -beyond_k[1]),
@@ -103,7 +110,11 @@ pub(super) fn running(case: &Case, medians_k: [f64; 2], mix_up: Option<MixUp>) -
             }
         }
     }
-    Some(Features { measured, off_scale })
+    Some(Features {
+        measured,
+        off_scale,
+        ..NOTHING
+    })
 }
 
 /// The figure of a system at rest: saturation temperature above the ambient. `None` when the sides differ, nothing was
@@ -111,9 +122,11 @@ pub(super) fn running(case: &Case, medians_k: [f64; 2], mix_up: Option<MixUp>) -
 pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<Features> {
     let ambient_k = in_kelvins(case.conditions.ambient);
     let [low, high] = pressures(case, mix_up)?;
-    if sides_equal(low, high) == Some(false) {
+    let strays = mix_up.and_then(|mix_up| strays::at_rest(mix_up, [low, high]));
+    if sides_equal(low, high) == Some(false) && strays.is_none() {
         return None;
     }
+    let ([low, high], beside) = strays.unwrap_or(([low, high], 1.0));
     let pressure = match (low, high) {
         (Some(low), Some(high)) => absolute(
             0.5 * (pa(low) + pa(high)),
@@ -136,7 +149,11 @@ pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<Features> {
         value: dew.value - ambient_k,
         ..dew
     });
-    Some(Features { measured, off_scale })
+    Some(Features {
+        measured,
+        off_scale,
+        beside,
+    })
 }
 
 /// Whether the two sides read the same within their instruments; `None` when one is missing.
@@ -173,7 +190,12 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
     let datum_pa = gauge_zero.unwrap_or(case.conditions.surroundings).pressure().pa();
     let possible = match mix_up {
         None => true,
-        Some(MixUp::SwappedHoses) => low_side.is_some() && high_side.is_some(),
+        Some(MixUp::SwappedHoses | MixUp::BothGaugesOff) => low_side.is_some() && high_side.is_some(),
+        Some(MixUp::LowGaugeOff) => low_side.is_some(),
+        Some(MixUp::HighGaugeOff) => high_side.is_some(),
+        Some(
+            MixUp::VentProbeAside | MixUp::SuctionProbeLoose | MixUp::LiquidProbeLoose | MixUp::DischargeProbeLoose,
+        ) => !case.conditions.at_rest(),
         Some(MixUp::ZeroedAtSeaLevel) => {
             gauge_zero.is_none() && libm::fabs(air_pa - STANDARD_PRESSURE_PA) > SAME_AIR_PA
         }
@@ -181,17 +203,19 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
             MixUp::KpaTypedAsPsi | MixUp::PsiTypedAsKpa | MixUp::AbsoluteTypedAsGauge | MixUp::GaugeTypedAsAbsolute,
         ) => true,
     };
-    let read = sides.iter().flatten();
-    if !possible || (mix_up.is_some() && read.count() == 0) {
+    let of_pressures = mix_up.is_some_and(|mix_up| strays::probe(mix_up).is_none());
+    if !possible || (of_pressures && sides.iter().flatten().count() == 0) {
         return None;
     }
     let mut meant = [None; 2];
-    for (meant, side) in meant.iter_mut().zip(sides) {
+    for ((meant, side), off) in meant
+        .iter_mut()
+        .zip(sides)
+        .zip([strays::low_is_off, strays::high_is_off])
+    {
         if let Some((reading, shown)) = side {
-            *meant = Some(absolute(
-                meant_pa(shown, datum_pa, mix_up)?,
-                reading.standard_uncertainty,
-            ));
+            let uncertain_pa = strays::uncertain_pa(reading, mix_up.is_some_and(off));
+            *meant = Some(absolute(meant_pa(shown, datum_pa, mix_up)?, uncertain_pa));
         }
     }
     let [low, high] = meant;
@@ -209,7 +233,20 @@ fn meant_pa(noted: Pressure, datum_pa: f64, mix_up: Option<MixUp>) -> Option<f64
         Pressure::Absolute(p) => p.pa() * factor,
     };
     match (mix_up, noted) {
-        (None | Some(MixUp::SwappedHoses), _) => Some(rescaled(1.0)),
+        (
+            None
+            | Some(
+                MixUp::SwappedHoses
+                | MixUp::LowGaugeOff
+                | MixUp::HighGaugeOff
+                | MixUp::BothGaugesOff
+                | MixUp::VentProbeAside
+                | MixUp::SuctionProbeLoose
+                | MixUp::LiquidProbeLoose
+                | MixUp::DischargeProbeLoose,
+            ),
+            _,
+        ) => Some(rescaled(1.0)),
         (Some(MixUp::KpaTypedAsPsi), _) => Some(rescaled(1_000.0 / PSI_PA)),
         (Some(MixUp::PsiTypedAsKpa), _) => Some(rescaled(PSI_PA / 1_000.0)),
         (Some(MixUp::AbsoluteTypedAsGauge), Pressure::Gauge(p)) => Some(p.pa()),

@@ -174,15 +174,14 @@ fn running(
     (healthy, derived): (&Healthy, Derived),
     memory: Option<&mut Memory>,
 ) -> Result<Diagnosis, Error> {
-    let medians_k = [healthy.low_side.median, healthy.high_side.median];
     let expectation = Expectation::of(
         &case.system,
         &case.conditions,
         case.own_table.as_ref(),
         case.own_readings.as_ref(),
     )?;
-    let figures = features::running(case, medians_k, None).unwrap_or(NOTHING);
-    let mixed_up = |mix_up| features::running(case, medians_k, Some(mix_up));
+    let figures = features::running(case, healthy, None).unwrap_or(NOTHING);
+    let mixed_up = |mix_up| features::running(case, healthy, Some(mix_up));
     let posterior = Posterior::of(case, settings, scene, &figures, &mixed_up, memory);
     answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
 }
@@ -280,7 +279,7 @@ fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnos
     let scene = Scene::resting(case);
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
-    let mixed_up = |mix_up| figures.and(features::resting(case, Some(mix_up)));
+    let mixed_up = |mix_up| features::resting(case, Some(mix_up));
     let posterior = Posterior::of(case, settings, &scene, &judged, &mixed_up, None);
     let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None))?;
     diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {

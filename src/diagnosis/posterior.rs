@@ -1,6 +1,7 @@
 //! From figures and observations to probabilities.
 
 mod ahead;
+mod mix_ups;
 
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
@@ -44,7 +45,7 @@ pub(super) struct Posterior {
     likelihood: [f64; HYPOTHESES],
     /// The figures at face value, and as each mix-up that can have happened would have hidden them.
     figures: Features,
-    mixed_up: List<Features, { MixUp::ALL.len() }>,
+    mixed_up: List<(MixUp, Features), { MixUp::ALL.len() }>,
     measured: [bool; FEATURES],
     observations: Observations,
     sights: Sights,
@@ -75,7 +76,7 @@ impl Posterior {
             priors: priors(settings, scene.bit),
             likelihood: [1.0; HYPOTHESES],
             figures: *figures,
-            mixed_up: List::new(NOTHING),
+            mixed_up: List::new((MixUp::SwappedHoses, NOTHING)),
             measured: core::array::from_fn(|i| figures.measured[i].is_some() && scene.healthy[i].is_some()),
             observations: case.observations,
             sights: sights(&settings.looks, &case.observations),
@@ -93,25 +94,30 @@ impl Posterior {
         };
         let none = none(scene, figures);
         posterior.likelihood[NONE] = none[FEATURES];
-        let mut sets: List<Features, { cloud::MOST_SETS }> = List::new(NOTHING);
-        let mut suspects: List<usize, { MixUp::ALL.len() }> = List::new(0);
-        sets.push(*figures);
-        for (place, mix_up) in MixUp::ALL.into_iter().enumerate() {
-            if let Some(figures) = mixed_up(mix_up) {
-                sets.push(figures);
-                posterior.mixed_up.push(figures);
-                suspects.push(place);
-            }
-        }
         let mut weights = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
         let mut by_cloud = [[0.0; Fault::ALL.len()]; cloud::MOST_SETS];
         let cloud = scene.cloud.as_ref();
+        let mut sets = List::new(NOTHING);
+        sets.push(*figures);
+        posterior.suspect(&mut sets, mixed_up, |mix_up| !mix_ups::strays(mix_up));
         if let Some(cloud) = cloud {
             cloud.likelihoods(&sets, memory.as_deref_mut(), &mut by_cloud[..sets.len()], &mut weights);
         }
         let [at_face, mixed @ ..] = &by_cloud;
         posterior.face_value(scene, figures, at_face);
-        posterior.gauge_error(scene, mixed, &suspects, least(&none));
+        posterior.gauge_error(scene, 0, mixed, least(&none));
+        if posterior.unexplained() {
+            let mut unused = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
+            let mut by_cloud = [[0.0; Fault::ALL.len()]; cloud::MOST_SETS];
+            let recast = posterior.mixed_up.len();
+            let mut sets = List::new(NOTHING);
+            posterior.suspect(&mut sets, mixed_up, mix_ups::strays);
+            if let Some(cloud) = cloud {
+                cloud.likelihoods(&sets, memory.as_deref_mut(), &mut by_cloud[..sets.len()], &mut unused);
+            }
+            posterior.gauge_error(scene, recast, &by_cloud, least(&none));
+        }
+        posterior.share_gauge_error();
         let mut probability = posterior.priors;
         for (hypothesis, p) in probability.iter_mut().enumerate() {
             *p *= posterior.likelihood[hypothesis];
@@ -168,28 +174,6 @@ impl Posterior {
         cloud.predictions(figures, memory, wanted, |prediction| predictions.push(prediction));
     }
 
-    /// Misleading gauges: any of the other faults, or none, with the pressures that a mix-up would have hidden.
-    fn gauge_error(&mut self, scene: &Scene, by_clouds: &[Likelihoods], suspects: &[usize], least: f64) {
-        let mut all = 0.0;
-        for ((figures, by_cloud), place) in self.mixed_up.iter().zip(by_clouds).zip(suspects) {
-            let seen = chart::seen(scene, figures);
-            for (row, prior) in self.others() {
-                let share = trust(scene, row.fault);
-                let by_chart = chart::likelihoods(scene, &seen, row, least, |_| ());
-                let likelihood = share * by_cloud[index(row.fault)] + (1.0 - share) * by_chart[FEATURES];
-                self.mix_ups[*place] += prior * likelihood;
-            }
-            all += self.mix_ups[*place];
-        }
-        self.likelihood[index(Fault::GaugeError)] = if all > 0.0 {
-            self.mix_ups = self.mix_ups.map(|share| share / all);
-            all / suspects.len() as f64
-        } else {
-            // No mix-up is possible: a gauge that errs in another way says no more than an unknown cause.
-            self.likelihood[NONE]
-        };
-    }
-
     /// The faults beside misleading gauges, and how common each is among them.
     fn others(&self) -> impl Iterator<Item = (&'static FaultRow, f64)> + use<> {
         let priors = self.priors;
@@ -213,13 +197,17 @@ impl Posterior {
             return none;
         }
         let mut sum = [0.0; FEATURES + 1];
-        for figures in &self.mixed_up {
+        for (mix_up, figures) in &self.mixed_up {
             for (row, prior) in self.others() {
+                let weight = mix_ups::chance(*mix_up) * figures.beside * prior;
                 for (sum, step) in sum.iter_mut().zip(steps(scene, figures, row, least(&none))) {
-                    *sum += prior / self.mixed_up.len() as f64 * step;
+                    *sum += weight * step;
                 }
             }
         }
+        // The first figure bears what the other mix-ups, which cannot have happened, take away.
+        let first = self.measured.iter().position(|known| *known).unwrap_or(0);
+        sum[..=first].fill(1.0);
         sum
     }
 

@@ -262,7 +262,7 @@ impl Report<'_> {
         if let Some((mix_up, probability)) = self.diagnosis.mix_up {
             writeln!(
                 out,
-                "  The gauges may mislead ({}): {}",
+                "  The instruments may mislead ({}): {}",
                 per_cent(probability),
                 mix_up.description()
             )?;

@@ -594,7 +594,7 @@ pub enum ColdloopFault {
     SuctionLineRestriction = 18,
     /// The charge is another refrigerant or a mixture.
     WrongRefrigerant = 19,
-    /// A gauge, its zero, its unit or its hose misleads.
+    /// A gauge, its zero, its unit, its hose or a thermometer misleads.
     GaugeError = 20,
 }
 

@@ -1,0 +1,123 @@
+//! Instruments that mislead: in which ways, how common each is, and what the readings say of it.
+
+use super::{NONE, Posterior, trust};
+use crate::diagnosis::chart;
+use crate::diagnosis::cloud::{self, Likelihoods};
+use crate::diagnosis::faults::index;
+use crate::diagnosis::features::{FEATURES, Features};
+use crate::diagnosis::list::List;
+use crate::diagnosis::scene::Scene;
+use crate::names::{Fault, MixUp};
+
+/// Readings that the faults explain this many times as well as an unknown cause does raise no suspicion that an instrument
+/// strays: among those of good instruments three in four, among those of gauges and probes that were then blamed one in ten.
+const EXPLAINED: f64 = 30.0;
+
+/// The place of a mix-up in arrays over the vocabulary; codes count from one.
+pub(super) const fn place(mix_up: MixUp) -> usize {
+    mix_up.code() as usize - 1
+}
+
+/// Whether a reading strays by nobody knows how much; the others change what was read by what is known.
+pub(super) const fn strays(mix_up: MixUp) -> bool {
+    match mix_up {
+        MixUp::LowGaugeOff
+        | MixUp::HighGaugeOff
+        | MixUp::BothGaugesOff
+        | MixUp::VentProbeAside
+        | MixUp::SuctionProbeLoose
+        | MixUp::LiquidProbeLoose
+        | MixUp::DischargeProbeLoose => true,
+        MixUp::SwappedHoses
+        | MixUp::KpaTypedAsPsi
+        | MixUp::PsiTypedAsKpa
+        | MixUp::AbsoluteTypedAsGauge
+        | MixUp::GaugeTypedAsAbsolute
+        | MixUp::ZeroedAtSeaLevel => false,
+    }
+}
+
+/// The share of a mix-up in all of them; those that can have happened together sum to one. Source: engineering judgement.
+pub(super) const fn chance(mix_up: MixUp) -> f64 {
+    match mix_up {
+        MixUp::AbsoluteTypedAsGauge | MixUp::GaugeTypedAsAbsolute => 0.22,
+        MixUp::SwappedHoses | MixUp::ZeroedAtSeaLevel | MixUp::LowGaugeOff => 0.1,
+        MixUp::HighGaugeOff | MixUp::VentProbeAside => 0.08,
+        MixUp::KpaTypedAsPsi | MixUp::PsiTypedAsKpa | MixUp::SuctionProbeLoose | MixUp::DischargeProbeLoose => 0.06,
+        MixUp::BothGaugesOff | MixUp::LiquidProbeLoose => 0.04,
+    }
+}
+
+impl Posterior {
+    /// Adds the figures as some of the mix-ups would have hidden them, where they can have happened.
+    pub(super) fn suspect(
+        &mut self,
+        sets: &mut List<Features, { cloud::MOST_SETS }>,
+        mixed_up: &dyn Fn(MixUp) -> Option<Features>,
+        some: impl Fn(MixUp) -> bool,
+    ) {
+        for mix_up in MixUp::ALL.into_iter().filter(|mix_up| some(*mix_up)) {
+            if let Some(figures) = mixed_up(mix_up) {
+                sets.push(figures);
+                self.mixed_up.push((mix_up, figures));
+                for (known, figure) in self.measured.iter_mut().zip(figures.measured) {
+                    *known |= figure.is_some();
+                }
+            }
+        }
+    }
+
+    /// Whether no fault explains the figures as they stand much better than an unknown cause does.
+    pub(super) fn unexplained(&self) -> bool {
+        let explained: f64 = self
+            .others()
+            .map(|(row, prior)| prior * self.likelihood[index(row.fault)])
+            .sum();
+        explained < EXPLAINED * self.likelihood[NONE]
+    }
+
+    /// Misleading instruments: any of the other faults, or none, with the figures that a mix-up would have hidden; those of
+    /// the mix-ups from one on.
+    pub(super) fn gauge_error(&mut self, scene: &Scene, from: usize, by_clouds: &[Likelihoods], least: f64) {
+        for ((mix_up, figures), by_cloud) in self.mixed_up[from..].iter().zip(by_clouds) {
+            let seen = chart::seen(scene, figures);
+            let mut likelihood = 0.0;
+            for (row, prior) in self.others() {
+                let share = trust(scene, row.fault);
+                let by_chart = chart::likelihoods(scene, &seen, row, least, |_| ());
+                likelihood += prior * (share * by_cloud[index(row.fault)] + (1.0 - share) * by_chart[FEATURES]);
+            }
+            self.mix_ups[place(*mix_up)] = chance(*mix_up) * figures.beside * likelihood;
+        }
+    }
+
+    /// The likelihood of misleading instruments, and the share of each mix-up in it.
+    pub(super) fn share_gauge_error(&mut self) {
+        let all: f64 = self.mix_ups.iter().sum();
+        self.likelihood[index(Fault::GaugeError)] = if all > 0.0 {
+            self.mix_ups = self.mix_ups.map(|share| share / all);
+            all
+        } else {
+            // No mix-up is possible: a gauge that errs in another way says no more than an unknown cause.
+            self.likelihood[NONE]
+        };
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_shares_are_all_there_is() {
+        // A pressure is noted as gauge or as absolute, and only one of the two can be wrong of it.
+        let possible = MixUp::ALL
+            .into_iter()
+            .filter(|mix_up| *mix_up != MixUp::GaugeTypedAsAbsolute);
+        let sum: f64 = possible.map(chance).sum();
+        assert!((sum - 1.0).abs() < 1e-12, "{sum}");
+        for (at, mix_up) in MixUp::ALL.into_iter().enumerate() {
+            assert_eq!(place(mix_up), at);
+        }
+    }
+}
