@@ -36,6 +36,7 @@ pub(crate) fn drawn(world: World, seed: u64, count: usize) -> Result<Vec<Judged>
             .map(|kinds| {
                 scope.spawn(move || {
                     kinds
+                        .filter(|kind| draws::is_built(world, *kind))
                         .map(|kind| of_kind(world, seed, kind, count))
                         .collect::<Result<Vec<_>, _>>()
                         .map(|k| k.into_iter().flatten().collect())

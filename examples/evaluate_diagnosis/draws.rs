@@ -79,7 +79,7 @@ impl Draw {
         let system = system(kind, refrigerant);
         let vehicle = vehicle(rng, world, system)?;
         let actual = conditions(rng, world, &system)?;
-        let fault = FaultSeverity::new(fault, severity);
+        let fault = imposed(rng, system.refrigerant, fault, severity);
         let mut draw = Self::of(rng, world, system, (vehicle, actual), fault)?;
         draw.conditions = written(rng, world, &actual);
         Ok(draw)
@@ -111,7 +111,8 @@ impl Draw {
     ///
     /// Errors: those of the vehicle model.
     pub(crate) fn like(rng: &mut impl Rng, system: System, told: &Conditions, fault: Fault) -> Result<Self, Error> {
-        let severity = FaultSeverity::new(fault, severity(rng, fault));
+        let severity = severity(rng, fault);
+        let severity = imposed(rng, system.refrigerant, fault, severity);
         let vehicle = vehicle(rng, World::Own, system)?;
         let any = conditions(rng, World::Own, &system)?;
         let err_k = rng.random_range(-1.5..1.5);
@@ -134,6 +135,42 @@ impl Draw {
     }
 }
 
+/// The refrigerants of buses.
+pub(crate) const BUSES: [Refrigerant; 2] = [Refrigerant::R407C, Refrigerant::R513A];
+
+/// Whether there are systems of this kind: those of buses have a valve, and a clutch or a motor.
+pub(crate) fn is_built(world: World, kind: usize) -> bool {
+    let bus = matches!(world, World::With(refrigerant) if BUSES.contains(&refrigerant));
+    let of_kind = system(kind, Refrigerant::R134a);
+    let built = matches!(of_kind.compressor, Compressor::FixedClutch | Compressor::Electric);
+    !bus || (of_kind.expansion == Expansion::Txv && built)
+}
+
+/// What is found in charges beside what the label says.
+const FOREIGN: [Refrigerant; 4] = [
+    Refrigerant::R1234yf,
+    Refrigerant::R22,
+    Refrigerant::R12,
+    Refrigerant::R290,
+];
+
+/// A fault at a severity; a wrong refrigerant is the whole charge as often as a tenth to a half of it (of R-290, which has
+/// half the density, a twentieth to a quarter). Judgement.
+fn imposed(rng: &mut impl Rng, own: Refrigerant, fault: Fault, severity: f64) -> FaultSeverity {
+    if fault != Fault::WrongRefrigerant || rng.random() {
+        return FaultSeverity::new(fault, severity);
+    }
+    let other = FOREIGN[rng.random_range(0..FOREIGN.len())];
+    let share = rng.random_range(0.1..0.5);
+    if other == own {
+        FaultSeverity::contaminated(Refrigerant::R134a, share)
+    } else if other == Refrigerant::R290 {
+        FaultSeverity::contaminated(other, 0.5 * share)
+    } else {
+        FaultSeverity::contaminated(other, share)
+    }
+}
+
 /// A standard normal number.
 fn normal(rng: &mut impl Rng) -> f64 {
     let (a, b): (f64, f64) = (rng.random(), rng.random());
@@ -141,7 +178,10 @@ fn normal(rng: &mut impl Rng) -> f64 {
 }
 
 fn vehicle(rng: &mut impl Rng, world: World, system: System) -> Result<Vehicle, Error> {
-    let class = VehicleClass::ALL[rng.random_range(0..VehicleClass::ALL.len())];
+    let mut class = VehicleClass::ALL[rng.random_range(0..VehicleClass::ALL.len())];
+    if BUSES.contains(&system.refrigerant) {
+        class = VehicleClass::Bus;
+    }
     let mut population = Population::usual(system, class);
     let mut uniforms: [f64; Population::UNIFORMS] = std::array::from_fn(|_| rng.random());
     if world == World::Shifted {

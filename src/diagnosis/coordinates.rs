@@ -121,10 +121,13 @@ pub(super) fn is_fitted(refrigerant: Refrigerant) -> bool {
     FITTED.into_iter().any(|(of_fit, _)| of_fit == refrigerant)
 }
 
-/// Which of the two refrigerants of the fit it is; R-152a, which boils and condenses at nearly the pressures of R-134a, stands
-/// where that does, and any other is somewhere about them.
+/// Those that stand where R-134a does, by saturation temperatures: R-152a boils and condenses at nearly its pressures, and
+/// systems made for the two blends differ from its own by little else.
+const BESIDE: [Refrigerant; 3] = [Refrigerant::R152a, Refrigerant::R407C, Refrigerant::R513A];
+
+/// Which of the two refrigerants of the fit it is or stands beside; any other is somewhere about them.
 fn refrigerant(refrigerant: Refrigerant) -> Option<f64> {
-    let refrigerant = if refrigerant == Refrigerant::R152a {
+    let refrigerant = if BESIDE.contains(&refrigerant) {
         Refrigerant::R134a
     } else {
         refrigerant

@@ -245,6 +245,8 @@ pub(super) const LOW_SIDE: &[LowSide] = &[
 /// Discharge superheat, K, of the refrigerants that have bands.
 pub(super) const DISCHARGE_SUPERHEAT_K: &[(Refrigerant, f64)] = &[
     (Refrigerant::R134a, 27.0), // computed: 3 °C evaporating, 8 K superheat, 50 °C condensing, isentropic efficiency 0.65 (Darr & Crawford 1992) gives 26.8 K
+    (Refrigerant::R407C, 37.0), // computed the same way, from dew 36.7 K
+    (Refrigerant::R513A, 20.0), // computed the same way 19.7 K
     (Refrigerant::R152a, 40.0), // computed the same way 40.4 K; Ghodbane 1999 (SAE 1999-01-0874), from memory: discharge line 5 to 20 K hotter than with R-134a in the same system
     (Refrigerant::R1234yf, 18.0), // computed the same way 15.1 K; Lee & Jung 2012, Navarro-Esbri et al. 2013, Tasdemirci et al. 2022: discharge about 6.5 K cooler than R-134a in the same system, which gives 20.5 K
 ];

@@ -5,8 +5,9 @@ use super::low_side;
 use super::spread::Spread;
 use crate::air::MoistAir;
 use crate::error::Error;
-use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity};
+use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
 use crate::range::Range;
+use crate::saturation;
 use crate::units::{STANDARD_PRESSURE_PA, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
@@ -62,9 +63,10 @@ impl Healthy {
                 c::SUPERHEAT_ORIFICE_UP_K,
             ),
         };
+        let of_range = |spread: Spread| mid_range(system.refrigerant, spread);
         Ok(Self {
-            low_side: site.low_side(system, conditions)?,
-            high_side: site.high_side(conditions),
+            low_side: of_range(site.low_side(system, conditions)?)?,
+            high_side: of_range(site.high_side(conditions))?,
             vent: site.vent(conditions),
             superheat,
             subcooling: spread(c::SUBCOOLING_K, c::SUBCOOLING_SPREAD_K, c::SUBCOOLING_SPREAD_K),
@@ -113,6 +115,21 @@ pub(crate) fn unsettled(conditions: &Conditions) -> (f64, f64) {
         c::UNSETTLED_PRESSURES_K * left(c::SETTLE_PRESSURES_S),
         f64::max(left(c::SETTLE_VENT_S) - followed, 0.0),
     )
+}
+
+/// A saturation temperature of the sources, which speak of pure refrigerants, as dew temperature of a blend: an exchanger
+/// works at the middle of the range of temperatures, which lies half the glide below dew. Engineering judgement.
+///
+/// Errors: those of the saturation line.
+fn mid_range(refrigerant: Refrigerant, spread: Spread) -> Result<Spread, Error> {
+    if saturation::blend(refrigerant).is_none() {
+        return Ok(spread);
+    }
+    let p_pa = saturation::dew_pressure_pa(refrigerant, spread.median)?;
+    Ok(Spread {
+        median: spread.median + 0.5 * saturation::glide_k(refrigerant, p_pa)?,
+        ..spread
+    })
 }
 
 const fn spread(median: f64, down: f64, up: f64) -> Spread {

@@ -3,7 +3,8 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
-//! `-- --fit-bands` first fits the bands of the fleet to the vehicle model anew, which takes minutes, and `-- --cover-bands` measures
+//! `-- --fit-bands` first fits the bands of the fleet to the vehicle model anew, which takes minutes (with names of refrigerants
+//! behind it, only theirs), and `-- --cover-bands` measures
 //! on vehicles that the fit has not seen how well they hold.
 
 mod air;
@@ -42,7 +43,7 @@ fn main() -> ExitCode {
     let asked = |name: &str| std::env::args().any(|argument| argument == name);
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let outcome = if asked("--fit-bands") {
-        fleet::fit(&root)
+        fleet::fit(&root, &named())
     } else if asked("--cover-bands") {
         fleet::cover()
     } else if asked("--fit-clouds") {
@@ -57,6 +58,13 @@ fn main() -> ExitCode {
             ExitCode::FAILURE
         }
     }
+}
+
+/// The refrigerants named among the arguments.
+fn named() -> Vec<coldloop::Refrigerant> {
+    std::env::args()
+        .filter_map(|argument| coldloop::Refrigerant::from_id(&argument))
+        .collect()
 }
 
 fn run(root: &Path, check: bool) -> Result<(), String> {

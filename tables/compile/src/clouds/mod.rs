@@ -164,7 +164,9 @@ fn point(draw: &Draw) -> Option<Point<X, Y>> {
     for (y, figure) in y.iter_mut().zip(coordinates.figures) {
         *y = figure?;
     }
-    y[Y - 1] = draw.fault.severity;
+    // How much of the charge a wrong refrigerant is changes nothing about what is to be done.
+    let whole = draw.fault.fault == Fault::WrongRefrigerant;
+    y[Y - 1] = if whole { 1.0 } else { draw.fault.severity };
     Some(Point {
         x: coordinates.conditions.map(|c| c.unwrap_or(0.0)),
         y,

@@ -66,6 +66,9 @@ fn vehicle(system: &System, rng: &mut ChaCha8Rng) -> Result<[Sample; WEATHERS], 
             break;
         }
     }
+    if BUSES.contains(&system.refrigerant) {
+        class = VehicleClass::Bus;
+    }
     let uniforms = std::array::from_fn(|_| rng.random());
     let vehicle = Population::usual(*system, class).vehicle(&uniforms)?;
     let mut sample = || {
@@ -123,7 +126,10 @@ pub(super) fn conditions(system: &System, rng: &mut ChaCha8Rng) -> Result<Condit
     })
 }
 
-/// The systems whose bands are fitted.
+/// The refrigerants that are met on buses only.
+const BUSES: [Refrigerant; 2] = [Refrigerant::R407C, Refrigerant::R513A];
+
+/// The systems whose bands are fitted: of buses those with a valve, and with a clutch or a motor.
 pub(super) fn systems() -> Vec<System> {
     let mut systems = Vec::new();
     for refrigerant in [Refrigerant::R134a, Refrigerant::R1234yf, Refrigerant::R152a] {
@@ -131,6 +137,11 @@ pub(super) fn systems() -> Vec<System> {
             for compressor in Compressor::ALL {
                 systems.push(System::new(refrigerant, expansion, compressor));
             }
+        }
+    }
+    for refrigerant in BUSES {
+        for compressor in [Compressor::FixedClutch, Compressor::Electric] {
+            systems.push(System::new(refrigerant, coldloop::Expansion::Txv, compressor));
         }
     }
     systems

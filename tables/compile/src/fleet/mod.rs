@@ -36,8 +36,9 @@ fn figures(system: &System) -> usize {
     }
 }
 
-/// Fits every kind and writes `tables/bands/fleet.csv`.
-pub(crate) fn fit(root: &Path) -> Result<(), String> {
+/// Fits every kind, or those of the refrigerants named, and writes `tables/bands/fleet.csv`.
+pub(crate) fn fit(root: &Path, named: &[Refrigerant]) -> Result<(), String> {
+    let present = fs::read_to_string(root.join(TABLE)).unwrap_or_default();
     let mut table = String::from(
         "# The bands of sound vehicles, fitted to the vehicle model by `tables-compile -- --fit-bands`; see fleet.md.\n\
          # refrigerant, expansion, compressor, part, then for each figure the coefficients of its median, its spread\n\
@@ -45,6 +46,14 @@ pub(crate) fn fit(root: &Path) -> Result<(), String> {
     );
     let began = std::time::Instant::now();
     for system in draw::systems() {
+        if !named.is_empty() && !named.contains(&system.refrigerant) {
+            let ids = [system.refrigerant.id(), system.expansion.id(), system.compressor.id()];
+            let kept = format!("{},", ids.join(","));
+            for row in present.lines().filter(|row| row.starts_with(&kept)) {
+                let _ = writeln!(table, "{row}");
+            }
+            continue;
+        }
         let vehicles = draw::vehicles(&system, VEHICLES, SEED);
         eprintln!(
             "{:?} {} {} {}: {} of {VEHICLES} vehicles",
