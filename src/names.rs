@@ -3388,11 +3388,14 @@ pub enum QualityNote {
     /// Two faults at once would explain the readings better than any single one.
     #[cfg_attr(feature = "serde", serde(rename = "two-faults-possible"))]
     TwoFaultsPossible = 14,
+    /// No fault was simulated with this refrigerant: the readings stand beside what sound systems show, and no fault is named from them.
+    #[cfg_attr(feature = "serde", serde(rename = "bands-only"))]
+    BandsOnly = 15,
 }
 
 impl QualityNote {
     /// Every member, in the order of the table.
-    pub const ALL: [QualityNote; 14] = [
+    pub const ALL: [QualityNote; 15] = [
         QualityNote::FewReadings,
         QualityNote::HumidityUnknown,
         QualityNote::AirSourceUnknown,
@@ -3407,9 +3410,10 @@ impl QualityNote {
         QualityNote::OffScale,
         QualityNote::ReadingOutOfLine,
         QualityNote::TwoFaultsPossible,
+        QualityNote::BandsOnly,
     ];
 
-    const SPELLINGS: [(QualityNote, &'static [&'static str]); 14] = [
+    const SPELLINGS: [(QualityNote, &'static [&'static str]); 15] = [
         (QualityNote::FewReadings, &["few-readings"]),
         (QualityNote::HumidityUnknown, &["humidity-unknown"]),
         (QualityNote::AirSourceUnknown, &["air-source-unknown"]),
@@ -3424,6 +3428,7 @@ impl QualityNote {
         (QualityNote::OffScale, &["off-scale"]),
         (QualityNote::ReadingOutOfLine, &["reading-out-of-line"]),
         (QualityNote::TwoFaultsPossible, &["two-faults-possible"]),
+        (QualityNote::BandsOnly, &["bands-only"]),
     ];
 
     /// The id used in text.
@@ -3460,6 +3465,9 @@ impl QualityNote {
             QualityNote::TwoFaultsPossible => {
                 "Two faults at once would explain the readings better than any single one."
             }
+            QualityNote::BandsOnly => {
+                "No fault was simulated with this refrigerant: the readings stand beside what sound systems show, and no fault is named from them."
+            }
         }
     }
 
@@ -3485,6 +3493,7 @@ impl QualityNote {
             12 => Some(QualityNote::OffScale),
             13 => Some(QualityNote::ReadingOutOfLine),
             14 => Some(QualityNote::TwoFaultsPossible),
+            15 => Some(QualityNote::BandsOnly),
             _ => None,
         }
     }

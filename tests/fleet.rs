@@ -77,12 +77,12 @@ fn in_order(bands: &FleetBands) -> [Option<Spread>; 10] {
     ]
 }
 
-/// 8 systems with 3 refrigerants and 2 with 2 of buses; of each, 60 vehicles in two weathers that no fit has seen.
+/// 8 systems with 3 refrigerants, 2 with 2 of buses and 6 with R-744; of each, 60 vehicles in two weathers that no fit has seen.
 #[test]
 fn vehicles_lie_in_the_bands_as_often_as_the_bands_say() {
     let mut rng = ChaCha8Rng::seed_from_u64(20_250_601);
     let mut counts = [[0usize; 4]; 10];
-    assert_eq!(Fleet::systems().count(), 28);
+    assert_eq!(Fleet::systems().count(), 34);
     for system in Fleet::systems() {
         let fleet = Fleet::of(&system).unwrap();
         for _ in 0..60 {
@@ -288,6 +288,7 @@ fn conditions_outside_the_fit_are_refused_by_name() {
         // A time beyond the range of times at all is refused by the conditions themselves.
         assert_eq!(error.kind, ErrorKind::OutOfRange, "{quantity:?}");
     }
+    // R-744 has bands, but not with a clutch that cycles.
     for refrigerant in [Refrigerant::R12, Refrigerant::R744] {
         let other = System { refrigerant, ..clutch };
         assert_eq!(Fleet::of(&other).unwrap_err().kind, ErrorKind::NotAvailable);
@@ -337,7 +338,15 @@ fn bands_are_physical_in_every_weather_of_the_fit() {
                 "{system:?} {bands:?}"
             );
             assert!(
-                h.high_side.median > ambient_k - 1.0 && h.high_side.median < ambient_k + 55.0,
+                // A gas cooler may leave its gas warmer than the pseudo-critical temperature.
+                h.high_side.median
+                    > ambient_k
+                        - if system.refrigerant == Refrigerant::R744 {
+                            8.0
+                        } else {
+                            1.0
+                        }
+                    && h.high_side.median < ambient_k + 55.0,
                 "{system:?} {bands:?}"
             );
             assert!(

@@ -7,7 +7,9 @@ use crate::error::Error;
 use crate::names::Refrigerant;
 use crate::units::{Pressure, Surroundings, Temperature};
 
-/// Dew temperature of a pressure, K: where its last liquid evaporates, or its first condenses.
+/// Dew temperature of a pressure, K: where its last liquid evaporates, or its first condenses. Of R-744 above its critical
+/// pressure the pseudo-critical temperature, at which the specific heat has its peak and a gas cooler gives off most heat, takes
+/// its place, here and in all figures that count from it.
 ///
 /// Errors: as [`superheat`].
 pub fn dew_temperature(

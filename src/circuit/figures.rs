@@ -7,7 +7,7 @@ use crate::error::Error;
 use crate::mixture::Side;
 use crate::names::{Phase, Quantity, Reference, Refrigerant};
 use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE, LINE_TEMPERATURE, Range};
-use crate::saturation::{self, Line, Response, State};
+use crate::saturation::{self, Line, Response, State, pseudo_critical};
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
 /// Limit of error of an enthalpy difference of the property model, relative.
@@ -62,6 +62,11 @@ pub(super) fn bubble(refrigerant: Refrigerant, pressure: Known) -> Result<Known,
 }
 
 fn saturated(refrigerant: Refrigerant, pressure: Known, side: Side) -> Result<Known, Error> {
+    if let Some(slope_k_pa) = pseudo_critical::slope_k_pa(refrigerant, pressure.value) {
+        let t_k = pseudo_critical::along_k(refrigerant, pressure.value)?;
+        let model_k = rectangular(pseudo_critical::LINE_LIMIT_K);
+        return Ok(Known::of(t_k, &[(slope_k_pa, pressure)]).and(Input::SaturationModel, model_k));
+    }
     let line = saturation::of(refrigerant);
     let t_k = line.temperature_k(side, pressure.value)?;
     let slope_k_pa = 1.0 / line.slope_pa_k(side, t_k)?;

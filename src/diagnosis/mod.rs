@@ -66,8 +66,10 @@ pub use stakes::Stakes;
 
 use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;
-use crate::expected::{Bands, Expectation, Healthy};
-use crate::names::{Fault, Feature, MixUp, RestFinding};
+use crate::expected::{Bands, Expectation, Fleet, Healthy};
+use crate::names::{ErrorKind, Fault, Feature, MixUp, QualityNote, RestFinding};
+use crate::saturation;
+use crate::units::in_kelvins;
 use faults::index;
 use features::{Features, NOTHING};
 use memory::Memory;
@@ -78,7 +80,8 @@ use scene::Scene;
 /// What explains these readings?
 ///
 /// A running system is judged against what a sound one shows; a system whose engine speed is given as zero only by its
-/// pressure at rest.
+/// pressure at rest. No fault of R-744 is named from readings: these stand beside the bands of sound systems, observations are
+/// judged, and [`QualityNote::BandsOnly`] says so; likewise at rest where its pressure is not that of saturation.
 ///
 /// Errors: `NotFinite` and `OutOfRange` for readings, conditions and settings that cannot be, and for conditions of
 /// which no source speaks ([`Healthy::of`]).
@@ -161,7 +164,13 @@ fn judge(case: &Case, settings: &Settings, memory: Option<&mut Memory>) -> Resul
     if case.conditions.at_rest() {
         return at_rest(case, settings, derived);
     }
-    let healthy = healthy(case)?;
+    let healthy = match healthy(case) {
+        // Of some the model knows how sound ones stand, and nobody what their faults read like.
+        Err(error) if error.kind == ErrorKind::NotAvailable && Fleet::of(&case.system).is_ok() => {
+            return beside_bands(case, settings, derived);
+        }
+        other => other?,
+    };
     let scene = Scene::running(case, &healthy)?;
     running(case, settings, &scene, (&healthy, derived), memory)
 }
@@ -184,6 +193,52 @@ fn running(
     let mixed_up = |mix_up| features::running(case, healthy, Some(mix_up));
     let posterior = Posterior::of(case, settings, scene, &figures, &mixed_up, memory);
     answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
+}
+
+/// A running system whose faults nobody has simulated: its readings stand beside the bands of sound ones, and only what eyes
+/// and hands have found is judged.
+fn beside_bands(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
+    let expectation = Expectation::of(
+        &case.system,
+        &case.conditions,
+        case.own_table.as_ref(),
+        case.own_readings.as_ref(),
+    )?;
+    let healthy = &expectation.healthy;
+    let figures = features::running(case, healthy, None).unwrap_or(NOTHING);
+    let deviations = verdict::deviations(&figures, &Scene::banded(case, healthy));
+    Ok(Diagnosis {
+        deviations,
+        ..unjudged(case, settings, (derived, Some(expectation)), figures.off_scale)?
+    })
+}
+
+/// An answer that rests on observations alone, whatever was read.
+fn unjudged(
+    case: &Case,
+    settings: &Settings,
+    known: (Derived, Option<Expectation>),
+    off_scale: bool,
+) -> Result<Diagnosis, Error> {
+    let scene = Scene::blank(case);
+    let posterior = Posterior::of(case, settings, &scene, &NOTHING, &|_| None, None);
+    let mut diagnosis = answer(case, settings, &scene, &NOTHING, posterior, known)?;
+    if case.observations == Observations::NONE {
+        // Nothing but what is usual would speak from the odds.
+        diagnosis.faults.clear();
+        diagnosis.none_of_these = 0.0;
+    }
+    let notes = diagnosis.quality;
+    diagnosis.quality = List::new(QualityNote::BandsOnly);
+    for note in notes.iter().filter(|note| **note != QualityNote::FewReadings) {
+        diagnosis.quality.push(*note);
+    }
+    for (note, holds) in [(QualityNote::OffScale, off_scale), (QualityNote::BandsOnly, true)] {
+        if holds {
+            diagnosis.quality.push(note);
+        }
+    }
+    Ok(diagnosis)
 }
 
 /// What a sound system shows here, with the vehicle's own table and a cycling clutch taken into account.
@@ -276,6 +331,9 @@ fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
 
 /// A system whose engine is off: both sides at saturation while any liquid is left.
 fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
+    if warm_for_rest(case) {
+        return unjudged(case, settings, (derived, None), false);
+    }
     let scene = Scene::resting(case);
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
@@ -287,6 +345,16 @@ fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnos
         None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
     };
     Ok(diagnosis)
+}
+
+/// How near to its critical temperature no liquid is left in a sound system at rest, whose pressure then tells of its charge and
+/// volume, K. Judgement.
+const NO_LIQUID_K: f64 = 3.0;
+
+/// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.
+fn warm_for_rest(case: &Case) -> bool {
+    let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
+    in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
 }
 
 /// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.

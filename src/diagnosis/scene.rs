@@ -41,15 +41,7 @@ impl Scene {
     ///
     /// Errors: those of moist air for a humidity that cannot be.
     pub(super) fn running(case: &Case, healthy: &Healthy) -> Result<Self, Error> {
-        let mut spreads = [None; FEATURES];
-        spreads[place(Feature::LowSide)] = Some(healthy.low_side);
-        spreads[place(Feature::HighSide)] = Some(healthy.high_side);
-        spreads[place(Feature::Vent)] = Some(healthy.vent);
-        spreads[place(Feature::Superheat)] = Some(healthy.superheat);
-        spreads[place(Feature::Subcooling)] = Some(healthy.subcooling);
-        spreads[place(Feature::DischargeSuperheat)] = Some(healthy.discharge_superheat);
-        spreads[place(Feature::ClutchCycles)] = healthy.clutch_cycles;
-        let scene = Self::of(case, spreads);
+        let scene = Self::banded(case, healthy);
         let (pressures_k, to_come) = unsettled(&case.conditions);
         let vent_k = to_come * f64::max(scene.ambient_k - healthy.vent.median, 0.0);
         let trade = core::array::from_fn(|i| {
@@ -64,6 +56,24 @@ impl Scene {
             (trade, case.own_table.is_some(), beside(case, healthy)?),
         );
         Ok(Self { cloud, ..scene })
+    }
+
+    /// A running system beside the bands of sound ones alone.
+    pub(super) fn banded(case: &Case, healthy: &Healthy) -> Self {
+        let mut spreads = [None; FEATURES];
+        spreads[place(Feature::LowSide)] = Some(healthy.low_side);
+        spreads[place(Feature::HighSide)] = Some(healthy.high_side);
+        spreads[place(Feature::Vent)] = Some(healthy.vent);
+        spreads[place(Feature::Superheat)] = Some(healthy.superheat);
+        spreads[place(Feature::Subcooling)] = Some(healthy.subcooling);
+        spreads[place(Feature::DischargeSuperheat)] = Some(healthy.discharge_superheat);
+        spreads[place(Feature::ClutchCycles)] = healthy.clutch_cycles;
+        Self::of(case, spreads)
+    }
+
+    /// A system of which no figure can be judged.
+    pub(super) fn blank(case: &Case) -> Self {
+        Self::of(case, [None; FEATURES])
     }
 
     /// A system at rest.

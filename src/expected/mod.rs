@@ -19,7 +19,7 @@ pub use spread::{Band, Spread};
 pub use table::{PressureTable, TableError, TableRow};
 
 use crate::error::Error;
-use crate::saturation;
+use crate::saturation::pseudo_critical;
 use crate::units::kelvins_difference;
 use crate::units::{AbsolutePressure, GaugePressure, Temperature, TemperatureDifference, in_kelvins, kelvins};
 use crate::vehicle::{Conditions, System};
@@ -73,7 +73,7 @@ impl Bands {
     pub fn from_healthy(healthy: &Healthy, system: &System, conditions: &Conditions) -> Result<Self, Error> {
         let air = conditions.surroundings;
         let pressure = |t_k: f64| {
-            let p_pa = saturation::dew_pressure_pa(system.refrigerant, t_k)?;
+            let p_pa = pseudo_critical::along_pa(system.refrigerant, t_k)?;
             Ok::<_, Error>(AbsolutePressure::from_pa(p_pa).gauge(air))
         };
         let difference = |k: f64| Ok::<_, Error>(kelvins_difference(k));

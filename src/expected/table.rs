@@ -5,7 +5,7 @@ use super::spread::{QUANTILE_95, Spread};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, Refrigerant};
 use crate::range::AMBIENT;
-use crate::saturation;
+use crate::saturation::pseudo_critical;
 use crate::units::{GaugePressure, Surroundings, Temperature, in_kelvins};
 
 /// One row of a pressure table: what a sound vehicle shows at one ambient temperature.
@@ -124,7 +124,7 @@ impl PressureTable {
             let high_pa = below.1.pa() + share * (above.1.pa() - below.1.pa());
             let saturation_k = |gauge_pa: f64| {
                 let absolute = GaugePressure::from_pa(gauge_pa).absolute(self.surroundings);
-                saturation::dew_temperature_k(refrigerant, absolute.pa())
+                pseudo_critical::along_k(refrigerant, absolute.pa())
             };
             let median = saturation_k(0.5 * (low_pa + high_pa))?;
             Ok::<_, Error>(Spread {

@@ -4,7 +4,7 @@ use crate::circuit::Reading;
 use crate::diagnosis::{Case, Diagnosis};
 use crate::expected::{Band, Spread};
 use crate::names::{Feature, ReadingKind};
-use crate::saturation;
+use crate::saturation::pseudo_critical;
 use crate::units::{AbsolutePressure, GaugePressure, Pressure, Temperature, TemperatureDifference};
 use crate::units::{difference_in_kelvins, in_kelvins};
 use alloc::vec::Vec;
@@ -56,7 +56,7 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
     };
     let healthy = &expectation.healthy;
     let at = |t_k: f64| {
-        let p_pa = saturation::dew_pressure_pa(case.system.refrigerant, t_k).ok()?;
+        let p_pa = pseudo_critical::along_pa(case.system.refrigerant, t_k).ok()?;
         Some(AbsolutePressure::from_pa(p_pa).gauge(air).pa())
     };
     let cycle = |points: &[(&'static str, f64)]| {

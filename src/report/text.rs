@@ -7,7 +7,7 @@ use super::words::{per_cent, result, says, severity, spoken, standing, strength}
 use crate::circuit::Estimate;
 use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, repair};
 use crate::intake::Judgements;
-use crate::names::{Caution, Fault, VerdictKind};
+use crate::names::{Caution, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
 use crate::units::{GaugePressure, in_celsius, in_fahrenheit, kelvins};
 use alloc::format;
@@ -253,7 +253,13 @@ impl Report<'_> {
                 writeln!(out, "{lead}{} ({odds})", names.join(" or "))?;
             }
             VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence => {
-                writeln!(out, "{}: {}", spoken(verdict.kind.id()), verdict.kind.description())?;
+                let note = QualityNote::BandsOnly;
+                let why = if self.diagnosis.quality.contains(&note) {
+                    note.description()
+                } else {
+                    verdict.kind.description()
+                };
+                writeln!(out, "{}: {why}", spoken(verdict.kind.id()))?;
             }
         }
         if let Some(finding) = self.diagnosis.rest {

@@ -14,6 +14,7 @@ mod enthalpy_entropy;
 mod evaporating;
 mod line;
 mod metastable;
+pub(crate) mod pseudo_critical;
 mod pure;
 mod search;
 mod start;

@@ -4,7 +4,7 @@ use super::figures::{CYCLES, DISCHARGE_SUPERHEAT, FIGURES, HIGH_SIDE, LOW_SIDE, 
 use super::{Fleet, FleetBands};
 use crate::circuit::{Reading, Readings};
 use crate::error::Error;
-use crate::saturation;
+use crate::saturation::pseudo_critical;
 use crate::units::{Pressure, in_kelvins};
 use crate::vehicle::Conditions;
 
@@ -141,8 +141,8 @@ impl Baseline {
             reading
                 .map(|reading| {
                     let p_pa = reading.value.absolute(zero).pa();
-                    let t_k = saturation::dew_temperature_k(refrigerant, p_pa)?;
-                    let warmer_k = saturation::dew_temperature_k(refrigerant, p_pa + reading.standard_uncertainty)?;
+                    let t_k = pseudo_critical::along_k(refrigerant, p_pa)?;
+                    let warmer_k = pseudo_critical::along_k(refrigerant, p_pa + reading.standard_uncertainty)?;
                     Ok::<_, Error>((t_k, warmer_k - t_k))
                 })
                 .transpose()

@@ -2,7 +2,7 @@
 
 use crate::error::Error;
 use crate::names::Refrigerant;
-use crate::saturation;
+use crate::saturation::pseudo_critical;
 use crate::vehicle::Simulation;
 
 /// How many figures have bands; the last [`CLUTCH_FIGURES`] of them only where a clutch cycles.
@@ -30,6 +30,8 @@ pub(super) const ENGAGED: usize = 9;
 /// engagements per minute); saturation temperatures of the low side when the clutch opens and when it closes, and of the
 /// high side when it opens, K. Where the clutch stays engaged the last three repeat the means.
 ///
+/// Above the critical pressure of R-744 the pseudo-critical temperature stands for that of saturation.
+///
 /// Errors: `OutOfRange` for a pressure off the saturation line.
 ///
 /// ```
@@ -45,7 +47,7 @@ pub(super) const ENGAGED: usize = 9;
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn simulated_figures(refrigerant: Refrigerant, simulation: &Simulation) -> Result<[f64; FIGURES], Error> {
-    let dew_k = |p_pa: f64| saturation::dew_temperature_k(refrigerant, p_pa);
+    let dew_k = |p_pa: f64| pseudo_critical::along_k(refrigerant, p_pa);
     let (low_k, high_k) = (dew_k(simulation.low_side_pa)?, dew_k(simulation.high_side_pa)?);
     let (opens_k, closes_k, engaged_k) = match simulation.swing {
         Some(swing) => (
@@ -55,12 +57,17 @@ pub fn simulated_figures(refrigerant: Refrigerant, simulation: &Simulation) -> R
         ),
         None => (low_k, low_k, high_k),
     };
+    let beyond = pseudo_critical::slope_k_pa(refrigerant, simulation.high_side_pa).is_some();
     Ok([
         low_k,
         high_k,
         simulation.vent_k,
         simulation.suction_line_k - low_k,
-        simulation.subcooling_k,
+        if beyond {
+            high_k - simulation.liquid_line_k
+        } else {
+            simulation.subcooling_k
+        },
         simulation.discharge_line_k - high_k,
         libm::log1p(60.0 * simulation.clutch_cycles_hz),
         opens_k,

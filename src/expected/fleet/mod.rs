@@ -16,7 +16,7 @@ use super::healthy::Healthy;
 use super::spread::{QUANTILE_95, Spread};
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
-use crate::saturation;
+use crate::saturation::pseudo_critical;
 use crate::vehicle::{Conditions, System};
 use constants::KINDS;
 use figures::{
@@ -55,6 +55,9 @@ const LEAST_SPREAD: f64 = 0.1;
 /// The highest pressure to which a band reaches, Pa absolute: protection has taken over by then, at 27 to 32 bar gauge as
 /// in the vehicle model.
 const PROTECTION_PA: f64 = 3.25e6;
+
+/// The same of R-744, as its vehicles have it.
+const PROTECTION_R744_PA: f64 = 14.0e6;
 
 /// One standard deviation of what is not known, per its usual value: water in the air, engine speed. Judgement.
 const UNKNOWN_HUMIDITY: f64 = 0.5;
@@ -142,6 +145,14 @@ impl Fleet {
         System::new(self.kind.refrigerant, self.kind.expansion, self.kind.compressor)
     }
 
+    fn protection_pa(&self) -> f64 {
+        if self.kind.refrigerant == Refrigerant::R744 {
+            PROTECTION_R744_PA
+        } else {
+            PROTECTION_PA
+        }
+    }
+
     /// What its sound vehicles show in these conditions.
     ///
     /// What is not given is taken as in a workshop (see [`Weather::of`]) and widens the bands: by
@@ -164,7 +175,7 @@ impl Fleet {
     }
 
     fn gathered(&self, spreads: &[Spread; FIGURES]) -> Result<FleetBands, Error> {
-        let limit_k = saturation::dew_temperature_k(self.kind.refrigerant, PROTECTION_PA)?;
+        let limit_k = pseudo_critical::along_k(self.kind.refrigerant, self.protection_pa())?;
         // Each figure is fitted on its own: what opens a clutch lies not above the mean, what closes it not below.
         let held = |spread: Spread, median: f64| Spread { median, ..spread };
         let limited = |spread: Spread| Spread {

@@ -132,9 +132,17 @@ const BUSES: [Refrigerant; 2] = [Refrigerant::R407C, Refrigerant::R513A];
 /// The systems whose bands are fitted: of buses those with a valve, and with a clutch or a motor.
 pub(super) fn systems() -> Vec<System> {
     let mut systems = Vec::new();
-    for refrigerant in [Refrigerant::R134a, Refrigerant::R1234yf, Refrigerant::R152a] {
+    for refrigerant in [
+        Refrigerant::R134a,
+        Refrigerant::R1234yf,
+        Refrigerant::R152a,
+        Refrigerant::R744,
+    ] {
         for expansion in coldloop::Expansion::ALL {
-            for compressor in Compressor::ALL {
+            let kinds = Compressor::ALL.into_iter();
+            // No clutch cycles in an R-744 system.
+            for compressor in kinds.filter(|kind| refrigerant != Refrigerant::R744 || *kind != Compressor::FixedClutch)
+            {
                 systems.push(System::new(refrigerant, expansion, compressor));
             }
         }
