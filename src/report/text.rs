@@ -9,6 +9,7 @@ use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, repair}
 use crate::intake::Judgements;
 use crate::names::{Caution, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
+use crate::saturation::pseudo_critical;
 use crate::units::{GaugePressure, in_celsius, in_fahrenheit, kelvins};
 use alloc::format;
 use alloc::string::String;
@@ -188,13 +189,16 @@ impl Report<'_> {
         let derived = &self.diagnosis.derived;
         let point = |estimate: Option<Estimate>| self.estimate(Scale::Kelvin, estimate);
         let difference = |estimate: Option<Estimate>| self.estimate(Scale::Difference, estimate);
+        let high_k = derived.high_dew_k.map_or(0.0, |estimate| estimate.value);
+        let (high, above) = if pseudo_critical::is_beyond(self.case.system.refrigerant, high_k) {
+            ("pseudo-critical at", "pseudo-critical above ambient")
+        } else {
+            ("condensing at", "condensing above ambient")
+        };
         let figures = [
             ("evaporating at", point(derived.low_dew_k)),
-            ("condensing at", point(derived.high_dew_k)),
-            (
-                "condensing above ambient",
-                difference(derived.condensing_above_ambient_k),
-            ),
+            (high, point(derived.high_dew_k)),
+            (above, difference(derived.condensing_above_ambient_k)),
             ("superheat", difference(derived.superheat_k)),
             ("subcooling", difference(derived.subcooling_k)),
             (
