@@ -177,9 +177,15 @@ def test_swapped_hoses_and_mistaken_units_are_called_so():
         assert answer.to_dict()["mix_up"]["kind"] == kind
 
 
-@pytest.mark.parametrize("wrong", [{}, [], None, 3, "text", {"system": 3}, {**WORN, "readngs": {}}])
+@pytest.mark.parametrize("wrong", [{}, "text", {"system": 3}, {**WORN, "readngs": {}}])
 def test_what_is_no_readings_is_refused(wrong):
     with pytest.raises(coldloop.ColdloopError):
+        coldloop.diagnose(wrong)
+
+
+@pytest.mark.parametrize("wrong", [[], None, 3])
+def test_what_is_neither_mapping_nor_text_is_refused_by_its_type(wrong):
+    with pytest.raises(TypeError, match=type(wrong).__name__):
         coldloop.diagnose(wrong)
 
 
