@@ -29,7 +29,11 @@ ROOT = Path(__file__).parents[1]
 NAMES = {"R-744": "CO2", "R-290": "Propane", "R-600a": "IsoButane", "R-600": "n-Butane", "R-601a": "Isopentane"}
 SHOWN = ("R-134a", "R-1234yf", "R-744")
 # Measured without a peer.
-OWN = {"diagnosis": "one diagnosis, all of it", "bands of a fleet": "bands of a sound vehicle in a weather"}
+OWN = {
+    "diagnosis": "one diagnosis, all of it",
+    "diagnosis with instruments in doubt": "the same, instruments in doubt",
+    "bands of a fleet": "bands of a sound vehicle in a weather",
+}
 BLEND_PATHS = ("bubble p(T)", "bubble T(p)", "dew p(T)", "dew T(p)")
 COUNT = 200
 # The peer's slow calls are timed by so few that a busy machine leaves some of the passes alone.

@@ -29,13 +29,21 @@ fn main() {
     for path in Refrigerant::ALL.into_iter().flat_map(paths::of) {
         measure(path.what, path.refrigerant.id(), passes, paths::INPUTS, path.pass);
     }
-    let file = include_str!("../examples/readings/worn-compressor.toml");
-    match intake::case_from_toml(file) {
-        Ok(case) => measure("diagnosis", "R-134a", passes, 100, || {
-            let odds = |_| diagnose(&case, &Settings::default()).map_or(f64::NAN, |answer| answer.none_of_these);
-            (0..100).map(odds).sum()
-        }),
-        Err(refusal) => eprintln!("{refusal}"),
+    let cases = [
+        ("diagnosis", include_str!("../examples/readings/low-charge.toml")),
+        (
+            "diagnosis with instruments in doubt",
+            include_str!("../examples/readings/worn-compressor.toml"),
+        ),
+    ];
+    for (what, file) in cases {
+        match intake::case_from_toml(file) {
+            Ok(case) => measure(what, "R-134a", passes, 100, || {
+                let odds = |_| diagnose(&case, &Settings::default()).map_or(f64::NAN, |answer| answer.none_of_these);
+                (0..100).map(odds).sum()
+            }),
+            Err(refusal) => eprintln!("{refusal}"),
+        }
     }
     bands(passes);
 }
