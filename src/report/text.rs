@@ -189,8 +189,9 @@ impl Report<'_> {
         let derived = &self.diagnosis.derived;
         let point = |estimate: Option<Estimate>| self.estimate(Scale::Kelvin, estimate);
         let difference = |estimate: Option<Estimate>| self.estimate(Scale::Difference, estimate);
-        let high_k = derived.high_dew_k.map_or(0.0, |estimate| estimate.value);
-        let (high, above) = if pseudo_critical::is_beyond(self.case.system.refrigerant, high_k) {
+        let high_pa = derived.high_side_pa.map_or(0.0, |estimate| estimate.value);
+        let beyond = pseudo_critical::slope_k_pa(self.case.system.refrigerant, high_pa).is_some();
+        let (high, above) = if beyond {
             ("pseudo-critical at", "pseudo-critical above ambient")
         } else {
             ("condensing at", "condensing above ambient")

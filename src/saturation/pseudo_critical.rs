@@ -21,11 +21,6 @@ fn end(refrigerant: Refrigerant) -> Option<(f64, f64)> {
     (refrigerant == Refrigerant::R744).then_some((pure.critical_t_k, pure.critical_p_pa))
 }
 
-/// Whether this temperature, K, lies on the line that is carried on, where nothing condenses.
-pub(crate) fn is_beyond(refrigerant: Refrigerant, t_k: f64) -> bool {
-    end(refrigerant).is_some_and(|(critical_k, _)| t_k > critical_k)
-}
-
 /// Dew temperature at a pressure, K; of R-744 above its critical pressure the pseudo-critical temperature.
 ///
 /// Errors: as [`dew_temperature_k`]; of R-744 above 16 MPa.
