@@ -12,7 +12,8 @@ use std::hint::black_box;
 fn main() {
     let refrigerants = [Refrigerant::R134a, Refrigerant::R1234yf, Refrigerant::R744];
     let numbers: Vec<usize> = std::env::args().filter_map(|argument| argument.parse().ok()).collect();
-    let every = refrigerants.into_iter().flat_map(paths::of);
+    let blends = paths::BLENDS.into_iter().flat_map(paths::of_blend);
+    let every = refrigerants.into_iter().flat_map(paths::of).chain(blends);
     match numbers[..] {
         [place, passes] => {
             for mut path in every.skip(place).take(1) {
