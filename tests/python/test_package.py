@@ -1,7 +1,9 @@
 """The Python door: names, shapes, exceptions, units refused, stubs that tell the truth."""
 
+import builtins
 import doctest
 import importlib
+import inspect
 import pickle
 import pkgutil
 import subprocess
@@ -33,6 +35,15 @@ def test_every_error_kind_of_the_vocabulary_has_its_exception():
         assert issubclass(error, coldloop.ColdloopError)
         assert error.code == kind["code"]
         assert error.__doc__ == kind["doc"]
+        assert (error.__name__ in coldloop.__all__) == (error.__name__ not in vars(builtins))
+
+
+def test_importing_everything_brings_all_public_names_and_hides_none_of_pythons_own():
+    brought = {}
+    exec("from coldloop import *", brought)
+    public = {name for name, value in vars(coldloop).items() if not name.startswith("_") and not inspect.ismodule(value)}
+    assert public - set(coldloop.__all__) == {"SyntaxError"}
+    assert not set(coldloop.__all__) & set(vars(builtins))
 
 
 def test_every_refrigerant_of_the_vocabulary_is_known_by_every_spelling():
