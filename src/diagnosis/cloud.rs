@@ -6,25 +6,26 @@
 //! condition that nobody told; what the instruments add to the spread is added when the readings are judged. The figures
 //! that are still to be read, and the severity, are predicted by the same distribution.
 
+use super::against::{Against, Weighed};
 use super::cloud_table::CLOUDS;
 use super::coordinates::{self, CONDITIONS, FIGURES};
 use super::faults::index;
 use super::features::{FEATURES, Features};
-use super::figures::{BESIDE_SIDES, Figures, HIGH, LOW, sheared};
+use super::figures::{BESIDE_SIDES, Figures, HIGH, LOW, NO_CHANGES, sheared};
+use super::lanes::{LANES, Lanes};
 use super::list::List;
-use super::memory::{Memory, Shapes};
-use super::part::{Against, CONSTANT, EVERY, Part, Placed, SEVERITY, Shape, Sides, Told, student_below, tail};
-use crate::circuit::Estimate;
-use crate::names::{Fault, MixUp};
+use super::part::{EVERY, Parts, Placed, SEVERITY, Told};
+use super::prediction::Prediction;
+use crate::names::Fault;
 
-/// The most parts that the clouds of one kind of system have.
-pub(super) const MOST_PARTS: usize = 96;
+/// The most parts that the clouds of one kind of system have: as many times [`LANES`].
+const MOST: usize = 3;
 
 /// Density of the figures under every fault.
 pub(super) type Likelihoods = [f64; Fault::ALL.len()];
 
-/// The most sets of figures that are judged together: those at face value, and one for each mix-up.
-pub(super) const MOST_SETS: usize = 1 + MixUp::ALL.len();
+/// Of no fault.
+pub(super) const UNKNOWN: Likelihoods = [0.0; Fault::ALL.len()];
 
 /// A part with a smaller share in these conditions is passed over.
 const LEAST_SHARE: f64 = 1e-4;
@@ -37,7 +38,7 @@ pub(super) struct Cloud {
     /// The faults that have a cloud.
     faults: [bool; Fault::ALL.len()],
     /// Share of each part in its cloud in these conditions.
-    shares: [f64; MOST_PARTS],
+    shares: [Lanes; MOST],
     ambient_k: f64,
     /// Spread that low side, high side and vent have more while a system settles.
     unsettled: [f64; 3],
@@ -58,18 +59,11 @@ const SLIGHT: f64 = 0.1;
 pub(super) const STANDS: usize = 2;
 const STAND_SHARE: [f64; STANDS] = [0.7, 0.3];
 
-/// What one part expects.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Prediction {
-    pub(super) fault: Fault,
-    /// Share in the likelihood of its fault.
-    pub(super) share: f32,
-    /// Mean and standard deviation of each figure; where it was read, without that.
-    mean: [f32; FIGURES],
-    spread: [f32; FIGURES],
-    /// Mean of the severity, and its standard deviation.
-    pub(super) severity: (f32, f32),
-}
+/// The share of each part in a density, for each stand.
+pub(super) type Weights = [[Lanes; STANDS]; MOST];
+
+/// None of any part.
+pub(super) const WEIGHTLESS: Weights = [[Lanes::ZERO; STANDS]; MOST];
 
 impl Cloud {
     /// The clouds of the system of this bit; `None` where there are none.
@@ -84,22 +78,28 @@ impl Cloud {
         (trade, own_table, beside): ([Option<f64>; FIGURES], bool, [f64; FIGURES]),
     ) -> Option<Self> {
         let kind = bit.trailing_zeros() as usize;
-        let parts = CLOUDS[kind];
+        let clouds = CLOUDS[kind];
         let told = Told::of(&conditions);
-        let (mut shares, mut totals) = ([0.0; MOST_PARTS], [0.0; Fault::ALL.len()]);
-        for (part, share) in parts.iter().zip(&mut shares) {
-            *share = part.gate(&told);
-            totals[index(part.fault)] += *share;
+        let (mut shares, mut totals) = ([Lanes::ZERO; MOST], [0.0; Fault::ALL.len()]);
+        for (parts, shares) in clouds.iter().zip(&mut shares) {
+            *shares = parts.gate(&told);
+            for (lane, fault) in parts.fault.into_iter().enumerate() {
+                totals[index(fault)] += shares.at(lane);
+            }
         }
         let mut model = [0.0; FIGURES];
-        for (part, share) in parts.iter().zip(&mut shares) {
-            *share /= totals[index(part.fault)];
-            if part.fault == Fault::NoFault {
-                let off = part.off(&told);
+        for (parts, shares) in clouds.iter().zip(&mut shares) {
+            shares.change(|lane, share| share / totals[index(parts.fault[lane])]);
+            if parts.fault.contains(&Fault::NoFault) {
+                let (off, mut mean) = (parts.off(&told), Lanes::ZERO);
                 for (i, sum) in model.iter_mut().enumerate() {
-                    *sum += *share * part.mean(i, &off);
+                    parts.mean(i, &told, &off, &mut mean);
+                    for (lane, _) in of(parts, Fault::NoFault) {
+                        *sum += shares.at(lane) * mean.at(lane);
+                    }
                 }
             }
+            shares.change(|_, share| if share < LEAST_SHARE { 0.0 } else { share });
         }
         let trade: [f64; FIGURES] = core::array::from_fn(|i| trade[i].map_or(0.0, |trade| trade - model[i]));
         let own = if own_table {
@@ -107,7 +107,7 @@ impl Cloud {
         } else {
             beside
         };
-        (!parts.is_empty()).then_some(Self {
+        (!clouds.is_empty()).then_some(Self {
             kind,
             conditions,
             faults: totals.map(|total| total > 0.0),
@@ -124,9 +124,9 @@ impl Cloud {
         self.faults[index(fault)]
     }
 
-    /// The fault of each part.
-    pub(super) fn parts(&self) -> impl Iterator<Item = Fault> + use<> {
-        CLOUDS[self.kind].iter().map(|part| part.fault)
+    /// The faults of the parts, side by side.
+    pub(super) fn faults(&self) -> impl Iterator<Item = [Fault; LANES]> + use<> {
+        CLOUDS[self.kind].iter().map(|parts| parts.fault)
     }
 
     /// Whether some of the vehicles of a fault's cloud count as sound ones.
@@ -140,64 +140,29 @@ impl Cloud {
 
     /// Where sound vehicles stand, as far as a part still works: one that does not pump stands where the ambient has it,
     /// whatever the trade says of sound ones.
-    fn stands(&self, placed: &Placed<'_>) -> [[f64; FIGURES]; STANDS] {
-        let works = ((placed.mean[HIGH] - placed.mean[LOW]) / self.lift_k).clamp(0.0, 1.0);
-        self.stands.map(|stand| stand.map(|above| works * above))
+    fn stands(&self, placed: &Placed, stands: &[[f64; FIGURES]; STANDS]) -> [[Lanes; FIGURES]; STANDS] {
+        let (low, high) = (&placed.mean[LOW], &placed.mean[HIGH]);
+        let works = Lanes::of(|lane| ((high.at(lane) - low.at(lane)) / self.lift_k).clamp(0.0, 1.0));
+        stands.map(|stand| stand.map(|above| Lanes::of(|lane| above * works.at(lane))))
     }
 
-    /// The parts that count here: place, part and share.
-    fn parts_here(&self) -> impl Iterator<Item = (usize, &'static Part, f64)> {
+    /// The parts that count here, side by side: their place, they, and their shares.
+    fn parts_here(&self) -> impl Iterator<Item = (usize, &'static Parts, &Lanes)> {
         let parts = CLOUDS[self.kind].iter().zip(&self.shares).enumerate();
         parts
-            .filter(|(_, (_, share))| **share >= LEAST_SHARE)
-            .map(|(place, (part, share))| (place, part, *share))
+            .filter(|(_, (_, shares))| **shares != Lanes::ZERO)
+            .map(|(place, (parts, shares))| (place, parts, shares))
     }
 
-    /// The density of the figures under every fault, for each of several sets of figures; `weights` becomes the share of
-    /// each part in the density of the first set, for each stand.
-    pub(super) fn likelihoods(
-        &self,
-        sets: &[Features],
-        memory: Option<&mut Memory>,
-        found: &mut [Likelihoods],
-        weights: &mut [[f64; STANDS]; MOST_PARTS],
-    ) {
-        let mut each = [Figures::NOTHING; MOST_SETS];
-        // Whether all but the two sides is as in the set before.
-        let mut alike = [false; MOST_SETS];
-        for (set, features) in sets.iter().enumerate() {
-            each[set] = self.figures(features);
-            alike[set] = set > 0 && each[set].differ_by_sides(&each[set - 1]);
-        }
-        let told = Told::of(&self.conditions);
-        let dimensions = along(&each);
-        let (mut shapes, mut against) = (Shapes::of(memory, self.kind, &told), Against::NOTHING);
-        for (place, part, share) in self.parts_here() {
-            let shape = shapes.shape(place, part, &told, &dimensions);
-            let placed = part.placed(&told, &dimensions, shape);
-            let stands = self.stands(&placed).map(sheared);
-            let there = STAND_SHARE.map(|stand| share * stand);
-            let mut sides = Sides::NOTHING;
-            for (set, (figures, found)) in each.iter().zip(found.iter_mut()).enumerate() {
-                if !alike[set] {
-                    against.take(&placed, figures, &stands, BESIDE_SIDES);
-                    sides = against.sides(&placed, &stands);
-                }
-                let density = sides.density(&against, figures);
-                let counted: [f64; STANDS] = core::array::from_fn(|stand| there[stand] * density[stand]);
-                found[index(part.fault)] += counted.iter().sum::<f64>();
-                if set == 0 {
-                    weights[place] = counted;
-                }
-            }
-        }
-        for found in found {
-            let sound = found[index(Fault::NoFault)];
-            for fault in Fault::ALL.into_iter().filter(|fault| self.has_slight(*fault)) {
-                let of = &mut found[index(fault)];
-                *of += SLIGHT * (sound - *of);
-            }
-        }
+    /// Weighs the figures against every part.
+    pub(super) fn weigh(&self, features: &Features) -> InCloud<'_> {
+        let mut weighed = InCloud {
+            cloud: self,
+            figures: self.figures(features),
+            parts: [Weighed::NOTHING; MOST],
+        };
+        weighed.weigh();
+        weighed
     }
 
     /// The density of the first k figures under one fault.
@@ -214,21 +179,22 @@ impl Cloud {
     fn steps_of_parts(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {
         let figures = self.figures(features);
         let told = Told::of(&self.conditions);
-        let (mut shape, mut against) = (Shape::NONE, Against::NOTHING);
-        let dimensions = along(&[figures]);
+        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        let dimensions = along(&figures);
+        let stands = self.stands.map(sheared);
         let mut steps = [0.0; FEATURES + 1];
-        for (_, part, share) in self.parts_here().filter(|(_, part, _)| part.fault == fault) {
-            part.shape(&told, &dimensions, &mut shape);
-            let placed = part.placed(&told, &dimensions, &shape);
-            let stands = self.stands(&placed).map(sheared);
-            against.take(&placed, &figures, &stands, FIGURES);
+        for (_, parts, share) in self.parts_here().filter(|(_, parts, _)| parts.fault.contains(&fault)) {
+            placed.take(parts, &told, &dimensions);
+            let above = self.stands(&placed, &stands);
+            against.clear();
             for i in 0..FIGURES {
                 if figures.read[i] {
-                    against.add(&placed, &figures, &stands, i);
+                    against.add(&placed, &figures, &above, i);
                 }
-                let density = against.density();
-                for (stand, density) in STAND_SHARE.iter().zip(density) {
-                    steps[i + 1] += share * stand * density;
+                for (stand, density) in STAND_SHARE.into_iter().zip(against.density()) {
+                    for (lane, _) in of(parts, fault) {
+                        steps[i + 1] += stand * share.at(lane) * density.at(lane);
+                    }
                 }
             }
         }
@@ -242,23 +208,26 @@ impl Cloud {
     pub(super) fn predictions(
         &self,
         features: &Features,
-        memory: Option<&mut Memory>,
-        wanted: impl Fn(Fault, usize, usize) -> Option<f64>,
+        wanted: impl Fn(Fault, f64) -> Option<f64>,
+        weights: &Weights,
         mut keep: impl FnMut(Prediction),
     ) {
         let figures = self.figures(features);
         let told = Told::of(&self.conditions);
-        let (mut shapes, mut against) = (Shapes::of(memory, self.kind, &told), Against::NOTHING);
-        for (place, part, _) in self.parts_here() {
-            let shares: [Option<f64>; STANDS] = core::array::from_fn(|stand| wanted(part.fault, place, stand));
-            if shares.iter().all(Option::is_none) {
+        let stands = self.stands.map(sheared);
+        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        for (place, parts, _) in self.parts_here() {
+            let shares = weights[place].map(|weights| {
+                let of = |lane| wanted(parts.fault[lane], weights.at(lane));
+                core::array::from_fn::<_, LANES, _>(of)
+            });
+            if shares.as_flattened().iter().all(Option::is_none) {
                 continue;
             }
-            let shape = shapes.shape(place, part, &told, &EVERY);
-            let placed = part.placed(&told, &EVERY, shape);
-            let above = self.stands(&placed);
-            against.take(&placed, &figures, &above.map(sheared), 0);
-            let severity = against.predicted(&placed, SEVERITY, &figures);
+            placed.take(parts, &told, &EVERY);
+            let above = self.stands(&placed, &self.stands);
+            against.take(&placed, &figures, &self.stands(&placed, &stands));
+            let (severity, severity_spread) = against.predicted(&placed, SEVERITY, &figures);
             let expected: [_; FIGURES] = core::array::from_fn(|i| {
                 if figures.read[i] {
                     let (mean, spread) = placed.figure(i);
@@ -267,14 +236,18 @@ impl Cloud {
                     against.predicted(&placed, i, &figures)
                 }
             });
-            for (stand, share) in shares.into_iter().enumerate() {
-                if let Some(share) = share {
+            for (stand, shares) in shares.into_iter().enumerate() {
+                for (lane, share) in shares.into_iter().enumerate() {
+                    let Some(share) = share else { continue };
+                    let of = |lanes: &[Lanes; STANDS]| lanes[stand].at(lane) as f32;
                     keep(Prediction {
-                        fault: part.fault,
+                        fault: parts.fault[lane],
                         share: share as f32,
-                        mean: core::array::from_fn(|i| (expected[i].0[stand] + above[stand][i]) as f32),
-                        spread: expected.map(|(_, spread)| spread[stand] as f32),
-                        severity: (severity.0[stand] as f32, severity.1[stand] as f32),
+                        mean: core::array::from_fn(|i| {
+                            (expected[i].0[stand].at(lane) + above[stand][i].at(lane)) as f32
+                        }),
+                        spread: core::array::from_fn(|i| of(&expected[i].1)),
+                        severity: (of(&severity), of(&severity_spread)),
                     });
                 }
             }
@@ -282,44 +255,80 @@ impl Cloud {
     }
 }
 
-/// The two sides, and all else that was read in any set.
-fn along(sets: &[Figures]) -> List<usize, FIGURES> {
+/// Figures weighed against every part of a cloud.
+pub(super) struct InCloud<'a> {
+    cloud: &'a Cloud,
+    figures: Figures,
+    parts: [Weighed<STANDS>; MOST],
+}
+
+impl InCloud<'_> {
+    fn weigh(&mut self) {
+        let cloud = self.cloud;
+        let told = Told::of(&cloud.conditions);
+        let dimensions = along(&self.figures);
+        let stands = cloud.stands.map(sheared);
+        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        for (place, parts, _) in cloud.parts_here() {
+            placed.take(parts, &told, &dimensions);
+            against.take(&placed, &self.figures, &cloud.stands(&placed, &stands));
+            against.weigh(&mut self.parts[place]);
+        }
+    }
+
+    /// The share of each part in the density of the figures.
+    pub(super) fn weights(&self) -> Weights {
+        let mut weights = WEIGHTLESS;
+        for (place, _, share) in self.cloud.parts_here() {
+            weights[place] = counted(&self.parts[place].density(&NO_CHANGES), share);
+        }
+        weights
+    }
+
+    /// The density under every fault, of a set of figures that are these but for a few; of others, which then take their
+    /// place, it is as long in coming as that of these.
+    pub(super) fn likelihoods(&mut self, features: &Features) -> Likelihoods {
+        let figures = self.cloud.figures(features);
+        let changes = figures.changes_from(&self.figures).unwrap_or_else(|| {
+            self.figures = figures;
+            self.weigh();
+            NO_CHANGES
+        });
+        let mut found = UNKNOWN;
+        for (place, parts, share) in self.cloud.parts_here() {
+            let [own, trade] = counted(&self.parts[place].density(&changes), share);
+            for (lane, fault) in parts.fault.into_iter().enumerate() {
+                found[index(fault)] += own.at(lane) + trade.at(lane);
+            }
+        }
+        let sound = found[index(Fault::NoFault)];
+        for fault in Fault::ALL.into_iter().filter(|fault| self.cloud.has_slight(*fault)) {
+            let of = &mut found[index(fault)];
+            *of += SLIGHT * (sound - *of);
+        }
+        found
+    }
+}
+
+/// What parts count with these densities, for each stand.
+fn counted(density: &[Lanes; STANDS], share: &Lanes) -> [Lanes; STANDS] {
+    core::array::from_fn(|stand| Lanes::of(|lane| STAND_SHARE[stand] * share.at(lane) * density[stand].at(lane)))
+}
+
+/// The parts of a fault among those side by side, by their lanes.
+fn of(parts: &Parts, fault: Fault) -> impl Iterator<Item = (usize, Fault)> {
+    parts.fault.into_iter().enumerate().filter(move |(_, of)| *of == fault)
+}
+
+/// The two sides, and all else that was read.
+fn along(figures: &Figures) -> List<usize, FIGURES> {
     let mut dimensions = List::new(0);
     for i in 0..FIGURES {
-        if i < BESIDE_SIDES || sets.iter().any(|figures| figures.read[i]) {
+        if i < BESIDE_SIDES || figures.read[i] {
             dimensions.push(i);
         }
     }
     dimensions
-}
-
-impl Prediction {
-    pub(super) const BLANK: Self = Self {
-        fault: Fault::NoFault,
-        share: 0.0,
-        mean: [0.0; FIGURES],
-        spread: [0.0; FIGURES],
-        severity: (0.0, 0.0),
-    };
-
-    /// Distance of a figure from what is expected, in spreads, and the spread.
-    fn off(&self, figure: usize, x: f64, uncertainty: f64) -> (f64, f64) {
-        let spread = f64::from(self.spread[figure]);
-        let spread = libm::sqrt(spread * spread + uncertainty * uncertainty);
-        ((x - f64::from(self.mean[figure])) / spread, spread)
-    }
-
-    /// Density of a figure that was read.
-    pub(super) fn density(&self, figure: usize, measured: Estimate, origin_k: f64) -> f64 {
-        let (z, spread) = self.off(figure, measured.value - origin_k, measured.standard_uncertainty);
-        CONSTANT[0] / spread * tail(z * z, 1)
-    }
-
-    /// Probability that a figure would read below `x`.
-    pub(super) fn below(&self, figure: usize, x: f64, uncertainty: f64) -> f64 {
-        let (z, _) = self.off(figure, x, uncertainty);
-        student_below(z)
-    }
 }
 
 /// Whether the vehicles of a fault's cloud have it more or less; the others have all of it, or none.
@@ -328,4 +337,14 @@ const fn in_degrees(fault: Fault) -> bool {
         fault,
         Fault::NoFault | Fault::ClutchNotEngaged | Fault::WrongRefrigerant | Fault::GaugeError
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_part_has_its_place() {
+        assert!(CLOUDS.iter().all(|clouds| clouds.len() <= MOST));
+    }
 }

@@ -1,6 +1,7 @@
 //! What was read, as the clouds see it.
 
 use super::coordinates::FIGURES;
+use super::list::List;
 use crate::circuit::Estimate;
 
 pub(super) const LOW: usize = 0;
@@ -21,6 +22,24 @@ pub(super) const LINES: [(usize, f64, usize); 3] =
 
 /// The first of the figures beside the two sides.
 pub(super) const BESIDE_SIDES: usize = HIGH + 1;
+
+/// A figure of which the value and the variance of what the instruments add are so much larger than in another set.
+#[derive(Clone, Copy)]
+pub(super) struct Change {
+    pub(super) figure: usize,
+    pub(super) value: f64,
+    pub(super) noise: f64,
+}
+
+/// What one set of figures has otherwise than another: one figure, or the two sides.
+pub(super) type Changes = List<Change, 2>;
+
+/// Nothing is otherwise.
+pub(super) const NO_CHANGES: Changes = List::new(Change {
+    figure: LOW,
+    value: 0.0,
+    noise: 0.0,
+});
 
 /// Lines that differ by less are the same but for rounding, K.
 const SAME_K: f64 = 1e-9;
@@ -76,12 +95,25 @@ impl Figures {
         of
     }
 
-    /// Whether all is the same but the two sides.
-    pub(super) fn differ_by_sides(&self, other: &Self) -> bool {
-        let near = |a: f64, b: f64| libm::fabs(a - b) <= SAME_K;
-        (BESIDE_SIDES..FIGURES).all(|i| {
-            let same = near(self.value[i], other.value[i]) && near(self.noise[i], other.noise[i]);
-            self.read[i] == other.read[i] && (same || !self.read[i])
-        })
+    /// What is otherwise than in another set; `None` when it is more than [`Changes`] can hold.
+    pub(super) fn changes_from(&self, other: &Self) -> Option<Changes> {
+        let mut changes = NO_CHANGES;
+        for figure in 0..FIGURES {
+            let (value, noise) = (
+                self.value[figure] - other.value[figure],
+                self.noise[figure] - other.noise[figure],
+            );
+            if self.read[figure] != other.read[figure] {
+                return None;
+            }
+            if !self.read[figure] || f64::max(libm::fabs(value), libm::fabs(noise)) <= SAME_K {
+                continue;
+            }
+            if !changes.is_empty() && figure > HIGH {
+                return None;
+            }
+            changes.push(Change { figure, value, noise });
+        }
+        Some(changes)
     }
 }

@@ -18,6 +18,7 @@
 //! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for the directions; the sizes and chances stand in
 //! `tables/faults` and `tables/checks`, each with its own; the clouds follow from the vehicle model.
 
+mod against;
 mod answer;
 mod case;
 mod cautions;
@@ -32,19 +33,21 @@ mod fault_table;
 mod faults;
 mod features;
 mod figures;
+mod lanes;
 mod learning;
 mod list;
 mod looks;
-mod memory;
 mod next_check;
 mod pairs;
 mod part;
 mod posterior;
+mod prediction;
 mod prices;
 #[cfg(test)]
 mod published;
 mod scene;
 mod stakes;
+mod student;
 #[cfg(test)]
 mod sweep;
 mod verdict;
@@ -72,7 +75,6 @@ use crate::saturation;
 use crate::units::in_kelvins;
 use faults::index;
 use features::{Features, NOTHING};
-use memory::Memory;
 use next_check::Bench;
 use posterior::{NONE, Posterior};
 use scene::Scene;
@@ -107,13 +109,12 @@ use scene::Scene;
 /// ```
 pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     settings.check()?;
-    judge(case, settings, None)
+    judge(case, settings)
 }
 
 /// Diagnoses many cases by the same settings.
 ///
-/// What vehicles of one kind share is worked out once, as long as they follow each other and the same of their conditions
-/// are known; the answers are those of [`diagnose`] to the bit. It holds 50 kB.
+/// The settings are looked through once; the answers are those of [`diagnose`] to the bit.
 ///
 /// ```
 /// use coldloop::circuit::Readings;
@@ -123,7 +124,7 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
 /// use coldloop::{Compressor, Expansion, Refrigerant};
 /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
 /// let settings = Settings::default();
-/// let mut judge = Judge::new(&settings)?;
+/// let judge = Judge::new(&settings)?;
 /// for ambient in [70.0, 80.0, 90.0] {
 ///     let conditions = Conditions::new(fahrenheit(ambient), Surroundings::SEA_LEVEL);
 ///     let case = Case::new(system, conditions, Readings::default());
@@ -133,7 +134,6 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
 /// ```
 pub struct Judge<'a> {
     settings: &'a Settings,
-    memory: Memory,
 }
 
 impl<'a> Judge<'a> {
@@ -142,22 +142,19 @@ impl<'a> Judge<'a> {
     /// Errors: `NotFinite` and `OutOfRange` for settings that cannot be.
     pub fn new(settings: &'a Settings) -> Result<Self, Error> {
         settings.check()?;
-        Ok(Self {
-            settings,
-            memory: Memory::EMPTY,
-        })
+        Ok(Self { settings })
     }
 
     /// What explains the readings of this case?
     ///
     /// Errors: as [`diagnose`].
-    pub fn diagnose(&mut self, case: &Case) -> Result<Diagnosis, Error> {
-        judge(case, self.settings, Some(&mut self.memory))
+    pub fn diagnose(&self, case: &Case) -> Result<Diagnosis, Error> {
+        judge(case, self.settings)
     }
 }
 
 /// By settings that can be.
-fn judge(case: &Case, settings: &Settings, memory: Option<&mut Memory>) -> Result<Diagnosis, Error> {
+fn judge(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     case.conditions.check()?;
     features::check(&case.readings)?;
     let derived = derived(case)?;
@@ -172,7 +169,7 @@ fn judge(case: &Case, settings: &Settings, memory: Option<&mut Memory>) -> Resul
         other => other?,
     };
     let scene = Scene::running(case, &healthy)?;
-    running(case, settings, &scene, (&healthy, derived), memory)
+    running(case, settings, &scene, (&healthy, derived))
 }
 
 /// A running system; `scene` has the clouds, or goes by the tables alone.
@@ -181,7 +178,6 @@ fn running(
     settings: &Settings,
     scene: &Scene,
     (healthy, derived): (&Healthy, Derived),
-    memory: Option<&mut Memory>,
 ) -> Result<Diagnosis, Error> {
     let expectation = Expectation::of(
         &case.system,
@@ -191,7 +187,7 @@ fn running(
     )?;
     let figures = features::running(case, healthy, None).unwrap_or(NOTHING);
     let mixed_up = |mix_up| features::running(case, healthy, Some(mix_up));
-    let posterior = Posterior::of(case, settings, scene, &figures, &mixed_up, memory);
+    let posterior = Posterior::of(case, settings, scene, &figures, &mixed_up);
     answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
 }
 
@@ -221,7 +217,7 @@ fn unjudged(
     off_scale: bool,
 ) -> Result<Diagnosis, Error> {
     let scene = Scene::blank(case);
-    let posterior = Posterior::of(case, settings, &scene, &NOTHING, &|_| None, None);
+    let posterior = Posterior::of(case, settings, &scene, &NOTHING, &|_| None);
     let mut diagnosis = answer(case, settings, &scene, &NOTHING, posterior, known)?;
     if case.observations == Observations::NONE {
         // Nothing but what is usual would speak from the odds.
@@ -338,7 +334,7 @@ fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnos
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
     let mixed_up = |mix_up| features::resting(case, Some(mix_up));
-    let posterior = Posterior::of(case, settings, &scene, &judged, &mixed_up, None);
+    let posterior = Posterior::of(case, settings, &scene, &judged, &mixed_up);
     let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None))?;
     diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {
         Some(measured) => Some(rest_finding(measured)),

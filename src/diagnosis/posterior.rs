@@ -6,14 +6,14 @@ mod mix_ups;
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
 use super::chart::{self, Judged, PATTERNS, Pattern};
-use super::cloud::{self, Cloud, Likelihoods, Prediction};
+use super::cloud::{Cloud, InCloud, UNKNOWN, Weights};
 use super::coordinates::running_place;
 use super::fault_table::FAULTS;
 use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features, NOTHING, place};
 use super::list::List;
 use super::looks::{Sights, sights};
-use super::memory::Memory;
+use super::prediction::Prediction;
 use super::scene::{Scene, anything};
 use crate::names::{Fault, Feature, MixUp, Observation};
 
@@ -24,6 +24,9 @@ pub(super) const NONE: usize = Fault::ALL.len();
 
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
+
+/// The most parts that predict something.
+const MOST_PREDICTIONS: usize = 160;
 
 /// A part of a cloud with a smaller share of its fault's likelihood predicts nothing.
 const LEAST_SHARE: f64 = 0.01;
@@ -54,7 +57,7 @@ pub(super) struct Posterior {
     pub(super) patterns: List<Pattern, PATTERNS>,
     /// Share of the clouds in the likelihood of each hypothesis.
     by_cloud: [f64; HYPOTHESES],
-    predictions: List<Prediction, { cloud::MOST_PARTS }>,
+    predictions: List<Prediction, MOST_PREDICTIONS>,
     /// Probability of all that was read and seen.
     pub(super) evidence: f64,
     /// Share of each mix-up within the gauge error.
@@ -70,7 +73,6 @@ impl Posterior {
         scene: &Scene,
         figures: &Features,
         mixed_up: &dyn Fn(MixUp) -> Option<Features>,
-        mut memory: Option<&mut Memory>,
     ) -> Self {
         let mut posterior = Self {
             priors: priors(settings, scene.bit),
@@ -94,28 +96,17 @@ impl Posterior {
         };
         let none = none(scene, figures);
         posterior.likelihood[NONE] = none[FEATURES];
-        let mut weights = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
-        let mut by_cloud = [[0.0; Fault::ALL.len()]; cloud::MOST_SETS];
-        let cloud = scene.cloud.as_ref();
-        let mut sets = List::new(NOTHING);
-        sets.push(*figures);
-        posterior.suspect(&mut sets, mixed_up, |mix_up| !mix_ups::strays(mix_up));
-        if let Some(cloud) = cloud {
-            cloud.likelihoods(&sets, memory.as_deref_mut(), &mut by_cloud[..sets.len()], &mut weights);
-        }
-        let [at_face, mixed @ ..] = &by_cloud;
-        posterior.face_value(scene, figures, at_face);
-        posterior.gauge_error(scene, 0, mixed, least(&none));
+        let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.weigh(figures));
+        let weights = in_cloud.as_ref().map(InCloud::weights);
+        posterior.face_value(scene, figures, in_cloud.as_mut());
+        posterior.gauge_error(
+            scene,
+            mixed_up,
+            in_cloud.as_mut(),
+            (least(&none), |mix_up| !mix_ups::strays(mix_up)),
+        );
         if posterior.unexplained() {
-            let mut unused = [[0.0; cloud::STANDS]; cloud::MOST_PARTS];
-            let mut by_cloud = [[0.0; Fault::ALL.len()]; cloud::MOST_SETS];
-            let recast = posterior.mixed_up.len();
-            let mut sets = List::new(NOTHING);
-            posterior.suspect(&mut sets, mixed_up, mix_ups::strays);
-            if let Some(cloud) = cloud {
-                cloud.likelihoods(&sets, memory.as_deref_mut(), &mut by_cloud[..sets.len()], &mut unused);
-            }
-            posterior.gauge_error(scene, recast, &by_cloud, least(&none));
+            posterior.gauge_error(scene, mixed_up, in_cloud.as_mut(), (least(&none), mix_ups::strays));
         }
         posterior.share_gauge_error();
         let mut probability = posterior.priors;
@@ -129,14 +120,15 @@ impl Posterior {
         }
         posterior.evidence = probability.iter().sum();
         posterior.probability = normalised(probability);
-        if let Some(cloud) = cloud {
-            posterior.predict(cloud, figures, &weights, memory);
+        if let (Some(cloud), Some(weights)) = (&scene.cloud, &weights) {
+            posterior.predict(cloud, figures, weights);
         }
         posterior
     }
 
     /// The faults with the readings as they stand.
-    fn face_value(&mut self, scene: &Scene, figures: &Features, by_cloud: &Likelihoods) {
+    fn face_value(&mut self, scene: &Scene, figures: &Features, in_cloud: Option<&mut InCloud<'_>>) {
+        let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(figures));
         let seen = chart::seen(scene, figures);
         for row in &FAULTS {
             let hypothesis = index(row.fault);
@@ -154,24 +146,20 @@ impl Posterior {
     }
 
     /// What each part of the clouds that counts says of every figure.
-    fn predict(
-        &mut self,
-        cloud: &Cloud,
-        figures: &Features,
-        weights: &[[f64; cloud::STANDS]; cloud::MOST_PARTS],
-        memory: Option<&mut Memory>,
-    ) {
+    fn predict(&mut self, cloud: &Cloud, figures: &Features, weights: &Weights) {
         let mut totals = [0.0; HYPOTHESES];
-        for (fault, weights) in cloud.parts().zip(weights) {
-            totals[index(fault)] += weights.iter().sum::<f64>();
+        for (faults, [own, trade]) in cloud.faults().zip(weights) {
+            for (lane, fault) in faults.into_iter().enumerate() {
+                totals[index(fault)] += own.at(lane) + trade.at(lane);
+            }
         }
         let (probability, predictions) = (&self.probability, &mut self.predictions);
-        let wanted = |fault: Fault, place: usize, stand: usize| {
+        let wanted = |fault: Fault, weight: f64| {
             let hypothesis = index(fault);
-            let share = weights[place][stand] / totals[hypothesis];
+            let share = weight / totals[hypothesis];
             (probability[hypothesis] >= NEGLIGIBLE && share >= LEAST_SHARE).then_some(share)
         };
-        cloud.predictions(figures, memory, wanted, |prediction| predictions.push(prediction));
+        cloud.predictions(figures, wanted, weights, |prediction| predictions.push(prediction));
     }
 
     /// The faults beside misleading gauges, and how common each is among them.

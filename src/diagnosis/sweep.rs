@@ -88,7 +88,7 @@ fn by_tables(case: &Case, settings: &Settings) -> Diagnosis {
     let healthy = healthy(case).unwrap();
     let mut scene = Scene::running(case, &healthy).unwrap();
     scene.cloud = None;
-    running(case, settings, &scene, (&healthy, derived(case).unwrap()), None).unwrap()
+    running(case, settings, &scene, (&healthy, derived(case).unwrap())).unwrap()
 }
 
 #[test]

@@ -2,10 +2,9 @@
 
 use super::{NONE, Posterior, trust};
 use crate::diagnosis::chart;
-use crate::diagnosis::cloud::{self, Likelihoods};
+use crate::diagnosis::cloud::{InCloud, UNKNOWN};
 use crate::diagnosis::faults::index;
 use crate::diagnosis::features::{FEATURES, Features};
-use crate::diagnosis::list::List;
 use crate::diagnosis::scene::Scene;
 use crate::names::{Fault, MixUp};
 
@@ -49,24 +48,6 @@ pub(super) const fn chance(mix_up: MixUp) -> f64 {
 }
 
 impl Posterior {
-    /// Adds the figures as some of the mix-ups would have hidden them, where they can have happened.
-    pub(super) fn suspect(
-        &mut self,
-        sets: &mut List<Features, { cloud::MOST_SETS }>,
-        mixed_up: &dyn Fn(MixUp) -> Option<Features>,
-        some: impl Fn(MixUp) -> bool,
-    ) {
-        for mix_up in MixUp::ALL.into_iter().filter(|mix_up| some(*mix_up)) {
-            if let Some(figures) = mixed_up(mix_up) {
-                sets.push(figures);
-                self.mixed_up.push((mix_up, figures));
-                for (known, figure) in self.measured.iter_mut().zip(figures.measured) {
-                    *known |= figure.is_some();
-                }
-            }
-        }
-    }
-
     /// Whether no fault explains the figures as they stand much better than an unknown cause does.
     pub(super) fn unexplained(&self) -> bool {
         let explained: f64 = self
@@ -76,18 +57,32 @@ impl Posterior {
         explained < EXPLAINED * self.likelihood[NONE]
     }
 
-    /// Misleading instruments: any of the other faults, or none, with the figures that a mix-up would have hidden; those of
-    /// the mix-ups from one on.
-    pub(super) fn gauge_error(&mut self, scene: &Scene, from: usize, by_clouds: &[Likelihoods], least: f64) {
-        for ((mix_up, figures), by_cloud) in self.mixed_up[from..].iter().zip(by_clouds) {
-            let seen = chart::seen(scene, figures);
+    /// Misleading instruments: any of the other faults, or none, with the figures that some of the mix-ups would have hidden,
+    /// where they can have happened.
+    pub(super) fn gauge_error(
+        &mut self,
+        scene: &Scene,
+        mixed_up: &dyn Fn(MixUp) -> Option<Features>,
+        mut in_cloud: Option<&mut InCloud<'_>>,
+        (least, some): (f64, impl Fn(MixUp) -> bool),
+    ) {
+        for mix_up in MixUp::ALL.into_iter().filter(|mix_up| some(*mix_up)) {
+            let Some(figures) = mixed_up(mix_up) else { continue };
+            self.mixed_up.push((mix_up, figures));
+            for (known, figure) in self.measured.iter_mut().zip(figures.measured) {
+                *known |= figure.is_some();
+            }
+            let by_cloud = in_cloud
+                .as_deref_mut()
+                .map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(&figures));
+            let seen = chart::seen(scene, &figures);
             let mut likelihood = 0.0;
             for (row, prior) in self.others() {
                 let share = trust(scene, row.fault);
                 let by_chart = chart::likelihoods(scene, &seen, row, least, |_| ());
                 likelihood += prior * (share * by_cloud[index(row.fault)] + (1.0 - share) * by_chart[FEATURES]);
             }
-            self.mix_ups[place(*mix_up)] = chance(*mix_up) * figures.beside * likelihood;
+            self.mix_ups[place(mix_up)] = chance(mix_up) * figures.beside * likelihood;
         }
     }
 

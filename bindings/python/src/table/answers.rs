@@ -2,7 +2,7 @@
 
 use super::columns::{Refused, Table};
 use coldloop::circuit::{Derived, Estimate};
-use coldloop::diagnosis::{Case, Diagnosis, Judge};
+use coldloop::diagnosis::{Diagnosis, Judge};
 use coldloop::{Check, Fault, MixUp, RestFinding, VerdictKind};
 use std::collections::HashMap;
 
@@ -99,20 +99,6 @@ impl Row {
     }
 }
 
-/// The kind of a vehicle, and what is known of its conditions.
-fn kind(case: &Case) -> (u32, u32, [bool; 6]) {
-    let conditions = &case.conditions;
-    let known = [
-        conditions.relative_humidity.is_some(),
-        conditions.engine_speed_hz.is_some(),
-        conditions.vehicle_speed_m_s.is_some(),
-        conditions.air_source.is_some(),
-        conditions.blower.is_some(),
-        conditions.running_s.is_some(),
-    ];
-    (case.system.expansion.code(), case.system.compressor.code(), known)
-}
-
 /// The answers to a block of rows.
 pub(super) struct Block {
     first: usize,
@@ -122,30 +108,23 @@ pub(super) struct Block {
 
 impl Block {
     /// Judges the rows of a block.
-    pub(super) fn judged(table: &Table<'_>, judge: &mut Judge<'_>, block: usize) -> Self {
+    pub(super) fn judged(table: &Table<'_>, judge: &Judge<'_>, block: usize) -> Self {
         let first = block * BLOCK;
         let last = (first + BLOCK).min(table.rows);
         let mut rows = vec![Row::NONE; last - first];
         let (mut refused, mut text) = (Vec::new(), String::new());
-        let mut cases = Vec::with_capacity(last - first);
         for row in first..last {
-            match table.case(row, &mut text) {
-                Ok(case) => cases.push((row, case)),
+            let judged = table.case(row, &mut text).and_then(|case| {
+                judge.diagnose(&case).map_err(|error| Refused {
+                    column: error.quantity.id().into(),
+                    error,
+                })
+            });
+            match judged {
+                Ok(diagnosis) => rows[row - first] = Row::of(&diagnosis),
                 Err(reason) => refused.push((row, reason)),
             }
         }
-        // Vehicles of one kind after each other share some of the work.
-        cases.sort_by_key(|(_, case)| kind(case));
-        for (row, case) in &cases {
-            match judge.diagnose(case) {
-                Ok(diagnosis) => rows[row - first] = Row::of(&diagnosis),
-                Err(error) => {
-                    let column = error.quantity.id().into();
-                    refused.push((*row, Refused { column, error }));
-                }
-            }
-        }
-        refused.sort_by_key(|(row, _)| *row);
         Self { first, rows, refused }
     }
 

@@ -115,12 +115,12 @@ fn judge(
         let (sender, receiver) = mpsc::channel::<Block>();
         for _ in 0..threads.clamp(1, blocks.max(1)) {
             let (sender, next, stop) = (sender.clone(), &next, &stop);
-            let mut judge =
+            let judge =
                 Judge::new(settings).map_err(|error| Python::attach(|py| refused_key(py, error, "settings")))?;
             scope.spawn(move || {
                 while !stop.load(Ordering::Relaxed) {
                     let block = next.fetch_add(1, Ordering::Relaxed);
-                    if block >= blocks || sender.send(Block::judged(table, &mut judge, block)).is_err() {
+                    if block >= blocks || sender.send(Block::judged(table, &judge, block)).is_err() {
                         break;
                     }
                 }
