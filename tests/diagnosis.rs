@@ -339,7 +339,7 @@ fn checks_are_worth_what_they_save_and_each_outcome_is_told() {
 #[test]
 fn a_judge_of_many_gives_each_the_answer_that_it_would_get_alone() {
     let settings = Settings::default();
-    let mut judge = Judge::new(&settings).unwrap();
+    let judge = Judge::new(&settings).unwrap();
     let mut orifice = worn();
     orifice.system.expansion = Expansion::OrificeTube;
     let mut with_speed = worn();

@@ -56,41 +56,29 @@ impl<const L: usize> Against<L> {
     /// Takes in one figure more.
     pub(super) fn add(&mut self, placed: &Placed, figures: &Figures, above: &[[Lanes; FIGURES]; L], i: usize) {
         let n = self.order.len() % FIGURES;
-        let mut left = *placed.together(i, i);
-        let row = self.row(|k| placed.together(i, k), &mut left);
+        let (before, rest) = self.lower.split_at_mut(n);
+        let row = &mut rest[0];
         let (own, noise, value) = (placed.together(i, i), figures.noise[i], figures.value[i]);
-        self.inverse[n].set(|lane| 1.0 / larger(left.at(lane) + noise, LEAST_LEFT * own.at(lane)));
-        let (mean, inverse) = (&placed.mean[i], &self.inverse[n]);
-        for l in 0..L {
+        let mut left = *own;
+        explain(
+            row,
+            (before, &self.inverse),
+            |n| placed.together(i, self.order[n]),
+            &mut left,
+        );
+        let inverse = &mut self.inverse[n];
+        inverse.set(|lane| 1.0 / larger(left.at(lane) + noise, LEAST_LEFT * own.at(lane)));
+        self.narrow.multiply(|lane| inverse.at(lane));
+        let (mean, (off_before, rest)) = (&placed.mean[i], self.off.split_at_mut(n));
+        for (l, off) in rest[0].iter_mut().enumerate() {
             let above = &above[l][i];
-            let mut off = Lanes::of(|lane| value - mean.at(lane) - above.at(lane));
-            for (row, before) in row.iter().zip(&self.off[..n]) {
+            off.set(|lane| value - mean.at(lane) - above.at(lane));
+            for (row, before) in row.iter().zip(off_before.iter()) {
                 off.add(|lane| -row.at(lane) * before[l].at(lane));
             }
             self.distance[l].add(|lane| inverse.at(lane) * off.at(lane) * off.at(lane));
-            self.off[n][l] = off;
         }
-        self.narrow.multiply(|lane| inverse.at(lane));
-        self.lower[n] = row;
         self.order.push(i);
-    }
-
-    /// A row of the factor from the covariances to the figures before; `left` is the variance, and loses what they explain.
-    #[inline(always)]
-    fn row<'a>(&self, covariance: impl Fn(usize) -> &'a Lanes, left: &mut Lanes) -> [Lanes; FIGURES] {
-        let (mut row, mut scaled) = ([Lanes::ZERO; FIGURES], [Lanes::ZERO; FIGURES]);
-        for (n, k) in self.order.iter().enumerate().take(FIGURES) {
-            let mut sum = *covariance(*k);
-            for (a, b) in scaled[..n].iter().zip(&self.lower[n]) {
-                sum.add(|lane| -a.at(lane) * b.at(lane));
-            }
-            let inverse = &self.inverse[n];
-            row[n].set(|lane| sum.at(lane) * inverse.at(lane));
-            let part = &row[n];
-            left.add(|lane| -sum.at(lane) * part.at(lane));
-            scaled[n] = sum;
-        }
-        row
     }
 
     /// The density of the figures.
@@ -146,13 +134,19 @@ impl<const L: usize> Against<L> {
             // It will be read with the gauge that has been read already.
             covariance[side].add(|_| -sign * figures.gauge[side]);
         }
-        let mut left = own;
-        let row = self.row(|k| &covariance[k % DIMENSIONS], &mut left);
+        let count = self.order.len().min(FIGURES);
+        let (mut row, mut left) = ([Lanes::ZERO; FIGURES], own);
+        explain(
+            &mut row,
+            (&self.lower[..count], &self.inverse),
+            |n| &covariance[self.order[n] % DIMENSIONS],
+            &mut left,
+        );
         // Whatever lies far out is less certain in all it says.
         let freedom = 1.0 / (FREEDOM + self.order.len() as f64);
         left.change(|lane, left| freedom * larger(left, LEAST_LEFT * own.at(lane)));
         let mut means = [mean; L];
-        for (row, off) in row.iter().zip(&self.off).take(self.order.len()) {
+        for (row, off) in row.iter().zip(&self.off).take(count) {
             for (mean, off) in means.iter_mut().zip(off) {
                 mean.add(|lane| row.at(lane) * off.at(lane));
             }
@@ -219,6 +213,28 @@ impl<const L: usize> Weighed<L> {
             distance.change(|_, distance| larger(distance, 0.0));
         }
         student::density(&distance, &narrow, self.count)
+    }
+}
+
+/// A row of the factor below those before, from the covariances to their figures; `left` is the variance of the row's own
+/// figure, and loses what they explain.
+#[inline(always)]
+fn explain<'a>(
+    row: &mut [Lanes; FIGURES],
+    (before, inverse): (&[[Lanes; FIGURES]], &[Lanes; FIGURES]),
+    covariance: impl Fn(usize) -> &'a Lanes,
+    left: &mut Lanes,
+) {
+    for (n, of) in before.iter().enumerate().take(FIGURES) {
+        let mut sum = *covariance(n);
+        for (scaled, of) in row[..n].iter().zip(of) {
+            sum.add(|lane| -scaled.at(lane) * of.at(lane));
+        }
+        left.add(|lane| -sum.at(lane) * sum.at(lane) * inverse[n].at(lane));
+        row[n] = sum;
+    }
+    for (row, inverse) in row.iter_mut().zip(inverse).take(before.len()) {
+        row.multiply(|lane| inverse.at(lane));
     }
 }
 

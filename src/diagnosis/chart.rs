@@ -3,10 +3,10 @@
 //! The likelihood of the readings under a fault is the mean over its severities of the product over the figures. A figure
 //! may also stay where it was although the fault is there: that is probability, not evidence against.
 
-use super::faults::{Effect, FaultRow, SEVERITIES};
+use super::faults::{Effect, FaultRow, SEVERITIES, index};
 use super::features::{FEATURES, Features, place};
 use super::list::List;
-use super::scene::{Scene, about};
+use super::scene::{Scene, about, narrowest};
 use crate::circuit::Estimate;
 use crate::expected::Spread;
 use crate::names::{Fault, Feature};
@@ -22,6 +22,9 @@ const REST_STEPS: [(f64, f64); 3] = [
     (0.0, 2.0 / 3.0),
     (1.732_050_807_568_877_2, 1.0 / 6.0),
 ];
+
+/// The temperature at rest where a fault does not draw towards it.
+const ONE_STEP: [(f64, f64); 1] = [(0.0, 1.0)];
 
 /// Most patterns: five faults draw towards rest or move with three steps, the others with one.
 pub(super) const PATTERNS: usize = Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES;
@@ -44,6 +47,10 @@ pub(super) struct Seen {
     measured: Estimate,
     healthy: Spread,
     sound: f64,
+    /// Whether it is that of the readings as they stand.
+    as_read: bool,
+    /// The densities of all figures after it are together no larger than this.
+    rest: f64,
 }
 
 /// The figures that were read and can be judged.
@@ -58,63 +65,141 @@ pub(super) fn seen(scene: &Scene, figures: &Features) -> AllSeen {
                 measured,
                 healthy,
                 sound: about(healthy, measured.standard_uncertainty).density(measured.value),
+                ..Seen::BLANK
             });
         }
+    }
+    let mut rest = 1.0;
+    for figure in all.items_mut().iter_mut().rev() {
+        figure.rest = rest;
+        rest *= narrowest(figure.healthy, figure.measured.standard_uncertainty).peak();
     }
     all
 }
 
-/// Likelihood of the first k figures under a fault, its severities weighed; `keep` is given each pattern. A pattern under
-/// which the pressures are less likely than `least` is followed no further.
-pub(super) fn likelihoods(
-    scene: &Scene,
-    seen: &AllSeen,
-    row: &'static FaultRow,
-    least: f64,
-    mut keep: impl FnMut(Pattern),
-) -> [f64; FEATURES + 1] {
-    let mut effects: [Option<&Effect>; FEATURES] = [None; FEATURES];
-    for effect in row.effects.iter().filter(|effect| effect.systems & scene.bit != 0) {
-        effects[place(effect.feature)] = Some(effect);
-    }
-    let mut sums = [0.0; FEATURES];
-    let mut all = 0.0;
-    let moves_to_rest = row.rest_spread_k > 0.0;
-    let steps = if moves_to_rest {
-        &REST_STEPS[..]
-    } else {
-        &REST_STEPS[1..2]
+/// What is followed no further: it would change no answer.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Negligible {
+    /// Two pressures less likely than this.
+    pub(super) pressures: f64,
+    /// Figures less likely than this, whatever is still to come.
+    pub(super) all: f64,
+}
+
+impl Negligible {
+    /// Everything counts.
+    pub(super) const NOTHING: Self = Self {
+        pressures: 0.0,
+        all: 0.0,
     };
-    for severity in 0..SEVERITIES {
-        for (step, step_weight) in steps {
-            let mut product = row.weight[severity] * if moves_to_rest { *step_weight } else { 1.0 };
-            if product <= 0.0 {
-                continue;
+
+    fn has(self, product: f64, figure: &Seen) -> bool {
+        (product < self.pressures && figure.feature <= place(Feature::HighSide)) || product * figure.rest < self.all
+    }
+}
+
+/// What moves the figures under each fault.
+type Effects = [[Option<&'static Effect>; FEATURES]; Fault::ALL.len()];
+
+/// The tables beside the readings of one vehicle.
+pub(super) struct Chart<'a> {
+    scene: &'a Scene,
+    effects: Effects,
+    pub(super) patterns: List<Pattern, PATTERNS>,
+    /// Chance of each pattern, and the density of each figure under it.
+    densities: List<(f64, [f64; FEATURES]), PATTERNS>,
+    figures: Features,
+}
+
+impl<'a> Chart<'a> {
+    /// The tables beside these figures, under some faults.
+    pub(super) fn of(scene: &'a Scene, figures: &Features, faults: impl Iterator<Item = &'static FaultRow>) -> Self {
+        let mut chart = Self {
+            scene,
+            effects: [[None; FEATURES]; Fault::ALL.len()],
+            patterns: List::new(Pattern::BLANK),
+            densities: List::new((0.0, [1.0; FEATURES])),
+            figures: *figures,
+        };
+        let seen = seen(scene, figures);
+        for row in faults {
+            let effects = &mut chart.effects[index(row.fault)];
+            *effects = moving(scene, row);
+            for (pattern, chance) in patterns(row) {
+                let mut densities = [1.0; FEATURES];
+                let mut weight = chance;
+                for figure in &seen {
+                    let density = density(scene, figure, effects[figure.feature], &pattern);
+                    densities[figure.feature] = density;
+                    weight *= density;
+                }
+                chart.patterns.push(Pattern { weight, ..pattern });
+                chart.densities.push((chance, densities));
             }
-            let rest_k = step * row.rest_spread_k;
-            all += product;
-            for (figure, sum) in seen.iter().zip(&mut sums) {
-                product *= match effects[figure.feature] {
-                    Some(effect) => {
-                        let uncertainty = figure.measured.standard_uncertainty;
-                        let moved = scene.moved(effect, (severity, rest_k), figure.healthy, uncertainty);
-                        mixed(effect, severity, figure.sound, moved.density(figure.measured.value))
-                    }
-                    None => figure.sound,
+        }
+        chart
+    }
+
+    /// Likelihood of the figures as they stand under every fault.
+    pub(super) fn likelihoods(&self) -> [f64; Fault::ALL.len()] {
+        let mut sums = [0.0; Fault::ALL.len()];
+        for pattern in &self.patterns {
+            sums[index(pattern.fault)] += pattern.weight;
+        }
+        sums
+    }
+
+    /// Those of other figures; where these are the same, what is known of them is not worked out again.
+    pub(super) fn likelihoods_of(&self, seen: &AllSeen, negligible: Negligible) -> [f64; Fault::ALL.len()] {
+        let mut sums = [0.0; Fault::ALL.len()];
+        for (pattern, (chance, known)) in self.patterns.iter().zip(&self.densities) {
+            let effects = &self.effects[index(pattern.fault)];
+            let mut product = *chance;
+            for figure in seen {
+                product *= if figure.as_read {
+                    known[figure.feature]
+                } else {
+                    density(self.scene, figure, effects[figure.feature], pattern)
                 };
-                *sum += product;
-                // No density is above one: no spread is that narrow.
-                if product < least && figure.feature <= place(Feature::HighSide) {
+                if negligible.has(product, figure) {
                     product = 0.0;
                     break;
                 }
             }
-            keep(Pattern {
-                fault: row.fault,
-                severity,
-                rest_k,
-                weight: product,
-            });
+            sums[index(pattern.fault)] += product;
+        }
+        sums
+    }
+
+    /// Other figures that were read and can be judged.
+    pub(super) fn seen(&self, figures: &Features) -> AllSeen {
+        let mut all = seen(self.scene, figures);
+        for figure in all.items_mut() {
+            figure.as_read = self.figures.measured[figure.feature] == Some(figure.measured);
+        }
+        all
+    }
+}
+
+/// Likelihood of the first k figures under a fault, its severities weighed.
+pub(super) fn steps(
+    scene: &Scene,
+    seen: &AllSeen,
+    row: &'static FaultRow,
+    negligible: Negligible,
+) -> [f64; FEATURES + 1] {
+    let effects = moving(scene, row);
+    let mut sums = [0.0; FEATURES];
+    let mut all = 0.0;
+    for (pattern, chance) in patterns(row) {
+        let mut product = chance;
+        all += product;
+        for (figure, sum) in seen.iter().zip(&mut sums) {
+            product *= density(scene, figure, effects[figure.feature], &pattern);
+            *sum += product;
+            if negligible.has(product, figure) {
+                break;
+            }
         }
     }
     let mut cumulative = [all; FEATURES + 1];
@@ -122,6 +207,61 @@ pub(super) fn likelihoods(
         cumulative[figure.feature + 1..].fill(sum);
     }
     cumulative
+}
+
+/// What moves each figure under a fault here.
+fn moving(scene: &Scene, row: &'static FaultRow) -> [Option<&'static Effect>; FEATURES] {
+    let mut effects = [None; FEATURES];
+    for effect in row.effects.iter().filter(|effect| effect.systems & scene.bit != 0) {
+        effects[place(effect.feature)] = Some(effect);
+    }
+    effects
+}
+
+/// The patterns of a fault, each with its chance.
+fn patterns(row: &'static FaultRow) -> impl Iterator<Item = (Pattern, f64)> {
+    let steps = if row.rest_spread_k > 0.0 {
+        &REST_STEPS[..]
+    } else {
+        &ONE_STEP
+    };
+    (0..SEVERITIES).flat_map(move |severity| {
+        let of_severity = move |(step, chance): &(f64, f64)| {
+            let pattern = Pattern {
+                fault: row.fault,
+                severity,
+                rest_k: step * row.rest_spread_k,
+                weight: 0.0,
+            };
+            (pattern, row.weight[severity] * chance)
+        };
+        steps.iter().map(of_severity).filter(|(_, chance)| *chance > 0.0)
+    })
+}
+
+/// Density of a figure under a pattern.
+#[inline]
+fn density(scene: &Scene, figure: &Seen, effect: Option<&Effect>, pattern: &Pattern) -> f64 {
+    let Some(effect) = effect else {
+        return figure.sound;
+    };
+    let uncertainty = figure.measured.standard_uncertainty;
+    let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), figure.healthy, uncertainty);
+    mixed(
+        effect,
+        pattern.severity,
+        figure.sound,
+        moved.density(figure.measured.value),
+    )
+}
+
+impl Pattern {
+    pub(super) const BLANK: Self = Self {
+        fault: Fault::NoFault,
+        severity: 0,
+        rest_k: 0.0,
+        weight: 0.0,
+    };
 }
 
 impl Seen {
@@ -137,6 +277,8 @@ impl Seen {
             up: 0.0,
         },
         sound: 0.0,
+        as_read: false,
+        rest: 1.0,
     };
 }
 

@@ -50,6 +50,11 @@ impl TwoPiece {
         2.0 * PEAK / ((self.down + self.up) * tail * tail * tail)
     }
 
+    /// The largest density.
+    pub(super) fn peak(self) -> f64 {
+        2.0 * PEAK / (self.down + self.up)
+    }
+
     /// Probability below `x`.
     pub(super) fn below(self, x: f64) -> f64 {
         let both = self.down + self.up;

@@ -5,7 +5,7 @@ mod mix_ups;
 
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
-use super::chart::{self, Judged, PATTERNS, Pattern};
+use super::chart::{self, Chart, Judged, Negligible, PATTERNS, Pattern};
 use super::cloud::{Cloud, InCloud, UNKNOWN, Weights};
 use super::coordinates::running_place;
 use super::fault_table::FAULTS;
@@ -16,6 +16,7 @@ use super::looks::{Sights, sights};
 use super::prediction::Prediction;
 use super::scene::{Scene, anything};
 use crate::names::{Fault, Feature, MixUp, Observation};
+use mix_ups::Doubted;
 
 /// The faults, and none of them.
 pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
@@ -46,9 +47,9 @@ pub(super) struct Posterior {
     priors: [f64; HYPOTHESES],
     /// Likelihood of the figures under each hypothesis.
     likelihood: [f64; HYPOTHESES],
-    /// The figures at face value, and as each mix-up that can have happened would have hidden them.
+    /// The figures at face value, and as each mix-up that can have happened would have hidden them, with what counts of those.
     figures: Features,
-    mixed_up: List<(MixUp, Features), { MixUp::ALL.len() }>,
+    mixed_up: List<(MixUp, Features, Negligible), { MixUp::ALL.len() }>,
     measured: [bool; FEATURES],
     observations: Observations,
     sights: Sights,
@@ -78,17 +79,12 @@ impl Posterior {
             priors: priors(settings, scene.bit),
             likelihood: [1.0; HYPOTHESES],
             figures: *figures,
-            mixed_up: List::new((MixUp::SwappedHoses, NOTHING)),
+            mixed_up: List::new((MixUp::SwappedHoses, NOTHING, Negligible::NOTHING)),
             measured: core::array::from_fn(|i| figures.measured[i].is_some() && scene.healthy[i].is_some()),
             observations: case.observations,
             sights: sights(&settings.looks, &case.observations),
             probability: [0.0; HYPOTHESES],
-            patterns: List::new(Pattern {
-                fault: Fault::NoFault,
-                severity: 0,
-                rest_k: 0.0,
-                weight: 0.0,
-            }),
+            patterns: List::new(Pattern::BLANK),
             by_cloud: [0.0; HYPOTHESES],
             predictions: List::new(Prediction::BLANK),
             evidence: 0.0,
@@ -98,15 +94,18 @@ impl Posterior {
         posterior.likelihood[NONE] = none[FEATURES];
         let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.weigh(figures));
         let weights = in_cloud.as_ref().map(InCloud::weights);
-        posterior.face_value(scene, figures, in_cloud.as_mut());
-        posterior.gauge_error(
+        let chart = Chart::of(scene, figures, posterior.others().map(|(row, _)| row));
+        posterior.face_value(scene, &chart, in_cloud.as_mut());
+        let mut doubted = Doubted {
             scene,
             mixed_up,
-            in_cloud.as_mut(),
-            (least(&none), |mix_up| !mix_ups::strays(mix_up)),
-        );
+            in_cloud,
+            chart: &chart,
+            pressures: least(&none),
+        };
+        posterior.gauge_error(&mut doubted, |mix_up| !mix_ups::strays(mix_up));
         if posterior.unexplained() {
-            posterior.gauge_error(scene, mixed_up, in_cloud.as_mut(), (least(&none), mix_ups::strays));
+            posterior.gauge_error(&mut doubted, mix_ups::strays);
         }
         posterior.share_gauge_error();
         let mut probability = posterior.priors;
@@ -127,22 +126,18 @@ impl Posterior {
     }
 
     /// The faults with the readings as they stand.
-    fn face_value(&mut self, scene: &Scene, figures: &Features, in_cloud: Option<&mut InCloud<'_>>) {
-        let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(figures));
-        let seen = chart::seen(scene, figures);
-        for row in &FAULTS {
+    fn face_value(&mut self, scene: &Scene, chart: &Chart<'_>, in_cloud: Option<&mut InCloud<'_>>) {
+        let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(&self.figures));
+        let by_chart = chart.likelihoods();
+        for (row, _) in self.others() {
             let hypothesis = index(row.fault);
-            if self.priors[hypothesis] <= 0.0 || row.fault == Fault::GaugeError {
-                continue;
-            }
-            let patterns = &mut self.patterns;
-            let by_chart = chart::likelihoods(scene, &seen, row, 0.0, |pattern| patterns.push(pattern));
             let share = trust(scene, row.fault);
             let of_cloud = share * by_cloud[hypothesis];
-            let total = of_cloud + (1.0 - share) * by_chart[FEATURES];
+            let total = of_cloud + (1.0 - share) * by_chart[hypothesis];
             self.likelihood[hypothesis] = total;
             self.by_cloud[hypothesis] = if total > 0.0 { of_cloud / total } else { 0.0 };
         }
+        self.patterns = chart.patterns;
     }
 
     /// What each part of the clouds that counts says of every figure.
@@ -179,16 +174,16 @@ impl Posterior {
             return none;
         };
         if row.fault != Fault::GaugeError {
-            return steps(scene, &self.figures, row, 0.0);
+            return steps(scene, &self.figures, row, Negligible::NOTHING);
         }
         if self.mix_ups.iter().all(|share| *share <= 0.0) {
             return none;
         }
         let mut sum = [0.0; FEATURES + 1];
-        for (mix_up, figures) in &self.mixed_up {
+        for (mix_up, figures, negligible) in &self.mixed_up {
             for (row, prior) in self.others() {
                 let weight = mix_ups::chance(*mix_up) * figures.beside * prior;
-                for (sum, step) in sum.iter_mut().zip(steps(scene, figures, row, least(&none))) {
+                for (sum, step) in sum.iter_mut().zip(steps(scene, figures, row, *negligible)) {
                     *sum += weight * step;
                 }
             }
@@ -357,9 +352,9 @@ fn trust(scene: &Scene, fault: Fault) -> f64 {
 }
 
 /// Likelihood of the first k figures under a fault.
-fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) -> [f64; FEATURES + 1] {
+fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, negligible: Negligible) -> [f64; FEATURES + 1] {
     let share = trust(scene, row.fault);
-    let mut steps = chart::likelihoods(scene, &chart::seen(scene, figures), row, least, |_| ());
+    let mut steps = chart::steps(scene, &chart::seen(scene, figures), row, negligible);
     if let Some(cloud) = scene.cloud.as_ref().filter(|_| share > 0.0) {
         for (step, by_cloud) in steps.iter_mut().zip(cloud.steps(row.fault, figures)) {
             *step = share * by_cloud + (1.0 - share) * *step;

@@ -195,6 +195,16 @@ pub(super) fn about(healthy: Spread, uncertainty: f64) -> TwoPiece {
     TwoPiece::new(healthy.median, side(healthy.down), side(healthy.up))
 }
 
+/// The narrowest that [`Scene::moved`] can make a figure: the spread of the vehicle fades while that of the end of the way
+/// comes in, and (1 - s)^2 a + s^2 b is no less than a b / (a + b).
+pub(super) fn narrowest(healthy: Spread, uncertainty: f64) -> TwoPiece {
+    let side = |sd: f64| {
+        let (vehicle, end) = (sd * sd, END_SPREAD_K * END_SPREAD_K);
+        libm::sqrt(vehicle * end / (vehicle + end) + uncertainty * uncertainty)
+    };
+    TwoPiece::new(healthy.median, side(healthy.down), side(healthy.up))
+}
+
 /// A figure when the cause is none of the list.
 pub(super) fn anything(figure: usize, healthy: Spread) -> TwoPiece {
     TwoPiece::new(healthy.median, ANYTHING[figure], ANYTHING[figure])
