@@ -2,10 +2,10 @@
 //! were not read would be.
 
 use super::coordinates::FIGURES;
-use super::figures::{Change, Changes, Figures, HIGH, LINES, LOW};
+use super::figures::{Change, Changes, Figures, HIGH, LOW, line};
 use super::lanes::Lanes;
 use super::list::List;
-use super::part::{DIMENSIONS, Placed};
+use super::part::Placed;
 use super::student::{self, FREEDOM};
 
 /// The least part of a variance that is left when all other figures are known.
@@ -63,7 +63,7 @@ impl<const L: usize> Against<L> {
         explain(
             row,
             (before, &self.inverse),
-            |n| placed.together(i, self.order[n]),
+            |n| *placed.together(i, self.order[n]),
             &mut left,
         );
         let inverse = &mut self.inverse[n];
@@ -129,19 +129,18 @@ impl<const L: usize> Against<L> {
     /// What a figure that was not read, or the severity, would be, seen from each stand: its means, and its standard
     /// deviations.
     pub(super) fn predicted(&self, placed: &Placed, i: usize, figures: &Figures) -> ([Lanes; L], [Lanes; L]) {
-        let (mean, own, mut covariance) = placed.as_read(i);
-        if let Some((_, sign, side)) = LINES.into_iter().find(|(line, ..)| *line == i) {
-            // It will be read with the gauge that has been read already.
-            covariance[side].add(|_| -sign * figures.gauge[side]);
-        }
+        let (mean, own) = placed.as_read(i);
         let count = self.order.len().min(FIGURES);
         let (mut row, mut left) = ([Lanes::ZERO; FIGURES], own);
-        explain(
-            &mut row,
-            (&self.lower[..count], &self.inverse),
-            |n| &covariance[self.order[n] % DIMENSIONS],
-            &mut left,
-        );
+        let with = |n: usize| {
+            let mut covariance = placed.as_read_with(i, self.order[n]);
+            if let Some((_, sign, side)) = line(i).filter(|(.., side)| *side == self.order[n]) {
+                // It will be read with the gauge that has been read already.
+                covariance.add(|_| -sign * figures.gauge[side]);
+            }
+            covariance
+        };
+        explain(&mut row, (&self.lower[..count], &self.inverse), with, &mut left);
         // Whatever lies far out is less certain in all it says.
         let freedom = 1.0 / (FREEDOM + self.order.len() as f64);
         left.change(|lane, left| freedom * larger(left, LEAST_LEFT * own.at(lane)));
@@ -219,14 +218,14 @@ impl<const L: usize> Weighed<L> {
 /// A row of the factor below those before, from the covariances to their figures; `left` is the variance of the row's own
 /// figure, and loses what they explain.
 #[inline(always)]
-fn explain<'a>(
+fn explain(
     row: &mut [Lanes; FIGURES],
     (before, inverse): (&[[Lanes; FIGURES]], &[Lanes; FIGURES]),
-    covariance: impl Fn(usize) -> &'a Lanes,
+    covariance: impl Fn(usize) -> Lanes,
     left: &mut Lanes,
 ) {
     for (n, of) in before.iter().enumerate().take(FIGURES) {
-        let mut sum = *covariance(n);
+        let mut sum = covariance(n);
         for (scaled, of) in row[..n].iter().zip(of) {
             sum.add(|lane| -scaled.at(lane) * of.at(lane));
         }

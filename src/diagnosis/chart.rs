@@ -3,10 +3,11 @@
 //! The likelihood of the readings under a fault is the mean over its severities of the product over the figures. A figure
 //! may also stay where it was although the fault is there: that is probability, not evidence against.
 
+use super::density::TwoPiece;
 use super::faults::{Effect, FaultRow, SEVERITIES, index};
 use super::features::{FEATURES, Features, place};
 use super::list::List;
-use super::scene::{Scene, about, narrowest};
+use super::scene::{Scene, about};
 use crate::circuit::Estimate;
 use crate::expected::Spread;
 use crate::names::{Fault, Feature};
@@ -40,75 +41,68 @@ pub(super) struct Pattern {
     pub(super) weight: f64,
 }
 
-/// A figure that was read, and its density in a sound system.
+/// A number for each pattern.
+type Row = [f64; PATTERNS];
+
+/// A figure under the patterns that move it.
 #[derive(Clone, Copy)]
-pub(super) struct Seen {
-    feature: usize,
-    measured: Estimate,
-    healthy: Spread,
-    sound: f64,
-    /// Whether it is that of the readings as they stand.
-    as_read: bool,
-    /// The densities of all figures after it are together no larger than this.
-    rest: f64,
+struct Column {
+    /// Places of these patterns.
+    places: List<usize, PATTERNS>,
+    /// By how much the median moves, the variances of the two sides that are then left, and the chance of no move.
+    shift: Row,
+    down: Row,
+    up: Row,
+    unmoved: Row,
+    /// Density of the figure as it was read, under every pattern.
+    as_read: Row,
 }
 
-/// The figures that were read and can be judged.
-pub(super) type AllSeen = List<Seen, FEATURES>;
-
-pub(super) fn seen(scene: &Scene, figures: &Features) -> AllSeen {
-    let mut all = List::new(Seen::BLANK);
-    for feature in 0..FEATURES {
-        if let (Some(measured), Some(healthy)) = (figures.measured[feature], scene.healthy[feature]) {
-            all.push(Seen {
-                feature,
-                measured,
-                healthy,
-                sound: about(healthy, measured.standard_uncertainty).density(measured.value),
-                ..Seen::BLANK
-            });
-        }
-    }
-    let mut rest = 1.0;
-    for figure in all.items_mut().iter_mut().rev() {
-        figure.rest = rest;
-        rest *= narrowest(figure.healthy, figure.measured.standard_uncertainty).peak();
-    }
-    all
-}
-
-/// What is followed no further: it would change no answer.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Negligible {
-    /// Two pressures less likely than this.
-    pub(super) pressures: f64,
-    /// Figures less likely than this, whatever is still to come.
-    pub(super) all: f64,
-}
-
-impl Negligible {
-    /// Everything counts.
-    pub(super) const NOTHING: Self = Self {
-        pressures: 0.0,
-        all: 0.0,
+impl Column {
+    const NOTHING: Self = Self {
+        places: List::new(0),
+        shift: [0.0; PATTERNS],
+        down: [0.0; PATTERNS],
+        up: [0.0; PATTERNS],
+        unmoved: [0.0; PATTERNS],
+        as_read: [1.0; PATTERNS],
     };
 
-    fn has(self, product: f64, figure: &Seen) -> bool {
-        (product < self.pressures && figure.feature <= place(Feature::HighSide)) || product * figure.rest < self.all
+    /// Density of a figure under every pattern.
+    fn densities(&self, healthy: Spread, measured: Estimate) -> Row {
+        let count = self.places.len().min(PATTERNS);
+        let uncertainty = measured.standard_uncertainty;
+        let sound = about(healthy, uncertainty).density(measured.value);
+        let (mut down, mut up, mut moved) = ([0.0; PATTERNS], [0.0; PATTERNS], [0.0; PATTERNS]);
+        let side = |sides: &mut [f64], variances: &[f64]| {
+            for (side, variance) in sides.iter_mut().zip(variances) {
+                *side = libm::sqrt(variance + uncertainty * uncertainty);
+            }
+        };
+        side(&mut down[..count], &self.down[..count]);
+        side(&mut up[..count], &self.up[..count]);
+        let sides = down[..count].iter().zip(&up[..count]);
+        let moves = self.shift[..count].iter().zip(&self.unmoved[..count]);
+        for ((moved, (shift, unmoved)), (down, up)) in moved[..count].iter_mut().zip(moves).zip(sides) {
+            let density = TwoPiece::new(healthy.median + shift, *down, *up).density(measured.value);
+            *moved = mixed(*unmoved, sound, density);
+        }
+        let mut densities = [sound; PATTERNS];
+        for (place, moved) in self.places.iter().zip(moved) {
+            densities[place % PATTERNS] = moved;
+        }
+        densities
     }
 }
-
-/// What moves the figures under each fault.
-type Effects = [[Option<&'static Effect>; FEATURES]; Fault::ALL.len()];
 
 /// The tables beside the readings of one vehicle.
 pub(super) struct Chart<'a> {
     scene: &'a Scene,
-    effects: Effects,
-    pub(super) patterns: List<Pattern, PATTERNS>,
-    /// Chance of each pattern, and the density of each figure under it.
-    densities: List<(f64, [f64; FEATURES]), PATTERNS>,
     figures: Features,
+    pub(super) patterns: List<Pattern, PATTERNS>,
+    /// The chance of each pattern.
+    chances: Row,
+    columns: [Column; FEATURES],
 }
 
 impl<'a> Chart<'a> {
@@ -116,97 +110,103 @@ impl<'a> Chart<'a> {
     pub(super) fn of(scene: &'a Scene, figures: &Features, faults: impl Iterator<Item = &'static FaultRow>) -> Self {
         let mut chart = Self {
             scene,
-            effects: [[None; FEATURES]; Fault::ALL.len()],
-            patterns: List::new(Pattern::BLANK),
-            densities: List::new((0.0, [1.0; FEATURES])),
             figures: *figures,
+            patterns: List::new(Pattern::BLANK),
+            chances: [0.0; PATTERNS],
+            columns: [Column::NOTHING; FEATURES],
         };
-        let seen = seen(scene, figures);
         for row in faults {
-            let effects = &mut chart.effects[index(row.fault)];
-            *effects = moving(scene, row);
+            let effects = moving(scene, row);
             for (pattern, chance) in patterns(row) {
-                let mut densities = [1.0; FEATURES];
-                let mut weight = chance;
-                for figure in &seen {
-                    let density = density(scene, figure, effects[figure.feature], &pattern);
-                    densities[figure.feature] = density;
-                    weight *= density;
+                let place = chart.patterns.len() % PATTERNS;
+                chart.chances[place] = chance;
+                chart.patterns.push(pattern);
+                for ((column, effect), healthy) in chart.columns.iter_mut().zip(effects).zip(scene.healthy) {
+                    if let (Some(effect), Some(healthy)) = (effect, healthy) {
+                        let n = column.places.len() % PATTERNS;
+                        let moved = scene.shifted(effect, (pattern.severity, pattern.rest_k), healthy);
+                        (column.shift[n], column.down[n], column.up[n]) = moved;
+                        column.unmoved[n] = unmoved(effect, pattern.severity);
+                        column.places.push(place);
+                    }
                 }
-                chart.patterns.push(Pattern { weight, ..pattern });
-                chart.densities.push((chance, densities));
             }
+        }
+        for (feature, column) in chart.columns.iter_mut().enumerate() {
+            if let (Some(measured), Some(healthy)) = (figures.measured[feature], scene.healthy[feature]) {
+                column.as_read = column.densities(healthy, measured);
+            }
+        }
+        let weights = chart.weights(figures, 0.0);
+        for (pattern, weight) in chart.patterns.items_mut().iter_mut().zip(weights) {
+            pattern.weight = weight;
         }
         chart
     }
 
-    /// Likelihood of the figures as they stand under every fault.
-    pub(super) fn likelihoods(&self) -> [f64; Fault::ALL.len()] {
-        let mut sums = [0.0; Fault::ALL.len()];
-        for pattern in &self.patterns {
-            sums[index(pattern.fault)] += pattern.weight;
-        }
-        sums
-    }
-
-    /// Those of other figures; where these are the same, what is known of them is not worked out again.
-    pub(super) fn likelihoods_of(&self, seen: &AllSeen, negligible: Negligible) -> [f64; Fault::ALL.len()] {
-        let mut sums = [0.0; Fault::ALL.len()];
-        for (pattern, (chance, known)) in self.patterns.iter().zip(&self.densities) {
-            let effects = &self.effects[index(pattern.fault)];
-            let mut product = *chance;
-            for figure in seen {
-                product *= if figure.as_read {
-                    known[figure.feature]
-                } else {
-                    density(self.scene, figure, effects[figure.feature], pattern)
-                };
-                if negligible.has(product, figure) {
-                    product = 0.0;
+    /// The chance of each pattern times the density of all figures under it; where the pressures are less likely than `least`
+    /// it is left at none. What of the figures is as it was read is not worked out again.
+    fn weights(&self, figures: &Features, least: f64) -> Row {
+        let count = self.patterns.len().min(PATTERNS);
+        let mut weights = self.chances;
+        for (feature, column) in self.columns.iter().enumerate() {
+            let (Some(measured), Some(healthy)) = (figures.measured[feature], self.scene.healthy[feature]) else {
+                continue;
+            };
+            let anew;
+            let densities = if self.figures.measured[feature] == Some(measured) {
+                &column.as_read
+            } else {
+                anew = column.densities(healthy, measured);
+                &anew
+            };
+            for (weight, density) in weights[..count].iter_mut().zip(&densities[..count]) {
+                *weight *= density;
+            }
+            if feature <= place(Feature::HighSide) {
+                for weight in &mut weights[..count] {
+                    *weight = if *weight < least { 0.0 } else { *weight };
+                }
+                if weights[..count].iter().all(|weight| *weight <= 0.0) {
                     break;
                 }
             }
-            sums[index(pattern.fault)] += product;
+        }
+        weights
+    }
+
+    /// Likelihood under every fault of figures, where the pressures are no less likely than `least`.
+    pub(super) fn likelihoods(&self, figures: &Features, least: f64) -> [f64; Fault::ALL.len()] {
+        let mut sums = [0.0; Fault::ALL.len()];
+        for (pattern, weight) in self.patterns.iter().zip(self.weights(figures, least)) {
+            sums[index(pattern.fault)] += weight;
         }
         sums
     }
-
-    /// Other figures that were read and can be judged.
-    pub(super) fn seen(&self, figures: &Features) -> AllSeen {
-        let mut all = seen(self.scene, figures);
-        for figure in all.items_mut() {
-            figure.as_read = self.figures.measured[figure.feature] == Some(figure.measured);
-        }
-        all
-    }
 }
 
-/// Likelihood of the first k figures under a fault, its severities weighed.
-pub(super) fn steps(
-    scene: &Scene,
-    seen: &AllSeen,
-    row: &'static FaultRow,
-    negligible: Negligible,
-) -> [f64; FEATURES + 1] {
-    let effects = moving(scene, row);
-    let mut sums = [0.0; FEATURES];
-    let mut all = 0.0;
+/// Likelihood of the first k figures under a fault, its severities weighed. A pattern under which the pressures are less likely
+/// than `least` is followed no further.
+pub(super) fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) -> [f64; FEATURES + 1] {
+    let judged: [Option<Judged>; FEATURES] = core::array::from_fn(|feature| {
+        let (measured, healthy) = (figures.measured[feature]?, scene.healthy[feature]?);
+        Some(Judged::of(scene, measured, healthy, row, Feature::ALL[feature]))
+    });
+    let mut sums = [0.0; FEATURES + 1];
     for (pattern, chance) in patterns(row) {
-        let mut product = chance;
-        all += product;
-        for (figure, sum) in seen.iter().zip(&mut sums) {
-            product *= density(scene, figure, effects[figure.feature], &pattern);
-            *sum += product;
-            if negligible.has(product, figure) {
-                break;
+        let mut weight = chance;
+        sums[0] += weight;
+        for (feature, judged) in judged.iter().enumerate() {
+            if let Some(judged) = judged {
+                weight *= judged.density(scene, pattern.severity, pattern.rest_k);
+                if feature <= place(Feature::HighSide) && weight < least {
+                    weight = 0.0;
+                }
             }
+            sums[feature + 1] += weight;
         }
     }
-    let mut cumulative = [all; FEATURES + 1];
-    for (figure, sum) in seen.iter().zip(sums) {
-        cumulative[figure.feature + 1..].fill(sum);
-    }
-    cumulative
+    sums
 }
 
 /// What moves each figure under a fault here.
@@ -239,46 +239,12 @@ fn patterns(row: &'static FaultRow) -> impl Iterator<Item = (Pattern, f64)> {
     })
 }
 
-/// Density of a figure under a pattern.
-#[inline]
-fn density(scene: &Scene, figure: &Seen, effect: Option<&Effect>, pattern: &Pattern) -> f64 {
-    let Some(effect) = effect else {
-        return figure.sound;
-    };
-    let uncertainty = figure.measured.standard_uncertainty;
-    let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), figure.healthy, uncertainty);
-    mixed(
-        effect,
-        pattern.severity,
-        figure.sound,
-        moved.density(figure.measured.value),
-    )
-}
-
 impl Pattern {
     pub(super) const BLANK: Self = Self {
         fault: Fault::NoFault,
         severity: 0,
         rest_k: 0.0,
         weight: 0.0,
-    };
-}
-
-impl Seen {
-    const BLANK: Self = Self {
-        feature: 0,
-        measured: Estimate {
-            value: 0.0,
-            standard_uncertainty: 0.0,
-        },
-        healthy: Spread {
-            median: 0.0,
-            down: 0.0,
-            up: 0.0,
-        },
-        sound: 0.0,
-        as_read: false,
-        rest: 1.0,
     };
 }
 
@@ -317,12 +283,20 @@ impl Judged {
             self.healthy,
             self.measured.standard_uncertainty,
         );
-        mixed(effect, severity, self.sound, moved.density(self.measured.value))
+        mixed(
+            unmoved(effect, severity),
+            self.sound,
+            moved.density(self.measured.value),
+        )
     }
 }
 
+/// The chance that a figure does not move.
+pub(super) const fn unmoved(effect: &Effect, severity: usize) -> f64 {
+    effect.no_change * UNMOVED[severity]
+}
+
 /// A figure that moved, or did not.
-pub(super) fn mixed(effect: &Effect, severity: usize, sound: f64, moved: f64) -> f64 {
-    let unmoved = effect.no_change * UNMOVED[severity];
+pub(super) fn mixed(unmoved: f64, sound: f64, moved: f64) -> f64 {
     unmoved * sound + (1.0 - unmoved) * moved
 }

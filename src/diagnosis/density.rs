@@ -43,16 +43,12 @@ impl TwoPiece {
     }
 
     /// Density at `x`.
+    #[inline]
     pub(super) fn density(self, x: f64) -> f64 {
         let distance = x - self.median;
         let z = distance / if distance < 0.0 { self.down } else { self.up };
         let tail = 1.0 + 0.2 * z * z;
         2.0 * PEAK / ((self.down + self.up) * tail * tail * tail)
-    }
-
-    /// The largest density.
-    pub(super) fn peak(self) -> f64 {
-        2.0 * PEAK / (self.down + self.up)
     }
 
     /// Probability below `x`.

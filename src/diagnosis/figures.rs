@@ -20,6 +20,11 @@ const DISCHARGE: usize = 5;
 pub(super) const LINES: [(usize, f64, usize); 3] =
     [(SUPERHEAT, 1.0, LOW), (SUBCOOLING, -1.0, HIGH), (DISCHARGE, 1.0, HIGH)];
 
+/// What [`LINES`] says of a figure.
+pub(super) fn line(figure: usize) -> Option<(usize, f64, usize)> {
+    LINES.into_iter().find(|(line, ..)| *line == figure)
+}
+
 /// The first of the figures beside the two sides.
 pub(super) const BESIDE_SIDES: usize = HIGH + 1;
 

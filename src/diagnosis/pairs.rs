@@ -2,7 +2,7 @@
 
 use super::answer::TwoFaults;
 use super::case::Settings;
-use super::chart::{Judged, mixed};
+use super::chart::{Judged, mixed, unmoved};
 use super::fault_table::FAULTS;
 use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features};
@@ -28,13 +28,21 @@ pub(super) fn likeliest(
     figures: &Features,
 ) -> Option<TwoFaults> {
     let real =
-        |row: &&FaultRow| !matches!(row.fault, Fault::NoFault | Fault::GaugeError) && posterior.prior(row.fault) > 0.0;
+        |row: &FaultRow| !matches!(row.fault, Fault::NoFault | Fault::GaugeError) && posterior.prior(row.fault) > 0.0;
     let answers = answers(posterior);
-    let alone: [Alone; FAULTS.len()] = core::array::from_fn(|place| Alone::of(scene, figures, &FAULTS[place]));
+    let alone = FAULTS
+        .each_ref()
+        .map(|row| real(row).then(|| Alone::of(scene, figures, row)));
+    let each = || {
+        FAULTS
+            .iter()
+            .zip(&alone)
+            .filter_map(|(row, alone)| Some((row, alone.as_ref()?)))
+    };
     let (mut possible, mut all) = (0.0, 0.0);
     let mut best: Option<(Fault, Fault, f64)> = None;
-    for (place, first) in FAULTS.iter().zip(&alone).enumerate().filter(|(_, (row, _))| real(row)) {
-        for second in FAULTS.iter().zip(&alone).skip(place + 1).filter(|(row, _)| real(row)) {
+    for (place, first) in each().enumerate() {
+        for second in each().skip(place + 1) {
             let (of_first, of_second) = (first.0.fault, second.0.fault);
             let prior = posterior.prior(of_first) * posterior.prior(of_second);
             possible += prior;
@@ -117,7 +125,11 @@ fn likelihood(scene: &Scene, first: (&FaultRow, &Alone), second: (&FaultRow, &Al
                         let Judged { measured, healthy, .. } = *by_first;
                         let left = scene.moved(effect, (one, 0.0), healthy, 0.0).spread();
                         let moved = scene.moved(then, (other, 0.0), left, measured.standard_uncertainty);
-                        mixed(then, other, of_first.density[a][i], moved.density(measured.value))
+                        mixed(
+                            unmoved(then, other),
+                            of_first.density[a][i],
+                            moved.density(measured.value),
+                        )
                     }
                 };
             }

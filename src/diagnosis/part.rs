@@ -1,7 +1,7 @@
 //! Parts of clouds, side by side: figures that follow the conditions linearly, and what is left varies together.
 
 use super::coordinates::{CONDITIONS, FIGURES};
-use super::figures::LINES;
+use super::figures::{LINES, line};
 use super::lanes::{LANES, Lanes};
 use super::list::List;
 use crate::names::Fault;
@@ -96,15 +96,21 @@ impl Parts {
         off
     }
 
+    /// Unit of the slopes of a dimension.
+    fn unit(&self, i: usize) -> Lanes {
+        let steepest = &self.steepest[i];
+        Lanes::of(|l| STEP[i] / 127.0 * f64::from(steepest[l]))
+    }
+
     /// Means of a dimension.
     pub(super) fn mean(&self, i: usize, told: &Told, off: &Off, mean: &mut Lanes) {
-        let (at, steepest) = (&self.at[i], &self.steepest[i]);
+        let (at, unit) = (&self.at[i], self.unit(i));
         mean.set(|_| 0.0);
         for (off, (j, _)) in off.iter().zip(&told.known) {
             let slope = &self.slope[i][j % CONDITIONS];
             mean.add(|l| f64::from(slope[l]) * off.at(l));
         }
-        mean.change(|l, along| STEP[i] * f64::from(at[l]) + STEP[i] / 127.0 * f64::from(steepest[l]) * along);
+        mean.change(|l, along| STEP[i] * f64::from(at[l]) + unit.at(l) * along);
     }
 }
 
@@ -144,14 +150,16 @@ impl Placed {
             self.covariance[i][i].set(|l| WIDER * own.at(l) * own.at(l));
         }
         // What nobody told moves all dimensions together.
+        let mut units = spread;
+        for i in dimensions.iter().map(|i| i % DIMENSIONS) {
+            units[i] = parts.unit(i);
+        }
         let mut moves = spread;
         for j in told.untold.iter().map(|j| j % CONDITIONS) {
+            let width = Lanes::of(|l| WIDTH_STEP * f64::from(parts.width[j][l]));
             for (n, i) in dimensions.iter().map(|i| i % DIMENSIONS).enumerate() {
-                let (width, steepest, slope) = (&parts.width[j], &parts.steepest[i], &parts.slope[i][j]);
-                moves[i].set(|l| {
-                    let steepest = STEP[i] / 127.0 * WIDTH_STEP * f64::from(width[l]) * f64::from(steepest[l]);
-                    steepest * f64::from(slope[l])
-                });
+                let (unit, slope) = (&units[i], &parts.slope[i][j]);
+                moves[i].set(|l| unit.at(l) * width.at(l) * f64::from(slope[l]));
                 for k in dimensions[..=n].iter().map(|k| k % DIMENSIONS) {
                     let (one, other) = (&moves[i], &moves[k]);
                     self.covariance[i][k].add(|l| one.at(l) * other.at(l));
@@ -171,25 +179,30 @@ impl Placed {
         }
     }
 
-    /// A figure as it is read, and not as the temperature of a line: mean, variance, and covariance to each dimension.
-    pub(super) fn as_read(&self, i: usize) -> (Lanes, Lanes, [Lanes; DIMENSIONS]) {
-        let (mut mean, mut variance) = (self.mean[i], self.covariance[i][i]);
-        let mut row = core::array::from_fn(|k| *self.together(i, k));
-        if let Some((_, sign, side)) = LINES.into_iter().find(|(line, ..)| *line == i) {
+    /// A figure as it is read, and not as the temperature of a line: mean and variance.
+    pub(super) fn as_read(&self, i: usize) -> (Lanes, Lanes) {
+        let (mut mean, mut variance) = (self.mean[i], *self.together(i, i));
+        if let Some((_, sign, side)) = line(i) {
             let (of_side, own, across) = (&self.mean[side], self.together(side, side), self.together(i, side));
             mean.add(|l| -sign * of_side.at(l));
             variance.add(|l| own.at(l) - 2.0 * sign * across.at(l));
-            for (k, row) in row.iter_mut().enumerate() {
-                let of_side = self.together(side, k);
-                row.add(|l| -sign * of_side.at(l));
-            }
         }
-        (mean, variance, row)
+        (mean, variance)
+    }
+
+    /// Covariance of a figure as it is read to a dimension.
+    pub(super) fn as_read_with(&self, i: usize, k: usize) -> Lanes {
+        let mut covariance = *self.together(i, k);
+        if let Some((_, sign, side)) = line(i) {
+            let of_side = self.together(side, k);
+            covariance.add(|l| -sign * of_side.at(l));
+        }
+        covariance
     }
 
     /// Mean and standard deviation of a figure of which only the conditions are known.
     pub(super) fn figure(&self, i: usize) -> (Lanes, Lanes) {
-        let (mean, variance, _) = self.as_read(i);
+        let (mean, variance) = self.as_read(i);
         (mean, variance.root())
     }
 }

@@ -5,7 +5,7 @@ mod mix_ups;
 
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
-use super::chart::{self, Chart, Judged, Negligible, PATTERNS, Pattern};
+use super::chart::{self, Chart, Judged, PATTERNS, Pattern};
 use super::cloud::{Cloud, InCloud, UNKNOWN, Weights};
 use super::coordinates::running_place;
 use super::fault_table::FAULTS;
@@ -47,9 +47,9 @@ pub(super) struct Posterior {
     priors: [f64; HYPOTHESES],
     /// Likelihood of the figures under each hypothesis.
     likelihood: [f64; HYPOTHESES],
-    /// The figures at face value, and as each mix-up that can have happened would have hidden them, with what counts of those.
+    /// The figures at face value, and as each mix-up that can have happened would have hidden them.
     figures: Features,
-    mixed_up: List<(MixUp, Features, Negligible), { MixUp::ALL.len() }>,
+    mixed_up: List<(MixUp, Features), { MixUp::ALL.len() }>,
     measured: [bool; FEATURES],
     observations: Observations,
     sights: Sights,
@@ -79,7 +79,7 @@ impl Posterior {
             priors: priors(settings, scene.bit),
             likelihood: [1.0; HYPOTHESES],
             figures: *figures,
-            mixed_up: List::new((MixUp::SwappedHoses, NOTHING, Negligible::NOTHING)),
+            mixed_up: List::new((MixUp::SwappedHoses, NOTHING)),
             measured: core::array::from_fn(|i| figures.measured[i].is_some() && scene.healthy[i].is_some()),
             observations: case.observations,
             sights: sights(&settings.looks, &case.observations),
@@ -101,7 +101,7 @@ impl Posterior {
             mixed_up,
             in_cloud,
             chart: &chart,
-            pressures: least(&none),
+            least: least(&none),
         };
         posterior.gauge_error(&mut doubted, |mix_up| !mix_ups::strays(mix_up));
         if posterior.unexplained() {
@@ -128,7 +128,7 @@ impl Posterior {
     /// The faults with the readings as they stand.
     fn face_value(&mut self, scene: &Scene, chart: &Chart<'_>, in_cloud: Option<&mut InCloud<'_>>) {
         let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(&self.figures));
-        let by_chart = chart.likelihoods();
+        let by_chart = chart.likelihoods(&self.figures, 0.0);
         for (row, _) in self.others() {
             let hypothesis = index(row.fault);
             let share = trust(scene, row.fault);
@@ -174,16 +174,16 @@ impl Posterior {
             return none;
         };
         if row.fault != Fault::GaugeError {
-            return steps(scene, &self.figures, row, Negligible::NOTHING);
+            return steps(scene, &self.figures, row, 0.0);
         }
         if self.mix_ups.iter().all(|share| *share <= 0.0) {
             return none;
         }
         let mut sum = [0.0; FEATURES + 1];
-        for (mix_up, figures, negligible) in &self.mixed_up {
+        for (mix_up, figures) in &self.mixed_up {
             for (row, prior) in self.others() {
                 let weight = mix_ups::chance(*mix_up) * figures.beside * prior;
-                for (sum, step) in sum.iter_mut().zip(steps(scene, figures, row, *negligible)) {
+                for (sum, step) in sum.iter_mut().zip(steps(scene, figures, row, least(&none))) {
                     *sum += weight * step;
                 }
             }
@@ -352,9 +352,9 @@ fn trust(scene: &Scene, fault: Fault) -> f64 {
 }
 
 /// Likelihood of the first k figures under a fault.
-fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, negligible: Negligible) -> [f64; FEATURES + 1] {
+fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) -> [f64; FEATURES + 1] {
     let share = trust(scene, row.fault);
-    let mut steps = chart::steps(scene, &chart::seen(scene, figures), row, negligible);
+    let mut steps = chart::steps(scene, figures, row, least);
     if let Some(cloud) = scene.cloud.as_ref().filter(|_| share > 0.0) {
         for (step, by_cloud) in steps.iter_mut().zip(cloud.steps(row.fault, figures)) {
             *step = share * by_cloud + (1.0 - share) * *step;

@@ -115,10 +115,17 @@ impl Scene {
     }
 
     /// A figure moved by an effect, as an instrument shows it.
+    pub(super) fn moved(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread, uncertainty: f64) -> TwoPiece {
+        let (shift, down, up) = self.shifted(effect, pattern, healthy);
+        let side = |variance: f64| libm::sqrt(variance + uncertainty * uncertainty);
+        TwoPiece::new(healthy.median + shift, side(down), side(up))
+    }
+
+    /// By how much an effect moves the median of a figure, and the variances that are then left below and above it.
     ///
     /// The size of an effect differs between vehicles. What goes all the way to rest, or to the air that enters, no
     /// longer depends on the vehicle it comes from.
-    pub(super) fn moved(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread, uncertainty: f64) -> TwoPiece {
+    pub(super) fn shifted(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread) -> (f64, f64, f64) {
         let (severity, rest_k) = pattern;
         let size = effect.size[severity];
         let (shift, left, floor) = match effect.toward {
@@ -134,9 +141,9 @@ impl Scene {
             }
         };
         let spread = EFFECT_SPREAD * shift * left;
-        let added = uncertainty * uncertainty + spread * spread + size * size * floor * floor;
-        let side = |sd: f64| libm::sqrt(sd * sd * left * left + added);
-        TwoPiece::new(healthy.median + shift, side(healthy.down), side(healthy.up))
+        let added = spread * spread + size * size * floor * floor;
+        let side = |sd: f64| sd * sd * left * left + added;
+        (shift, side(healthy.down), side(healthy.up))
     }
 
     /// The effect of a fault on a figure, where there is one.
@@ -192,16 +199,6 @@ const LEAST_DIFFERENCE_K: f64 = 5.0;
 /// A sound system as an instrument shows it.
 pub(super) fn about(healthy: Spread, uncertainty: f64) -> TwoPiece {
     let side = |sd: f64| libm::sqrt(sd * sd + uncertainty * uncertainty);
-    TwoPiece::new(healthy.median, side(healthy.down), side(healthy.up))
-}
-
-/// The narrowest that [`Scene::moved`] can make a figure: the spread of the vehicle fades while that of the end of the way
-/// comes in, and (1 - s)^2 a + s^2 b is no less than a b / (a + b).
-pub(super) fn narrowest(healthy: Spread, uncertainty: f64) -> TwoPiece {
-    let side = |sd: f64| {
-        let (vehicle, end) = (sd * sd, END_SPREAD_K * END_SPREAD_K);
-        libm::sqrt(vehicle * end / (vehicle + end) + uncertainty * uncertainty)
-    };
     TwoPiece::new(healthy.median, side(healthy.down), side(healthy.up))
 }
 

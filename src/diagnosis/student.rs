@@ -26,6 +26,7 @@ pub(super) fn density<const L: usize>(distance: &[Lanes; L], narrow: &Lanes, dim
     // An odd dimension leaves half a power, which goes under the same root.
     let odd = dimensions % 2 == 1;
     let scale = if odd { *narrow } else { narrow.root() };
+    let halves = dimensions / 2;
     core::array::from_fn(|l| {
         let tail = Lanes::of(|lane| 1.0 / (1.0 + 1.0 / FREEDOM * distance[l].at(lane)));
         let mut density = scale;
@@ -37,8 +38,11 @@ pub(super) fn density<const L: usize>(distance: &[Lanes; L], narrow: &Lanes, dim
             let square = tail.at(lane) * tail.at(lane);
             peak * (square * square)
         });
-        for _ in 0..dimensions / 2 {
-            density.multiply(|lane| tail.at(lane));
+        match halves {
+            0 => {}
+            1 => density.multiply(|lane| tail.at(lane)),
+            2 => density.multiply(|lane| tail.at(lane) * tail.at(lane)),
+            _ => density.multiply(|lane| tail.at(lane) * tail.at(lane) * tail.at(lane)),
         }
         density
     })

@@ -1,6 +1,6 @@
 //! What a figure that is still to be read would show.
 
-use super::super::chart::mixed;
+use super::super::chart::{mixed, unmoved};
 use super::super::coordinates::running_place;
 use super::super::fault_table::FAULTS;
 use super::super::faults::FaultRow;
@@ -61,7 +61,9 @@ impl Posterior {
             let mut chance = sound;
             if share >= NEGLIGIBLE {
                 let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
-                chance = core::array::from_fn(|at| mixed(effect, pattern.severity, sound[at], moved.below(limits[at])));
+                chance = core::array::from_fn(|at| {
+                    mixed(unmoved(effect, pattern.severity), sound[at], moved.below(limits[at]))
+                });
             }
             for (below, chance) in below.iter_mut().zip(chance) {
                 *below += share * chance;

@@ -1,7 +1,7 @@
 //! Instruments that mislead: in which ways, how common each is, and what the readings say of it.
 
-use super::{HYPOTHESES, NONE, Posterior, trust};
-use crate::diagnosis::chart::{Chart, Negligible};
+use super::{NONE, Posterior, trust};
+use crate::diagnosis::chart::Chart;
 use crate::diagnosis::cloud::{InCloud, UNKNOWN};
 use crate::diagnosis::faults::index;
 use crate::diagnosis::features::Features;
@@ -47,17 +47,14 @@ pub(super) const fn chance(mix_up: MixUp) -> f64 {
     }
 }
 
-/// A severity of the tables that would add less than this share to all that can be is followed no further.
-const INVISIBLE: f64 = 1e-9;
-
 /// Readings that are doubted: what they would be under each mix-up, and where they are judged.
 pub(super) struct Doubted<'a> {
     pub(super) scene: &'a Scene,
     pub(super) mixed_up: &'a dyn Fn(MixUp) -> Option<Features>,
     pub(super) in_cloud: Option<InCloud<'a>>,
     pub(super) chart: &'a Chart<'a>,
-    /// What of two pressures is negligible.
-    pub(super) pressures: f64,
+    /// Two pressures less likely than this are followed no further.
+    pub(super) least: f64,
 }
 
 impl Posterior {
@@ -73,28 +70,19 @@ impl Posterior {
     /// Misleading instruments: any of the other faults, or none, with the figures that some of the mix-ups would have hidden,
     /// where they can have happened.
     pub(super) fn gauge_error(&mut self, doubted: &mut Doubted<'_>, some: impl Fn(MixUp) -> bool) {
-        let gauge_error = index(Fault::GaugeError);
-        let each = (0..HYPOTHESES).filter(|hypothesis| *hypothesis != gauge_error);
-        let explained: f64 = each
-            .map(|hypothesis| self.priors[hypothesis] * self.likelihood[hypothesis])
-            .sum();
         let scene = doubted.scene;
         for mix_up in MixUp::ALL.into_iter().filter(|mix_up| some(*mix_up)) {
             let Some(figures) = (doubted.mixed_up)(mix_up) else {
                 continue;
             };
             let weight = chance(mix_up) * figures.beside;
-            let negligible = Negligible {
-                pressures: doubted.pressures,
-                all: INVISIBLE * explained / (weight * self.priors[gauge_error]),
-            };
-            self.mixed_up.push((mix_up, figures, negligible));
+            self.mixed_up.push((mix_up, figures));
             for (known, figure) in self.measured.iter_mut().zip(figures.measured) {
                 *known |= figure.is_some();
             }
             let in_cloud = doubted.in_cloud.as_mut();
             let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(&figures));
-            let by_chart = doubted.chart.likelihoods_of(&doubted.chart.seen(&figures), negligible);
+            let by_chart = doubted.chart.likelihoods(&figures, doubted.least);
             let mut likelihood = 0.0;
             for (row, prior) in self.others() {
                 let (share, fault) = (trust(scene, row.fault), index(row.fault));
