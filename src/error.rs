@@ -96,7 +96,10 @@ impl fmt::Display for Error {
         } = *self;
         let unit = quantity.unit();
         match self.kind {
-            ErrorKind::OutOfRange => write!(f, "{quantity} {value}{unit} is outside {low}{unit} to {high}{unit}"),
+            ErrorKind::OutOfRange => {
+                let [value, low, high] = readable([value, low, high]);
+                write!(f, "{quantity} {value}{unit} is outside {low}{unit} to {high}{unit}")
+            }
             ErrorKind::NotFinite => write!(f, "{quantity} is {value}, not a finite number"),
             ErrorKind::MissingUnit => write!(f, "{quantity} needs its unit, as in {}", quantity.spelling()),
             ErrorKind::MissingDatum => {
@@ -114,7 +117,10 @@ impl fmt::Display for Error {
             }
             ErrorKind::NotANumber => write!(f, "{quantity} starts with a number, as in {}", quantity.spelling()),
             ErrorKind::UnknownName => write!(f, "this name is not in the vocabulary"),
-            ErrorKind::NoConvergence => write!(f, "the solver stopped at a residual of {value}, above {high}"),
+            ErrorKind::NoConvergence => {
+                let [value, high] = [value, high].map(Figure::rounded);
+                write!(f, "the solver stopped at a residual of {value}, above {high}")
+            }
             ErrorKind::TwoPhase => write!(
                 f,
                 "pressure and temperature lie on the saturation line: give the quality"
@@ -123,6 +129,46 @@ impl fmt::Display for Error {
             ErrorKind::Inconsistent => write!(f, "{quantity} contradicts another value"),
             ErrorKind::Syntax => write!(f, "this is not a readings file"),
             ErrorKind::NotAvailable => write!(f, "no published data give {quantity} here"),
+        }
+    }
+}
+
+/// A value and the bounds that it is outside of, to six digits; whole, where the rounded value would lie within.
+fn readable(figures: [f64; 3]) -> [Figure; 3] {
+    let rounded = figures.map(Figure::rounded);
+    let [Figure(value), Figure(low), Figure(high)] = rounded;
+    if value >= low && value <= high {
+        figures.map(Figure)
+    } else {
+        rounded
+    }
+}
+
+/// A figure in a text.
+#[derive(Clone, Copy)]
+struct Figure(f64);
+
+impl Figure {
+    /// Six digits, and all those before the point.
+    fn rounded(value: f64) -> Self {
+        if value == 0.0 || !value.is_finite() {
+            return Self(value);
+        }
+        let before = libm::floor(libm::log10(libm::fabs(value)));
+        let scale = libm::pow(10.0, (5.0 - before).clamp(0.0, 300.0));
+        let rounded = libm::round(value * scale) / scale;
+        Self(if rounded.is_finite() { rounded } else { value })
+    }
+}
+
+/// Figures of unusual size stand with their power of ten.
+impl fmt::Display for Figure {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(value) = *self;
+        if value == 0.0 || (1e-4..1e12).contains(&libm::fabs(value)) || !value.is_finite() {
+            write!(f, "{value}")
+        } else {
+            write!(f, "{value:e}")
         }
     }
 }

@@ -59,6 +59,27 @@ fn text_names_quantity_value_and_bounds_in_their_unit() {
     );
 }
 
+#[test]
+fn figures_of_a_text_are_short_unless_that_would_hide_the_mistake() {
+    let pressure = Error::out_of_range(Quantity::AbsolutePressure, 123_456.789_01, 200_000.0, 4_059_280.123_4);
+    let text = format!(
+        "{} 123457 Pa is outside 200000 Pa to 4059280 Pa",
+        Quantity::AbsolutePressure
+    );
+    assert_eq!(pressure.to_string(), text);
+    let just = Error::out_of_range(Quantity::Temperature, 374.210_000_1, 169.85, 374.21);
+    assert_eq!(
+        just.to_string(),
+        "temperature 374.2100001 K is outside 169.85 K to 374.21 K"
+    );
+    let far = Error::out_of_range(Quantity::Mass, f64::MAX, 1e-300, 2.0);
+    assert!(far.to_string().len() < 80, "{far}");
+    assert_eq!(
+        Error::no_convergence(0.012_345_678_9, 1e-9).to_string(),
+        "the solver stopped at a residual of 0.0123457, above 1e-9"
+    );
+}
+
 /// Figures that do not apply are NaN and still compare equal, so that errors can be compared in tests.
 #[test]
 fn errors_compare_by_all_that_they_say() {
