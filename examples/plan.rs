@@ -50,6 +50,14 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
     let (says, asked) = match step.action {
         Action::Check(check) => (check.description(), check_cautions(check, system)),
         Action::Repair(fault) => (repair(fault).says, repair_cautions(fault, system)),
+        Action::HandOver => {
+            let indent = "    ".repeat(depth);
+            println!(
+                "{indent}Change nothing on suspicion: hand over to somebody who knows more. ({:.0} min)",
+                step.minutes
+            );
+            return;
+        }
     };
     for caution in &asked {
         if !cautions.contains(caution) {
@@ -59,9 +67,13 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
     let indent = "    ".repeat(depth);
     println!("{indent}{says} ({:.0} min)", step.minutes);
     for branch in &step.branches {
+        if matches!((step.action, branch.result), (Action::Repair(_), ResultKind::Yes)) {
+            println!("{indent}- It helped. ({:.0} %)", 100.0 * branch.probability);
+            continue;
+        }
         println!(
             "{indent}- {} ({:.0} %): then most likely, {:.0} %: {}",
-            outcome(branch.result, branch.observation),
+            outcome(branch.result, branch.observation, step.branches.len()),
             100.0 * branch.probability,
             100.0 * branch.leading_probability,
             branch.leading.description()
@@ -72,11 +84,12 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
     }
 }
 
-/// What was found, in words: only a "yes" says its question, which tells several questions of one check apart.
-fn outcome(result: ResultKind, question: Option<Observation>) -> &'static str {
+/// What was found, one of so many results, in words: only a "yes" says its question, which tells several apart.
+fn outcome(result: ResultKind, question: Option<Observation>, of: usize) -> &'static str {
     match (result, question) {
         (ResultKind::Yes, Some(question)) => question.description(),
-        (ResultKind::Yes, None) => "It helped.",
+        (ResultKind::Yes, None) => "Yes.",
+        (ResultKind::No, _) if of > 2 => "Neither.",
         (ResultKind::No, _) => "No.",
         (ResultKind::Below | ResultKind::Within | ResultKind::Above, _) => result.description(),
     }

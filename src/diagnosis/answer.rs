@@ -169,7 +169,7 @@ pub struct Plan {
     pub steps: List<Step, STEPS>,
     /// Expected cost until the vehicle is repaired when the plan is followed, in minutes of work.
     pub expected_minutes: f64,
-    /// The same when parts are changed in the best order without any further check.
+    /// The same when parts are changed in the best order without any further check, handed over when none helped.
     pub without_checks_minutes: f64,
 }
 
@@ -195,6 +195,9 @@ pub enum Action {
     Check(Check),
     /// Setting right a fault ([`super::repair`]) and looking whether it helped.
     Repair(Fault),
+    /// Handing over to somebody who knows more, before parts are changed one after the other
+    /// ([`super::Prices::unknown`]); what is found is then set right.
+    HandOver,
 }
 
 /// How a step can come out, and what then.

@@ -1070,5 +1070,5 @@ pub(super) const RECOVERY_MINUTES: f64 = 40.0;
 /// Running the system after a repair to see whether it helped, min. Source: engineering judgement.
 pub(super) const VERIFY_MINUTES: f64 = 10.0;
 
-/// When no fault of the list is the cause, min. Source: engineering judgement.
+/// Until somebody who knows more has found the cause, min. Source: engineering judgement.
 pub(super) const NONE_OF_THESE_MINUTES: f64 = 240.0;

@@ -41,7 +41,7 @@ pub struct Prices {
     pub recovery: Cost,
     /// Running the system after a repair to see whether it helped.
     pub verify: Cost,
-    /// When no fault of the list is the cause.
+    /// Somebody who knows more finds the cause, whatever it is; the repair is paid beside it.
     pub unknown: Cost,
     /// The price of a minute of work, in the user's own money.
     pub per_minute: f64,

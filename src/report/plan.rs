@@ -15,7 +15,7 @@ use serde_json::Value;
 /// A plan as one JSON object, on one line.
 ///
 /// Keys: `expected_minutes` (of work, until the vehicle is repaired), `without_checks_minutes`, `steps`. Each step has
-/// `check` or `repair` (an id; the other is `null`), `says`, `cautions`, `probability` of getting there, `minutes`,
+/// `check` or `repair` (an id; the other is `null`, and both where it is handed over), `says`, `cautions`, `probability` of getting there, `minutes`,
 /// `recovers_charge`, and `branches`: `result`, `of` (the question that is answered), `probability`, `then`,
 /// `then_probability`, `next` (the place of the next step in `steps`, counted from zero, or `null` at the end).
 ///
@@ -40,6 +40,7 @@ fn step(step: &Step, system: &System) -> Value {
     let (check, repaired) = match step.action {
         Action::Check(check) => (Some(check), None),
         Action::Repair(fault) => (None, Some(fault)),
+        Action::HandOver => (None, None),
     };
     record!({
         "check": check.map(Check::id),
@@ -66,6 +67,8 @@ fn branch(branch: &Branch) -> Value {
 
 /// How many steps deep a plan is told as text; what comes then is weighed again with what was found.
 const TOLD: usize = 2;
+/// What a result less likely than this would mean is not told.
+const TOLD_FROM: f64 = 0.01;
 
 /// The first steps as text; nothing where nothing is to be done.
 pub(super) fn write(out: &mut String, plan: &Plan) -> fmt::Result {
@@ -100,13 +103,18 @@ fn asked(action: Action, system: &System) -> Cautions {
     match action {
         Action::Check(check) => check_cautions(check, system),
         Action::Repair(fault) => repair_cautions(fault, system),
+        Action::HandOver => Cautions::new(Caution::LocalRules),
     }
 }
+
+/// What to do when neither a look nor a repair is worth its cost.
+const HAND_OVER: &str = "Change nothing on suspicion: hand over to somebody who knows more.";
 
 fn says(action: Action) -> &'static str {
     match action {
         Action::Check(check) => check.description(),
         Action::Repair(fault) => repair(fault).says,
+        Action::HandOver => HAND_OVER,
     }
 }
 
@@ -128,7 +136,7 @@ fn write_step(out: &mut String, plan: &Plan, at: usize, depth: usize) -> fmt::Re
             result(branch.result, branch.observation, step.branches.len())
         };
         let chance = per_cent(branch.probability);
-        if is_repair && helped {
+        if (is_repair && helped) || branch.probability < TOLD_FROM {
             writeln!(out, "{indent}    {found} ({chance})")?;
             continue;
         }

@@ -4,16 +4,18 @@
 //! with one fault at a time and independent costs the best order is that of probability over cost. A set-up that several
 //! repairs share makes a block of those that repay it: the block is the start of their own order with the largest
 //! probability over cost, set-up included (Sidney 1975, Operations Research 23(2):283-298, for jobs behind a common one).
+//! Their service call, which ends the search at a fixed cost, is handing over; here the repair that it finds is paid too. It
+//! comes after the repairs of the start of the order that makes the whole cheapest.
 
 use super::super::checks::Repair;
 use super::super::faults::index;
 use super::super::list::List;
-use super::super::posterior::{HYPOTHESES, NONE};
+use super::super::posterior::HYPOTHESES;
 use super::super::prices::Prices;
 use crate::names::Fault;
 
-/// What is less likely than this share is not repaired on its own: it goes with what is on no list.
-const NEGLIGIBLE: f64 = 3e-4;
+/// What is less likely than this share is not repaired on its own: it is handed over with what is on no list.
+pub(crate) const NEGLIGIBLE: f64 = 3e-4;
 
 /// Repairs that can be tried.
 pub(crate) const REPAIRS: usize = Fault::ALL.len();
@@ -32,8 +34,21 @@ pub(crate) struct Jobs {
     pub(crate) jobs: [Job; REPAIRS],
     /// The shared set-up: recovering the charge, evacuating, charging.
     pub(crate) recovery_minutes: f64,
-    /// When none of them was the cause.
-    pub(crate) unknown_minutes: f64,
+    /// Somebody who knows more finds the cause, whatever it is; what he finds is then set right.
+    pub(crate) hand_over_minutes: f64,
+}
+
+/// The repairs in their best order.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Order {
+    /// Expected minutes of all of them, one after the other, handed over when none helped.
+    pub(crate) all_minutes: f64,
+    /// The same when the rest is handed over where that is best.
+    pub(crate) minutes: f64,
+    /// The repair that comes first.
+    pub(crate) first: Option<Fault>,
+    /// Whether none is worth trying before it is handed over.
+    pub(crate) hand_over: bool,
 }
 
 /// A job and its weight.
@@ -52,7 +67,7 @@ impl Weighed {
     };
 }
 
-type Order = List<Weighed, REPAIRS>;
+type Queue = List<Weighed, REPAIRS>;
 
 /// Whether `a` repays its cost better than `b`.
 fn better(a: (f64, f64), b: (f64, f64)) -> bool {
@@ -77,7 +92,7 @@ impl Jobs {
         Self {
             jobs,
             recovery_minutes: prices.in_minutes(prices.recovery),
-            unknown_minutes: prices.in_minutes(prices.unknown),
+            hand_over_minutes: prices.in_minutes(prices.unknown),
         }
     }
 
@@ -85,17 +100,15 @@ impl Jobs {
         &self.jobs[index(fault)]
     }
 
-    /// Expected minutes of trying all repairs in the best order, and the first of them.
+    /// What trying repairs in the best order costs on average, and the first of them.
     ///
     /// `belief` need not sum to one: the cost grows with its sum, so that the branches of a check add up.
-    pub(crate) fn expected(&self, belief: &[f64; HYPOTHESES], recovered: bool) -> (f64, Option<Fault>) {
+    pub(crate) fn order(&self, belief: &[f64; HYPOTHESES], recovered: bool) -> Order {
         let total: f64 = belief.iter().sum();
-        let (mut open, mut closed) = (Order::new(Weighed::BLANK), Order::new(Weighed::BLANK));
-        let mut unknown = belief[NONE];
+        let (mut open, mut closed) = (Queue::new(Weighed::BLANK), Queue::new(Weighed::BLANK));
         for job in &self.jobs {
             let p = belief[index(job.fault)];
             if p <= NEGLIGIBLE * total {
-                unknown += p;
                 continue;
             }
             let weighed = Weighed {
@@ -113,11 +126,18 @@ impl Jobs {
             );
         }
         let (block, setup) = self.block(&closed);
+        let alone =
+            |queue: &Queue, recovery: f64| queue.iter().map(|job| job.p * (job.minutes + recovery)).sum::<f64>();
         let mut run = Run {
             minutes: 0.0,
             left: total,
             first: None,
+            rest: alone(&open, 0.0) + alone(&closed, self.recovery_minutes),
+            least: f64::INFINITY,
+            hand_over_minutes: self.hand_over_minutes,
         };
+        run.may_end();
+        let at_once = run.least;
         let (mut next_open, mut next_closed) = (0, 0);
         loop {
             let candidate = open.get(next_open).map(|job| (job.p, job.minutes));
@@ -134,6 +154,7 @@ impl Jobs {
                 }
                 (None, Some(_)) | (Some(_), _) if next_closed == 0 => {
                     run.minutes += run.left * self.recovery_minutes;
+                    run.rest -= self.recovery_minutes * closed.iter().map(|job| job.p).sum::<f64>();
                     for job in &closed[..setup] {
                         run.take(job);
                     }
@@ -145,11 +166,16 @@ impl Jobs {
                 }
             }
         }
-        (run.minutes + unknown * self.unknown_minutes, run.first)
+        Order {
+            all_minutes: run.ended(),
+            minutes: run.least,
+            first: run.first,
+            hand_over: at_once <= run.least,
+        }
     }
 
     /// The start of the closed jobs that repays the set-up best: its probability and cost, and how many jobs it has.
-    fn block(&self, closed: &Order) -> (Option<(f64, f64)>, usize) {
+    fn block(&self, closed: &Queue) -> (Option<(f64, f64)>, usize) {
         let (mut sum, mut best) = ((0.0, self.recovery_minutes), (None, 0));
         for (at, job) in closed.iter().enumerate() {
             sum = (sum.0 + job.p, sum.1 + job.minutes);
@@ -167,6 +193,11 @@ struct Run {
     /// Probability that none of them helped.
     left: f64,
     first: Option<Fault>,
+    /// What setting right the other faults costs on average, for who knows which it is.
+    rest: f64,
+    /// The least cost when the work is handed over after one of the repairs, before all, or after all.
+    least: f64,
+    hand_over_minutes: f64,
 }
 
 impl Run {
@@ -174,11 +205,22 @@ impl Run {
         self.first = self.first.or(Some(job.fault));
         self.minutes += self.left * job.minutes;
         self.left -= job.p;
+        self.rest -= job.p * job.minutes;
+        self.may_end();
+    }
+
+    /// The cost when the work is handed over now.
+    fn ended(&self) -> f64 {
+        self.minutes + self.left * self.hand_over_minutes + self.rest
+    }
+
+    fn may_end(&mut self) {
+        self.least = f64::min(self.least, self.ended());
     }
 }
 
 /// Keeps the order of probability over cost; the lists are short.
-fn insert(order: &mut Order, job: Weighed) {
+fn insert(order: &mut Queue, job: Weighed) {
     order.push(job);
     let items = order.items_mut();
     let mut at = items.len() - 1;

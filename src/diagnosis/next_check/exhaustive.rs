@@ -1,8 +1,9 @@
 //! The order of repairs and the value of looking ahead, held to the enumeration of everything that could be done.
 
+use super::super::answer::Action;
 use super::super::list::List;
 use super::super::posterior::{HYPOTHESES, NONE};
-use super::cost::{Job, Jobs, REPAIRS};
+use super::cost::{Job, Jobs, NEGLIGIBLE, Order, REPAIRS};
 use super::plan::{DEPTH, Search, State};
 use super::*;
 
@@ -30,7 +31,7 @@ fn jobs(random: &mut Random) -> Jobs {
             recovery: random.next() < 0.5,
         }),
         recovery_minutes: 80.0 * random.next(),
-        unknown_minutes: 240.0,
+        hand_over_minutes: 240.0,
     }
 }
 
@@ -79,7 +80,7 @@ fn cost_of(jobs: &Jobs, order: &[usize], belief: &[f64; HYPOTHESES], mut recover
         minutes += left * job.minutes;
         left -= belief[*at];
     }
-    minutes + left * jobs.unknown_minutes
+    minutes + left * jobs.hand_over_minutes
 }
 
 /// The least cost over all orders of the faults that are possible.
@@ -108,7 +109,7 @@ fn no_order_of_repairs_is_cheaper() {
         let jobs = jobs(&mut random);
         let belief = belief(&mut random, 1 + round % 6);
         for recovered in [false, true] {
-            let (ours, _) = jobs.expected(&belief, recovered);
+            let ours = jobs.order(&belief, recovered).all_minutes;
             let least = cheapest_order(&jobs, &belief, recovered);
             assert!((ours - least).abs() < 1e-9 * least, "{round}: {ours} {least}");
         }
@@ -119,14 +120,88 @@ fn no_order_of_repairs_is_cheaper() {
 fn the_cost_grows_with_the_sum_of_the_belief() {
     let mut random = Random(2);
     let (jobs, belief) = (jobs(&mut random), belief(&mut random, 6));
-    let (whole, first) = jobs.expected(&belief, false);
-    let (part, same) = jobs.expected(&belief.map(|p| 0.25 * p), false);
-    assert!((part - 0.25 * whole).abs() < 1e-9 && first == same);
+    let (whole, part) = (jobs.order(&belief, false), jobs.order(&belief.map(|p| 0.25 * p), false));
+    assert!((part.all_minutes - 0.25 * whole.all_minutes).abs() < 1e-9 && whole.first == part.first);
+    assert!((part.minutes - 0.25 * whole.minutes).abs() < 1e-9 && whole.hand_over == part.hand_over);
+}
+
+/// What handing over costs after each part of an order, the best of them.
+fn cheapest_end(jobs: &Jobs, order: &[usize], belief: &[f64; HYPOTHESES], recovered: bool) -> f64 {
+    let ends = (0..=order.len()).map(|done| {
+        let (first, rest) = order.split_at(done);
+        let opened = recovered || first.iter().any(|at| jobs.jobs[*at].recovery);
+        let then: f64 = rest.iter().map(|at| belief[*at] * alone(jobs, *at, opened)).sum();
+        cost_of(jobs, first, belief, recovered) + then
+    });
+    ends.fold(f64::INFINITY, f64::min)
+}
+
+/// A repair for who knows that it is the right one.
+fn alone(jobs: &Jobs, at: usize, recovered: bool) -> f64 {
+    let job = &jobs.jobs[at];
+    let recovery = if job.recovery && !recovered {
+        jobs.recovery_minutes
+    } else {
+        0.0
+    };
+    job.minutes + recovery
+}
+
+#[test]
+fn work_is_handed_over_where_that_is_cheapest() {
+    let mut random = Random(5);
+    let (mut over, mut at_once) = (0, 0);
+    for round in 0..300 {
+        let jobs = jobs(&mut random);
+        let belief = belief(&mut random, 1 + round % 8);
+        let Order {
+            all_minutes,
+            minutes,
+            hand_over,
+            ..
+        } = jobs.order(&belief, false);
+        assert!(minutes <= all_minutes + 1e-9);
+        let known: f64 = (0..REPAIRS)
+            .filter(|at| belief[*at] > NEGLIGIBLE)
+            .map(|at| belief[at] * alone(&jobs, at, false))
+            .sum();
+        let now = jobs.hand_over_minutes + known;
+        assert!(minutes <= now + 1e-9 && hand_over == (now <= minutes + 1e-9), "{round}");
+        // No better than what any order, ended at any place, can do; the enumeration is long for more.
+        let possible: Vec<usize> = (0..REPAIRS).filter(|at| belief[*at] > 0.0).collect();
+        if possible.len() <= 5 {
+            let least = cheapest_of_all(&jobs, &possible, &belief);
+            assert!(minutes >= least - 1e-9, "{round}: {minutes} {least}");
+            assert!(minutes <= 1.1 * least, "{round}: {minutes} {least}");
+        }
+        over += usize::from(minutes < all_minutes - 1e-9);
+        at_once += usize::from(hand_over);
+    }
+    assert!(over > 100 && at_once > 10 && at_once < 200, "{over} {at_once}");
+}
+
+/// The least cost over all orders, each handed over at its best place.
+fn cheapest_of_all(jobs: &Jobs, possible: &[usize], belief: &[f64; HYPOTHESES]) -> f64 {
+    fn extend(order: &mut Vec<usize>, left: &[usize], jobs: &Jobs, belief: &[f64; HYPOTHESES]) -> f64 {
+        if left.is_empty() {
+            return cheapest_end(jobs, order, belief, false);
+        }
+        let mut least = f64::INFINITY;
+        for at in left {
+            order.push(*at);
+            let rest: Vec<usize> = left.iter().copied().filter(|other| other != at).collect();
+            least = least.min(extend(order, &rest, jobs, belief));
+            order.pop();
+        }
+        least
+    }
+    extend(&mut Vec::new(), possible, jobs, belief)
 }
 
 /// Everything that can be done in `depth` steps, told by probabilities that sum to one.
 fn least(jobs: &Jobs, looks: &[Prospect], belief: &[f64; HYPOTHESES], recovered: bool, used: u32, depth: usize) -> f64 {
-    let mut least = cheapest_order(jobs, belief, recovered);
+    // Which order of repairs ends the plan is tested above.
+    let mut least = jobs.order(belief, recovered).minutes;
     if depth == 0 {
         return least;
     }
@@ -220,7 +295,7 @@ fn a_plan_costs_what_its_steps_add_up_to() {
         };
         let plan = search.plan(&state, None);
         assert!(plan.expected_minutes <= plan.without_checks_minutes + 1e-9);
-        for step in &plan.steps {
+        for step in plan.steps.iter().filter(|step| step.action != Action::HandOver) {
             let total: f64 = step.branches.iter().map(|branch| branch.probability).sum();
             assert!((total - 1.0).abs() < 1e-9);
             for branch in step.branches.iter().filter(|branch| branch.next.is_some()) {

@@ -16,7 +16,7 @@ use super::checks::{CheckRow, Reveals};
 use super::faults::index;
 use super::list::List;
 use super::looks;
-use super::posterior::{HYPOTHESES, Posterior};
+use super::posterior::{HYPOTHESES, NONE, Posterior};
 use super::scene::Scene;
 use crate::names::{Check, Fault, Feature, Observation, ResultKind};
 use crate::numerics::put_in_order;
@@ -85,7 +85,10 @@ impl<'a> Bench<'a> {
 
     /// The checks that save more than they cost; the most useful first.
     pub(super) fn ranked(&self) -> List<RankedCheck, 6> {
-        let (before, _) = self.jobs.expected(&self.posterior.probability, self.settings.recovered);
+        let before = self
+            .jobs
+            .order(&self.posterior.probability, self.settings.recovered)
+            .minutes;
         let mut ranked: List<RankedCheck, { Check::ALL.len() }> = List::new(blank(Check::RunAndRead));
         for prospect in &self.prospects {
             ranked.push(self.judge(prospect, before));
@@ -146,9 +149,11 @@ impl<'a> Bench<'a> {
         search.plan(&state, self.suspected())
     }
 
-    /// Where the comparison of the gauges stands, when they are suspected.
+    /// Where the comparison of the gauges stands, when they are suspected or nothing fits what they show.
     fn suspected(&self) -> Option<usize> {
-        let suspected = self.posterior.probability[index(Fault::GaugeError)] >= SUSPICION;
+        let probability = &self.posterior.probability;
+        let suspected =
+            probability[index(Fault::GaugeError)] >= SUSPICION || probability[NONE] >= self.settings.nothing_fits;
         let gauges = |prospect: &Prospect| prospect.check == Check::CompareGauges;
         suspected.then(|| self.prospects.iter().position(gauges)).flatten()
     }
@@ -176,7 +181,7 @@ impl<'a> Bench<'a> {
             if total <= 0.0 {
                 continue;
             }
-            after += self.jobs.expected(&belief, recovered).0;
+            after += self.jobs.order(&belief, recovered).minutes;
             let (leading, p) = leading(&belief);
             check.outcomes.push(Outcome {
                 result: result.kind,

@@ -33,8 +33,7 @@ pub(crate) struct State {
 pub(crate) enum Move {
     Check(usize),
     Repair(Fault),
-    /// Nothing is left to repair.
-    Stop,
+    HandOver,
 }
 
 pub(crate) struct Search<'a> {
@@ -91,8 +90,10 @@ impl Search<'_> {
     /// the best order; and the first step.
     pub(crate) fn best(&self, state: &State, depth: usize) -> (f64, Move) {
         let total = state.total();
-        let (finish, first) = self.jobs.expected(&state.belief, state.recovered);
-        let mut best = (finish, first.map_or(Move::Stop, Move::Repair));
+        let order = self.jobs.order(&state.belief, state.recovered);
+        let first = order.first;
+        let step = first.filter(|_| !order.hand_over).map_or(Move::HandOver, Move::Repair);
+        let mut best = (order.minutes, step);
         if depth == 0 || total <= 0.0 {
             return best;
         }
@@ -157,7 +158,7 @@ impl Search<'_> {
         };
         let mut plan = Plan {
             expected_minutes: expected,
-            without_checks_minutes: self.jobs.expected(&state.belief, state.recovered).0,
+            without_checks_minutes: self.jobs.order(&state.belief, state.recovered).all_minutes,
             ..Plan::EMPTY
         };
         self.grow(&mut plan, state, step, DEPTH - 1);
@@ -172,7 +173,11 @@ impl Search<'_> {
             ..Step::BLANK
         };
         match step {
-            Move::Stop => return None,
+            Move::HandOver => plan.steps.push(Step {
+                action: Action::HandOver,
+                minutes: self.jobs.hand_over_minutes,
+                ..blank
+            }),
             Move::Check(check) => {
                 let prospect = &self.prospects[check];
                 plan.steps.push(Step {

@@ -283,7 +283,7 @@ impl Repairs {
             ),
             (
                 "NONE_OF_THESE_MINUTES",
-                "When no fault of the list is the cause, min.",
+                "Until somebody who knows more has found the cause, min.",
                 self.none_of_these_minutes,
             ),
         ] {

@@ -1,0 +1,143 @@
+//! Vehicles that come to the shop, each with one significant fault.
+
+use coldloop::circuit::{Reading, Readings};
+use coldloop::diagnosis::{Case, Settings, diagnose, exists, questions};
+use coldloop::units::{Surroundings, Temperature, celsius};
+use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, Simulation, System, simulate};
+use coldloop::{AirSource, Check, Compressor, Error, Expansion, Fault, Observation, Refrigerant, VehicleClass};
+use rand::{Rng, RngExt};
+use rand_chacha::ChaCha8Rng;
+
+/// One vehicle in the shop: what is wrong with it, what it would read, and how each question would be answered.
+pub(crate) struct Visit {
+    pub(crate) case: Case,
+    /// The same with everything read.
+    full: Case,
+    pub(crate) fault: Fault,
+    answers: [bool; Observation::ALL.len()],
+}
+
+impl Visit {
+    /// What the check shows, taken into the case.
+    pub(crate) fn look(&self, case: &mut Case, check: Check) {
+        let mut full = self.full.readings;
+        if let Some(shown) = reading(&mut case.readings, check) {
+            *shown = reading(&mut full, check).and_then(|shown| *shown);
+        }
+        for question in questions(check, &case.system) {
+            let place = question.code() as usize - 1;
+            case.observations = case.observations.with(question, self.answers[place]);
+        }
+    }
+
+    /// The answer to a question, whoever asks it.
+    pub(crate) fn answer(&self, observation: Observation) -> bool {
+        self.answers[observation.code() as usize - 1]
+    }
+}
+
+/// The next vehicle. What the model has no steady state for, a fault that does not show, and readings that no instrument
+/// of a shop shows are drawn again.
+pub(crate) fn drawn(rng: &mut ChaCha8Rng) -> Visit {
+    loop {
+        if let Ok(Some(visit)) = attempt(rng) {
+            return visit;
+        }
+    }
+}
+
+fn attempt(rng: &mut ChaCha8Rng) -> Result<Option<Visit>, Error> {
+    let pick = |rng: &mut ChaCha8Rng, many: usize| rng.random_range(0..many);
+    let system = System::new(
+        [Refrigerant::R134a, Refrigerant::R1234yf][pick(rng, 2)],
+        Expansion::ALL[pick(rng, 2)],
+        Compressor::ALL[pick(rng, 4)],
+    );
+    let class = VehicleClass::ALL[pick(rng, 4)];
+    let uniforms: [f64; Population::UNIFORMS] = std::array::from_fn(|_| rng.random());
+    let vehicle = Population::usual(system, class).vehicle(&uniforms)?;
+    let place = Surroundings::at_altitude(rng.random_range(0.0..2_000.0))?;
+    let engine_hz = rng.random_range(20.0..35.0);
+    let conditions = Conditions {
+        relative_humidity: Some(rng.random_range(0.2..0.8)),
+        // The speed of a motor is its own affair.
+        engine_speed_hz: Some(engine_hz).filter(|_| system.compressor != Compressor::Electric),
+        air_source: Some(AirSource::ALL[pick(rng, 2)]),
+        blower: Some(1.0),
+        vehicle_speed_m_s: Some(0.0),
+        running_s: Some(900.0),
+        ..Conditions::new(celsius(rng.random_range(20.0..40.0)), place)
+    };
+    let possible: Vec<Fault> = Fault::ALL
+        .into_iter()
+        .filter(|f| !matches!(f, Fault::NoFault | Fault::GaugeError) && exists(*f, &system))
+        .collect();
+    let fault = by_prior(rng, &possible);
+    let severity = rng.random_range(0.15..0.85);
+    let sound = simulate(&vehicle, &conditions, &[])?;
+    let faulty = simulate(&vehicle, &conditions, &[FaultSeverity::new(fault, severity)])?;
+    if !significant(&sound, &faulty) {
+        return Ok(None);
+    }
+    let errors: [f64; Instruments::UNIFORMS] = std::array::from_fn(|_| rng.random());
+    let every = Instruments {
+        missing: 0.0,
+        ..Instruments::SHOP
+    };
+    let case = |instruments: Instruments| {
+        instruments
+            .measure(&faulty, place, &errors)
+            .map(|readings| Case::new(system, conditions, readings))
+    };
+    let settings = Settings::default();
+    let visit = Visit {
+        case: case(Instruments::SHOP)?,
+        full: case(every)?,
+        fault,
+        answers: Observation::ALL.map(|observation| rng.random::<f64>() < settings.looks.yes(observation, fault)),
+    };
+    diagnose(&visit.full, &settings)?;
+    Ok(Some(visit))
+}
+
+/// A fault as common as the default priors say.
+fn by_prior(rng: &mut impl Rng, possible: &[Fault]) -> Fault {
+    let settings = Settings::default();
+    let total: f64 = possible.iter().map(|fault| settings.prior(*fault)).sum();
+    let mut left = rng.random_range(0.0..total);
+    for fault in possible {
+        left -= settings.prior(*fault);
+        if left <= 0.0 {
+            return *fault;
+        }
+    }
+    possible[0]
+}
+
+fn significant(sound: &Simulation, faulty: &Simulation) -> bool {
+    faulty.capacity_w < 0.95 * sound.capacity_w || faulty.cop < 0.9 * sound.cop || faulty.vent_k > sound.vent_k + 1.5
+}
+
+/// The temperature that a check reads; none for one that asks questions.
+fn reading(readings: &mut Readings, check: Check) -> Option<&mut Option<Reading<Temperature>>> {
+    if check == Check::ReadVent {
+        Some(&mut readings.vent)
+    } else if check == Check::ReadSuctionLine {
+        Some(&mut readings.suction_line)
+    } else if check == Check::ReadLiquidLine {
+        Some(&mut readings.liquid_line)
+    } else if check == Check::ReadDischargeLine {
+        Some(&mut readings.discharge_line)
+    } else {
+        None
+    }
+}
+
+/// Whether a check would tell something in this case.
+pub(crate) fn missing(case: &Case, check: Check) -> bool {
+    let mut readings = case.readings;
+    match reading(&mut readings, check) {
+        Some(shown) => shown.is_none(),
+        None => questions(check, &case.system).next().is_some(),
+    }
+}
