@@ -3,9 +3,9 @@
 #![cfg(feature = "report")]
 #![allow(clippy::unwrap_used)]
 
-use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Action, Case, Cost, Diagnosis, Settings, Step, diagnose};
 use coldloop::vehicle::simulate;
-use coldloop::{ExpectedBasis, Fault, QualityNote, VerdictKind, intake, report};
+use coldloop::{Check, ExpectedBasis, Fault, QualityNote, VerdictKind, intake, report};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use std::fs;
@@ -43,6 +43,61 @@ const SOUND: [&str; 6] = [
     "altitude-trap",
     "electric-van",
 ];
+
+#[test]
+fn where_nothing_fits_the_instruments_come_first_and_no_part_is_changed_on_suspicion() {
+    let (_, diagnosis) = diagnosed("fits-nothing");
+    assert_eq!(diagnosis.verdict.kind, VerdictKind::NothingFits);
+    assert_eq!(diagnosis.next_checks[0].check, Check::CompareGauges);
+    let plan = diagnosis.plan(&Settings::default());
+    assert_eq!(plan.steps[0].action, Action::Check(Check::CompareGauges));
+    let repairs = |step: &Step| matches!(step.action, Action::Repair(fault) if fault != Fault::GaugeError);
+    assert!(!plan.steps.iter().any(repairs));
+    assert!(plan.expected_minutes < 0.2 * plan.without_checks_minutes);
+    // Where looking costs too much, it is handed over at once.
+    let prices = Check::ALL
+        .into_iter()
+        .fold(Settings::default().prices, |prices, check| {
+            prices.with_check(
+                check,
+                Cost {
+                    minutes: 5_000.0,
+                    money: 0.0,
+                },
+            )
+        });
+    let mut dear = Settings::default();
+    dear.prices = prices;
+    dear.nothing_fits = 1.0;
+    let plan = diagnosis.plan(&dear);
+    assert_eq!(plan.steps[0].action, Action::HandOver);
+    assert!(plan.expected_minutes > plan.steps[0].minutes);
+    let case = diagnosed("fits-nothing").0;
+    assert!(report::plan_json(&plan, &case.system).contains("hand over to somebody"));
+}
+
+/// A figure is called the same in the list of readings and among the reasons, which tell the side within its band too.
+#[test]
+fn the_reasons_call_a_figure_as_the_list_does() {
+    let mut compared = 0;
+    for (name, _) in NAMED {
+        let (case, diagnosis) = diagnosed(name);
+        let text = report::text(&case, &diagnosis, report::Units::Metric);
+        let (list, reasons) = text.split_once("\nWhy ").unwrap();
+        for figure in ["low side", "high side", "superheat", "subcooling"] {
+            let reason = reasons
+                .lines()
+                .find_map(|line| line.split_once(&format!("it  {figure} ")));
+            let row = list.lines().find(|line| line.starts_with(&format!("{figure}, ")));
+            if let (Some((_, standing)), Some(row)) = (reason, row) {
+                let within = standing.ends_with("in its band") && row.ends_with("as it should be");
+                assert!(within || row.ends_with(standing), "{name}: {row}: {standing}");
+                compared += 1;
+            }
+        }
+    }
+    assert!(compared >= 5, "{compared}");
+}
 
 #[test]
 fn every_fault_of_the_garage_leads_or_is_on_the_short_list() {

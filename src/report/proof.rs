@@ -156,7 +156,7 @@ pub(super) fn write(out: &mut String, all: &Judgements, case: &Case, units: Unit
         let (reached, water) = (microns(vacuum.reached_pa), microns(vacuum.water_pa));
         writeln!(
             out,
-            "    {reached:.0} micron reached; water in the coldest part boils below {water:.0}"
+            "    {reached:.0} micron reached; water in the coldest part boils below {water:.0} micron"
         )?;
     }
     if let Some(hold) = &all.hold {

@@ -45,15 +45,7 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
     let datum = case.readings.gauge_zero.unwrap_or(air);
     let gauge = |reading: Option<Reading<Pressure>>| Some(reading?.value.absolute(datum).gauge(air).pa());
     let kelvin = |reading: Option<Reading<Temperature>>| Some(in_kelvins(reading?.value));
-    // What was measured against the band that stands beside it.
-    let deviation = |feature: Feature, sound: Spread| {
-        let measured = diagnosis
-            .deviations
-            .iter()
-            .find(|measured| measured.feature == feature)?;
-        let uncertainty = measured.standard_uncertainty;
-        Some(sound.widened(uncertainty, uncertainty).deviation(measured.measured))
-    };
+    let deviation = |feature: Feature, sound: Spread| beside(diagnosis, feature, Some(sound));
     let healthy = &expectation.healthy;
     let at = |t_k: f64| {
         let p_pa = pseudo_critical::along_pa(case.system.refrigerant, t_k).ok()?;
@@ -115,6 +107,36 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
         });
     }
     rows
+}
+
+/// How a figure lies to the band that stands beside it, in standard deviations of vehicle and instrument together.
+pub(super) fn deviation(diagnosis: &Diagnosis, feature: Feature) -> Option<f64> {
+    let shown = diagnosis.expectation.and_then(|expectation| {
+        let healthy = expectation.healthy;
+        match feature {
+            Feature::LowSide => Some(healthy.low_side),
+            Feature::HighSide => Some(healthy.high_side),
+            Feature::Vent => Some(healthy.vent),
+            Feature::Superheat => Some(healthy.superheat),
+            Feature::Subcooling => Some(healthy.subcooling),
+            Feature::DischargeSuperheat => Some(healthy.discharge_superheat),
+            Feature::ClutchCycles => healthy.clutch_cycles,
+            Feature::RestPressure => None,
+        }
+    });
+    beside(diagnosis, feature, shown)
+}
+
+/// The same beside a distribution; beside that of the judgement, where none is shown.
+fn beside(diagnosis: &Diagnosis, feature: Feature, shown: Option<Spread>) -> Option<f64> {
+    let measured = diagnosis
+        .deviations
+        .iter()
+        .find(|measured| measured.feature == feature)?;
+    let uncertainty = measured.standard_uncertainty;
+    Some(shown.map_or(measured.deviation, |sound| {
+        sound.widened(uncertainty, uncertainty).deviation(measured.measured)
+    }))
 }
 
 fn pressure(id: &'static str, band: Band<GaugePressure>) -> Row {

@@ -1,5 +1,6 @@
 //! Words for numbers: how far off, how strongly.
 
+use super::rows::deviation;
 use crate::diagnosis::{Contribution, Diagnosis, Evidence};
 use crate::names::{Fault, Feature, Observation, ResultKind};
 use alloc::format;
@@ -20,6 +21,15 @@ pub(super) fn standing(deviation: f64) -> &'static str {
     }
 }
 
+/// The same where the side matters that a figure takes within its band: beyond half a standard deviation.
+fn leaning(deviation: f64) -> &'static str {
+    match deviation {
+        z if (-1.28..-0.5).contains(&z) => "low in its band",
+        z if z > 0.5 && z <= 1.28 => "high in its band",
+        z => standing(z),
+    }
+}
+
 /// How strongly a factor in the odds speaks. The limits are factors of 1.2, 3 and 10 (Kass & Raftery 1995, table in
 /// section 3.2, names 3 and 20 the limits of positive and strong evidence; 10 is Jeffreys' limit of strong).
 pub(super) fn strength(log_odds: f64) -> &'static str {
@@ -36,11 +46,7 @@ pub(super) fn says(contribution: &Contribution, diagnosis: &Diagnosis, case: &cr
     match contribution.evidence {
         Evidence::Prior => "how common it is".into(),
         Evidence::Feature(feature) => {
-            let deviation = diagnosis
-                .deviations
-                .iter()
-                .find(|deviation| deviation.feature == feature);
-            let standing = deviation.map_or("", |deviation| standing(deviation.deviation));
+            let standing = deviation(diagnosis, feature).map_or("", leaning);
             format!("{} {standing}", feature_name(feature))
         }
         Evidence::Observation(observation) => {
@@ -77,13 +83,24 @@ pub(super) fn result(kind: ResultKind, observation: Option<Observation>, of: usi
     match (kind, observation) {
         (ResultKind::Yes, Some(observation)) if of > 2 => spoken(observation.id()),
         (ResultKind::No, None) => "neither".into(),
-        (kind, _) => kind.id().into(),
+        (ResultKind::Below, _) => "below its band".into(),
+        (ResultKind::Within, _) => "in its band".into(),
+        (ResultKind::Above, _) => "above its band".into(),
+        (ResultKind::Yes | ResultKind::No, _) => kind.id().into(),
     }
 }
 
+/// What keeps its hyphen before the rest of an id.
+const COMPOUNDS: [&str; 4] = ["non-", "high-side", "liquid-line", "suction-line"];
+
 /// An id as words.
 pub(super) fn spoken(id: &str) -> String {
-    id.replace(['-', '_'], " ")
+    let kept = COMPOUNDS
+        .into_iter()
+        .find(|compound| id.starts_with(compound))
+        .map_or(0, str::len);
+    let (compound, rest) = id.split_at(kept);
+    format!("{compound}{}", rest.replace(['-', '_'], " "))
 }
 
 /// A probability in per cent, with no false certainty at its ends.
