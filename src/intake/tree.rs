@@ -147,6 +147,7 @@ impl<'a> Entry<'a> {
     }
 
     /// A bare number; NaN where there is none, which every range refuses.
+    #[inline(never)]
     pub(super) fn number(&self) -> f64 {
         self.value.as_f64().unwrap_or(f64::NAN)
     }

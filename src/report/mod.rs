@@ -9,6 +9,7 @@ mod record;
 mod rows;
 mod simulation;
 mod text;
+mod units;
 mod visit;
 mod words;
 
@@ -18,5 +19,6 @@ pub use json::{json, refusal_json};
 pub use plan::plan_json;
 pub use proof::proof_json;
 pub use simulation::simulation_json;
-pub use text::{Units, text};
+pub use text::text;
+pub use units::Units;
 pub use visit::{visit_json, visit_text};

@@ -3,7 +3,7 @@
 use super::json::{estimate, object};
 use super::record::record;
 use super::rows::Scale;
-use super::text::Units;
+use super::units::Units;
 use super::words::{per_cent, spoken};
 use crate::circuit::Estimate;
 use crate::diagnosis::Case;

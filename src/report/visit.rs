@@ -2,7 +2,8 @@
 
 use super::json::answer;
 use super::proof::judgements;
-use super::text::{Report, Units};
+use super::text::Report;
+use super::units::Units;
 use crate::intake::{Refusal, Visit};
 use crate::names::VerdictKind;
 use alloc::string::{String, ToString};

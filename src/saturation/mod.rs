@@ -6,6 +6,7 @@
 mod arrays;
 mod blend;
 mod blend_hs;
+mod blend_model;
 mod blend_state;
 mod charge;
 mod door;
