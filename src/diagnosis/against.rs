@@ -187,26 +187,29 @@ impl<const L: usize> Weighed<L> {
         let (mut distance, mut narrow) = (self.distance, self.narrow);
         let mut bound = Lanes::ZERO; // how much stiffer the second one is held by the first one than after its change
         let mut drawn = [Lanes::ZERO; L]; // and how much the first one pulls at it
-        for Change { figure, value, noise } in changes {
+        for (n, Change { figure, value, noise }) in changes.iter().enumerate() {
             let mut stiff = self.stiff[figure % FIGURES];
             stiff.add(|lane| -bound.at(lane));
             let softer = Lanes::of(|lane| 1.0 / larger(1.0 + noise * stiff.at(lane), LEAST_LEFT));
             narrow.multiply(|lane| softer.at(lane));
             let across = &self.across;
             for l in 0..L {
-                let pull = &self.pull[figure % FIGURES][l];
-                let before = &mut drawn[l];
+                let (pull, before) = (&self.pull[figure % FIGURES][l], &mut drawn[l]);
                 distance[l].add(|lane| {
                     let before = pull.at(lane) + before.at(lane);
                     let pull = before + value * stiff.at(lane);
                     value * (before + pull) - noise * softer.at(lane) * pull * pull
                 });
-                before.change(|lane, before| {
-                    let pull = pull.at(lane) + before + value * stiff.at(lane);
-                    across.at(lane) * (value - noise * softer.at(lane) * pull)
-                });
+                if n + 1 < changes.len() {
+                    before.set(|lane| {
+                        let pull = pull.at(lane) + value * stiff.at(lane);
+                        across.at(lane) * (value - noise * softer.at(lane) * pull)
+                    });
+                }
             }
-            bound.set(|lane| noise * softer.at(lane) * across.at(lane) * across.at(lane));
+            if n + 1 < changes.len() {
+                bound.set(|lane| noise * softer.at(lane) * across.at(lane) * across.at(lane));
+            }
         }
         for distance in &mut distance {
             distance.change(|_, distance| larger(distance, 0.0));

@@ -56,6 +56,8 @@ struct Column {
     unmoved: Row,
     /// Density of the figure as it was read, under every pattern.
     as_read: Row,
+    /// The same of the figure that was asked for last.
+    lately: Option<(Estimate, Row)>,
 }
 
 impl Column {
@@ -66,6 +68,7 @@ impl Column {
         up: [0.0; PATTERNS],
         unmoved: [0.0; PATTERNS],
         as_read: [1.0; PATTERNS],
+        lately: None,
     };
 
     /// Density of a figure under every pattern.
@@ -88,8 +91,8 @@ impl Column {
             *moved = mixed(*unmoved, sound, density);
         }
         let mut densities = [sound; PATTERNS];
-        for (place, moved) in self.places.iter().zip(moved) {
-            densities[place % PATTERNS] = moved;
+        for (place, moved) in self.places.iter().zip(&moved) {
+            densities[place % PATTERNS] = *moved;
         }
         densities
     }
@@ -138,27 +141,31 @@ impl<'a> Chart<'a> {
             }
         }
         let weights = chart.weights(figures, 0.0);
-        for (pattern, weight) in chart.patterns.items_mut().iter_mut().zip(weights) {
-            pattern.weight = weight;
+        for (pattern, weight) in chart.patterns.items_mut().iter_mut().zip(&weights) {
+            pattern.weight = *weight;
         }
         chart
     }
 
     /// The chance of each pattern times the density of all figures under it; where the pressures are less likely than `least`
     /// it is left at none. What of the figures is as it was read is not worked out again.
-    fn weights(&self, figures: &Features, least: f64) -> Row {
+    fn weights(&mut self, figures: &Features, least: f64) -> Row {
         let count = self.patterns.len().min(PATTERNS);
         let mut weights = self.chances;
-        for (feature, column) in self.columns.iter().enumerate() {
+        for (feature, column) in self.columns.iter_mut().enumerate() {
             let (Some(measured), Some(healthy)) = (figures.measured[feature], self.scene.healthy[feature]) else {
                 continue;
             };
-            let anew;
             let densities = if self.figures.measured[feature] == Some(measured) {
                 &column.as_read
             } else {
-                anew = column.densities(healthy, measured);
-                &anew
+                if column.lately.is_none_or(|(lately, _)| lately != measured) {
+                    column.lately = Some((measured, column.densities(healthy, measured)));
+                }
+                column
+                    .lately
+                    .as_ref()
+                    .map_or(&column.as_read, |(_, densities)| densities)
             };
             for (weight, density) in weights[..count].iter_mut().zip(&densities[..count]) {
                 *weight *= density;
@@ -176,9 +183,10 @@ impl<'a> Chart<'a> {
     }
 
     /// Likelihood under every fault of figures, where the pressures are no less likely than `least`.
-    pub(super) fn likelihoods(&self, figures: &Features, least: f64) -> [f64; Fault::ALL.len()] {
+    pub(super) fn likelihoods(&mut self, figures: &Features, least: f64) -> [f64; Fault::ALL.len()] {
         let mut sums = [0.0; Fault::ALL.len()];
-        for (pattern, weight) in self.patterns.iter().zip(self.weights(figures, least)) {
+        let weights = self.weights(figures, least);
+        for (pattern, weight) in self.patterns.iter().zip(&weights) {
             sums[index(pattern.fault)] += weight;
         }
         sums

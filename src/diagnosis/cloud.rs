@@ -280,7 +280,10 @@ impl InCloud<'_> {
     pub(super) fn weights(&self) -> Weights {
         let mut weights = WEIGHTLESS;
         for (place, _, share) in self.cloud.parts_here() {
-            weights[place] = counted(&self.parts[place].density(&NO_CHANGES), share);
+            weights[place] = self.parts[place].density(&NO_CHANGES);
+            for (weights, stand) in weights[place].iter_mut().zip(STAND_SHARE) {
+                weights.multiply(|lane| stand * share.at(lane));
+            }
         }
         weights
     }
@@ -296,9 +299,10 @@ impl InCloud<'_> {
         });
         let mut found = UNKNOWN;
         for (place, parts, share) in self.cloud.parts_here() {
-            let [own, trade] = counted(&self.parts[place].density(&changes), share);
+            let [own, trade] = &self.parts[place].density(&changes);
             for (lane, fault) in parts.fault.into_iter().enumerate() {
-                found[index(fault)] += own.at(lane) + trade.at(lane);
+                let [of_own, of_trade] = STAND_SHARE;
+                found[index(fault)] += share.at(lane) * (of_own * own.at(lane) + of_trade * trade.at(lane));
             }
         }
         let sound = found[index(Fault::NoFault)];
@@ -308,11 +312,6 @@ impl InCloud<'_> {
         }
         found
     }
-}
-
-/// What parts count with these densities, for each stand.
-fn counted(density: &[Lanes; STANDS], share: &Lanes) -> [Lanes; STANDS] {
-    core::array::from_fn(|stand| Lanes::of(|lane| STAND_SHARE[stand] * share.at(lane) * density[stand].at(lane)))
 }
 
 /// The parts of a fault among those side by side, by their lanes.

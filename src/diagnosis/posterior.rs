@@ -2,6 +2,7 @@
 
 mod ahead;
 mod mix_ups;
+mod severity;
 
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
@@ -94,13 +95,13 @@ impl Posterior {
         posterior.likelihood[NONE] = none[FEATURES];
         let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.weigh(figures));
         let weights = in_cloud.as_ref().map(InCloud::weights);
-        let chart = Chart::of(scene, figures, posterior.others().map(|(row, _)| row));
-        posterior.face_value(scene, &chart, in_cloud.as_mut());
+        let mut chart = Chart::of(scene, figures, posterior.others().map(|(row, _)| row));
+        posterior.face_value(scene, &mut chart, in_cloud.as_mut());
         let mut doubted = Doubted {
             scene,
             mixed_up,
-            in_cloud,
-            chart: &chart,
+            in_cloud: in_cloud.as_mut(),
+            chart: &mut chart,
             least: least(&none),
         };
         posterior.gauge_error(&mut doubted, |mix_up| !mix_ups::strays(mix_up));
@@ -126,7 +127,7 @@ impl Posterior {
     }
 
     /// The faults with the readings as they stand.
-    fn face_value(&mut self, scene: &Scene, chart: &Chart<'_>, in_cloud: Option<&mut InCloud<'_>>) {
+    fn face_value(&mut self, scene: &Scene, chart: &mut Chart<'_>, in_cloud: Option<&mut InCloud<'_>>) {
         let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(&self.figures));
         let by_chart = chart.likelihoods(&self.figures, 0.0);
         for (row, _) in self.others() {
@@ -261,36 +262,6 @@ impl Posterior {
         because
     }
 
-    /// The severity of a fault after the readings: mean and standard deviation.
-    pub(super) fn severity(&self, fault: Fault) -> (f64, f64) {
-        let hypothesis = index(fault);
-        let mut by_chart = Moments::default();
-        for pattern in self.patterns.iter().filter(|pattern| pattern.fault == fault) {
-            by_chart.add(
-                pattern.weight,
-                FAULTS[hypothesis].severity[pattern.severity],
-                CHART_STEP,
-            );
-        }
-        let mut by_cloud = Moments::default();
-        for prediction in self.predictions.iter().filter(|prediction| prediction.fault == fault) {
-            let (mean, sd) = prediction.severity;
-            by_cloud.add(f64::from(prediction.share), f64::from(mean), f64::from(sd));
-        }
-        let share = match (by_cloud.weight > 0.0, by_chart.weight > 0.0) {
-            (true, true) => self.by_cloud[hypothesis],
-            (true, false) => 1.0,
-            (false, _) => 0.0,
-        };
-        let mut both = Moments::default();
-        both.join(share, &by_cloud);
-        both.join(1.0 - share, &by_chart);
-        (
-            both.mean,
-            libm::sqrt(f64::max(both.square - both.mean * both.mean, 0.0)),
-        )
-    }
-
     /// The chance of a fault before anything was read.
     pub(super) fn prior(&self, fault: Fault) -> f64 {
         self.priors[index(fault)]
@@ -316,34 +287,6 @@ impl Posterior {
         self.observations.answer(observation).is_some()
     }
 }
-
-/// Weight, and weighed sums of a figure and of its square.
-#[derive(Clone, Copy, Default)]
-struct Moments {
-    weight: f64,
-    mean: f64,
-    square: f64,
-}
-
-impl Moments {
-    fn add(&mut self, weight: f64, mean: f64, sd: f64) {
-        self.weight += weight;
-        self.mean += weight * mean;
-        self.square += weight * (mean * mean + sd * sd);
-    }
-
-    /// Adds a share of the means of others.
-    fn join(&mut self, share: f64, others: &Self) {
-        if others.weight > 0.0 {
-            self.weight += share;
-            self.mean += share * others.mean / others.weight;
-            self.square += share * others.square / others.weight;
-        }
-    }
-}
-
-/// Half the distance between severities of the tables: how finely those tell them apart.
-const CHART_STEP: f64 = 0.08;
 
 /// How much the clouds count under a fault: nothing where it has none.
 fn trust(scene: &Scene, fault: Fault) -> f64 {

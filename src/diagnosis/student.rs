@@ -25,26 +25,24 @@ pub(super) fn density<const L: usize>(distance: &[Lanes; L], narrow: &Lanes, dim
     let peak: f64 = CONSTANT[..dimensions].iter().product();
     // An odd dimension leaves half a power, which goes under the same root.
     let odd = dimensions % 2 == 1;
-    let scale = if odd { *narrow } else { narrow.root() };
-    let halves = dimensions / 2;
+    let root = if odd { *narrow } else { narrow.root() };
     core::array::from_fn(|l| {
         let tail = Lanes::of(|lane| 1.0 / (1.0 + 1.0 / FREEDOM * distance[l].at(lane)));
-        let mut density = scale;
-        if odd {
-            density.multiply(|lane| tail.at(lane));
-            density = density.root();
-        }
-        density.multiply(|lane| {
+        let root = if odd {
+            Lanes::of(|lane| root.at(lane) * tail.at(lane)).root()
+        } else {
+            root
+        };
+        let fourth = |lane: usize| {
             let square = tail.at(lane) * tail.at(lane);
-            peak * (square * square)
-        });
-        match halves {
-            0 => {}
-            1 => density.multiply(|lane| tail.at(lane)),
-            2 => density.multiply(|lane| tail.at(lane) * tail.at(lane)),
-            _ => density.multiply(|lane| tail.at(lane) * tail.at(lane) * tail.at(lane)),
+            peak * root.at(lane) * (square * square)
+        };
+        match dimensions / 2 {
+            0 => Lanes::of(fourth),
+            1 => Lanes::of(|lane| fourth(lane) * tail.at(lane)),
+            2 => Lanes::of(|lane| fourth(lane) * (tail.at(lane) * tail.at(lane))),
+            _ => Lanes::of(|lane| fourth(lane) * (tail.at(lane) * tail.at(lane)) * tail.at(lane)),
         }
-        density
     })
 }
 

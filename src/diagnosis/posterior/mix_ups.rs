@@ -48,11 +48,11 @@ pub(super) const fn chance(mix_up: MixUp) -> f64 {
 }
 
 /// Readings that are doubted: what they would be under each mix-up, and where they are judged.
-pub(super) struct Doubted<'a> {
+pub(super) struct Doubted<'a, 'of> {
     pub(super) scene: &'a Scene,
     pub(super) mixed_up: &'a dyn Fn(MixUp) -> Option<Features>,
-    pub(super) in_cloud: Option<InCloud<'a>>,
-    pub(super) chart: &'a Chart<'a>,
+    pub(super) in_cloud: Option<&'a mut InCloud<'of>>,
+    pub(super) chart: &'a mut Chart<'of>,
     /// Two pressures less likely than this are followed no further.
     pub(super) least: f64,
 }
@@ -69,7 +69,7 @@ impl Posterior {
 
     /// Misleading instruments: any of the other faults, or none, with the figures that some of the mix-ups would have hidden,
     /// where they can have happened.
-    pub(super) fn gauge_error(&mut self, doubted: &mut Doubted<'_>, some: impl Fn(MixUp) -> bool) {
+    pub(super) fn gauge_error(&mut self, doubted: &mut Doubted<'_, '_>, some: impl Fn(MixUp) -> bool) {
         let scene = doubted.scene;
         for mix_up in MixUp::ALL.into_iter().filter(|mix_up| some(*mix_up)) {
             let Some(figures) = (doubted.mixed_up)(mix_up) else {
@@ -80,7 +80,7 @@ impl Posterior {
             for (known, figure) in self.measured.iter_mut().zip(figures.measured) {
                 *known |= figure.is_some();
             }
-            let in_cloud = doubted.in_cloud.as_mut();
+            let in_cloud = doubted.in_cloud.as_deref_mut();
             let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(&figures));
             let by_chart = doubted.chart.likelihoods(&figures, doubted.least);
             let mut likelihood = 0.0;
