@@ -173,7 +173,7 @@ impl<const L: usize> Weighed<L> {
     pub(super) const NOTHING: Self = Self {
         count: 0,
         distance: [Lanes::ZERO; L],
-        narrow: Lanes::ONE,
+        narrow: Lanes::ZERO,
         pull: [[Lanes::ZERO; L]; FIGURES],
         stiff: [Lanes::ZERO; FIGURES],
         across: Lanes::ZERO,

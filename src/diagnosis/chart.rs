@@ -48,7 +48,7 @@ type Row = [f64; PATTERNS];
 #[derive(Clone, Copy)]
 struct Column {
     /// Places of these patterns.
-    places: List<usize, PATTERNS>,
+    places: List<u8, PATTERNS>,
     /// By how much the median moves, the variances of the two sides that are then left, and the chance of no move.
     shift: Row,
     down: Row,
@@ -67,7 +67,7 @@ impl Column {
         down: [0.0; PATTERNS],
         up: [0.0; PATTERNS],
         unmoved: [0.0; PATTERNS],
-        as_read: [1.0; PATTERNS],
+        as_read: [0.0; PATTERNS],
         lately: None,
     };
 
@@ -92,7 +92,7 @@ impl Column {
         }
         let mut densities = [sound; PATTERNS];
         for (place, moved) in self.places.iter().zip(&moved) {
-            densities[place % PATTERNS] = *moved;
+            densities[usize::from(*place) % PATTERNS] = *moved;
         }
         densities
     }
@@ -109,42 +109,48 @@ pub(super) struct Chart<'a> {
 }
 
 impl<'a> Chart<'a> {
-    /// The tables beside these figures, under some faults.
-    pub(super) fn of(scene: &'a Scene, figures: &Features, faults: impl Iterator<Item = &'static FaultRow>) -> Self {
-        let mut chart = Self {
+    /// The tables beside these figures, under no fault.
+    #[inline(always)] // it is large
+    pub(super) const fn beside(scene: &'a Scene, figures: &Features) -> Self {
+        Self {
             scene,
             figures: *figures,
             patterns: List::new(Pattern::BLANK),
             chances: [0.0; PATTERNS],
             columns: [Column::NOTHING; FEATURES],
-        };
+        }
+    }
+
+    /// Takes in the faults that are there.
+    pub(super) fn take(&mut self, faults: impl Iterator<Item = &'static FaultRow>) {
+        let scene = self.scene;
         for row in faults {
             let effects = moving(scene, row);
             for (pattern, chance) in patterns(row) {
-                let place = chart.patterns.len() % PATTERNS;
-                chart.chances[place] = chance;
-                chart.patterns.push(pattern);
-                for ((column, effect), healthy) in chart.columns.iter_mut().zip(effects).zip(scene.healthy) {
+                let place = self.patterns.len() % PATTERNS;
+                self.chances[place] = chance;
+                self.patterns.push(pattern);
+                for ((column, effect), healthy) in self.columns.iter_mut().zip(effects).zip(scene.healthy) {
                     if let (Some(effect), Some(healthy)) = (effect, healthy) {
                         let n = column.places.len() % PATTERNS;
                         let moved = scene.shifted(effect, (pattern.severity, pattern.rest_k), healthy);
                         (column.shift[n], column.down[n], column.up[n]) = moved;
                         column.unmoved[n] = unmoved(effect, pattern.severity);
-                        column.places.push(place);
+                        column.places.push(place as u8);
                     }
                 }
             }
         }
-        for (feature, column) in chart.columns.iter_mut().enumerate() {
-            if let (Some(measured), Some(healthy)) = (figures.measured[feature], scene.healthy[feature]) {
+        for (feature, column) in self.columns.iter_mut().enumerate() {
+            if let (Some(measured), Some(healthy)) = (self.figures.measured[feature], scene.healthy[feature]) {
                 column.as_read = column.densities(healthy, measured);
             }
         }
-        let weights = chart.weights(figures, 0.0);
-        for (pattern, weight) in chart.patterns.items_mut().iter_mut().zip(&weights) {
+        let figures = self.figures;
+        let weights = self.weights(&figures, 0.0);
+        for (pattern, weight) in self.patterns.items_mut().iter_mut().zip(&weights) {
             pattern.weight = *weight;
         }
-        chart
     }
 
     /// The chance of each pattern times the density of all figures under it; where the pressures are less likely than `least`

@@ -154,15 +154,14 @@ impl Cloud {
             .map(|(place, (parts, shares))| (place, parts, shares))
     }
 
-    /// Weighs the figures against every part.
-    pub(super) fn weigh(&self, features: &Features) -> InCloud<'_> {
-        let mut weighed = InCloud {
+    /// These figures, to be weighed against every part.
+    #[inline(always)] // it is large
+    pub(super) fn unweighed(&self, features: &Features) -> InCloud<'_> {
+        InCloud {
             cloud: self,
             figures: self.figures(features),
             parts: [Weighed::NOTHING; MOST],
-        };
-        weighed.weigh();
-        weighed
+        }
     }
 
     /// The density of the first k figures under one fault.
@@ -263,7 +262,8 @@ pub(super) struct InCloud<'a> {
 }
 
 impl InCloud<'_> {
-    fn weigh(&mut self) {
+    /// Weighs them.
+    pub(super) fn weigh(&mut self) {
         let cloud = self.cloud;
         let told = Told::of(&cloud.conditions);
         let dimensions = along(&self.figures);

@@ -93,9 +93,13 @@ impl Posterior {
         };
         let none = none(scene, figures);
         posterior.likelihood[NONE] = none[FEATURES];
-        let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.weigh(figures));
+        let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.unweighed(figures));
+        if let Some(in_cloud) = &mut in_cloud {
+            in_cloud.weigh();
+        }
         let weights = in_cloud.as_ref().map(InCloud::weights);
-        let mut chart = Chart::of(scene, figures, posterior.others().map(|(row, _)| row));
+        let mut chart = Chart::beside(scene, figures);
+        chart.take(posterior.others().map(|(row, _)| row));
         posterior.face_value(scene, &mut chart, in_cloud.as_mut());
         let mut doubted = Doubted {
             scene,
