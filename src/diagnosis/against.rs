@@ -27,13 +27,14 @@ pub(super) struct Against<const L: usize> {
 }
 
 impl<const L: usize> Against<L> {
+    /// To be cleared before anything is taken in.
     pub(super) const NOTHING: Self = Self {
         order: List::new(0),
         lower: [[Lanes::ZERO; FIGURES]; FIGURES],
         inverse: [Lanes::ZERO; FIGURES],
         off: [[Lanes::ZERO; L]; FIGURES],
         distance: [Lanes::ZERO; L],
-        narrow: Lanes::ONE,
+        narrow: Lanes::ZERO,
     };
 
     /// Takes in what was read, and nothing else; sound vehicles stand `above` where the parts have them.
@@ -63,7 +64,7 @@ impl<const L: usize> Against<L> {
         explain(
             row,
             (before, &self.inverse),
-            |n| *placed.together(i, self.order[n]),
+            &|n| *placed.together(i, self.order[n]),
             &mut left,
         );
         let inverse = &mut self.inverse[n];
@@ -140,7 +141,7 @@ impl<const L: usize> Against<L> {
             }
             covariance
         };
-        explain(&mut row, (&self.lower[..count], &self.inverse), with, &mut left);
+        explain(&mut row, (&self.lower[..count], &self.inverse), &with, &mut left);
         // Whatever lies far out is less certain in all it says.
         let freedom = 1.0 / (FREEDOM + self.order.len() as f64);
         left.change(|lane, left| freedom * larger(left, LEAST_LEFT * own.at(lane)));
@@ -220,11 +221,11 @@ impl<const L: usize> Weighed<L> {
 
 /// A row of the factor below those before, from the covariances to their figures; `left` is the variance of the row's own
 /// figure, and loses what they explain.
-#[inline(always)]
+#[inline(never)] // it is large
 fn explain(
     row: &mut [Lanes; FIGURES],
     (before, inverse): (&[[Lanes; FIGURES]], &[Lanes; FIGURES]),
-    covariance: impl Fn(usize) -> Lanes,
+    covariance: &dyn Fn(usize) -> Lanes,
     left: &mut Lanes,
 ) {
     for (n, of) in before.iter().enumerate().take(FIGURES) {

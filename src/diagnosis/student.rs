@@ -21,6 +21,7 @@ pub(super) const CONSTANT: [f64; FIGURES] = [
 
 /// Density at a squared distance, `narrow` one over the determinant of the scales:
 /// peak sqrt(narrow) (1 + q / n)^-((n + d) / 2), n the degrees of freedom: eight, so that half of it is four.
+#[inline(never)] // it is large
 pub(super) fn density<const L: usize>(distance: &[Lanes; L], narrow: &Lanes, dimensions: usize) -> [Lanes; L] {
     let peak: f64 = CONSTANT[..dimensions].iter().product();
     // An odd dimension leaves half a power, which goes under the same root.
