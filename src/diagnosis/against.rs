@@ -8,6 +8,16 @@ use super::list::List;
 use super::part::Placed;
 use super::student::{self, FREEDOM};
 
+/// Places below a diagonal.
+const BELOW: usize = FIGURES * (FIGURES - 1) / 2;
+
+/// Where a row below the diagonal begins, and where it ends.
+#[inline(always)]
+const fn row(n: usize) -> core::ops::Range<usize> {
+    let n = n % FIGURES;
+    n * n.saturating_sub(1) / 2..n * (n + 1) / 2
+}
+
 /// The least part of a variance that is left when all other figures are known.
 const LEAST_LEFT: f64 = 1e-4;
 
@@ -15,8 +25,8 @@ const LEAST_LEFT: f64 = 1e-4;
 /// Figures are taken in one after the other.
 pub(super) struct Against<const L: usize> {
     order: List<usize, FIGURES>,
-    /// Below the diagonal of ones.
-    lower: [[Lanes; FIGURES]; FIGURES],
+    /// Row by row, below the diagonal of ones.
+    lower: [Lanes; BELOW],
     /// One over the variance that those before leave of each figure.
     inverse: [Lanes; FIGURES],
     /// How far each figure lies from where those before let expect it.
@@ -30,7 +40,7 @@ impl<const L: usize> Against<L> {
     /// To be cleared before anything is taken in.
     pub(super) const NOTHING: Self = Self {
         order: List::new(0),
-        lower: [[Lanes::ZERO; FIGURES]; FIGURES],
+        lower: [Lanes::ZERO; BELOW],
         inverse: [Lanes::ZERO; FIGURES],
         off: [[Lanes::ZERO; L]; FIGURES],
         distance: [Lanes::ZERO; L],
@@ -57,8 +67,8 @@ impl<const L: usize> Against<L> {
     /// Takes in one figure more.
     pub(super) fn add(&mut self, placed: &Placed, figures: &Figures, above: &[[Lanes; FIGURES]; L], i: usize) {
         let n = self.order.len() % FIGURES;
-        let (before, rest) = self.lower.split_at_mut(n);
-        let row = &mut rest[0];
+        let (before, rest) = self.lower.split_at_mut(row(n).start);
+        let row = &mut rest[..n];
         let (own, noise, value) = (placed.together(i, i), figures.noise[i], figures.value[i]);
         let mut left = *own;
         explain(
@@ -93,10 +103,10 @@ impl<const L: usize> Against<L> {
         weighed.count = count;
         weighed.distance = self.distance;
         weighed.narrow = self.narrow;
-        // The columns of the inverse of L.
-        let mut columns = [[Lanes::ONE; FIGURES]; FIGURES];
+        // The columns of the inverse of L; those of the two sides are kept.
+        let (mut sides, mut column) = ([[Lanes::ZERO; FIGURES]; 2], [Lanes::ZERO; FIGURES]);
         for (n, i) in self.order.iter().map(|i| i % FIGURES).enumerate().take(FIGURES) {
-            let column = &mut columns[n];
+            column[n] = Lanes::ONE;
             weighed.stiff[i] = self.inverse[n];
             for (pull, off) in weighed.pull[i].iter_mut().zip(&self.off[n]) {
                 let inverse = &self.inverse[n];
@@ -104,7 +114,7 @@ impl<const L: usize> Against<L> {
             }
             for k in n + 1..count {
                 let mut sum = Lanes::ZERO;
-                for (lower, before) in self.lower[k][n..k].iter().zip(&column[n..k]) {
+                for (lower, before) in self.lower[row(k)][n..].iter().zip(&column[n..k]) {
                     sum.add(|lane| -lower.at(lane) * before.at(lane));
                 }
                 column[k] = sum;
@@ -114,9 +124,12 @@ impl<const L: usize> Against<L> {
                     pull.add(|lane| scaled.at(lane) * off.at(lane));
                 }
             }
+            if let Some(side) = sides.get_mut(n) {
+                *side = column;
+            }
         }
         if let [LOW, HIGH, ..] = *self.order {
-            let [low, high, ..] = &columns;
+            let [low, high] = &sides;
             weighed.across.set(|_| 0.0);
             for k in 1..count {
                 let (low, high, inverse) = (&low[k], &high[k], &self.inverse[k]);
@@ -133,6 +146,7 @@ impl<const L: usize> Against<L> {
         let (mean, own) = placed.as_read(i);
         let count = self.order.len().min(FIGURES);
         let (mut row, mut left) = ([Lanes::ZERO; FIGURES], own);
+        let row = &mut row[..count];
         let with = |n: usize| {
             let mut covariance = placed.as_read_with(i, self.order[n]);
             if let Some((_, sign, side)) = line(i).filter(|(.., side)| *side == self.order[n]) {
@@ -141,7 +155,7 @@ impl<const L: usize> Against<L> {
             }
             covariance
         };
-        explain(&mut row, (&self.lower[..count], &self.inverse), &with, &mut left);
+        explain(row, (&self.lower, &self.inverse), &with, &mut left);
         // Whatever lies far out is less certain in all it says.
         let freedom = 1.0 / (FREEDOM + self.order.len() as f64);
         left.change(|lane, left| freedom * larger(left, LEAST_LEFT * own.at(lane)));
@@ -223,21 +237,21 @@ impl<const L: usize> Weighed<L> {
 /// figure, and loses what they explain.
 #[inline(never)] // it is large
 fn explain(
-    row: &mut [Lanes; FIGURES],
-    (before, inverse): (&[[Lanes; FIGURES]], &[Lanes; FIGURES]),
+    of: &mut [Lanes],
+    (before, inverse): (&[Lanes], &[Lanes; FIGURES]),
     covariance: &dyn Fn(usize) -> Lanes,
     left: &mut Lanes,
 ) {
-    for (n, of) in before.iter().enumerate().take(FIGURES) {
+    for n in 0..of.len().min(FIGURES) {
         let mut sum = covariance(n);
-        for (scaled, of) in row[..n].iter().zip(of) {
+        for (scaled, of) in of[..n].iter().zip(&before[row(n)]) {
             sum.add(|lane| -scaled.at(lane) * of.at(lane));
         }
         left.add(|lane| -sum.at(lane) * sum.at(lane) * inverse[n].at(lane));
-        row[n] = sum;
+        of[n] = sum;
     }
-    for (row, inverse) in row.iter_mut().zip(inverse).take(before.len()) {
-        row.multiply(|lane| inverse.at(lane));
+    for (of, inverse) in of.iter_mut().zip(inverse) {
+        of.multiply(|lane| inverse.at(lane));
     }
 }
 

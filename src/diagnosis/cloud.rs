@@ -143,7 +143,11 @@ impl Cloud {
     fn stands(&self, placed: &Placed, stands: &[[f64; FIGURES]; STANDS]) -> [[Lanes; FIGURES]; STANDS] {
         let (low, high) = (&placed.mean[LOW], &placed.mean[HIGH]);
         let works = Lanes::of(|lane| ((high.at(lane) - low.at(lane)) / self.lift_k).clamp(0.0, 1.0));
-        stands.map(|stand| stand.map(|above| Lanes::of(|lane| above * works.at(lane))))
+        let mut above = [[Lanes::ZERO; FIGURES]; STANDS];
+        for (above, stand) in above.as_flattened_mut().iter_mut().zip(stands.as_flattened()) {
+            above.set(|lane| stand * works.at(lane));
+        }
+        above
     }
 
     /// The parts that count here, side by side: their place, they, and their shares.

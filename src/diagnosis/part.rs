@@ -118,19 +118,24 @@ impl Parts {
 pub(super) struct Placed {
     pub(super) mean: [Lanes; DIMENSIONS],
     /// How the dimensions vary together once these conditions are known; the later one first.
-    covariance: [[Lanes; DIMENSIONS]; DIMENSIONS],
+    covariance: [Lanes; PAIRS + DIMENSIONS],
 }
 
 impl Placed {
     pub(super) const NOWHERE: Self = Self {
         mean: [Lanes::ZERO; DIMENSIONS],
-        covariance: [[Lanes::ZERO; DIMENSIONS]; DIMENSIONS],
+        covariance: [Lanes::ZERO; PAIRS + DIMENSIONS],
     };
 
     /// How two dimensions vary together.
     #[inline(always)]
     pub(super) fn together(&self, i: usize, k: usize) -> &Lanes {
-        &self.covariance[i.max(k) % DIMENSIONS][i.min(k) % DIMENSIONS]
+        &self.covariance[pair(i, k)]
+    }
+
+    #[inline(always)]
+    fn together_mut(&mut self, i: usize, k: usize) -> &mut Lanes {
+        &mut self.covariance[pair(i, k)]
     }
 
     /// Places parts in these conditions, along dimensions that rise and begin with the two sides.
@@ -144,10 +149,11 @@ impl Placed {
             let correlations = &parts.correlation[i * (i + 1) / 2 - i..];
             for k in dimensions[..n].iter().map(|k| k % DIMENSIONS) {
                 let (correlation, one, other) = (&correlations[k], &spread[i], &spread[k]);
-                self.covariance[i][k].set(|l| WIDER / 32_767.0 * f64::from(correlation[l]) * one.at(l) * other.at(l));
+                self.together_mut(i, k)
+                    .set(|l| WIDER / 32_767.0 * f64::from(correlation[l]) * one.at(l) * other.at(l));
             }
             let own = &spread[i];
-            self.covariance[i][i].set(|l| WIDER * own.at(l) * own.at(l));
+            self.together_mut(i, i).set(|l| WIDER * own.at(l) * own.at(l));
         }
         // What nobody told moves all dimensions together.
         let mut units = spread;
@@ -162,7 +168,7 @@ impl Placed {
                 moves[i].set(|l| unit.at(l) * width.at(l) * f64::from(slope[l]));
                 for k in dimensions[..=n].iter().map(|k| k % DIMENSIONS) {
                     let (one, other) = (&moves[i], &moves[k]);
-                    self.covariance[i][k].add(|l| one.at(l) * other.at(l));
+                    self.together_mut(i, k).add(|l| one.at(l) * other.at(l));
                 }
             }
         }
@@ -172,10 +178,11 @@ impl Placed {
             let before = *self.together(line, side);
             for i in dimensions.iter().map(|i| i % DIMENSIONS).filter(|i| *i != line) {
                 let of_side = *self.together(side, i);
-                self.covariance[line.max(i)][line.min(i)].add(|l| sign * of_side.at(l));
+                self.together_mut(line, i).add(|l| sign * of_side.at(l));
             }
             let after = *self.together(line, side);
-            self.covariance[line][line].add(|l| sign * (before.at(l) + after.at(l)));
+            self.together_mut(line, line)
+                .add(|l| sign * (before.at(l) + after.at(l)));
         }
     }
 
@@ -205,4 +212,11 @@ impl Placed {
         let (mean, variance) = self.as_read(i);
         (mean, variance.root())
     }
+}
+
+/// The place of two dimensions among the pairs.
+#[inline(always)]
+fn pair(i: usize, k: usize) -> usize {
+    let (later, earlier) = (i.max(k) % DIMENSIONS, i.min(k) % DIMENSIONS);
+    later * (later + 1) / 2 + earlier
 }
