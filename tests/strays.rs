@@ -7,10 +7,10 @@
 mod draws;
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
 use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Compressor, Expansion, Fault, MixUp, Refrigerant, RestFinding, VerdictKind};
+use coldloop::{Check, Compressor, Expansion, Fault, MixUp, Refrigerant, RestFinding, VerdictKind};
 use draws::{Draw, KINDS, Lines, World};
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
@@ -178,4 +178,26 @@ fn a_system_at_rest_tells_which_gauge_is_off() {
     }
     // Sides that are far apart only need time.
     assert_eq!(at_rest(300.0, 900.0).mix_up, None);
+}
+
+/// One side typed in kPa as psi, the other right: whatever it is taken for, the step that finds it comes first.
+#[test]
+fn one_side_in_another_unit_sends_to_the_instruments_first() {
+    let kpa_in_a_psi = 6.894_757;
+    for (low, high) in [(40.0 * kpa_in_a_psi, 175.0), (40.0, 175.0 * kpa_in_a_psi)] {
+        let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+        let mut conditions = Conditions::new(celsius(23.0), Surroundings::SEA_LEVEL);
+        conditions.running_s = Some(720.0);
+        let readings = Readings {
+            low_side: Some(Reading::pressure(GaugePressure::from_psig(low), Gauge::LOW_SIDE)),
+            high_side: Some(Reading::pressure(GaugePressure::from_psig(high), Gauge::HIGH_SIDE)),
+            vent: Some(Reading::within(celsius(6.0), 1.0)),
+            ..Readings::default()
+        };
+        let answer = diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap();
+        assert_ne!(answer.verdict.kind, VerdictKind::NamedFault);
+        assert_eq!(answer.next_checks[0].check, Check::CompareGauges);
+        let plan = answer.plan(&Settings::default());
+        assert_eq!(plan.steps[0].action, Action::Check(Check::CompareGauges));
+    }
 }

@@ -291,7 +291,14 @@ impl Diagnosis {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn plan(&self, settings: &Settings) -> Plan {
-        Bench::new(&self.posterior, &self.scene, settings, self.expected.is_none()).plan()
+        let off_scale = self.quality.contains(&QualityNote::OffScale);
+        Bench::new(
+            &self.posterior,
+            &self.scene,
+            settings,
+            (self.expected.is_none(), off_scale),
+        )
+        .plan()
     }
 
     /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.

@@ -302,7 +302,7 @@ fn answer(
         mix_up: mix_up(&posterior),
         two_faults,
         next_checks: if settings.next_checks {
-            Bench::new(&posterior, scene, settings, at_rest).ranked()
+            Bench::new(&posterior, scene, settings, (at_rest, figures.off_scale)).ranked()
         } else {
             Bench::unranked()
         },

@@ -63,16 +63,24 @@ pub(super) struct Bench<'a> {
     settings: &'a Settings,
     /// Whether the engine is off.
     at_rest: bool,
+    /// Whether a pressure is one that no sound gauge shows of this refrigerant.
+    off_scale: bool,
     prospects: Prospects,
     jobs: Jobs,
 }
 
 impl<'a> Bench<'a> {
-    pub(super) fn new(posterior: &'a Posterior, scene: &Scene, settings: &'a Settings, at_rest: bool) -> Self {
+    pub(super) fn new(
+        posterior: &'a Posterior,
+        scene: &Scene,
+        settings: &'a Settings,
+        (at_rest, off_scale): (bool, bool),
+    ) -> Self {
         Self {
             posterior,
             settings,
             at_rest,
+            off_scale,
             prospects: prospects(posterior, scene, (settings, at_rest), &ALL),
             jobs: Jobs::of(&settings.prices, &REPAIRS),
         }
@@ -149,11 +157,13 @@ impl<'a> Bench<'a> {
         search.plan(&state, self.suspected())
     }
 
-    /// Where the comparison of the gauges stands, when they are suspected or nothing fits what they show.
+    /// Where the comparison of the gauges stands, when they are suspected, nothing fits what they show, or a pressure has
+    /// no saturation temperature.
     fn suspected(&self) -> Option<usize> {
         let probability = &self.posterior.probability;
-        let suspected =
-            probability[index(Fault::GaugeError)] >= SUSPICION || probability[NONE] >= self.settings.nothing_fits;
+        let suspected = self.off_scale
+            || probability[index(Fault::GaugeError)] >= SUSPICION
+            || probability[NONE] >= self.settings.nothing_fits;
         let gauges = |prospect: &Prospect| prospect.check == Check::CompareGauges;
         suspected.then(|| self.prospects.iter().position(gauges)).flatten()
     }

@@ -103,8 +103,8 @@ def plan(readings: Readings, **settings: Any) -> dict[str, Any]:
     """What to do next, and what then: the checks worth their cost and the repairs they lead to, three steps deep.
 
     ``readings`` and ``settings`` are those of ``diagnose``. The answer has ``expected_minutes`` of work until the vehicle
-    is repaired, ``without_checks_minutes``, and ``steps``, the first one first; each has a ``check`` or a ``repair``,
-    what that ``says``, its ``cautions`` and ``minutes``, and ``branches``, one for every result, whose ``next`` is the
+    is repaired, ``without_checks_minutes``, and ``steps``, the first one first; each has a ``check`` or a ``repair``
+    (neither where the work is handed over to somebody who knows more), what that ``says``, its ``cautions`` and ``minutes``, and ``branches``, one for every result, whose ``next`` is the
     place of the step that follows. Source: Heckerman, Breese & Rommelse 1995; the usual prices stand in
     ``tables/checks``. Raises as ``diagnose``.
 
