@@ -4,6 +4,9 @@
 
 #[cfg(feature = "report")]
 extern crate alloc;
+// What tests share with examples speaks of the crate by its name.
+#[cfg(test)]
+extern crate self as coldloop;
 
 pub mod air;
 pub mod circuit;

@@ -3388,7 +3388,7 @@ pub enum QualityNote {
     /// Two faults at once would explain the readings better than any single one.
     #[cfg_attr(feature = "serde", serde(rename = "two-faults-possible"))]
     TwoFaultsPossible = 14,
-    /// No likelihoods of faults are fitted for this refrigerant: the readings stand beside what sound systems show, and no fault is named from them.
+    /// The pressure at rest of this refrigerant is not that of saturation here: no fault is named from it.
     #[cfg_attr(feature = "serde", serde(rename = "bands-only"))]
     BandsOnly = 15,
 }
@@ -3466,7 +3466,7 @@ impl QualityNote {
                 "Two faults at once would explain the readings better than any single one."
             }
             QualityNote::BandsOnly => {
-                "No likelihoods of faults are fitted for this refrigerant: the readings stand beside what sound systems show, and no fault is named from them."
+                "The pressure at rest of this refrigerant is not that of saturation here: no fault is named from it."
             }
         }
     }

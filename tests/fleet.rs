@@ -407,12 +407,12 @@ fn the_middle_of_the_high_side_is_near_that_of_published_charts() {
             let [cool, mild, hot @ ..] = off;
             // None of the charts is of a motor-driven compressor.
             let hot_reach = match (expansion, compressor) {
-                (_, Compressor::Electric) => 0.36,
+                (_, Compressor::Electric) => 0.37,
                 (Expansion::OrificeTube, _) => 0.20,
-                (Expansion::Txv, _) => 0.11,
+                (Expansion::Txv, _) => 0.125,
             };
-            assert!((-0.28..-0.15).contains(&cool), "{system:?} {off:?}");
-            assert!(mild.abs() < 0.20, "{system:?} {off:?}");
+            assert!((-0.23..-0.10).contains(&cool), "{system:?} {off:?}");
+            assert!(mild.abs() < 0.12, "{system:?} {off:?}");
             assert!(hot.iter().all(|off| off.abs() < hot_reach), "{system:?} {off:?}");
         }
     }

@@ -342,3 +342,23 @@ fn the_army_truck_blows_40_to_50_f_at_70_f() {
     .vent;
     assert!(warmer.median > vent.median && damper.median > vent.median);
 }
+
+/// A raised low side, no superheat and a wet suction line: the valve stands first, before an undercharge, which would superheat.
+#[test]
+fn a_wet_suction_line_and_a_raised_low_side_are_a_valve_stuck_open() {
+    let mut case = with_pressures(vehicle(Expansion::Txv, Compressor::FixedClutch, 86.0), 58.0, 190.0);
+    case.readings.suction_line = Some(Reading::temperature(fahrenheit(60.5), Thermometer::ClampThermocouple));
+    let answer = judged(&case);
+    let of = |fault| answer.probability_of(&[fault]);
+    assert_eq!(
+        answer.faults[0].fault,
+        Fault::ExpansionValveStuckOpen,
+        "{:?}",
+        answer.faults
+    );
+    assert!(
+        of(Fault::ExpansionValveStuckOpen) > 1.2 * of(Fault::Undercharge),
+        "{:?}",
+        answer.faults
+    );
+}

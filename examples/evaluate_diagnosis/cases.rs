@@ -3,6 +3,7 @@
 use crate::draws::{self, Draw, KINDS, Lines, World};
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::expected::Expectation;
 use coldloop::units::{Pressure, in_kelvins};
 use coldloop::vehicle::Conditions;
 use coldloop::{ErrorKind, Fault};
@@ -55,7 +56,7 @@ pub(crate) fn drawn(world: World, seed: u64, count: usize) -> Result<Vec<Judged>
 pub(crate) fn of_kind(world: World, seed: u64, kind: usize, count: usize) -> Result<Vec<Judged>, coldloop::Error> {
     let mut rng = ChaCha8Rng::seed_from_u64(seed);
     rng.set_stream(kind as u64);
-    let faults = draws::faults(kind);
+    let faults = draws::faults_in(world, kind);
     (0..count)
         .map(|_| {
             let fault = if rng.random_bool(SOUND) {
@@ -63,25 +64,42 @@ pub(crate) fn of_kind(world: World, seed: u64, kind: usize, count: usize) -> Res
             } else {
                 faults[rng.random_range(1..faults.len())]
             };
-            let severity = draws::severity(&mut rng, fault);
-            let draw = draws::solved(&mut rng, world, kind, fault, severity)?;
-            let readings = ALL_LINES.map(|lines| draws::taken(&mut rng, &draw.readings, lines));
-            Ok(Judged {
-                kind,
-                significant: fault != Fault::NoFault && draw.significant()?,
-                conditions: draws::told(&mut rng, &draw.conditions),
-                draw,
-                readings,
-            })
+            one(&mut rng, world, kind, fault)
         })
         .collect()
 }
 
+/// A vehicle of this kind with this fault, at any severity, in any conditions, as it is read and told; one that the model
+/// cannot solve, with its fault or without, is drawn again, and so is weather in which nobody knows how sound ones stand.
+pub(crate) fn one(rng: &mut ChaCha8Rng, world: World, kind: usize, fault: Fault) -> Result<Judged, coldloop::Error> {
+    let severity = draws::severity(rng, fault);
+    loop {
+        let draw = draws::solved(rng, world, kind, fault, severity)?;
+        let significant = match draw.significant() {
+            Err(error) if error.kind == ErrorKind::NoConvergence => continue,
+            known => fault != Fault::NoFault && known?,
+        };
+        let readings = ALL_LINES.map(|lines| draws::taken(rng, &draw.readings, lines));
+        let conditions = draws::told(rng, &draw.conditions);
+        match Expectation::of(&draw.system, &conditions, None, None) {
+            Err(error) if error.kind == ErrorKind::NotAvailable => continue,
+            known => known?,
+        };
+        return Ok(Judged {
+            kind,
+            significant,
+            conditions,
+            draw,
+            readings,
+        });
+    }
+}
+
 /// The priors that fit a mix.
-pub(crate) fn settings(kind: usize, usual: bool) -> Settings {
+pub(crate) fn settings(case: &Judged, usual: bool) -> Settings {
     let mut settings = Settings::default();
     if !usual {
-        let faults = draws::faults(kind);
+        let faults = draws::faults_in(World::With(case.draw.system.refrigerant), case.kind);
         let each = (1.0 - SOUND) / (faults.len() - 1) as f64;
         for fault in Fault::ALL {
             settings = settings.with_prior(fault, if faults.contains(&fault) { each } else { 0.0 });
@@ -96,7 +114,7 @@ pub(crate) fn settings(kind: usize, usual: bool) -> Settings {
 
 /// How much a case counts in a mix.
 pub(crate) fn weight(case: &Judged, usual: bool) -> f64 {
-    let (even, settings) = (settings(case.kind, false), settings(case.kind, true));
+    let (even, settings) = (settings(case, false), settings(case, true));
     let fault = case.draw.fault.fault;
     if usual {
         settings.prior(fault) / even.prior(fault)

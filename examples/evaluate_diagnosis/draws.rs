@@ -4,6 +4,7 @@
 //! no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
 
 use coldloop::circuit::{Reading, Readings};
+use coldloop::diagnosis::Case;
 use coldloop::units::{Surroundings, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Hardware, Instruments, Population, Simulation, System, Vehicle, simulate,
@@ -62,6 +63,21 @@ impl Draw {
             || self.truth.vent_k > sound.vent_k + 1.5)
     }
 
+    /// Its case as faultless instruments show it, in conditions as somebody wrote them down.
+    ///
+    /// Errors: those of the measurement.
+    pub(crate) fn plainly(&self) -> Result<Case, Error> {
+        let faultless = Instruments {
+            missing: 0.0,
+            pressure_step_pa: 0.0,
+            temperature_step_k: 0.0,
+            ..Instruments::SHOP
+        };
+        let middle = [0.5; Instruments::UNIFORMS];
+        let readings = faultless.measure(&self.truth, self.actual.surroundings, &middle)?;
+        Ok(Case::new(self.system, self.conditions, readings))
+    }
+
     /// A vehicle of this kind with this fault at this severity.
     ///
     /// Errors: those of the vehicle model.
@@ -80,19 +96,6 @@ impl Draw {
         let vehicle = vehicle(rng, world, system)?;
         let actual = conditions(rng, world, &system)?;
         let fault = imposed(rng, system.refrigerant, fault, severity);
-        let mut draw = Self::of(rng, world, system, (vehicle, actual), fault)?;
-        draw.conditions = written(rng, world, &actual);
-        Ok(draw)
-    }
-
-    /// This vehicle in these conditions, which are written down as they are.
-    fn of(
-        rng: &mut impl Rng,
-        world: World,
-        system: System,
-        (vehicle, actual): (Vehicle, Conditions),
-        fault: FaultSeverity,
-    ) -> Result<Self, Error> {
         let truth = simulate(&vehicle, &actual, &[fault])?;
         let readings = read(rng, world, &truth, actual.surroundings)?;
         Ok(Self {
@@ -101,36 +104,8 @@ impl Draw {
             truth,
             vehicle,
             actual,
-            conditions: actual,
+            conditions: written(rng, world, &actual),
             readings,
-        })
-    }
-
-    /// Any vehicle of the own population with this fault that somebody may have met in conditions told like these: what
-    /// was not told is drawn, and what was told errs as it does when it is written down.
-    ///
-    /// Errors: those of the vehicle model.
-    pub(crate) fn like(rng: &mut impl Rng, system: System, told: &Conditions, fault: Fault) -> Result<Self, Error> {
-        let severity = severity(rng, fault);
-        let severity = imposed(rng, system.refrigerant, fault, severity);
-        let vehicle = vehicle(rng, World::Own, system)?;
-        let any = conditions(rng, World::Own, &system)?;
-        let err_k = rng.random_range(-1.5..1.5);
-        let err_humidity = rng.random_range(-0.08..0.08);
-        let humidity = told.relative_humidity.map(|h| (h + err_humidity).clamp(0.1, 0.9));
-        let actual = Conditions {
-            ambient: kelvins((in_kelvins(told.ambient) + err_k).clamp(288.15, 315.15)),
-            relative_humidity: humidity.or(any.relative_humidity),
-            engine_speed_hz: told.engine_speed_hz.or(any.engine_speed_hz),
-            air_source: told.air_source.or(any.air_source),
-            blower: told.blower.or(any.blower),
-            vehicle_speed_m_s: told.vehicle_speed_m_s.or(any.vehicle_speed_m_s),
-            ..*told
-        };
-        let draw = Self::of(rng, World::Own, system, (vehicle, actual), severity)?;
-        Ok(Self {
-            conditions: *told,
-            ..draw
         })
     }
 }
@@ -138,12 +113,17 @@ impl Draw {
 /// The refrigerants of buses.
 pub(crate) const BUSES: [Refrigerant; 2] = [Refrigerant::R407C, Refrigerant::R513A];
 
-/// Whether there are systems of this kind: those of buses have a valve, and a clutch or a motor.
+/// Whether there are systems of this kind: those of buses have a valve, and a clutch or a motor; with R-744 no clutch cycles.
 pub(crate) fn is_built(world: World, kind: usize) -> bool {
-    let bus = matches!(world, World::With(refrigerant) if BUSES.contains(&refrigerant));
     let of_kind = system(kind, Refrigerant::R134a);
-    let built = matches!(of_kind.compressor, Compressor::FixedClutch | Compressor::Electric);
-    !bus || (of_kind.expansion == Expansion::Txv && built)
+    let clutch = of_kind.compressor == Compressor::FixedClutch;
+    match world {
+        World::With(refrigerant) if BUSES.contains(&refrigerant) => {
+            of_kind.expansion == Expansion::Txv && (clutch || of_kind.compressor == Compressor::Electric)
+        }
+        World::With(Refrigerant::R744) => !clutch,
+        World::Own | World::Shifted | World::With(_) => true,
+    }
 }
 
 /// What is found in charges beside what the label says.
@@ -370,6 +350,15 @@ pub(crate) fn faults(kind: usize) -> Vec<Fault> {
     faults.extend(Fault::ALL.into_iter().filter(|fault| {
         !matches!(fault, Fault::NoFault | Fault::GaugeError) && coldloop::diagnosis::exists(*fault, &system)
     }));
+    faults
+}
+
+/// The same in one world: the model has no answer for R-744 with another refrigerant in it.
+pub(crate) fn faults_in(world: World, kind: usize) -> Vec<Fault> {
+    let mut faults = faults(kind);
+    if world == World::With(Refrigerant::R744) {
+        faults.retain(|fault| *fault != Fault::WrongRefrigerant);
+    }
     faults
 }
 

@@ -1,199 +1,148 @@
 //! How much do the readings tell at most? An answer that knows the population itself, beside ours, on the same vehicles.
 //!
-//! For every vehicle that is judged, hundreds of others are simulated with every fault at every severity, of the same kind
-//! and with the same refrigerant, in its own weather as far as it was told; the density of its figures among those of
-//! each fault is Bayes' likelihood, estimated by kernels of the shape of their covariance (Silverman 1986, section 4.3),
-//! drawn together so that they keep the covariance (West 1993, J. R. Stat. Soc. B 55:409-422). No cloud, no table and no
-//! straight line stands between the population and this answer, so what it confuses, the readings hardly tell apart. It
-//! is an estimate from so many vehicles and no strict bound: with more of them it gains a little.
+//! Vehicles are drawn in the usual mix of faults until so many have a significant one, and each is judged by the vehicles
+//! that the clouds were fitted to, without a cloud: those of its kind and refrigerant, the nearer in weather and driving the
+//! more, moved to its own conditions by a regression of their own (Beaumont, Zhang & Balding 2002, Genetics 162:2025-2035),
+//! with what its instruments add; the density of its figures among those of each fault is Bayes' likelihood, by kernels of
+//! the shape in which vehicles of one severity differ (Silverman 1986, section 4.3).
+//!
+//! It is an estimate and no bound: what it has right could be had right, and of more vehicles it would have a little more.
+//! How much is told by judging the same cases with an eighth, a quarter, a half and all of them. How near is near and how
+//! wide are the kernels are those of a few tried under which the truth of these cases is the least surprise; two numbers
+//! for all cases flatter the estimate by next to nothing.
 
-use crate::cases::{Judged, answer, drawn, settings};
-use crate::draws::{self, Draw, World};
+mod near;
+mod share;
+
+use crate::cases::{self, Judged, answer, settings, write};
+use crate::draws::{self, KINDS, World};
 use crate::tally::Standing;
 use coldloop::Fault;
-use coldloop::diagnosis::{Case, Coordinates};
-use rand::SeedableRng;
+use coldloop::diagnosis::Settings;
+use near::{Asked, PARTS, Population, TRIED};
+use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
+use share::{Shares, better};
 use std::error::Error;
-use std::thread;
+use std::path::Path;
+use std::{fs, thread};
 
-/// Figures of a vehicle, those that the judged vehicle shows.
-type Figures = Vec<f64>;
+/// Log densities of a case under one fault, by every part of the vehicles and every pair of widths.
+type Densities = [[f64; TRIED.len()]; PARTS.len()];
 
-/// Least spread of a figure about which a kernel is laid, in its own unit: what instruments add in any case.
-const LEAST_SPREAD: f64 = 0.15;
+/// Where the fit of the clouds keeps what it drew.
+const DRAWN: &str = "target/clouds";
 
-/// Prints what both say of `count` vehicles of each kind, each weighed against `simulated` with every fault.
-pub(crate) fn print(count: usize, simulated: usize) -> Result<(), Box<dyn Error>> {
-    println!(
-        "own population, all lines, even mix: {count} vehicles of each kind, each beside {simulated} with every fault"
-    );
-    let cases = drawn(World::Own, 174, count)?;
-    let (mut ours, mut theirs) = (Sums::default(), Sums::default());
-    let halves: Vec<Result<Vec<_>, coldloop::Error>> = thread::scope(|scope| {
-        let numbered: Vec<(usize, &Judged)> = cases.iter().enumerate().collect();
-        let workers: Vec<_> = numbered
-            .chunks(cases.len().div_ceil(2).max(1))
-            .map(|half| {
-                let half = half.to_vec();
-                scope.spawn(move || half.into_iter().map(|(at, case)| known(at, case, simulated)).collect())
-            })
-            .collect();
-        workers.into_iter().filter_map(|worker| worker.join().ok()).collect()
-    });
-    let mut known = Vec::new();
-    for half in halves {
-        known.extend(half?);
+/// Prints what both say of `count` vehicles with a significant fault; with a folder, the cases and how common each fault is
+/// are written there for the classifier.
+pub(crate) fn print(count: usize, folder: Option<&Path>) -> Result<(), Box<dyn Error>> {
+    println!("own population, all lines: {count} significant faults of the usual mix");
+    let cases = significant(count)?;
+    if let Some(folder) = folder {
+        write(&folder.join("limit.csv"), &cases)?;
+        let priors = Fault::ALL.map(|fault| format!("{},{}\n", fault.code(), Settings::default().prior(fault)));
+        fs::write(folder.join("priors.csv"), priors.concat())?;
     }
-    for (case, known) in cases.iter().zip(known) {
-        let answer = answer(case, 0, &settings(case.kind, false))?;
-        if let (Some(known), Some(answer)) = (known, answer) {
-            ours.add(case, &Standing::of(Some(&answer)).ranked);
-            theirs.add(case, &known);
-        }
+    let mut ours = Vec::new();
+    for case in &cases {
+        let answer = answer(case, 0, &settings(case, true))?;
+        ours.push(Standing::of(answer.as_ref()).ranked);
     }
-    println!(
-        "  {:<30} {:>6} {:>6} {:>6} {:>6} {:>9}",
-        "", "first", "three", "loss", "ECE", "first, as"
-    );
-    println!("  {:<30} {:>6} {:>6} {:>6} {:>6} {:>9}", "", "", "", "", "", "expected");
+    let known = judged(&cases, Path::new(DRAWN))?;
+    println!("  {:<52} {:>14} {:>14} {:>7}", "", "first", "three", "loss");
+    let ours = Shares::of(&cases, &ours);
     ours.print("this diagnosis");
-    theirs.print("the population itself");
-    println!(
-        "  of {} significant faults; a share of them is uncertain by {:.1} points (one standard error)",
-        ours.significant,
-        50.0 / (ours.significant.max(1) as f64).sqrt()
-    );
+    let mut last = None;
+    for (part, of) in PARTS.into_iter().enumerate() {
+        let tried = (0..TRIED.len()).map(|width| {
+            let ranked: Vec<_> = cases
+                .iter()
+                .zip(&known)
+                .map(|(c, k)| ranked(c, k, part, width))
+                .collect();
+            (width, Shares::of(&cases, &ranked))
+        });
+        let best = tried.min_by(|a, b| a.1.loss().total_cmp(&b.1.loss()));
+        let Some((width, shares)) = best else { continue };
+        let (reach, kernel) = TRIED[width];
+        shares.print(&format!("1/{of} of the population (reach {reach}, kernels {kernel})"));
+        last = Some(shares);
+    }
+    if let Some(population) = last {
+        better("the population above this diagnosis", &population, &ours);
+    }
     Ok(())
 }
 
-/// Faults with their probabilities, the likeliest first, as the population itself has them; `None` where the vehicle
-/// shows something that no vehicle can.
-fn known(number: usize, case: &Judged, simulated: usize) -> Result<Option<Vec<(Fault, f64)>>, coldloop::Error> {
-    let told = case.conditions;
-    let shown = |draw: &Draw| Coordinates::of(&Case::new(case.draw.system, told, draw.readings)).ok();
-    let asked = Case::new(case.draw.system, told, case.readings[0]);
-    let Ok(seen) = Coordinates::of(&asked) else {
-        return Ok(None);
-    };
-    let places: Vec<usize> = (0..seen.figures.len()).filter(|i| seen.figures[*i].is_some()).collect();
-    let of =
-        |coordinates: &Coordinates| -> Option<Figures> { places.iter().map(|i| coordinates.figures[*i]).collect() };
-    let Some(at) = of(&seen) else { return Ok(None) };
-    let mut rng = ChaCha8Rng::seed_from_u64(175);
-    rng.set_stream(number as u64);
-    let settings = settings(case.kind, false);
-    let mut odds = Vec::new();
-    for fault in draws::faults(case.kind) {
-        let mut points = Vec::new();
-        for _ in 0..4 * simulated {
-            if points.len() == simulated {
-                break;
-            }
-            // A vehicle that the model cannot solve, or whose readings are refused, stands for none that is judged.
-            let drawn = Draw::like(&mut rng, case.draw.system, &told, fault);
-            points.extend(drawn.ok().as_ref().and_then(shown).as_ref().and_then(of));
-        }
-        odds.push((fault, settings.prior(fault) * density(&points, &at)));
-    }
-    let all: f64 = odds.iter().map(|(_, p)| p).sum();
-    if all > 0.0 {
-        odds.iter_mut().for_each(|(_, p)| *p /= all);
-    }
-    odds.sort_by(|a, b| b.1.total_cmp(&a.1));
-    Ok(Some(odds))
-}
-
-/// Density among points by kernels of the shape of their covariance.
-fn density(points: &[Figures], at: &Figures) -> f64 {
-    let (n, d) = (points.len() as f64, at.len());
-    if points.len() <= d {
-        return 0.0;
-    }
-    let mean: Vec<f64> = (0..d).map(|i| points.iter().map(|p| p[i]).sum::<f64>() / n).collect();
-    // The Cholesky factor of the covariance.
-    let mut factor = vec![vec![0.0; d]; d];
-    for i in 0..d {
-        for k in 0..=i {
-            let mut sum = points.iter().map(|p| (p[i] - mean[i]) * (p[k] - mean[k])).sum::<f64>() / n;
-            if i == k {
-                sum += LEAST_SPREAD * LEAST_SPREAD;
-            }
-            sum -= (0..k).map(|m| factor[i][m] * factor[k][m]).sum::<f64>();
-            factor[i][k] = if i == k {
-                sum.max(1e-9).sqrt()
+/// Vehicles with a significant fault, as often of every kind, each fault as often as it is met.
+fn significant(count: usize) -> Result<Vec<Judged>, coldloop::Error> {
+    let mut rng = ChaCha8Rng::seed_from_u64(174);
+    let mut found = Vec::new();
+    while found.len() < count {
+        let kind = found.len() % KINDS;
+        let faults = draws::faults(kind);
+        let usual = Settings::default();
+        let met = |fault: &Fault| {
+            if *fault == Fault::NoFault {
+                0.0
             } else {
-                sum / factor[k][k]
-            };
-        }
-    }
-    let dimensions = d as f64;
-    let width = (4.0 / (dimensions + 2.0) / n).powf(1.0 / (dimensions + 4.0));
-    let together = (1.0 - width * width).max(0.0).sqrt();
-    let scale: f64 = (0..d).map(|i| factor[i][i] * width).product();
-    let sum: f64 = points
-        .iter()
-        .map(|p| {
-            let mut z = vec![0.0; d];
-            for i in 0..d {
-                let centre = mean[i] + together * (p[i] - mean[i]);
-                let left = at[i] - centre - (0..i).map(|k| factor[i][k] * z[k]).sum::<f64>();
-                z[i] = left / factor[i][i];
+                usual.prior(*fault)
             }
-            let distance: f64 = z.iter().map(|z| z * z).sum::<f64>() / (width * width);
-            (-0.5 * distance).exp()
-        })
-        .sum();
-    sum / (n * scale)
-}
-
-/// What is counted.
-#[derive(Default)]
-struct Sums {
-    all: usize,
-    significant: usize,
-    first: usize,
-    three: usize,
-    loss: f64,
-    /// Probability said of the first name of significant cases.
-    expected: f64,
-    /// Probability said, right.
-    bins: [[f64; 2]; 10],
-}
-
-impl Sums {
-    fn add(&mut self, case: &Judged, ranked: &[(Fault, f64)]) {
-        let truth = case.draw.fault.fault;
-        let Some((first, p)) = ranked.first().copied() else {
-            return;
         };
-        self.all += 1;
-        let given = ranked
-            .iter()
-            .find(|(fault, _)| *fault == truth)
-            .map_or(0.0, |(_, p)| *p);
-        self.loss -= given.max(1e-6).ln();
-        let bin = &mut self.bins[((10.0 * p) as usize).min(9)];
-        bin[0] += p;
-        bin[1] += f64::from(u8::from(first == truth));
+        let mut left = rng.random::<f64>() * faults.iter().map(met).sum::<f64>();
+        let fault = faults.iter().find(|fault| {
+            left -= met(fault);
+            left < 0.0
+        });
+        let Some(fault) = fault else { continue };
+        let case = cases::one(&mut rng, World::Own, kind, *fault)?;
         if case.significant {
-            self.significant += 1;
-            self.expected += p;
-            self.first += usize::from(first == truth);
-            self.three += usize::from(ranked.iter().take(3).any(|(fault, _)| *fault == truth));
+            found.push(case);
         }
     }
+    Ok(found)
+}
 
-    fn print(&self, name: &str) {
-        let percent = |part: f64| 100.0 * part / self.significant.max(1) as f64;
-        let error: f64 = self.bins.iter().map(|[said, right]| (said - right).abs()).sum();
-        println!(
-            "  {name:<30} {:>6.1} {:>6.1} {:>6.3} {:>6.3} {:>9.1}",
-            percent(self.first as f64),
-            percent(self.three as f64),
-            self.loss / self.all.max(1) as f64,
-            error / self.all.max(1) as f64,
-            percent(self.expected),
-        );
+/// The log densities of every case under every fault that its kind can have.
+fn judged(cases: &[Judged], drawn: &Path) -> Result<Vec<Vec<(Fault, Densities)>>, Box<dyn Error>> {
+    let mut all: Vec<Vec<(Fault, Densities)>> = cases.iter().map(|_| Vec::new()).collect();
+    for kind in 0..KINDS {
+        for fault in draws::faults(kind) {
+            let population = Population::read(drawn, kind, fault)?;
+            let here: Vec<usize> = (0..cases.len()).filter(|at| cases[*at].kind == kind).collect();
+            let threads = thread::available_parallelism().map_or(1, |n| n.get());
+            let found: Vec<(usize, Densities)> = thread::scope(|scope| {
+                let population = &population;
+                let workers: Vec<_> = here
+                    .chunks(here.len().div_ceil(threads).max(1))
+                    .map(|some| {
+                        let of = |at: &usize| Asked::of(&cases[*at]).map(|asked| (*at, population.densities(&asked)));
+                        scope.spawn(move || some.iter().filter_map(of).collect::<Vec<_>>())
+                    })
+                    .collect();
+                workers.into_iter().filter_map(|w| w.join().ok()).flatten().collect()
+            });
+            for (at, densities) in found {
+                all[at].push((fault, densities));
+            }
+        }
     }
+    Ok(all)
+}
+
+/// Faults with their probabilities, the likeliest first.
+fn ranked(case: &Judged, known: &[(Fault, Densities)], part: usize, width: usize) -> Vec<(Fault, f64)> {
+    let usual = settings(case, true);
+    let most = known
+        .iter()
+        .map(|(_, d)| d[part][width])
+        .fold(f64::NEG_INFINITY, f64::max);
+    let mut odds: Vec<(Fault, f64)> = known
+        .iter()
+        .map(|(fault, densities)| (*fault, usual.prior(*fault) * (densities[part][width] - most).exp()))
+        .collect();
+    let all: f64 = odds.iter().map(|(_, p)| p).sum();
+    odds.iter_mut().for_each(|(_, p)| *p /= all);
+    odds.sort_by(|a, b| b.1.total_cmp(&a.1));
+    odds
 }

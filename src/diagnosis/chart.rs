@@ -2,12 +2,14 @@
 //!
 //! The likelihood of the readings under a fault is the mean over its severities of the product over the figures. A figure
 //! may also stay where it was although the fault is there: that is probability, not evidence against.
+//!
+//! Of a system that no table speaks of there are no patterns, and every fault says what an unknown cause does.
 
 use super::density::TwoPiece;
 use super::faults::{Effect, FaultRow, SEVERITIES, index};
 use super::features::{FEATURES, Features, place};
 use super::list::List;
-use super::scene::{Scene, about};
+use super::scene::{Scene, about, anything};
 use crate::circuit::Estimate;
 use crate::expected::Spread;
 use crate::names::{Fault, Feature};
@@ -124,7 +126,7 @@ impl<'a> Chart<'a> {
     /// Takes in the faults that are there.
     pub(super) fn take(&mut self, faults: impl Iterator<Item = &'static FaultRow>) {
         let scene = self.scene;
-        for row in faults {
+        for row in faults.filter(|_| scene.by_tables) {
             let effects = moving(scene, row);
             for (pattern, chance) in patterns(row) {
                 let place = self.patterns.len() % PATTERNS;
@@ -190,6 +192,9 @@ impl<'a> Chart<'a> {
 
     /// Likelihood under every fault of figures, where the pressures are no less likely than `least`.
     pub(super) fn likelihoods(&mut self, figures: &Features, least: f64) -> [f64; Fault::ALL.len()] {
+        if !self.scene.by_tables {
+            return [none(self.scene, figures)[FEATURES]; Fault::ALL.len()];
+        }
         let mut sums = [0.0; Fault::ALL.len()];
         let weights = self.weights(figures, least);
         for (pattern, weight) in self.patterns.iter().zip(&weights) {
@@ -202,6 +207,9 @@ impl<'a> Chart<'a> {
 /// Likelihood of the first k figures under a fault, its severities weighed. A pattern under which the pressures are less likely
 /// than `least` is followed no further.
 pub(super) fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) -> [f64; FEATURES + 1] {
+    if !scene.by_tables {
+        return none(scene, figures);
+    }
     let judged: [Option<Judged>; FEATURES] = core::array::from_fn(|feature| {
         let (measured, healthy) = (figures.measured[feature]?, scene.healthy[feature]?);
         Some(Judged::of(scene, measured, healthy, row, Feature::ALL[feature]))
@@ -221,6 +229,19 @@ pub(super) fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, l
         }
     }
     sums
+}
+
+/// Likelihood of the first k figures under no fault of the list: every figure strays as far as it can.
+pub(super) fn none(scene: &Scene, figures: &Features) -> [f64; FEATURES + 1] {
+    let mut none = [1.0; FEATURES + 1];
+    for i in 0..FEATURES {
+        let density = match (figures.measured[i], scene.healthy[i]) {
+            (Some(measured), Some(healthy)) => anything(i, healthy).density(measured.value),
+            (_, None) | (None, _) => 1.0,
+        };
+        none[i + 1] = none[i] * density;
+    }
+    none
 }
 
 /// What moves each figure under a fault here.

@@ -66,18 +66,17 @@ pub(super) type Weights = [[Lanes; STANDS]; MOST];
 pub(super) const WEIGHTLESS: Weights = [[Lanes::ZERO; STANDS]; MOST];
 
 impl Cloud {
-    /// The clouds of the system of this bit; `None` where there are none.
+    /// The clouds of a kind of system ([`coordinates::kind`]); `None` where there are none.
     ///
     /// The trade has sound vehicles at `trade`; where a vehicle has its own table, its two sides stand there for sure. Those of
     /// a refrigerant that the clouds have not seen stand `beside` those that they have.
     pub(super) fn of(
-        bit: u8,
+        kind: usize,
         conditions: [Option<f64>; CONDITIONS],
         ambient_k: f64,
         unsettled: [f64; 3],
         (trade, own_table, beside): ([Option<f64>; FIGURES], bool, [f64; FIGURES]),
     ) -> Option<Self> {
-        let kind = bit.trailing_zeros() as usize;
         let clouds = CLOUDS[kind];
         let told = Told::of(&conditions);
         let (mut shares, mut totals) = ([Lanes::ZERO; MOST], [0.0; Fault::ALL.len()]);
@@ -177,6 +176,12 @@ impl Cloud {
             }
         }
         steps
+    }
+
+    /// The density of the figures in the cloud of one fault alone.
+    #[cfg(test)]
+    pub(super) fn density(&self, fault: Fault, features: &Features) -> f64 {
+        self.steps_of_parts(fault, features)[FEATURES]
     }
 
     fn steps_of_parts(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {

@@ -1,12 +1,14 @@
 //! The coordinates in which vehicles are compared: their conditions, and the figures that their readings give.
 
 use super::case::Case;
+use super::faults::bit;
 use super::features::{self, FEATURES, Features, place};
 use crate::air::MoistAir;
 use crate::circuit::Estimate;
 use crate::error::Error;
-use crate::names::{AirSource, Compressor, Feature, Refrigerant};
+use crate::names::{AirSource, Compressor, Expansion, Feature, Refrigerant};
 use crate::units::{STANDARD_PRESSURE_PA, in_kelvins};
+use crate::vehicle::System;
 
 /// What is known of the conditions: as many coordinates.
 pub(super) const CONDITIONS: usize = 9;
@@ -16,8 +18,8 @@ pub(super) const FIGURES: usize = FEATURES - 1;
 /// A case as the fitted likelihoods see it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Coordinates {
-    /// Ambient temperature, moisture of the air, thin air, engine speed, ram air, fresh air, blower, refrigerant and
-    /// time since the start, each scaled to about -2 to 2; `None` for what is not known.
+    /// Ambient temperature, moisture of the air, thin air, engine speed, ram air, fresh air, blower, refrigerant (with R-744:
+    /// belt or motor) and time since the start, each scaled to about -2 to 2; `None` for what is not known.
     pub conditions: [Option<f64>; CONDITIONS],
     /// The figures in the order of [`Feature`], temperatures of both sides and of the vent above the ambient, K, cycles as
     /// ln(1 + engagements per minute); `None` for what was not read.
@@ -108,17 +110,40 @@ pub(super) fn conditions(case: &Case) -> Result<[Option<f64>; CONDITIONS], Error
             AirSource::Recirculated => -1.0,
         }),
         c.blower.map(|step| (step - 0.75) / 0.15),
-        refrigerant(case.system.refrigerant),
+        if is_carbon_dioxide(case.system.refrigerant) {
+            Some(if belt { -1.0 } else { 1.0 })
+        } else {
+            refrigerant(case.system.refrigerant)
+        },
         c.running_s.map(|s| 10.0 * libm::exp(-f64::max(s, 300.0) / 300.0) - 1.0),
     ])
 }
+
+/// The place of the clouds of a system in their table: those of R-744 behind the others, one for each expansion device.
+pub(super) fn kind(system: &System) -> usize {
+    let bit = bit(system).trailing_zeros() as usize;
+    if is_carbon_dioxide(system.refrigerant) {
+        KINDS + bit / COMPRESSORS
+    } else {
+        bit
+    }
+}
+
+/// Kinds of compressor, and of system: expansion device by compressor.
+const COMPRESSORS: usize = Compressor::ALL.len();
+const KINDS: usize = Expansion::ALL.len() * COMPRESSORS;
 
 /// The refrigerants of the fit, and where they stand in it.
 const FITTED: [(Refrigerant, f64); 2] = [(Refrigerant::R134a, 1.0), (Refrigerant::R1234yf, -1.0)];
 
 /// Whether the fit has seen this refrigerant.
 pub(super) fn is_fitted(refrigerant: Refrigerant) -> bool {
-    FITTED.into_iter().any(|(of_fit, _)| of_fit == refrigerant)
+    is_carbon_dioxide(refrigerant) || FITTED.into_iter().any(|(of_fit, _)| of_fit == refrigerant)
+}
+
+/// Whether it has clouds to itself, and no tables of the trade: above the critical pressure nothing condenses.
+pub(super) fn is_carbon_dioxide(refrigerant: Refrigerant) -> bool {
+    refrigerant == Refrigerant::R744
 }
 
 /// Those that stand where R-134a does, by saturation temperatures: R-152a boils and condenses at nearly its pressures, and

@@ -10,7 +10,7 @@
 //!   superheat, subcooling, discharge superheat, vent, clutch cycles) by sizes that one severity sets. They are blunter,
 //!   but reach to where no simulated vehicle stands.
 //!
-//! Neither is trusted alone: a model is not the vehicle in the yard, and its vehicles read lower on the low side than the
+//! Where both speak, neither is trusted alone: a model is not the vehicle in the yard, and its vehicles read lower on the low side than the
 //! trade's. A figure that was not read drops out of both, which is the same as averaging over all it could have been.
 //! Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand beside the
 //! faults: that the gauges mislead in a known way, and that the cause is none of the list.
@@ -47,6 +47,8 @@ mod prices;
 mod published;
 mod scene;
 mod stakes;
+#[cfg(all(test, feature = "std"))]
+mod stale;
 mod student;
 #[cfg(test)]
 mod sweep;
@@ -82,8 +84,8 @@ use scene::Scene;
 /// What explains these readings?
 ///
 /// A running system is judged against what a sound one shows; a system whose engine speed is given as zero only by its
-/// pressure at rest. No fault of R-744 is named from readings: these stand beside the bands of sound systems, observations are
-/// judged, and [`QualityNote::BandsOnly`] says so; likewise at rest where its pressure is not that of saturation.
+/// pressure at rest. Of R-744 no table of the trade speaks, and its clouds judge alone; at rest where its pressure is not that
+/// of saturation only observations are judged, and [`QualityNote::BandsOnly`] says so.
 ///
 /// Errors: `NotFinite` and `OutOfRange` for readings, conditions and settings that cannot be, and for conditions of
 /// which no source speaks ([`Healthy::of`]).
@@ -161,13 +163,7 @@ fn judge(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     if case.conditions.at_rest() {
         return at_rest(case, settings, derived);
     }
-    let healthy = match healthy(case) {
-        // Of some the model knows how sound ones stand, and nobody what their faults read like.
-        Err(error) if error.kind == ErrorKind::NotAvailable && Fleet::of(&case.system).is_ok() => {
-            return beside_bands(case, settings, derived);
-        }
-        other => other?,
-    };
+    let healthy = healthy(case)?;
     let scene = Scene::running(case, &healthy)?;
     running(case, settings, &scene, (&healthy, derived))
 }
@@ -191,34 +187,11 @@ fn running(
     answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
 }
 
-/// A running system whose faults nobody has simulated: its readings stand beside the bands of sound ones, and only what eyes
-/// and hands have found is judged.
-fn beside_bands(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
-    let expectation = Expectation::of(
-        &case.system,
-        &case.conditions,
-        case.own_table.as_ref(),
-        case.own_readings.as_ref(),
-    )?;
-    let healthy = &expectation.healthy;
-    let figures = features::running(case, healthy, None).unwrap_or(NOTHING);
-    let deviations = verdict::deviations(&figures, &Scene::banded(case, healthy));
-    Ok(Diagnosis {
-        deviations,
-        ..unjudged(case, settings, (derived, Some(expectation)), figures.off_scale)?
-    })
-}
-
 /// An answer that rests on observations alone, whatever was read.
-fn unjudged(
-    case: &Case,
-    settings: &Settings,
-    known: (Derived, Option<Expectation>),
-    off_scale: bool,
-) -> Result<Diagnosis, Error> {
+fn unjudged(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
     let scene = Scene::blank(case);
     let posterior = Posterior::of(case, settings, &scene, &NOTHING, &|_| None);
-    let mut diagnosis = answer(case, settings, &scene, &NOTHING, posterior, known)?;
+    let mut diagnosis = answer(case, settings, &scene, &NOTHING, posterior, (derived, None))?;
     if case.observations == Observations::NONE {
         // Nothing but what is usual would speak from the odds.
         diagnosis.faults.clear();
@@ -229,17 +202,19 @@ fn unjudged(
     for note in notes.iter().filter(|note| **note != QualityNote::FewReadings) {
         diagnosis.quality.push(*note);
     }
-    for (note, holds) in [(QualityNote::OffScale, off_scale), (QualityNote::BandsOnly, true)] {
-        if holds {
-            diagnosis.quality.push(note);
-        }
-    }
+    diagnosis.quality.push(QualityNote::BandsOnly);
     Ok(diagnosis)
 }
 
 /// What a sound system shows here, with the vehicle's own table and a cycling clutch taken into account.
 fn healthy(case: &Case) -> Result<Healthy, Error> {
-    let mut healthy = Healthy::of(&case.system, &case.conditions)?;
+    let mut healthy = match Healthy::of(&case.system, &case.conditions) {
+        // Of some no chart is known, but the model knows how sound ones stand.
+        Err(error) if error.kind == ErrorKind::NotAvailable => {
+            Fleet::of(&case.system)?.bands(&case.conditions)?.healthy
+        }
+        other => other?,
+    };
     if let Some(table) = &case.own_table {
         healthy = table.replace(healthy, case.system.refrigerant, case.conditions.ambient)?;
     }
@@ -328,7 +303,7 @@ fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
 /// A system whose engine is off: both sides at saturation while any liquid is left.
 fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
     if warm_for_rest(case) {
-        return unjudged(case, settings, (derived, None), false);
+        return unjudged(case, settings, derived);
     }
     let scene = Scene::resting(case);
     let figures = features::resting(case, None);

@@ -27,6 +27,10 @@ pub(super) fn likeliest(
     scene: &Scene,
     figures: &Features,
 ) -> Option<TwoFaults> {
+    if !scene.by_tables {
+        // Only the tables tell what two faults do together.
+        return None;
+    }
     let real =
         |row: &FaultRow| !matches!(row.fault, Fault::NoFault | Fault::GaugeError) && posterior.prior(row.fault) > 0.0;
     let answers = answers(posterior);

@@ -6,7 +6,7 @@ mod severity;
 
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
-use super::chart::{self, Chart, Judged, PATTERNS, Pattern};
+use super::chart::{self, Chart, Judged, PATTERNS, Pattern, none};
 use super::cloud::{Cloud, InCloud, UNKNOWN, Weights};
 use super::coordinates::running_place;
 use super::fault_table::FAULTS;
@@ -221,6 +221,10 @@ impl Posterior {
             density += pattern.weight * judged.density(scene, pattern.severity, pattern.rest_k);
             total += pattern.weight;
         }
+        let share = self.by_cloud[index(fault)];
+        if total <= 0.0 && share < 1.0 {
+            return None;
+        }
         let by_chart = if total > 0.0 { density / total } else { 0.0 };
         let mut by_cloud = 0.0;
         if let Some(at) = running_place(feature) {
@@ -228,9 +232,8 @@ impl Posterior {
                 by_cloud += f64::from(prediction.share) * prediction.density(at, measured, scene.origin_k(feature));
             }
         }
-        let share = self.by_cloud[index(fault)];
         let density = share * by_cloud + (1.0 - share) * by_chart;
-        (total > 0.0).then(|| density / anything(i, healthy).density(measured.value))
+        Some(density / anything(i, healthy).density(measured.value))
     }
 
     pub(super) fn because(&self, scene: &Scene, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
@@ -292,10 +295,14 @@ impl Posterior {
     }
 }
 
-/// How much the clouds count under a fault: nothing where it has none.
+/// How much the clouds count under a fault: nothing where it has none, and all where no tables speak of the system.
 fn trust(scene: &Scene, fault: Fault) -> f64 {
     let has = scene.cloud.as_ref().is_some_and(|cloud| cloud.has(fault));
-    if has { TRUST } else { 0.0 }
+    match (has, scene.by_tables) {
+        (true, true) => TRUST,
+        (true, false) => 1.0,
+        (false, _) => 0.0,
+    }
 }
 
 /// Likelihood of the first k figures under a fault.
@@ -308,19 +315,6 @@ fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) 
         }
     }
     steps
-}
-
-/// Likelihood of the first k figures under no fault of the list: every figure strays as far as it can.
-fn none(scene: &Scene, figures: &Features) -> [f64; FEATURES + 1] {
-    let mut none = [1.0; FEATURES + 1];
-    for i in 0..FEATURES {
-        let density = match (figures.measured[i], scene.healthy[i]) {
-            (Some(measured), Some(healthy)) => anything(i, healthy).density(measured.value),
-            (_, None) | (None, _) => 1.0,
-        };
-        none[i + 1] = none[i] * density;
-    }
-    none
 }
 
 /// The least likelihood of two pressures that is worth following, where `none` is that of an unknown cause.

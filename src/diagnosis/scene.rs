@@ -34,6 +34,8 @@ pub(super) struct Scene {
     pub(super) healthy: [Option<Spread>; FEATURES],
     /// The simulated vehicles of its kind; `None` at rest.
     pub(super) cloud: Option<Cloud>,
+    /// Whether the tables of the trade speak of it.
+    pub(super) by_tables: bool,
 }
 
 impl Scene {
@@ -44,22 +46,29 @@ impl Scene {
         let scene = Self::banded(case, healthy);
         let (pressures_k, to_come) = unsettled(&case.conditions);
         let vent_k = to_come * f64::max(scene.ambient_k - healthy.vent.median, 0.0);
+        let by_tables = !coordinates::is_carbon_dioxide(case.system.refrigerant);
+        let own_table = case.own_table.is_some();
         let trade = core::array::from_fn(|i| {
             let origin_k = scene.origin_k(Feature::ALL[i]);
-            scene.healthy[i].map(|healthy| healthy.median - origin_k)
+            let median = scene.healthy[i].map(|healthy| healthy.median - origin_k);
+            median.filter(|_| by_tables || own_table)
         });
         let cloud = Cloud::of(
-            scene.bit,
+            coordinates::kind(&case.system),
             coordinates::conditions(case)?,
             scene.ambient_k,
             [pressures_k, pressures_k, vent_k],
-            (trade, case.own_table.is_some(), beside(case, healthy)?),
+            (trade, own_table, beside(case, healthy)?),
         );
-        Ok(Self { cloud, ..scene })
+        Ok(Self {
+            cloud,
+            by_tables,
+            ..scene
+        })
     }
 
     /// A running system beside the bands of sound ones alone.
-    pub(super) fn banded(case: &Case, healthy: &Healthy) -> Self {
+    fn banded(case: &Case, healthy: &Healthy) -> Self {
         let mut spreads = [None; FEATURES];
         spreads[place(Feature::LowSide)] = Some(healthy.low_side);
         spreads[place(Feature::HighSide)] = Some(healthy.high_side);
@@ -96,6 +105,7 @@ impl Scene {
             inlet_k,
             healthy,
             cloud: None,
+            by_tables: true,
         }
     }
 

@@ -23,6 +23,7 @@ mod population;
 mod rest;
 mod roof_unit;
 mod simulate;
+mod simulation;
 mod smooth;
 mod solve;
 mod system;
@@ -36,7 +37,8 @@ pub use faults::FaultSeverity;
 pub use hardware::{Hardware, Options, Spread};
 pub use measure::Instruments;
 pub use population::Population;
-pub use simulate::{Looks, Simulation, StatePoint, StatePoints, simulate};
+pub use simulate::simulate;
+pub use simulation::{Looks, Simulation, StatePoint, StatePoints};
 pub use system::System;
 pub use vehicle::{ClutchSense, HighPort, Rear, RearLoad, Vehicle};
 

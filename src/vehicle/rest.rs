@@ -3,7 +3,7 @@
 use super::Vehicle;
 use super::medium::{Medium, Saturation, State};
 use super::plant::{Closure, Plant, Warmth};
-use super::simulate::{Looks, Simulation, StatePoint, StatePoints};
+use super::simulation::{Looks, Simulation, StatePoint, StatePoints};
 use crate::error::Error;
 
 const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;

@@ -35,7 +35,7 @@ const SHORT_OF_CRITICAL_K: f64 = 0.5;
 /// 33 cm3 stand where 150 to 175 stood, and inner volumes shrink to a third.
 const SWEPT: f64 = 0.17;
 const VOLUME: f64 = 0.36;
-const VALVE: f64 = 0.5;
+const VALVE: f64 = 1.0 / 3.0;
 /// Bore of an orifice per that of an R-134a system's, so that a mild day finds the high side near its best. Bores of 0.6 to 1 mm are
 /// common, from memory.
 const BORE: f64 = 0.5;

@@ -6,7 +6,7 @@ use super::super::fault_table::FAULTS;
 use super::super::faults::FaultRow;
 use super::super::features::place;
 use super::super::scene::{Scene, about, anything};
-use super::{NEGLIGIBLE, Posterior};
+use super::{NEGLIGIBLE, Posterior, trust};
 use crate::expected::Spread;
 use crate::names::{Fault, Feature};
 
@@ -26,6 +26,10 @@ impl Posterior {
         let sound = limits.map(|x| sound.below(x));
         of.map(|hypothesis| match FAULTS.get(hypothesis) {
             None => limits.map(|x| anything(place(feature), healthy).below(x)),
+            // Nobody knows what it reads like.
+            Some(row) if !scene.by_tables && trust(scene, row.fault) == 0.0 && row.fault != Fault::GaugeError => {
+                limits.map(|x| anything(place(feature), healthy).below(x))
+            }
             Some(row) if row.fault == Fault::GaugeError || self.probability[hypothesis] < NEGLIGIBLE => sound,
             Some(row) => {
                 let from = scene.origin_k(feature);

@@ -2,21 +2,23 @@
 //!
 //! This takes minutes, so it happens only when asked for by `--fit-clouds`. What was drawn is kept under `target/clouds`.
 
+mod drawn;
 #[allow(dead_code)] // the evaluation, which shares it, needs more of it
 #[path = "../../../../examples/evaluate_diagnosis/draws.rs"]
 mod draws;
 mod em;
+mod growing;
 mod linear;
+mod said;
 mod table;
 
 use crate::output::Output;
 use coldloop::Fault;
-use coldloop::diagnosis::{Case, Coordinates};
-use coldloop::vehicle::Instruments;
-use draws::{Draw, KINDS, World};
-use em::{Floor, Part, Point};
-use rand::SeedableRng;
-use rand_chacha::ChaCha8Rng;
+use coldloop::diagnosis::Settings;
+use drawn::{KINDS, Seen, faults, vehicles};
+use draws::Draw;
+use em::{Part, Point};
+use growing::Growing;
 use std::path::Path;
 use std::{fs, thread};
 
@@ -27,23 +29,20 @@ pub(crate) const Y: usize = 8;
 /// Vehicles drawn for each fault of each kind, and how many of them only judge the fit.
 const DRAWN: usize = 5_000;
 const JUDGES: usize = 1_000;
-/// Numbers of parts that are tried, until one more is not worth it.
-const TRIED: [usize; 4] = [1, 2, 3, 4];
+/// How many of those are drawn again to see whether the clouds are of the model as it is; `src/diagnosis/stale.rs` has the same.
+const DRAWN_AGAIN: usize = 12;
+/// Rows of the table that the clouds of a kind of system share; R-744 has one for each expansion device, for its size.
+const ROWS: usize = 2;
+const ROWS_R744: usize = 1;
 /// A further part must raise the score by this much, nats per vehicle.
-const WORTH: f64 = 0.15;
-
-const SEED: u64 = 20_261_126;
-
-const FLOOR: Floor<Y> = Floor {
-    spread: [0.3, 0.3, 0.3, 0.3, 0.3, 0.5, 0.05, 0.01],
-    width: 0.3,
-    ridge: 20.0,
-};
+const WORTH: f64 = 0.02;
 
 /// The parts of one cloud.
 pub(crate) struct Cloud {
     pub(crate) fault: Fault,
     pub(crate) parts: Vec<Part<X, Y>>,
+    /// Mean log density of some judges, as the crate has it.
+    pub(crate) said: f64,
 }
 
 /// Draws, fits, and writes `src/diagnosis/cloud_table.rs`.
@@ -69,12 +68,13 @@ pub(crate) fn fit(root: &Path) -> Result<(), String> {
     }
     let mut out = Output::new(root, false);
     out.rust("src/diagnosis/cloud_table.rs", &table::rust(&kinds))?;
+    out.text("tables/clouds/said.csv", &said::csv(&kinds))?;
     out.finish()
 }
 
 fn of_kind(folder: &Path, kind: usize) -> Result<Vec<Cloud>, String> {
-    let mut clouds = Vec::new();
-    for fault in draws::faults(kind) {
+    let mut growing = Vec::new();
+    for fault in faults(kind) {
         let path = folder.join(format!("{kind}-{}.bin", fault.id()));
         let points = match read(&path) {
             Some(points) => points,
@@ -84,93 +84,47 @@ fn of_kind(folder: &Path, kind: usize) -> Result<Vec<Cloud>, String> {
                 points
             }
         };
-        let (judges, learnt) = points.split_at(points.len() * JUDGES / DRAWN);
-        let mut best: Option<(f64, Vec<Part<X, Y>>)> = None;
-        for count in TRIED {
-            let mixture = mixture(learnt, count);
-            let score = em::score(&mixture, judges);
-            match &best {
-                Some((least, _)) if score < least + WORTH => break,
-                _ => best = Some((score, mixture)),
-            }
-        }
-        let (score, parts) = best.ok_or("no fit")?;
-        eprintln!("{kind} {:<30} {} parts, score {score:.3}", fault.id(), parts.len());
-        clouds.push(Cloud { fault, parts });
+        growing.push(Growing::of(fault, points));
     }
-    Ok(clouds)
-}
-
-/// The best of two searches: parts by rank of the severity, and by rank of the superheat.
-fn mixture(points: &[Point<X, Y>], count: usize) -> Vec<Part<X, Y>> {
-    let mut guesses = Vec::new();
-    for along in [Y - 1, 3] {
-        guesses.push(quantiles(points, along, count));
-        if count == 1 {
-            break;
+    // A part goes where it gains most, half by how often each fault is met and half as if all were met alike.
+    let (usual, count) = (Settings::default(), growing.len() as f64);
+    let rows = if kind < draws::KINDS { ROWS } else { ROWS_R744 };
+    while growing.iter().map(|cloud| cloud.parts.len()).sum::<usize>() < rows * table::LANES {
+        let worth = |cloud: &Growing| cloud.gain() * (0.5 * usual.prior(cloud.fault) + 0.5 / count);
+        let enough = growing.iter_mut().filter(|cloud| cloud.gain() >= WORTH);
+        match enough.max_by(|a, b| worth(a).total_cmp(&worth(b))) {
+            Some(cloud) => cloud.grow(),
+            None => break,
         }
     }
-    guesses
-        .into_iter()
-        .map(|first| em::fit(points, &first, count, &FLOOR))
-        .max_by(|a, b| em::score(a, points).total_cmp(&em::score(b, points)))
-        .unwrap_or_default()
-}
-
-/// Parts of equal size by rank along a figure.
-fn quantiles(points: &[Point<X, Y>], along: usize, count: usize) -> Vec<usize> {
-    let mut order: Vec<usize> = (0..points.len()).collect();
-    order.sort_by(|a, b| points[*a].y[along].total_cmp(&points[*b].y[along]));
-    let mut of = vec![0; points.len()];
-    for (rank, at) in order.into_iter().enumerate() {
-        of[at] = rank * count / points.len();
+    for cloud in &growing {
+        let (fault, parts) = (cloud.fault.id(), cloud.parts.len());
+        eprintln!("{kind} {fault:<30} {parts} parts, score {:.3}", cloud.score);
     }
-    of
+    Ok(growing.into_iter().map(Growing::grown).collect())
 }
 
 fn drawn(kind: usize, fault: Fault) -> Result<Vec<Point<X, Y>>, String> {
-    let mut rng = ChaCha8Rng::seed_from_u64(SEED);
-    rng.set_stream(kind as u64 * 64 + u64::from(fault.code()));
-    let mut points = Vec::new();
-    for attempt in 0.. {
-        if points.len() == DRAWN {
-            break;
-        }
-        if attempt > 4 * DRAWN {
-            return Err(format!("{kind} {fault}: too many vehicles without an answer"));
-        }
-        let severity = draws::severity(&mut rng, fault);
-        let Ok(draw) = Draw::new(&mut rng, World::Own, kind, fault, severity) else {
-            continue;
-        };
-        points.extend(point(&draw));
+    let points: Vec<Point<X, Y>> = vehicles(kind, fault)
+        .take(4 * DRAWN)
+        .flatten()
+        .take(DRAWN)
+        .map(|(draw, figures)| point(&draw, &figures))
+        .collect();
+    if points.len() == DRAWN {
+        Ok(points)
+    } else {
+        Err(format!("{kind} {fault}: too many vehicles without an answer"))
     }
-    Ok(points)
 }
 
-/// What faultless instruments show of a vehicle, in conditions as somebody wrote them down; `None` where a figure is
-/// beyond what instruments or tables reach.
-fn point(draw: &Draw) -> Option<Point<X, Y>> {
-    let faultless = Instruments {
-        missing: 0.0,
-        pressure_step_pa: 0.0,
-        temperature_step_k: 0.0,
-        ..Instruments::SHOP
-    };
-    let middle = [0.5; Instruments::UNIFORMS];
-    let readings = faultless.measure(&draw.truth, draw.actual.surroundings, &middle).ok()?;
-    let coordinates = Coordinates::of(&Case::new(draw.system, draw.conditions, readings)).ok()?;
+fn point(draw: &Draw, seen: &Seen) -> Point<X, Y> {
     let mut y = [0.0; Y];
-    for (y, figure) in y.iter_mut().zip(coordinates.figures) {
-        *y = figure?;
-    }
+    y[..Y - 1].copy_from_slice(&seen.figures);
     // How much of the charge a wrong refrigerant is changes nothing about what is to be done.
     let whole = draw.fault.fault == Fault::WrongRefrigerant;
     y[Y - 1] = if whole { 1.0 } else { draw.fault.severity };
-    Some(Point {
-        x: coordinates.conditions.map(|c| c.unwrap_or(0.0)),
-        y,
-    })
+    Point { x: seen.conditions, y }
 }
 
 fn read(path: &Path) -> Option<Vec<Point<X, Y>>> {

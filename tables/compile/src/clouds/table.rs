@@ -4,7 +4,7 @@ use super::em::Part;
 use super::{Cloud, X, Y};
 
 /// Parts that stand side by side; `src/diagnosis/lanes.rs` has the same.
-const LANES: usize = 32;
+pub(super) const LANES: usize = 32;
 
 /// Units of the table; `src/diagnosis/part.rs` has the same.
 const STEP: [f64; Y] = [0.01, 0.01, 0.01, 0.01, 0.01, 0.01, 1e-3, 1e-4];
@@ -14,8 +14,8 @@ const WIDTH_STEP: f64 = 1.0 / 64.0;
 const HEADER: &str = "//! Clouds of simulated vehicles, fitted to the vehicle model.\n//!\n\
     //! Generated from the vehicle model by `cargo run --release -p tables-compile -- --fit-clouds`; edit the fit, not this\n//! file.\n\n\
     use super::part::Parts;\nuse crate::names::Fault;\n\n\
-    /// The parts of every kind of system, many side by side: expansion device by compressor, in the order of their codes.\n\
-    pub(super) static CLOUDS: [&[Parts]; 8] = [\n";
+    /// The parts of every kind of system, many side by side: expansion device by compressor, in the order of their codes,\n/// and R-744 by expansion device.\n\
+    pub(super) static CLOUDS: [&[Parts]; 10] = [\n";
 
 /// The file.
 pub(crate) fn rust(kinds: &[Vec<Cloud>]) -> String {
@@ -23,7 +23,12 @@ pub(crate) fn rust(kinds: &[Vec<Cloud>]) -> String {
     for clouds in kinds {
         let parts: Vec<Whole> = clouds
             .iter()
-            .flat_map(|cloud| cloud.parts.iter().map(|part| Whole::of(cloud, part)))
+            .flat_map(|cloud| {
+                cloud
+                    .parts
+                    .iter()
+                    .map(|part| Whole::of(&format!("Fault::{:?}", cloud.fault), part))
+            })
             .collect();
         source += "&[\n";
         for some in parts.chunks(LANES) {
@@ -44,7 +49,7 @@ struct Whole {
 }
 
 impl Whole {
-    fn of(cloud: &Cloud, part: &Part<X, Y>) -> Self {
+    fn of(fault: &str, part: &Part<X, Y>) -> Self {
         let spread: [f64; Y] = std::array::from_fn(|i| part.covariance[i][i].sqrt());
         let steepest = part.slope.map(|row| row.into_iter().map(f64::abs).fold(0.0, f64::max));
         let pairs = (0..Y).flat_map(|i| (0..i).map(move |k| (i, k)));
@@ -58,7 +63,7 @@ impl Whole {
         };
         let slope = part.slope.iter().zip(steepest);
         Self {
-            fault: format!("Fault::{:?}", cloud.fault),
+            fault: fault.to_string(),
             weight: whole(part.share, 1.0 / 65_535.0, 1.0, 65_535.0),
             slope: slope
                 .map(|(row, most)| each(row, most.max(1e-9) / 127.0, -127.0, 127.0))
@@ -77,6 +82,35 @@ impl Whole {
                 ),
             ],
         }
+    }
+}
+
+/// A part as the table holds it.
+pub(super) fn rounded(part: &Part<X, Y>) -> Part<X, Y> {
+    let whole = Whole::of("", part);
+    let row = |name: &str| {
+        whole
+            .rows
+            .iter()
+            .find(|(of, _)| *of == name)
+            .map_or(&[][..], |(_, row)| row)
+    };
+    let stepped = |name: &str| -> [f64; Y] { std::array::from_fn(|i| STEP[i] * row(name)[i] as f64) };
+    let (spread, steepest, correlation) = (stepped("spread"), stepped("steepest"), row("correlation"));
+    let mut covariance = [[0.0; Y]; Y];
+    for i in 0..Y {
+        for k in 0..i {
+            covariance[i][k] = correlation[i * (i - 1) / 2 + k] as f64 / 32_767.0 * spread[i] * spread[k];
+        }
+        covariance[i][i] = spread[i] * spread[i];
+    }
+    Part {
+        share: whole.weight as f64 / 65_535.0,
+        centre: std::array::from_fn(|j| CENTRE_STEP * row("centre")[j] as f64),
+        width: std::array::from_fn(|j| WIDTH_STEP * row("width")[j] as f64),
+        at: stepped("at"),
+        slope: std::array::from_fn(|i| std::array::from_fn(|j| steepest[i] / 127.0 * whole.slope[i][j] as f64)),
+        covariance,
     }
 }
 
