@@ -33,6 +33,9 @@ type Densities = [[f64; TRIED.len()]; PARTS.len()];
 /// Where the fit of the clouds keeps what it drew.
 const DRAWN: &str = "target/clouds";
 
+/// A case under every fault that its kind can have.
+type Known = Vec<(Fault, Densities)>;
+
 /// Prints what both say of `count` vehicles with a significant fault; with a folder, the cases and how common each fault is
 /// are written there for the classifier.
 pub(crate) fn print(count: usize, folder: Option<&Path>) -> Result<(), Box<dyn Error>> {
@@ -104,8 +107,8 @@ fn significant(count: usize) -> Result<Vec<Judged>, coldloop::Error> {
 }
 
 /// The log densities of every case under every fault that its kind can have.
-fn judged(cases: &[Judged], drawn: &Path) -> Result<Vec<Vec<(Fault, Densities)>>, Box<dyn Error>> {
-    let mut all: Vec<Vec<(Fault, Densities)>> = cases.iter().map(|_| Vec::new()).collect();
+fn judged(cases: &[Judged], drawn: &Path) -> Result<Vec<Known>, Box<dyn Error>> {
+    let mut all: Vec<Known> = cases.iter().map(|_| Vec::new()).collect();
     for kind in 0..KINDS {
         for fault in draws::faults(kind) {
             let population = Population::read(drawn, kind, fault)?;
