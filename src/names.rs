@@ -3391,11 +3391,14 @@ pub enum QualityNote {
     /// The pressure at rest of this refrigerant is not that of saturation here: no fault is named from it.
     #[cfg_attr(feature = "serde", serde(rename = "bands-only"))]
     BandsOnly = 15,
+    /// Thinner air, an engine faster or slower, or a blower lower than in the vehicles from which the odds were learnt: these are continued to here, and less sure for it.
+    #[cfg_attr(feature = "serde", serde(rename = "outside-fit"))]
+    OutsideFit = 16,
 }
 
 impl QualityNote {
     /// Every member, in the order of the table.
-    pub const ALL: [QualityNote; 15] = [
+    pub const ALL: [QualityNote; 16] = [
         QualityNote::FewReadings,
         QualityNote::HumidityUnknown,
         QualityNote::AirSourceUnknown,
@@ -3411,9 +3414,10 @@ impl QualityNote {
         QualityNote::ReadingOutOfLine,
         QualityNote::TwoFaultsPossible,
         QualityNote::BandsOnly,
+        QualityNote::OutsideFit,
     ];
 
-    const SPELLINGS: [(QualityNote, &'static [&'static str]); 15] = [
+    const SPELLINGS: [(QualityNote, &'static [&'static str]); 16] = [
         (QualityNote::FewReadings, &["few-readings"]),
         (QualityNote::HumidityUnknown, &["humidity-unknown"]),
         (QualityNote::AirSourceUnknown, &["air-source-unknown"]),
@@ -3429,6 +3433,7 @@ impl QualityNote {
         (QualityNote::ReadingOutOfLine, &["reading-out-of-line"]),
         (QualityNote::TwoFaultsPossible, &["two-faults-possible"]),
         (QualityNote::BandsOnly, &["bands-only"]),
+        (QualityNote::OutsideFit, &["outside-fit"]),
     ];
 
     /// The id used in text.
@@ -3468,6 +3473,9 @@ impl QualityNote {
             QualityNote::BandsOnly => {
                 "The pressure at rest of this refrigerant is not that of saturation here: no fault is named from it."
             }
+            QualityNote::OutsideFit => {
+                "Thinner air, an engine faster or slower, or a blower lower than in the vehicles from which the odds were learnt: these are continued to here, and less sure for it."
+            }
         }
     }
 
@@ -3494,6 +3502,7 @@ impl QualityNote {
             13 => Some(QualityNote::ReadingOutOfLine),
             14 => Some(QualityNote::TwoFaultsPossible),
             15 => Some(QualityNote::BandsOnly),
+            16 => Some(QualityNote::OutsideFit),
             _ => None,
         }
     }

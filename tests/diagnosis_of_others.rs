@@ -1,13 +1,14 @@
-//! Refrigerants that no cloud of simulated vehicles was drawn with: judged where the clouds can be moved to them, refused by name
-//! elsewhere.
+//! Refrigerants that no cloud of simulated vehicles was drawn with, and conditions in which none stood: judged where the clouds
+//! can be moved there, refused by name elsewhere.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
+use coldloop::circuit::Readings;
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose, exists};
 use coldloop::expected::Fleet;
 use coldloop::units::{Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, System, simulate};
-use coldloop::{Caution, Compressor, Fault, Refrigerant, VehicleClass, VerdictKind};
+use coldloop::{Caution, Compressor, Expansion, Fault, QualityNote, Refrigerant, VehicleClass, VerdictKind};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
@@ -149,4 +150,29 @@ fn r152a_comes_with_the_caution_of_what_burns() {
     .unwrap();
     assert!(answer.cautions.contains(&Caution::Flammable) && answer.cautions.contains(&Caution::Ventilation));
     assert!(!answer.cautions.contains(&Caution::CarbonDioxide));
+}
+
+/// The vehicles from which the odds were learnt stood between the sea and 2,500 m and ran at 750 to 2,520 rpm.
+#[test]
+fn what_lies_beyond_the_vehicles_of_the_fit_is_said() {
+    let beyond = |altitude_m: f64, engine_speed_hz: f64| {
+        let conditions = Conditions {
+            engine_speed_hz: Some(engine_speed_hz),
+            ..Conditions::new(celsius(30.0), Surroundings::at_altitude(altitude_m).unwrap())
+        };
+        let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+        diagnose(
+            &Case::new(system, conditions, Readings::default()),
+            &Settings::default(),
+        )
+        .unwrap()
+        .quality
+        .contains(&QualityNote::OutsideFit)
+    };
+    for (altitude_m, engine_speed_hz) in [(0.0, 12.5), (1_600.0, 25.0), (2_500.0, 42.0)] {
+        assert!(!beyond(altitude_m, engine_speed_hz), "{altitude_m} {engine_speed_hz}");
+    }
+    for (altitude_m, engine_speed_hz) in [(3_200.0, 25.0), (1_600.0, 50.0), (0.0, 10.0)] {
+        assert!(beyond(altitude_m, engine_speed_hz), "{altitude_m} {engine_speed_hz}");
+    }
 }

@@ -96,6 +96,21 @@ impl Draw {
         let vehicle = vehicle(rng, world, system)?;
         let actual = conditions(rng, world, &system)?;
         let fault = imposed(rng, system.refrigerant, fault, severity);
+        let mut draw = Self::of(rng, world, system, (vehicle, actual), fault)?;
+        draw.conditions = written(rng, world, &actual);
+        Ok(draw)
+    }
+
+    /// This vehicle in these conditions, which are written down as they are.
+    ///
+    /// Errors: those of the vehicle model.
+    pub(crate) fn of(
+        rng: &mut impl Rng,
+        world: World,
+        system: System,
+        (vehicle, actual): (Vehicle, Conditions),
+        fault: FaultSeverity,
+    ) -> Result<Self, Error> {
         let truth = simulate(&vehicle, &actual, &[fault])?;
         let readings = read(rng, world, &truth, actual.surroundings)?;
         Ok(Self {
@@ -104,7 +119,7 @@ impl Draw {
             truth,
             vehicle,
             actual,
-            conditions: written(rng, world, &actual),
+            conditions: actual,
             readings,
         })
     }
@@ -206,7 +221,7 @@ fn below(z: f64) -> f64 {
 }
 
 /// The conditions as they are.
-fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Conditions, Error> {
+pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Conditions, Error> {
     let electric = system.compressor == Compressor::Electric;
     let driving = rng.random_bool(match world {
         World::Own | World::With(_) => 0.3,
@@ -246,7 +261,7 @@ fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Condi
 }
 
 /// The conditions as somebody measures them.
-fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> Conditions {
+pub(crate) fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> Conditions {
     let (off_k, off_humidity) = match world {
         World::Own | World::With(_) => (rng.random_range(-1.5..1.5), rng.random_range(-0.08..0.08)),
         World::Shifted => (0.4 + 1.1 * normal(rng), 0.07 * normal(rng)),

@@ -25,7 +25,7 @@ pub struct Case {
     pub observations: Observations,
     /// The vehicle's own pressure table, which replaces the bands of vehicles in general.
     pub own_table: Option<PressureTable>,
-    /// Healthy readings of the same vehicle, which sharpen what is expected of it.
+    /// Healthy readings of the same vehicle, which sharpen what is expected of it and what each reading says.
     pub own_readings: Option<Baseline>,
 }
 

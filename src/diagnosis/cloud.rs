@@ -14,6 +14,7 @@ use super::features::{FEATURES, Features};
 use super::figures::{BESIDE_SIDES, Figures, HIGH, LOW, NO_CHANGES, sheared};
 use super::lanes::{LANES, Lanes};
 use super::list::List;
+use super::own::{Own, Sharper};
 use super::part::{EVERY, Parts, Placed, SEVERITY, Told};
 use super::prediction::Prediction;
 use crate::names::Fault;
@@ -35,6 +36,7 @@ const LEAST_SHARE: f64 = 1e-4;
 pub(super) struct Cloud {
     kind: usize,
     conditions: [Option<f64>; CONDITIONS],
+    sharper: [Sharper; FIGURES],
     /// The faults that have a cloud.
     faults: [bool; Fault::ALL.len()],
     /// Share of each part in its cloud in these conditions.
@@ -68,17 +70,17 @@ pub(super) const WEIGHTLESS: Weights = [[Lanes::ZERO; STANDS]; MOST];
 impl Cloud {
     /// The clouds of a kind of system ([`coordinates::kind`]); `None` where there are none.
     ///
-    /// The trade has sound vehicles at `trade`; where a vehicle has its own table, its two sides stand there for sure. Those of
-    /// a refrigerant that the clouds have not seen stand `beside` those that they have.
+    /// The trade has sound vehicles at `trade`; where a vehicle has its own table, its two sides stand there for sure. This one
+    /// has its own place beside those of the fit.
     pub(super) fn of(
         kind: usize,
         conditions: [Option<f64>; CONDITIONS],
         ambient_k: f64,
         unsettled: [f64; 3],
-        (trade, own_table, beside): ([Option<f64>; FIGURES], bool, [f64; FIGURES]),
+        (trade, own_table, own): ([Option<f64>; FIGURES], bool, &Own),
     ) -> Option<Self> {
         let clouds = CLOUDS[kind];
-        let told = Told::of(&conditions);
+        let told = Told::of(&conditions, &own.sharper);
         let (mut shares, mut totals) = ([Lanes::ZERO; MOST], [0.0; Fault::ALL.len()]);
         for (parts, shares) in clouds.iter().zip(&mut shares) {
             *shares = parts.gate(&told);
@@ -101,11 +103,10 @@ impl Cloud {
             shares.change(|_, share| if share < LEAST_SHARE { 0.0 } else { share });
         }
         let trade: [f64; FIGURES] = core::array::from_fn(|i| trade[i].map_or(0.0, |trade| trade - model[i]));
-        let own = if own_table {
-            core::array::from_fn(|i| if i == LOW || i == HIGH { trade[i] } else { beside[i] })
-        } else {
-            beside
-        };
+        let above = core::array::from_fn(|i| {
+            let of_table = own_table && (i == LOW || i == HIGH);
+            if of_table { trade[i] } else { own.above[i] }
+        });
         (!clouds.is_empty()).then_some(Self {
             kind,
             conditions,
@@ -113,9 +114,17 @@ impl Cloud {
             shares,
             ambient_k,
             unsettled,
-            stands: [own, trade],
+            sharper: own.sharper,
+            stands: [above, trade],
             lift_k: f64::max(model[HIGH] - model[LOW], 1.0),
         })
+    }
+
+    /// Whether some condition lies beyond those of the fit.
+    pub(super) fn is_beyond_fit(&self) -> bool {
+        coordinates::beyond_fit(&self.conditions)
+            .iter()
+            .any(|beyond| *beyond > 0.0)
     }
 
     /// Whether a fault has a cloud.
@@ -186,7 +195,7 @@ impl Cloud {
 
     fn steps_of_parts(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {
         let figures = self.figures(features);
-        let told = Told::of(&self.conditions);
+        let told = Told::of(&self.conditions, &self.sharper);
         let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
         let dimensions = along(&figures);
         let stands = self.stands.map(sheared);
@@ -221,7 +230,7 @@ impl Cloud {
         mut keep: impl FnMut(Prediction),
     ) {
         let figures = self.figures(features);
-        let told = Told::of(&self.conditions);
+        let told = Told::of(&self.conditions, &self.sharper);
         let stands = self.stands.map(sheared);
         let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
         for (place, parts, _) in self.parts_here() {
@@ -274,7 +283,7 @@ impl InCloud<'_> {
     /// Weighs them.
     pub(super) fn weigh(&mut self) {
         let cloud = self.cloud;
-        let told = Told::of(&cloud.conditions);
+        let told = Told::of(&cloud.conditions, &cloud.sharper);
         let dimensions = along(&self.figures);
         let stands = cloud.stands.map(sheared);
         let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);

@@ -133,6 +133,29 @@ pub(super) fn kind(system: &System) -> usize {
 const COMPRESSORS: usize = Compressor::ALL.len();
 const KINDS: usize = Expansion::ALL.len() * COMPRESSORS;
 
+/// The conditions of the vehicles of the fit: 13 to 43 °C, any moisture, from sea level to 2,500 m, 750 to 2,520 rpm, standing
+/// or driving, any air, half the blower and more, any refrigerant, five minutes after the start and more.
+const OF_FIT: [(f64, f64); CONDITIONS] = [
+    (-2.01, 1.81),
+    ANY,
+    (-1.51, 1.84),
+    (-1.59, 1.89),
+    ANY,
+    ANY,
+    (-1.67, 1.67),
+    ANY,
+    ANY,
+];
+const ANY: (f64, f64) = (f64::NEG_INFINITY, f64::INFINITY);
+
+/// How far each condition lies beyond those of the fit.
+pub(super) fn beyond_fit(conditions: &[Option<f64>; CONDITIONS]) -> [f64; CONDITIONS] {
+    core::array::from_fn(|j| {
+        let (low, high) = OF_FIT[j];
+        conditions[j].map_or(0.0, |x| f64::max(low - x, x - high).max(0.0))
+    })
+}
+
 /// The refrigerants of the fit, and where they stand in it.
 const FITTED: [(Refrigerant, f64); 2] = [(Refrigerant::R134a, 1.0), (Refrigerant::R1234yf, -1.0)];
 

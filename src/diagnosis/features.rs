@@ -5,7 +5,7 @@ mod strays;
 use super::case::Case;
 use crate::circuit::{Estimate, Reading, Readings, dew_temperature, subcooling, superheat};
 use crate::error::Error;
-use crate::expected::Healthy;
+use crate::expected::{Healthy, Spread};
 use crate::names::{Feature, MixUp, Refrigerant};
 use crate::range::{FREQUENCY, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::PSI_PA;
@@ -38,6 +38,19 @@ pub(super) const NOTHING: Features = Features {
     off_scale: false,
     beside: 1.0,
 };
+
+/// What a sound running system shows of each figure.
+pub(super) fn sound(healthy: &Healthy) -> [Option<Spread>; FEATURES] {
+    let mut spreads = [None; FEATURES];
+    spreads[place(Feature::LowSide)] = Some(healthy.low_side);
+    spreads[place(Feature::HighSide)] = Some(healthy.high_side);
+    spreads[place(Feature::Vent)] = Some(healthy.vent);
+    spreads[place(Feature::Superheat)] = Some(healthy.superheat);
+    spreads[place(Feature::Subcooling)] = Some(healthy.subcooling);
+    spreads[place(Feature::DischargeSuperheat)] = Some(healthy.discharge_superheat);
+    spreads[place(Feature::ClutchCycles)] = healthy.clutch_cycles;
+    spreads
+}
 
 /// Nothing, when the readings that the circuit does not look at can be.
 ///

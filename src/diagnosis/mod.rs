@@ -38,6 +38,7 @@ mod learning;
 mod list;
 mod looks;
 mod next_check;
+mod own;
 mod pairs;
 mod part;
 mod posterior;
@@ -282,7 +283,7 @@ fn answer(
             Bench::unranked()
         },
         cautions: cautions::general(&case.system),
-        quality: verdict::quality(case, &posterior, figures.off_scale, (out_of_line, two_faults)),
+        quality: verdict::quality(case, scene, &posterior, figures.off_scale, (out_of_line, two_faults)),
         posterior,
         scene: *scene,
     })

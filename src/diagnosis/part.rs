@@ -1,9 +1,10 @@
 //! Parts of clouds, side by side: figures that follow the conditions linearly, and what is left varies together.
 
-use super::coordinates::{CONDITIONS, FIGURES};
+use super::coordinates::{CONDITIONS, FIGURES, beyond_fit};
 use super::figures::{LINES, line};
 use super::lanes::{LANES, Lanes};
 use super::list::List;
+use super::own::Sharper;
 use crate::names::Fault;
 
 /// The figures and the severity.
@@ -43,25 +44,35 @@ const WIDER: f64 = 1.1;
 /// Beyond this squared distance conditions are all equally far.
 const FARTHEST: f64 = 1_000.0;
 
-/// As many conditions can be left untold: the ambient and the air pressure never are.
-const UNTOLD: usize = CONDITIONS - 2;
-
-/// What is known of the conditions, and which of them nobody told.
-pub(super) struct Told {
+/// What is known of the conditions and of the vehicle.
+pub(super) struct Told<'a> {
     known: List<(usize, f64), CONDITIONS>,
-    untold: List<usize, UNTOLD>,
+    unsure: List<(usize, Reach), CONDITIONS>,
+    sharper: &'a [Sharper; FIGURES],
 }
 
-impl Told {
-    pub(super) fn of(conditions: &[Option<f64>; CONDITIONS]) -> Self {
-        let (mut known, mut untold) = (List::new((0, 0.0)), List::new(0));
-        for (j, condition) in conditions.iter().enumerate() {
+/// How far a condition may lie from where it is taken to be, as one standard deviation.
+#[derive(Clone, Copy)]
+enum Reach {
+    /// Nobody told it: as far as the vehicles of a part do.
+    OfPart,
+    /// It lies so far beyond those of the fit: what it does there may be as much again, or nothing.
+    Beyond(f64),
+}
+
+impl<'a> Told<'a> {
+    pub(super) fn of(conditions: &[Option<f64>; CONDITIONS], sharper: &'a [Sharper; FIGURES]) -> Self {
+        let (mut known, mut unsure) = (List::new((0, 0.0)), List::new((0, Reach::OfPart)));
+        for (j, (condition, beyond)) in conditions.iter().zip(beyond_fit(conditions)).enumerate() {
             match condition {
                 Some(value) => known.push((j, *value)),
-                None => untold.push(j),
+                None => unsure.push((j, Reach::OfPart)),
+            }
+            if beyond > 0.0 {
+                unsure.push((j, Reach::Beyond(beyond)));
             }
         }
-        Self { known, untold }
+        Self { known, unsure, sharper }
     }
 }
 
@@ -70,7 +81,7 @@ pub(super) type Off = [Lanes; CONDITIONS];
 
 impl Parts {
     /// How much each part weighs in these conditions.
-    pub(super) fn gate(&self, told: &Told) -> Lanes {
+    pub(super) fn gate(&self, told: &Told<'_>) -> Lanes {
         let (mut distance, mut reach) = (Lanes::ZERO, Lanes::ONE);
         for (j, value) in &told.known {
             let (centre, width) = (&self.centre[j % CONDITIONS], &self.width[j % CONDITIONS]);
@@ -87,7 +98,7 @@ impl Parts {
     }
 
     /// How far the conditions lie from the centres.
-    pub(super) fn off(&self, told: &Told) -> Off {
+    pub(super) fn off(&self, told: &Told<'_>) -> Off {
         let mut off = [Lanes::ZERO; CONDITIONS];
         for (off, (j, value)) in off.iter_mut().zip(&told.known) {
             let centre = &self.centre[j % CONDITIONS];
@@ -103,7 +114,7 @@ impl Parts {
     }
 
     /// Means of a dimension.
-    pub(super) fn mean(&self, i: usize, told: &Told, off: &Off, mean: &mut Lanes) {
+    pub(super) fn mean(&self, i: usize, told: &Told<'_>, off: &Off, mean: &mut Lanes) {
         let (at, unit) = (&self.at[i], self.unit(i));
         mean.set(|_| 0.0);
         for (off, (j, _)) in off.iter().zip(&told.known) {
@@ -139,13 +150,16 @@ impl Placed {
     }
 
     /// Places parts in these conditions, along dimensions that rise and begin with the two sides.
-    pub(super) fn take(&mut self, parts: &Parts, told: &Told, dimensions: &[usize]) {
+    pub(super) fn take(&mut self, parts: &Parts, told: &Told<'_>, dimensions: &[usize]) {
         let off = parts.off(told);
         let mut spread = [Lanes::ZERO; DIMENSIONS];
         for (n, i) in dimensions.iter().map(|i| i % DIMENSIONS).enumerate() {
             parts.mean(i, told, &off, &mut self.mean[i]);
             let whole = &parts.spread[i];
             spread[i].set(|l| STEP[i] * f64::from(whole[l]));
+            if let Some(sharper) = told.sharper.get(i).filter(|sharper| **sharper != Sharper::NOT) {
+                spread[i].change(|_, spread| spread * libm::sqrt(sharper.left_of(spread * spread)));
+            }
             let correlations = &parts.correlation[i * (i + 1) / 2 - i..];
             for k in dimensions[..n].iter().map(|k| k % DIMENSIONS) {
                 let (correlation, one, other) = (&correlations[k], &spread[i], &spread[k]);
@@ -155,14 +169,17 @@ impl Placed {
             let own = &spread[i];
             self.together_mut(i, i).set(|l| WIDER * own.at(l) * own.at(l));
         }
-        // What nobody told moves all dimensions together.
+        // What is not sure of the conditions moves all dimensions together.
         let mut units = spread;
         for i in dimensions.iter().map(|i| i % DIMENSIONS) {
             units[i] = parts.unit(i);
         }
         let mut moves = spread;
-        for j in told.untold.iter().map(|j| j % CONDITIONS) {
-            let width = Lanes::of(|l| WIDTH_STEP * f64::from(parts.width[j][l]));
+        for (j, reach) in told.unsure.iter().map(|(j, reach)| (j % CONDITIONS, reach)) {
+            let width = match reach {
+                Reach::OfPart => Lanes::of(|l| WIDTH_STEP * f64::from(parts.width[j][l])),
+                Reach::Beyond(by) => Lanes::of(|_| *by),
+            };
             for (n, i) in dimensions.iter().map(|i| i % DIMENSIONS).enumerate() {
                 let (unit, slope) = (&units[i], &parts.slope[i][j]);
                 moves[i].set(|l| unit.at(l) * width.at(l) * f64::from(slope[l]));
@@ -219,4 +236,34 @@ impl Placed {
 fn pair(i: usize, k: usize) -> usize {
     let (later, earlier) = (i.max(k) % DIMENSIONS, i.min(k) % DIMENSIONS);
     later * (later + 1) / 2 + earlier
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::cloud_table::CLOUDS;
+    use super::*;
+
+    /// By as much as a condition beyond the fit moves a figure on, the figure is less sure.
+    #[test]
+    fn what_lies_beyond_the_fit_is_unsure() {
+        let at_air = |thin: f64| {
+            let mut conditions = [Some(0.0); CONDITIONS];
+            conditions[2] = Some(thin);
+            let mut placed = Placed::NOWHERE;
+            placed.take(&CLOUDS[0][0], &Told::of(&conditions, &[Sharper::NOT; FIGURES]), &EVERY);
+            placed
+        };
+        let (edge, beyond) = (at_air(1.84), at_air(3.84));
+        for i in 0..FIGURES {
+            let ((mean, spread), (far, wide)) = (edge.figure(i), beyond.figure(i));
+            for lane in 0..LANES {
+                let more = wide.at(lane) * wide.at(lane) - spread.at(lane) * spread.at(lane);
+                let moved = far.at(lane) - mean.at(lane);
+                assert!(
+                    (more - moved * moved).abs() < 1e-9,
+                    "figure {i}, part {lane}: {more} {moved}"
+                );
+            }
+        }
+    }
 }

@@ -2,15 +2,15 @@
 
 use super::case::Case;
 use super::cloud::Cloud;
-use super::coordinates::{self, FIGURES};
+use super::coordinates;
 use super::density::TwoPiece;
 use super::faults::{Effect, FaultRow, Toward, bit};
-use super::features::{FEATURES, place};
+use super::features::{self, FEATURES, place};
+use super::own::Own;
 use crate::error::Error;
-use crate::expected::{Fleet, Healthy, Spread, unsettled};
-use crate::names::{AirSource, Feature, Refrigerant};
+use crate::expected::{Healthy, Spread, unsettled};
+use crate::names::{AirSource, Feature};
 use crate::units::in_kelvins;
-use crate::vehicle::System;
 
 /// The size of an effect differs between vehicles by this share of itself. Source: engineering judgement.
 const EFFECT_SPREAD: f64 = 0.3;
@@ -43,7 +43,11 @@ impl Scene {
     ///
     /// Errors: those of moist air for a humidity that cannot be.
     pub(super) fn running(case: &Case, healthy: &Healthy) -> Result<Self, Error> {
-        let scene = Self::banded(case, healthy);
+        let own = Own::of(case, healthy)?;
+        let mut scene = Self::banded(case, healthy);
+        for (spread, sharper) in scene.healthy.iter_mut().zip(&own.sharper) {
+            *spread = spread.map(|all| sharper.sharpened(all));
+        }
         let (pressures_k, to_come) = unsettled(&case.conditions);
         let vent_k = to_come * f64::max(scene.ambient_k - healthy.vent.median, 0.0);
         let by_tables = !coordinates::is_carbon_dioxide(case.system.refrigerant);
@@ -58,7 +62,7 @@ impl Scene {
             coordinates::conditions(case)?,
             scene.ambient_k,
             [pressures_k, pressures_k, vent_k],
-            (trade, own_table, beside(case, healthy)?),
+            (trade, own_table, &own),
         );
         Ok(Self {
             cloud,
@@ -69,15 +73,7 @@ impl Scene {
 
     /// A running system beside the bands of sound ones alone.
     fn banded(case: &Case, healthy: &Healthy) -> Self {
-        let mut spreads = [None; FEATURES];
-        spreads[place(Feature::LowSide)] = Some(healthy.low_side);
-        spreads[place(Feature::HighSide)] = Some(healthy.high_side);
-        spreads[place(Feature::Vent)] = Some(healthy.vent);
-        spreads[place(Feature::Superheat)] = Some(healthy.superheat);
-        spreads[place(Feature::Subcooling)] = Some(healthy.subcooling);
-        spreads[place(Feature::DischargeSuperheat)] = Some(healthy.discharge_superheat);
-        spreads[place(Feature::ClutchCycles)] = healthy.clutch_cycles;
-        Self::of(case, spreads)
+        Self::of(case, features::sound(healthy))
     }
 
     /// A system of which no figure can be judged.
@@ -162,44 +158,6 @@ impl Scene {
             .iter()
             .find(|effect| effect.feature == feature && effect.systems & self.bit != 0)
     }
-}
-
-/// The refrigerant of the fit whose clouds speak for others.
-const SPOKESMAN: Refrigerant = Refrigerant::R134a;
-
-/// Where sound vehicles with a refrigerant that no cloud has seen stand, above where those of the fit do: by the bands of the
-/// fleet where both have them, and by the figures of the trade otherwise. Clutch cycles count as alike.
-///
-/// Errors: those of [`Healthy::of`].
-fn beside(case: &Case, healthy: &Healthy) -> Result<[f64; FIGURES], Error> {
-    let mut above = [0.0; FIGURES];
-    if coordinates::is_fitted(case.system.refrigerant) {
-        return Ok(above);
-    }
-    let other = System {
-        refrigerant: SPOKESMAN,
-        ..case.system
-    };
-    let fleet = |system: &System| Fleet::of(system).and_then(|fleet| fleet.bands(&case.conditions));
-    let (own, other) = match (fleet(&case.system), fleet(&other)) {
-        (Ok(own), Ok(other)) => (own.healthy, other.healthy),
-        (Err(_), _) | (_, Err(_)) => (*healthy, Healthy::of(&other, &case.conditions)?),
-    };
-    for (feature, own, other) in [
-        (Feature::LowSide, own.low_side, other.low_side),
-        (Feature::HighSide, own.high_side, other.high_side),
-        (Feature::Vent, own.vent, other.vent),
-        (Feature::Superheat, own.superheat, other.superheat),
-        (Feature::Subcooling, own.subcooling, other.subcooling),
-        (
-            Feature::DischargeSuperheat,
-            own.discharge_superheat,
-            other.discharge_superheat,
-        ),
-    ] {
-        above[place(feature)] = own.median - other.median;
-    }
-    Ok(above)
 }
 
 /// Losing all capacity warms the vent by at least this much, K: the vent of a sound system is that much cooler than

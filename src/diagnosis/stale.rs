@@ -16,6 +16,7 @@ mod draws;
 use super::cloud::Cloud;
 use super::coordinates::{self, FIGURES};
 use super::features::{Features, NOTHING};
+use super::own::{Own, Sharper};
 use crate::circuit::Estimate;
 use crate::names::{Fault, Feature};
 use crate::units::in_kelvins;
@@ -38,6 +39,10 @@ fn the_clouds_are_of_the_model_as_it_is() {
     }
     let clouds: usize = (0..drawn::KINDS).map(|kind| drawn::faults(kind).len()).sum();
     assert_eq!(said.len(), clouds);
+    let own = Own {
+        above: [0.0; FIGURES],
+        sharper: [Sharper::NOT; FIGURES],
+    };
     let (mut sum, mut far) = (0.0, Vec::new());
     for (kind, fault, then) in said {
         let mut now = 0.0;
@@ -49,7 +54,7 @@ fn the_clouds_are_of_the_model_as_it_is() {
                 seen.conditions.map(Some),
                 ambient_k,
                 [0.0; 3],
-                ([None; FIGURES], false, [0.0; FIGURES]),
+                ([None; FIGURES], false, &own),
             );
             now += cloud.unwrap().density(fault, &exact(&seen, ambient_k)).ln();
         }

@@ -2,6 +2,7 @@
 
 use super::answer::{Deviation, RankedFault, TwoFaults, Verdict};
 use super::case::{Case, Settings};
+use super::cloud::Cloud;
 use super::faults::{index, row};
 use super::features::{FEATURES, Features, equal_sides, place};
 use super::list::List;
@@ -265,6 +266,7 @@ pub(super) const LIMIT_95: f64 = 1.959_963_984_540_054;
 /// What made the answer less certain.
 pub(super) fn quality(
     case: &Case,
+    scene: &Scene,
     posterior: &Posterior,
     off_scale: bool,
     (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
@@ -294,6 +296,10 @@ pub(super) fn quality(
             two_faults.is_some_and(|pairs| pairs.any_pair > EVEN_ODDS),
         ),
         (QualityNote::NotSettled, running && settled(conditions) == Some(false)),
+        (
+            QualityNote::OutsideFit,
+            scene.cloud.as_ref().is_some_and(Cloud::is_beyond_fit),
+        ),
         (
             QualityNote::RunningTimeUnknown,
             running && settled(conditions).is_none(),
