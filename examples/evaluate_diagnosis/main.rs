@@ -38,7 +38,9 @@ fn main() -> Result<(), Box<dyn Error>> {
         return limit::print(count, folder.as_deref().map(Path::new));
     }
     let mut worlds = vec![(World::Own, "own", 171), (World::Shifted, "shifted", 172)];
-    if let Some(refrigerant) = arguments.peek().and_then(|word| Refrigerant::from_id(word)) {
+    // A number is a count, although some refrigerants are called by one.
+    let named = arguments.peek().filter(|word| word.parse::<usize>().is_err());
+    if let Some(refrigerant) = named.and_then(|word| Refrigerant::from_id(word)) {
         arguments.next();
         worlds = vec![(World::With(refrigerant), refrigerant.id(), 175)];
     }
