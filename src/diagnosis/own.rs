@@ -4,7 +4,7 @@ use super::case::Case;
 use super::coordinates::{self, FIGURES};
 use super::features::{place, sound};
 use crate::error::Error;
-use crate::expected::{Fleet, FleetBands, Healthy, Spread};
+use crate::expected::{Baseline, Fleet, FleetBands, Healthy, Spread};
 use crate::names::{Feature, Refrigerant};
 use crate::vehicle::System;
 
@@ -19,12 +19,12 @@ pub(super) struct Own {
     pub(super) sharper: [Sharper; FIGURES],
 }
 
-/// What a vehicle's own sound readings leave of the spread of a figure between vehicles.
+/// What is left of the spread of a figure between vehicles, once this one is known by its own sound readings or its refrigerant.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Sharper {
     /// Variance between sound vehicles.
     variance: f64,
-    /// The part of it that is left.
+    /// The part of it that is left; above one where vehicles with this refrigerant stray farther than those of the fit.
     left: f64,
     /// Where this vehicle stands above the others.
     moved: f64,
@@ -78,27 +78,69 @@ impl Own {
     }
 }
 
-/// What the vehicle's own readings leave of each spread: all of it where there are none, where its own table speaks of the
-/// figure, and where the bands of the fleet end.
+/// What is left of each spread: all of it where the vehicle's own table speaks of the figure.
 fn sharper(case: &Case) -> [Sharper; FIGURES] {
+    let mut sharper = match case.own_readings.filter(|own| own.readings() > 0) {
+        Some(readings) => by_readings(case, &readings),
+        None => farther(case),
+    };
+    if case.own_table.is_some() {
+        (sharper[place(Feature::LowSide)], sharper[place(Feature::HighSide)]) = (Sharper::NOT, Sharper::NOT);
+    }
+    sharper
+}
+
+/// What the vehicle's own readings leave of each spread: all of it where the bands of the fleet end.
+fn by_readings(case: &Case, readings: &Baseline) -> [Sharper; FIGURES] {
+    match (readings.bands(&case.conditions), bands(case, &case.system)) {
+        (Ok(own), Ok(all)) => each(&own, &all, Sharper::of),
+        (Err(_), _) | (_, Err(_)) => [Sharper::NOT; FIGURES],
+    }
+}
+
+/// Where vehicles with a refrigerant that no cloud has seen stray farther than those of the fit: R-152a by its discharge line.
+fn farther(case: &Case) -> [Sharper; FIGURES] {
+    if coordinates::is_fitted(case.system.refrigerant) {
+        return [Sharper::NOT; FIGURES];
+    }
+    match (bands(case, &case.system), bands(case, &spokesman(case))) {
+        (Ok(own), Ok(other)) => each(&own, &other, |own, other| {
+            let times = f64::max((own.down + own.up) / (other.down + other.up), 1.0);
+            Sharper {
+                left: times * times,
+                moved: 0.0,
+                ..Sharper::of(own, other)
+            }
+        }),
+        (Err(_), _) | (_, Err(_)) => [Sharper::NOT; FIGURES],
+    }
+}
+
+/// What is left of each spread that both bands have.
+fn each(own: &FleetBands, other: &FleetBands, left: impl Fn(Spread, Spread) -> Sharper) -> [Sharper; FIGURES] {
     let mut sharper = [Sharper::NOT; FIGURES];
-    let Some(readings) = case.own_readings.filter(|own| own.readings() > 0) else {
-        return sharper;
-    };
-    let bands = |bands: Result<FleetBands, Error>| bands.map(|bands| sound(&bands.healthy));
-    let all = Fleet::of(&case.system).and_then(|fleet| fleet.bands(&case.conditions));
-    let (Ok(own), Ok(all)) = (bands(readings.bands(&case.conditions)), bands(all)) else {
-        return sharper;
-    };
-    for (feature, (own, all)) in Feature::ALL.into_iter().zip(own.into_iter().zip(all)) {
-        let side = matches!(feature, Feature::LowSide | Feature::HighSide);
-        if let (Some(own), Some(all)) = (own, all)
-            && !(side && case.own_table.is_some())
-        {
-            sharper[place(feature)] = Sharper::of(own, all);
+    let both = sound(&own.healthy).into_iter().zip(sound(&other.healthy));
+    for (sharper, (own, other)) in sharper.iter_mut().zip(both) {
+        if let (Some(own), Some(other)) = (own, other) {
+            *sharper = left(own, other);
         }
     }
     sharper
+}
+
+/// The same vehicle with the refrigerant that speaks for its own.
+fn spokesman(case: &Case) -> System {
+    System {
+        refrigerant: SPOKESMAN,
+        ..case.system
+    }
+}
+
+/// The bands of sound vehicles of this kind here.
+///
+/// Errors: those of [`Fleet::of`] and [`Fleet::bands`].
+fn bands(case: &Case, system: &System) -> Result<FleetBands, Error> {
+    Fleet::of(system)?.bands(&case.conditions)
 }
 
 /// Where sound vehicles with a refrigerant that no cloud has seen stand, above where those of the fit do: by the bands of the
@@ -110,12 +152,8 @@ fn beside(case: &Case, healthy: &Healthy) -> Result<[f64; FIGURES], Error> {
     if coordinates::is_fitted(case.system.refrigerant) {
         return Ok(above);
     }
-    let other = System {
-        refrigerant: SPOKESMAN,
-        ..case.system
-    };
-    let fleet = |system: &System| Fleet::of(system).and_then(|fleet| fleet.bands(&case.conditions));
-    let (own, other) = match (fleet(&case.system), fleet(&other)) {
+    let other = spokesman(case);
+    let (own, other) = match (bands(case, &case.system), bands(case, &other)) {
         (Ok(own), Ok(other)) => (own.healthy, other.healthy),
         (Err(_), _) | (_, Err(_)) => (*healthy, Healthy::of(&other, &case.conditions)?),
     };
