@@ -266,7 +266,7 @@ mod tests {
     use super::super::cloud_table::CLOUDS;
     use super::super::coordinates::CONDITIONS;
     use super::super::figures::{NO_CHANGES, SUBCOOLING, SUPERHEAT, VENT};
-    use super::super::own::Sharper;
+    use super::super::own::Apart;
     use super::super::part::{EVERY, Told};
     use super::*;
     use crate::circuit::Estimate;
@@ -312,7 +312,7 @@ mod tests {
 
     fn each_sound_part(mut test: impl FnMut(&Placed, usize)) {
         let (parts, mut placed) = (&CLOUDS[KIND][0], Placed::NOWHERE);
-        placed.take(parts, &Told::of(&MILD, &[Sharper::NOT; FIGURES]), &EVERY);
+        placed.take(parts, &Told::of(&MILD, &[Apart::NOT; FIGURES]), &EVERY);
         for lane in (0..2).filter(|lane| parts.fault[*lane] == Fault::NoFault) {
             test(&placed, lane);
         }

@@ -4,7 +4,7 @@ use super::coordinates::{CONDITIONS, FIGURES, beyond_fit};
 use super::figures::{LINES, line};
 use super::lanes::{LANES, Lanes};
 use super::list::List;
-use super::own::Sharper;
+use super::own::Apart;
 use crate::names::Fault;
 
 /// The figures and the severity.
@@ -39,8 +39,9 @@ pub(super) struct Parts {
     pub(super) correlation: [[i16; LANES]; PAIRS],
 }
 
-/// Scale of the covariances of the fit: the population is wider than the fit knows.
-const WIDER: f64 = 1.1;
+/// Scale of the covariances of the fit: the population is wider than the fit knows. Chosen together with the share of slight
+/// faults in `cloud.rs`, which says by what.
+const WIDER: f64 = 1.25;
 /// Beyond this squared distance conditions are all equally far.
 const FARTHEST: f64 = 1_000.0;
 
@@ -48,7 +49,7 @@ const FARTHEST: f64 = 1_000.0;
 pub(super) struct Told<'a> {
     known: List<(usize, f64), CONDITIONS>,
     unsure: List<(usize, Reach), CONDITIONS>,
-    sharper: &'a [Sharper; FIGURES],
+    apart: &'a [Apart; FIGURES],
 }
 
 /// How far a condition may lie from where it is taken to be, as one standard deviation.
@@ -61,7 +62,7 @@ enum Reach {
 }
 
 impl<'a> Told<'a> {
-    pub(super) fn of(conditions: &[Option<f64>; CONDITIONS], sharper: &'a [Sharper; FIGURES]) -> Self {
+    pub(super) fn of(conditions: &[Option<f64>; CONDITIONS], apart: &'a [Apart; FIGURES]) -> Self {
         let (mut known, mut unsure) = (List::new((0, 0.0)), List::new((0, Reach::OfPart)));
         for (j, (condition, beyond)) in conditions.iter().zip(beyond_fit(conditions)).enumerate() {
             match condition {
@@ -72,7 +73,7 @@ impl<'a> Told<'a> {
                 unsure.push((j, Reach::Beyond(beyond)));
             }
         }
-        Self { known, unsure, sharper }
+        Self { known, unsure, apart }
     }
 }
 
@@ -157,8 +158,8 @@ impl Placed {
             parts.mean(i, told, &off, &mut self.mean[i]);
             let whole = &parts.spread[i];
             spread[i].set(|l| STEP[i] * f64::from(whole[l]));
-            if let Some(sharper) = told.sharper.get(i).filter(|sharper| **sharper != Sharper::NOT) {
-                spread[i].change(|_, spread| spread * libm::sqrt(sharper.left_of(spread * spread)));
+            if let Some(apart) = told.apart.get(i).filter(|apart| **apart != Apart::NOT) {
+                spread[i].change(|_, spread| spread * libm::sqrt(apart.times(spread * spread)));
             }
             let correlations = &parts.correlation[i * (i + 1) / 2 - i..];
             for k in dimensions[..n].iter().map(|k| k % DIMENSIONS) {
@@ -250,7 +251,7 @@ mod tests {
             let mut conditions = [Some(0.0); CONDITIONS];
             conditions[2] = Some(thin);
             let mut placed = Placed::NOWHERE;
-            placed.take(&CLOUDS[0][0], &Told::of(&conditions, &[Sharper::NOT; FIGURES]), &EVERY);
+            placed.take(&CLOUDS[0][0], &Told::of(&conditions, &[Apart::NOT; FIGURES]), &EVERY);
             placed
         };
         let (edge, beyond) = (at_air(1.84), at_air(3.84));

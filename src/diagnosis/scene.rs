@@ -45,8 +45,8 @@ impl Scene {
     pub(super) fn running(case: &Case, healthy: &Healthy) -> Result<Self, Error> {
         let own = Own::of(case, healthy)?;
         let mut scene = Self::banded(case, healthy);
-        for (spread, sharper) in scene.healthy.iter_mut().zip(&own.sharper) {
-            *spread = spread.map(|all| sharper.sharpened(all));
+        for (spread, apart) in scene.healthy.iter_mut().zip(&own.apart) {
+            *spread = spread.map(|all| apart.as_shown(all));
         }
         let (pressures_k, to_come) = unsettled(&case.conditions);
         let vent_k = to_come * f64::max(scene.ambient_k - healthy.vent.median, 0.0);

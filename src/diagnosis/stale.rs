@@ -16,7 +16,7 @@ mod draws;
 use super::cloud::Cloud;
 use super::coordinates::{self, FIGURES};
 use super::features::{Features, NOTHING};
-use super::own::{Own, Sharper};
+use super::own::{Apart, Own};
 use crate::circuit::Estimate;
 use crate::names::{Fault, Feature};
 use crate::units::in_kelvins;
@@ -41,7 +41,7 @@ fn the_clouds_are_of_the_model_as_it_is() {
     assert_eq!(said.len(), clouds);
     let own = Own {
         above: [0.0; FIGURES],
-        sharper: [Sharper::NOT; FIGURES],
+        apart: [Apart::NOT; FIGURES],
     };
     let (mut sum, mut far) = (0.0, Vec::new());
     for (kind, fault, then) in said {

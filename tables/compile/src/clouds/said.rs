@@ -8,7 +8,7 @@ use std::fmt::Write;
 /// Degrees of freedom; `src/diagnosis/student.rs` has the same.
 const FREEDOM: f64 = 8.0;
 /// Scale of the covariances; `src/diagnosis/part.rs` has the same.
-const WIDER: f64 = 1.1;
+const WIDER: f64 = 1.25;
 /// The figures, without the severity.
 const FIGURES: usize = Y - 1;
 
