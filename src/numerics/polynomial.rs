@@ -1,9 +1,9 @@
-//! Curves as polynomials by pieces, looked up without a branch.
+//! Curves as polynomials by pieces, looked up without a branch but the one next to the start.
 
 /// Coefficients of one piece.
-pub const PIECE: usize = 12;
-const CELLS: usize = 256;
-const HALVES: usize = 16;
+pub const PIECE: usize = 16;
+const CELLS: usize = 128;
+const HALVES: usize = 17;
 
 /// One piece of a curve: a polynomial in (x - middle) * scale, which runs from -1 to 1 over the piece.
 #[derive(Clone, Copy, Debug)]
@@ -28,7 +28,7 @@ pub struct Curve {
     pub density: f64,
     /// The piece of each half of the first cell: the outer half, the outer half of the rest, and so on.
     pub halves: [u8; HALVES],
-    /// The piece of each cell.
+    /// The piece of each cell, of the first that of its outer half.
     pub cells: [u8; CELLS],
     /// The pieces.
     pub pieces: &'static [Piece],
@@ -57,41 +57,49 @@ impl Curve {
 
     #[inline]
     fn piece(&self, x: f64) -> &Piece {
+        /// Adding it leaves the nearest whole number in the low bits.
+        const WHOLE: f64 = 6_755_399_441_055_744.0; // 1.5 * 2^52
+        const LAST: f64 = CELLS as f64 - 0.5;
         let place = (x - self.start) * self.density;
-        // A float becomes an integer by saturation: NaN and all before the start land in the first cell.
-        let cell = place as usize;
-        let index = if cell == 0 {
+        let index = if place >= 1.0 {
+            let inside = if place < LAST { place } else { LAST };
+            self.cells[((inside - 0.5) + WHOLE).to_bits() as usize % CELLS]
+        } else {
             // The exponent counts the halvings: 1022 for the outer half.
             let halvings = 1022u64.saturating_sub((place.to_bits() >> 52) & 0x7ff) as usize;
             self.halves[if halvings < HALVES { halvings } else { HALVES - 1 }]
-        } else {
-            self.cells[if cell < CELLS { cell } else { CELLS - 1 }]
         };
         &self.pieces[index as usize]
     }
 }
 
 impl Piece {
-    /// The polynomial at `y`, by Estrin's scheme: four levels deep instead of eleven, in one fixed order.
+    /// The polynomial at `y`.
     #[inline]
     pub fn at(&self, y: f64) -> f64 {
-        let c = &self.coefficients;
-        let y2 = y * y;
-        let y4 = y2 * y2;
-        let y8 = y4 * y4;
-        let a = (c[0] + c[1] * y) + (c[2] + c[3] * y) * y2;
-        let b = (c[4] + c[5] * y) + (c[6] + c[7] * y) * y2;
-        let d = (c[8] + c[9] * y) + (c[10] + c[11] * y) * y2;
-        (a + b * y4) + d * y8
+        sum(&self.coefficients, y)
     }
 
     /// The polynomial and its derivative at `y`.
     #[inline]
     pub fn with_slope(&self, y: f64) -> (f64, f64) {
-        let mut slope = 0.0;
-        for k in (1..PIECE).rev() {
-            slope = slope * y + self.coefficients[k] * k as f64;
+        let mut slopes = [0.0; PIECE];
+        for (k, slope) in slopes.iter_mut().take(PIECE - 1).enumerate() {
+            *slope = self.coefficients[k + 1] * (k + 1) as f64;
         }
-        (self.at(y), slope)
+        (self.at(y), sum(&slopes, y))
     }
+}
+
+/// A polynomial by Estrin's scheme: four levels deep instead of fifteen, in one fixed order.
+#[inline]
+fn sum(c: &[f64; PIECE], y: f64) -> f64 {
+    let y2 = y * y;
+    let y4 = y2 * y2;
+    let y8 = y4 * y4;
+    let first = (c[0] + c[1] * y) + (c[2] + c[3] * y) * y2;
+    let second = (c[4] + c[5] * y) + (c[6] + c[7] * y) * y2;
+    let third = (c[8] + c[9] * y) + (c[10] + c[11] * y) * y2;
+    let fourth = (c[12] + c[13] * y) + (c[14] + c[15] * y) * y2;
+    (first + second * y4) + (third + fourth * y4) * y8
 }

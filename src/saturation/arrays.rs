@@ -8,6 +8,7 @@ use super::tables::of;
 use crate::error::Error;
 use crate::mixture::Side;
 use crate::names::{ErrorKind, Quantity, Refrigerant};
+use crate::range::Range;
 
 /// The elements of an array that have no answer, in whose place NaN was written; all others were computed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,14 +68,14 @@ impl Pure {
     ///
     /// Errors: as [`dew_pressures_pa`].
     pub fn pressures_pa(&self, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
-        each(t_k, p_pa, |t_k| self.pressure_pa(t_k))
+        each(self.temperatures(), t_k, p_pa, |t_k| self.pressure_pa.at(t_k))
     }
 
     /// The saturation temperature (K) of each pressure (Pa).
     ///
     /// Errors: as [`dew_pressures_pa`].
     pub fn temperatures_k(&self, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
-        each(p_pa, t_k, |p_pa| self.temperature_k(p_pa))
+        each(self.pressures(), p_pa, t_k, |p_pa| self.temperature_at(p_pa))
     }
 }
 
@@ -85,7 +86,10 @@ impl Line {
     pub fn pressures_pa(self, side: Side, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
         match self {
             Line::Pure(pure) => pure.pressures_pa(t_k, p_pa),
-            Line::Blend(blend) => each(t_k, p_pa, |t_k| blend.pressure_pa(side, t_k)),
+            Line::Blend(blend) => {
+                let boundary = blend.boundary(side);
+                each(blend.temperatures(), t_k, p_pa, |t_k| boundary.pressure_pa.at(t_k))
+            }
         }
     }
 
@@ -95,14 +99,19 @@ impl Line {
     pub fn temperatures_k(self, side: Side, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
         match self {
             Line::Pure(pure) => pure.temperatures_k(p_pa, t_k),
-            Line::Blend(blend) => each(p_pa, t_k, |p_pa| blend.temperature_k(side, p_pa)),
+            Line::Blend(blend) => {
+                let boundary = blend.boundary(side);
+                each(boundary.pressures(), p_pa, t_k, |p_pa| {
+                    blend.temperature_at(boundary, p_pa)
+                })
+            }
         }
     }
 }
 
-/// Writes `f` of each element, or NaN, to the same place.
+/// Writes `value` of each element within the range, or NaN, to the same place.
 #[inline(always)]
-fn each(from: &[f64], to: &mut [f64], f: impl Fn(f64) -> Result<f64, Error>) -> Result<(), Unanswered> {
+fn each(range: Range, from: &[f64], to: &mut [f64], value: impl Fn(f64) -> f64) -> Result<(), Unanswered> {
     if from.len() != to.len() {
         to.fill(f64::NAN);
         return Err(Unanswered {
@@ -113,10 +122,12 @@ fn each(from: &[f64], to: &mut [f64], f: impl Fn(f64) -> Result<f64, Error>) -> 
     }
     let mut count = 0;
     for (&x, y) in from.iter().zip(to.iter_mut()) {
-        *y = f(x).unwrap_or_else(|_| {
+        *y = if x >= range.low && x <= range.high {
+            value(x)
+        } else {
             count += 1;
             f64::NAN
-        });
+        };
     }
     if count == 0 {
         return Ok(());
@@ -125,6 +136,6 @@ fn each(from: &[f64], to: &mut [f64], f: impl Fn(f64) -> Result<f64, Error>) -> 
     let found = from
         .iter()
         .enumerate()
-        .find_map(|(first, &x)| f(x).err().map(|error| (first, error)));
+        .find_map(|(first, &x)| range.check(x).err().map(|error| (first, error)));
     found.map_or(Ok(()), |(first, error)| Err(Unanswered { count, first, error }))
 }

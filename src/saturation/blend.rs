@@ -121,9 +121,14 @@ impl Blend {
     #[inline]
     pub fn temperature_k(&self, side: Side, p_pa: f64) -> Result<f64, Error> {
         let boundary = self.boundary(side);
-        let root = libm::sqrt(boundary.pressures().check(p_pa)?);
-        let t_k = boundary.temperature_k.at(root);
-        Ok(t_k.clamp(self.lowest_t_k, self.highest_t_k))
+        Ok(self.temperature_at(boundary, boundary.pressures().check(p_pa)?))
+    }
+
+    /// The same of one of its boundaries and a pressure within its range.
+    #[inline]
+    pub(crate) fn temperature_at(&self, boundary: &Boundary, p_pa: f64) -> f64 {
+        let t_k = boundary.temperature_k.at(libm::sqrt(p_pa));
+        t_k.clamp(self.lowest_t_k, self.highest_t_k)
     }
 
     /// The slope dp/dT (Pa/K) of one side at `t_k`, K.

@@ -80,8 +80,14 @@ impl Pure {
     /// Errors: `NotFinite`, `OutOfRange`.
     #[inline]
     pub fn temperature_k(&self, p_pa: f64) -> Result<f64, Error> {
-        let t_k = self.temperature_k.at(ln(self.pressures().check(p_pa)?));
-        Ok(t_k.clamp(self.fluid.lowest_t_k, self.critical_t_k))
+        Ok(self.temperature_at(self.pressures().check(p_pa)?))
+    }
+
+    /// The same of a pressure within the range.
+    #[inline]
+    pub(crate) fn temperature_at(&self, p_pa: f64) -> f64 {
+        let t_k = self.temperature_k.at(ln(p_pa));
+        t_k.clamp(self.fluid.lowest_t_k, self.critical_t_k)
     }
 
     /// dp/dT (Pa/K) at `t_k`, K.

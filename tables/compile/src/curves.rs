@@ -8,7 +8,7 @@ use coldloop::numerics::{Curve, PIECE, Piece, Real};
 use std::f64::consts::PI;
 
 /// Nodes of the master interpolation in each cell.
-const NODES: usize = 16;
+const NODES: usize = 22;
 /// What a piece may differ from the equilibria, relative to the value (or to R T_c / M for an energy).
 const TOLERANCE: f64 = 8e-16;
 /// What it may differ where even one cell alone does not meet the tolerance; beyond this nothing is written.
@@ -86,7 +86,7 @@ pub(crate) fn fit(equation: &'static Equation, lowest_t_k: f64) -> Result<Satura
 
     // How often the first cell is halved: the critical region has a scale of 1e-3 in s, 1e-6 in T.
     let open_ended = !equation.non_analytic.is_empty();
-    let (straight, bent) = (if open_ended { Curve::HALVES } else { 7 }, Curve::HALVES);
+    let (straight, bent) = (if open_ended { Curve::HALVES } else { 8 }, Curve::HALVES);
     let by_temperature = Master::new(critical.t_k.to_f64(), lowest_t_k, bent, open_ended, |t| {
         line.at(line.s_of_t(t)).map(|e| [e.p_pa])
     })?;
@@ -212,8 +212,10 @@ impl<const N: usize> Master<N> {
         for bin in 0..master.bin_count() {
             let (low, high) = master.bounds(bin);
             // Equilibria lose their digits close to the critical point: the innermost bin takes the point itself and
-            // keeps away from its neighbourhood, over which its polynomial carries.
-            let inner = if bin == 0 { low + 0.1 * (high - low) } else { low };
+            // keeps away from its neighbourhood, over which its polynomial carries. No polynomial carries over a power
+            // of s: there the densities themselves go on to the point.
+            let carries = bin == 0 && !(open_ended && start == 0.0);
+            let inner = if carries { low + 0.1 * (high - low) } else { low };
             let mut xs: [f64; NODES] =
                 std::array::from_fn(|k| 0.5 * (inner + high) + 0.5 * (high - inner) * chebyshev_node(k, NODES));
             if bin == 0 {
@@ -316,6 +318,9 @@ fn fit_curve<const N: usize>(
             (piece, error, last) = (longer, longer_error, last + 1);
         }
         let index = u8::try_from(fitted.pieces.len()).map_err(|e| format!("{name}: {e}"))?;
+        if (first..=last).contains(&(master.depth - 1)) {
+            fitted.cells[0] = index; // the outer half of the first cell touches the second
+        }
         for bin in first..=last {
             if bin >= master.depth {
                 fitted.cells[bin + 1 - master.depth] = index;
@@ -368,13 +373,10 @@ fn fit_piece(start: f64, end: f64, value: &impl Fn(Double) -> Double, scale: Opt
         coefficients: powers.map(Real::to_f64),
     };
     let mut error: f64 = 0.0;
-    for k in 0..=24 {
-        let y = number((PI * f64::from(k) / 24.0).cos());
+    for k in 0..=32 {
+        let y = number((PI * f64::from(k) / 32.0).cos());
         let exact = value(number(middle) + y / number(piece_scale));
-        let found = powers
-            .iter()
-            .rev()
-            .fold(number(0.0), |sum, &c| sum * y + number(c.to_f64()));
+        let found = (piece.coefficients.iter().rev()).fold(number(0.0), |sum, &c| sum * y + number(c));
         let off = (found - exact).to_f64().abs();
         error = error.max(off / (exact.to_f64().abs() + scale.unwrap_or(0.0)));
     }
