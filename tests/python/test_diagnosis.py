@@ -195,7 +195,7 @@ def test_a_simulation_is_that_of_every_door():
     answer = coldloop.simulate(trial)
     sound = coldloop.simulate({**trial, "faults": {}})
     assert answer["readings"]["vent_k"] > sound["readings"]["vent_k"]
-    assert answer["figures"]["charge_kg"] == pytest.approx(0.25 * sound["figures"]["charge_kg"], rel=0.02)
+    assert answer["figures"]["charge_kg"] == pytest.approx(0.25 * sound["figures"]["charge_kg"], rel=0.05)
     with pytest.raises(coldloop.UnknownNameError) as caught:
         coldloop.simulate({**trial, "faults": {"gremlins": "40 %"}})
     assert caught.value.key == "faults.gremlins"
