@@ -9,30 +9,14 @@
 #[path = "../examples/evaluate_diagnosis/draws.rs"]
 mod draws;
 
-use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Case, Diagnosis, diagnose};
 use coldloop::{ErrorKind, Fault, VerdictKind};
 use draws::{Draw, KINDS, Lines, World};
-use rand::{RngExt, SeedableRng};
+use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 
 /// Vehicles of each kind.
 const EACH: usize = 125;
-/// Part of them that is sound.
-const SOUND: f64 = 1.0 / 6.0;
-
-/// Settings that know how often each fault is drawn.
-fn settings(faults: &[Fault]) -> Settings {
-    let each = (1.0 - SOUND) / (faults.len() - 1) as f64;
-    let mut settings = Settings::default();
-    for fault in Fault::ALL {
-        settings = settings.with_prior(fault, if faults.contains(&fault) { each } else { 0.0 });
-    }
-    settings.none_of_these = 0.01;
-    settings.next_checks = false;
-    settings
-        .with_prior(Fault::NoFault, SOUND)
-        .with_prior(Fault::GaugeError, 0.01)
-}
 
 type Bins = [[f64; 2]; 10];
 
@@ -91,13 +75,10 @@ fn judged(world: World) -> Kept {
         let mut rng = ChaCha8Rng::seed_from_u64(61);
         rng.set_stream(kind as u64);
         let faults = draws::faults(kind);
-        let settings = settings(&faults);
+        let mut settings = draws::even_settings(&faults);
+        settings.next_checks = false;
         for _ in 0..EACH {
-            let fault = if rng.random_bool(SOUND) {
-                Fault::NoFault
-            } else {
-                faults[rng.random_range(1..faults.len())]
-            };
+            let fault = draws::even(&mut rng, &faults);
             let severity = draws::severity(&mut rng, fault);
             let draw = draws::solved(&mut rng, world, kind, fault, severity).unwrap();
             let readings = draws::taken(&mut rng, &draw.readings, Lines::All);

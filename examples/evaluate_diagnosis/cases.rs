@@ -15,8 +15,6 @@ use std::io::Write;
 use std::path::Path;
 use std::thread;
 
-/// Part of the vehicles of an even mix that is sound.
-const SOUND: f64 = 1.0 / 6.0;
 pub(crate) const ALL_LINES: [Lines; 3] = [Lines::All, Lines::Some, Lines::None];
 
 /// One vehicle as it is judged.
@@ -59,11 +57,7 @@ pub(crate) fn of_kind(world: World, seed: u64, kind: usize, count: usize) -> Res
     let faults = draws::faults_in(world, kind);
     (0..count)
         .map(|_| {
-            let fault = if rng.random_bool(SOUND) {
-                Fault::NoFault
-            } else {
-                faults[rng.random_range(1..faults.len())]
-            };
+            let fault = draws::even(&mut rng, &faults);
             one(&mut rng, world, kind, fault)
         })
         .collect()
@@ -97,19 +91,11 @@ pub(crate) fn one(rng: &mut ChaCha8Rng, world: World, kind: usize, fault: Fault)
 
 /// The priors that fit a mix.
 pub(crate) fn settings(case: &Judged, usual: bool) -> Settings {
-    let mut settings = Settings::default();
-    if !usual {
-        let faults = draws::faults_in(World::With(case.draw.system.refrigerant), case.kind);
-        let each = (1.0 - SOUND) / (faults.len() - 1) as f64;
-        for fault in Fault::ALL {
-            settings = settings.with_prior(fault, if faults.contains(&fault) { each } else { 0.0 });
-        }
-        settings = settings
-            .with_prior(Fault::NoFault, SOUND)
-            .with_prior(Fault::GaugeError, 0.01);
-        settings.none_of_these = 0.01;
+    if usual {
+        Settings::default()
+    } else {
+        draws::even_settings(&draws::faults_in(World::With(case.draw.system.refrigerant), case.kind))
     }
-    settings
 }
 
 /// How much a case counts in a mix.

@@ -4,7 +4,7 @@
 //! no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
 
 use coldloop::circuit::{Reading, Readings};
-use coldloop::diagnosis::Case;
+use coldloop::diagnosis::{Case, Settings};
 use coldloop::units::{Surroundings, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Hardware, Instruments, Population, Simulation, System, Vehicle, simulate,
@@ -375,6 +375,31 @@ pub(crate) fn faults_in(world: World, kind: usize) -> Vec<Fault> {
         faults.retain(|fault| *fault != Fault::WrongRefrigerant);
     }
     faults
+}
+
+/// Part of the vehicles of an even mix that is sound.
+const SOUND: f64 = 1.0 / 6.0;
+
+/// One of these faults, the first of which is none: a sixth of the vehicles is sound, the others are shared out evenly.
+pub(crate) fn even(rng: &mut impl Rng, faults: &[Fault]) -> Fault {
+    if rng.random_bool(SOUND) {
+        Fault::NoFault
+    } else {
+        faults[rng.random_range(1..faults.len())]
+    }
+}
+
+/// Settings that know how often each fault is drawn by [`even`].
+pub(crate) fn even_settings(faults: &[Fault]) -> Settings {
+    let each = (1.0 - SOUND) / (faults.len() - 1) as f64;
+    let mut settings = Settings::default();
+    for fault in Fault::ALL {
+        settings = settings.with_prior(fault, if faults.contains(&fault) { each } else { 0.0 });
+    }
+    settings.none_of_these = 0.01;
+    settings
+        .with_prior(Fault::NoFault, SOUND)
+        .with_prior(Fault::GaugeError, 0.01)
 }
 
 /// A draw that the model could solve; at most a hundred are tried.

@@ -20,6 +20,25 @@ use std::cmp::Ordering;
 /// A look, the answer that points to a fault, and the fault.
 type Sign = (Check, Observation, bool, Fault);
 
+const AIRFLOW_FADES: Sign = (
+    Check::WatchTwentyMinutes,
+    Observation::AirflowFades,
+    true,
+    Fault::EvaporatorIcing,
+);
+const COMES_AND_GOES: Sign = (
+    Check::WatchTwentyMinutes,
+    Observation::CoolingComesAndGoes,
+    true,
+    Fault::MoistureIcing,
+);
+const DROP_ACROSS_DRIER: Sign = (
+    Check::DropAcrossDrier,
+    Observation::DropAcrossDrier,
+    true,
+    Fault::LiquidLineRestriction,
+);
+
 const FIRST_LOOKS: [Sign; 8] = [
     (
         Check::WatchClutch,
@@ -142,12 +161,7 @@ const FLOODED: Page = Page {
 };
 const STARVED: Page = Page {
     signs: &[
-        (
-            Check::DropAcrossDrier,
-            Observation::DropAcrossDrier,
-            true,
-            Fault::LiquidLineRestriction,
-        ),
+        DROP_ACROSS_DRIER,
         (
             Check::LookAtExpansion,
             Observation::FrostAtExpansion,
@@ -166,18 +180,8 @@ const STARVED: Page = Page {
             true,
             Fault::SuctionLineRestriction,
         ),
-        (
-            Check::WatchTwentyMinutes,
-            Observation::AirflowFades,
-            true,
-            Fault::EvaporatorIcing,
-        ),
-        (
-            Check::WatchTwentyMinutes,
-            Observation::CoolingComesAndGoes,
-            true,
-            Fault::MoistureIcing,
-        ),
+        AIRFLOW_FADES,
+        COMES_AND_GOES,
     ],
     suspects: &[
         Fault::Undercharge,
@@ -188,12 +192,7 @@ const STARVED: Page = Page {
 };
 const BLOCKED: Page = Page {
     signs: &[
-        (
-            Check::DropAcrossDrier,
-            Observation::DropAcrossDrier,
-            true,
-            Fault::LiquidLineRestriction,
-        ),
+        DROP_ACROSS_DRIER,
         (
             Check::FeelCondenserPasses,
             Observation::CondenserHasTemperatureStep,
@@ -215,18 +214,8 @@ const IN_ORDER: Page = Page {
             true,
             Fault::HeaterAirMixing,
         ),
-        (
-            Check::WatchTwentyMinutes,
-            Observation::AirflowFades,
-            true,
-            Fault::EvaporatorIcing,
-        ),
-        (
-            Check::WatchTwentyMinutes,
-            Observation::CoolingComesAndGoes,
-            true,
-            Fault::MoistureIcing,
-        ),
+        AIRFLOW_FADES,
+        COMES_AND_GOES,
     ],
     suspects: &[Fault::EvaporatorAirflowLoss, Fault::HeaterAirMixing, Fault::Undercharge],
 };

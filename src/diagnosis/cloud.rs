@@ -53,9 +53,9 @@ pub(super) struct Cloud {
 /// Part of the vehicles with a fault that read like sound ones, in the likelihood of every fault that comes in degrees: few
 /// smooth parts and their straight lines leave too little of the slight ones there. Of vehicles drawn for this purpose (2,000
 /// of each kind and population, other seeds than the fit's and the evaluation's) names given 30 to 80 % were right 7
-/// points less often than said, "no fault" above all. With this share and parts as wide as `part.rs` has them, 700 of each kind strayed by
-/// 0.020 and 0.027 (own and shifted, usual mix) instead of 0.030 and 0.030 with a tenth and 1.1, with 4.9 and 4.1 instead of 6.1
-/// and 5.0 % false alarms and the same loss, for half a point of first names.
+/// points less often than said, "no fault" above all. With this share and parts as wide as `part.rs` has them, 700 of each
+/// kind strayed by 0.020 and 0.027 (own and shifted, usual mix) instead of 0.030 and 0.030 with a tenth and 1.1, with 4.9
+/// and 4.1 instead of 6.1 and 5.0 % false alarms and the same loss, for half a point of first names.
 const SLIGHT: f64 = 0.15;
 
 /// How much each of the two counts.

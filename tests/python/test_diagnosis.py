@@ -190,12 +190,14 @@ def test_what_is_neither_mapping_nor_text_is_refused_by_its_type(wrong):
 
 
 def test_a_simulation_is_that_of_every_door():
-    trial = {**WORN, "faults": {"undercharge": "75 %"}, "vehicle": {"class": "van"}}
+    trial = {**WORN, "faults": {"undercharge": "40 %"}, "vehicle": {"class": "van"}}
     del trial["readings"]
     answer = coldloop.simulate(trial)
     sound = coldloop.simulate({**trial, "faults": {}})
-    assert answer["readings"]["vent_k"] > sound["readings"]["vent_k"]
-    assert answer["figures"]["charge_kg"] == pytest.approx(0.25 * sound["figures"]["charge_kg"], rel=0.05)
+    assert answer["figures"]["charge_kg"] == pytest.approx(0.6 * sound["figures"]["charge_kg"], rel=0.02)
+    # The valve makes up for less than three quarters at the vent.
+    nearly_empty = coldloop.simulate({**trial, "faults": {"undercharge": "75 %"}})
+    assert nearly_empty["readings"]["vent_k"] > sound["readings"]["vent_k"]
     with pytest.raises(coldloop.UnknownNameError) as caught:
         coldloop.simulate({**trial, "faults": {"gremlins": "40 %"}})
     assert caught.value.key == "faults.gremlins"
