@@ -1,7 +1,7 @@
 //! The tables of a readings file, one function each.
 
 use super::instruments::{self, given};
-use super::refusal::Refusal;
+use super::refusal::Refused;
 use super::tree::Table;
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::diagnosis::{Case, Observations};
@@ -23,7 +23,7 @@ pub(super) const TABLES: [&str; 6] = [
 ];
 
 /// The first readings of a file.
-pub(super) fn case(root: &Table<'_>) -> Result<Case, Refusal> {
+pub(super) fn case(root: &Table<'_>) -> Result<Case, Refused> {
     let section = |name: &str, advice: &str| root.require(name, Quantity::Name, advice)?.table();
     let system = system(&section(
         "system",
@@ -40,7 +40,7 @@ pub(super) fn case(root: &Table<'_>) -> Result<Case, Refusal> {
 }
 
 /// Conditions, readings and observations of one time.
-pub(super) fn moment(system: System, table: &Table<'_>) -> Result<Case, Refusal> {
+pub(super) fn moment(system: System, table: &Table<'_>) -> Result<Case, Refused> {
     let advice = "a [conditions] table gives ambient and altitude";
     let conditions = conditions(&table.require("conditions", Quantity::Name, advice)?.table()?)?;
     let readings = table
@@ -58,7 +58,7 @@ pub(super) fn moment(system: System, table: &Table<'_>) -> Result<Case, Refusal>
     Ok(case)
 }
 
-pub(super) fn system(table: &Table<'_>) -> Result<System, Refusal> {
+pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
     table.only(&["refrigerant", "expansion", "compressor", "nominal_charge"])?;
     let name = |key: &str| table.require(key, Quantity::Name, "the system cannot be judged without it");
     let mut system = System::new(
@@ -70,7 +70,7 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refusal> {
     Ok(system)
 }
 
-pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refusal> {
+pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
     table.only(&[
         "ambient",
         "humidity",
@@ -90,8 +90,8 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refusal> {
         )?
         .quantity(Quantity::Temperature, text::temperature)?;
     let air = surroundings(table, "altitude", "barometer")?.ok_or_else(|| {
-        Refusal::missing(
-            &table.key("altitude"),
+        table.missing(
+            "altitude",
             Quantity::Altitude,
             "a gauge reads against the air around it: write altitude = \"1600 m\" or barometer = \"83.5 kPa abs\"",
         )
@@ -115,7 +115,7 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refusal> {
 }
 
 /// The air of a place by its altitude or its barometer; both at once contradict each other.
-fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Option<Surroundings>, Refusal> {
+fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Option<Surroundings>, Refused> {
     match (table.get(altitude), table.get(barometer)) {
         (Some(_), Some(entry)) => Err(entry.refuse(
             Error::of(ErrorKind::Inconsistent, Quantity::Altitude),
@@ -137,7 +137,7 @@ fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Op
     }
 }
 
-pub(super) fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
+pub(super) fn readings(table: &Table<'_>) -> Result<Readings, Refused> {
     let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
     known.extend(["gauge_zero_altitude", "gauge_zero_barometer"]);
     table.only(&known)?;
@@ -167,7 +167,7 @@ pub(super) fn readings(table: &Table<'_>) -> Result<Readings, Refusal> {
 }
 
 /// Refuses a gauge that shows less than nothing: one that was read at sea level and written down up here.
-fn not_below_vacuum(table: &Table<'_>, readings: &Readings, here: Surroundings) -> Result<(), Refusal> {
+fn not_below_vacuum(table: &Table<'_>, readings: &Readings, here: Surroundings) -> Result<(), Refused> {
     let air = readings.gauge_zero.unwrap_or(here);
     for (kind, reading) in [
         (ReadingKind::LowSide, readings.low_side),
@@ -189,16 +189,11 @@ fn not_below_vacuum(table: &Table<'_>, readings: &Readings, here: Surroundings) 
     Ok(())
 }
 
-fn observations(table: &Table<'_>) -> Result<Observations, Refusal> {
+fn observations(table: &Table<'_>) -> Result<Observations, Refused> {
     let mut observations = Observations::NONE;
     for entry in table.entries() {
-        let observation = Observation::from_id(entry.name()).ok_or_else(|| {
-            let ids = Observation::ALL.map(Observation::id).join(", ");
-            entry.refuse(
-                Error::of(ErrorKind::UnknownName, Quantity::Name),
-                &alloc::format!("known here: {ids}"),
-            )
-        })?;
+        let observation = Observation::from_id(entry.name())
+            .ok_or_else(|| entry.unknown("known here", &Observation::ALL.map(Observation::id)))?;
         observations = observations.with(observation, entry.yes_or_no()?);
     }
     Ok(observations)
@@ -209,6 +204,6 @@ pub(super) fn optional<T>(
     key: &str,
     quantity: Quantity,
     parse: fn(&str) -> Result<T, Error>,
-) -> Result<Option<T>, Refusal> {
+) -> Result<Option<T>, Refused> {
     table.get(key).map(|entry| entry.quantity(quantity, parse)).transpose()
 }

@@ -1,6 +1,6 @@
 //! The file in which a shop keeps its confirmed cases.
 
-use super::refusal::Refusal;
+use super::refusal::{Refusal, Refused};
 use super::tree::{Entry, Table};
 use crate::diagnosis::Counts;
 use crate::error::Error;
@@ -39,40 +39,55 @@ const NONE_OF_THESE: &str = "none-of-these";
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn counts_from_toml(text: &str) -> Result<Counts, Refusal> {
-    counts(&Table::root(&super::toml_value(text)?)?)
+    super::read(super::toml_value(text), counts)
 }
 
 /// The counts that a table of this shape holds.
-pub(super) fn counts(root: &Table<'_>) -> Result<Counts, Refusal> {
+pub(super) fn counts(root: &Table<'_>) -> Result<Counts, Refused> {
     root.only(&["weight", "cases", "answers"])?;
     let mut counts = Counts::default();
     if let Some(table) = root.table("weight")? {
         table.only(&["cases", "answers"])?;
-        counts.cases_weight = weight(&table, "cases", counts.cases_weight)?;
-        counts.answers_weight = weight(&table, "answers", counts.answers_weight)?;
+        let advice = "write a number of cases, 1 to 1000000, without quotes";
+        if let Some(entry) = table.get("cases") {
+            counts.cases_weight = entry.number();
+            checked(&counts, &entry, advice)?;
+        }
+        if let Some(entry) = table.get("answers") {
+            counts.answers_weight = entry.number();
+            checked(&counts, &entry, advice)?;
+        }
     }
     if let Some(table) = root.table("cases")? {
-        for entry in table.entries() {
-            let cause = match entry.name() {
-                NONE_OF_THESE => None,
-                _ => Some(named(&entry, &Fault::ALL, Fault::id)?),
-            };
-            counts = counts.with_cases(cause, count(&entry)?);
-        }
+        cases(&mut counts, &table)?;
     }
     if let Some(table) = root.table("answers")? {
-        for entry in table.entries() {
-            let fault = named(&entry, &Fault::ALL, Fault::id)?;
-            for question in entry.table()?.entries() {
-                let observation = named(&question, &Observation::ALL, Observation::id)?;
-                counts = counts.with_answers(observation, fault, yes_and_no(&question)?);
-                counts
-                    .check()
-                    .map_err(|error| question.refuse(error, "more answers than cases of that cause"))?;
-            }
-        }
+        answers(&mut counts, &table)?;
     }
     Ok(counts)
+}
+
+fn cases(counts: &mut Counts, table: &Table<'_>) -> Result<(), Refused> {
+    for entry in table.entries() {
+        let cause = match entry.name() {
+            NONE_OF_THESE => None,
+            _ => Some(named(&entry, &Fault::ALL, Fault::id)?),
+        };
+        *counts = counts.with_cases(cause, count(&entry)?);
+    }
+    Ok(())
+}
+
+fn answers(counts: &mut Counts, table: &Table<'_>) -> Result<(), Refused> {
+    for entry in table.entries() {
+        let fault = named(&entry, &Fault::ALL, Fault::id)?;
+        for question in entry.table()?.entries() {
+            let observation = named(&question, &Observation::ALL, Observation::id)?;
+            *counts = counts.with_answers(observation, fault, yes_and_no(&question)?);
+            checked(counts, &question, "more answers than cases of that cause")?;
+        }
+    }
+    Ok(())
 }
 
 /// The same file, written: what was never counted is left out.
@@ -108,31 +123,22 @@ pub fn counts_to_toml(counts: &Counts) -> String {
 }
 
 /// The member of a vocabulary that the key names by its id, spelled as it is, so that no two keys mean the same.
-pub(super) fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: fn(T) -> &'static str) -> Result<T, Refusal> {
+pub(super) fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: fn(T) -> &'static str) -> Result<T, Refused> {
     all.iter()
         .copied()
         .find(|member| id(*member) == entry.name())
         .ok_or_else(|| {
             let ids: Vec<&str> = all.iter().map(|member| id(*member)).collect();
-            entry.refuse(
-                Error::of(ErrorKind::UnknownName, Quantity::Name),
-                &format!("known here: {}", ids.join(", ")),
-            )
+            entry.unknown("known here", &ids)
         })
 }
 
-fn weight(table: &Table<'_>, key: &str, otherwise: f64) -> Result<f64, Refusal> {
-    let Some(entry) = table.get(key) else {
-        return Ok(otherwise);
-    };
-    let advice = "write a number of cases, 1 to 1000000, without quotes";
-    let mut alone = Counts::default();
-    alone.cases_weight = entry.number();
-    alone.check().map_err(|error| entry.refuse(error, advice))?;
-    Ok(alone.cases_weight)
+#[inline(never)]
+fn checked(counts: &Counts, entry: &Entry<'_>, advice: &str) -> Result<(), Refused> {
+    counts.check().map_err(|error| entry.refuse(error, advice))
 }
 
-fn count(entry: &Entry<'_>) -> Result<u32, Refusal> {
+fn count(entry: &Entry<'_>) -> Result<u32, Refused> {
     entry
         .value
         .as_u64()
@@ -146,11 +152,11 @@ fn count(entry: &Entry<'_>) -> Result<u32, Refusal> {
 }
 
 /// `[11, 2]`.
-fn yes_and_no(entry: &Entry<'_>) -> Result<[u32; 2], Refusal> {
+fn yes_and_no(entry: &Entry<'_>) -> Result<[u32; 2], Refused> {
     let counts = entry
         .items()?
         .map(|item| count(&item))
-        .collect::<Result<Vec<u32>, Refusal>>()?;
+        .collect::<Result<Vec<u32>, Refused>>()?;
     match counts[..] {
         [yes, no] => Ok([yes, no]),
         [..] => Err(entry.refuse(Error::of(ErrorKind::Missing, Quantity::Name), "write [yes, no]")),

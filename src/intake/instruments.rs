@@ -1,6 +1,6 @@
 //! Readings with their instruments: the value alone, or a table of the value and how well it was read.
 
-use super::refusal::Refusal;
+use super::refusal::Refused;
 use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading};
 use crate::error::Error;
@@ -12,7 +12,7 @@ use crate::units::{Pressure, Temperature, text};
 const VOLUME_SHARE: f64 = 0.15;
 
 /// `"35 psig"`, `{ value = "35 psig", gauge = "digital" }`, or `{ value = "35 psig", within = "1 psi" }`.
-pub(super) fn pressure(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressure>, Refusal> {
+pub(super) fn pressure(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressure>, Refused> {
     pressure_by(entry, Reading::pressure, dial)
 }
 
@@ -21,7 +21,7 @@ pub(super) fn pressure_by(
     entry: &Entry<'_>,
     usual: impl Fn(Pressure, Gauge) -> Reading<Pressure>,
     dial: Gauge,
-) -> Result<Reading<Pressure>, Refusal> {
+) -> Result<Reading<Pressure>, Refused> {
     let (value, [class, within]) = entry.instrument(["gauge", "within"])?;
     let value = value.quantity(Quantity::GaugePressure, text::pressure)?;
     if let Some(within) = within {
@@ -37,13 +37,13 @@ pub(super) fn pressure_by(
 }
 
 /// How far a pressure may be off, Pa.
-pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refusal> {
+pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refused> {
     let text = entry.text(Quantity::AbsolutePressure)?;
     text::pressure_difference_pa(text).map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
 }
 
 /// `"37 °F"`, `{ value = "37 °F", thermometer = "pocket-dial" }`, or `{ value = "37 °F", within = "1 °F" }`.
-pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<Temperature>, Refusal> {
+pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<Temperature>, Refused> {
     let (value, [name, within]) = entry.instrument(["thermometer", "within"])?;
     let value = value.quantity(Quantity::Temperature, text::temperature)?;
     if let Some(within) = within {
@@ -58,12 +58,12 @@ pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Readi
 }
 
 /// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a charging machine where nothing is said.
-pub(super) fn mass_kg(entry: &Entry<'_>) -> Result<Reading<f64>, Refusal> {
+pub(super) fn mass_kg(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
     limited(entry, Quantity::Mass, text::mass_kg, |_| MACHINE_SCALE_KG)
 }
 
 /// `"2.4 L"`, or `{ value = "2.4 L", within = "0.2 L" }`.
-pub(super) fn volume_m3(entry: &Entry<'_>) -> Result<Reading<f64>, Refusal> {
+pub(super) fn volume_m3(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
     limited(entry, Quantity::Volume, text::volume_m3, |value| VOLUME_SHARE * value)
 }
 
@@ -72,7 +72,7 @@ fn limited(
     quantity: Quantity,
     parse: fn(&str) -> Result<f64, Error>,
     usual: impl Fn(f64) -> f64,
-) -> Result<Reading<f64>, Refusal> {
+) -> Result<Reading<f64>, Refused> {
     let (value, [within]) = entry.instrument(["within"])?;
     let value = value.quantity(quantity, parse)?;
     let limit = match within {
@@ -86,7 +86,7 @@ fn limited(
 pub(super) fn given<T>(
     table: &Table<'_>,
     key: &str,
-    read: impl Fn(&Entry<'_>) -> Result<T, Refusal>,
-) -> Result<Option<T>, Refusal> {
+    read: impl Fn(&Entry<'_>) -> Result<T, Refused>,
+) -> Result<Option<T>, Refused> {
     table.get(key).map(|entry| read(&entry)).transpose()
 }

@@ -122,6 +122,7 @@ use crate::diagnosis::{Case, Settings};
 use crate::names::Quantity;
 use crate::vehicle::System;
 use alloc::string::ToString;
+use refusal::Refused;
 use serde_json::{Map, Value};
 use toml::de::{DeTable, DeValue};
 use tree::Table;
@@ -160,14 +161,14 @@ pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
 ///
 /// Errors: a [`Refusal`] that names the key, the value and what to write instead.
 pub fn visit_from_toml(text: &str) -> Result<Visit, Refusal> {
-    visit::visit(&Table::root(&toml_value(text)?)?)
+    read(toml_value(text), visit::visit)
 }
 
 /// The same from JSON of the same shape.
 ///
 /// Errors: as [`visit_from_toml`].
 pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
-    visit::visit(&Table::root(&json_value(text)?)?)
+    read(json_value(text), visit::visit)
 }
 
 /// The same from a text of either kind: JSON starts with a brace, which no TOML does.
@@ -179,7 +180,7 @@ pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
 /// assert_eq!(coldloop::intake::visit_from_text(file), coldloop::intake::visit_from_toml(file));
 /// ```
 pub fn visit_from_text(text: &str) -> Result<Visit, Refusal> {
-    visit::visit(&Table::root(&value(text)?)?)
+    read(value(text), visit::visit)
 }
 
 /// The system that a text of either kind describes; what else stands in it is not looked at.
@@ -192,13 +193,10 @@ pub fn visit_from_text(text: &str) -> Result<Visit, Refusal> {
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn system_from_text(text: &str) -> Result<System, Refusal> {
-    let value = value(text)?;
-    let advice = "a [system] table names refrigerant, expansion and compressor";
-    case::system(
-        &Table::root(&value)?
-            .require("system", Quantity::Name, advice)?
-            .table()?,
-    )
+    read(value(text), |root| {
+        let advice = "a [system] table names refrigerant, expansion and compressor";
+        case::system(&root.require("system", Quantity::Name, advice)?.table()?)
+    })
 }
 
 /// The settings that the `[settings]` of a readings file would hold, from a JSON object of that shape.
@@ -212,7 +210,7 @@ pub fn system_from_text(text: &str) -> Result<System, Refusal> {
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
-    settings::settings(&Table::root(&json_value(text)?)?)
+    read(json_value(text), settings::settings)
 }
 
 /// The vehicle, conditions and faults that a text in JSON asks to simulate.
@@ -236,17 +234,23 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn trial_from_json(text: &str) -> Result<Trial, Refusal> {
-    trial::trial(&Table::root(&json_value(text)?)?)
+    read(json_value(text), trial::trial)
 }
 
 /// The same from TOML of the same shape, or from JSON: a text of either kind, as for [`visit_from_text`].
 ///
 /// Errors: as [`trial_from_json`].
 pub fn trial_from_text(text: &str) -> Result<Trial, Refusal> {
-    trial::trial(&Table::root(&value(text)?)?)
+    read(value(text), trial::trial)
 }
 
-fn value(text: &str) -> Result<Value, Refusal> {
+/// What `told` makes of a file.
+fn read<T>(file: Result<Value, Refused>, told: fn(&Table<'_>) -> Result<T, Refused>) -> Result<T, Refusal> {
+    file.and_then(|value| told(&Table::root(&value)?))
+        .map_err(|refused| *refused)
+}
+
+fn value(text: &str) -> Result<Value, Refused> {
     if text.trim_start().starts_with('{') {
         json_value(text)
     } else {
@@ -254,20 +258,20 @@ fn value(text: &str) -> Result<Value, Refusal> {
     }
 }
 
-fn toml_value(text: &str) -> Result<Value, Refusal> {
+fn toml_value(text: &str) -> Result<Value, Refused> {
     let table = DeTable::parse(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))?;
     json_table(table.into_inner())
 }
 
 /// The table as JSON would tell it.
-fn json_table(table: DeTable<'_>) -> Result<Value, Refusal> {
+fn json_table(table: DeTable<'_>) -> Result<Value, Refused> {
     let entries = table
         .into_iter()
         .map(|(key, value)| Ok((key.into_inner().into_owned(), json_of(value.into_inner())?)));
     entries.collect::<Result<Map<_, _>, _>>().map(Value::Object)
 }
 
-fn json_of(value: DeValue<'_>) -> Result<Value, Refusal> {
+fn json_of(value: DeValue<'_>) -> Result<Value, Refused> {
     Ok(match value {
         DeValue::String(text) => Value::String(text.into_owned()),
         DeValue::Integer(digits) => {
@@ -288,6 +292,6 @@ fn json_of(value: DeValue<'_>) -> Result<Value, Refusal> {
     })
 }
 
-fn json_value(text: &str) -> Result<Value, Refusal> {
+fn json_value(text: &str) -> Result<Value, Refused> {
     serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))
 }

@@ -1,14 +1,14 @@
 //! Healthy readings of the same vehicle from other days.
 
 use super::case::{conditions, readings};
-use super::refusal::Refusal;
+use super::refusal::Refused;
 use super::tree::Entry;
 use crate::expected::{Baseline, Fleet};
 use crate::names::Quantity;
 use crate::vehicle::System;
 
 /// The list of visits at which this vehicle was sound, each with its conditions and readings.
-pub(super) fn own_readings(list: &Entry<'_>, system: &System) -> Result<Baseline, Refusal> {
+pub(super) fn own_readings(list: &Entry<'_>, system: &System) -> Result<Baseline, Refused> {
     let fleet = Fleet::of(system).map_err(|error| {
         list.refuse(
             error,
@@ -17,15 +17,10 @@ pub(super) fn own_readings(list: &Entry<'_>, system: &System) -> Result<Baseline
     })?;
     let mut baseline = Baseline::new(fleet);
     for visit in list.items()? {
-        let key = visit.key.clone();
-        let again = Entry {
-            key: key.clone(),
-            value: visit.value,
-        };
-        let visit = visit.table()?;
-        visit.only(&["conditions", "readings"])?;
+        let table = visit.table()?;
+        table.only(&["conditions", "readings"])?;
         let section = |name: &str| {
-            visit
+            table
                 .require(name, Quantity::Name, "a visit has conditions and readings")?
                 .table()
         };
@@ -33,7 +28,7 @@ pub(super) fn own_readings(list: &Entry<'_>, system: &System) -> Result<Baseline
         let readings = readings(&section("readings")?)?;
         baseline
             .learn(&conditions, &readings)
-            .map_err(|error| again.refuse(error, "the model of such vehicles does not cover this visit"))?;
+            .map_err(|error| visit.refuse(error, "the model of such vehicles does not cover this visit"))?;
     }
     Ok(baseline)
 }

@@ -1,6 +1,6 @@
 //! A vehicle's own pressure table.
 
-use super::refusal::Refusal;
+use super::refusal::Refused;
 use super::tree::{Entry, Table};
 use crate::error::Error;
 use crate::expected::{PressureTable, TableRow};
@@ -8,7 +8,7 @@ use crate::names::{ErrorKind, Quantity};
 use crate::units::{GaugePressure, Surroundings, text};
 use alloc::vec::Vec;
 
-pub(super) fn own_table(table: &Table<'_>) -> Result<PressureTable, Refusal> {
+pub(super) fn own_table(table: &Table<'_>) -> Result<PressureTable, Refused> {
     table.only(&["altitude", "rows"])?;
     let altitude = table.require(
         "altitude",
@@ -19,7 +19,7 @@ pub(super) fn own_table(table: &Table<'_>) -> Result<PressureTable, Refusal> {
     let air = Surroundings::at_altitude(metres).map_err(|error| altitude.refuse(error, ""))?;
     let list = table.require("rows", Quantity::Rows, "a pressure table has at least two rows")?;
     let entries: Vec<Entry<'_>> = list.items()?.collect();
-    let rows = entries.iter().map(row).collect::<Result<Vec<TableRow>, Refusal>>()?;
+    let rows = entries.iter().map(row).collect::<Result<Vec<TableRow>, Refused>>()?;
     PressureTable::new(&rows, air).map_err(|refused| {
         entries
             .get(refused.row)
@@ -28,7 +28,7 @@ pub(super) fn own_table(table: &Table<'_>) -> Result<PressureTable, Refusal> {
     })
 }
 
-fn row(entry: &Entry<'_>) -> Result<TableRow, Refusal> {
+fn row(entry: &Entry<'_>) -> Result<TableRow, Refused> {
     let table = entry.table()?;
     table.only(&["ambient", "low_side", "high_side"])?;
     let advice = "a row has ambient, low_side and high_side";
@@ -42,11 +42,11 @@ fn row(entry: &Entry<'_>) -> Result<TableRow, Refusal> {
 }
 
 /// `["30 psig", "40 psig"]`.
-fn band(entry: &Entry<'_>) -> Result<(GaugePressure, GaugePressure), Refusal> {
+fn band(entry: &Entry<'_>) -> Result<(GaugePressure, GaugePressure), Refused> {
     let ends = entry
         .items()?
         .map(|end| end.quantity(Quantity::GaugePressure, text::gauge_pressure))
-        .collect::<Result<Vec<GaugePressure>, Refusal>>()?;
+        .collect::<Result<Vec<GaugePressure>, Refused>>()?;
     match ends[..] {
         [low, high] => Ok((low, high)),
         [..] => Err(entry.refuse(

@@ -2,6 +2,7 @@
 
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
+use alloc::boxed::Box;
 use alloc::string::String;
 use core::fmt;
 
@@ -27,21 +28,21 @@ pub struct Refusal {
     pub advice: String,
 }
 
+/// A refusal on its way out: one pointer, which a hundred places hand on.
+pub(super) type Refused = Box<Refusal>;
+
 impl Refusal {
-    pub(super) fn new(key: &str, value: &str, error: Error, advice: &str) -> Self {
-        Self {
+    #[inline(never)]
+    pub(super) fn new(key: &str, value: &str, error: Error, advice: &str) -> Refused {
+        Box::new(Self {
             key: key.into(),
             value: value.into(),
             error,
             advice: advice.into(),
-        }
+        })
     }
 
-    pub(super) fn missing(key: &str, quantity: Quantity, advice: &str) -> Self {
-        Self::new(key, "", Error::of(ErrorKind::Missing, quantity), advice)
-    }
-
-    pub(super) fn syntax(message: &str) -> Self {
+    pub(super) fn syntax(message: &str) -> Refused {
         Self::new("", "", Error::of(ErrorKind::Syntax, Quantity::Name), message)
     }
 }
@@ -49,7 +50,12 @@ impl Refusal {
 /// What the library refuses once everything was read; no key alone is to blame.
 impl From<Error> for Refusal {
     fn from(error: Error) -> Self {
-        Self::new("", "", error, "")
+        Self {
+            key: String::new(),
+            value: String::new(),
+            error,
+            advice: String::new(),
+        }
     }
 }
 

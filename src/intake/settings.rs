@@ -1,9 +1,9 @@
 //! How an answer is to be judged: the `[settings]` of a readings file.
 
 use super::counts::{counts, named};
-use super::refusal::Refusal;
+use super::refusal::Refused;
 use super::tree::{Entry, Table};
-use crate::diagnosis::{Cost, Settings, Stakes};
+use crate::diagnosis::{Cost, Prices, Settings, Stakes};
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity};
 use serde_json::Value;
@@ -11,7 +11,7 @@ use serde_json::Value;
 const SHARES: &str = "write the number alone, without quotes";
 
 /// The usual settings with those of the table in their place; confirmed cases are applied last.
-pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refusal> {
+pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refused> {
     table.only(&[
         "priors",
         "none_of_these",
@@ -30,7 +30,7 @@ pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refusal> {
     ])?;
     let mut settings = Settings::default();
     if let Some(entry) = table.get("stakes") {
-        settings = stakes(settings, &entry)?;
+        settings = stakes(&settings, &entry)?;
     }
     for entry in table.entries() {
         match entry.name() {
@@ -43,9 +43,9 @@ pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refusal> {
             "least_information" => set(&mut settings.least_information, &entry),
             "recovered" => settings.recovered = entry.yes_or_no()?,
             "next_checks" => settings.next_checks = entry.yes_or_no()?,
-            "priors" => settings = priors(settings, &entry.table()?)?,
-            "prices" => settings = prices(settings, &entry.table()?)?,
-            "looks" => settings = looks(settings, &entry.table()?)?,
+            "priors" => priors(&mut settings, &entry.table()?)?,
+            "prices" => prices(&mut settings.prices, &entry.table()?)?,
+            "looks" => looks(&mut settings, &entry.table()?)?,
             _ => continue,
         }
         checked(&settings, &entry)?;
@@ -60,12 +60,13 @@ fn set(place: &mut f64, entry: &Entry<'_>) {
     *place = entry.number();
 }
 
-fn checked(settings: &Settings, entry: &Entry<'_>) -> Result<(), Refusal> {
+#[inline(never)]
+fn checked(settings: &Settings, entry: &Entry<'_>) -> Result<(), Refused> {
     settings.check().map_err(|error| entry.refuse(error, SHARES))
 }
 
 /// `{ look = 45, sound_part = 150 }`: the thresholds that follow; one that is given by itself takes their place.
-fn stakes(settings: Settings, entry: &Entry<'_>) -> Result<Settings, Refusal> {
+fn stakes(settings: &Settings, entry: &Entry<'_>) -> Result<Settings, Refused> {
     let table = entry.table()?;
     table.only(&["look", "sound_part", "missed_fault", "wrong_list", "needless_repeat"])?;
     let mut stakes = Stakes::default();
@@ -93,34 +94,35 @@ fn stakes(settings: Settings, entry: &Entry<'_>) -> Result<Settings, Refusal> {
 }
 
 /// `undercharge = 0.3`, relative to the others.
-fn priors(mut settings: Settings, table: &Table<'_>) -> Result<Settings, Refusal> {
+fn priors(settings: &mut Settings, table: &Table<'_>) -> Result<(), Refused> {
     for entry in table.entries() {
-        settings = settings.with_prior(named(&entry, &Fault::ALL, Fault::id)?, entry.number());
-        checked(&settings, &entry)?;
+        *settings = settings.with_prior(named(&entry, &Fault::ALL, Fault::id)?, entry.number());
+        checked(settings, &entry)?;
     }
-    Ok(settings)
+    Ok(())
 }
 
 /// `[settings.looks.undercharge]`, with the chance of "yes" by question.
-fn looks(mut settings: Settings, table: &Table<'_>) -> Result<Settings, Refusal> {
+fn looks(settings: &mut Settings, table: &Table<'_>) -> Result<(), Refused> {
     for entry in table.entries() {
         let fault = named(&entry, &Fault::ALL, Fault::id)?;
         for question in entry.table()?.entries() {
             let observation = named(&question, &Observation::ALL, Observation::id)?;
             settings.looks = settings.looks.with(observation, fault, question.number());
-            checked(&settings, &question)?;
+            checked(settings, &question)?;
         }
     }
-    Ok(settings)
+    Ok(())
 }
 
-fn prices(mut settings: Settings, table: &Table<'_>) -> Result<Settings, Refusal> {
+fn prices(prices: &mut Prices, table: &Table<'_>) -> Result<(), Refused> {
     table.only(&["per_minute", "recovery", "verify", "unknown", "checks", "repairs"])?;
     if let Some(entry) = table.get("per_minute") {
-        settings.prices.per_minute = entry.number();
-        checked(&settings, &entry)?;
+        let mut alone = Settings::default();
+        alone.prices.per_minute = entry.number();
+        checked(&alone, &entry)?;
+        prices.per_minute = entry.number();
     }
-    let prices = &mut settings.prices;
     for (key, cost) in [
         ("recovery", &mut prices.recovery),
         ("verify", &mut prices.verify),
@@ -142,11 +144,11 @@ fn prices(mut settings: Settings, table: &Table<'_>) -> Result<Settings, Refusal
             *prices = prices.with_repair(fault, cost(&entry, prices.repair(fault))?);
         }
     }
-    Ok(settings)
+    Ok(())
 }
 
 /// `{ minutes = 150, money = 420 }`; what is left out stays as it is.
-fn cost(entry: &Entry<'_>, usual: Cost) -> Result<Cost, Refusal> {
+fn cost(entry: &Entry<'_>, usual: Cost) -> Result<Cost, Refused> {
     let table = entry.table()?;
     table.only(&["minutes", "money"])?;
     let figure = |key: &str, usual: f64| match table.get(key) {
@@ -164,7 +166,7 @@ fn cost(entry: &Entry<'_>, usual: Cost) -> Result<Cost, Refusal> {
 }
 
 /// Confirmed cases: a table in the shape of the file of counts, or the text of such a file.
-fn learned(settings: &Settings, entry: &Entry<'_>) -> Result<Settings, Refusal> {
+fn learned(settings: &Settings, entry: &Entry<'_>) -> Result<Settings, Refused> {
     let counts = match entry.value {
         Value::String(text) => super::counts_from_toml(text)?,
         Value::Object(_) => counts(&entry.table()?)?,

@@ -2,7 +2,7 @@
 //!
 //! What is called from every entry is kept out of line: it need not be fast, and it would fill the library.
 
-use super::refusal::Refusal;
+use super::refusal::{Refusal, Refused};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
 use alloc::format;
@@ -10,24 +10,71 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use serde_json::{Map, Value};
 
-/// A table of the file with its dotted path.
+/// The way to an entry: its key below that of its table, or its row in a list. It is put into words only for a refusal.
+#[derive(Clone, Copy)]
+struct Place<'a> {
+    above: Option<&'a Place<'a>>,
+    step: Step<'a>,
+}
+
+#[derive(Clone, Copy)]
+enum Step<'a> {
+    /// The file itself.
+    Root,
+    /// A key of a table.
+    Key(&'a str),
+    /// A row of a list, counted from zero.
+    Row(usize),
+}
+
+impl<'a> Place<'a> {
+    fn below(&'a self, step: Step<'a>) -> Self {
+        Self {
+            above: Some(self),
+            step,
+        }
+    }
+
+    /// The dotted path.
+    #[inline(never)]
+    fn path(&self) -> String {
+        let mut path = self.above.map_or_else(String::new, Place::path);
+        match self.step {
+            Step::Root => {}
+            Step::Key(key) => {
+                if !path.is_empty() {
+                    path.push('.');
+                }
+                path.push_str(key);
+            }
+            Step::Row(row) => path.push_str(&format!("[{}]", row + 1)),
+        }
+        path
+    }
+}
+
+/// A table of the file and where it stands.
+#[derive(Clone, Copy)]
 pub(super) struct Table<'a> {
-    path: String,
+    place: Place<'a>,
     entries: &'a Map<String, Value>,
 }
 
-/// One entry of a table: its dotted key and its value.
-#[derive(Clone)]
+/// One entry of a table: where it stands and its value.
+#[derive(Clone, Copy)]
 pub(super) struct Entry<'a> {
-    pub(super) key: String,
+    place: Place<'a>,
     pub(super) value: &'a Value,
 }
 
 impl<'a> Table<'a> {
-    pub(super) fn root(value: &'a Value) -> Result<Self, Refusal> {
+    pub(super) fn root(value: &'a Value) -> Result<Self, Refused> {
         match value {
             Value::Object(entries) => Ok(Self {
-                path: String::new(),
+                place: Place {
+                    above: None,
+                    step: Step::Root,
+                },
                 entries,
             }),
             Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) | Value::Array(_) => Err(
@@ -38,73 +85,81 @@ impl<'a> Table<'a> {
 
     /// Refuses a key that is none of `known`, naming those.
     #[inline(never)]
-    pub(super) fn only(&self, known: &[&str]) -> Result<(), Refusal> {
-        match self.entries.iter().find(|(key, _)| !known.contains(&key.as_str())) {
+    pub(super) fn only(&self, known: &[&str]) -> Result<(), Refused> {
+        match self.entries().find(|entry| !known.contains(&entry.name())) {
             None => Ok(()),
-            Some((key, value)) => Err(Entry {
-                key: self.key(key),
-                value,
-            }
-            .refuse(
-                Error::of(ErrorKind::UnknownName, Quantity::Name),
-                &format!("known here: {}", known.join(", ")),
-            )),
+            Some(entry) => Err(entry.unknown("known here", known)),
         }
     }
 
     #[inline(never)]
-    pub(super) fn get(&self, key: &str) -> Option<Entry<'a>> {
-        self.entries.get(key).map(|value| Entry {
-            key: self.key(key),
-            value,
-        })
+    pub(super) fn get(&self, key: &str) -> Option<Entry<'_>> {
+        entry(&self.place, self.entries, key)
     }
 
     #[inline(never)]
-    pub(super) fn require(&self, key: &str, quantity: Quantity, advice: &str) -> Result<Entry<'a>, Refusal> {
-        self.get(key)
-            .ok_or_else(|| Refusal::missing(&self.key(key), quantity, advice))
+    pub(super) fn require(&self, key: &str, quantity: Quantity, advice: &str) -> Result<Entry<'_>, Refused> {
+        self.get(key).ok_or_else(|| self.missing(key, quantity, advice))
+    }
+
+    #[cold]
+    #[inline(never)]
+    pub(super) fn missing(&self, key: &str, quantity: Quantity, advice: &str) -> Refused {
+        let place = self.place.below(Step::Key(key));
+        Refusal::new(&place.path(), "", Error::of(ErrorKind::Missing, quantity), advice)
     }
 
     /// A table below this one, or `None` when it is not there.
     #[inline(never)]
-    pub(super) fn table(&self, key: &str) -> Result<Option<Table<'a>>, Refusal> {
+    pub(super) fn table(&self, key: &str) -> Result<Option<Table<'_>>, Refused> {
         self.get(key).map(|entry| entry.table()).transpose()
     }
 
-    pub(super) fn entries(&self) -> impl Iterator<Item = Entry<'a>> + '_ {
+    pub(super) fn entries(&self) -> impl Iterator<Item = Entry<'_>> {
         self.entries.iter().map(|(key, value)| Entry {
-            key: self.key(key),
+            place: self.place.below(Step::Key(key)),
             value,
         })
     }
+}
 
-    #[inline(never)]
-    pub(super) fn key(&self, key: &str) -> String {
-        if self.path.is_empty() {
-            key.to_string()
-        } else {
-            format!("{}.{key}", self.path)
-        }
-    }
+fn entry<'a>(place: &'a Place<'a>, entries: &'a Map<String, Value>, key: &str) -> Option<Entry<'a>> {
+    entries.get_key_value(key).map(|(key, value)| Entry {
+        place: place.below(Step::Key(key)),
+        value,
+    })
 }
 
 impl<'a> Entry<'a> {
-    /// The last part of the dotted key.
-    pub(super) fn name(&self) -> &str {
-        self.key.rsplit('.').next().unwrap_or(&self.key)
+    /// Its key in its table; nothing for a row of a list.
+    pub(super) fn name(&self) -> &'a str {
+        match self.place.step {
+            Step::Key(key) => key,
+            Step::Root | Step::Row(_) => "",
+        }
+    }
+
+    #[cold]
+    #[inline(never)]
+    pub(super) fn refuse(&self, error: Error, advice: &str) -> Refused {
+        Refusal::new(&self.place.path(), &self.value.to_string(), error, advice)
+    }
+
+    /// Refuses a name that is none of `known`.
+    #[cold]
+    #[inline(never)]
+    pub(super) fn unknown(&self, advice: &str, known: &[&str]) -> Refused {
+        self.refuse(
+            Error::of(ErrorKind::UnknownName, Quantity::Name),
+            &format!("{advice}: {}", known.join(", ")),
+        )
     }
 
     #[inline(never)]
-    pub(super) fn refuse(&self, error: Error, advice: &str) -> Refusal {
-        Refusal::new(&self.key, &self.value.to_string(), error, advice)
-    }
-
-    #[inline(never)]
-    pub(super) fn table(&self) -> Result<Table<'a>, Refusal> {
+    pub(super) fn table(&self) -> Result<Table<'a>, Refused> {
         match self.value.as_object() {
             Some(entries) => Ok(Table {
-                path: self.key.clone(),
+                place: self.place,
                 entries,
             }),
             None => Err(self.refuse(Error::of(ErrorKind::Syntax, Quantity::Name), "this has to be a table")),
@@ -112,7 +167,7 @@ impl<'a> Entry<'a> {
     }
 
     #[inline(never)]
-    pub(super) fn text(&self, quantity: Quantity) -> Result<&'a str, Refusal> {
+    pub(super) fn text(&self, quantity: Quantity) -> Result<&'a str, Refused> {
         match self.value {
             Value::String(text) => Ok(text),
             Value::Number(_) => Err(self.refuse(Error::of(ErrorKind::MissingUnit, quantity), "")),
@@ -125,7 +180,7 @@ impl<'a> Entry<'a> {
 
     /// Text read by one of the parsers of quantities.
     #[inline(never)]
-    pub(super) fn quantity<T>(&self, quantity: Quantity, parse: fn(&str) -> Result<T, Error>) -> Result<T, Refusal> {
+    pub(super) fn quantity<T>(&self, quantity: Quantity, parse: fn(&str) -> Result<T, Error>) -> Result<T, Refused> {
         parse(self.text(quantity)?).map_err(|error| self.refuse(error, ""))
     }
 
@@ -136,13 +191,10 @@ impl<'a> Entry<'a> {
         all: &[T],
         id: fn(T) -> &'static str,
         from_id: fn(&str) -> Option<T>,
-    ) -> Result<T, Refusal> {
+    ) -> Result<T, Refused> {
         self.value.as_str().and_then(from_id).ok_or_else(|| {
             let ids: Vec<&str> = all.iter().map(|&member| id(member)).collect();
-            self.refuse(
-                Error::of(ErrorKind::UnknownName, Quantity::Name),
-                &format!("write one of {}", ids.join(", ")),
-            )
+            self.unknown("write one of", &ids)
         })
     }
 
@@ -152,7 +204,7 @@ impl<'a> Entry<'a> {
         self.value.as_f64().unwrap_or(f64::NAN)
     }
 
-    pub(super) fn yes_or_no(&self) -> Result<bool, Refusal> {
+    pub(super) fn yes_or_no(&self) -> Result<bool, Refused> {
         self.value.as_bool().ok_or_else(|| {
             self.refuse(
                 Error::of(ErrorKind::UnknownName, Quantity::Name),
@@ -165,29 +217,24 @@ impl<'a> Entry<'a> {
     pub(super) fn instrument<const N: usize>(
         &self,
         keys: [&str; N],
-    ) -> Result<(Entry<'a>, [Option<Entry<'a>>; N]), Refusal> {
+    ) -> Result<(Entry<'_>, [Option<Entry<'_>>; N]), Refused> {
         let Some(entries) = self.value.as_object() else {
-            return Ok((self.clone(), [const { None }; N]));
+            return Ok((*self, [None; N]));
         };
-        let table = Table {
-            path: self.key.clone(),
-            entries,
-        };
+        let table = self.table()?;
         let mut known = alloc::vec!["value"];
         known.extend(keys);
         table.only(&known)?;
-        Ok((
-            table.require("value", Quantity::Name, "a reading has a value")?,
-            keys.map(|key| table.get(key)),
-        ))
+        let found = |key| entry(&self.place, entries, key);
+        let value = found("value").ok_or_else(|| table.missing("value", Quantity::Name, "a reading has a value"))?;
+        Ok((value, keys.map(found)))
     }
 
     #[inline(never)]
-    pub(super) fn items(&self) -> Result<impl Iterator<Item = Entry<'a>> + use<'a>, Refusal> {
-        let key = self.key.clone();
+    pub(super) fn items(&self) -> Result<impl Iterator<Item = Entry<'_>>, Refused> {
         match self.value {
-            Value::Array(items) => Ok(items.iter().enumerate().map(move |(row, value)| Entry {
-                key: format!("{key}[{}]", row + 1),
+            Value::Array(items) => Ok(items.iter().enumerate().map(|(row, value)| Entry {
+                place: self.place.below(Step::Row(row)),
                 value,
             })),
             Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) | Value::Object(_) => Err(self.refuse(

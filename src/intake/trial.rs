@@ -1,7 +1,7 @@
 //! What to simulate: a vehicle, its conditions, and what ails it.
 
 use super::case::{conditions, system};
-use super::refusal::Refusal;
+use super::refusal::{Refusal, Refused};
 use super::tree::{Entry, Table};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Quantity, Refrigerant, VehicleClass};
@@ -20,7 +20,7 @@ pub struct Trial {
     pub faults: Vec<FaultSeverity>,
 }
 
-pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refusal> {
+pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refused> {
     root.only(&["vehicle", "system", "conditions", "faults"])?;
     let section = |name: &str, advice: &str| root.require(name, Quantity::Name, advice)?.table();
     let system = system(&section(
@@ -52,14 +52,8 @@ pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refusal> {
 }
 
 /// `undercharge = "40 %"`; `wrong-refrigerant = "R-1234yf"`, or `"30 % R-22"` for a charge of which that is a part.
-fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refusal> {
-    let fault = Fault::from_id(entry.name()).ok_or_else(|| {
-        let ids = Fault::ALL.map(Fault::id).join(", ");
-        entry.refuse(
-            Error::of(ErrorKind::UnknownName, Quantity::Name),
-            &alloc::format!("known here: {ids}"),
-        )
-    })?;
+fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refused> {
+    let fault = Fault::from_id(entry.name()).ok_or_else(|| entry.unknown("known here", &Fault::ALL.map(Fault::id)))?;
     if fault == Fault::WrongRefrigerant {
         let text = entry.text(Quantity::Name)?;
         let Some((share, name)) = text.split_once('%') else {

@@ -2,7 +2,7 @@
 
 use super::case::{TABLES, case, moment, optional};
 use super::instruments::{given, limit_pa, mass_kg, pressure, pressure_by, temperature, volume_m3};
-use super::refusal::Refusal;
+use super::refusal::{Refusal, Refused};
 use super::settings::settings;
 use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading};
@@ -115,11 +115,11 @@ impl Visit {
                 celsius(error.low),
                 celsius(error.high)
             );
-            return Refusal::new("conditions.ambient", &celsius(error.value), error, &advice);
+            return *Refusal::new("conditions.ambient", &celsius(error.value), error, &advice);
         }
         if error.kind == ErrorKind::NotAvailable {
             let advice = "what sound systems of this kind show is not known; properties, superheat and subcooling are";
-            return Refusal::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice);
+            return *Refusal::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice);
         }
         error.into()
     }
@@ -165,11 +165,11 @@ impl Visit {
 
 fn judged<T, U>(key: &str, given: Option<T>, judge: impl Fn(T) -> Result<U, Error>) -> Result<Option<U>, Refusal> {
     given
-        .map(|given| judge(given).map_err(|error| Refusal::new(key, "", error, "")))
+        .map(|given| judge(given).map_err(|error| *Refusal::new(key, "", error, "")))
         .transpose()
 }
 
-pub(super) fn visit(root: &Table<'_>) -> Result<Visit, Refusal> {
+pub(super) fn visit(root: &Table<'_>) -> Result<Visit, Refused> {
     let others = [
         "settings",
         "after",
@@ -197,13 +197,13 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Visit, Refusal> {
 fn section<T>(
     root: &Table<'_>,
     key: &str,
-    read: impl Fn(&Table<'_>) -> Result<T, Refusal>,
-) -> Result<Option<T>, Refusal> {
+    read: impl Fn(&Table<'_>) -> Result<T, Refused>,
+) -> Result<Option<T>, Refused> {
     root.table(key)?.map(|table| read(&table)).transpose()
 }
 
 /// The same vehicle with the conditions of another time.
-fn after(table: &Table<'_>, before: &Case) -> Result<Case, Refusal> {
+fn after(table: &Table<'_>, before: &Case) -> Result<Case, Refused> {
     table.only(&["conditions", "readings", "observations"])?;
     Ok(Case {
         own_table: before.own_table,
@@ -212,7 +212,7 @@ fn after(table: &Table<'_>, before: &Case) -> Result<Case, Refusal> {
     })
 }
 
-fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Refusal> {
+fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Refused> {
     table.only(&[
         "gas",
         "start",
@@ -252,7 +252,7 @@ fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Refusal> {
 }
 
 /// `"5 g/year"`.
-fn mass_rate_kg_s(entry: &Entry<'_>) -> Result<f64, Refusal> {
+fn mass_rate_kg_s(entry: &Entry<'_>) -> Result<f64, Refused> {
     let advice = "write a mass per h, day or year: \"5 g/year\"";
     let missing = entry.refuse(Error::of(ErrorKind::MissingUnit, Quantity::Mass), advice);
     let (mass, time) = entry.text(Quantity::Mass)?.split_once('/').ok_or(missing)?;
@@ -266,7 +266,7 @@ fn mass_rate_kg_s(entry: &Entry<'_>) -> Result<f64, Refusal> {
     Ok(mass_kg / seconds)
 }
 
-fn evacuation(table: &Table<'_>, case: &Case) -> Result<Evacuation, Refusal> {
+fn evacuation(table: &Table<'_>, case: &Case) -> Result<Evacuation, Refused> {
     table.only(&["reached", "coldest"])?;
     let reached = table.require(
         "reached",
@@ -284,7 +284,7 @@ fn evacuation(table: &Table<'_>, case: &Case) -> Result<Evacuation, Refusal> {
     })
 }
 
-fn hold(table: &Table<'_>, case: &Case) -> Result<Hold<'static>, Refusal> {
+fn hold(table: &Table<'_>, case: &Case) -> Result<Hold<'static>, Refused> {
     table.only(&["samples", "warmest", "volume"])?;
     Ok(Hold {
         samples: &[],
@@ -294,7 +294,7 @@ fn hold(table: &Table<'_>, case: &Case) -> Result<Hold<'static>, Refusal> {
     })
 }
 
-fn held(table: &Table<'_>) -> Result<Vec<Sample>, Refusal> {
+fn held(table: &Table<'_>) -> Result<Vec<Sample>, Refused> {
     let again = |value: Pressure, dial: Gauge| match value {
         Pressure::Absolute(pressure) => {
             Reading::within(value, f64::max(VACUUM_AGAIN.0 * pressure.pa(), VACUUM_AGAIN.1))
@@ -307,7 +307,7 @@ fn held(table: &Table<'_>) -> Result<Vec<Sample>, Refusal> {
     })
 }
 
-fn vents(table: &Table<'_>) -> Result<Vec<VentSample>, Refusal> {
+fn vents(table: &Table<'_>) -> Result<Vec<VentSample>, Refused> {
     table.only(&["samples"])?;
     samples(table, "vent", |after_s, entry| {
         let vent = air(entry)?;
@@ -319,8 +319,8 @@ fn vents(table: &Table<'_>) -> Result<Vec<VentSample>, Refusal> {
 fn samples<T>(
     table: &Table<'_>,
     key: &str,
-    read: impl Fn(f64, &Entry<'_>) -> Result<T, Refusal>,
-) -> Result<Vec<T>, Refusal> {
+    read: impl Fn(f64, &Entry<'_>) -> Result<T, Refused>,
+) -> Result<Vec<T>, Refused> {
     let advice = alloc::format!("write samples = [{{ after = \"5 min\", {key} = ... }}, ...]");
     table
         .require("samples", Quantity::Rows, &advice)?
@@ -335,7 +335,7 @@ fn samples<T>(
         .collect()
 }
 
-fn charge(table: &Table<'_>, case: &Case) -> Result<ChargeBook, Refusal> {
+fn charge(table: &Table<'_>, case: &Case) -> Result<ChargeBook, Refused> {
     table.only(&[
         "tolerance",
         "recovered",
@@ -369,7 +369,7 @@ fn charge(table: &Table<'_>, case: &Case) -> Result<ChargeBook, Refusal> {
 }
 
 /// `{ volume = "60 cm3", temperature = "25 °C" }` full of liquid, or with a `pressure` of vapour.
-fn kept(entry: &Entry<'_>, case: &Case) -> Result<Kept, Refusal> {
+fn kept(entry: &Entry<'_>, case: &Case) -> Result<Kept, Refused> {
     let table = entry.table()?;
     table.only(&["volume", "temperature", "pressure"])?;
     Ok(Kept {
@@ -380,11 +380,11 @@ fn kept(entry: &Entry<'_>, case: &Case) -> Result<Kept, Refusal> {
 }
 
 /// The temperature of a part; the ambient where it was not taken.
-fn part(table: &Table<'_>, key: &str, case: &Case) -> Result<Reading<Temperature>, Refusal> {
+fn part(table: &Table<'_>, key: &str, case: &Case) -> Result<Reading<Temperature>, Refused> {
     let ambient = Reading::temperature(case.conditions.ambient, Thermometer::PocketDigital);
     Ok(given(table, key, air)?.unwrap_or(ambient))
 }
 
-fn air(entry: &Entry<'_>) -> Result<Reading<Temperature>, Refusal> {
+fn air(entry: &Entry<'_>) -> Result<Reading<Temperature>, Refused> {
     temperature(entry, Thermometer::PocketDigital)
 }
