@@ -1,6 +1,6 @@
 //! The answer as JSON.
 
-use super::record::record;
+use super::record::{Told, record};
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
@@ -138,16 +138,12 @@ fn band(row: &Row) -> Value {
     ];
     let figures = figures
         .into_iter()
-        .map(|(name, value)| (format!("{name}_{unit}"), Value::from(value)));
+        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
     let cycle = row
         .cycle
         .iter()
-        .map(|(name, value)| (format!("{name}_{unit}"), Value::from(*value)));
-    object(
-        figures
-            .chain(cycle)
-            .chain([("deviation".into(), Value::from(row.deviation))]),
-    )
+        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
+    object(figures.chain(cycle).chain([("deviation".into(), row.deviation.told())]))
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.
@@ -184,8 +180,8 @@ pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
     };
     object(
         [
-            (key("value"), Value::from(estimate.value)),
-            (key("standard_uncertainty"), Value::from(estimate.standard_uncertainty)),
+            (key("value"), estimate.value.told()),
+            (key("standard_uncertainty"), estimate.standard_uncertainty.told()),
         ]
         .into_iter(),
     )

@@ -1,25 +1,63 @@
 //! JSON objects, put together in one place: `serde_json::json!` writes all of that out again at every place.
 
-use alloc::string::ToString;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use serde_json::{Map, Value};
 
 /// An object of these entries in this order.
 macro_rules! record {
-    ({ $($key:literal: $value:expr),+ $(,)? }) => {
-        $crate::report::record::object(alloc::vec![$(($key, $crate::report::record::value($value))),+])
-    };
+    ({ $($key:literal: $value:expr),+ $(,)? }) => {{
+        let mut entries = serde_json::Map::new();
+        $($crate::report::record::tell(&mut entries, $key, $value);)+
+        serde_json::Value::Object(entries)
+    }};
 }
 pub(super) use record;
 
+/// Adds an entry; kept out of line, since hundreds of entries are numbers.
 #[inline(never)]
-pub(super) fn object(entries: Vec<(&'static str, Value)>) -> Value {
-    let entries = entries.into_iter().map(|(key, value)| (key.to_string(), value));
-    Value::Object(entries.collect::<Map<_, _>>())
+pub(super) fn tell<T: Told>(entries: &mut Map<String, Value>, key: &str, value: T) {
+    entries.insert(key.to_string(), value.told());
 }
 
-/// The value of an entry; kept out of line, since hundreds of entries are numbers.
-#[inline(never)]
-pub(super) fn value<T: Into<Value>>(value: T) -> Value {
-    value.into()
+/// What an entry can hold.
+pub(super) trait Told {
+    fn told(self) -> Value;
+}
+
+impl Told for Value {
+    fn told(self) -> Value {
+        self
+    }
+}
+
+/// What serde_json tells by itself.
+macro_rules! as_it_is {
+    ($($kind:ty),+) => {
+        $(impl Told for $kind {
+            fn told(self) -> Value {
+                self.into()
+            }
+        })+
+    };
+}
+
+as_it_is!(bool, f64, u32, usize, &str, String);
+
+impl<T: Told> Told for Option<T> {
+    fn told(self) -> Value {
+        self.map_or(Value::Null, T::told)
+    }
+}
+
+impl<T: Told> Told for Vec<T> {
+    fn told(self) -> Value {
+        self.into_iter().map(T::told).collect()
+    }
+}
+
+impl<T: Told, const N: usize> Told for [T; N] {
+    fn told(self) -> Value {
+        self.into_iter().map(T::told).collect()
+    }
 }
