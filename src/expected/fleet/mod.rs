@@ -3,6 +3,7 @@
 mod baseline;
 mod constants;
 mod figures;
+mod steps;
 mod weather;
 
 pub use baseline::Baseline;
@@ -23,16 +24,19 @@ use figures::{
     CLOSES, CYCLES, DISCHARGE_SUPERHEAT, ENGAGED, FIGURES, HIGH_SIDE, LOW_SIDE, OPENS, STEADY_FIGURES, SUBCOOLING,
     SUPERHEAT, VENT,
 };
+use steps::Steps;
 use weather::{Facts, SPREAD_TERMS};
 
 /// The fitted bands of one figure of one kind of vehicle.
 pub(super) struct Row {
-    /// Coefficients of the median.
-    median: [f32; Weather::TERMS],
+    /// The first coefficient of the median, whose term is 1.
+    level: f32,
+    /// The other coefficients of the median.
+    median: Steps<{ Weather::TERMS - 1 }>,
     /// Coefficients of the spread downwards, before it is kept positive.
-    down: [f32; SPREAD_TERMS],
+    down: Steps<SPREAD_TERMS>,
     /// The same upwards.
-    up: [f32; SPREAD_TERMS],
+    up: Steps<SPREAD_TERMS>,
 }
 
 /// The fitted bands of one kind of vehicle.
@@ -229,9 +233,9 @@ impl Fleet {
             }
         }
         let mut widen = |one: Facts, other: Facts| {
-            let (one, other) = (self.at(&one), self.at(&other));
-            for ((spread, one), other) in spreads.iter_mut().zip(&one).zip(&other) {
-                let unknown = 0.5 * (one.median - other.median);
+            let (one, other) = (one.weather(), other.weather());
+            for (spread, row) in spreads.iter_mut().zip(self.kind.rows) {
+                let unknown = 0.5 * (row.median(one.terms()) - row.median(other.terms()));
                 *spread = spread.widened(unknown, unknown);
             }
         };
@@ -297,20 +301,14 @@ impl Row {
     fn at(&self, terms: &[f64; Weather::TERMS]) -> Spread {
         let kept = |x: f64| 0.5 * (x + libm::sqrt(x * x + LEAST_SPREAD * LEAST_SPREAD));
         Spread {
-            median: sum(&self.median, terms),
-            down: kept(sum(&self.down, terms)),
-            up: kept(sum(&self.up, terms)),
+            median: self.median(terms),
+            down: kept(self.down.sum(terms)),
+            up: kept(self.up.sum(terms)),
         }
     }
-}
 
-/// The sum of the products, in four strands that a machine can add side by side.
-fn sum(coefficients: &[f32], terms: &[f64]) -> f64 {
-    let mut strands = [0.0; 4];
-    for (coefficients, terms) in coefficients.chunks(4).zip(terms.chunks(4)) {
-        for ((strand, coefficient), term) in strands.iter_mut().zip(coefficients).zip(terms) {
-            *strand += f64::from(*coefficient) * term;
-        }
+    fn median(&self, terms: &[f64; Weather::TERMS]) -> f64 {
+        let [_, terms @ ..] = terms;
+        f64::from(self.level) + self.median.sum(terms)
     }
-    (strands[0] + strands[1]) + (strands[2] + strands[3])
 }

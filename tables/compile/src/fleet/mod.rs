@@ -118,7 +118,7 @@ fn kind(system: &System, vehicles: &[[Sample; WEATHERS]]) -> Vec<(String, Vec<f6
 
 const HEADER: &str = "//! The bands of sound vehicles, fitted to the vehicle model.\n//!\n\
     //! Generated from tables/bands/fleet.csv by tables/compile; fit anew with `tables-compile -- --fit-bands`.\n\n\
-    use super::{Kind, Row};\nuse crate::names::{Compressor, Expansion, Refrigerant};\n\n\
+    use super::steps::Steps;\nuse super::{Kind, Row};\nuse crate::names::{Compressor, Expansion, Refrigerant};\n\n\
     /// Every kind of vehicle that has bands.\npub(super) static KINDS: &[Kind] = &[\n";
 
 /// Reads `tables/bands/fleet.csv` and writes `src/expected/fleet/constants.rs`.
@@ -166,11 +166,26 @@ fn rust(text: &str) -> Result<String, String> {
             let median = part(&format!("{figure} median"), Weather::TERMS)?;
             let down = part(&format!("{figure} down"), SPREAD_TERMS)?;
             let up = part(&format!("{figure} up"), SPREAD_TERMS)?;
-            let _ = write!(source, "Row {{ median: {median:?}, down: {down:?}, up: {up:?} }},");
+            let [level, median @ ..] = median.as_slice() else {
+                return Err(format!("{figure} median has no constant"));
+            };
+            let (median, down, up) = (steps(median), steps(&down), steps(&up));
+            let _ = write!(
+                source,
+                "Row {{ level: {level:?}, median: {median}, down: {down}, up: {up} }},"
+            );
         }
         let triangle = figures * (figures + 1) / 2;
         let (kept, changing) = (part("kept", triangle)?, part("changing", triangle)?);
         let _ = writeln!(source, "], kept: &{kept:?}, changing: &{changing:?} }},");
     }
     Ok(source + "];\n")
+}
+
+/// Coefficients as counts of a step of which the largest is as many as an `i16` can be.
+fn steps(coefficients: &[f32]) -> String {
+    let largest = coefficients.iter().fold(f32::MIN_POSITIVE, |most, c| most.max(c.abs()));
+    let step = largest / f32::from(i16::MAX);
+    let counts: Vec<i16> = coefficients.iter().map(|c| (c / step).round() as i16).collect();
+    format!("Steps {{ step: {step:?}, counts: {counts:?} }}")
 }
