@@ -7,7 +7,7 @@ use coldloop::expected::Expectation;
 use coldloop::units::{Pressure, in_kelvins};
 use coldloop::vehicle::Conditions;
 use coldloop::{ErrorKind, Fault};
-use rand::{RngExt, SeedableRng};
+use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 use std::error::Error;
 use std::fs::File;

@@ -1,5 +1,7 @@
 //! Values with uncertainty, carried through formulas to first order.
 
+use crate::numerics::sqrt;
+
 /// A value that follows from readings, with its standard uncertainty in the same unit.
 ///
 /// The uncertainty is the root of the sum of squares of what each instrument, the air's pressure and the property model
@@ -94,7 +96,7 @@ impl Known {
         let squares: f64 = self.moves.iter().map(|moved| moved * moved).sum();
         Estimate {
             value: self.value,
-            standard_uncertainty: libm::sqrt(squares),
+            standard_uncertainty: sqrt(squares),
         }
     }
 }

@@ -142,7 +142,7 @@ impl<const L: usize> Against<L> {
 
     /// What a figure that was not read, or the severity, would be, seen from each stand: its means, and its standard
     /// deviations.
-    pub(super) fn predicted(&self, placed: &Placed, i: usize, figures: &Figures) -> ([Lanes; L], [Lanes; L]) {
+    pub(super) fn predicted(&self, placed: &Placed, i: usize, figures: &Figures) -> [[Lanes; L]; 2] {
         let (mean, own) = placed.as_read(i);
         let count = self.order.len().min(FIGURES);
         let (mut row, mut left) = ([Lanes::ZERO; FIGURES], own);
@@ -166,7 +166,7 @@ impl<const L: usize> Against<L> {
             }
         }
         let spread = |distance: &Lanes| Lanes::of(|lane| (FREEDOM + distance.at(lane)) * left.at(lane)).root();
-        (means, core::array::from_fn(|l| spread(&self.distance[l])))
+        [means, core::array::from_fn(|l| spread(&self.distance[l]))]
     }
 }
 
@@ -319,7 +319,7 @@ mod tests {
     }
 
     fn figure(placed: &Placed, i: usize, lane: usize) -> (f64, f64) {
-        let (mean, spread) = placed.figure(i);
+        let [mean, spread] = placed.figure(i);
         (mean.at(lane), spread.at(lane))
     }
 
@@ -393,7 +393,7 @@ mod tests {
             let (seen, at) = (HIGH, figure(placed, HIGH, lane).0 + 3.0);
             let alone = density(placed, &[(seen, at)], lane);
             let figures = read(&[(seen, at)], 1.0);
-            let ([mean], [spread]) = against(placed, &figures).predicted(placed, VENT, &figures);
+            let [[mean], [spread]] = against(placed, &figures).predicted(placed, VENT, &figures);
             let (mean, spread) = (mean.at(lane), spread.at(lane));
             // The density of the pair has the uncertainty of the second reading in it.
             let step = 0.2 * spread;

@@ -30,7 +30,10 @@ const REST_STEPS: [(f64, f64); 3] = [
 const ONE_STEP: [(f64, f64); 1] = [(0.0, 1.0)];
 
 /// Most patterns: five faults draw towards rest or move with three steps, the others with one.
-pub(super) const PATTERNS: usize = Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES;
+pub(super) const PATTERNS: usize = (Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES).next_multiple_of(EIGHT);
+
+/// So many patterns are worked on at a time, which the compiler makes vector code of.
+const EIGHT: usize = 8;
 
 /// One fault at one severity, and its weight after the readings.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -51,8 +54,8 @@ type Row = [f64; PATTERNS];
 struct Column {
     /// Places of these patterns.
     places: List<u8, PATTERNS>,
-    /// By how much the median moves, the variances of the two sides that are then left, and the chance of no move.
-    shift: Row,
+    /// Where the median then is, the variances of the two sides that are then left, and the chance of no move.
+    median: Row,
     down: Row,
     up: Row,
     unmoved: Row,
@@ -65,7 +68,7 @@ struct Column {
 impl Column {
     const NOTHING: Self = Self {
         places: List::new(0),
-        shift: [0.0; PATTERNS],
+        median: [0.0; PATTERNS],
         down: [0.0; PATTERNS],
         up: [0.0; PATTERNS],
         unmoved: [0.0; PATTERNS],
@@ -75,22 +78,21 @@ impl Column {
 
     /// Density of a figure under every pattern.
     fn densities(&self, healthy: Spread, measured: Estimate) -> Row {
-        let count = self.places.len().min(PATTERNS);
         let uncertainty = measured.standard_uncertainty;
         let sound = about(healthy, uncertainty).density(measured.value);
-        let (mut down, mut up, mut moved) = ([0.0; PATTERNS], [0.0; PATTERNS], [0.0; PATTERNS]);
-        let side = |sides: &mut [f64], variances: &[f64]| {
-            for (side, variance) in sides.iter_mut().zip(variances) {
-                *side = libm::sqrt(variance + uncertainty * uncertainty);
+        let mut moved = [0.0; PATTERNS];
+        // Some at a time; what lies beyond the last place is not looked at.
+        for from in (0..self.places.len()).step_by(EIGHT) {
+            let of = |row: &Row| -> [f64; EIGHT] { core::array::from_fn(|at| row[from + at]) };
+            let (median, down, up, unmoved) = (of(&self.median), of(&self.down), of(&self.up), of(&self.unmoved));
+            for at in 0..EIGHT {
+                let there = TwoPiece {
+                    median: median[at],
+                    down: down[at],
+                    up: up[at],
+                };
+                moved[from + at] = mixed(unmoved[at], sound, there.as_read(uncertainty).density(measured.value));
             }
-        };
-        side(&mut down[..count], &self.down[..count]);
-        side(&mut up[..count], &self.up[..count]);
-        let sides = down[..count].iter().zip(&up[..count]);
-        let moves = self.shift[..count].iter().zip(&self.unmoved[..count]);
-        for ((moved, (shift, unmoved)), (down, up)) in moved[..count].iter_mut().zip(moves).zip(sides) {
-            let density = TwoPiece::new(healthy.median + shift, *down, *up).density(measured.value);
-            *moved = mixed(*unmoved, sound, density);
         }
         let mut densities = [sound; PATTERNS];
         for (place, moved) in self.places.iter().zip(&moved) {
@@ -135,8 +137,9 @@ impl<'a> Chart<'a> {
                 for ((column, effect), healthy) in self.columns.iter_mut().zip(effects).zip(scene.healthy) {
                     if let (Some(effect), Some(healthy)) = (effect, healthy) {
                         let n = column.places.len() % PATTERNS;
-                        let moved = scene.shifted(effect, (pattern.severity, pattern.rest_k), healthy);
-                        (column.shift[n], column.down[n], column.up[n]) = moved;
+                        let at = (pattern.severity, pattern.rest_k);
+                        let moved = scene.motion(effect, at).of(TwoPiece::of(healthy));
+                        (column.median[n], column.down[n], column.up[n]) = (moved.median, moved.down, moved.up);
                         column.unmoved[n] = unmoved(effect, pattern.severity);
                         column.places.push(place as u8);
                     }
@@ -312,12 +315,10 @@ impl Judged {
         let Some(effect) = self.effect else {
             return self.sound;
         };
-        let moved = scene.moved(
-            effect,
-            (severity, rest_k),
-            self.healthy,
-            self.measured.standard_uncertainty,
-        );
+        let moved = scene
+            .motion(effect, (severity, rest_k))
+            .of(TwoPiece::of(self.healthy))
+            .as_read(self.measured.standard_uncertainty);
         mixed(
             unmoved(effect, severity),
             self.sound,

@@ -12,14 +12,14 @@ use super::coordinates::{self, CONDITIONS, FIGURES};
 use super::faults::index;
 use super::features::{FEATURES, Features};
 use super::figures::{BESIDE_SIDES, Figures, HIGH, LOW, NO_CHANGES, sheared};
-use super::lanes::{LANES, Lanes};
+use super::lanes::Lanes;
 use super::list::List;
 use super::own::{Apart, Own};
 use super::part::{EVERY, Parts, Placed, SEVERITY, Told};
 use super::prediction::Prediction;
 use crate::names::Fault;
 
-/// The most parts that the clouds of one kind of system have: as many times [`LANES`].
+/// The most parts that the clouds of one kind of system have: as many times [`super::lanes::LANES`].
 const MOST: usize = 3;
 
 /// Density of the figures under every fault.
@@ -133,11 +133,6 @@ impl Cloud {
         self.faults[index(fault)]
     }
 
-    /// The faults of the parts, side by side.
-    pub(super) fn faults(&self) -> impl Iterator<Item = [Fault; LANES]> + use<> {
-        CLOUDS[self.kind].iter().map(|parts| parts.fault)
-    }
-
     /// Whether some of the vehicles of a fault's cloud count as sound ones.
     fn has_slight(&self, fault: Fault) -> bool {
         self.has(fault) && in_degrees(fault)
@@ -174,6 +169,7 @@ impl Cloud {
             cloud: self,
             figures: self.figures(features),
             parts: [Weighed::NOTHING; MOST],
+            foreseen: [Foreseen::NOTHING; MOST],
         }
     }
 
@@ -220,57 +216,21 @@ impl Cloud {
         steps[FEATURES] = steps[FIGURES];
         steps
     }
+}
 
-    /// What the parts expect once these figures are read, sound vehicles standing in either place: `wanted` gives the
-    /// share of a part and stand in its fault, and `keep` is given what they expect.
-    pub(super) fn predictions(
-        &self,
-        features: &Features,
-        wanted: impl Fn(Fault, f64) -> Option<f64>,
-        weights: &Weights,
-        mut keep: impl FnMut(Prediction),
-    ) {
-        let figures = self.figures(features);
-        let told = Told::of(&self.conditions, &self.apart);
-        let stands = self.stands.map(sheared);
-        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
-        for (place, parts, _) in self.parts_here() {
-            let shares = weights[place].map(|weights| {
-                let of = |lane| wanted(parts.fault[lane], weights.at(lane));
-                core::array::from_fn::<_, LANES, _>(of)
-            });
-            if shares.as_flattened().iter().all(Option::is_none) {
-                continue;
-            }
-            placed.take(parts, &told, &EVERY);
-            let above = self.stands(&placed, &self.stands);
-            against.take(&placed, &figures, &self.stands(&placed, &stands));
-            let (severity, severity_spread) = against.predicted(&placed, SEVERITY, &figures);
-            let expected: [_; FIGURES] = core::array::from_fn(|i| {
-                if figures.read[i] {
-                    let (mean, spread) = placed.figure(i);
-                    ([mean; STANDS], [spread; STANDS])
-                } else {
-                    against.predicted(&placed, i, &figures)
-                }
-            });
-            for (stand, shares) in shares.into_iter().enumerate() {
-                for (lane, share) in shares.into_iter().enumerate() {
-                    let Some(share) = share else { continue };
-                    let of = |lanes: &[Lanes; STANDS]| lanes[stand].at(lane) as f32;
-                    keep(Prediction {
-                        fault: parts.fault[lane],
-                        share: share as f32,
-                        mean: core::array::from_fn(|i| {
-                            (expected[i].0[stand].at(lane) + above[stand][i].at(lane)) as f32
-                        }),
-                        spread: core::array::from_fn(|i| of(&expected[i].1)),
-                        severity: (of(&severity), of(&severity_spread)),
-                    });
-                }
-            }
-        }
-    }
+/// What parts expect once some figures are read, sound vehicles standing in either place: mean and standard deviation of
+/// each figure, of one that was read without that, and of the severity.
+#[derive(Clone, Copy)]
+struct Foreseen {
+    figures: [[[Lanes; STANDS]; 2]; FIGURES],
+    severity: [[Lanes; STANDS]; 2],
+}
+
+impl Foreseen {
+    const NOTHING: Self = Self {
+        figures: [[[Lanes::ZERO; STANDS]; 2]; FIGURES],
+        severity: [[Lanes::ZERO; STANDS]; 2],
+    };
 }
 
 /// Figures weighed against every part of a cloud.
@@ -278,11 +238,38 @@ pub(super) struct InCloud<'a> {
     cloud: &'a Cloud,
     figures: Figures,
     parts: [Weighed<STANDS>; MOST],
+    foreseen: [Foreseen; MOST],
 }
 
 impl InCloud<'_> {
-    /// Weighs them.
+    /// Weighs them, and looks ahead.
     pub(super) fn weigh(&mut self) {
+        let (cloud, figures) = (self.cloud, &self.figures);
+        let told = Told::of(&cloud.conditions, &cloud.apart);
+        let stands = cloud.stands.map(sheared);
+        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+        for (place, parts, _) in cloud.parts_here() {
+            placed.take(parts, &told, &EVERY);
+            against.take(&placed, figures, &cloud.stands(&placed, &stands));
+            against.weigh(&mut self.parts[place]);
+            let above = cloud.stands(&placed, &cloud.stands);
+            let foreseen = &mut self.foreseen[place];
+            foreseen.severity = against.predicted(&placed, SEVERITY, figures);
+            for (i, foreseen) in foreseen.figures.iter_mut().enumerate() {
+                *foreseen = if figures.read[i] {
+                    placed.figure(i).map(|of| [of; STANDS])
+                } else {
+                    against.predicted(&placed, i, figures)
+                };
+                for (mean, above) in foreseen[0].iter_mut().zip(&above) {
+                    mean.add(|lane| above[i].at(lane));
+                }
+            }
+        }
+    }
+
+    /// Weighs them again after a change.
+    fn weigh_again(&mut self) {
         let cloud = self.cloud;
         let told = Told::of(&cloud.conditions, &cloud.apart);
         let dimensions = along(&self.figures);
@@ -292,6 +279,42 @@ impl InCloud<'_> {
             placed.take(parts, &told, &dimensions);
             against.take(&placed, &self.figures, &cloud.stands(&placed, &stands));
             against.weigh(&mut self.parts[place]);
+        }
+    }
+
+    /// What the parts expect, `weights` being those of [`Self::weights`]: `wanted` is asked of each part and stand by its
+    /// share in its fault, and `keep` is given what it expects.
+    pub(super) fn predictions(
+        &self,
+        weights: &Weights,
+        wanted: impl Fn(Fault, f64) -> bool,
+        mut keep: impl FnMut(Prediction),
+    ) {
+        let mut totals = UNKNOWN;
+        for (place, parts, _) in self.cloud.parts_here() {
+            let [own, trade] = &weights[place];
+            for (lane, fault) in parts.fault.into_iter().enumerate() {
+                totals[index(fault)] += own.at(lane) + trade.at(lane);
+            }
+        }
+        for (place, parts, _) in self.cloud.parts_here() {
+            let Foreseen { figures, severity } = &self.foreseen[place];
+            for (stand, weights) in weights[place].iter().enumerate() {
+                for (lane, fault) in parts.fault.into_iter().enumerate() {
+                    let share = weights.at(lane) / totals[index(fault)];
+                    if !wanted(fault, share) {
+                        continue;
+                    }
+                    let of = |lanes: &[Lanes; STANDS]| lanes[stand].at(lane) as f32;
+                    keep(Prediction {
+                        fault,
+                        share: share as f32,
+                        mean: core::array::from_fn(|i| of(&figures[i][0])),
+                        spread: core::array::from_fn(|i| of(&figures[i][1])),
+                        severity: (of(&severity[0]), of(&severity[1])),
+                    });
+                }
+            }
         }
     }
 
@@ -313,7 +336,7 @@ impl InCloud<'_> {
         let figures = self.cloud.figures(features);
         let changes = figures.changes_from(&self.figures).unwrap_or_else(|| {
             self.figures = figures;
-            self.weigh();
+            self.weigh_again();
             NO_CHANGES
         });
         let mut found = UNKNOWN;

@@ -2,6 +2,8 @@
 //!
 //! Each lane is computed by itself and in the same order on every machine: the bits are those of plain numbers.
 
+use crate::numerics::sqrt;
+
 /// Numbers side by side.
 pub(super) const LANES: usize = 32;
 
@@ -63,6 +65,6 @@ impl Lanes {
     /// The square root of each lane.
     #[inline(always)]
     pub(super) fn root(self) -> Self {
-        Self(self.0.map(libm::sqrt))
+        Self(self.0.map(sqrt))
     }
 }

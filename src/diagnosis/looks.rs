@@ -7,6 +7,7 @@ use super::list::List;
 use super::posterior::HYPOTHESES;
 use crate::error::Error;
 use crate::names::{Fault, Observation, Quantity};
+use crate::numerics::{exp_all, ln_all};
 use crate::range::Range;
 
 /// How likely the answer "yes" is; the table has one row per observation, in the order of its code.
@@ -111,10 +112,11 @@ pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
             continue;
         }
         let weight = weight(observations, observation);
-        let chance = core::array::from_fn(|hypothesis| {
-            let yes = tempered(looks.chance(observation, hypothesis), weight);
-            if answer { yes } else { 1.0 - yes }
-        });
+        let mut chance = core::array::from_fn(|hypothesis| looks.chance(observation, hypothesis));
+        temper(&mut chance, weight);
+        if !answer {
+            chance = chance.map(|yes| 1.0 - yes);
+        }
         sights.push(Sight { observation, chance });
     }
     sights
@@ -129,7 +131,9 @@ pub(super) fn expected<const N: usize>(
     of: &[usize; N],
 ) -> [f64; N] {
     let weight = weight(observations, observation);
-    of.map(|hypothesis| tempered(looks.chance(observation, hypothesis), weight))
+    let mut chances = of.map(|hypothesis| looks.chance(observation, hypothesis));
+    temper(&mut chances, weight);
+    chances
 }
 
 /// Whether another answer already says "no" to this question.
@@ -162,13 +166,22 @@ fn weight(observations: &Observations, observation: Observation) -> f64 {
     weight
 }
 
-/// A chance whose log-odds are multiplied by `weight`.
-fn tempered(yes: f64, weight: f64) -> f64 {
+/// Multiplies the log-odds of chances by `weight`.
+fn temper(chances: &mut [f64], weight: f64) {
     if weight >= 1.0 {
-        return yes;
+        return;
     }
-    let (for_it, against) = (libm::pow(yes, weight), libm::pow(1.0 - yes, weight));
-    for_it / (for_it + against)
+    for chance in &mut *chances {
+        *chance = (1.0 - *chance) / *chance;
+    }
+    ln_all(chances);
+    for chance in &mut *chances {
+        *chance *= weight;
+    }
+    exp_all(chances);
+    for chance in chances {
+        *chance = 1.0 / (1.0 + *chance);
+    }
 }
 
 #[cfg(test)]
@@ -222,7 +235,9 @@ mod tests {
     fn tempering_scales_the_log_odds() {
         let log_odds = |p: f64| libm::log(p / (1.0 - p));
         for p in [0.01, 0.3, 0.9] {
-            assert!((log_odds(tempered(p, 0.4)) - 0.4 * log_odds(p)).abs() < 1e-12);
+            let mut tempered = [p];
+            temper(&mut tempered, 0.4);
+            assert!((log_odds(tempered[0]) - 0.4 * log_odds(p)).abs() < 1e-12);
         }
     }
 }

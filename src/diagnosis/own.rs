@@ -6,6 +6,7 @@ use super::features::{place, sound};
 use crate::error::Error;
 use crate::expected::{Baseline, Fleet, FleetBands, Healthy, Spread};
 use crate::names::{Feature, Refrigerant};
+use crate::numerics::sqrt;
 use crate::vehicle::System;
 
 /// The refrigerant of the fit whose clouds speak for others.
@@ -44,7 +45,7 @@ impl Apart {
 
     /// What vehicles in general show, as this one does.
     pub(super) fn as_shown(&self, all: Spread) -> Spread {
-        let wider = libm::sqrt(self.times);
+        let wider = sqrt(self.times);
         Spread {
             median: all.median + self.moved,
             down: all.down * wider,

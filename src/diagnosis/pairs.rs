@@ -3,11 +3,12 @@
 use super::answer::TwoFaults;
 use super::case::Settings;
 use super::chart::{Judged, mixed, unmoved};
+use super::density::TwoPiece;
 use super::fault_table::FAULTS;
 use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features};
 use super::posterior::Posterior;
-use super::scene::Scene;
+use super::scene::{Motion, Scene};
 use crate::names::{Fault, Feature};
 
 /// The severities that are tried: the two in the middle of each fault's four. Source: engineering judgement: slight
@@ -33,16 +34,19 @@ pub(super) fn likeliest(
     }
     let real =
         |row: &FaultRow| !matches!(row.fault, Fault::NoFault | Fault::GaugeError) && posterior.prior(row.fault) > 0.0;
+    let commonest = FAULTS
+        .iter()
+        .filter(|row| real(row))
+        .map(|row| posterior.prior(row.fault));
+    let commonest = commonest.fold(0.0, f64::max);
     let answers = answers(posterior);
-    let alone = FAULTS
-        .each_ref()
-        .map(|row| real(row).then(|| Alone::of(scene, figures, row)));
-    let each = || {
-        FAULTS
-            .iter()
-            .zip(&alone)
-            .filter_map(|(row, alone)| Some((row, alone.as_ref()?)))
-    };
+    let mut alone = [[Alone::NOTHING; FEATURES]; FAULTS.len()];
+    for (alone, row) in alone.iter_mut().zip(&FAULTS) {
+        if real(row) && posterior.prior(row.fault) * commonest >= RARE {
+            Alone::take(alone, scene, figures, row);
+        }
+    }
+    let each = || FAULTS.iter().zip(&alone).filter(|(row, _)| real(row));
     let (mut possible, mut all) = (0.0, 0.0);
     let mut best: Option<(Fault, Fault, f64)> = None;
     for (place, first) in each().enumerate() {
@@ -53,7 +57,7 @@ pub(super) fn likeliest(
             if prior < RARE {
                 continue;
             }
-            let weight = prior * likelihood(scene, first, second) * answers(of_first, of_second);
+            let weight = prior * likelihood(figures, first, second) * answers(of_first, of_second);
             all += weight;
             if best.is_none_or(|(_, _, most)| weight > most) {
                 best = Some((of_first, of_second, weight));
@@ -86,59 +90,75 @@ fn answers(posterior: &Posterior) -> impl Fn(Fault, Fault) -> f64 + '_ {
     }
 }
 
-/// What each fault alone does to each measured figure, at the severities that are tried.
+/// What one fault alone does to one figure, at the severities that are tried.
+#[derive(Clone, Copy)]
 struct Alone {
-    judged: [Option<Judged>; FEATURES],
-    density: [[f64; FEATURES]; TRIED.len()],
+    density: [f64; TRIED.len()],
+    moves: bool,
+    /// How it moves the figure, and where it leaves it for a second one to move on.
+    motion: [Motion; TRIED.len()],
+    left: [TwoPiece; TRIED.len()],
+    unmoved: [f64; TRIED.len()],
 }
 
 impl Alone {
-    fn of(scene: &Scene, figures: &Features, row: &'static FaultRow) -> Self {
-        let judged: [Option<Judged>; FEATURES] = core::array::from_fn(|i| {
-            let (measured, healthy) = (figures.measured[i]?, scene.healthy[i]?);
-            Some(Judged::of(scene, measured, healthy, row, Feature::ALL[i]))
-        });
-        let density = TRIED.map(|severity| {
-            core::array::from_fn(|i| {
-                judged[i]
-                    .as_ref()
-                    .map_or(1.0, |judged| judged.density(scene, severity, 0.0))
-            })
-        });
-        Self { judged, density }
+    /// Nothing, of a figure that was not read.
+    const NOTHING: Self = Self {
+        density: [1.0; TRIED.len()],
+        moves: false,
+        motion: [Motion::NONE; TRIED.len()],
+        left: [TwoPiece::NOWHERE; TRIED.len()],
+        unmoved: [1.0; TRIED.len()],
+    };
+
+    /// Takes in what a fault does to the figures that were read.
+    fn take(alone: &mut [Self; FEATURES], scene: &Scene, figures: &Features, row: &'static FaultRow) {
+        for (i, alone) in alone.iter_mut().enumerate() {
+            let (Some(measured), Some(healthy)) = (figures.measured[i], scene.healthy[i]) else {
+                continue;
+            };
+            let judged = Judged::of(scene, measured, healthy, row, Feature::ALL[i]);
+            alone.density = TRIED.map(|severity| judged.density(scene, severity, 0.0));
+            alone.moves = judged.effect.is_some();
+            if let Some(effect) = judged.effect {
+                alone.motion = TRIED.map(|severity| scene.motion(effect, (severity, 0.0)));
+                alone.left = alone.motion.map(|motion| motion.of(TwoPiece::of(healthy)));
+                alone.unmoved = TRIED.map(|severity| unmoved(effect, severity));
+            }
+        }
     }
 }
 
 /// Likelihood of the figures when both faults are there, their severities weighed.
-fn likelihood(scene: &Scene, first: (&FaultRow, &Alone), second: (&FaultRow, &Alone)) -> f64 {
-    let ((first, of_first), (second, of_second)) = (first, second);
-    let total = |row: &FaultRow| TRIED.iter().map(|severity| row.weight[*severity]).sum::<f64>();
-    let weights = total(first) * total(second);
-    let mut sum = 0.0;
-    for (a, one) in TRIED.into_iter().enumerate() {
-        for (b, other) in TRIED.into_iter().enumerate() {
-            let mut product = first.weight[one] * second.weight[other] / weights;
-            for i in 0..FEATURES {
-                let (Some(by_first), Some(by_second)) = (&of_first.judged[i], &of_second.judged[i]) else {
-                    continue;
-                };
-                product *= match (by_first.effect, by_second.effect) {
-                    (_, None) => of_first.density[a][i],
-                    (None, Some(_)) => of_second.density[b][i],
-                    (Some(effect), Some(then)) => {
-                        let Judged { measured, healthy, .. } = *by_first;
-                        let left = scene.moved(effect, (one, 0.0), healthy, 0.0).spread();
-                        let moved = scene.moved(then, (other, 0.0), left, measured.standard_uncertainty);
-                        mixed(
-                            unmoved(then, other),
-                            of_first.density[a][i],
-                            moved.density(measured.value),
-                        )
-                    }
-                };
-            }
-            sum += product;
+fn likelihood(
+    figures: &Features,
+    (first, of_first): (&FaultRow, &[Alone; FEATURES]),
+    (second, of_second): (&FaultRow, &[Alone; FEATURES]),
+) -> f64 {
+    let chance = |row: &FaultRow| {
+        let chance = TRIED.map(|severity| row.weight[severity]);
+        let all: f64 = chance.iter().sum();
+        chance.map(|chance| chance / all)
+    };
+    let (of_one, of_other) = (chance(first), chance(second));
+    let mut products = of_one.map(|one| of_other.map(|other| one * other));
+    for ((first, second), measured) in of_first.iter().zip(of_second).zip(&figures.measured) {
+        let Some(measured) = measured else { continue };
+        let densities: [[f64; TRIED.len()]; TRIED.len()] = match (first.moves, second.moves) {
+            (_, false) => first.density.map(|density| [density; TRIED.len()]),
+            (false, true) => [second.density; TRIED.len()],
+            (true, true) => core::array::from_fn(|a| {
+                core::array::from_fn(|b| {
+                    let moved = second.motion[b]
+                        .of(first.left[a])
+                        .as_read(measured.standard_uncertainty);
+                    mixed(second.unmoved[b], first.density[a], moved.density(measured.value))
+                })
+            }),
+        };
+        for (product, density) in products.as_flattened_mut().iter_mut().zip(densities.as_flattened()) {
+            *product *= density;
         }
     }
-    sum
+    products.iter().flatten().sum()
 }

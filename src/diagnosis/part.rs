@@ -6,6 +6,7 @@ use super::lanes::{LANES, Lanes};
 use super::list::List;
 use super::own::Apart;
 use crate::names::Fault;
+use crate::numerics::sqrt;
 
 /// The figures and the severity.
 pub(super) const DIMENSIONS: usize = FIGURES + 1;
@@ -159,7 +160,7 @@ impl Placed {
             let whole = &parts.spread[i];
             spread[i].set(|l| STEP[i] * f64::from(whole[l]));
             if let Some(apart) = told.apart.get(i).filter(|apart| **apart != Apart::NOT) {
-                spread[i].change(|_, spread| spread * libm::sqrt(apart.times(spread * spread)));
+                spread[i].change(|_, spread| spread * sqrt(apart.times(spread * spread)));
             }
             let correlations = &parts.correlation[i * (i + 1) / 2 - i..];
             for k in dimensions[..n].iter().map(|k| k % DIMENSIONS) {
@@ -226,9 +227,9 @@ impl Placed {
     }
 
     /// Mean and standard deviation of a figure of which only the conditions are known.
-    pub(super) fn figure(&self, i: usize) -> (Lanes, Lanes) {
+    pub(super) fn figure(&self, i: usize) -> [Lanes; 2] {
         let (mean, variance) = self.as_read(i);
-        (mean, variance.root())
+        [mean, variance.root()]
     }
 }
 
@@ -256,7 +257,7 @@ mod tests {
         };
         let (edge, beyond) = (at_air(1.84), at_air(3.84));
         for i in 0..FIGURES {
-            let ((mean, spread), (far, wide)) = (edge.figure(i), beyond.figure(i));
+            let ([mean, spread], [far, wide]) = (edge.figure(i), beyond.figure(i));
             for lane in 0..LANES {
                 let more = wide.at(lane) * wide.at(lane) - spread.at(lane) * spread.at(lane);
                 let moved = far.at(lane) - mean.at(lane);

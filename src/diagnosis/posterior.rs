@@ -7,7 +7,7 @@ mod severity;
 use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
 use super::chart::{self, Chart, Judged, PATTERNS, Pattern, none};
-use super::cloud::{Cloud, InCloud, UNKNOWN, Weights};
+use super::cloud::{InCloud, UNKNOWN, Weights};
 use super::coordinates::running_place;
 use super::fault_table::FAULTS;
 use super::faults::{FaultRow, index};
@@ -124,8 +124,8 @@ impl Posterior {
         }
         posterior.evidence = probability.iter().sum();
         posterior.probability = normalised(probability);
-        if let (Some(cloud), Some(weights)) = (&scene.cloud, &weights) {
-            posterior.predict(cloud, figures, weights);
+        if let (Some(in_cloud), Some(weights)) = (&in_cloud, &weights) {
+            posterior.predict(in_cloud, weights);
         }
         posterior
     }
@@ -146,20 +146,10 @@ impl Posterior {
     }
 
     /// What each part of the clouds that counts says of every figure.
-    fn predict(&mut self, cloud: &Cloud, figures: &Features, weights: &Weights) {
-        let mut totals = [0.0; HYPOTHESES];
-        for (faults, [own, trade]) in cloud.faults().zip(weights) {
-            for (lane, fault) in faults.into_iter().enumerate() {
-                totals[index(fault)] += own.at(lane) + trade.at(lane);
-            }
-        }
+    fn predict(&mut self, in_cloud: &InCloud<'_>, weights: &Weights) {
         let (probability, predictions) = (&self.probability, &mut self.predictions);
-        let wanted = |fault: Fault, weight: f64| {
-            let hypothesis = index(fault);
-            let share = weight / totals[hypothesis];
-            (probability[hypothesis] >= NEGLIGIBLE && share >= LEAST_SHARE).then_some(share)
-        };
-        cloud.predictions(figures, wanted, weights, |prediction| predictions.push(prediction));
+        let wanted = |fault: Fault, share: f64| probability[index(fault)] >= NEGLIGIBLE && share >= LEAST_SHARE;
+        in_cloud.predictions(weights, wanted, |prediction| predictions.push(prediction));
     }
 
     /// The faults beside misleading gauges, and how common each is among them.

@@ -4,6 +4,7 @@ use super::coordinates::FIGURES;
 use super::student;
 use crate::circuit::Estimate;
 use crate::names::Fault;
+use crate::numerics::sqrt;
 
 /// What one part expects.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -30,7 +31,7 @@ impl Prediction {
     /// Distance of a figure from what is expected, in spreads, and the spread.
     fn off(&self, figure: usize, x: f64, uncertainty: f64) -> (f64, f64) {
         let spread = f64::from(self.spread[figure]);
-        let spread = libm::sqrt(spread * spread + uncertainty * uncertainty);
+        let spread = sqrt(spread * spread + uncertainty * uncertainty);
         ((x - f64::from(self.mean[figure])) / spread, spread)
     }
 

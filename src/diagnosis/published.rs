@@ -1,5 +1,6 @@
 //! The fault table held to the tables and figures that were published.
 
+use super::density::TwoPiece;
 use super::faults::{bit, row};
 use super::scene::Scene;
 use super::{Case, features};
@@ -18,7 +19,7 @@ fn moved(expansion: Expansion, fault: Fault, feature: Feature, severity: usize) 
     let healthy = scene.healthy[features::place(feature)].unwrap();
     assert!(row(fault).exists(bit(&system)));
     scene.effect(row(fault), feature).map_or(0.0, |effect| {
-        scene.moved(effect, (severity, 0.0), healthy, 0.0).spread().median - healthy.median
+        scene.motion(effect, (severity, 0.0)).of(TwoPiece::of(healthy)).median - healthy.median
     })
 }
 

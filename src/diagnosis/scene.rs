@@ -120,36 +120,35 @@ impl Scene {
         self.healthy[place(feature)].map_or((0.0, 0.0), |healthy| (healthy.at(-quantile), healthy.at(quantile)))
     }
 
-    /// A figure moved by an effect, as an instrument shows it.
-    pub(super) fn moved(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread, uncertainty: f64) -> TwoPiece {
-        let (shift, down, up) = self.shifted(effect, pattern, healthy);
-        let side = |variance: f64| libm::sqrt(variance + uncertainty * uncertainty);
-        TwoPiece::new(healthy.median + shift, side(down), side(up))
-    }
-
-    /// By how much an effect moves the median of a figure, and the variances that are then left below and above it.
-    ///
-    /// The size of an effect differs between vehicles. What goes all the way to rest, or to the air that enters, no
-    /// longer depends on the vehicle it comes from.
-    pub(super) fn shifted(&self, effect: &Effect, pattern: (usize, f64), healthy: Spread) -> (f64, f64, f64) {
-        let (severity, rest_k) = pattern;
+    /// How an effect moves a figure, at a severity and with the temperature at rest so much above its median.
+    pub(super) fn motion(&self, effect: &Effect, (severity, rest_k): (usize, f64)) -> Motion {
         let size = effect.size[severity];
-        let (shift, left, floor) = match effect.toward {
-            Toward::Nothing => (size, 1.0, 0.0),
-            Toward::Rest(above_k) => (
-                size * (self.ambient_k + above_k + rest_k - healthy.median),
-                1.0 - size,
-                END_SPREAD_K,
-            ),
-            Toward::Inlet => {
-                let way_k = f64::max(self.inlet_k - healthy.median, LEAST_DIFFERENCE_K);
-                (size * way_k, 1.0 - f64::max(size, 0.0), END_SPREAD_K)
-            }
-        };
-        let spread = EFFECT_SPREAD * shift * left;
-        let added = spread * spread + size * size * floor * floor;
-        let side = |sd: f64| sd * sd * left * left + added;
-        (shift, side(healthy.down), side(healthy.up))
+        match effect.toward {
+            Toward::Nothing => Motion {
+                by: size,
+                along: 0.0,
+                to_k: 0.0,
+                least_k: 0.0,
+                left: 1.0,
+                end: 0.0,
+            },
+            Toward::Rest(above_k) => Motion {
+                by: 0.0,
+                along: size,
+                to_k: self.ambient_k + above_k + rest_k,
+                least_k: f64::NEG_INFINITY,
+                left: 1.0 - size,
+                end: size * size * END_SPREAD_K * END_SPREAD_K,
+            },
+            Toward::Inlet => Motion {
+                by: 0.0,
+                along: size,
+                to_k: self.inlet_k,
+                least_k: LEAST_DIFFERENCE_K,
+                left: 1.0 - f64::max(size, 0.0),
+                end: size * size * END_SPREAD_K * END_SPREAD_K,
+            },
+        }
     }
 
     /// The effect of a fault on a figure, where there is one.
@@ -160,17 +159,65 @@ impl Scene {
     }
 }
 
+/// How a figure moves: by so much, and along so much of the way to a temperature.
+///
+/// The size of an effect differs between vehicles. What goes all the way to rest, or to the air that enters, no longer
+/// depends on the vehicle it comes from.
+#[derive(Clone, Copy)]
+pub(super) struct Motion {
+    by: f64,
+    along: f64,
+    to_k: f64,
+    /// The way is at least this long.
+    least_k: f64,
+    /// Share of the vehicle's own spread that is left, and the variance at the end of the way.
+    left: f64,
+    end: f64,
+}
+
+impl Motion {
+    /// Nowhere.
+    pub(super) const NONE: Self = Self {
+        by: 0.0,
+        along: 0.0,
+        to_k: 0.0,
+        least_k: 0.0,
+        left: 1.0,
+        end: 0.0,
+    };
+
+    /// A figure once it has moved.
+    #[inline(always)]
+    pub(super) fn of(self, healthy: TwoPiece) -> TwoPiece {
+        let way_k = self.to_k - healthy.median;
+        let way_k = if way_k > self.least_k { way_k } else { self.least_k };
+        let shift = self.by + self.along * way_k;
+        let spread = EFFECT_SPREAD * shift * self.left;
+        let added = spread * spread + self.end;
+        let left = self.left * self.left;
+        TwoPiece {
+            median: healthy.median + shift,
+            down: healthy.down * left + added,
+            up: healthy.up * left + added,
+        }
+    }
+}
+
 /// Losing all capacity warms the vent by at least this much, K: the vent of a sound system is that much cooler than
 /// its air even in mild weather.
 const LEAST_DIFFERENCE_K: f64 = 5.0;
 
 /// A sound system as an instrument shows it.
 pub(super) fn about(healthy: Spread, uncertainty: f64) -> TwoPiece {
-    let side = |sd: f64| libm::sqrt(sd * sd + uncertainty * uncertainty);
-    TwoPiece::new(healthy.median, side(healthy.down), side(healthy.up))
+    TwoPiece::of(healthy).as_read(uncertainty)
 }
 
 /// A figure when the cause is none of the list.
 pub(super) fn anything(figure: usize, healthy: Spread) -> TwoPiece {
-    TwoPiece::new(healthy.median, ANYTHING[figure], ANYTHING[figure])
+    let variance = ANYTHING[figure] * ANYTHING[figure];
+    TwoPiece {
+        median: healthy.median,
+        down: variance,
+        up: variance,
+    }
 }

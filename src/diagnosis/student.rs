@@ -3,6 +3,7 @@
 
 use super::coordinates::FIGURES;
 use super::lanes::Lanes;
+use crate::numerics::sqrt;
 
 /// Degrees of freedom.
 pub(super) const FREEDOM: f64 = 8.0;
@@ -51,7 +52,7 @@ pub(super) fn density<const L: usize>(distance: &[Lanes; L], narrow: &Lanes, dim
 pub(super) fn density_of_one(z: f64, scale: f64) -> f64 {
     let tail = 1.0 / (1.0 + z * z / FREEDOM);
     let square = tail * tail;
-    CONSTANT[0] / scale * square * square * libm::sqrt(tail)
+    CONSTANT[0] / scale * square * square * sqrt(tail)
 }
 
 /// Probability below `z`.
@@ -59,7 +60,7 @@ pub(super) fn density_of_one(z: f64, scale: f64) -> f64 {
 /// Source: Abramowitz & Stegun 26.7.4.
 pub(super) fn below(z: f64) -> f64 {
     let cosine2 = FREEDOM / (FREEDOM + z * z);
-    let sine = z / libm::sqrt(FREEDOM + z * z);
+    let sine = z / sqrt(FREEDOM + z * z);
     0.5 + 0.5 * sine * (1.0 + cosine2 * (0.5 + cosine2 * (0.375 + cosine2 * 0.3125)))
 }
 

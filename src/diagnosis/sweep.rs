@@ -3,9 +3,11 @@
 use super::*;
 use crate::circuit::Readings;
 use crate::names::{Compressor, Expansion, Refrigerant, VerdictKind};
+use crate::numerics::sqrt;
 use crate::saturation;
 use crate::units::{AbsolutePressure, Pressure, Surroundings, celsius, kelvins};
 use crate::vehicle::{Conditions, System};
+use density::TwoPiece;
 use fault_table::FAULTS;
 use faults::{FaultRow, SEVERITIES};
 use features::FEATURES;
@@ -71,7 +73,10 @@ fn figures(
         let effect = scene.effect(row, feature);
         let unmoved = effect.map_or(1.0, |effect| effect.no_change * chart::UNMOVED[severity]);
         let left = effect.map_or(spread, |effect| {
-            scene.moved(effect, (severity, rest_k), spread, 0.0).spread()
+            scene
+                .motion(effect, (severity, rest_k))
+                .of(TwoPiece::of(spread))
+                .spread()
         });
         draw(feature, unmoved, left)
     })
@@ -152,13 +157,13 @@ impl Random {
     /// A standard normal figure (Box & Muller).
     fn normal(&mut self) -> f64 {
         let (a, b) = (self.next(), self.next());
-        libm::sqrt(-2.0 * libm::log(1.0 - a)) * libm::cos(2.0 * core::f64::consts::PI * b)
+        sqrt(-2.0 * libm::log(1.0 - a)) * libm::cos(2.0 * core::f64::consts::PI * b)
     }
 
     /// The scaled t distribution with five degrees of freedom that the likelihoods assume.
     fn t5(&mut self) -> f64 {
         let chi2: f64 = (0..5).map(|_| self.normal()).map(|x| x * x).sum();
-        0.762_459_4 * self.normal() / libm::sqrt(chi2 / 5.0)
+        0.762_459_4 * self.normal() / sqrt(chi2 / 5.0)
     }
 }
 
@@ -204,7 +209,7 @@ fn probabilities_are_kept() {
     }
     for (count, said, right) in bins {
         // Three standard errors of a share, and what the instruments and the two extra hypotheses take away.
-        let tolerance = 3.0 * libm::sqrt(0.25 / f64::max(count, 1.0)) + 0.04;
+        let tolerance = 3.0 * sqrt(0.25 / f64::max(count, 1.0)) + 0.04;
         assert!(count < 20.0 || libm::fabs(said - right) / count < tolerance, "{bins:?}");
     }
     assert!(alarms * 50 <= sound, "{alarms} false alarms in {sound} sound vehicles");

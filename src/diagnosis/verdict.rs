@@ -10,7 +10,7 @@ use super::posterior::{NONE, Posterior};
 use super::scene::Scene;
 use crate::expected::{settled, stroke_limit};
 use crate::names::{Check, Fault, Feature, QualityNote, VerdictKind};
-use crate::numerics::put_in_order;
+use crate::numerics::{put_in_order, sqrt};
 use crate::units::STANDARD_PRESSURE_PA;
 
 /// A rival below this share of the leading fault does not matter.
@@ -97,7 +97,7 @@ fn between_none_and_all(mean: f64, sd: f64) -> (f64, f64) {
     let shift = at_from - at_to;
     let variance = f64::max(1.0 + from * at_from - to * at_to - shift * shift, 0.0);
     let mean = mean + sd * shift;
-    (if mirrored { 1.0 - mean } else { mean }, sd * libm::sqrt(variance))
+    (if mirrored { 1.0 - mean } else { mean }, sd * sqrt(variance))
 }
 
 /// Peak of the normal distribution.
@@ -335,7 +335,7 @@ pub(super) fn quality(
 
 #[cfg(test)]
 mod tests {
-    use super::between_none_and_all;
+    use super::{between_none_and_all, sqrt};
 
     /// Source: the same integrals by the midpoint rule.
     #[test]
@@ -359,7 +359,7 @@ mod tests {
                 second += density * x * x;
             }
             let expected = first / mass;
-            let spread = libm::sqrt(second / mass - expected * expected);
+            let spread = sqrt(second / mass - expected * expected);
             let (cut_mean, cut_sd) = between_none_and_all(mean, sd);
             assert!(
                 (cut_mean - expected).abs() < 1e-8,

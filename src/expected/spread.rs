@@ -1,5 +1,7 @@
 //! A location and a spread per side, and the bands that follow.
 
+use crate::numerics::sqrt;
+
 /// How a figure is distributed over sound vehicles: half of them on each side of the median, each half as one half
 /// of a normal distribution.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -33,8 +35,8 @@ impl Spread {
     pub(crate) fn widened(self, down: f64, up: f64) -> Self {
         Self {
             median: self.median,
-            down: libm::sqrt(self.down * self.down + down * down),
-            up: libm::sqrt(self.up * self.up + up * up),
+            down: sqrt(self.down * self.down + down * down),
+            up: sqrt(self.up * self.up + up * up),
         }
     }
 

@@ -6,6 +6,7 @@ mod logarithm;
 mod order;
 mod polynomial;
 mod real;
+mod root;
 
 pub use even::{EvenCurve, SHORT_PIECE, ShortPiece};
 pub use exponential::{exp, exp_all};
@@ -13,3 +14,4 @@ pub use logarithm::{ln, ln_all};
 pub(crate) use order::put_in_order;
 pub use polynomial::{Curve, PIECE, Piece};
 pub use real::Real;
+pub(crate) use root::sqrt;

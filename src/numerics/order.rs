@@ -7,9 +7,11 @@
 pub(crate) fn put_in_order<T>(items: &mut [T], comes_before: impl Fn(&T, &T) -> bool) {
     for new in 1..items.len() {
         let mut at = new;
-        while at > 0 && comes_before(&items[at], &items[at - 1]) {
-            items.swap(at, at - 1);
+        while at > 0 && comes_before(&items[new], &items[at - 1]) {
             at -= 1;
+        }
+        if at < new {
+            items[at..=new].rotate_right(1);
         }
     }
 }

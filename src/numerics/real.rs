@@ -84,7 +84,7 @@ impl Real for f64 {
 
     #[inline]
     fn square_root(self) -> Self {
-        libm::sqrt(self)
+        crate::numerics::sqrt(self)
     }
 
     #[inline]

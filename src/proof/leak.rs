@@ -5,6 +5,7 @@ use super::gas::DecayGas;
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
 use crate::names::{LeakFinding, Quantity};
+use crate::numerics::sqrt;
 use crate::range::{ABSOLUTE_PRESSURE, DURATION, LINE_TEMPERATURE, Range, TEMPERATURE, VOLUME};
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
@@ -204,5 +205,5 @@ fn rate(lost_kg_m3: Estimate, volume_m3: Reading<f64>, held_s: f64) -> Result<Es
 }
 
 fn root_of_squares(parts: &[f64]) -> f64 {
-    libm::sqrt(parts.iter().map(|part| part * part).sum())
+    sqrt(parts.iter().map(|part| part * part).sum())
 }

@@ -1,6 +1,7 @@
 //! Straight lines through readings over time.
 
 use crate::circuit::Estimate;
+use crate::numerics::sqrt;
 
 /// One reading over time.
 #[derive(Clone, Copy)]
@@ -62,6 +63,6 @@ fn slope<T>(samples: &[T], point: &impl Fn(&T) -> Point) -> Estimate {
     }
     Estimate {
         value: slope / squares,
-        standard_uncertainty: libm::sqrt(variance) / squares,
+        standard_uncertainty: sqrt(variance) / squares,
     }
 }

@@ -5,7 +5,7 @@ use crate::error::Error;
 use crate::fluid::Facts;
 use crate::mixture::{self, MOST_COMPONENTS, Mixture, Side};
 use crate::names::{Quantity, Reference, Refrigerant};
-use crate::numerics::EvenCurve;
+use crate::numerics::{EvenCurve, sqrt};
 use crate::range::Range;
 
 /// A blend by its ANSI/ASHRAE Standard 34 composition.
@@ -127,7 +127,7 @@ impl Blend {
     /// The same of one of its boundaries and a pressure within its range.
     #[inline]
     pub(crate) fn temperature_at(&self, boundary: &Boundary, p_pa: f64) -> f64 {
-        let t_k = boundary.temperature_k.at(libm::sqrt(p_pa));
+        let t_k = boundary.temperature_k.at(sqrt(p_pa));
         t_k.clamp(self.lowest_t_k, self.highest_t_k)
     }
 

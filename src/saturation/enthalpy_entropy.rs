@@ -10,7 +10,7 @@ use super::state::State;
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{Phase, Quantity, Reference};
-use crate::numerics::exp;
+use crate::numerics::{exp, sqrt};
 
 /// Steps along the saturation line; most take six to eight.
 const MOST_ON_THE_LINE: usize = 60;
@@ -252,7 +252,7 @@ impl Pure {
             }
         }
         let (mut low, mut high) = (first.p_pa, last.p_pa);
-        let mut p_pa = libm::sqrt(low * high);
+        let mut p_pa = sqrt(low * high);
         let mut residual = f64::INFINITY;
         for _ in 0..MOST_ALONG {
             let state = self.state_p_energy(p_pa, Energy::Entropy, s_j_kg_k, reference)?;
@@ -275,7 +275,7 @@ impl Pure {
             let gas = state.rho_mol_m3 < self.critical_rho_mol_m3;
             let next = p_pa * if gas { exp(step) } else { 1.0 + step };
             let inside = next > low && next < high;
-            p_pa = if inside { next } else { libm::sqrt(low * high) };
+            p_pa = if inside { next } else { sqrt(low * high) };
         }
         Err(Error::no_convergence(libm::fabs(residual), ENOUGH))
     }
@@ -338,7 +338,7 @@ impl Pure {
         let equation = &self.fluid.equation;
         let isotherm = Isotherm::new(equation, t_k);
         let (mut low, mut high) = (low, high);
-        let mut rho = libm::sqrt(low * high);
+        let mut rho = sqrt(low * high);
         for _ in 0..MOST_ALONG {
             let properties = Properties::new(&isotherm, rho);
             let missing = s_j_kg_k - properties.s_j_kg_k;
@@ -356,7 +356,7 @@ impl Pure {
             rho = if next > low && next < high {
                 next
             } else {
-                libm::sqrt(low * high)
+                sqrt(low * high)
             };
         }
         Err(Error::no_convergence(high / low - 1.0, ROUNDING))

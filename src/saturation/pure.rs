@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::fluid::Fluid;
 use crate::names::{ErrorKind, Quantity, Reference};
-use crate::numerics::{Curve, ln};
+use crate::numerics::{Curve, ln, sqrt};
 use crate::range::Range;
 
 /// A pure fluid with its saturation line.
@@ -155,6 +155,6 @@ impl Pure {
     /// s = sqrt(1 - T / T_c); the difference is exact close to the critical point.
     #[inline]
     pub(crate) fn distance(&self, t_k: f64) -> f64 {
-        libm::sqrt((self.critical_t_k - t_k) / self.critical_t_k)
+        sqrt((self.critical_t_k - t_k) / self.critical_t_k)
     }
 }

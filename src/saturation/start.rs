@@ -2,7 +2,7 @@
 
 use super::pure::Pure;
 use super::search::{Energy, Target};
-use crate::numerics::ln;
+use crate::numerics::{ln, sqrt};
 
 /// The least p / (rho R T) of a saturated vapour at which the virial equation cut after B tells how the vapour goes on.
 const THIN: f64 = 0.7;
@@ -128,7 +128,7 @@ impl Pure {
         let last = self.vapour_rho_mol_m3.at(self.distance(t_k));
         let saturated = self.pressure_pa.at(t_k) * ideal / p_pa;
         let b = (saturated / last - 1.0) / last;
-        2.0 * ideal / (1.0 + libm::sqrt(f64::max(1.0 + 4.0 * b * ideal, 0.0)))
+        2.0 * ideal / (1.0 + sqrt(f64::max(1.0 + 4.0 * b * ideal, 0.0)))
     }
 
     /// ds/dT at s = sqrt(1 - T / T_c).

@@ -4,6 +4,7 @@ use super::pure::{Branch, Offset, Pure};
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{ErrorKind, Phase, Quantity, Reference};
+use crate::numerics::sqrt;
 use crate::range::Range;
 
 /// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion blur as much.
@@ -245,7 +246,7 @@ impl State {
             response: Some(Response {
                 cv_j_kg_k: properties.cv_j_kg_k,
                 cp_j_kg_k,
-                w_m_s: libm::sqrt(properties.w2_m2_s2),
+                w_m_s: sqrt(properties.w2_m2_s2),
                 joule_thomson_k_pa: (t_k * expansion - 1.0) / (rho_kg_m3 * cp_j_kg_k),
                 dp_dt_pa_k,
                 dp_drho_j_mol,

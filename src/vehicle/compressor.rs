@@ -5,6 +5,7 @@ use super::medium::{Medium, Saturation, State};
 use super::smooth::positive;
 use crate::error::Error;
 use crate::names::Compressor;
+use crate::numerics::sqrt;
 
 /// How the efficiencies of a kind of machine depend on speed.
 struct Machine {
@@ -101,7 +102,7 @@ impl Drive {
             ),
             // The swash plate keeps the dead volume as the stroke shortens; unloading valves soften that.
             Compressor::VariableInternal | Compressor::VariableExternal => {
-                let clearance = hardware.clearance / libm::sqrt(demand);
+                let clearance = hardware.clearance / sqrt(demand);
                 let loss = SHORT_STROKE_LOSS * (1.0 - demand) * (1.0 - demand);
                 (PISTON, hardware.displacement_m3, self.speed_hz, demand, clearance, loss)
             }
@@ -123,8 +124,7 @@ impl Drive {
 
         let speed_part = positive(machine.isentropic - machine.isentropic_per_hz * speed_hz, 0.05);
         let density_part = suction.rho_kg_m3 / (suction.rho_kg_m3 + machine.thin_gas_kg_m3);
-        let isentropic =
-            speed_part * density_part * hardware.isentropic_factor * (1.0 - stroke_loss) * libm::sqrt(kept);
+        let isentropic = speed_part * density_part * hardware.isentropic_factor * (1.0 - stroke_loss) * sqrt(kept);
         let work_j_kg = (ideal.h_j_kg - suction.h_j_kg) / isentropic;
         let h_j_kg = suction.h_j_kg + work_j_kg * (1.0 - hardware.shell_loss);
         let rho_kg_m3 = ideal.warmed_kg_m3(discharge, h_j_kg);

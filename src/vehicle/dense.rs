@@ -11,6 +11,7 @@
 //! Source: Keys 1981, IEEE Trans. Acoust. Speech Signal Process. 29, 1153.
 
 use super::dense_table as table;
+use crate::numerics::sqrt;
 
 /// What a chart gives at a point.
 #[derive(Clone, Copy, Debug)]
@@ -66,7 +67,7 @@ impl Isobar {
                 Side::Liquid => &table::LIQUID,
                 Side::Vapour => &table::VAPOUR,
             };
-            (chart, libm::sqrt(1.0 - p_pa / critical_pa), edge_j_kg)
+            (chart, sqrt(1.0 - p_pa / critical_pa), edge_j_kg)
         };
         let rows = chart.nodes.len() / chart.columns;
         let (row, weights) = place(first, chart.first, chart.first_step, rows)?;

@@ -4,6 +4,7 @@ use super::hardware::Hardware;
 use super::medium::{Medium, Saturation};
 use super::smooth::{positive, ramp};
 use crate::error::Error;
+use crate::numerics::sqrt;
 
 /// Discharge coefficient of a valve seat. Source: textbook value for a sharp-edged orifice.
 pub(super) const SEAT: f64 = 0.75;
@@ -154,7 +155,7 @@ impl Orifice {
 
 /// `sqrt(factor * drop)`, going to nothing smoothly where the drop vanishes or reverses.
 pub(super) fn root(factor: f64, drop_pa: f64) -> f64 {
-    libm::sqrt(factor * positive(drop_pa, 500.0))
+    sqrt(factor * positive(drop_pa, 500.0))
 }
 
 #[cfg(test)]

@@ -7,6 +7,7 @@
 use super::condenser::FaceAir;
 use super::hardware::Hardware;
 use super::smooth::ramp;
+use crate::numerics::sqrt;
 
 /// Rounding of the two ends of a fan's rise, per the rise.
 const SOFTNESS: f64 = 0.15;
@@ -51,7 +52,7 @@ impl Draught {
         let (from, to) = self.rise_pa;
         let fan = self.slow + (1.0 - self.slow) * ramp((p_pa - from) / (to - from), SOFTNESS);
         FaceAir {
-            flow_kg_s: self.standing.flow_kg_s * libm::sqrt(fan * fan + self.ram * self.ram),
+            flow_kg_s: self.standing.flow_kg_s * sqrt(fan * fan + self.ram * self.ram),
             ..self.standing
         }
     }

@@ -14,6 +14,7 @@ pub(super) use mixed::Mixed;
 
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, Reference, Refrigerant};
+use crate::numerics::sqrt;
 use crate::saturation::{self, Pure};
 
 /// A pure refrigerant in the circuit.
@@ -160,7 +161,7 @@ impl Single {
     /// Transfer 124, 413 (75 to 140 bar); from memory.
     fn pseudo_k(&self, p_pa: f64) -> f64 {
         let p = p_pa / 1e5;
-        let t_c = -122.6 + p * (6.124 + p * (-0.1657 + 0.017_73 * libm::sqrt(p) - 0.000_560_8 * p));
+        let t_c = -122.6 + p * (6.124 + p * (-0.1657 + 0.017_73 * sqrt(p) - 0.000_560_8 * p));
         (t_c + 273.15).max(self.pure.critical_t_k)
     }
 

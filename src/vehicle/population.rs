@@ -4,6 +4,7 @@ use super::hardware::{Hardware, Options};
 use super::{ClutchSense, HighPort, Rear, RearLoad, System, Vehicle};
 use crate::error::Error;
 use crate::names::{Expansion, Quantity, Refrigerant, VehicleClass};
+use crate::numerics::sqrt;
 use crate::range::Range;
 
 /// Farthest deviation that is drawn, in standard deviations: no vehicle is built as far off as a normal distribution
@@ -174,7 +175,7 @@ fn normal_quantile(p: f64) -> f64 {
     ];
     let along = |c: &[f64], x: f64| c.iter().fold(0.0, |sum, c| sum * x + c);
     let tail = |p: f64| {
-        let q = libm::sqrt(-2.0 * libm::log(p));
+        let q = sqrt(-2.0 * libm::log(p));
         along(&C, q) / (along(&D, q) * q + 1.0)
     };
     const LOW: f64 = 0.024_25;

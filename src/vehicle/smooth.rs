@@ -1,16 +1,18 @@
 //! Smooth forms of corners that the physics rounds as well, so that a solver sees slopes everywhere.
 
+use crate::numerics::sqrt;
+
 /// Rises from 0 to 1 as `x` goes from 0 to 1, with corners rounded over `width` and flat (never quite level) outside.
 ///
 /// `(sqrt(x^2 + w^2) - sqrt((x - 1)^2 + w^2) + 1) / 2`; the slope is positive for every `x`.
 pub(super) fn ramp(x: f64, width: f64) -> f64 {
-    let corner = |x: f64| libm::sqrt(x * x + width * width);
+    let corner = |x: f64| sqrt(x * x + width * width);
     0.5 * (corner(x) - corner(x - 1.0) + 1.0)
 }
 
 /// The larger of `x` and 0, rounded over `width`; always positive.
 pub(super) fn positive(x: f64, width: f64) -> f64 {
-    let root = libm::sqrt(x * x + width * width);
+    let root = sqrt(x * x + width * width);
     // The second form keeps its digits where the first would subtract near-equal numbers.
     if x > 0.0 {
         0.5 * (x + root)

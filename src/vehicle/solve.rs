@@ -9,6 +9,7 @@ use super::cycle::{Cycle, Point, UNKNOWNS};
 use super::plant::Plant;
 use super::transcritical::best_pa;
 use crate::error::Error;
+use crate::numerics::sqrt;
 
 /// The largest relative imbalance of a steady state.
 pub(super) const TOLERANCE: f64 = 1e-9;
@@ -234,7 +235,7 @@ fn largest(residual: &Vector) -> f64 {
 }
 
 fn norm(residual: &Vector) -> f64 {
-    libm::sqrt(residual.iter().map(|r| r * r).sum())
+    sqrt(residual.iter().map(|r| r * r).sum())
 }
 
 /// Broyden's update of the Jacobian for a step and the change of residual that it brought, in scaled unknowns.

@@ -19,7 +19,7 @@ use super::looks;
 use super::posterior::{HYPOTHESES, NONE, Posterior};
 use super::scene::Scene;
 use crate::names::{Check, Fault, Feature, Observation, ResultKind};
-use crate::numerics::put_in_order;
+use crate::numerics::{put_in_order, sqrt};
 use cost::Jobs;
 use plan::{BEAM, Search, State};
 
@@ -76,14 +76,16 @@ impl<'a> Bench<'a> {
         settings: &'a Settings,
         (at_rest, off_scale): (bool, bool),
     ) -> Self {
-        Self {
+        let mut bench = Self {
             posterior,
             settings,
             at_rest,
             off_scale,
-            prospects: prospects(posterior, scene, (settings, at_rest), &ALL),
+            prospects: List::new(Prospect::BLANK),
             jobs: Jobs::of(&settings.prices, &REPAIRS),
-        }
+        };
+        look_ahead(&mut bench.prospects, posterior, scene, (settings, at_rest), &ALL);
+        bench
     }
 
     /// No checks, for who does not ask.
@@ -99,7 +101,10 @@ impl<'a> Bench<'a> {
             .minutes;
         let mut ranked: List<RankedCheck, { Check::ALL.len() }> = List::new(blank(Check::RunAndRead));
         for prospect in &self.prospects {
-            ranked.push(self.judge(prospect, before));
+            let check = self.judge(prospect, before);
+            if check.saving.is_some_and(|saving| saving > 0.0) {
+                ranked.push(check);
+            }
         }
         put_in_order(ranked.items_mut(), |a, b| {
             b.saving.unwrap_or(0.0).total_cmp(&a.saving.unwrap_or(0.0)).is_lt()
@@ -120,10 +125,7 @@ impl<'a> Bench<'a> {
                 ..self.judge(prospect, before)
             });
         }
-        for check in ranked
-            .iter()
-            .take_while(|check| check.saving.is_some_and(|saving| saving > 0.0))
-        {
+        for check in &ranked {
             if best.iter().all(|known| known.check != check.check) {
                 best.push(*check);
             }
@@ -219,8 +221,11 @@ pub(super) fn parting(
     (first, second): (Fault, Fault),
 ) -> Option<Check> {
     let recovery_minutes = settings.prices.in_minutes(settings.prices.recovery);
+    let mut prospects = List::new(Prospect::BLANK);
+    let both = [index(first), index(second)];
+    look_ahead(&mut prospects, posterior, scene, (settings, at_rest), &both);
     let mut best = (0.0, None);
-    for prospect in &prospects(posterior, scene, (settings, at_rest), &[index(first), index(second)]) {
+    for prospect in &prospects {
         // Expected weight of evidence, taken from both sides (Jeffreys' divergence), in nats per minute.
         let divergence: f64 = prospect
             .results
@@ -231,7 +236,7 @@ pub(super) fn parting(
             .sum();
         let recovers = prospect.recovery && !settings.recovered;
         let minutes = prospect.minutes + if recovers { recovery_minutes } else { 0.0 };
-        let worth = divergence / libm::sqrt(minutes);
+        let worth = divergence / sqrt(minutes);
         if worth > best.0 {
             best = (worth, Some(prospect.check));
         }
@@ -250,43 +255,40 @@ const ALL: [usize; HYPOTHESES] = {
     all
 };
 
-/// The looks that can be taken in this system and tell something that is not known yet, with
-/// what they show under the hypotheses `of`.
-fn prospects<const N: usize>(
+/// Takes in the looks that can be taken in this system and tell something that is not known yet, with what they show under
+/// the hypotheses `of`.
+fn look_ahead<const N: usize>(
+    prospects: &mut Prospects<N>,
     posterior: &Posterior,
     scene: &Scene,
     (settings, at_rest): (&Settings, bool),
     of: &[usize; N],
-) -> Prospects<N> {
+) {
     let known = |row: &CheckRow| match row.reveals {
         Reveals::Feature(feature) => posterior.knows(feature) || scene.cannot_judge(feature),
         Reveals::Observation(observation) => {
             posterior.answers(observation) || looks::implied(posterior.observations(), observation)
         }
     };
-    let mut prospects = List::new(Prospect::BLANK);
     let open = CHECKS
         .iter()
         .filter(|row| row.systems & scene.bit != 0 && !known(row) && (row.at_rest || !at_rest));
     for row in open {
-        let asks = match row.reveals {
-            Reveals::Feature(_) => None,
-            Reveals::Observation(observation) => Some(observation),
-        };
-        let results = results(posterior, scene, settings, (row, of));
-        match prospects.items_mut().iter_mut().find(|known| known.check == row.check) {
-            Some(known) => known.results = refined(&known.results, &results),
-            None => prospects.push(Prospect {
-                check: row.check,
-                minutes: settings.prices.in_minutes(settings.prices.check(row.check)),
-                recovery: row.recovery,
-                results,
-                asks,
-                related: 0,
-            }),
+        if let Some(first) = prospects.items_mut().iter_mut().find(|known| known.check == row.check) {
+            let mut second = List::new(Result::BLANK);
+            foresee(&mut second, (posterior, scene, settings), (row, of));
+            first.results = refined(&first.results, &second);
+        } else if let Some(prospect) = prospects.grow() {
+            prospect.check = row.check;
+            prospect.minutes = settings.prices.in_minutes(settings.prices.check(row.check));
+            prospect.recovery = row.recovery;
+            prospect.asks = match row.reveals {
+                Reveals::Feature(_) => None,
+                Reveals::Observation(observation) => Some(observation),
+            };
+            foresee(&mut prospect.results, (posterior, scene, settings), (row, of));
         }
     }
-    prospects
 }
 
 /// The same, each knowing which others tell little after it.
@@ -305,27 +307,26 @@ fn with_relations(mut prospects: Prospects) -> Prospects {
     prospects
 }
 
-/// How a look can come out.
-fn results<const N: usize>(
-    posterior: &Posterior,
-    scene: &Scene,
-    settings: &Settings,
+/// Takes in how a look can come out.
+fn foresee<const N: usize>(
+    results: &mut List<Result<N>, 3>,
+    (posterior, scene, settings): (&Posterior, &Scene, &Settings),
     (row, of): (&CheckRow, &[usize; N]),
-) -> List<Result<N>, 3> {
-    let mut results = List::new(Result::BLANK);
+) {
+    let mut can_be = |kind, observation, chance| {
+        if let Some(result) = results.grow() {
+            *result = Result {
+                kind,
+                observation,
+                chance,
+            };
+        }
+    };
     match row.reveals {
         Reveals::Observation(observation) => {
             let yes = looks::expected(&settings.looks, posterior.observations(), observation, of);
-            results.push(Result {
-                kind: ResultKind::Yes,
-                observation: Some(observation),
-                chance: yes,
-            });
-            results.push(Result {
-                kind: ResultKind::No,
-                observation: Some(observation),
-                chance: yes.map(|p| 1.0 - p),
-            });
+            can_be(ResultKind::Yes, Some(observation), yes);
+            can_be(ResultKind::No, Some(observation), yes.map(|p| 1.0 - p));
         }
         Reveals::Feature(feature) => {
             // Below, within and above the 80 % band of a sound system.
@@ -336,20 +337,11 @@ fn results<const N: usize>(
             };
             let (low, high) = scene.limits(feature, LIMIT);
             let limits = posterior.below(scene, feature, ([low, high], uncertainty), of);
-            for (kind, chance) in [
-                (ResultKind::Below, limits.map(|[low, _]| low)),
-                (ResultKind::Within, limits.map(|[low, high]| high - low)),
-                (ResultKind::Above, limits.map(|[_, high]| 1.0 - high)),
-            ] {
-                results.push(Result {
-                    kind,
-                    observation: None,
-                    chance,
-                });
-            }
+            can_be(ResultKind::Below, None, limits.map(|[low, _]| low));
+            can_be(ResultKind::Within, None, limits.map(|[low, high]| high - low));
+            can_be(ResultKind::Above, None, limits.map(|[_, high]| 1.0 - high));
         }
     }
-    results
 }
 
 /// Two questions that one look answers: the first is answered with yes, or else the second, or neither.

@@ -2,6 +2,7 @@
 
 use super::super::chart::{mixed, unmoved};
 use super::super::coordinates::running_place;
+use super::super::density::TwoPiece;
 use super::super::fault_table::FAULTS;
 use super::super::faults::FaultRow;
 use super::super::features::place;
@@ -64,7 +65,10 @@ impl Posterior {
             // A pattern that the readings rule out predicts nothing.
             let mut chance = sound;
             if share >= NEGLIGIBLE {
-                let moved = scene.moved(effect, (pattern.severity, pattern.rest_k), healthy, uncertainty);
+                let moved = scene
+                    .motion(effect, (pattern.severity, pattern.rest_k))
+                    .of(TwoPiece::of(healthy))
+                    .as_read(uncertainty);
                 chance = core::array::from_fn(|at| {
                     mixed(unmoved(effect, pattern.severity), sound[at], moved.below(limits[at]))
                 });

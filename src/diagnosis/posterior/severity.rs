@@ -4,6 +4,7 @@ use super::Posterior;
 use crate::diagnosis::fault_table::FAULTS;
 use crate::diagnosis::faults::index;
 use crate::names::Fault;
+use crate::numerics::sqrt;
 
 impl Posterior {
     /// The severity of a fault after the readings: mean and standard deviation.
@@ -30,10 +31,7 @@ impl Posterior {
         let mut both = Moments::default();
         both.join(share, &by_cloud);
         both.join(1.0 - share, &by_chart);
-        (
-            both.mean,
-            libm::sqrt(f64::max(both.square - both.mean * both.mean, 0.0)),
-        )
+        (both.mean, sqrt(f64::max(both.square - both.mean * both.mean, 0.0)))
     }
 }
 

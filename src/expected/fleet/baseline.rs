@@ -4,6 +4,7 @@ use super::figures::{CYCLES, DISCHARGE_SUPERHEAT, FIGURES, HIGH_SIDE, LOW_SIDE, 
 use super::{Fleet, FleetBands};
 use crate::circuit::{Reading, Readings};
 use crate::error::Error;
+use crate::numerics::sqrt;
 use crate::saturation::pseudo_critical;
 use crate::units::{Pressure, in_kelvins};
 use crate::vehicle::Conditions;
@@ -125,7 +126,7 @@ impl Baseline {
             if before <= 0.0 {
                 continue;
             }
-            let left = libm::sqrt((self.covariance[figure][figure] + changing[figure][figure]) / before);
+            let left = sqrt((self.covariance[figure][figure] + changing[figure][figure]) / before);
             spread.median = spread.at(self.mean[figure]);
             spread.down *= left;
             spread.up *= left;

@@ -17,6 +17,7 @@ use super::healthy::Healthy;
 use super::spread::{QUANTILE_95, Spread};
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
+use crate::numerics::sqrt;
 use crate::saturation::pseudo_critical;
 use crate::vehicle::{Conditions, System};
 use constants::KINDS;
@@ -299,7 +300,7 @@ impl FleetBands {
 
 impl Row {
     fn at(&self, terms: &[f64; Weather::TERMS]) -> Spread {
-        let kept = |x: f64| 0.5 * (x + libm::sqrt(x * x + LEAST_SPREAD * LEAST_SPREAD));
+        let kept = |x: f64| 0.5 * (x + sqrt(x * x + LEAST_SPREAD * LEAST_SPREAD));
         Spread {
             median: self.median(terms),
             down: kept(self.down.sum(terms)),

@@ -3,6 +3,7 @@
 use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, Quantity};
+use crate::numerics::sqrt;
 use crate::range::Range;
 use crate::units::in_kelvins;
 use crate::vehicle::{Conditions, System};
@@ -152,7 +153,7 @@ const ROUNDING: f64 = 0.25;
 
 /// What is left of `x` above zero, rounded over `softness`.
 fn above(x: f64, softness: f64) -> f64 {
-    0.5 * (x + libm::sqrt(x * x + softness * softness))
+    0.5 * (x + sqrt(x * x + softness * softness))
 }
 
 fn terms(f: &Facts) -> [f64; Weather::TERMS] {
@@ -167,7 +168,7 @@ fn terms(f: &Facts) -> [f64; Weather::TERMS] {
     let slow = f.speed_m_s / 4.0;
     let r = 1.0 / (1.0 + slow * slow);
     let ram = f.speed_m_s / 12.0;
-    let s = libm::sqrt(1.0 + ram * ram) - 1.0;
+    let s = sqrt(1.0 + ram * ram) - 1.0;
     let c = f.recirculated;
     // Heat of the air above that of a cold coil, kJ/kg; cabin air that goes round brings a share of it and the cabin's.
     let outside = 1.006 * (f.ambient_k - 277.15) + 2_500.0 * above(f.humidity_ratio - 0.005, 0.001);

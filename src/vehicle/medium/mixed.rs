@@ -12,6 +12,7 @@
 use super::{Saturation, State};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
+use crate::numerics::sqrt;
 
 /// Nodes over pressure and over superheat.
 pub(in super::super) const ROWS: usize = 15;
@@ -62,7 +63,7 @@ struct Isobar {
 impl Mixed {
     /// The coordinate of a pressure before it is scaled, and its slope over the logarithm of pressure.
     fn stretched(&self, p_pa: f64) -> (f64, f64) {
-        let root = libm::sqrt((1.0 - p_pa / self.turn_pa).max(1e-6));
+        let root = sqrt((1.0 - p_pa / self.turn_pa).max(1e-6));
         let slope = 1.0 + 0.5 * STRETCH * p_pa / self.turn_pa / root;
         (libm::log(p_pa) - STRETCH * root, slope)
     }
