@@ -2,7 +2,7 @@
 
 use super::case::Settings;
 use super::list::List;
-use super::next_check::Bench;
+use super::next_check;
 use super::posterior::Posterior;
 use super::scene::Scene;
 use crate::circuit::Derived;
@@ -159,6 +159,27 @@ impl Outcome {
     };
 }
 
+impl Verdict {
+    /// A verdict that names no fault.
+    pub(super) const fn of(kind: VerdictKind) -> Self {
+        Self {
+            kind,
+            faults: List::new(Fault::NoFault),
+            rival: None,
+            parting_check: None,
+        }
+    }
+}
+
+impl RankedFault {
+    pub(super) const BLANK: Self = Self {
+        fault: Fault::NoFault,
+        probability: 0.0,
+        severity: None,
+        rival: Fault::NoFault,
+    };
+}
+
 /// The most steps that a plan can have: one, three after it, and three after each of those.
 pub const STEPS: usize = 13;
 
@@ -292,13 +313,12 @@ impl Diagnosis {
     /// ```
     pub fn plan(&self, settings: &Settings) -> Plan {
         let off_scale = self.quality.contains(&QualityNote::OffScale);
-        Bench::new(
+        next_check::plan(
             &self.posterior,
             &self.scene,
             settings,
             (self.expected.is_none(), off_scale),
         )
-        .plan()
     }
 
     /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.

@@ -26,11 +26,11 @@ pub(super) struct TwoPiece {
 }
 
 impl TwoPiece {
-    /// To be replaced.
+    /// To be replaced; all its bits are zero.
     pub(super) const NOWHERE: Self = Self {
         median: 0.0,
-        down: 1.0,
-        up: 1.0,
+        down: 0.0,
+        up: 0.0,
     };
 
     /// As wide as these normal halves.

@@ -73,12 +73,11 @@ pub use stakes::Stakes;
 use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;
 use crate::expected::{Bands, Expectation, Fleet, Healthy};
-use crate::names::{ErrorKind, Fault, Feature, MixUp, QualityNote, RestFinding};
+use crate::names::{ErrorKind, Fault, Feature, MixUp, QualityNote, RestFinding, VerdictKind};
 use crate::saturation;
 use crate::units::in_kelvins;
 use faults::index;
 use features::{Features, NOTHING};
-use next_check::Bench;
 use posterior::{NONE, Posterior};
 use scene::Scene;
 
@@ -184,15 +183,19 @@ fn running(
     )?;
     let figures = features::running(case, healthy, None).unwrap_or(NOTHING);
     let mixed_up = |mix_up| features::running(case, healthy, Some(mix_up));
-    let posterior = Posterior::of(case, settings, scene, &figures, &mixed_up);
-    answer(case, settings, scene, &figures, posterior, (derived, Some(expectation)))
+    answer(
+        case,
+        settings,
+        scene,
+        (&figures, &mixed_up),
+        (derived, Some(expectation)),
+    )
 }
 
 /// An answer that rests on observations alone, whatever was read.
 fn unjudged(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
     let scene = Scene::blank(case);
-    let posterior = Posterior::of(case, settings, &scene, &NOTHING, &|_| None);
-    let mut diagnosis = answer(case, settings, &scene, &NOTHING, posterior, (derived, None))?;
+    let mut diagnosis = answer(case, settings, &scene, (&NOTHING, &|_| None), (derived, None))?;
     if case.observations == Observations::NONE {
         // Nothing but what is usual would speak from the odds.
         diagnosis.faults.clear();
@@ -244,49 +247,62 @@ fn derived(case: &Case) -> Result<Derived, Error> {
 /// The largest error of an ambient temperature, K. Source: engineering judgement: sun, road and the engine nearby.
 const AMBIENT_ERROR_K: f64 = 1.5;
 
+/// The answer to figures, and to those that a mix-up would have hidden, where it can have happened.
 fn answer(
     case: &Case,
     settings: &Settings,
     scene: &Scene,
-    figures: &Features,
-    posterior: Posterior,
+    (figures, mixed_up): (&Features, &dyn Fn(MixUp) -> Option<Features>),
     (derived, expectation): (Derived, Option<Expectation>),
 ) -> Result<Diagnosis, Error> {
     let expected = expectation
         .map(|expectation| Bands::from_healthy(&expectation.healthy, &case.system, &case.conditions))
         .transpose()?;
     let at_rest = case.conditions.at_rest();
-    let parting = |first, second| next_check::parting(&posterior, scene, (settings, at_rest), (first, second));
-    let faults = verdict::ranked(&posterior, scene);
-    let deviations = verdict::deviations(figures, scene);
-    let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
-    let out_of_line = verdict::out_of_line(&posterior, scene, figures, leading);
-    let fits_badly = posterior.probability[NONE] >= BAD_FIT || out_of_line.is_some();
-    let two_faults = fits_badly
-        .then(|| pairs::likeliest(&posterior, settings, scene, figures))
-        .flatten();
-    Ok(Diagnosis {
-        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults, &parting),
-        faults,
-        none_of_these: posterior.probability[NONE],
+    // It is large, and so put together where it stands.
+    let mut diagnosis = Diagnosis {
+        verdict: Verdict::of(VerdictKind::NotEnoughEvidence),
+        faults: List::new(RankedFault::BLANK),
+        none_of_these: 0.0,
         expected,
         expectation,
         derived,
-        deviations,
-        out_of_line,
+        deviations: verdict::deviations(figures, scene),
+        out_of_line: None,
         rest: None,
-        mix_up: mix_up(&posterior),
-        two_faults,
-        next_checks: if settings.next_checks {
-            Bench::new(&posterior, scene, settings, (at_rest, figures.off_scale)).ranked()
-        } else {
-            Bench::unranked()
-        },
+        mix_up: None,
+        two_faults: None,
+        next_checks: next_check::unranked(),
         cautions: cautions::general(&case.system),
-        quality: verdict::quality(case, scene, &posterior, figures.off_scale, (out_of_line, two_faults)),
-        posterior,
+        quality: List::new(QualityNote::FewReadings),
+        posterior: Posterior::before(case, settings, scene, figures),
         scene: *scene,
-    })
+    };
+    diagnosis.posterior.weigh(scene, mixed_up);
+    let posterior = &diagnosis.posterior;
+    diagnosis.none_of_these = posterior.probability[NONE];
+    diagnosis.mix_up = mix_up(posterior);
+    diagnosis.faults = verdict::ranked(posterior, scene);
+    let leading = diagnosis.faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
+    diagnosis.out_of_line = verdict::out_of_line(posterior, scene, figures, leading);
+    if posterior.probability[NONE] >= BAD_FIT || diagnosis.out_of_line.is_some() {
+        diagnosis.two_faults = pairs::likeliest(posterior, settings, scene, figures);
+    }
+    let parting = |first, second| next_check::parting(posterior, scene, (settings, at_rest), (first, second));
+    diagnosis.verdict = verdict::verdict(
+        settings,
+        posterior,
+        &diagnosis.faults,
+        &diagnosis.deviations,
+        diagnosis.two_faults,
+        &parting,
+    );
+    if settings.next_checks {
+        diagnosis.next_checks = next_check::ranked(posterior, scene, settings, (at_rest, figures.off_scale));
+    }
+    let doubts = (diagnosis.out_of_line, diagnosis.two_faults);
+    diagnosis.quality = verdict::quality(case, scene, posterior, figures.off_scale, doubts);
+    Ok(diagnosis)
 }
 
 /// From this probability of none of these on, two faults at once are considered.
@@ -310,8 +326,7 @@ fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnos
     let figures = features::resting(case, None);
     let judged = figures.unwrap_or(NOTHING);
     let mixed_up = |mix_up| features::resting(case, Some(mix_up));
-    let posterior = Posterior::of(case, settings, &scene, &judged, &mixed_up);
-    let mut diagnosis = answer(case, settings, &scene, &judged, posterior, (derived, None))?;
+    let mut diagnosis = answer(case, settings, &scene, (&judged, &mixed_up), (derived, None))?;
     diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {
         Some(measured) => Some(rest_finding(measured)),
         None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),

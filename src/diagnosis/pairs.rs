@@ -102,13 +102,13 @@ struct Alone {
 }
 
 impl Alone {
-    /// Nothing, of a figure that was not read.
+    /// Of a figure that was not read, which is not looked at; all its bits are zero.
     const NOTHING: Self = Self {
-        density: [1.0; TRIED.len()],
+        density: [0.0; TRIED.len()],
         moves: false,
         motion: [Motion::NONE; TRIED.len()],
         left: [TwoPiece::NOWHERE; TRIED.len()],
-        unmoved: [1.0; TRIED.len()],
+        unmoved: [0.0; TRIED.len()],
     };
 
     /// Takes in what a fault does to the figures that were read.

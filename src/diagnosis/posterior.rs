@@ -67,16 +67,9 @@ pub(super) struct Posterior {
 }
 
 impl Posterior {
-    /// The posterior of a case; `figures` are those at face value, `mixed_up` gives those that a mix-up would have
-    /// hidden, where it can have happened.
-    pub(super) fn of(
-        case: &Case,
-        settings: &Settings,
-        scene: &Scene,
-        figures: &Features,
-        mixed_up: &dyn Fn(MixUp) -> Option<Features>,
-    ) -> Self {
-        let mut posterior = Self {
+    /// What is believed of a case before its figures, those at face value, are weighed.
+    pub(super) fn before(case: &Case, settings: &Settings, scene: &Scene, figures: &Features) -> Self {
+        Self {
             priors: priors(settings, scene.bit),
             likelihood: [1.0; HYPOTHESES],
             figures: *figures,
@@ -90,17 +83,22 @@ impl Posterior {
             predictions: List::new(Prediction::BLANK),
             evidence: 0.0,
             mix_ups: [0.0; MixUp::ALL.len()],
-        };
-        let none = none(scene, figures);
-        posterior.likelihood[NONE] = none[FEATURES];
-        let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.unweighed(figures));
+        }
+    }
+
+    /// Weighs the figures; `mixed_up` gives those that a mix-up would have hidden, where it can have happened.
+    pub(super) fn weigh(&mut self, scene: &Scene, mixed_up: &dyn Fn(MixUp) -> Option<Features>) {
+        let figures = self.figures;
+        let none = none(scene, &figures);
+        self.likelihood[NONE] = none[FEATURES];
+        let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.unweighed(&figures));
         if let Some(in_cloud) = &mut in_cloud {
             in_cloud.weigh();
         }
         let weights = in_cloud.as_ref().map(InCloud::weights);
-        let mut chart = Chart::beside(scene, figures);
-        chart.take(posterior.others().map(|(row, _)| row));
-        posterior.face_value(scene, &mut chart, in_cloud.as_mut());
+        let mut chart = Chart::beside(scene, &figures);
+        chart.take(self.others().map(|(row, _)| row));
+        self.face_value(scene, &mut chart, in_cloud.as_mut());
         let mut doubted = Doubted {
             scene,
             mixed_up,
@@ -108,26 +106,25 @@ impl Posterior {
             chart: &mut chart,
             least: least(&none),
         };
-        posterior.gauge_error(&mut doubted, |mix_up| !mix_ups::strays(mix_up));
-        if posterior.unexplained() {
-            posterior.gauge_error(&mut doubted, mix_ups::strays);
+        self.gauge_error(&mut doubted, |mix_up| !mix_ups::strays(mix_up));
+        if self.unexplained() {
+            self.gauge_error(&mut doubted, mix_ups::strays);
         }
-        posterior.share_gauge_error();
-        let mut probability = posterior.priors;
-        for (hypothesis, p) in probability.iter_mut().enumerate() {
-            *p *= posterior.likelihood[hypothesis];
+        self.share_gauge_error();
+        let mut probability = self.priors;
+        for (p, likelihood) in probability.iter_mut().zip(self.likelihood) {
+            *p *= likelihood;
         }
-        for sight in &posterior.sights {
+        for sight in &self.sights {
             for (p, chance) in probability.iter_mut().zip(sight.chance) {
                 *p *= chance;
             }
         }
-        posterior.evidence = probability.iter().sum();
-        posterior.probability = normalised(probability);
+        self.evidence = probability.iter().sum();
+        self.probability = normalised(probability);
         if let (Some(in_cloud), Some(weights)) = (&in_cloud, &weights) {
-            posterior.predict(in_cloud, weights);
+            self.predict(in_cloud, weights);
         }
-        posterior
     }
 
     /// The faults with the readings as they stand.

@@ -57,18 +57,15 @@ impl Scene {
             let median = scene.healthy[i].map(|healthy| healthy.median - origin_k);
             median.filter(|_| by_tables || own_table)
         });
-        let cloud = Cloud::of(
+        scene.by_tables = by_tables;
+        scene.cloud = Cloud::of(
             coordinates::kind(&case.system),
             coordinates::conditions(case)?,
             scene.ambient_k,
             [pressures_k, pressures_k, vent_k],
             (trade, own_table, &own),
         );
-        Ok(Self {
-            cloud,
-            by_tables,
-            ..scene
-        })
+        Ok(scene)
     }
 
     /// A running system beside the bands of sound ones alone.
@@ -176,13 +173,13 @@ pub(super) struct Motion {
 }
 
 impl Motion {
-    /// Nowhere.
+    /// To be replaced; all its bits are zero.
     pub(super) const NONE: Self = Self {
         by: 0.0,
         along: 0.0,
         to_k: 0.0,
         least_k: 0.0,
-        left: 1.0,
+        left: 0.0,
         end: 0.0,
     };
 

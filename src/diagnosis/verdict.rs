@@ -33,13 +33,7 @@ const LIMIT_80: f64 = 1.281_551_565_544_600_4;
 
 /// The faults that exist in the system, the likeliest first.
 pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, { Fault::ALL.len() }> {
-    let blank = RankedFault {
-        fault: Fault::NoFault,
-        probability: 0.0,
-        severity: None,
-        rival: Fault::NoFault,
-    };
-    let mut ranked = List::new(blank);
+    let mut ranked = List::new(RankedFault::BLANK);
     for fault in Fault::ALL {
         if row(fault).exists(scene.bit) {
             let probability = posterior.probability[index(fault)];
@@ -47,7 +41,7 @@ pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, 
                 fault,
                 probability,
                 severity: severity(posterior, fault),
-                ..blank
+                ..RankedFault::BLANK
             });
         }
     }
@@ -155,19 +149,13 @@ pub(super) fn verdict(
     two_faults: Option<TwoFaults>,
     parting: &dyn Fn(Fault, Fault) -> Option<Check>,
 ) -> Verdict {
-    let said = |kind| Verdict {
-        kind,
-        faults: List::new(Fault::NoFault),
-        rival: None,
-        parting_check: None,
-    };
     let Some(first) = ranked.first() else {
-        return said(VerdictKind::NotEnoughEvidence);
+        return Verdict::of(VerdictKind::NotEnoughEvidence);
     };
     // That a system is as sound as most says little against the prior, and yet much when both sides and more were read.
     let in_order = sound(settings, ranked, deviations);
     if posterior.information() < settings.least_information && !(in_order && deviations.len() > 2) {
-        return said(VerdictKind::NotEnoughEvidence);
+        return Verdict::of(VerdictKind::NotEnoughEvidence);
     }
     if let Some(pair) = two_faults.filter(|pair| pair.probability > EVEN_ODDS) {
         // No single name is right then; which of the two to see to first, the check tells.
@@ -184,7 +172,7 @@ pub(super) fn verdict(
     }
     let none = posterior.probability[NONE];
     if none >= settings.nothing_fits || none >= CLEAR_LEAD * first.probability {
-        return said(VerdictKind::NothingFits);
+        return Verdict::of(VerdictKind::NothingFits);
     }
     let rival = ranked
         .iter()
@@ -202,7 +190,7 @@ pub(super) fn verdict(
         return Verdict {
             rival,
             parting_check,
-            ..said(kind)
+            ..Verdict::of(kind)
         };
     }
     let mut faults = List::new(Fault::NoFault);
@@ -227,7 +215,7 @@ pub(super) fn verdict(
         return Verdict {
             rival,
             parting_check,
-            ..said(VerdictKind::NotEnoughEvidence)
+            ..Verdict::of(VerdictKind::NotEnoughEvidence)
         };
     }
     let parting_check = match *faults {

@@ -5,7 +5,9 @@ use super::super::list::List;
 use super::super::posterior::{HYPOTHESES, NONE};
 use super::cost::{Job, Jobs, NEGLIGIBLE, Order, REPAIRS};
 use super::plan::{DEPTH, Search, State};
+use super::prospect::Result;
 use super::*;
+use crate::names::ResultKind;
 
 /// The first so many faults of the vocabulary, and no other, are possible in the small worlds of these tests.
 const FEW: usize = 5;

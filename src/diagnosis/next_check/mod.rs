@@ -8,57 +8,58 @@ mod cost;
 #[cfg(test)]
 mod exhaustive;
 mod plan;
+mod prospect;
 
 use super::answer::{Outcome, Plan, RankedCheck, Step};
 use super::case::Settings;
-use super::check_table::{CHECKS, REPAIRS};
-use super::checks::{CheckRow, Reveals};
+use super::check_table::REPAIRS;
 use super::faults::index;
 use super::list::List;
-use super::looks;
 use super::posterior::{HYPOTHESES, NONE, Posterior};
 use super::scene::Scene;
-use crate::names::{Check, Fault, Feature, Observation, ResultKind};
+use crate::names::{Check, Fault};
 use crate::numerics::{put_in_order, sqrt};
 use cost::Jobs;
 use plan::{BEAM, Search, State};
+use prospect::{Prospect, Prospects, look_ahead, with_relations};
 
 /// From this probability of misleading gauges on, they are checked before anything else.
 const SUSPICION: f64 = 0.3;
 
-/// Standard uncertainty of a figure that is still to be read, K (or its own unit). Source: engineering judgement.
-const FUTURE_UNCERTAINTY: f64 = 1.2;
-
-/// Normal quantile of the limits between "below", "within" and "above": the 80 % band.
-const LIMIT: f64 = 1.281_551_565_544_600_4;
-
-/// A result, and its chance under each of some hypotheses: all of them, where nothing else is said.
-#[derive(Clone, Copy)]
-struct Result<const N: usize = HYPOTHESES> {
-    kind: ResultKind,
-    /// The question that is answered with yes, where a check has several.
-    observation: Option<Observation>,
-    chance: [f64; N],
+/// The checks that save more than they cost, the most useful first.
+///
+/// `at_rest` tells whether the engine is off, `off_scale` whether a pressure is one that no sound gauge shows of this
+/// refrigerant.
+pub(super) fn ranked(
+    posterior: &Posterior,
+    scene: &Scene,
+    settings: &Settings,
+    (at_rest, off_scale): (bool, bool),
+) -> List<RankedCheck, 6> {
+    let mut bench = Bench::bare(posterior, settings, (at_rest, off_scale));
+    bench.look_ahead(scene);
+    bench.ranked()
 }
 
-/// One look that can be taken, with all that it can show.
-#[derive(Clone, Copy)]
-struct Prospect<const N: usize = HYPOTHESES> {
-    check: Check,
-    /// Minutes of work, the recovery aside.
-    minutes: f64,
-    recovery: bool,
-    results: List<Result<N>, 3>,
-    /// The first question that it answers.
-    asks: Option<Observation>,
-    /// The other looks that tell little after this one, one bit each; known to plans only.
-    related: u64,
+/// The steps ahead, with what [`ranked`] is told.
+pub(super) fn plan(
+    posterior: &Posterior,
+    scene: &Scene,
+    settings: &Settings,
+    (at_rest, off_scale): (bool, bool),
+) -> Plan {
+    let mut bench = Bench::bare(posterior, settings, (at_rest, off_scale));
+    bench.look_ahead(scene);
+    bench.plan()
 }
 
-type Prospects<const N: usize = HYPOTHESES> = List<Prospect<N>, { Check::ALL.len() }>;
+/// No checks, for who does not ask.
+pub(super) const fn unranked() -> List<RankedCheck, 6> {
+    List::new(blank(Check::RunAndRead))
+}
 
 /// Beliefs, prices, and all looks that can still be taken.
-pub(super) struct Bench<'a> {
+struct Bench<'a> {
     posterior: &'a Posterior,
     settings: &'a Settings,
     /// Whether the engine is off.
@@ -70,31 +71,26 @@ pub(super) struct Bench<'a> {
 }
 
 impl<'a> Bench<'a> {
-    pub(super) fn new(
-        posterior: &'a Posterior,
-        scene: &Scene,
-        settings: &'a Settings,
-        (at_rest, off_scale): (bool, bool),
-    ) -> Self {
-        let mut bench = Self {
+    /// Before any look is taken into account.
+    fn bare(posterior: &'a Posterior, settings: &'a Settings, (at_rest, off_scale): (bool, bool)) -> Self {
+        Self {
             posterior,
             settings,
             at_rest,
             off_scale,
             prospects: List::new(Prospect::BLANK),
             jobs: Jobs::of(&settings.prices, &REPAIRS),
-        };
-        look_ahead(&mut bench.prospects, posterior, scene, (settings, at_rest), &ALL);
-        bench
+        }
     }
 
-    /// No checks, for who does not ask.
-    pub(super) const fn unranked() -> List<RankedCheck, 6> {
-        List::new(blank(Check::RunAndRead))
+    /// Takes in all looks that can still be taken.
+    fn look_ahead(&mut self, scene: &Scene) {
+        let with = (self.settings, self.at_rest);
+        look_ahead(&mut self.prospects, self.posterior, scene, with, &ALL);
     }
 
     /// The checks that save more than they cost; the most useful first.
-    pub(super) fn ranked(&self) -> List<RankedCheck, 6> {
+    fn ranked(&self) -> List<RankedCheck, 6> {
         let before = self
             .jobs
             .order(&self.posterior.probability, self.settings.recovered)
@@ -134,7 +130,7 @@ impl<'a> Bench<'a> {
     }
 
     /// The steps ahead.
-    pub(super) fn plan(&self) -> Plan {
+    fn plan(&self) -> Plan {
         if self.at_rest {
             let mut plan = Plan::EMPTY;
             plan.steps.push(Step {
@@ -254,129 +250,6 @@ const ALL: [usize; HYPOTHESES] = {
     }
     all
 };
-
-/// Takes in the looks that can be taken in this system and tell something that is not known yet, with what they show under
-/// the hypotheses `of`.
-fn look_ahead<const N: usize>(
-    prospects: &mut Prospects<N>,
-    posterior: &Posterior,
-    scene: &Scene,
-    (settings, at_rest): (&Settings, bool),
-    of: &[usize; N],
-) {
-    let known = |row: &CheckRow| match row.reveals {
-        Reveals::Feature(feature) => posterior.knows(feature) || scene.cannot_judge(feature),
-        Reveals::Observation(observation) => {
-            posterior.answers(observation) || looks::implied(posterior.observations(), observation)
-        }
-    };
-    let open = CHECKS
-        .iter()
-        .filter(|row| row.systems & scene.bit != 0 && !known(row) && (row.at_rest || !at_rest));
-    for row in open {
-        if let Some(first) = prospects.items_mut().iter_mut().find(|known| known.check == row.check) {
-            let mut second = List::new(Result::BLANK);
-            foresee(&mut second, (posterior, scene, settings), (row, of));
-            first.results = refined(&first.results, &second);
-        } else if let Some(prospect) = prospects.grow() {
-            prospect.check = row.check;
-            prospect.minutes = settings.prices.in_minutes(settings.prices.check(row.check));
-            prospect.recovery = row.recovery;
-            prospect.asks = match row.reveals {
-                Reveals::Feature(_) => None,
-                Reveals::Observation(observation) => Some(observation),
-            };
-            foresee(&mut prospect.results, (posterior, scene, settings), (row, of));
-        }
-    }
-}
-
-/// The same, each knowing which others tell little after it.
-fn with_relations(mut prospects: Prospects) -> Prospects {
-    let asked: [Option<Observation>; Check::ALL.len()] =
-        core::array::from_fn(|at| prospects.get(at).and_then(|prospect| prospect.asks));
-    for prospect in prospects.items_mut() {
-        for (at, other) in asked.iter().enumerate() {
-            let tells_little = prospect
-                .asks
-                .zip(*other)
-                .is_some_and(|(a, b)| a != b && looks::related(a, b));
-            prospect.related |= u64::from(tells_little) << at;
-        }
-    }
-    prospects
-}
-
-/// Takes in how a look can come out.
-fn foresee<const N: usize>(
-    results: &mut List<Result<N>, 3>,
-    (posterior, scene, settings): (&Posterior, &Scene, &Settings),
-    (row, of): (&CheckRow, &[usize; N]),
-) {
-    let mut can_be = |kind, observation, chance| {
-        if let Some(result) = results.grow() {
-            *result = Result {
-                kind,
-                observation,
-                chance,
-            };
-        }
-    };
-    match row.reveals {
-        Reveals::Observation(observation) => {
-            let yes = looks::expected(&settings.looks, posterior.observations(), observation, of);
-            can_be(ResultKind::Yes, Some(observation), yes);
-            can_be(ResultKind::No, Some(observation), yes.map(|p| 1.0 - p));
-        }
-        Reveals::Feature(feature) => {
-            // Below, within and above the 80 % band of a sound system.
-            let uncertainty = if feature == Feature::ClutchCycles {
-                0.1
-            } else {
-                FUTURE_UNCERTAINTY
-            };
-            let (low, high) = scene.limits(feature, LIMIT);
-            let limits = posterior.below(scene, feature, ([low, high], uncertainty), of);
-            can_be(ResultKind::Below, None, limits.map(|[low, _]| low));
-            can_be(ResultKind::Within, None, limits.map(|[low, high]| high - low));
-            can_be(ResultKind::Above, None, limits.map(|[_, high]| 1.0 - high));
-        }
-    }
-}
-
-/// Two questions that one look answers: the first is answered with yes, or else the second, or neither.
-fn refined<const N: usize>(first: &List<Result<N>, 3>, second: &List<Result<N>, 3>) -> List<Result<N>, 3> {
-    let mut results = List::new(Result::BLANK);
-    let [yes, no, ..] = **first else { return *first };
-    results.push(yes);
-    for result in second {
-        results.push(Result {
-            chance: core::array::from_fn(|h| no.chance[h] * result.chance[h]),
-            observation: result.observation.filter(|_| result.kind == ResultKind::Yes),
-            ..*result
-        });
-    }
-    results
-}
-
-impl<const N: usize> Result<N> {
-    const BLANK: Self = Self {
-        kind: ResultKind::No,
-        observation: None,
-        chance: [0.0; N],
-    };
-}
-
-impl<const N: usize> Prospect<N> {
-    const BLANK: Self = Self {
-        check: Check::RunAndRead,
-        minutes: 0.0,
-        recovery: false,
-        results: List::new(Result::BLANK),
-        asks: None,
-        related: 0,
-    };
-}
 
 const fn blank(check: Check) -> RankedCheck {
     RankedCheck {
