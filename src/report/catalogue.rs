@@ -1,15 +1,14 @@
 //! What can be asked and mended on a system, as JSON.
 
 use super::json::ids;
-use super::record::record;
+use super::record::{Json, record};
 use crate::diagnosis::{
     Prices, Settings, can_check, check_cautions, exists, measure, questions, repair, repair_cautions,
 };
 use crate::names::{Check, Fault, Observation};
 use crate::vehicle::System;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
-use serde_json::Value;
 
 /// What a program has to know to ask the right questions about a system, as one JSON object, on one line.
 ///
@@ -32,16 +31,16 @@ pub fn catalogue_json(system: &System) -> String {
     let checks = Check::ALL.into_iter().filter(|check| can_check(*check, system));
     let observations = Observation::ALL.into_iter();
     record!({
-        "faults": faults.map(|fault| mended(fault, system, &settings)).collect::<Vec<_>>(),
-        "checks": checks.map(|check| told(check, system)).collect::<Vec<_>>(),
-        "observations": observations.map(|observation| {
+        "faults": Json::list(faults.map(|fault| mended(fault, system, &settings))),
+        "checks": Json::list(checks.map(|check| told(check, system))),
+        "observations": Json::list(observations.map(|observation| {
             record!({ "observation": observation.id(), "says": observation.description() })
-        }).collect::<Vec<_>>(),
+        })),
     })
-    .to_string()
+    .text()
 }
 
-fn mended(fault: Fault, system: &System, settings: &Settings) -> Value {
+fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
     let repair = repair(fault);
     record!({
         "fault": fault.id(),
@@ -58,7 +57,7 @@ fn mended(fault: Fault, system: &System, settings: &Settings) -> Value {
     })
 }
 
-fn told(check: Check, system: &System) -> Value {
+fn told(check: Check, system: &System) -> Json {
     let asked: Vec<&str> = questions(check, system).map(Observation::id).collect();
     let cost = Prices::default().check(check);
     record!({

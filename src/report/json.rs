@@ -1,6 +1,6 @@
 //! The answer as JSON.
 
-use super::record::{Told, record};
+use super::record::{Json, record};
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
@@ -11,8 +11,6 @@ use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::format;
 use alloc::string::{String, ToString};
-use alloc::vec::Vec;
-use serde_json::{Map, Value};
 
 /// The answer as one JSON object, on one line.
 ///
@@ -32,7 +30,7 @@ use serde_json::{Map, Value};
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn json(case: &Case, diagnosis: &Diagnosis) -> String {
-    answer(case, diagnosis).to_string()
+    answer(case, diagnosis).text()
 }
 
 /// A refused entry of a readings file as one JSON object: `refused`, with its `key`, its `value` and the `message`.
@@ -47,35 +45,31 @@ pub fn refusal_json(refusal: &Refusal) -> String {
         "value": refusal.value.as_str(),
         "message": refusal.to_string(),
     });
-    record!({ "refused": refused }).to_string()
+    record!({ "refused": refused }).text()
 }
 
-pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
+pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Json {
     let verdict = &diagnosis.verdict;
     record!({
         "verdict": verdict.kind.id(),
-        "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
+        "named": Json::list(verdict.faults.iter().copied().map(Fault::id)),
         "rival": verdict.rival.map(Fault::id),
         "parting_check": verdict.parting_check.map(Check::id),
-        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, ranked)).collect::<Vec<_>>(),
+        "faults": Json::list(diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, ranked))),
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
-        "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
+        "expected": Json::object(rows(case, diagnosis).iter().map(|row| (row.id, band(row)))),
         "expected_basis": diagnosis.expectation.map(|expectation| expectation.basis.id()),
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
-        "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
-        "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
-        "quality": diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
+        "next_checks": Json::list(diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system))),
+        "cautions": Json::list(diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()}))),
+        "quality": Json::list(diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()}))),
     })
 }
 
-pub(super) fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
-    Value::Object(entries.collect::<Map<String, Value>>())
-}
-
-fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
+fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Json {
     let because = diagnosis.because(ranked.fault, ranked.rival);
     record!({
         "fault": ranked.fault.id(),
@@ -83,7 +77,7 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
         "severity": ranked.severity.map(|(low, high)| record!({"measure": measure(ranked.fault), "low": low, "high": high})),
         "repair": repair_of(ranked.fault, &case.system),
         "against": ranked.rival.id(),
-        "because": because.iter().map(|contribution| record!({
+        "because": Json::list(because.iter().map(|contribution| record!({
             "evidence": match contribution.evidence {
                 Evidence::Prior => "prior",
                 Evidence::Feature(feature) => feature.id(),
@@ -91,11 +85,11 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
             },
             "log_odds": contribution.log_odds,
             "says": says(contribution, diagnosis, case),
-        })).collect::<Vec<_>>(),
+        }))),
     })
 }
 
-fn repair_of(fault: Fault, system: &System) -> Value {
+fn repair_of(fault: Fault, system: &System) -> Json {
     let &Repair {
         says,
         minutes,
@@ -112,19 +106,19 @@ fn repair_of(fault: Fault, system: &System) -> Value {
     })
 }
 
-pub(super) fn ids(cautions: &[Caution]) -> Value {
-    cautions.iter().copied().map(Caution::id).collect()
+pub(super) fn ids(cautions: &[Caution]) -> Json {
+    Json::list(cautions.iter().copied().map(Caution::id))
 }
 
-fn mix_up(kind: MixUp, probability: f64) -> Value {
+fn mix_up(kind: MixUp, probability: f64) -> Json {
     record!({"kind": kind.id(), "probability": probability, "says": kind.description()})
 }
 
-fn two_faults(two: &TwoFaults) -> Value {
+fn two_faults(two: &TwoFaults) -> Json {
     record!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
 }
 
-fn band(row: &Row) -> Value {
+fn band(row: &Row) -> Json {
     let unit = match row.scale {
         Scale::PaGauge => "pa_gauge",
         Scale::Kelvin | Scale::Difference => "k",
@@ -136,18 +130,15 @@ fn band(row: &Row) -> Value {
         ("high", Some(row.high)),
         ("measured", row.measured),
     ];
-    let figures = figures
-        .into_iter()
-        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
-    let cycle = row
-        .cycle
-        .iter()
-        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
-    object(figures.chain(cycle).chain([("deviation".into(), row.deviation.told())]))
+    let cycle = row.cycle.iter().map(|&(name, value)| (name, Some(value)));
+    let figures = figures.into_iter().chain(cycle);
+    let mut band = Json::object(figures.map(|(name, value)| (format!("{name}_{unit}"), value)));
+    band.tell("deviation", row.deviation);
+    band
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.
-fn figures(derived: &Derived) -> Value {
+fn figures(derived: &Derived) -> Json {
     let figures: [(&str, &str, Option<Estimate>); 12] = [
         ("low_side_dew", "k", derived.low_dew_k),
         ("low_side_bubble", "k", derived.low_bubble_k),
@@ -162,44 +153,38 @@ fn figures(derived: &Derived) -> Value {
         ("cooling", "j_kg", derived.cooling_j_kg),
         ("isentropic_efficiency", "", derived.isentropic_efficiency),
     ];
-    object(
+    Json::object(
         figures
             .into_iter()
-            .map(|(name, unit, estimate)| (name.into(), self::estimate(unit, estimate))),
+            .map(|(name, unit, estimate)| (name, self::estimate(unit, estimate))),
     )
 }
 
-pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
-    let Some(estimate) = estimate else { return Value::Null };
-    let key = |name: &str| {
-        if unit.is_empty() {
-            name.to_string()
-        } else {
-            format!("{name}_{unit}")
-        }
-    };
-    object(
-        [
-            (key("value"), estimate.value.told()),
-            (key("standard_uncertainty"), estimate.standard_uncertainty.told()),
-        ]
-        .into_iter(),
-    )
+pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Option<Json> {
+    let Estimate {
+        value,
+        standard_uncertainty,
+    } = estimate?;
+    let figures = [("value", value), ("standard_uncertainty", standard_uncertainty)];
+    Some(Json::object(figures.into_iter().map(|(name, figure)| match unit {
+        "" => (name.to_string(), figure),
+        _ => (format!("{name}_{unit}"), figure),
+    })))
 }
 
-fn check(ranked: &RankedCheck, system: &System) -> Value {
+fn check(ranked: &RankedCheck, system: &System) -> Json {
     record!({
         "check": ranked.check.id(),
         "says": ranked.check.description(),
         "cost": record!({"minutes": ranked.minutes, "money_in_minutes": ranked.money}),
         "saving_minutes": ranked.saving,
         "cautions": ids(&check_cautions(ranked.check, system)),
-        "outcomes": ranked.outcomes.iter().map(|outcome| record!({
+        "outcomes": Json::list(ranked.outcomes.iter().map(|outcome| record!({
             "result": outcome.result.id(),
             "of": outcome.observation.map(Observation::id),
             "probability": outcome.probability,
             "then": outcome.leading.id(),
             "then_probability": outcome.leading_probability,
-        })).collect::<Vec<_>>(),
+        }))),
     })
 }

@@ -1,16 +1,15 @@
 //! A plan as JSON and as text.
 
 use super::json::ids;
-use super::record::record;
+use super::record::{Json, record};
 use super::words::{per_cent, result, spoken};
 use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
 use crate::names::{Caution, Check, Fault, Observation, ResultKind};
 use crate::vehicle::System;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
-use serde_json::Value;
 
 /// A plan as one JSON object, on one line.
 ///
@@ -31,12 +30,12 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
     record!({
         "expected_minutes": plan.expected_minutes,
         "without_checks_minutes": plan.without_checks_minutes,
-        "steps": plan.steps.iter().map(|planned| step(planned, system)).collect::<Vec<_>>(),
+        "steps": Json::list(plan.steps.iter().map(|planned| step(planned, system))),
     })
-    .to_string()
+    .text()
 }
 
-fn step(step: &Step, system: &System) -> Value {
+fn step(step: &Step, system: &System) -> Json {
     let (check, repaired) = match step.action {
         Action::Check(check) => (Some(check), None),
         Action::Repair(fault) => (None, Some(fault)),
@@ -50,11 +49,11 @@ fn step(step: &Step, system: &System) -> Value {
         "probability": step.probability,
         "minutes": step.minutes,
         "recovers_charge": step.recovers,
-        "branches": step.branches.iter().map(branch).collect::<Vec<_>>(),
+        "branches": Json::list(step.branches.iter().map(branch)),
     })
 }
 
-fn branch(branch: &Branch) -> Value {
+fn branch(branch: &Branch) -> Json {
     record!({
         "result": branch.result.id(),
         "of": branch.observation.map(Observation::id),

@@ -1,7 +1,7 @@
 //! The proof of a repair as JSON and as text.
 
-use super::json::{estimate, object};
-use super::record::record;
+use super::json::estimate;
+use super::record::{Json, record};
 use super::rows::Scale;
 use super::units::Units;
 use super::words::{per_cent, spoken};
@@ -11,10 +11,8 @@ use crate::intake::Judgements;
 use crate::names::{Caution, ChargeFinding, Fault};
 use crate::proof::{Balance, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::units::{AbsolutePressure, in_kelvins};
-use alloc::string::{String, ToString};
-use alloc::vec::Vec;
+use alloc::string::String;
 use core::fmt::{self, Write};
-use serde_json::Value;
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
@@ -31,10 +29,10 @@ use serde_json::Value;
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn proof_json(judgements: &Judgements) -> String {
-    self::judgements(judgements).to_string()
+    self::judgements(judgements).text()
 }
 
-pub(super) fn judgements(all: &Judgements) -> Value {
+pub(super) fn judgements(all: &Judgements) -> Json {
     record!({
         "pressure_test": all.pressure_test.as_ref().map(leak),
         "evacuation": all.evacuation.as_ref().map(vacuum),
@@ -45,7 +43,7 @@ pub(super) fn judgements(all: &Judgements) -> Value {
     })
 }
 
-fn leak(leak: &Leak) -> Value {
+fn leak(leak: &Leak) -> Json {
     record!({
         "finding": leak.finding.id(),
         "says": leak.finding.description(),
@@ -58,7 +56,7 @@ fn leak(leak: &Leak) -> Value {
     })
 }
 
-fn vacuum(vacuum: &Vacuum) -> Value {
+fn vacuum(vacuum: &Vacuum) -> Json {
     record!({
         "finding": vacuum.finding.id(),
         "says": vacuum.finding.description(),
@@ -70,7 +68,7 @@ fn vacuum(vacuum: &Vacuum) -> Value {
     })
 }
 
-fn hold(hold: &HoldJudgement) -> Value {
+fn hold(hold: &HoldJudgement) -> Json {
     record!({
         "finding": hold.finding.id(),
         "says": hold.finding.description(),
@@ -83,7 +81,7 @@ fn hold(hold: &HoldJudgement) -> Value {
     })
 }
 
-fn balance(balance: &Balance) -> Value {
+fn balance(balance: &Balance) -> Json {
     let side = |mass: Option<Estimate>, finding: Option<ChargeFinding>| {
         record!({
             "finding": finding.map(ChargeFinding::id),
@@ -99,7 +97,7 @@ fn balance(balance: &Balance) -> Value {
     })
 }
 
-fn pull_down(fall: &PullDown) -> Value {
+fn pull_down(fall: &PullDown) -> Json {
     record!({
         "finding": fall.finding.id(),
         "says": fall.finding.description(),
@@ -113,10 +111,10 @@ fn pull_down(fall: &PullDown) -> Value {
     })
 }
 
-fn repair(proof: &Proof) -> Value {
+fn repair(proof: &Proof) -> Json {
     let seen = proof.seen.iter().map(|seen| {
-        let id = seen.feature.id().to_string();
-        (id, record!({"before": seen.before, "after": seen.after}))
+        let values = record!({"before": seen.before, "after": seen.after});
+        (seen.feature.id(), values)
     });
     record!({
         "finding": proof.finding.id(),
@@ -129,10 +127,10 @@ fn repair(proof: &Proof) -> Value {
             "probability": probability,
         })),
         "vent_gained_k": proof.vent_gained_k,
-        "seen": object(seen),
+        "seen": Json::object(seen),
         "after": record!({
             "verdict": proof.after.verdict.kind.id(),
-            "named": proof.after.verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
+            "named": Json::list(proof.after.verdict.faults.iter().copied().map(Fault::id)),
         }),
     })
 }
