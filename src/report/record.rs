@@ -1,8 +1,9 @@
 //! JSON, written as it is told: what stands in an answer is put together from finished pieces of text.
 
-use alloc::format;
+use crate::intake::quote;
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::fmt::Write;
 
 /// A finished piece of JSON.
 pub(super) struct Json(String);
@@ -84,7 +85,7 @@ impl Told for f64 {
     #[inline(never)]
     fn write(self, out: &mut String) {
         if self.is_finite() {
-            out.push_str(&format!("{self:?}"));
+            let _ = write!(out, "{self:?}");
         } else {
             out.push_str("null");
         }
@@ -93,7 +94,7 @@ impl Told for f64 {
 
 impl Told for usize {
     fn write(self, out: &mut String) {
-        out.push_str(&format!("{self}"));
+        let _ = write!(out, "{self}");
     }
 }
 
@@ -104,19 +105,8 @@ impl Told for bool {
 }
 
 impl Told for &str {
-    #[inline(never)]
     fn write(self, out: &mut String) {
-        out.push('"');
-        for character in self.chars() {
-            match character {
-                '"' => out.push_str("\\\""),
-                '\\' => out.push_str("\\\\"),
-                '\n' => out.push_str("\\n"),
-                '\u{0}'..='\u{1f}' => out.push_str(&format!("\\u{:04x}", u32::from(character))),
-                _ => out.push(character),
-            }
-        }
-        out.push('"');
+        quote(self, out);
     }
 }
 
