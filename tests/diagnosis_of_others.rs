@@ -3,12 +3,14 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::circuit::Readings;
+use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose, exists};
 use coldloop::expected::Fleet;
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, System, simulate};
-use coldloop::{Caution, Compressor, Expansion, Fault, QualityNote, Refrigerant, VehicleClass, VerdictKind};
+use coldloop::{
+    Caution, Compressor, Expansion, Fault, QualityNote, Refrigerant, Thermometer, VehicleClass, VerdictKind,
+};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
@@ -175,4 +177,48 @@ fn what_lies_beyond_the_vehicles_of_the_fit_is_said() {
     for (altitude_m, engine_speed_hz) in [(3_200.0, 25.0), (1_600.0, 50.0), (0.0, 10.0)] {
         assert!(beyond(altitude_m, engine_speed_hz), "{altitude_m} {engine_speed_hz}");
     }
+}
+
+/// Behind the condenser outlet an internal heat exchanger may stand, in most R-1234yf systems with a valve and in every one with
+/// read there, little subcooling is no sign of low charge, as it is in the liquid line. With an orifice tube and another
+/// refrigerant the two are one line.
+#[test]
+fn the_condenser_outlet_tells_less_than_the_liquid_line() {
+    let lacks_charge = |refrigerant, expansion, compressor, at_outlet: bool| {
+        let system = System::new(refrigerant, expansion, compressor);
+        let mut conditions = Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL);
+        conditions.running_s = Some(900.0);
+        let (low, high, line) = if refrigerant == Refrigerant::R744 {
+            (40.0, 97.0, 41.0)
+        } else {
+            (3.1, 14.5, 52.0)
+        };
+        let pressure = |bar: f64, gauge| Some(Reading::pressure(GaugePressure::from_kpa(100.0 * bar), gauge));
+        let line = Some(Reading::temperature(celsius(line), Thermometer::ClampThermistor));
+        let mut readings = Readings {
+            low_side: pressure(low, Gauge::LOW_SIDE),
+            high_side: pressure(high, Gauge::HIGH_SIDE),
+            ..Readings::default()
+        };
+        if at_outlet {
+            readings.condenser_outlet = line;
+        } else {
+            readings.liquid_line = line;
+        }
+        let answer = diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap();
+        answer.probability_of(&[Fault::Undercharge])
+    };
+    for (refrigerant, compressor) in [
+        (Refrigerant::R1234yf, Compressor::FixedClutch),
+        (Refrigerant::R744, Compressor::VariableExternal),
+    ] {
+        let [outlet, line] = [true, false].map(|at| lacks_charge(refrigerant, Expansion::Txv, compressor, at));
+        println!("{refrigerant}: low charge {outlet:.2} by the outlet, {line:.2} by the liquid line");
+        assert!(outlet < 0.8 * line, "{refrigerant}: {outlet} {line}");
+    }
+    let [outlet, line] = [true, false].map(|at| {
+        let system = (Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
+        lacks_charge(system.0, system.1, system.2, at)
+    });
+    assert_eq!(outlet, line);
 }

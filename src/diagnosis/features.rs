@@ -6,10 +6,11 @@ use super::case::Case;
 use crate::circuit::{Estimate, Reading, Readings, dew_temperature, subcooling, superheat};
 use crate::error::Error;
 use crate::expected::{Healthy, Spread};
-use crate::names::{Feature, MixUp, Refrigerant};
+use crate::names::{Expansion, Feature, MixUp, Refrigerant};
 use crate::range::{FREQUENCY, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::PSI_PA;
-use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins};
+use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins, kelvins};
+use crate::vehicle::System;
 
 /// Figures.
 pub(super) const FEATURES: usize = Feature::ALL.len();
@@ -91,7 +92,7 @@ pub(super) fn running(case: &Case, healthy: &Healthy, mix_up: Option<MixUp>) -> 
     let above = |line: Option<Reading<Temperature>>, pressure: Option<Reading<Pressure>>| {
         superheat(refrigerant, line?, pressure?, air).ok()
     };
-    let liquid = readings.liquid_line.or(readings.condenser_outlet);
+    let liquid = liquid_line(&case.system, readings);
     let mut measured = [None; FEATURES];
     measured[place(Feature::LowSide)] = low;
     measured[place(Feature::HighSide)] = high;
@@ -128,6 +129,32 @@ pub(super) fn running(case: &Case, healthy: &Healthy, mix_up: Option<MixUp>) -> 
         off_scale,
         ..NOTHING
     })
+}
+
+/// The liquid line, or what the condenser outlet tells of it.
+fn liquid_line(system: &System, readings: &Readings) -> Option<Reading<Temperature>> {
+    readings.liquid_line.or_else(|| {
+        let outlet = readings.condenser_outlet?;
+        let (cooler_k, sd_k) = behind_outlet(system);
+        Some(Reading {
+            value: kelvins(in_kelvins(outlet.value) - cooler_k),
+            standard_uncertainty: libm::hypot(outlet.standard_uncertainty, sd_k),
+        })
+    })
+}
+
+/// How much cooler the liquid line before the expansion device is than the condenser outlet, K: mean and standard
+/// deviation, the error of the thermometers taken off. An internal heat exchanger may stand between the two.
+///
+/// Source: 1,200 to 2,400 vehicles of the model each, a quarter of them sound, the others short of charge, with a worn
+/// compressor or with little air at the condenser.
+const fn behind_outlet(system: &System) -> (f64, f64) {
+    match (system.refrigerant, system.expansion) {
+        (Refrigerant::R744, _) => (5.0, 4.2),
+        (Refrigerant::R1234yf, Expansion::Txv) => (5.0, 5.2),
+        (_, Expansion::Txv) => (0.6, 2.2),
+        (_, Expansion::OrificeTube) => (0.0, 0.0),
+    }
 }
 
 /// The figure of a system at rest: saturation temperature above the ambient. `None` when the sides differ, nothing was
