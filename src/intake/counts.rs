@@ -139,12 +139,16 @@ fn checked(counts: &Counts, entry: &Entry<'_>, advice: &str) -> Result<(), Refus
 }
 
 fn count(entry: &Entry<'_>) -> Result<u32, Refused> {
-    entry.value.count().ok_or_else(|| {
-        let counts = Range::new(Quantity::Rows, 0.0, f64::from(u32::MAX));
-        let fraction = Error::of(ErrorKind::Syntax, Quantity::Rows);
-        let error = counts.check(entry.number()).err().unwrap_or(fraction);
-        entry.refuse(error, "write how often, a whole number from 0, without quotes")
-    })
+    entry
+        .value
+        .as_u64()
+        .and_then(|count| u32::try_from(count).ok())
+        .ok_or_else(|| {
+            let counts = Range::new(Quantity::Rows, 0.0, f64::from(u32::MAX));
+            let fraction = Error::of(ErrorKind::Syntax, Quantity::Rows);
+            let error = counts.check(entry.number()).err().unwrap_or(fraction);
+            entry.refuse(error, "write how often, a whole number from 0, without quotes")
+        })
 }
 
 /// `[11, 2]`.

@@ -105,20 +105,17 @@
 mod case;
 mod counts;
 mod instruments;
-mod json;
 mod own_readings;
 mod own_table;
 mod refusal;
 mod settings;
 mod tree;
 mod trial;
-mod value;
 mod visit;
 
 pub use counts::{counts_from_toml, counts_to_toml};
 pub use refusal::Refusal;
 pub use trial::Trial;
-pub(crate) use value::quote;
 pub use visit::{Judgements, Visit};
 
 use crate::diagnosis::{Case, Settings};
@@ -126,9 +123,9 @@ use crate::names::Quantity;
 use crate::vehicle::System;
 use alloc::string::ToString;
 use refusal::Refused;
+use serde_json::{Map, Value};
 use toml::de::{DeTable, DeValue};
 use tree::Table;
-use value::Value;
 
 /// The case that a readings file in TOML describes.
 ///
@@ -171,7 +168,7 @@ pub fn visit_from_toml(text: &str) -> Result<Visit, Refusal> {
 ///
 /// Errors: as [`visit_from_toml`].
 pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
-    read(json::value(text), visit::visit)
+    read(json_value(text), visit::visit)
 }
 
 /// The same from a text of either kind: JSON starts with a brace, which no TOML does.
@@ -213,7 +210,7 @@ pub fn system_from_text(text: &str) -> Result<System, Refusal> {
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
-    read(json::value(text), settings::settings)
+    read(json_value(text), settings::settings)
 }
 
 /// The vehicle, conditions and faults that a text in JSON asks to simulate.
@@ -237,7 +234,7 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn trial_from_json(text: &str) -> Result<Trial, Refusal> {
-    read(json::value(text), trial::trial)
+    read(json_value(text), trial::trial)
 }
 
 /// The same from TOML of the same shape, or from JSON: a text of either kind, as for [`visit_from_text`].
@@ -255,7 +252,7 @@ fn read<T>(file: Result<Value, Refused>, told: fn(&Table<'_>) -> Result<T, Refus
 
 fn value(text: &str) -> Result<Value, Refused> {
     if text.trim_start().starts_with('{') {
-        json::value(text)
+        json_value(text)
     } else {
         toml_value(text)
     }
@@ -271,26 +268,30 @@ fn json_table(table: DeTable<'_>) -> Result<Value, Refused> {
     let entries = table
         .into_iter()
         .map(|(key, value)| Ok((key.into_inner().into_owned(), json_of(value.into_inner())?)));
-    entries.collect::<Result<_, _>>().map(Value::Table)
+    entries.collect::<Result<Map<_, _>, _>>().map(Value::Object)
 }
 
 fn json_of(value: DeValue<'_>) -> Result<Value, Refused> {
     Ok(match value {
-        DeValue::String(text) => Value::Text(text.into_owned()),
+        DeValue::String(text) => Value::String(text.into_owned()),
         DeValue::Integer(digits) => {
             let number = i64::from_str_radix(digits.as_str(), digits.radix());
-            Value::Number(number.map_err(|error| Refusal::syntax(&error.to_string()))?.to_string())
+            number.map_err(|error| Refusal::syntax(&error.to_string()))?.into()
         }
         DeValue::Float(digits) => {
             let number = digits.as_str().parse::<f64>();
-            Value::of_float(number.map_err(|error| Refusal::syntax(&error.to_string()))?)
+            number.map_err(|error| Refusal::syntax(&error.to_string()))?.into()
         }
-        DeValue::Boolean(answer) => Value::Bool(answer),
-        DeValue::Datetime(time) => Value::Text(time.to_string()),
+        DeValue::Boolean(answer) => answer.into(),
+        DeValue::Datetime(time) => time.to_string().into(),
         DeValue::Array(items) => {
             let items = items.into_iter().map(|item| json_of(item.into_inner()));
-            Value::List(items.collect::<Result<_, _>>()?)
+            Value::Array(items.collect::<Result<_, _>>()?)
         }
         DeValue::Table(table) => json_table(table)?,
     })
+}
+
+fn json_value(text: &str) -> Result<Value, Refused> {
+    serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))
 }

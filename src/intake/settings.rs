@@ -3,10 +3,10 @@
 use super::counts::{counts, named};
 use super::refusal::Refused;
 use super::tree::{Entry, Table};
-use super::value::Value;
 use crate::diagnosis::{Cost, Prices, Settings, Stakes};
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity};
+use serde_json::Value;
 
 const SHARES: &str = "write the number alone, without quotes";
 
@@ -168,9 +168,9 @@ fn cost(entry: &Entry<'_>, usual: Cost) -> Result<Cost, Refused> {
 /// Confirmed cases: a table in the shape of the file of counts, or the text of such a file.
 fn learned(settings: &Settings, entry: &Entry<'_>) -> Result<Settings, Refused> {
     let counts = match entry.value {
-        Value::Text(text) => super::counts_from_toml(text)?,
-        Value::Table(_) => counts(&entry.table()?)?,
-        Value::Null | Value::Bool(_) | Value::Number(_) | Value::List(_) => {
+        Value::String(text) => super::counts_from_toml(text)?,
+        Value::Object(_) => counts(&entry.table()?)?,
+        Value::Null | Value::Bool(_) | Value::Number(_) | Value::Array(_) => {
             let error = Error::of(ErrorKind::Syntax, Quantity::Name);
             return Err(entry.refuse(error, "this has to be a table, or the text of a file of counts"));
         }

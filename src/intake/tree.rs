@@ -3,12 +3,12 @@
 //! What is called from every entry is kept out of line: it need not be fast, and it would fill the library.
 
 use super::refusal::{Refusal, Refused};
-use super::value::{Entries, Value};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
+use serde_json::{Map, Value};
 
 /// The way to an entry: its key below that of its table, or its row in a list. It is put into words only for a refusal.
 #[derive(Clone, Copy)]
@@ -57,7 +57,7 @@ impl<'a> Place<'a> {
 #[derive(Clone, Copy)]
 pub(super) struct Table<'a> {
     place: Place<'a>,
-    entries: &'a Entries,
+    entries: &'a Map<String, Value>,
 }
 
 /// One entry of a table: where it stands and its value.
@@ -70,16 +70,16 @@ pub(super) struct Entry<'a> {
 impl<'a> Table<'a> {
     pub(super) fn root(value: &'a Value) -> Result<Self, Refused> {
         match value {
-            Value::Table(entries) => Ok(Self {
+            Value::Object(entries) => Ok(Self {
                 place: Place {
                     above: None,
                     step: Step::Root,
                 },
                 entries,
             }),
-            Value::Null | Value::Bool(_) | Value::Number(_) | Value::Text(_) | Value::List(_) => Err(Refusal::syntax(
-                "a readings file has the tables system, conditions, readings and observations",
-            )),
+            Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) | Value::Array(_) => Err(
+                Refusal::syntax("a readings file has the tables system, conditions, readings and observations"),
+            ),
         }
     }
 
@@ -123,8 +123,8 @@ impl<'a> Table<'a> {
     }
 }
 
-fn entry<'a>(place: &'a Place<'a>, entries: &'a Entries, key: &str) -> Option<Entry<'a>> {
-    entries.iter().rfind(|entry| entry.0 == key).map(|(key, value)| Entry {
+fn entry<'a>(place: &'a Place<'a>, entries: &'a Map<String, Value>, key: &str) -> Option<Entry<'a>> {
+    entries.get_key_value(key).map(|(key, value)| Entry {
         place: place.below(Step::Key(key)),
         value,
     })
@@ -157,21 +157,21 @@ impl<'a> Entry<'a> {
 
     #[inline(never)]
     pub(super) fn table(&self) -> Result<Table<'a>, Refused> {
-        let Value::Table(entries) = self.value else {
-            return Err(self.refuse(Error::of(ErrorKind::Syntax, Quantity::Name), "this has to be a table"));
-        };
-        Ok(Table {
-            place: self.place,
-            entries,
-        })
+        match self.value.as_object() {
+            Some(entries) => Ok(Table {
+                place: self.place,
+                entries,
+            }),
+            None => Err(self.refuse(Error::of(ErrorKind::Syntax, Quantity::Name), "this has to be a table")),
+        }
     }
 
     #[inline(never)]
     pub(super) fn text(&self, quantity: Quantity) -> Result<&'a str, Refused> {
         match self.value {
-            Value::Text(text) => Ok(text),
+            Value::String(text) => Ok(text),
             Value::Number(_) => Err(self.refuse(Error::of(ErrorKind::MissingUnit, quantity), "")),
-            Value::Null | Value::Bool(_) | Value::List(_) | Value::Table(_) => Err(self.refuse(
+            Value::Null | Value::Bool(_) | Value::Array(_) | Value::Object(_) => Err(self.refuse(
                 Error::of(ErrorKind::NotANumber, quantity),
                 &format!("write it in quotes: {}", quantity.spelling()),
             )),
@@ -192,7 +192,7 @@ impl<'a> Entry<'a> {
         id: fn(T) -> &'static str,
         from_id: fn(&str) -> Option<T>,
     ) -> Result<T, Refused> {
-        self.value.text().and_then(from_id).ok_or_else(|| {
+        self.value.as_str().and_then(from_id).ok_or_else(|| {
             let ids: Vec<&str> = all.iter().map(|&member| id(member)).collect();
             self.unknown("write one of", &ids)
         })
@@ -201,15 +201,16 @@ impl<'a> Entry<'a> {
     /// A bare number; NaN where there is none, which every range refuses.
     #[inline(never)]
     pub(super) fn number(&self) -> f64 {
-        self.value.number().unwrap_or(f64::NAN)
+        self.value.as_f64().unwrap_or(f64::NAN)
     }
 
     pub(super) fn yes_or_no(&self) -> Result<bool, Refused> {
-        let Value::Bool(answer) = self.value else {
-            let error = Error::of(ErrorKind::UnknownName, Quantity::Name);
-            return Err(self.refuse(error, "write true or false, without quotes"));
-        };
-        Ok(*answer)
+        self.value.as_bool().ok_or_else(|| {
+            self.refuse(
+                Error::of(ErrorKind::UnknownName, Quantity::Name),
+                "write true or false, without quotes",
+            )
+        })
     }
 
     /// The value of a reading and, where the entry is a table, what stands there under each of `keys`.
@@ -217,7 +218,7 @@ impl<'a> Entry<'a> {
         &self,
         keys: [&str; N],
     ) -> Result<(Entry<'_>, [Option<Entry<'_>>; N]), Refused> {
-        let Value::Table(entries) = self.value else {
+        let Some(entries) = self.value.as_object() else {
             return Ok((*self, [None; N]));
         };
         let table = self.table()?;
@@ -232,11 +233,11 @@ impl<'a> Entry<'a> {
     #[inline(never)]
     pub(super) fn items(&self) -> Result<impl Iterator<Item = Entry<'_>>, Refused> {
         match self.value {
-            Value::List(items) => Ok(items.iter().enumerate().map(|(row, value)| Entry {
+            Value::Array(items) => Ok(items.iter().enumerate().map(|(row, value)| Entry {
                 place: self.place.below(Step::Row(row)),
                 value,
             })),
-            Value::Null | Value::Bool(_) | Value::Number(_) | Value::Text(_) | Value::Table(_) => Err(self.refuse(
+            Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) | Value::Object(_) => Err(self.refuse(
                 Error::of(ErrorKind::Syntax, Quantity::Name),
                 "this has to be a list in square brackets",
             )),

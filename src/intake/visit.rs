@@ -347,7 +347,7 @@ fn charge(table: &Table<'_>, case: &Case) -> Result<ChargeBook, Refused> {
         "hose",
         "oil_added",
     ])?;
-    let oil = |entry: &Entry<'_>| match entry.value.text().is_some() {
+    let oil = |entry: &Entry<'_>| match entry.value.is_string() {
         true => Ok(Reading::within(entry.quantity(Quantity::Mass, text::mass_kg)?, OIL_KG)),
         false => mass_kg(entry),
     };

@@ -1,14 +1,15 @@
 //! What can be asked and mended on a system, as JSON.
 
 use super::json::ids;
-use super::record::{Json, record};
+use super::record::record;
 use crate::diagnosis::{
     Prices, Settings, can_check, check_cautions, exists, measure, questions, repair, repair_cautions,
 };
 use crate::names::{Check, Fault, Observation};
 use crate::vehicle::System;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
+use serde_json::Value;
 
 /// What a program has to know to ask the right questions about a system, as one JSON object, on one line.
 ///
@@ -31,16 +32,16 @@ pub fn catalogue_json(system: &System) -> String {
     let checks = Check::ALL.into_iter().filter(|check| can_check(*check, system));
     let observations = Observation::ALL.into_iter();
     record!({
-        "faults": Json::list(faults.map(|fault| mended(fault, system, &settings))),
-        "checks": Json::list(checks.map(|check| told(check, system))),
-        "observations": Json::list(observations.map(|observation| {
+        "faults": faults.map(|fault| mended(fault, system, &settings)).collect::<Vec<_>>(),
+        "checks": checks.map(|check| told(check, system)).collect::<Vec<_>>(),
+        "observations": observations.map(|observation| {
             record!({ "observation": observation.id(), "says": observation.description() })
-        })),
+        }).collect::<Vec<_>>(),
     })
-    .text()
+    .to_string()
 }
 
-fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
+fn mended(fault: Fault, system: &System, settings: &Settings) -> Value {
     let repair = repair(fault);
     record!({
         "fault": fault.id(),
@@ -57,7 +58,7 @@ fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
     })
 }
 
-fn told(check: Check, system: &System) -> Json {
+fn told(check: Check, system: &System) -> Value {
     let asked: Vec<&str> = questions(check, system).map(Observation::id).collect();
     let cost = Prices::default().check(check);
     record!({

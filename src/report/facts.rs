@@ -1,10 +1,12 @@
 //! What is published of a refrigerant, as JSON.
 
-use super::record::{Json, Told, record};
+use super::record::record;
 use crate::fluid::Sourced;
 use crate::names::Refrigerant;
 use crate::saturation::{self, Blend, Boundary};
-use alloc::string::String;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use serde_json::Value;
 
 /// What is published of a refrigerant, with the source of each fact, as one JSON object, on one line.
 ///
@@ -18,34 +20,38 @@ use alloc::string::String;
 /// ```
 pub fn facts_json(refrigerant: Refrigerant) -> String {
     let facts = refrigerant.facts();
-    let warming = facts.warming.iter().map(|warming| {
-        record!({
-            "report": warming.value.report,
-            "value": warming.value.value,
-            "is_upper_bound": warming.value.is_upper_bound,
-            "source": warming.source,
+    let warming: Vec<Value> = facts
+        .warming
+        .iter()
+        .map(|warming| {
+            record!({
+                "report": warming.value.report,
+                "value": warming.value.value,
+                "is_upper_bound": warming.value.is_upper_bound,
+                "source": warming.source,
+            })
         })
-    });
+        .collect();
     record!({
         "name": facts.name,
         "cas": facts.cas,
-        "safety_group": sourced(facts.safety_group, |group| group.id()),
+        "safety_group": sourced(facts.safety_group, |group| group.id().into()),
         "flammability_limit": sourced(facts.flammability_limit, |limit| {
             record!({ "volume_fraction": limit.volume_fraction, "kg_m3": limit.kg_m3 })
         }),
-        "ozone_depletion": sourced(facts.ozone_depletion, |value| value),
-        "warming": Json::list(warming),
+        "ozone_depletion": sourced(facts.ozone_depletion, Value::from),
+        "warming": warming,
         "equation": record!({
             "publication": facts.equation,
             "doi": facts.equation_doi,
             "uncertainty": facts.equation_uncertainty,
         }),
-        "blend": saturation::blend(refrigerant).map(blend),
+        "blend": saturation::blend(refrigerant).map_or(Value::Null, blend),
     })
-    .text()
+    .to_string()
 }
 
-fn blend(blend: &Blend) -> Json {
+fn blend(blend: &Blend) -> Value {
     let component = |part: &saturation::Part| {
         record!({
             "refrigerant": part.refrigerant.id(),
@@ -53,18 +59,21 @@ fn blend(blend: &Blend) -> Json {
             "mole_fraction": part.mole_fraction,
         })
     };
-    let pair = |[one, other]: &[Refrigerant; 2]| [one.id(), other.id()];
+    let pair = |[one, other]: &[Refrigerant; 2]| Value::from([one.id(), other.id()]);
     let side = |side: &Boundary| record!({ "uncertainty_k": side.uncertainty_k, "is_reliable": side.is_reliable });
     record!({
-        "components": Json::list(blend.parts.iter().map(component)),
+        "components": blend.parts.iter().map(component).collect::<Vec<_>>(),
         "source": blend.composition_source,
-        "estimated_pairs": Json::list(blend.estimated_pairs.iter().map(pair)),
+        "estimated_pairs": blend.estimated_pairs.iter().map(pair).collect::<Vec<_>>(),
         "bubble": side(&blend.bubble),
         "dew": side(&blend.dew),
         "on_the_road": blend.on_the_road,
     })
 }
 
-fn sourced<T, U: Told>(fact: Option<Sourced<T>>, value: impl Fn(T) -> U) -> Option<Json> {
-    fact.map(|fact| record!({ "value": value(fact.value), "source": fact.source }))
+fn sourced<T>(fact: Option<Sourced<T>>, value: impl Fn(T) -> Value) -> Value {
+    fact.map_or(
+        Value::Null,
+        |fact| record!({ "value": value(fact.value), "source": fact.source }),
+    )
 }

@@ -1,6 +1,6 @@
 //! The answer as JSON.
 
-use super::record::{Json, record};
+use super::record::{Told, record};
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
@@ -11,6 +11,8 @@ use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::format;
 use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+use serde_json::{Map, Value};
 
 /// The answer as one JSON object, on one line.
 ///
@@ -30,7 +32,7 @@ use alloc::string::{String, ToString};
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn json(case: &Case, diagnosis: &Diagnosis) -> String {
-    answer(case, diagnosis).text()
+    answer(case, diagnosis).to_string()
 }
 
 /// A refused entry of a readings file as one JSON object: `refused`, with its `key`, its `value` and the `message`.
@@ -45,31 +47,35 @@ pub fn refusal_json(refusal: &Refusal) -> String {
         "value": refusal.value.as_str(),
         "message": refusal.to_string(),
     });
-    record!({ "refused": refused }).text()
+    record!({ "refused": refused }).to_string()
 }
 
-pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Json {
+pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
     let verdict = &diagnosis.verdict;
     record!({
         "verdict": verdict.kind.id(),
-        "named": Json::list(verdict.faults.iter().copied().map(Fault::id)),
+        "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         "rival": verdict.rival.map(Fault::id),
         "parting_check": verdict.parting_check.map(Check::id),
-        "faults": Json::list(diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, ranked))),
+        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, ranked)).collect::<Vec<_>>(),
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
-        "expected": Json::object(rows(case, diagnosis).iter().map(|row| (row.id, band(row)))),
+        "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
         "expected_basis": diagnosis.expectation.map(|expectation| expectation.basis.id()),
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
-        "next_checks": Json::list(diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system))),
-        "cautions": Json::list(diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()}))),
-        "quality": Json::list(diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()}))),
+        "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
+        "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
+        "quality": diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
     })
 }
 
-fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Json {
+pub(super) fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
+    Value::Object(entries.collect::<Map<String, Value>>())
+}
+
+fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
     let because = diagnosis.because(ranked.fault, ranked.rival);
     record!({
         "fault": ranked.fault.id(),
@@ -77,7 +83,7 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Json {
         "severity": ranked.severity.map(|(low, high)| record!({"measure": measure(ranked.fault), "low": low, "high": high})),
         "repair": repair_of(ranked.fault, &case.system),
         "against": ranked.rival.id(),
-        "because": Json::list(because.iter().map(|contribution| record!({
+        "because": because.iter().map(|contribution| record!({
             "evidence": match contribution.evidence {
                 Evidence::Prior => "prior",
                 Evidence::Feature(feature) => feature.id(),
@@ -85,11 +91,11 @@ fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Json {
             },
             "log_odds": contribution.log_odds,
             "says": says(contribution, diagnosis, case),
-        }))),
+        })).collect::<Vec<_>>(),
     })
 }
 
-fn repair_of(fault: Fault, system: &System) -> Json {
+fn repair_of(fault: Fault, system: &System) -> Value {
     let &Repair {
         says,
         minutes,
@@ -106,19 +112,19 @@ fn repair_of(fault: Fault, system: &System) -> Json {
     })
 }
 
-pub(super) fn ids(cautions: &[Caution]) -> Json {
-    Json::list(cautions.iter().copied().map(Caution::id))
+pub(super) fn ids(cautions: &[Caution]) -> Value {
+    cautions.iter().copied().map(Caution::id).collect()
 }
 
-fn mix_up(kind: MixUp, probability: f64) -> Json {
+fn mix_up(kind: MixUp, probability: f64) -> Value {
     record!({"kind": kind.id(), "probability": probability, "says": kind.description()})
 }
 
-fn two_faults(two: &TwoFaults) -> Json {
+fn two_faults(two: &TwoFaults) -> Value {
     record!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
 }
 
-fn band(row: &Row) -> Json {
+fn band(row: &Row) -> Value {
     let unit = match row.scale {
         Scale::PaGauge => "pa_gauge",
         Scale::Kelvin | Scale::Difference => "k",
@@ -130,15 +136,18 @@ fn band(row: &Row) -> Json {
         ("high", Some(row.high)),
         ("measured", row.measured),
     ];
-    let cycle = row.cycle.iter().map(|&(name, value)| (name, Some(value)));
-    let figures = figures.into_iter().chain(cycle);
-    let mut band = Json::object(figures.map(|(name, value)| (format!("{name}_{unit}"), value)));
-    band.tell("deviation", row.deviation);
-    band
+    let figures = figures
+        .into_iter()
+        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
+    let cycle = row
+        .cycle
+        .iter()
+        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
+    object(figures.chain(cycle).chain([("deviation".into(), row.deviation.told())]))
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.
-fn figures(derived: &Derived) -> Json {
+fn figures(derived: &Derived) -> Value {
     let figures: [(&str, &str, Option<Estimate>); 12] = [
         ("low_side_dew", "k", derived.low_dew_k),
         ("low_side_bubble", "k", derived.low_bubble_k),
@@ -153,38 +162,44 @@ fn figures(derived: &Derived) -> Json {
         ("cooling", "j_kg", derived.cooling_j_kg),
         ("isentropic_efficiency", "", derived.isentropic_efficiency),
     ];
-    Json::object(
+    object(
         figures
             .into_iter()
-            .map(|(name, unit, estimate)| (name, self::estimate(unit, estimate))),
+            .map(|(name, unit, estimate)| (name.into(), self::estimate(unit, estimate))),
     )
 }
 
-pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Option<Json> {
-    let Estimate {
-        value,
-        standard_uncertainty,
-    } = estimate?;
-    let figures = [("value", value), ("standard_uncertainty", standard_uncertainty)];
-    Some(Json::object(figures.into_iter().map(|(name, figure)| match unit {
-        "" => (name.to_string(), figure),
-        _ => (format!("{name}_{unit}"), figure),
-    })))
+pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
+    let Some(estimate) = estimate else { return Value::Null };
+    let key = |name: &str| {
+        if unit.is_empty() {
+            name.to_string()
+        } else {
+            format!("{name}_{unit}")
+        }
+    };
+    object(
+        [
+            (key("value"), estimate.value.told()),
+            (key("standard_uncertainty"), estimate.standard_uncertainty.told()),
+        ]
+        .into_iter(),
+    )
 }
 
-fn check(ranked: &RankedCheck, system: &System) -> Json {
+fn check(ranked: &RankedCheck, system: &System) -> Value {
     record!({
         "check": ranked.check.id(),
         "says": ranked.check.description(),
         "cost": record!({"minutes": ranked.minutes, "money_in_minutes": ranked.money}),
         "saving_minutes": ranked.saving,
         "cautions": ids(&check_cautions(ranked.check, system)),
-        "outcomes": Json::list(ranked.outcomes.iter().map(|outcome| record!({
+        "outcomes": ranked.outcomes.iter().map(|outcome| record!({
             "result": outcome.result.id(),
             "of": outcome.observation.map(Observation::id),
             "probability": outcome.probability,
             "then": outcome.leading.id(),
             "then_probability": outcome.leading_probability,
-        }))),
+        })).collect::<Vec<_>>(),
     })
 }

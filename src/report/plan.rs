@@ -1,15 +1,16 @@
 //! A plan as JSON and as text.
 
 use super::json::ids;
-use super::record::{Json, record};
+use super::record::record;
 use super::words::{per_cent, result, spoken};
 use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
 use crate::names::{Caution, Check, Fault, Observation, ResultKind};
 use crate::vehicle::System;
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
+use serde_json::Value;
 
 /// A plan as one JSON object, on one line.
 ///
@@ -30,12 +31,12 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
     record!({
         "expected_minutes": plan.expected_minutes,
         "without_checks_minutes": plan.without_checks_minutes,
-        "steps": Json::list(plan.steps.iter().map(|planned| step(planned, system))),
+        "steps": plan.steps.iter().map(|planned| step(planned, system)).collect::<Vec<_>>(),
     })
-    .text()
+    .to_string()
 }
 
-fn step(step: &Step, system: &System) -> Json {
+fn step(step: &Step, system: &System) -> Value {
     let (check, repaired) = match step.action {
         Action::Check(check) => (Some(check), None),
         Action::Repair(fault) => (None, Some(fault)),
@@ -49,11 +50,11 @@ fn step(step: &Step, system: &System) -> Json {
         "probability": step.probability,
         "minutes": step.minutes,
         "recovers_charge": step.recovers,
-        "branches": Json::list(step.branches.iter().map(branch)),
+        "branches": step.branches.iter().map(branch).collect::<Vec<_>>(),
     })
 }
 
-fn branch(branch: &Branch) -> Json {
+fn branch(branch: &Branch) -> Value {
     record!({
         "result": branch.result.id(),
         "of": branch.observation.map(Observation::id),

@@ -1,7 +1,7 @@
 //! The proof of a repair as JSON and as text.
 
-use super::json::estimate;
-use super::record::{Json, record};
+use super::json::{estimate, object};
+use super::record::record;
 use super::rows::Scale;
 use super::units::Units;
 use super::words::{per_cent, spoken};
@@ -11,8 +11,10 @@ use crate::intake::Judgements;
 use crate::names::{Caution, ChargeFinding, Fault};
 use crate::proof::{Balance, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::units::{AbsolutePressure, in_kelvins};
-use alloc::string::String;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
 use core::fmt::{self, Write};
+use serde_json::Value;
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
@@ -29,10 +31,10 @@ use core::fmt::{self, Write};
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn proof_json(judgements: &Judgements) -> String {
-    self::judgements(judgements).text()
+    self::judgements(judgements).to_string()
 }
 
-pub(super) fn judgements(all: &Judgements) -> Json {
+pub(super) fn judgements(all: &Judgements) -> Value {
     record!({
         "pressure_test": all.pressure_test.as_ref().map(leak),
         "evacuation": all.evacuation.as_ref().map(vacuum),
@@ -43,7 +45,7 @@ pub(super) fn judgements(all: &Judgements) -> Json {
     })
 }
 
-fn leak(leak: &Leak) -> Json {
+fn leak(leak: &Leak) -> Value {
     record!({
         "finding": leak.finding.id(),
         "says": leak.finding.description(),
@@ -56,7 +58,7 @@ fn leak(leak: &Leak) -> Json {
     })
 }
 
-fn vacuum(vacuum: &Vacuum) -> Json {
+fn vacuum(vacuum: &Vacuum) -> Value {
     record!({
         "finding": vacuum.finding.id(),
         "says": vacuum.finding.description(),
@@ -68,7 +70,7 @@ fn vacuum(vacuum: &Vacuum) -> Json {
     })
 }
 
-fn hold(hold: &HoldJudgement) -> Json {
+fn hold(hold: &HoldJudgement) -> Value {
     record!({
         "finding": hold.finding.id(),
         "says": hold.finding.description(),
@@ -81,7 +83,7 @@ fn hold(hold: &HoldJudgement) -> Json {
     })
 }
 
-fn balance(balance: &Balance) -> Json {
+fn balance(balance: &Balance) -> Value {
     let side = |mass: Option<Estimate>, finding: Option<ChargeFinding>| {
         record!({
             "finding": finding.map(ChargeFinding::id),
@@ -97,7 +99,7 @@ fn balance(balance: &Balance) -> Json {
     })
 }
 
-fn pull_down(fall: &PullDown) -> Json {
+fn pull_down(fall: &PullDown) -> Value {
     record!({
         "finding": fall.finding.id(),
         "says": fall.finding.description(),
@@ -111,10 +113,10 @@ fn pull_down(fall: &PullDown) -> Json {
     })
 }
 
-fn repair(proof: &Proof) -> Json {
+fn repair(proof: &Proof) -> Value {
     let seen = proof.seen.iter().map(|seen| {
-        let values = record!({"before": seen.before, "after": seen.after});
-        (seen.feature.id(), values)
+        let id = seen.feature.id().to_string();
+        (id, record!({"before": seen.before, "after": seen.after}))
     });
     record!({
         "finding": proof.finding.id(),
@@ -127,10 +129,10 @@ fn repair(proof: &Proof) -> Json {
             "probability": probability,
         })),
         "vent_gained_k": proof.vent_gained_k,
-        "seen": Json::object(seen),
+        "seen": object(seen),
         "after": record!({
             "verdict": proof.after.verdict.kind.id(),
-            "named": Json::list(proof.after.verdict.faults.iter().copied().map(Fault::id)),
+            "named": proof.after.verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         }),
     })
 }

@@ -1,9 +1,10 @@
 //! What a simulated vehicle reads, as JSON.
 
-use super::record::{Json, record};
+use super::record::record;
 use crate::units::Surroundings;
 use crate::vehicle::{Looks, Simulation, StatePoint, Swing};
-use alloc::string::String;
+use alloc::string::{String, ToString};
+use serde_json::Value;
 
 /// A simulation as one JSON object, on one line; `place` is the air in which the gauges are read.
 ///
@@ -65,10 +66,10 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
         }),
         "solver": record!({ "residual": s.residual, "rounds": s.rounds }),
     })
-    .text()
+    .to_string()
 }
 
-fn swing(swing: Swing, air_pa: f64) -> Json {
+fn swing(swing: Swing, air_pa: f64) -> Value {
     let (low, high) = (swing.low_side_pa, swing.high_side_pa);
     record!({
         "low_side_pa_gauge": [low.0 - air_pa, low.1 - air_pa],
@@ -78,7 +79,7 @@ fn swing(swing: Swing, air_pa: f64) -> Json {
     })
 }
 
-fn looks(looks: Looks) -> Json {
+fn looks(looks: Looks) -> Value {
     record!({
         "clutch_engaged": looks.clutch_engaged,
         "bubbles": looks.bubbles,
@@ -88,7 +89,7 @@ fn looks(looks: Looks) -> Json {
     })
 }
 
-fn state(state: StatePoint) -> Json {
+fn state(state: StatePoint) -> Value {
     record!({
         "pressure_pa_abs": state.p_pa,
         "temperature_k": state.t_k,

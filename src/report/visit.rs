@@ -6,7 +6,8 @@ use super::text::Report;
 use super::units::Units;
 use crate::intake::{Refusal, Visit};
 use crate::names::VerdictKind;
-use alloc::string::String;
+use alloc::string::{String, ToString};
+use serde_json::Value;
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
 /// where something was done since.
@@ -22,10 +23,12 @@ use alloc::string::String;
 pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     let diagnosis = visit.diagnose()?;
     let mut told = answer(&visit.case, &diagnosis);
-    if visit.has_proof() {
-        told.tell("proof", judgements(&visit.prove()?));
+    if let Value::Object(entries) = &mut told
+        && visit.has_proof()
+    {
+        entries.insert("proof".into(), judgements(&visit.prove()?));
     }
-    Ok(told.text())
+    Ok(told.to_string())
 }
 
 /// The same for people, with the first steps of the plan in the place of the next checks; a sound vehicle has none.
