@@ -9,9 +9,8 @@
 //! recirculated air; half of the vehicles stand, the others drive up to 28 m/s. A fifth is sound, a fifth has two
 //! faults. Severities are even from 0 to 0.9 (overcharge to 0.5); a wrong refrigerant is a part of the charge. The measurement is that of `Instruments::SHOP`.
 //!
-//! Measured with seed 7 on two busy cores: 100,000 rows in 67 s, 99.977 % converged, 218 us in the median; R-152a 99.99 % of
-//! 10,000, 244 us; R-744 all of 4,000, 832 us.
-//! R-407C and R-513A 99.985 % of 20,000 each, 220 and 240 us in the median on a machine with much else to do.
+//! Measured with seed 7 on a machine with much else to do: 100,000 rows in 130 s, 99.978 % converged, 228 us in the median;
+//! R-152a all of 10,000, 281 us; R-744 all of 4,000, 406 us; R-407C and R-513A 99.96 and 99.97 % of 20,000 each, 285 and 308 us.
 
 use coldloop::circuit::Reading;
 use coldloop::units::{Pressure, Surroundings, Temperature, celsius, in_kelvins};
