@@ -13,6 +13,7 @@ use super::super::list::List;
 use super::super::posterior::HYPOTHESES;
 use super::super::prices::Prices;
 use crate::names::Fault;
+use crate::numerics::put_in_order;
 
 /// What is less likely than this share is not repaired on its own: it is handed over with what is on no list.
 pub(crate) const NEGLIGIBLE: f64 = 3e-4;
@@ -32,6 +33,9 @@ pub(crate) struct Job {
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Jobs {
     pub(crate) jobs: [Job; REPAIRS],
+    /// Their places, those that repay their cost best first as far as that is known: an order that is nearly the right one
+    /// is soon found.
+    pub(crate) nearly: [usize; REPAIRS],
     /// The shared set-up: recovering the charge, evacuating, charging.
     pub(crate) recovery_minutes: f64,
     /// Somebody who knows more finds the cause, whatever it is; what he finds is then set right.
@@ -91,9 +95,17 @@ impl Jobs {
         }
         Self {
             jobs,
+            nearly: core::array::from_fn(|at| at),
             recovery_minutes: prices.in_minutes(prices.recovery),
             hand_over_minutes: prices.in_minutes(prices.unknown),
         }
+    }
+
+    /// The same for beliefs like this one, about which orders are asked for.
+    pub(crate) fn about(mut self, belief: &[f64; HYPOTHESES]) -> Self {
+        let worth = |at: &usize| (belief[index(self.jobs[*at].fault)], self.jobs[*at].minutes);
+        put_in_order(&mut self.nearly, |a, b| better(worth(a), worth(b)));
+        self
     }
 
     pub(crate) fn job(&self, fault: Fault) -> &Job {
@@ -106,7 +118,8 @@ impl Jobs {
     pub(crate) fn order(&self, belief: &[f64; HYPOTHESES], recovered: bool) -> Order {
         let total: f64 = belief.iter().sum();
         let (mut open, mut closed) = (Queue::new(Weighed::BLANK), Queue::new(Weighed::BLANK));
-        for job in &self.jobs {
+        for at in self.nearly {
+            let job = &self.jobs[at % REPAIRS];
             let p = belief[index(job.fault)];
             if p <= NEGLIGIBLE * total {
                 continue;
@@ -221,16 +234,13 @@ impl Run {
 
 /// Keeps the order of probability over cost; the lists are short.
 fn insert(order: &mut Queue, job: Weighed) {
-    order.push(job);
-    let items = order.items_mut();
-    let mut at = items.len() - 1;
-    while at > 0
-        && better(
-            (items[at].p, items[at].minutes),
-            (items[at - 1].p, items[at - 1].minutes),
-        )
-    {
-        items.swap(at, at - 1);
+    let mut at = order.len();
+    while at > 0 && better((job.p, job.minutes), (order[at - 1].p, order[at - 1].minutes)) {
         at -= 1;
+    }
+    order.push(job);
+    let behind = &mut order.items_mut()[at..];
+    if behind.len() > 1 {
+        behind.rotate_right(1);
     }
 }

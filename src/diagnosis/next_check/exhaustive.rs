@@ -32,6 +32,7 @@ fn jobs(random: &mut Random) -> Jobs {
             minutes: 5.0 + 300.0 * random.next(),
             recovery: random.next() < 0.5,
         }),
+        nearly: core::array::from_fn(|at| at),
         recovery_minutes: 80.0 * random.next(),
         hand_over_minutes: 240.0,
     }

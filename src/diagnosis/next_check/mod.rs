@@ -79,7 +79,7 @@ impl<'a> Bench<'a> {
             at_rest,
             off_scale,
             prospects: List::new(Prospect::BLANK),
-            jobs: Jobs::of(&settings.prices, &REPAIRS),
+            jobs: Jobs::of(&settings.prices, &REPAIRS).about(&posterior.probability),
         }
     }
 
