@@ -95,7 +95,7 @@ pub struct Readings {
     pub discharge_line: Option<Reading<Temperature>>,
     /// Liquid line before the expansion device.
     pub liquid_line: Option<Reading<Temperature>>,
-    /// Line at the condenser outlet.
+    /// Line at the condenser outlet; it speaks for the liquid line where that was not read.
     pub condenser_outlet: Option<Reading<Temperature>>,
     /// Clutch engagements per second.
     pub clutch_cycles_hz: Option<Reading<f64>>,
