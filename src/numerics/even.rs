@@ -7,15 +7,13 @@ const TAIL: usize = 7;
 /// Coefficients of one short piece.
 pub const SHORT_PIECE: usize = HEAD + TAIL;
 
-/// One piece of an [`EvenCurve`]: a polynomial in (x - middle) * scale, which runs from -1 to 1 over the piece.
+/// One piece of an [`EvenCurve`]: a polynomial in x - middle.
 ///
-/// The higher coefficients are a millionth of the value and less: half the digits are enough for them.
+/// What the higher coefficients add is a millionth of the value and less: half the digits are enough for them.
 #[derive(Clone, Copy, Debug)]
 pub struct ShortPiece {
     /// The middle of the piece.
     pub middle: f64,
-    /// One over half its width.
-    pub scale: f64,
     /// The coefficients of the powers 0, 1, 2, ...
     pub head: [f64; HEAD],
     /// The coefficients of the powers after those.
@@ -43,15 +41,14 @@ impl EvenCurve {
     #[inline]
     pub fn at(&self, x: f64) -> f64 {
         let piece = self.piece(x);
-        piece.at((x - piece.middle) * piece.scale)
+        piece.at(x - piece.middle)
     }
 
     /// The value and the first derivative at `x`.
     #[inline]
     pub fn with_slope(&self, x: f64) -> (f64, f64) {
         let piece = self.piece(x);
-        let (value, slope) = piece.with_slope((x - piece.middle) * piece.scale);
-        (value, slope * piece.scale)
+        piece.with_slope(x - piece.middle)
     }
 
     #[inline]

@@ -5,13 +5,11 @@ pub const PIECE: usize = 16;
 const CELLS: usize = 128;
 const HALVES: usize = 17;
 
-/// One piece of a curve: a polynomial in (x - middle) * scale, which runs from -1 to 1 over the piece.
+/// One piece of a curve: a polynomial in x - middle.
 #[derive(Clone, Copy, Debug)]
 pub struct Piece {
     /// The middle of the piece.
     pub middle: f64,
-    /// One over half its width.
-    pub scale: f64,
     /// The coefficients of the powers 0, 1, 2, ...
     pub coefficients: [f64; PIECE],
 }
@@ -44,15 +42,14 @@ impl Curve {
     #[inline]
     pub fn at(&self, x: f64) -> f64 {
         let piece = self.piece(x);
-        piece.at((x - piece.middle) * piece.scale)
+        piece.at(x - piece.middle)
     }
 
     /// The value and the first derivative at `x`.
     #[inline]
     pub fn with_slope(&self, x: f64) -> (f64, f64) {
         let piece = self.piece(x);
-        let (value, slope) = piece.with_slope((x - piece.middle) * piece.scale);
-        (value, slope * piece.scale)
+        piece.with_slope(x - piece.middle)
     }
 
     #[inline]

@@ -367,16 +367,21 @@ fn fit_piece(start: f64, end: f64, value: &impl Fn(Double) -> Double, scale: Opt
         }
         powers[0] = differences[k] - powers[0] * number(nodes[k]);
     }
+    // From a polynomial in y to one in x - middle.
+    let mut factor = number(1.0);
+    for power in &mut powers {
+        *power = *power * factor;
+        factor = factor * number(piece_scale);
+    }
     let piece = Piece {
         middle,
-        scale: piece_scale,
         coefficients: powers.map(Real::to_f64),
     };
     let mut error: f64 = 0.0;
     for k in 0..=32 {
-        let y = number((PI * f64::from(k) / 32.0).cos());
-        let exact = value(number(middle) + y / number(piece_scale));
-        let found = (piece.coefficients.iter().rev()).fold(number(0.0), |sum, &c| sum * y + number(c));
+        let off = number((PI * f64::from(k) / 32.0).cos()) / number(piece_scale);
+        let exact = value(number(middle) + off);
+        let found = (piece.coefficients.iter().rev()).fold(number(0.0), |sum, &c| sum * off + number(c));
         let off = (found - exact).to_f64().abs();
         error = error.max(off / (exact.to_f64().abs() + scale.unwrap_or(0.0)));
     }

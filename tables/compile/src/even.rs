@@ -99,6 +99,12 @@ fn fit_piece(start: f64, end: f64, value: &impl Fn(Double) -> Double) -> (ShortP
         }
         powers[0] = differences[k] - powers[0] * number(nodes[k]);
     }
+    // From a polynomial in y to one in x - middle.
+    let mut factor = number(1.0);
+    for power in &mut powers {
+        *power = *power * factor;
+        factor = factor * number(scale);
+    }
     let all = powers.map(Real::to_f64);
     let head = std::array::from_fn(|k| all[k]);
     let from = SHORT_PIECE - 7;
@@ -108,21 +114,13 @@ fn fit_piece(start: f64, end: f64, value: &impl Fn(Double) -> Double) -> (ShortP
         std::array::from_fn(|k| if k < from { all[k] } else { f64::from(tail[k - from]) });
     let mut error: f64 = 0.0;
     for k in 0..=24 {
-        let y = (std::f64::consts::PI * f64::from(k) / 24.0).cos();
-        let exact = value(at(y));
+        let off = number((std::f64::consts::PI * f64::from(k) / 24.0).cos()) / number(scale);
+        let exact = value(number(middle) + off);
         let found = coefficients
             .iter()
             .rev()
-            .fold(number(0.0), |sum, &c| sum * number(y) + number(c));
+            .fold(number(0.0), |sum, &c| sum * off + number(c));
         error = error.max(((found - exact) / exact).to_f64().abs());
     }
-    (
-        ShortPiece {
-            middle,
-            scale,
-            head,
-            tail,
-        },
-        error,
-    )
+    (ShortPiece { middle, head, tail }, error)
 }
