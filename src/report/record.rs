@@ -7,12 +7,18 @@ use serde_json::{Map, Value};
 /// An object of these entries in this order.
 macro_rules! record {
     ({ $($key:literal: $value:expr),+ $(,)? }) => {{
-        let mut entries = serde_json::Map::new();
+        let mut entries = $crate::report::record::none();
         $($crate::report::record::tell(&mut entries, $key, $value);)+
         serde_json::Value::Object(entries)
     }};
 }
 pub(super) use record;
+
+/// An object without entries.
+#[inline(never)]
+pub(super) fn none() -> Map<String, Value> {
+    Map::new()
+}
 
 /// Adds an entry; kept out of line, since hundreds of entries are numbers.
 #[inline(never)]
