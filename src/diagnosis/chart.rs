@@ -30,10 +30,7 @@ const REST_STEPS: [(f64, f64); 3] = [
 const ONE_STEP: [(f64, f64); 1] = [(0.0, 1.0)];
 
 /// Most patterns: five faults draw towards rest or move with three steps, the others with one.
-pub(super) const PATTERNS: usize = (Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES).next_multiple_of(EIGHT);
-
-/// So many patterns are worked on at a time, which the compiler makes vector code of.
-const EIGHT: usize = 8;
+pub(super) const PATTERNS: usize = Fault::ALL.len() * SEVERITIES + 8 * SEVERITIES;
 
 /// One fault at one severity, and its weight after the readings.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -78,21 +75,22 @@ impl Column {
 
     /// Density of a figure under every pattern.
     fn densities(&self, healthy: Spread, measured: Estimate) -> Row {
+        let count = self.places.len().min(PATTERNS);
         let uncertainty = measured.standard_uncertainty;
         let sound = about(healthy, uncertainty).density(measured.value);
         let mut moved = [0.0; PATTERNS];
-        // Some at a time; what lies beyond the last place is not looked at.
-        for from in (0..self.places.len()).step_by(EIGHT) {
-            let of = |row: &Row| -> [f64; EIGHT] { core::array::from_fn(|at| row[from + at]) };
-            let (median, down, up, unmoved) = (of(&self.median), of(&self.down), of(&self.up), of(&self.unmoved));
-            for at in 0..EIGHT {
-                let there = TwoPiece {
-                    median: median[at],
-                    down: down[at],
-                    up: up[at],
-                };
-                moved[from + at] = mixed(unmoved[at], sound, there.as_read(uncertainty).density(measured.value));
-            }
+        let there = self.median[..count]
+            .iter()
+            .zip(&self.down[..count])
+            .zip(&self.up[..count]);
+        for ((moved, unmoved), ((median, down), up)) in moved[..count].iter_mut().zip(&self.unmoved[..count]).zip(there)
+        {
+            let there = TwoPiece {
+                median: *median,
+                down: *down,
+                up: *up,
+            };
+            *moved = mixed(*unmoved, sound, there.as_read(uncertainty).density(measured.value));
         }
         let mut densities = [sound; PATTERNS];
         for (place, moved) in self.places.iter().zip(&moved) {

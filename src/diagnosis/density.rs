@@ -43,6 +43,7 @@ impl TwoPiece {
     }
 
     /// As an instrument shows it that adds this standard uncertainty.
+    #[inline(always)]
     pub(super) fn as_read(self, uncertainty: f64) -> Self {
         let noise = uncertainty * uncertainty;
         Self {
@@ -63,7 +64,7 @@ impl TwoPiece {
     }
 
     /// Density at `x`.
-    #[inline]
+    #[inline(always)]
     pub(super) fn density(self, x: f64) -> f64 {
         let distance = x - self.median;
         let variance = if distance < 0.0 { self.down } else { self.up };
