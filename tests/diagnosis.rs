@@ -201,6 +201,16 @@ fn two_faults_at_once_are_seen_when_none_fits_alone() {
     assert_eq!(answer.verdict.kind, VerdictKind::CannotTell);
     assert_eq!(*answer.verdict.faults, pair.faults);
     assert_eq!(judged(&worn()).two_faults, None);
+    // Clutch cycles, of which the bands of this compressor know nothing, take nothing away from any pair.
+    case.system.compressor = Compressor::VariableInternal;
+    let without = judged(&case).two_faults.unwrap();
+    case.readings.clutch_cycles_hz = Some(Reading {
+        value: 0.05,
+        standard_uncertainty: 0.001,
+    });
+    let with = judged(&case).two_faults.unwrap();
+    assert_eq!(with.faults, without.faults);
+    assert!(without.probability > 0.5 && with.probability > 0.95 * without.probability);
 }
 
 #[test]

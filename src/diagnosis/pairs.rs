@@ -9,6 +9,8 @@ use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features};
 use super::posterior::Posterior;
 use super::scene::{Motion, Scene};
+use crate::circuit::Estimate;
+use crate::expected::Spread;
 use crate::names::{Fault, Feature};
 
 /// The severities that are tried: the two in the middle of each fault's four. Source: engineering judgement: slight
@@ -34,16 +36,17 @@ pub(super) fn likeliest(
     }
     let real =
         |row: &FaultRow| !matches!(row.fault, Fault::NoFault | Fault::GaugeError) && posterior.prior(row.fault) > 0.0;
-    let commonest = FAULTS
+    let priors = FAULTS
         .iter()
         .filter(|row| real(row))
         .map(|row| posterior.prior(row.fault));
-    let commonest = commonest.fold(0.0, f64::max);
+    let commonest = priors.fold(0.0, f64::max);
     let answers = answers(posterior);
+    let read: Read = core::array::from_fn(|i| Some((figures.measured[i]?, scene.healthy[i]?)));
     let mut alone = [[Alone::NOTHING; FEATURES]; FAULTS.len()];
     for (alone, row) in alone.iter_mut().zip(&FAULTS) {
         if real(row) && posterior.prior(row.fault) * commonest >= RARE {
-            Alone::take(alone, scene, figures, row);
+            Alone::take(alone, scene, &read, row);
         }
     }
     let each = || FAULTS.iter().zip(&alone).filter(|(row, _)| real(row));
@@ -57,7 +60,7 @@ pub(super) fn likeliest(
             if prior < RARE {
                 continue;
             }
-            let weight = prior * likelihood(figures, first, second) * answers(of_first, of_second);
+            let weight = prior * likelihood(&read, first, second) * answers(of_first, of_second);
             all += weight;
             if best.is_none_or(|(_, _, most)| weight > most) {
                 best = Some((of_first, of_second, weight));
@@ -90,6 +93,9 @@ fn answers(posterior: &Posterior) -> impl Fn(Fault, Fault) -> f64 + '_ {
     }
 }
 
+/// The figures that were read and can be judged, each with a sound system's.
+type Read = [Option<(Estimate, Spread)>; FEATURES];
+
 /// What one fault alone does to one figure, at the severities that are tried.
 #[derive(Clone, Copy)]
 struct Alone {
@@ -102,7 +108,7 @@ struct Alone {
 }
 
 impl Alone {
-    /// Of a figure that was not read, which is not looked at; all its bits are zero.
+    /// Of a figure that cannot be judged, which is not looked at; all its bits are zero.
     const NOTHING: Self = Self {
         density: [0.0; TRIED.len()],
         moves: false,
@@ -112,12 +118,10 @@ impl Alone {
     };
 
     /// Takes in what a fault does to the figures that were read.
-    fn take(alone: &mut [Self; FEATURES], scene: &Scene, figures: &Features, row: &'static FaultRow) {
-        for (i, alone) in alone.iter_mut().enumerate() {
-            let (Some(measured), Some(healthy)) = (figures.measured[i], scene.healthy[i]) else {
-                continue;
-            };
-            let judged = Judged::of(scene, measured, healthy, row, Feature::ALL[i]);
+    fn take(alone: &mut [Self; FEATURES], scene: &Scene, read: &Read, row: &'static FaultRow) {
+        for ((alone, read), feature) in alone.iter_mut().zip(read).zip(Feature::ALL) {
+            let Some((measured, healthy)) = *read else { continue };
+            let judged = Judged::of(scene, measured, healthy, row, feature);
             alone.density = TRIED.map(|severity| judged.density(scene, severity, 0.0));
             alone.moves = judged.effect.is_some();
             if let Some(effect) = judged.effect {
@@ -131,7 +135,7 @@ impl Alone {
 
 /// Likelihood of the figures when both faults are there, their severities weighed.
 fn likelihood(
-    figures: &Features,
+    read: &Read,
     (first, of_first): (&FaultRow, &[Alone; FEATURES]),
     (second, of_second): (&FaultRow, &[Alone; FEATURES]),
 ) -> f64 {
@@ -142,8 +146,8 @@ fn likelihood(
     };
     let (of_one, of_other) = (chance(first), chance(second));
     let mut products = of_one.map(|one| of_other.map(|other| one * other));
-    for ((first, second), measured) in of_first.iter().zip(of_second).zip(&figures.measured) {
-        let Some(measured) = measured else { continue };
+    for ((first, second), read) in of_first.iter().zip(of_second).zip(read) {
+        let Some((measured, _)) = read else { continue };
         let densities: [[f64; TRIED.len()]; TRIED.len()] = match (first.moves, second.moves) {
             (_, false) => first.density.map(|density| [density; TRIED.len()]),
             (false, true) => [second.density; TRIED.len()],
