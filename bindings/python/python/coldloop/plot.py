@@ -17,6 +17,8 @@ from coldloop import _diagnosis as diagnosis
 from coldloop._errors import ColdloopError
 from coldloop._refrigerant import Refrigerant
 
+__all__ = ["odds", "pressure_bands", "pressure_enthalpy"]
+
 INK, GREY, PALE = "#111111", "#777777", "#bbbbbb"
 ZERO_C = 273.15
 
