@@ -204,10 +204,7 @@ fn two_faults_at_once_are_seen_when_none_fits_alone() {
     // Clutch cycles, of which the bands of this compressor know nothing, take nothing away from any pair.
     case.system.compressor = Compressor::VariableInternal;
     let without = judged(&case).two_faults.unwrap();
-    case.readings.clutch_cycles_hz = Some(Reading {
-        value: 0.05,
-        standard_uncertainty: 0.001,
-    });
+    case.readings.clutch_cycles_hz = Some(Reading::counted(0.05));
     let with = judged(&case).two_faults.unwrap();
     assert_eq!(with.faults, without.faults);
     assert!(without.probability > 0.5 && with.probability > 0.95 * without.probability);
