@@ -12,8 +12,8 @@
 //!
 //! Where both speak, neither is trusted alone: a model is not the vehicle in the yard, and its vehicles read lower on the
 //! low side than the trade's. A figure that was not read drops out of both, which is the same as averaging over all it
-//! could have been. Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand beside the
-//! faults: that the gauges mislead in a known way, and that the cause is none of the list.
+//! could have been. Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand
+//! beside the faults: that the gauges mislead in a known way, and that the cause is none of the list.
 //!
 //! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for the directions; the sizes and chances stand in
 //! `tables/faults` and `tables/checks`, each with its own; the clouds follow from the vehicle model.

@@ -45,6 +45,7 @@ pub(super) fn likeliest(
     let read: Read = core::array::from_fn(|i| Some((figures.measured[i]?, scene.healthy[i]?)));
     let mut alone = [[Alone::NOTHING; FEATURES]; FAULTS.len()];
     for (alone, row) in alone.iter_mut().zip(&FAULTS) {
+        // Of others no pair is common enough.
         if real(row) && posterior.prior(row.fault) * commonest >= RARE {
             Alone::take(alone, scene, &read, row);
         }
@@ -101,7 +102,7 @@ type Read = [Option<(Estimate, Spread)>; FEATURES];
 struct Alone {
     density: [f64; TRIED.len()],
     moves: bool,
-    /// How it moves the figure, and where it leaves it for a second one to move on.
+    /// How it moves the figure, where it leaves it for a second one to move on, and the chance that it does not move it.
     motion: [Motion; TRIED.len()],
     left: [TwoPiece; TRIED.len()],
     unmoved: [f64; TRIED.len()],

@@ -16,8 +16,8 @@ use serde_json::Value;
 ///
 /// Keys: `expected_minutes` (of work, until the vehicle is repaired), `without_checks_minutes`, `steps`. Each step has
 /// `check` or `repair` (an id; the other is `null`, and both where it is handed over), `says`, `cautions`, `probability` of
-/// getting there, `minutes`, `recovers_charge`, and `branches`: `result`, `of` (the question that is answered), `probability`, `then`,
-/// `then_probability`, `next` (the place of the next step in `steps`, counted from zero, or `null` at the end).
+/// getting there, `minutes`, `recovers_charge`, and `branches`: `result`, `of` (the question that is answered),
+/// `probability`, `then`, `then_probability`, `next` (the place of the next step in `steps`, counted from zero, or `null` at the end).
 ///
 /// ```
 /// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
