@@ -244,42 +244,28 @@ pub(super) struct InCloud<'a> {
 impl InCloud<'_> {
     /// Weighs them, and looks ahead.
     pub(super) fn weigh(&mut self) {
-        let (cloud, figures) = (self.cloud, &self.figures);
-        let told = Told::of(&cloud.conditions, &cloud.apart);
-        let stands = cloud.stands.map(sheared);
-        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
-        for (place, parts, _) in cloud.parts_here() {
-            placed.take(parts, &told, &EVERY);
-            against.take(&placed, figures, &cloud.stands(&placed, &stands));
-            against.weigh(&mut self.parts[place]);
-            let above = cloud.stands(&placed, &cloud.stands);
-            let foreseen = &mut self.foreseen[place];
-            foreseen.severity = against.predicted(&placed, SEVERITY, figures);
+        let (cloud, figures, foreseen) = (self.cloud, &self.figures, &mut self.foreseen);
+        weigh(cloud, figures, &EVERY, &mut self.parts, |place, placed, against| {
+            let above = cloud.stands(placed, &cloud.stands);
+            let foreseen = &mut foreseen[place];
+            foreseen.severity = against.predicted(placed, SEVERITY, figures);
             for (i, foreseen) in foreseen.figures.iter_mut().enumerate() {
                 *foreseen = if figures.read[i] {
                     placed.figure(i).map(|of| [of; STANDS])
                 } else {
-                    against.predicted(&placed, i, figures)
+                    against.predicted(placed, i, figures)
                 };
                 for (mean, above) in foreseen[0].iter_mut().zip(&above) {
                     mean.add(|lane| above[i].at(lane));
                 }
             }
-        }
+        });
     }
 
     /// Weighs them again after a change.
     fn weigh_again(&mut self) {
-        let cloud = self.cloud;
-        let told = Told::of(&cloud.conditions, &cloud.apart);
         let dimensions = along(&self.figures);
-        let stands = cloud.stands.map(sheared);
-        let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
-        for (place, parts, _) in cloud.parts_here() {
-            placed.take(parts, &told, &dimensions);
-            against.take(&placed, &self.figures, &cloud.stands(&placed, &stands));
-            against.weigh(&mut self.parts[place]);
-        }
+        weigh(self.cloud, &self.figures, &dimensions, &mut self.parts, |_, _, _| ());
     }
 
     /// What the parts expect, `weights` being those of [`Self::weights`]: `wanted` is asked of each part and stand by its
@@ -353,6 +339,25 @@ impl InCloud<'_> {
             *of += SLIGHT * (sound - *of);
         }
         found
+    }
+}
+
+/// Weighs figures against the parts of a cloud, placed along these dimensions; `also` is shown each group of parts.
+fn weigh(
+    cloud: &Cloud,
+    figures: &Figures,
+    dimensions: &[usize],
+    weighed: &mut [Weighed<STANDS>; MOST],
+    mut also: impl FnMut(usize, &Placed, &Against<STANDS>),
+) {
+    let told = Told::of(&cloud.conditions, &cloud.apart);
+    let stands = cloud.stands.map(sheared);
+    let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
+    for (place, parts, _) in cloud.parts_here() {
+        placed.take(parts, &told, dimensions);
+        against.take(&placed, figures, &cloud.stands(&placed, &stands));
+        against.weigh(&mut weighed[place]);
+        also(place, &placed, &against);
     }
 }
 
