@@ -6,8 +6,8 @@ use super::tree::Table;
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::diagnosis::{Case, Observations};
 use crate::error::Error;
+use crate::names::Thermometer;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Observation, Quantity, ReadingKind};
-use crate::names::{Refrigerant, Thermometer};
 use crate::range::ABSOLUTE_PRESSURE;
 use crate::units::{GaugePressure, Surroundings, text};
 use crate::vehicle::{Conditions, System};
@@ -62,7 +62,7 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
     table.only(&["refrigerant", "expansion", "compressor", "nominal_charge"])?;
     let name = |key: &str| table.require(key, Quantity::Name, "the system cannot be judged without it");
     let mut system = System::new(
-        name("refrigerant")?.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id)?,
+        name("refrigerant")?.refrigerant()?,
         name("expansion")?.member(&Expansion::ALL, Expansion::id, Expansion::from_id)?,
         name("compressor")?.member(&Compressor::ALL, Compressor::id, Compressor::from_id)?,
     );

@@ -4,7 +4,7 @@
 
 use super::refusal::{Refusal, Refused};
 use crate::error::Error;
-use crate::names::{ErrorKind, Quantity};
+use crate::names::{ErrorKind, Quantity, Refrigerant};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -171,7 +171,15 @@ impl<'a> Entry<'a> {
         match self.value {
             Value::String(text) => Ok(text),
             Value::Number(_) => Err(self.refuse(Error::of(ErrorKind::MissingUnit, quantity), "")),
-            Value::Null | Value::Bool(_) | Value::Array(_) | Value::Object(_) => Err(self.refuse(
+            Value::Null => Err(self.refuse(
+                Error::of(ErrorKind::NotANumber, quantity),
+                "leave the entry out where nothing was measured",
+            )),
+            Value::Bool(_) => Err(self.refuse(
+                Error::of(ErrorKind::NotANumber, quantity),
+                "true and false answer yes-or-no questions only",
+            )),
+            Value::Array(_) | Value::Object(_) => Err(self.refuse(
                 Error::of(ErrorKind::NotANumber, quantity),
                 &format!("write it in quotes: {}", quantity.spelling()),
             )),
@@ -196,6 +204,26 @@ impl<'a> Entry<'a> {
             let ids: Vec<&str> = all.iter().map(|&member| id(member)).collect();
             self.unknown("write one of", &ids)
         })
+    }
+
+    /// A refrigerant by its designation; the refusal of a common name leads to the designation.
+    #[inline(never)]
+    pub(super) fn refrigerant(&self) -> Result<Refrigerant, Refused> {
+        let text = self.value.as_str().unwrap_or_default();
+        match (Refrigerant::from_id(text), Refrigerant::meant_by(text)) {
+            (None, Some(meant)) => Err(self.meant(meant)),
+            (Some(_), _) | (None, None) => self.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id),
+        }
+    }
+
+    /// Refuses a common name of a refrigerant.
+    #[cold]
+    #[inline(never)]
+    pub(super) fn meant(&self, meant: Refrigerant) -> Refused {
+        self.refuse(
+            Error::of(ErrorKind::UnknownName, Quantity::Name),
+            &format!("write {}", meant.id()),
+        )
     }
 
     /// A bare number; NaN where there is none, which every range refuses.

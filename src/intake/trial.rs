@@ -57,13 +57,16 @@ fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refused> {
     if fault == Fault::WrongRefrigerant {
         let text = entry.text(Quantity::Name)?;
         let Some((share, name)) = text.split_once('%') else {
-            let other = entry.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id)?;
+            let other = entry.refrigerant()?;
             return Ok(FaultSeverity::wrong_refrigerant(other));
         };
         let advice = "a refrigerant, or how much of the charge it is: \"30 % R-22\"";
         let share = text::severity(&alloc::format!("{share}%")).map_err(|error| entry.refuse(error, advice))?;
         let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
-        let other = Refrigerant::from_id(name.trim()).ok_or_else(|| entry.refuse(unknown, advice))?;
+        let other = Refrigerant::from_id(name.trim()).ok_or_else(|| match Refrigerant::meant_by(name) {
+            Some(meant) => entry.meant(meant),
+            None => entry.refuse(unknown, advice),
+        })?;
         return Ok(FaultSeverity::contaminated(other, share));
     }
     Ok(FaultSeverity::new(

@@ -19,6 +19,9 @@ pub(crate) struct Vocabulary {
     pub(crate) name: String,
     pub(crate) doc: String,
     pub(crate) entries: Vec<Entry>,
+    /// Words that the trade writes before a spelling.
+    #[serde(default)]
+    prefixes: Vec<String>,
 }
 
 /// One name of a vocabulary.
@@ -31,6 +34,11 @@ pub(crate) struct Entry {
     pub(crate) doc: String,
     #[serde(default)]
     also: Vec<String>,
+    /// Common names, which are refused with the id as advice.
+    #[serde(default)]
+    called: Vec<String>,
+    /// The name of the Python exception without `Error`, where it is not that of the variant.
+    pub(crate) python: Option<String>,
 }
 
 /// Reads `tables/names.toml` and refuses a name that stands twice and a code out of sequence.
@@ -43,14 +51,37 @@ pub(crate) fn read(root: &Path) -> Result<Vec<Vocabulary>, String> {
 
 /// Writes `src/names.rs`.
 pub(crate) fn compile(vocabularies: &[Vocabulary], out: &mut Output) -> Result<(), String> {
-    let body: String = vocabularies.iter().map(Vocabulary::rust).collect();
-    out.rust("src/names.rs", &format!("{HEADER}{body}"))
+    let body: String = vocabularies.iter().map(|v| v.rust() + &v.meant()).collect();
+    out.rust("src/names.rs", &format!("{HEADER}{MEANT}{body}"))
 }
 
 const HEADER: &str = "//! The shared vocabulary: every id and every pinned code.\n//!\n\
     //! Generated from tables/names.toml by tables/compile; edit the table, not this file.\n\n\
     fn spelled<T: Copy>(all: &[(T, &[&str])], text: &str) -> Option<T> {\n\
     all.iter().find(|(_, names)| names.iter().any(|name| name.eq_ignore_ascii_case(text))).map(|(member, _)| *member)\n}\n\n";
+
+/// Used by every vocabulary with common names.
+const MEANT: &str = r#"type Names<T> = [(T, &'static [&'static str])];
+
+/// The member of which a text is a spelling or a common name, perhaps behind a prefix; only letters and digits count.
+fn meant<T: Copy>(spellings: &Names<T>, called: &Names<T>, prefixes: &[&str], text: &str) -> Option<T> {
+    let mut names = called.iter().chain(spellings);
+    let found = names.find(|(_, names)| {
+        let mut names = names.iter();
+        names.any(|name| {
+            letters(text).eq(letters(name))
+                || prefixes.iter().any(|prefix| letters(text).eq(letters(prefix).chain(letters(name))))
+        })
+    });
+    found.map(|(member, _)| *member)
+}
+
+fn letters(text: &str) -> impl Iterator<Item = char> {
+    let letters = text.chars().filter(|letter| letter.is_alphanumeric());
+    letters.flat_map(char::to_lowercase)
+}
+
+"#;
 
 impl Vocabulary {
     fn check(&self) -> Result<(), String> {
@@ -66,6 +97,11 @@ impl Vocabulary {
                 if !names.insert(name.to_lowercase()) {
                     return Err(format!("{}: {name} stands twice", self.name));
                 }
+            }
+        }
+        for name in self.entries.iter().flat_map(|entry| &entry.called) {
+            if !names.insert(name.to_lowercase()) {
+                return Err(format!("{}: {name} stands twice", self.name));
             }
         }
         Ok(())
@@ -117,6 +153,33 @@ impl Vocabulary {
              }}\n\n\
              impl core::fmt::Display for {name} {{\n\
              fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {{ f.write_str(self.id()) }}\n}}\n\n"
+        )
+    }
+
+    /// What finds the member that a common name means; nothing for a vocabulary without common names.
+    fn meant(&self) -> String {
+        let called: Vec<&Entry> = self.entries.iter().filter(|entry| !entry.called.is_empty()).collect();
+        let Some(example) = called.first() else {
+            return String::new();
+        };
+        let (name, count) = (&self.name, called.len());
+        let rows: String = called
+            .iter()
+            .map(|e| format!("({name}::{}, &{:?}),", e.variant, e.called))
+            .collect();
+        format!(
+            "impl {name} {{\n\
+             const CALLED: [({name}, &'static [&'static str]); {count}] = [{rows}];\n\n\
+             /// The member that a text means, also by a common name or with capitals, spaces and strokes as they come:\n\
+             /// [`{name}::from_id`] accepts none of these, and its refusal can say what to write. Source: common practice, no source.\n///\n\
+             /// ```\n/// use coldloop::{name};\n\
+             /// assert_eq!({name}::from_id({common:?}), None);\n\
+             /// assert_eq!({name}::meant_by({common:?}), Some({name}::{variant}));\n\
+             /// assert_eq!({name}::meant_by(\"colour\"), None);\n/// ```\n\
+             pub fn meant_by(text: &str) -> Option<Self> {{ meant(&Self::SPELLINGS, &Self::CALLED, &{prefixes:?}, text) }}\n}}\n\n",
+            common = example.called[0],
+            variant = example.variant,
+            prefixes = self.prefixes,
         )
     }
 

@@ -53,7 +53,7 @@ pub(crate) fn compile(vocabularies: &[Vocabulary], out: &mut Output) -> Result<(
     let (mut classes, mut rows) = (String::new(), String::new());
     let mut all = String::from("    \"ColdloopError\",\n");
     for kind in &kinds.entries {
-        let name = class(&kind.variant);
+        let name = class(kind.python.as_ref().unwrap_or(&kind.variant));
         let base = BASES
             .iter()
             .find(|(variant, _)| *variant == kind.variant)
