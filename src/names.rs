@@ -8,6 +8,28 @@ fn spelled<T: Copy>(all: &[(T, &[&str])], text: &str) -> Option<T> {
         .map(|(member, _)| *member)
 }
 
+type Names<T> = [(T, &'static [&'static str])];
+
+/// The member of which a text is a spelling or a common name, perhaps behind a prefix; only letters and digits count.
+fn meant<T: Copy>(spellings: &Names<T>, called: &Names<T>, prefixes: &[&str], text: &str) -> Option<T> {
+    let mut names = called.iter().chain(spellings);
+    let found = names.find(|(_, names)| {
+        let mut names = names.iter();
+        names.any(|name| {
+            letters(text).eq(letters(name))
+                || prefixes
+                    .iter()
+                    .any(|prefix| letters(text).eq(letters(prefix).chain(letters(name))))
+        })
+    });
+    found.map(|(member, _)| *member)
+}
+
+fn letters(text: &str) -> impl Iterator<Item = char> {
+    let letters = text.chars().filter(|letter| letter.is_alphanumeric());
+    letters.flat_map(char::to_lowercase)
+}
+
 /// What went wrong; the code is the same in Rust, C and Python.
 ///
 /// ```
@@ -884,6 +906,48 @@ impl Refrigerant {
 impl core::fmt::Display for Refrigerant {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         f.write_str(self.id())
+    }
+}
+
+impl Refrigerant {
+    const CALLED: [(Refrigerant, &'static [&'static str]); 13] = [
+        (Refrigerant::R134a, &["1,1,1,2-tetrafluoroethane"]),
+        (
+            Refrigerant::R1234yf,
+            &["yf", "2,3,3,3-tetrafluoropropene", "2,3,3,3-tetrafluoroprop-1-ene"],
+        ),
+        (Refrigerant::R744, &["CO2", "CO₂", "carbon dioxide"]),
+        (Refrigerant::R152a, &["1,1-difluoroethane"]),
+        (Refrigerant::R12, &["dichlorodifluoromethane"]),
+        (Refrigerant::R22, &["chlorodifluoromethane"]),
+        (
+            Refrigerant::R1234zeE,
+            &["R-1234ze", "1234ze", "trans-1,3,3,3-tetrafluoropropene"],
+        ),
+        (Refrigerant::R32, &["difluoromethane"]),
+        (Refrigerant::R290, &["propane", "HC-290"]),
+        (Refrigerant::R600a, &["isobutane", "2-methylpropane", "HC-600a"]),
+        (Refrigerant::R600, &["butane", "n-butane", "HC-600"]),
+        (Refrigerant::R601a, &["isopentane", "2-methylbutane", "HC-601a"]),
+        (Refrigerant::R601, &["pentane", "n-pentane", "HC-601"]),
+    ];
+
+    /// The member that a text means, also by a common name or with capitals, spaces and strokes as they come:
+    /// [`Refrigerant::from_id`] accepts none of these, and its refusal can say what to write. Source: common practice, no source.
+    ///
+    /// ```
+    /// use coldloop::Refrigerant;
+    /// assert_eq!(Refrigerant::from_id("1,1,1,2-tetrafluoroethane"), None);
+    /// assert_eq!(Refrigerant::meant_by("1,1,1,2-tetrafluoroethane"), Some(Refrigerant::R134a));
+    /// assert_eq!(Refrigerant::meant_by("colour"), None);
+    /// ```
+    pub fn meant_by(text: &str) -> Option<Self> {
+        meant(
+            &Self::SPELLINGS,
+            &Self::CALLED,
+            &["CFC-", "HCFC-", "HFC-", "HFO-", "HCFO-", "refrigerant ", "freon "],
+            text,
+        )
     }
 }
 

@@ -114,7 +114,7 @@ class NotAvailableError(ColdloopError, LookupError):
     code = 13
 
 
-class SyntaxError(ColdloopError, ValueError):
+class FormatError(ColdloopError, ValueError):
     """The text is not a readings file."""
 
     code = 14
@@ -134,7 +134,7 @@ BY_CODE: dict[int, type[ColdloopError]] = {
     11: MissingError,
     12: InconsistentError,
     13: NotAvailableError,
-    14: SyntaxError,
+    14: FormatError,
 }
 
 __all__ = [
@@ -152,5 +152,5 @@ __all__ = [
     "MissingError",
     "InconsistentError",
     "NotAvailableError",
-    "SyntaxError",
+    "FormatError",
 ]
