@@ -1,22 +1,38 @@
 //! From the library's error to the Python exception of its kind.
 
 use coldloop::intake::Refusal;
-use coldloop::{Error, ErrorKind, Quantity};
+use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use pyo3::prelude::*;
 
 /// The exception for an error; an import that fails is raised instead.
 pub(crate) fn raised(py: Python<'_>, error: Error) -> PyErr {
-    exception(py, error, &error.to_string(), "").map_or_else(|failure| failure, PyErr::from_value)
+    told(py, error, &error.to_string(), "")
 }
 
 /// The exception for a refused entry of the readings.
 pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
-    exception(py, refusal.error, &refusal.to_string(), &refusal.key).map_or_else(|failure| failure, PyErr::from_value)
+    told(py, refusal.error, &refusal.to_string(), &refusal.key)
 }
 
 /// The exception for an error at this place of what was given.
 pub(crate) fn refused_key(py: Python<'_>, error: Error, key: &str) -> PyErr {
-    exception(py, error, &format!("{key}: {error}"), key).map_or_else(|failure| failure, PyErr::from_value)
+    told(py, error, &format!("{key}: {error}"), key)
+}
+
+/// The exception for an error with a text of its own.
+pub(crate) fn told(py: Python<'_>, error: Error, message: &str, key: &str) -> PyErr {
+    exception(py, error, message, key).map_or_else(|failure| failure, PyErr::from_value)
+}
+
+/// The exception for a name that is no refrigerant; a common name leads to the designation.
+pub(crate) fn unknown_refrigerant(py: Python<'_>, name: &str) -> PyErr {
+    match Refrigerant::meant_by(name) {
+        None => unknown(py, name, Refrigerant::ALL.map(Refrigerant::id)),
+        Some(meant) => {
+            let error = Error::of(ErrorKind::UnknownName, Quantity::Name);
+            told(py, error, &format!("{name:?} is not known here; write {meant}"), "")
+        }
+    }
 }
 
 /// The exception for a name that is none of the ids; it says which may have been meant, or which there are.
@@ -38,7 +54,7 @@ pub(crate) fn unknown(py: Python<'_>, name: &str, ids: impl IntoIterator<Item = 
         format!("{name:?} is not known here; did you mean {}?", near.join(" or "))
     };
     let error = Error::of(ErrorKind::UnknownName, Quantity::Name);
-    exception(py, error, &message, "").map_or_else(|failure| failure, PyErr::from_value)
+    told(py, error, &message, "")
 }
 
 fn exception<'py>(py: Python<'py>, error: Error, message: &str, key: &str) -> PyResult<Bound<'py, PyAny>> {

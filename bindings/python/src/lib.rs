@@ -67,7 +67,6 @@ fn refrigerants() -> Vec<&'static str> {
 /// Designation and code of a refrigerant, however it is spelled.
 #[pyfunction]
 fn refrigerant(py: Python<'_>, name: &str) -> PyResult<(&'static str, u32)> {
-    let found =
-        Refrigerant::from_id(name).ok_or_else(|| errors::unknown(py, name, Refrigerant::ALL.map(Refrigerant::id)))?;
+    let found = Refrigerant::from_id(name).ok_or_else(|| errors::unknown_refrigerant(py, name))?;
     Ok((found.id(), found.code()))
 }

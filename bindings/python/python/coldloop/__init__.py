@@ -4,7 +4,8 @@ Every quantity is plain SI and its name says the unit: ``temperature_k``, ``pres
 ``pressure_pa_gauge`` (above the surrounding air). Functions take floats, lists, arrays of any float or integer dtype,
 pandas and polars columns, xarray objects, and pint and astropy quantities, which they convert; they broadcast them and
 give a float for floats and otherwise what came in. With ``errors="nan"`` an element without an answer is NaN instead of
-an exception. The interpreter is released while they work.
+an exception. The interpreter is released while they work: an array that another thread writes into meanwhile has no
+defined answer, so hand over a copy of one that changes.
 
 ``diagnose`` judges one vehicle, ``diagnose_table`` many; ``plan`` says what to do next, ``prove`` whether it helped, and
 ``Counts`` keeps what a shop has learned; ``simulate`` says what a vehicle would read;
@@ -41,6 +42,7 @@ from coldloop._diagnosis import Diagnosis, catalogue, diagnose, expected, plan, 
 from coldloop._errors import (
     ColdloopError,
     DecimalCommaError,
+    FormatError,
     InconsistentError,
     MissingDatumError,
     MissingError,
@@ -54,7 +56,6 @@ from coldloop._errors import (
     UnknownNameError,
     UnknownUnitError,
 )
-from coldloop._errors import SyntaxError as SyntaxError
 from coldloop._facts import Facts
 from coldloop._learning import Counts
 from coldloop._refrigerant import Refrigerant, refrigerants
@@ -77,7 +78,6 @@ from coldloop._units import (
     psi_of_pa,
 )
 
-# `import *` brings all but `SyntaxError`, which would hide Python's own.
 __all__ = [
     "AtRest",
     "Charge",
@@ -87,6 +87,7 @@ __all__ = [
     "Derived",
     "Diagnosis",
     "Facts",
+    "FormatError",
     "InconsistentError",
     "MissingDatumError",
     "MissingError",

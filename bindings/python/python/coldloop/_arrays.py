@@ -59,7 +59,12 @@ def several(core: Callable[..., list[Any]], arguments: dict[str, Numbers], count
     if any(_is(argument, "xarray", "DataArray", "Variable", "Dataset") for argument in arguments.values()):
         return _labelled(core, arguments, count)
     dress = _dress(arguments)
-    arrays = np.broadcast_arrays(*(plain(name, argument) for name, argument in arguments.items()))
+    numbers = [plain(name, argument) for name, argument in arguments.items()]
+    try:
+        arrays = np.broadcast_arrays(*numbers)
+    except ValueError as error:
+        shapes = (f"{name} of {array.shape}" for name, array in zip(arguments, numbers, strict=True))
+        raise ValueError(f"the shapes do not broadcast: {', '.join(shapes)}") from error
     shape = arrays[0].shape
     if shape == ():
         return core(*(float(array) for array in arrays))
@@ -91,6 +96,8 @@ def unit_of(name: str) -> str:
 
 def plain_array(name: str, argument: Numbers) -> npt.NDArray[np.float64]:
     """An argument without a unit as an array of floats."""
+    if argument is None or isinstance(argument, (bool, str)):
+        raise TypeError(f"{name} takes numbers, not {argument!r:.80}")
     array = np.asarray(argument)
     if array.dtype.kind not in "fiu" and array.size > 0:
         raise TypeError(f"{name} takes numbers, not {type(argument).__name__} of {array.dtype}")
@@ -145,7 +152,7 @@ def _dress(arguments: dict[str, Numbers]) -> Callable[[npt.NDArray[Any]], Answer
     if pandas:
         first = pandas[0]
         if any(not _same_labels(first, other) for other in pandas[1:]):
-            raise ValueError("the pandas objects have different labels: align them first")
+            raise ValueError("the pandas objects have different labels: align them first, as pandas.DataFrame.align does")
         return lambda array: _as_pandas(first, array)
     if any(_is(x, "polars", "Series") for x in arguments.values()):
         return lambda array: sys.modules["polars"].Series(array) if array.ndim == 1 else array

@@ -1,16 +1,11 @@
 """From readings to a verdict, a plan and a proof."""
 
 import json
-from collections.abc import Mapping
 from copy import deepcopy
-from math import isfinite
-from typing import Any, TypeAlias
+from typing import Any
 
 from coldloop import _core
-from coldloop._learning import Counts
-
-Readings: TypeAlias = Mapping[str, Any] | str
-"""A mapping in the shape of a readings file, or the text of such a file, TOML or JSON."""
+from coldloop._readings import Readings, options, text
 
 
 class Diagnosis:
@@ -77,7 +72,8 @@ def catalogue(readings: Readings) -> dict[str, Any]:
 
 
 def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
-    """Judges a vehicle from its readings, given in the shape of a readings file, or as the text of one.
+    """Judges a vehicle from its readings, given in the shape of a readings file, as the text of one, or as a
+    ``pathlib.Path`` to one.
 
     A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and stand in the
     place of the ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
@@ -85,8 +81,10 @@ def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
     ``stakes`` (``look``, ``sound_part``, ``missed_fault``, ``wrong_list`` and ``needless_repeat``: what wrong answers cost
     in minutes, from which the thresholds follow that are not given), ``recovered``, ``next_checks``, ``prices``
     (``per_minute``, ``recovery``, ``verify``, ``unknown``, and ``checks`` and ``repairs`` by id, each with ``minutes``
-    and ``money``), ``looks`` (the chance of "yes" by fault and question) and ``counts`` (a ``Counts``). What cannot be read raises a ``ColdloopError`` whose ``key`` names the entry and whose
-    text says what to write instead.
+    and ``money``), ``looks`` (the chance of "yes" by fault and question) and ``counts`` (a ``Counts``).
+
+    What cannot be read raises a ``ColdloopError`` whose ``key`` names the entry and whose text says what to write instead; an object that has no place in a readings file (``None``, a quantity of a units
+    library, which says no datum) raises ``TypeError`` with the entry.
 
     >>> answer = diagnose({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -156,38 +154,3 @@ def expected(readings: Readings) -> dict[str, dict[str, float] | None]:
     bands = _core.expected(text(readings))
     limits = ("low_95", "low_80", "median", "high_80", "high_95")
     return {name: None if band is None else dict(zip(limits, band, strict=True)) for name, band in bands.items()}
-
-
-def text(readings: Readings) -> str:
-    """The readings as the core takes them."""
-    if not isinstance(readings, (str, Mapping)):
-        raise TypeError(f"readings are a mapping or the text of a readings file, not {type(readings).__name__}")
-    return readings if isinstance(readings, str) else _json(readings)
-
-
-def options(settings: Mapping[str, Any]) -> str | None:
-    """The settings as the core takes them; ``None`` where there are none."""
-    return _json(settings) if settings else None
-
-
-def _json(value: object) -> str:
-    try:
-        return json.dumps(value, allow_nan=False, default=_plain)
-    except ValueError:  # a number that is none; the core names the entry when it finds nothing there
-        return json.dumps(_finite(value), default=_plain)
-
-
-def _finite(value: object) -> object:
-    if isinstance(value, Mapping):
-        return {key: _finite(item) for key, item in value.items()}
-    if isinstance(value, (list, tuple)):
-        return [_finite(item) for item in value]
-    return None if isinstance(value, float) and not isfinite(value) else value
-
-
-def _plain(value: object) -> object:
-    if isinstance(value, Counts):
-        return str(value)
-    if hasattr(value, "item"):
-        return value.item()  # a number of NumPy
-    raise TypeError(f"{value!r} has no place in readings")

@@ -4,12 +4,15 @@ None of the libraries is imported here before one of its tables comes in, except
 offer themselves through its interface.
 """
 
+import sys
 from abc import ABC, abstractmethod
-from collections.abc import Mapping
+from collections.abc import Mapping, Sized
 from typing import Any
 
 import numpy as np
 import numpy.typing as npt
+
+from coldloop._errors import InconsistentError
 
 Labels = dict[str, list[str]]
 
@@ -62,6 +65,8 @@ def frame(table: Any) -> Frame:
 def floats(name: str, column: Any) -> npt.NDArray[np.float64]:
     """An array of numbers, of true and false, or of those and None, as floats."""
     array = np.asarray(column)
+    if array.ndim != 1:
+        raise TypeError(f"column {name} takes one value a row, not an array of {array.shape}")
     if array.dtype.kind == "O":
         wrong = [x for x in array if x is not None and not isinstance(x, (bool, int, float, np.number, np.bool_))]
         if wrong:
@@ -71,12 +76,20 @@ def floats(name: str, column: Any) -> npt.NDArray[np.float64]:
     return np.ascontiguousarray(array, dtype=np.float64)
 
 
+def _texts(names: Any) -> list[str]:
+    """The names of columns, which have to be text."""
+    for name in names:
+        if not isinstance(name, str):
+            raise TypeError(f"the name of a column is text, not {name!r}")
+    return list(names)
+
+
 class Pandas(Frame):
     """A DataFrame of pandas."""
 
     @property
     def names(self) -> list[str]:
-        return [str(name) for name in self.table.columns]
+        return _texts(self.table.columns)
 
     @property
     def rows(self) -> int:
@@ -207,15 +220,30 @@ class Polars(Frame):
 
 
 class Arrays(Frame):
-    """A mapping from names to arrays or lists."""
+    """A mapping from names to arrays or lists, all of one length; pandas columns among them have the same labels."""
+
+    def __init__(self, table: Mapping[str, Any]):
+        super().__init__(table)
+        labelled: tuple[str, Any] | None = None
+        for name, column in table.items():
+            if isinstance(column, (str, bytes)) or not isinstance(column, Sized) or getattr(column, "ndim", 1) != 1:
+                raise TypeError(f"column {name} takes one value a row, in a list or an array, not {column!r:.80}")
+            if len(column) != self.rows:
+                text = f"{name}: this column has {len(column)} rows, and {next(iter(table))} has {self.rows}"
+                raise InconsistentError(text, "number of rows", len(column), self.rows, self.rows, name)
+            if "pandas" in sys.modules and isinstance(column, sys.modules["pandas"].Series):
+                if labelled and not labelled[1].equals(column.index):
+                    text = f"{name}: this column and {labelled[0]} have different labels: align them first"
+                    raise InconsistentError(text, "number of rows", key=name)
+                labelled = labelled or (name, column.index)
 
     @property
     def names(self) -> list[str]:
-        return list(self.table)
+        return _texts(self.table)
 
     @property
     def rows(self) -> int:
-        return max((len(column) for column in self.table.values()), default=0)
+        return next((len(column) for column in self.table.values()), 0)
 
     def numbers(self, name: str) -> npt.NDArray[np.float64]:
         return floats(name, self.table[name])

@@ -2,16 +2,18 @@
 
 import json
 from collections.abc import Mapping
+from os import PathLike
 from typing import Any
 
 from coldloop import _core
+from coldloop._files import content
 
 
 class Counts:
     """Confirmed cases of a shop, counted: how common each fault is there, and what is seen with it.
 
-    ``str()`` is the text of the file in which the shop keeps them, and ``Counts(text)`` reads it; without a text there
-    are none. ``diagnose(readings, counts=counts)`` judges with them. Count every vehicle whose cause was confirmed, the
+    ``str()`` is the text of the file in which the shop keeps them, and ``Counts(text)`` or ``Counts(path)``, with a
+    ``pathlib.Path``, reads it; without a text there are none. ``diagnose(readings, counts=counts)`` judges with them. Count every vehicle whose cause was confirmed, the
     sound ones too. Source: means of Dirichlet and Beta distributions that start from the tables of the library. Raises a
     ``ColdloopError`` whose ``key`` names what cannot be read.
 
@@ -25,8 +27,10 @@ class Counts:
 
     __slots__ = ("_text",)
 
-    def __init__(self, text: str = ""):
-        self._text = _core.counts(text)
+    def __init__(self, text: str | PathLike[str] = ""):
+        if not isinstance(text, (str, PathLike)):
+            raise TypeError(f"counts are the text of their file or a Path to it, not {text!r:.80}")
+        self._text = _core.counts(text if isinstance(text, str) else content(text))
 
     def record(self, cause: str | None, observations: Mapping[str, bool] | None = None) -> None:
         """Counts one case: the cause that its repair confirmed, ``None`` for one that is none of the list, and what was

@@ -18,7 +18,7 @@ def refrigerants() -> list[str]:
 class Refrigerant:
     """A refrigerant by its designation, which may be written R-134a, R134a, r134a or 134a.
 
-    Raises ``UnknownNameError``.
+    Raises ``UnknownNameError``, which says what to write for a common name such as CO2.
 
     >>> Refrigerant("r134a")
     Refrigerant('R-134a')
@@ -30,6 +30,8 @@ class Refrigerant:
     """The designation."""
 
     def __init__(self, name: str):
+        if not isinstance(name, str):
+            raise TypeError(f'a refrigerant is named by its designation, as in Refrigerant("R-134a"), not {name!r:.80}')
         self.name, self._code = _core.refrigerant(name)
 
     @property

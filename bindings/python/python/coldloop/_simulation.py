@@ -4,7 +4,7 @@ import json
 from typing import Any
 
 from coldloop import _core
-from coldloop._diagnosis import Readings, text
+from coldloop._readings import Readings, text
 
 
 def simulate(vehicle: Readings) -> dict[str, Any]:

@@ -10,8 +10,9 @@ import numpy.typing as npt
 
 from coldloop import _core
 from coldloop._arrays import Errors, strict
-from coldloop._diagnosis import options
+from coldloop._errors import InconsistentError, UnknownNameError
 from coldloop._frames import Frame, frame
+from coldloop._readings import options
 
 Progress: TypeAlias = bool | Callable[[int, int], object]
 
@@ -32,8 +33,9 @@ def diagnose_table(
     datum: ``ambient_c``, ``altitude_m``, ``low_side_kpa_gauge``, ``high_side_psig``, ``engine_speed_rpm``,
     ``vehicle_speed_km_h``, ``humidity_percent``; any unit that a readings file may have. ``refrigerant``,
     ``expansion``, ``compressor``, ``air_source`` and instruments (``low_side_instrument``) are words; observations
-    (``clutch_engaged``) are true or false. Missing values were not measured. Other columns are refused, unless
-    ``keep`` names them: those are handed through.
+    (``clutch_engaged``) are true or false, 1 or 0. Missing values were not measured. Other columns are refused, unless
+    ``keep`` names them: those are handed through. No column stands twice, and all columns have the same length; do not
+    write into them from another thread meanwhile.
 
     The answer holds ``verdict``, ``named`` (the fault, or a short list with spaces between), ``rival``,
     ``parting_check``, ``mix_up`` and ``mix_up_probability``, ``rest``, one ``odds_...`` for each fault (missing
@@ -41,7 +43,8 @@ def diagnose_table(
     uncertainties (``superheat_k``, ``superheat_uncertainty_k``, ...), and ``refused``. Further checks are not
     ranked: ask ``diagnose`` for those of one vehicle. With ``errors="raise"`` the first row that cannot be judged
     is raised, with row and column in ``key``; with ``errors="nan"`` its answer is missing and ``refused`` says why.
-    ``threads`` is the number of processors by default. ``progress`` is ``True`` for a bar on standard error, or is
+    ``threads`` is the number of processors by default; where the system starts fewer, fewer judge, and without any the
+    thread of the caller does. ``progress`` is ``True`` for a bar on standard error, or is
     called with the rows done and the rows in all. ``settings`` are those of ``diagnose``.
 
     >>> answer = diagnose_table({
@@ -53,14 +56,15 @@ def diagnose_table(
     ['worn-compressor', '']
     """
     source = frame(table)
-    kept = list(keep)
+    kept = _kept(source.names, keep)
+    raising = strict(errors)
     numbers: list[tuple[str, npt.NDArray[np.float64]]] = []
     words: list[tuple[str, npt.NDArray[np.uint32]]] = []
     for name in source.names:
         if name in kept:
             continue
         if _core.column(name) == "word":
-            words.append((name, _codes(source, name)))
+            words.append((name, _codes(source, name, raising)))
         else:
             numbers.append((name, source.numbers(name)))
     told: Callable[[int, int], object] | None = None
@@ -70,11 +74,14 @@ def diagnose_table(
         source.rows,
         numbers,
         words,
-        strict(errors),
+        raising,
         threads or os.cpu_count() or 1,
         options(settings) or "{}",
         told,
     )
+    for name in kept:
+        if name in columns:
+            raise InconsistentError(f"{name}: the answer has a column of this name: rename the one that is kept", key=name)
     return source.answer(kept, columns, labels, [*FIRST, *(name for name in columns if name not in FIRST)])
 
 
@@ -91,11 +98,39 @@ def column_names() -> list[str]:
     return [*numbers, *words, *answers]
 
 
-def _codes(source: Frame, name: str) -> npt.NDArray[np.uint32]:
+def _kept(names: list[str], keep: Iterable[str]) -> list[str]:
+    """The columns to hand through, when they and all others stand once in the table."""
+    if isinstance(keep, str):
+        raise TypeError(f"keep takes a list of names, as in keep=[{keep!r}]")
+    kept = list(keep)
+    for name in kept:
+        if name not in names:
+            raise UnknownNameError(f"{name}: keep names this column, and the table has none of this name", "name", key=name)
+    for columns, where in ((names, "the table"), (kept, "keep")):
+        if len(set(columns)) < len(columns):
+            twice = next(name for name in columns if columns.count(name) > 1)
+            raise InconsistentError(f"{twice}: this column stands twice in {where}", "name", key=twice)
+    return kept
+
+
+NO_WORD = 2**32 - 1
+"""A code that stands for no word of any column: its rows are refused."""
+
+
+def _codes(source: Frame, name: str, raising: bool) -> npt.NDArray[np.uint32]:
     """The codes of a column of words; each word is looked up once."""
     codes, uniques = source.words(name)
-    known = [0, *(_core.word(name, word) for word in uniques)]
+    known = [0, *(_code(name, word, raising) for word in uniques)]
     return np.asarray(known, dtype=np.uint32)[codes + 1]
+
+
+def _code(column: str, word: str, raising: bool) -> int:
+    try:
+        return _core.word(column, word)
+    except UnknownNameError:
+        if raising:
+            raise
+        return NO_WORD
 
 
 class _Bar:

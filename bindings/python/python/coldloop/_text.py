@@ -23,4 +23,6 @@ def quantity(kind: str, text: str) -> float:
     >>> quantity("gauge pressure", "2.4 bar gauge"), quantity("altitude", "5250 ft")
     (240000.0, 1600.2)
     """
+    if not isinstance(text, str):
+        raise TypeError(f'a quantity is text with its unit, as in "35 psig", not {text!r:.80}')
     return _core.quantity(kind, text)

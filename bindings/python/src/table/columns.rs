@@ -122,6 +122,24 @@ pub(super) fn code(entry: &str, word: &str) -> Option<u32> {
     }
 }
 
+/// The refrigerant that a common name means, in the column of refrigerants.
+pub(super) fn meant_by(entry: &str, word: &str) -> Option<&'static str> {
+    let meant = Refrigerant::meant_by(word).filter(|_| entry == "refrigerant");
+    meant.map(Refrigerant::id)
+}
+
+/// The words of a column.
+pub(super) fn ids(entry: &str) -> Vec<&'static str> {
+    match entry {
+        "refrigerant" => Refrigerant::ALL.map(Refrigerant::id).to_vec(),
+        "expansion" => Expansion::ALL.map(Expansion::id).to_vec(),
+        "compressor" => Compressor::ALL.map(Compressor::id).to_vec(),
+        "air_source" => AirSource::ALL.map(AirSource::id).to_vec(),
+        "low_side_instrument" | "high_side_instrument" => GaugeClass::ALL.map(GaugeClass::id).to_vec(),
+        _ => Thermometer::ALL.map(Thermometer::id).to_vec(),
+    }
+}
+
 /// A column of numbers.
 pub(super) struct Numbers<'a> {
     pub(super) name: &'a str,
@@ -224,15 +242,23 @@ impl<'a> Table<'a> {
             gauge_zero: cells.surroundings("gauge_zero_altitude", "gauge_zero_barometer")?,
         };
         let mut case = Case::new(system, conditions, readings);
-        case.observations = self.observations(row);
+        case.observations = self.observations(row)?;
         Ok(case)
     }
 
-    fn observations(&self, row: usize) -> Observations {
-        let seen = self.answers.iter().filter(|(_, answers)| !answers[row].is_nan());
-        seen.fold(Observations::NONE, |all, (observation, answers)| {
-            all.with(*observation, answers[row] != 0.0)
-        })
+    /// What was seen: 1 is yes and 0 is no.
+    fn observations(&self, row: usize) -> Result<Observations, Refused> {
+        let mut all = Observations::NONE;
+        for (observation, answers) in self.answers.iter().filter(|(_, answers)| !answers[row].is_nan()) {
+            if answers[row] != 0.0 && answers[row] != 1.0 {
+                return Err(Refused {
+                    column: observation.id().into(),
+                    error: Error::of(ErrorKind::UnknownName, Quantity::Name),
+                });
+            }
+            all = all.with(*observation, answers[row] != 0.0);
+        }
+        Ok(all)
     }
 }
 

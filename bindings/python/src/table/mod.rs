@@ -4,7 +4,7 @@ mod answers;
 mod columns;
 
 use crate::diagnosis::settings;
-use crate::errors::refused_key;
+use crate::errors::{refused_key, told};
 use answers::{Answers, BLOCK, Block};
 use coldloop::diagnosis::{Judge, Settings};
 use coldloop::{Error, ErrorKind, Observation, Quantity};
@@ -33,11 +33,13 @@ pub(crate) fn column(py: Python<'_>, name: &str) -> PyResult<&'static str> {
 #[pyfunction]
 pub(crate) fn word(py: Python<'_>, column: &str, word: &str) -> PyResult<u32> {
     columns::code(column, word).ok_or_else(|| {
-        refused_key(
-            py,
-            Error::of(ErrorKind::UnknownName, Quantity::Name),
-            &format!("{column} = {word:?}"),
-        )
+        let advice = match columns::meant_by(column, word) {
+            Some(meant) => meant.to_string(),
+            None => format!("one of {}", columns::ids(column).join(", ")),
+        };
+        let error = Error::of(ErrorKind::UnknownName, Quantity::Name);
+        let message = format!("{column} = {word:?}: {error}; write {advice}");
+        told(py, error, &message, &format!("{column} = {word:?}"))
     })
 }
 
@@ -113,21 +115,41 @@ fn judge(
     let mut answers = Answers::new(table.rows);
     std::thread::scope(|scope| {
         let (sender, receiver) = mpsc::channel::<Block>();
+        let mut started = 0;
+        let judge = || Judge::new(settings).map_err(|error| Python::attach(|py| refused_key(py, error, "settings")));
+        let (next, stop) = (&next, &stop);
+        let another = move |judge: &Judge| {
+            let block = next.fetch_add(1, Ordering::Relaxed);
+            (block < blocks && !stop.load(Ordering::Relaxed)).then(|| Block::judged(table, judge, block))
+        };
         for _ in 0..threads.clamp(1, blocks.max(1)) {
-            let (sender, next, stop) = (sender.clone(), &next, &stop);
-            let judge =
-                Judge::new(settings).map_err(|error| Python::attach(|py| refused_key(py, error, "settings")))?;
-            scope.spawn(move || {
-                while !stop.load(Ordering::Relaxed) {
-                    let block = next.fetch_add(1, Ordering::Relaxed);
-                    if block >= blocks || sender.send(Block::judged(table, &judge, block)).is_err() {
+            let (sender, judge) = (sender.clone(), judge()?);
+            let work = move || {
+                while let Some(block) = another(&judge) {
+                    if sender.send(block).is_err() {
                         break;
                     }
                 }
-            });
+            };
+            // Where the system starts no further thread, those that run do the work.
+            if std::thread::Builder::new().spawn_scoped(scope, work).is_err() {
+                break;
+            }
+            started += 1;
         }
         drop(sender);
-        let gathered = gather(&receiver, &mut answers, (strict, &stop), progress.as_ref());
+        let gathered = if started > 0 {
+            gather(
+                || receiver.recv_timeout(PULSE),
+                &mut answers,
+                (strict, stop),
+                progress.as_ref(),
+            )
+        } else {
+            let judge = judge()?;
+            let own = || another(&judge).ok_or(RecvTimeoutError::Disconnected);
+            gather(own, &mut answers, (strict, stop), progress.as_ref())
+        };
         stop.store(true, Ordering::Relaxed);
         gathered
     })?;
@@ -135,9 +157,10 @@ fn judge(
 }
 
 /// Blocks are begun in order, so that those before a row that is refused have been begun too: they are waited for, and
-/// the first such row is the one that is raised, however many threads there are.
+/// the first such row is the one that is raised, however many threads there are. `receive` waits for a judged block for no
+/// longer than a pulse, or judges one itself.
 fn gather(
-    receiver: &mpsc::Receiver<Block>,
+    receive: impl Fn() -> Result<Block, RecvTimeoutError>,
     answers: &mut Answers,
     (strict, stop): (bool, &AtomicBool),
     progress: Option<&Py<PyAny>>,
@@ -145,7 +168,7 @@ fn gather(
     let mut first: Option<(usize, Error, String)> = None;
     let (rows, mut done, mut told) = (answers.rows(), 0, Instant::now());
     while done < rows {
-        match receiver.recv_timeout(PULSE) {
+        match receive() {
             Ok(block) => {
                 if let Some((row, refused)) = block.first_refused().filter(|_| strict)
                     && first.as_ref().is_none_or(|(known, ..)| row < *known)
