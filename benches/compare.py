@@ -30,7 +30,7 @@ NAMES = {"R-744": "CO2", "R-290": "Propane", "R-600a": "IsoButane", "R-600": "n-
 SHOWN = ("R-134a", "R-1234yf", "R-744")
 # Measured without a peer.
 OWN = {
-    "diagnosis": "one diagnosis, all of it",
+    "diagnosis": "one diagnosis, the core alone: from values to odds, reasons and next checks",
     "diagnosis with instruments in doubt": "the same, instruments in doubt",
     "bands of a fleet": "bands of a sound vehicle in a weather",
 }

@@ -8,7 +8,9 @@
 mod published;
 
 use coldloop::air::MoistAir;
+use coldloop::mixture::Side;
 use coldloop::{Refrigerant, intake, report, saturation};
+use std::collections::BTreeSet;
 use std::fs;
 
 /// The text between two markers of the README, written anew when asked.
@@ -41,11 +43,73 @@ fn the_readme_says_what_the_library_does() {
     for (name, path) in [("c", "examples/c/gauges.c"), ("python", "examples/python/gauges.py")] {
         block(name, &fenced(name, &fs::read_to_string(path).unwrap()));
     }
-    let rows = [printed(), curves(), round_trip(), circuit(), moist_air()];
+    let rows = [
+        printed(),
+        curves(),
+        round_trip(false),
+        round_trip(true),
+        circuit(),
+        moist_air(),
+    ];
     block(
         "accuracy",
         &format!("| what | against | found |\n|---|---|---|\n{}", rows.concat()),
     );
+}
+
+/// README.md is the front page of the documentation too, where no other file of the project stands: a link there leads to
+/// a heading of the page or names a host.
+#[test]
+fn no_link_of_the_readme_is_dead_in_the_documentation() {
+    let readme = fs::read_to_string("README.md").unwrap();
+    let mut targets: Vec<&str> = readme
+        .split("](")
+        .skip(1)
+        .map(|rest| rest.split(')').next().unwrap())
+        .collect();
+    let referenced = readme
+        .lines()
+        .filter(|line| line.starts_with('['))
+        .filter_map(|line| line.split_once("]: "));
+    targets.extend(referenced.map(|(_, target)| target));
+    let dead: Vec<&str> = targets
+        .into_iter()
+        .filter(|target| !target.starts_with('#') && !target.starts_with("https://"))
+        .collect();
+    assert!(dead.is_empty(), "{dead:?}");
+}
+
+#[test]
+fn the_oldest_rust_of_the_readme_is_that_of_the_manifest() {
+    let manifest = fs::read_to_string("Cargo.toml").unwrap();
+    let least = manifest
+        .split("rust-version = \"")
+        .nth(1)
+        .unwrap()
+        .split('"')
+        .next()
+        .unwrap();
+    let readme = fs::read_to_string("README.md").unwrap();
+    assert!(readme.contains(&format!("Rust {least} or newer")), "{least}");
+}
+
+/// A snippet is a whole program: pasted into an empty file it compiles, and nothing of it is hidden.
+#[test]
+fn every_snippet_of_the_readme_is_a_program() {
+    let readme = fs::read_to_string("README.md").unwrap();
+    let snippets: Vec<&str> = readme
+        .split("```rust\n")
+        .skip(1)
+        .map(|rest| rest.split("```").next().unwrap())
+        .collect();
+    assert!(!snippets.is_empty());
+    for snippet in snippets {
+        assert!(snippet.contains("fn main()"), "no main:\n{snippet}");
+        assert!(
+            !snippet.lines().any(|line| line.starts_with("# ")),
+            "a hidden line:\n{snippet}"
+        );
+    }
 }
 
 /// A figure rounded up to one digit, so that a last bit does not change the page.
@@ -59,9 +123,15 @@ fn row(what: &str, against: &str, found: &str) -> String {
     format!("| {what} | {against} | {found} |\n")
 }
 
+/// Papers of gases of the air are left out, and counted.
 fn printed() -> String {
-    let (mut met, mut aside) = (0, 0);
-    for paper in published::papers().iter().filter(|paper| paper.refrigerant().is_some()) {
+    let (mut met, mut aside, mut without, mut gases) = (0, 0, 0, 0);
+    for paper in published::papers() {
+        if paper.refrigerant().is_none() {
+            gases += 1;
+            continue;
+        }
+        without += usize::from(paper.cells().is_empty());
         for cell in paper.cells() {
             if paper.is_erratum(&cell) {
                 aside += 1;
@@ -71,26 +141,38 @@ fn printed() -> String {
             }
         }
     }
-    let found = format!("all {met} numbers at their last printed digit; {aside} more are set aside, with the reason");
-    let pure = Refrigerant::ALL.iter().filter(|refrigerant| !refrigerant.is_blend());
-    let what = format!("equations of state of {} refrigerants", pure.count());
+    let pure = Refrigerant::ALL
+        .iter()
+        .filter(|refrigerant| !refrigerant.is_blend())
+        .count();
+    let found = format!(
+        "all {met} numbers at their last printed digit; {aside} more are set aside, with the reason; of {without} \
+         refrigerants no numbers are at hand, and the {gases} gases of the air are not counted here"
+    );
+    let what = format!("equations of state, {} of {pure} pure refrigerants", pure - without);
     row(&what, "the check tables of their papers", &found)
 }
 
 /// The pressures of the file lose digits (tests/saturation.rs says where), so that densities are shown here.
 fn curves() -> String {
-    let mut worst: f64 = 0.0;
+    let (mut worst, mut used, mut aside, mut beyond): (f64, usize, usize, usize) = (0.0, 0, 0, 0);
+    let mut refrigerants = BTreeSet::new();
     for record in records("tests/data/saturation.csv") {
-        let Some(refrigerant) = Refrigerant::from_id(&record[0]) else {
-            continue;
-        };
+        let refrigerant = Refrigerant::from_id(&record[0]).unwrap();
         let number = |k: usize| record[k].parse::<f64>().unwrap();
         let pure = saturation::pure(refrigerant).unwrap();
         let t_k = number(1).max(pure.fluid.lowest_t_k);
         let reduced = t_k / pure.critical_t_k;
-        if refrigerant == Refrigerant::R152a || !(0.4..0.999).contains(&reduced) {
+        if refrigerant == Refrigerant::R152a {
+            aside += 1;
             continue;
         }
+        if !(0.4..0.999).contains(&reduced) {
+            beyond += 1;
+            continue;
+        }
+        used += 1;
+        refrigerants.insert(refrigerant);
         let denser = pure.fluid.equation.reducing_rho_mol_m3 / number(5);
         let found = [
             pure.liquid(t_k).unwrap().rho_mol_m3,
@@ -101,39 +183,56 @@ fn curves() -> String {
         }
     }
     let found = format!(
-        "within {} relative from 0.4 to 0.999 of the critical temperature",
+        "within {} relative at {used} temperatures from 0.4 to 0.999 of the critical one; {beyond} outside that span and \
+         {aside} of R-152a (next table) are left out",
         at_most(worst)
     );
     row(
-        "saturated densities, R-152a apart (below)",
+        &format!("saturated densities, {} pure refrigerants", refrigerants.len()),
         "equilibria in extended precision (open data, doi 10.1063/5.0191228)",
         &found,
     )
 }
 
-fn round_trip() -> String {
-    let mut worst: f64 = 0.0;
-    for refrigerant in Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()) {
-        let pure = saturation::pure(refrigerant).unwrap();
-        let (low, high) = (pure.fluid.lowest_t_k, pure.critical_t_k);
-        for k in 0..=2_000 {
-            let t_k = (low + (high - low) * f64::from(k) / 2_000.0).min(high);
-            let back =
-                saturation::dew_temperature_k(refrigerant, saturation::dew_pressure_pa(refrigerant, t_k).unwrap());
-            worst = worst.max((back.unwrap() / t_k - 1.0).abs());
+/// Both lines over all their temperatures, the ends included; nothing is left out.
+fn round_trip(blends: bool) -> String {
+    const STEPS: u32 = 2_000;
+    let (mut worst, mut count): (f64, usize) = (0.0, 0);
+    for refrigerant in Refrigerant::ALL.into_iter().filter(|r| r.is_blend() == blends) {
+        count += 1;
+        let line = saturation::of(refrigerant);
+        let (low, high) = (line.temperatures().low, line.temperatures().high);
+        for side in [Side::Bubble, Side::Dew] {
+            for k in 0..=STEPS {
+                let t_k = (low + (high - low) * f64::from(k) / f64::from(STEPS)).min(high);
+                let back = line.temperature_k(side, line.pressure_pa(side, t_k).unwrap()).unwrap();
+                worst = worst.max((back / t_k - 1.0).abs());
+            }
         }
     }
+    let (kind, span) = if blends {
+        ("blends", "to 0.99 of the critical one")
+    } else {
+        ("pure refrigerants", "to the critical one")
+    };
     row(
-        "temperature to pressure and back",
+        &format!("temperature to pressure and back, {count} {kind}, bubble and dew"),
         "itself",
-        &format!("within {} relative", at_most(worst)),
+        &format!(
+            "within {} relative at {} temperatures each from the lowest {span}",
+            at_most(worst),
+            STEPS + 1
+        ),
     )
 }
 
 fn circuit() -> String {
-    let mut worst: f64 = 0.0;
+    let (mut worst, mut count): (f64, usize) = (0.0, 0);
+    let mut refrigerants = BTreeSet::new();
     for record in records("tests/data/circuit.csv") {
         let refrigerant = Refrigerant::from_id(&record[0]).unwrap();
+        refrigerants.insert(refrigerant);
+        count += 1;
         let number = |k: usize| record[k].parse::<f64>().unwrap();
         let dew = |p_pa: f64| saturation::dew_temperature_k(refrigerant, p_pa).unwrap();
         for (found, right) in [
@@ -143,25 +242,34 @@ fn circuit() -> String {
             worst = worst.max((found - right).abs());
         }
     }
+    let names: Vec<&str> = refrigerants.iter().map(|refrigerant| refrigerant.id()).collect();
+    assert!(
+        refrigerants.iter().all(|refrigerant| !refrigerant.is_blend()),
+        "{names:?}"
+    );
     row(
-        "superheat and subcooling",
+        &format!("superheat and subcooling, {}", names.join(", ")),
         "CoolProp 8.0.0",
-        &format!("within {} K", at_most(worst)),
+        &format!("within {} K at {count} sets of readings", at_most(worst)),
     )
 }
 
 fn moist_air() -> String {
-    let mut worst: f64 = 0.0;
+    let (mut worst, mut count): (f64, usize) = (0.0, 0);
+    let (mut coldest, mut warmest) = (f64::INFINITY, f64::NEG_INFINITY);
     for record in records("tests/data/moist_air.csv") {
         let number = |k: usize| record[k].parse::<f64>().unwrap();
+        (coldest, warmest) = (coldest.min(number(0)), warmest.max(number(0)));
+        count += 1;
         let air = MoistAir::from_relative_humidity(number(0) + 273.15, number(1), number(2)).unwrap();
         worst = worst.max((air.humidity_ratio() / number(4) - 1.0).abs());
     }
     let found = format!(
-        "within {} relative; the difference is the enhancement factor, which the other leaves out",
+        "within {} relative at {count} states; the difference is the enhancement factor, which the other leaves out",
         at_most(worst)
     );
-    row("humidity ratio of moist air", "psychrolib 2.5.0", &found)
+    let what = format!("humidity ratio of moist air, {coldest} to {warmest} °C");
+    row(&what, "psychrolib 2.5.0", &found)
 }
 
 fn records(path: &str) -> Vec<csv::StringRecord> {
