@@ -36,6 +36,10 @@ const STEP: f64 = 1e-6;
 #[derive(Default)]
 struct Row {
     states: usize,
+    /// States of which the other has no finite figures; they are not compared.
+    unanswered: usize,
+    /// States that the library refuses by (T, p): outside the limits that it keeps, or solid.
+    refused: usize,
     worst: [f64; 6],
     shipped: [f64; 2],
 }
@@ -54,7 +58,9 @@ fn grid() -> BTreeMap<Refrigerant, Row> {
         let number = |k: usize| record[k].parse::<f64>().unwrap();
         if &record[0] == "shipped" {
             if let Some(refrigerant) = Refrigerant::from_id(&record[1]) {
-                rows.entry(refrigerant).or_default().shipped = [number(2), number(3)];
+                let row = rows.entry(refrigerant).or_default();
+                row.shipped = [number(2), number(3)];
+                row.unanswered = record[4].parse().unwrap();
             }
             continue;
         }
@@ -65,7 +71,8 @@ fn grid() -> BTreeMap<Refrigerant, Row> {
         let right: [f64; 7] = core::array::from_fn(|k| number(k + 1));
         let row = rows.entry(refrigerant).or_default();
         row.states += 1;
-        let found = differences(refrigerant, &right);
+        let (found, refused) = differences(refrigerant, &right);
+        row.refused += usize::from(refused);
         for (k, (found, worst)) in found.into_iter().zip(&mut row.worst).enumerate() {
             *worst = worst.max(found);
             if found.is_nan() || found > allowed(refrigerant) {
@@ -79,8 +86,9 @@ fn grid() -> BTreeMap<Refrigerant, Row> {
     rows
 }
 
-/// How far the figures of a state (T, rho, then p, h, s, cp, w) are from ours.
-fn differences(refrigerant: Refrigerant, right: &[f64; 7]) -> [f64; 6] {
+/// How far the figures of a state (T, rho, then p, h, s, cp, w) are from ours, and whether it is refused by (T, p).
+fn differences(refrigerant: Refrigerant, right: &[f64; 7]) -> ([f64; 6], bool) {
+    let mut refused = false;
     let [t_k, rho, p, h, s, cp, w] = *right;
     let pure = saturation::pure(refrigerant).unwrap();
     let equation = &pure.fluid.equation;
@@ -108,12 +116,15 @@ fn differences(refrigerant: Refrigerant, right: &[f64; 7]) -> [f64; 6] {
             worst[4] = worst[4].max(off(response.w_m_s, w, w));
             worst[5] = off(state.rho_mol_m3, rho, rho * slope.max(1.0));
         }
-        Err(error) => assert!(
-            [ErrorKind::OutOfRange, ErrorKind::NotAvailable].contains(&error.kind),
-            "{refrigerant} {t_k} K {p} Pa: {error}"
-        ),
+        Err(error) => {
+            refused = true;
+            assert!(
+                [ErrorKind::OutOfRange, ErrorKind::NotAvailable].contains(&error.kind),
+                "{refrigerant} {t_k} K {p} Pa: {error}"
+            );
+        }
     }
-    worst
+    (worst, refused)
 }
 
 /// The smallest of 1, 2, 5, 10 ... times 1e-16 that is not below, nor below the floor.
@@ -156,8 +167,8 @@ fn saturation_error(refrigerant: Refrigerant) -> f64 {
 
 fn table(rows: &BTreeMap<Refrigerant, Row>) -> String {
     let mut text = String::from(
-        "| refrigerant | equation | printed numbers met | saturation | p | h, s | cp | w | density of (T, p) | CoolProp as shipped |\n\
-         |---|---|---|---|---|---|---|---|---|---|\n",
+        "| refrigerant | equation | printed numbers met | saturation | states | p | h, s | cp | w | density of (T, p) | refused there | CoolProp as shipped |\n\
+         |---|---|---|---|---|---|---|---|---|---|---|---|\n",
     );
     for paper in published::papers() {
         let Some(refrigerant) = paper.refrigerant() else {
@@ -179,8 +190,8 @@ fn table(rows: &BTreeMap<Refrigerant, Row>) -> String {
         };
         writeln!(
             text,
-            "| {refrigerant} | {} | {met} | {saturation} | {p} | {energy} | {cp} | {w} | {rho} | {shipped} |",
-            paper.headline
+            "| {refrigerant} | {} | {met} | {saturation} | {} | {p} | {energy} | {cp} | {w} | {rho} | {} | {shipped} |",
+            paper.headline, row.states, row.refused
         )
         .unwrap();
     }
@@ -197,6 +208,7 @@ fn coolprop_agrees_and_the_readme_says_how_well() {
     assert_eq!(rows.len(), Refrigerant::ALL.iter().filter(|r| !r.is_blend()).count());
     for (refrigerant, row) in &rows {
         assert!(row.states >= 9_900, "{refrigerant} has {} states", row.states);
+        assert_eq!(row.states + row.unanswered, 10_000, "{refrigerant}");
     }
     let table = table(&rows);
     let readme = fs::read_to_string("README.md").unwrap();

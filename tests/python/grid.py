@@ -5,7 +5,7 @@
 CoolProp is given the equations of tables/refrigerants, so that it differs from coldloop in nothing but the writing:
 100 isotherms over the whole range of temperature, 100 densities on each, from thin gas through both phases to the
 highest pressure. With the same states, its own equations as shipped are compared; the largest difference in pressure
-and in cp goes into the lines that begin with `shipped`.
+and in cp goes into the lines that begin with `shipped`, and after them the number of states without a finite answer there.
 """
 
 import json
@@ -135,15 +135,17 @@ def main(path):
             name, shipped = register(table)
             ours, theirs = (CoolProp.AbstractState("HEOS", fluid) for fluid in (name, shipped))
             worst_p = worst_cp = 0.0
+            unanswered = 0
             for t, rho, phase in states(table, name if table["designation"] in ANOTHER else shipped):
                 row = figures(ours, t, rho, phase)
                 if not all(map(math.isfinite, row)):
+                    unanswered += 1
                     continue
                 other = figures(theirs, t, rho, phase)
                 worst_p = max(worst_p, abs(other[0] / row[0] - 1)) if phase != CoolProp.iphase_liquid else worst_p
                 worst_cp = max(worst_cp, abs(other[3] / row[3] - 1)) if phase == CoolProp.iphase_gas else worst_cp
                 out.write(f"{table['designation']},{t!r},{rho!r}," + ",".join(map(repr, row)) + "\n")
-            out.write(f"shipped,{table['designation']},{worst_p!r},{worst_cp!r},0,0,0,0\n")
+            out.write(f"shipped,{table['designation']},{worst_p!r},{worst_cp!r},{unanswered},0,0,0\n")
 
 
 if __name__ == "__main__":
