@@ -94,12 +94,8 @@ impl fmt::Display for Error {
             high,
             ..
         } = *self;
-        let unit = quantity.unit();
         match self.kind {
-            ErrorKind::OutOfRange => {
-                let [value, low, high] = readable([value, low, high]);
-                write!(f, "{quantity} {value}{unit} is outside {low}{unit} to {high}{unit}")
-            }
+            ErrorKind::OutOfRange => outside(f, quantity, [value, low, high], quantity.unit().trim_start()),
             ErrorKind::NotFinite => write!(f, "{quantity} is {value}, not a finite number"),
             ErrorKind::MissingUnit => write!(f, "{quantity} needs its unit, as in {}", quantity.spelling()),
             ErrorKind::MissingDatum => {
@@ -131,6 +127,16 @@ impl fmt::Display for Error {
             ErrorKind::NotAvailable => write!(f, "no published data give {quantity} here"),
         }
     }
+}
+
+/// Says that the first figure is outside the other two.
+pub(crate) fn outside(f: &mut fmt::Formatter<'_>, quantity: Quantity, figures: [f64; 3], unit: &str) -> fmt::Result {
+    let [value, low, high] = readable(figures);
+    let space = if unit.is_empty() { "" } else { " " };
+    write!(
+        f,
+        "{quantity} {value}{space}{unit} is outside {low}{space}{unit} to {high}{space}{unit}"
+    )
 }
 
 /// A value and the bounds that it is outside of, to six digits; whole, where the rounded value would lie within.
@@ -191,6 +197,7 @@ impl Quantity {
             Quantity::Duration => " s",
             Quantity::Frequency => " 1/s",
             Quantity::Voltage => " V",
+            Quantity::Size => " bytes",
             Quantity::RelativeHumidity
             | Quantity::HumidityRatio
             | Quantity::Quality
@@ -228,7 +235,7 @@ impl Quantity {
             Quantity::Duration => "\"10 min\"",
             Quantity::Frequency => "\"3 /min\"",
             Quantity::Voltage => "\"2.5 V\"",
-            Quantity::Cost | Quantity::Rows | Quantity::Name | Quantity::Residual => "the value alone",
+            Quantity::Cost | Quantity::Rows | Quantity::Name | Quantity::Residual | Quantity::Size => "the value alone",
         }
     }
 }

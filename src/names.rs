@@ -272,11 +272,14 @@ pub enum Quantity {
     /// Volume, m3.
     #[cfg_attr(feature = "serde", serde(rename = "volume"))]
     Volume = 25,
+    /// Size of a text, bytes.
+    #[cfg_attr(feature = "serde", serde(rename = "size"))]
+    Size = 26,
 }
 
 impl Quantity {
     /// Every member, in the order of the table.
-    pub const ALL: [Quantity; 25] = [
+    pub const ALL: [Quantity; 26] = [
         Quantity::Temperature,
         Quantity::TemperatureDifference,
         Quantity::AbsolutePressure,
@@ -302,9 +305,10 @@ impl Quantity {
         Quantity::Rows,
         Quantity::Severity,
         Quantity::Volume,
+        Quantity::Size,
     ];
 
-    const SPELLINGS: [(Quantity, &'static [&'static str]); 25] = [
+    const SPELLINGS: [(Quantity, &'static [&'static str]); 26] = [
         (Quantity::Temperature, &["temperature"]),
         (Quantity::TemperatureDifference, &["temperature difference"]),
         (Quantity::AbsolutePressure, &["absolute pressure"]),
@@ -330,6 +334,7 @@ impl Quantity {
         (Quantity::Rows, &["number of rows"]),
         (Quantity::Severity, &["severity"]),
         (Quantity::Volume, &["volume"]),
+        (Quantity::Size, &["size"]),
     ];
 
     /// The id used in text.
@@ -365,6 +370,7 @@ impl Quantity {
             Quantity::Rows => "Rows of a table.",
             Quantity::Severity => "Severity of a fault, 0 (sound) to 1.",
             Quantity::Volume => "Volume, m3.",
+            Quantity::Size => "Size of a text, bytes.",
         }
     }
 
@@ -401,6 +407,7 @@ impl Quantity {
             23 => Some(Quantity::Rows),
             24 => Some(Quantity::Severity),
             25 => Some(Quantity::Volume),
+            26 => Some(Quantity::Size),
             _ => None,
         }
     }

@@ -176,6 +176,18 @@ fn what_is_no_quantity_is_refused() {
         "500 micron gauge",
         "1.2.3 psig",
         "35 psig psig psig psig psig psig psig psig psig psig psig",
+        "30- psig",
+        "30-psig",
+        "30 \u{2212} psig",
+        "35 psig-",
+        "35 psi--g",
+        "35 .psig",
+        // A millipascal is a billionth of what its writer may have meant.
+        "1 mPa gauge",
+        "1 mPa abs",
+        "1mPaG",
+        "1 m Pa gauge",
+        "1 mPa",
     ] {
         assert_eq!(refused(text), ErrorKind::UnknownUnit, "{text}");
     }
@@ -190,6 +202,14 @@ fn what_is_no_quantity_is_refused() {
         text::gauge_pressure("14.7 psia").unwrap_err().kind,
         ErrorKind::UnknownUnit
     );
+}
+
+/// The other spellings of a megapascal mean nothing else.
+#[test]
+fn a_megapascal_may_be_written_in_small_letters() {
+    for spelling in ["0.24 MPa gauge", "0.24 mpa gauge", "0.24 MPAG", "0.24 Mpag"] {
+        assert!((gauge_pa(spelling) - 240_000.0).abs() < 1e-9, "{spelling}");
+    }
 }
 
 #[test]

@@ -104,6 +104,7 @@ impl ColdloopQuantity {
             23 => Some(c"number of rows"),
             24 => Some(c"severity"),
             25 => Some(c"volume"),
+            26 => Some(c"size"),
             _ => None,
         }
     }

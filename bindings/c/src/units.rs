@@ -168,7 +168,8 @@ pub extern "C" fn coldloop_read_quantity(
             | Quantity::Cost
             | Quantity::Name
             | Quantity::Residual
-            | Quantity::Rows => return Err(Error::of(ErrorKind::NotAvailable, quantity).into()),
+            | Quantity::Rows
+            | Quantity::Size => return Err(Error::of(ErrorKind::NotAvailable, quantity).into()),
         })
     })
 }

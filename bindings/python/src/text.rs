@@ -55,6 +55,7 @@ pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
         | Quantity::Cost
         | Quantity::Rows
         | Quantity::Name
-        | Quantity::Residual => None,
+        | Quantity::Residual
+        | Quantity::Size => None,
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Reading is strict, because a misread unit is a misdiagnosis: a unit is required, a pressure must say gauge, absolute
 //! or vacuum, a comma is refused. It is lenient in spelling: case, spaces (also no-break ones), dots, brackets and
-//! degree signs do not matter. Nothing is allocated.
+//! degree signs do not matter, but for `mPa`, which is not a megapascal. Nothing is allocated.
 //!
 //! ```
 //! use coldloop::units::text;
@@ -23,9 +23,11 @@
 
 mod pressure;
 mod scan;
+mod stated;
 mod written;
 
 pub use pressure::{absolute_pressure, gauge_pressure, pressure, pressure_difference_pa};
+pub use stated::{Restated, Stated};
 pub use written::Written;
 
 use super::constants::{FOOT_M, INCH_M, MILE_M, POUND_KG};
@@ -41,6 +43,12 @@ struct Row {
     spellings: &'static [&'static str],
     size: f64,
     over: f64,
+}
+
+impl Row {
+    const fn si(&self, number: f64) -> f64 {
+        number * self.size / self.over
+    }
 }
 
 const fn row(spellings: &'static [&'static str], size: f64) -> Row {
@@ -150,15 +158,49 @@ const VOLTAGES: [Row; 3] = [
 
 /// The value in SI of a number with a unit from `rows`, within `range`.
 fn read(text: &str, rows: &[Row], range: Range) -> Result<f64, Error> {
-    let (number, unit) = scan(text, range.quantity)?;
+    let (number, unit, _) = scan(text, range.quantity)?;
     if unit.is_empty() {
         return Err(Error::of(ErrorKind::MissingUnit, range.quantity));
     }
-    let row = rows
-        .iter()
+    let row = find(&unit, rows).ok_or(Error::of(ErrorKind::UnknownUnit, range.quantity))?;
+    range.check(row.si(number))
+}
+
+fn find<'r>(unit: &Unit, rows: &'r [Row]) -> Option<&'r Row> {
+    rows.iter()
         .find(|row| row.spellings.iter().any(|spelling| unit.is(spelling)))
-        .ok_or(Error::of(ErrorKind::UnknownUnit, range.quantity))?;
-    range.check(number * row.size / row.over)
+}
+
+/// The units of a quantity that is a number of them; `None` for one that is read otherwise, or not at all.
+fn rows(quantity: Quantity) -> Option<&'static [Row]> {
+    match quantity {
+        Quantity::Altitude => Some(&ALTITUDES),
+        Quantity::Speed => Some(&SPEEDS),
+        Quantity::RotationalSpeed => Some(&ROTATIONAL_SPEEDS),
+        Quantity::Mass => Some(&MASSES),
+        Quantity::Volume => Some(&VOLUMES),
+        Quantity::Duration => Some(&DURATIONS),
+        Quantity::Frequency => Some(&FREQUENCIES),
+        Quantity::Voltage => Some(&VOLTAGES),
+        Quantity::Temperature
+        | Quantity::TemperatureDifference
+        | Quantity::AbsolutePressure
+        | Quantity::GaugePressure
+        | Quantity::RelativeHumidity
+        | Quantity::BlowerSetting
+        | Quantity::Severity
+        | Quantity::HumidityRatio
+        | Quantity::Density
+        | Quantity::Enthalpy
+        | Quantity::Entropy
+        | Quantity::Quality
+        | Quantity::Probability
+        | Quantity::Cost
+        | Quantity::Name
+        | Quantity::Residual
+        | Quantity::Rows
+        | Quantity::Size => None,
+    }
 }
 
 /// A temperature: `"74 °F"`, `"23.3 °C"`, `"296.5 K"`.
@@ -172,7 +214,7 @@ fn read(text: &str, rows: &[Row], range: Range) -> Result<f64, Error> {
 /// }
 /// ```
 pub fn temperature(text: &str) -> Result<Temperature, Error> {
-    let (number, unit) = scan(text, Quantity::Temperature)?;
+    let (number, unit, _) = scan(text, Quantity::Temperature)?;
     let temperature = match scale(&unit, Quantity::Temperature)? {
         Scale::Kelvin => kelvins(number),
         Scale::Celsius => celsius(number),
@@ -193,7 +235,7 @@ pub fn temperature(text: &str) -> Result<Temperature, Error> {
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn temperature_difference(text: &str) -> Result<TemperatureDifference, Error> {
-    let (number, unit) = scan(text, Quantity::TemperatureDifference)?;
+    let (number, unit, _) = scan(text, Quantity::TemperatureDifference)?;
     let kelvin = match scale(&unit, Quantity::TemperatureDifference)? {
         Scale::Kelvin | Scale::Celsius => number,
         Scale::Fahrenheit | Scale::Rankine => number * 5.0 / 9.0,
@@ -280,11 +322,8 @@ pub fn severity(text: &str) -> Result<f64, Error> {
 
 /// A number in per cent, or one without a unit that cannot be meant so.
 fn part_of_one(text: &str, range: Range) -> Result<f64, Error> {
-    let (number, unit) = scan(text, range.quantity)?;
-    let part = if ["%", "%rh", "percent", "percentrh", "pct"]
-        .iter()
-        .any(|spelling| unit.is(spelling))
-    {
+    let (number, unit, _) = scan(text, range.quantity)?;
+    let part = if per_cent(&unit) {
         number / 100.0
     } else if !unit.is_empty() {
         return Err(Error::of(ErrorKind::UnknownUnit, range.quantity));
@@ -294,6 +333,12 @@ fn part_of_one(text: &str, range: Range) -> Result<f64, Error> {
         number
     };
     range.check(part)
+}
+
+fn per_cent(unit: &Unit) -> bool {
+    ["%", "%rh", "percent", "percentrh", "pct"]
+        .iter()
+        .any(|spelling| unit.is(spelling))
 }
 
 /// A vehicle speed in m/s: `"50 km/h"`, `"30 mph"`.

@@ -57,8 +57,8 @@ const VACUUM_UNITS: [Row; 2] = [
     fraction(&["mtorr", "millitorr"], ATMOSPHERE_PA, 760_000.0),
 ];
 
-#[derive(Clone, Copy)]
-enum Datum {
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Datum {
     Absolute,
     Gauge,
     Vacuum,
@@ -83,6 +83,15 @@ fn unit_and_datum<'r>(unit: &Unit, rows: &'r [Row]) -> Option<(&'r Row, Datum)> 
     })
 }
 
+/// A unit of pressure and its datum; a vacuum in microns counts from nothing.
+pub(super) fn unit_of(unit: &Unit) -> Option<(&'static Row, Datum)> {
+    unit_and_datum(unit, &UNITS).or_else(|| match unit_and_datum(unit, &VACUUM_UNITS)? {
+        (row, Datum::Unsaid) => Some((row, Datum::Unsaid)),
+        (row, Datum::Absolute | Datum::Vacuum) => Some((row, Datum::Absolute)),
+        (_, Datum::Gauge) => None,
+    })
+}
+
 /// A pressure with its datum: `"35 psig"`, `"2.4 bar gauge"`, `"101.3 kPa abs"`, `"18 inHg vacuum"`, `"500 micron"`.
 ///
 /// A vacuum counts downwards from the surrounding air, except in microns (and millitorr), which count from nothing.
@@ -98,19 +107,19 @@ fn unit_and_datum<'r>(unit: &Unit, rows: &'r [Row]) -> Option<(&'r Row, Datum)> 
 /// assert_eq!(text::pressure("50 kPa vacuum"), Ok(GaugePressure::from_pa(-50_000.0).into()));
 /// ```
 pub fn pressure(text: &str) -> Result<Pressure, Error> {
-    let (number, unit) = scan(text, Quantity::GaugePressure)?;
+    let (number, unit, _) = scan(text, Quantity::GaugePressure)?;
     if unit.is_empty() {
         return Err(Error::of(ErrorKind::MissingUnit, Quantity::GaugePressure));
     }
     let absolute = |row: &Row| {
         ABSOLUTE_PRESSURE
-            .check(number * row.size / row.over)
+            .check(row.si(number))
             .map(|pa| AbsolutePressure::from_pa(pa).into())
     };
     let gauge = |pa: f64| GaugePressure::from_pa(pa).into();
     let unknown = Error::of(ErrorKind::UnknownUnit, Quantity::GaugePressure);
     if let Some((row, datum)) = unit_and_datum(&unit, &UNITS) {
-        let pa = number * row.size / row.over;
+        let pa = row.si(number);
         return match datum {
             Datum::Absolute => absolute(row),
             Datum::Gauge => GAUGE_PRESSURE.check(pa).map(gauge),
@@ -155,12 +164,12 @@ pub fn gauge_pressure(text: &str) -> Result<GaugePressure, Error> {
 /// assert!(text::pressure_difference_pa("1.5 kPa gauge").is_err());
 /// ```
 pub fn pressure_difference_pa(text: &str) -> Result<f64, Error> {
-    let (number, unit) = scan(text, Quantity::AbsolutePressure)?;
+    let (number, unit, _) = scan(text, Quantity::AbsolutePressure)?;
     if unit.is_empty() {
         return Err(Error::of(ErrorKind::MissingUnit, Quantity::AbsolutePressure));
     }
     match unit_and_datum(&unit, &UNITS).or_else(|| unit_and_datum(&unit, &VACUUM_UNITS)) {
-        Some((row, Datum::Unsaid)) => ABSOLUTE_PRESSURE.check(number * row.size / row.over),
+        Some((row, Datum::Unsaid)) => ABSOLUTE_PRESSURE.check(row.si(number)),
         Some((_, Datum::Absolute | Datum::Gauge | Datum::Vacuum)) | None => {
             Err(Error::of(ErrorKind::UnknownUnit, Quantity::AbsolutePressure))
         }

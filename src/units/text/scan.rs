@@ -13,14 +13,26 @@ pub(super) struct Unit {
 }
 
 impl Unit {
+    /// `None` when a character belongs to no unit, a hyphen joins nothing, or the unit is a millipascal: case is no matter
+    /// elsewhere, but who writes `mPa` has said a thousandth and may have meant a million.
     fn of(text: &str) -> Option<Self> {
+        if text.chars().filter(|c| c.is_alphanumeric()).take(3).eq("mPa".chars()) {
+            return None;
+        }
+        let mut joins = false;
         let mut unit = Self {
             bytes: [0; LONGEST],
             length: 0,
         };
         for c in text.chars() {
             let plain = match c {
-                '.' | '(' | ')' | '[' | ']' | '-' | '\u{2212}' | '^' | '°' | 'º' | '˚' => continue,
+                '-' | '\u{2212}' if joins || unit.is_empty() => return None,
+                '-' | '\u{2212}' => {
+                    joins = true;
+                    continue;
+                }
+                '.' if unit.is_empty() => return None,
+                '.' | '(' | ')' | '[' | ']' | '^' | '°' | 'º' | '˚' => continue,
                 _ if c.is_whitespace() => continue,
                 'µ' | 'μ' => 'u',
                 '²' => '2',
@@ -35,8 +47,9 @@ impl Unit {
             let byte = u8::try_from(plain).ok().filter(u8::is_ascii)?;
             *unit.bytes.get_mut(unit.length)? = byte;
             unit.length += 1;
+            joins = false;
         }
-        Some(unit)
+        (!joins).then_some(unit)
     }
 
     fn text(&self) -> &[u8] {
@@ -57,10 +70,10 @@ impl Unit {
     }
 }
 
-/// The number and the unit; an absent unit is empty.
+/// The number, the unit, and the unit as it was written; an absent unit is empty.
 ///
 /// Errors: `NotANumber`, `NotFinite`, `DecimalComma`; `UnknownUnit` when a character belongs to no unit.
-pub(super) fn scan(text: &str, quantity: Quantity) -> Result<(f64, Unit), Error> {
+pub(super) fn scan(text: &str, quantity: Quantity) -> Result<(f64, Unit, &str), Error> {
     let text = text.trim();
     let (negative, unsigned) = match text.strip_prefix(['-', '\u{2212}', '\u{2013}']) {
         Some(rest) => (true, rest.trim_start()),
@@ -75,7 +88,7 @@ pub(super) fn scan(text: &str, quantity: Quantity) -> Result<(f64, Unit), Error>
         return Err(Error::not_finite(quantity, magnitude));
     }
     let unit = Unit::of(rest).ok_or(Error::of(ErrorKind::UnknownUnit, quantity))?;
-    Ok((if negative { -magnitude } else { magnitude }, unit))
+    Ok((if negative { -magnitude } else { magnitude }, unit, rest.trim()))
 }
 
 /// Length in bytes of digits, a point, digits, and an exponent if one is complete.
