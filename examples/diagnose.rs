@@ -44,7 +44,13 @@ fn answer(arguments: impl Iterator<Item = String>) -> Result<String, String> {
     } else {
         intake::visit_from_toml
     };
-    let refused = |refusal: intake::Refusal| format!("{file}: {refusal}");
+    let refused = |refusal: intake::Refusal| {
+        let mistakes: Vec<String> = refusal.mistakes().map(|mistake| format!("{file}: {mistake}")).collect();
+        match refusal.untold {
+            0 => mistakes.join("\n"),
+            untold => mistakes.join("\n") + &format!("\n{file}: and {untold} more"),
+        }
+    };
     let visit = read(&text).map_err(refused)?;
     let units = units.unwrap_or(report::Units::as_written(&text));
     let answer = if json {

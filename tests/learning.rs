@@ -193,7 +193,11 @@ mod file {
             ("cases = [", "", ErrorKind::Syntax),
         ] {
             let refusal = counts_from_toml(text).unwrap_err();
-            assert_eq!((refusal.key.as_str(), refusal.error.kind), (key, kind), "{text}");
+            assert_eq!(
+                (refusal.first.key.as_str(), refusal.error().kind),
+                (key, kind),
+                "{text}"
+            );
         }
     }
 }

@@ -241,7 +241,7 @@ fn a_refusal_names_key_value_and_what_to_write() {
         let case = intake::case_from_toml(&text.replacen(from, to, 1));
         let message = match case {
             Err(refusal) => {
-                assert_eq!(refusal.key, key, "{to}: {refusal}");
+                assert_eq!(refusal.first.key, key, "{to}: {refusal}");
                 refusal.to_string()
             }
             Ok(case) => diagnose(&case, &Settings::default()).unwrap_err().to_string(),
@@ -318,7 +318,10 @@ fn earlier_healthy_visits_sharpen_what_is_expected() {
 fn a_wrong_visit_is_named() {
     let wrong = |from: &str, to: &str| {
         assert!(VISITS.contains(from));
-        intake::case_from_toml(&VISITS.replacen(from, to, 1)).unwrap_err().key
+        intake::case_from_toml(&VISITS.replacen(from, to, 1))
+            .unwrap_err()
+            .first
+            .key
     };
     assert_eq!(wrong("\"27 °C\"", "\"2 °C\""), "baseline[2]");
     assert_eq!(wrong("\"7.5 °C\"", "\"7.5\""), "baseline[1].readings.vent");
@@ -333,7 +336,7 @@ fn a_wrong_visit_is_named() {
 fn a_wrong_row_of_the_own_table_is_named() {
     let wrong = |from: &str, to: &str| {
         let text = text_of("healthy-mild") + &OWN_TABLE.replacen(from, to, 1);
-        intake::case_from_toml(&text).unwrap_err().key
+        intake::case_from_toml(&text).unwrap_err().first.key
     };
     assert_eq!(wrong("\"90 °F\"", "\"50 °F\""), "pressure_table.rows[2]");
     assert_eq!(
@@ -396,7 +399,10 @@ fn what_cannot_be_simulated_is_refused_with_its_key() {
         (r#"{"wrong-refrigerant": "R-21"}"#, "faults.wrong-refrigerant"),
         ("[]", "faults"),
     ] {
-        assert_eq!(intake::trial_from_json(&to_simulate(faults)).unwrap_err().key, key);
+        assert_eq!(
+            intake::trial_from_json(&to_simulate(faults)).unwrap_err().first.key,
+            key
+        );
     }
     let other = intake::trial_from_json(&to_simulate(r#"{"wrong-refrigerant": "R-1234yf"}"#)).unwrap();
     assert_eq!(
@@ -444,6 +450,6 @@ fn a_gauge_below_vacuum_is_refused_by_its_key() {
     };
     assert!(at("0 m").is_ok());
     let refusal = at("1600 m").unwrap_err();
-    assert_eq!(refusal.key, "readings.low_side");
+    assert_eq!(refusal.first.key, "readings.low_side");
     assert!(refusal.to_string().contains("24.7 inHg vacuum"), "{refusal}");
 }

@@ -280,7 +280,11 @@ fn a_refusal_names_the_entry() {
         let text = van();
         assert!(text.contains(from), "{from}");
         let refusal = intake::visit_from_toml(&text.replacen(from, to, 1)).unwrap_err();
-        assert_eq!((refusal.key.as_str(), refusal.error.kind), (key, kind), "{refusal}");
+        assert_eq!(
+            (refusal.first.key.as_str(), refusal.error().kind),
+            (key, kind),
+            "{refusal}"
+        );
     }
 }
 
@@ -289,7 +293,7 @@ fn what_cannot_be_judged_names_its_table() {
     let swapped = van().replacen("after = \"20 min\"", "after = \"7 min\"", 1);
     let refusal = intake::visit_from_toml(&swapped).unwrap().prove().unwrap_err();
     assert_eq!(
-        (refusal.key.as_str(), refusal.error.kind),
+        (refusal.first.key.as_str(), refusal.error().kind),
         ("hold", ErrorKind::Inconsistent)
     );
 }

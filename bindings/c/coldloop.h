@@ -141,6 +141,8 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_SEVERITY = 24,
     // Volume, m3.
     COLDLOOP_QUANTITY_VOLUME = 25,
+    // Size of a text, bytes.
+    COLDLOOP_QUANTITY_SIZE = 26,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.
@@ -1459,8 +1461,10 @@ uint32_t coldloop_expected(uint32_t refrigerant,
  * "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
  * "evacuation", "hold", "charge", "pull_down" and "after", the conditions and readings after the repair.
  *
- * Input that cannot be read is refused: the status says why, and the answer is
- * {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
+ * Input that cannot be read is refused: the status says why, and the answer is {"refused": {"key": ..., "value": ...,
+ * "message": ..., "mistakes": [...]}}. The message has a line for every mistake, up to a dozen, which says what to write
+ * instead; "mistakes" has the same one by one, each with "key", "value", "line", "column" and "message". Status, key and
+ * value are those of the first.
  *
  * The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
  * included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than

@@ -1,15 +1,17 @@
 //! The tables of a readings file, one function each.
 
 use super::instruments::{self, given};
-use super::refusal::Refused;
-use super::tree::Table;
+use super::mistakes::Refused;
+use super::own_readings::own_readings;
+use super::own_table::own_table;
+use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::diagnosis::{Case, Observations};
 use crate::error::Error;
 use crate::names::Thermometer;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Observation, Quantity, ReadingKind};
-use crate::range::ABSOLUTE_PRESSURE;
-use crate::units::{GaugePressure, Surroundings, text};
+use crate::range::{AMBIENT, GAUGE_PRESSURE, Range};
+use crate::units::{GaugePressure, Pressure, Surroundings, Temperature, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 
 /// The tables of a case; a file may hold others beside them.
@@ -24,49 +26,57 @@ pub(super) const TABLES: [&str; 6] = [
 
 /// The first readings of a file.
 pub(super) fn case(root: &Table<'_>) -> Result<Case, Refused> {
-    let section = |name: &str, advice: &str| root.require(name, Quantity::Name, advice)?.table();
-    let system = system(&section(
-        "system",
-        "a [system] table names refrigerant, expansion and compressor",
-    )?)?;
-    let mut case = moment(system, root)?;
-    if let Some(table) = root.table("pressure_table")? {
-        case.own_table = Some(super::own_table::own_table(&table)?);
-    }
-    if let Some(list) = root.get("baseline") {
-        case.own_readings = Some(super::own_readings::own_readings(&list, &case.system)?);
-    }
-    Ok(case)
+    let advice = "a [system] table names refrigerant, expansion and compressor";
+    let system = root.section("system", advice, system);
+    let moment = moment(root);
+    let own_table = root.told("pressure_table", own_table);
+    let own_readings = given(root, "baseline", |list| own_readings(list, system.as_ref().ok())).flatten();
+    Ok(Case {
+        own_table,
+        own_readings,
+        ..moment?.of(system?)
+    })
 }
 
 /// Conditions, readings and observations of one time.
-pub(super) fn moment(system: System, table: &Table<'_>) -> Result<Case, Refused> {
+pub(super) struct Moment {
+    conditions: Conditions,
+    readings: Readings,
+    observations: Observations,
+}
+
+impl Moment {
+    /// The case of a system at this time.
+    pub(super) fn of(self, system: System) -> Case {
+        let mut case = Case::new(system, self.conditions, self.readings);
+        case.observations = self.observations;
+        case
+    }
+}
+
+pub(super) fn moment(table: &Table<'_>) -> Result<Moment, Refused> {
     let advice = "a [conditions] table gives ambient and altitude";
-    let conditions = conditions(&table.require("conditions", Quantity::Name, advice)?.table()?)?;
-    let readings = table
-        .table("readings")?
-        .map(|table| readings(&table))
-        .transpose()?
-        .unwrap_or_default();
-    if let Some(table) = table.table("readings")? {
-        not_below_vacuum(&table, &readings, conditions.surroundings)?;
-    }
-    let mut case = Case::new(system, conditions, readings);
-    if let Some(table) = table.table("observations")? {
-        case.observations = observations(&table)?;
-    }
-    Ok(case)
+    let conditions = table.section("conditions", advice, conditions);
+    let here = conditions.as_ref().ok().map(|conditions| conditions.surroundings);
+    let readings = table.told("readings", |table| Ok(readings(table, here)));
+    let observations = table.told("observations", |table| Ok(observations(table)));
+    Ok(Moment {
+        conditions: conditions?,
+        readings: readings.unwrap_or_default(),
+        observations: observations.unwrap_or(Observations::NONE),
+    })
 }
 
 pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
-    table.only(&["refrigerant", "expansion", "compressor", "nominal_charge"])?;
+    table.only(&["refrigerant", "expansion", "compressor", "nominal_charge"]);
     let name = |key: &str| table.require(key, Quantity::Name, "the system cannot be judged without it");
-    let mut system = System::new(
-        name("refrigerant")?.refrigerant()?,
-        name("expansion")?.member(&Expansion::ALL, Expansion::id, Expansion::from_id)?,
-        name("compressor")?.member(&Compressor::ALL, Compressor::id, Compressor::from_id)?,
-    );
-    system.nominal_charge_kg = optional(table, "nominal_charge", Quantity::Mass, text::mass_kg)?;
+    let refrigerant = name("refrigerant").and_then(|name| name.refrigerant());
+    let expansion = name("expansion").and_then(|name| name.member(&Expansion::ALL, Expansion::id, Expansion::from_id));
+    let compressor =
+        name("compressor").and_then(|name| name.member(&Compressor::ALL, Compressor::id, Compressor::from_id));
+    let nominal_charge_kg = optional(table, "nominal_charge", Quantity::Mass, text::mass_kg);
+    let mut system = System::new(refrigerant?, expansion?, compressor?);
+    system.nominal_charge_kg = nominal_charge_kg;
     Ok(system)
 }
 
@@ -81,37 +91,50 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
         "blower",
         "vehicle_speed",
         "running",
-    ])?;
+    ]);
+    let advice = "write the air temperature in the shade, as in \"74 °F\"";
     let ambient = table
-        .require(
-            "ambient",
-            Quantity::Temperature,
-            "write the air temperature in the shade, as in \"74 °F\"",
-        )?
-        .quantity(Quantity::Temperature, text::temperature)?;
-    let air = surroundings(table, "altitude", "barometer")?.ok_or_else(|| {
-        table.missing(
-            "altitude",
-            Quantity::Altitude,
-            "a gauge reads against the air around it: write altitude = \"1600 m\" or barometer = \"83.5 kPa abs\"",
-        )
-    })?;
-    let mut conditions = Conditions::new(ambient, air);
-    conditions.relative_humidity = optional(table, "humidity", Quantity::RelativeHumidity, text::relative_humidity)?;
-    conditions.engine_speed_hz = optional(
+        .require("ambient", Quantity::Temperature, advice)
+        .and_then(|entry| within(&entry, AMBIENT));
+    let air = surroundings(table, "altitude", "barometer").and_then(|air| {
+        air.ok_or_else(|| {
+            table.missing(
+                "altitude",
+                Quantity::Altitude,
+                "a gauge reads against the air around it: write altitude = \"1600 m\" or barometer = \"83.5 kPa abs\"",
+            )
+        })
+    });
+    let relative_humidity = optional(table, "humidity", Quantity::RelativeHumidity, text::relative_humidity);
+    let engine_speed_hz = optional(
         table,
         "engine_speed",
         Quantity::RotationalSpeed,
         text::rotational_speed_hz,
-    )?;
-    conditions.blower = optional(table, "blower", Quantity::BlowerSetting, text::blower_setting)?;
-    conditions.vehicle_speed_m_s = optional(table, "vehicle_speed", Quantity::Speed, text::speed_m_s)?;
-    conditions.running_s = optional(table, "running", Quantity::Duration, text::duration_s)?;
-    conditions.air_source = table
-        .get("air_source")
-        .map(|entry| entry.member(&AirSource::ALL, AirSource::id, AirSource::from_id))
-        .transpose()?;
+    );
+    let blower = optional(table, "blower", Quantity::BlowerSetting, text::blower_setting);
+    let vehicle_speed_m_s = optional(table, "vehicle_speed", Quantity::Speed, text::speed_m_s);
+    let running_s = optional(table, "running", Quantity::Duration, text::duration_s);
+    let air_source = given(table, "air_source", |entry| {
+        entry.member(&AirSource::ALL, AirSource::id, AirSource::from_id)
+    });
+    let mut conditions = Conditions::new(ambient?, air?);
+    conditions.relative_humidity = relative_humidity;
+    conditions.engine_speed_hz = engine_speed_hz;
+    conditions.blower = blower;
+    conditions.vehicle_speed_m_s = vehicle_speed_m_s;
+    conditions.running_s = running_s;
+    conditions.air_source = air_source;
     Ok(conditions)
+}
+
+/// A temperature of this range.
+pub(super) fn within(entry: &Entry<'_>, range: Range) -> Result<Temperature, Refused> {
+    let temperature = entry.quantity(Quantity::Temperature, text::temperature)?;
+    match range.check(in_kelvins(temperature)) {
+        Ok(_) => Ok(temperature),
+        Err(error) => Err(entry.refuse(error, "")),
+    }
 }
 
 /// The air of a place by its altitude or its barometer; both at once contradict each other.
@@ -137,38 +160,43 @@ fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Op
     }
 }
 
-pub(super) fn readings(table: &Table<'_>) -> Result<Readings, Refused> {
+/// The readings, taken in the air `here`, where that could be read.
+pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Readings {
     let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
     known.extend(["gauge_zero_altitude", "gauge_zero_barometer"]);
-    table.only(&known)?;
+    table.only(&known);
     let pressure = |kind: ReadingKind, dial: Gauge| given(table, kind.id(), |entry| instruments::pressure(entry, dial));
     let temperature = |kind: ReadingKind, thermometer: Thermometer| {
         given(table, kind.id(), |entry| instruments::temperature(entry, thermometer))
     };
     let (air, line) = (Thermometer::PocketDigital, Thermometer::ClampThermocouple);
-    Ok(Readings {
-        low_side: pressure(ReadingKind::LowSide, Gauge::LOW_SIDE)?,
-        high_side: pressure(ReadingKind::HighSide, Gauge::HIGH_SIDE)?,
-        vent: temperature(ReadingKind::Vent, air)?,
-        cabin: temperature(ReadingKind::Cabin, air)?,
-        suction_line: temperature(ReadingKind::SuctionLine, line)?,
-        discharge_line: temperature(ReadingKind::DischargeLine, line)?,
-        liquid_line: temperature(ReadingKind::LiquidLine, line)?,
-        condenser_outlet: temperature(ReadingKind::CondenserOutlet, line)?,
+    let gauge_zero = surroundings(table, "gauge_zero_altitude", "gauge_zero_barometer");
+    let readings = Readings {
+        low_side: pressure(ReadingKind::LowSide, Gauge::LOW_SIDE),
+        high_side: pressure(ReadingKind::HighSide, Gauge::HIGH_SIDE),
+        vent: temperature(ReadingKind::Vent, air),
+        cabin: temperature(ReadingKind::Cabin, air),
+        suction_line: temperature(ReadingKind::SuctionLine, line),
+        discharge_line: temperature(ReadingKind::DischargeLine, line),
+        liquid_line: temperature(ReadingKind::LiquidLine, line),
+        condenser_outlet: temperature(ReadingKind::CondenserOutlet, line),
         clutch_cycles_hz: optional(
             table,
             ReadingKind::ClutchCycles.id(),
             Quantity::Frequency,
             text::frequency_hz,
-        )?
+        )
         .map(Reading::counted),
-        gauge_zero: surroundings(table, "gauge_zero_altitude", "gauge_zero_barometer")?,
-    })
+        gauge_zero: gauge_zero.as_ref().ok().copied().flatten(),
+    };
+    if let (Ok(zero), Some(here)) = (gauge_zero, here) {
+        not_below_vacuum(table, &readings, zero.unwrap_or(here));
+    }
+    readings
 }
 
 /// Refuses a gauge that shows less than nothing: one that was read at sea level and written down up here.
-fn not_below_vacuum(table: &Table<'_>, readings: &Readings, here: Surroundings) -> Result<(), Refused> {
-    let air = readings.gauge_zero.unwrap_or(here);
+fn not_below_vacuum(table: &Table<'_>, readings: &Readings, air: Surroundings) {
     for (kind, reading) in [
         (ReadingKind::LowSide, readings.low_side),
         (ReadingKind::HighSide, readings.high_side),
@@ -176,34 +204,49 @@ fn not_below_vacuum(table: &Table<'_>, readings: &Readings, here: Surroundings) 
         let (Some(reading), Some(entry)) = (reading, table.get(kind.id())) else {
             continue;
         };
-        if let Err(error) = ABSOLUTE_PRESSURE.check(reading.value.absolute(air).pa()) {
-            let least = GaugePressure::from_pa(-air.pressure().pa());
+        let Pressure::Gauge(shown) = reading.value else {
+            continue;
+        };
+        let least = GaugePressure::from_pa(-air.pressure().pa());
+        let gauges = Range::new(Quantity::GaugePressure, least.pa(), GAUGE_PRESSURE.high);
+        if let Err(error) = gauges.check(shown.pa()) {
             let advice = alloc::format!(
                 "where this gauge was zeroed a full vacuum reads {:.1} inHg vacuum, {:.1} kPa gauge",
                 least.inhg_vacuum(),
                 least.kpa()
             );
-            return Err(entry.refuse(error, &advice));
+            let text = entry
+                .instrument(["gauge", "within"])
+                .ok()
+                .and_then(|(value, _)| value.as_text());
+            entry.refuse_part(text.unwrap_or(""), error, &advice);
         }
     }
-    Ok(())
 }
 
-fn observations(table: &Table<'_>) -> Result<Observations, Refused> {
+fn observations(table: &Table<'_>) -> Observations {
     let mut observations = Observations::NONE;
     for entry in table.entries() {
-        let observation = Observation::from_id(entry.name())
-            .ok_or_else(|| entry.unknown("known here", &Observation::ALL.map(Observation::id)))?;
-        observations = observations.with(observation, entry.yes_or_no()?);
+        match Observation::from_id(entry.name()) {
+            None => {
+                entry.unknown("known here", &Observation::ALL.map(Observation::id));
+            }
+            Some(observation) => {
+                if let Ok(answer) = entry.yes_or_no() {
+                    observations = observations.with(observation, answer);
+                }
+            }
+        }
     }
-    Ok(observations)
+    observations
 }
 
+/// What an optional entry of a table reads as; nothing where it is refused, too.
 pub(super) fn optional<T>(
     table: &Table<'_>,
     key: &str,
     quantity: Quantity,
     parse: fn(&str) -> Result<T, Error>,
-) -> Result<Option<T>, Refused> {
-    table.get(key).map(|entry| entry.quantity(quantity, parse)).transpose()
+) -> Option<T> {
+    given(table, key, |entry| entry.quantity(quantity, parse))
 }

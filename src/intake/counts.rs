@@ -1,11 +1,14 @@
 //! The file in which a shop keeps its confirmed cases.
 
-use super::refusal::{Refusal, Refused};
+use super::limit::Limit;
+use super::mistakes::Refused;
+use super::refusal::Refusal;
 use super::tree::{Entry, Table};
 use crate::diagnosis::Counts;
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Observation, Quantity};
 use crate::range::Range;
+use alloc::boxed::Box;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -29,7 +32,7 @@ const NONE_OF_THESE: &str = "none-of-these";
 /// oil_traces = [11, 2]
 /// ```
 ///
-/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 ///
 /// ```
 /// use coldloop::{Fault, diagnosis::Settings, intake};
@@ -39,55 +42,90 @@ const NONE_OF_THESE: &str = "none-of-these";
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn counts_from_toml(text: &str) -> Result<Counts, Refusal> {
-    super::read(super::toml_value(text), counts)
+    Limit::default().counts_from_toml(text)
 }
 
-/// The counts that a table of this shape holds.
-pub(super) fn counts(root: &Table<'_>) -> Result<Counts, Refused> {
-    root.only(&["weight", "cases", "answers"])?;
-    let mut counts = Counts::default();
-    if let Some(table) = root.table("weight")? {
-        table.only(&["cases", "answers"])?;
-        let advice = "write a number of cases, 1 to 1000000, without quotes";
+/// The counts that a table of this shape holds; what is refused stays at its usual value.
+pub(super) fn counts(root: &Table<'_>) -> Box<Counts> {
+    root.only(&["weight", "cases", "answers"]);
+    let mut counts = Box::<Counts>::default();
+    root.told("weight", |table| {
+        table.only(&["cases", "answers"]);
         if let Some(entry) = table.get("cases") {
-            counts.cases_weight = entry.number();
-            checked(&counts, &entry, advice)?;
+            weight(&mut counts, &entry, |counts| &mut counts.cases_weight);
         }
         if let Some(entry) = table.get("answers") {
-            counts.answers_weight = entry.number();
-            checked(&counts, &entry, advice)?;
+            weight(&mut counts, &entry, |counts| &mut counts.answers_weight);
         }
-    }
-    if let Some(table) = root.table("cases")? {
-        cases(&mut counts, &table)?;
-    }
-    if let Some(table) = root.table("answers")? {
-        answers(&mut counts, &table)?;
-    }
-    Ok(counts)
+        Ok(())
+    });
+    let cases = root.told("cases", |table| Ok(cases(&mut counts, table)));
+    // Where the cases are refused, nobody knows whether there are more answers than those.
+    let known = cases.unwrap_or(root.get("cases").is_none());
+    root.told("answers", |table| {
+        answers(&mut counts, known, table);
+        Ok(())
+    });
+    counts
 }
 
-fn cases(counts: &mut Counts, table: &Table<'_>) -> Result<(), Refused> {
+/// Whether all of them could be read.
+fn cases(counts: &mut Counts, table: &Table<'_>) -> bool {
+    let mut all = true;
     for entry in table.entries() {
         let cause = match entry.name() {
-            NONE_OF_THESE => None,
-            _ => Some(named(&entry, &Fault::ALL, Fault::id)?),
+            NONE_OF_THESE => Ok(None),
+            _ => named(&entry, &Fault::ALL, Fault::id).map(Some),
         };
-        *counts = counts.with_cases(cause, count(&entry)?);
-    }
-    Ok(())
-}
-
-fn answers(counts: &mut Counts, table: &Table<'_>) -> Result<(), Refused> {
-    for entry in table.entries() {
-        let fault = named(&entry, &Fault::ALL, Fault::id)?;
-        for question in entry.table()?.entries() {
-            let observation = named(&question, &Observation::ALL, Observation::id)?;
-            *counts = counts.with_answers(observation, fault, yes_and_no(&question)?);
-            checked(counts, &question, "more answers than cases of that cause")?;
+        match (cause, count(&entry)) {
+            (Ok(cause), Ok(count)) => put_cases(counts, cause, count),
+            (Ok(_), Err(_)) | (Err(_), Ok(_) | Err(_)) => all = false,
         }
     }
-    Ok(())
+    all
+}
+
+fn answers(counts: &mut Counts, cases_known: bool, table: &Table<'_>) {
+    for entry in table.entries() {
+        let (Ok(fault), Ok(questions)) = (named(&entry, &Fault::ALL, Fault::id), entry.table()) else {
+            continue;
+        };
+        for question in questions.entries() {
+            let observation = named(&question, &Observation::ALL, Observation::id);
+            let (Ok(observation), Ok(answers)) = (observation, yes_and_no(&question)) else {
+                continue;
+            };
+            if cases_known {
+                let before = counts.answers(observation, fault);
+                put_answers(counts, observation, fault, answers);
+                if let Err(error) = counts.check() {
+                    put_answers(counts, observation, fault, before);
+                    question.refuse(error, "more answers than cases of that cause");
+                }
+            }
+        }
+    }
+}
+
+/// Puts a bare number into its place, unless the counts could not be used any more.
+fn weight(counts: &mut Counts, entry: &Entry<'_>, place: fn(&mut Counts) -> &mut f64) {
+    let before = core::mem::replace(place(counts), entry.number());
+    if let Err(error) = counts.check() {
+        *place(counts) = before;
+        entry.refuse(error, "write a number of cases, 1 to 1000000, without quotes");
+    }
+}
+
+// Counts are large; what copies them is kept out of line, so that no caller has room for the copies on its stack.
+
+#[inline(never)]
+fn put_cases(counts: &mut Counts, cause: Option<Fault>, cases: u32) {
+    *counts = counts.with_cases(cause, cases);
+}
+
+#[inline(never)]
+fn put_answers(counts: &mut Counts, observation: Observation, fault: Fault, answers: [u32; 2]) {
+    *counts = counts.with_answers(observation, fault, answers);
 }
 
 /// The same file, written: what was never counted is left out.
@@ -133,15 +171,9 @@ pub(super) fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: fn(T) -> &'static
         })
 }
 
-#[inline(never)]
-fn checked(counts: &Counts, entry: &Entry<'_>, advice: &str) -> Result<(), Refused> {
-    counts.check().map_err(|error| entry.refuse(error, advice))
-}
-
 fn count(entry: &Entry<'_>) -> Result<u32, Refused> {
     entry
-        .value
-        .as_u64()
+        .count()
         .and_then(|count| u32::try_from(count).ok())
         .ok_or_else(|| {
             let counts = Range::new(Quantity::Rows, 0.0, f64::from(u32::MAX));
@@ -153,10 +185,8 @@ fn count(entry: &Entry<'_>) -> Result<u32, Refused> {
 
 /// `[11, 2]`.
 fn yes_and_no(entry: &Entry<'_>) -> Result<[u32; 2], Refused> {
-    let counts = entry
-        .items()?
-        .map(|item| count(&item))
-        .collect::<Result<Vec<u32>, Refused>>()?;
+    let counts: Vec<Result<u32, Refused>> = entry.items()?.map(|item| count(&item)).collect();
+    let counts = counts.into_iter().collect::<Result<Vec<u32>, Refused>>()?;
     match counts[..] {
         [yes, no] => Ok([yes, no]),
         [..] => Err(entry.refuse(Error::of(ErrorKind::Missing, Quantity::Name), "write [yes, no]")),

@@ -1,11 +1,12 @@
 //! Readings with their instruments: the value alone, or a table of the value and how well it was read.
 
-use super::refusal::Refused;
+use super::mistakes::Refused;
 use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading};
 use crate::error::Error;
 use crate::names::{GaugeClass, Quantity, Thermometer};
 use crate::proof::MACHINE_SCALE_KG;
+use crate::range::LINE_TEMPERATURE;
 use crate::units::{Pressure, Temperature, text};
 
 /// How far a volume found from the parts of a circuit may be off. Source: engineering judgement.
@@ -45,7 +46,7 @@ pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refused> {
 /// `"37 °F"`, `{ value = "37 °F", thermometer = "pocket-dial" }`, or `{ value = "37 °F", within = "1 °F" }`.
 pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<Temperature>, Refused> {
     let (value, [name, within]) = entry.instrument(["thermometer", "within"])?;
-    let value = value.quantity(Quantity::Temperature, text::temperature)?;
+    let value = super::case::within(&value, LINE_TEMPERATURE)?;
     if let Some(within) = within {
         let limit = within.quantity(Quantity::TemperatureDifference, text::temperature_difference)?;
         return Ok(Reading::within(value, crate::units::difference_in_kelvins(limit)));
@@ -82,11 +83,7 @@ fn limited(
     Ok(Reading::within(value, limit))
 }
 
-/// What an optional entry of a table reads as.
-pub(super) fn given<T>(
-    table: &Table<'_>,
-    key: &str,
-    read: impl Fn(&Entry<'_>) -> Result<T, Refused>,
-) -> Result<Option<T>, Refused> {
-    table.get(key).map(|entry| read(&entry)).transpose()
+/// What an optional entry of a table reads as; nothing where it is refused, too, for then the mistake stands in the list.
+pub(super) fn given<T>(table: &Table<'_>, key: &str, read: impl Fn(&Entry<'_>) -> Result<T, Refused>) -> Option<T> {
+    read(&table.get(key)?).ok()
 }

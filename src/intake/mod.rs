@@ -100,36 +100,40 @@
 //!
 //! A quantity is text with its unit, and a pressure says its datum; what cannot be read is refused with its key, its
 //! value and what to write instead, and nothing is guessed. An unknown key is refused too, for a misspelt reading is a
-//! missing one.
+//! missing one, and so is a key that stands twice. A [`Refusal`] tells all mistakes of a file, up to a dozen.
+//!
+//! A byte order mark before the text does not matter. A text above 4 MB is refused unread, unless a [`Limit`] says otherwise.
 
 mod case;
 mod counts;
 mod instruments;
+mod limit;
+mod mistakes;
+mod node;
 mod own_readings;
 mod own_table;
+mod read_json;
+mod read_toml;
 mod refusal;
 mod settings;
+mod shown;
 mod tree;
 mod trial;
 mod visit;
+mod work;
 
 pub use counts::{counts_from_toml, counts_to_toml};
-pub use refusal::Refusal;
+pub use limit::Limit;
+pub use refusal::{Mistake, Position, Refusal};
 pub use trial::Trial;
 pub use visit::{Judgements, Visit};
 
 use crate::diagnosis::{Case, Settings};
-use crate::names::Quantity;
 use crate::vehicle::System;
-use alloc::string::ToString;
-use refusal::Refused;
-use serde_json::{Map, Value};
-use toml::de::{DeTable, DeValue};
-use tree::Table;
 
 /// The case that a readings file in TOML describes.
 ///
-/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 ///
 /// ```
 /// let case = coldloop::intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
@@ -142,7 +146,7 @@ pub fn case_from_toml(text: &str) -> Result<Case, Refusal> {
 
 /// The case that a readings file in JSON describes; the shape is that of the TOML file.
 ///
-/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 ///
 /// ```
 /// let text = r#"{
@@ -159,16 +163,16 @@ pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
 
 /// All that a readings file in TOML holds: the case, how to judge it, and what was done since.
 ///
-/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 pub fn visit_from_toml(text: &str) -> Result<Visit, Refusal> {
-    read(toml_value(text), visit::visit)
+    Limit::default().visit_from_toml(text)
 }
 
 /// The same from JSON of the same shape.
 ///
 /// Errors: as [`visit_from_toml`].
 pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
-    read(json_value(text), visit::visit)
+    Limit::default().visit_from_json(text)
 }
 
 /// The same from a text of either kind: JSON starts with a brace, which no TOML does.
@@ -180,7 +184,7 @@ pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
 /// assert_eq!(coldloop::intake::visit_from_text(file), coldloop::intake::visit_from_toml(file));
 /// ```
 pub fn visit_from_text(text: &str) -> Result<Visit, Refusal> {
-    read(value(text), visit::visit)
+    Limit::default().visit_from_text(text)
 }
 
 /// The system that a text of either kind describes; what else stands in it is not looked at.
@@ -193,15 +197,12 @@ pub fn visit_from_text(text: &str) -> Result<Visit, Refusal> {
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn system_from_text(text: &str) -> Result<System, Refusal> {
-    read(value(text), |root| {
-        let advice = "a [system] table names refrigerant, expansion and compressor";
-        case::system(&root.require("system", Quantity::Name, advice)?.table()?)
-    })
+    Limit::default().system_from_text(text)
 }
 
 /// The settings that the `[settings]` of a readings file would hold, from a JSON object of that shape.
 ///
-/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 ///
 /// ```
 /// use coldloop::{Fault, intake};
@@ -210,7 +211,7 @@ pub fn system_from_text(text: &str) -> Result<System, Refusal> {
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
-    read(json_value(text), settings::settings)
+    Limit::default().settings_from_json(text)
 }
 
 /// The vehicle, conditions and faults that a text in JSON asks to simulate.
@@ -219,7 +220,7 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 /// left out) and `faults` gives each fault its severity as [`FaultSeverity::new`](crate::vehicle::FaultSeverity::new)
 /// means it; for a wrong refrigerant its name, or how much of the charge it is and its name: `"30 % R-22"`.
 ///
-/// Errors: a [`Refusal`] that names the key, the value and what to write instead.
+/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 ///
 /// ```
 /// use coldloop::{intake, vehicle::simulate};
@@ -234,64 +235,12 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn trial_from_json(text: &str) -> Result<Trial, Refusal> {
-    read(json_value(text), trial::trial)
+    Limit::default().trial_from_json(text)
 }
 
 /// The same from TOML of the same shape, or from JSON: a text of either kind, as for [`visit_from_text`].
 ///
 /// Errors: as [`trial_from_json`].
 pub fn trial_from_text(text: &str) -> Result<Trial, Refusal> {
-    read(value(text), trial::trial)
-}
-
-/// What `told` makes of a file.
-fn read<T>(file: Result<Value, Refused>, told: fn(&Table<'_>) -> Result<T, Refused>) -> Result<T, Refusal> {
-    file.and_then(|value| told(&Table::root(&value)?))
-        .map_err(|refused| *refused)
-}
-
-fn value(text: &str) -> Result<Value, Refused> {
-    if text.trim_start().starts_with('{') {
-        json_value(text)
-    } else {
-        toml_value(text)
-    }
-}
-
-fn toml_value(text: &str) -> Result<Value, Refused> {
-    let table = DeTable::parse(text).map_err(|error| Refusal::syntax(error.to_string().trim_end()))?;
-    json_table(table.into_inner())
-}
-
-/// The table as JSON would tell it.
-fn json_table(table: DeTable<'_>) -> Result<Value, Refused> {
-    let entries = table
-        .into_iter()
-        .map(|(key, value)| Ok((key.into_inner().into_owned(), json_of(value.into_inner())?)));
-    entries.collect::<Result<Map<_, _>, _>>().map(Value::Object)
-}
-
-fn json_of(value: DeValue<'_>) -> Result<Value, Refused> {
-    Ok(match value {
-        DeValue::String(text) => Value::String(text.into_owned()),
-        DeValue::Integer(digits) => {
-            let number = i64::from_str_radix(digits.as_str(), digits.radix());
-            number.map_err(|error| Refusal::syntax(&error.to_string()))?.into()
-        }
-        DeValue::Float(digits) => {
-            let number = digits.as_str().parse::<f64>();
-            number.map_err(|error| Refusal::syntax(&error.to_string()))?.into()
-        }
-        DeValue::Boolean(answer) => answer.into(),
-        DeValue::Datetime(time) => time.to_string().into(),
-        DeValue::Array(items) => {
-            let items = items.into_iter().map(|item| json_of(item.into_inner()));
-            Value::Array(items.collect::<Result<_, _>>()?)
-        }
-        DeValue::Table(table) => json_table(table)?,
-    })
-}
-
-fn json_value(text: &str) -> Result<Value, Refused> {
-    serde_json::from_str(text).map_err(|error| Refusal::syntax(&error.to_string()))
+    Limit::default().trial_from_text(text)
 }

@@ -1,17 +1,19 @@
 //! How an answer is to be judged: the `[settings]` of a readings file.
 
 use super::counts::{counts, named};
-use super::refusal::Refused;
+use super::mistakes::Refused;
+use super::refusal::Refusal;
 use super::tree::{Entry, Table};
-use crate::diagnosis::{Cost, Prices, Settings, Stakes};
+use crate::diagnosis::{Cost, Counts, Prices, Settings, Stakes};
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity};
-use serde_json::Value;
+use alloc::boxed::Box;
 
 const SHARES: &str = "write the number alone, without quotes";
 
-/// The usual settings with those of the table in their place; confirmed cases are applied last.
-pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refused> {
+/// Puts the settings of the table in the place of the usual ones; confirmed cases are applied last. What is refused stays
+/// as it was.
+pub(super) fn settings(table: &Table<'_>, settings: &mut Settings) {
     table.only(&[
         "priors",
         "none_of_these",
@@ -27,48 +29,55 @@ pub(super) fn settings(table: &Table<'_>) -> Result<Settings, Refused> {
         "prices",
         "looks",
         "counts",
-    ])?;
-    let mut settings = Settings::default();
-    if let Some(entry) = table.get("stakes") {
-        settings = stakes(&settings, &entry)?;
-    }
+    ]);
+    table.told("stakes", |table| {
+        stakes(settings, table);
+        Ok(())
+    });
     for entry in table.entries() {
         match entry.name() {
-            "none_of_these" => set(&mut settings.none_of_these, &entry),
-            "two_faults" => set(&mut settings.two_faults, &entry),
-            "healthy" => set(&mut settings.healthy, &entry),
-            "named" => set(&mut settings.named, &entry),
-            "nothing_fits" => set(&mut settings.nothing_fits, &entry),
-            "short_list" => set(&mut settings.short_list, &entry),
-            "least_information" => set(&mut settings.least_information, &entry),
-            "recovered" => settings.recovered = entry.yes_or_no()?,
-            "next_checks" => settings.next_checks = entry.yes_or_no()?,
-            "priors" => priors(&mut settings, &entry.table()?)?,
-            "prices" => prices(&mut settings.prices, &entry.table()?)?,
-            "looks" => looks(&mut settings, &entry.table()?)?,
-            _ => continue,
+            "none_of_these" => set(settings, &entry, |settings| &mut settings.none_of_these),
+            "two_faults" => set(settings, &entry, |settings| &mut settings.two_faults),
+            "healthy" => set(settings, &entry, |settings| &mut settings.healthy),
+            "named" => set(settings, &entry, |settings| &mut settings.named),
+            "nothing_fits" => set(settings, &entry, |settings| &mut settings.nothing_fits),
+            "short_list" => set(settings, &entry, |settings| &mut settings.short_list),
+            "least_information" => set(settings, &entry, |settings| &mut settings.least_information),
+            "recovered" => settings.recovered = entry.yes_or_no().unwrap_or(settings.recovered),
+            "next_checks" => settings.next_checks = entry.yes_or_no().unwrap_or(settings.next_checks),
+            _ => {}
         }
-        checked(&settings, &entry)?;
     }
-    match table.get("counts") {
-        None => Ok(settings),
-        Some(entry) => learned(&settings, &entry),
+    table.told("priors", |table| {
+        priors(settings, table);
+        Ok(())
+    });
+    table.told("prices", |table| {
+        prices(&mut settings.prices, table);
+        Ok(())
+    });
+    table.told("looks", |table| {
+        looks(settings, table);
+        Ok(())
+    });
+    if let Some(entry) = table.get("counts") {
+        learned(settings, &entry);
     }
 }
 
-fn set(place: &mut f64, entry: &Entry<'_>) {
-    *place = entry.number();
-}
-
+/// Puts a bare number into its place, unless the settings could not be used any more.
 #[inline(never)]
-fn checked(settings: &Settings, entry: &Entry<'_>) -> Result<(), Refused> {
-    settings.check().map_err(|error| entry.refuse(error, SHARES))
+fn set(settings: &mut Settings, entry: &Entry<'_>, place: fn(&mut Settings) -> &mut f64) {
+    let before = core::mem::replace(place(settings), entry.number());
+    if let Err(error) = settings.check() {
+        *place(settings) = before;
+        entry.refuse(error, SHARES);
+    }
 }
 
 /// `{ look = 45, sound_part = 150 }`: the thresholds that follow; one that is given by itself takes their place.
-fn stakes(settings: &Settings, entry: &Entry<'_>) -> Result<Settings, Refused> {
-    let table = entry.table()?;
-    table.only(&["look", "sound_part", "missed_fault", "wrong_list", "needless_repeat"])?;
+fn stakes(settings: &mut Settings, table: &Table<'_>) {
+    table.only(&["look", "sound_part", "missed_fault", "wrong_list", "needless_repeat"]);
     let mut stakes = Stakes::default();
     for (key, cost) in [
         ("look", &mut stakes.look),
@@ -78,102 +87,160 @@ fn stakes(settings: &Settings, entry: &Entry<'_>) -> Result<Settings, Refused> {
         ("needless_repeat", &mut stakes.needless_repeat),
     ] {
         if let Some(entry) = table.get(key) {
-            *cost = entry.number();
             let alone = Stakes {
-                look: *cost,
+                look: entry.number(),
                 ..Stakes::default()
             };
-            settings
-                .with_stakes(&alone)
-                .map_err(|error| entry.refuse(error, SHARES))?;
+            match with_stakes(settings, &alone) {
+                Ok(_) => *cost = entry.number(),
+                Err(error) => {
+                    entry.refuse(error, SHARES);
+                }
+            }
         }
     }
-    settings
-        .with_stakes(&stakes)
-        .map_err(|error| entry.refuse(error, SHARES))
+    // Each cost was tried alone, so that all of them together cannot be refused.
+    if let Ok(with) = with_stakes(settings, &stakes) {
+        *settings = *with;
+    }
+}
+
+// Settings are large; what copies them is kept out of line, so that no caller has room for the copies on its stack.
+
+#[inline(never)]
+fn with_stakes(settings: &Settings, stakes: &Stakes) -> Result<Box<Settings>, Error> {
+    settings.with_stakes(stakes).map(Box::new)
+}
+
+#[inline(never)]
+fn put_prior(settings: &mut Settings, fault: Fault, prior: f64) {
+    *settings = settings.with_prior(fault, prior);
+}
+
+/// Puts a chance of "yes" into its place, unless it cannot be used.
+#[inline(never)]
+fn put_look(settings: &mut Settings, observation: Observation, fault: Fault, chance: f64) -> Result<(), Error> {
+    let looks = settings.looks.with(observation, fault, chance);
+    looks.check().map(|()| settings.looks = looks)
+}
+
+#[inline(never)]
+fn applied(counts: &Counts, settings: &Settings) -> Result<Box<Settings>, Error> {
+    counts.applied(settings).map(Box::new)
 }
 
 /// `undercharge = 0.3`, relative to the others.
-fn priors(settings: &mut Settings, table: &Table<'_>) -> Result<(), Refused> {
+fn priors(settings: &mut Settings, table: &Table<'_>) {
     for entry in table.entries() {
-        *settings = settings.with_prior(named(&entry, &Fault::ALL, Fault::id)?, entry.number());
-        checked(settings, &entry)?;
+        let Ok(fault) = named(&entry, &Fault::ALL, Fault::id) else {
+            continue;
+        };
+        let before = settings.prior(fault);
+        put_prior(settings, fault, entry.number());
+        if let Err(error) = settings.check() {
+            put_prior(settings, fault, before);
+            entry.refuse(error, SHARES);
+        }
     }
-    Ok(())
 }
 
 /// `[settings.looks.undercharge]`, with the chance of "yes" by question.
-fn looks(settings: &mut Settings, table: &Table<'_>) -> Result<(), Refused> {
+fn looks(settings: &mut Settings, table: &Table<'_>) {
     for entry in table.entries() {
-        let fault = named(&entry, &Fault::ALL, Fault::id)?;
-        for question in entry.table()?.entries() {
-            let observation = named(&question, &Observation::ALL, Observation::id)?;
-            settings.looks = settings.looks.with(observation, fault, question.number());
-            checked(settings, &question)?;
+        let (Ok(fault), Ok(questions)) = (named(&entry, &Fault::ALL, Fault::id), entry.table()) else {
+            continue;
+        };
+        for question in questions.entries() {
+            let Ok(observation) = named(&question, &Observation::ALL, Observation::id) else {
+                continue;
+            };
+            if let Err(error) = put_look(settings, observation, fault, question.number()) {
+                question.refuse(error, SHARES);
+            }
         }
     }
-    Ok(())
 }
 
-fn prices(prices: &mut Prices, table: &Table<'_>) -> Result<(), Refused> {
-    table.only(&["per_minute", "recovery", "verify", "unknown", "checks", "repairs"])?;
+fn prices(prices: &mut Prices, table: &Table<'_>) {
+    table.only(&["per_minute", "recovery", "verify", "unknown", "checks", "repairs"]);
     if let Some(entry) = table.get("per_minute") {
-        let mut alone = Settings::default();
-        alone.prices.per_minute = entry.number();
-        checked(&alone, &entry)?;
-        prices.per_minute = entry.number();
+        let before = core::mem::replace(&mut prices.per_minute, entry.number());
+        if let Err(error) = prices.check_all() {
+            prices.per_minute = before;
+            entry.refuse(error, SHARES);
+        }
     }
-    for (key, cost) in [
+    for (key, usual) in [
         ("recovery", &mut prices.recovery),
         ("verify", &mut prices.verify),
         ("unknown", &mut prices.unknown),
     ] {
         if let Some(entry) = table.get(key) {
-            *cost = self::cost(&entry, *cost)?;
+            *usual = cost(&entry, *usual);
         }
     }
-    if let Some(checks) = table.table("checks")? {
+    table.told("checks", |checks| {
         for entry in checks.entries() {
-            let check = named(&entry, &Check::ALL, Check::id)?;
-            *prices = prices.with_check(check, cost(&entry, prices.check(check))?);
+            if let Ok(check) = named(&entry, &Check::ALL, Check::id) {
+                *prices = prices.with_check(check, cost(&entry, prices.check(check)));
+            }
         }
-    }
-    if let Some(repairs) = table.table("repairs")? {
+        Ok(())
+    });
+    table.told("repairs", |repairs| {
         for entry in repairs.entries() {
-            let fault = named(&entry, &Fault::ALL, Fault::id)?;
-            *prices = prices.with_repair(fault, cost(&entry, prices.repair(fault))?);
+            if let Ok(fault) = named(&entry, &Fault::ALL, Fault::id) {
+                *prices = prices.with_repair(fault, cost(&entry, prices.repair(fault)));
+            }
         }
-    }
-    Ok(())
+        Ok(())
+    });
 }
 
-/// `{ minutes = 150, money = 420 }`; what is left out stays as it is.
-fn cost(entry: &Entry<'_>, usual: Cost) -> Result<Cost, Refused> {
-    let table = entry.table()?;
-    table.only(&["minutes", "money"])?;
-    let figure = |key: &str, usual: f64| match table.get(key) {
-        None => Ok(usual),
-        Some(entry) => {
-            let mut alone = Settings::default();
-            alone.prices.recovery.minutes = entry.number();
-            checked(&alone, &entry).map(|()| entry.number())
+/// `{ minutes = 150, money = 420 }`; what is left out or refused stays as it is.
+fn cost(entry: &Entry<'_>, usual: Cost) -> Cost {
+    let Ok(table) = entry.table() else {
+        return usual;
+    };
+    table.only(&["minutes", "money"]);
+    let figure = |key: &str, usual: f64| {
+        let Some(entry) = table.get(key) else {
+            return usual;
+        };
+        let mut alone = Prices::default();
+        alone.recovery.minutes = entry.number();
+        match alone.check_all() {
+            Ok(()) => entry.number(),
+            Err(error) => {
+                entry.refuse(error, SHARES);
+                usual
+            }
         }
     };
-    Ok(Cost {
-        minutes: figure("minutes", usual.minutes)?,
-        money: figure("money", usual.money)?,
-    })
+    Cost {
+        minutes: figure("minutes", usual.minutes),
+        money: figure("money", usual.money),
+    }
 }
 
 /// Confirmed cases: a table in the shape of the file of counts, or the text of such a file.
-fn learned(settings: &Settings, entry: &Entry<'_>) -> Result<Settings, Refused> {
-    let counts = match entry.value {
-        Value::String(text) => super::counts_from_toml(text)?,
-        Value::Object(_) => counts(&entry.table()?)?,
-        Value::Null | Value::Bool(_) | Value::Number(_) | Value::Array(_) => {
+fn learned(settings: &mut Settings, entry: &Entry<'_>) {
+    let counts = match entry.as_text() {
+        Some(text) => inner(text).map_err(|refusal| entry.refuse_all(&refusal)),
+        None if entry.is_table() => entry.table().map(|table| counts(&table)),
+        None => {
             let error = Error::of(ErrorKind::Syntax, Quantity::Name);
-            return Err(entry.refuse(error, "this has to be a table, or the text of a file of counts"));
+            Err(entry.refuse(error, "this has to be a table, or the text of a file of counts"))
         }
     };
-    counts.applied(settings).map_err(|error| entry.refuse(error, ""))
+    let learned: Result<Box<Settings>, Refused> =
+        counts.and_then(|counts| applied(&counts, settings).map_err(|error| entry.refuse(error, "")));
+    if let Ok(learned) = learned {
+        *settings = *learned;
+    }
+}
+
+#[inline(never)]
+fn inner(text: &str) -> Result<Box<Counts>, Refusal> {
+    super::counts_from_toml(text).map(Box::new)
 }

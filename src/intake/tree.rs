@@ -1,24 +1,25 @@
-//! A walk over the parsed file that remembers where it is and which keys it has not understood.
+//! A walk over the parsed file that remembers where it is and writes down every mistake that it meets.
 //!
 //! What is called from every entry is kept out of line: it need not be fast, and it would fill the library.
 
-use super::refusal::{Refusal, Refused};
+use super::mistakes::{Mistakes, Refused};
+use super::node::{Content, Named, Node, Number};
+use super::refusal::Mistake;
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, Refrigerant};
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
-use serde_json::{Map, Value};
 
 /// The way to an entry: its key below that of its table, or its row in a list. It is put into words only for a refusal.
 #[derive(Clone, Copy)]
-struct Place<'a> {
+pub(super) struct Place<'a> {
     above: Option<&'a Place<'a>>,
     step: Step<'a>,
 }
 
 #[derive(Clone, Copy)]
-enum Step<'a> {
+pub(super) enum Step<'a> {
     /// The file itself.
     Root,
     /// A key of a table.
@@ -28,7 +29,13 @@ enum Step<'a> {
 }
 
 impl<'a> Place<'a> {
-    fn below(&'a self, step: Step<'a>) -> Self {
+    /// The file itself.
+    pub(super) const ROOT: Self = Self {
+        above: None,
+        step: Step::Root,
+    };
+
+    pub(super) fn below(&'a self, step: Step<'a>) -> Self {
         Self {
             above: Some(self),
             step,
@@ -37,7 +44,7 @@ impl<'a> Place<'a> {
 
     /// The dotted path.
     #[inline(never)]
-    fn path(&self) -> String {
+    pub(super) fn path(&self) -> String {
         let mut path = self.above.map_or_else(String::new, Place::path);
         match self.step {
             Step::Root => {}
@@ -53,48 +60,75 @@ impl<'a> Place<'a> {
     }
 }
 
+/// The text that is walked over, and the list of its mistakes.
+#[derive(Clone, Copy)]
+pub(super) struct File<'a> {
+    pub(super) text: &'a str,
+    pub(super) mistakes: &'a Mistakes,
+    /// Whether a mistake names its line and column.
+    pub(super) placed: bool,
+}
+
+impl File<'_> {
+    /// Writes down a mistake about what stands at an offset.
+    #[cold]
+    #[inline(never)]
+    fn record(&self, order: usize, offset: usize, error: Error, mistake: impl FnOnce() -> Mistake) -> Refused {
+        self.mistakes.record(order, error, || match self.placed {
+            true => mistake().at(self.text, offset),
+            false => mistake(),
+        })
+    }
+}
+
 /// A table of the file and where it stands.
 #[derive(Clone, Copy)]
 pub(super) struct Table<'a> {
+    file: File<'a>,
     place: Place<'a>,
-    entries: &'a Map<String, Value>,
+    /// Offset of its own key or header.
+    at: usize,
+    entries: &'a [Named<'a>],
 }
 
 /// One entry of a table: where it stands and its value.
 #[derive(Clone, Copy)]
 pub(super) struct Entry<'a> {
+    file: File<'a>,
     place: Place<'a>,
-    pub(super) value: &'a Value,
+    /// Offset of its key, or of the row itself.
+    at: usize,
+    node: &'a Node<'a>,
 }
 
 impl<'a> Table<'a> {
-    pub(super) fn root(value: &'a Value) -> Result<Self, Refused> {
-        match value {
-            Value::Object(entries) => Ok(Self {
-                place: Place {
-                    above: None,
-                    step: Step::Root,
-                },
+    pub(super) fn root(file: File<'a>, node: &'a Node<'a>) -> Result<Self, Refused> {
+        match &node.content {
+            Content::Table(entries) => Ok(Self {
+                file,
+                place: Place::ROOT,
+                at: 0,
                 entries,
             }),
-            Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) | Value::Array(_) => Err(
-                Refusal::syntax("a readings file has the tables system, conditions, readings and observations"),
-            ),
+            Content::Null | Content::YesOrNo(_) | Content::Number(_) | Content::Text(_) | Content::List(_) => {
+                let error = Error::of(ErrorKind::Syntax, Quantity::Name);
+                let says = "a readings file has the tables system, conditions, readings and observations";
+                Err(file.record(0, 0, error, || Mistake::syntax(says)))
+            }
         }
     }
 
-    /// Refuses a key that is none of `known`, naming those.
+    /// Refuses every key that is none of `known`, naming those.
     #[inline(never)]
-    pub(super) fn only(&self, known: &[&str]) -> Result<(), Refused> {
-        match self.entries().find(|entry| !known.contains(&entry.name())) {
-            None => Ok(()),
-            Some(entry) => Err(entry.unknown("known here", known)),
+    pub(super) fn only(&self, known: &[&str]) {
+        for entry in self.entries().filter(|entry| !known.contains(&entry.name())) {
+            entry.unknown("known here", known);
         }
     }
 
     #[inline(never)]
     pub(super) fn get(&self, key: &str) -> Option<Entry<'_>> {
-        entry(&self.place, self.entries, key)
+        self.entries().find(|entry| entry.name() == key)
     }
 
     #[inline(never)]
@@ -102,32 +136,48 @@ impl<'a> Table<'a> {
         self.get(key).ok_or_else(|| self.missing(key, quantity, advice))
     }
 
+    /// Writes down that a key is missing, after all mistakes about what stands in the table: one of those may be a
+    /// misspelt key.
     #[cold]
     #[inline(never)]
     pub(super) fn missing(&self, key: &str, quantity: Quantity, advice: &str) -> Refused {
-        let place = self.place.below(Step::Key(key));
-        Refusal::new(&place.path(), "", Error::of(ErrorKind::Missing, quantity), advice)
+        let error = Error::of(ErrorKind::Missing, quantity);
+        let last = match self.place.step {
+            Step::Root => Some(self.file.text.len()),
+            Step::Key(_) | Step::Row(_) => self.entries.iter().map(|entry| entry.node.span.end).max(),
+        };
+        let order = last.unwrap_or(self.at);
+        let mistake = || Mistake::new(&self.place.below(Step::Key(key)).path(), "", error, advice);
+        match self.place.step {
+            Step::Root => self.file.mistakes.record(order, error, mistake),
+            Step::Key(_) | Step::Row(_) => self.file.record(order, self.at, error, mistake),
+        }
     }
 
-    /// A table below this one, or `None` when it is not there.
-    #[inline(never)]
-    pub(super) fn table(&self, key: &str) -> Result<Option<Table<'_>>, Refused> {
-        self.get(key).map(|entry| entry.table()).transpose()
+    /// What `read` makes of the table of this name; nothing where there is none, or where it is refused.
+    pub(super) fn told<T>(&self, key: &str, read: impl FnOnce(&Table<'_>) -> Result<T, Refused>) -> Option<T> {
+        let entry = self.get(key)?;
+        read(&entry.table().ok()?).ok()
+    }
+
+    /// What `read` makes of the table of this name, which has to be there.
+    pub(super) fn section<T>(
+        &self,
+        key: &str,
+        advice: &str,
+        read: impl FnOnce(&Table<'_>) -> Result<T, Refused>,
+    ) -> Result<T, Refused> {
+        read(&self.require(key, Quantity::Name, advice)?.table()?)
     }
 
     pub(super) fn entries(&self) -> impl Iterator<Item = Entry<'_>> {
-        self.entries.iter().map(|(key, value)| Entry {
-            place: self.place.below(Step::Key(key)),
-            value,
+        self.entries.iter().map(|named| Entry {
+            file: self.file,
+            place: self.place.below(Step::Key(&named.key)),
+            at: named.at,
+            node: &named.node,
         })
     }
-}
-
-fn entry<'a>(place: &'a Place<'a>, entries: &'a Map<String, Value>, key: &str) -> Option<Entry<'a>> {
-    entries.get_key_value(key).map(|(key, value)| Entry {
-        place: place.below(Step::Key(key)),
-        value,
-    })
 }
 
 impl<'a> Entry<'a> {
@@ -139,47 +189,109 @@ impl<'a> Entry<'a> {
         }
     }
 
+    /// Writes down that the value cannot be used; the figures of the error are told in the unit of the value.
     #[cold]
     #[inline(never)]
     pub(super) fn refuse(&self, error: Error, advice: &str) -> Refused {
-        Refusal::new(&self.place.path(), &self.value.to_string(), error, advice)
+        self.refuse_part(self.as_text().unwrap_or(""), error, advice)
     }
 
-    /// Refuses a name that is none of `known`.
+    /// The same, where the error is about a part of the text only.
     #[cold]
     #[inline(never)]
+    pub(super) fn refuse_part(&self, part: &str, error: Error, advice: &str) -> Refused {
+        self.record(self.node.span.start, error, || {
+            let written = self.node.written(self.file.text);
+            Mistake::new(&self.place.path(), written, error, advice).in_unit_of(part)
+        })
+    }
+
+    #[cold]
+    fn record(&self, offset: usize, error: Error, mistake: impl FnOnce() -> Mistake) -> Refused {
+        self.file.record(offset, offset, error, mistake)
+    }
+
+    /// Writes down the mistakes of a text in the value as those of this entry.
+    pub(super) fn refuse_all(&self, refusal: &super::Refusal) -> Refused {
+        for mistake in &refusal.others {
+            self.refuse_inner(mistake);
+        }
+        self.refuse_inner(&refusal.first)
+    }
+
+    fn refuse_inner(&self, inner: &Mistake) -> Refused {
+        self.record(self.node.span.start, inner.error, || {
+            let place = match inner.key.is_empty() {
+                true => self.place,
+                false => self.place.below(Step::Key(&inner.key)),
+            };
+            let mut mistake = Mistake::new(&place.path(), &inner.value, inner.error, &inner.advice);
+            mistake.reason.clone_from(&inner.reason);
+            mistake
+        })
+    }
+
+    /// Refuses a key that is none of `known`.
     pub(super) fn unknown(&self, advice: &str, known: &[&str]) -> Refused {
-        self.refuse(
-            Error::of(ErrorKind::UnknownName, Quantity::Name),
-            &format!("{advice}: {}", known.join(", ")),
-        )
+        self.unknown_at(self.at, advice, known)
+    }
+
+    /// Refuses the name at this offset, the key or the value, that is none of `known`.
+    #[cold]
+    #[inline(never)]
+    fn unknown_at(&self, offset: usize, advice: &str, known: &[&str]) -> Refused {
+        let error = Error::of(ErrorKind::UnknownName, Quantity::Name);
+        self.record(offset, error, || {
+            let written = self.node.written(self.file.text);
+            let advice = format!("{advice}: {}", known.join(", "));
+            Mistake::new(&self.place.path(), written, error, &advice)
+        })
+    }
+
+    fn wrong_kind(&self, advice: &str) -> Refused {
+        self.refuse(Error::of(ErrorKind::Syntax, Quantity::Name), advice)
     }
 
     #[inline(never)]
     pub(super) fn table(&self) -> Result<Table<'a>, Refused> {
-        match self.value.as_object() {
-            Some(entries) => Ok(Table {
+        match &self.node.content {
+            Content::Table(entries) => Ok(Table {
+                file: self.file,
                 place: self.place,
+                at: self.at,
                 entries,
             }),
-            None => Err(self.refuse(Error::of(ErrorKind::Syntax, Quantity::Name), "this has to be a table")),
+            Content::Null | Content::YesOrNo(_) | Content::Number(_) | Content::Text(_) | Content::List(_) => {
+                Err(self.wrong_kind("this has to be a table"))
+            }
+        }
+    }
+
+    pub(super) fn is_table(&self) -> bool {
+        matches!(self.node.content, Content::Table(_))
+    }
+
+    pub(super) fn as_text(&self) -> Option<&'a str> {
+        match &self.node.content {
+            Content::Text(text) => Some(text),
+            Content::Null | Content::YesOrNo(_) | Content::Number(_) | Content::List(_) | Content::Table(_) => None,
         }
     }
 
     #[inline(never)]
     pub(super) fn text(&self, quantity: Quantity) -> Result<&'a str, Refused> {
-        match self.value {
-            Value::String(text) => Ok(text),
-            Value::Number(_) => Err(self.refuse(Error::of(ErrorKind::MissingUnit, quantity), "")),
-            Value::Null => Err(self.refuse(
+        match &self.node.content {
+            Content::Text(text) => Ok(text),
+            Content::Number(_) => Err(self.refuse(Error::of(ErrorKind::MissingUnit, quantity), "")),
+            Content::Null => Err(self.refuse(
                 Error::of(ErrorKind::NotANumber, quantity),
                 "leave the entry out where nothing was measured",
             )),
-            Value::Bool(_) => Err(self.refuse(
+            Content::YesOrNo(_) => Err(self.refuse(
                 Error::of(ErrorKind::NotANumber, quantity),
                 "true and false answer yes-or-no questions only",
             )),
-            Value::Array(_) | Value::Object(_) => Err(self.refuse(
+            Content::List(_) | Content::Table(_) => Err(self.refuse(
                 Error::of(ErrorKind::NotANumber, quantity),
                 &format!("write it in quotes: {}", quantity.spelling()),
             )),
@@ -200,16 +312,16 @@ impl<'a> Entry<'a> {
         id: fn(T) -> &'static str,
         from_id: fn(&str) -> Option<T>,
     ) -> Result<T, Refused> {
-        self.value.as_str().and_then(from_id).ok_or_else(|| {
+        self.as_text().and_then(from_id).ok_or_else(|| {
             let ids: Vec<&str> = all.iter().map(|&member| id(member)).collect();
-            self.unknown("write one of", &ids)
+            self.unknown_at(self.node.span.start, "write one of", &ids)
         })
     }
 
     /// A refrigerant by its designation; the refusal of a common name leads to the designation.
     #[inline(never)]
     pub(super) fn refrigerant(&self) -> Result<Refrigerant, Refused> {
-        let text = self.value.as_str().unwrap_or_default();
+        let text = self.as_text().unwrap_or_default();
         match (Refrigerant::from_id(text), Refrigerant::meant_by(text)) {
             (None, Some(meant)) => Err(self.meant(meant)),
             (Some(_), _) | (None, None) => self.member(&Refrigerant::ALL, Refrigerant::id, Refrigerant::from_id),
@@ -226,19 +338,33 @@ impl<'a> Entry<'a> {
         )
     }
 
+    fn as_number(&self) -> Option<Number> {
+        match self.node.content {
+            Content::Number(number) => Some(number),
+            Content::Null | Content::YesOrNo(_) | Content::Text(_) | Content::List(_) | Content::Table(_) => None,
+        }
+    }
+
     /// A bare number; NaN where there is none, which every range refuses.
     #[inline(never)]
     pub(super) fn number(&self) -> f64 {
-        self.value.as_f64().unwrap_or(f64::NAN)
+        self.as_number().map_or(f64::NAN, |number| number.value)
+    }
+
+    /// A number that is written as a whole one from zero.
+    pub(super) fn count(&self) -> Option<u64> {
+        self.as_number().and_then(|number| number.count)
     }
 
     pub(super) fn yes_or_no(&self) -> Result<bool, Refused> {
-        self.value.as_bool().ok_or_else(|| {
-            self.refuse(
-                Error::of(ErrorKind::UnknownName, Quantity::Name),
-                "write true or false, without quotes",
-            )
-        })
+        match self.node.content {
+            Content::YesOrNo(answer) => Ok(answer),
+            Content::Null | Content::Number(_) | Content::Text(_) | Content::List(_) | Content::Table(_) => Err(self
+                .refuse(
+                    Error::of(ErrorKind::UnknownName, Quantity::Name),
+                    "write true or false, without quotes",
+                )),
+        }
     }
 
     /// The value of a reading and, where the entry is a table, what stands there under each of `keys`.
@@ -246,29 +372,38 @@ impl<'a> Entry<'a> {
         &self,
         keys: [&str; N],
     ) -> Result<(Entry<'_>, [Option<Entry<'_>>; N]), Refused> {
-        let Some(entries) = self.value.as_object() else {
+        let Content::Table(entries) = &self.node.content else {
             return Ok((*self, [None; N]));
         };
         let table = self.table()?;
         let mut known = alloc::vec!["value"];
         known.extend(keys);
-        table.only(&known)?;
-        let found = |key| entry(&self.place, entries, key);
+        table.only(&known);
+        let found = |key: &str| {
+            let named = entries.iter().find(|named| named.key == key)?;
+            Some(Entry {
+                file: self.file,
+                place: self.place.below(Step::Key(&named.key)),
+                at: named.at,
+                node: &named.node,
+            })
+        };
         let value = found("value").ok_or_else(|| table.missing("value", Quantity::Name, "a reading has a value"))?;
         Ok((value, keys.map(found)))
     }
 
     #[inline(never)]
     pub(super) fn items(&self) -> Result<impl Iterator<Item = Entry<'_>>, Refused> {
-        match self.value {
-            Value::Array(items) => Ok(items.iter().enumerate().map(|(row, value)| Entry {
+        match &self.node.content {
+            Content::List(items) => Ok(items.iter().enumerate().map(|(row, node)| Entry {
+                file: self.file,
                 place: self.place.below(Step::Row(row)),
-                value,
+                at: node.span.start,
+                node,
             })),
-            Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) | Value::Object(_) => Err(self.refuse(
-                Error::of(ErrorKind::Syntax, Quantity::Name),
-                "this has to be a list in square brackets",
-            )),
+            Content::Null | Content::YesOrNo(_) | Content::Number(_) | Content::Text(_) | Content::Table(_) => {
+                Err(self.wrong_kind("this has to be a list in square brackets"))
+            }
         }
     }
 }

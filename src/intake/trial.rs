@@ -1,7 +1,7 @@
 //! What to simulate: a vehicle, its conditions, and what ails it.
 
 use super::case::{conditions, system};
-use super::refusal::{Refusal, Refused};
+use super::mistakes::Refused;
 use super::tree::{Entry, Table};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Quantity, Refrigerant, VehicleClass};
@@ -21,33 +21,29 @@ pub struct Trial {
 }
 
 pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refused> {
-    root.only(&["vehicle", "system", "conditions", "faults"])?;
-    let section = |name: &str, advice: &str| root.require(name, Quantity::Name, advice)?.table();
-    let system = system(&section(
-        "system",
-        "a [system] table names refrigerant, expansion and compressor",
-    )?)?;
-    let conditions = conditions(&section(
-        "conditions",
-        "a [conditions] table gives ambient and altitude",
-    )?)?;
-    let class = match root.table("vehicle")? {
-        None => VehicleClass::Car,
-        Some(table) => {
-            table.only(&["class"])?;
-            table
-                .require("class", Quantity::Name, "the class sets the size of the parts")?
-                .member(&VehicleClass::ALL, VehicleClass::id, VehicleClass::from_id)?
-        }
-    };
-    let faults = match root.table("faults")? {
-        None => Vec::new(),
-        Some(table) => table.entries().map(|entry| fault(&entry)).collect::<Result<_, _>>()?,
-    };
+    root.only(&["vehicle", "system", "conditions", "faults"]);
+    let advice = "a [system] table names refrigerant, expansion and compressor";
+    let system = root.section("system", advice, system);
+    let advice = "a [conditions] table gives ambient and altitude";
+    let conditions = root.section("conditions", advice, conditions);
+    let class = root.told("vehicle", |table| {
+        table.only(&["class"]);
+        table
+            .require("class", Quantity::Name, "the class sets the size of the parts")?
+            .member(&VehicleClass::ALL, VehicleClass::id, VehicleClass::from_id)
+    });
+    let faults = root.told("faults", |table| {
+        Ok(table.entries().filter_map(|entry| fault(&entry).ok()).collect())
+    });
+    let class = class.unwrap_or(VehicleClass::Car);
+    let vehicle = Vehicle::typical(system?, class).map_err(|error| match root.get("system") {
+        Some(entry) => entry.refuse(error, ""),
+        None => root.missing("system", error.quantity, ""),
+    })?;
     Ok(Trial {
-        vehicle: Vehicle::typical(system, class).map_err(|error| Refusal::new("system", "", error, ""))?,
-        conditions,
-        faults,
+        vehicle,
+        conditions: conditions?,
+        faults: faults.unwrap_or_default(),
     })
 }
 
@@ -61,7 +57,8 @@ fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refused> {
             return Ok(FaultSeverity::wrong_refrigerant(other));
         };
         let advice = "a refrigerant, or how much of the charge it is: \"30 % R-22\"";
-        let share = text::severity(&alloc::format!("{share}%")).map_err(|error| entry.refuse(error, advice))?;
+        let share = alloc::format!("{share}%");
+        let share = text::severity(&share).map_err(|error| entry.refuse_part(&share, error, advice))?;
         let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);
         let other = Refrigerant::from_id(name.trim()).ok_or_else(|| match Refrigerant::meant_by(name) {
             Some(meant) => entry.meant(meant),

@@ -1,33 +1,22 @@
 //! A vehicle's visit: what was read, how to judge it, and what was done since.
 
-use super::case::{TABLES, case, moment, optional};
-use super::instruments::{given, limit_pa, mass_kg, pressure, pressure_by, temperature, volume_m3};
-use super::refusal::{Refusal, Refused};
+use super::case::{TABLES, case, moment};
+use super::mistakes::Refused;
+use super::refusal::{Mistake, Refusal};
 use super::settings::settings;
-use super::tree::{Entry, Table};
-use crate::circuit::{Gauge, Reading};
+use super::tree::Table;
+use super::work::{charge, evacuation, held, hold, pressure_test, vents};
+use crate::circuit::Readings;
 use crate::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use crate::error::Error;
-use crate::names::{ErrorKind, Quantity, TestGas, Thermometer};
-use crate::proof::{
-    Balance, ChargeBook, Decay, DecayGas, Evacuation, Hold, HoldJudgement, Kept, Leak, Proof, PullDown,
-};
+use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
+use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
 use crate::proof::{Sample, Vacuum, VentSample, prove, pull_down};
-use crate::units::{Pressure, Temperature, in_celsius, in_kelvins, kelvins, text};
+use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
+use crate::vehicle::{Conditions, System};
+use alloc::boxed::Box;
+use alloc::string::String;
 use alloc::vec::Vec;
-
-/// Share of its limit of error by which the same gauge is read differently from one time to the next. Source:
-/// engineering judgement.
-const REPEATABLE: f64 = 0.2;
-
-/// A vacuum gauge that counts from nothing is within this share of what it shows. Source: common practice, no source.
-const VACUUM_GAUGE: f64 = 0.1;
-
-/// The same vacuum gauge, read again, is within this share, and within this many Pa. Source: engineering judgement.
-const VACUUM_AGAIN: (f64, f64) = (0.02, 0.7);
-
-/// How far oil poured from a measured bottle may be off, kg. Source: common practice, no source.
-const OIL_KG: f64 = 0.005;
 
 /// A readings file: a case, how to judge it, and whatever was done to the vehicle since.
 #[derive(Clone, Debug, PartialEq)]
@@ -49,6 +38,8 @@ pub struct Visit {
     pub charge: Option<ChargeBook>,
     /// The vent after the start, in the conditions of `after`, or of the case where there is none.
     pub pull_down: Vec<VentSample>,
+    /// The ambient as it was written, to speak of it in that unit.
+    ambient: String,
 }
 
 /// What was done, judged.
@@ -95,7 +86,8 @@ impl Visit {
     ///     "conditions": { "ambient": "-20 °C", "altitude": "0 m" }
     /// }"#)?;
     /// let refusal = visit.diagnose().unwrap_err();
-    /// assert_eq!((refusal.key.as_str(), refusal.value.as_str()), ("conditions.ambient", "-20.0 °C"));
+    /// let says = "conditions.ambient = -20 °C: temperature -20 °C is outside 12.8 °C to 43.35 °C; what sound systems show";
+    /// assert!(refusal.to_string().starts_with(says), "{refusal}");
     /// # Ok::<(), intake::Refusal>(())
     /// ```
     #[inline(never)]
@@ -109,17 +101,19 @@ impl Visit {
         let ambient = self.case.conditions.ambient;
         let of_ambient = error.quantity == Quantity::Temperature && error.value == in_kelvins(ambient);
         if error.kind == ErrorKind::OutOfRange && of_ambient {
-            let celsius = |k: f64| alloc::format!("{:.1} °C", in_celsius(kelvins(k)));
-            let advice = alloc::format!(
-                "what sound systems show is known from {} to {}",
-                celsius(error.low),
-                celsius(error.high)
-            );
-            return *Refusal::new("conditions.ambient", &celsius(error.value), error, &advice);
+            // Whoever changed the case since has written nothing.
+            let as_written = text::temperature(&self.ambient) == Ok(ambient);
+            let written = match as_written {
+                true => self.ambient.clone(),
+                false => alloc::format!("{:.1} °C", in_celsius(ambient)),
+            };
+            let advice = "what sound systems show is known there only";
+            let mistake = Mistake::new("conditions.ambient", &written, error, advice);
+            return mistake.in_unit_of(&written).into();
         }
         if error.kind == ErrorKind::NotAvailable {
             let advice = "what sound systems of this kind show is not known; properties, superheat and subcooling are";
-            return *Refusal::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice);
+            return Mistake::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice).into();
         }
         error.into()
     }
@@ -165,11 +159,12 @@ impl Visit {
 
 fn judged<T, U>(key: &str, given: Option<T>, judge: impl Fn(T) -> Result<U, Error>) -> Result<Option<U>, Refusal> {
     given
-        .map(|given| judge(given).map_err(|error| *Refusal::new(key, "", error, "")))
+        .map(|given| judge(given).map_err(|error| Mistake::new(key, "", error, "").into()))
         .transpose()
 }
 
-pub(super) fn visit(root: &Table<'_>) -> Result<Visit, Refused> {
+/// The visit; in a box, for it is large and refusals have to do with little stack.
+pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     let others = [
         "settings",
         "after",
@@ -179,212 +174,62 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Visit, Refused> {
         "charge",
         "pull_down",
     ];
-    root.only(&[&TABLES[..], &others[..]].concat())?;
-    let case = case(root)?;
-    Ok(Visit {
-        settings: section(root, "settings", settings)?.unwrap_or_default(),
-        after: section(root, "after", |table| after(table, &case))?,
-        pressure_test: section(root, "pressure_test", |table| pressure_test(table, &case))?,
-        evacuation: section(root, "evacuation", |table| evacuation(table, &case))?,
-        hold: section(root, "hold", |table| hold(table, &case))?,
-        held: section(root, "hold", held)?.unwrap_or_default(),
-        charge: section(root, "charge", |table| charge(table, &case))?,
-        pull_down: section(root, "pull_down", vents)?.unwrap_or_default(),
-        case,
-    })
+    root.only(&[&TABLES[..], &others[..]].concat());
+    let case = case(root);
+    let mut visit = blank();
+    // What was done is read beside the case. Where that one is refused, the blank one stays in its place, so that the
+    // further mistakes are found; nothing of it is handed out.
+    if let Ok(case) = &case {
+        visit.case = *case;
+    }
+    root.told("settings", |table| {
+        settings(table, &mut visit.settings);
+        Ok(())
+    });
+    visit.after = root.told("after", |table| after(table, &visit.case));
+    visit.pressure_test = root.told("pressure_test", |table| pressure_test(table, &visit.case));
+    visit.evacuation = root.told("evacuation", |table| evacuation(table, &visit.case));
+    root.told("hold", |table| {
+        visit.hold = Some(hold(table, &visit.case));
+        visit.held = held(table)?;
+        Ok(())
+    });
+    visit.charge = root.told("charge", |table| Ok(charge(table, &visit.case)));
+    visit.pull_down = root.told("pull_down", vents).unwrap_or_default();
+    root.told("conditions", |table| {
+        let ambient = table.get("ambient").and_then(|entry| entry.as_text());
+        visit.ambient = ambient.unwrap_or_default().into();
+        Ok(())
+    });
+    case.map(|_| visit)
 }
 
-fn section<T>(
-    root: &Table<'_>,
-    key: &str,
-    read: impl Fn(&Table<'_>) -> Result<T, Refused>,
-) -> Result<Option<T>, Refused> {
-    root.table(key)?.map(|table| read(&table)).transpose()
+/// A visit of which nothing is known.
+#[inline(never)]
+fn blank() -> Box<Visit> {
+    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    let conditions = Conditions::new(celsius(20.0), Surroundings::SEA_LEVEL);
+    Box::new(Visit {
+        case: Case::new(system, conditions, Readings::default()),
+        settings: Settings::default(),
+        after: None,
+        pressure_test: None,
+        evacuation: None,
+        hold: None,
+        held: Vec::new(),
+        charge: None,
+        pull_down: Vec::new(),
+        ambient: String::new(),
+    })
 }
 
 /// The same vehicle with the conditions of another time.
+#[inline(never)]
 fn after(table: &Table<'_>, before: &Case) -> Result<Case, Refused> {
-    table.only(&["conditions", "readings", "observations"])?;
+    table.only(&["conditions", "readings", "observations"]);
     Ok(Case {
         own_table: before.own_table,
         own_readings: before.own_readings,
-        ..moment(before.system, table)?
+        ..moment(table)?.of(before.system)
     })
-}
-
-fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Refused> {
-    table.only(&[
-        "gas",
-        "start",
-        "start_temperature",
-        "end",
-        "end_temperature",
-        "held",
-        "repeatability",
-        "volume",
-        "allowed",
-    ])?;
-    let need = |key: &str, quantity: Quantity| {
-        table.require(
-            key,
-            quantity,
-            "a pressure test has gas, start, start_temperature, end, end_temperature, held",
-        )
-    };
-    let gas = match need("gas", Quantity::Name)?.member(&TestGas::ALL, TestGas::id, TestGas::from_id)? {
-        TestGas::Nitrogen => DecayGas::Nitrogen,
-        TestGas::Refrigerant => DecayGas::Vapour(case.system.refrigerant),
-    };
-    let start = pressure(&need("start", Quantity::GaugePressure)?, Gauge::DIGITAL)?;
-    let shown = |key: &str| air(&need(key, Quantity::Temperature)?);
-    Ok(Decay {
-        gas,
-        start,
-        start_temperature: shown("start_temperature")?,
-        end: pressure(&need("end", Quantity::GaugePressure)?, Gauge::DIGITAL)?,
-        end_temperature: shown("end_temperature")?,
-        repeatability_pa: given(table, "repeatability", limit_pa)?.unwrap_or(REPEATABLE * start.standard_uncertainty),
-        held_s: need("held", Quantity::Duration)?.quantity(Quantity::Duration, text::duration_s)?,
-        surroundings: case.conditions.surroundings,
-        volume_m3: given(table, "volume", volume_m3)?,
-        allowed_kg_s: given(table, "allowed", mass_rate_kg_s)?,
-    })
-}
-
-/// `"5 g/year"`.
-fn mass_rate_kg_s(entry: &Entry<'_>) -> Result<f64, Refused> {
-    let advice = "write a mass per h, day or year: \"5 g/year\"";
-    let missing = entry.refuse(Error::of(ErrorKind::MissingUnit, Quantity::Mass), advice);
-    let (mass, time) = entry.text(Quantity::Mass)?.split_once('/').ok_or(missing)?;
-    let seconds = match time.trim() {
-        "h" | "hour" => 3_600.0,
-        "day" => 86_400.0,
-        "year" => 365.25 * 86_400.0,
-        _ => return Err(entry.refuse(Error::of(ErrorKind::UnknownUnit, Quantity::Mass), advice)),
-    };
-    let mass_kg = text::mass_kg(mass).map_err(|error| entry.refuse(error, advice))?;
-    Ok(mass_kg / seconds)
-}
-
-fn evacuation(table: &Table<'_>, case: &Case) -> Result<Evacuation, Refused> {
-    table.only(&["reached", "coldest"])?;
-    let reached = table.require(
-        "reached",
-        Quantity::AbsolutePressure,
-        "write what the gauge shows: \"420 micron\"",
-    )?;
-    let shown = |value: Pressure, dial: Gauge| match value {
-        Pressure::Absolute(pressure) => Reading::within(value, VACUUM_GAUGE * pressure.pa()),
-        Pressure::Gauge(_) => Reading::pressure(value, dial),
-    };
-    Ok(Evacuation {
-        reached: pressure_by(&reached, shown, Gauge::LOW_SIDE)?,
-        coldest: part(table, "coldest", case)?,
-        surroundings: case.conditions.surroundings,
-    })
-}
-
-fn hold(table: &Table<'_>, case: &Case) -> Result<Hold<'static>, Refused> {
-    table.only(&["samples", "warmest", "volume"])?;
-    Ok(Hold {
-        samples: &[],
-        warmest: part(table, "warmest", case)?,
-        surroundings: case.conditions.surroundings,
-        volume_m3: given(table, "volume", volume_m3)?,
-    })
-}
-
-fn held(table: &Table<'_>) -> Result<Vec<Sample>, Refused> {
-    let again = |value: Pressure, dial: Gauge| match value {
-        Pressure::Absolute(pressure) => {
-            Reading::within(value, f64::max(VACUUM_AGAIN.0 * pressure.pa(), VACUUM_AGAIN.1))
-        }
-        Pressure::Gauge(_) => Reading::pressure(value, dial),
-    };
-    samples(table, "pressure", |after_s, entry| {
-        let pressure = pressure_by(entry, again, Gauge::LOW_SIDE)?;
-        Ok(Sample { after_s, pressure })
-    })
-}
-
-fn vents(table: &Table<'_>) -> Result<Vec<VentSample>, Refused> {
-    table.only(&["samples"])?;
-    samples(table, "vent", |after_s, entry| {
-        let vent = air(entry)?;
-        Ok(VentSample { after_s, vent })
-    })
-}
-
-/// `samples = [{ after = "5 min", ... }, ...]`.
-fn samples<T>(
-    table: &Table<'_>,
-    key: &str,
-    read: impl Fn(f64, &Entry<'_>) -> Result<T, Refused>,
-) -> Result<Vec<T>, Refused> {
-    let advice = alloc::format!("write samples = [{{ after = \"5 min\", {key} = ... }}, ...]");
-    table
-        .require("samples", Quantity::Rows, &advice)?
-        .items()?
-        .map(|item| {
-            let row = item.table()?;
-            row.only(&["after", key])?;
-            let after = row.require("after", Quantity::Duration, &advice)?;
-            let after_s = after.quantity(Quantity::Duration, text::duration_s)?;
-            read(after_s, &row.require(key, Quantity::Name, &advice)?)
-        })
-        .collect()
-}
-
-fn charge(table: &Table<'_>, case: &Case) -> Result<ChargeBook, Refused> {
-    table.only(&[
-        "tolerance",
-        "recovered",
-        "oil_recovered",
-        "oil_weighed_in",
-        "left",
-        "evacuated",
-        "charged",
-        "hose",
-        "oil_added",
-    ])?;
-    let oil = |entry: &Entry<'_>| match entry.value.is_string() {
-        true => Ok(Reading::within(entry.quantity(Quantity::Mass, text::mass_kg)?, OIL_KG)),
-        false => mass_kg(entry),
-    };
-    let yes_or_no = |key: &str| given(table, key, |entry| entry.yes_or_no());
-    let new = ChargeBook::new(case.system.refrigerant, case.conditions.surroundings);
-    Ok(ChargeBook {
-        nominal_kg: case.system.nominal_charge_kg,
-        tolerance_kg: optional(table, "tolerance", Quantity::Mass, text::mass_kg)?.unwrap_or(new.tolerance_kg),
-        recovered_kg: given(table, "recovered", mass_kg)?,
-        oil_recovered_kg: given(table, "oil_recovered", oil)?,
-        oil_weighed_in: yes_or_no("oil_weighed_in")?.unwrap_or(new.oil_weighed_in),
-        left: given(table, "left", |entry| kept(entry, case))?,
-        evacuated: yes_or_no("evacuated")?.unwrap_or(new.evacuated),
-        charged_kg: given(table, "charged", mass_kg)?,
-        hose: given(table, "hose", |entry| kept(entry, case))?,
-        oil_added_kg: given(table, "oil_added", oil)?,
-        ..new
-    })
-}
-
-/// `{ volume = "60 cm3", temperature = "25 °C" }` full of liquid, or with a `pressure` of vapour.
-fn kept(entry: &Entry<'_>, case: &Case) -> Result<Kept, Refused> {
-    let table = entry.table()?;
-    table.only(&["volume", "temperature", "pressure"])?;
-    Ok(Kept {
-        volume_m3: volume_m3(&table.require("volume", Quantity::Volume, "the refrigerant fills a volume")?)?,
-        temperature: part(&table, "temperature", case)?,
-        vapour: given(&table, "pressure", |entry| pressure(entry, Gauge::HIGH_SIDE))?,
-    })
-}
-
-/// The temperature of a part; the ambient where it was not taken.
-fn part(table: &Table<'_>, key: &str, case: &Case) -> Result<Reading<Temperature>, Refused> {
-    let ambient = Reading::temperature(case.conditions.ambient, Thermometer::PocketDigital);
-    Ok(given(table, key, air)?.unwrap_or(ambient))
-}
-
-fn air(entry: &Entry<'_>) -> Result<Reading<Temperature>, Refused> {
-    temperature(entry, Thermometer::PocketDigital)
 }

@@ -6,7 +6,7 @@ use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, Repair, TwoFaults, measure, repair};
 use crate::diagnosis::{check_cautions, repair_cautions};
-use crate::intake::Refusal;
+use crate::intake::{Mistake, Refusal};
 use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::format;
@@ -35,17 +35,28 @@ pub fn json(case: &Case, diagnosis: &Diagnosis) -> String {
     answer(case, diagnosis).to_string()
 }
 
-/// A refused entry of a readings file as one JSON object: `refused`, with its `key`, its `value` and the `message`.
+/// A refused readings file as one JSON object: `refused`, with the `key` and the `value` of the first mistake, a `message`
+/// with a line for each, and `mistakes`: each with its `key`, `value`, `line`, `column` and `message`.
 ///
 /// ```
 /// let refusal = coldloop::intake::case_from_json("{}").unwrap_err();
 /// assert!(coldloop::report::refusal_json(&refusal).starts_with(r#"{"refused":{"key":"system","#));
 /// ```
 pub fn refusal_json(refusal: &Refusal) -> String {
+    let mistake = |mistake: &Mistake| {
+        record!({
+            "key": mistake.key.as_str(),
+            "value": mistake.value.as_str(),
+            "line": mistake.position.map(|position| position.line),
+            "column": mistake.position.map(|position| position.column),
+            "message": mistake.to_string(),
+        })
+    };
     let refused = record!({
-        "key": refusal.key.as_str(),
-        "value": refusal.value.as_str(),
+        "key": refusal.first.key.as_str(),
+        "value": refusal.first.value.as_str(),
         "message": refusal.to_string(),
+        "mistakes": refusal.mistakes().map(mistake).collect::<Vec<_>>(),
     });
     record!({ "refused": refused }).to_string()
 }

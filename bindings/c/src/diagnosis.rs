@@ -16,8 +16,10 @@
 //! "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
 //! "evacuation", "hold", "charge", "pull_down" and "after", the conditions and readings after the repair.
 //!
-//! Input that cannot be read is refused: the status says why, and the answer is
-//! {"refused": {"key": ..., "value": ..., "message": ...}}, the message saying what to write instead.
+//! Input that cannot be read is refused: the status says why, and the answer is {"refused": {"key": ..., "value": ...,
+//! "message": ..., "mistakes": [...]}}. The message has a line for every mistake, up to a dozen, which says what to write
+//! instead; "mistakes" has the same one by one, each with "key", "value", "line", "column" and "message". Status, key and
+//! value are those of the first.
 //!
 //! The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
 //! included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
@@ -216,5 +218,5 @@ fn told(
 }
 
 fn refused(refusal: Refusal) -> (Error, String) {
-    (refusal.error, report::refusal_json(&refusal))
+    (refusal.error(), report::refusal_json(&refusal))
 }

@@ -11,7 +11,7 @@ pub(crate) fn raised(py: Python<'_>, error: Error) -> PyErr {
 
 /// The exception for a refused entry of the readings.
 pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
-    told(py, refusal.error, &refusal.to_string(), &refusal.key)
+    told(py, refusal.error(), &refusal.to_string(), &refusal.first.key)
 }
 
 /// The exception for an error at this place of what was given.

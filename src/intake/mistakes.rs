@@ -1,0 +1,56 @@
+//! The mistakes of a file, gathered while it is read.
+
+use super::refusal::{Mistake, Refusal, TOLD};
+use crate::error::Error;
+use alloc::boxed::Box;
+use alloc::vec::Vec;
+use core::cell::RefCell;
+
+/// A sign that a mistake stands in the list: whoever gets it goes on with the rest of the file, or gives up this part.
+///
+/// It is made by [`Mistakes::record`] only, so that dropping it loses nothing.
+#[derive(Debug)]
+pub(super) struct Refused(Error);
+
+/// The first dozen mistakes in the order of the file, and how many more there are.
+#[derive(Default)]
+pub(super) struct Mistakes(RefCell<List>);
+
+#[derive(Default)]
+struct List {
+    /// Each with the offset by which it is put in order.
+    told: Vec<(usize, Mistake)>,
+    untold: usize,
+}
+
+impl Mistakes {
+    /// Puts a mistake into the list, in the order of the offsets; it is put into words only where it will be told.
+    #[cold]
+    #[inline(never)]
+    pub(super) fn record(&self, offset: usize, error: Error, mistake: impl FnOnce() -> Mistake) -> Refused {
+        let mut list = self.0.borrow_mut();
+        let place = list.told.partition_point(|(other, _)| *other <= offset);
+        if place < TOLD {
+            list.told.insert(place, (offset, mistake()));
+        }
+        if place >= TOLD || list.told.len() > TOLD {
+            list.told.truncate(TOLD);
+            list.untold += 1;
+        }
+        Refused(error)
+    }
+
+    /// What was told, unless there was a mistake.
+    pub(super) fn unless_any<T>(self, told: Result<T, Refused>) -> Result<T, Refusal> {
+        let List { told: all, untold } = self.0.into_inner();
+        let mut mistakes = all.into_iter().map(|(_, mistake)| mistake);
+        match mistakes.next() {
+            None => told.map_err(|Refused(error)| error.into()),
+            Some(first) => Err(Refusal {
+                first: Box::new(first),
+                others: mistakes.collect(),
+                untold,
+            }),
+        }
+    }
+}
