@@ -201,6 +201,13 @@ fn a_mistake_has_no_followers() {
         let refusal = intake::visit_from_toml(&text).unwrap_err();
         assert_eq!(keys(&refusal), [key], "{refusal}");
     }
+    let kinds = intake::visit_from_toml("readings = 5\nsystem = 'x'\nconditions = true\nsettings = []\n").unwrap_err();
+    assert_eq!(keys(&kinds), ["readings", "system", "conditions", "settings"]);
+    let large = replaced(TOML, "\"37 psig\"", "99999999999999999999").unwrap_err();
+    assert_eq!(
+        (keys(&large), large.error().kind),
+        (vec!["readings.low_side"], ErrorKind::MissingUnit)
+    );
     let counts = "[cases]\nundercharge = -1\n[answers.undercharge]\noil_traces = [1, 0]\n";
     assert_eq!(
         keys(&intake::counts_from_toml(counts).unwrap_err()),

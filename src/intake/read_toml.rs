@@ -7,7 +7,6 @@ use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
 use alloc::borrow::Cow;
 use alloc::string::ToString;
-use core::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 use toml_parser::Source;
@@ -27,7 +26,7 @@ pub(super) fn node<'t>(text: &'t str, mistakes: &Mistakes) -> Result<Node<'t>, R
     match DeTable::parse(text) {
         Ok(table) => Ok(Node {
             span: 0..text.len(),
-            content: table_of(table.into_inner(), text, mistakes),
+            content: table_of(table.into_inner()),
         }),
         Err(first) => {
             let all = match text.len() > RECOVERED {
@@ -80,25 +79,20 @@ fn too_deep(text: &str) -> Option<usize> {
     None
 }
 
-fn table_of<'t>(table: DeTable<'t>, text: &'t str, mistakes: &Mistakes) -> Content<'t> {
+fn table_of(table: DeTable<'_>) -> Content<'_> {
     let entries = table.into_iter().map(|(key, value)| Named {
         at: key.span().start,
         key: key.into_inner(),
-        node: node_of(value, text, mistakes),
+        node: node_of(value),
     });
     Content::Table(entries.collect())
 }
 
-fn node_of<'t>(value: Spanned<DeValue<'t>>, text: &'t str, mistakes: &Mistakes) -> Node<'t> {
+fn node_of(value: Spanned<DeValue<'_>>) -> Node<'_> {
     let span = value.span();
     let content = match value.into_inner() {
         DeValue::String(written) => Content::Text(written),
-        DeValue::Integer(digits) => whole(
-            i64::from_str_radix(digits.as_str(), digits.radix()),
-            &span,
-            text,
-            mistakes,
-        ),
+        DeValue::Integer(digits) => Content::Number(whole(digits.as_str(), digits.radix())),
         DeValue::Float(digits) => Content::Number(Number {
             // TOML writes its floats as Rust reads them: digits, inf and nan.
             value: digits.as_str().parse().unwrap_or(f64::NAN),
@@ -106,27 +100,26 @@ fn node_of<'t>(value: Spanned<DeValue<'t>>, text: &'t str, mistakes: &Mistakes) 
         }),
         DeValue::Boolean(answer) => Content::YesOrNo(answer),
         DeValue::Datetime(time) => Content::Text(Cow::Owned(time.to_string())),
-        DeValue::Array(items) => Content::List(items.into_iter().map(|item| node_of(item, text, mistakes)).collect()),
-        DeValue::Table(table) => table_of(table, text, mistakes),
+        DeValue::Array(items) => Content::List(items.into_iter().map(node_of).collect()),
+        DeValue::Table(table) => table_of(table),
     };
     Node { span, content }
 }
 
-/// A whole number of TOML, which has 64 bits.
-fn whole<'t>(
-    number: Result<i64, core::num::ParseIntError>,
-    span: &Range<usize>,
-    text: &str,
-    mistakes: &Mistakes,
-) -> Content<'t> {
-    match number {
-        Ok(number) => Content::Number(Number {
+/// A whole number; one of more than 64 bits is the nearest double, as in JSON, or in hexadecimal digits no number.
+fn whole(digits: &str, radix: u32) -> Number {
+    match i64::from_str_radix(digits, radix) {
+        Ok(number) => Number {
             value: number as f64,
             count: u64::try_from(number).ok(),
-        }),
-        Err(error) => {
-            syntax(mistakes, text, span.start, &error.to_string());
-            Content::Null
-        }
+        },
+        Err(_) if radix == 10 => Number {
+            value: digits.parse().unwrap_or(f64::NAN),
+            count: None,
+        },
+        Err(_) => Number {
+            value: f64::NAN,
+            count: None,
+        },
     }
 }

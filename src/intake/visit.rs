@@ -196,12 +196,17 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     });
     visit.charge = root.told("charge", |table| Ok(charge(table, &visit.case)));
     visit.pull_down = root.told("pull_down", vents).unwrap_or_default();
-    root.told("conditions", |table| {
-        let ambient = table.get("ambient").and_then(|entry| entry.as_text());
-        visit.ambient = ambient.unwrap_or_default().into();
-        Ok(())
+    case?;
+    visit.ambient = ambient_as_written(root);
+    Ok(visit)
+}
+
+/// The ambient of conditions that could be read.
+fn ambient_as_written(root: &Table<'_>) -> String {
+    let text = root.told("conditions", |table| {
+        Ok(table.get("ambient").and_then(|entry| entry.as_text().map(String::from)))
     });
-    case.map(|_| visit)
+    text.flatten().unwrap_or_default()
 }
 
 /// A visit of which nothing is known.
