@@ -3,7 +3,7 @@
 use super::case::Settings;
 use super::list::List;
 use super::next_check;
-use super::posterior::Posterior;
+use super::posterior::{Posterior, Steps};
 use super::scene::Scene;
 use crate::circuit::Derived;
 use crate::expected::{Bands, Expectation, Spread};
@@ -321,6 +321,47 @@ impl Diagnosis {
         )
     }
 
+    /// What argues for `fault` and against `rival`: [`Self::reasons`] for one question.
+    pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
+        self.reasons().because(fault, rival)
+    }
+
+    /// What each piece of evidence says of every fault, worked out once; ask it of as many pairs as are wanted.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Gauge, Reading, Readings};
+    /// use coldloop::diagnosis::{Case, Settings, diagnose};
+    /// use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
+    /// use coldloop::vehicle::{Conditions, System};
+    /// use coldloop::{Compressor, Expansion, Refrigerant};
+    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    /// let readings = Readings {
+    ///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
+    ///     ..Readings::default()
+    /// };
+    /// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
+    /// let answer = diagnose(&case, &Settings::default())?;
+    /// let reasons = answer.reasons();
+    /// for ranked in &answer.faults {
+    ///     assert_eq!(reasons.because(ranked.fault, ranked.rival), answer.because(ranked.fault, ranked.rival));
+    /// }
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn reasons(&self) -> Reasons<'_> {
+        Reasons {
+            steps: self.posterior.steps(&self.scene),
+            posterior: &self.posterior,
+        }
+    }
+}
+
+/// What each piece of evidence says of every fault; [`Diagnosis::reasons`] works it out.
+pub struct Reasons<'a> {
+    posterior: &'a Posterior,
+    steps: Steps,
+}
+
+impl Reasons<'_> {
     /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.
     ///
     /// Readings share the severity of a fault, so each one is weighed with those before it already known, in the order
@@ -328,6 +369,6 @@ impl Diagnosis {
     ///
     /// Empty when one of the two does not exist in the system.
     pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        self.posterior.because(&self.scene, fault, rival)
+        self.posterior.because(&self.steps, fault, rival)
     }
 }

@@ -159,6 +159,16 @@ impl<'a> Chart<'a> {
     /// The chance of each pattern times the density of all figures under it; where the pressures are less likely than `least`
     /// it is left at none. What of the figures is as it was read is not worked out again.
     fn weights(&mut self, figures: &Features, least: f64) -> Row {
+        self.weights_by_figure(figures, least, |_, _, _| ())
+    }
+
+    /// The same; `after` is shown the patterns and their weights once a figure, by its place, is taken in.
+    fn weights_by_figure(
+        &mut self,
+        figures: &Features,
+        least: f64,
+        mut after: impl FnMut(usize, &[Pattern], &[f64]),
+    ) -> Row {
         let count = self.patterns.len().min(PATTERNS);
         let mut weights = self.chances;
         for (feature, column) in self.columns.iter_mut().enumerate() {
@@ -183,9 +193,10 @@ impl<'a> Chart<'a> {
                 for weight in &mut weights[..count] {
                     *weight = if *weight < least { 0.0 } else { *weight };
                 }
-                if weights[..count].iter().all(|weight| *weight <= 0.0) {
-                    break;
-                }
+            }
+            after(feature, &self.patterns, &weights[..count]);
+            if weights[..count].iter().all(|weight| *weight <= 0.0) {
+                break;
             }
         }
         weights
@@ -196,38 +207,38 @@ impl<'a> Chart<'a> {
         if !self.scene.by_tables {
             return [none(self.scene, figures)[FEATURES]; Fault::ALL.len()];
         }
-        let mut sums = [0.0; Fault::ALL.len()];
         let weights = self.weights(figures, least);
-        for (pattern, weight) in self.patterns.iter().zip(&weights) {
-            sums[index(pattern.fault)] += weight;
+        by_fault(&self.patterns, &weights)
+    }
+
+    /// Likelihood under every fault of the first k figures, in the same way.
+    pub(super) fn steps(&mut self, figures: &Features, least: f64) -> [[f64; FEATURES + 1]; Fault::ALL.len()] {
+        if !self.scene.by_tables {
+            return [none(self.scene, figures); Fault::ALL.len()];
         }
-        sums
+        let mut known = [None; FEATURES];
+        let first = by_fault(&self.patterns, &self.chances);
+        self.weights_by_figure(figures, least, |feature, patterns, weights| {
+            known[feature] = Some(by_fault(patterns, weights));
+        });
+        let (mut now, mut steps) = (first, [[0.0; FEATURES + 1]; Fault::ALL.len()]);
+        for k in 0..=FEATURES {
+            if let Some(known) = k.checked_sub(1).and_then(|feature| known[feature]) {
+                now = known;
+            }
+            for (steps, likelihood) in steps.iter_mut().zip(&now) {
+                steps[k] = *likelihood;
+            }
+        }
+        steps
     }
 }
 
-/// Likelihood of the first k figures under a fault, its severities weighed. A pattern under which the pressures are less likely
-/// than `least` is followed no further.
-pub(super) fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) -> [f64; FEATURES + 1] {
-    if !scene.by_tables {
-        return none(scene, figures);
-    }
-    let judged: [Option<Judged>; FEATURES] = core::array::from_fn(|feature| {
-        let (measured, healthy) = (figures.measured[feature]?, scene.healthy[feature]?);
-        Some(Judged::of(scene, measured, healthy, row, Feature::ALL[feature]))
-    });
-    let mut sums = [0.0; FEATURES + 1];
-    for (pattern, chance) in patterns(row) {
-        let mut weight = chance;
-        sums[0] += weight;
-        for (feature, judged) in judged.iter().enumerate() {
-            if let Some(judged) = judged {
-                weight *= judged.density(scene, pattern.severity, pattern.rest_k);
-                if feature <= place(Feature::HighSide) && weight < least {
-                    weight = 0.0;
-                }
-            }
-            sums[feature + 1] += weight;
-        }
+/// The sums of the weights of the patterns of every fault.
+fn by_fault(patterns: &[Pattern], weights: &[f64]) -> [f64; Fault::ALL.len()] {
+    let mut sums = [0.0; Fault::ALL.len()];
+    for (pattern, weight) in patterns.iter().zip(weights) {
+        sums[index(pattern.fault)] += weight;
     }
     sums
 }

@@ -173,11 +173,12 @@ impl Cloud {
         }
     }
 
-    /// The density of the first k figures under one fault.
-    pub(super) fn steps(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {
-        let mut steps = self.steps_of_parts(fault, features);
-        if self.has_slight(fault) {
-            for (step, sound) in steps.iter_mut().zip(self.steps_of_parts(Fault::NoFault, features)) {
+    /// The density of the first k figures under every fault.
+    pub(super) fn steps(&self, features: &Features) -> [[f64; FEATURES + 1]; Fault::ALL.len()] {
+        let mut steps = self.steps_of_parts(features);
+        let sound = steps[index(Fault::NoFault)];
+        for fault in Fault::ALL.into_iter().filter(|fault| self.has_slight(*fault)) {
+            for (step, sound) in steps[index(fault)].iter_mut().zip(sound) {
                 *step += SLIGHT * (sound - *step);
             }
         }
@@ -187,17 +188,17 @@ impl Cloud {
     /// The density of the figures in the cloud of one fault alone.
     #[cfg(test)]
     pub(super) fn density(&self, fault: Fault, features: &Features) -> f64 {
-        self.steps_of_parts(fault, features)[FEATURES]
+        self.steps_of_parts(features)[index(fault)][FEATURES]
     }
 
-    fn steps_of_parts(&self, fault: Fault, features: &Features) -> [f64; FEATURES + 1] {
+    fn steps_of_parts(&self, features: &Features) -> [[f64; FEATURES + 1]; Fault::ALL.len()] {
         let figures = self.figures(features);
         let told = Told::of(&self.conditions, &self.apart);
         let (mut placed, mut against) = (Placed::NOWHERE, Against::NOTHING);
         let dimensions = along(&figures);
         let stands = self.stands.map(sheared);
-        let mut steps = [0.0; FEATURES + 1];
-        for (_, parts, share) in self.parts_here().filter(|(_, parts, _)| parts.fault.contains(&fault)) {
+        let mut steps = [[0.0; FEATURES + 1]; Fault::ALL.len()];
+        for (_, parts, share) in self.parts_here() {
             placed.take(parts, &told, &dimensions);
             let above = self.stands(&placed, &stands);
             against.clear();
@@ -206,14 +207,16 @@ impl Cloud {
                     against.add(&placed, &figures, &above, i);
                 }
                 for (stand, density) in STAND_SHARE.into_iter().zip(against.density()) {
-                    for (lane, _) in of(parts, fault) {
-                        steps[i + 1] += stand * share.at(lane) * density.at(lane);
+                    for (lane, fault) in parts.fault.into_iter().enumerate() {
+                        steps[index(fault)][i + 1] += stand * share.at(lane) * density.at(lane);
                     }
                 }
             }
         }
-        steps[0] = 1.0;
-        steps[FEATURES] = steps[FIGURES];
+        for steps in &mut steps {
+            steps[0] = 1.0;
+            steps[FEATURES] = steps[FIGURES];
+        }
         steps
     }
 }

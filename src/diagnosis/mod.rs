@@ -57,7 +57,7 @@ mod verdict;
 
 pub use answer::{
     Action, Branch, Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, Plan, RankedCheck, RankedFault,
-    STEPS, Step, TwoFaults, Verdict,
+    Reasons, STEPS, Step, TwoFaults, Verdict,
 };
 pub use case::{Case, Observations, Settings};
 pub use cautions::{Cautions, check_cautions, repair_cautions};

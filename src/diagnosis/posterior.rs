@@ -2,11 +2,11 @@
 
 mod ahead;
 mod mix_ups;
+mod reasons;
 mod severity;
 
-use super::answer::{Contribution, EVIDENCE, Evidence};
 use super::case::{Case, Observations, Settings};
-use super::chart::{self, Chart, Judged, PATTERNS, Pattern, none};
+use super::chart::{Chart, Judged, PATTERNS, Pattern, none};
 use super::cloud::{InCloud, UNKNOWN, Weights};
 use super::coordinates::running_place;
 use super::fault_table::FAULTS;
@@ -18,6 +18,7 @@ use super::prediction::Prediction;
 use super::scene::{Scene, anything};
 use crate::names::{Fault, Feature, MixUp, Observation};
 use mix_ups::Doubted;
+pub(super) use reasons::Steps;
 
 /// The faults, and none of them.
 pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
@@ -159,33 +160,6 @@ impl Posterior {
             .filter(|(_, prior)| *prior > 0.0)
     }
 
-    /// Likelihood of the first k figures under a hypothesis.
-    fn steps(&self, scene: &Scene, hypothesis: usize) -> [f64; FEATURES + 1] {
-        let none = none(scene, &self.figures);
-        let Some(row) = FAULTS.get(hypothesis) else {
-            return none;
-        };
-        if row.fault != Fault::GaugeError {
-            return steps(scene, &self.figures, row, 0.0);
-        }
-        if self.mix_ups.iter().all(|share| *share <= 0.0) {
-            return none;
-        }
-        let mut sum = [0.0; FEATURES + 1];
-        for (mix_up, figures) in &self.mixed_up {
-            for (row, prior) in self.others() {
-                let weight = mix_ups::chance(*mix_up) * figures.beside * prior;
-                for (sum, step) in sum.iter_mut().zip(steps(scene, figures, row, least(&none))) {
-                    *sum += weight * step;
-                }
-            }
-        }
-        // The first figure bears what the other mix-ups, which cannot have happened, take away.
-        let first = self.measured.iter().position(|known| *known).unwrap_or(0);
-        sum[..=first].fill(1.0);
-        sum
-    }
-
     /// Nats of information that the readings and observations brought.
     pub(super) fn information(&self) -> f64 {
         let mut gained = 0.0;
@@ -223,39 +197,6 @@ impl Posterior {
         Some(density / anything(i, healthy).density(measured.value))
     }
 
-    pub(super) fn because(&self, scene: &Scene, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        let mut because = List::new(Contribution {
-            evidence: Evidence::Prior,
-            log_odds: 0.0,
-        });
-        let (a, b) = (index(fault), index(rival));
-        if self.priors[a] <= 0.0 || self.priors[b] <= 0.0 {
-            return because;
-        }
-        because.push(Contribution {
-            evidence: Evidence::Prior,
-            log_odds: libm::log(self.priors[a] / self.priors[b]),
-        });
-        let (of_fault, of_rival) = (self.steps(scene, a), self.steps(scene, b));
-        for feature in Feature::ALL {
-            let i = place(feature);
-            if self.measured[i] {
-                let step = |steps: &[f64; FEATURES + 1]| libm::log(steps[i + 1] / steps[i]);
-                because.push(Contribution {
-                    evidence: Evidence::Feature(feature),
-                    log_odds: step(&of_fault) - step(&of_rival),
-                });
-            }
-        }
-        for sight in &self.sights {
-            because.push(Contribution {
-                evidence: Evidence::Observation(sight.observation),
-                log_odds: libm::log(sight.chance[a] / sight.chance[b]),
-            });
-        }
-        because
-    }
-
     /// The chance of a fault before anything was read.
     pub(super) fn prior(&self, fault: Fault) -> f64 {
         self.priors[index(fault)]
@@ -290,18 +231,6 @@ fn trust(scene: &Scene, fault: Fault) -> f64 {
         (true, false) => 1.0,
         (false, _) => 0.0,
     }
-}
-
-/// Likelihood of the first k figures under a fault.
-fn steps(scene: &Scene, figures: &Features, row: &'static FaultRow, least: f64) -> [f64; FEATURES + 1] {
-    let share = trust(scene, row.fault);
-    let mut steps = chart::steps(scene, figures, row, least);
-    if let Some(cloud) = scene.cloud.as_ref().filter(|_| share > 0.0) {
-        for (step, by_cloud) in steps.iter_mut().zip(cloud.steps(row.fault, figures)) {
-            *step = share * by_cloud + (1.0 - share) * *step;
-        }
-    }
-    steps
 }
 
 /// The least likelihood of two pressures that is worth following, where `none` is that of an unknown cause.

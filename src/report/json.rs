@@ -4,7 +4,9 @@ use super::record::{Told, record};
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
-use crate::diagnosis::{Case, Diagnosis, Evidence, RankedCheck, RankedFault, Repair, TwoFaults, measure, repair};
+use crate::diagnosis::{
+    Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, TwoFaults, measure, repair,
+};
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
 use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
@@ -62,13 +64,13 @@ pub fn refusal_json(refusal: &Refusal) -> String {
 }
 
 pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
-    let verdict = &diagnosis.verdict;
+    let (verdict, reasons) = (&diagnosis.verdict, diagnosis.reasons());
     record!({
         "verdict": verdict.kind.id(),
         "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         "rival": verdict.rival.map(Fault::id),
         "parting_check": verdict.parting_check.map(Check::id),
-        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, ranked)).collect::<Vec<_>>(),
+        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, &reasons, ranked)).collect::<Vec<_>>(),
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
@@ -86,8 +88,8 @@ pub(super) fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
     Value::Object(entries.collect::<Map<String, Value>>())
 }
 
-fn fault(case: &Case, diagnosis: &Diagnosis, ranked: &RankedFault) -> Value {
-    let because = diagnosis.because(ranked.fault, ranked.rival);
+fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &RankedFault) -> Value {
+    let because = reasons.because(ranked.fault, ranked.rival);
     record!({
         "fault": ranked.fault.id(),
         "probability": ranked.probability,
