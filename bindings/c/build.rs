@@ -1,4 +1,4 @@
-//! The name under which a program finds the shared library at run time, that of the major version; and its relocations, packed.
+//! The name under which a program finds the shared library at run time, that of the major version.
 
 fn main() {
     println!("cargo::rerun-if-changed=build.rs");
@@ -9,10 +9,5 @@ fn main() {
             println!("cargo::rustc-cdylib-link-arg=-Wl,-soname,libcoldloop.so.{major}");
         }
         Ok(_) | Err(_) => {}
-    }
-    // Relocations in a twentieth of the room, which glibc reads from 2.36 on; an older linker leaves them as they are.
-    let is = |name: &str, value: &str| std::env::var(name).as_deref() == Ok(value);
-    if is("CARGO_CFG_TARGET_OS", "linux") && is("CARGO_CFG_TARGET_ENV", "gnu") {
-        println!("cargo::rustc-cdylib-link-arg=-Wl,-z,pack-relative-relocs");
     }
 }

@@ -8,7 +8,6 @@ use crate::boundary::number;
 use crate::error::ColdloopError;
 use coldloop::air::{standard_density_kg_m3, standard_temperature_k};
 use coldloop::units::{absolute_pressure_pa, gauge_pressure_pa, standard_altitude_m, standard_pressure_pa};
-use core::mem::MaybeUninit;
 
 /// Pressure of the standard atmosphere at a geopotential altitude from -500 m to 9,000 m. Source: ISO 2533:1975.
 ///
@@ -16,8 +15,8 @@ use core::mem::MaybeUninit;
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_standard_pressure(
     altitude_m: f64,
-    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_abs: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(pressure_pa_abs, error, || Ok(standard_pressure_pa(altitude_m)?))
 }
@@ -28,8 +27,8 @@ pub extern "C" fn coldloop_standard_pressure(
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_standard_altitude(
     pressure_pa_abs: f64,
-    altitude_m: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    altitude_m: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(altitude_m, error, || Ok(standard_altitude_m(pressure_pa_abs)?))
 }
@@ -38,8 +37,8 @@ pub extern "C" fn coldloop_standard_altitude(
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_standard_temperature(
     altitude_m: f64,
-    temperature_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    temperature_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(temperature_k, error, || Ok(standard_temperature_k(altitude_m)?))
 }
@@ -48,8 +47,8 @@ pub extern "C" fn coldloop_standard_temperature(
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_standard_density(
     altitude_m: f64,
-    density_kg_m3: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    density_kg_m3: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(density_kg_m3, error, || Ok(standard_density_kg_m3(altitude_m)?))
 }
@@ -61,8 +60,8 @@ pub extern "C" fn coldloop_standard_density(
 pub extern "C" fn coldloop_absolute_pressure(
     pressure_pa_gauge: f64,
     air_pa_abs: f64,
-    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_abs: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(pressure_pa_abs, error, || {
         Ok(absolute_pressure_pa(pressure_pa_gauge, air_pa_abs)?)
@@ -76,8 +75,8 @@ pub extern "C" fn coldloop_absolute_pressure(
 pub extern "C" fn coldloop_gauge_pressure(
     pressure_pa_abs: f64,
     air_pa_abs: f64,
-    pressure_pa_gauge: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_gauge: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(pressure_pa_gauge, error, || {
         Ok(gauge_pressure_pa(pressure_pa_abs, air_pa_abs)?)

@@ -15,13 +15,14 @@
 //! components (the parts of blends count, and three for air), temperatures below 193.15 K or above 473.15 K, and what lies
 //! beyond the critical point of the charge. A search that does not end is NO_CONVERGENCE.
 
-use crate::boundary::{Details, Failure, Out, Record, known, member, number, record, sized, value};
+use crate::boundary::{Failure, Record, known, member, number, record, sized, value};
 use crate::error::ColdloopError;
+use crate::memory::read;
 use crate::names::ColdloopStatus;
 use coldloop::mixture::{Hole, MOST_COMPONENTS};
 use coldloop::saturation::{Charge, Shares};
 use coldloop::{Error, Quantity, Refrigerant};
-use core::mem::MaybeUninit;
+use core::mem::{MaybeUninit, size_of};
 
 /// The most parts of a charge, and the most components.
 pub const COLDLOOP_MOST_COMPONENTS: usize = 8;
@@ -108,8 +109,20 @@ sized!(
     }
 );
 
-fn charge_of(shares: Option<&ColdloopShares>) -> Result<Charge, Failure> {
-    let shares = shares.ok_or(Failure::Door(ColdloopStatus::NullPointer))?;
+/// The same as the caller has it: places that are not in use need not be initialised.
+#[repr(C)]
+#[derive(Clone, Copy)]
+struct AsGiven {
+    count: u32,
+    refrigerants: [MaybeUninit<u32>; COLDLOOP_MOST_COMPONENTS],
+    masses: [MaybeUninit<f64>; COLDLOOP_MOST_COMPONENTS],
+    air: f64,
+}
+
+const _: () = assert!(size_of::<AsGiven>() == size_of::<ColdloopShares>());
+
+fn charge_of(shares: *const ColdloopShares) -> Result<Charge, Failure> {
+    let shares = read(shares.cast::<AsGiven>()).ok_or(Failure::Door(ColdloopStatus::NullPointer))?;
     let count = usize::try_from(shares.count).unwrap_or(usize::MAX);
     let mut parts = [(Refrigerant::R134a, 0.0); COLDLOOP_MOST_COMPONENTS];
     let Some(places) = parts.get_mut(..count) else {
@@ -117,6 +130,8 @@ fn charge_of(shares: Option<&ColdloopShares>) -> Result<Charge, Failure> {
         return Err(Error::out_of_range(Quantity::Rows, f64::from(shares.count), 1.0, most).into());
     };
     for ((place, code), mass) in places.iter_mut().zip(shares.refrigerants).zip(shares.masses) {
+        // SAFETY: the header asks for as many initialised places as `count` says.
+        let (code, mass) = unsafe { (code.assume_init(), mass.assume_init()) };
         *place = (known(code)?, mass);
     }
     Ok(Charge::new(places, shares.air)?)
@@ -137,9 +152,9 @@ fn told(shares: &Shares) -> ColdloopShares {
 }
 
 fn point(
-    charge: Option<&ColdloopShares>,
-    out: Out<'_, f64>,
-    details: Details<'_>,
+    charge: *const ColdloopShares,
+    out: *mut f64,
+    details: *mut ColdloopError,
     of: impl FnOnce(&Charge) -> Result<f64, Error>,
 ) -> u32 {
     number(out, details, || Ok(of(&charge_of(charge)?)?))
@@ -148,9 +163,9 @@ fn point(
 /// The composition of a charge: blends as their parts, each component once, as mass fractions of sum one with the air.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_charge_shares(
-    charge: Option<&ColdloopShares>,
-    shares: Option<&mut MaybeUninit<ColdloopShares>>,
-    error: Option<&mut ColdloopError>,
+    charge: *const ColdloopShares,
+    shares: *mut ColdloopShares,
+    error: *mut ColdloopError,
 ) -> u32 {
     value(shares, NOTHING, error, || Ok(told(&charge_of(charge)?.shares())))
 }
@@ -158,10 +173,10 @@ pub extern "C" fn coldloop_charge_shares(
 /// Pressure at which the liquid of a charge begins to boil; air dissolved in it counts.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_charge_bubble_pressure(
-    charge: Option<&ColdloopShares>,
+    charge: *const ColdloopShares,
     temperature_k: f64,
-    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_abs: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     point(charge, pressure_pa_abs, error, |charge| {
         charge.bubble_pressure_pa(temperature_k)
@@ -171,10 +186,10 @@ pub extern "C" fn coldloop_charge_bubble_pressure(
 /// Pressure at which the vapour of a charge begins to condense.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_charge_dew_pressure(
-    charge: Option<&ColdloopShares>,
+    charge: *const ColdloopShares,
     temperature_k: f64,
-    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_abs: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     point(charge, pressure_pa_abs, error, |charge| {
         charge.dew_pressure_pa(temperature_k)
@@ -184,10 +199,10 @@ pub extern "C" fn coldloop_charge_dew_pressure(
 /// Temperature at which the liquid of a charge begins to boil.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_charge_bubble_temperature(
-    charge: Option<&ColdloopShares>,
+    charge: *const ColdloopShares,
     pressure_pa_abs: f64,
-    temperature_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    temperature_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     point(charge, temperature_k, error, |charge| {
         charge.bubble_temperature_k(pressure_pa_abs)
@@ -197,10 +212,10 @@ pub extern "C" fn coldloop_charge_bubble_temperature(
 /// Temperature at which the vapour of a charge begins to condense.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_charge_dew_temperature(
-    charge: Option<&ColdloopShares>,
+    charge: *const ColdloopShares,
     pressure_pa_abs: f64,
-    temperature_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    temperature_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     point(charge, temperature_k, error, |charge| {
         charge.dew_temperature_k(pressure_pa_abs)
@@ -210,11 +225,11 @@ pub extern "C" fn coldloop_charge_dew_temperature(
 /// A charge at a temperature and pressure: one phase, or liquid and vapour with what each is made of.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_charge_split(
-    charge: Option<&ColdloopShares>,
+    charge: *const ColdloopShares,
     temperature_k: f64,
     pressure_pa_abs: f64,
-    parting: Option<&mut MaybeUninit<ColdloopParting>>,
-    error: Option<&mut ColdloopError>,
+    parting: *mut ColdloopParting,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(parting, error, || {
         let found = charge_of(charge)?.split(temperature_k, pressure_pa_abs)?;
@@ -240,13 +255,13 @@ pub extern "C" fn coldloop_charge_split(
 /// Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_charge_leaked(
-    charge: Option<&ColdloopShares>,
+    charge: *const ColdloopShares,
     temperature_k: f64,
     density_kg_m3: f64,
     hole: u32,
     lost: f64,
-    remainder: Option<&mut MaybeUninit<ColdloopRemainder>>,
-    error: Option<&mut ColdloopError>,
+    remainder: *mut ColdloopRemainder,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(remainder, error, || {
         let hole = member(hole, Hole::from_code)?;

@@ -7,13 +7,14 @@
 //! carries its own: the root of the sum of squares of what the instruments, the air and the property model contribute
 //! (JCGM 100:2008). The true value lies within twice that in about 95 of 100 cases.
 
-use crate::boundary::{Answers, Column, Failure, given, known, member, number, record, rows, sized};
+use crate::arrays::rows;
+use crate::boundary::{Failure, Growing, known, member, number, record, sized};
 use crate::error::ColdloopError;
+use crate::memory::{Answers, Column, given};
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
 use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, at_rest, subcooling, superheat};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
 use coldloop::{Error, ErrorKind, GaugeClass, Quantity, Refrigerant, Thermometer};
-use core::mem::MaybeUninit;
 
 /// How far the suction line is above the dew point of the low-side pressure, K; negative when it reads colder than
 /// vapour of that pressure can be.
@@ -27,8 +28,8 @@ pub extern "C" fn coldloop_superheat(
     datum: u32,
     pressure_pa: f64,
     air_pa_abs: f64,
-    superheat_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    superheat_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(superheat_k, error, || {
         let given = (datum, pressure_pa, air_pa_abs);
@@ -45,8 +46,8 @@ pub extern "C" fn coldloop_subcooling(
     datum: u32,
     pressure_pa: f64,
     air_pa_abs: f64,
-    subcooling_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    subcooling_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(subcooling_k, error, || {
         let given = (datum, pressure_pa, air_pa_abs);
@@ -63,13 +64,13 @@ pub extern "C" fn coldloop_superheats(
     air_pa_abs: f64,
     count: usize,
     suction_line_k: *const f64,
-    suction_line_stride: usize,
+    suction_line_stride: isize,
     pressure_pa: *const f64,
-    pressure_stride: usize,
+    pressure_stride: isize,
     superheat_k: *mut f64,
-    superheat_stride: usize,
-    failed: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    superheat_stride: isize,
+    failed: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let columns = [(suction_line_k, suction_line_stride), (pressure_pa, pressure_stride)];
     let columns = columns.map(|(at, stride)| Column::new(at, stride));
@@ -88,13 +89,13 @@ pub extern "C" fn coldloop_subcoolings(
     air_pa_abs: f64,
     count: usize,
     liquid_line_k: *const f64,
-    liquid_line_stride: usize,
+    liquid_line_stride: isize,
     pressure_pa: *const f64,
-    pressure_stride: usize,
+    pressure_stride: isize,
     subcooling_k: *mut f64,
-    subcooling_stride: usize,
-    failed: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    subcooling_stride: isize,
+    failed: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let columns = [(liquid_line_k, liquid_line_stride), (pressure_pa, pressure_stride)];
     let columns = columns.map(|(at, stride)| Column::new(at, stride));
@@ -114,8 +115,8 @@ pub extern "C" fn coldloop_gauge_uncertainty(
     low_pa_gauge: f64,
     high_pa_gauge: f64,
     shown_pa_gauge: f64,
-    uncertainty_pa: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    uncertainty_pa: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(uncertainty_pa, error, || {
         let gauge = Gauge::new(member(gauge_class, GaugeClass::from_code)?, low_pa_gauge, high_pa_gauge)?;
@@ -132,8 +133,8 @@ pub extern "C" fn coldloop_gauge_uncertainty(
 pub extern "C" fn coldloop_thermometer_uncertainty(
     thermometer: u32,
     temperature_k: f64,
-    uncertainty_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    uncertainty_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(uncertainty_k, error, || {
         let thermometer = member(thermometer, Thermometer::from_code)?;
@@ -177,6 +178,8 @@ pub struct ColdloopReadings {
     /// Liquid line before the expansion device, or the condenser outlet, K.
     pub liquid_line: ColdloopEstimate,
 }
+
+impl Growing for ColdloopReadings {}
 
 /// What follows from readings; a NaN value has no answer. Set `size` to sizeof(coldloop_derived).
 #[repr(C)]
@@ -247,12 +250,12 @@ sized!(
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_derive(
     refrigerant: u32,
-    readings: Option<&ColdloopReadings>,
-    derived: Option<&mut MaybeUninit<ColdloopDerived>>,
-    error: Option<&mut ColdloopError>,
+    readings: *const ColdloopReadings,
+    derived: *mut ColdloopDerived,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(derived, error, || {
-        let given = given(readings, |readings| readings.size)?;
+        let given = given(readings)?;
         let refrigerant = known(refrigerant)?;
         let (low_side, air) = reading_of_pressure(given.datum, given.low_side, given.air_pa_abs)?;
         let (high_side, _) = reading_of_pressure(given.datum, given.high_side, given.air_pa_abs)?;
@@ -328,8 +331,8 @@ pub extern "C" fn coldloop_at_rest(
     air_pa_abs: f64,
     temperature_k: f64,
     temperature_uncertainty_k: f64,
-    resting: Option<&mut MaybeUninit<ColdloopResting>>,
-    error: Option<&mut ColdloopError>,
+    resting: *mut ColdloopResting,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(resting, error, || {
         let (value, air) = pressure(datum, pressure_pa, air_pa_abs)?;

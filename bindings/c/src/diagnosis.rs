@@ -26,13 +26,13 @@
 //! `capacity` the text was cut, after a whole character, and a second call with length + 1 bytes has all of it. The
 //! buffer may be NULL to ask for the length. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
 
-use crate::boundary::{Failure, Page, member, page, text};
+use crate::boundary::{Failure, Page, member, page};
 use crate::error::ColdloopError;
+use crate::memory::text;
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::vehicle::simulate;
 use coldloop::{Error, Fault, report};
 use core::ffi::c_char;
-use core::mem::MaybeUninit;
 
 /// Diagnoses a vehicle from its readings.
 ///
@@ -45,8 +45,8 @@ pub extern "C" fn coldloop_diagnose(
     readings: *const c_char,
     answer: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let page = Page::new(answer, capacity, length);
     told(readings, page, error, |readings| report::visit_json(&visit(readings)?))
@@ -59,8 +59,8 @@ pub extern "C" fn coldloop_report(
     readings: *const c_char,
     report: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let page = Page::new(report, capacity, length);
     told(readings, page, error, |readings| {
@@ -80,8 +80,8 @@ pub extern "C" fn coldloop_plan(
     readings: *const c_char,
     plan: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let page = Page::new(plan, capacity, length);
     told(readings, page, error, |readings| {
@@ -108,8 +108,8 @@ pub extern "C" fn coldloop_prove(
     readings: *const c_char,
     proof: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let page = Page::new(proof, capacity, length);
     told(readings, page, error, |readings| {
@@ -136,8 +136,8 @@ pub extern "C" fn coldloop_simulate(
     trial: *const c_char,
     answer: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let page = Page::new(answer, capacity, length);
     told(trial, page, error, |trial| {
@@ -160,8 +160,8 @@ pub extern "C" fn coldloop_catalogue(
     readings: *const c_char,
     catalogue: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let page = Page::new(catalogue, capacity, length);
     told(readings, page, error, |readings| {
@@ -183,8 +183,8 @@ pub extern "C" fn coldloop_record(
     cause: u32,
     learned: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let out = Page::new(learned, capacity, length);
     page(out, error, || {
@@ -193,7 +193,7 @@ pub extern "C" fn coldloop_record(
             0 => None,
             code => Some(member(code, Fault::from_code).map_err(Failure::Library)?),
         };
-        Ok(recorded(counts, readings, cause).map_err(refused))
+        Ok(recorded(&counts, &readings, cause).map_err(refused))
     })
 }
 
@@ -210,11 +210,11 @@ fn visit(readings: &str) -> Result<Visit, Refusal> {
 /// Runs `body` on a text from C and writes what it tells, or the refusal.
 fn told(
     given: *const c_char,
-    out: Page<'_>,
-    error: Option<&mut ColdloopError>,
+    out: Page,
+    error: *mut ColdloopError,
     body: impl FnOnce(&str) -> Result<String, Refusal>,
 ) -> u32 {
-    page(out, error, || Ok(body(text(given)?).map_err(refused)))
+    page(out, error, || Ok(body(&text(given)?).map_err(refused)))
 }
 
 fn refused(refusal: Refusal) -> (Error, String) {

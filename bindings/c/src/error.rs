@@ -8,11 +8,11 @@
 //!     if (coldloop_dew_pressure(COLDLOOP_REFRIGERANT_R134A, 500.0, &pressure_pa_abs, &error))
 //!         coldloop_error_message(&error, message, sizeof message);
 
-use crate::boundary::write_text;
+use crate::boundary::{Record, sized};
+use crate::memory::{given, write_text};
 use crate::names::ColdloopStatus;
 use coldloop::{ErrorKind, Quantity};
 use core::ffi::{CStr, c_char};
-use core::mem::size_of;
 
 /// The details of a failure. Set `size` to sizeof(coldloop_error) before the call; the call fills in the rest.
 #[repr(C)]
@@ -32,20 +32,23 @@ pub struct ColdloopError {
     pub high: f64,
 }
 
-impl ColdloopError {
-    pub(crate) fn none() -> Self {
-        Self::from_door(ColdloopStatus::Ok)
+sized!(
+    ColdloopError,
+    Self {
+        size: 0,
+        status: ColdloopStatus::Ok.code(),
+        quantity: 0,
+        value: f64::NAN,
+        low: f64::NAN,
+        high: f64::NAN,
     }
+);
 
+impl ColdloopError {
     pub(crate) fn from_door(status: ColdloopStatus) -> Self {
-        let nan = f64::NAN;
         Self {
-            size: size_of::<Self>(),
             status: status.code(),
-            quantity: 0,
-            value: nan,
-            low: nan,
-            high: nan,
+            ..Self::BLANK
         }
     }
 
@@ -58,7 +61,7 @@ impl ColdloopError {
             high,
         } = error;
         Self {
-            size: size_of::<Self>(),
+            size: 0,
             status: kind.code(),
             quantity: quantity.code(),
             value,
@@ -99,9 +102,9 @@ pub extern "C" fn coldloop_status_text(status: u32) -> *const c_char {
 /// whole character. `buffer` may be NULL to ask for the length. An `error` that is
 /// NULL or whose size is too small has an empty message.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_error_message(error: Option<&ColdloopError>, buffer: *mut c_char, capacity: usize) -> usize {
-    let error = error.filter(|error| error.size >= size_of::<ColdloopError>());
-    let message = std::panic::catch_unwind(|| error.map(ColdloopError::message));
+pub extern "C" fn coldloop_error_message(error: *const ColdloopError, buffer: *mut c_char, capacity: usize) -> usize {
+    let error = given(error).ok();
+    let message = std::panic::catch_unwind(|| error.as_ref().map(ColdloopError::message));
     let message = message.unwrap_or_else(|_| {
         Some(
             status_text(ColdloopStatus::Internal.code())

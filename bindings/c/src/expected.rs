@@ -4,14 +4,14 @@
 //! ends of the bands that hold 80 % and 95 % of them. What is not known of the conditions is NaN (or 0 for a code) and
 //! makes the bands wider.
 
-use crate::boundary::{Record, given, known, member, record, sized};
+use crate::boundary::{Growing, Record, known, member, record, sized};
 use crate::error::ColdloopError;
+use crate::memory::given;
 use coldloop::expected::{Band, Bands};
 use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, TemperatureDifference};
 use coldloop::units::{difference_in_kelvins, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Compressor, Error, Expansion};
-use core::mem::MaybeUninit;
 
 /// Weather, place and how the vehicle is run, in SI. Set `size` to sizeof(coldloop_conditions).
 #[repr(C)]
@@ -36,6 +36,8 @@ pub struct ColdloopConditions {
     /// Time since the system was switched on, s.
     pub running_s: f64,
 }
+
+impl Growing for ColdloopConditions {}
 
 /// The median of a reading over sound vehicles, and the bands that hold 80 % and 95 % of them.
 #[repr(C)]
@@ -111,9 +113,9 @@ pub extern "C" fn coldloop_expected(
     refrigerant: u32,
     expansion: u32,
     compressor: u32,
-    conditions: Option<&ColdloopConditions>,
-    bands: Option<&mut MaybeUninit<ColdloopBands>>,
-    error: Option<&mut ColdloopError>,
+    conditions: *const ColdloopConditions,
+    bands: *mut ColdloopBands,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(bands, error, || {
         let system = System::new(
@@ -121,7 +123,7 @@ pub extern "C" fn coldloop_expected(
             member(expansion, Expansion::from_code)?,
             member(compressor, Compressor::from_code)?,
         );
-        let conditions = conditions_of(&given(conditions, |conditions| conditions.size)?)?;
+        let conditions = conditions_of(&given(conditions)?)?;
         let bands = Bands::of(&system, &conditions)?;
         Ok(ColdloopBands {
             low_side_pa_gauge: band(bands.low_side, GaugePressure::pa),

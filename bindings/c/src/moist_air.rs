@@ -10,7 +10,6 @@ use crate::boundary::{number, record, sized};
 use crate::error::ColdloopError;
 use coldloop::Error;
 use coldloop::air::{MoistAir, enhancement_factor, water_boiling_point_k, water_saturation_pressure_pa};
-use core::mem::MaybeUninit;
 
 /// Moist air in SI. Set `size` to sizeof(coldloop_moist_air) before the call.
 #[repr(C)]
@@ -59,11 +58,7 @@ sized!(
     }
 );
 
-fn filled(
-    out: Option<&mut MaybeUninit<ColdloopMoistAir>>,
-    error: Option<&mut ColdloopError>,
-    air: impl FnOnce() -> Result<MoistAir, Error>,
-) -> u32 {
+fn filled(out: *mut ColdloopMoistAir, error: *mut ColdloopError, air: impl FnOnce() -> Result<MoistAir, Error>) -> u32 {
     record(out, error, || {
         let air = air()?;
         Ok(ColdloopMoistAir {
@@ -91,8 +86,8 @@ pub extern "C" fn coldloop_air_of_relative_humidity(
     temperature_k: f64,
     pressure_pa_abs: f64,
     relative_humidity: f64,
-    air: Option<&mut MaybeUninit<ColdloopMoistAir>>,
-    error: Option<&mut ColdloopError>,
+    air: *mut ColdloopMoistAir,
+    error: *mut ColdloopError,
 ) -> u32 {
     filled(air, error, || {
         MoistAir::from_relative_humidity(temperature_k, pressure_pa_abs, relative_humidity)
@@ -105,8 +100,8 @@ pub extern "C" fn coldloop_air_of_humidity_ratio(
     temperature_k: f64,
     pressure_pa_abs: f64,
     humidity_ratio: f64,
-    air: Option<&mut MaybeUninit<ColdloopMoistAir>>,
-    error: Option<&mut ColdloopError>,
+    air: *mut ColdloopMoistAir,
+    error: *mut ColdloopError,
 ) -> u32 {
     filled(air, error, || {
         MoistAir::from_humidity_ratio(temperature_k, pressure_pa_abs, humidity_ratio)
@@ -119,8 +114,8 @@ pub extern "C" fn coldloop_air_of_dew_point(
     temperature_k: f64,
     pressure_pa_abs: f64,
     dew_point_k: f64,
-    air: Option<&mut MaybeUninit<ColdloopMoistAir>>,
-    error: Option<&mut ColdloopError>,
+    air: *mut ColdloopMoistAir,
+    error: *mut ColdloopError,
 ) -> u32 {
     filled(air, error, || {
         MoistAir::from_dew_point(temperature_k, pressure_pa_abs, dew_point_k)
@@ -134,8 +129,8 @@ pub extern "C" fn coldloop_air_of_wet_bulb(
     temperature_k: f64,
     pressure_pa_abs: f64,
     wet_bulb_k: f64,
-    air: Option<&mut MaybeUninit<ColdloopMoistAir>>,
-    error: Option<&mut ColdloopError>,
+    air: *mut ColdloopMoistAir,
+    error: *mut ColdloopError,
 ) -> u32 {
     filled(air, error, || {
         MoistAir::from_wet_bulb(temperature_k, pressure_pa_abs, wet_bulb_k)
@@ -148,8 +143,8 @@ pub extern "C" fn coldloop_air_of_enthalpy(
     enthalpy_j_kg: f64,
     pressure_pa_abs: f64,
     humidity_ratio: f64,
-    air: Option<&mut MaybeUninit<ColdloopMoistAir>>,
-    error: Option<&mut ColdloopError>,
+    air: *mut ColdloopMoistAir,
+    error: *mut ColdloopError,
 ) -> u32 {
     filled(air, error, || {
         MoistAir::from_enthalpy(enthalpy_j_kg, pressure_pa_abs, humidity_ratio)
@@ -163,8 +158,8 @@ pub extern "C" fn coldloop_air_of_enthalpy(
 pub extern "C" fn coldloop_enhancement_factor(
     temperature_k: f64,
     pressure_pa_abs: f64,
-    factor: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    factor: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(factor, error, || {
         Ok(enhancement_factor(temperature_k, pressure_pa_abs)?)
@@ -177,8 +172,8 @@ pub extern "C" fn coldloop_enhancement_factor(
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_water_saturation_pressure(
     temperature_k: f64,
-    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_abs: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(pressure_pa_abs, error, || {
         Ok(water_saturation_pressure_pa(temperature_k)?)
@@ -192,8 +187,8 @@ pub extern "C" fn coldloop_water_saturation_pressure(
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_water_boiling_point(
     pressure_pa_abs: f64,
-    temperature_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    temperature_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(temperature_k, error, || Ok(water_boiling_point_k(pressure_pa_abs)?))
 }

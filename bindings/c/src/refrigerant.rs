@@ -3,11 +3,11 @@
 //! A refrigerant is a number from coldloop_refrigerant; text names it by its ANSI/ASHRAE Standard 34 designation, which
 //! may be written R-134a, R134a, r134a or 134a.
 
-use crate::boundary::{Page, known, page, record, sized, write_codes};
+use crate::boundary::{Page, known, page, record, sized};
 use crate::error::ColdloopError;
+use crate::memory::write_codes;
 use coldloop::{Refrigerant, report, saturation};
 use core::ffi::c_char;
-use core::mem::MaybeUninit;
 
 /// Writes at most `capacity` codes of refrigerants to `codes`, which may be NULL, and returns how many there are.
 #[unsafe(no_mangle)]
@@ -85,8 +85,8 @@ sized!(
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_refrigerant_facts(
     refrigerant: u32,
-    facts: Option<&mut MaybeUninit<ColdloopFacts>>,
-    error: Option<&mut ColdloopError>,
+    facts: *mut ColdloopFacts,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(facts, error, || {
         let line = saturation::of(known(refrigerant)?);
@@ -124,8 +124,8 @@ pub extern "C" fn coldloop_refrigerant_sources(
     refrigerant: u32,
     sources_json: *mut c_char,
     capacity: usize,
-    length: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    length: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let out = Page::new(sources_json, capacity, length);
     page(out, error, || Ok(Ok(report::facts_json(known(refrigerant)?))))

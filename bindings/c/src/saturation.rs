@@ -3,12 +3,13 @@
 //! Bubble is where a liquid begins to boil, dew where a vapour begins to condense. For a pure refrigerant they are
 //! one line, for a blend they are two: superheat is measured from dew, subcooling from bubble.
 
-use crate::boundary::{Answers, Column, blocks, known, member, number, record, sized};
+use crate::arrays::blocks;
+use crate::boundary::{known, member, number, record, sized};
 use crate::error::ColdloopError;
+use crate::memory::{Answers, Column};
 use coldloop::Reference;
 use coldloop::saturation::{self, bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::saturation::{bubble_pressures_pa, bubble_temperatures_k, dew_pressures_pa, dew_temperatures_k};
-use core::mem::MaybeUninit;
 
 /// Pressure at which the liquid begins to boil, from the lowest temperature of the equation of state to the critical
 /// point.
@@ -18,8 +19,8 @@ use core::mem::MaybeUninit;
 pub extern "C" fn coldloop_bubble_pressure(
     refrigerant: u32,
     temperature_k: f64,
-    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_abs: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(pressure_pa_abs, error, || {
         Ok(bubble_pressure_pa(known(refrigerant)?, temperature_k)?)
@@ -31,8 +32,8 @@ pub extern "C" fn coldloop_bubble_pressure(
 pub extern "C" fn coldloop_dew_pressure(
     refrigerant: u32,
     temperature_k: f64,
-    pressure_pa_abs: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    pressure_pa_abs: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(pressure_pa_abs, error, || {
         Ok(dew_pressure_pa(known(refrigerant)?, temperature_k)?)
@@ -44,8 +45,8 @@ pub extern "C" fn coldloop_dew_pressure(
 pub extern "C" fn coldloop_bubble_temperature(
     refrigerant: u32,
     pressure_pa_abs: f64,
-    temperature_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    temperature_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(temperature_k, error, || {
         Ok(bubble_temperature_k(known(refrigerant)?, pressure_pa_abs)?)
@@ -58,8 +59,8 @@ pub extern "C" fn coldloop_bubble_temperature(
 pub extern "C" fn coldloop_dew_temperature(
     refrigerant: u32,
     pressure_pa_abs: f64,
-    temperature_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    temperature_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(temperature_k, error, || {
         Ok(dew_temperature_k(known(refrigerant)?, pressure_pa_abs)?)
@@ -71,8 +72,8 @@ pub extern "C" fn coldloop_dew_temperature(
 pub extern "C" fn coldloop_saturation_slope(
     refrigerant: u32,
     temperature_k: f64,
-    slope_pa_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    slope_pa_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(slope_pa_k, error, || {
         Ok(saturation::slope_pa_k(known(refrigerant)?, temperature_k)?)
@@ -85,8 +86,8 @@ pub extern "C" fn coldloop_saturation_slope(
 pub extern "C" fn coldloop_glide(
     refrigerant: u32,
     pressure_pa_abs: f64,
-    glide_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    glide_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(glide_k, error, || {
         Ok(saturation::glide_k(known(refrigerant)?, pressure_pa_abs)?)
@@ -98,8 +99,8 @@ pub extern "C" fn coldloop_glide(
 pub extern "C" fn coldloop_latent_heat(
     refrigerant: u32,
     temperature_k: f64,
-    latent_heat_j_kg: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    latent_heat_j_kg: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(latent_heat_j_kg, error, || {
         Ok(saturation::latent_heat_j_kg(known(refrigerant)?, temperature_k)?)
@@ -111,8 +112,8 @@ pub extern "C" fn coldloop_latent_heat(
 pub extern "C" fn coldloop_bubble_slope(
     refrigerant: u32,
     temperature_k: f64,
-    slope_pa_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    slope_pa_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(slope_pa_k, error, || {
         Ok(saturation::bubble_slope_pa_k(known(refrigerant)?, temperature_k)?)
@@ -129,8 +130,8 @@ pub extern "C" fn coldloop_evaporating_mean(
     refrigerant: u32,
     pressure_pa_abs: f64,
     quality: f64,
-    mean_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    mean_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(mean_k, error, || {
         let line = saturation::of(known(refrigerant)?);
@@ -148,8 +149,8 @@ pub extern "C" fn coldloop_evaporating_mean_ph(
     reference: u32,
     pressure_pa_abs: f64,
     enthalpy_j_kg: f64,
-    mean_k: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    mean_k: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(mean_k, error, || {
         let reference = member(reference, Reference::from_code)?;
@@ -210,8 +211,8 @@ pub extern "C" fn coldloop_saturated(
     refrigerant: u32,
     reference: u32,
     temperature_k: f64,
-    saturation: Option<&mut MaybeUninit<ColdloopSaturation>>,
-    error: Option<&mut ColdloopError>,
+    saturation: *mut ColdloopSaturation,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(saturation, error, || {
         let reference = member(reference, Reference::from_code)?;
@@ -243,11 +244,11 @@ pub extern "C" fn coldloop_dew_pressures(
     refrigerant: u32,
     count: usize,
     temperature_k: *const f64,
-    temperature_stride: usize,
+    temperature_stride: isize,
     pressure_pa_abs: *mut f64,
-    pressure_stride: usize,
-    failed: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    pressure_stride: isize,
+    failed: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let columns = (
         Column::new(temperature_k, temperature_stride),
@@ -262,11 +263,11 @@ pub extern "C" fn coldloop_bubble_pressures(
     refrigerant: u32,
     count: usize,
     temperature_k: *const f64,
-    temperature_stride: usize,
+    temperature_stride: isize,
     pressure_pa_abs: *mut f64,
-    pressure_stride: usize,
-    failed: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    pressure_stride: isize,
+    failed: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let columns = (
         Column::new(temperature_k, temperature_stride),
@@ -281,11 +282,11 @@ pub extern "C" fn coldloop_dew_temperatures(
     refrigerant: u32,
     count: usize,
     pressure_pa_abs: *const f64,
-    pressure_stride: usize,
+    pressure_stride: isize,
     temperature_k: *mut f64,
-    temperature_stride: usize,
-    failed: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    temperature_stride: isize,
+    failed: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let columns = (
         Column::new(pressure_pa_abs, pressure_stride),
@@ -300,11 +301,11 @@ pub extern "C" fn coldloop_bubble_temperatures(
     refrigerant: u32,
     count: usize,
     pressure_pa_abs: *const f64,
-    pressure_stride: usize,
+    pressure_stride: isize,
     temperature_k: *mut f64,
-    temperature_stride: usize,
-    failed: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    temperature_stride: isize,
+    failed: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let columns = (
         Column::new(pressure_pa_abs, pressure_stride),

@@ -12,13 +12,15 @@
 //! infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
 //! OUT_OF_RANGE, and a reference state that the refrigerant does not have with NOT_AVAILABLE.
 
-use crate::boundary::{Answers, Column, Failure, Record, answer, first_size, known, member, record, rows, sized};
+use crate::arrays::rows;
+use crate::boundary::{Failure, Record, answer, known, member, record, sized};
 use crate::error::ColdloopError;
+use crate::memory::{Answers, Column, size_of_record, write};
 use crate::names::ColdloopStatus;
 use coldloop::eos::Isotherm;
 use coldloop::saturation::{self, Line, State};
 use coldloop::{Error, ErrorKind, Quantity, Reference};
-use core::mem::{MaybeUninit, size_of};
+use core::mem::size_of;
 
 /// Temperature (K) and absolute pressure (Pa).
 pub const COLDLOOP_PAIR_TP: u32 = 1;
@@ -138,8 +140,8 @@ fn one(
     pair: Pair,
     (refrigerant, reference): (u32, u32),
     (first, second): (f64, f64),
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     record(state, error, || {
         let reference = member(reference, Reference::from_code)?;
@@ -160,8 +162,8 @@ pub extern "C" fn coldloop_state_tp(
     reference: u32,
     temperature_k: f64,
     pressure_pa_abs: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (temperature_k, pressure_pa_abs);
     one(Line::state_tp, (refrigerant, reference), figures, state, error)
@@ -174,8 +176,8 @@ pub extern "C" fn coldloop_state_td(
     reference: u32,
     temperature_k: f64,
     density_kg_m3: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (temperature_k, density_kg_m3);
     one(state_td, (refrigerant, reference), figures, state, error)
@@ -188,8 +190,8 @@ pub extern "C" fn coldloop_state_tq(
     reference: u32,
     temperature_k: f64,
     quality: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (temperature_k, quality);
     one(Line::state_tq, (refrigerant, reference), figures, state, error)
@@ -202,8 +204,8 @@ pub extern "C" fn coldloop_state_pq(
     reference: u32,
     pressure_pa_abs: f64,
     quality: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (pressure_pa_abs, quality);
     one(Line::state_pq, (refrigerant, reference), figures, state, error)
@@ -218,8 +220,8 @@ pub extern "C" fn coldloop_state_ph(
     reference: u32,
     pressure_pa_abs: f64,
     enthalpy_j_kg: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (pressure_pa_abs, enthalpy_j_kg);
     one(Line::state_ph, (refrigerant, reference), figures, state, error)
@@ -232,8 +234,8 @@ pub extern "C" fn coldloop_state_ps(
     reference: u32,
     pressure_pa_abs: f64,
     entropy_j_kg_k: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (pressure_pa_abs, entropy_j_kg_k);
     one(Line::state_ps, (refrigerant, reference), figures, state, error)
@@ -246,8 +248,8 @@ pub extern "C" fn coldloop_state_hs(
     reference: u32,
     enthalpy_j_kg: f64,
     entropy_j_kg_k: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (enthalpy_j_kg, entropy_j_kg_k);
     one(Line::state_hs, (refrigerant, reference), figures, state, error)
@@ -263,8 +265,8 @@ pub extern "C" fn coldloop_superheated_liquid(
     reference: u32,
     temperature_k: f64,
     pressure_pa_abs: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (temperature_k, pressure_pa_abs);
     one(
@@ -284,8 +286,8 @@ pub extern "C" fn coldloop_subcooled_vapour(
     reference: u32,
     temperature_k: f64,
     pressure_pa_abs: f64,
-    state: Option<&mut MaybeUninit<ColdloopState>>,
-    error: Option<&mut ColdloopError>,
+    state: *mut ColdloopState,
+    error: *mut ColdloopError,
 ) -> u32 {
     let figures = (temperature_k, pressure_pa_abs);
     one(Line::subcooled_vapour, (refrigerant, reference), figures, state, error)
@@ -305,21 +307,21 @@ pub extern "C" fn coldloop_states(
     pair: u32,
     count: usize,
     first: *const f64,
-    first_stride: usize,
+    first_stride: isize,
     second: *const f64,
-    second_stride: usize,
+    second_stride: isize,
     states: *mut ColdloopState,
-    states_stride: usize,
-    failed: Option<&mut MaybeUninit<usize>>,
-    error: Option<&mut ColdloopError>,
+    states_stride: isize,
+    failed: *mut usize,
+    error: *mut ColdloopError,
 ) -> u32 {
     let output = Answers::new(states, states_stride);
-    let size = first_size(output, count);
+    let size = if count > 0 { size_of_record(states) } else { None };
+    let size = size.unwrap_or(size_of::<ColdloopState>());
     if size < size_of::<ColdloopState>() {
-        if let Some(failed) = failed {
-            failed.write(0);
-        }
-        return answer(error, || Err(Failure::Door(ColdloopStatus::StructSize)));
+        let status = answer(error, || Err(Failure::Door(ColdloopStatus::StructSize)));
+        write(failed, 0);
+        return status;
     }
     let columns = [Column::new(first, first_stride), Column::new(second, second_stride)];
     let blank = ColdloopState::BLANK.sized(size);
@@ -359,9 +361,9 @@ fn pair_of(pair: u32) -> Result<Pair, Error> {
 pub extern "C" fn coldloop_virial_coefficients(
     refrigerant: u32,
     temperature_k: f64,
-    second_m3_mol: Option<&mut MaybeUninit<f64>>,
-    third_m6_mol2: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    second_m3_mol: *mut f64,
+    third_m6_mol2: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     let mut coefficients = (NAN, NAN);
     let status = answer(error, || {
@@ -371,11 +373,7 @@ pub extern "C" fn coldloop_virial_coefficients(
         coefficients = (isotherm.second_virial_m3_mol(), isotherm.third_virial_m6_mol2());
         Ok(())
     });
-    if let Some(second) = second_m3_mol {
-        second.write(coefficients.0);
-    }
-    if let Some(third) = third_m6_mol2 {
-        third.write(coefficients.1);
-    }
+    write(second_m3_mol, coefficients.0);
+    write(third_m6_mol2, coefficients.1);
     status
 }

@@ -12,15 +12,15 @@
 //!     double pressure_pa;
 //!     coldloop_read_pressure("35 psig", &datum, &pressure_pa, NULL);
 
-use crate::boundary::{Failure, answer, member, number, text};
+use crate::boundary::{Failure, answer, member, number};
 use crate::error::ColdloopError;
+use crate::memory::{text, write};
 use crate::names::ColdloopStatus;
 use coldloop::units::constants::{INHG_PA, MICRON_PA, PSI_PA};
 use coldloop::units::text as read;
 use coldloop::units::{self, Pressure, difference_in_kelvins, in_kelvins};
 use coldloop::{Error, ErrorKind, Quantity};
 use core::ffi::c_char;
-use core::mem::MaybeUninit;
 
 /// The pressure counts from vacuum.
 pub const COLDLOOP_DATUM_ABSOLUTE: u32 = 1;
@@ -108,24 +108,24 @@ pub extern "C" fn coldloop_microns_of_pa(pa: f64) -> f64 {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_read_pressure(
     text: *const c_char,
-    datum: Option<&mut MaybeUninit<u32>>,
-    pressure_pa: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    datum: *mut u32,
+    pressure_pa: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
-    let (Some(datum), Some(pressure_pa)) = (datum, pressure_pa) else {
+    if datum.is_null() || pressure_pa.is_null() {
         return answer(error, || Err(Failure::Door(ColdloopStatus::NullPointer)));
-    };
-    datum.write(0);
-    pressure_pa.write(f64::NAN);
-    answer(error, || {
-        let (from, pa) = match read::pressure(self::text(text)?)? {
+    }
+    let mut found = (0, f64::NAN);
+    let status = answer(error, || {
+        found = match read::pressure(&self::text(text)?)? {
             Pressure::Absolute(pressure) => (COLDLOOP_DATUM_ABSOLUTE, pressure.pa()),
             Pressure::Gauge(pressure) => (COLDLOOP_DATUM_GAUGE, pressure.pa()),
         };
-        datum.write(from);
-        pressure_pa.write(pa);
         Ok(())
-    })
+    });
+    write(datum, found.0);
+    write(pressure_pa, found.1);
+    status
 }
 
 /// Reads any other quantity with its unit into SI: "74 °F" as COLDLOOP_QUANTITY_TEMPERATURE, "5250 ft" as
@@ -137,11 +137,11 @@ pub extern "C" fn coldloop_read_pressure(
 pub extern "C" fn coldloop_read_quantity(
     text: *const c_char,
     quantity: u32,
-    value: Option<&mut MaybeUninit<f64>>,
-    error: Option<&mut ColdloopError>,
+    value: *mut f64,
+    error: *mut ColdloopError,
 ) -> u32 {
     number(value, error, || {
-        let text = self::text(text)?;
+        let text = &self::text(text)?;
         let quantity = member(quantity, Quantity::from_code)?;
         Ok(match quantity {
             Quantity::Temperature => in_kelvins(read::temperature(text)?),

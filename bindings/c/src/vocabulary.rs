@@ -5,11 +5,11 @@
 //!
 //! Generated from tables/names.toml.
 
-use crate::boundary::{code, named, text};
+use crate::boundary::{code, named};
 use crate::error::ColdloopError;
+use crate::memory::text;
 use crate::names as n;
 use core::ffi::{CStr, c_char};
-use core::mem::MaybeUninit;
 
 /// The id of a coldloop_quantity, such as "temperature"; NULL for a number that is none.
 #[unsafe(no_mangle)]
@@ -21,11 +21,11 @@ pub extern "C" fn coldloop_quantity_name(quantity: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_quantity_from_name(
     name: *const c_char,
-    quantity: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    quantity: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(quantity, error, || {
-        Ok(named(coldloop::Quantity::from_id(text(name)?))?.code())
+        Ok(named(coldloop::Quantity::from_id(&text(name)?))?.code())
     })
 }
 
@@ -39,11 +39,11 @@ pub extern "C" fn coldloop_refrigerant_name(refrigerant: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_refrigerant_from_name(
     name: *const c_char,
-    refrigerant: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    refrigerant: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(refrigerant, error, || {
-        Ok(named(coldloop::Refrigerant::from_id(text(name)?))?.code())
+        Ok(named(coldloop::Refrigerant::from_id(&text(name)?))?.code())
     })
 }
 
@@ -57,11 +57,11 @@ pub extern "C" fn coldloop_safety_group_name(safety_group: u32) -> *const c_char
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_safety_group_from_name(
     name: *const c_char,
-    safety_group: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    safety_group: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(safety_group, error, || {
-        Ok(named(coldloop::SafetyGroup::from_id(text(name)?))?.code())
+        Ok(named(coldloop::SafetyGroup::from_id(&text(name)?))?.code())
     })
 }
 
@@ -73,16 +73,10 @@ pub extern "C" fn coldloop_phase_name(phase: u32) -> *const c_char {
 
 /// The coldloop_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_phase_from_name(
-    name: *const c_char,
-    phase: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
-) -> u32 {
-    code(
-        phase,
-        error,
-        || Ok(named(coldloop::Phase::from_id(text(name)?))?.code()),
-    )
+pub extern "C" fn coldloop_phase_from_name(name: *const c_char, phase: *mut u32, error: *mut ColdloopError) -> u32 {
+    code(phase, error, || {
+        Ok(named(coldloop::Phase::from_id(&text(name)?))?.code())
+    })
 }
 
 /// The id of a coldloop_reference, such as "IIR"; NULL for a number that is none.
@@ -95,11 +89,11 @@ pub extern "C" fn coldloop_reference_name(reference: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_reference_from_name(
     name: *const c_char,
-    reference: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    reference: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(reference, error, || {
-        Ok(named(coldloop::Reference::from_id(text(name)?))?.code())
+        Ok(named(coldloop::Reference::from_id(&text(name)?))?.code())
     })
 }
 
@@ -113,11 +107,11 @@ pub extern "C" fn coldloop_expansion_name(expansion: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_expansion_from_name(
     name: *const c_char,
-    expansion: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    expansion: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(expansion, error, || {
-        Ok(named(coldloop::Expansion::from_id(text(name)?))?.code())
+        Ok(named(coldloop::Expansion::from_id(&text(name)?))?.code())
     })
 }
 
@@ -131,11 +125,11 @@ pub extern "C" fn coldloop_compressor_name(compressor: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_compressor_from_name(
     name: *const c_char,
-    compressor: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    compressor: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(compressor, error, || {
-        Ok(named(coldloop::Compressor::from_id(text(name)?))?.code())
+        Ok(named(coldloop::Compressor::from_id(&text(name)?))?.code())
     })
 }
 
@@ -149,11 +143,11 @@ pub extern "C" fn coldloop_air_source_name(air_source: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_air_source_from_name(
     name: *const c_char,
-    air_source: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    air_source: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(air_source, error, || {
-        Ok(named(coldloop::AirSource::from_id(text(name)?))?.code())
+        Ok(named(coldloop::AirSource::from_id(&text(name)?))?.code())
     })
 }
 
@@ -167,11 +161,11 @@ pub extern "C" fn coldloop_gauge_class_name(gauge_class: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_gauge_class_from_name(
     name: *const c_char,
-    gauge_class: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    gauge_class: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(gauge_class, error, || {
-        Ok(named(coldloop::GaugeClass::from_id(text(name)?))?.code())
+        Ok(named(coldloop::GaugeClass::from_id(&text(name)?))?.code())
     })
 }
 
@@ -185,11 +179,11 @@ pub extern "C" fn coldloop_thermometer_name(thermometer: u32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_thermometer_from_name(
     name: *const c_char,
-    thermometer: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
+    thermometer: *mut u32,
+    error: *mut ColdloopError,
 ) -> u32 {
     code(thermometer, error, || {
-        Ok(named(coldloop::Thermometer::from_id(text(name)?))?.code())
+        Ok(named(coldloop::Thermometer::from_id(&text(name)?))?.code())
     })
 }
 
@@ -201,16 +195,10 @@ pub extern "C" fn coldloop_fault_name(fault: u32) -> *const c_char {
 
 /// The coldloop_fault of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_fault_from_name(
-    name: *const c_char,
-    fault: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
-) -> u32 {
-    code(
-        fault,
-        error,
-        || Ok(named(coldloop::Fault::from_id(text(name)?))?.code()),
-    )
+pub extern "C" fn coldloop_fault_from_name(name: *const c_char, fault: *mut u32, error: *mut ColdloopError) -> u32 {
+    code(fault, error, || {
+        Ok(named(coldloop::Fault::from_id(&text(name)?))?.code())
+    })
 }
 
 /// The id of a coldloop_verdict, such as "healthy"; NULL for a number that is none.
@@ -221,13 +209,9 @@ pub extern "C" fn coldloop_verdict_name(verdict: u32) -> *const c_char {
 
 /// The coldloop_verdict of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_verdict_from_name(
-    name: *const c_char,
-    verdict: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
-) -> u32 {
+pub extern "C" fn coldloop_verdict_from_name(name: *const c_char, verdict: *mut u32, error: *mut ColdloopError) -> u32 {
     code(verdict, error, || {
-        Ok(named(coldloop::VerdictKind::from_id(text(name)?))?.code())
+        Ok(named(coldloop::VerdictKind::from_id(&text(name)?))?.code())
     })
 }
 
@@ -239,13 +223,9 @@ pub extern "C" fn coldloop_holding_name(holding: u32) -> *const c_char {
 
 /// The coldloop_holding of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_holding_from_name(
-    name: *const c_char,
-    holding: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
-) -> u32 {
+pub extern "C" fn coldloop_holding_from_name(name: *const c_char, holding: *mut u32, error: *mut ColdloopError) -> u32 {
     code(holding, error, || {
-        Ok(named(coldloop::Holding::from_id(text(name)?))?.code())
+        Ok(named(coldloop::Holding::from_id(&text(name)?))?.code())
     })
 }
 
@@ -257,10 +237,6 @@ pub extern "C" fn coldloop_hole_name(hole: u32) -> *const c_char {
 
 /// The coldloop_hole of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_hole_from_name(
-    name: *const c_char,
-    hole: Option<&mut MaybeUninit<u32>>,
-    error: Option<&mut ColdloopError>,
-) -> u32 {
-    code(hole, error, || Ok(named(coldloop::Hole::from_id(text(name)?))?.code()))
+pub extern "C" fn coldloop_hole_from_name(name: *const c_char, hole: *mut u32, error: *mut ColdloopError) -> u32 {
+    code(hole, error, || Ok(named(coldloop::Hole::from_id(&text(name)?))?.code()))
 }

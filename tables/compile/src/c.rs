@@ -149,8 +149,8 @@ fn functions(exported: &[&Vocabulary]) -> String {
          //! Each vocabulary of this header has its ids, which are those of readings files and answers. Back from an id,\n\
          //! case does not matter.\n//!\n\
          //! Generated from tables/names.toml.\n\n\
-         use crate::boundary::{code, named, text};\nuse crate::error::ColdloopError;\nuse crate::names as n;\n\
-         use core::ffi::{CStr, c_char};\nuse core::mem::MaybeUninit;\n\n",
+         use crate::boundary::{code, named};\nuse crate::error::ColdloopError;\nuse crate::memory::text;\nuse crate::names as n;\n\
+         use core::ffi::{CStr, c_char};\n\n",
     );
     for vocabulary in exported.iter().filter(|v| v.name != "ErrorKind") {
         let (enumeration, member) = (c_name(vocabulary), &vocabulary.name);
@@ -162,8 +162,8 @@ fn functions(exported: &[&Vocabulary]) -> String {
              n::{enumeration}::text({name}).map_or(core::ptr::null(), CStr::as_ptr)\n}}\n\n\
              /// The coldloop_{name} of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.\n\
              #[unsafe(no_mangle)]\npub extern \"C\" fn coldloop_{name}_from_name(name: *const c_char, \
-             {name}: Option<&mut MaybeUninit<u32>>, error: Option<&mut ColdloopError>) -> u32 {{\n\
-             code({name}, error, || Ok(named(coldloop::{member}::from_id(text(name)?))?.code()))\n}}\n\n"
+             {name}: *mut u32, error: *mut ColdloopError) -> u32 {{\n\
+             code({name}, error, || Ok(named(coldloop::{member}::from_id(&text(name)?))?.code()))\n}}\n\n"
         );
     }
     source

@@ -1,0 +1,133 @@
+//! The only reading and writing of the caller's memory.
+//!
+//! Everything given is copied before anything is written, and no reference to the caller's memory lives beyond the copy, so
+//! that an answer may overwrite what it was asked for. Nothing has to be aligned.
+
+use crate::boundary::{Failure, Growing};
+use crate::names::ColdloopStatus;
+use core::ffi::{CStr, c_char};
+use core::mem::size_of;
+
+/// A copy of what stands there; `None` for null.
+pub(crate) fn read<T: Copy>(at: *const T) -> Option<T> {
+    // SAFETY: not null, and the header asks for an initialised T there.
+    (!at.is_null()).then(|| unsafe { at.read_unaligned() })
+}
+
+/// Writes a value; null takes none.
+pub(crate) fn write<T: Copy>(at: *mut T, value: T) {
+    if !at.is_null() {
+        // SAFETY: not null, and the header asks for room for a T there.
+        unsafe { at.write_unaligned(value) };
+    }
+}
+
+/// The size that a struct says it has, which is its first field.
+pub(crate) fn size_of_record<T: Growing>(record: *const T) -> Option<usize> {
+    read(record.cast::<usize>())
+}
+
+/// A copy of a struct that the caller filled in, or why it is not looked at.
+pub(crate) fn given<T: Growing>(record: *const T) -> Result<T, Failure> {
+    match size_of_record(record) {
+        None => Err(Failure::Door(ColdloopStatus::NullPointer)),
+        Some(size) if size < size_of::<T>() => Err(Failure::Door(ColdloopStatus::StructSize)),
+        Some(_) => read(record).ok_or(Failure::Door(ColdloopStatus::NullPointer)),
+    }
+}
+
+/// A copy of a text from C: not null, ended by a zero byte, UTF-8.
+pub(crate) fn text(text: *const c_char) -> Result<String, Failure> {
+    if text.is_null() {
+        return Err(Failure::Door(ColdloopStatus::NullPointer));
+    }
+    // SAFETY: not null, and the header asks for a text that ends with a zero byte.
+    let text = unsafe { CStr::from_ptr(text) }.to_bytes().to_vec();
+    String::from_utf8(text).map_err(|_| Failure::Door(ColdloopStatus::NotUtf8))
+}
+
+/// Writes as much of `text` as fits with its zero byte, whole characters only, and returns the length of all of it.
+pub(crate) fn write_text(text: &str, buffer: *mut c_char, capacity: usize) -> usize {
+    if buffer.is_null() || capacity == 0 {
+        return text.len();
+    }
+    let mut end = text.len().min(capacity - 1);
+    while !text.is_char_boundary(end) {
+        end -= 1;
+    }
+    // SAFETY: the header asks for `capacity` writable bytes at `buffer`; end + 1 <= capacity.
+    unsafe {
+        core::ptr::copy_nonoverlapping(text.as_ptr(), buffer.cast::<u8>(), end);
+        buffer.add(end).write(0);
+    }
+    text.len()
+}
+
+/// Writes as many codes as fit; a null buffer takes none.
+pub(crate) fn write_codes(all: impl Iterator<Item = u32>, buffer: *mut u32, capacity: usize) {
+    let mut place = Answers::new(buffer, size_of::<u32>().cast_signed());
+    for code in all.take(if buffer.is_null() { 0 } else { capacity }) {
+        place.put(code);
+    }
+}
+
+/// The rows of an array that the caller keeps, a stride apart: where the next one is read.
+#[derive(Clone, Copy)]
+pub(crate) struct Column {
+    at: *const f64,
+    stride: isize,
+}
+
+impl Column {
+    pub(crate) const fn new(at: *const f64, stride: isize) -> Self {
+        Self { at, stride }
+    }
+
+    pub(crate) const fn is_null(&self) -> bool {
+        self.at.is_null()
+    }
+
+    /// The number of this row; the next row comes next.
+    pub(crate) fn take(&mut self) -> f64 {
+        // SAFETY: the caller has asked for no more rows than the header asks to be there.
+        let number = unsafe { self.at.read_unaligned() };
+        self.at = self.at.wrapping_byte_offset(self.stride);
+        number
+    }
+}
+
+/// The same for answers: where the next one is written.
+#[derive(Clone, Copy)]
+pub(crate) struct Answers<T> {
+    at: *mut T,
+    stride: isize,
+}
+
+impl<T: Copy> Answers<T> {
+    pub(crate) const fn new(at: *mut T, stride: isize) -> Self {
+        Self { at, stride }
+    }
+
+    pub(crate) const fn is_null(&self) -> bool {
+        self.at.is_null()
+    }
+
+    /// Writes the answer of this row; the next row comes next.
+    pub(crate) fn put(&mut self, answer: T) {
+        // SAFETY: as for a column.
+        unsafe { self.at.write_unaligned(answer) };
+        self.at = self.at.wrapping_byte_offset(self.stride);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn text_is_cut_after_a_whole_character() {
+        let mut buffer = [1_u8; 8];
+        assert_eq!(write_text("74 °F", buffer.as_mut_ptr().cast(), 5), 6);
+        assert_eq!(&buffer[..5], b"74 \0\x01");
+    }
+}
