@@ -37,7 +37,7 @@ impl Memory {
 
     /// The same with a value in it.
     fn with<T>(&self, at: usize, value: T) -> *mut T {
-        let place = self.at(at);
+        let place = self.at::<T>(at);
         // SAFETY: the tests stay within the 2048 bytes.
         unsafe { place.write_unaligned(value) };
         place
