@@ -8,7 +8,7 @@
 int main(void)
 {
     double air_pa_abs, superheat_k;
-    char answer[65536];
+    static char answer[COLDLOOP_ANSWER_MAX];
     const char *readings =
         "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
         " \"conditions\": {\"ambient\": \"74 degF\", \"altitude\": \"1600 m\"},"

@@ -48,16 +48,16 @@ coldloop_state state_tp(std::uint32_t refrigerant, double kelvin, double pa_abs)
     return ask(coldloop_state_tp, state, refrigerant, COLDLOOP_REFERENCE_IIR, kelvin, pa_abs);
 }
 
-// The report for people; a string that owns its memory, filled in two calls.
+// The report for people; a string that owns its memory, filled in one call.
 std::string report(const std::string &readings_json)
 {
     std::size_t length = 0;
+    std::string text(COLDLOOP_ANSWER_MAX, '\0');
     coldloop_error error{};
     error.size = sizeof error;
-    if (coldloop_report(readings_json.c_str(), nullptr, 0, &length, &error) != COLDLOOP_STATUS_OK)
+    if (coldloop_report(readings_json.c_str(), text.data(), text.size(), &length, &error) != COLDLOOP_STATUS_OK)
         throw refused(error);
-    std::string text(length, '\0');
-    coldloop_report(readings_json.c_str(), text.data(), text.size() + 1, nullptr, nullptr);
+    text.resize(length);
     return text;
 }
 

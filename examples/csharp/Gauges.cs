@@ -21,12 +21,13 @@ internal static partial class Gauges
     private static partial uint Report(string readingsJson, byte[]? report, nuint capacity, out nuint length,
         IntPtr error);
 
-    /// <summary>The report for people: asked once for its length, once for the text.</summary>
+    private const int AnswerMax = 262_144; // COLDLOOP_ANSWER_MAX
+
+    /// <summary>The report for people.</summary>
     private static string Report(string readingsJson)
     {
-        Report(readingsJson, null, 0, out nuint length, IntPtr.Zero);
-        byte[] text = new byte[length + 1];
-        uint status = Report(readingsJson, text, (nuint)text.Length, out length, IntPtr.Zero);
+        byte[] text = new byte[AnswerMax];
+        uint status = Report(readingsJson, text, (nuint)text.Length, out nuint length, IntPtr.Zero);
         string answer = Encoding.UTF8.GetString(text, 0, (int)length);
         return status == 0 ? answer : throw new ArgumentException(answer);
     }

@@ -49,18 +49,16 @@ final class Gauges {
         }
     }
 
-    /** The report for people: asked once for its length, once for the text. */
+    private static final long ANSWER_MAX = 262_144; // COLDLOOP_ANSWER_MAX
+
+    /** The report for people. */
     private static String report(String readingsJson) throws Throwable {
         MethodHandle report = function("coldloop_report", MemoryAddress.class, MemoryAddress.class, long.class,
             MemoryAddress.class, MemoryAddress.class);
         try (ResourceScope scope = ResourceScope.newConfinedScope()) {
             MemorySegment readings = CLinker.toCString(readingsJson, scope);
-            MemorySegment length = MemorySegment.allocateNative(CLinker.C_LONG, scope);
-            int status = (int) report.invokeExact(readings.address(), MemoryAddress.NULL, 0L, length.address(),
-                MemoryAddress.NULL);
-            long capacity = MemoryAccess.getLong(length) + 1;
-            MemorySegment text = MemorySegment.allocateNative(capacity, scope);
-            status = (int) report.invokeExact(readings.address(), text.address(), capacity, length.address(),
+            MemorySegment text = MemorySegment.allocateNative(ANSWER_MAX, scope);
+            int status = (int) report.invokeExact(readings.address(), text.address(), ANSWER_MAX, MemoryAddress.NULL,
                 MemoryAddress.NULL);
             String answer = CLinker.toJavaString(text);
             if (status != 0) {

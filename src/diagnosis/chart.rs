@@ -10,6 +10,8 @@ use super::faults::{Effect, FaultRow, SEVERITIES, index};
 use super::features::{FEATURES, Features, place};
 use super::list::List;
 use super::scene::{Scene, about, anything};
+#[cfg(test)]
+use super::tally::{self, Work};
 use crate::circuit::Estimate;
 use crate::expected::Spread;
 use crate::names::{Fault, Feature};
@@ -169,6 +171,8 @@ impl<'a> Chart<'a> {
         least: f64,
         mut after: impl FnMut(usize, &[Pattern], &[f64]),
     ) -> Row {
+        #[cfg(test)]
+        tally::one_more(Work::Figures);
         let count = self.patterns.len().min(PATTERNS);
         let mut weights = self.chances;
         for (feature, column) in self.columns.iter_mut().enumerate() {

@@ -29,6 +29,8 @@ mod cloud;
 mod cloud_table;
 mod coordinates;
 mod density;
+#[cfg(all(test, feature = "std"))]
+mod effort;
 mod fault_table;
 mod faults;
 mod features;
@@ -53,6 +55,8 @@ mod stale;
 mod student;
 #[cfg(test)]
 mod sweep;
+#[cfg(test)]
+mod tally;
 mod verdict;
 
 pub use answer::{

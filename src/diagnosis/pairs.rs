@@ -9,6 +9,8 @@ use super::faults::{FaultRow, index};
 use super::features::{FEATURES, Features};
 use super::posterior::Posterior;
 use super::scene::{Motion, Scene};
+#[cfg(test)]
+use super::tally::{self, Work};
 use crate::circuit::Estimate;
 use crate::expected::Spread;
 use crate::names::{Fault, Feature};
@@ -140,6 +142,8 @@ fn likelihood(
     (first, of_first): (&FaultRow, &[Alone; FEATURES]),
     (second, of_second): (&FaultRow, &[Alone; FEATURES]),
 ) -> f64 {
+    #[cfg(test)]
+    tally::one_more(Work::Pair);
     let chance = |row: &FaultRow| {
         let chance = TRIED.map(|severity| row.weight[severity]);
         let all: f64 = chance.iter().sum();

@@ -8,9 +8,8 @@
 //!         "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
 //!         " \"conditions\": {\"ambient\": \"74 degF\", \"altitude\": \"1600 m\"},"
 //!         " \"readings\": {\"low_side\": \"37 psig\", \"high_side\": \"172 psig\", \"vent\": \"40 degF\"}}";
-//!     size_t length;
-//!     char answer[65536];
-//!     uint32_t status = coldloop_diagnose(readings, answer, sizeof answer, &length, NULL);
+//!     char *answer = malloc(COLDLOOP_ANSWER_MAX);
+//!     uint32_t status = coldloop_diagnose(readings, answer, COLDLOOP_ANSWER_MAX, NULL, NULL);
 //!
 //! "settings" may say how to judge: "priors" of the faults, thresholds, "prices", the chances of "looks", and the
 //! "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
@@ -23,8 +22,9 @@
 //!
 //! The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
 //! included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
-//! `capacity` the text was cut, after a whole character, and a second call with length + 1 bytes has all of it. The
-//! buffer may be NULL to ask for the length. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
+//! `capacity` the text was cut, after a whole character. COLDLOOP_ANSWER_MAX bytes take every answer in one call; keep
+//! such a buffer and use it again. A second call with a larger buffer, or a first one with NULL to ask for the length,
+//! works the answer out once more. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
 
 use crate::boundary::{Failure, Page, member, page};
 use crate::error::ColdloopError;
@@ -33,6 +33,10 @@ use coldloop::intake::{self, Refusal, Visit};
 use coldloop::vehicle::simulate;
 use coldloop::{Error, Fault, report};
 use core::ffi::c_char;
+
+/// Bytes that take any answer of a function which writes text, the zero byte included. A refusal may be longer where a key
+/// of the readings is.
+pub const COLDLOOP_ANSWER_MAX: usize = 262_144;
 
 /// Diagnoses a vehicle from its readings.
 ///
@@ -219,4 +223,88 @@ fn told(
 
 fn refused(refusal: Refusal) -> (Error, String) {
     (refusal.error(), report::refusal_json(&refusal))
+}
+
+#[cfg(all(test, not(miri)))]
+mod tests {
+    use super::*;
+    use crate::refrigerant::coldloop_refrigerant_sources;
+    use coldloop::{Compressor, Expansion, Observation, Refrigerant};
+    use core::ptr::null_mut;
+    use std::ffi::CString;
+
+    /// Digits of the longest number that is written, -2.2250738585072014e-308.
+    const DIGITS: usize = 24;
+
+    /// The answer of a function, for which the call gives the buffer.
+    fn answered(call: impl Fn(*mut c_char, usize, *mut usize) -> u32) -> String {
+        let (mut answer, mut length) = (vec![0_u8; COLDLOOP_ANSWER_MAX], 0);
+        assert_eq!(call(answer.as_mut_ptr().cast(), answer.len(), &raw mut length), 0);
+        answer.truncate(length);
+        String::from_utf8(answer).unwrap()
+    }
+
+    /// How long a JSON text would be if every number in it were as long as can be.
+    fn at_most(json: &str) -> usize {
+        let (mut in_text, mut escaped, mut number, mut length) = (false, false, 0, json.len());
+        for letter in json.chars() {
+            let of_number = !in_text && matches!(letter, '0'..='9' | '.' | '-' | '+' | 'e');
+            // The e of true and false is no number; it makes the bound larger.
+            if !of_number && number > 0 {
+                length += DIGITS.saturating_sub(number);
+            }
+            number = if of_number { number + 1 } else { 0 };
+            in_text ^= letter == '"' && !escaped;
+            escaped = letter == '\\' && !escaped;
+        }
+        length
+    }
+
+    /// Every kind of system with everything read and every question answered with yes, so that every fault has as many
+    /// reasons as there can be; then everything else that is told.
+    #[test]
+    fn no_answer_is_longer_than_is_said() {
+        let mut longest = 0;
+        let yes: String = Observation::ALL
+            .iter()
+            .map(|seen| format!("{} = true\n", seen.id()))
+            .collect();
+        let proof = include_str!("../../../examples/readings/repaired-van.toml");
+        let tables = ["[pressure_test]", "[evacuation]", "[hold]", "[charge]", "[[pull_down]]"];
+        let done = tables.iter().filter_map(|table| proof.find(table)).min();
+        let done = done.map_or("", |at| &proof[at..]);
+        for (expansion, compressor) in Expansion::ALL
+            .iter()
+            .flat_map(|e| Compressor::ALL.map(|c| (e.id(), c.id())))
+        {
+            let text = format!(
+                "[system]\nrefrigerant = 'R-134a'\nexpansion = '{expansion}'\ncompressor = '{compressor}'\n\
+                 [conditions]\nambient = '30 °C'\naltitude = '1600 m'\nhumidity = '40 %'\n\
+                 [readings]\nlow_side = '70 psig'\nhigh_side = '325 psig'\nvent = '63 °F'\nsuction_line = '70 °F'\n\
+                 liquid_line = '95 °F'\ndischarge_line = '190 °F'\n[observations]\n{yes}{done}"
+            );
+            let text = CString::new(text).unwrap();
+            for call in [
+                coldloop_diagnose,
+                coldloop_report,
+                coldloop_plan,
+                coldloop_prove,
+                coldloop_catalogue,
+            ] {
+                let told = answered(|to, room, length| call(text.as_ptr(), to, room, length, null_mut()));
+                longest = longest.max(at_most(&told));
+            }
+        }
+        for refrigerant in Refrigerant::ALL {
+            let code = refrigerant.code();
+            let told = answered(|to, room, length| coldloop_refrigerant_sources(code, to, room, length, null_mut()));
+            longest = longest.max(at_most(&told));
+        }
+        println!("{longest} bytes at most");
+        assert!(
+            longest > COLDLOOP_ANSWER_MAX / 3,
+            "more than is needed by far: {longest}"
+        );
+        assert!(longest < COLDLOOP_ANSWER_MAX, "{longest}");
+    }
 }

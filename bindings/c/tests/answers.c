@@ -80,7 +80,7 @@ static void arrays_have_the_bits_of_single_answers(void)
         double line_k, pressure_pa, dew_k, superheat_k;
         coldloop_state state;
     } rows[COUNT];
-    const size_t stride = sizeof rows[0];
+    const ptrdiff_t stride = sizeof rows[0];
     const double air_pa = 84e3;
     size_t failed = 99;
     for (int i = 0; i < COUNT; i++) {

@@ -106,7 +106,7 @@ static void dew_pressures_keep_their_stride(void)
     struct station {
         double temperature_k, pressure_pa_abs;
     } stations[3] = {{273.15, 0.0}, {1000.0, 0.0}, {300.0, 0.0}};
-    const size_t stride = sizeof stations[0];
+    const ptrdiff_t stride = sizeof stations[0];
     size_t failed = 99;
     double one = 0.0;
     coldloop_error error;
@@ -122,6 +122,11 @@ static void dew_pressures_keep_their_stride(void)
     CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 0, NULL, 8, NULL, 8, NULL, NULL) == COLDLOOP_STATUS_OK);
     CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 1, NULL, 8, &one, 8, NULL, NULL)
           == COLDLOOP_STATUS_NULL_POINTER);
+    /* The pointer names the first row, and a negative stride goes backwards from there. */
+    CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 2, &stations[2].temperature_k, -2 * stride,
+                                 &stations[0].pressure_pa_abs, 2 * stride, &failed, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(stations[0].pressure_pa_abs == one && failed == 0);
+    stations[2].pressure_pa_abs = one;
     one = 300.0; /* in place */
     CHECK(coldloop_dew_pressures(COLDLOOP_REFRIGERANT_R134A, 1, &one, 8, &one, 8, &failed, NULL) == COLDLOOP_STATUS_OK);
     CHECK(one == stations[2].pressure_pa_abs && failed == 0);
@@ -150,8 +155,34 @@ static void a_pressure_counts_from_its_datum(void)
     CHECK(error.value == 14.7);
 }
 
+/* All that is given is read before anything is written. */
+static void an_answer_may_stand_where_its_question_stood(void)
+{
+    coldloop_shares mixed = {.count = 2}, alone;
+    coldloop_remainder left = {.size = sizeof left}, again;
+    coldloop_parting parted = {.size = sizeof parted}, parted_again;
+    mixed.refrigerants[0] = COLDLOOP_REFRIGERANT_R134A, mixed.masses[0] = 0.9;
+    mixed.refrigerants[1] = COLDLOOP_REFRIGERANT_R22, mixed.masses[1] = 0.1;
+
+    CHECK(coldloop_charge_shares(&mixed, &alone, NULL) == COLDLOOP_STATUS_OK && alone.count == 2);
+    left.shares = mixed, again = left;
+    CHECK(coldloop_charge_leaked(&mixed, 293.15, 250.0, COLDLOOP_HOLE_VAPOUR, 0.2, &left, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_charge_leaked(&again.shares, 293.15, 250.0, COLDLOOP_HOLE_VAPOUR, 0.2, &again, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(left.pressure_pa_abs == again.pressure_pa_abs && left.shares.count == again.shares.count);
+    CHECK(memcmp(left.shares.masses, again.shares.masses, sizeof left.shares.masses) == 0);
+
+    parted.liquid = mixed, parted_again = parted;
+    CHECK(coldloop_charge_split(&mixed, 293.15, 500e3, &parted, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_charge_split(&parted_again.liquid, 293.15, 500e3, &parted_again, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(parted.density_kg_m3 == parted_again.density_kg_m3 && parted.density_kg_m3 > 0.0);
+
+    CHECK(coldloop_charge_shares(&mixed, &mixed, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(memcmp(mixed.masses, alone.masses, sizeof alone.masses) == 0 && mixed.air == alone.air);
+}
+
 int main(void)
 {
+    an_answer_may_stand_where_its_question_stood();
     a_pressure_counts_from_its_datum();
     dew_pressures_keep_their_stride();
     version();

@@ -12,7 +12,7 @@ static const char *worn =
     " \"conditions\": {\"ambient\": \"74 °F\", \"altitude\": \"0 m\"},"
     " \"readings\": {\"low_side\": \"70 psig\", \"high_side\": \"125 psig\", \"vent\": \"63 °F\"}}";
 
-static char answer[262144];
+static char answer[COLDLOOP_ANSWER_MAX];
 
 static void a_verdict_comes_back_as_json(void)
 {

@@ -49,9 +49,10 @@ static uint32_t code(uint32_t known)
     return one_in(8) ? (uint32_t)bits() : (uint32_t)(bits() >> 7) % (known + 2);
 }
 
-static size_t stride(void)
+/* Forwards, backwards, none; whole numbers or not. */
+static ptrdiff_t stride(void)
 {
-    return one_in(2) ? sizeof(double) : (size_t)(bits() % 25);
+    return one_in(2) ? (ptrdiff_t)sizeof(double) : (ptrdiff_t)(bits() % 49) - 24;
 }
 
 static coldloop_error error;

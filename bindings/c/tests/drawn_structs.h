@@ -42,16 +42,18 @@ static int moist_air(one_air *call, double first, double second, double third)
 enum { ROWS = 9 };
 static double in[2][4 * ROWS], result[4 * ROWS];
 
-typedef uint32_t column(uint32_t, size_t, const double *, size_t, double *, size_t, size_t *, coldloop_error *);
+typedef uint32_t column(uint32_t, size_t, const double *, ptrdiff_t, double *, ptrdiff_t, size_t *, coldloop_error *);
 
 static int columns(column *call, int of_pressure)
 {
-    const size_t count = bits() % (ROWS + 1), from = stride(), to = sizeof(double) * (1 + bits() % 4);
+    const size_t count = bits() % (ROWS + 1), to = sizeof(double) * (1 + bits() % 4);
+    const ptrdiff_t from = stride();
+    const double *first = from < 0 ? in[0] + 4 * ROWS - 4 : in[0];
     const int null = one_in(16);
     size_t failed = 77, seen = 0;
     for (int i = 0; i < 4 * ROWS; i++)
         in[0][i] = of_pressure ? pascal() : kelvin();
-    const uint32_t status = call(code(REFRIGERANTS), count, null ? NULL : in[0], from, result, to, &failed, details);
+    const uint32_t status = call(code(REFRIGERANTS), count, null ? NULL : first, from, result, (ptrdiff_t)to, &failed, details);
     if (details_too_small())
         return status == COLDLOOP_STATUS_STRUCT_SIZE;
     if (null && count > 0)
@@ -61,8 +63,8 @@ static int columns(column *call, int of_pressure)
     return seen == failed && (failed == 0) == (status == COLDLOOP_STATUS_OK) && status != COLDLOOP_STATUS_INTERNAL;
 }
 
-typedef uint32_t two_columns(uint32_t, uint32_t, double, size_t, const double *, size_t, const double *, size_t, double *,
-                             size_t, size_t *, coldloop_error *);
+typedef uint32_t two_columns(uint32_t, uint32_t, double, size_t, const double *, ptrdiff_t, const double *, ptrdiff_t,
+                             double *, ptrdiff_t, size_t *, coldloop_error *);
 
 static int differences(two_columns *call)
 {

@@ -12,6 +12,8 @@ use super::super::faults::index;
 use super::super::list::List;
 use super::super::posterior::HYPOTHESES;
 use super::super::prices::Prices;
+#[cfg(test)]
+use super::super::tally::{self, Work};
 use crate::names::Fault;
 use crate::numerics::put_in_order;
 
@@ -116,6 +118,8 @@ impl Jobs {
     ///
     /// `belief` need not sum to one: the cost grows with its sum, so that the branches of a check add up.
     pub(crate) fn order(&self, belief: &[f64; HYPOTHESES], recovered: bool) -> Order {
+        #[cfg(test)]
+        tally::one_more(Work::Order);
         let total: f64 = belief.iter().sum();
         let (mut open, mut closed) = (Queue::new(Weighed::BLANK), Queue::new(Weighed::BLANK));
         for at in self.nearly {

@@ -151,10 +151,9 @@ impl Search<'_> {
 
     /// The tree from a state; `forced` is a check that has to come first.
     pub(crate) fn plan(&self, state: &State, forced: Option<usize>) -> Plan {
-        let (best, step) = self.best(state, DEPTH);
         let (expected, step) = match forced {
             Some(at) => (self.value(state, at, &self.prospects[at], DEPTH - 1), Move::Check(at)),
-            None => (best, step),
+            None => self.best(state, DEPTH),
         };
         let mut plan = Plan {
             expected_minutes: expected,

@@ -1,0 +1,127 @@
+//! No answer runs away, whatever the settings: how much work diagnosis, reasons and plan are.
+
+use super::tally::counted;
+use super::{Case, Cost, Settings, diagnose};
+use crate::circuit::{Gauge, Reading, Readings};
+use crate::names::{Check, Compressor, Expansion, Fault, MixUp, Observation, Refrigerant};
+use crate::units::{GaugePressure, Surroundings, celsius};
+use crate::vehicle::{Conditions, System};
+
+/// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
+struct Random(u64);
+
+impl Random {
+    fn bits(&mut self) -> u64 {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 7;
+        self.0 ^= self.0 << 17;
+        self.0
+    }
+
+    fn share(&mut self) -> f64 {
+        (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
+    }
+
+    /// One of these as often as a number between the first two.
+    fn odd<const N: usize>(&mut self, of: [f64; N]) -> f64 {
+        match (self.bits() % (N as u64 + 1)) as usize {
+            at if at < N => of[at],
+            _ => of[0] + (of[1] - of[0]) * self.share(),
+        }
+    }
+
+    fn one_of<T: Copy>(&mut self, all: &[T]) -> T {
+        all[(self.bits() % all.len() as u64) as usize]
+    }
+
+    /// Priors of nothing and of a million, prices of nothing and without bounds, answers that are sure or say nothing.
+    fn settings(&mut self) -> Settings {
+        let mut settings = Settings::default();
+        let (flat, free) = (self.share() < 0.3, self.share() < 0.3);
+        for fault in Fault::ALL {
+            let prior = if flat { 1.0 } else { self.odd([0.0, 1e6, 1e-9, 1.0]) };
+            settings = settings.with_prior(fault, prior);
+            for observation in Observation::ALL {
+                settings.looks = settings.looks.with(observation, fault, self.odd([0.001, 0.999, 0.5]));
+            }
+        }
+        settings = settings.with_prior(Fault::WornCompressor, 1.0);
+        settings.none_of_these = self.odd([0.0, 1.0, 1e6, 1e-9]);
+        settings.two_faults = self.odd([0.0, 1.0, 1e6]);
+        settings.healthy = self.odd([0.0, 1.0]);
+        settings.named = self.odd([0.0, 1.0]);
+        settings.nothing_fits = self.odd([0.0, 1.0]);
+        settings.short_list = self.odd([0.0, 1.0]);
+        settings.least_information = self.odd([0.0, 1.0, 1e6]);
+        settings.recovered = self.share() < 0.5;
+        let prices = &mut settings.prices;
+        prices.per_minute = self.odd([1e-3, 1e6, 1.0]);
+        let mut cost = || Cost {
+            minutes: if free { 0.0 } else { self.odd([0.0, 200.0, 1e6, 1e-9]) },
+            money: if free { 0.0 } else { self.odd([0.0, 0.0, 1e6]) },
+        };
+        (prices.recovery, prices.verify, prices.unknown) = (cost(), cost(), cost());
+        for check in Check::ALL {
+            *prices = prices.with_check(check, cost());
+        }
+        for fault in Fault::ALL {
+            *prices = prices.with_repair(fault, cost());
+        }
+        settings
+    }
+
+    fn case(&mut self) -> Case {
+        let refrigerant = self.one_of(&[Refrigerant::R134a, Refrigerant::R1234yf, Refrigerant::R152a]);
+        let system = System::new(refrigerant, self.one_of(&Expansion::ALL), self.one_of(&Compressor::ALL));
+        let conditions = Conditions::new(celsius(14.0 + 28.0 * self.share()), Surroundings::SEA_LEVEL);
+        let mut gauge = |most: f64, gauge: Gauge| {
+            let shown = GaugePressure::from_psig(most * self.share());
+            (self.share() < 0.8).then(|| Reading::pressure(shown, gauge))
+        };
+        let readings = Readings {
+            low_side: gauge(120.0, Gauge::LOW_SIDE),
+            high_side: gauge(400.0, Gauge::HIGH_SIDE),
+            ..Readings::default()
+        };
+        Case::new(system, conditions, readings)
+    }
+}
+
+/// The most work that can be: the readings as they stand and under every mix-up, with one pass to begin with; every pair of
+/// faults but the sound one and misleading gauges; and orders of repairs after three results of every check.
+const FIGURES: u64 = 2 + MixUp::ALL.len() as u64;
+const PAIRS: u64 = (Fault::ALL.len() as u64 - 2) * (Fault::ALL.len() as u64 - 3) / 2;
+const ONE_STEP: u64 = 1 + 3 * Check::ALL.len() as u64;
+
+/// Orders that a plan may search: twice what was found (5,560).
+const PLAN: u64 = 11_000;
+
+#[test]
+fn no_settings_make_an_answer_long() {
+    let (mut random, mut most) = (Random(0x2545_f491_4f6c_dd1d), [0; 3]);
+    for _ in 0..400 {
+        let (case, settings) = (random.case(), random.settings());
+        let (answer, [figures, pairs, orders]) = counted(|| diagnose(&case, &settings).unwrap());
+        assert!(
+            figures <= FIGURES && pairs <= PAIRS && orders <= ONE_STEP,
+            "{figures} {pairs} {orders}: {case:?}"
+        );
+        // All reasons together are no more work than the diagnosis.
+        let (sum, [reasons, ..]) = counted(|| {
+            let reasons = answer.reasons();
+            let faults = answer.faults.iter();
+            faults
+                .map(|ranked| reasons.because(ranked.fault, ranked.rival).len())
+                .sum::<usize>()
+        });
+        assert!(reasons <= FIGURES && sum > 0, "{reasons}: {case:?}");
+        let (_, [figures, pairs, orders]) = counted(|| answer.plan(&settings));
+        assert!(
+            figures == 0 && pairs == 0 && orders <= PLAN,
+            "{orders}: {case:?} {settings:?}"
+        );
+        most = [most[0].max(reasons), most[1].max(pairs), most[2].max(orders)];
+    }
+    std::println!("most figures for reasons, pairs and orders for a plan: {most:?}");
+    assert!(most[2] > PLAN / 3, "{most:?}");
+}

@@ -1,0 +1,34 @@
+//! How much work an answer was, counted by tests.
+
+extern crate std;
+
+use core::cell::Cell;
+
+/// What is counted.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Work {
+    /// A set of figures set against all patterns of the tables; the clouds weigh the same sets.
+    Figures,
+    /// A pair of faults weighed.
+    Pair,
+    /// An order of repairs searched.
+    Order,
+}
+
+std::thread_local! {
+    static DONE: Cell<[u64; 3]> = const { Cell::new([0; 3]) };
+}
+
+/// Counts one more on this thread.
+pub(super) fn one_more(work: Work) {
+    let mut done = DONE.get();
+    done[work as usize] += 1;
+    DONE.set(done);
+}
+
+/// What `work` gives, and how many figures, pairs and orders it took.
+pub(super) fn counted<T>(work: impl FnOnce() -> T) -> (T, [u64; 3]) {
+    let before = DONE.get();
+    let given = work();
+    (given, core::array::from_fn(|at| DONE.get()[at] - before[at]))
+}
