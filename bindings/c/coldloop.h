@@ -16,11 +16,20 @@
  *   with COLDLOOP_STATUS_NULL_POINTER. Text is UTF-8 and ends with a zero byte. What the library returns as
  *   const char * is constant and is never freed.
  *
+ *   Nothing has to be aligned. What is given has to be initialised: a struct in full, as {.size = sizeof x} does, of a
+ *   coldloop_shares the places in use. What is answered needs no value beforehand, except the size of a struct.
+ *
+ *   All that is given is copied before anything is written, so that an answer may stand where something given stood:
+ *   coldloop_charge_shares(&charge, &charge, NULL). Two places for answers, the coldloop_error among them, must not
+ *   overlap each other. Of the array forms, the answer of a row may overwrite that row, and no row that comes later.
+ *
  *   A struct starts with its size. Set it to sizeof before the call: a struct may grow in a later version, and so each
  *   side knows what the other has. On failure its figures are NaN and its codes 0.
  *
- *   Array forms take a stride in bytes for every column, so that columns of plain arrays and fields of structs are
- *   served alike. They answer every row with the bits of the single call, whatever becomes of the other rows.
+ *   Array forms take a stride for every column, so that columns of plain arrays and fields of structs are served alike:
+ *   the bytes from each row to the next. The pointer names the first row; a negative stride goes backwards from there,
+ *   and 0 reads the same number for every row. They answer every row with the bits of the single call, whatever becomes
+ *   of the other rows.
  *
  *   The library holds no state, allocates nothing that outlives a call, takes no locks: every function may be
  *   called from any thread at any time.
@@ -82,6 +91,10 @@
 
 // The most parts of a charge, and the most components.
 #define COLDLOOP_MOST_COMPONENTS 8
+
+// Bytes that take any answer of a function which writes text, the zero byte included. A refusal may be longer where a key
+// of the readings is.
+#define COLDLOOP_ANSWER_MAX 262144
 
 // The pressure counts from vacuum.
 #define COLDLOOP_DATUM_ABSOLUTE 1
@@ -964,9 +977,9 @@ uint32_t coldloop_saturated(uint32_t refrigerant,
 uint32_t coldloop_dew_pressures(uint32_t refrigerant,
                                 size_t count,
                                 const double *temperature_k,
-                                size_t temperature_stride,
+                                ptrdiff_t temperature_stride,
                                 double *pressure_pa_abs,
-                                size_t pressure_stride,
+                                ptrdiff_t pressure_stride,
                                 size_t *failed,
                                 struct coldloop_error *error);
 
@@ -974,9 +987,9 @@ uint32_t coldloop_dew_pressures(uint32_t refrigerant,
 uint32_t coldloop_bubble_pressures(uint32_t refrigerant,
                                    size_t count,
                                    const double *temperature_k,
-                                   size_t temperature_stride,
+                                   ptrdiff_t temperature_stride,
                                    double *pressure_pa_abs,
-                                   size_t pressure_stride,
+                                   ptrdiff_t pressure_stride,
                                    size_t *failed,
                                    struct coldloop_error *error);
 
@@ -984,9 +997,9 @@ uint32_t coldloop_bubble_pressures(uint32_t refrigerant,
 uint32_t coldloop_dew_temperatures(uint32_t refrigerant,
                                    size_t count,
                                    const double *pressure_pa_abs,
-                                   size_t pressure_stride,
+                                   ptrdiff_t pressure_stride,
                                    double *temperature_k,
-                                   size_t temperature_stride,
+                                   ptrdiff_t temperature_stride,
                                    size_t *failed,
                                    struct coldloop_error *error);
 
@@ -994,9 +1007,9 @@ uint32_t coldloop_dew_temperatures(uint32_t refrigerant,
 uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
                                       size_t count,
                                       const double *pressure_pa_abs,
-                                      size_t pressure_stride,
+                                      ptrdiff_t pressure_stride,
                                       double *temperature_k,
-                                      size_t temperature_stride,
+                                      ptrdiff_t temperature_stride,
                                       size_t *failed,
                                       struct coldloop_error *error);
 
@@ -1108,11 +1121,11 @@ uint32_t coldloop_states(uint32_t refrigerant,
                          uint32_t pair,
                          size_t count,
                          const double *first,
-                         size_t first_stride,
+                         ptrdiff_t first_stride,
                          const double *second,
-                         size_t second_stride,
+                         ptrdiff_t second_stride,
                          struct coldloop_state *states,
-                         size_t states_stride,
+                         ptrdiff_t states_stride,
                          size_t *failed,
                          struct coldloop_error *error);
 
@@ -1353,11 +1366,11 @@ uint32_t coldloop_superheats(uint32_t refrigerant,
                              double air_pa_abs,
                              size_t count,
                              const double *suction_line_k,
-                             size_t suction_line_stride,
+                             ptrdiff_t suction_line_stride,
                              const double *pressure_pa,
-                             size_t pressure_stride,
+                             ptrdiff_t pressure_stride,
                              double *superheat_k,
-                             size_t superheat_stride,
+                             ptrdiff_t superheat_stride,
                              size_t *failed,
                              struct coldloop_error *error);
 
@@ -1368,11 +1381,11 @@ uint32_t coldloop_subcoolings(uint32_t refrigerant,
                               double air_pa_abs,
                               size_t count,
                               const double *liquid_line_k,
-                              size_t liquid_line_stride,
+                              ptrdiff_t liquid_line_stride,
                               const double *pressure_pa,
-                              size_t pressure_stride,
+                              ptrdiff_t pressure_stride,
                               double *subcooling_k,
-                              size_t subcooling_stride,
+                              ptrdiff_t subcooling_stride,
                               size_t *failed,
                               struct coldloop_error *error);
 
@@ -1453,9 +1466,8 @@ uint32_t coldloop_expected(uint32_t refrigerant,
  *         "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
  *         " \"conditions\": {\"ambient\": \"74 degF\", \"altitude\": \"1600 m\"},"
  *         " \"readings\": {\"low_side\": \"37 psig\", \"high_side\": \"172 psig\", \"vent\": \"40 degF\"}}";
- *     size_t length;
- *     char answer[65536];
- *     uint32_t status = coldloop_diagnose(readings, answer, sizeof answer, &length, NULL);
+ *     char *answer = malloc(COLDLOOP_ANSWER_MAX);
+ *     uint32_t status = coldloop_diagnose(readings, answer, COLDLOOP_ANSWER_MAX, NULL, NULL);
  *
  * "settings" may say how to judge: "priors" of the faults, thresholds, "prices", the chances of "looks", and the
  * "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
@@ -1468,8 +1480,9 @@ uint32_t coldloop_expected(uint32_t refrigerant,
  *
  * The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
  * included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
- * `capacity` the text was cut, after a whole character, and a second call with length + 1 bytes has all of it. The
- * buffer may be NULL to ask for the length. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
+ * `capacity` the text was cut, after a whole character. COLDLOOP_ANSWER_MAX bytes take every answer in one call; keep
+ * such a buffer and use it again. A second call with a larger buffer, or a first one with NULL to ask for the length,
+ * works the answer out once more. NULL_POINTER, NOT_UTF8 and INTERNAL leave the text empty.
  */
 
 // Diagnoses a vehicle from its readings.
