@@ -13,8 +13,8 @@ use alloc::borrow::Cow;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
-use serde_core::Deserializer as _;
-use serde_core::de::{MapAccess, Visitor};
+use serde::Deserializer as _;
+use serde::de::{MapAccess, Visitor};
 use serde_json::Deserializer;
 use serde_json::value::RawValue;
 

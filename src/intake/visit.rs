@@ -11,7 +11,7 @@ use crate::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
 use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
-use crate::proof::{Sample, Vacuum, VentSample, prove, pull_down};
+use crate::proof::{Sample, Vacuum, VentSample, prove, prove_after, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
@@ -139,6 +139,15 @@ impl Visit {
     /// # Ok::<(), coldloop::intake::Refusal>(())
     /// ```
     pub fn prove(&self) -> Result<Judgements, Refusal> {
+        self.judgements(|after| prove(&self.case, after, &self.settings))
+    }
+
+    /// The same where the diagnosis of the vehicle as it came in is known.
+    pub(crate) fn prove_after(&self, before: &Diagnosis) -> Result<Judgements, Refusal> {
+        self.judgements(|after| prove_after(before, &self.case, after, &self.settings))
+    }
+
+    fn judgements(&self, repair: impl Fn(&Case) -> Result<Proof, Error>) -> Result<Judgements, Refusal> {
         let last = self.after.as_ref().unwrap_or(&self.case);
         Ok(Judgements {
             pressure_test: judged("pressure_test", self.pressure_test, |test| test.judge())?,
@@ -150,9 +159,7 @@ impl Visit {
                 Some(&self.pull_down[..]).filter(|all| !all.is_empty()),
                 |all| pull_down(&last.system, &last.conditions, all),
             )?,
-            repair: judged("after", self.after.as_ref(), |after| {
-                prove(&self.case, after, &self.settings)
-            })?,
+            repair: judged("after", self.after.as_ref(), repair)?,
         })
     }
 }

@@ -59,12 +59,16 @@ pub struct Proof {
 ///
 /// Errors: those of [`diagnose`]; `Inconsistent` when the two cases are different systems.
 pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
+    prove_after(&diagnose(before, settings)?, before, after, settings)
+}
+
+/// The same where the diagnosis before is known.
+pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
     if before.system != after.system {
         return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
     }
-    let first = diagnose(before, settings)?;
-    let second = diagnose(after, &then(settings, after, &first))?;
-    let fault = leading(&first);
+    let second = diagnose(after, &then(settings, after, first))?;
+    let fault = leading(first);
     let sound = second.probability_of(&[Fault::NoFault]);
     let same_fault = second.probability_of(&[fault]);
     let other_fault = second
@@ -98,9 +102,9 @@ pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, 
         fault,
         same_fault,
         other_fault,
-        vent_gained_k: vent_gained_k(before, after, &first, &second),
-        seen: seen(&first, &second),
-        before: first,
+        vent_gained_k: vent_gained_k(before, after, first, &second),
+        seen: seen(first, &second),
+        before: *first,
         after: second,
     })
 }

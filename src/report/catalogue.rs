@@ -1,7 +1,7 @@
 //! What can be asked and mended on a system, as JSON.
 
 use super::json::ids;
-use super::record::record;
+use super::record::{Json, record};
 use crate::diagnosis::{
     Prices, Settings, can_check, check_cautions, exists, measure, questions, repair, repair_cautions,
 };
@@ -9,7 +9,6 @@ use crate::names::{Check, Fault, Observation};
 use crate::vehicle::System;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use serde_json::Value;
 
 /// What a program has to know to ask the right questions about a system, as one JSON object, on one line.
 ///
@@ -41,7 +40,7 @@ pub fn catalogue_json(system: &System) -> String {
     .to_string()
 }
 
-fn mended(fault: Fault, system: &System, settings: &Settings) -> Value {
+fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
     let repair = repair(fault);
     record!({
         "fault": fault.id(),
@@ -58,7 +57,7 @@ fn mended(fault: Fault, system: &System, settings: &Settings) -> Value {
     })
 }
 
-fn told(check: Check, system: &System) -> Value {
+fn told(check: Check, system: &System) -> Json {
     let asked: Vec<&str> = questions(check, system).map(Observation::id).collect();
     let cost = Prices::default().check(check);
     record!({

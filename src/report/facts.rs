@@ -1,12 +1,11 @@
 //! What is published of a refrigerant, as JSON.
 
-use super::record::record;
+use super::record::{Json, Told, record};
 use crate::fluid::Sourced;
 use crate::names::Refrigerant;
 use crate::saturation::{self, Blend, Boundary};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use serde_json::Value;
 
 /// What is published of a refrigerant, with the source of each fact, as one JSON object, on one line.
 ///
@@ -20,7 +19,7 @@ use serde_json::Value;
 /// ```
 pub fn facts_json(refrigerant: Refrigerant) -> String {
     let facts = refrigerant.facts();
-    let warming: Vec<Value> = facts
+    let warming: Vec<Json> = facts
         .warming
         .iter()
         .map(|warming| {
@@ -35,23 +34,23 @@ pub fn facts_json(refrigerant: Refrigerant) -> String {
     record!({
         "name": facts.name,
         "cas": facts.cas,
-        "safety_group": sourced(facts.safety_group, |group| group.id().into()),
+        "safety_group": sourced(facts.safety_group, |group| group.id().told()),
         "flammability_limit": sourced(facts.flammability_limit, |limit| {
             record!({ "volume_fraction": limit.volume_fraction, "kg_m3": limit.kg_m3 })
         }),
-        "ozone_depletion": sourced(facts.ozone_depletion, Value::from),
+        "ozone_depletion": sourced(facts.ozone_depletion, Told::told),
         "warming": warming,
         "equation": record!({
             "publication": facts.equation,
             "doi": facts.equation_doi,
             "uncertainty": facts.equation_uncertainty,
         }),
-        "blend": saturation::blend(refrigerant).map_or(Value::Null, blend),
+        "blend": saturation::blend(refrigerant).map_or(Json::Null, blend),
     })
     .to_string()
 }
 
-fn blend(blend: &Blend) -> Value {
+fn blend(blend: &Blend) -> Json {
     let component = |part: &saturation::Part| {
         record!({
             "refrigerant": part.refrigerant.id(),
@@ -59,7 +58,7 @@ fn blend(blend: &Blend) -> Value {
             "mole_fraction": part.mole_fraction,
         })
     };
-    let pair = |[one, other]: &[Refrigerant; 2]| Value::from([one.id(), other.id()]);
+    let pair = |[one, other]: &[Refrigerant; 2]| [one.id(), other.id()].told();
     let side = |side: &Boundary| record!({ "uncertainty_k": side.uncertainty_k, "is_reliable": side.is_reliable });
     record!({
         "components": blend.parts.iter().map(component).collect::<Vec<_>>(),
@@ -71,9 +70,9 @@ fn blend(blend: &Blend) -> Value {
     })
 }
 
-fn sourced<T>(fact: Option<Sourced<T>>, value: impl Fn(T) -> Value) -> Value {
+fn sourced<T>(fact: Option<Sourced<T>>, value: impl Fn(T) -> Json) -> Json {
     fact.map_or(
-        Value::Null,
+        Json::Null,
         |fact| record!({ "value": value(fact.value), "source": fact.source }),
     )
 }

@@ -1,6 +1,6 @@
 //! The answer as JSON.
 
-use super::record::{Told, record};
+use super::record::{Json, Told, record};
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
@@ -11,10 +11,10 @@ use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
 use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use serde_json::{Map, Value};
 
 /// The answer as one JSON object, on one line.
 ///
@@ -47,23 +47,23 @@ pub fn json(case: &Case, diagnosis: &Diagnosis) -> String {
 pub fn refusal_json(refusal: &Refusal) -> String {
     let mistake = |mistake: &Mistake| {
         record!({
-            "key": mistake.key.as_str(),
-            "value": mistake.value.as_str(),
+            "key": mistake.key.clone(),
+            "value": mistake.value.clone(),
             "line": mistake.position.map(|position| position.line),
             "column": mistake.position.map(|position| position.column),
             "message": mistake.to_string(),
         })
     };
     let refused = record!({
-        "key": refusal.first.key.as_str(),
-        "value": refusal.first.value.as_str(),
+        "key": refusal.first.key.clone(),
+        "value": refusal.first.value.clone(),
         "message": refusal.to_string(),
         "mistakes": refusal.mistakes().map(mistake).collect::<Vec<_>>(),
     });
     record!({ "refused": refused }).to_string()
 }
 
-pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
+pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Json {
     let (verdict, reasons) = (&diagnosis.verdict, diagnosis.reasons());
     record!({
         "verdict": verdict.kind.id(),
@@ -84,11 +84,11 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Value {
     })
 }
 
-pub(super) fn object(entries: impl Iterator<Item = (String, Value)>) -> Value {
-    Value::Object(entries.collect::<Map<String, Value>>())
+pub(super) fn object(entries: impl Iterator<Item = (Cow<'static, str>, Json)>) -> Json {
+    Json::Object(entries.collect())
 }
 
-fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &RankedFault) -> Value {
+fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &RankedFault) -> Json {
     let because = reasons.because(ranked.fault, ranked.rival);
     record!({
         "fault": ranked.fault.id(),
@@ -108,7 +108,7 @@ fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &Ran
     })
 }
 
-fn repair_of(fault: Fault, system: &System) -> Value {
+fn repair_of(fault: Fault, system: &System) -> Json {
     let &Repair {
         says,
         minutes,
@@ -125,19 +125,19 @@ fn repair_of(fault: Fault, system: &System) -> Value {
     })
 }
 
-pub(super) fn ids(cautions: &[Caution]) -> Value {
+pub(super) fn ids(cautions: &[Caution]) -> Json {
     cautions.iter().copied().map(Caution::id).collect()
 }
 
-fn mix_up(kind: MixUp, probability: f64) -> Value {
+fn mix_up(kind: MixUp, probability: f64) -> Json {
     record!({"kind": kind.id(), "probability": probability, "says": kind.description()})
 }
 
-fn two_faults(two: &TwoFaults) -> Value {
+fn two_faults(two: &TwoFaults) -> Json {
     record!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
 }
 
-fn band(row: &Row) -> Value {
+fn band(row: &Row) -> Json {
     let unit = match row.scale {
         Scale::PaGauge => "pa_gauge",
         Scale::Kelvin | Scale::Difference => "k",
@@ -151,16 +151,16 @@ fn band(row: &Row) -> Value {
     ];
     let figures = figures
         .into_iter()
-        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
+        .map(|(name, value)| (format!("{name}_{unit}").into(), value.told()));
     let cycle = row
         .cycle
         .iter()
-        .map(|(name, value)| (format!("{name}_{unit}"), value.told()));
+        .map(|(name, value)| (format!("{name}_{unit}").into(), value.told()));
     object(figures.chain(cycle).chain([("deviation".into(), row.deviation.told())]))
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.
-fn figures(derived: &Derived) -> Value {
+fn figures(derived: &Derived) -> Json {
     let figures: [(&str, &str, Option<Estimate>); 12] = [
         ("low_side_dew", "k", derived.low_dew_k),
         ("low_side_bubble", "k", derived.low_bubble_k),
@@ -182,13 +182,13 @@ fn figures(derived: &Derived) -> Value {
     )
 }
 
-pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
-    let Some(estimate) = estimate else { return Value::Null };
-    let key = |name: &str| {
+pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Json {
+    let Some(estimate) = estimate else { return Json::Null };
+    let key = |name: &'static str| {
         if unit.is_empty() {
-            name.to_string()
+            Cow::Borrowed(name)
         } else {
-            format!("{name}_{unit}")
+            format!("{name}_{unit}").into()
         }
     };
     object(
@@ -200,7 +200,7 @@ pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Value {
     )
 }
 
-fn check(ranked: &RankedCheck, system: &System) -> Value {
+fn check(ranked: &RankedCheck, system: &System) -> Json {
     record!({
         "check": ranked.check.id(),
         "says": ranked.check.description(),

@@ -1,7 +1,7 @@
 //! A plan as JSON and as text.
 
 use super::json::ids;
-use super::record::record;
+use super::record::{Json, record};
 use super::words::{per_cent, result, spoken};
 use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
 use crate::names::{Caution, Check, Fault, Observation, ResultKind};
@@ -10,7 +10,6 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
-use serde_json::Value;
 
 /// A plan as one JSON object, on one line.
 ///
@@ -36,7 +35,7 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
     .to_string()
 }
 
-fn step(step: &Step, system: &System) -> Value {
+fn step(step: &Step, system: &System) -> Json {
     let (check, repaired) = match step.action {
         Action::Check(check) => (Some(check), None),
         Action::Repair(fault) => (None, Some(fault)),
@@ -54,7 +53,7 @@ fn step(step: &Step, system: &System) -> Value {
     })
 }
 
-fn branch(branch: &Branch) -> Value {
+fn branch(branch: &Branch) -> Json {
     record!({
         "result": branch.result.id(),
         "of": branch.observation.map(Observation::id),

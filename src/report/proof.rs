@@ -1,7 +1,7 @@
 //! The proof of a repair as JSON and as text.
 
 use super::json::{estimate, object};
-use super::record::record;
+use super::record::{Json, record};
 use super::rows::Scale;
 use super::units::Units;
 use super::words::{per_cent, spoken};
@@ -14,7 +14,6 @@ use crate::units::{AbsolutePressure, in_kelvins};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
-use serde_json::Value;
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
@@ -34,7 +33,7 @@ pub fn proof_json(judgements: &Judgements) -> String {
     self::judgements(judgements).to_string()
 }
 
-pub(super) fn judgements(all: &Judgements) -> Value {
+pub(super) fn judgements(all: &Judgements) -> Json {
     record!({
         "pressure_test": all.pressure_test.as_ref().map(leak),
         "evacuation": all.evacuation.as_ref().map(vacuum),
@@ -45,7 +44,7 @@ pub(super) fn judgements(all: &Judgements) -> Value {
     })
 }
 
-fn leak(leak: &Leak) -> Value {
+fn leak(leak: &Leak) -> Json {
     record!({
         "finding": leak.finding.id(),
         "says": leak.finding.description(),
@@ -58,7 +57,7 @@ fn leak(leak: &Leak) -> Value {
     })
 }
 
-fn vacuum(vacuum: &Vacuum) -> Value {
+fn vacuum(vacuum: &Vacuum) -> Json {
     record!({
         "finding": vacuum.finding.id(),
         "says": vacuum.finding.description(),
@@ -70,7 +69,7 @@ fn vacuum(vacuum: &Vacuum) -> Value {
     })
 }
 
-fn hold(hold: &HoldJudgement) -> Value {
+fn hold(hold: &HoldJudgement) -> Json {
     record!({
         "finding": hold.finding.id(),
         "says": hold.finding.description(),
@@ -83,7 +82,7 @@ fn hold(hold: &HoldJudgement) -> Value {
     })
 }
 
-fn balance(balance: &Balance) -> Value {
+fn balance(balance: &Balance) -> Json {
     let side = |mass: Option<Estimate>, finding: Option<ChargeFinding>| {
         record!({
             "finding": finding.map(ChargeFinding::id),
@@ -99,7 +98,7 @@ fn balance(balance: &Balance) -> Value {
     })
 }
 
-fn pull_down(fall: &PullDown) -> Value {
+fn pull_down(fall: &PullDown) -> Json {
     record!({
         "finding": fall.finding.id(),
         "says": fall.finding.description(),
@@ -113,9 +112,9 @@ fn pull_down(fall: &PullDown) -> Value {
     })
 }
 
-fn repair(proof: &Proof) -> Value {
+fn repair(proof: &Proof) -> Json {
     let seen = proof.seen.iter().map(|seen| {
-        let id = seen.feature.id().to_string();
+        let id = seen.feature.id().into();
         (id, record!({"before": seen.before, "after": seen.after}))
     });
     record!({

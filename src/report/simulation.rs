@@ -1,10 +1,9 @@
 //! What a simulated vehicle reads, as JSON.
 
-use super::record::record;
+use super::record::{Json, record};
 use crate::units::Surroundings;
 use crate::vehicle::{Looks, Simulation, StatePoint, Swing};
 use alloc::string::{String, ToString};
-use serde_json::Value;
 
 /// A simulation as one JSON object, on one line; `place` is the air in which the gauges are read.
 ///
@@ -69,7 +68,7 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
     .to_string()
 }
 
-fn swing(swing: Swing, air_pa: f64) -> Value {
+fn swing(swing: Swing, air_pa: f64) -> Json {
     let (low, high) = (swing.low_side_pa, swing.high_side_pa);
     record!({
         "low_side_pa_gauge": [low.0 - air_pa, low.1 - air_pa],
@@ -79,7 +78,7 @@ fn swing(swing: Swing, air_pa: f64) -> Value {
     })
 }
 
-fn looks(looks: Looks) -> Value {
+fn looks(looks: Looks) -> Json {
     record!({
         "clutch_engaged": looks.clutch_engaged,
         "bubbles": looks.bubbles,
@@ -89,7 +88,7 @@ fn looks(looks: Looks) -> Value {
     })
 }
 
-fn state(state: StatePoint) -> Value {
+fn state(state: StatePoint) -> Json {
     record!({
         "pressure_pa_abs": state.p_pa,
         "temperature_k": state.t_k,

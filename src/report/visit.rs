@@ -2,12 +2,12 @@
 
 use super::json::answer;
 use super::proof::judgements;
+use super::record::Json;
 use super::text::Report;
 use super::units::Units;
 use crate::intake::{Refusal, Visit};
 use crate::names::VerdictKind;
 use alloc::string::{String, ToString};
-use serde_json::Value;
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
 /// where something was done since.
@@ -23,10 +23,10 @@ use serde_json::Value;
 pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     let diagnosis = visit.diagnose()?;
     let mut told = answer(&visit.case, &diagnosis);
-    if let Value::Object(entries) = &mut told
+    if let Json::Object(entries) = &mut told
         && visit.has_proof()
     {
-        entries.insert("proof".into(), judgements(&visit.prove()?));
+        entries.push(("proof".into(), judgements(&visit.prove_after(&diagnosis)?)));
     }
     Ok(told.to_string())
 }
@@ -45,7 +45,11 @@ pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
     let diagnosis = visit.diagnose()?;
     let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
     let plan = (!sound && visit.settings.next_checks).then(|| diagnosis.plan(&visit.settings));
-    let proof = if visit.has_proof() { Some(visit.prove()?) } else { None };
+    let proof = if visit.has_proof() {
+        Some(visit.prove_after(&diagnosis)?)
+    } else {
+        None
+    };
     let report = Report {
         case: &visit.case,
         diagnosis: &diagnosis,

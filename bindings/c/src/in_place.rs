@@ -103,7 +103,10 @@ fn the_composition_of_a_charge_may_take_its_place() {
 }
 
 #[test]
-#[cfg_attr(miri, ignore = "minutes in the mixture model; the composition and the structs touch memory in the same way")]
+#[cfg_attr(
+    miri,
+    ignore = "minutes in the mixture model; the composition and the structs touch memory in the same way"
+)]
 fn what_a_leak_leaves_may_be_leaked_again() {
     let memory = Memory::new();
     let (apart, given) = (memory.blank::<ColdloopRemainder>(400), charge(&memory, 0));
@@ -124,7 +127,10 @@ fn what_a_leak_leaves_may_be_leaked_again() {
 }
 
 #[test]
-#[cfg_attr(miri, ignore = "minutes in the mixture model; the composition and the structs touch memory in the same way")]
+#[cfg_attr(
+    miri,
+    ignore = "minutes in the mixture model; the composition and the structs touch memory in the same way"
+)]
 fn a_charge_may_part_where_it_stood() {
     let memory = Memory::new();
     let (apart, given) = (memory.blank(600), charge(&memory, 0));
