@@ -22,7 +22,12 @@ std::thread_local! {
 /// Counts one more on this thread.
 pub(super) fn one_more(work: Work) {
     let mut done = DONE.get();
-    done[work as usize] += 1;
+    let at = match work {
+        Work::Figures => 0,
+        Work::Pair => 1,
+        Work::Order => 2,
+    };
+    done[at] += 1;
     DONE.set(done);
 }
 
