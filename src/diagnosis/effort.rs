@@ -1,5 +1,7 @@
 //! No answer runs away, whatever the settings: how much work diagnosis, reasons and plan are.
 
+#![cfg(test)]
+
 use super::tally::counted;
 use super::{Case, Cost, Settings, diagnose};
 use crate::circuit::{Gauge, Reading, Readings};
@@ -93,8 +95,8 @@ const FIGURES: u64 = 2 + MixUp::ALL.len() as u64;
 const PAIRS: u64 = (Fault::ALL.len() as u64 - 2) * (Fault::ALL.len() as u64 - 3) / 2;
 const ONE_STEP: u64 = 1 + 3 * Check::ALL.len() as u64;
 
-/// Orders that a plan may search: twice what was found (5,560).
-const PLAN: u64 = 11_000;
+/// Orders that a plan may search: by half more than what was found (8,705).
+const PLAN: u64 = 13_000;
 
 #[test]
 fn no_settings_make_an_answer_long() {
@@ -115,13 +117,13 @@ fn no_settings_make_an_answer_long() {
                 .sum::<usize>()
         });
         assert!(reasons <= FIGURES && sum > 0, "{reasons}: {case:?}");
-        let (_, [figures, pairs, orders]) = counted(|| answer.plan(&settings));
+        let (_, planned) = counted(|| answer.plan(&settings));
         assert!(
-            figures == 0 && pairs == 0 && orders <= PLAN,
-            "{orders}: {case:?} {settings:?}"
+            planned[0] == 0 && planned[1] == 0 && planned[2] <= PLAN,
+            "{planned:?}: {case:?} {settings:?}"
         );
-        most = [most[0].max(reasons), most[1].max(pairs), most[2].max(orders)];
+        most = [most[0].max(reasons), most[1].max(pairs), most[2].max(planned[2])];
     }
     std::println!("most figures for reasons, pairs and orders for a plan: {most:?}");
-    assert!(most[2] > PLAN / 3, "{most:?}");
+    assert!(most[0] > 1 && most[1] > 0 && most[2] > PLAN / 3, "{most:?}");
 }

@@ -1,5 +1,7 @@
 //! How much work an answer was, counted by tests.
 
+#![cfg(test)]
+
 extern crate std;
 
 use core::cell::Cell;
