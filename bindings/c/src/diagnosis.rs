@@ -225,7 +225,8 @@ fn refused(refusal: Refusal) -> (Error, String) {
     (refusal.error(), report::refusal_json(&refusal))
 }
 
-#[cfg(all(test, not(miri)))]
+#[cfg(not(miri))]
+#[cfg(test)]
 mod tests {
     use super::*;
     use crate::refrigerant::coldloop_refrigerant_sources;
