@@ -3,7 +3,7 @@
 use super::cycle::Point;
 use super::plant::Plant;
 use super::simulate::clutch_control;
-use super::solve::{Solution, steady};
+use super::solve::{Budget, Solution, steady};
 use super::{ClutchSense, Vehicle};
 use crate::error::Error;
 
@@ -53,8 +53,9 @@ pub(super) fn cycling(
     plant: &Plant,
     vehicle: &Vehicle,
     first: Option<Point>,
+    budget: &mut Budget,
 ) -> Result<(Solution, Option<Swing>), Error> {
-    let through = steady(plant, first)?;
+    let through = steady(plant, first, budget)?;
     let beyond = beyond(plant, vehicle, &through);
     if plant.icing || beyond <= 0.0 {
         return Ok((through, None));
@@ -62,8 +63,7 @@ pub(super) fn cycling(
     let mut held = *plant;
     let (most, half) = MEAN_OF_BAND;
     held.control = clutch_control(vehicle, plant.air_pa, most * beyond / (beyond + half));
-    let mut mean = steady(&held, Some(through.point))?;
-    mean.rounds += through.rounds;
+    let mean = steady(&held, Some(through.point), budget)?;
     let swing = swing(plant, vehicle, &through, &mean)?;
     Ok((mean, Some(swing)))
 }

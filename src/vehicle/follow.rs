@@ -3,7 +3,7 @@
 use super::cycle::Point;
 use super::plant::Plant;
 use super::simulate::{Fluids, plant_of};
-use super::solve::steady;
+use super::solve::{Budget, steady, steady_near};
 use super::vehicle::design_conditions;
 use super::{Conditions, FaultSeverity, Vehicle};
 use crate::error::Error;
@@ -19,24 +19,27 @@ const LEAST: f64 = 1.0 / 256.0;
 /// Where the steady state of a vehicle lies, followed from the weather for which its charge was chosen, without faults,
 /// in steps that shrink where the way bends: conditions and severities go from there to the given ones together.
 ///
-/// Errors: `NoConvergence` where the way ends, and those of the conditions and faults.
+/// Each step searches from the state before it alone: where that fails, a shorter step is cheaper than other starts.
+///
+/// Errors: `NoConvergence` where the way or the budget ends, and those of the conditions and faults.
 pub(super) fn followed(
     vehicle: &Vehicle,
     conditions: &Conditions,
     faults: &[FaultSeverity],
     fluids: &Fluids,
+    budget: &mut Budget,
 ) -> Result<Point, Error> {
-    let mut point = steady(&part_way(vehicle, conditions, faults, fluids, 0.0)?, None)?.point;
+    let mut point = steady(&part_way(vehicle, conditions, faults, fluids, 0.0)?, None, budget)?.point;
     let (mut at, mut step) = (0.0, FIRST);
     while at < 1.0 {
         let next = f64::min(at + step, 1.0);
         let plant = part_way(vehicle, conditions, faults, fluids, next)?;
-        match steady(&plant, Some(point)) {
+        match steady_near(&plant, point, budget) {
             Ok(found) => {
                 (point, at) = (found.point, next);
                 step *= 1.5;
             }
-            Err(error) if error.kind == ErrorKind::NoConvergence && step > LEAST => step *= 0.4,
+            Err(error) if error.kind == ErrorKind::NoConvergence && step > LEAST && !budget.is_spent() => step *= 0.4,
             Err(error) => return Err(error),
         }
     }

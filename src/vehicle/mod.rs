@@ -8,6 +8,7 @@ mod conditions;
 mod cycle;
 mod dense;
 mod dense_table;
+mod effort;
 mod evaporator;
 mod expansion;
 mod fan;

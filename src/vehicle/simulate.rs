@@ -12,7 +12,7 @@ use super::medium::{Composition, Filling, Medium};
 use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Warmth};
 use super::rest::at_rest;
 use super::simulation::Simulation;
-use super::solve::steady;
+use super::solve::{Budget, steady};
 use super::transcritical::{Electronic, PROTECTION, high_limit_pa};
 use super::{ClutchSense, Conditions, FaultSeverity, Rear, RearLoad, System, Vehicle};
 use crate::air::MoistAir;
@@ -47,7 +47,7 @@ const SOAK_K: f64 = 15.0;
 /// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
 /// have, for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa),
 /// for R-744 in a system made for another refrigerant or the reverse, and for what does not condense in hot weather; those of
-/// the mixture model; `NoConvergence` with the residual.
+/// the mixture model; `NoConvergence` with the residual where no steady state is found within 1,600 evaluations of the circuit.
 ///
 /// ```
 /// use coldloop::units::{Surroundings, celsius};
@@ -75,26 +75,37 @@ const SOAK_K: f64 = 15.0;
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Simulation, Error> {
+    simulate_within(vehicle, conditions, faults, &mut Budget::new())
+}
+
+/// The same within what is left of a budget.
+pub(super) fn simulate_within(
+    vehicle: &Vehicle,
+    conditions: &Conditions,
+    faults: &[FaultSeverity],
+    budget: &mut Budget,
+) -> Result<Simulation, Error> {
     let fluids = Fluids::of(&vehicle.system, faults)?;
     let plant = plant_of(vehicle, conditions, faults, &fluids)?;
     if stands_still(faults) || plant.drive.speed_hz == 0.0 {
         return at_rest(&plant, vehicle);
     }
-    let from = |first| {
+    let from = |first, budget: &mut Budget| {
         if vehicle.cycles() {
-            cycling(&plant, vehicle, first)
+            cycling(&plant, vehicle, first, budget)
         } else {
-            Ok((steady(&plant, first)?, None))
+            Ok((steady(&plant, first, budget)?, None))
         }
     };
-    let (found, swing) = match from(None) {
-        Err(error) if error.kind == ErrorKind::NoConvergence => {
-            from(Some(followed(vehicle, conditions, faults, &fluids)?))?
+    let (found, swing) = match from(None, budget) {
+        Err(error) if error.kind == ErrorKind::NoConvergence && !budget.is_spent() => {
+            let near = followed(vehicle, conditions, faults, &fluids, budget)?;
+            from(Some(near), budget)?
         }
         other => other?,
     };
     let mut simulation = plant.seen(vehicle, &found.point, &found.cycle)?;
-    simulation.rounds = found.rounds;
+    simulation.rounds = budget.spent;
     if let Some(swing) = swing {
         simulation.clutch_cycles_hz = swing.cycles_hz;
         simulation.swing = Some(swing);

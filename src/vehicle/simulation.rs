@@ -110,7 +110,7 @@ pub struct Simulation {
     pub charge_kg: f64,
     /// Largest relative imbalance of the solved balances.
     pub residual: f64,
-    /// Times round the circuit that the search took.
+    /// Evaluations of the circuit that all its searches took; at most 1,600.
     pub rounds: usize,
 }
 

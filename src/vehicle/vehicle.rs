@@ -3,7 +3,7 @@
 use super::hardware::Hardware;
 use super::plant::{Closure, Control};
 use super::simulate::{Fluids, plant_of};
-use super::solve::steady;
+use super::solve::{Budget, steady};
 use super::{Conditions, System};
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, VehicleClass};
@@ -116,16 +116,17 @@ impl Vehicle {
         plant.closure = Closure::Fill(0.5);
         // A design charge is found with the compressor pulling as hard as the high side lets it.
         plant.control = Control::None;
-        let design = match steady(&plant, None) {
+        let design = match steady(&plant, None, &mut Budget::new()) {
             // A vessel nearly full or nearly empty is found more easily, and leads to the half-full one.
             Err(error) if error.kind == ErrorKind::NoConvergence => {
+                let mut budget = Budget::new();
                 let fills = [0.1, 0.9, 0.3, 0.7];
                 let near = fills.iter().find_map(|fill| {
                     plant.closure = Closure::Fill(*fill);
-                    steady(&plant, None).ok()
+                    steady(&plant, None, &mut budget).ok()
                 });
                 plant.closure = Closure::Fill(0.5);
-                steady(&plant, Some(near.ok_or(error)?.point))?
+                steady(&plant, Some(near.ok_or(error)?.point), &mut budget)?
             }
             other => other?,
         };
