@@ -1,22 +1,29 @@
 //! The state of a blend from enthalpy and entropy.
 //!
-//! At one enthalpy the entropy falls as the pressure rises, ds/dp = -v/T, in one phase and in two: there is one pressure,
-//! and it is searched in its logarithm by Newton's method within a bracket, each trial a state from pressure and enthalpy.
+//! One phase is searched in temperature and density at once, as a gas and as a liquid. What is neither has two phases or lies
+//! near the critical point: at one enthalpy the entropy falls as the pressure rises, ds/dp = -v/T, so that there is one
+//! pressure. It is searched in its logarithm, each trial a state from pressure and enthalpy, from which Newton's method in
+//! pressure and share of vapour, or in temperature and density, goes on.
 
 use super::blend::Blend;
+use super::blend_energy::Given;
+use super::blend_model::Model;
 use super::state::State;
 use crate::error::Error;
-use crate::names::{Quantity, Reference};
+use crate::mixture::{GAS_CONSTANT, Side};
+use crate::names::{ErrorKind, Quantity, Reference};
 
-/// Trials at most: ten are usual.
-const MOST_STEPS: usize = 100;
+/// Trials at most: one or two are usual, before the other searches find the state from there.
+const MOST_STEPS: usize = 30;
 /// The longest step in ln p.
 const LONGEST: f64 = 2.0;
 /// Shares of the critical pressure to begin at, until there is a state of the enthalpy.
 const STARTS: [f64; 8] = [0.3, 0.1, 1.0, 0.03, 3.0, 0.01, 1e-3, 10.0];
-/// A miss of entropy that is rounding, in units of what evaporation at a tenth of the critical pressure adds.
+/// The density of a gas to begin at, per the critical one.
+const THIN: f64 = 0.02;
+/// A miss of entropy that is rounding, in units of R/M.
 const ENOUGH: f64 = 1e-13;
-/// A miss that is rounding where the pressure is known to its last digit, as of a liquid.
+/// A miss that is rounding where the pressure is known to its last digit.
 const CLOSE: f64 = 1e-9;
 /// A pressure known as well as this, in the logarithm, is known.
 const NARROW: f64 = 1e-14;
@@ -46,28 +53,49 @@ impl Blend {
                 return Err(Error::not_finite(quantity, value));
             }
         }
-        let at = |ln_p: f64| self.state_ph(libm::exp(ln_p), h_j_kg, reference);
-        let mut first = at(libm::log(STARTS[0] * self.critical_p_pa));
-        for start in STARTS {
+        let model = Model::new(self, reference)?;
+        // A gas, then a liquid.
+        let t_k = 0.5 * (self.lowest_t_k + self.critical_t_k);
+        let gas = (self.critical_t_k, THIN * self.critical_rho_mol_m3);
+        let liquid = model.one_phase(t_k, self.critical_p_pa, Side::Bubble)?;
+        for start in [gas, (t_k, liquid.rho_mol_m3)] {
+            if let Some(state) = model.one_with_both(h_j_kg, s_j_kg_k, start) {
+                return Ok(state);
+            }
+        }
+        model.along_isenthalp(h_j_kg, s_j_kg_k)
+    }
+}
+
+impl Model {
+    /// The state at an enthalpy and entropy by Newton's method in ln p within a bracket, until one of the two searches from
+    /// the state there finds it.
+    fn along_isenthalp(&self, h_j_kg: f64, s_j_kg_k: f64) -> Result<State, Error> {
+        let critical_p_pa = self.blend.critical_p_pa;
+        let at = |ln_p: f64| self.with_energy(libm::exp(ln_p), Given::Enthalpy, h_j_kg);
+        let mut first = at(libm::log(STARTS[0] * critical_p_pa));
+        for start in &STARTS[1..] {
             if first.is_ok() {
                 break;
             }
-            first = at(libm::log(start * self.critical_p_pa));
+            first = at(libm::log(start * critical_p_pa));
         }
-        let mut state = first?;
-        let scale = {
-            let p_pa = 0.1 * self.critical_p_pa;
-            let [liquid, vapour] = [0.0, 1.0].map(|quality| self.state_pq(p_pa, quality, reference));
-            vapour?.s_j_kg_k - liquid?.s_j_kg_k
-        };
+        let mut found = first?;
         let (mut low, mut high) = (f64::NEG_INFINITY, f64::INFINITY);
-        let mut wall = None;
         let mut miss = f64::INFINITY;
-        let mut steps = 0;
-        while steps < MOST_STEPS {
+        for _ in 0..MOST_STEPS {
+            let state = found.state;
+            let near = match state.quality {
+                Some(_) => self.two_with_both(&found, h_j_kg, s_j_kg_k),
+                None => self.one_with_both(h_j_kg, s_j_kg_k, (state.t_k, state.rho_mol_m3)),
+            };
+            if let Some(state) = near {
+                return Ok(state);
+            }
             let here = libm::log(state.p_pa);
-            miss = state.s_j_kg_k - s_j_kg_k;
-            if libm::fabs(miss) <= ENOUGH * scale {
+            // In units of R/M, the size of an entropy.
+            miss = (state.s_j_kg_k - s_j_kg_k) * self.blend.molar_mass / GAS_CONSTANT;
+            if libm::fabs(miss) <= ENOUGH || (high - low <= NARROW * libm::fabs(here) && libm::fabs(miss) <= CLOSE) {
                 return Ok(state);
             }
             if high - low <= NARROW * libm::fabs(here) {
@@ -78,7 +106,7 @@ impl Blend {
             } else {
                 high = here
             }
-            let steepness = state.p_pa / (state.rho_kg_m3 * state.t_k);
+            let steepness = state.p_pa * self.blend.molar_mass / (state.rho_kg_m3 * state.t_k * GAS_CONSTANT);
             let newton = here + (miss / steepness).clamp(-LONGEST, LONGEST);
             let mut next = if newton > low && newton < high {
                 newton
@@ -86,13 +114,13 @@ impl Blend {
                 0.5 * (low + high)
             };
             // Where the step leads out of the states of this enthalpy, half of it.
-            state = loop {
-                steps += 1;
+            found = loop {
                 match at(next) {
                     Ok(found) => break found,
-                    Err(failure) if libm::fabs(next - here) < WALL || steps >= MOST_STEPS => return Err(failure),
-                    Err(failure) => {
-                        wall = Some(failure);
+                    Err(failure) if libm::fabs(next - here) < WALL || failure.kind == ErrorKind::NoConvergence => {
+                        return Err(failure);
+                    }
+                    Err(_) => {
                         if next > here {
                             high = next
                         } else {
@@ -103,9 +131,6 @@ impl Blend {
                 }
             };
         }
-        if libm::fabs(miss) <= CLOSE * scale {
-            return Ok(state);
-        }
-        Err(wall.unwrap_or(Error::no_convergence(libm::fabs(miss) / scale, ENOUGH)))
+        Err(Error::no_convergence(libm::fabs(miss), ENOUGH))
     }
 }

@@ -1,11 +1,13 @@
 //! States of a blend, with their phase always told: the curves tell it.
 
 use super::blend::Blend;
-use super::blend_model::{EDGE, Given, Model};
+use super::blend_energy::Given;
+use super::blend_model::{EDGE, Model};
+use super::search::BLUR;
 use super::state::{QUALITY, State};
 use crate::error::Error;
-use crate::mixture::{Fixed, MOST_COMPONENTS, Side};
-use crate::names::{ErrorKind, Phase, Quantity, Reference};
+use crate::mixture::{Fixed, Side};
+use crate::names::{Quantity, Reference};
 use crate::range::Range;
 
 /// No density is asked for beyond this multiple of the critical one.
@@ -19,7 +21,7 @@ impl Blend {
     pub fn state_tp(&'static self, t_k: f64, p_pa: f64, reference: Reference) -> Result<State, Error> {
         let t_k = self.valid_temperatures().check(t_k)?;
         let p_pa = self.valid_pressures().check(p_pa)?;
-        Model::new(self, reference)?.at(t_k, p_pa)
+        Ok(Model::new(self, reference)?.at(t_k, p_pa)?.state)
     }
 
     /// The state at a temperature (K) and molar density (mol/m3).
@@ -35,22 +37,21 @@ impl Blend {
             let (liquid, vapour) = (ends.0.rho_mol_m3, ends.1.rho_mol_m3);
             if rho_mol_m3 >= vapour * (1.0 - EDGE) && rho_mol_m3 <= liquid * (1.0 + EDGE) {
                 let volume = |state: &State| 1.0 / state.rho_mol_m3;
-                return model.between(&ends, Fixed::Temperature(t_k), volume, 1.0 / rho_mol_m3);
+                let found = model.between(&ends, Fixed::Temperature(t_k), volume, 1.0 / rho_mol_m3)?;
+                return Ok(found.state);
             }
         }
-        let mut rho = [1.0; MOST_COMPONENTS];
-        for (rho, z) in rho.iter_mut().zip(model.z()) {
-            *rho = z * rho_mol_m3;
+        let properties = model.mixture.properties(t_k, &model.amounts(rho_mol_m3));
+        if t_k > self.highest_t_k && !model.is_stable(&properties)? {
+            return model.parted(t_k, rho_mol_m3);
         }
-        let properties = model.mixture.properties(t_k, &rho);
-        let p_pa = self.valid_pressures().check(properties.p_pa)?;
-        // The same density has to come back: otherwise this one lies inside the two phases above the end of the lines.
-        let state = model.at(t_k, p_pa)?;
-        let off = libm::fabs(state.rho_mol_m3 / rho_mol_m3 - 1.0);
-        if state.phase == Phase::TwoPhase || off > 1e-6 {
-            return Err(Error::of(ErrorKind::NotAvailable, Quantity::Density));
+        // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+        let range = self.valid_pressures();
+        let p_pa = properties.p_pa.clamp(range.low, range.high);
+        if libm::fabs(properties.p_pa - p_pa) > BLUR * p_pa {
+            range.check(properties.p_pa)?;
         }
-        Ok(model.one(&properties, state.phase))
+        Ok(model.as_one(&properties).with_pressure(p_pa))
     }
 
     /// The state of liquid and vapour at a temperature (K) and quality (0 boiling liquid, 1 condensing vapour).
@@ -77,14 +78,18 @@ impl Blend {
     ///
     /// Errors: `NotFinite`; `OutOfRange` outside the temperatures and pressures of [`Blend::state_tp`]; `NoConvergence`.
     pub fn state_ph(&'static self, p_pa: f64, h_j_kg: f64, reference: Reference) -> Result<State, Error> {
-        Model::new(self, reference)?.with_energy(p_pa, Given::Enthalpy, h_j_kg)
+        Model::new(self, reference)?
+            .with_energy(p_pa, Given::Enthalpy, h_j_kg)
+            .map(|found| found.state)
     }
 
     /// The state at a pressure (Pa) and specific entropy (J/(kg K)).
     ///
     /// Errors: as [`Blend::state_ph`].
     pub fn state_ps(&'static self, p_pa: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
-        Model::new(self, reference)?.with_energy(p_pa, Given::Entropy, s_j_kg_k)
+        Model::new(self, reference)?
+            .with_energy(p_pa, Given::Entropy, s_j_kg_k)
+            .map(|found| found.state)
     }
 
     /// The heat (J/kg) that boils liquid of `t_k` (K) into vapour at its bubble pressure, over the glide.

@@ -125,7 +125,9 @@ impl Pure {
                 }
                 let t_k = (t_k + to_both).clamp(self.fluid.lowest_t_k, self.critical_t_k);
                 let View { above, width, .. } = self.view(target, t_k);
-                return Place::Within(t_k, (above / width).clamp(0.0, 1.0));
+                // In the critical point there is no width.
+                let quality = if width > 0.0 { above / width } else { 0.0 };
+                return Place::Within(t_k, quality.clamp(0.0, 1.0));
             }
             // Where boiling begins before both balance, there is a liquid.
             let boils_first = above < 0.0 || to_both > 2.0 * to_boiling;

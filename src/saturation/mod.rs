@@ -5,8 +5,10 @@
 
 mod arrays;
 mod blend;
+mod blend_energy;
 mod blend_hs;
 mod blend_model;
+mod blend_newton;
 mod blend_state;
 mod charge;
 mod door;

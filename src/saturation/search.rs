@@ -5,7 +5,7 @@
 //! that leaves the side, in temperature alone between ends that enclose it.
 
 use super::pure::{Branch, Offset, Pure};
-use super::state::{DENSE, State};
+use super::state::{DENSE, ON_THE_LINE, State};
 use crate::eos::{Isotherm, Properties, density_mol_m3};
 use crate::error::Error;
 use crate::names::{Phase, Quantity, Reference};
@@ -45,6 +45,15 @@ impl Energy {
         match self {
             Energy::Enthalpy => offset.h_j_kg,
             Energy::Entropy => offset.s_j_kg_k,
+        }
+    }
+
+    /// The size of such an energy at the critical point: R T / M, R / M.
+    fn by_thermal(self, pure: &Pure) -> f64 {
+        let specific_gas = pure.fluid.equation.gas_constant / pure.fluid.equation.molar_mass;
+        match self {
+            Energy::Enthalpy => specific_gas * pure.critical_t_k,
+            Energy::Entropy => specific_gas,
         }
     }
 
@@ -146,6 +155,12 @@ impl Pure {
             high_t_k: self.fluid.highest_t_k,
         };
         let start = if p_pa >= self.critical_p_pa {
+            if p_pa <= self.critical_p_pa * (1.0 + ON_THE_LINE) {
+                let critical = self.liquid(self.critical_t_k)?;
+                if libm::fabs(value - energy.on(&critical)) <= BLUR * energy.by_thermal(self) {
+                    return Ok(self.two_phase(self.critical_t_k, p_pa, 0.0, offset, critical, critical));
+                }
+            }
             let isotherm = Isotherm::new(&self.fluid.equation, self.critical_t_k);
             (
                 self.critical_t_k,

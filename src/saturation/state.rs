@@ -1,6 +1,7 @@
 //! States, with their phase always told.
 
 use super::pure::{Branch, Offset, Pure};
+use super::search::BLUR;
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{ErrorKind, Phase, Quantity, Reference};
@@ -142,8 +143,13 @@ impl Pure {
         }
         let properties = Properties::new(&isotherm, rho_mol_m3);
         let state = State::of(&properties, self.fluid.equation.molar_mass, phase, offset);
-        self.fluid_pressures(t_k).check(state.p_pa)?;
-        Ok(state)
+        // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+        let range = self.fluid_pressures(t_k);
+        let p_pa = state.p_pa.clamp(range.low, range.high);
+        if libm::fabs(state.p_pa - p_pa) > BLUR * p_pa {
+            range.check(state.p_pa)?;
+        }
+        Ok(state.with_pressure(p_pa))
     }
 
     /// The state on the saturation line at a temperature (K) and quality (0 liquid, 1 vapour).
