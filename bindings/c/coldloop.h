@@ -568,7 +568,7 @@ typedef struct coldloop_state {
     size_t size;
     // A coldloop_phase; 0 where there is no state.
     uint32_t phase;
-    // Mass fraction of vapour; NaN outside the two phases.
+    // Mass fraction of vapour, where has_quality is 1; otherwise 0.
     double quality;
     // Temperature, K.
     double temperature_k;
@@ -584,7 +584,7 @@ typedef struct coldloop_state {
     double entropy_j_kg_k;
     // Specific internal energy, J/kg, from the reference state.
     double internal_energy_j_kg;
-    // Specific heat at constant volume, J/(kg K); NaN in two phases, as all that follow.
+    // Specific heat at constant volume, J/(kg K); where has_response is 0 it is 0, as all that follow.
     double cv_j_kg_k;
     // Specific heat at constant pressure, J/(kg K).
     double cp_j_kg_k;
@@ -600,6 +600,11 @@ typedef struct coldloop_state {
     double isothermal_compressibility_1_pa;
     // Isobaric expansion, 1/K.
     double isobaric_expansion_1_k;
+    // 1 in two phases, where there is a quality; 0 elsewhere.
+    uint32_t has_quality;
+    // 1 where the figures from cv_j_kg_k on have a meaning: in one phase, and in a saturated liquid or vapour (quality exactly
+    // 0 or 1); 0 where liquid and vapour are there together, and in the critical point.
+    uint32_t has_response;
 } coldloop_state;
 
 // What a charge or one of its phases is made of. As an answer, pure refrigerants with mass fractions, each once.
@@ -1023,6 +1028,10 @@ uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
  *     coldloop_state suction = {.size = sizeof suction};
  *     if (coldloop_state_tp(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
  *         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
+ *
+ * A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
+ * vapour are there together some figures mean nothing: has_response is 0 then, and they are 0. NaN stands only where a
+ * function has failed.
  *
  * All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
  * infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with

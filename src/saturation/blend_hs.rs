@@ -18,7 +18,9 @@ const MOST_STEPS: usize = 30;
 /// The longest step in ln p.
 const LONGEST: f64 = 2.0;
 /// Shares of the critical pressure to begin at, until there is a state of the enthalpy.
-const STARTS: [f64; 8] = [0.3, 0.1, 1.0, 0.03, 3.0, 0.01, 1e-3, 10.0];
+const STARTS: [f64; 5] = [0.3, 0.03, 1.5, 1e-3, 10.0];
+/// Near the end of the dew line, per its pressure.
+const LAST: f64 = 0.99;
 /// The density of a gas to begin at, per the critical one.
 const THIN: f64 = 0.02;
 /// A miss of entropy that is rounding, in units of R/M.
@@ -83,13 +85,20 @@ impl Model {
         let mut found = first?;
         let (mut low, mut high) = (f64::NEG_INFINITY, f64::INFINITY);
         let mut miss = f64::INFINITY;
-        for _ in 0..MOST_STEPS {
+        for step in 0..MOST_STEPS {
             let state = found.state;
             let near = match state.quality {
                 Some(_) => self.two_with_both(&found, h_j_kg, s_j_kg_k),
                 None => self.one_with_both(h_j_kg, s_j_kg_k, (state.t_k, state.rho_mol_m3)),
             };
             if let Some(state) = near {
+                return Ok(state);
+            }
+            // Two phases next to the critical point are reached from the end of the lines.
+            if step == 0
+                && let Ok(end) = at(libm::log(LAST * self.blend.dew.highest_p_pa))
+                && let Some(state) = self.two_with_both(&end, h_j_kg, s_j_kg_k)
+            {
                 return Ok(state);
             }
             let here = libm::log(state.p_pa);

@@ -10,6 +10,8 @@ use crate::range::Range;
 
 /// Steps in temperature and density; most states take four to eight.
 const MOST_STEPS: usize = 25;
+/// So many steps in a row that would leave the temperatures lead nowhere.
+const MOST_CUT: usize = 3;
 /// The relative step below which steps that no longer shrink are rounding.
 const STEP: f64 = 1e-8;
 /// No step changes the logarithm of the density by more.
@@ -17,11 +19,13 @@ const LONGEST: f64 = 2.0;
 /// No density is asked for beyond this multiple of the critical one.
 const DENSEST: f64 = 4.5;
 /// Steps in pressure and share of vapour; most states take four.
-const MOST_BOILING: usize = 15;
+const MOST_BOILING: usize = 25;
 /// No such step changes ln p and the share of vapour by more.
 const FARTHEST: (f64, f64) = (0.5, 0.3);
 /// Differences of ln p and of the share of vapour for the first slopes of the entropy.
 const DIFFERENCE: (f64, f64) = (1e-4, 1e-3);
+/// Parts of such a step that are tried in turn.
+const SHORTER: [f64; 4] = [1.0, 0.4, 0.15, 0.05];
 /// How far beyond 0 and 1 a share of vapour may go on the way.
 const BEYOND: f64 = 0.1;
 /// A miss of entropy that is met, and one that rounding leaves, per what evaporation adds.
@@ -47,7 +51,7 @@ impl Model {
         let offset = blend.offset(self.reference());
         let molar_mass = blend.molar_mass;
         let (mut t_k, mut rho) = start;
-        let mut before = f64::INFINITY;
+        let (mut before, mut cut) = (f64::INFINITY, 0);
         for _ in 0..MOST_STEPS {
             let here = self.mixture.properties(t_k, &self.amounts(rho));
             if here.dp_drho_j_mol <= 0.0 || here.cv_j_kg_k <= 0.0 {
@@ -81,6 +85,10 @@ impl Model {
             let change = f64::max(libm::fabs(warmer) / t_k, libm::fabs(denser) / rho);
             let response = here.cp_j_kg_k / here.cv_j_kg_k;
             let is_within = next == t_k + warmer;
+            cut = if is_within { 0 } else { cut + 1 };
+            if cut == MOST_CUT {
+                return None;
+            }
             if is_within && (change * response <= NEAR || change <= STEP && change > 0.5 * before) {
                 return Some(here.moved(warmer, denser, molar_mass));
             }
@@ -187,10 +195,16 @@ impl Model {
                 return (is_valid && is_two).then_some(found.state);
             }
             let next = (quality + more).clamp(-BEYOND, 1.0 + BEYOND);
-            let more = next - quality;
             let last_s = found.state.s_j_kg_k;
-            found = at(p_pa * libm::exp(up), next, &found)?;
-            quality = next;
+            // Next to the critical point a long step leads to two equal phases.
+            let whole = (up, next - quality);
+            let trial = SHORTER.into_iter().find_map(|part| {
+                let (up, more) = (part * whole.0, part * whole.1);
+                Some((at(p_pa * libm::exp(up), quality + more, &found)?, up, more))
+            });
+            let (next, up, more) = trial?;
+            found = next;
+            quality += more;
             let square = up * up + more * more;
             if square > 0.0 {
                 let off = found.state.s_j_kg_k - last_s - by_ln_p * up - by_quality * more;

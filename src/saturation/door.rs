@@ -136,6 +136,9 @@ impl Refrigerant {
 
     /// The state on the saturation line at a temperature and quality (0 liquid, 1 vapour).
     ///
+    /// At a quality of exactly 0 or 1 it is the saturated liquid or vapour, which answers all that one phase has: specific
+    /// heats, speed of sound and the like.
+    ///
     /// Errors: as [`Refrigerant::bubble_pressure`]; `OutOfRange` for a quality outside 0 to 1; `NotAvailable` when the
     /// refrigerant has no such reference state.
     ///
@@ -143,6 +146,8 @@ impl Refrigerant {
     /// use coldloop::{Reference, Refrigerant, units::celsius};
     /// let boiling = Refrigerant::R134a.state_tq(celsius(0.0), 0.0, Reference::Iir)?;
     /// assert!((boiling.h_j_kg - 200e3).abs() < 1e-6); // where this reference state counts from
+    /// assert!(boiling.response.is_some_and(|liquid| (liquid.cp_j_kg_k - 1_341.0).abs() < 3.0));
+    /// assert!(Refrigerant::R134a.state_tq(celsius(0.0), 0.5, Reference::Iir)?.response.is_none());
     /// assert!(Refrigerant::R134a.state_tq(celsius(0.0), 1.5, Reference::Iir).is_err());
     /// # Ok::<(), coldloop::Error>(())
     /// ```

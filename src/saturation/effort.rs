@@ -4,7 +4,7 @@
 
 extern crate std;
 
-use super::{Pure, State, pure};
+use super::{Blend, Pure, State, blend, of, pure};
 use crate::eos::tally::evaluations;
 use crate::error::Error;
 use crate::names::{Reference, Refrigerant};
@@ -35,6 +35,21 @@ impl Random {
         }
     }
 }
+
+/// The same of blends, in evaluations of a component's equation: what a mixture of five takes for one look is five.
+const BLENDS: [BlendDoor; 5] = [
+    ("(T,p)", |blend, a, b| blend.state_tp(a, b, IIR), 200.0, 30_000),
+    ("(T,rho)", |blend, a, b| blend.state_t_rho(a, b, IIR), 200.0, 30_000),
+    ("(p,h)", |blend, a, b| blend.state_ph(a, b, IIR), 500.0, 30_000),
+    ("(p,s)", |blend, a, b| blend.state_ps(a, b, IIR), 500.0, 30_000),
+    ("(h,s)", |blend, a, b| blend.state_hs(a, b, IIR), 1_000.0, 30_000),
+];
+type BlendDoor = (
+    &'static str,
+    fn(&'static Blend, f64, f64) -> Result<State, Error>,
+    f64,
+    u64,
+);
 
 /// A door: its name, its function, and the most evaluations that it may take over odd inputs on average and at all. About
 /// twice what was found.
@@ -92,6 +107,80 @@ fn odd_inputs_cost_a_bounded_number_of_evaluations() {
         }
         let found = sum as f64 / f64::from(INPUTS);
         println!("{name}: {found:.1} evaluations on average, {worst} at most");
+        assert!(
+            found <= mean && worst <= most,
+            "{name}: {found} on average, {worst} at most"
+        );
+    }
+}
+
+#[test]
+fn odd_inputs_of_blends_cost_a_bounded_number_of_evaluations() {
+    const INPUTS: u32 = 4_000;
+    for ((name, door, mean, most), [first, second]) in BLENDS.into_iter().zip(RANGES) {
+        let mut random = Random(0x9e37_79b9_7f4a_7c15);
+        let (mut sum, mut worst, mut asked) = (0, 0, 0u32);
+        while asked < INPUTS {
+            let refrigerant = Refrigerant::ALL[(random.bits() % Refrigerant::ALL.len() as u64) as usize];
+            let Some(blend) = blend(refrigerant) else { continue };
+            asked += 1;
+            let (a, b) = (random.between(first.0, first.1), random.between(second.0, second.1));
+            let cost = evaluations(|| door(blend, a, b));
+            sum += cost;
+            worst = worst.max(cost);
+        }
+        let found = sum as f64 / f64::from(INPUTS);
+        println!("blends {name}: {found:.1} evaluations on average, {worst} at most");
+        assert!(
+            found <= mean && worst <= most,
+            "{name}: {found} on average, {worst} at most"
+        );
+    }
+}
+
+/// States of every blend, among them those next to the critical point, from each pair of their properties.
+#[test]
+fn states_of_blends_are_found_in_few_evaluations() {
+    let mut costs = [Vec::new(), Vec::new(), Vec::new()];
+    for line in Refrigerant::ALL.into_iter().filter(|r| r.is_blend()).map(of) {
+        let (t, p) = (line.valid_temperatures(), line.valid_pressures());
+        for i in 0..8 {
+            for j in 0..8 {
+                let part = |k: u32| f64::from(k) / 7.0;
+                let spread = (
+                    t.low + (t.high - t.low) * part(i),
+                    f64::exp(f64::ln(1e3) + (f64::ln(p.high) - f64::ln(1e3)) * part(j)),
+                );
+                let critical = (
+                    line.critical_t_k() * (0.97 + 0.05 * part(i)),
+                    line.critical_p_pa() * (0.85 + 0.25 * part(j)),
+                );
+                let cool = (line.critical_t_k() * (0.7 + 0.28 * part(i)), part(j));
+                let states = [
+                    line.state_tp(spread.0, spread.1, IIR),
+                    line.state_tp(critical.0, critical.1, IIR),
+                    line.state_tq(cool.0, cool.1, IIR),
+                ];
+                for state in states.into_iter().flatten() {
+                    let State {
+                        p_pa, h_j_kg, s_j_kg_k, ..
+                    } = state;
+                    costs[0].push(evaluations(|| line.state_ph(p_pa, h_j_kg, IIR)));
+                    costs[1].push(evaluations(|| line.state_ps(p_pa, s_j_kg_k, IIR)));
+                    costs[2].push(evaluations(|| line.state_hs(h_j_kg, s_j_kg_k, IIR)));
+                }
+            }
+        }
+    }
+    for ((name, costs), (mean, most)) in
+        (["(p,h)", "(p,s)", "(h,s)"].into_iter().zip(costs)).zip([(250.0, 30_000), (250.0, 30_000), (400.0, 30_000)])
+    {
+        let found = costs.iter().sum::<u64>() as f64 / costs.len() as f64;
+        let worst = costs.iter().max().copied().unwrap_or(0);
+        println!(
+            "blends {name}: {found:.1} evaluations on average, {worst} at most, of {}",
+            costs.len()
+        );
         assert!(
             found <= mean && worst <= most,
             "{name}: {found} on average, {worst} at most"

@@ -34,7 +34,8 @@ pub struct State {
     pub h_j_kg: f64,
     /// Specific entropy, J/(kg K).
     pub s_j_kg_k: f64,
-    /// How the phase responds to change; `None` in two phases, which have no such figures.
+    /// How the phase responds to change. At a quality of exactly 0 or 1 that of the saturated liquid or vapour alone; `None`
+    /// where both are there, which have no such figures, and in the critical point, where they are infinite.
     pub response: Option<Response>,
 }
 
@@ -205,6 +206,11 @@ impl Pure {
     ) -> State {
         let mixed = |liquid: f64, vapour: f64| liquid + quality * (vapour - liquid);
         let rho_mol_m3 = 1.0 / mixed(1.0 / liquid.rho_mol_m3, 1.0 / vapour.rho_mol_m3);
+        let side = match quality {
+            0.0 => Some(liquid),
+            1.0 => Some(vapour),
+            _ => None,
+        };
         State {
             phase: Phase::TwoPhase,
             quality: Some(quality),
@@ -214,8 +220,16 @@ impl Pure {
             rho_kg_m3: rho_mol_m3 * self.fluid.equation.molar_mass,
             h_j_kg: mixed(liquid.h_j_kg, vapour.h_j_kg) + offset.h_j_kg,
             s_j_kg_k: mixed(liquid.s_j_kg_k, vapour.s_j_kg_k) + offset.s_j_kg_k,
-            response: None,
+            response: side.and_then(|side| self.side_response(t_k, side.rho_mol_m3)),
         }
+    }
+
+    /// How a saturated liquid or vapour responds to change; `None` in the critical point.
+    fn side_response(&self, t_k: f64, rho_mol_m3: f64) -> Option<Response> {
+        let equation = &self.fluid.equation;
+        let properties = Properties::new(&Isotherm::new(equation, t_k), rho_mol_m3);
+        let is_sound = t_k < self.critical_t_k && properties.dp_drho_j_mol > 0.0 && properties.cv_j_kg_k > 0.0;
+        is_sound.then(|| Response::of(&properties, equation.molar_mass))
     }
 }
 
@@ -230,6 +244,23 @@ impl State {
 
     /// The state of a homogeneous phase.
     pub(super) fn of(properties: &Properties, molar_mass: f64, phase: Phase, offset: Offset) -> Self {
+        Self {
+            phase,
+            quality: None,
+            t_k: properties.t_k,
+            p_pa: properties.p_pa,
+            rho_mol_m3: properties.rho_mol_m3,
+            rho_kg_m3: properties.rho_mol_m3 * molar_mass,
+            h_j_kg: properties.h_j_kg + offset.h_j_kg,
+            s_j_kg_k: properties.s_j_kg_k + offset.s_j_kg_k,
+            response: Some(Response::of(properties, molar_mass)),
+        }
+    }
+}
+
+impl Response {
+    /// How a homogeneous phase responds.
+    fn of(properties: &Properties, molar_mass: f64) -> Self {
         let Properties {
             dp_dt_pa_k,
             dp_drho_j_mol,
@@ -239,26 +270,15 @@ impl State {
             ..
         } = *properties;
         let expansion = dp_dt_pa_k / (dp_drho_j_mol * rho_mol_m3);
-        let rho_kg_m3 = rho_mol_m3 * molar_mass;
         Self {
-            phase,
-            quality: None,
-            t_k,
-            p_pa: properties.p_pa,
-            rho_mol_m3,
-            rho_kg_m3,
-            h_j_kg: properties.h_j_kg + offset.h_j_kg,
-            s_j_kg_k: properties.s_j_kg_k + offset.s_j_kg_k,
-            response: Some(Response {
-                cv_j_kg_k: properties.cv_j_kg_k,
-                cp_j_kg_k,
-                w_m_s: sqrt(properties.w2_m2_s2),
-                joule_thomson_k_pa: (t_k * expansion - 1.0) / (rho_kg_m3 * cp_j_kg_k),
-                dp_dt_pa_k,
-                dp_drho_j_mol,
-                isothermal_compressibility_1_pa: 1.0 / (rho_mol_m3 * dp_drho_j_mol),
-                isobaric_expansion_1_k: expansion,
-            }),
+            cv_j_kg_k: properties.cv_j_kg_k,
+            cp_j_kg_k,
+            w_m_s: sqrt(properties.w2_m2_s2),
+            joule_thomson_k_pa: (t_k * expansion - 1.0) / (rho_mol_m3 * molar_mass * cp_j_kg_k),
+            dp_dt_pa_k,
+            dp_drho_j_mol,
+            isothermal_compressibility_1_pa: 1.0 / (rho_mol_m3 * dp_drho_j_mol),
+            isobaric_expansion_1_k: expansion,
         }
     }
 }

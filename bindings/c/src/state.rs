@@ -8,6 +8,10 @@
 //!     if (coldloop_state_tp(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
 //!         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
 //!
+//! A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
+//! vapour are there together some figures mean nothing: has_response is 0 then, and they are 0. NaN stands only where a
+//! function has failed.
+//!
 //! All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
 //! infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
 //! OUT_OF_RANGE, and a reference state that the refrigerant does not have with NOT_AVAILABLE.
@@ -18,7 +22,7 @@ use crate::error::ColdloopError;
 use crate::memory::{Answers, Column, size_of_record, write};
 use crate::names::ColdloopStatus;
 use coldloop::eos::Isotherm;
-use coldloop::saturation::{self, Line, State};
+use coldloop::saturation::{self, Line, Response, State};
 use coldloop::{Error, ErrorKind, Quantity, Reference};
 use core::mem::size_of;
 
@@ -45,7 +49,7 @@ pub struct ColdloopState {
     pub size: usize,
     /// A coldloop_phase; 0 where there is no state.
     pub phase: u32,
-    /// Mass fraction of vapour; NaN outside the two phases.
+    /// Mass fraction of vapour, where has_quality is 1; otherwise 0.
     pub quality: f64,
     /// Temperature, K.
     pub temperature_k: f64,
@@ -61,7 +65,7 @@ pub struct ColdloopState {
     pub entropy_j_kg_k: f64,
     /// Specific internal energy, J/kg, from the reference state.
     pub internal_energy_j_kg: f64,
-    /// Specific heat at constant volume, J/(kg K); NaN in two phases, as all that follow.
+    /// Specific heat at constant volume, J/(kg K); where has_response is 0 it is 0, as all that follow.
     pub cv_j_kg_k: f64,
     /// Specific heat at constant pressure, J/(kg K).
     pub cp_j_kg_k: f64,
@@ -77,6 +81,11 @@ pub struct ColdloopState {
     pub isothermal_compressibility_1_pa: f64,
     /// Isobaric expansion, 1/K.
     pub isobaric_expansion_1_k: f64,
+    /// 1 in two phases, where there is a quality; 0 elsewhere.
+    pub has_quality: u32,
+    /// 1 where the figures from cv_j_kg_k on have a meaning: in one phase, and in a saturated liquid or vapour (quality exactly
+    /// 0 or 1); 0 where liquid and vapour are there together, and in the critical point.
+    pub has_response: u32,
 }
 
 const NAN: f64 = f64::NAN;
@@ -102,14 +111,29 @@ sized!(
         dp_drho_j_mol: NAN,
         isothermal_compressibility_1_pa: NAN,
         isobaric_expansion_1_k: NAN,
+        has_quality: 0,
+        has_response: 0,
     }
 );
 
 impl From<State> for ColdloopState {
     fn from(state: State) -> Self {
-        let blank = Self {
+        // What a state has not is 0 and its flag says so: NaN is for failures.
+        let absent = Response {
+            cv_j_kg_k: 0.0,
+            cp_j_kg_k: 0.0,
+            w_m_s: 0.0,
+            joule_thomson_k_pa: 0.0,
+            dp_dt_pa_k: 0.0,
+            dp_drho_j_mol: 0.0,
+            isothermal_compressibility_1_pa: 0.0,
+            isobaric_expansion_1_k: 0.0,
+        };
+        let response = state.response.unwrap_or(absent);
+        Self {
+            size: 0,
             phase: state.phase.code(),
-            quality: state.quality.unwrap_or(NAN),
+            quality: state.quality.unwrap_or(0.0),
             temperature_k: state.t_k,
             pressure_pa_abs: state.p_pa,
             density_mol_m3: state.rho_mol_m3,
@@ -117,9 +141,6 @@ impl From<State> for ColdloopState {
             enthalpy_j_kg: state.h_j_kg,
             entropy_j_kg_k: state.s_j_kg_k,
             internal_energy_j_kg: state.u_j_kg(),
-            ..Self::BLANK
-        };
-        state.response.map_or(blank, |response| Self {
             cv_j_kg_k: response.cv_j_kg_k,
             cp_j_kg_k: response.cp_j_kg_k,
             speed_of_sound_m_s: response.w_m_s,
@@ -128,8 +149,9 @@ impl From<State> for ColdloopState {
             dp_drho_j_mol: response.dp_drho_j_mol,
             isothermal_compressibility_1_pa: response.isothermal_compressibility_1_pa,
             isobaric_expansion_1_k: response.isobaric_expansion_1_k,
-            ..blank
-        })
+            has_quality: u32::from(state.quality.is_some()),
+            has_response: u32::from(state.response.is_some()),
+        }
     }
 }
 

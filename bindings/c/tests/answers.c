@@ -20,10 +20,14 @@ static void a_state_comes_back_from_every_pair(void)
     /* The reference itself: saturated liquid at 0 degrees Celsius has 200 kJ/kg and 1 kJ/(kg K). */
     CHECK(coldloop_state_tq(R134A, IIR, 273.15, 0.0, &again, NULL) == 0);
     CHECK(near(again.enthalpy_j_kg, 200e3, 1e-6) && near(again.entropy_j_kg_k, 1e3, 1e-9));
-    CHECK(again.phase == COLDLOOP_PHASE_TWO_PHASE && again.quality == 0.0 && isnan(again.cp_j_kg_k));
+    CHECK(again.phase == COLDLOOP_PHASE_TWO_PHASE && again.quality == 0.0 && again.has_quality == 1);
+    /* Saturated liquid has all figures of one phase; liquid and vapour together have none of them, and no NaN. */
+    CHECK(again.has_response == 1 && near(again.cp_j_kg_k, 1341.0, 3.0) && again.speed_of_sound_m_s > 400.0);
+    CHECK(coldloop_state_tq(R134A, IIR, 273.15, 0.5, &again, NULL) == 0);
+    CHECK(again.has_response == 0 && again.cp_j_kg_k == 0.0 && again.isobaric_expansion_1_k == 0.0);
 
     CHECK(coldloop_state_tp(R134A, IIR, 283.15, 300e3, &gas, NULL) == 0);
-    CHECK(gas.phase == COLDLOOP_PHASE_VAPOUR && isnan(gas.quality) && gas.size == sizeof gas);
+    CHECK(gas.phase == COLDLOOP_PHASE_VAPOUR && gas.has_quality == 0 && gas.quality == 0.0 && gas.has_response == 1 && gas.size == sizeof gas);
     CHECK(near(gas.density_kg_m3, 14.1, 0.05) && gas.speed_of_sound_m_s > 100.0 && gas.cp_j_kg_k > gas.cv_j_kg_k);
     CHECK(near(gas.internal_energy_j_kg, gas.enthalpy_j_kg - gas.pressure_pa_abs / gas.density_kg_m3, 1e-6));
     CHECK(coldloop_state_td(R134A, IIR, 283.15, gas.density_kg_m3, &again, NULL) == 0);

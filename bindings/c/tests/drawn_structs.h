@@ -10,8 +10,9 @@ static int of_state(uint32_t status, const coldloop_state *s, int null)
     const int wrong_size = s->size < sizeof *s;
     const int answered = s->phase >= 1 && s->phase <= 4 && isfinite(s->temperature_k) && isfinite(s->pressure_pa_abs)
         && isfinite(s->density_kg_m3) && isfinite(s->enthalpy_j_kg) && isfinite(s->entropy_j_kg_k)
-        && (s->phase == COLDLOOP_PHASE_TWO_PHASE) == !isnan(s->quality)
-        && (s->phase == COLDLOOP_PHASE_TWO_PHASE) == !!isnan(s->cp_j_kg_k);
+        && (s->phase == COLDLOOP_PHASE_TWO_PHASE) == (s->has_quality == 1) && s->quality >= 0.0 && s->quality <= 1.0
+        && (s->has_quality == 1 || s->has_response == 1) && !isnan(s->cp_j_kg_k) && !isnan(s->speed_of_sound_m_s)
+        && (s->has_response == 1 || (s->cp_j_kg_k == 0.0 && s->cv_j_kg_k == 0.0));
     return told(status, null, wrong_size, answered, s->phase == 0 && isnan(s->enthalpy_j_kg) && isnan(s->cp_j_kg_k));
 }
 
