@@ -10,7 +10,7 @@ use super::blend_energy::Given;
 use super::blend_model::Model;
 use super::state::State;
 use crate::error::Error;
-use crate::mixture::{GAS_CONSTANT, Side};
+use crate::mixture::{Fixed, GAS_CONSTANT, Side};
 use crate::names::{ErrorKind, Quantity, Reference};
 
 /// Trials at most: one or two are usual, before the other searches find the state from there.
@@ -19,6 +19,8 @@ const MOST_STEPS: usize = 30;
 const LONGEST: f64 = 2.0;
 /// Shares of the critical pressure to begin at, until there is a state of the enthalpy.
 const STARTS: [f64; 5] = [0.3, 0.03, 1.5, 1e-3, 10.0];
+/// An energy beyond its bounds by less than this, per that of evaporation, is not refused for it.
+const SLACK: f64 = 1e-5;
 /// Near the end of the dew line, per its pressure.
 const LAST: f64 = 0.99;
 /// The density of a gas to begin at, per the critical one.
@@ -65,11 +67,47 @@ impl Blend {
                 return Ok(state);
             }
         }
-        model.along_isenthalp(h_j_kg, s_j_kg_k)
+        model.refuse(h_j_kg, s_j_kg_k)?;
+        Model::new(self, reference)?.along_isenthalp(h_j_kg, s_j_kg_k)
     }
 }
 
 impl Model {
+    /// Refuses what lies outside the valid temperatures and pressures: at one enthalpy the entropy is greatest at the lowest
+    /// pressure, or at the lowest temperature, and least at the highest pressure.
+    ///
+    /// Errors: `OutOfRange` with the bounds of the enthalpy, or of the entropy at this enthalpy.
+    fn refuse(&self, h_j_kg: f64, s_j_kg_k: f64) -> Result<(), Error> {
+        let (t, p) = (self.blend.valid_temperatures(), self.blend.valid_pressures());
+        let ends = self.ends(Fixed::Temperature(t.low))?;
+        let (liquid, vapour) = (self.side(&ends.0, Side::Bubble), self.side(&ends.1, Side::Dew));
+        let latent = vapour.h_j_kg - liquid.h_j_kg;
+        let warm = self.one_phase(t.high, p.low, Side::Dew)?.h_j_kg;
+        let (least, most) = (liquid.h_j_kg - SLACK * latent, warm + SLACK * latent);
+        if h_j_kg < least || h_j_kg > most {
+            return Err(Error::out_of_range(Quantity::Enthalpy, h_j_kg, liquid.h_j_kg, warm));
+        }
+        let evaporation = vapour.s_j_kg_k - liquid.s_j_kg_k;
+        let highest = if h_j_kg < vapour.h_j_kg {
+            // dh = T ds + v dp, of which the last part is negative along the isotherm and greatest in size at its end.
+            let glide = f64::max(evaporation - latent / t.low, 0.0);
+            liquid.s_j_kg_k + (h_j_kg - liquid.h_j_kg) / t.low + glide
+        } else {
+            match self.with_energy(p.low, Given::Enthalpy, h_j_kg) {
+                Ok(thin) => thin.state.s_j_kg_k,
+                Err(_) => f64::INFINITY,
+            }
+        };
+        let lowest = match self.with_energy(p.high, Given::Enthalpy, h_j_kg) {
+            Ok(dense) => dense.state.s_j_kg_k,
+            Err(_) => f64::NEG_INFINITY,
+        };
+        if s_j_kg_k > highest + SLACK * evaporation || s_j_kg_k < lowest - SLACK * evaporation {
+            return Err(Error::out_of_range(Quantity::Entropy, s_j_kg_k, lowest, highest));
+        }
+        Ok(())
+    }
+
     /// The state at an enthalpy and entropy by Newton's method in ln p within a bracket, until one of the two searches from
     /// the state there finds it.
     fn along_isenthalp(&self, h_j_kg: f64, s_j_kg_k: f64) -> Result<State, Error> {

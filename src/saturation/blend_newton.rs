@@ -11,7 +11,7 @@ use crate::range::Range;
 /// Steps in temperature and density; most states take four to eight.
 const MOST_STEPS: usize = 25;
 /// So many steps in a row that would leave the temperatures lead nowhere.
-const MOST_CUT: usize = 3;
+const MOST_CUT: usize = 12;
 /// The relative step below which steps that no longer shrink are rounding.
 const STEP: f64 = 1e-8;
 /// No step changes the logarithm of the density by more.
