@@ -55,7 +55,8 @@ def bits(value):
 
 def figures(answer, names):
     """The figures of an answer as the tables write them: bits, and ``nan`` for one that there is none of."""
-    return ["nan" if np.isnan(getattr(answer, name)) else bits(getattr(answer, name)) for name in names]
+    found = [getattr(answer, name) for name in names]
+    return ["nan" if figure is None or np.isnan(figure) else bits(figure) for figure in found]
 
 
 def test_every_case_has_its_status_and_bits():

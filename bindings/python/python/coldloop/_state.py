@@ -22,12 +22,14 @@ PAIRS = (
 """The figures that fix a state, two by two."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class State:
     """A state in SI: floats (and a ``str`` phase) for floats, otherwise what came in, in the broadcast shape.
 
-    Enthalpy, entropy and internal energy count from the reference state asked for. ``quality`` is NaN outside the two
-    phases; from ``cp_j_kg_k`` on all is NaN within them, where there are no such figures.
+    Enthalpy, entropy and internal energy count from the reference state asked for. What a state has not is ``None``:
+    ``quality`` outside the two phases, and from ``cp_j_kg_k`` on all of liquid and vapour together. A saturated liquid or
+    vapour (a quality of exactly 0 or 1) has them. An element of an array that has no such figure is NaN, as missing numbers
+    are in arrays; the phase and the quality of the element tell which it is. A state equals another with the same figures.
 
     >>> State.__match_args__[:3]
     ('phase', 'quality', 'temperature_k')
@@ -53,6 +55,22 @@ class State:
     isothermal_compressibility_1_pa: Answer
     isobaric_expansion_1_k: Answer
 
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, State):
+            return NotImplemented
+        return all(_same(getattr(self, field.name), getattr(other, field.name)) for field in fields(State))
+
+    def __hash__(self) -> int:
+        return hash(tuple(getattr(self, field.name) for field in fields(State)))
+
+
+def _same(one: Any, other: Any) -> bool:
+    """Whether two figures are the same, missing ones included; arrays element by element."""
+    if one is None or other is None:
+        return one is other
+    one, other = np.asarray(one), np.asarray(other)
+    return one.shape == other.shape and bool(np.all((one == other) | ((one != one) & (other != other))))
+
 
 def state(code: int, given: dict[str, Numbers | None], errors: Errors, reference: str) -> State:
     """The state at the two figures of ``given`` that are not ``None``."""
@@ -71,4 +89,7 @@ def solved(how: str, code: int, pair: dict[str, Numbers], errors: Errors, refere
         return _core.state(how, first, second, raising, code, reference)
 
     figures = several(columns, pair, len(fields(State)))
-    return State(named(figures[0], PHASES), *figures[1:])
+    phase = named(figures[0], PHASES)
+    if isinstance(phase, str) and phase:
+        return State(phase, *(None if figure != figure else figure for figure in figures[1:]))
+    return State(phase, *figures[1:])
