@@ -19,12 +19,15 @@ fn comes_back(refrigerant: Refrigerant, how: &str, right: &State, found: Result<
     let found = found.unwrap_or_else(|error| panic!("{refrigerant} {how}: {error:?} for {right:?}"));
     let t = (found.t_k / right.t_k - 1.0).abs();
     let rho = (found.rho_mol_m3 / right.rho_mol_m3 - 1.0).abs();
+    // On the line itself a saturated liquid is as right as a liquid, and its density tells little: at 60 Pa a share of vapour
+    // of 1e-11, which is rounding of the energies, is 3e-6 of the volume.
+    let near = |state: &State, share: f64| state.quality.is_none_or(|x| x < share || x > 1.0 - share);
+    let is_rounding = near(&found, 1e-9) && near(right, 1e-9) && found.quality.is_some() && rho < 1e-3;
     assert!(
-        t < 1e-6 && rho < 1e-6,
+        t < 1e-6 && (rho < 1e-6 || is_rounding),
         "{refrigerant} {how}: {found:?} instead of {right:?}"
     );
-    // On the line itself a saturated liquid is as right as a liquid.
-    let on_the_line = |state: &State| state.quality.is_none_or(|x| x < 1e-6 || x > 1.0 - 1e-6);
+    let on_the_line = |state: &State| near(state, 1e-6);
     assert!(
         found.phase == right.phase || (on_the_line(&found) && on_the_line(right)),
         "{refrigerant} {how}: {found:?} instead of {right:?}"
