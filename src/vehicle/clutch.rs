@@ -3,6 +3,7 @@
 use super::cycle::Point;
 use super::plant::Plant;
 use super::simulate::clutch_control;
+use super::simulation::low_side_pa;
 use super::solve::{Solution, steady};
 use super::{ClutchSense, Vehicle};
 use crate::error::Error;
@@ -65,7 +66,7 @@ pub(super) fn cycling(
     let mut mean = steady(&held, Some(through.point))?;
     mean.rounds += through.rounds;
     let swing = swing(plant, vehicle, &through, &mean)?;
-    Ok((mean, Some(swing)))
+    Ok((mean, swing))
 }
 
 /// How far running through would take the low side or the fins beyond where the clutch opens, per the band.
@@ -74,10 +75,11 @@ fn beyond(plant: &Plant, vehicle: &Vehicle, through: &Solution) -> f64 {
     match vehicle.clutch_sense {
         ClutchSense::LowSide => (plant.air_pa + h.switch_opens_pa - through.cycle.upper.suction_pa) / h.switch_band_pa,
         ClutchSense::Fins => (h.thermostat_opens_k - through.cycle.front.fin_k) / h.thermostat_band_k,
+        ClutchSense::Neither => f64::NEG_INFINITY,
     }
 }
 
-fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) -> Result<Swing, Error> {
+fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) -> Result<Option<Swing>, Error> {
     let h = &vehicle.hardware;
     let medium = &plant.medium;
     let upper = &mean.cycle.upper;
@@ -111,7 +113,9 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
             let high = medium.dew_pa(high_k)?;
             (low.min(upper.suction_pa), high.max(upper.suction_pa), high_k - low_k)
         }
+        ClutchSense::Neither => return Ok(None),
     };
+    let port_pa = low_side_pa(vehicle, upper) - upper.suction_pa;
     let period_s = band_k / ((1.0 - engaged) * warming_k_s);
 
     // The condenser's approach follows pulses of heat that are on for the part d of the time, at its own pace: it
@@ -123,8 +127,8 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let most_k = approach_k / engaged * fading(engaged * period_s) / fading(period_s);
     let least_k = most_k * (1.0 - fading((1.0 - engaged) * period_s));
     let high_side_pa = |now_k: f64| Ok::<_, Error>(medium.dew_pa(condensing_k - approach_k + now_k)? + upper.gas_pa);
-    Ok(Swing {
-        low_side_pa: (low_pa, high_pa),
+    Ok(Some(Swing {
+        low_side_pa: (low_pa + port_pa, high_pa + port_pa),
         high_side_pa: (
             high_side_pa(least_k)?.min(upper.condenser_pa),
             high_side_pa(most_k)?
@@ -133,7 +137,7 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
         ),
         cycles_hz: 1.0 / period_s,
         engaged,
-    })
+    }))
 }
 
 /// How far the fins go beyond the point at which the thermostat should answer, `rest_k` before where they would come

@@ -19,9 +19,9 @@ const GAS_SPACE: (f64, f64) = (0.75, 0.5);
 /// Enthalpies over which the receiver goes from empty to full, per the heat of evaporation: from entering bubbles to
 /// the subcooling that a filled receiver shows for want of equilibrium. Judgement.
 const RECEIVER: (f64, f64) = (-0.004, 0.020);
-/// Likewise the liquid in the flow that leaves the evaporator while the accumulator goes from empty to full: what its
-/// bleed hole passes on. Judgement.
-const ACCUMULATOR: (f64, f64) = (-0.005, 0.060);
+/// Likewise the least liquid in the flow that leaves the evaporator while the accumulator fills; full it passes what
+/// its bleed hole lets through. Judgement.
+const ACCUMULATOR_EMPTY: f64 = -0.005;
 /// Rounding of the ends of those ranges.
 const VESSEL_SOFTNESS: f64 = 0.08;
 
@@ -297,7 +297,7 @@ impl Plant<'_> {
         let mut vessel = upper.vessel;
         if !self.receiver {
             let liquid = (upper.outlet.vapour_j_kg - upper.evaporated_j_kg) / upper.outlet.latent_j_kg();
-            vessel = (liquid - ACCUMULATOR.0) / (ACCUMULATOR.1 - ACCUMULATOR.0);
+            vessel = (liquid - ACCUMULATOR_EMPTY) / (hardware.accumulator_bleed - ACCUMULATOR_EMPTY);
             accumulator_fill = ramp(vessel, VESSEL_SOFTNESS);
             mass_kg += hardware.accumulator_volume_m3 * upper.outlet.mean_kg_m3(1.0 - accumulator_fill);
         }

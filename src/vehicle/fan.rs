@@ -21,6 +21,8 @@ pub(super) struct Draught {
     pub ram: f64,
     /// Speed of the slow fan per that of the fast one.
     pub slow: f64,
+    /// Speed of the fast fan per that for which [`Draught::standing`] stands.
+    pub fast: f64,
     /// Pressures between which the fan comes up, Pa absolute.
     pub rise_pa: (f64, f64),
 }
@@ -38,8 +40,15 @@ impl Draught {
             },
             ram: ram_m_s / fan_m_s,
             slow: hardware.fan_slow.min(1.0),
+            fast: 1.0,
             rise_pa: (from_pa, from_pa + hardware.fan_rise_pa),
         }
+    }
+
+    /// Drives the fan from the engine, which turns at `ratio` of the speed that gives the full flow: a viscous
+    /// coupling slips beyond.
+    pub(super) fn driven(&mut self, ratio: f64) {
+        (self.slow, self.fast) = (ratio.min(1.0), ratio.min(1.0));
     }
 
     /// Leaves the part `left` of the air flow.
@@ -50,7 +59,7 @@ impl Draught {
     /// The air while the high side is at `p_pa`: velocities of fan and driving add as the pressures that drive them.
     pub(super) fn at(&self, p_pa: f64) -> FaceAir {
         let (from, to) = self.rise_pa;
-        let fan = self.slow + (1.0 - self.slow) * ramp((p_pa - from) / (to - from), SOFTNESS);
+        let fan = self.slow + (self.fast - self.slow) * ramp((p_pa - from) / (to - from), SOFTNESS);
         FaceAir {
             flow_kg_s: self.standing.flow_kg_s * sqrt(fan * fan + self.ram * self.ram),
             ..self.standing

@@ -8,6 +8,55 @@ use crate::names::{Compressor, ErrorKind, Expansion, Fault, Quantity, Refrigeran
 use crate::range::SEVERITY;
 use crate::units::STANDARD_PRESSURE_PA;
 
+/// In which form a fault comes, where it has more than one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FaultCause {
+    /// Worn compressor: compressed vapour leaks back. The usual form.
+    Leakage,
+    /// Worn compressor: less is drawn in at each stroke.
+    LostDisplacement,
+    /// Condenser air: the fan turns slowly. The usual form.
+    FanSlow,
+    /// Condenser air: the fan stands; the severity does not matter.
+    FanDead,
+    /// Condenser air: part of the face is blocked, and with it part of the fins.
+    FaceBlocked,
+    /// Condenser air: hot air enters the face.
+    HotAirTakenIn,
+    /// High-side restriction: the port lies before it, wherever the port stands.
+    BehindHighPort,
+    /// High-side restriction: the port lies behind it.
+    BeforeHighPort,
+    /// Liquid-line restriction: the thermometer of the liquid line sits behind it. The usual form.
+    BeforeClamp,
+    /// Liquid-line restriction: the thermometer sits before it.
+    BehindClamp,
+    /// Valve stuck closed: a bleed hole or a leaking seat still passes a little. The usual form.
+    ShutWithBleed,
+    /// Valve stuck closed: nothing passes once it is shut.
+    ShutWithoutBleed,
+    /// Compressor control: little stroke, running time or speed is ever reached. The usual form.
+    ControlStuckLow,
+    /// Compressor control: the stroke, running time or speed does not fall below a part of the most.
+    ControlStuckHigh,
+    /// Compressor control: the low limit stops the compressor too early.
+    SwitchOpensEarly,
+}
+
+impl FaultCause {
+    /// The fault of which this is a form.
+    pub const fn fault(self) -> Fault {
+        match self {
+            Self::Leakage | Self::LostDisplacement => Fault::WornCompressor,
+            Self::FanSlow | Self::FanDead | Self::FaceBlocked | Self::HotAirTakenIn => Fault::CondenserAirflowLoss,
+            Self::BehindHighPort | Self::BeforeHighPort => Fault::HighSideRestriction,
+            Self::BeforeClamp | Self::BehindClamp => Fault::LiquidLineRestriction,
+            Self::ShutWithBleed | Self::ShutWithoutBleed => Fault::ExpansionValveStuckClosed,
+            Self::ControlStuckLow | Self::ControlStuckHigh | Self::SwitchOpensEarly => Fault::CompressorControlFault,
+        }
+    }
+}
+
 /// A fault and how far it has gone.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FaultSeverity {
@@ -17,6 +66,8 @@ pub struct FaultSeverity {
     pub severity: f64,
     /// The other refrigerant, where the fault is a wrong one.
     pub other: Option<Refrigerant>,
+    /// The form in which the fault comes; the usual one where `None`.
+    pub cause: Option<FaultCause>,
 }
 
 /// The most of a flow or an area that a fault takes away: the model has no answer without any.
@@ -50,6 +101,24 @@ impl FaultSeverity {
             fault,
             severity,
             other: None,
+            cause: None,
+        }
+    }
+
+    /// A form of a fault at a severity from 0 (sound) to 1.
+    ///
+    /// ```
+    /// use coldloop::Fault;
+    /// use coldloop::vehicle::{FaultCause, FaultSeverity};
+    /// let blocked = FaultSeverity::caused(FaultCause::FaceBlocked, 0.4);
+    /// assert_eq!(blocked.fault, Fault::CondenserAirflowLoss);
+    /// ```
+    pub const fn caused(cause: FaultCause, severity: f64) -> Self {
+        Self {
+            fault: cause.fault(),
+            severity,
+            other: None,
+            cause: Some(cause),
         }
     }
 
@@ -77,6 +146,7 @@ impl FaultSeverity {
             fault: Fault::WrongRefrigerant,
             severity: share,
             other: Some(other),
+            cause: None,
         }
     }
 }

@@ -14,7 +14,7 @@ use super::rest::at_rest;
 use super::simulation::Simulation;
 use super::solve::steady;
 use super::transcritical::{Electronic, PROTECTION, high_limit_pa};
-use super::{ClutchSense, Conditions, FaultSeverity, Rear, RearLoad, System, Vehicle};
+use super::{ClutchSense, Conditions, FanDrive, FaultSeverity, Rear, RearLoad, System, Vehicle};
 use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity};
@@ -146,10 +146,12 @@ pub(super) fn plant_of<'a>(
     if transcritical != medium.is_transcritical() || (transcritical && clutch) {
         return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
     }
-    let speed_hz = match kind {
-        Compressor::Electric => given_hz.unwrap_or(hardware.electric_speed_hz),
+    // With a motor-driven compressor the speed is its own, and that of an engine unknown.
+    let (speed_hz, engine_hz) = match kind {
+        Compressor::Electric => (given_hz.unwrap_or(hardware.electric_speed_hz), TEST_SPEED_HZ),
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
-            given_hz.unwrap_or(TEST_SPEED_HZ) * hardware.pulley_ratio
+            let engine_hz = given_hz.unwrap_or(TEST_SPEED_HZ);
+            (engine_hz * hardware.pulley_ratio, engine_hz)
         }
     };
     let control = match kind {
@@ -179,6 +181,11 @@ pub(super) fn plant_of<'a>(
     if transcritical {
         // Its pressures are others, and what its fans do at them is not known: they run.
         draught.slow = 1.0;
+    }
+    match vehicle.fan {
+        FanDrive::Pressure => {}
+        FanDrive::Always => draught.slow = 1.0,
+        FanDrive::Engine => draught.driven(engine_hz / hardware.fan_engine_hz),
     }
 
     // A blower at rest still lets some air past: a hundredth of its highest flow, by buoyancy and leaks.
@@ -297,5 +304,6 @@ pub(super) fn clutch_control(vehicle: &Vehicle, air_pa: f64, above: f64) -> Cont
         ClutchSense::Fins => Control::Fin {
             set_k: h.thermostat_opens_k + above * h.thermostat_band_k,
         },
+        ClutchSense::Neither => Control::None,
     }
 }
