@@ -39,6 +39,10 @@ pub struct Hardware {
     ///
     /// Source: judgement.
     pub shell_loss: f64,
+    /// Fall of the compressor's efficiencies with its speed, per that of the correlation.
+    ///
+    /// Source: judgement: scatter between makes.
+    pub speed_loss: f64,
     /// Smallest displacement of a variable compressor per its largest.
     ///
     /// Source: judgement: common practice, 2 to 8 %.
@@ -83,6 +87,14 @@ pub struct Hardware {
     ///
     /// Source: judgement: common practice, no source: 27 to 32 bar.
     pub high_limit_pa: f64,
+    /// Low-side pressure at which protection stops the compressor, Pa gauge; below any vacuum where there is none or it is bridged.
+    ///
+    /// Source: engineering judgement: usual is none on the low side; set by the make.
+    pub low_cutout_pa: f64,
+    /// High-side pressure without which a switch does not let the compressor start, Pa gauge; below any vacuum where there is none or it is bridged.
+    ///
+    /// Source: engineering judgement: set by the make.
+    pub start_pa: f64,
     /// Face area of the condenser, m2.
     ///
     /// Source: judgement: common sizes.
@@ -103,6 +115,10 @@ pub struct Hardware {
     ///
     /// Source: makers' service texts, fast above 14.7, 15.2, 15.5, 16.5, 17 and 20 bar.
     pub fan_rise_pa: f64,
+    /// Engine speed at which a fan that the engine drives moves its full flow, revolutions per second.
+    ///
+    /// Source: engineering judgement: 1,800 rpm; the coupling slips beyond.
+    pub fan_engine_hz: f64,
     /// Face velocity that the vehicle's speed alone gives, per that speed.
     ///
     /// Source: from memory: cooling air passes a core at 0.1 to 0.2 of the road speed; condensing 19 to 22 K above ambient under ram air (one maker's page).
@@ -159,6 +175,10 @@ pub struct Hardware {
     ///
     /// Source: judgement.
     pub bay_rise_k: f64,
+    /// Part of the difference between the air of the engine bay and the pipe that a clamp on a line takes up.
+    ///
+    /// Source: engineering judgement.
+    pub clamp_pull: f64,
     /// Volume of the discharge side up to the condenser, m3.
     ///
     /// Source: judgement.
@@ -179,6 +199,10 @@ pub struct Hardware {
     ///
     /// Source: judgement.
     pub accumulator_volume_m3: f64,
+    /// Liquid in the flow that leaves a full accumulator, mass fraction: what its oil bleed hole passes.
+    ///
+    /// Source: engineering judgement.
+    pub accumulator_bleed: f64,
     /// Effectiveness of an internal heat exchanger on its vapour side; zero where there is none.
     ///
     /// Source: set by the vehicle, not drawn.
@@ -199,6 +223,10 @@ pub struct Hardware {
     ///
     /// Source: judgement: maximum operating pressure of common valves.
     pub valve_limit_pa: f64,
+    /// What a closed valve still lets through, per its full flow.
+    ///
+    /// Source: engineering judgement: bleed notch and seat leakage.
+    pub valve_bleed: f64,
     /// Bore of the orifice tube, m.
     ///
     /// Source: judgement: common bores from 1.2 to 1.8 mm, from memory; a bus is a bundle.
@@ -319,10 +347,10 @@ impl Options {
 
 impl Hardware {
     /// How many parameters there are.
-    pub const COUNT: usize = 64;
+    pub const COUNT: usize = 71;
 
     /// How each of them varies, in the order of [`Hardware::values`].
-    pub const SPREAD: [Spread; 64] = [
+    pub const SPREAD: [Spread; 71] = [
         Spread {
             deviation: 0.06,
             additive: false,
@@ -363,6 +391,11 @@ impl Hardware {
             additive: false,
             extensive: false,
         }, // shell_loss
+        Spread {
+            deviation: 0.3,
+            additive: false,
+            extensive: false,
+        }, // speed_loss
         Spread {
             deviation: 0.2,
             additive: false,
@@ -419,6 +452,16 @@ impl Hardware {
             extensive: false,
         }, // high_limit_pa
         Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
+        }, // low_cutout_pa
+        Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
+        }, // start_pa
+        Spread {
             deviation: 0.06,
             additive: false,
             extensive: true,
@@ -443,6 +486,11 @@ impl Hardware {
             additive: false,
             extensive: false,
         }, // fan_rise_pa
+        Spread {
+            deviation: 0.2,
+            additive: false,
+            extensive: false,
+        }, // fan_engine_hz
         Spread {
             deviation: 0.15,
             additive: false,
@@ -514,6 +562,11 @@ impl Hardware {
             extensive: false,
         }, // bay_rise_k
         Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
+        }, // clamp_pull
+        Spread {
             deviation: 0.2,
             additive: false,
             extensive: true,
@@ -542,6 +595,11 @@ impl Hardware {
             deviation: 0.0,
             additive: false,
             extensive: false,
+        }, // accumulator_bleed
+        Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
         }, // exchanger
         Spread {
             deviation: 0.08,
@@ -563,6 +621,11 @@ impl Hardware {
             additive: false,
             extensive: false,
         }, // valve_limit_pa
+        Spread {
+            deviation: 0.0,
+            additive: false,
+            extensive: false,
+        }, // valve_bleed
         Spread {
             deviation: 0.02,
             additive: false,
@@ -652,45 +715,50 @@ impl Hardware {
     pub const fn typical(class: VehicleClass) -> Self {
         Self::from_values(match class {
             VehicleClass::SmallCar => [
-                0.00011, 2.7e-5, 1.25, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.2, 2.1, 0.35, 1100000.0, 400000.0, 0.15, 0.28, 4800.0,
-                15000.0, 0.22, 0.0006, 60000.0, 0.0, 0.034, 20000.0, 12000.0, 12000.0, 2.2, 25.0, 0.00015, 6e-5,
-                0.00035, 0.00028, 0.0004, 0.0, 2.175e-6, 3.5, 6.0, 480000.0, 0.00145, 23.0, 0.105, 290.0, 850.0, 0.15,
-                15000.0, 0.00045, 1300.0, 45.0, 700.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+                0.00011, 0.000027, 1.25, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, -200000.0, 0.2, 2.1, 0.35, 1100000.0,
+                400000.0, 30.0, 0.15, 0.28, 4800.0, 15000.0, 0.22, 0.0006, 60000.0, 0.0, 0.034, 20000.0, 12000.0,
+                12000.0, 2.2, 25.0, 0.0, 0.00015, 0.00006, 0.00035, 0.00028, 0.0004, 0.06, 0.0, 2.175e-6, 3.5, 6.0,
+                480000.0, 0.02, 0.00145, 23.0, 0.105, 290.0, 850.0, 0.15, 15000.0, 0.00045, 1300.0, 45.0, 700.0,
+                0.00003, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Car => [
-                0.00015, 3.4e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.24, 2.25, 0.35, 1100000.0, 400000.0, 0.15, 0.28,
-                4800.0, 15000.0, 0.22, 0.00078, 60000.0, 0.0, 0.043, 20000.0, 12000.0, 12000.0, 2.5, 25.0, 0.00018,
-                9e-5, 0.0004, 0.00036, 0.00052, 0.0, 2.775e-6, 3.5, 6.0, 480000.0, 0.00157, 23.0, 0.125, 345.0, 1000.0,
-                0.15, 15000.0, 0.00055, 1500.0, 55.0, 800.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+                0.00015, 0.000034, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, -200000.0, 0.24, 2.25, 0.35, 1100000.0,
+                400000.0, 30.0, 0.15, 0.28, 4800.0, 15000.0, 0.22, 0.00078, 60000.0, 0.0, 0.043, 20000.0, 12000.0,
+                12000.0, 2.5, 25.0, 0.0, 0.00018, 0.00009, 0.0004, 0.00036, 0.00052, 0.06, 0.0, 2.775e-6, 3.5, 6.0,
+                480000.0, 0.02, 0.00157, 23.0, 0.125, 345.0, 1000.0, 0.15, 15000.0, 0.00055, 1500.0, 55.0, 800.0,
+                0.00003, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::LargeCar => [
-                0.000175, 4e-5, 1.35, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.28, 2.3, 0.35, 1100000.0, 400000.0, 0.15, 0.28, 4800.0,
-                15000.0, 0.22, 0.00095, 60000.0, 0.0, 0.051, 20000.0, 12000.0, 12000.0, 3.0, 25.0, 0.0002, 0.00011,
-                0.00045, 0.00042, 0.0006, 0.0, 3.3e-6, 3.5, 6.0, 480000.0, 0.00168, 23.0, 0.14, 390.0, 1150.0, 0.15,
-                15000.0, 0.00062, 1700.0, 65.0, 1000.0, 4e-5, 0.12, 0.012, 340.0, 0.035,
+                0.000175, 0.00004, 1.35, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, -200000.0, 0.28, 2.3, 0.35, 1100000.0,
+                400000.0, 30.0, 0.15, 0.28, 4800.0, 15000.0, 0.22, 0.00095, 60000.0, 0.0, 0.051, 20000.0, 12000.0,
+                12000.0, 3.0, 25.0, 0.0, 0.0002, 0.00011, 0.00045, 0.00042, 0.0006, 0.06, 0.0, 3.3e-6, 3.5, 6.0,
+                480000.0, 0.02, 0.00168, 23.0, 0.14, 390.0, 1150.0, 0.15, 15000.0, 0.00062, 1700.0, 65.0, 1000.0,
+                0.00004, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Van => [
-                0.000215, 4.6e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.32, 2.3, 0.35, 1100000.0, 400000.0, 0.14, 0.28, 4800.0,
-                15000.0, 0.22, 0.0012, 60000.0, 0.0, 0.062, 20000.0, 12000.0, 12000.0, 3.5, 20.0, 0.00025, 0.0002,
-                0.0007, 0.00055, 0.0008, 0.0, 3.75e-6, 3.5, 6.0, 480000.0, 0.00183, 23.0, 0.17, 480.0, 1400.0, 0.15,
-                15000.0, 0.00075, 2100.0, 95.0, 1400.0, 6e-5, 0.12, 0.012, 340.0, 0.035,
+                0.000215, 0.000046, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, -200000.0, 0.32, 2.3, 0.35, 1100000.0,
+                400000.0, 30.0, 0.14, 0.28, 4800.0, 15000.0, 0.22, 0.0012, 60000.0, 0.0, 0.062, 20000.0, 12000.0,
+                12000.0, 3.5, 20.0, 0.0, 0.00025, 0.0002, 0.0007, 0.00055, 0.0008, 0.06, 0.0, 3.75e-6, 3.5, 6.0,
+                480000.0, 0.02, 0.00183, 23.0, 0.17, 480.0, 1400.0, 0.15, 15000.0, 0.00075, 2100.0, 95.0, 1400.0,
+                0.00006, 0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Bus => [
-                0.00065, 0.00017, 1.2, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 1.1, 2.7, 0.35, 1100000.0, 400000.0, 0.05, 0.12, 4800.0,
-                15000.0, 0.22, 0.0065, 60000.0, 0.0, 0.22, 20000.0, 12000.0, 12000.0, 9.0, 5.0, 0.0015, 0.0018, 0.004,
-                0.0026, 0.0032, 0.0, 1.425e-5, 3.5, 6.0, 480000.0, 0.0034, 23.0, 0.95, 2700.0, 8000.0, 0.15, 15000.0,
-                0.005, 12000.0, 500.0, 7000.0, 0.0004, 0.12, 0.012, 340.0, 0.035,
+                0.00065, 0.00017, 1.2, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, -200000.0, 1.1, 2.7, 0.35, 1100000.0,
+                400000.0, 30.0, 0.05, 0.12, 4800.0, 15000.0, 0.22, 0.0065, 60000.0, 0.0, 0.22, 20000.0, 12000.0,
+                12000.0, 9.0, 5.0, 0.0, 0.0015, 0.0018, 0.004, 0.0026, 0.0032, 0.06, 0.0, 0.00001425, 3.5, 6.0,
+                480000.0, 0.02, 0.0034, 23.0, 0.95, 2700.0, 8000.0, 0.15, 15000.0, 0.005, 12000.0, 500.0, 7000.0,
+                0.0004, 0.12, 0.012, 340.0, 0.035,
             ],
         })
     }
 
     /// The parameters as one array, in the order of the fields.
-    pub const fn values(&self) -> [f64; 64] {
+    pub const fn values(&self) -> [f64; 71] {
         [
             self.displacement_m3,
             self.electric_displacement_m3,
@@ -700,6 +768,7 @@ impl Hardware {
             self.volumetric_factor,
             self.isentropic_factor,
             self.shell_loss,
+            self.speed_loss,
             self.least_stroke,
             self.least_speed,
             self.switch_opens_pa,
@@ -711,11 +780,14 @@ impl Hardware {
             self.external_set_pa,
             self.electric_set_k,
             self.high_limit_pa,
+            self.low_cutout_pa,
+            self.start_pa,
             self.condenser_face_m2,
             self.fan_velocity_m_s,
             self.fan_slow,
             self.fan_rises_pa,
             self.fan_rise_pa,
+            self.fan_engine_hz,
             self.ram_velocity_ratio,
             self.hot_air_return,
             self.condenser_air_w_m2_k,
@@ -730,16 +802,19 @@ impl Hardware {
             self.suction_drop_pa,
             self.suction_gain_w_k,
             self.bay_rise_k,
+            self.clamp_pull,
             self.discharge_volume_m3,
             self.liquid_volume_m3,
             self.suction_volume_m3,
             self.receiver_volume_m3,
             self.accumulator_volume_m3,
+            self.accumulator_bleed,
             self.exchanger,
             self.valve_area_m2,
             self.valve_superheat_k,
             self.valve_stroke_k,
             self.valve_limit_pa,
+            self.valve_bleed,
             self.orifice_diameter_m,
             self.orifice_slenderness,
             self.blower_m3_s,
@@ -760,7 +835,7 @@ impl Hardware {
     }
 
     /// The parameters from one array, in the order of the fields.
-    pub const fn from_values(values: [f64; 64]) -> Self {
+    pub const fn from_values(values: [f64; 71]) -> Self {
         Self {
             displacement_m3: values[0],
             electric_displacement_m3: values[1],
@@ -770,62 +845,69 @@ impl Hardware {
             volumetric_factor: values[5],
             isentropic_factor: values[6],
             shell_loss: values[7],
-            least_stroke: values[8],
-            least_speed: values[9],
-            switch_opens_pa: values[10],
-            switch_band_pa: values[11],
-            thermostat_opens_k: values[12],
-            thermostat_band_k: values[13],
-            internal_set_pa: values[14],
-            internal_slope: values[15],
-            external_set_pa: values[16],
-            electric_set_k: values[17],
-            high_limit_pa: values[18],
-            condenser_face_m2: values[19],
-            fan_velocity_m_s: values[20],
-            fan_slow: values[21],
-            fan_rises_pa: values[22],
-            fan_rise_pa: values[23],
-            ram_velocity_ratio: values[24],
-            hot_air_return: values[25],
-            condenser_air_w_m2_k: values[26],
-            condenser_refrigerant_w_m2_k: values[27],
-            condenser_gas_ratio: values[28],
-            condenser_volume_m3: values[29],
-            condenser_drop_pa: values[30],
-            subcooler_share: values[31],
-            reference_flow_kg_s: values[32],
-            discharge_drop_pa: values[33],
-            liquid_drop_pa: values[34],
-            suction_drop_pa: values[35],
-            suction_gain_w_k: values[36],
-            bay_rise_k: values[37],
-            discharge_volume_m3: values[38],
-            liquid_volume_m3: values[39],
-            suction_volume_m3: values[40],
-            receiver_volume_m3: values[41],
-            accumulator_volume_m3: values[42],
-            exchanger: values[43],
-            valve_area_m2: values[44],
-            valve_superheat_k: values[45],
-            valve_stroke_k: values[46],
-            valve_limit_pa: values[47],
-            orifice_diameter_m: values[48],
-            orifice_slenderness: values[49],
-            blower_m3_s: values[50],
-            evaporator_air_w_k: values[51],
-            evaporator_refrigerant_w_k: values[52],
-            evaporator_gas_ratio: values[53],
-            evaporator_drop_pa: values[54],
-            evaporator_volume_m3: values[55],
-            evaporator_heat_j_k: values[56],
-            cabin_w_k: values[57],
-            cabin_load_w: values[58],
-            cabin_moisture_kg_s: values[59],
-            fresh_share: values[60],
-            heater_leak: values[61],
-            heater_k: values[62],
-            duct_gain: values[63],
+            speed_loss: values[8],
+            least_stroke: values[9],
+            least_speed: values[10],
+            switch_opens_pa: values[11],
+            switch_band_pa: values[12],
+            thermostat_opens_k: values[13],
+            thermostat_band_k: values[14],
+            internal_set_pa: values[15],
+            internal_slope: values[16],
+            external_set_pa: values[17],
+            electric_set_k: values[18],
+            high_limit_pa: values[19],
+            low_cutout_pa: values[20],
+            start_pa: values[21],
+            condenser_face_m2: values[22],
+            fan_velocity_m_s: values[23],
+            fan_slow: values[24],
+            fan_rises_pa: values[25],
+            fan_rise_pa: values[26],
+            fan_engine_hz: values[27],
+            ram_velocity_ratio: values[28],
+            hot_air_return: values[29],
+            condenser_air_w_m2_k: values[30],
+            condenser_refrigerant_w_m2_k: values[31],
+            condenser_gas_ratio: values[32],
+            condenser_volume_m3: values[33],
+            condenser_drop_pa: values[34],
+            subcooler_share: values[35],
+            reference_flow_kg_s: values[36],
+            discharge_drop_pa: values[37],
+            liquid_drop_pa: values[38],
+            suction_drop_pa: values[39],
+            suction_gain_w_k: values[40],
+            bay_rise_k: values[41],
+            clamp_pull: values[42],
+            discharge_volume_m3: values[43],
+            liquid_volume_m3: values[44],
+            suction_volume_m3: values[45],
+            receiver_volume_m3: values[46],
+            accumulator_volume_m3: values[47],
+            accumulator_bleed: values[48],
+            exchanger: values[49],
+            valve_area_m2: values[50],
+            valve_superheat_k: values[51],
+            valve_stroke_k: values[52],
+            valve_limit_pa: values[53],
+            valve_bleed: values[54],
+            orifice_diameter_m: values[55],
+            orifice_slenderness: values[56],
+            blower_m3_s: values[57],
+            evaporator_air_w_k: values[58],
+            evaporator_refrigerant_w_k: values[59],
+            evaporator_gas_ratio: values[60],
+            evaporator_drop_pa: values[61],
+            evaporator_volume_m3: values[62],
+            evaporator_heat_j_k: values[63],
+            cabin_w_k: values[64],
+            cabin_load_w: values[65],
+            cabin_moisture_kg_s: values[66],
+            fresh_share: values[67],
+            heater_leak: values[68],
+            heater_k: values[69],
+            duct_gain: values[70],
         }
     }
 }
