@@ -643,8 +643,8 @@ impl Hardware {
             extensive: false,
         }, // ram_velocity_ratio
         Spread {
-            make: 0.45,
-            vehicle: 0.2,
+            make: 0.3,
+            vehicle: 0.12,
             additive: false,
             extensive: false,
         }, // hot_air_return

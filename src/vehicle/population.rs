@@ -25,6 +25,10 @@ const ROTARY: [f64; 2] = [0.25, 0.97];
 /// Range of pressures over which a stepless fan comes up per that of one with steps. Engineering judgement.
 const STEPLESS: f64 = 2.2;
 
+/// The most of the condenser's air that comes back at a standstill. Engineering judgement: with more than half the air
+/// before the condenser would be more than twice as far above ambient as it is measured to be (18 K at the most).
+const MOST_RETURNED: f64 = 0.55;
+
 /// What a uniform number may be.
 pub(super) const UNIFORM: Range = Range::new(Quantity::Probability, 0.0, 1.0);
 
@@ -189,6 +193,7 @@ impl Population {
         let valve = self.has_valve();
         let refrigerant = self.system.refrigerant;
         hardware.clamp_pull = make.clamp_pull;
+        hardware.hot_air_return = hardware.hot_air_return.min(MOST_RETURNED);
         if make.fan_stepless {
             hardware.fan_rise_pa *= STEPLESS;
         }
