@@ -126,9 +126,9 @@ impl Plant<'_> {
         let flow = compression.flow_kg_s;
         let flow_ratio = flow / hardware.reference_flow_kg_s;
         let dynamic = flow_ratio * flow_ratio;
-        let (more_discharge, more_liquid, more_suction) = self.resistance;
+        let (at_discharge, at_liquid, at_suction) = self.restriction_pa;
 
-        let lost = hardware.discharge_drop_pa * more_discharge * dynamic * 60.0 / compression.rho_kg_m3
+        let lost = (hardware.discharge_drop_pa + at_discharge) * dynamic * 60.0 / compression.rho_kg_m3
             + hardware.condenser_drop_pa * dynamic;
         let condenser_pa = discharge_pa * remainder(lost / discharge_pa);
         let space_m3 = GAS_SPACE.0 * hardware.condenser_volume_m3
@@ -183,11 +183,11 @@ impl Plant<'_> {
         } else {
             (condensing.bubble_k, condensing.mixture_kg_m3(outlet_j_kg))
         };
-        let lost = hardware.liquid_drop_pa * more_liquid * dynamic * 1100.0 / line_kg_m3;
+        let lost = (hardware.liquid_drop_pa + at_liquid) * dynamic * 1100.0 / line_kg_m3;
         let liquid_pa = (condenser_pa * remainder(lost / condenser_pa)).max(medium.lowest_pa());
         let liquid = medium.saturation(liquid_pa)?;
 
-        let lost = hardware.suction_drop_pa * more_suction * dynamic * 13.0 / suction.rho_kg_m3;
+        let lost = (hardware.suction_drop_pa + at_suction) * dynamic * 13.0 / suction.rho_kg_m3;
         let outlet = medium.saturation((suction_pa + lost).min(medium.highest_pa()))?;
         let gain_w = hardware.suction_gain_w_k * (self.cabin.outside_k + hardware.bay_rise_k - suction.t_k);
         // A trickle of vapour cannot take up more than the bay's temperature allows.
@@ -320,7 +320,7 @@ impl Plant<'_> {
             (front.h_j_kg - evaporated_j_kg) / upper.outlet.latent_j_kg(),
             unmetered,
             closure,
-            self.control_residual(point.demand, &cycle),
+            self.control_residual(point, &cycle),
             (intake_k - point.intake_k) / 10.0,
             (intake_humidity - point.intake_humidity) / 0.005,
         ];
@@ -349,7 +349,8 @@ impl Plant<'_> {
     }
 
     /// Demand against what the control asks for: zero where the control is satisfied, or where it is at its limit.
-    fn control_residual(&self, demand: f64, cycle: &Cycle) -> f64 {
+    fn control_residual(&self, point: &Point, cycle: &Cycle) -> f64 {
+        let demand = point.demand;
         let (least, most) = self.demand;
         let upper = &cycle.upper;
         let wish = match self.control {
@@ -358,17 +359,13 @@ impl Plant<'_> {
             Control::Internal { set_pa, slope } => {
                 upper.suction_pa / (set_pa - slope * (upper.discharge_pa - 1.0e6)) - 1.0
             }
-            Control::Fin { set_k } => (cycle.front.fin_k - set_k) / 30.0,
+            Control::Fin { set_k } => (cycle.front.felt_k(point.intake_k) - set_k) / 30.0,
             Control::Air { set_k } => (cycle.front.stream_k - set_k) / 30.0,
         };
         let guard = 2.0 * (1.0 - upper.discharge_pa / self.high_limit_pa);
-        match self.protection {
-            None => wish.min(guard).min(most - demand).max(least - demand),
-            Some(Protection { low_pa, least: stopped }) => {
-                let guard = guard.min(upper.suction_pa / low_pa - 1.0);
-                let control = wish.min(most - demand).max(least - demand);
-                control.min(guard.max(stopped - demand))
-            }
-        }
+        let Protection { low_pa, least: stopped } = self.protection;
+        let guard = guard.min(upper.suction_pa / low_pa - 1.0);
+        let control = wish.min(most - demand).max(least - demand);
+        control.min(guard.max(stopped - demand))
     }
 }
