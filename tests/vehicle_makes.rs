@@ -93,6 +93,9 @@ fn a_clutch_that_nothing_opens_runs_through() {
     assert!(through.swing.is_none() && through.demand > 0.99 && through.looks.evaporator_frosts);
 }
 
+/// The vapour is taken to have one specific heat from dew to the end of its superheat of 40 K and more: a few per cent of that.
+const LINEAR_K: f64 = 1.0;
+
 /// Vapour in a pipe cannot become warmer than what surrounds the pipe: the air in the evaporator, then that of the engine bay.
 /// First principles; without an exchanger, which brings heat from the liquid line.
 #[test]
@@ -119,11 +122,11 @@ fn starved_superheat_ends_at_the_temperature_of_the_air_round_the_pipe() {
                     .unwrap();
                     let bay_k = 308.15 + vehicle.hardware.bay_rise_k;
                     assert!(
-                        s.states.evaporator_outlet.t_k < 308.15 + 0.5,
+                        s.states.evaporator_outlet.t_k < 308.15 + LINEAR_K,
                         "{fault} {}",
                         s.states.evaporator_outlet.t_k
                     );
-                    assert!(s.suction_line_k < bay_k + 0.5, "{fault} {}", s.suction_line_k);
+                    assert!(s.suction_line_k < bay_k + LINEAR_K, "{fault} {}", s.suction_line_k);
                 }
             }
         }
@@ -213,7 +216,12 @@ fn controls_fail_both_ways() {
         (Expansion::Txv, Compressor::Electric),
     ] {
         let vehicle = car(expansion, compressor);
-        let low_pa = |faults: &[FaultSeverity]| simulate(&vehicle, &day(20.0, 1_800.0), faults).unwrap().low_side_pa;
+        let conditions = Conditions {
+            // A motor-driven compressor is free up to its own limit.
+            engine_speed_hz: (compressor != Compressor::Electric).then_some(30.0),
+            ..day(20.0, 0.0)
+        };
+        let low_pa = |faults: &[FaultSeverity]| simulate(&vehicle, &conditions, faults).unwrap().low_side_pa;
         let sound = low_pa(&[]);
         let high = low_pa(&[FaultSeverity::caused(FaultCause::ControlStuckHigh, 1.0)]);
         let early = low_pa(&[FaultSeverity::caused(FaultCause::SwitchOpensEarly, 0.8)]);

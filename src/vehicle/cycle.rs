@@ -22,6 +22,8 @@ const RECEIVER: (f64, f64) = (-0.004, 0.020);
 /// Likewise the least liquid in the flow that leaves the evaporator while the accumulator fills; full it passes what
 /// its bleed hole lets through. Judgement.
 const ACCUMULATOR_EMPTY: f64 = -0.005;
+/// Superheat from which on, and over which, the mean specific heat of the vapour takes over, K.
+const MEAN_FROM_K: f64 = 5.0;
 /// Rounding of the ends of those ranges.
 const VESSEL_SOFTNESS: f64 = 0.08;
 
@@ -70,6 +72,8 @@ pub(super) struct Upper {
     /// Equilibrium and enthalpy at the evaporator outlet.
     pub outlet: Saturation,
     pub evaporated_j_kg: f64,
+    /// Specific heat of the vapour, mean from dew to the compressor inlet, J/(kg K).
+    vapour_cp_j_kg_k: f64,
     mass_kg: f64,
 }
 
@@ -109,6 +113,17 @@ impl Point {
             intake_humidity: v[5],
         }
     }
+}
+
+/// Specific heat of vapour, mean from dew to `state`; that of the state itself where there is hardly any superheat to divide by.
+fn mean_cp(saturation: &Saturation, state: &State) -> f64 {
+    let superheat_k = state.t_k - saturation.dew_k;
+    let weight = ((superheat_k - MEAN_FROM_K) / MEAN_FROM_K).clamp(0.0, 1.0);
+    if weight == 0.0 {
+        return state.cp_j_kg_k;
+    }
+    let mean = (state.h_j_kg - saturation.vapour_j_kg) / superheat_k;
+    state.cp_j_kg_k + weight * (mean - state.cp_j_kg_k)
 }
 
 impl Plant<'_> {
@@ -221,6 +236,7 @@ impl Plant<'_> {
             liquid_kg_m3,
             outlet,
             evaporated_j_kg: warmed_j_kg - exchanged_j_kg,
+            vapour_cp_j_kg_k: mean_cp(&low, &suction),
             mass_kg,
         })
     }
@@ -270,7 +286,7 @@ impl Plant<'_> {
         let lost = hardware.evaporator_drop_pa * flow_ratio * flow_ratio * 20.0 / wet_kg_m3;
         let highest = self.medium.highest_pa();
         let evaporating = self.medium.saturation((upper.outlet.p_pa + 0.5 * lost).min(highest))?;
-        let cp = upper.suction.cp_j_kg_k;
+        let cp = upper.vapour_cp_j_kg_k;
         let below_pa = upper.outlet.p_pa + lost;
 
         let mut flow = total;
