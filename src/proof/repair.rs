@@ -77,7 +77,7 @@ pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, 
         .first()
         .is_some_and(|ranked| ranked.fault == Fault::NoFault);
     let was_sound = led && first.probability_of(&[Fault::NoFault]) >= settings.healthy;
-    let finding = if !cooling_was_seen(&second) || after.conditions.at_rest() {
+    let finding = if !cooling_was_seen(&second) || after.conditions.at_rest(after.system.compressor) {
         RepairFinding::CannotTell
     } else if sound >= settings.named && within(&second) {
         if was_sound {

@@ -62,7 +62,7 @@ pub(super) fn cycling(
     }
     let mut held = *plant;
     let (most, half) = MEAN_OF_BAND;
-    held.control = clutch_control(vehicle, plant.air_pa, most * beyond / (beyond + half));
+    held.control = clutch_control(plant, vehicle.clutch_sense, most * beyond / (beyond + half));
     let mut mean = steady(&held, Some(through.point))?;
     mean.rounds += through.rounds;
     let swing = swing(plant, vehicle, &through, &mean)?;
@@ -71,16 +71,18 @@ pub(super) fn cycling(
 
 /// How far running through would take the low side or the fins beyond where the clutch opens, per the band.
 fn beyond(plant: &Plant, vehicle: &Vehicle, through: &Solution) -> f64 {
-    let h = &vehicle.hardware;
+    let h = &plant.hardware;
     match vehicle.clutch_sense {
         ClutchSense::LowSide => (plant.air_pa + h.switch_opens_pa - through.cycle.upper.suction_pa) / h.switch_band_pa,
-        ClutchSense::Fins => (h.thermostat_opens_k - through.cycle.front.fin_k) / h.thermostat_band_k,
+        ClutchSense::Fins => {
+            (h.thermostat_opens_k - through.cycle.front.felt_k(through.point.intake_k)) / h.thermostat_band_k
+        }
         ClutchSense::Neither => f64::NEG_INFINITY,
     }
 }
 
 fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) -> Result<Option<Swing>, Error> {
-    let h = &vehicle.hardware;
+    let h = &plant.hardware;
     let medium = &plant.medium;
     let upper = &mean.cycle.upper;
     let wetted = through.cycle.front.boiling.max(LEAST_WETTED);
@@ -104,11 +106,12 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
             let full = &through.cycle;
             let cooling_k_s = warming_k_s * (1.0 - engaged) / engaged;
             let closes_k = h.thermostat_opens_k + h.thermostat_band_k;
-            let low_k = h.thermostat_opens_k - beyond_k(h.thermostat_opens_k - full.front.fin_k, cooling_k_s);
+            let full_k = full.front.felt_k(through.point.intake_k);
+            let low_k = h.thermostat_opens_k - beyond_k(h.thermostat_opens_k - full_k, cooling_k_s);
             let high_k = closes_k + beyond_k(mean.point.intake_k - closes_k, warming_k_s);
             // While it runs, the refrigerant lies as far below the fins as when running through; while it rests, it
             // comes up to them.
-            let below_k = full.front.fin_k - medium.dew_k(full.upper.suction_pa)?;
+            let below_k = full_k - medium.dew_k(full.upper.suction_pa)?;
             let low = medium.dew_pa(low_k - below_k)?;
             let high = medium.dew_pa(high_k)?;
             (low.min(upper.suction_pa), high.max(upper.suction_pa), high_k - low_k)

@@ -52,6 +52,8 @@ pub(super) struct Drive {
     pub speed_hz: f64,
     /// Part of the compressed vapour that leaks back to the suction side, 0 to below 1.
     pub leakage: f64,
+    /// Part of the displacement that is lost: worn rings and valves that draw less in, 0 to below 1.
+    pub lost: f64,
 }
 
 /// What the compressor does.
@@ -121,7 +123,7 @@ impl Drive {
         ) * hardware.volumetric_factor;
         let expansion = 1.0 - clearance * (ideal.rho_kg_m3 / suction.rho_kg_m3 - 1.0);
         let kept = 1.0 - self.leakage;
-        let volumetric = filling * positive(expansion, 0.02) * kept;
+        let volumetric = filling * positive(expansion, 0.02) * kept * (1.0 - self.lost);
         let flow_kg_s = suction.rho_kg_m3 * swept_m3 * speed_hz * duty * volumetric;
 
         let speed_part = positive(

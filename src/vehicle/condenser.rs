@@ -32,6 +32,8 @@ pub(super) struct FaceAir {
     pub flow_kg_s: f64,
     /// Its specific heat, J/(kg K).
     pub cp_j_kg_k: f64,
+    /// Part of the face that is open to it.
+    pub open: f64,
     /// Part of the air that comes back from behind the condenser.
     pub returned: f64,
 }
@@ -77,7 +79,7 @@ impl Film {
         share: f64,
         gas: f64,
     ) -> Self {
-        let face_m2 = hardware.condenser_face_m2;
+        let face_m2 = hardware.condenser_face_m2 * air.open;
         let air_ratio = air.flow_kg_s / (face_m2 * REFERENCE_AIR_KG_S_M2);
         let flow_ratio = inflow.flow_kg_s / hardware.reference_flow_kg_s;
         let condensing_w_k = share

@@ -11,6 +11,11 @@ use crate::numerics::sqrt;
 
 /// Rounding of the two ends of a fan's rise, per the rise.
 const SOFTNESS: f64 = 0.15;
+/// Face velocity that warm air gives itself without any fan, per that of the fast fan. Engineering judgement.
+const CALM: f64 = 0.06;
+/// The air flow goes with the open part of the face to this power: the fan drives the rest a little faster.
+/// Engineering judgement.
+const THROUGH_THE_REST: f64 = 0.8;
 
 /// The air before the condenser at any pressure of the high side.
 #[derive(Clone, Copy, Debug)]
@@ -51,9 +56,16 @@ impl Draught {
         (self.slow, self.fast) = (ratio.min(1.0), ratio.min(1.0));
     }
 
-    /// Leaves the part `left` of the air flow.
-    pub(super) fn lose(&mut self, left: f64) {
-        self.standing.flow_kg_s *= left;
+    /// Leaves the part `left` of the fan's speed; what driving moves stays.
+    pub(super) fn slow_down(&mut self, left: f64) {
+        self.slow *= left;
+        self.fast *= left;
+    }
+
+    /// Leaves the part `left` of the face open, fins and air.
+    pub(super) fn block(&mut self, left: f64) {
+        self.standing.open *= left;
+        self.standing.flow_kg_s *= libm::pow(left, THROUGH_THE_REST);
     }
 
     /// The air while the high side is at `p_pa`: velocities of fan and driving add as the pressures that drive them.
@@ -61,7 +73,7 @@ impl Draught {
         let (from, to) = self.rise_pa;
         let fan = self.slow + (self.fast - self.slow) * ramp((p_pa - from) / (to - from), SOFTNESS);
         FaceAir {
-            flow_kg_s: self.standing.flow_kg_s * sqrt(fan * fan + self.ram * self.ram),
+            flow_kg_s: self.standing.flow_kg_s * sqrt(fan * fan + self.ram * self.ram + CALM * CALM),
             ..self.standing
         }
     }
@@ -77,6 +89,7 @@ mod tests {
             t_k: 300.0,
             flow_kg_s: 0.0,
             cp_j_kg_k: 1_006.0,
+            open: 1.0,
             returned: 0.2,
         };
         Draught::of(&Hardware::typical(VehicleClass::Car), air, 1.2, ram_m_s, 101_325.0)

@@ -129,7 +129,7 @@ impl Plant<'_> {
         let states = self.states(cycle)?;
         let capacity_w = cycle.front.heat_w + cycle.rear.map_or(0.0, |rear| rear.heat_w);
         let power_w = upper.compression.power_w;
-        let high_side_pa = match vehicle.high_port {
+        let high_side_pa = match self.high_port {
             HighPort::Discharge => upper.discharge_pa,
             HighPort::Liquid => upper.condenser_pa,
         };
@@ -149,6 +149,11 @@ impl Plant<'_> {
         } else {
             critical_k
         };
+        let liquid_line_k = if self.clamp_before {
+            states.condenser_outlet.t_k
+        } else {
+            states.liquid.t_k
+        };
         Ok(Simulation {
             low_side_pa: low_side_pa(vehicle, upper),
             high_side_pa,
@@ -156,7 +161,7 @@ impl Plant<'_> {
             cabin_k: self.cabin.air_k(vent_k, capacity_w_k),
             suction_line_k: clamped(states.suction.t_k),
             discharge_line_k: clamped(states.discharge.t_k),
-            liquid_line_k: clamped(states.liquid.t_k),
+            liquid_line_k: clamped(liquid_line_k),
             condenser_outlet_k: states.condenser_outlet.t_k,
             clutch_cycles_hz: 0.0,
             swing: None,
@@ -174,7 +179,7 @@ impl Plant<'_> {
             cop: capacity_w / power_w,
             flow_kg_s: upper.compression.flow_kg_s,
             superheat_k: states.evaporator_outlet.t_k - upper.outlet.dew_k,
-            subcooling_k: bubble_k - states.liquid.t_k,
+            subcooling_k: bubble_k - liquid_line_k,
             evaporator_air_k: cycle.front.stream_k,
             demand: point.demand,
             volumetric_efficiency: upper.compression.volumetric,
