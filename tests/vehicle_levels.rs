@@ -131,7 +131,7 @@ fn weather(ambient_k: f64, u: f64) -> f64 {
 fn the_army_chart_lies_in_the_bands() {
     let holds =
         |band: (f64, f64), chart: (f64, f64), slack: f64| band.0 <= chart.0 + slack && band.1 >= chart.1 - slack;
-    let mut off = Vec::new();
+    let mut off: Vec<f64> = Vec::new();
     for (ambient_f, chart_low, chart_high) in CHART {
         let ambient = fahrenheit(ambient_f);
         let mut all = Vec::new();
@@ -153,15 +153,10 @@ fn the_army_chart_lies_in_the_bands() {
         // The chart's middle, and that of the machines while the clutch pulls.
         let middle = 0.5 * (chart_high.0 + chart_high.1);
         let median = quantile(all.iter().map(high), 0.5);
-        println!(
-            "  middle {middle:.0}, median {median:.0}, off {:.3}",
-            median / middle - 1.0
-        );
-        assert!(
-            (median / middle - 1.0).abs() < 0.12,
-            "{ambient_f} F: {median} for {middle}"
-        );
+        off.push(median / middle - 1.0);
     }
+    println!("median of the high side per middle of the chart: {off:+.3?}");
+    assert!(off.iter().all(|off| off.abs() < 0.12), "{off:+.3?}");
 }
 
 /// Common practice, no source: R-134a at about 74 F, healthy: low side 35 to 45 psig, high side about 175 psig; at 80
@@ -364,7 +359,7 @@ impl Row<'_> {
         for expansion in expansions {
             for compressor in compressors {
                 all.extend(noted((*expansion, *compressor), 60, needle, |u| Conditions {
-                    relative_humidity: Some(self.number(7).unwrap_or(0.35 + 0.3 * u)),
+                    relative_humidity: Some(self.number(7).unwrap_or(weather(self.ambient_c() + 273.15, u))),
                     engine_speed_hz: speed.filter(|_| *compressor != Compressor::Electric),
                     air_source: AirSource::ALL.into_iter().find(|source| source.id() == self.cells[8]),
                     ..Conditions::new(celsius(self.ambient_c()), Surroundings::SEA_LEVEL)
@@ -392,7 +387,7 @@ fn the_medians_of_the_model_are_near_those_over_voices() {
         .collect();
     assert_eq!(rows.len(), 32);
     let mut wrong = Vec::new();
-    for weather in [15.0..23.0, 23.0..28.0, 28.0..33.0, 33.0..38.5, 38.5..47.0] {
+    for weather in [15.0..23.0, 23.0..28.0, 28.0..33.0, 33.0..47.0] {
         let mut voices: std::collections::BTreeMap<&str, Vec<(f64, f64)>> = Default::default();
         for row in rows.iter().filter(|row| weather.contains(&row.ambient_c())) {
             let (low, high) = row.medians();
@@ -417,7 +412,7 @@ fn the_medians_of_the_model_are_near_those_over_voices() {
             "{weather:?} C, {} voices: low {low:+.1} psi, high {high:+.3}",
             voices.len()
         );
-        assert!(voices.len() > 2);
+        assert!(voices.len() >= 5);
         if low.abs() > 5.0 || high.abs() > 0.12 {
             wrong.push((weather, low, high));
         }

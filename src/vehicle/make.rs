@@ -35,12 +35,11 @@ pub struct Make {
     pub fan: FanDrive,
     /// Whether a fan that follows the pressure does so steplessly and over a wide range.
     pub fan_stepless: bool,
-    /// High-side pressure below which its compressors do not run, Pa gauge.
+    /// High-side pressure below which a switch or sensor does not let its compressors run, Pa gauge; `None` where there is
+    /// neither.
     pub start_pa: Option<f64>,
     /// Low-side pressure at which protection stops the compressor of its valve systems, Pa gauge.
     pub low_cut_out_pa: Option<f64>,
-    /// Part of the difference between pipe and engine bay that a clamp on a line takes up.
-    pub clamp_pull: f64,
     /// How its compressors wear.
     pub wear: FaultCause,
     /// How its valves are stuck closed.
@@ -54,7 +53,7 @@ pub struct Make {
 }
 
 /// The choices of a make: how many uniform numbers they take.
-const CHOICES: usize = 23;
+const CHOICES: usize = 22;
 
 impl Make {
     /// How many uniform numbers one make takes.
@@ -142,7 +141,6 @@ impl Make {
         let fan_stepless = next() < options.fan_stepless;
         let start_pa = (next() < options.start_switch).then_some(next());
         let low_cut_out_pa = (next() < options.low_cut_out).then_some(next());
-        let clamp_pull = between(options.clamp_pull, next());
         let wear = if next() < options.worn_by_displacement {
             FaultCause::LostDisplacement
         } else {
@@ -184,7 +182,6 @@ impl Make {
             fan_stepless,
             start_pa: start_pa.map(|u| between(options.start_pa, u)),
             low_cut_out_pa: low_cut_out_pa.map(|u| between(options.low_cut_out_pa, u)),
-            clamp_pull,
             wear,
             shut,
             habits,

@@ -29,6 +29,9 @@ const STEPLESS: f64 = 2.2;
 /// before the condenser would be more than twice as far above ambient as it is measured to be (18 K at the most).
 const MOST_RETURNED: f64 = 0.55;
 
+/// What stands for a switch that is not there: a pressure below any vacuum, Pa gauge.
+const NO_SWITCH_PA: f64 = -200e3;
+
 /// What a uniform number may be.
 pub(super) const UNIFORM: Range = Range::new(Quantity::Probability, 0.0, 1.0);
 
@@ -192,7 +195,6 @@ impl Population {
     fn fitted(&self, make: &Make, mut hardware: Hardware) -> Hardware {
         let valve = self.has_valve();
         let refrigerant = self.system.refrigerant;
-        hardware.clamp_pull = make.clamp_pull;
         hardware.hot_air_return = hardware.hot_air_return.min(MOST_RETURNED);
         if make.fan_stepless {
             hardware.fan_rise_pa *= STEPLESS;
@@ -206,9 +208,7 @@ impl Population {
             hardware.clearance *= ROTARY[0];
             hardware.volumetric_factor *= ROTARY[1];
         }
-        if let Some(start_pa) = make.start_pa {
-            hardware.start_pa = start_pa;
-        }
+        hardware.start_pa = make.start_pa.unwrap_or(NO_SWITCH_PA);
         if !valve {
             return hardware;
         }
