@@ -1,4 +1,4 @@
-//! The parameters of the vehicle model: typical values by class, and their spread.
+//! The parameters of the vehicle model: typical values by class, and their spreads.
 //!
 //! Generated from tables/vehicle/hardware.toml by tables/compile; edit the table, not this file.
 
@@ -293,39 +293,137 @@ pub struct Hardware {
     pub duct_gain: f64,
 }
 
-/// How a parameter varies from vehicle to vehicle.
+/// How a parameter varies: standard deviations of the value when `additive`, else of its natural logarithm.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Spread {
-    /// Standard deviation: of the value when `additive`, else of its natural logarithm.
-    pub deviation: f64,
+    /// Between makes.
+    pub make: f64,
+    /// Between the vehicles of one make.
+    pub vehicle: f64,
     /// Whether the deviation is added to the typical value.
     pub additive: bool,
     /// Whether the parameter grows with the size of the system.
     pub extensive: bool,
 }
 
-/// What some vehicles have and others have not.
+/// What some makes and vehicles have and others have not.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Options {
-    /// Part of valve systems whose receiver is built into the condenser.
+    /// Part of makes whose valve systems have the receiver built into the condenser.
+    ///
+    /// Source: engineering judgement.
     pub integrated_receiver: f64,
     /// Least and most of the face that its subcooling pass takes.
+    ///
+    /// Source: engineering judgement.
     pub subcooler_share: [f64; 2],
-    /// Part of R-1234yf systems with an internal heat exchanger.
+    /// Part of makes whose R-1234yf systems have an internal heat exchanger.
+    ///
+    /// Source: engineering judgement.
     pub exchanger_new: f64,
-    /// Part of all other systems with one.
+    /// Part of makes whose other systems have one.
+    ///
+    /// Source: engineering judgement.
     pub exchanger_old: f64,
     /// Its least and most effectiveness.
+    ///
+    /// Source: engineering judgement.
     pub exchanger: [f64; 2],
-    /// Part whose high-side port stands behind the condenser.
+    /// Part of makes whose high-side port stands behind the condenser.
+    ///
+    /// Source: engineering judgement.
     pub liquid_port: f64,
-    /// Part of clutch systems with a valve that cycle on a low-side switch.
+    /// Part of makes whose low-side port stands at the evaporator or accumulator: with a valve, with an orifice tube.
+    ///
+    /// Source: engineering judgement.
+    pub evaporator_port: [f64; 2],
+    /// Part of makes whose clutch systems with a valve cycle on a low-side switch.
+    ///
+    /// Source: engineering judgement.
     pub valve_low_side_switch: f64,
-    /// Part whose condenser fan turns slowly while the high side is low.
-    pub fan_by_pressure: f64,
-    /// Part with a second evaporator, by class.
+    /// Part of makes whose clutch systems with a valve have no low limit at all.
+    ///
+    /// Source: engineering judgement.
+    pub valve_no_low_limit: f64,
+    /// Part of makes whose valves keep opening at any evaporator pressure.
+    ///
+    /// Source: engineering judgement: valves are sold with and without a maximum operating pressure.
+    pub valve_unlimited: f64,
+    /// Part of makes whose clutch compressors are of a rotary kind, without clearance volume but with leaks.
+    ///
+    /// Source: engineering judgement.
+    pub rotary: f64,
+    /// Part of makes whose condenser fan knows one speed only.
+    ///
+    /// Source: engineering judgement.
+    pub fan_always: f64,
+    /// Part of makes whose belt-driven systems have a fan on the engine.
+    ///
+    /// Source: engineering judgement.
+    pub fan_engine: f64,
+    /// Of the others, the part whose fan follows the pressure steplessly and over a wide range.
+    ///
+    /// Source: engineering judgement; makers' service texts name steps at half speed as well as stepless drives.
+    pub fan_stepless: f64,
+    /// Part of makes with a switch or sensor that stops the compressor while the high side is low.
+    ///
+    /// Source: engineering judgement.
+    pub start_switch: f64,
+    /// Lowest and highest high-side pressure at which it does, Pa gauge.
+    ///
+    /// Source: engineering judgement: common practice, no source: dual pressure switches open at about 2 bar.
+    pub start_pa: [f64; 2],
+    /// Part of makes whose valve systems have a low-side cut-out for protection.
+    ///
+    /// Source: engineering judgement.
+    pub low_cut_out: f64,
+    /// Lowest and highest pressure at which it stops the compressor, Pa gauge.
+    ///
+    /// Source: engineering judgement.
+    pub low_cut_out_pa: [f64; 2],
+    /// Least and most of the difference between pipe and engine bay that a clamp takes up.
+    ///
+    /// Source: engineering judgement.
+    pub clamp_pull: [f64; 2],
+    /// Part of makes whose compressors wear by lost displacement instead of by leakage.
+    ///
+    /// Source: engineering judgement.
+    pub worn_by_displacement: f64,
+    /// Part of makes whose stuck valve shuts without a bleed.
+    ///
+    /// Source: engineering judgement.
+    pub shut_without_bleed: f64,
+    /// Part of makes that note a swinging needle while the clutch pulls.
+    ///
+    /// Source: engineering judgement.
+    pub needle_engaged: f64,
+    /// Part of makes that note the ends of its swing: low side lowest, high side highest.
+    ///
+    /// Source: engineering judgement; US Army TM 5-3805-291-23-1, table 1, reads the low side where the clutch opens.
+    pub needle_ends: f64,
+    /// Part of makes whose vent is read on the road, and the gauges at a standstill.
+    ///
+    /// Source: engineering judgement.
+    pub vent_on_road: f64,
+    /// Parts of lost condenser air that are a dead fan, a slow one, a blocked face; the rest is hot air taken in.
+    ///
+    /// Source: engineering judgement.
+    pub condenser_causes: [f64; 3],
+    /// Part of liquid-line restrictions that lie before the place where a clamp reads the line.
+    ///
+    /// Source: engineering judgement.
+    pub restricted_before_clamp: f64,
+    /// Part of faulty controls of variable and electric compressors that are stuck low; the rest is stuck high.
+    ///
+    /// Source: engineering judgement.
+    pub control_stuck_low: f64,
+    /// Part of vehicles with a second evaporator, by class.
+    ///
+    /// Source: engineering judgement.
     pub rear: [f64; 5],
     /// Its least and most size per that of the front one.
+    ///
+    /// Source: engineering judgement.
     pub rear_size: [f64; 2],
 }
 
@@ -338,8 +436,27 @@ impl Options {
         exchanger_old: 0.08,
         exchanger: [0.25, 0.55],
         liquid_port: 0.7,
+        evaporator_port: [0.3, 0.6],
         valve_low_side_switch: 0.25,
-        fan_by_pressure: 0.9,
+        valve_no_low_limit: 0.05,
+        valve_unlimited: 0.4,
+        rotary: 0.3,
+        fan_always: 0.1,
+        fan_engine: 0.12,
+        fan_stepless: 0.35,
+        start_switch: 0.75,
+        start_pa: [110000.0, 210000.0],
+        low_cut_out: 0.1,
+        low_cut_out_pa: [20000.0, 80000.0],
+        clamp_pull: [0.0, 0.08],
+        worn_by_displacement: 0.4,
+        shut_without_bleed: 0.5,
+        needle_engaged: 0.35,
+        needle_ends: 0.25,
+        vent_on_road: 0.3,
+        condenser_causes: [0.3, 0.22, 0.33],
+        restricted_before_clamp: 0.7,
+        control_stuck_low: 0.75,
         rear: [0.0, 0.0, 0.06, 0.35, 0.0],
         rear_size: [0.45, 0.9],
     };
@@ -349,367 +466,443 @@ impl Hardware {
     /// How many parameters there are.
     pub const COUNT: usize = 71;
 
-    /// How each of them varies, in the order of [`Hardware::values`].
+    /// How each of them varies between makes and between vehicles, in the order of [`Hardware::values`].
     pub const SPREAD: [Spread; 71] = [
         Spread {
-            deviation: 0.06,
+            make: 0.1,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // displacement_m3
         Spread {
-            deviation: 0.06,
+            make: 0.12,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // electric_displacement_m3
         Spread {
-            deviation: 0.08,
+            make: 0.06,
+            vehicle: 0.06,
             additive: false,
             extensive: false,
         }, // pulley_ratio
         Spread {
-            deviation: 0.08,
+            make: 0.08,
+            vehicle: 0.04,
             additive: false,
             extensive: false,
         }, // electric_speed_hz
         Spread {
-            deviation: 0.25,
+            make: 0.2,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // clearance
         Spread {
-            deviation: 0.05,
+            make: 0.04,
+            vehicle: 0.03,
             additive: false,
             extensive: false,
         }, // volumetric_factor
         Spread {
-            deviation: 0.05,
+            make: 0.06,
+            vehicle: 0.04,
             additive: false,
             extensive: false,
         }, // isentropic_factor
         Spread {
-            deviation: 0.3,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // shell_loss
         Spread {
-            deviation: 0.3,
+            make: 0.3,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // speed_loss
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // least_stroke
         Spread {
-            deviation: 0.15,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // least_speed
         Spread {
-            deviation: 0.06,
+            make: 0.06,
+            vehicle: 0.035,
             additive: false,
             extensive: false,
         }, // switch_opens_pa
         Spread {
-            deviation: 0.1,
+            make: 0.09,
+            vehicle: 0.05,
             additive: false,
             extensive: false,
         }, // switch_band_pa
         Spread {
-            deviation: 0.7,
+            make: 0.9,
+            vehicle: 0.5,
             additive: true,
             extensive: false,
         }, // thermostat_opens_k
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // thermostat_band_k
         Spread {
-            deviation: 0.035,
+            make: 0.06,
+            vehicle: 0.025,
             additive: false,
             extensive: false,
         }, // internal_set_pa
         Spread {
-            deviation: 0.25,
+            make: 0.25,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // internal_slope
         Spread {
-            deviation: 0.05,
+            make: 0.06,
+            vehicle: 0.03,
             additive: false,
             extensive: false,
         }, // external_set_pa
         Spread {
-            deviation: 0.8,
+            make: 1.2,
+            vehicle: 0.6,
             additive: true,
             extensive: false,
         }, // electric_set_k
         Spread {
-            deviation: 0.04,
+            make: 0.05,
+            vehicle: 0.02,
             additive: false,
             extensive: false,
         }, // high_limit_pa
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // low_cutout_pa
         Spread {
-            deviation: 0.1,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // start_pa
         Spread {
-            deviation: 0.06,
+            make: 0.08,
+            vehicle: 0.05,
             additive: false,
             extensive: true,
         }, // condenser_face_m2
         Spread {
-            deviation: 0.12,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // fan_velocity_m_s
         Spread {
-            deviation: 0.33,
+            make: 0.25,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // fan_slow
         Spread {
-            deviation: 0.12,
+            make: 0.1,
+            vehicle: 0.06,
             additive: false,
             extensive: false,
         }, // fan_rises_pa
         Spread {
-            deviation: 0.25,
+            make: 0.2,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // fan_rise_pa
         Spread {
-            deviation: 0.2,
+            make: 0.15,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // fan_engine_hz
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // ram_velocity_ratio
         Spread {
-            deviation: 0.32,
+            make: 0.3,
+            vehicle: 0.12,
             additive: false,
             extensive: false,
         }, // hot_air_return
         Spread {
-            deviation: 0.1,
+            make: 0.12,
+            vehicle: 0.06,
             additive: false,
             extensive: false,
         }, // condenser_air_w_m2_k
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // condenser_refrigerant_w_m2_k
         Spread {
-            deviation: 0.15,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // condenser_gas_ratio
         Spread {
-            deviation: 0.1,
+            make: 0.15,
+            vehicle: 0.07,
             additive: false,
             extensive: true,
         }, // condenser_volume_m3
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // condenser_drop_pa
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // subcooler_share
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: true,
         }, // reference_flow_kg_s
         Spread {
-            deviation: 0.3,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // discharge_drop_pa
         Spread {
-            deviation: 0.3,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // liquid_drop_pa
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // suction_drop_pa
         Spread {
-            deviation: 0.3,
+            make: 0.35,
+            vehicle: 0.2,
             additive: false,
             extensive: true,
         }, // suction_gain_w_k
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // bay_rise_k
         Spread {
-            deviation: 0.6,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // clamp_pull
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // discharge_volume_m3
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // liquid_volume_m3
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // suction_volume_m3
         Spread {
-            deviation: 0.12,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // receiver_volume_m3
         Spread {
-            deviation: 0.12,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // accumulator_volume_m3
         Spread {
-            deviation: 0.4,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // accumulator_bleed
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // exchanger
         Spread {
-            deviation: 0.15,
+            make: 0.12,
+            vehicle: 0.05,
             additive: false,
             extensive: true,
         }, // valve_area_m2
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // valve_superheat_k
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // valve_stroke_k
         Spread {
-            deviation: 0.06,
+            make: 0.08,
+            vehicle: 0.04,
             additive: false,
             extensive: false,
         }, // valve_limit_pa
         Spread {
-            deviation: 0.4,
+            make: 0.4,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // valve_bleed
         Spread {
-            deviation: 0.02,
+            make: 0.03,
+            vehicle: 0.012,
             additive: false,
             extensive: false,
         }, // orifice_diameter_m
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // orifice_slenderness
         Spread {
-            deviation: 0.08,
+            make: 0.1,
+            vehicle: 0.05,
             additive: false,
             extensive: true,
         }, // blower_m3_s
         Spread {
-            deviation: 0.1,
+            make: 0.12,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // evaporator_air_w_k
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // evaporator_refrigerant_w_k
         Spread {
-            deviation: 0.15,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // evaporator_gas_ratio
         Spread {
-            deviation: 0.25,
+            make: 0.25,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // evaporator_drop_pa
         Spread {
-            deviation: 0.12,
+            make: 0.12,
+            vehicle: 0.07,
             additive: false,
             extensive: true,
         }, // evaporator_volume_m3
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // evaporator_heat_j_k
         Spread {
-            deviation: 0.15,
+            make: 0.1,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // cabin_w_k
         Spread {
-            deviation: 0.3,
+            make: 0.15,
+            vehicle: 0.25,
             additive: false,
             extensive: true,
         }, // cabin_load_w
         Spread {
-            deviation: 0.3,
+            make: 0.0,
+            vehicle: 0.3,
             additive: false,
             extensive: false,
         }, // cabin_moisture_kg_s
         Spread {
-            deviation: 0.3,
+            make: 0.25,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // fresh_share
         Spread {
-            deviation: 0.5,
+            make: 0.4,
+            vehicle: 0.4,
             additive: false,
             extensive: false,
         }, // heater_leak
         Spread {
-            deviation: 5.0,
+            make: 2.0,
+            vehicle: 4.5,
             additive: true,
             extensive: false,
         }, // heater_k
         Spread {
-            deviation: 0.3,
+            make: 0.25,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // duct_gain
     ];
 
-    /// Standard deviation of the natural logarithm of the size that all extensive parameters share.
-    pub const SIZE_DEVIATION: f64 = 0.1;
+    /// How the size varies that all extensive parameters share.
+    pub const SIZE: Spread = Spread {
+        make: 0.06,
+        vehicle: 0.09,
+        additive: false,
+        extensive: true,
+    };
 
     /// What is typical of a class of vehicle.
     pub const fn typical(class: VehicleClass) -> Self {
