@@ -43,7 +43,7 @@ impl Habits {
     /// 54 km/h (a motor-driven compressor keeps its own speed), or the same.
     pub fn vent_conditions(&self, vehicle: &Vehicle, conditions: &Conditions) -> Conditions {
         let stands = conditions.vehicle_speed_m_s.is_none_or(|speed| speed < ROAD.1);
-        if !self.vent_on_road || !stands || conditions.at_rest() {
+        if !self.vent_on_road || !stands || conditions.at_rest(vehicle.system.compressor) {
             return *conditions;
         }
         Conditions {
