@@ -23,6 +23,12 @@ const MEAN_OF_BAND: (f64, f64) = (0.42, 0.08);
 /// at which it is half way between. Judgement: without a pool that boils, only the wet tubes hold the pressure.
 const EMPTY: (f64, f64) = (0.3, 0.05);
 
+/// Quickest and slowest pace of the condenser, s, least part of the time that the clutch is on or off, and least heat (W):
+/// what a circuit with next to nothing in it shows still has a swing.
+const PACE_S: (f64, f64) = (1e-3, 1e5);
+const LEAST_PART: f64 = 1e-3;
+const LEAST_W: f64 = 1.0;
+
 /// How long a fin thermostat takes to feel the fins, s; a pressure switch feels the pressure at once. Judgement.
 const THERMOSTAT_LAG_S: f64 = 3.0;
 
@@ -93,9 +99,9 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
         EMPTY.0 + (1.0 - EMPTY.0) * fill / (fill + EMPTY.1)
     };
     let heat_j_k = h.evaporator_heat_j_k * wetted * pool;
-    let engaged = mean.point.demand;
+    let engaged = mean.point.demand.clamp(LEAST_PART, 1.0 - LEAST_PART);
     // How fast the evaporator warms while the clutch rests; it cools (1 - d) / d as fast while it pulls.
-    let warming_k_s = mean.cycle.front.heat_w / heat_j_k;
+    let warming_k_s = mean.cycle.front.heat_w.max(LEAST_W) / heat_j_k;
     let (low_pa, high_pa, band_k) = match vehicle.clutch_sense {
         ClutchSense::LowSide => {
             let low = plant.air_pa + h.switch_opens_pa;
@@ -126,7 +132,7 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let condensing_k = medium.dew_k(upper.condensing.p_pa)?;
     let approach_k = (condensing_k - plant.draught.standing.t_k).max(0.0);
     let pace_s = CONDENSER_RATIO * h.evaporator_heat_j_k * approach_k / upper.heat_w;
-    let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.max(1e-3));
+    let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.clamp(PACE_S.0, PACE_S.1));
     let most_k = approach_k / engaged * fading(engaged * period_s) / fading(period_s);
     let least_k = most_k * (1.0 - fading((1.0 - engaged) * period_s));
     let high_side_pa = |now_k: f64| Ok::<_, Error>(medium.dew_pa(condensing_k - approach_k + now_k)? + upper.gas_pa);

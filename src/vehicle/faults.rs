@@ -90,8 +90,10 @@ const RESTRICTION_PA: (f64, f64, f64) = (1.6e5, 2.5e5, 0.3e5);
 /// How much hotter than the weather the air is that enters the condenser at worst, K. Source: Song, Fortier & Sarnia 2015
 /// (SAE Int. J. Passeng. Cars - Mech. Syst. 8(1), 338): up to 18 K at idle.
 const HOT_AIR_K: f64 = 18.0;
+/// Part of a valve's area that crystals of ice leave on the mean. Engineering judgement: they come and go.
+const PAST_ICE: f64 = 0.01;
 /// Part of the bleed that a tight seat stops.
-const TIGHT_SEAT: f64 = 0.75;
+const TIGHT_SEAT: f64 = 0.6;
 /// Part of the air that passes the heater core when its door is stuck wide open. Engineering judgement: a door that should
 /// stand at cold, and a core that takes half of the air.
 const MOST_HEATED: f64 = 0.45;
@@ -327,7 +329,7 @@ pub(super) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &[FaultSeveri
                 Metering::Orifice(_) => {}
             },
             Fault::OrificeRestricted | Fault::MoistureIcing => match &mut plant.front.metering {
-                Metering::Valve(valve) => valve.area_m2 *= left * left,
+                Metering::Valve(valve) => valve.area_m2 *= PAST_ICE + (1.0 - PAST_ICE) * left * left,
                 Metering::Electronic(valve) => valve.area_m2 *= left,
                 Metering::Orifice(orifice) => orifice.free *= left,
             },
