@@ -213,19 +213,26 @@ fn a_drive_on_maximum_cooling_makes_cold_air() {
     }
 }
 
-/// Mean condensing approach 15 to 25 K at moderate load; one maker's page gives 19 to 22 K under ram air.
+/// Common practice, no source: mean condensing approach 15 to 25 K at moderate load; one maker's page gives 19 to 22 K under
+/// ram air. So these drive at 36 km/h. Standing, at full load, the median over published voices is
+/// 27 K at 28 to 33 °C: that is held by the test of the medians over voices.
 #[test]
 fn the_condensing_approach_is_that_of_vehicles() {
     for kind in CLUTCH {
-        let all = draws(kind, 200, |u| Conditions {
-            relative_humidity: Some(0.3 + 0.2 * u),
-            ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
-        });
-        let approach =
-            |s: &Simulation| saturation::dew_temperature_k(Refrigerant::R134a, s.high_side_pa).unwrap() - 303.15;
-        let mean = all.iter().map(approach).sum::<f64>() / all.len() as f64;
-        println!("{kind:?}: approach {mean:.1} K");
-        assert!((15.0..25.0).contains(&mean), "{kind:?} {mean}");
+        let mean = |speed_m_s: f64| {
+            let all = draws(kind, 180, |u| Conditions {
+                relative_humidity: Some(0.3 + 0.2 * u),
+                vehicle_speed_m_s: Some(speed_m_s),
+                ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
+            });
+            let approach =
+                |s: &Simulation| saturation::dew_temperature_k(Refrigerant::R134a, s.high_side_pa).unwrap() - 303.15;
+            all.iter().map(approach).sum::<f64>() / all.len() as f64
+        };
+        let (driving, standing) = (mean(10.0), mean(0.0));
+        println!("{kind:?}: approach {driving:.1} K driving, {standing:.1} K standing");
+        assert!((15.0..25.0).contains(&driving), "{kind:?} {driving}");
+        assert!(standing > driving, "{kind:?} {standing} {driving}");
     }
 }
 
@@ -433,20 +440,24 @@ fn quantile_between(values: impl Iterator<Item = f64>) -> f64 {
 }
 
 /// Common practice, no source: 60 psig and more on the low side at 74 °F is a worn compressor, so that of a hundred sound cars
-/// of any make at 1,500 rpm hardly two or three read that; and a sound car reads about 175 psig. The median over voices
-/// there is lower on the low side (15 to 37 psig) and lies from 145 to 215 psig on the high side.
+/// of any make at 1,500 rpm hardly two or three read that; and a sound car reads about 175 psig, 160 to 185 in the middle.
+/// The voices there say 15 to 37 psig on the low side and 145 to 215 psig on the high side.
 #[test]
 fn a_sound_car_at_74_f_reads_less_than_60_and_about_175_psig() {
+    let mut highs = Vec::new();
     for kind in CLUTCH {
         let all = noted(kind, 240, None, |u| Conditions {
             relative_humidity: Some(0.35 + 0.3 * u),
             engine_speed_hz: Some(25.0),
             ..Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL)
         });
-        let [lowest, low, most] = [0.025, 0.5, 0.975].map(|part| quantile(all.iter().map(|(low, _)| *low), part));
-        let high = [0.1, 0.5, 0.9].map(|part| quantile(all.iter().map(|(_, high)| *high), part));
-        println!("{kind:?}: low {lowest:.0}, {low:.0}, {most:.0} psig; high {high:.0?} psig");
-        assert!(most < 60.0, "{kind:?} {most}");
-        assert!(high[0] < 175.0 && high[2] > 175.0, "{kind:?} {high:?}");
+        let [least, low, most] = [0.025, 0.5, 0.975].map(|part| quantile(all.iter().map(|(low, _)| *low), part));
+        println!("{kind:?}: low side {least:.0}, {low:.0}, {most:.0} psig");
+        assert!(most < 60.0 && (15.0..=37.5).contains(&low), "{kind:?} {low} {most}");
+        highs.extend(all.iter().map(|(_, high)| *high));
     }
+    let high = [0.1, 0.5, 0.9].map(|part| quantile(highs.iter().copied(), part));
+    println!("high side {high:.1?} psig");
+    assert!(high[0] < 175.0 && high[2] > 175.0, "{high:?}");
+    assert!((160.0..=185.0).contains(&high[1]), "{high:?}");
 }
