@@ -4,6 +4,7 @@
 //! no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
 //! A make is drawn before each vehicle: one of those to fit with, or, to judge, one of those that no fit has seen.
 
+use coldloop::air::MoistAir;
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::AMBIENT_OF_SOURCES;
@@ -274,8 +275,9 @@ pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> R
         World::Own | World::OtherMakes | World::With(_) => rng.random_range(0.1..0.9),
         World::Shifted => rng.random_range(0.25..0.95),
     };
+    let place = Surroundings::at_altitude(rng.random_range(0.0..2_500.0))?;
     Ok(Conditions {
-        relative_humidity: Some(humidity),
+        relative_humidity: Some(at_most_wet(ambient_c, place, humidity)?),
         engine_speed_hz: Some(match world {
             World::Own | World::OtherMakes | World::With(_) => rng.random_range(12.5..42.0),
             World::Shifted => [13.5, 25.0, 33.0][rng.random_range(0..3)] + 1.5 * normal(rng).clamp(-2.0, 2.0),
@@ -292,12 +294,23 @@ pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> R
         }),
         vehicle_speed_m_s: Some(if driving { rng.random_range(3.0..28.0) } else { 0.0 }),
         running_s: Some(rng.random_range(300.0..1_800.0)),
-        ..Conditions::new(
-            celsius(ambient_c),
-            Surroundings::at_altitude(rng.random_range(0.0..2_500.0))?,
-        )
+        ..Conditions::new(celsius(ambient_c), place)
     })
 }
+
+/// The relative humidity `u` of air at `ambient_c`, or less where its dew point would lie above 30 °C: no weather is wetter.
+fn at_most_wet(ambient_c: f64, place: Surroundings, u: f64) -> Result<f64, Error> {
+    let wettest = MoistAir::from_dew_point(
+        ambient_c + 273.15,
+        place.pressure().pa(),
+        WETTEST_DEW_K.min(ambient_c + 273.15),
+    )?;
+    Ok(u.min(wettest.relative_humidity()))
+}
+
+/// The highest dew point that is drawn, K: 30 °C. From memory: the highest dew points of weather stations lie from 30 to
+/// 35 °C.
+const WETTEST_DEW_K: f64 = 303.15;
 
 /// The conditions as somebody measures them.
 pub(crate) fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> Conditions {
