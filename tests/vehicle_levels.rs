@@ -10,8 +10,11 @@ use coldloop::{AirSource, Compressor, Expansion, Refrigerant, VehicleClass, satu
 use rand::{RngExt, SeedableRng};
 
 const PSI: f64 = 6_894.757_293_168;
+/// Lowest and highest.
+type Span = (f64, f64);
+
 /// US Army TM 5-3805-291-23-1, table 1: ambient in °F, low side before the clutch lets go, high side, psig.
-const CHART: [(f64, (f64, f64), (f64, f64)); 5] = [
+const CHART: [(f64, Span, Span); 5] = [
     (70.0, (10.0, 20.0), (120.0, 190.0)),
     (80.0, (10.0, 25.0), (140.0, 210.0)),
     (90.0, (15.0, 30.0), (170.0, 240.0)),
