@@ -22,6 +22,8 @@ const RECEIVER: (f64, f64) = (-0.004, 0.020);
 /// Likewise the least liquid in the flow that leaves the evaporator while the accumulator fills; full it passes what
 /// its bleed hole lets through. Judgement.
 const ACCUMULATOR_EMPTY: f64 = -0.005;
+/// The least that a bleed hole lets through, mass fraction. Engineering judgement: finer holes clog with the first dirt.
+const LEAST_BLEED: f64 = 0.015;
 /// Superheat from which on, and over which, the mean specific heat of the vapour takes over, K.
 const MEAN_FROM_K: f64 = 5.0;
 /// Rounding of the ends of those ranges.
@@ -313,7 +315,7 @@ impl Plant<'_> {
         let mut vessel = upper.vessel;
         if !self.receiver {
             let liquid = (upper.outlet.vapour_j_kg - upper.evaporated_j_kg) / upper.outlet.latent_j_kg();
-            vessel = (liquid - ACCUMULATOR_EMPTY) / (hardware.accumulator_bleed - ACCUMULATOR_EMPTY);
+            vessel = (liquid - ACCUMULATOR_EMPTY) / (hardware.accumulator_bleed.max(LEAST_BLEED) - ACCUMULATOR_EMPTY);
             accumulator_fill = ramp(vessel, VESSEL_SOFTNESS);
             mass_kg += hardware.accumulator_volume_m3 * upper.outlet.mean_kg_m3(1.0 - accumulator_fill);
         }

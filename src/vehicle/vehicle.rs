@@ -148,13 +148,14 @@ impl Vehicle {
         let design = match steady(&plant, None) {
             // A vessel nearly full or nearly empty is found more easily, and leads to the half-full one.
             Err(error) if error.kind == ErrorKind::NoConvergence => {
-                let fills = [0.1, 0.9, 0.3, 0.7];
-                let near = fills.iter().find_map(|fill| {
+                let fills = [0.1, 0.9, 0.3, 0.7, 0.4, 0.6, 0.45, 0.55];
+                let half = fills.iter().find_map(|fill| {
                     plant.closure = Closure::Fill(*fill);
-                    steady(&plant, None).ok()
+                    let near = steady(&plant, None).ok()?;
+                    plant.closure = Closure::Fill(0.5);
+                    steady(&plant, Some(near.point)).ok()
                 });
-                plant.closure = Closure::Fill(0.5);
-                steady(&plant, Some(near.ok_or(error)?.point))?
+                half.ok_or(error)?
             }
             other => other?,
         };
