@@ -275,6 +275,7 @@ mod tests {
             flow_kg_s: 0.5,
             cp_j_kg_k: 1_006.0,
             returned: 0.0,
+            open: 1.0,
         };
         let out = condense(&medium, &hardware, &inflow, &sat, &air, 1.0, 0.0).unwrap();
 
@@ -300,6 +301,7 @@ mod tests {
             flow_kg_s: 0.4,
             cp_j_kg_k: 1_006.0,
             returned: 0.25,
+            open: 1.0,
         };
         let film = Film {
             air,
@@ -324,6 +326,7 @@ mod tests {
             flow_kg_s: 0.55,
             cp_j_kg_k: 1_006.0,
             returned: 0.1,
+            open: 1.0,
         };
         let mut last = 0.0;
         for step in 1..40 {
