@@ -4,7 +4,7 @@
 //! Army (TM 5-3805-291-23-1, table 1) and draws them and the fault sweeps into target/vehicle_bands/.
 
 use coldloop::units::{Surroundings, celsius};
-use coldloop::vehicle::{Conditions, FaultSeverity, Population, Simulation, System, Vehicle, simulate};
+use coldloop::vehicle::{Conditions, FaultSeverity, Make, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Error, Expansion, Fault, Refrigerant, VehicleClass};
 use plotters::prelude::*;
 use rand::{RngExt, SeedableRng};
@@ -102,12 +102,12 @@ fn psig(pa: f64) -> f64 {
 
 fn sound(expansion: Expansion, compressor: Compressor, ambient_c: f64) -> Result<Vec<Simulation>, Error> {
     let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(3);
-    let cars = Population::usual(
-        System::new(Refrigerant::R134a, expansion, compressor),
-        VehicleClass::Car,
-    );
+    let system = System::new(Refrigerant::R134a, expansion, compressor);
     (0..VEHICLES)
-        .map(|_| {
+        .map(|index| {
+            // Every make alike often.
+            let make = Make::numbered(index as u32 % Make::TO_JUDGE.end);
+            let cars = Population::of_make(make, system, VehicleClass::Car);
             let car = cars.vehicle(&std::array::from_fn(|_| rng.random()))?;
             let day = Conditions {
                 relative_humidity: Some(rng.random_range(0.2..0.6)),

@@ -34,9 +34,9 @@ fn day(ambient_c: f64) -> Conditions {
     }
 }
 
-/// Weather of a summer, somewhere up to 2,500 m.
+/// Weather of a year in which one cools, somewhere up to 2,500 m.
 fn weather(system: &System, rng: &mut ChaCha8Rng) -> Conditions {
-    let ambient_k = 273.15 + rng.random_range(16.0..42.0);
+    let ambient_k = 273.15 + rng.random_range(7.0..48.0);
     let place = Surroundings::at_altitude(rng.random_range(0.0..2_500.0)).unwrap();
     let air_pa = place.pressure().pa();
     let dew_k: f64 = rng.random_range(275.0..297.0);

@@ -51,7 +51,7 @@ fn while_sound(rng: &mut impl Rng, draw: &Draw) -> Result<(Conditions, Readings)
     let mut actual = draws::conditions(rng, World::Own, &draw.system)?;
     actual.running_s = actual.running_s.map(|s| s + 300.0);
     let sound = FaultSeverity::new(Fault::NoFault, 0.0);
-    let day = Draw::of(rng, World::Own, draw.system, (draw.vehicle, actual), sound)?;
+    let day = Draw::of(rng, World::Own, (draw.make, draw.vehicle), actual, sound)?;
     Ok((draws::written(rng, World::Own, &actual), day.readings))
 }
 

@@ -169,7 +169,7 @@ fn the_charge_closes() {
         let vehicle = car(expansion, Compressor::VariableInternal);
         for (fault, factor) in [
             (Fault::NoFault, 1.0),
-            (Fault::Undercharge, 1.0 - 0.3 * 0.985),
+            (Fault::Undercharge, 0.7),
             (Fault::Overcharge, 1.3),
         ] {
             let s = simulate(&vehicle, &day(32.0, 0.4), &[FaultSeverity::new(fault, 0.3)]).unwrap();

@@ -1,14 +1,26 @@
-//! The levels of the vehicle model: published charts and trade facts lie inside the population of vehicles.
+//! The levels of the vehicle model: published charts and trade facts lie inside the population of vehicles, and its medians
+//! near those of the voices that publish any.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
 use coldloop::air::MoistAir;
 use coldloop::units::{Surroundings, celsius, fahrenheit, in_kelvins};
-use coldloop::vehicle::{Conditions, Population, Simulation, System, Vehicle, simulate};
+use coldloop::vehicle::{Conditions, Habits, Make, Needle, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Refrigerant, VehicleClass, saturation};
 use rand::{RngExt, SeedableRng};
 
 const PSI: f64 = 6_894.757_293_168;
+/// Lowest and highest.
+type Span = (f64, f64);
+
+/// US Army TM 5-3805-291-23-1, table 1: ambient in °F, low side before the clutch lets go, high side, psig.
+const CHART: [(f64, Span, Span); 5] = [
+    (70.0, (10.0, 20.0), (120.0, 190.0)),
+    (80.0, (10.0, 25.0), (140.0, 210.0)),
+    (90.0, (15.0, 30.0), (170.0, 240.0)),
+    (100.0, (15.0, 30.0), (190.0, 270.0)),
+    (110.0, (15.0, 30.0), (210.0, 300.0)),
+];
 const CLUTCH: [(Expansion, Compressor); 2] = [
     (Expansion::Txv, Compressor::FixedClutch),
     (Expansion::OrificeTube, Compressor::FixedClutch),
@@ -19,12 +31,48 @@ fn draws(kind: (Expansion, Compressor), count: usize, day: impl Fn(f64) -> Condi
     draws_of(&Population::usual(system, VehicleClass::Car), count, day)
 }
 
+/// Vehicles of a population, each make alike often, in turn.
 fn draws_of(population: &Population, count: usize, day: impl Fn(f64) -> Conditions) -> Vec<Simulation> {
+    drawn(population, count, day)
+        .map(|(_, _, _, simulation)| simulation)
+        .collect()
+}
+
+fn drawn(
+    population: &Population,
+    count: usize,
+    day: impl Fn(f64) -> Conditions,
+) -> impl Iterator<Item = (Make, Vehicle, Conditions, Simulation)> {
     let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(11);
-    (0..count)
-        .map(|_| {
-            let vehicle = population.vehicle(&std::array::from_fn(|_| rng.random())).unwrap();
-            simulate(&vehicle, &day(rng.random()), &[]).unwrap()
+    (0..count).map(move |index| {
+        let make = Make::numbered(index as u32 % Make::TO_JUDGE.end);
+        let of_make = Population {
+            make: Some(make),
+            ..*population
+        };
+        let vehicle = of_make.vehicle(&std::array::from_fn(|_| rng.random())).unwrap();
+        let day = day(rng.random());
+        let simulation = simulate(&vehicle, &day, &[]).unwrap();
+        (make, vehicle, day, simulation)
+    })
+}
+
+/// What the makes note of their cars: low and high side, psig; or with `needle` all alike.
+fn noted(
+    kind: (Expansion, Compressor),
+    count: usize,
+    needle: Option<Needle>,
+    day: impl Fn(f64) -> Conditions,
+) -> Vec<(f64, f64)> {
+    let system = System::new(Refrigerant::R134a, kind.0, kind.1);
+    drawn(&Population::usual(system, VehicleClass::Car), count, day)
+        .map(|(make, vehicle, day, simulation)| {
+            let habits = Habits {
+                needle: needle.unwrap_or(make.habits.needle),
+                vent_on_road: false,
+            };
+            let noted = habits.noted(&simulation, &vehicle, &day, &[]).unwrap();
+            (psig(noted.low_side_pa), psig(noted.high_side_pa))
         })
         .collect()
 }
@@ -81,19 +129,13 @@ fn weather(ambient_k: f64, u: f64) -> f64 {
 /// coldest setting, highest fan, ten minutes or more; low side before the clutch disengages, high side higher in very
 /// humid weather. It does not say whether the doors stand open, so they do in half of the cases; nor where in a cycle
 /// the high side is read, so its band goes from the mean of a cycle to its highest. The chart is rounded to 10 psi
-/// there and to 5 psi on the low side: half of that is allowed.
+/// there: half of that is allowed.
 #[test]
 fn the_army_chart_lies_in_the_bands() {
-    let chart = [
-        (70.0, (10.0, 20.0), (120.0, 190.0)),
-        (80.0, (10.0, 25.0), (140.0, 210.0)),
-        (90.0, (15.0, 30.0), (170.0, 240.0)),
-        (100.0, (15.0, 30.0), (190.0, 270.0)),
-        (110.0, (15.0, 30.0), (210.0, 300.0)),
-    ];
     let holds =
         |band: (f64, f64), chart: (f64, f64), slack: f64| band.0 <= chart.0 + slack && band.1 >= chart.1 - slack;
-    for (ambient_f, chart_low, chart_high) in chart {
+    let mut off: Vec<f64> = Vec::new();
+    for (ambient_f, chart_low, chart_high) in CHART {
         let ambient = fahrenheit(ambient_f);
         let mut all = Vec::new();
         for doors in [AirSource::Recirculated, AirSource::Fresh] {
@@ -109,9 +151,15 @@ fn the_army_chart_lies_in_the_bands() {
         let lows = band(&all, low);
         let highs = (band(&all, |s| psig(s.high_side_pa)).0, band(&all, high).1);
         println!("{ambient_f} F: low {lows:.1?} for {chart_low:?}, high {highs:.0?} for {chart_high:?}");
-        assert!(holds(lows, chart_low, 2.5), "{ambient_f} F: low {lows:?}");
+        assert!(holds(lows, chart_low, 0.0), "{ambient_f} F: low {lows:?}");
         assert!(holds(highs, chart_high, 5.0), "{ambient_f} F: high {highs:?}");
+        // The chart's middle, and that of the machines while the clutch pulls.
+        let middle = 0.5 * (chart_high.0 + chart_high.1);
+        let median = quantile(all.iter().map(high), 0.5);
+        off.push(median / middle - 1.0);
     }
+    println!("median of the high side per middle of the chart: {off:+.3?}");
+    assert!(off.iter().all(|off| off.abs() < 0.12), "{off:+.3?}");
 }
 
 /// Common practice, no source: R-134a at about 74 F, healthy: low side 35 to 45 psig, high side about 175 psig; at 80
@@ -168,20 +216,28 @@ fn a_drive_on_maximum_cooling_makes_cold_air() {
     }
 }
 
-/// Mean condensing approach 15 to 25 K at moderate load; one maker's page gives 19 to 22 K under ram air. These stand still,
-/// with fans that follow the high side: half a kelvin more is allowed.
+/// Mean condensing approach 15 to 25 K at moderate load (common practice, no source), for which a blower at 0.7 stands; one
+/// maker's page gives 19 to 22 K under ram air, for which a drive at 36 km/h with the highest blower stands. Standing with the
+/// highest blower, charts have 21 to 32 K at 28 to 33 °C, 27 in the middle: that is held by the test of the medians over voices.
 #[test]
 fn the_condensing_approach_is_that_of_vehicles() {
     for kind in CLUTCH {
-        let all = draws(kind, 200, |u| Conditions {
-            relative_humidity: Some(0.3 + 0.2 * u),
-            ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
-        });
-        let approach =
-            |s: &Simulation| saturation::dew_temperature_k(Refrigerant::R134a, s.high_side_pa).unwrap() - 303.15;
-        let mean = all.iter().map(approach).sum::<f64>() / all.len() as f64;
-        println!("{kind:?}: approach {mean:.1} K");
-        assert!((15.0..25.5).contains(&mean), "{kind:?} {mean}");
+        let mean = |speed_m_s: f64, blower: f64| {
+            let all = draws(kind, 180, |u| Conditions {
+                relative_humidity: Some(0.3 + 0.2 * u),
+                blower: Some(blower),
+                vehicle_speed_m_s: Some(speed_m_s),
+                ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
+            });
+            let approach =
+                |s: &Simulation| saturation::dew_temperature_k(Refrigerant::R134a, s.high_side_pa).unwrap() - 303.15;
+            all.iter().map(approach).sum::<f64>() / all.len() as f64
+        };
+        let (moderate, driving, full) = (mean(0.0, 0.7), mean(10.0, 1.0), mean(0.0, 1.0));
+        println!("{kind:?}: approach {moderate:.1} K, driving {driving:.1} K, standing at full load {full:.1} K");
+        assert!((15.0..25.0).contains(&moderate), "{kind:?} {moderate}");
+        assert!((15.0..25.0).contains(&driving), "{kind:?} {driving}");
+        assert!(full > moderate && full > driving, "{kind:?} {full}");
     }
 }
 
@@ -279,4 +335,134 @@ fn no_reading_jumps_where_a_clutch_begins_to_cycle() {
             "{expansion} {farthest:?}"
         );
     }
+}
+
+/// A row of tests/data/sound_voices.csv.
+struct Row<'a> {
+    cells: Vec<&'a str>,
+}
+
+impl Row<'_> {
+    fn number(&self, column: usize) -> Option<f64> {
+        self.cells[column].parse().ok()
+    }
+
+    fn middle(&self, low: usize) -> f64 {
+        0.5 * (self.number(low).unwrap() + self.number(low + 1).unwrap())
+    }
+
+    fn ambient_c(&self) -> f64 {
+        self.middle(4)
+    }
+
+    /// What cars of all makes read in the conditions of the row: medians of low and high side, psig.
+    fn medians(&self) -> (f64, f64) {
+        let expansions: &[Expansion] = match self.cells[2] {
+            "txv" => &[Expansion::Txv],
+            _ => &Expansion::ALL,
+        };
+        let compressors: &[Compressor] = match self.cells[3] {
+            "electric" => &[Compressor::Electric],
+            _ => &[Compressor::FixedClutch, Compressor::VariableInternal],
+        };
+        let speed = self.number(6).map(|rpm| rpm / 60.0);
+        let needle = (self.cells[9] == "lowest").then_some(Needle::Ends);
+        let mut all = Vec::new();
+        for expansion in expansions {
+            for compressor in compressors {
+                all.extend(noted((*expansion, *compressor), 60, needle, |u| Conditions {
+                    relative_humidity: Some(self.number(7).unwrap_or(weather(self.ambient_c() + 273.15, u))),
+                    engine_speed_hz: speed.filter(|_| *compressor != Compressor::Electric),
+                    air_source: AirSource::ALL.into_iter().find(|source| source.id() == self.cells[8]),
+                    ..Conditions::new(celsius(self.ambient_c()), Surroundings::SEA_LEVEL)
+                }));
+            }
+        }
+        (
+            quantile(all.iter().map(|(low, _)| *low), 0.5),
+            quantile(all.iter().map(|(_, high)| *high), 0.5),
+        )
+    }
+}
+
+/// The median over published voices, beside that of cars of all makes in the conditions that each row states: the high side
+/// within 12 %, the low side within 5 psi, which is half the width of most published bands. Voices disagree among
+/// themselves by more: from 145 to 215 psig at 21 °C.
+#[test]
+fn the_medians_of_the_model_are_near_those_over_voices() {
+    let text = include_str!("data/sound_voices.csv");
+    let lines = text.lines().filter(|line| !line.starts_with('#')).skip(1);
+    let rows: Vec<Row<'_>> = lines
+        .map(|line| Row {
+            cells: line.split(',').collect(),
+        })
+        .collect();
+    assert_eq!(rows.len(), 32);
+    let mut wrong = Vec::new();
+    for weather in [15.0..23.0, 23.0..28.0, 28.0..33.0, 33.0..47.0] {
+        let mut voices: std::collections::BTreeMap<&str, Vec<(f64, f64)>> = Default::default();
+        for row in rows.iter().filter(|row| weather.contains(&row.ambient_c())) {
+            let (low, high) = row.medians();
+            let off = (low - row.middle(10), high / row.middle(12) - 1.0);
+            println!(
+                "{:<24} {:5.1} C: low {low:4.0} for {:4.0}, high {high:4.0} for {:4.0}",
+                row.cells[0],
+                row.ambient_c(),
+                row.middle(10),
+                row.middle(12)
+            );
+            voices.entry(row.cells[1]).or_default().push(off);
+        }
+        let mean = |of: &dyn Fn(&(f64, f64)) -> f64| {
+            let each = voices
+                .values()
+                .map(|all| all.iter().map(of).sum::<f64>() / all.len() as f64);
+            quantile_between(each)
+        };
+        let (low, high) = (mean(&|off| off.0), mean(&|off| off.1));
+        println!(
+            "{weather:?} C, {} voices: low {low:+.1} psi, high {high:+.3}",
+            voices.len()
+        );
+        assert!(voices.len() >= 5);
+        if low.abs() > 5.0 || high.abs() > 0.12 {
+            wrong.push((weather, low, high));
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:?}");
+}
+
+/// The median, between the two middle values of an even number.
+fn quantile_between(values: impl Iterator<Item = f64>) -> f64 {
+    let mut values: Vec<f64> = values.collect();
+    values.sort_by(f64::total_cmp);
+    let half = values.len() / 2;
+    if values.len() % 2 == 1 {
+        values[half]
+    } else {
+        0.5 * (values[half - 1] + values[half])
+    }
+}
+
+/// Common practice, no source: 60 psig and more on the low side at 74 °F is a worn compressor, so that of a hundred sound cars
+/// of any make at 1,500 rpm hardly two or three read that; and a sound car reads about 175 psig, 160 to 185 in the middle.
+/// The voices there say 15 to 37 psig on the low side and 145 to 215 psig on the high side.
+#[test]
+fn a_sound_car_at_74_f_reads_less_than_60_and_about_175_psig() {
+    let mut highs = Vec::new();
+    for kind in CLUTCH {
+        let all = noted(kind, 240, None, |u| Conditions {
+            relative_humidity: Some(0.35 + 0.3 * u),
+            engine_speed_hz: Some(25.0),
+            ..Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL)
+        });
+        let [least, low, most] = [0.025, 0.5, 0.975].map(|part| quantile(all.iter().map(|(low, _)| *low), part));
+        println!("{kind:?}: low side {least:.0}, {low:.0}, {most:.0} psig");
+        assert!(most < 60.0 && (15.0..=37.5).contains(&low), "{kind:?} {low} {most}");
+        highs.extend(all.iter().map(|(_, high)| *high));
+    }
+    let high = [0.1, 0.5, 0.9].map(|part| quantile(highs.iter().copied(), part));
+    println!("high side {high:.1?} psig");
+    assert!(high[0] < 175.0 && high[2] > 175.0, "{high:?}");
+    assert!((160.0..=185.0).contains(&high[1]), "{high:?}");
 }

@@ -105,7 +105,7 @@ fn nearly_every_draw_has_a_steady_state() {
                 let p = &s.states;
                 let taken_w = s.flow_kg_s * (p.evaporator_outlet.h_j_kg - p.evaporator_inlet.h_j_kg);
                 let of = |fault| faults.iter().filter(move |f| f.fault == fault).map(|f| f.severity);
-                let charge = of(Fault::Undercharge).fold(1.0, |left, lost| left * (1.0 - 0.985 * lost))
+                let charge = of(Fault::Undercharge).fold(1.0, |left, lost| left * (1.0 - lost))
                     * of(Fault::Overcharge).fold(1.0, |had, more| had * (1.0 + more));
                 assert!(s.residual <= 1e-6 && (s.capacity_w / taken_w - 1.0).abs() < 1e-6);
                 assert!((s.charge_kg / vehicle.charge_kg - charge).abs() < 1e-4);

@@ -2,12 +2,15 @@
 //!
 //! The fit of the likelihoods and their evaluation draw from the same code, with other seeds. The shifted world is what
 //! no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
+//! A make is drawn before each vehicle: one of those to fit with, or, to judge, one of those that no fit has seen.
 
+use coldloop::air::MoistAir;
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
+use coldloop::expected::AMBIENT_OF_SOURCES;
 use coldloop::units::{Surroundings, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{
-    Conditions, FaultSeverity, Hardware, Instruments, Population, Simulation, System, Vehicle, simulate,
+    Conditions, FaultSeverity, Hardware, Instruments, Make, Options, Population, Simulation, System, Vehicle, simulate,
 };
 use coldloop::{
     AirSource, Compressor, Error, ErrorKind, Expansion, Fault, Quantity, Refrigerant, Thermometer, VehicleClass,
@@ -19,6 +22,8 @@ use rand::{Rng, RngExt};
 pub(crate) enum World {
     /// That of the fit.
     Own,
+    /// That of the fit, of makes that no fit has seen.
+    OtherMakes,
     /// Another one.
     Shifted,
     /// That of the fit, with a refrigerant that no fit has seen.
@@ -34,6 +39,10 @@ pub(crate) struct Draw {
     pub(crate) fault: FaultSeverity,
     /// What it does.
     pub(crate) truth: Simulation,
+    /// What there is to read of it, by the habits of its make.
+    noted: Simulation,
+    /// Who made it.
+    pub(crate) make: Make,
     /// The vehicle.
     pub(crate) vehicle: Vehicle,
     /// The conditions as they are.
@@ -74,7 +83,7 @@ impl Draw {
             ..Instruments::SHOP
         };
         let middle = [0.5; Instruments::UNIFORMS];
-        let readings = faultless.measure(&self.truth, self.actual.surroundings, &middle)?;
+        let readings = faultless.measure(&self.noted, self.actual.surroundings, &middle)?;
         Ok(Case::new(self.system, self.conditions, readings))
     }
 
@@ -89,34 +98,39 @@ impl Draw {
         severity: f64,
     ) -> Result<Self, Error> {
         let refrigerant = match world {
-            World::Own | World::Shifted => [Refrigerant::R134a, Refrigerant::R1234yf][rng.random_range(0..2)],
+            World::Own | World::OtherMakes | World::Shifted => {
+                [Refrigerant::R134a, Refrigerant::R1234yf][rng.random_range(0..2)]
+            }
             World::With(refrigerant) => refrigerant,
         };
         let system = system(kind, refrigerant);
-        let vehicle = vehicle(rng, world, system)?;
+        let (make, vehicle) = vehicle(rng, world, system)?;
         let actual = conditions(rng, world, &system)?;
-        let fault = imposed(rng, system.refrigerant, fault, severity);
-        let mut draw = Self::of(rng, world, system, (vehicle, actual), fault)?;
+        let fault = imposed(rng, &make, &system, fault, severity)?;
+        let mut draw = Self::of(rng, world, (make, vehicle), actual, fault)?;
         draw.conditions = written(rng, world, &actual);
         Ok(draw)
     }
 
-    /// This vehicle in these conditions, which are written down as they are.
+    /// This vehicle of this make in these conditions, which are written down as they are.
     ///
     /// Errors: those of the vehicle model.
     pub(crate) fn of(
         rng: &mut impl Rng,
         world: World,
-        system: System,
-        (vehicle, actual): (Vehicle, Conditions),
+        (make, vehicle): (Make, Vehicle),
+        actual: Conditions,
         fault: FaultSeverity,
     ) -> Result<Self, Error> {
         let truth = simulate(&vehicle, &actual, &[fault])?;
-        let readings = read(rng, world, &truth, actual.surroundings)?;
+        let noted = make.habits.noted(&truth, &vehicle, &actual, &[fault])?;
+        let readings = read(rng, world, &noted, actual.surroundings)?;
         Ok(Self {
-            system,
+            system: vehicle.system,
             fault,
             truth,
+            noted,
+            make,
             vehicle,
             actual,
             conditions: actual,
@@ -137,7 +151,7 @@ pub(crate) fn is_built(world: World, kind: usize) -> bool {
             of_kind.expansion == Expansion::Txv && (clutch || of_kind.compressor == Compressor::Electric)
         }
         World::With(Refrigerant::R744) => !clutch,
-        World::Own | World::Shifted | World::With(_) => true,
+        World::Own | World::OtherMakes | World::Shifted | World::With(_) => true,
     }
 }
 
@@ -149,21 +163,28 @@ const FOREIGN: [Refrigerant; 4] = [
     Refrigerant::R290,
 ];
 
-/// A fault at a severity; a wrong refrigerant is the whole charge as often as a tenth to a half of it (of R-290, which has
-/// half the density, a twentieth to a quarter). Judgement.
-fn imposed(rng: &mut impl Rng, own: Refrigerant, fault: Fault, severity: f64) -> FaultSeverity {
+/// A fault at a severity, as a vehicle of this make has it; a wrong refrigerant is the whole charge as often as a tenth to a
+/// half of it (of R-290, which has half the density, a twentieth to a quarter). Engineering judgement.
+fn imposed(
+    rng: &mut impl Rng,
+    make: &Make,
+    system: &System,
+    fault: Fault,
+    severity: f64,
+) -> Result<FaultSeverity, Error> {
+    let form = rng.random();
     if fault != Fault::WrongRefrigerant || rng.random() {
-        return FaultSeverity::new(fault, severity);
+        return make.fault(system, fault, severity, form);
     }
     let other = FOREIGN[rng.random_range(0..FOREIGN.len())];
     let share = rng.random_range(0.1..0.5);
-    if other == own {
+    Ok(if other == system.refrigerant {
         FaultSeverity::contaminated(Refrigerant::R134a, share)
     } else if other == Refrigerant::R290 {
         FaultSeverity::contaminated(other, 0.5 * share)
     } else {
         FaultSeverity::contaminated(other, share)
-    }
+    })
 }
 
 /// A standard normal number.
@@ -172,12 +193,14 @@ fn normal(rng: &mut impl Rng) -> f64 {
     (-2.0 * (1.0 - a).ln()).sqrt() * (std::f64::consts::TAU * b).cos()
 }
 
-fn vehicle(rng: &mut impl Rng, world: World, system: System) -> Result<Vehicle, Error> {
+/// A make, and a vehicle of it.
+fn vehicle(rng: &mut impl Rng, world: World, system: System) -> Result<(Make, Vehicle), Error> {
     let mut class = VehicleClass::ALL[rng.random_range(0..VehicleClass::ALL.len())];
     if BUSES.contains(&system.refrigerant) {
         class = VehicleClass::Bus;
     }
-    let mut population = Population::usual(system, class);
+    let make = make(rng, world)?;
+    let mut population = Population::of_make(make, system, class);
     let mut uniforms: [f64; Population::UNIFORMS] = std::array::from_fn(|_| rng.random());
     if world == World::Shifted {
         let typical = &mut population.typical;
@@ -201,16 +224,30 @@ fn vehicle(rng: &mut impl Rng, world: World, system: System) -> Result<Vehicle, 
             ..*typical
         };
         // Even about the middle instead of normal, and wider: of a normal number's deviation only the sign is kept.
-        for uniform in &mut uniforms[..=Hardware::COUNT] {
+        for uniform in &mut uniforms[Make::UNIFORMS..=Make::UNIFORMS + Hardware::COUNT] {
             let deviation: f64 = rng.random_range(-1.9..1.9);
             *uniform = below(deviation);
         }
-        population.options.integrated_receiver = 0.8;
-        population.options.liquid_port = 0.5;
-        population.options.valve_low_side_switch = 0.4;
-        population.options.fan_by_pressure = 0.65;
     }
-    population.vehicle(&uniforms)
+    Ok((make, population.vehicle(&uniforms)?))
+}
+
+/// One of the makes to fit with, or of those to judge with; in the shifted world, of any make that chooses otherwise.
+fn make(rng: &mut impl Rng, world: World) -> Result<Make, Error> {
+    match world {
+        World::Own | World::With(_) => Ok(Make::numbered(rng.random_range(Make::TO_FIT))),
+        World::OtherMakes => Ok(Make::numbered(rng.random_range(Make::TO_JUDGE))),
+        World::Shifted => {
+            let others = Options {
+                integrated_receiver: 0.8,
+                liquid_port: 0.5,
+                valve_low_side_switch: 0.4,
+                fan_always: 0.35,
+                ..Options::USUAL
+            };
+            Make::drawn(&others, &std::array::from_fn(|_| rng.random()))
+        }
+    }
 }
 
 /// The part of a standard normal population below `z` (Abramowitz & Stegun 26.2.18, to 2.5e-4).
@@ -220,25 +257,29 @@ fn below(z: f64) -> f64 {
     if z < 0.0 { tail } else { 1.0 - tail }
 }
 
+/// Ambient temperatures that are drawn, °C.
+const WEATHER_C: std::ops::Range<f64> = 5.0..50.0;
+
 /// The conditions as they are.
 pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> Result<Conditions, Error> {
     let electric = system.compressor == Compressor::Electric;
     let driving = rng.random_bool(match world {
-        World::Own | World::With(_) => 0.3,
+        World::Own | World::OtherMakes | World::With(_) => 0.3,
         World::Shifted => 0.15,
     });
     let ambient_c = match world {
-        World::Own | World::With(_) => rng.random_range(15.0..42.0),
-        World::Shifted => (28.0 + 5.5 * normal(rng)).clamp(15.0, 42.0),
+        World::Own | World::OtherMakes | World::With(_) => rng.random_range(WEATHER_C),
+        World::Shifted => (28.0 + 7.5 * normal(rng)).clamp(WEATHER_C.start, WEATHER_C.end),
     };
     let humidity = match world {
-        World::Own | World::With(_) => rng.random_range(0.1..0.9),
+        World::Own | World::OtherMakes | World::With(_) => rng.random_range(0.1..0.9),
         World::Shifted => rng.random_range(0.25..0.95),
     };
+    let place = Surroundings::at_altitude(rng.random_range(0.0..2_500.0))?;
     Ok(Conditions {
-        relative_humidity: Some(humidity),
+        relative_humidity: Some(at_most_wet(ambient_c, place, humidity)?),
         engine_speed_hz: Some(match world {
-            World::Own | World::With(_) => rng.random_range(12.5..42.0),
+            World::Own | World::OtherMakes | World::With(_) => rng.random_range(12.5..42.0),
             World::Shifted => [13.5, 25.0, 33.0][rng.random_range(0..3)] + 1.5 * normal(rng).clamp(-2.0, 2.0),
         })
         .filter(|_| !electric),
@@ -248,27 +289,37 @@ pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> R
             AirSource::Recirculated
         }),
         blower: Some(match world {
-            World::Own | World::With(_) => rng.random_range(0.5..1.0),
+            World::Own | World::OtherMakes | World::With(_) => rng.random_range(0.5..1.0),
             World::Shifted => [0.5, 0.75, 1.0][rng.random_range(0..3)],
         }),
         vehicle_speed_m_s: Some(if driving { rng.random_range(3.0..28.0) } else { 0.0 }),
         running_s: Some(rng.random_range(300.0..1_800.0)),
-        ..Conditions::new(
-            celsius(ambient_c),
-            Surroundings::at_altitude(rng.random_range(0.0..2_500.0))?,
-        )
+        ..Conditions::new(celsius(ambient_c), place)
     })
 }
+
+/// The relative humidity `u` of air at `ambient_c`, or less where its dew point would lie above 30 °C: no weather is wetter.
+fn at_most_wet(ambient_c: f64, place: Surroundings, u: f64) -> Result<f64, Error> {
+    let wettest = MoistAir::from_dew_point(
+        ambient_c + 273.15,
+        place.pressure().pa(),
+        WETTEST_DEW_K.min(ambient_c + 273.15),
+    )?;
+    Ok(u.min(wettest.relative_humidity()))
+}
+
+/// The highest dew point that is drawn, K: 30 °C. From memory: the highest dew points of weather stations lie from 30 to
+/// 35 °C.
+const WETTEST_DEW_K: f64 = 303.15;
 
 /// The conditions as somebody measures them.
 pub(crate) fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> Conditions {
     let (off_k, off_humidity) = match world {
-        World::Own | World::With(_) => (rng.random_range(-1.5..1.5), rng.random_range(-0.08..0.08)),
+        World::Own | World::OtherMakes | World::With(_) => (rng.random_range(-1.5..1.5), rng.random_range(-0.08..0.08)),
         World::Shifted => (0.4 + 1.1 * normal(rng), 0.07 * normal(rng)),
     };
     Conditions {
-        // The charts behind the bands end at 55 and 110 °F.
-        ambient: kelvins((in_kelvins(actual.ambient) + off_k).clamp(286.0, 316.4)),
+        ambient: kelvins(in_kelvins(actual.ambient) + off_k),
         relative_humidity: actual.relative_humidity.map(|h| (h + off_humidity).clamp(0.05, 1.0)),
         ..*actual
     }
@@ -300,7 +351,7 @@ fn read(rng: &mut impl Rng, world: World, truth: &Simulation, place: Surrounding
         instruments.lines = Thermometer::ClampThermistor;
     }
     let errors = std::array::from_fn(|_| match world {
-        World::Own | World::With(_) => rng.random(),
+        World::Own | World::OtherMakes | World::With(_) => rng.random(),
         // Mostly small, now and then at the limit, and rather high.
         World::Shifted => (0.53 + 0.25 * normal(rng)).clamp(0.0, 1.0),
     });
@@ -402,7 +453,7 @@ pub(crate) fn even_settings(faults: &[Fault]) -> Settings {
         .with_prior(Fault::GaugeError, 0.01)
 }
 
-/// A draw that the model could solve; at most a hundred are tried.
+/// A draw that the model could solve, in weather of which the published charts speak; at most a hundred are tried.
 ///
 /// Errors: that of the last attempt.
 pub(crate) fn solved(
@@ -415,7 +466,10 @@ pub(crate) fn solved(
     let mut last = Error::of(ErrorKind::NoConvergence, Quantity::Residual);
     for _ in 0..100 {
         match Draw::new(rng, world, kind, fault, severity) {
-            Ok(draw) => return Ok(draw),
+            Ok(draw) => match AMBIENT_OF_SOURCES.check(in_kelvins(draw.conditions.ambient)) {
+                Ok(_) => return Ok(draw),
+                Err(error) => last = error,
+            },
             Err(error) => last = error,
         }
     }

@@ -37,7 +37,11 @@ fn main() -> Result<(), Box<dyn Error>> {
         let folder = arguments.next();
         return limit::print(count, folder.as_deref().map(Path::new));
     }
-    let mut worlds = vec![(World::Own, "own", 171), (World::Shifted, "shifted", 172)];
+    let mut worlds = vec![
+        (World::Own, "own", 171),
+        (World::OtherMakes, "other makes", 176),
+        (World::Shifted, "shifted", 172),
+    ];
     // A number is a count, although some refrigerants are called by one.
     let named = arguments.peek().filter(|word| word.parse::<usize>().is_err());
     if let Some(refrigerant) = named.and_then(|word| Refrigerant::from_id(word)) {

@@ -3,7 +3,7 @@
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings, diagnose, exists, questions};
 use coldloop::units::{Surroundings, Temperature, celsius};
-use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, Simulation, System, simulate};
+use coldloop::vehicle::{Conditions, Instruments, Make, Population, Simulation, System, simulate};
 use coldloop::{AirSource, Check, Compressor, Error, Expansion, Fault, Observation, Refrigerant, VehicleClass};
 use rand::{Rng, RngExt};
 use rand_chacha::ChaCha8Rng;
@@ -55,7 +55,8 @@ fn attempt(rng: &mut ChaCha8Rng) -> Result<Option<Visit>, Error> {
     );
     let class = VehicleClass::ALL[pick(rng, 4)];
     let uniforms: [f64; Population::UNIFORMS] = std::array::from_fn(|_| rng.random());
-    let vehicle = Population::usual(system, class).vehicle(&uniforms)?;
+    let make = Make::numbered(rng.random_range(0..Make::TO_JUDGE.end));
+    let vehicle = Population::of_make(make, system, class).vehicle(&uniforms)?;
     let place = Surroundings::at_altitude(rng.random_range(0.0..2_000.0))?;
     let engine_hz = rng.random_range(20.0..35.0);
     let conditions = Conditions {
@@ -75,10 +76,12 @@ fn attempt(rng: &mut ChaCha8Rng) -> Result<Option<Visit>, Error> {
     let fault = by_prior(rng, &possible);
     let severity = rng.random_range(0.15..0.85);
     let sound = simulate(&vehicle, &conditions, &[])?;
-    let faulty = simulate(&vehicle, &conditions, &[FaultSeverity::new(fault, severity)])?;
+    let fault_of_it = make.fault(&system, fault, severity, rng.random())?;
+    let faulty = simulate(&vehicle, &conditions, &[fault_of_it])?;
     if !significant(&sound, &faulty) {
         return Ok(None);
     }
+    let noted = make.habits.noted(&faulty, &vehicle, &conditions, &[fault_of_it])?;
     let errors: [f64; Instruments::UNIFORMS] = std::array::from_fn(|_| rng.random());
     let every = Instruments {
         missing: 0.0,
@@ -86,7 +89,7 @@ fn attempt(rng: &mut ChaCha8Rng) -> Result<Option<Visit>, Error> {
     };
     let case = |instruments: Instruments| {
         instruments
-            .measure(&faulty, place, &errors)
+            .measure(&noted, place, &errors)
             .map(|readings| Case::new(system, conditions, readings))
     };
     let settings = Settings::default();

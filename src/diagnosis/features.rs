@@ -235,7 +235,7 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
         Some(MixUp::HighGaugeOff) => high_side.is_some(),
         Some(
             MixUp::VentProbeAside | MixUp::SuctionProbeLoose | MixUp::LiquidProbeLoose | MixUp::DischargeProbeLoose,
-        ) => !case.conditions.at_rest(),
+        ) => !case.conditions.at_rest(case.system.compressor),
         Some(MixUp::ZeroedAtSeaLevel) => {
             gauge_zero.is_none() && libm::fabs(air_pa - STANDARD_PRESSURE_PA) > SAME_AIR_PA
         }

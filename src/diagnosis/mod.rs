@@ -164,7 +164,7 @@ fn judge(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     case.conditions.check()?;
     features::check(&case.readings)?;
     let derived = derived(case)?;
-    if case.conditions.at_rest() {
+    if case.conditions.at_rest(case.system.compressor) {
         return at_rest(case, settings, derived);
     }
     let healthy = healthy(case)?;
@@ -262,7 +262,7 @@ fn answer(
     let expected = expectation
         .map(|expectation| Bands::from_healthy(&expectation.healthy, &case.system, &case.conditions))
         .transpose()?;
-    let at_rest = case.conditions.at_rest();
+    let at_rest = case.conditions.at_rest(case.system.compressor);
     // It is large, and so put together where it stands.
     let mut diagnosis = Diagnosis {
         verdict: Verdict::of(VerdictKind::NotEnoughEvidence),

@@ -260,7 +260,7 @@ pub(super) fn quality(
     (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
 ) -> List<QualityNote, { QualityNote::ALL.len() }> {
     let conditions = &case.conditions;
-    let at_rest = conditions.at_rest();
+    let at_rest = conditions.at_rest(case.system.compressor);
     let running = !at_rest;
     let knows_all = [Feature::LowSide, Feature::HighSide, Feature::Vent]
         .into_iter()

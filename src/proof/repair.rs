@@ -81,7 +81,7 @@ pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settin
         .first()
         .is_some_and(|ranked| ranked.fault == Fault::NoFault);
     let was_sound = led && first.probability_of(&[Fault::NoFault]) >= settings.healthy;
-    let finding = if !cooling_was_seen(&second) || after.conditions.at_rest() {
+    let finding = if !cooling_was_seen(&second) || after.conditions.at_rest(after.system.compressor) {
         RepairFinding::CannotTell
     } else if sound >= settings.named && within(&second) {
         if was_sound {

@@ -3,6 +3,7 @@
 use super::cycle::Point;
 use super::plant::Plant;
 use super::simulate::clutch_control;
+use super::simulation::low_side_pa;
 use super::solve::{Budget, Solution, steady};
 use super::{ClutchSense, Vehicle};
 use crate::error::Error;
@@ -21,6 +22,12 @@ const MEAN_OF_BAND: (f64, f64) = (0.42, 0.08);
 /// The heat capacity that the pressure feels when the accumulator holds no liquid, per that when it does, and the fill
 /// at which it is half way between. Judgement: without a pool that boils, only the wet tubes hold the pressure.
 const EMPTY: (f64, f64) = (0.3, 0.05);
+
+/// Quickest and slowest pace of the condenser, s, least part of the time that the clutch is on or off, and least heat (W):
+/// what a circuit with next to nothing in it shows still has a swing.
+const PACE_S: (f64, f64) = (1e-3, 1e5);
+const LEAST_PART: f64 = 1e-3;
+const LEAST_W: f64 = 1.0;
 
 /// How long a fin thermostat takes to feel the fins, s; a pressure switch feels the pressure at once. Judgement.
 const THERMOSTAT_LAG_S: f64 = 3.0;
@@ -62,23 +69,26 @@ pub(super) fn cycling(
     }
     let mut held = *plant;
     let (most, half) = MEAN_OF_BAND;
-    held.control = clutch_control(vehicle, plant.air_pa, most * beyond / (beyond + half));
+    held.control = clutch_control(plant, vehicle.clutch_sense, most * beyond / (beyond + half));
     let mean = steady(&held, Some(through.point), budget)?;
     let swing = swing(plant, vehicle, &through, &mean)?;
-    Ok((mean, Some(swing)))
+    Ok((mean, swing))
 }
 
 /// How far running through would take the low side or the fins beyond where the clutch opens, per the band.
 fn beyond(plant: &Plant, vehicle: &Vehicle, through: &Solution) -> f64 {
-    let h = &vehicle.hardware;
+    let h = &plant.hardware;
     match vehicle.clutch_sense {
         ClutchSense::LowSide => (plant.air_pa + h.switch_opens_pa - through.cycle.upper.suction_pa) / h.switch_band_pa,
-        ClutchSense::Fins => (h.thermostat_opens_k - through.cycle.front.fin_k) / h.thermostat_band_k,
+        ClutchSense::Fins => {
+            (h.thermostat_opens_k - through.cycle.front.felt_k(through.point.intake_k)) / h.thermostat_band_k
+        }
+        ClutchSense::Neither => f64::NEG_INFINITY,
     }
 }
 
-fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) -> Result<Swing, Error> {
-    let h = &vehicle.hardware;
+fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) -> Result<Option<Swing>, Error> {
+    let h = &plant.hardware;
     let medium = &plant.medium;
     let upper = &mean.cycle.upper;
     let wetted = through.cycle.front.boiling.max(LEAST_WETTED);
@@ -89,9 +99,9 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
         EMPTY.0 + (1.0 - EMPTY.0) * fill / (fill + EMPTY.1)
     };
     let heat_j_k = h.evaporator_heat_j_k * wetted * pool;
-    let engaged = mean.point.demand;
+    let engaged = mean.point.demand.clamp(LEAST_PART, 1.0 - LEAST_PART);
     // How fast the evaporator warms while the clutch rests; it cools (1 - d) / d as fast while it pulls.
-    let warming_k_s = mean.cycle.front.heat_w / heat_j_k;
+    let warming_k_s = mean.cycle.front.heat_w.max(LEAST_W) / heat_j_k;
     let (low_pa, high_pa, band_k) = match vehicle.clutch_sense {
         ClutchSense::LowSide => {
             let low = plant.air_pa + h.switch_opens_pa;
@@ -102,16 +112,19 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
             let full = &through.cycle;
             let cooling_k_s = warming_k_s * (1.0 - engaged) / engaged;
             let closes_k = h.thermostat_opens_k + h.thermostat_band_k;
-            let low_k = h.thermostat_opens_k - beyond_k(h.thermostat_opens_k - full.front.fin_k, cooling_k_s);
+            let full_k = full.front.felt_k(through.point.intake_k);
+            let low_k = h.thermostat_opens_k - beyond_k(h.thermostat_opens_k - full_k, cooling_k_s);
             let high_k = closes_k + beyond_k(mean.point.intake_k - closes_k, warming_k_s);
             // While it runs, the refrigerant lies as far below the fins as when running through; while it rests, it
             // comes up to them.
-            let below_k = full.front.fin_k - medium.dew_k(full.upper.suction_pa)?;
+            let below_k = full_k - medium.dew_k(full.upper.suction_pa)?;
             let low = medium.dew_pa(low_k - below_k)?;
             let high = medium.dew_pa(high_k)?;
             (low.min(upper.suction_pa), high.max(upper.suction_pa), high_k - low_k)
         }
+        ClutchSense::Neither => return Ok(None),
     };
+    let port_pa = low_side_pa(vehicle, upper) - upper.suction_pa;
     let period_s = band_k / ((1.0 - engaged) * warming_k_s);
 
     // The condenser's approach follows pulses of heat that are on for the part d of the time, at its own pace: it
@@ -119,12 +132,12 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let condensing_k = medium.dew_k(upper.condensing.p_pa)?;
     let approach_k = (condensing_k - plant.draught.standing.t_k).max(0.0);
     let pace_s = CONDENSER_RATIO * h.evaporator_heat_j_k * approach_k / upper.heat_w;
-    let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.max(1e-3));
+    let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.clamp(PACE_S.0, PACE_S.1));
     let most_k = approach_k / engaged * fading(engaged * period_s) / fading(period_s);
     let least_k = most_k * (1.0 - fading((1.0 - engaged) * period_s));
     let high_side_pa = |now_k: f64| Ok::<_, Error>(medium.dew_pa(condensing_k - approach_k + now_k)? + upper.gas_pa);
-    Ok(Swing {
-        low_side_pa: (low_pa, high_pa),
+    Ok(Some(Swing {
+        low_side_pa: (low_pa + port_pa, high_pa + port_pa),
         high_side_pa: (
             high_side_pa(least_k)?.min(upper.condenser_pa),
             high_side_pa(most_k)?
@@ -133,7 +146,7 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
         ),
         cycles_hz: 1.0 / period_s,
         engaged,
-    })
+    }))
 }
 
 /// How far the fins go beyond the point at which the thermostat should answer, `rest_k` before where they would come

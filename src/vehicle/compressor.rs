@@ -52,6 +52,8 @@ pub(super) struct Drive {
     pub speed_hz: f64,
     /// Part of the compressed vapour that leaks back to the suction side, 0 to below 1.
     pub leakage: f64,
+    /// Part of the displacement that is lost: worn rings and valves that draw less in, 0 to below 1.
+    pub lost: f64,
 }
 
 /// What the compressor does.
@@ -115,14 +117,19 @@ impl Drive {
                 0.0,
             ),
         };
-        let filling =
-            positive(machine.volumetric - machine.volumetric_per_hz * speed_hz, 0.05) * hardware.volumetric_factor;
+        let filling = positive(
+            machine.volumetric - machine.volumetric_per_hz * hardware.speed_loss * speed_hz,
+            0.05,
+        ) * hardware.volumetric_factor;
         let expansion = 1.0 - clearance * (ideal.rho_kg_m3 / suction.rho_kg_m3 - 1.0);
         let kept = 1.0 - self.leakage;
-        let volumetric = filling * positive(expansion, 0.02) * kept;
+        let volumetric = filling * positive(expansion, 0.02) * kept * (1.0 - self.lost);
         let flow_kg_s = suction.rho_kg_m3 * swept_m3 * speed_hz * duty * volumetric;
 
-        let speed_part = positive(machine.isentropic - machine.isentropic_per_hz * speed_hz, 0.05);
+        let speed_part = positive(
+            machine.isentropic - machine.isentropic_per_hz * hardware.speed_loss * speed_hz,
+            0.05,
+        );
         let density_part = suction.rho_kg_m3 / (suction.rho_kg_m3 + machine.thin_gas_kg_m3);
         let isentropic = speed_part * density_part * hardware.isentropic_factor * (1.0 - stroke_loss) * sqrt(kept);
         let work_j_kg = (ideal.h_j_kg - suction.h_j_kg) / isentropic;

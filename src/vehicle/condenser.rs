@@ -32,6 +32,8 @@ pub(super) struct FaceAir {
     pub flow_kg_s: f64,
     /// Its specific heat, J/(kg K).
     pub cp_j_kg_k: f64,
+    /// Part of the face that is open to it.
+    pub open: f64,
     /// Part of the air that comes back from behind the condenser.
     pub returned: f64,
 }
@@ -77,7 +79,7 @@ impl Film {
         share: f64,
         gas: f64,
     ) -> Self {
-        let face_m2 = hardware.condenser_face_m2;
+        let face_m2 = hardware.condenser_face_m2 * air.open;
         let air_ratio = air.flow_kg_s / (face_m2 * REFERENCE_AIR_KG_S_M2);
         let flow_ratio = inflow.flow_kg_s / hardware.reference_flow_kg_s;
         let condensing_w_k = share
@@ -273,6 +275,7 @@ mod tests {
             flow_kg_s: 0.5,
             cp_j_kg_k: 1_006.0,
             returned: 0.0,
+            open: 1.0,
         };
         let out = condense(&medium, &hardware, &inflow, &sat, &air, 1.0, 0.0).unwrap();
 
@@ -298,6 +301,7 @@ mod tests {
             flow_kg_s: 0.4,
             cp_j_kg_k: 1_006.0,
             returned: 0.25,
+            open: 1.0,
         };
         let film = Film {
             air,
@@ -322,6 +326,7 @@ mod tests {
             flow_kg_s: 0.55,
             cp_j_kg_k: 1_006.0,
             returned: 0.1,
+            open: 1.0,
         };
         let mut last = 0.0;
         for step in 1..40 {

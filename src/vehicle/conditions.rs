@@ -1,7 +1,7 @@
 //! The conditions in which the readings were taken.
 
 use crate::error::Error;
-use crate::names::AirSource;
+use crate::names::{AirSource, Compressor};
 use crate::range::{AMBIENT, BLOWER, DURATION, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, SPEED};
 use crate::units::{Surroundings, Temperature, in_kelvins};
 
@@ -14,7 +14,7 @@ pub struct Conditions {
     pub relative_humidity: Option<f64>,
     /// The pressure of that air.
     pub surroundings: Surroundings,
-    /// Engine speed (compressor speed when the compressor is electric), revolutions per second.
+    /// Engine speed (compressor speed when the compressor is electric, of which zero says nothing), revolutions per second.
     pub engine_speed_hz: Option<f64>,
     /// Where the blower draws from.
     pub air_source: Option<AirSource>,
@@ -61,8 +61,19 @@ impl Conditions {
         Ok(())
     }
 
-    /// Whether the engine (or the electric compressor) is known to stand still.
-    pub fn at_rest(&self) -> bool {
-        self.engine_speed_hz == Some(0.0)
+    /// Whether a compressor of this kind is known to stand still: a motor-driven one runs without the engine.
+    ///
+    /// ```
+    /// use coldloop::Compressor;
+    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::vehicle::Conditions;
+    /// let parked = Conditions {
+    ///     engine_speed_hz: Some(0.0),
+    ///     ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
+    /// };
+    /// assert!(parked.at_rest(Compressor::FixedClutch) && !parked.at_rest(Compressor::Electric));
+    /// ```
+    pub fn at_rest(&self, compressor: Compressor) -> bool {
+        compressor != Compressor::Electric && self.engine_speed_hz == Some(0.0)
     }
 }

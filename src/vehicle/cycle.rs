@@ -19,9 +19,13 @@ const GAS_SPACE: (f64, f64) = (0.75, 0.5);
 /// Enthalpies over which the receiver goes from empty to full, per the heat of evaporation: from entering bubbles to
 /// the subcooling that a filled receiver shows for want of equilibrium. Judgement.
 const RECEIVER: (f64, f64) = (-0.004, 0.020);
-/// Likewise the liquid in the flow that leaves the evaporator while the accumulator goes from empty to full: what its
-/// bleed hole passes on. Judgement.
-const ACCUMULATOR: (f64, f64) = (-0.005, 0.060);
+/// Likewise the least liquid in the flow that leaves the evaporator while the accumulator fills; full it passes what
+/// its bleed hole lets through. Judgement.
+const ACCUMULATOR_EMPTY: f64 = -0.005;
+/// The least that a bleed hole lets through, mass fraction. Engineering judgement: finer holes clog with the first dirt.
+const LEAST_BLEED: f64 = 0.015;
+/// Superheat from which on, and over which, the mean specific heat of the vapour takes over, K.
+const MEAN_FROM_K: f64 = 5.0;
 /// Rounding of the ends of those ranges.
 const VESSEL_SOFTNESS: f64 = 0.08;
 
@@ -70,6 +74,8 @@ pub(super) struct Upper {
     /// Equilibrium and enthalpy at the evaporator outlet.
     pub outlet: Saturation,
     pub evaporated_j_kg: f64,
+    /// Specific heat of the vapour, mean from dew to the compressor inlet, J/(kg K).
+    vapour_cp_j_kg_k: f64,
     mass_kg: f64,
 }
 
@@ -111,6 +117,17 @@ impl Point {
     }
 }
 
+/// Specific heat of vapour, mean from dew to `state`; that of the state itself where there is hardly any superheat to divide by.
+fn mean_cp(saturation: &Saturation, state: &State) -> f64 {
+    let superheat_k = state.t_k - saturation.dew_k;
+    let weight = ((superheat_k - MEAN_FROM_K) / MEAN_FROM_K).clamp(0.0, 1.0);
+    if weight == 0.0 {
+        return state.cp_j_kg_k;
+    }
+    let mean = (state.h_j_kg - saturation.vapour_j_kg) / superheat_k;
+    state.cp_j_kg_k + weight * (mean - state.cp_j_kg_k)
+}
+
 impl Plant<'_> {
     /// The compressor, the high side and the suction line.
     ///
@@ -126,9 +143,9 @@ impl Plant<'_> {
         let flow = compression.flow_kg_s;
         let flow_ratio = flow / hardware.reference_flow_kg_s;
         let dynamic = flow_ratio * flow_ratio;
-        let (more_discharge, more_liquid, more_suction) = self.resistance;
+        let (at_discharge, at_liquid, at_suction) = self.restriction_pa;
 
-        let lost = hardware.discharge_drop_pa * more_discharge * dynamic * 60.0 / compression.rho_kg_m3
+        let lost = (hardware.discharge_drop_pa + at_discharge) * dynamic * 60.0 / compression.rho_kg_m3
             + hardware.condenser_drop_pa * dynamic;
         let condenser_pa = discharge_pa * remainder(lost / discharge_pa);
         let space_m3 = GAS_SPACE.0 * hardware.condenser_volume_m3
@@ -183,11 +200,11 @@ impl Plant<'_> {
         } else {
             (condensing.bubble_k, condensing.mixture_kg_m3(outlet_j_kg))
         };
-        let lost = hardware.liquid_drop_pa * more_liquid * dynamic * 1100.0 / line_kg_m3;
+        let lost = (hardware.liquid_drop_pa + at_liquid) * dynamic * 1100.0 / line_kg_m3;
         let liquid_pa = (condenser_pa * remainder(lost / condenser_pa)).max(medium.lowest_pa());
         let liquid = medium.saturation(liquid_pa)?;
 
-        let lost = hardware.suction_drop_pa * more_suction * dynamic * 13.0 / suction.rho_kg_m3;
+        let lost = (hardware.suction_drop_pa + at_suction) * dynamic * 13.0 / suction.rho_kg_m3;
         let outlet = medium.saturation((suction_pa + lost).min(medium.highest_pa()))?;
         let gain_w = hardware.suction_gain_w_k * (self.cabin.outside_k + hardware.bay_rise_k - suction.t_k);
         // A trickle of vapour cannot take up more than the bay's temperature allows.
@@ -221,6 +238,7 @@ impl Plant<'_> {
             liquid_kg_m3,
             outlet,
             evaporated_j_kg: warmed_j_kg - exchanged_j_kg,
+            vapour_cp_j_kg_k: mean_cp(&low, &suction),
             mass_kg,
         })
     }
@@ -270,7 +288,7 @@ impl Plant<'_> {
         let lost = hardware.evaporator_drop_pa * flow_ratio * flow_ratio * 20.0 / wet_kg_m3;
         let highest = self.medium.highest_pa();
         let evaporating = self.medium.saturation((upper.outlet.p_pa + 0.5 * lost).min(highest))?;
-        let cp = upper.suction.cp_j_kg_k;
+        let cp = upper.vapour_cp_j_kg_k;
         let below_pa = upper.outlet.p_pa + lost;
 
         let mut flow = total;
@@ -297,7 +315,7 @@ impl Plant<'_> {
         let mut vessel = upper.vessel;
         if !self.receiver {
             let liquid = (upper.outlet.vapour_j_kg - upper.evaporated_j_kg) / upper.outlet.latent_j_kg();
-            vessel = (liquid - ACCUMULATOR.0) / (ACCUMULATOR.1 - ACCUMULATOR.0);
+            vessel = (liquid - ACCUMULATOR_EMPTY) / (hardware.accumulator_bleed.max(LEAST_BLEED) - ACCUMULATOR_EMPTY);
             accumulator_fill = ramp(vessel, VESSEL_SOFTNESS);
             mass_kg += hardware.accumulator_volume_m3 * upper.outlet.mean_kg_m3(1.0 - accumulator_fill);
         }
@@ -320,7 +338,7 @@ impl Plant<'_> {
             (front.h_j_kg - evaporated_j_kg) / upper.outlet.latent_j_kg(),
             unmetered,
             closure,
-            self.control_residual(point.demand, &cycle),
+            self.control_residual(point, &cycle),
             (intake_k - point.intake_k) / 10.0,
             (intake_humidity - point.intake_humidity) / 0.005,
         ];
@@ -349,7 +367,8 @@ impl Plant<'_> {
     }
 
     /// Demand against what the control asks for: zero where the control is satisfied, or where it is at its limit.
-    fn control_residual(&self, demand: f64, cycle: &Cycle) -> f64 {
+    fn control_residual(&self, point: &Point, cycle: &Cycle) -> f64 {
+        let demand = point.demand;
         let (least, most) = self.demand;
         let upper = &cycle.upper;
         let wish = match self.control {
@@ -358,17 +377,13 @@ impl Plant<'_> {
             Control::Internal { set_pa, slope } => {
                 upper.suction_pa / (set_pa - slope * (upper.discharge_pa - 1.0e6)) - 1.0
             }
-            Control::Fin { set_k } => (cycle.front.fin_k - set_k) / 30.0,
+            Control::Fin { set_k } => (cycle.front.felt_k(point.intake_k) - set_k) / 30.0,
             Control::Air { set_k } => (cycle.front.stream_k - set_k) / 30.0,
         };
         let guard = 2.0 * (1.0 - upper.discharge_pa / self.high_limit_pa);
-        match self.protection {
-            None => wish.min(guard).min(most - demand).max(least - demand),
-            Some(Protection { low_pa, least: stopped }) => {
-                let guard = guard.min(upper.suction_pa / low_pa - 1.0);
-                let control = wish.min(most - demand).max(least - demand);
-                control.min(guard.max(stopped - demand))
-            }
-        }
+        let Protection { low_pa, least: stopped } = self.protection;
+        let guard = guard.min(upper.suction_pa / low_pa - 1.0);
+        let control = wish.min(most - demand).max(least - demand);
+        control.min(guard.max(stopped - demand))
     }
 }

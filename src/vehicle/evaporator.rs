@@ -12,6 +12,7 @@ use super::inventory::mean_void;
 use super::medium::{Medium, Saturation};
 use crate::air::{MoistAir, enthalpy_j_kg};
 use crate::error::Error;
+use crate::numerics::sqrt;
 
 /// Conductance of louvred fins grows with air flow to this power. Source: Chang & Wang 1997, j ~ Re^-0.49.
 const AIR_EXPONENT: f64 = 0.51;
@@ -256,7 +257,18 @@ impl Stream {
     }
 }
 
+/// Part of the difference between dry fins and boiling ones that a thermostat feels where nothing boils. Judgement: its
+/// probe sits where a sound evaporator is coldest, and that place dries last.
+const DRY_PROBE: f64 = 0.6;
+
 impl Evaporation {
+    /// Temperature that a thermostat between the fins feels in air that enters at `intake_k`, K: that of the boiling part,
+    /// and of dry fins the more the less of the face boils.
+    pub(super) fn felt_k(&self, intake_k: f64) -> f64 {
+        let dry = (1.0 - self.boiling).max(0.0);
+        self.fin_k + DRY_PROBE * dry * sqrt(dry) * (intake_k - self.fin_k)
+    }
+
     /// Whether water on the fins freezes.
     pub(super) fn freezes(&self) -> bool {
         self.fin_k < FREEZING_K && self.latent_w > 0.0

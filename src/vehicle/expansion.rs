@@ -8,8 +8,6 @@ use crate::numerics::sqrt;
 
 /// Discharge coefficient of a valve seat. Source: textbook value for a sharp-edged orifice.
 pub(super) const SEAT: f64 = 0.75;
-/// What a closed valve still lets through, per its full flow. Judgement: bleed notch and seat leakage.
-const BLEED: f64 = 0.02;
 /// The temperature at which superheat setting and stroke of a valve are stated, K.
 const STATED_AT_K: f64 = 273.15;
 /// Rounding of the corners of a valve's stroke, per the stroke.
@@ -50,6 +48,8 @@ pub(super) struct Valve<'a> {
     pub stroke_k: f64,
     /// Evaporator pressure above which the charge no longer opens it, Pa.
     pub limit_pa: f64,
+    /// What it passes when closed, per its full flow.
+    pub bleed: f64,
     /// Smallest opening (a valve stuck open), 0 to 1.
     pub least: f64,
     /// Largest opening (a valve stuck closed), 0 to 1.
@@ -65,6 +65,7 @@ impl<'a> Valve<'a> {
             superheat_k: hardware.valve_superheat_k,
             stroke_k: hardware.valve_stroke_k,
             limit_pa: hardware.valve_limit_pa,
+            bleed: hardware.valve_bleed,
             least: 0.0,
             most: 1.0,
         }
@@ -89,7 +90,7 @@ impl<'a> Valve<'a> {
     /// Flow at an opening, kg/s: `C A sqrt(2 rho (p1 - p2))` with the homogeneous density before the seat.
     pub(super) fn flow_kg_s(&self, upstream: &Upstream<'_>, opening: f64) -> f64 {
         let drop_pa = upstream.saturation.p_pa - upstream.downstream_pa;
-        let area_m2 = self.area_m2 * (BLEED + (1.0 - BLEED) * opening);
+        let area_m2 = self.area_m2 * (self.bleed + (1.0 - self.bleed) * opening);
         SEAT * area_m2 * root(2.0 * upstream.rho_kg_m3, drop_pa)
     }
 }

@@ -2,11 +2,60 @@
 
 use super::medium::Composition;
 use super::plant::{Control, Metering, Plant};
-use super::{System, Vehicle};
+use super::{HighPort, System, Vehicle};
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, Fault, Quantity, Refrigerant};
 use crate::range::SEVERITY;
 use crate::units::STANDARD_PRESSURE_PA;
+
+/// In which form a fault comes, where it has more than one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FaultCause {
+    /// Worn compressor: compressed vapour leaks back. The usual form.
+    Leakage,
+    /// Worn compressor: less is drawn in at each stroke.
+    LostDisplacement,
+    /// Condenser air: the fan turns slowly. The usual form.
+    FanSlow,
+    /// Condenser air: the fan stands; the severity does not matter.
+    FanDead,
+    /// Condenser air: part of the face is blocked, and with it part of the fins.
+    FaceBlocked,
+    /// Condenser air: hot air enters the face.
+    HotAirTakenIn,
+    /// High-side restriction: the port lies before it, wherever the port stands.
+    BehindHighPort,
+    /// High-side restriction: the port lies behind it.
+    BeforeHighPort,
+    /// Liquid-line restriction: the thermometer of the liquid line sits behind it. The usual form.
+    BeforeClamp,
+    /// Liquid-line restriction: the thermometer sits before it.
+    BehindClamp,
+    /// Valve stuck closed: a bleed hole or a leaking seat still passes a little. The usual form.
+    ShutWithBleed,
+    /// Valve stuck closed: nothing passes once it is shut.
+    ShutWithoutBleed,
+    /// Compressor control: little stroke, running time or speed is ever reached. The usual form.
+    ControlStuckLow,
+    /// Compressor control: the stroke, running time or speed does not fall below a part of the most.
+    ControlStuckHigh,
+    /// Compressor control: the low limit stops the compressor too early.
+    SwitchOpensEarly,
+}
+
+impl FaultCause {
+    /// The fault of which this is a form.
+    pub const fn fault(self) -> Fault {
+        match self {
+            Self::Leakage | Self::LostDisplacement => Fault::WornCompressor,
+            Self::FanSlow | Self::FanDead | Self::FaceBlocked | Self::HotAirTakenIn => Fault::CondenserAirflowLoss,
+            Self::BehindHighPort | Self::BeforeHighPort => Fault::HighSideRestriction,
+            Self::BeforeClamp | Self::BehindClamp => Fault::LiquidLineRestriction,
+            Self::ShutWithBleed | Self::ShutWithoutBleed => Fault::ExpansionValveStuckClosed,
+            Self::ControlStuckLow | Self::ControlStuckHigh | Self::SwitchOpensEarly => Fault::CompressorControlFault,
+        }
+    }
+}
 
 /// A fault and how far it has gone.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,32 +66,61 @@ pub struct FaultSeverity {
     pub severity: f64,
     /// The other refrigerant, where the fault is a wrong one.
     pub other: Option<Refrigerant>,
+    /// The form in which the fault comes; the usual one where `None`.
+    pub cause: Option<FaultCause>,
 }
 
 /// The most of a flow or an area that a fault takes away: the model has no answer without any.
 const MOST_LOST: f64 = 0.985;
+/// The most of what the compressor pumps, or of the condenser's face, that a fault takes away. Engineering judgement: from
+/// there on nothing pumps, or nothing is cooled, whatever is left.
+const MOST_WORN: f64 = 0.97;
+/// Mass of gas at severity 1 per mass of air that the empty circuit holds at one atmosphere. Engineering judgement: trouble
+/// begins above 2 % of air by weight (a trade association's article on contaminated refrigerant), which is three times as much.
+const MOST_GAS: f64 = 2.0;
 /// The state of the air that an open circuit holds, with [`STANDARD_PRESSURE_PA`]. Source: ISO 2533:1975.
 const STANDARD_K: f64 = 288.15;
 const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 /// The part of the evaporator's air that a block of ice still lets pass.
 const THROUGH_ICE: f64 = 0.06;
+/// Pressure drops at the reference flow of half-severe restrictions of high side, liquid and suction line, Pa.
+/// Engineering judgement: a drier that is 11 K colder behind than before, which the trade takes for restricted, has lost
+/// 3 bar from saturation; suction lines lose a third of a bar before the cooling suffers.
+const RESTRICTION_PA: (f64, f64, f64) = (1.6e5, 2.5e5, 0.3e5);
+/// How much hotter than the weather the air is that enters the condenser at worst, K. Source: Song, Fortier & Sarnia 2015
+/// (SAE Int. J. Passeng. Cars - Mech. Syst. 8(1), 338): up to 18 K at idle.
+const HOT_AIR_K: f64 = 18.0;
+/// Part of a valve's area that crystals of ice leave on the mean. Engineering judgement: they come and go.
+const PAST_ICE: f64 = 0.01;
+/// Part of the bleed that a tight seat stops.
+const TIGHT_SEAT: f64 = 0.6;
+/// Part of the air that passes the heater core when its door is stuck wide open. Engineering judgement: a door that should
+/// stand at cold, and a core that takes half of the air.
+const MOST_HEATED: f64 = 0.45;
+/// How far a low limit shifts at worst: a switch (Pa) and a thermostat (K). Engineering judgement.
+const EARLY_PA: f64 = 117e3;
+const EARLY_K: f64 = 13.0;
 
 impl FaultSeverity {
     /// A fault at a severity from 0 (sound) to 1.
     ///
     /// | fault | what the severity is |
     /// |---|---|
-    /// | worn compressor | part of the compressed vapour that leaks back |
-    /// | undercharge, overcharge | mass missing or in excess, per the right charge |
-    /// | condenser or evaporator air flow | part of the flow lost |
-    /// | non-condensables | mass of gas per mass of air that the empty circuit holds at one atmosphere |
-    /// | restrictions of lines, orifice, moisture icing | part of the free area lost |
-    /// | valve stuck open, stuck closed | least opening; part of the opening out of reach |
+    /// | worn compressor | part of the compressed vapour that leaks back, or of the displacement that is lost |
+    /// | undercharge | mass missing, per the right charge; 1 for an empty circuit |
+    /// | overcharge | mass in excess, per the right charge |
+    /// | condenser air flow | part lost of the fan's speed or of the open face; hot air taken in, per the hottest |
+    /// | evaporator air flow | part of the flow lost |
+    /// | non-condensables | mass of gas per twice the mass of air that the empty circuit holds at one atmosphere |
+    /// | restrictions of lines | `s`: the drop of a half-severe one grows with `(s / (1 - s))²` |
+    /// | orifice restricted | part of the free area lost |
+    /// | valve stuck open | least opening |
+    /// | valve stuck closed, moisture icing | part of the lift out of reach; the area goes with the square of what is left |
     /// | evaporator icing | part of the face under ice, the low limit lost |
-    /// | compressor control | part of the range of stroke, running time or speed out of reach |
+    /// | compressor control | part of the range of stroke, running time or speed out of reach, or of the shift of its limit |
     /// | clutch not engaged | any above zero: the compressor stands |
     /// | clutch slipping | part of the speed lost |
-    /// | heater air mixing | part of the air that passes the heater core |
+    /// | heater air mixing | travel of the blend door: at 1 nearly half of the air passes the heater core |
     /// | wrong refrigerant | mass fraction of the other one in the charge; 1 where it is all of it |
     /// | gauge error | nothing in the circuit; the measurement bears it |
     pub const fn new(fault: Fault, severity: f64) -> Self {
@@ -50,6 +128,24 @@ impl FaultSeverity {
             fault,
             severity,
             other: None,
+            cause: None,
+        }
+    }
+
+    /// A form of a fault at a severity from 0 (sound) to 1.
+    ///
+    /// ```
+    /// use coldloop::Fault;
+    /// use coldloop::vehicle::{FaultCause, FaultSeverity};
+    /// let blocked = FaultSeverity::caused(FaultCause::FaceBlocked, 0.4);
+    /// assert_eq!(blocked.fault, Fault::CondenserAirflowLoss);
+    /// ```
+    pub const fn caused(cause: FaultCause, severity: f64) -> Self {
+        Self {
+            fault: cause.fault(),
+            severity,
+            other: None,
+            cause: Some(cause),
         }
     }
 
@@ -77,6 +173,7 @@ impl FaultSeverity {
             fault: Fault::WrongRefrigerant,
             severity: share,
             other: Some(other),
+            cause: None,
         }
     }
 }
@@ -147,7 +244,7 @@ pub(super) fn charge_kg(vehicle: &Vehicle, faults: &[FaultSeverity]) -> f64 {
     let mut charge_kg = vehicle.charge_kg;
     for f in faults {
         if f.fault == Fault::Undercharge {
-            charge_kg *= 1.0 - f.severity * MOST_LOST;
+            charge_kg *= 1.0 - f.severity;
         } else if f.fault == Fault::Overcharge {
             charge_kg *= 1.0 + f.severity;
         }
@@ -165,17 +262,30 @@ pub(super) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &[FaultSeveri
         if !exists(f.fault, &vehicle.system) {
             return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
         }
+        if f.cause.is_some_and(|cause| cause.fault() != f.fault) {
+            return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
+        }
         let left = 1.0 - severity * MOST_LOST;
-        let tighter = 1.0 / (left * left);
+        let pumped = 1.0 - severity * MOST_WORN;
+        let tight = severity / (1.03 - severity);
+        let tight = tight * tight;
         match f.fault {
             Fault::NoFault
             | Fault::GaugeError
             | Fault::WrongRefrigerant
             | Fault::ClutchNotEngaged
-            | Fault::Undercharge
             | Fault::Overcharge => {}
-            Fault::WornCompressor => plant.drive.leakage = 1.0 - (1.0 - plant.drive.leakage) * left,
-            Fault::CondenserAirflowLoss => plant.draught.lose(left),
+            Fault::Undercharge => plant.leaked = severity > 0.0,
+            Fault::WornCompressor => match f.cause {
+                Some(FaultCause::LostDisplacement) => plant.drive.lost = 1.0 - (1.0 - plant.drive.lost) * pumped,
+                _ => plant.drive.leakage = 1.0 - (1.0 - plant.drive.leakage) * pumped,
+            },
+            Fault::CondenserAirflowLoss => match f.cause {
+                Some(FaultCause::FanDead) if severity > 0.0 => plant.draught.slow_down(0.0),
+                Some(FaultCause::FaceBlocked) => plant.draught.block(pumped),
+                Some(FaultCause::HotAirTakenIn) => plant.draught.standing.t_k += severity * HOT_AIR_K,
+                _ => plant.draught.slow_down(left),
+            },
             Fault::NonCondensables => {
                 let h = &vehicle.hardware;
                 let volume_m3 = h.condenser_volume_m3
@@ -188,23 +298,38 @@ pub(super) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &[FaultSeveri
                     } else {
                         h.accumulator_volume_m3
                     };
-                plant.gas_mol += severity * STANDARD_PRESSURE_PA * volume_m3 / (GAS_J_MOL_K * STANDARD_K);
+                plant.gas_mol += severity * MOST_GAS * STANDARD_PRESSURE_PA * volume_m3 / (GAS_J_MOL_K * STANDARD_K);
             }
-            Fault::LiquidLineRestriction => plant.resistance.1 *= tighter,
-            Fault::HighSideRestriction => plant.resistance.0 *= tighter,
-            Fault::SuctionLineRestriction => plant.resistance.2 *= tighter,
+            Fault::LiquidLineRestriction => {
+                plant.restriction_pa.1 += RESTRICTION_PA.1 * tight;
+                plant.clamp_before = f.cause == Some(FaultCause::BehindClamp);
+            }
+            Fault::HighSideRestriction => {
+                plant.restriction_pa.0 += RESTRICTION_PA.0 * tight;
+                match f.cause {
+                    Some(FaultCause::BehindHighPort) => plant.high_port = HighPort::Discharge,
+                    Some(FaultCause::BeforeHighPort) => plant.high_port = HighPort::Liquid,
+                    _ => {}
+                }
+            }
+            Fault::SuctionLineRestriction => plant.restriction_pa.2 += RESTRICTION_PA.2 * tight,
             Fault::ExpansionValveStuckOpen => match &mut plant.front.metering {
                 Metering::Valve(valve) => valve.least = valve.least.max(severity),
                 Metering::Electronic(valve) => valve.least = valve.least.max(severity),
                 Metering::Orifice(_) => {}
             },
             Fault::ExpansionValveStuckClosed => match &mut plant.front.metering {
-                Metering::Valve(valve) => valve.most = valve.most.min(1.0 - severity),
+                Metering::Valve(valve) => {
+                    valve.most = valve.most.min((1.0 - severity) * (1.0 - severity));
+                    if f.cause == Some(FaultCause::ShutWithoutBleed) {
+                        valve.bleed *= 1.0 - severity * TIGHT_SEAT;
+                    }
+                }
                 Metering::Electronic(valve) => valve.most = valve.most.min(1.0 - severity),
                 Metering::Orifice(_) => {}
             },
             Fault::OrificeRestricted | Fault::MoistureIcing => match &mut plant.front.metering {
-                Metering::Valve(valve) => valve.area_m2 *= left,
+                Metering::Valve(valve) => valve.area_m2 *= PAST_ICE + (1.0 - PAST_ICE) * left * left,
                 Metering::Electronic(valve) => valve.area_m2 *= left,
                 Metering::Orifice(orifice) => orifice.free *= left,
             },
@@ -214,13 +339,34 @@ pub(super) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &[FaultSeveri
                 plant.control = Control::None;
                 plant.icing = true;
             }
-            Fault::CompressorControlFault => {
-                let (least, most) = plant.demand;
-                plant.demand.1 = most - severity * (most - least);
-            }
-            Fault::ClutchSlipping => plant.drive.speed_hz *= left,
-            Fault::HeaterAirMixing => plant.cabin.heated = plant.cabin.heated.max(severity),
+            Fault::CompressorControlFault => control(plant, vehicle, f.cause, severity),
+            Fault::ClutchSlipping => plant.drive.speed_hz *= pumped,
+            Fault::HeaterAirMixing => plant.cabin.heated = plant.cabin.heated.max(severity * MOST_HEATED),
         }
     }
     Ok(())
+}
+
+/// A control that does not do what it should.
+fn control(plant: &mut Plant, vehicle: &Vehicle, cause: Option<FaultCause>, severity: f64) {
+    let (least, most) = plant.demand;
+    match cause {
+        Some(FaultCause::ControlStuckHigh) => {
+            plant.demand.0 = least + severity * (most - least);
+            // A clutch that no longer lets go.
+            plant.icing |= vehicle.cycles() && severity > 0.0;
+        }
+        Some(FaultCause::SwitchOpensEarly) => {
+            let h = &mut plant.hardware;
+            h.switch_opens_pa += severity * EARLY_PA;
+            h.switch_band_pa *= 1.0 - 0.5 * severity;
+            h.thermostat_opens_k += severity * EARLY_K;
+            match &mut plant.control {
+                Control::None => {}
+                Control::LowSide { set_pa } | Control::Internal { set_pa, .. } => *set_pa += severity * EARLY_PA,
+                Control::Fin { set_k } | Control::Air { set_k } => *set_k += severity * EARLY_K,
+            }
+        }
+        _ => plant.demand.1 = most - severity * MOST_WORN * (most - least),
+    }
 }

@@ -1,4 +1,4 @@
-//! The parameters of the vehicle model: typical values by class, and their spread.
+//! The parameters of the vehicle model: typical values by class, and their spreads.
 //!
 //! Generated from tables/vehicle/hardware.toml by tables/compile; edit the table, not this file.
 
@@ -39,6 +39,10 @@ pub struct Hardware {
     ///
     /// Source: judgement.
     pub shell_loss: f64,
+    /// Fall of the compressor's efficiencies with its speed, per that of the correlation.
+    ///
+    /// Source: judgement: scatter between makes.
+    pub speed_loss: f64,
     /// Smallest displacement of a variable compressor per its largest.
     ///
     /// Source: judgement: common practice, 2 to 8 %.
@@ -83,13 +87,21 @@ pub struct Hardware {
     ///
     /// Source: judgement: common practice, no source: 27 to 32 bar.
     pub high_limit_pa: f64,
+    /// Low-side pressure at which protection stops the compressor, Pa gauge; below any vacuum where there is none or it is bridged.
+    ///
+    /// Source: engineering judgement: usual is none on the low side; set by the make.
+    pub low_cutout_pa: f64,
+    /// High-side pressure without which a switch does not let the compressor start, Pa gauge; below any vacuum where there is none or it is bridged.
+    ///
+    /// Source: makers' dual pressure switches open at 1.1 to 2.0 bar.
+    pub start_pa: f64,
     /// Face area of the condenser, m2.
     ///
     /// Source: judgement: common sizes.
     pub condenser_face_m2: f64,
     /// Face velocity of the air that the condenser fan alone moves at its highest speed, m/s.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement: 1,500 to 2,000 m3/h through a car's condenser.
     pub fan_velocity_m_s: f64,
     /// Speed of the condenser fan while the high side is low, per its highest; 1 where it knows one speed only.
     ///
@@ -103,6 +115,10 @@ pub struct Hardware {
     ///
     /// Source: makers' service texts, fast above 14.7, 15.2, 15.5, 16.5, 17 and 20 bar.
     pub fan_rise_pa: f64,
+    /// Engine speed at which a fan that the engine drives moves its full flow, revolutions per second.
+    ///
+    /// Source: engineering judgement: 1,800 rpm; the coupling slips beyond.
+    pub fan_engine_hz: f64,
     /// Face velocity that the vehicle's speed alone gives, per that speed.
     ///
     /// Source: from memory: cooling air passes a core at 0.1 to 0.2 of the road speed; condensing 19 to 22 K above ambient under ram air (one maker's page).
@@ -159,6 +175,10 @@ pub struct Hardware {
     ///
     /// Source: judgement.
     pub bay_rise_k: f64,
+    /// Part of the difference between the air of the engine bay and the pipe that a clamp on a line takes up.
+    ///
+    /// Source: engineering judgement: a clamp without insulation in a hot bay reads 1 to 3 K off.
+    pub clamp_pull: f64,
     /// Volume of the discharge side up to the condenser, m3.
     ///
     /// Source: judgement.
@@ -173,19 +193,23 @@ pub struct Hardware {
     pub suction_volume_m3: f64,
     /// Volume of the receiver-drier that liquid can fill, m3.
     ///
-    /// Source: judgement: desiccant taken off.
+    /// Source: engineering judgement: the high side stays flat down to about a fifth of the charge missing (a trade association's charge curve of a valve car, 7 to 21 % short); desiccant taken off.
     pub receiver_volume_m3: f64,
     /// Volume of the suction accumulator that liquid can fill, m3.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement: a car with an orifice tube 25 % short reads nearly as before (a trade association's test), and shows it from a third on.
     pub accumulator_volume_m3: f64,
+    /// Liquid in the flow that leaves a full accumulator, mass fraction: what its oil bleed hole passes.
+    ///
+    /// Source: engineering judgement: a hole of 1 mm in a pool of oil and liquid; superheat at the port 0 to 6 K with what the bay adds.
+    pub accumulator_bleed: f64,
     /// Effectiveness of an internal heat exchanger on its vapour side; zero where there is none.
     ///
     /// Source: set by the vehicle, not drawn.
     pub exchanger: f64,
     /// Effective flow area of a fully open expansion valve, m2.
     ///
-    /// Source: judgement, from memory: a car's valve is rated 1.5 to 2 tons at a pressure drop of 4.1 bar (AHRI 750), keeps a reserve of 10 to 40 % behind that, and has 11.5 bar across it in hot weather: 2 tons pass 4 fully open.
+    /// Source: engineering judgement: a car's valve is rated 1.5 to 2 tons at a pressure drop of 4.1 bar (AHRI 750, from memory); 1.5 tons with a quarter of reserve.
     pub valve_area_m2: f64,
     /// Superheat at which an expansion valve begins to open at 0 C, K.
     ///
@@ -199,6 +223,10 @@ pub struct Hardware {
     ///
     /// Source: judgement: maximum operating pressure of common valves.
     pub valve_limit_pa: f64,
+    /// What a closed valve still lets through, per its full flow.
+    ///
+    /// Source: engineering judgement: bleed notch and seat leakage.
+    pub valve_bleed: f64,
     /// Bore of the orifice tube, m.
     ///
     /// Source: judgement: common bores from 1.2 to 1.8 mm, from memory; a bus is a bundle.
@@ -265,39 +293,133 @@ pub struct Hardware {
     pub duct_gain: f64,
 }
 
-/// How a parameter varies from vehicle to vehicle.
+/// How a parameter varies: standard deviations of the value when `additive`, else of its natural logarithm.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Spread {
-    /// Standard deviation: of the value when `additive`, else of its natural logarithm.
-    pub deviation: f64,
+    /// Between makes.
+    pub make: f64,
+    /// Between the vehicles of one make.
+    pub vehicle: f64,
     /// Whether the deviation is added to the typical value.
     pub additive: bool,
     /// Whether the parameter grows with the size of the system.
     pub extensive: bool,
 }
 
-/// What some vehicles have and others have not.
+/// What some makes and vehicles have and others have not.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Options {
-    /// Part of valve systems whose receiver is built into the condenser.
+    /// Part of makes whose valve systems have the receiver built into the condenser.
+    ///
+    /// Source: engineering judgement.
     pub integrated_receiver: f64,
     /// Least and most of the face that its subcooling pass takes.
+    ///
+    /// Source: engineering judgement.
     pub subcooler_share: [f64; 2],
-    /// Part of R-1234yf systems with an internal heat exchanger.
+    /// Part of makes whose R-1234yf systems have an internal heat exchanger.
+    ///
+    /// Source: engineering judgement.
     pub exchanger_new: f64,
-    /// Part of all other systems with one.
+    /// Part of makes whose other systems have one.
+    ///
+    /// Source: engineering judgement.
     pub exchanger_old: f64,
     /// Its least and most effectiveness.
+    ///
+    /// Source: engineering judgement.
     pub exchanger: [f64; 2],
-    /// Part whose high-side port stands behind the condenser.
+    /// Part of makes whose high-side port stands behind the condenser.
+    ///
+    /// Source: engineering judgement.
     pub liquid_port: f64,
-    /// Part of clutch systems with a valve that cycle on a low-side switch.
+    /// Part of makes whose low-side port stands at the evaporator or accumulator: with a valve, with an orifice tube.
+    ///
+    /// Source: engineering judgement.
+    pub evaporator_port: [f64; 2],
+    /// Part of makes whose clutch systems with a valve cycle on a low-side switch.
+    ///
+    /// Source: engineering judgement.
     pub valve_low_side_switch: f64,
-    /// Part whose condenser fan turns slowly while the high side is low.
-    pub fan_by_pressure: f64,
-    /// Part with a second evaporator, by class.
+    /// Part of makes whose clutch systems with a valve have no low limit at all.
+    ///
+    /// Source: engineering judgement.
+    pub valve_no_low_limit: f64,
+    /// Part of makes whose valves keep opening at any evaporator pressure.
+    ///
+    /// Source: engineering judgement: valves are sold with and without a maximum operating pressure.
+    pub valve_unlimited: f64,
+    /// Part of makes whose clutch compressors are of a rotary kind, without clearance volume but with leaks.
+    ///
+    /// Source: engineering judgement.
+    pub rotary: f64,
+    /// Part of makes whose condenser fan knows one speed only.
+    ///
+    /// Source: engineering judgement.
+    pub fan_always: f64,
+    /// Part of makes whose belt-driven systems have a fan on the engine.
+    ///
+    /// Source: engineering judgement.
+    pub fan_engine: f64,
+    /// Of the others, the part whose fan follows the pressure steplessly and over a wide range.
+    ///
+    /// Source: engineering judgement; makers' service texts name steps at half speed as well as stepless drives.
+    pub fan_stepless: f64,
+    /// Part of makes with a switch or sensor that stops the compressor while the high side is low.
+    ///
+    /// Source: engineering judgement.
+    pub start_switch: f64,
+    /// Lowest and highest high-side pressure at which it does, Pa gauge.
+    ///
+    /// Source: makers' dual pressure switches open at 1.1 to 2.0 bar.
+    pub start_pa: [f64; 2],
+    /// Part of makes whose valve systems have a low-side cut-out for protection.
+    ///
+    /// Source: engineering judgement.
+    pub low_cut_out: f64,
+    /// Lowest and highest pressure at which it stops the compressor, Pa gauge.
+    ///
+    /// Source: engineering judgement.
+    pub low_cut_out_pa: [f64; 2],
+    /// Part of makes whose compressors wear by lost displacement instead of by leakage.
+    ///
+    /// Source: engineering judgement.
+    pub worn_by_displacement: f64,
+    /// Part of makes whose stuck valve shuts without a bleed.
+    ///
+    /// Source: engineering judgement.
+    pub shut_without_bleed: f64,
+    /// Part of makes that note a swinging needle while the clutch pulls.
+    ///
+    /// Source: engineering judgement.
+    pub needle_engaged: f64,
+    /// Part of makes that note the ends of its swing: low side lowest, high side highest.
+    ///
+    /// Source: engineering judgement; US Army TM 5-3805-291-23-1, table 1, reads the low side where the clutch opens.
+    pub needle_ends: f64,
+    /// Part of makes whose vent is read on the road, and the gauges at a standstill.
+    ///
+    /// Source: engineering judgement.
+    pub vent_on_road: f64,
+    /// Parts of lost condenser air that are a dead fan, a slow one, a blocked face; the rest is hot air taken in.
+    ///
+    /// Source: engineering judgement.
+    pub condenser_causes: [f64; 3],
+    /// Part of liquid-line restrictions that lie before the place where a clamp reads the line.
+    ///
+    /// Source: engineering judgement.
+    pub restricted_before_clamp: f64,
+    /// Part of faulty controls of variable and electric compressors that are stuck low; the rest is stuck high.
+    ///
+    /// Source: engineering judgement.
+    pub control_stuck_low: f64,
+    /// Part of vehicles with a second evaporator, by class.
+    ///
+    /// Source: engineering judgement.
     pub rear: [f64; 5],
     /// Its least and most size per that of the front one.
+    ///
+    /// Source: engineering judgement.
     pub rear_size: [f64; 2],
 }
 
@@ -310,8 +432,26 @@ impl Options {
         exchanger_old: 0.08,
         exchanger: [0.25, 0.55],
         liquid_port: 0.7,
+        evaporator_port: [0.3, 0.6],
         valve_low_side_switch: 0.25,
-        fan_by_pressure: 0.9,
+        valve_no_low_limit: 0.05,
+        valve_unlimited: 0.4,
+        rotary: 0.3,
+        fan_always: 0.1,
+        fan_engine: 0.12,
+        fan_stepless: 0.35,
+        start_switch: 0.75,
+        start_pa: [110000.0, 210000.0],
+        low_cut_out: 0.1,
+        low_cut_out_pa: [20000.0, 80000.0],
+        worn_by_displacement: 0.4,
+        shut_without_bleed: 0.5,
+        needle_engaged: 0.35,
+        needle_ends: 0.25,
+        vent_on_road: 0.3,
+        condenser_causes: [0.3, 0.22, 0.33],
+        restricted_before_clamp: 0.7,
+        control_stuck_low: 0.75,
         rear: [0.0, 0.0, 0.06, 0.35, 0.0],
         rear_size: [0.45, 0.9],
     };
@@ -319,378 +459,494 @@ impl Options {
 
 impl Hardware {
     /// How many parameters there are.
-    pub const COUNT: usize = 64;
+    pub const COUNT: usize = 71;
 
-    /// How each of them varies, in the order of [`Hardware::values`].
-    pub const SPREAD: [Spread; 64] = [
+    /// How each of them varies between makes and between vehicles, in the order of [`Hardware::values`].
+    pub const SPREAD: [Spread; 71] = [
         Spread {
-            deviation: 0.06,
+            make: 0.1,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // displacement_m3
         Spread {
-            deviation: 0.06,
+            make: 0.12,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // electric_displacement_m3
         Spread {
-            deviation: 0.08,
+            make: 0.06,
+            vehicle: 0.06,
             additive: false,
             extensive: false,
         }, // pulley_ratio
         Spread {
-            deviation: 0.08,
+            make: 0.08,
+            vehicle: 0.04,
             additive: false,
             extensive: false,
         }, // electric_speed_hz
         Spread {
-            deviation: 0.25,
+            make: 0.2,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // clearance
         Spread {
-            deviation: 0.05,
+            make: 0.04,
+            vehicle: 0.03,
             additive: false,
             extensive: false,
         }, // volumetric_factor
         Spread {
-            deviation: 0.05,
+            make: 0.06,
+            vehicle: 0.04,
             additive: false,
             extensive: false,
         }, // isentropic_factor
         Spread {
-            deviation: 0.3,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // shell_loss
         Spread {
-            deviation: 0.2,
+            make: 0.3,
+            vehicle: 0.1,
+            additive: false,
+            extensive: false,
+        }, // speed_loss
+        Spread {
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // least_stroke
         Spread {
-            deviation: 0.15,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // least_speed
         Spread {
-            deviation: 0.06,
+            make: 0.06,
+            vehicle: 0.035,
             additive: false,
             extensive: false,
         }, // switch_opens_pa
         Spread {
-            deviation: 0.1,
+            make: 0.09,
+            vehicle: 0.05,
             additive: false,
             extensive: false,
         }, // switch_band_pa
         Spread {
-            deviation: 0.7,
+            make: 0.9,
+            vehicle: 0.5,
             additive: true,
             extensive: false,
         }, // thermostat_opens_k
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // thermostat_band_k
         Spread {
-            deviation: 0.035,
+            make: 0.06,
+            vehicle: 0.025,
             additive: false,
             extensive: false,
         }, // internal_set_pa
         Spread {
-            deviation: 0.25,
+            make: 0.25,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // internal_slope
         Spread {
-            deviation: 0.05,
+            make: 0.06,
+            vehicle: 0.03,
             additive: false,
             extensive: false,
         }, // external_set_pa
         Spread {
-            deviation: 0.8,
+            make: 1.2,
+            vehicle: 0.6,
             additive: true,
             extensive: false,
         }, // electric_set_k
         Spread {
-            deviation: 0.04,
+            make: 0.05,
+            vehicle: 0.02,
             additive: false,
             extensive: false,
         }, // high_limit_pa
         Spread {
-            deviation: 0.06,
+            make: 0.0,
+            vehicle: 0.0,
+            additive: false,
+            extensive: false,
+        }, // low_cutout_pa
+        Spread {
+            make: 0.0,
+            vehicle: 0.0,
+            additive: false,
+            extensive: false,
+        }, // start_pa
+        Spread {
+            make: 0.08,
+            vehicle: 0.05,
             additive: false,
             extensive: true,
         }, // condenser_face_m2
         Spread {
-            deviation: 0.12,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // fan_velocity_m_s
         Spread {
-            deviation: 0.33,
+            make: 0.25,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // fan_slow
         Spread {
-            deviation: 0.12,
+            make: 0.1,
+            vehicle: 0.06,
             additive: false,
             extensive: false,
         }, // fan_rises_pa
         Spread {
-            deviation: 0.25,
+            make: 0.2,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // fan_rise_pa
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.1,
+            additive: false,
+            extensive: false,
+        }, // fan_engine_hz
+        Spread {
+            make: 0.15,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // ram_velocity_ratio
         Spread {
-            deviation: 0.32,
+            make: 0.3,
+            vehicle: 0.12,
             additive: false,
             extensive: false,
         }, // hot_air_return
         Spread {
-            deviation: 0.1,
+            make: 0.12,
+            vehicle: 0.06,
             additive: false,
             extensive: false,
         }, // condenser_air_w_m2_k
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // condenser_refrigerant_w_m2_k
         Spread {
-            deviation: 0.15,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // condenser_gas_ratio
         Spread {
-            deviation: 0.1,
+            make: 0.15,
+            vehicle: 0.07,
             additive: false,
             extensive: true,
         }, // condenser_volume_m3
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // condenser_drop_pa
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // subcooler_share
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: true,
         }, // reference_flow_kg_s
         Spread {
-            deviation: 0.3,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // discharge_drop_pa
         Spread {
-            deviation: 0.3,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // liquid_drop_pa
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // suction_drop_pa
         Spread {
-            deviation: 0.3,
+            make: 0.35,
+            vehicle: 0.2,
             additive: false,
             extensive: true,
         }, // suction_gain_w_k
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // bay_rise_k
         Spread {
-            deviation: 0.2,
+            make: 0.5,
+            vehicle: 0.4,
+            additive: false,
+            extensive: false,
+        }, // clamp_pull
+        Spread {
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // discharge_volume_m3
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // liquid_volume_m3
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // suction_volume_m3
         Spread {
-            deviation: 0.12,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // receiver_volume_m3
         Spread {
-            deviation: 0.12,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // accumulator_volume_m3
         Spread {
-            deviation: 0.0,
+            make: 0.3,
+            vehicle: 0.25,
+            additive: false,
+            extensive: false,
+        }, // accumulator_bleed
+        Spread {
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // exchanger
         Spread {
-            deviation: 0.08,
+            make: 0.14,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // valve_area_m2
         Spread {
-            deviation: 0.25,
+            make: 0.3,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // valve_superheat_k
         Spread {
-            deviation: 0.2,
+            make: 0.2,
+            vehicle: 0.1,
             additive: false,
             extensive: false,
         }, // valve_stroke_k
         Spread {
-            deviation: 0.06,
+            make: 0.08,
+            vehicle: 0.04,
             additive: false,
             extensive: false,
         }, // valve_limit_pa
         Spread {
-            deviation: 0.02,
+            make: 0.4,
+            vehicle: 0.2,
+            additive: false,
+            extensive: false,
+        }, // valve_bleed
+        Spread {
+            make: 0.03,
+            vehicle: 0.012,
             additive: false,
             extensive: false,
         }, // orifice_diameter_m
         Spread {
-            deviation: 0.0,
+            make: 0.0,
+            vehicle: 0.0,
             additive: false,
             extensive: false,
         }, // orifice_slenderness
         Spread {
-            deviation: 0.08,
+            make: 0.1,
+            vehicle: 0.05,
             additive: false,
             extensive: true,
         }, // blower_m3_s
         Spread {
-            deviation: 0.1,
+            make: 0.12,
+            vehicle: 0.06,
             additive: false,
             extensive: true,
         }, // evaporator_air_w_k
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // evaporator_refrigerant_w_k
         Spread {
-            deviation: 0.15,
+            make: 0.12,
+            vehicle: 0.08,
             additive: false,
             extensive: false,
         }, // evaporator_gas_ratio
         Spread {
-            deviation: 0.25,
+            make: 0.25,
+            vehicle: 0.15,
             additive: false,
             extensive: false,
         }, // evaporator_drop_pa
         Spread {
-            deviation: 0.12,
+            make: 0.12,
+            vehicle: 0.07,
             additive: false,
             extensive: true,
         }, // evaporator_volume_m3
         Spread {
-            deviation: 0.15,
+            make: 0.15,
+            vehicle: 0.08,
             additive: false,
             extensive: true,
         }, // evaporator_heat_j_k
         Spread {
-            deviation: 0.15,
+            make: 0.1,
+            vehicle: 0.1,
             additive: false,
             extensive: true,
         }, // cabin_w_k
         Spread {
-            deviation: 0.3,
+            make: 0.15,
+            vehicle: 0.25,
             additive: false,
             extensive: true,
         }, // cabin_load_w
         Spread {
-            deviation: 0.3,
+            make: 0.0,
+            vehicle: 0.3,
             additive: false,
             extensive: false,
         }, // cabin_moisture_kg_s
         Spread {
-            deviation: 0.3,
+            make: 0.25,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // fresh_share
         Spread {
-            deviation: 0.5,
+            make: 0.4,
+            vehicle: 0.4,
             additive: false,
             extensive: false,
         }, // heater_leak
         Spread {
-            deviation: 5.0,
+            make: 2.0,
+            vehicle: 4.5,
             additive: true,
             extensive: false,
         }, // heater_k
         Spread {
-            deviation: 0.3,
+            make: 0.25,
+            vehicle: 0.2,
             additive: false,
             extensive: false,
         }, // duct_gain
     ];
 
-    /// Standard deviation of the natural logarithm of the size that all extensive parameters share.
-    pub const SIZE_DEVIATION: f64 = 0.1;
+    /// How the size varies that all extensive parameters share.
+    pub const SIZE: Spread = Spread {
+        make: 0.06,
+        vehicle: 0.09,
+        additive: false,
+        extensive: true,
+    };
 
     /// What is typical of a class of vehicle.
     pub const fn typical(class: VehicleClass) -> Self {
         Self::from_values(match class {
             VehicleClass::SmallCar => [
-                0.00011, 2.7e-5, 1.25, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.2, 2.1, 0.35, 1100000.0, 400000.0, 0.15, 0.28, 4800.0,
-                15000.0, 0.22, 0.0006, 60000.0, 0.0, 0.034, 20000.0, 12000.0, 12000.0, 2.2, 25.0, 0.00015, 6e-5,
-                0.00035, 0.00028, 0.0004, 0.0, 2.175e-6, 3.5, 6.0, 480000.0, 0.00145, 23.0, 0.105, 290.0, 850.0, 0.15,
-                15000.0, 0.00045, 1300.0, 45.0, 700.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+                0.00011, 2.7e-5, 1.25, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, 196000.0, 0.2, 2.1, 0.35, 1160000.0, 400000.0,
+                30.0, 0.15, 0.32, 4800.0, 15000.0, 0.22, 0.0006, 60000.0, 0.0, 0.034, 20000.0, 12000.0, 12000.0, 2.2,
+                25.0, 0.03, 0.00015, 6e-5, 0.00035, 0.0002, 0.00031, 0.025, 0.0, 1.5e-6, 3.5, 6.0, 480000.0, 0.03,
+                0.00145, 23.0, 0.105, 290.0, 850.0, 0.15, 15000.0, 0.00045, 1300.0, 45.0, 700.0, 3e-5, 0.12, 0.012,
+                340.0, 0.035,
             ],
             VehicleClass::Car => [
-                0.00015, 3.4e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.24, 2.25, 0.35, 1100000.0, 400000.0, 0.15, 0.28,
-                4800.0, 15000.0, 0.22, 0.00078, 60000.0, 0.0, 0.043, 20000.0, 12000.0, 12000.0, 2.5, 25.0, 0.00018,
-                9e-5, 0.0004, 0.00036, 0.00052, 0.0, 2.775e-6, 3.5, 6.0, 480000.0, 0.00157, 23.0, 0.125, 345.0, 1000.0,
-                0.15, 15000.0, 0.00055, 1500.0, 55.0, 800.0, 3e-5, 0.12, 0.012, 340.0, 0.035,
+                0.00015, 3.4e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, 196000.0, 0.24, 2.25, 0.35, 1160000.0,
+                400000.0, 30.0, 0.15, 0.32, 4800.0, 15000.0, 0.22, 0.00078, 60000.0, 0.0, 0.043, 20000.0, 12000.0,
+                12000.0, 2.5, 25.0, 0.03, 0.00018, 9e-5, 0.0004, 0.00026, 0.0004, 0.025, 0.0, 1.9e-6, 3.5, 6.0,
+                480000.0, 0.03, 0.00157, 23.0, 0.125, 345.0, 1000.0, 0.15, 15000.0, 0.00055, 1500.0, 55.0, 800.0, 3e-5,
+                0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::LargeCar => [
-                0.000175, 4e-5, 1.35, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.28, 2.3, 0.35, 1100000.0, 400000.0, 0.15, 0.28, 4800.0,
-                15000.0, 0.22, 0.00095, 60000.0, 0.0, 0.051, 20000.0, 12000.0, 12000.0, 3.0, 25.0, 0.0002, 0.00011,
-                0.00045, 0.00042, 0.0006, 0.0, 3.3e-6, 3.5, 6.0, 480000.0, 0.00168, 23.0, 0.14, 390.0, 1150.0, 0.15,
-                15000.0, 0.00062, 1700.0, 65.0, 1000.0, 4e-5, 0.12, 0.012, 340.0, 0.035,
+                0.000175, 4e-5, 1.35, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, 196000.0, 0.28, 2.3, 0.35, 1160000.0,
+                400000.0, 30.0, 0.15, 0.32, 4800.0, 15000.0, 0.22, 0.00095, 60000.0, 0.0, 0.051, 20000.0, 12000.0,
+                12000.0, 3.0, 25.0, 0.03, 0.0002, 0.00011, 0.00045, 0.0003, 0.00046, 0.025, 0.0, 2.3e-6, 3.5, 6.0,
+                480000.0, 0.03, 0.00168, 23.0, 0.14, 390.0, 1150.0, 0.15, 15000.0, 0.00062, 1700.0, 65.0, 1000.0, 4e-5,
+                0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Van => [
-                0.000215, 4.6e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 0.32, 2.3, 0.35, 1100000.0, 400000.0, 0.14, 0.28, 4800.0,
-                15000.0, 0.22, 0.0012, 60000.0, 0.0, 0.062, 20000.0, 12000.0, 12000.0, 3.5, 20.0, 0.00025, 0.0002,
-                0.0007, 0.00055, 0.0008, 0.0, 3.75e-6, 3.5, 6.0, 480000.0, 0.00183, 23.0, 0.17, 480.0, 1400.0, 0.15,
-                15000.0, 0.00075, 2100.0, 95.0, 1400.0, 6e-5, 0.12, 0.012, 340.0, 0.035,
+                0.000215, 4.6e-5, 1.3, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, 196000.0, 0.32, 2.3, 0.35, 1160000.0,
+                400000.0, 30.0, 0.14, 0.32, 4800.0, 15000.0, 0.22, 0.0012, 60000.0, 0.0, 0.062, 20000.0, 12000.0,
+                12000.0, 3.5, 20.0, 0.03, 0.00025, 0.0002, 0.0007, 0.0004, 0.00062, 0.025, 0.0, 2.6e-6, 3.5, 6.0,
+                480000.0, 0.03, 0.00183, 23.0, 0.17, 480.0, 1400.0, 0.15, 15000.0, 0.00075, 2100.0, 95.0, 1400.0, 6e-5,
+                0.12, 0.012, 340.0, 0.035,
             ],
             VehicleClass::Bus => [
-                0.00065, 0.00017, 1.2, 130.0, 0.04, 1.0, 1.0, 0.1, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
-                296000.0, 0.027, 301000.0, 277.15, 2850000.0, 1.1, 2.7, 0.35, 1100000.0, 400000.0, 0.05, 0.12, 4800.0,
-                15000.0, 0.22, 0.0065, 60000.0, 0.0, 0.22, 20000.0, 12000.0, 12000.0, 9.0, 5.0, 0.0015, 0.0018, 0.004,
-                0.0026, 0.0032, 0.0, 1.425e-5, 3.5, 6.0, 480000.0, 0.0034, 23.0, 0.95, 2700.0, 8000.0, 0.15, 15000.0,
-                0.005, 12000.0, 500.0, 7000.0, 0.0004, 0.12, 0.012, 340.0, 0.035,
+                0.00065, 0.00017, 1.2, 130.0, 0.04, 1.0, 1.0, 0.1, 1.0, 0.05, 0.12, 165000.0, 140000.0, 274.15, 3.5,
+                296000.0, 0.027, 301000.0, 277.15, 2850000.0, -200000.0, 196000.0, 1.1, 2.7, 0.35, 1160000.0, 400000.0,
+                30.0, 0.05, 0.14, 4800.0, 15000.0, 0.22, 0.0065, 60000.0, 0.0, 0.22, 20000.0, 12000.0, 12000.0, 9.0,
+                5.0, 0.03, 0.0015, 0.0018, 0.004, 0.00195, 0.0025, 0.025, 0.0, 1e-5, 3.5, 6.0, 480000.0, 0.03, 0.0034,
+                23.0, 0.95, 2700.0, 8000.0, 0.15, 15000.0, 0.005, 12000.0, 500.0, 7000.0, 0.0004, 0.12, 0.012, 340.0,
+                0.035,
             ],
         })
     }
 
     /// The parameters as one array, in the order of the fields.
-    pub const fn values(&self) -> [f64; 64] {
+    pub const fn values(&self) -> [f64; 71] {
         [
             self.displacement_m3,
             self.electric_displacement_m3,
@@ -700,6 +956,7 @@ impl Hardware {
             self.volumetric_factor,
             self.isentropic_factor,
             self.shell_loss,
+            self.speed_loss,
             self.least_stroke,
             self.least_speed,
             self.switch_opens_pa,
@@ -711,11 +968,14 @@ impl Hardware {
             self.external_set_pa,
             self.electric_set_k,
             self.high_limit_pa,
+            self.low_cutout_pa,
+            self.start_pa,
             self.condenser_face_m2,
             self.fan_velocity_m_s,
             self.fan_slow,
             self.fan_rises_pa,
             self.fan_rise_pa,
+            self.fan_engine_hz,
             self.ram_velocity_ratio,
             self.hot_air_return,
             self.condenser_air_w_m2_k,
@@ -730,16 +990,19 @@ impl Hardware {
             self.suction_drop_pa,
             self.suction_gain_w_k,
             self.bay_rise_k,
+            self.clamp_pull,
             self.discharge_volume_m3,
             self.liquid_volume_m3,
             self.suction_volume_m3,
             self.receiver_volume_m3,
             self.accumulator_volume_m3,
+            self.accumulator_bleed,
             self.exchanger,
             self.valve_area_m2,
             self.valve_superheat_k,
             self.valve_stroke_k,
             self.valve_limit_pa,
+            self.valve_bleed,
             self.orifice_diameter_m,
             self.orifice_slenderness,
             self.blower_m3_s,
@@ -760,7 +1023,7 @@ impl Hardware {
     }
 
     /// The parameters from one array, in the order of the fields.
-    pub const fn from_values(values: [f64; 64]) -> Self {
+    pub const fn from_values(values: [f64; 71]) -> Self {
         Self {
             displacement_m3: values[0],
             electric_displacement_m3: values[1],
@@ -770,62 +1033,69 @@ impl Hardware {
             volumetric_factor: values[5],
             isentropic_factor: values[6],
             shell_loss: values[7],
-            least_stroke: values[8],
-            least_speed: values[9],
-            switch_opens_pa: values[10],
-            switch_band_pa: values[11],
-            thermostat_opens_k: values[12],
-            thermostat_band_k: values[13],
-            internal_set_pa: values[14],
-            internal_slope: values[15],
-            external_set_pa: values[16],
-            electric_set_k: values[17],
-            high_limit_pa: values[18],
-            condenser_face_m2: values[19],
-            fan_velocity_m_s: values[20],
-            fan_slow: values[21],
-            fan_rises_pa: values[22],
-            fan_rise_pa: values[23],
-            ram_velocity_ratio: values[24],
-            hot_air_return: values[25],
-            condenser_air_w_m2_k: values[26],
-            condenser_refrigerant_w_m2_k: values[27],
-            condenser_gas_ratio: values[28],
-            condenser_volume_m3: values[29],
-            condenser_drop_pa: values[30],
-            subcooler_share: values[31],
-            reference_flow_kg_s: values[32],
-            discharge_drop_pa: values[33],
-            liquid_drop_pa: values[34],
-            suction_drop_pa: values[35],
-            suction_gain_w_k: values[36],
-            bay_rise_k: values[37],
-            discharge_volume_m3: values[38],
-            liquid_volume_m3: values[39],
-            suction_volume_m3: values[40],
-            receiver_volume_m3: values[41],
-            accumulator_volume_m3: values[42],
-            exchanger: values[43],
-            valve_area_m2: values[44],
-            valve_superheat_k: values[45],
-            valve_stroke_k: values[46],
-            valve_limit_pa: values[47],
-            orifice_diameter_m: values[48],
-            orifice_slenderness: values[49],
-            blower_m3_s: values[50],
-            evaporator_air_w_k: values[51],
-            evaporator_refrigerant_w_k: values[52],
-            evaporator_gas_ratio: values[53],
-            evaporator_drop_pa: values[54],
-            evaporator_volume_m3: values[55],
-            evaporator_heat_j_k: values[56],
-            cabin_w_k: values[57],
-            cabin_load_w: values[58],
-            cabin_moisture_kg_s: values[59],
-            fresh_share: values[60],
-            heater_leak: values[61],
-            heater_k: values[62],
-            duct_gain: values[63],
+            speed_loss: values[8],
+            least_stroke: values[9],
+            least_speed: values[10],
+            switch_opens_pa: values[11],
+            switch_band_pa: values[12],
+            thermostat_opens_k: values[13],
+            thermostat_band_k: values[14],
+            internal_set_pa: values[15],
+            internal_slope: values[16],
+            external_set_pa: values[17],
+            electric_set_k: values[18],
+            high_limit_pa: values[19],
+            low_cutout_pa: values[20],
+            start_pa: values[21],
+            condenser_face_m2: values[22],
+            fan_velocity_m_s: values[23],
+            fan_slow: values[24],
+            fan_rises_pa: values[25],
+            fan_rise_pa: values[26],
+            fan_engine_hz: values[27],
+            ram_velocity_ratio: values[28],
+            hot_air_return: values[29],
+            condenser_air_w_m2_k: values[30],
+            condenser_refrigerant_w_m2_k: values[31],
+            condenser_gas_ratio: values[32],
+            condenser_volume_m3: values[33],
+            condenser_drop_pa: values[34],
+            subcooler_share: values[35],
+            reference_flow_kg_s: values[36],
+            discharge_drop_pa: values[37],
+            liquid_drop_pa: values[38],
+            suction_drop_pa: values[39],
+            suction_gain_w_k: values[40],
+            bay_rise_k: values[41],
+            clamp_pull: values[42],
+            discharge_volume_m3: values[43],
+            liquid_volume_m3: values[44],
+            suction_volume_m3: values[45],
+            receiver_volume_m3: values[46],
+            accumulator_volume_m3: values[47],
+            accumulator_bleed: values[48],
+            exchanger: values[49],
+            valve_area_m2: values[50],
+            valve_superheat_k: values[51],
+            valve_stroke_k: values[52],
+            valve_limit_pa: values[53],
+            valve_bleed: values[54],
+            orifice_diameter_m: values[55],
+            orifice_slenderness: values[56],
+            blower_m3_s: values[57],
+            evaporator_air_w_k: values[58],
+            evaporator_refrigerant_w_k: values[59],
+            evaporator_gas_ratio: values[60],
+            evaporator_drop_pa: values[61],
+            evaporator_volume_m3: values[62],
+            evaporator_heat_j_k: values[63],
+            cabin_w_k: values[64],
+            cabin_load_w: values[65],
+            cabin_moisture_kg_s: values[66],
+            fresh_share: values[67],
+            heater_leak: values[68],
+            heater_k: values[69],
+            duct_gain: values[70],
         }
     }
 }

@@ -1,14 +1,107 @@
 //! What instruments make of a simulated system.
 
-use super::Simulation;
+use super::population::UNIFORM;
+use super::{Conditions, FaultSeverity, Simulation, Vehicle, simulate};
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::error::Error;
-use crate::names::{Quantity, Thermometer};
-use crate::range::Range;
+use crate::names::{Compressor, Thermometer};
 use crate::units::{GaugePressure, Surroundings, kelvins};
 
-/// What a uniform number may be.
-const UNIFORM: Range = Range::new(Quantity::Probability, 0.0, 1.0);
+/// Engine speed and vehicle speed of a drive on which the vent is read, 1/s and m/s. Engineering judgement: 2,000 rpm and
+/// 54 km/h.
+const ROAD: (f64, f64) = (2_000.0 / 60.0, 15.0);
+
+/// What of a needle that swings with the clutch is noted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Needle {
+    /// The mean of a cycle on both sides.
+    Mean,
+    /// The end of the swing where the clutch opens: the lowest of the low side, the highest of the high side.
+    Ends,
+    /// What it shows while the clutch pulls: the middle of the low side's fall, three quarters of the way up the high
+    /// side's climb (which is fast at first).
+    Engaged,
+}
+
+/// How the vehicles of a make are measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Habits {
+    /// What of a swinging needle is noted.
+    pub needle: Needle,
+    /// Whether the vent is read on the road, and the gauges at a standstill.
+    pub vent_on_road: bool,
+}
+
+impl Habits {
+    /// The mean of a swinging needle, and everything read at one time.
+    pub const PLAIN: Self = Self {
+        needle: Needle::Mean,
+        vent_on_road: false,
+    };
+
+    /// The conditions in which the vent is read, where gauges are read in `conditions`: on the road at 2,000 rpm and
+    /// 54 km/h (a motor-driven compressor keeps its own speed), or the same.
+    pub fn vent_conditions(&self, vehicle: &Vehicle, conditions: &Conditions) -> Conditions {
+        let stands = conditions.vehicle_speed_m_s.is_none_or(|speed| speed < ROAD.1);
+        if !self.vent_on_road || !stands || conditions.at_rest(vehicle.system.compressor) {
+            return *conditions;
+        }
+        Conditions {
+            engine_speed_hz: match vehicle.system.compressor {
+                Compressor::Electric => conditions.engine_speed_hz,
+                Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => Some(ROAD.0),
+            },
+            vehicle_speed_m_s: Some(ROAD.1),
+            ..*conditions
+        }
+    }
+
+    /// What there is to read of `simulation`, by these habits: needles as they are noted, and the vent where it is read.
+    ///
+    /// `simulation` is that of `vehicle` in `conditions` with `faults`. The cabin's air is that where the vent is read.
+    ///
+    /// Errors: those of [`simulate`] where the vent is read on the road.
+    ///
+    /// ```
+    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::vehicle::{Conditions, Habits, System, Vehicle, simulate};
+    /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    /// let van = Vehicle::typical(system, VehicleClass::Van)?;
+    /// let yard = Conditions {
+    ///     engine_speed_hz: Some(12.0),
+    ///     ..Conditions::new(celsius(35.0), Surroundings::at_altitude(1_600.0)?)
+    /// };
+    /// let idle = simulate(&van, &yard, &[])?;
+    /// let on_road = Habits { vent_on_road: true, ..Habits::PLAIN };
+    /// let noted = on_road.noted(&idle, &van, &yard, &[])?;
+    /// assert!(noted.vent_k < idle.vent_k && noted.low_side_pa == idle.low_side_pa);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn noted(
+        &self,
+        simulation: &Simulation,
+        vehicle: &Vehicle,
+        conditions: &Conditions,
+        faults: &[FaultSeverity],
+    ) -> Result<Simulation, Error> {
+        let mut noted = *simulation;
+        if let Some(swing) = simulation.swing {
+            let along = |(low, high): (f64, f64), part: f64| low + part * (high - low);
+            (noted.low_side_pa, noted.high_side_pa) = match self.needle {
+                Needle::Mean => (simulation.low_side_pa, simulation.high_side_pa),
+                Needle::Ends => (swing.low_side_pa.0, swing.high_side_pa.1),
+                Needle::Engaged => (along(swing.low_side_pa, 0.5), along(swing.high_side_pa, 0.75)),
+            };
+        }
+        let elsewhere = self.vent_conditions(vehicle, conditions);
+        if elsewhere != *conditions {
+            let road = simulate(vehicle, &elsewhere, faults)?;
+            (noted.vent_k, noted.cabin_k) = (road.vent_k, road.cabin_k);
+        }
+        Ok(noted)
+    }
+}
 
 /// The instruments on a vehicle, and how carefully they are read.
 #[derive(Clone, Copy, Debug, PartialEq)]

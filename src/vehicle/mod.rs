@@ -16,6 +16,7 @@ mod faults;
 mod follow;
 mod hardware;
 mod inventory;
+mod make;
 mod measure;
 mod medium;
 mod mixed_table;
@@ -34,14 +35,15 @@ mod vehicle;
 
 pub use clutch::Swing;
 pub use conditions::Conditions;
-pub use faults::FaultSeverity;
+pub use faults::{FaultCause, FaultSeverity};
 pub use hardware::{Hardware, Options, Spread};
-pub use measure::Instruments;
+pub use make::Make;
+pub use measure::{Habits, Instruments, Needle};
 pub use population::Population;
 pub use simulate::simulate;
 pub use simulation::{Looks, Simulation, StatePoint, StatePoints};
 pub use system::System;
-pub use vehicle::{ClutchSense, HighPort, Rear, RearLoad, Vehicle};
+pub use vehicle::{ClutchSense, FanDrive, HighPort, LowPort, Rear, RearLoad, Vehicle};
 
 use crate::error::Error;
 use crate::names::Refrigerant;

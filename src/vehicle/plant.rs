@@ -1,5 +1,6 @@
 //! A vehicle in its conditions, with its faults: everything that the balance of the circuit needs, in plain numbers.
 
+use super::HighPort;
 use super::compressor::Drive;
 use super::evaporator::Coil;
 use super::expansion::{Orifice, Valve};
@@ -107,8 +108,8 @@ pub(super) struct Plant<'a> {
     pub demand: (f64, f64),
     /// High-side pressure at which protection takes over, Pa absolute.
     pub high_limit_pa: f64,
-    /// Protection that goes further than the control does, where there is one.
-    pub protection: Option<Protection>,
+    /// Protection that goes further than the control does.
+    pub protection: Protection,
     pub draught: Draught,
     pub front: Branch<'a>,
     pub rear: Option<Branch<'a>>,
@@ -120,12 +121,18 @@ pub(super) struct Plant<'a> {
     /// Specific heat of the cabin's air per kilogram of dry air, J/(kg K).
     pub air_cp_j_kg_k: f64,
     pub closure: Closure,
+    /// Whether charge has leaked out.
+    pub leaked: bool,
     /// Non-condensable gas in the condenser, mol.
     pub gas_mol: f64,
     /// Whether the low limit that should keep the evaporator from freezing has failed.
     pub icing: bool,
-    /// Resistances per that of the sound line: discharge, liquid, suction.
-    pub resistance: (f64, f64, f64),
+    /// Pressure drops at the reference flow that restrictions add to discharge side, liquid and suction line, Pa.
+    pub restriction_pa: (f64, f64, f64),
+    /// Where the high-side port stands to a restriction, where that decides what it reads.
+    pub high_port: HighPort,
+    /// Whether the thermometer of the liquid line sits before a restriction of it.
+    pub clamp_before: bool,
 }
 
 impl Plant<'_> {

@@ -8,6 +8,8 @@ use crate::error::Error;
 
 const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 const MOST_STEPS: usize = 100;
+/// Density that stands for an empty circuit, kg/m3.
+const NO_CHARGE_KG_M3: f64 = 0.05;
 
 /// What a system reads whose compressor is not driven: saturation at the temperature of the air while any liquid is
 /// left, the pressure of the vapour that fills it otherwise, and the partial pressure of gas on top.
@@ -32,7 +34,7 @@ pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Er
         Closure::Charge(charge_kg) => charge_kg,
         Closure::Fill(_) => vehicle.charge_kg,
     };
-    let rho = charge_kg / volume_m3;
+    let rho = (charge_kg / volume_m3).max(NO_CHARGE_KG_M3);
     let full = medium.saturation(medium.dew_pa(t_k)?)?;
     let (p_pa, state) = if t_k >= medium.critical().0 {
         medium.filling(t_k, rho)?
@@ -45,7 +47,12 @@ pub(super) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Er
     };
     let gas_pa =
         plant.gas_mol * GAS_J_MOL_K * t_k / (volume_m3 * (1.0 - charge_kg / volume_m3 / full.liquid_kg_m3).max(0.1));
-    let shown_pa = p_pa + gas_pa;
+    // What leaks out leaves the circuit at the pressure of the air round it.
+    let shown_pa = if plant.leaked {
+        (p_pa + gas_pa).max(plant.air_pa)
+    } else {
+        p_pa + gas_pa
+    };
     let point = StatePoint {
         p_pa,
         t_k,

@@ -8,13 +8,14 @@ use super::expansion::{Orifice, Valve};
 use super::fan::Draught;
 use super::faults::{charge_kg, charged_with, impose, stands_still};
 use super::follow::followed;
+use super::hardware::Hardware;
 use super::medium::{Composition, Filling, Medium};
-use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Warmth};
+use super::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Protection, Warmth};
 use super::rest::at_rest;
 use super::simulation::Simulation;
 use super::solve::{Budget, steady};
 use super::transcritical::{Electronic, PROTECTION, high_limit_pa};
-use super::{ClutchSense, Conditions, FaultSeverity, Rear, RearLoad, System, Vehicle};
+use super::{ClutchSense, Conditions, FanDrive, FaultSeverity, Rear, RearLoad, System, Vehicle};
 use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity};
@@ -30,6 +31,12 @@ const RETURN_HALF_M_S: f64 = 4.0;
 const CABIN_S: f64 = 300.0;
 /// Air in a cabin left in the sun above the outside air, K. Judgement.
 const SOAK_K: f64 = 15.0;
+/// Gauge pressure at rest, per that of the air, of a circuit that has nothing left to pump. Judgement.
+const NOTHING_LEFT: f64 = 0.05;
+/// The demand that stands for a compressor that a switch has stopped.
+const STOPPED: f64 = 0.01;
+/// A low side that no system reaches, Pa absolute.
+const NEVER_PA: f64 = 10.0;
 
 /// The steady state of a vehicle in its conditions, with its faults.
 ///
@@ -87,8 +94,9 @@ pub(super) fn simulate_within(
 ) -> Result<Simulation, Error> {
     let fluids = Fluids::of(&vehicle.system, faults)?;
     let plant = plant_of(vehicle, conditions, faults, &fluids)?;
-    if stands_still(faults) || plant.drive.speed_hz == 0.0 {
-        return at_rest(&plant, vehicle);
+    let rest = at_rest(&plant, vehicle)?;
+    if stands_still(faults) || plant.drive.speed_hz == 0.0 || !starts(&plant, &rest) {
+        return Ok(rest);
     }
     let from = |first, budget: &mut Budget| {
         if vehicle.cycles() {
@@ -111,6 +119,12 @@ pub(super) fn simulate_within(
         simulation.swing = Some(swing);
     }
     Ok(simulation)
+}
+
+/// Whether the compressor starts, and has something to pump: not below the pressure of the switch that guards against an
+/// empty circuit, and not where the circuit has come to the pressure of the air.
+fn starts(plant: &Plant, rest: &Simulation) -> bool {
+    rest.high_side_pa - plant.air_pa > plant.hardware.start_pa.max(NOTHING_LEFT * plant.air_pa)
 }
 
 /// What is in the circuit, and what its valves were made for.
@@ -157,10 +171,15 @@ pub(super) fn plant_of<'a>(
     if transcritical != medium.is_transcritical() || (transcritical && clutch) {
         return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
     }
-    let speed_hz = match kind {
-        Compressor::Electric => given_hz.unwrap_or(hardware.electric_speed_hz),
+    // A motor-driven compressor runs at a speed of its own, with the engine at rest too.
+    let (speed_hz, engine_hz) = match kind {
+        Compressor::Electric => (
+            given_hz.filter(|hz| *hz > 0.0).unwrap_or(hardware.electric_speed_hz),
+            TEST_SPEED_HZ,
+        ),
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
-            given_hz.unwrap_or(TEST_SPEED_HZ) * hardware.pulley_ratio
+            let engine_hz = given_hz.unwrap_or(TEST_SPEED_HZ);
+            (engine_hz * hardware.pulley_ratio, engine_hz)
         }
     };
     let control = match kind {
@@ -184,12 +203,18 @@ pub(super) fn plant_of<'a>(
         t_k: outside_k,
         flow_kg_s: 0.0,
         cp_j_kg_k: air_cp_j_kg_k,
+        open: 1.0,
         returned: hardware.hot_air_return / (1.0 + slow * slow),
     };
     let mut draught = Draught::of(&hardware, air, density, hardware.ram_velocity_ratio * speed_m_s, air_pa);
     if transcritical {
         // Its pressures are others, and what its fans do at them is not known: they run.
         draught.slow = 1.0;
+    }
+    match vehicle.fan {
+        FanDrive::Pressure => {}
+        FanDrive::Always => draught.slow = 1.0,
+        FanDrive::Engine => draught.driven(engine_hz / hardware.fan_engine_hz),
     }
 
     // A blower at rest still lets some air past: a hundredth of its highest flow, by buoyancy and leaks.
@@ -242,6 +267,7 @@ pub(super) fn plant_of<'a>(
             kind,
             speed_hz,
             leakage: 0.0,
+            lost: 0.0,
         },
         control,
         demand: (Plant::least_demand(kind, &hardware), 1.0),
@@ -250,7 +276,11 @@ pub(super) fn plant_of<'a>(
         } else {
             hardware.high_limit_pa + air_pa
         },
-        protection: transcritical.then_some(PROTECTION),
+        protection: if transcritical {
+            PROTECTION
+        } else {
+            cutouts(&hardware, air_pa)
+        },
         draught,
         front,
         rear,
@@ -259,12 +289,24 @@ pub(super) fn plant_of<'a>(
         air_pa,
         air_cp_j_kg_k,
         closure: Closure::Charge(charge_kg(vehicle, faults)),
+        leaked: false,
         gas_mol: 0.0,
         icing: false,
-        resistance: (1.0, 1.0, 1.0),
+        restriction_pa: (0.0, 0.0, 0.0),
+        high_port: vehicle.high_port,
+        clamp_before: false,
     };
     impose(&mut plant, vehicle, faults)?;
     Ok(plant)
+}
+
+/// The switches that stop any compressor when the high side rises, or the low side falls, too far; a low limit below any
+/// vacuum never does.
+const fn cutouts(hardware: &Hardware, air_pa: f64) -> Protection {
+    Protection {
+        low_pa: (hardware.low_cutout_pa + air_pa).max(NEVER_PA),
+        least: STOPPED,
+    }
 }
 
 /// Density of the air at which the conductance of the evaporator's air side is stated, kg/m3.
@@ -299,14 +341,15 @@ fn rear_branch<'a>(rear: &Rear, vehicle: &Vehicle, front: &Branch<'a>, made_for:
 }
 
 /// What opens a clutch that cycles, for the room of the clutch.
-pub(super) fn clutch_control(vehicle: &Vehicle, air_pa: f64, above: f64) -> Control {
-    let h = &vehicle.hardware;
-    match vehicle.clutch_sense {
+pub(super) fn clutch_control(plant: &Plant, sense: ClutchSense, above: f64) -> Control {
+    let h = &plant.hardware;
+    match sense {
         ClutchSense::LowSide => Control::LowSide {
-            set_pa: air_pa + h.switch_opens_pa + above * h.switch_band_pa,
+            set_pa: plant.air_pa + h.switch_opens_pa + above * h.switch_band_pa,
         },
         ClutchSense::Fins => Control::Fin {
             set_k: h.thermostat_opens_k + above * h.thermostat_band_k,
         },
+        ClutchSense::Neither => Control::None,
     }
 }

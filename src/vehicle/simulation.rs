@@ -1,9 +1,9 @@
 //! What a simulated system reads, and why.
 
 use super::clutch::Swing;
-use super::cycle::{Cycle, Point};
+use super::cycle::{Cycle, Point, Upper};
 use super::plant::{Plant, Warmth};
-use super::{HighPort, Vehicle};
+use super::{HighPort, LowPort, Vehicle};
 use crate::error::Error;
 
 /// A named state of the refrigerant.
@@ -56,7 +56,7 @@ pub struct Looks {
 /// What the system reads, and why.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Simulation {
-    /// Low-side pressure at the compressor, mean, Pa absolute.
+    /// Low-side pressure at its port, mean, Pa absolute.
     pub low_side_pa: f64,
     /// High-side pressure at its port, mean, Pa absolute.
     pub high_side_pa: f64,
@@ -64,11 +64,11 @@ pub struct Simulation {
     pub vent_k: f64,
     /// Cabin air, K.
     pub cabin_k: f64,
-    /// Suction line at the compressor, K.
+    /// Suction line at the compressor as a clamp on it reads, K; the refrigerant's own is that of its state.
     pub suction_line_k: f64,
-    /// Discharge line at the compressor, K.
+    /// Discharge line at the compressor as a clamp on it reads, K.
     pub discharge_line_k: f64,
-    /// Liquid line before the expansion device, K.
+    /// Liquid line before the expansion device as a clamp on it reads, K.
     pub liquid_line_k: f64,
     /// Line behind the condenser, K.
     pub condenser_outlet_k: f64,
@@ -114,6 +114,14 @@ pub struct Simulation {
     pub rounds: usize,
 }
 
+/// The pressure at the low-side port, Pa absolute.
+pub(super) const fn low_side_pa(vehicle: &Vehicle, upper: &Upper) -> f64 {
+    match vehicle.low_port {
+        LowPort::Evaporator => upper.outlet.p_pa,
+        LowPort::Compressor => upper.suction_pa,
+    }
+}
+
 impl Plant<'_> {
     /// What instruments and eyes make of a steady state.
     pub(super) fn seen(&self, vehicle: &Vehicle, point: &Point, cycle: &Cycle) -> Result<Simulation, Error> {
@@ -121,10 +129,12 @@ impl Plant<'_> {
         let states = self.states(cycle)?;
         let capacity_w = cycle.front.heat_w + cycle.rear.map_or(0.0, |rear| rear.heat_w);
         let power_w = upper.compression.power_w;
-        let high_side_pa = match vehicle.high_port {
+        let high_side_pa = match self.high_port {
             HighPort::Discharge => upper.discharge_pa,
             HighPort::Liquid => upper.condenser_pa,
         };
+        let bay_k = self.cabin.outside_k + self.hardware.bay_rise_k;
+        let clamped = |pipe_k: f64| pipe_k + self.hardware.clamp_pull * (bay_k - pipe_k);
         let bubbling = (upper.outlet_j_kg - upper.liquid.liquid_j_kg) / upper.liquid.latent_j_kg();
         let vent_k = self.cabin.vent_k(cycle.front.stream_k);
         let capacity_w_k = match self.front.warmth {
@@ -139,14 +149,19 @@ impl Plant<'_> {
         } else {
             critical_k
         };
+        let liquid_line_k = if self.clamp_before {
+            states.condenser_outlet.t_k
+        } else {
+            states.liquid.t_k
+        };
         Ok(Simulation {
-            low_side_pa: upper.suction_pa,
+            low_side_pa: low_side_pa(vehicle, upper),
             high_side_pa,
             vent_k,
             cabin_k: self.cabin.air_k(vent_k, capacity_w_k),
-            suction_line_k: states.suction.t_k,
-            discharge_line_k: states.discharge.t_k,
-            liquid_line_k: states.liquid.t_k,
+            suction_line_k: clamped(states.suction.t_k),
+            discharge_line_k: clamped(states.discharge.t_k),
+            liquid_line_k: clamped(liquid_line_k),
             condenser_outlet_k: states.condenser_outlet.t_k,
             clutch_cycles_hz: 0.0,
             swing: None,
@@ -164,7 +179,7 @@ impl Plant<'_> {
             cop: capacity_w / power_w,
             flow_kg_s: upper.compression.flow_kg_s,
             superheat_k: states.evaporator_outlet.t_k - upper.outlet.dew_k,
-            subcooling_k: bubble_k - states.liquid.t_k,
+            subcooling_k: bubble_k - liquid_line_k,
             evaporator_air_k: cycle.front.stream_k,
             demand: point.demand,
             volumetric_efficiency: upper.compression.volumetric,

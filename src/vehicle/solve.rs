@@ -268,7 +268,7 @@ impl Search<'_> {
         };
         x[1] = x[1].clamp(x[0] + least, high);
         x[2] = x[2].clamp(-0.85, 0.6);
-        let least = self.plant.protection.map_or(self.plant.demand.0, |stops| stops.least);
+        let least = self.plant.protection.least.min(self.plant.demand.0);
         x[3] = x[3].clamp(0.5 * least, 1.05 * self.plant.demand.1);
         x[4] = x[4].clamp(240.0, 350.0);
         x[5] = x[5].clamp(0.0, 0.08);

@@ -16,6 +16,29 @@ pub enum ClutchSense {
     LowSide,
     /// A thermostat between the fins of the evaporator.
     Fins,
+    /// Nothing: no low limit ever opens it.
+    Neither,
+}
+
+/// Where the low-side port stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LowPort {
+    /// At the evaporator or accumulator, before the suction line.
+    Evaporator,
+    /// At the compressor, behind the suction line.
+    Compressor,
+}
+
+/// What drives the fan of the condenser.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FanDrive {
+    /// An electric motor that follows the high-side pressure, in steps or steplessly, between
+    /// [`Hardware::fan_rises_pa`] and [`Hardware::fan_rise_pa`] above it.
+    Pressure,
+    /// An electric motor that runs at full speed whenever the air conditioning is on.
+    Always,
+    /// The engine: the flow goes with its speed, up to that at [`Hardware::fan_engine_hz`].
+    Engine,
 }
 
 /// Where the high-side port stands.
@@ -63,6 +86,10 @@ pub struct Vehicle {
     pub clutch_sense: ClutchSense,
     /// Where the high-side port stands.
     pub high_port: HighPort,
+    /// Where the low-side port stands.
+    pub low_port: LowPort,
+    /// What drives the fan of the condenser.
+    pub fan: FanDrive,
     /// A second evaporator.
     pub rear: Option<Rear>,
     /// Its right charge, kg.
@@ -108,6 +135,8 @@ impl Vehicle {
             hardware,
             clutch_sense,
             high_port: HighPort::Liquid,
+            low_port: LowPort::Compressor,
+            fan: FanDrive::Pressure,
             rear,
             charge_kg: 1.0,
         };
@@ -120,13 +149,14 @@ impl Vehicle {
             // A vessel nearly full or nearly empty is found more easily, and leads to the half-full one.
             Err(error) if error.kind == ErrorKind::NoConvergence => {
                 let mut budget = Budget::new();
-                let fills = [0.1, 0.9, 0.3, 0.7];
-                let near = fills.iter().find_map(|fill| {
+                let fills = [0.1, 0.9, 0.3, 0.7, 0.4, 0.6, 0.45, 0.55];
+                let half = fills.iter().find_map(|fill| {
                     plant.closure = Closure::Fill(*fill);
-                    steady(&plant, None, &mut budget).ok()
+                    let near = steady(&plant, None, &mut budget).ok()?;
+                    plant.closure = Closure::Fill(0.5);
+                    steady(&plant, Some(near.point), &mut budget).ok()
                 });
-                plant.closure = Closure::Fill(0.5);
-                steady(&plant, Some(near.ok_or(error)?.point), &mut budget)?
+                half.ok_or(error)?
             }
             other => other?,
         };

@@ -8,8 +8,8 @@ use crate::range::Range;
 use crate::units::in_kelvins;
 use crate::vehicle::{Conditions, System};
 
-/// Ambient temperatures over which the bands of the fleet are fitted: 10 to 46 °C.
-pub const FLEET_AMBIENT: Range = Range::new(Quantity::Temperature, 283.15, 319.15);
+/// Ambient temperatures over which the bands of the fleet are fitted: 5 to 50 °C.
+pub const FLEET_AMBIENT: Range = Range::new(Quantity::Temperature, 278.15, 323.15);
 /// Barometric pressures over which they are fitted: up to about 4,200 m.
 pub const FLEET_BAROMETER: Range = Range::new(Quantity::AbsolutePressure, 60_000.0, 106_000.0);
 /// Humidity ratios over which they are fitted: from desert air to a dew point of 30 °C at sea level.
@@ -66,7 +66,7 @@ impl Weather {
     /// let car = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     /// let day = |c: f64| Conditions::new(celsius(c), Surroundings::SEA_LEVEL);
     /// assert_eq!(Weather::of(&car, &day(30.0))?.terms()[0], 1.0);
-    /// assert_eq!(Weather::of(&car, &day(5.0)).unwrap_err().kind, ErrorKind::OutOfRange);
+    /// assert_eq!(Weather::of(&car, &day(0.0)).unwrap_err().kind, ErrorKind::OutOfRange);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {

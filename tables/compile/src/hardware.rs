@@ -13,51 +13,48 @@ const CLASSES: [&str; 5] = ["SmallCar", "Car", "LargeCar", "Van", "Bus"];
 #[serde(deny_unknown_fields)]
 struct File {
     size: Size,
-    options: Options,
+    choice: Vec<Choice>,
     parameter: Vec<Parameter>,
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Size {
+    spread_make: String,
     spread: String,
 }
 
+/// What some makes or vehicles have and others have not: one figure or several.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Options {
-    integrated_receiver: String,
-    subcooler_share: [String; 2],
-    exchanger_new: String,
-    exchanger_old: String,
-    exchanger: [String; 2],
-    liquid_port: String,
-    valve_low_side_switch: String,
-    fan_by_pressure: String,
-    rear: [String; 5],
-    rear_size: [String; 2],
+struct Choice {
+    name: String,
+    doc: String,
+    value: Vec<String>,
+    source: String,
 }
 
-impl Options {
-    fn rust(&self) -> Result<String, String> {
-        let one = |name: &str, digits: &String| Ok::<_, String>(format!("{name}: {:?},\n", number(name, digits)?));
-        let many = |name: &str, all: &[String]| {
-            let all: Result<Vec<String>, String> = all.iter().map(|d| Ok(format!("{:?}", number(name, d)?))).collect();
-            Ok::<_, String>(format!("{name}: [{}],\n", all?.join(", ")))
+impl Choice {
+    /// The field, documented, and its usual value.
+    fn rust(&self) -> Result<(String, String), String> {
+        let name = &self.name;
+        if self.source.is_empty() || self.value.is_empty() {
+            return Err(format!("hardware.toml, {name}: no source or no value"));
+        }
+        let digits: Result<Vec<String>, String> = self
+            .value
+            .iter()
+            .map(|digits| Ok(format!("{:?}", number(name, digits)?)))
+            .collect();
+        let digits = digits?.join(", ");
+        let (kind, value) = match self.value.len() {
+            1 => ("f64".into(), digits),
+            many => (format!("[f64; {many}]"), format!("[{digits}]")),
         };
-        Ok([
-            one("integrated_receiver", &self.integrated_receiver)?,
-            many("subcooler_share", &self.subcooler_share)?,
-            one("exchanger_new", &self.exchanger_new)?,
-            one("exchanger_old", &self.exchanger_old)?,
-            many("exchanger", &self.exchanger)?,
-            one("liquid_port", &self.liquid_port)?,
-            one("valve_low_side_switch", &self.valve_low_side_switch)?,
-            one("fan_by_pressure", &self.fan_by_pressure)?,
-            many("rear", &self.rear)?,
-            many("rear_size", &self.rear_size)?,
-        ]
-        .concat())
+        Ok((
+            format!("{}pub {name}: {kind},\n", documented(&self.doc, &self.source)),
+            format!("{name}: {value},\n"),
+        ))
     }
 }
 
@@ -67,6 +64,7 @@ struct Parameter {
     name: String,
     doc: String,
     typical: Vec<String>,
+    spread_make: String,
     spread: String,
     #[serde(default)]
     additive: bool,
@@ -75,16 +73,23 @@ struct Parameter {
     source: String,
 }
 
+fn documented(doc: &str, source: &str) -> String {
+    format!("/// {doc}\n///\n/// Source: {}.\n", source.trim_end_matches('.'))
+}
+
 /// Reads `tables/vehicle/hardware.toml` and writes `src/vehicle/hardware.rs`.
 pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     let text =
         fs::read_to_string(root.join("tables/vehicle/hardware.toml")).map_err(|e| format!("hardware.toml: {e}"))?;
     let file: File = toml::from_str(&text).map_err(|e| format!("hardware.toml: {e}"))?;
-    let mut names = BTreeSet::new();
     for parameter in &file.parameter {
         parameter.check()?;
-        if !names.insert(&parameter.name) {
-            return Err(format!("hardware.toml: {} stands twice", parameter.name));
+    }
+    let mut names = BTreeSet::new();
+    let all = file.parameter.iter().map(|parameter| &parameter.name);
+    for name in all.chain(file.choice.iter().map(|choice| &choice.name)) {
+        if !names.insert(name) {
+            return Err(format!("hardware.toml: {name} stands twice"));
         }
     }
     out.rust("src/vehicle/hardware.rs", &rust(&file)?)
@@ -125,16 +130,12 @@ fn rust(file: &File) -> Result<String, String> {
     let mut rows = String::new();
     for (index, p) in parameters.iter().enumerate() {
         let name = &p.name;
-        fields += &format!(
-            "/// {}\n///\n/// Source: {}.\npub {name}: f64,\n",
-            p.doc,
-            p.source.trim_end_matches('.')
-        );
+        fields += &format!("{}pub {name}: f64,\n", documented(&p.doc, &p.source));
         unpack += &format!("{name}: values[{index}],");
         pack += &format!("self.{name},");
-        let spread = number(name, &p.spread)?;
+        let (make, vehicle) = (number(name, &p.spread_make)?, number(name, &p.spread)?);
         rows += &format!(
-            "Spread {{ deviation: {spread:?}, additive: {}, extensive: {} }}, // {name}\n",
+            "Spread {{ make: {make:?}, vehicle: {vehicle:?}, additive: {}, extensive: {} }}, // {name}\n",
             p.additive, p.extensive
         );
     }
@@ -146,39 +147,36 @@ fn rust(file: &File) -> Result<String, String> {
             .collect();
         classes += &format!("VehicleClass::{class} => [{}],", values?.join(", "));
     }
+    let size_make = number("size", &file.size.spread_make)?;
     let size = number("size", &file.size.spread)?;
-    let options = file.options.rust()?;
+    let (mut choices, mut usual) = (String::new(), String::new());
+    for choice in &file.choice {
+        let (field, value) = choice.rust()?;
+        choices += &field;
+        usual += &value;
+    }
     Ok(format!(
-        "//! The parameters of the vehicle model: typical values by class, and their spread.\n//!\n\
+        "//! The parameters of the vehicle model: typical values by class, and their spreads.\n//!\n\
          //! Generated from tables/vehicle/hardware.toml by tables/compile; edit the table, not this file.\n\n\
          use crate::names::VehicleClass;\n\n\
          /// The hardware of one vehicle A/C.\n\
          #[derive(Clone, Copy, Debug, PartialEq)]\npub struct Hardware {{\n{fields}}}\n\n\
-         /// How a parameter varies from vehicle to vehicle.\n\
+         /// How a parameter varies: standard deviations of the value when `additive`, else of its natural logarithm.\n\
          #[derive(Clone, Copy, Debug, PartialEq)]\npub struct Spread {{\n\
-         /// Standard deviation: of the value when `additive`, else of its natural logarithm.\npub deviation: f64,\n\
+         /// Between makes.\npub make: f64,\n\
+         /// Between the vehicles of one make.\npub vehicle: f64,\n\
          /// Whether the deviation is added to the typical value.\npub additive: bool,\n\
          /// Whether the parameter grows with the size of the system.\npub extensive: bool,\n}}\n\n\
-         /// What some vehicles have and others have not.\n\
-         #[derive(Clone, Copy, Debug, PartialEq)]\npub struct Options {{\n\
-         /// Part of valve systems whose receiver is built into the condenser.\npub integrated_receiver: f64,\n\
-         /// Least and most of the face that its subcooling pass takes.\npub subcooler_share: [f64; 2],\n\
-         /// Part of R-1234yf systems with an internal heat exchanger.\npub exchanger_new: f64,\n\
-         /// Part of all other systems with one.\npub exchanger_old: f64,\n\
-         /// Its least and most effectiveness.\npub exchanger: [f64; 2],\n\
-         /// Part whose high-side port stands behind the condenser.\npub liquid_port: f64,\n\
-         /// Part of clutch systems with a valve that cycle on a low-side switch.\npub valve_low_side_switch: f64,\n\
-         /// Part whose condenser fan turns slowly while the high side is low.\npub fan_by_pressure: f64,\n\
-         /// Part with a second evaporator, by class.\npub rear: [f64; 5],\n\
-         /// Its least and most size per that of the front one.\npub rear_size: [f64; 2],\n}}\n\n\
+         /// What some makes and vehicles have and others have not.\n\
+         #[derive(Clone, Copy, Debug, PartialEq)]\npub struct Options {{\n{choices}}}\n\n\
          impl Options {{\n\
-         /// What is usual.\npub const USUAL: Self = Self {{ {options} }};\n}}\n\n\
+         /// What is usual.\npub const USUAL: Self = Self {{ {usual} }};\n}}\n\n\
          impl Hardware {{\n\
          /// How many parameters there are.\npub const COUNT: usize = {count};\n\n\
-         /// How each of them varies, in the order of [`Hardware::values`].\n\
+         /// How each of them varies between makes and between vehicles, in the order of [`Hardware::values`].\n\
          pub const SPREAD: [Spread; {count}] = [\n{rows}];\n\n\
-         /// Standard deviation of the natural logarithm of the size that all extensive parameters share.\n\
-         pub const SIZE_DEVIATION: f64 = {size:?};\n\n\
+         /// How the size varies that all extensive parameters share.\n\
+         pub const SIZE: Spread = Spread {{ make: {size_make:?}, vehicle: {size:?}, additive: false, extensive: true }};\n\n\
          /// What is typical of a class of vehicle.\n\
          pub const fn typical(class: VehicleClass) -> Self {{\nSelf::from_values(match class {{ {classes} }})\n}}\n\n\
          /// The parameters as one array, in the order of the fields.\n\

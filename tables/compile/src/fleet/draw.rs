@@ -1,4 +1,4 @@
-//! Sound vehicles in drawn weather, as the vehicle model has them.
+//! Sound vehicles in drawn weather, as the vehicle model has them, of the makes to fit with.
 
 use coldloop::air::MoistAir;
 use coldloop::expected::{
@@ -7,7 +7,7 @@ use coldloop::expected::{
 };
 use coldloop::range::Range;
 use coldloop::units::{Surroundings, kelvins};
-use coldloop::vehicle::{Conditions, Population, System, simulate};
+use coldloop::vehicle::{Conditions, Make, Population, System, simulate};
 use coldloop::{AirSource, Compressor, Error, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -69,8 +69,9 @@ fn vehicle(system: &System, rng: &mut ChaCha8Rng) -> Result<[Sample; WEATHERS], 
     if BUSES.contains(&system.refrigerant) {
         class = VehicleClass::Bus;
     }
+    let make = Make::numbered(rng.random_range(Make::TO_FIT));
     let uniforms = std::array::from_fn(|_| rng.random());
-    let vehicle = Population::usual(*system, class).vehicle(&uniforms)?;
+    let vehicle = Population::of_make(make, *system, class).vehicle(&uniforms)?;
     let mut sample = || {
         let conditions = conditions(system, rng)?;
         let simulation = simulate(&vehicle, &conditions, &[])?;
