@@ -21,11 +21,13 @@ struct File {
 #[serde(deny_unknown_fields)]
 struct Size {
     spread: String,
+    source: String,
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Options {
+    source: String,
     integrated_receiver: String,
     subcooler_share: [String; 2],
     exchanger_new: String,
@@ -80,6 +82,9 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     let text =
         fs::read_to_string(root.join("tables/vehicle/hardware.toml")).map_err(|e| format!("hardware.toml: {e}"))?;
     let file: File = toml::from_str(&text).map_err(|e| format!("hardware.toml: {e}"))?;
+    if file.size.source.is_empty() || file.options.source.is_empty() {
+        return Err("hardware.toml: size and options need a source".to_string());
+    }
     let mut names = BTreeSet::new();
     for parameter in &file.parameter {
         parameter.check()?;
