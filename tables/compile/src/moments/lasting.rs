@@ -31,11 +31,15 @@ pub(crate) fn split(residuals: &[Residual<'_>], prior: (&Covariance, f64), start
         makes: *prior.0,
         vehicles: *start,
     };
+    // The weight of a case counts from its own make's mean, as the step before has it.
+    let mut means: BTreeMap<&str, [f64; FEATURES]> = BTreeMap::new();
     for _ in 0..STEPS {
         let mut makes = prior.0.map(|row| row.map(|value| prior.1 * value));
         let mut vehicles = [[0.0; FEATURES]; FEATURES];
-        for cases in by_make.values() {
-            let (mean, spread) = own_mean(cases, &now);
+        for (make, cases) in &by_make {
+            let before = means.entry(make).or_insert([0.0; FEATURES]);
+            let (mean, spread) = own_mean(cases, &now, before);
+            *before = mean;
             add(&mut makes, &mean, 1.0, &spread);
             for case in cases {
                 let read = std::array::from_fn(|i| case.read[i].map(|value| value - mean[i]));
@@ -60,11 +64,12 @@ pub(crate) fn split(residuals: &[Residual<'_>], prior: (&Covariance, f64), start
 }
 
 /// Mean and covariance of what a make's cases have in common.
-fn own_mean(cases: &[&Residual<'_>], now: &Lasting) -> ([f64; FEATURES], Covariance) {
+fn own_mean(cases: &[&Residual<'_>], now: &Lasting, before: &[f64; FEATURES]) -> ([f64; FEATURES], Covariance) {
     let mut precision = inverse(&now.makes);
     let mut right = [0.0; FEATURES];
     for case in cases {
-        let found = deviation(&case.read, &now.vehicles, &case.known);
+        let read = std::array::from_fn(|i| case.read[i].map(|value| value - before[i]));
+        let found = deviation(&read, &now.vehicles, &case.known);
         for i in 0..FEATURES {
             for j in 0..FEATURES {
                 precision[i][j] += found.weight * found.precision[i][j];

@@ -20,7 +20,7 @@ fn case(make: &str, compressor: &str, truth: &str, readings: &str) -> String {
 
 fn weather(make: &str, compressor: &str, truth: &str, readings: &str, humidity: &str) -> String {
     format!(
-        r#"{{"id": "{make}-{truth}", "case": {{"system": {{"refrigerant": "R-134a", "expansion": "txv", "compressor": "{compressor}"}},
+        r#"{{"id": "{make}", "case": {{"system": {{"refrigerant": "R-134a", "expansion": "txv", "compressor": "{compressor}"}},
         "conditions": {{"ambient": "30 °C", "altitude": "0 m", {humidity} "engine_speed": "1500 rpm", "air_source": "fresh", "blower": "100 %"}},
         "readings": {{{readings}}}}}, "truth": [{truth}], "world": {{"make": "{make}"}}}}"#
     )
