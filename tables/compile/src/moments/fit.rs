@@ -125,11 +125,7 @@ fn step(samples: &[Sample], prior: &Prior<'_>, now: &Fit) -> Fit {
     for (sample, deviation) in samples.iter().zip(&found) {
         let read = residual(sample, &coefficients).map(|value| value.unwrap_or(0.0));
         let mean = deviation.gain.map(|row| dot(&row, &read));
-        for i in 0..FEATURES {
-            for j in 0..FEATURES {
-                scale[i][j] += deviation.weight * mean[i] * mean[j] + deviation.covariance[i][j];
-            }
-        }
+        add(&mut scale, &mean, deviation.weight, &deviation.covariance);
     }
     let cases = samples.len() as f64 + prior.scale_cases;
     Fit {
@@ -154,7 +150,7 @@ fn least_squares(
     let terms = prior.cases.len();
     let mut normal = vec![vec![0.0; terms * FEATURES]; terms * FEATURES];
     let mut right = vec![[0.0]; terms * FEATURES];
-    let add = |normal: &mut Vec<Vec<f64>>, (m, n): (usize, usize), weight: f64, precision: &Covariance| {
+    let put = |normal: &mut Vec<Vec<f64>>, (m, n): (usize, usize), weight: f64, precision: &Covariance| {
         for (i, row) in precision.iter().enumerate() {
             for (j, value) in row.iter().enumerate() {
                 normal[m * FEATURES + i][n * FEATURES + j] += weight * value;
@@ -163,7 +159,7 @@ fn least_squares(
     };
     let believed = inverse(scale);
     for (term, weight) in prior.cases.iter().enumerate() {
-        add(&mut normal, (term, term), *weight, &believed);
+        put(&mut normal, (term, term), *weight, &believed);
         for (i, row) in believed.iter().enumerate() {
             right[term * FEATURES + i][0] += weight * dot(row, &prior.coefficients[term]);
         }
@@ -180,7 +176,7 @@ fn least_squares(
             .collect();
         for (m, first) in &own {
             for (n, second) in own.iter().filter(|(n, _)| n <= m) {
-                add(
+                put(
                     &mut normal,
                     (*m, *n),
                     deviation.weight * first * second,
@@ -201,6 +197,15 @@ fn least_squares(
     (0..terms)
         .map(|term| std::array::from_fn(|i| solved[term * FEATURES + i][0]))
         .collect()
+}
+
+/// Adds w m m' + C.
+pub(crate) fn add(sum: &mut Covariance, mean: &[f64; FEATURES], weight: f64, covariance: &Covariance) {
+    for ((row, own), first) in sum.iter_mut().zip(covariance).zip(mean) {
+        for ((cell, value), second) in row.iter_mut().zip(own).zip(mean) {
+            *cell += weight * first * second + value;
+        }
+    }
 }
 
 /// B' x.

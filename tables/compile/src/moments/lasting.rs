@@ -1,6 +1,6 @@
 //! What the sound cases of one make have in common, and what is left.
 
-use super::fit::{deviation, inverse, product};
+use super::fit::{add, deviation, inverse, product};
 use super::{Covariance, FEATURES};
 use std::collections::BTreeMap;
 
@@ -70,24 +70,17 @@ fn own_mean(cases: &[&Residual<'_>], now: &Lasting, before: &[f64; FEATURES]) ->
     for case in cases {
         let read = std::array::from_fn(|i| case.read[i].map(|value| value - before[i]));
         let found = deviation(&read, &now.vehicles, &case.known);
-        for i in 0..FEATURES {
-            for j in 0..FEATURES {
-                precision[i][j] += found.weight * found.precision[i][j];
-                right[i] += found.weight * found.precision[i][j] * case.read[j].unwrap_or(0.0);
+        let rows = precision.iter_mut().zip(&found.precision).zip(&mut right);
+        for ((row, own), right) in rows {
+            for ((cell, value), read) in row.iter_mut().zip(own).zip(&case.read) {
+                *cell += found.weight * value;
+                *right += found.weight * value * read.unwrap_or(0.0);
             }
         }
     }
     let spread = inverse(&precision);
     let mean = spread.map(|row| row.iter().zip(&right).map(|(a, b)| a * b).sum());
     (mean, spread)
-}
-
-fn add(sum: &mut Covariance, mean: &[f64; FEATURES], weight: f64, covariance: &Covariance) {
-    for i in 0..FEATURES {
-        for j in 0..FEATURES {
-            sum[i][j] += weight * mean[i] * mean[j] + covariance[i][j];
-        }
-    }
 }
 
 fn transposed(matrix: &Covariance) -> Covariance {

@@ -1,7 +1,7 @@
 //! What sound systems read, as a regression on the conditions.
 
 use super::conditions::{Usual, names};
-use super::fit::{Fit, Prior, Sample, fit, mean};
+use super::fit::{Fit, Prior, Sample, add, fit, mean};
 use super::lasting::{Lasting, Residual, split};
 use super::truth::Case;
 use super::{Covariance, FEATURES};
@@ -124,11 +124,7 @@ fn known(case: &Case, usual: &Usual, fit: Option<&Fit>) -> Result<Covariance, St
     let Some(fit) = fit else { return Ok(known) };
     for change in usual.doubts(case)? {
         let by = mean(&change, &fit.coefficients);
-        for i in 0..FEATURES {
-            for j in 0..FEATURES {
-                known[i][j] += by[i] * by[j];
-            }
-        }
+        add(&mut known, &by, 1.0, &diagonal(0.0));
     }
     Ok(known)
 }

@@ -65,8 +65,9 @@ fn the_sound_mean_and_its_spread_are_those_of_two_cases() {
     close(kind.fit.scale[VENT][VENT], 1.0 - 0.01 / 3.0, 1e-3);
 }
 
-/// Overcharged vents of 10, 12, 16 and 18 °C lie round 14 °C, 7 K above the sound mean. A group of compressors keeps of its own 11 and
-/// 17 °C what two cases weigh against fifteen: (2 u 4 + 15 7) / (2 u + 15) and (2 u 10 + 15 7) / (2 u + 15), the t weights u near one.
+/// Overcharged vents of 10, 12, 16 and 18 °C lie round 14 °C, 7 K above the sound mean. A group of compressors keeps of its own two
+/// shifts x what they weigh against fifteen cases of all: (sum u x + 15 7) / (sum u + 15), with the weights
+/// u = (5 + 1) / (5 + (x - shift)^2 / scale) of the t distribution.
 #[test]
 fn shifts_are_pooled_with_the_weights_that_are_stated() {
     let cases = read(&file()).unwrap();
@@ -81,11 +82,12 @@ fn shifts_are_pooled_with_the_weights_that_are_stated() {
     close(of("all").shift[VENT], 7.0, 2e-3);
     assert_eq!((of("all").cases, of("all").makes, of("all").read[VENT]), (4, 1, 4));
     assert_eq!(of("all").severity, [0.3, 0.3, 0.3]);
-    let pooled = |own: f64, u: f64| (2.0 * u * own + 15.0 * 7.0) / (2.0 * u + 15.0);
-    for (group, own) in [("fixed-clutch", 4.0), ("electric", 10.0)] {
-        let found = of(group).shift[VENT];
-        let (one, other) = (pooled(own, 0.8), pooled(own, 1.2));
-        assert!(found > one.min(other) && found < one.max(other), "{group}: {found}");
+    for (group, own) in [("fixed-clutch", [3.0, 5.0]), ("electric", [9.0, 11.0])] {
+        let (found, scale) = (of(group).shift[VENT], of(group).covariance[VENT][VENT]);
+        let weights = own.map(|x: f64| 6.0 / (5.0 + (x - found).powi(2) / scale));
+        let sum: f64 = weights.iter().zip(&own).map(|(u, x)| u * x).sum();
+        close(found, (sum + 15.0 * 7.0) / (weights.iter().sum::<f64>() + 15.0), 2e-3);
+        assert!((found - 7.0).abs() > 0.2, "{group}: {found}");
     }
     assert!(all.iter().all(|shift| shift.group != "variable"));
 }
