@@ -189,8 +189,9 @@ fn least_squares(
         }
     }
     for m in 0..terms * FEATURES {
-        for n in m + 1..terms * FEATURES {
-            normal[m][n] = normal[n][m];
+        let (above, below) = normal.split_at_mut(m + 1);
+        for (cell, row) in above[m].iter_mut().skip(m + 1).zip(below) {
+            *cell = row[m];
         }
     }
     let solved = solve(normal, right);
@@ -258,9 +259,10 @@ fn solve<const N: usize>(mut a: Vec<Vec<f64>>, mut right: Vec<[f64; N]>) -> Vec<
         }
     }
     for i in (0..count).rev() {
-        for j in 0..N {
-            let known: f64 = (i + 1..count).map(|k| a[i][k] * right[k][j]).sum();
-            right[i][j] = (right[i][j] - known) / a[i][i];
+        let (above, below) = right.split_at_mut(i + 1);
+        for (j, cell) in above[i].iter_mut().enumerate() {
+            let known: f64 = a[i].iter().skip(i + 1).zip(&*below).map(|(a, row)| a * row[j]).sum();
+            *cell = (*cell - known) / a[i][i];
         }
     }
     right
