@@ -114,8 +114,8 @@ pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
             0.05, 0.05, 0.05,
         ],
     },
-    // Li & Braun 2007: measured condensing temperature against saturation at the measured pressure
-    // non-condensables: Li & Braun 2007: the feature that no other fault moves; figure engineering judgement
+    // @Li2007: measured condensing temperature against saturation at the measured pressure
+    // non-condensables: @Li2007: the feature that no other fault moves; figure engineering judgement
     // wrong-refrigerant: engineering judgement
     // high-side-restriction: engineering judgement: a lower pressure behind the restriction
     // overcharge: engineering judgement: liquid stands in the middle
@@ -291,8 +291,8 @@ pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
             0.9, 0.15, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.45, 0.03, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9,
         ],
     },
-    // US Army TM 9-2320-387-24-2 (HMMWV): a sound compressor holds the sides apart longer than about two minutes; figure engineering judgement
-    // worn-compressor: US Army TM 9-2320-387-24-2 (HMMWV): valve or gasket; figure engineering judgement
+    // @military-manual-c: a sound compressor holds the sides apart longer than about two minutes; figure engineering judgement
+    // worn-compressor: @military-manual-c: valve or gasket; figure engineering judgement
     // compressor-control-fault: engineering judgement: sides that sit close together soon become equal
     // clutch-not-engaged: physics: they are nearly equal already
     // clutch-slipping: engineering judgement
@@ -329,7 +329,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
             0.03, 0.3, 0.3,
         ],
     },
-    // MACS field service study 2016: about 4 % of vehicles carry excess air
+    // @association-2016-a: about 4 % of vehicles carry excess air
     // non-condensables: by its meaning
     ObservationRow {
         otherwise: 0.03,
@@ -338,7 +338,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
             0.03, 0.03, 0.03,
         ],
     },
-    // MACS field service study 2016
+    // @association-2016-a
     // wrong-refrigerant: by its meaning
     ObservationRow {
         otherwise: 0.02,
@@ -458,7 +458,7 @@ pub(super) const SHARED: &[Shared] = &[
     },
 ];
 
-/// What each check reveals and costs; source: engineering judgement.
+/// What each check reveals and costs; source: engineering judgement: minutes and money. Cautions: common practice, no source.
 pub(super) const CHECKS: [CheckRow; 42] = [
     CheckRow {
         check: Check::ReadLowSide,
@@ -892,7 +892,8 @@ pub(super) const CHECKS: [CheckRow; 42] = [
     },
 ];
 
-/// What setting right each fault costs, in the order of its code; source: engineering judgement.
+/// What setting right each fault costs, in the order of its code; source: engineering judgement: minutes and money. What is said and the
+/// cautions: common practice, no source.
 pub(super) static REPAIRS: [Repair; 21] = [
     Repair {
         fault: Fault::NoFault,
@@ -1064,11 +1065,11 @@ pub(super) static REPAIRS: [Repair; 21] = [
     },
 ];
 
-/// Recovering, evacuating and charging again, paid once, min. Source: engineering judgement.
+/// Recovering, evacuating and charging again, paid once, min. Source: engineering judgement: minutes and money.
 pub(super) const RECOVERY_MINUTES: f64 = 40.0;
 
-/// Running the system after a repair to see whether it helped, min. Source: engineering judgement.
+/// Running the system after a repair to see whether it helped, min. Source: engineering judgement: minutes and money.
 pub(super) const VERIFY_MINUTES: f64 = 10.0;
 
-/// Until somebody who knows more has found the cause, min. Source: engineering judgement.
+/// Until somebody who knows more has found the cause, min. Source: engineering judgement: minutes and money.
 pub(super) const NONE_OF_THESE_MINUTES: f64 = 240.0;

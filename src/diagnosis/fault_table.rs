@@ -21,14 +21,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::WornCompressor,
         systems: 0b11111111,
-        // MACS field service study 2016: 23.5 % of poor-cooling complaints are component failure; the share among components is engineering judgement
+        // @association-2016-a: 23.5 % of poor-cooling complaints are component failure; the share among components is engineering judgement
         prior: 0.06,
         measure: "share of the delivery lost",
         severity: [0.2, 0.45, 0.7, 0.95],
         weight: [0.2, 0.4, 0.25, 0.15],
         rest_spread_k: 4.0,
         effects: &[
-            // RB97, TXV: +; trade: 60-80 psig at 74 °F is 0.34 to 0.61 of the way, 115 psig all of it
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): +; common practice, no source: 60-80 psig at 74 °F is 0.34 to 0.61 of the way, 115 psig all of it
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -36,7 +36,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.2, 0.45, 0.7, 0.97],
                 no_change: 0.02,
             },
-            // RB97, TXV: -; trade: 125 psig at 74 °F is 0.8 of the way
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): -; common practice, no source: 125 psig at 74 °F is 0.8 of the way
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -44,7 +44,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.35, 0.75, 0.9, 0.95],
                 no_change: 0.05,
             },
-            // trade: never below 60 °F at 74 °F, more than 0.55 of the way
+            // common practice, no source: never below 60 °F at 74 °F, more than 0.55 of the way
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -52,7 +52,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.2, 0.55, 0.8, 0.97],
                 no_change: 0.03,
             },
-            // RB97: -; TXV: 0; sizes
+            // @Rossi1997: -; @Chen2001, @Kim2008 (from memory): 0; sizes engineering judgement
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -60,7 +60,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.5, -2.5, -3.0],
                 no_change: 0.5,
             },
-            // RB97: -; TXV: 0 or -; sizes
+            // @Rossi1997: -; @Chen2001, @Kim2008 (from memory): 0 or -; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -68,7 +68,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -2.5, -4.0, -5.0],
                 no_change: 0.3,
             },
-            // RB97: discharge -; later tests of hot-gas recirculation show +: half the chance on no change; sizes
+            // @Rossi1997: discharge -; later tests of hot-gas recirculation show +: half the chance on no change; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -76,7 +76,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -4.0, -8.0, -14.0],
                 no_change: 0.5,
             },
-            // physics: a low side that stays high never lets the clutch go; sizes
+            // physics: a low side that stays high never lets the clutch go; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -89,14 +89,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::Undercharge,
         systems: 0b11111111,
-        // MACS field service study 2016: 53 % of poor-cooling complaints are low charge; lowered because leaks found at once are seldom diagnosed by readings
+        // @association-2016-a: 53 % of poor-cooling complaints are low charge; lowered because leaks found at once are seldom diagnosed by readings
         prior: 0.42,
         measure: "share of the charge missing",
         severity: [0.1, 0.25, 0.4, 0.65],
         weight: [0.15, 0.35, 0.3, 0.2],
         rest_spread_k: 0.0,
         effects: &[
-            // TXV: 0, - when severe; sizes
+            // @Chen2001, @Kim2008 (from memory): 0, - when severe; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b00000001,
@@ -104,7 +104,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.0, -2.0, -7.0, -16.0],
                 no_change: 0.3,
             },
-            // RB97: -; sizes
+            // @Rossi1997: -; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b00010000,
@@ -112,7 +112,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -4.0, -9.0, -17.0],
                 no_change: 0.1,
             },
-            // RB97, TXV: -; a compressor that holds the low side hides it (sizes)
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): -; a compressor that holds the low side hides it (sizes engineering judgement)
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11101110,
@@ -120,7 +120,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.0, -1.0, -4.0, -11.0],
                 no_change: 0.5,
             },
-            // RB97, TXV: -; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): -; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -128,7 +128,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -4.0, -8.0, -14.0],
                 no_change: 0.15,
             },
-            // NREL: capacity 0.948, 0.88, 0.797 at 10, 20, 30 % under; beyond that sizes
+            // @Cheung2015: capacity 0.948, 0.88, 0.797 at 10, 20, 30 % under; beyond that sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -136,7 +136,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.04, 0.12, 0.3, 0.7],
                 no_change: 0.15,
             },
-            // TXV: 0, + when severe; RP-1043: +; sizes: a starved evaporator warms the gas towards the air that enters
+            // @Chen2001, @Kim2008 (from memory): 0, + when severe; @Comstock1999: +; sizes engineering judgement: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b00001111,
@@ -144,7 +144,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.0, 3.0, 10.0, 24.0],
                 no_change: 0.3,
             },
-            // RB97: +; sizes: the accumulator hides it until it is empty, then the gas warms towards the air that enters
+            // @Rossi1997: +; sizes engineering judgement: the accumulator hides it until it is empty, then the gas warms towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11110000,
@@ -152,7 +152,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [1.0, 4.0, 12.0, 25.0],
                 no_change: 0.15,
             },
-            // RB97, TXV: -; at most all of the subcooling
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): -; at most all of the subcooling
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -160,7 +160,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.5, -4.5, -6.5, -7.5],
                 no_change: 0.15,
             },
-            // RB97, TXV: discharge +; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): discharge +; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -168,7 +168,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [1.0, 4.0, 9.0, 14.0],
                 no_change: 0.25,
             },
-            // trade: very rapid cycling points to low charge; sizes
+            // common practice, no source: very rapid cycling points to low charge; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -196,7 +196,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         weight: [0.2, 0.35, 0.3, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // TXV: 0; sizes
+            // @Chen2001, @Kim2008 (from memory): 0; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b00001111,
@@ -212,7 +212,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.5, 2.0, 4.0, 6.0],
                 no_change: 0.3,
             },
-            // TXV, RP-1043: +; sizes
+            // @Chen2001, @Kim2008 (from memory), @Comstock1999: +; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -220,7 +220,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [2.0, 5.0, 9.0, 14.0],
                 no_change: 0.1,
             },
-            // NREL: capacity 0.902 at 30 % over; Atik & Aktas 2011: up to 25 % of capacity lost 20 % above the optimum of a R-134a bench
+            // @Cheung2015: capacity 0.902 at 30 % over; @Atik2011: up to 25 % of capacity lost 20 % above the optimum of a R-134a bench
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -228,7 +228,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.01, 0.05, 0.12, 0.25],
                 no_change: 0.3,
             },
-            // TXV: 0; with an orifice engineering judgement
+            // @Chen2001, @Kim2008 (from memory): 0; with an orifice engineering judgement
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -236,7 +236,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.5, -3.0, -4.0],
                 no_change: 0.6,
             },
-            // TXV, RP-1043 (+1.39 °F at 10 %): +; sizes
+            // @Chen2001, @Kim2008 (from memory), @Comstock1999 (+1.39 °F at 10 %): +; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -249,14 +249,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::CondenserAirflowLoss,
         systems: 0b11111111,
-        // engineering judgement; New Zealand survey 2014-15: 34 % of 667 vehicles had a fault outside the circuit only
+        // engineering judgement; @association-2015-a: 34 % of 667 vehicles had a fault outside the circuit only
         prior: 0.07,
         measure: "share of the air flow lost",
         severity: [0.2, 0.4, 0.6, 0.85],
         weight: [0.2, 0.35, 0.3, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // RB97: +; TXV: 0 or +; sizes
+            // @Rossi1997: +; @Chen2001, @Kim2008 (from memory): 0 or +; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -264,7 +264,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.3, 1.0, 2.5, 5.0],
                 no_change: 0.3,
             },
-            // RB97, TXV: +; SAE 2016-01-0255: +; sizes: approach in inverse proportion to the air flow, with a smaller heat rejected
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): +; @article-2016-a: +; sizes engineering judgement: approach in inverse proportion to the air flow, with a smaller heat rejected
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -272,7 +272,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [2.5, 6.0, 12.0, 22.0],
                 no_change: 0.05,
             },
-            // NREL: capacity 0.997 and 0.956 at 30 and 50 % lost; Datta et al. 2014: -8.2 % at 50 %
+            // @Cheung2015: capacity 0.997 and 0.956 at 30 and 50 % lost; @Datta2014: -8.2 % at 50 %
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -280,7 +280,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.01, 0.05, 0.14, 0.35],
                 no_change: 0.2,
             },
-            // RB97: -; TXV: 0 or -; RP-1043: +0.3 to +0.6 °F, so half the chance on no change; sizes
+            // @Rossi1997: -; @Chen2001, @Kim2008 (from memory): 0 or -; @Comstock1999: +0.3 to +0.6 °F, so half the chance on no change; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -288,7 +288,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.0, -1.5, -2.0],
                 no_change: 0.5,
             },
-            // RB97, TXV, SAE 2016-01-0255: discharge +, more than the condensing temperature; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory), @article-2016-a: discharge +, more than the condensing temperature; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -301,14 +301,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::NonCondensables,
         systems: 0b11111111,
-        // MACS field service study 2016: 8.6 % of vehicles carry contaminated refrigerant, half of those excess air
+        // @association-2016-a: 8.6 % of vehicles carry contaminated refrigerant, half of those excess air
         prior: 0.045,
         measure: "gas as a share of what the circuit holds at one atmosphere",
         severity: [0.05, 0.15, 0.3, 0.6],
         weight: [0.2, 0.35, 0.3, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // RP-1043: -0.03 °F; TXV: 0; sizes
+            // @Comstock1999: -0.03 °F; @Chen2001, @Kim2008 (from memory): 0; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -316,7 +316,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.0, 0.4, 1.0, 2.0],
                 no_change: 0.6,
             },
-            // RP-1043: +4.22 °F at 1 %; TXV: +; sizes
+            // @Comstock1999: +4.22 °F at 1 %; @Chen2001, @Kim2008 (from memory): +; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -332,7 +332,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.01, 0.05, 0.12, 0.25],
                 no_change: 0.25,
             },
-            // RP-1043: +4.18 °F, false, as much as the condensing rise
+            // @Comstock1999: +4.18 °F, false, as much as the condensing rise
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -340,7 +340,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [2.5, 5.5, 10.0, 15.0],
                 no_change: 0.05,
             },
-            // RP-1043: discharge +5.30 °F against condensing +4.22 °F; sizes
+            // @Comstock1999: discharge +5.30 °F against condensing +4.22 °F; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -348,7 +348,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.5, 1.0, 2.0, 3.0],
                 no_change: 0.4,
             },
-            // physics: the partial pressure of the gas adds to saturation; sizes
+            // physics: the partial pressure of the gas adds to saturation; sizes engineering judgement
             Effect {
                 feature: Feature::RestPressure,
                 systems: 0b11111111,
@@ -361,14 +361,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::LiquidLineRestriction,
         systems: 0b11111111,
-        // engineering judgement; component failure of the MACS field service study 2016 shared out
+        // engineering judgement; component failure of the @association-2016-a shared out
         prior: 0.025,
         measure: "share of the flow area blocked",
         severity: [0.3, 0.6, 0.8, 0.95],
         weight: [0.2, 0.35, 0.3, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // TXV: 0, - when severe: the valve opens until it is full open (Cheung & Braun 2014); sizes
+            // @Chen2001, @Kim2008 (from memory): 0, - when severe: the valve opens until it is full open (@Cheung2014); sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b00001111,
@@ -376,7 +376,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -3.0, -9.0, -19.0],
                 no_change: 0.25,
             },
-            // RB97: -; sizes
+            // @Rossi1997: -; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11110000,
@@ -384,7 +384,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.5, -5.0, -11.0, -20.0],
                 no_change: 0.1,
             },
-            // RB97: -; TXV: 0 or -; sizes
+            // @Rossi1997: -; @Chen2001, @Kim2008 (from memory): 0 or -; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -392,7 +392,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -2.0, -4.0, -7.0],
                 no_change: 0.35,
             },
-            // NREL: capacity 0.785 at a 30 % rise of the pressure drop; beyond that sizes
+            // @Cheung2015: capacity 0.785 at a 30 % rise of the pressure drop; beyond that sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -400,7 +400,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.03, 0.15, 0.4, 0.75],
                 no_change: 0.1,
             },
-            // RB97: +; TXV: 0, + when severe; sizes: a starved evaporator warms the gas towards the air that enters
+            // @Rossi1997: +; @Chen2001, @Kim2008 (from memory): 0, + when severe; sizes engineering judgement: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -408,7 +408,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.5, 4.0, 12.0, 25.0],
                 no_change: 0.2,
             },
-            // RB97, TXV: +; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): +; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -416,7 +416,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [1.0, 3.0, 5.0, 7.0],
                 no_change: 0.2,
             },
-            // RB97, TXV: discharge +; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): discharge +; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -424,7 +424,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.5, 3.0, 7.0, 11.0],
                 no_change: 0.25,
             },
-            // physics: the low side reaches the cut-out sooner; sizes
+            // physics: the low side reaches the cut-out sooner; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -437,14 +437,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::ExpansionValveStuckOpen,
         systems: 0b00001111,
-        // engineering judgement; component failure of the MACS field service study 2016 shared out
+        // engineering judgement; component failure of the @association-2016-a shared out
         prior: 0.02,
         measure: "least opening of the valve",
         severity: [0.15, 0.35, 0.6, 1.0],
         weight: [0.2, 0.35, 0.3, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // TXV: +; sizes
+            // @Chen2001, @Kim2008 (from memory): +; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -452,7 +452,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [2.0, 5.0, 9.0, 13.0],
                 no_change: 0.05,
             },
-            // TXV: 0 or +; sizes
+            // @Chen2001, @Kim2008 (from memory): 0 or +; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -460,7 +460,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.0, 1.0, 1.5, 2.0],
                 no_change: 0.4,
             },
-            // TXV: air drop 0 or -; sizes
+            // @Chen2001, @Kim2008 (from memory): air drop 0 or -; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -468,7 +468,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.03, 0.1, 0.22, 0.4],
                 no_change: 0.15,
             },
-            // TXV: -; at most all of the superheat
+            // @Chen2001, @Kim2008 (from memory): -; at most all of the superheat
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -476,7 +476,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-3.0, -5.5, -7.5, -8.0],
                 no_change: 0.05,
             },
-            // TXV: -; sizes
+            // @Chen2001, @Kim2008 (from memory): -; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -484,7 +484,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -2.0, -4.0, -6.0],
                 no_change: 0.2,
             },
-            // TXV: discharge -; sizes
+            // @Chen2001, @Kim2008 (from memory): discharge -; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -492,7 +492,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-3.0, -7.0, -11.0, -15.0],
                 no_change: 0.15,
             },
-            // physics: the low side stays above the cut-out; sizes
+            // physics: the low side stays above the cut-out; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -505,14 +505,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::ExpansionValveStuckClosed,
         systems: 0b00001111,
-        // engineering judgement; component failure of the MACS field service study 2016 shared out
+        // engineering judgement; component failure of the @association-2016-a shared out
         prior: 0.025,
         measure: "share of the opening out of reach",
         severity: [0.15, 0.35, 0.6, 0.9],
         weight: [0.2, 0.3, 0.3, 0.2],
         rest_spread_k: 0.0,
         effects: &[
-            // TXV: -; sizes
+            // @Chen2001, @Kim2008 (from memory): -; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -520,7 +520,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-3.0, -7.0, -13.0, -23.0],
                 no_change: 0.05,
             },
-            // TXV: - or 0; sizes
+            // @Chen2001, @Kim2008 (from memory): - or 0; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -528,7 +528,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -2.0, -4.0, -8.0],
                 no_change: 0.3,
             },
-            // TXV: air drop -; sizes
+            // @Chen2001, @Kim2008 (from memory): air drop -; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -536,7 +536,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.08, 0.25, 0.5, 0.85],
                 no_change: 0.05,
             },
-            // TXV: +; sizes: a starved evaporator warms the gas towards the air that enters
+            // @Chen2001, @Kim2008 (from memory): +; sizes engineering judgement: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -544,7 +544,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [3.0, 9.0, 18.0, 28.0],
                 no_change: 0.05,
             },
-            // TXV: +; sizes
+            // @Chen2001, @Kim2008 (from memory): +; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -552,7 +552,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [1.0, 2.5, 4.0, 5.0],
                 no_change: 0.25,
             },
-            // TXV: discharge +; sizes
+            // @Chen2001, @Kim2008 (from memory): discharge +; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -560,7 +560,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [2.0, 5.0, 9.0, 12.0],
                 no_change: 0.2,
             },
-            // physics: the low side reaches the cut-out sooner; sizes
+            // physics: the low side reaches the cut-out sooner; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -573,14 +573,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::OrificeRestricted,
         systems: 0b11110000,
-        // engineering judgement; component failure of the MACS field service study 2016 shared out
+        // engineering judgement; component failure of the @association-2016-a shared out
         prior: 0.035,
         measure: "share of the flow area blocked",
         severity: [0.2, 0.4, 0.65, 0.9],
         weight: [0.2, 0.35, 0.3, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // RB97, liquid-line restriction: -; sizes
+            // @Rossi1997, liquid-line restriction: -; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -588,7 +588,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-2.0, -6.0, -12.0, -21.0],
                 no_change: 0.05,
             },
-            // RB97, liquid-line restriction: -; sizes
+            // @Rossi1997, liquid-line restriction: -; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -596,7 +596,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.5, -4.0, -8.0],
                 no_change: 0.35,
             },
-            // RB97, liquid-line restriction: air drop -; sizes
+            // @Rossi1997, liquid-line restriction: air drop -; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -604,7 +604,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.06, 0.2, 0.45, 0.8],
                 no_change: 0.08,
             },
-            // RB97, liquid-line restriction: +; sizes: a starved evaporator warms the gas towards the air that enters
+            // @Rossi1997, liquid-line restriction: +; sizes engineering judgement: a starved evaporator warms the gas towards the air that enters
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -612,7 +612,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [1.0, 5.0, 13.0, 25.0],
                 no_change: 0.15,
             },
-            // RB97, liquid-line restriction: +; sizes
+            // @Rossi1997, liquid-line restriction: +; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -620,7 +620,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [1.0, 3.0, 5.0, 7.0],
                 no_change: 0.15,
             },
-            // RB97, liquid-line restriction: discharge +; sizes
+            // @Rossi1997, liquid-line restriction: discharge +; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -628,7 +628,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [1.0, 4.0, 8.0, 12.0],
                 no_change: 0.25,
             },
-            // physics: the low side reaches the cut-out sooner; sizes
+            // physics: the low side reaches the cut-out sooner; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -641,14 +641,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::EvaporatorAirflowLoss,
         systems: 0b11111111,
-        // engineering judgement; New Zealand survey 2014-15: 34 % of 667 vehicles had a fault outside the circuit only
+        // engineering judgement; @association-2015-a: 34 % of 667 vehicles had a fault outside the circuit only
         prior: 0.04,
         measure: "share of the air flow lost",
         severity: [0.2, 0.4, 0.6, 0.85],
         weight: [0.25, 0.35, 0.25, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // RB97, TXV: -; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): -; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b00010001,
@@ -656,7 +656,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -3.0, -6.0, -11.0],
                 no_change: 0.1,
             },
-            // RB97, TXV: -; a compressor that holds the low side hides it; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): -; a compressor that holds the low side hides it; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11101110,
@@ -664,7 +664,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.3, -1.0, -2.0, -4.0],
                 no_change: 0.4,
             },
-            // RB97, TXV: -; sizes
+            // @Rossi1997, @Chen2001, @Kim2008 (from memory): -; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -672,7 +672,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -2.0, -4.0, -7.0],
                 no_change: 0.15,
             },
-            // RB97: air drop over the evaporator +: less air leaves colder; sizes
+            // @Rossi1997: air drop over the evaporator +: less air leaves colder; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -680,7 +680,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.5, -2.0, -1.0],
                 no_change: 0.4,
             },
-            // RB97: -; TXV: 0 or -; sizes
+            // @Rossi1997: -; @Chen2001, @Kim2008 (from memory): 0 or -; sizes engineering judgement
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -688,7 +688,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.5, -2.5, -4.0],
                 no_change: 0.4,
             },
-            // RB97: -; TXV: 0; sizes
+            // @Rossi1997: -; @Chen2001, @Kim2008 (from memory): 0; sizes engineering judgement
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -696,7 +696,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.3, -0.5, -1.0, -1.5],
                 no_change: 0.5,
             },
-            // RB97: discharge -; sizes
+            // @Rossi1997: discharge -; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -704,7 +704,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.5, -3.0, -5.0],
                 no_change: 0.4,
             },
-            // physics: the low side reaches the cut-out sooner; sizes
+            // physics: the low side reaches the cut-out sooner; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -724,7 +724,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         weight: [0.25, 0.3, 0.25, 0.2],
         rest_spread_k: 0.0,
         effects: &[
-            // physics: frost needs a coil below 0 °C; then as lost air flow; sizes
+            // physics: frost needs a coil below 0 °C; then as lost air flow; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -732,7 +732,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-4.0, -7.0, -10.0, -15.0],
                 no_change: 0.05,
             },
-            // RB97, evaporator fouling: -; sizes
+            // @Rossi1997, evaporator fouling: -; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -740,7 +740,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -2.5, -4.5, -7.0],
                 no_change: 0.15,
             },
-            // trade: first colder, then hardly any cold air; sizes
+            // common practice, no source: first colder, then hardly any cold air; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -748,7 +748,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.1, 0.05, 0.3, 0.7],
                 no_change: 0.1,
             },
-            // RB97, evaporator fouling: -; sizes
+            // @Rossi1997, evaporator fouling: -; sizes engineering judgement
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -756,7 +756,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.5, -2.5, -4.0],
                 no_change: 0.4,
             },
-            // physics: frost forms because the clutch is not let go in time; sizes
+            // physics: frost forms because the clutch is not let go in time; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -776,7 +776,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         weight: [0.2, 0.3, 0.3, 0.2],
         rest_spread_k: 0.0,
         effects: &[
-            // trade: the low side falls towards vacuum while ice stands, and recovers; sizes
+            // common practice, no source: the low side falls towards vacuum while ice stands, and recovers; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -784,7 +784,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-4.0, -10.0, -18.0, -28.0],
                 no_change: 0.35,
             },
-            // as a valve that withholds flow; sizes
+            // engineering judgement: as a valve that withholds flow, sizes as well
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -792,7 +792,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -3.0, -6.0, -9.0],
                 no_change: 0.4,
             },
-            // trade: cooling comes and goes; sizes
+            // common practice, no source: cooling comes and goes; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -800,7 +800,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.1, 0.3, 0.6, 0.9],
                 no_change: 0.35,
             },
-            // as a valve that withholds flow; sizes
+            // engineering judgement: as a valve that withholds flow, sizes as well
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -808,7 +808,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [3.0, 9.0, 18.0, 27.0],
                 no_change: 0.35,
             },
-            // as a valve that withholds flow; sizes
+            // engineering judgement: as a valve that withholds flow, sizes as well
             Effect {
                 feature: Feature::Subcooling,
                 systems: 0b11111111,
@@ -821,14 +821,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::CompressorControlFault,
         systems: 0b11111111,
-        // MACS field service study 2016, component failure; the share among components is engineering judgement
+        // @association-2016-a, component failure; the share among components is engineering judgement
         prior: 0.045,
         measure: "share of its range that the control has lost",
         severity: [0.3, 0.55, 0.8, 1.0],
         weight: [0.2, 0.3, 0.25, 0.25],
         rest_spread_k: 4.0,
         effects: &[
-            // a maker's service text: at minimum stroke the two sides sit close together; sizes
+            // from memory, a single case, one maker's service text: at minimum stroke the two sides sit close together; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11101110,
@@ -836,7 +836,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.25, 0.5, 0.75, 0.97],
                 no_change: 0.02,
             },
-            // the same
+            // from memory, a single case, one maker's service text: at minimum stroke the two sides sit close together; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11101110,
@@ -844,7 +844,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.35, 0.7, 0.88, 0.98],
                 no_change: 0.05,
             },
-            // physics: a switch or thermostat that keeps the clutch out lets the sides become equal; sizes
+            // physics: a switch or thermostat that keeps the clutch out lets the sides become equal; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b00010001,
@@ -852,7 +852,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.6, 0.9, 1.0, 1.0],
                 no_change: 0.02,
             },
-            // the same
+            // physics: a switch or thermostat that keeps the clutch out lets the sides become equal; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b00010001,
@@ -884,7 +884,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-2.0, -6.0, -10.0, -16.0],
                 no_change: 0.2,
             },
-            // physics: a clutch that is kept out does not cycle; sizes
+            // physics: a clutch that is kept out does not cycle; sizes engineering judgement
             Effect {
                 feature: Feature::ClutchCycles,
                 systems: 0b11111111,
@@ -897,7 +897,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::ClutchNotEngaged,
         systems: 0b00110011,
-        // MACS field service study 2016, component failure; the share among components is engineering judgement
+        // @association-2016-a, component failure; the share among components is engineering judgement
         prior: 0.045,
         measure: "share of the time not driven",
         severity: [0.85, 0.95, 1.0, 1.0],
@@ -964,7 +964,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
         weight: [0.3, 0.35, 0.25, 0.1],
         rest_spread_k: 4.0,
         effects: &[
-            // physics: less speed is less delivery; sizes
+            // physics: less speed is less delivery; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -972,7 +972,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.1, 0.25, 0.45, 0.75],
                 no_change: 0.1,
             },
-            // physics: less speed is less delivery; sizes
+            // physics: less speed is less delivery; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -980,7 +980,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.2, 0.45, 0.7, 0.9],
                 no_change: 0.1,
             },
-            // physics: less speed is less delivery; sizes
+            // physics: less speed is less delivery; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -993,14 +993,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::HeaterAirMixing,
         systems: 0b11111111,
-        // engineering judgement; New Zealand survey 2014-15: 34 % of 667 vehicles had a fault outside the circuit only
+        // engineering judgement; @association-2015-a: 34 % of 667 vehicles had a fault outside the circuit only
         prior: 0.05,
         measure: "share of the air that passes the heater",
         severity: [0.15, 0.35, 0.6, 1.0],
         weight: [0.25, 0.35, 0.25, 0.15],
         rest_spread_k: 0.0,
         effects: &[
-            // physics: warm air joins after the evaporator, the circuit does not notice; sizes
+            // physics: warm air joins after the evaporator, the circuit does not notice; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -1080,7 +1080,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-3.0, -7.0, -13.0, -22.0],
                 no_change: 0.1,
             },
-            // physics: less mass flow; sizes
+            // physics: less mass flow; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -1088,7 +1088,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-1.0, -3.0, -5.0, -9.0],
                 no_change: 0.2,
             },
-            // physics: less mass flow; sizes
+            // physics: less mass flow; sizes engineering judgement
             Effect {
                 feature: Feature::Vent,
                 systems: 0b11111111,
@@ -1096,7 +1096,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [0.08, 0.25, 0.5, 0.85],
                 no_change: 0.05,
             },
-            // physics: the same gas at a lower pressure; sizes
+            // physics: the same gas at a lower pressure; sizes engineering judgement
             Effect {
                 feature: Feature::Superheat,
                 systems: 0b11111111,
@@ -1112,7 +1112,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [-0.5, -1.0, -2.0, -3.0],
                 no_change: 0.5,
             },
-            // physics: a higher pressure ratio; sizes
+            // physics: a higher pressure ratio; sizes engineering judgement
             Effect {
                 feature: Feature::DischargeSuperheat,
                 systems: 0b11111111,
@@ -1125,14 +1125,14 @@ pub(super) const FAULTS: [FaultRow; 21] = [
     FaultRow {
         fault: Fault::WrongRefrigerant,
         systems: 0b11111111,
-        // MACS field service study 2016: 8.6 % of vehicles carry contaminated refrigerant, half of those excess air
+        // @association-2016-a: 8.6 % of vehicles carry contaminated refrigerant, half of those excess air
         prior: 0.03,
         measure: "",
         severity: [0.25, 0.5, 0.75, 1.0],
         weight: [0.3, 0.2, 0.3, 0.2],
         rest_spread_k: 0.0,
         effects: &[
-            // physics: a mixture of higher pressure (first, third) or lower pressure (second, fourth) read on the wrong table; sizes
+            // physics: a mixture of higher pressure (first, third) or lower pressure (second, fourth) read on the wrong table; sizes engineering judgement
             Effect {
                 feature: Feature::LowSide,
                 systems: 0b11111111,
@@ -1140,7 +1140,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [3.0, -4.0, 8.0, -9.0],
                 no_change: 0.2,
             },
-            // physics, as for the low side; sizes
+            // physics, as for the low side; sizes engineering judgement
             Effect {
                 feature: Feature::HighSide,
                 systems: 0b11111111,
@@ -1172,7 +1172,7 @@ pub(super) const FAULTS: [FaultRow; 21] = [
                 size: [5.0, -5.0, 10.0, -9.0],
                 no_change: 0.2,
             },
-            // physics: saturation of another fluid; sizes
+            // physics: saturation of another fluid; sizes engineering judgement
             Effect {
                 feature: Feature::RestPressure,
                 systems: 0b11111111,

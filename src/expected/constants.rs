@@ -5,40 +5,40 @@
 use super::low_side::LowSide;
 use crate::names::{Compressor, Expansion, Refrigerant};
 
-/// Coolest ambient of the sources, K (55 °F). Source: Makers' charts (orifice system, 13-18 °C).
+/// Coolest ambient of the sources, K (55 °F). Source: makers' charts (from memory, a single case): orifice system, 13-18 °C.
 pub(super) const AMBIENT_LOW_K: f64 = 285.95;
 
-/// Warmest ambient of the sources, K (110 °F, with its last digit). Source: Army chart.
+/// Warmest ambient of the sources, K (110 °F, with its last digit). Source: @military-manual-b.
 pub(super) const AMBIENT_HIGH_K: f64 = 316.5;
 
 /// Thinnest air, Pa (about 4,200 m). Source: engineering judgement: the altitude term is a derivation, not a measurement, and is not stretched further.
 pub(super) const BAROMETER_LOW_PA: f64 = 60000.0;
 
-/// Condensing temperature above the ambient of a standing vehicle, K. Source: Army chart: middles 24.5, 23.1, 23.6, 22.6, 21.3 K at 70 to 110 °F; Trade: 26.4 K at 74 °F.
+/// Condensing temperature above the ambient of a standing vehicle, K. Source: @military-manual-b: middles 24.5, 23.1, 23.6, 22.6, 21.3 K at 70 to 110 °F; common practice, no source: 26.4 K at 74 °F.
 pub(super) const APPROACH_STANDING_K: f64 = 24.5;
 
-/// The same under ram air, K. Source: one maker's service page: 19 to 22 K (35 to 40 °F) above the ambient under ram air.
+/// The same under ram air, K. Source: from memory, a single case, one maker's service page: 19 to 22 K (35 to 40 °F) above the ambient under ram air.
 pub(super) const APPROACH_RAM_AIR_K: f64 = 20.5;
 
 /// Vehicle speed over which the standing approach falls by 1/e towards that of ram air, m/s. Source: engineering judgement.
 pub(super) const RAM_AIR_SPEED_M_S: f64 = 8.0;
 
-/// Change of the approach per kelvin of ambient above the reference, K/K. Source: Army chart: from 24.5 K at 21.1 °C to 21.3 K at 43.3 °C is -0.14 K/K; Makers' charts (middle 25.6 K at 35 °C) soften it.
+/// Change of the approach per kelvin of ambient above the reference, K/K. Source: @military-manual-b: from 24.5 K at 21.1 °C to 21.3 K at 43.3 °C is -0.14 K/K; makers' charts (from memory, titles not kept; middle 25.6 K at 35 °C) soften it.
 pub(super) const APPROACH_PER_AMBIENT: f64 = -0.12;
 
-/// Spread of the approach between vehicles, downwards, K. Source: Army chart: lowest limits 15.6 to 13.2 K; Makers' charts: 19.2 K at 35 °C.
+/// Spread of the approach between vehicles, downwards, K. Source: @military-manual-b: lowest limits 15.6 to 13.2 K; makers' charts (from memory, titles not kept): 19.2 K at 35 °C.
 pub(super) const APPROACH_DOWN_K: f64 = 4.7;
 
-/// Spread of the approach between vehicles, upwards, K. Source: Makers' charts: 37.6 K at 35 °C; Trade: 29.9 to 34 K at 80 to 90 °F.
+/// Spread of the approach between vehicles, upwards, K. Source: makers' charts (from memory, titles not kept): 37.6 K at 35 °C; common practice, no source: 29.9 to 34 K at 80 to 90 °F.
 pub(super) const APPROACH_UP_K: f64 = 6.5;
 
 /// The approach grows as (standard barometer / barometer) to this power. Source: derivation: effectiveness 0.6 at sea level, air flow by volume kept, conductance as density to the power 0.5, heat rejected kept: 14 % more at 0.83 of the density.
 pub(super) const APPROACH_THIN_AIR_EXPONENT: f64 = 0.7;
 
-/// Rise of the condensing temperature per unit of humidity ratio, K. Source: Makers' charts: 100 to 130 kPa, 3.1 K at 57 °C of R-134a, from about 0.010 to 0.028 kg/kg.
+/// Rise of the condensing temperature per unit of humidity ratio, K. Source: makers' charts (from memory, titles not kept): 100 to 130 kPa, 3.1 K at 57 °C of R-134a, from about 0.010 to 0.028 kg/kg.
 pub(super) const HIGH_SIDE_PER_HUMIDITY_RATIO_K: f64 = 170.0;
 
-/// Rise of the evaporating temperature per unit of humidity ratio where nothing holds the low side, K. Source: Makers' charts: 34 to 44 kPa, 2.7 K at 10 °C of R-134a, from about 0.010 to 0.028 kg/kg.
+/// Rise of the evaporating temperature per unit of humidity ratio where nothing holds the low side, K. Source: makers' charts (from memory, titles not kept): 34 to 44 kPa, 2.7 K at 10 °C of R-134a, from about 0.010 to 0.028 kg/kg.
 pub(super) const LOW_SIDE_PER_HUMIDITY_RATIO_K: f64 = 150.0;
 
 /// Share of that rise, and of the effect of speed, that is left where the compressor holds the low side. Source: engineering judgement.
@@ -50,40 +50,40 @@ pub(super) const LOW_SIDE_PER_ENGINE_SPEED_K_S: f64 = -0.12;
 /// Change of the condensing temperature per revolution per second of the engine, K s. Source: engineering judgement: 1 K for 600 rpm.
 pub(super) const HIGH_SIDE_PER_ENGINE_SPEED_K_S: f64 = 0.1;
 
-/// Engine speed of the charts, 1/s (1,320 rpm). Source: Army chart at 1,000 rpm and HMMWV manual at 1,500 rpm, their middle.
+/// Engine speed of the charts, 1/s (1,320 rpm). Source: @military-manual-b at 1,000 rpm and @military-manual-c at 1,500 rpm, their middle.
 pub(super) const REFERENCE_ENGINE_SPEED_HZ: f64 = 22.0;
 
 /// Beyond this distance from the reference the effect of engine speed grows no further, 1/s. Source: engineering judgement: the displacement of the air-side limits takes over.
 pub(super) const ENGINE_SPEED_REACH_HZ: f64 = 20.0;
 
-/// Evaporating temperature at the lowest point of a cycle, where the clutch lets go, K. Source: Army chart: 10-20 psig (-14.1 to -5.5 °C) at 70 °F, 15-30 psig (-9.5 to 1.4 °C) at 90 °F and above; -12 °C is a low one.
+/// Evaporating temperature at the lowest point of a cycle, where the clutch lets go, K. Source: @military-manual-b: 10-20 psig (-14.1 to -5.5 °C) at 70 °F, 15-30 psig (-9.5 to 1.4 °C) at 90 °F and above; -12 °C is a low one.
 pub(super) const CUT_OUT_K: f64 = 261.15;
 
-/// Ambient above which a variable compressor at low speed may run out of stroke, K. Source: a maker's service text: hot, low engine speed, blower on maximum; the figure is engineering judgement.
+/// Ambient above which a variable compressor at low speed may run out of stroke, K. Source: from memory, a single case, one maker's service text: hot, low engine speed, blower on maximum; the figure is engineering judgement.
 pub(super) const STROKE_LIMIT_AMBIENT_K: f64 = 305.15;
 
-/// Engine speed below which it may, 1/s. Source: the same.
+/// Engine speed below which it may, 1/s. Source: from memory, a single case, one maker's service text: hot, low engine speed, blower on maximum; the figure is engineering judgement.
 pub(super) const STROKE_LIMIT_ENGINE_SPEED_HZ: f64 = 20.0;
 
 /// Upward spread of the low side that this adds, K. Source: engineering judgement.
 pub(super) const STROKE_LIMIT_UP_K: f64 = 4.0;
 
-/// Ambient at which locations are given, K (74 °F). Source: Trade.
+/// Ambient at which locations are given, K (74 °F). Source: common practice, no source.
 pub(super) const REFERENCE_AMBIENT_K: f64 = 296.45;
 
-/// Vent air at the reference ambient, K (42 °F). Source: Trade: 36 to 46 °F at 74 °F; HMMWV manual: 40 to 50 °F at 70 °F.
+/// Vent air at the reference ambient, K (42 °F). Source: common practice, no source: 36 to 46 °F at 74 °F; @military-manual-c: 40 to 50 °F at 70 °F.
 pub(super) const VENT_K: f64 = 278.75;
 
-/// Change of the vent per kelvin of ambient, K/K. Source: engineering judgement: about 54 °F at 100 °F ambient; the HMMWV manual says rising with ambient, without a figure.
+/// Change of the vent per kelvin of ambient, K/K. Source: engineering judgement: about 54 °F at 100 °F ambient; the @military-manual-c says rising with ambient, without a figure.
 pub(super) const VENT_PER_AMBIENT: f64 = 0.42;
 
-/// Spread of the vent between vehicles, downwards, K. Source: Trade: 36 °F is the coldest of a sound vehicle at 74 °F.
+/// Spread of the vent between vehicles, downwards, K. Source: common practice, no source: 36 °F is the coldest of a sound vehicle at 74 °F.
 pub(super) const VENT_DOWN_K: f64 = 2.0;
 
-/// Spread of the vent between vehicles, upwards, K. Source: HMMWV manual: 50 °F at 70 °F; Trade: 60 °F at 74 °F is a fault.
+/// Spread of the vent between vehicles, upwards, K. Source: @military-manual-c: 50 °F at 70 °F; common practice, no source: 60 °F at 74 °F is a fault.
 pub(super) const VENT_UP_K: f64 = 3.0;
 
-/// Rise of the vent per unit of humidity ratio, K. Source: Makers' charts: 3 K from about 0.010 to 0.028 kg/kg.
+/// Rise of the vent per unit of humidity ratio, K. Source: makers' charts (from memory, titles not kept): 3 K from about 0.010 to 0.028 kg/kg.
 pub(super) const VENT_PER_HUMIDITY_RATIO_K: f64 = 165.0;
 
 /// Rise (fresh air) or fall (recirculated air) of the vent as a share of the ambient above 20 °C. Source: engineering judgement; the direction is common practice.
@@ -116,10 +116,10 @@ pub(super) const SUBCOOLING_K: f64 = 7.5;
 /// Its spread, K. Source: common practice, no source: 10 to 20 °F; a receiver without a subcooling pass gives less.
 pub(super) const SUBCOOLING_SPREAD_K: f64 = 3.5;
 
-/// Spread of the discharge superheat between vehicles, downwards, K. Source: Darr & Crawford 1992 (ACRC TR-14): isentropic efficiency 0.675 to 0.578 from 1,000 to 3,000 rpm, and the spread of suction superheat.
+/// Spread of the discharge superheat between vehicles, downwards, K. Source: @Darr1992: isentropic efficiency 0.675 to 0.578 from 1,000 to 3,000 rpm, and the spread of suction superheat.
 pub(super) const DISCHARGE_SUPERHEAT_DOWN_K: f64 = 7.0;
 
-/// The same upwards, K. Source: the same.
+/// The same upwards, K. Source: @Darr1992: isentropic efficiency 0.675 to 0.578 from 1,000 to 3,000 rpm, and the spread of suction superheat.
 pub(super) const DISCHARGE_SUPERHEAT_UP_K: f64 = 9.0;
 
 /// ln(1 + engagements per minute) of a cycling clutch at the reference ambient. Source: common practice, no source: a few times a minute in mild weather.
@@ -137,7 +137,7 @@ pub(super) const HUMIDITY_UNKNOWN_SPREAD: f64 = 0.25;
 /// Spread that an unknown air source adds, as a share of half the difference it makes. Source: engineering judgement.
 pub(super) const AIR_SOURCE_UNKNOWN_SHARE: f64 = 0.5;
 
-/// Time after which a system counts as settled, s. Source: Trade: vent judged after 10 to 15 minutes.
+/// Time after which a system counts as settled, s. Source: common practice, no source: vent judged after 10 to 15 minutes.
 pub(super) const SETTLED_S: f64 = 600.0;
 
 /// Time over which the pressures settle by 1/e, s. Source: engineering judgement.
@@ -160,7 +160,7 @@ pub(super) const REST_UP_K: f64 = 3.0;
 
 /// Evaporating temperature by what holds it.
 pub(super) const LOW_SIDE: &[LowSide] = &[
-    // Trade: 35-45 psig (4.4 to 9.8 °C) at 74 °F, about keeps to 90 °F; Makers' charts: 3.0 to 17.7 °C at 35 °C
+    // common practice, no source: 35-45 psig (4.4 to 9.8 °C) at 74 °F, about keeps to 90 °F; makers' charts (from memory, titles not kept): 3.0 to 17.7 °C at 35 °C
     LowSide {
         compressor: Compressor::FixedClutch,
         expansion: Expansion::Txv,
@@ -170,7 +170,7 @@ pub(super) const LOW_SIDE: &[LowSide] = &[
         up_k: 4.0,
         held: false,
     },
-    // Makers' charts: -4.1 to 4.8 °C at 13-18 °C, 11.0 to 18.2 °C at 36-41 °C; Trade: 35-45 psig at 74 °F
+    // makers' charts (from memory, a single case): -4.1 to 4.8 °C at 13-18 °C, 11.0 to 18.2 °C at 36-41 °C; common practice, no source: 35-45 psig at 74 °F
     LowSide {
         compressor: Compressor::FixedClutch,
         expansion: Expansion::OrificeTube,
@@ -180,7 +180,7 @@ pub(super) const LOW_SIDE: &[LowSide] = &[
         up_k: 3.5,
         held: false,
     },
-    // Makers' charts: -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; a maker's service text: about 2 bar gauge; upwards engineering judgement: Trade 35-45 psig is met on variable compressors too
+    // makers' charts (from memory, a single case): -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; from memory, a single case, one maker's service text: about 2 bar gauge; upwards engineering judgement: 35-45 psig of common practice is met on variable compressors too
     LowSide {
         compressor: Compressor::VariableInternal,
         expansion: Expansion::Txv,
@@ -190,7 +190,7 @@ pub(super) const LOW_SIDE: &[LowSide] = &[
         up_k: 4.5,
         held: true,
     },
-    // Makers' charts: -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; a maker's service text: about 2 bar gauge; upwards engineering judgement: Trade 35-45 psig is met on variable compressors too
+    // makers' charts (from memory, a single case): -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; from memory, a single case, one maker's service text: about 2 bar gauge; upwards engineering judgement: 35-45 psig of common practice is met on variable compressors too
     LowSide {
         compressor: Compressor::VariableInternal,
         expansion: Expansion::OrificeTube,
@@ -200,7 +200,7 @@ pub(super) const LOW_SIDE: &[LowSide] = &[
         up_k: 4.5,
         held: true,
     },
-    // Makers' charts: -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; a maker's service text: about 2 bar gauge; upwards engineering judgement: Trade 35-45 psig is met on variable compressors too
+    // makers' charts (from memory, a single case): -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; from memory, a single case, one maker's service text: about 2 bar gauge; upwards engineering judgement: 35-45 psig of common practice is met on variable compressors too
     LowSide {
         compressor: Compressor::VariableExternal,
         expansion: Expansion::Txv,
@@ -210,7 +210,7 @@ pub(super) const LOW_SIDE: &[LowSide] = &[
         up_k: 4.5,
         held: true,
     },
-    // Makers' charts: -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; a maker's service text: about 2 bar gauge; upwards engineering judgement: Trade 35-45 psig is met on variable compressors too
+    // makers' charts (from memory, a single case): -1.1 to 1.3 °C at 21 °C, -3.2 to -0.5 °C at 38 °C; from memory, a single case, one maker's service text: about 2 bar gauge; upwards engineering judgement: 35-45 psig of common practice is met on variable compressors too
     LowSide {
         compressor: Compressor::VariableExternal,
         expansion: Expansion::OrificeTube,
@@ -244,9 +244,9 @@ pub(super) const LOW_SIDE: &[LowSide] = &[
 
 /// Discharge superheat, K, of the refrigerants that have bands.
 pub(super) const DISCHARGE_SUPERHEAT_K: &[(Refrigerant, f64)] = &[
-    (Refrigerant::R134a, 27.0), // computed: 3 °C evaporating, 8 K superheat, 50 °C condensing, isentropic efficiency 0.65 (Darr & Crawford 1992) gives 26.8 K
+    (Refrigerant::R134a, 27.0), // computed: 3 °C evaporating, 8 K superheat, 50 °C condensing, isentropic efficiency 0.65 (@Darr1992) gives 26.8 K
     (Refrigerant::R407C, 37.0), // computed the same way, from dew 36.7 K
     (Refrigerant::R513A, 20.0), // computed the same way 19.7 K
-    (Refrigerant::R152a, 40.0), // computed the same way 40.4 K; Ghodbane 1999 (SAE 1999-01-0874), from memory: discharge line 5 to 20 K hotter than with R-134a in the same system
-    (Refrigerant::R1234yf, 18.0), // computed the same way 15.1 K; Lee & Jung 2012, Navarro-Esbri et al. 2013, Tasdemirci et al. 2022: discharge about 6.5 K cooler than R-134a in the same system, which gives 20.5 K
+    (Refrigerant::R152a, 40.0), // computed the same way 40.4 K; @Ghodbane1999, from memory: discharge line 5 to 20 K hotter than with R-134a in the same system
+    (Refrigerant::R1234yf, 18.0), // computed the same way 15.1 K; @Lee2012, @NavarroEsbri2013, @Tasdemirci2022: discharge about 6.5 K cooler than R-134a in the same system, which gives 20.5 K
 ];

@@ -9,7 +9,7 @@ use crate::names::VehicleClass;
 pub struct Hardware {
     /// Swept volume per revolution of a belt-driven compressor, m3.
     ///
-    /// Source: judgement; Darr & Crawford 1992 (ACRC TR-14) measured a 169 cm3 automotive compressor.
+    /// Source: judgement; @Darr1992 measured a 169 cm3 automotive compressor.
     pub displacement_m3: f64,
     /// Swept volume per revolution of a motor-driven compressor, m3.
     ///
@@ -69,11 +69,11 @@ pub struct Hardware {
     pub thermostat_band_k: f64,
     /// Suction pressure that an internally controlled compressor holds at a discharge pressure of 1 MPa, Pa absolute.
     ///
-    /// Source: US-market service readings in the reference of tests/vehicle_levels.rs: 180-206 kPa gauge at 21 C.
+    /// Source: from memory, a single case, one maker's chart: 180-206 kPa gauge at 21 C.
     pub internal_set_pa: f64,
     /// Fall of that set pressure per rise of the discharge pressure.
     ///
-    /// Source: same readings: 180-206 to 159-186 kPa gauge from 21 to 38 C.
+    /// Source: from memory, a single case, one maker's chart: 180-206 to 159-186 kPa gauge from 21 to 38 C.
     pub internal_slope: f64,
     /// Suction pressure that an externally controlled compressor holds at full demand, Pa absolute.
     ///
@@ -105,15 +105,15 @@ pub struct Hardware {
     pub fan_velocity_m_s: f64,
     /// Speed of the condenser fan while the high side is low, per its highest; 1 where it knows one speed only.
     ///
-    /// Source: makers' service texts: two fans in series at half speed; a basic speed of 40 %; a duty of 30 %; a fan that rests and cycles. Of these the lower half: with 0.45 the high side stood a fifth to a quarter under published charts at 20 C.
+    /// Source: from memory, makers' service texts: two fans in series at half speed; a basic speed of 40 %; a duty of 30 %; a fan that rests and cycles. Of these the lower half: with 0.45 the high side stood a fifth to a quarter under published charts at 20 C.
     pub fan_slow: f64,
     /// High-side pressure from which the condenser fan comes up, Pa gauge.
     ///
-    /// Source: makers' service texts, slow again below 9.3, 12.5 and 14 bar; from 12 bar; stepless from 16 bar.
+    /// Source: from memory, makers' service texts: slow again below 9.3, 12.5 and 14 bar; from 12 bar; stepless from 16 bar.
     pub fan_rises_pa: f64,
     /// Pressure above that at which it runs at its highest speed, Pa.
     ///
-    /// Source: makers' service texts, fast above 14.7, 15.2, 15.5, 16.5, 17 and 20 bar.
+    /// Source: from memory, makers' service texts: fast above 14.7, 15.2, 15.5, 16.5, 17 and 20 bar.
     pub fan_rise_pa: f64,
     /// Engine speed at which a fan that the engine drives moves its full flow, revolutions per second.
     ///
@@ -121,11 +121,11 @@ pub struct Hardware {
     pub fan_engine_hz: f64,
     /// Face velocity that the vehicle's speed alone gives, per that speed.
     ///
-    /// Source: from memory: cooling air passes a core at 0.1 to 0.2 of the road speed; condensing 19 to 22 K above ambient under ram air (one maker's page).
+    /// Source: from memory: cooling air passes a core at 0.1 to 0.2 of the road speed; condensing 19 to 22 K above ambient under ram air (one maker's page, a single case).
     pub ram_velocity_ratio: f64,
     /// Part of the condenser's air at a standstill that comes back from behind it.
     ///
-    /// Source: Song, Fortier & Sarnia 2015 (SAE Int. J. Passeng. Cars - Mech. Syst. 8(1), 338; abstract read): at idle the air before the condenser is up to 18 C above ambient; here 4 K in the middle and 17 K at the far end.
+    /// Source: @Song2015: at idle the air before the condenser is up to 18 C above ambient; here 4 K in the middle and 17 K at the far end.
     pub hot_air_return: f64,
     /// Air-side conductance of the condenser per face area at a face velocity of 2.5 m/s and 1.15 kg/m3, W/(m2 K).
     ///
@@ -233,7 +233,7 @@ pub struct Hardware {
     pub orifice_diameter_m: f64,
     /// Length of the orifice tube (of each, in a bundle) per its bore.
     ///
-    /// Source: the most that the correlation of the flow was measured at (25.4 mm of 1.1 mm bore); tubes of vehicles, some 38 mm long by common practice (no source), have 21 to 26, of which it makes 1 % of flow.
+    /// Source: definition: the most that the correlation of the flow was measured at (25.4 mm of 1.1 mm bore); tubes of vehicles, some 38 mm long by common practice (no source), have 21 to 26, of which it makes 1 % of flow.
     pub orifice_slenderness: f64,
     /// Air that the blower moves over the evaporator at its highest setting, m3/s.
     ///

@@ -188,7 +188,7 @@ pub(crate) static R290: Fluid = Fluid {
                     value: 3.3,
                     is_upper_bound: false,
                 },
-                source: "IPCC AR4 WG I (2007) table 2.14",
+                source: "IPCC AR4 WG I (2007) table 2.15 (indirect; its table 2.14 of direct values has no propane), from memory; Regulation (EU) 517/2014 annex IV gives 3 after AR4, read as quoted by the European fluorocarbons association",
             },
             Sourced {
                 value: Warming {

@@ -51,6 +51,8 @@ struct Chance {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Checks {
+    source: String,
+    cautions_source: String,
     check: Vec<CheckRow>,
 }
 
@@ -77,6 +79,8 @@ struct CheckRow {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Repairs {
+    source: String,
+    cautions_source: String,
     recovery_minutes: f64,
     verify_minutes: f64,
     none_of_these_minutes: f64,
@@ -216,8 +220,10 @@ fn cautions(ids: &[String]) -> Result<String, String> {
 impl Checks {
     fn rust(&self) -> Result<String, String> {
         let mut source = format!(
-            "/// What each check reveals and costs; source: engineering judgement.\n\
+            "/// What each check reveals and costs; source: {}. Cautions: {}.\n\
              pub(super) const CHECKS: [CheckRow; {}] = [\n",
+            self.source,
+            self.cautions_source,
             self.check.len()
         );
         for row in &self.check {
@@ -251,8 +257,11 @@ impl Checks {
 impl Repairs {
     fn rust(&self) -> Result<String, String> {
         let mut source = format!(
-            "/// What setting right each fault costs, in the order of its code; source: engineering judgement.\n\
+            "/// What setting right each fault costs, in the order of its code; source: {}. What is said and the\n\
+             /// cautions: {}.\n\
              pub(super) static REPAIRS: [Repair; {}] = [\n",
+            self.source,
+            self.cautions_source,
             Fault::ALL.len()
         );
         for fault in Fault::ALL {
@@ -287,8 +296,10 @@ impl Repairs {
                 self.none_of_these_minutes,
             ),
         ] {
-            source +=
-                &format!("/// {doc} Source: engineering judgement.\npub(super) const {name}: f64 = {value:?};\n\n");
+            source += &format!(
+                "/// {doc} Source: {}.\npub(super) const {name}: f64 = {value:?};\n\n",
+                self.source
+            );
         }
         Ok(source)
     }

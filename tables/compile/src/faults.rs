@@ -10,6 +10,9 @@ use std::path::Path;
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
+    severity_source: String,
+    no_change_source: String,
+    rest_source: String,
     fault: Vec<Row>,
 }
 
@@ -60,6 +63,10 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
         }
         let text = fs::read_to_string(&path).map_err(|e| format!("{}: {e}", path.display()))?;
         let file: File = toml::from_str(&text).map_err(|e| format!("{}: {e}", path.display()))?;
+        let sources = [&file.severity_source, &file.no_change_source, &file.rest_source];
+        if sources.iter().any(|source| source.is_empty()) {
+            return Err(format!("{}: an empty source", path.display()));
+        }
         rows.extend(file.fault);
     }
     let mut source = format!(

@@ -22,6 +22,7 @@ struct File {
 struct Size {
     spread_make: String,
     spread: String,
+    source: String,
 }
 
 /// What some makes or vehicles have and others have not: one figure or several.
@@ -82,6 +83,9 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     let text =
         fs::read_to_string(root.join("tables/vehicle/hardware.toml")).map_err(|e| format!("hardware.toml: {e}"))?;
     let file: File = toml::from_str(&text).map_err(|e| format!("hardware.toml: {e}"))?;
+    if file.size.source.is_empty() {
+        return Err("hardware.toml: the size needs a source".to_string());
+    }
     for parameter in &file.parameter {
         parameter.check()?;
     }

@@ -6,6 +6,8 @@
 //! `-- --fit-bands` first fits the bands of the fleet to the vehicle model anew, which takes minutes (with names of refrigerants
 //! behind it, only theirs), and `-- --cover-bands` measures
 //! on vehicles that the fit has not seen how well they hold.
+//!
+//! `-- --moments CASES.jsonl.gz` takes the moments of an independent simulator's cases into `tables/atlas`.
 
 mod air;
 mod bands;
@@ -29,6 +31,7 @@ mod fluid_file;
 mod hardware;
 mod line;
 mod mixed;
+mod moments;
 mod names;
 mod output;
 mod pairs;
@@ -48,6 +51,8 @@ fn main() -> ExitCode {
         fleet::cover()
     } else if asked("--fit-clouds") {
         clouds::fit(&root)
+    } else if asked("--moments") {
+        following("--moments").and_then(|cases| moments::run(&root, &cases, asked("--check")))
     } else {
         run(&root, asked("--check"))
     };
@@ -58,6 +63,14 @@ fn main() -> ExitCode {
             ExitCode::FAILURE
         }
     }
+}
+
+/// The argument after this one.
+fn following(name: &str) -> Result<String, String> {
+    std::env::args()
+        .skip_while(|argument| argument != name)
+        .nth(1)
+        .ok_or(format!("{name} needs a file behind it"))
 }
 
 /// The refrigerants named among the arguments.

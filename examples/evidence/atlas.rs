@@ -1,0 +1,162 @@
+//! What the independent simulator answers, from its moments.
+
+use crate::fact::{Fact, Figure, Reading};
+use coldloop::air::MoistAir;
+use coldloop::mixture::Side;
+use coldloop::units::in_kelvins;
+use coldloop::vehicle::System;
+use coldloop::{AirSource, Compressor, Fault, Refrigerant, saturation};
+use std::collections::BTreeMap;
+use std::error::Error;
+use std::path::Path;
+
+/// Quantile of 90 % of the t distribution with 5 degrees of freedom.
+const T_90: f64 = 1.476;
+
+type Row = BTreeMap<String, String>;
+
+/// The rows of `independent-simulator.csv`.
+pub(crate) struct Atlas(Vec<Row>);
+
+impl Atlas {
+    pub(crate) fn read(folder: &Path) -> Result<Self, Box<dyn Error>> {
+        let mut reader = csv::ReaderBuilder::new()
+            .comment(Some(b'#'))
+            .from_path(folder.join("independent-simulator.csv"))?;
+        Ok(Self(reader.deserialize().collect::<Result<Vec<Row>, _>>()?))
+    }
+
+    /// The mean over the systems that the fact may be about; their spread is that of one of them.
+    pub(crate) fn figure(&self, fact: &Fact) -> Result<Option<Figure>, Box<dyn Error>> {
+        let column = match fact.reading {
+            Reading::LowSide | Reading::HighSide | Reading::Vent | Reading::DischargeLine => fact.reading.id(),
+            Reading::Capacity | Reading::Efficiency => return Ok(None),
+        };
+        let mut sums = [0.0; 3];
+        let mut count = 0.0;
+        for system in &fact.systems {
+            let Some((mean, spread)) = self.reading(fact, system, column)? else {
+                continue;
+            };
+            let sound = self.sound(fact, system, column)?;
+            for (sum, by) in sums.iter_mut().zip([0.0, -T_90, T_90]) {
+                let value = |k: f64| value(fact, system, k);
+                let value = if fact.change {
+                    value(mean)? - value(sound)?
+                } else {
+                    value(mean + by * spread)?
+                };
+                *sum += fact.in_unit(value)?;
+            }
+            count += 1.0;
+        }
+        let [median, low, high] = sums.map(|sum| sum / count);
+        Ok((count > 0.0).then_some(Figure {
+            median,
+            part: (!fact.change).then_some([low, high]),
+        }))
+    }
+
+    /// Mean, K, and scale of the spread, K, of a reading.
+    fn reading(&self, fact: &Fact, system: &System, column: &str) -> Result<Option<(f64, f64)>, Box<dyn Error>> {
+        let sound = self.sound(fact, system, column)?;
+        let expansion = system.expansion.id();
+        let group = match system.compressor {
+            Compressor::VariableInternal | Compressor::VariableExternal => "variable",
+            Compressor::FixedClutch | Compressor::Electric => system.compressor.id(),
+        };
+        let of = |group: &str, part: &str, term: &str| {
+            let wanted = [
+                ("expansion", expansion),
+                ("compressor", group),
+                ("fault", fact.fault.id()),
+                ("part", part),
+                ("term", term),
+            ];
+            let rows = self
+                .0
+                .iter()
+                .filter(|row| wanted.iter().all(|(key, value)| row[*key] == **value));
+            rows.map(|row| Ok((row["severity"].parse()?, row[column].parse()?)))
+                .collect::<Result<Vec<(f64, f64)>, std::num::ParseFloatError>>()
+        };
+        let mut shifts = of(group, "shift", "")?;
+        let mut scales = of(group, "covariance", column)?;
+        if shifts.is_empty() {
+            (shifts, scales) = (of("all", "shift", "")?, of("all", "covariance", column)?);
+        }
+        let (Some(shift), Some(scale)) = (at(fact, &shifts), at(fact, &scales)) else {
+            return Ok(None);
+        };
+        Ok(Some((
+            sound + if fact.fault == Fault::NoFault { 0.0 } else { shift },
+            scale.sqrt(),
+        )))
+    }
+
+    /// The regression of sound systems.
+    fn sound(&self, fact: &Fact, system: &System, column: &str) -> Result<f64, Box<dyn Error>> {
+        let conditions = &fact.conditions;
+        let t_k = in_kelvins(conditions.ambient);
+        let air_pa = conditions.surroundings.pressure().pa();
+        let humidity = conditions.relative_humidity.unwrap_or(0.5);
+        let air = MoistAir::from_relative_humidity(t_k, air_pa, humidity)?;
+        let electric = system.compressor == Compressor::Electric;
+        let speed_hz = conditions.engine_speed_hz.filter(|_| !electric).unwrap_or(25.0);
+        let factor = |word: &str| -> Option<f64> {
+            Some(match word {
+                "1" => 1.0,
+                "a" => (t_k - 303.15) / 10.0,
+                "w" => (air.humidity_ratio() - 0.012) / 0.010,
+                "s" => (speed_hz / 25.0).ln(),
+                "r" => f64::from(u8::from(conditions.air_source == Some(AirSource::Recirculated))),
+                "b" => conditions.blower.unwrap_or(1.0) - 1.0,
+                "p" => (air_pa / 101_325.0).ln(),
+                kind => {
+                    let compressor = Compressor::from_id(kind).map(|known| known == system.compressor);
+                    let refrigerant = Refrigerant::from_id(kind).map(|known| known == system.refrigerant);
+                    f64::from(u8::from(compressor.or(refrigerant)?))
+                }
+            })
+        };
+        let mut sum = 0.0;
+        for row in self
+            .0
+            .iter()
+            .filter(|row| row["part"] == "sound" && row["expansion"] == system.expansion.id())
+        {
+            let term = &row["term"];
+            let product: Option<f64> = term.split(' ').map(factor).product();
+            sum += product.ok_or(format!("term {term}"))? * row[column].parse::<f64>()?;
+        }
+        Ok(sum)
+    }
+}
+
+/// Of values at rising severities, that of the fact's severity, between two of them; the middle one where none is stated.
+fn at(fact: &Fact, values: &[(f64, f64)]) -> Option<f64> {
+    let Some(severity) = fact.severity else {
+        return values.get(values.len() / 2).map(|(_, value)| *value);
+    };
+    let (first, last) = (values.first()?, values.last()?);
+    if severity <= first.0 {
+        // From nothing at no severity.
+        return Some(first.1 * severity / first.0);
+    }
+    let between = values.windows(2).find(|pair| severity <= pair[1].0);
+    Some(between.map_or(last.1, |pair| {
+        let part = (severity - pair[0].0) / (pair[1].0 - pair[0].0);
+        pair[0].1 + part * (pair[1].1 - pair[0].1)
+    }))
+}
+
+/// A fitted reading, K, as an absolute pressure, Pa, or a temperature, K.
+fn value(fact: &Fact, system: &System, fitted_k: f64) -> Result<f64, coldloop::Error> {
+    let line = saturation::of(system.refrigerant);
+    let t_k = fitted_k + in_kelvins(fact.conditions.ambient);
+    match fact.reading {
+        Reading::LowSide => line.pressure_pa(Side::Dew, t_k),
+        Reading::HighSide => line.pressure_pa(Side::Bubble, t_k),
+        Reading::Vent | Reading::DischargeLine | Reading::Capacity | Reading::Efficiency => Ok(fitted_k),
+    }
+}

@@ -1,0 +1,81 @@
+//! What vehicles of this library answer.
+
+use crate::fact::{Fact, Figure, Reading};
+use coldloop::diagnosis::exists;
+use coldloop::vehicle::{FaultSeverity, Population, Simulation, System, Vehicle, simulate};
+use coldloop::{Error, Fault, Refrigerant, VehicleClass};
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+/// One vehicle of a system: the only place that knows how vehicles are drawn.
+fn drawn(rng: &mut ChaCha8Rng, system: System) -> Result<Vehicle, Error> {
+    Population::usual(system, VehicleClass::Car).vehicle(&std::array::from_fn(|_| rng.random()))
+}
+
+/// Median and spread over vehicles of the systems that the fact may be about.
+pub(crate) fn figure(fact: &Fact, count: usize) -> Result<Option<Figure>, Box<dyn std::error::Error>> {
+    if fact.fault == Fault::GaugeError {
+        return Ok(None);
+    }
+    let mut rng = ChaCha8Rng::seed_from_u64(15);
+    let mut values = Vec::new();
+    for system in fact.systems.iter().filter(|system| exists(fact.fault, system)) {
+        for _ in 0..count {
+            let vehicle = drawn(&mut rng, *system)?;
+            let most = if fact.fault == Fault::Overcharge { 0.5 } else { 0.9 };
+            let severity = fact.severity.unwrap_or(rng.random_range(0.2..most));
+            let faults = faults(fact.fault, severity);
+            // A vehicle that the model cannot solve is left out.
+            let Ok(faulty) = simulate(&vehicle, &fact.conditions, &faults) else {
+                continue;
+            };
+            let value = if fact.change {
+                let Ok(sound) = simulate(&vehicle, &fact.conditions, &[]) else {
+                    continue;
+                };
+                change(fact.reading, &faulty, &sound)
+            } else {
+                level(fact.reading, &faulty)
+            };
+            values.push(fact.in_unit(value)?);
+        }
+    }
+    values.sort_by(f64::total_cmp);
+    let at = |part: f64| {
+        values
+            .get((part * values.len().saturating_sub(1) as f64).round() as usize)
+            .copied()
+    };
+    Ok(at(0.5).zip(at(0.1).zip(at(0.9))).map(|(median, (low, high))| Figure {
+        median,
+        part: Some([low, high]),
+    }))
+}
+
+fn faults(fault: Fault, severity: f64) -> Vec<FaultSeverity> {
+    match fault {
+        Fault::NoFault => Vec::new(),
+        Fault::WrongRefrigerant => vec![FaultSeverity::contaminated(Refrigerant::R22, severity)],
+        other => vec![FaultSeverity::new(other, severity)],
+    }
+}
+
+fn level(reading: Reading, s: &Simulation) -> f64 {
+    match reading {
+        Reading::LowSide => s.low_side_pa,
+        Reading::HighSide => s.high_side_pa,
+        Reading::Vent => s.vent_k,
+        Reading::DischargeLine => s.discharge_line_k,
+        Reading::Capacity => s.capacity_w,
+        Reading::Efficiency => s.capacity_w / s.power_w,
+    }
+}
+
+/// A difference; of capacity and efficiency in per cent.
+fn change(reading: Reading, faulty: &Simulation, sound: &Simulation) -> f64 {
+    let (faulty, sound) = (level(reading, faulty), level(reading, sound));
+    match reading {
+        Reading::Capacity | Reading::Efficiency => 100.0 * (faulty / sound - 1.0),
+        Reading::LowSide | Reading::HighSide | Reading::Vent | Reading::DischargeLine => faulty - sound,
+    }
+}

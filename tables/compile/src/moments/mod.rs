@@ -1,0 +1,70 @@
+//! The moments of an independent simulator: what its sound systems read, and how far each fault moves that.
+//!
+//! `-- --moments CASES.jsonl.gz` reads cases with their truth (one JSON object a line, packed or not) and writes
+//! `tables/atlas/independent-simulator.csv` and `independent-simulator-conditions.csv`; with `--check` it compares instead.
+//! The columns are described in `tables/atlas/README.md`.
+
+mod conditions;
+mod fit;
+mod lasting;
+mod shifts;
+mod sound;
+mod table;
+#[cfg(test)]
+mod tests;
+mod truth;
+
+use crate::output::Output;
+use flate2::read::GzDecoder;
+use std::fs;
+use std::io::Read;
+use std::path::Path;
+
+/// Readings that are fitted together.
+pub(crate) const FEATURES: usize = 7;
+/// Their names, in this order everywhere.
+pub(crate) const NAMES: [&str; FEATURES] = [
+    "low_side",
+    "high_side",
+    "suction_line",
+    "discharge_line",
+    "liquid_line",
+    "condenser_outlet",
+    "vent",
+];
+/// A covariance of the readings, K2; both triangles are filled.
+pub(crate) type Covariance = [[f64; FEATURES]; FEATURES];
+
+const FOLDER: &str = "tables/atlas";
+
+/// Writes or compares the two tables of the atlas that come from the cases of `path`.
+pub(crate) fn run(root: &Path, path: &str, check: bool) -> Result<(), String> {
+    let [moments, conditions] = tables(&text(Path::new(path))?).map_err(|e| format!("{path}: {e}"))?;
+    let mut out = Output::new(root, check);
+    out.text(&format!("{FOLDER}/independent-simulator.csv"), &moments)?;
+    out.text(&format!("{FOLDER}/independent-simulator-conditions.csv"), &conditions)?;
+    out.finish()
+}
+
+/// The lines of a file, unpacked where its name ends in `gz`.
+fn text(path: &Path) -> Result<String, String> {
+    let name = path.display();
+    let bytes = fs::read(path).map_err(|e| format!("{name}: {e}"))?;
+    let mut text = String::new();
+    if path.extension().is_some_and(|end| end == "gz") {
+        GzDecoder::new(bytes.as_slice()).read_to_string(&mut text)
+    } else {
+        bytes.as_slice().read_to_string(&mut text)
+    }
+    .map_err(|e| format!("{name}: {e}"))?;
+    Ok(text)
+}
+
+/// Both tables from the lines of a case file.
+fn tables(lines: &str) -> Result<[String; 2], String> {
+    let cases = truth::read(lines)?;
+    let usual = conditions::Usual::of(&cases)?;
+    let sound = sound::Sound::of(&cases, &usual)?;
+    let shifts = shifts::all(&cases, &usual, &sound)?;
+    Ok([table::moments(&cases, &sound, &shifts), table::conditions(&usual)])
+}
