@@ -89,14 +89,20 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     for parameter in &file.parameter {
         parameter.check()?;
     }
-    let mut names = BTreeSet::new();
-    let all = file.parameter.iter().map(|parameter| &parameter.name);
-    for name in all.chain(file.choice.iter().map(|choice| &choice.name)) {
-        if !names.insert(name) {
+    once(file.parameter.iter().map(|parameter| parameter.name.as_str()))?;
+    once(file.choice.iter().map(|choice| choice.name.as_str()))?;
+    out.rust("src/vehicle/hardware.rs", &rust(&file)?)
+}
+
+/// Nothing, when every name stands once.
+fn once<'a>(names: impl Iterator<Item = &'a str>) -> Result<(), String> {
+    let mut seen = BTreeSet::new();
+    for name in names {
+        if !seen.insert(name) {
             return Err(format!("hardware.toml: {name} stands twice"));
         }
     }
-    out.rust("src/vehicle/hardware.rs", &rust(&file)?)
+    Ok(())
 }
 
 impl Parameter {
