@@ -219,9 +219,15 @@ fn headed(text: &str, source: &str) -> Result<String, String> {
         return Ok(text.to_string());
     };
     let function = after.split('(').next().unwrap_or_default();
-    let call = [' ', '*']
-        .iter()
-        .find_map(|before| text.find(&format!("{before}{function}(")));
+    // The declaration, not a comment or an example that calls it.
+    let declares = |at: &usize| {
+        let line = text[..*at].rfind('\n').map_or(0, |end| end + 1);
+        text[line..*at].starts_with(char::is_alphabetic) && text[..*at].ends_with([' ', '*'])
+    };
+    let call = text
+        .match_indices(&format!("{function}("))
+        .map(|(at, _)| at)
+        .find(declares);
     let call = call.ok_or(format!("coldloop.h lacks {function}"))?;
     let start = text[..call]
         .rfind("\n\n")
