@@ -9,63 +9,63 @@ use crate::names::VehicleClass;
 pub struct Hardware {
     /// Swept volume per revolution of a belt-driven compressor, m3.
     ///
-    /// Source: judgement; @Darr1992 measured a 169 cm3 automotive compressor.
+    /// Source: engineering judgement; @Darr1992 measured a 169 cm3 automotive compressor.
     pub displacement_m3: f64,
     /// Swept volume per revolution of a motor-driven compressor, m3.
     ///
-    /// Source: judgement: common sizes of scroll machines, from memory.
+    /// Source: engineering judgement: common sizes of scroll machines, from memory.
     pub electric_displacement_m3: f64,
     /// Compressor revolutions per engine revolution.
     ///
-    /// Source: judgement: common practice.
+    /// Source: engineering judgement: common practice.
     pub pulley_ratio: f64,
     /// Highest speed of a motor-driven compressor, revolutions per second.
     ///
-    /// Source: judgement: about 8,000 rpm, from memory.
+    /// Source: engineering judgement: about 8,000 rpm, from memory.
     pub electric_speed_hz: f64,
     /// Clearance volume per swept volume of a piston compressor.
     ///
-    /// Source: judgement: textbook range 0.03 to 0.06.
+    /// Source: engineering judgement: textbook range 0.03 to 0.06.
     pub clearance: f64,
     /// Volumetric efficiency of this machine per that of the correlation.
     ///
-    /// Source: judgement: scatter between machines.
+    /// Source: engineering judgement: scatter between machines.
     pub volumetric_factor: f64,
     /// Isentropic efficiency of this machine per that of the correlation.
     ///
-    /// Source: judgement: scatter between machines.
+    /// Source: engineering judgement: scatter between machines.
     pub isentropic_factor: f64,
     /// Part of the shaft power that leaves the compressor as heat to the surroundings.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub shell_loss: f64,
     /// Fall of the compressor's efficiencies with its speed, per that of the correlation.
     ///
-    /// Source: judgement: scatter between makes.
+    /// Source: engineering judgement: scatter between makes.
     pub speed_loss: f64,
     /// Smallest displacement of a variable compressor per its largest.
     ///
-    /// Source: judgement: common practice, 2 to 8 %.
+    /// Source: engineering judgement: common practice, 2 to 8 %.
     pub least_stroke: f64,
     /// Smallest speed of a motor-driven compressor per its largest.
     ///
-    /// Source: judgement: about 1,000 of 8,000 rpm, from memory.
+    /// Source: engineering judgement: about 1,000 of 8,000 rpm, from memory.
     pub least_speed: f64,
     /// Low-side pressure at which the cycling switch opens the clutch, Pa gauge.
     ///
-    /// Source: judgement: common practice, no source: 22 to 26 psig.
+    /// Source: engineering judgement: common practice, no source: 22 to 26 psig.
     pub switch_opens_pa: f64,
     /// Low-side pressure above that at which the cycling switch closes the clutch again, Pa.
     ///
-    /// Source: judgement: common practice, no source: closes at 42 to 47 psig.
+    /// Source: engineering judgement: common practice, no source: closes at 42 to 47 psig.
     pub switch_band_pa: f64,
     /// Fin temperature at which an evaporator thermostat opens the clutch, K.
     ///
-    /// Source: judgement: common practice, just above freezing.
+    /// Source: engineering judgement: common practice, just above freezing.
     pub thermostat_opens_k: f64,
     /// Fin temperature above that at which the thermostat closes the clutch again, K.
     ///
-    /// Source: judgement: common practice.
+    /// Source: engineering judgement: common practice.
     pub thermostat_band_k: f64,
     /// Suction pressure that an internally controlled compressor holds at a discharge pressure of 1 MPa, Pa absolute.
     ///
@@ -81,11 +81,11 @@ pub struct Hardware {
     pub external_set_pa: f64,
     /// Temperature of the air leaving the evaporator that the speed control of a motor-driven compressor holds, K.
     ///
-    /// Source: judgement: common practice, 3 to 6 C.
+    /// Source: engineering judgement: common practice, 3 to 6 C.
     pub electric_set_k: f64,
     /// High-side pressure at which protection takes the compressor back, Pa gauge.
     ///
-    /// Source: judgement: common practice, no source: 27 to 32 bar.
+    /// Source: engineering judgement: common practice, no source: 27 to 32 bar.
     pub high_limit_pa: f64,
     /// Low-side pressure at which protection stops the compressor, Pa gauge; below any vacuum where there is none or it is bridged.
     ///
@@ -93,11 +93,11 @@ pub struct Hardware {
     pub low_cutout_pa: f64,
     /// High-side pressure without which a switch does not let the compressor start, Pa gauge; below any vacuum where there is none or it is bridged.
     ///
-    /// Source: makers' dual pressure switches open at 1.1 to 2.0 bar.
+    /// Source: from memory: makers' dual pressure switches open at 1.1 to 2.0 bar.
     pub start_pa: f64,
     /// Face area of the condenser, m2.
     ///
-    /// Source: judgement: common sizes.
+    /// Source: engineering judgement: common sizes.
     pub condenser_face_m2: f64,
     /// Face velocity of the air that the condenser fan alone moves at its highest speed, m/s.
     ///
@@ -129,23 +129,23 @@ pub struct Hardware {
     pub hot_air_return: f64,
     /// Air-side conductance of the condenser per face area at a face velocity of 2.5 m/s and 1.15 kg/m3, W/(m2 K).
     ///
-    /// Source: judgement: about 1.9 transfer units of a louvred-fin core 16 to 20 mm deep.
+    /// Source: engineering judgement: about 1.9 transfer units of a louvred-fin core 16 to 20 mm deep.
     pub condenser_air_w_m2_k: f64,
     /// Condensing conductance inside the tubes per face area at a flow of 0.18 kg/s per m2 of face, W/(m2 K).
     ///
-    /// Source: judgement: small-channel condensation of about 3 kW/(m2 K).
+    /// Source: engineering judgement: small-channel condensation of about 3 kW/(m2 K).
     pub condenser_refrigerant_w_m2_k: f64,
     /// Conductance of single-phase refrigerant in the tubes per that of condensing refrigerant.
     ///
-    /// Source: judgement: Dittus-Boelter against Shah 1979 at these flows.
+    /// Source: engineering judgement: Dittus-Boelter against Shah 1979 at these flows.
     pub condenser_gas_ratio: f64,
     /// Inner volume of condenser tubes and headers, m3.
     ///
-    /// Source: judgement: parallel-flow cores.
+    /// Source: engineering judgement: parallel-flow cores.
     pub condenser_volume_m3: f64,
     /// Frictional pressure drop of the condenser at the reference flow, Pa.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub condenser_drop_pa: f64,
     /// Part of the condenser's face that follows an integrated receiver; zero where the receiver stands alone.
     ///
@@ -157,23 +157,23 @@ pub struct Hardware {
     pub reference_flow_kg_s: f64,
     /// Pressure drop of the discharge line at the reference flow and 60 kg/m3, Pa.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub discharge_drop_pa: f64,
     /// Pressure drop of the liquid line and drier at the reference flow and 1,100 kg/m3, Pa.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub liquid_drop_pa: f64,
     /// Pressure drop of the suction line at the reference flow and 13 kg/m3, Pa.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub suction_drop_pa: f64,
     /// Conductance between the engine bay and the suction line, W/K.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub suction_gain_w_k: f64,
     /// Temperature of the engine bay above ambient, K.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub bay_rise_k: f64,
     /// Part of the difference between the air of the engine bay and the pipe that a clamp on a line takes up.
     ///
@@ -181,15 +181,15 @@ pub struct Hardware {
     pub clamp_pull: f64,
     /// Volume of the discharge side up to the condenser, m3.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub discharge_volume_m3: f64,
     /// Volume of the liquid line, m3.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub liquid_volume_m3: f64,
     /// Volume of the suction side from the evaporator, m3.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub suction_volume_m3: f64,
     /// Volume of the receiver-drier that liquid can fill, m3.
     ///
@@ -213,15 +213,15 @@ pub struct Hardware {
     pub valve_area_m2: f64,
     /// Superheat at which an expansion valve begins to open at 0 C, K.
     ///
-    /// Source: judgement: common practice, 5 to 15 F at the evaporator outlet when feeding.
+    /// Source: engineering judgement: common practice, 5 to 15 F at the evaporator outlet when feeding.
     pub valve_superheat_k: f64,
     /// Further superheat at 0 C that opens it fully, K.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub valve_stroke_k: f64,
     /// Evaporator pressure above which the valve's charge no longer opens it, Pa absolute.
     ///
-    /// Source: judgement: maximum operating pressure of common valves.
+    /// Source: engineering judgement: maximum operating pressure of common valves.
     pub valve_limit_pa: f64,
     /// What a closed valve still lets through, per its full flow.
     ///
@@ -229,7 +229,7 @@ pub struct Hardware {
     pub valve_bleed: f64,
     /// Bore of the orifice tube, m.
     ///
-    /// Source: judgement: common bores from 1.2 to 1.8 mm, from memory; a bus is a bundle.
+    /// Source: engineering judgement: common bores from 1.2 to 1.8 mm, from memory; a bus is a bundle.
     pub orifice_diameter_m: f64,
     /// Length of the orifice tube (of each, in a bundle) per its bore.
     ///
@@ -237,39 +237,39 @@ pub struct Hardware {
     pub orifice_slenderness: f64,
     /// Air that the blower moves over the evaporator at its highest setting, m3/s.
     ///
-    /// Source: judgement: 380 to 500 m3/h in cars.
+    /// Source: engineering judgement: 380 to 500 m3/h in cars.
     pub blower_m3_s: f64,
     /// Air-side conductance of the evaporator at an air flow of its highest blower setting, W/K.
     ///
-    /// Source: judgement: about 2.4 transfer units.
+    /// Source: engineering judgement: about 2.4 transfer units.
     pub evaporator_air_w_k: f64,
     /// Boiling conductance inside the evaporator at the reference flow, W/K.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub evaporator_refrigerant_w_k: f64,
     /// Conductance of superheated vapour in the evaporator per that of boiling refrigerant.
     ///
-    /// Source: judgement: Dittus-Boelter against Shah 1982 at these flows.
+    /// Source: engineering judgement: Dittus-Boelter against Shah 1982 at these flows.
     pub evaporator_gas_ratio: f64,
     /// Pressure drop of the evaporator at the reference flow and a mean density of 20 kg/m3, Pa.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub evaporator_drop_pa: f64,
     /// Inner volume of the evaporator, m3.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub evaporator_volume_m3: f64,
     /// Heat capacity of the evaporator's metal and the water on it, J/K.
     ///
-    /// Source: judgement: 1.3 to 1.8 kg of aluminium.
+    /// Source: engineering judgement: 1.3 to 1.8 kg of aluminium.
     pub evaporator_heat_j_k: f64,
     /// Conductance between the cabin and the outside, W/K.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub cabin_w_k: f64,
     /// Heat of sun, people and machinery in the cabin, W.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub cabin_load_w: f64,
     /// Water that the people in the cabin give to its air, kg/s.
     ///
@@ -277,19 +277,19 @@ pub struct Hardware {
     pub cabin_moisture_kg_s: f64,
     /// Outside air that joins recirculated air all the same.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub fresh_share: f64,
     /// Part of the air that passes the heater core although the temperature door stands at cold.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub heater_leak: f64,
     /// Temperature of the air that leaves the heater core, K.
     ///
-    /// Source: judgement: coolant at 90 C.
+    /// Source: engineering judgement: coolant at 90 C.
     pub heater_k: f64,
     /// Part of the difference to the dashboard's temperature that the air takes up in the ducts.
     ///
-    /// Source: judgement.
+    /// Source: engineering judgement.
     pub duct_gain: f64,
 }
 
@@ -363,7 +363,7 @@ pub struct Options {
     pub fan_engine: f64,
     /// Of the others, the part whose fan follows the pressure steplessly and over a wide range.
     ///
-    /// Source: engineering judgement; makers' service texts name steps at half speed as well as stepless drives.
+    /// Source: engineering judgement; from memory, makers' service texts name steps at half speed as well as stepless drives.
     pub fan_stepless: f64,
     /// Part of makes with a switch or sensor that stops the compressor while the high side is low.
     ///
@@ -371,7 +371,7 @@ pub struct Options {
     pub start_switch: f64,
     /// Lowest and highest high-side pressure at which it does, Pa gauge.
     ///
-    /// Source: makers' dual pressure switches open at 1.1 to 2.0 bar.
+    /// Source: from memory: makers' dual pressure switches open at 1.1 to 2.0 bar.
     pub start_pa: [f64; 2],
     /// Part of makes whose valve systems have a low-side cut-out for protection.
     ///

@@ -68,6 +68,8 @@ pub enum ColdloopQuantity {
     Severity = 24,
     /// Volume, m3.
     Volume = 25,
+    /// Size of a text, bytes.
+    Size = 26,
 }
 
 impl ColdloopQuantity {
