@@ -1,7 +1,7 @@
 //! The facts of `tables/evidence` that a model can answer.
 
 use coldloop::units::{Surroundings, celsius};
-use coldloop::vehicle::{Conditions, System};
+use coldloop::vehicle::{Conditions, FaultCause, System};
 use coldloop::{AirSource, Compressor, Expansion, Fault, Refrigerant};
 use std::collections::BTreeMap;
 use std::error::Error;
@@ -57,6 +57,8 @@ pub(crate) struct Fact {
     pub(crate) systems: Vec<System>,
     pub(crate) conditions: Conditions,
     pub(crate) fault: Fault,
+    /// The form of the fault, where the source says it.
+    pub(crate) cause: Option<FaultCause>,
     /// How severe, where the source says it.
     pub(crate) severity: Option<f64>,
     pub(crate) reading: Reading,
@@ -167,6 +169,7 @@ fn facts(path: &Path, reading: &str, ends: [&str; 2], change: bool) -> Result<Ve
             systems,
             conditions,
             fault,
+            cause: cause(cell("level")),
             severity: number("severity")?,
             reading,
             change,
@@ -176,6 +179,17 @@ fn facts(path: &Path, reading: &str, ends: [&str; 2], change: bool) -> Result<Ve
         });
     }
     Ok(facts)
+}
+
+/// The form of a fault, from the words of its level.
+fn cause(level: &str) -> Option<FaultCause> {
+    if level.contains("of the face") {
+        Some(FaultCause::FaceBlocked)
+    } else if level.contains("fan current") {
+        Some(FaultCause::FanSlow)
+    } else {
+        None
+    }
 }
 
 /// Engine speed of a source: idle is 800 rpm, unstated 1,500, of a range the middle. Judgement.

@@ -2,14 +2,16 @@
 
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::diagnosis::exists;
-use coldloop::vehicle::{FaultSeverity, Population, Simulation, System, Vehicle, simulate};
+use coldloop::vehicle::{FaultSeverity, Make, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Error, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
-/// One vehicle of a system: the only place that knows how vehicles are drawn.
-fn drawn(rng: &mut ChaCha8Rng, system: System) -> Result<Vehicle, Error> {
-    Population::usual(system, VehicleClass::Car).vehicle(&std::array::from_fn(|_| rng.random()))
+/// One vehicle of a system, and its make: the only place that knows how vehicles are drawn.
+fn drawn(rng: &mut ChaCha8Rng, system: System) -> Result<(Make, Vehicle), Error> {
+    let cars = Population::usual(system, VehicleClass::Car);
+    let uniforms = std::array::from_fn(|_| rng.random());
+    Ok((cars.make(&uniforms)?, cars.vehicle(&uniforms)?))
 }
 
 /// Median and spread over vehicles of the systems that the fact may be about.
@@ -21,10 +23,10 @@ pub(crate) fn figure(fact: &Fact, count: usize) -> Result<Option<Figure>, Box<dy
     let mut values = Vec::new();
     for system in fact.systems.iter().filter(|system| exists(fact.fault, system)) {
         for _ in 0..count {
-            let vehicle = drawn(&mut rng, *system)?;
+            let (make, vehicle) = drawn(&mut rng, *system)?;
             let most = if fact.fault == Fault::Overcharge { 0.5 } else { 0.9 };
             let severity = fact.severity.unwrap_or(rng.random_range(0.2..most));
-            let faults = faults(fact.fault, severity);
+            let faults = faults(fact, &make, system, severity, rng.random())?;
             // A vehicle that the model cannot solve is left out.
             let Ok(faulty) = simulate(&vehicle, &fact.conditions, &faults) else {
                 continue;
@@ -52,12 +54,17 @@ pub(crate) fn figure(fact: &Fact, count: usize) -> Result<Option<Figure>, Box<dy
     }))
 }
 
-fn faults(fault: Fault, severity: f64) -> Vec<FaultSeverity> {
-    match fault {
-        Fault::NoFault => Vec::new(),
-        Fault::WrongRefrigerant => vec![FaultSeverity::contaminated(Refrigerant::R22, severity)],
-        other => vec![FaultSeverity::new(other, severity)],
-    }
+/// The fault in the form that the source states, or else as it comes to vehicles of the make.
+fn faults(fact: &Fact, make: &Make, system: &System, severity: f64, u: f64) -> Result<Vec<FaultSeverity>, Error> {
+    Ok(if fact.fault == Fault::NoFault {
+        Vec::new()
+    } else if fact.fault == Fault::WrongRefrigerant {
+        vec![FaultSeverity::contaminated(Refrigerant::R22, severity)]
+    } else if let Some(cause) = fact.cause {
+        vec![FaultSeverity::caused(cause, severity)]
+    } else {
+        vec![make.fault(system, fact.fault, severity, u)?]
+    })
 }
 
 fn level(reading: Reading, s: &Simulation) -> f64 {
