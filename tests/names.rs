@@ -28,8 +28,8 @@ fn refused(name: &str) -> String {
          [conditions]\nambient = '20 °C'\naltitude = '1600 m'\n"
     );
     let refusal = intake::case_from_toml(&text).unwrap_err();
-    assert_eq!(refusal.error.kind, ErrorKind::UnknownName, "{name}");
-    assert_eq!(refusal.key, "system.refrigerant");
+    assert_eq!(refusal.error().kind, ErrorKind::UnknownName, "{name}");
+    assert_eq!(refusal.first.key, "system.refrigerant");
     refusal.to_string()
 }
 

@@ -202,7 +202,7 @@ const REFUSED: [(&str, &str, &str, &str); 20] = [
     ("\"37 psig\"", "\"NaN psig\"", "readings.low_side", "number"),
     ("\"37 psig\"", "\"37 furlongs\"", "readings.low_side", "not a unit"),
     ("\"37 psig\"", "\"-40 psig\"", "readings.low_side", "outside"),
-    ("\"37 psig\"", "true", "readings.low_side", "quotes"),
+    ("\"37 psig\"", "true", "readings.low_side", "yes-or-no questions"),
     (
         "\"37 psig\"",
         "{ value = \"37 psig\", gauge = \"best\" }",
