@@ -1455,7 +1455,7 @@ uint32_t coldloop_at_rest(uint32_t refrigerant,
 // conditions.
 //
 // Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
-// (10 to 46 degrees Celsius and about 4,100 m where the vehicle model has bands, else 12.8 to 43.3);
+// (5 to 50 degrees Celsius and about 4,100 m where the vehicle model has bands, else 12.8 to 43.3);
 // NOT_AVAILABLE for a refrigerant without bands.
 uint32_t coldloop_expected(uint32_t refrigerant,
                            uint32_t expansion,
