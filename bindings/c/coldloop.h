@@ -156,6 +156,12 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_VOLUME = 25,
     // Size of a text, bytes.
     COLDLOOP_QUANTITY_SIZE = 26,
+    // Displacement that the control commands, 0 to 1 of the full one.
+    COLDLOOP_QUANTITY_DISPLACEMENT = 27,
+    // Command of the condenser's fan, 0 (off) to 1 (full speed).
+    COLDLOOP_QUANTITY_FAN_COMMAND = 28,
+    // Evaporators of a system.
+    COLDLOOP_QUANTITY_EVAPORATORS = 29,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.
