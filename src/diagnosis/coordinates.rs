@@ -49,8 +49,7 @@ impl Coordinates {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn of(case: &Case) -> Result<Self, Error> {
-        case.conditions.check()?;
-        features::check(&case.readings)?;
+        case.check()?;
         super::derived(case)?;
         let healthy = super::healthy(case)?;
         let ambient_k = in_kelvins(case.conditions.ambient);

@@ -7,8 +7,8 @@ use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
 use crate::range::Range;
-use crate::saturation;
-use crate::units::{STANDARD_PRESSURE_PA, in_kelvins};
+use crate::saturation::{self, pseudo_critical};
+use crate::units::{STANDARD_PRESSURE_PA, Surroundings, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
 /// Ambient temperatures of the published charts: 12.8 to 43.3 °C.
@@ -81,6 +81,22 @@ impl Healthy {
         let swing_k = (self.low_side.median - c::CUT_OUT_K) / super::spread::QUANTILE_95;
         self.low_side.down = f64::max(self.low_side.down, swing_k);
         self
+    }
+
+    /// Ends the 95 % band of the high side at the pressure, `limit_pa` above the air, at which its compressor is stopped; not
+    /// below the median.
+    ///
+    /// Errors: those of the saturation line.
+    pub(crate) fn end_high_side(
+        &mut self,
+        refrigerant: Refrigerant,
+        air: Surroundings,
+        limit_pa: f64,
+    ) -> Result<(), Error> {
+        let limit_k = pseudo_critical::along_k(refrigerant, air.pressure().pa() + limit_pa)?;
+        let room_k = f64::max(limit_k - self.high_side.median, 0.0) / super::spread::QUANTILE_95;
+        self.high_side.up = f64::min(self.high_side.up, room_k);
+        Ok(())
     }
 
     /// Saturation temperature of a system at rest above the ambient, K.

@@ -239,9 +239,11 @@ fn blank() -> Box<Visit> {
 #[inline(never)]
 fn after(table: &Table<'_>, before: &Case) -> Result<Case, Refused> {
     table.only(&["conditions", "readings", "observations"]);
+    let moment = moment(table)?;
+    moment.fits(table, &before.system)?;
     Ok(Case {
         own_table: before.own_table,
         own_readings: before.own_readings,
-        ..moment(table)?.of(before.system)
+        ..moment.of(before.system)
     })
 }
