@@ -43,6 +43,7 @@ pub(super) fn case(root: &Table<'_>) -> Result<Case, Refused> {
 }
 
 /// Refuses bubbles in a sight glass that is not there.
+#[inline(never)]
 fn no_glass(table: &Table<'_>) -> Result<(), Refused> {
     let seen = Observation::SightGlassBubbles;
     let error = Error::of(ErrorKind::Inconsistent, Quantity::Name);
@@ -84,6 +85,7 @@ impl Moment {
     }
 }
 
+#[inline(never)]
 pub(super) fn moment(table: &Table<'_>) -> Result<Moment, Refused> {
     let advice = "a [conditions] table gives ambient and altitude";
     let conditions = table.section("conditions", advice, conditions);
@@ -97,6 +99,7 @@ pub(super) fn moment(table: &Table<'_>) -> Result<Moment, Refused> {
     })
 }
 
+#[inline(never)]
 pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
     table.only(&[
         "refrigerant",
@@ -167,6 +170,7 @@ fn evaporators(entry: &Entry<'_>) -> Result<u8, Refused> {
     }
 }
 
+#[inline(never)]
 pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
     table.only(&[
         "ambient",
@@ -294,6 +298,7 @@ fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Op
 }
 
 /// The readings, taken in the air `here`, where that could be read.
+#[inline(never)]
 pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Readings {
     let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
     known.extend(["gauge_zero_altitude", "gauge_zero_barometer"]);
@@ -331,6 +336,7 @@ pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Reading
 }
 
 /// Refuses a gauge that shows less than nothing: one that was read at sea level and written down up here.
+#[inline(never)]
 fn not_below_vacuum(table: &Table<'_>, readings: &Readings, air: Surroundings) {
     for (kind, reading) in [
         (ReadingKind::LowSide, readings.low_side),
@@ -360,6 +366,7 @@ fn not_below_vacuum(table: &Table<'_>, readings: &Readings, air: Surroundings) {
     }
 }
 
+#[inline(never)]
 fn observations(table: &Table<'_>) -> Observations {
     let mut observations = Observations::NONE;
     for entry in table.entries() {
