@@ -3658,7 +3658,7 @@ pub enum QualityNote {
     /// The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to.
     #[cfg_attr(feature = "serde", serde(rename = "displacement-low"))]
     DisplacementLow = 22,
-    /// There is a second evaporator; the bands are those of vehicles with one, and less sure for it.
+    /// There is a second evaporator; most vehicles behind the bands have only one.
     #[cfg_attr(feature = "serde", serde(rename = "second-evaporator"))]
     SecondEvaporator = 23,
     /// Where the ports stand is noted; the bands are those of vehicles with ports anywhere.
@@ -3796,7 +3796,7 @@ impl QualityNote {
                 "The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to."
             }
             QualityNote::SecondEvaporator => {
-                "There is a second evaporator; the bands are those of vehicles with one, and less sure for it."
+                "There is a second evaporator; most vehicles behind the bands have only one."
             }
             QualityNote::PortsNoted => {
                 "Where the ports stand is noted; the bands are those of vehicles with ports anywhere."

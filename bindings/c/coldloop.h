@@ -773,7 +773,7 @@ typedef struct coldloop_conditions {
     double air_pa_abs;
     // Relative humidity, 0 to 1; NaN where it is not known, as all that follow.
     double relative_humidity;
-    // Speed of the engine (of an electric compressor, its own), revolutions per second; 0 when it stands still.
+    // Speed of the engine (of an electric compressor, its own unless it is 0), revolutions per second; 0 when it stands still.
     double engine_speed_hz;
     // Blower setting, 0 (off) to 1 (highest).
     double blower;

@@ -109,10 +109,9 @@ impl Conditions {
         self.check()?;
         let electric = compressor == Compressor::Electric;
         let engine_hz = self.engine_speed_hz.filter(|hz| electric && *hz > 0.0);
-        if let (Some(engine_hz), Some(own_hz)) = (engine_hz, self.compressor_speed_hz) {
-            if libm::fabs(engine_hz - own_hz) > SAME_SPEED * f64::max(engine_hz, own_hz) {
-                return Err(Error::of(ErrorKind::Inconsistent, Quantity::RotationalSpeed));
-            }
+        let apart = |(one, other): &(f64, f64)| libm::fabs(one - other) > SAME_SPEED * f64::max(*one, *other);
+        if engine_hz.zip(self.compressor_speed_hz).as_ref().is_some_and(apart) {
+            return Err(Error::of(ErrorKind::Inconsistent, Quantity::RotationalSpeed));
         }
         if self.commanded_displacement.is_some() && compressor != Compressor::VariableExternal {
             return Err(Error::of(ErrorKind::Inconsistent, Quantity::Displacement));
