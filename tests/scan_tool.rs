@@ -10,8 +10,8 @@ use coldloop::expected::{Expectation, Fleet};
 use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, HighPort, LowPort, System, Vehicle, simulate};
 use coldloop::{
-    Check, Compressor, ErrorKind, Expansion, MixUp, Observation, QualityNote, Quantity, Refrigerant, VehicleClass,
-    intake,
+    Check, Compressor, ErrorKind, Expansion, ExpectedBasis, MixUp, Observation, QualityNote, Quantity, Refrigerant,
+    VehicleClass, intake,
 };
 
 /// A file of the garage with parts of it replaced.
@@ -45,7 +45,16 @@ fn has(diagnosis: &Diagnosis, note: QualityNote) -> bool {
 fn an_electric_compressor_runs_while_the_engine_rests() {
     let parked = file("electric-van", &[("\"3500 rpm\"", "\"0 rpm\"")]);
     let answer = judged(&parked);
-    assert!(!has(&answer, QualityNote::AtRest) && answer.expected.is_some());
+    assert!(!has(&answer, QualityNote::AtRest));
+    // Its own speed is then unknown, and the bands are those of a usual one.
+    let unknown = judged(&parked.replace("engine_speed = \"0 rpm\"", ""));
+    let basis = |answer: &Diagnosis| answer.expectation.map(|expectation| expectation.basis);
+    assert_eq!(basis(&answer), Some(ExpectedBasis::VehicleModel));
+    assert_eq!(answer.expected, unknown.expected);
+    // A scan tool's speed stands for what `engine_speed` stood for.
+    let told = judged(&parked.replace("engine_speed = \"0 rpm\"", "compressor_speed = \"3500 rpm\""));
+    assert_eq!(told.expected, judged(&file("electric-van", &[])).expected);
+    assert_ne!(told.expected, unknown.expected);
     // By its own speed or by what was seen, it may rest all the same.
     for rest in ["compressor_running = false", "compressor_speed = \"0 rpm\""] {
         let answer = judged(&parked.replace("engine_speed = \"0 rpm\"", rest));

@@ -49,7 +49,7 @@ impl Healthy {
     /// `NotAvailable` for a refrigerant or a system of which no source speaks.
     pub fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
         conditions.check()?;
-        let site = Site::of(conditions)?;
+        let site = Site::of(system, conditions)?;
         let discharge_k = c::DISCHARGE_SUPERHEAT_K
             .iter()
             .find(|(refrigerant, _)| *refrigerant == system.refrigerant)
@@ -112,7 +112,7 @@ pub(crate) fn stroke_limit(system: &System, conditions: &Conditions) -> bool {
         Compressor::VariableInternal | Compressor::VariableExternal
     );
     let slow = conditions
-        .engine_speed_hz
+        .driving_hz(system.compressor)
         .is_none_or(|hz| hz < c::STROKE_LIMIT_ENGINE_SPEED_HZ);
     variable && slow && in_kelvins(conditions.ambient) > c::STROKE_LIMIT_AMBIENT_K
 }
@@ -171,7 +171,7 @@ struct Site {
 }
 
 impl Site {
-    fn of(conditions: &Conditions) -> Result<Self, Error> {
+    fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
         let ambient_k = AMBIENT_OF_SOURCES.check(in_kelvins(conditions.ambient))?;
         let barometer_pa = BAROMETER_OF_SOURCES.check(conditions.surroundings.pressure().pa())?;
         let humidity_ratio = |relative: f64| {
@@ -184,7 +184,7 @@ impl Site {
         };
         let left = |time_s: f64| conditions.running_s.map_or(0.0, |s| libm::exp(-s / time_s));
         let faster_hz = conditions
-            .engine_speed_hz
+            .driving_hz(system.compressor)
             .map_or(0.0, |hz| hz - c::REFERENCE_ENGINE_SPEED_HZ);
         Ok(Self {
             ambient_k,

@@ -119,6 +119,17 @@ impl Conditions {
         Ok(())
     }
 
+    /// The speed that sets how fast a compressor of this kind turns, revolutions per second: of an electric one its own, of any
+    /// other that of the engine. Zero is unknown where the compressor runs all the same.
+    pub(crate) fn driving_hz(&self, compressor: Compressor) -> Option<f64> {
+        if compressor == Compressor::Electric {
+            let own_hz = self.compressor_speed_hz.or(self.engine_speed_hz);
+            return own_hz.filter(|hz| *hz > 0.0);
+        }
+        let runs = self.compressor_running == Some(true);
+        self.engine_speed_hz.filter(|hz| !runs || *hz > 0.0)
+    }
+
     /// Whether a compressor of this kind is known to stand still: a motor-driven one runs without the engine.
     ///
     /// What is told of the compressor itself goes before what the engine's speed says of it.

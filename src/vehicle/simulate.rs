@@ -167,24 +167,17 @@ pub(super) fn plant_of<'a>(
         return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
     }
     // A motor-driven compressor runs at a speed of its own, with the engine at rest too; one that is said to run does not stand.
-    let stands = conditions.compressor_running == Some(false);
-    let runs = conditions.compressor_running == Some(true);
-    let given_hz = conditions.engine_speed_hz.filter(|hz| !runs || *hz > 0.0);
+    let given_hz = conditions.driving_hz(kind);
     let own_hz = conditions.compressor_speed_hz;
     let (speed_hz, engine_hz) = match kind {
-        Compressor::Electric => (
-            own_hz
-                .or(given_hz.filter(|hz| *hz > 0.0))
-                .unwrap_or(hardware.electric_speed_hz),
-            TEST_SPEED_HZ,
-        ),
+        Compressor::Electric => (given_hz.unwrap_or(hardware.electric_speed_hz), TEST_SPEED_HZ),
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
             let driven = own_hz.map(|hz| hz / hardware.pulley_ratio);
             let engine_hz = given_hz.or(driven).unwrap_or(TEST_SPEED_HZ);
             (own_hz.unwrap_or(engine_hz * hardware.pulley_ratio), engine_hz)
         }
     };
-    let speed_hz = if stands { 0.0 } else { speed_hz };
+    let speed_hz = if conditions.at_rest(kind) { 0.0 } else { speed_hz };
     let control = match kind {
         Compressor::FixedClutch => Control::None,
         Compressor::VariableInternal => Control::Internal {

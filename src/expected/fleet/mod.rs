@@ -256,7 +256,8 @@ impl Fleet {
             };
             widen(with(1.0 - UNKNOWN_HUMIDITY), with(1.0 + UNKNOWN_HUMIDITY));
         }
-        if conditions.engine_speed_hz.is_none() && self.kind.compressor != Compressor::Electric {
+        let belt = self.kind.compressor != Compressor::Electric;
+        if belt && conditions.driving_hz(self.kind.compressor).is_none() {
             let with = |factor: f64| Facts {
                 relative_speed: factor * facts.relative_speed,
                 ..facts
