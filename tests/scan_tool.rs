@@ -107,6 +107,11 @@ fn what_is_told_of_the_compressor_may_not_contradict_itself() {
         .replace("fixed-clutch", "variable-external")
         .replace("60 %", "130 %");
     assert_eq!(refused(&over).0, ErrorKind::OutOfRange);
+    let says = intake::case_from_toml(&over).unwrap_err().to_string();
+    assert!(
+        says.contains("commanded displacement 130 % is outside 0 % to 100 %"),
+        "{says}"
+    );
 }
 
 #[test]
@@ -285,6 +290,7 @@ fn sensor_commands_ports_and_evaporators_are_noted() {
     for note in [
         QualityNote::AtRest,
         QualityNote::SecondEvaporator,
+        QualityNote::GaugeZeroUnknown, // no gauge was read
         QualityNote::EvaporatorFreezing,
         QualityNote::VentBelowEvaporator,
         QualityNote::NearHighCutOut,
