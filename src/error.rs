@@ -205,6 +205,9 @@ impl Quantity {
             | Quantity::Cost
             | Quantity::BlowerSetting
             | Quantity::Severity
+            | Quantity::Displacement
+            | Quantity::FanCommand
+            | Quantity::Evaporators
             | Quantity::Rows
             | Quantity::Name
             | Quantity::Residual => "",
@@ -223,6 +226,8 @@ impl Quantity {
             | Quantity::Probability
             | Quantity::Quality
             | Quantity::BlowerSetting
+            | Quantity::Displacement
+            | Quantity::FanCommand
             | Quantity::Severity => "\"40 %\"",
             Quantity::HumidityRatio => "\"8 g/kg\"",
             Quantity::Density => "\"50 mol/m3\"",
@@ -235,7 +240,12 @@ impl Quantity {
             Quantity::Duration => "\"10 min\"",
             Quantity::Frequency => "\"3 /min\"",
             Quantity::Voltage => "\"2.5 V\"",
-            Quantity::Cost | Quantity::Rows | Quantity::Name | Quantity::Residual | Quantity::Size => "the value alone",
+            Quantity::Cost
+            | Quantity::Rows
+            | Quantity::Name
+            | Quantity::Residual
+            | Quantity::Size
+            | Quantity::Evaporators => "the value alone",
         }
     }
 }

@@ -275,11 +275,20 @@ pub enum Quantity {
     /// Size of a text, bytes.
     #[cfg_attr(feature = "serde", serde(rename = "size"))]
     Size = 26,
+    /// Displacement that the control commands, 0 to 1 of the full one.
+    #[cfg_attr(feature = "serde", serde(rename = "commanded displacement"))]
+    Displacement = 27,
+    /// Command of the condenser's fan, 0 (off) to 1 (full speed).
+    #[cfg_attr(feature = "serde", serde(rename = "fan command"))]
+    FanCommand = 28,
+    /// Evaporators of a system.
+    #[cfg_attr(feature = "serde", serde(rename = "number of evaporators"))]
+    Evaporators = 29,
 }
 
 impl Quantity {
     /// Every member, in the order of the table.
-    pub const ALL: [Quantity; 26] = [
+    pub const ALL: [Quantity; 29] = [
         Quantity::Temperature,
         Quantity::TemperatureDifference,
         Quantity::AbsolutePressure,
@@ -306,9 +315,12 @@ impl Quantity {
         Quantity::Severity,
         Quantity::Volume,
         Quantity::Size,
+        Quantity::Displacement,
+        Quantity::FanCommand,
+        Quantity::Evaporators,
     ];
 
-    const SPELLINGS: [(Quantity, &'static [&'static str]); 26] = [
+    const SPELLINGS: [(Quantity, &'static [&'static str]); 29] = [
         (Quantity::Temperature, &["temperature"]),
         (Quantity::TemperatureDifference, &["temperature difference"]),
         (Quantity::AbsolutePressure, &["absolute pressure"]),
@@ -335,6 +347,9 @@ impl Quantity {
         (Quantity::Severity, &["severity"]),
         (Quantity::Volume, &["volume"]),
         (Quantity::Size, &["size"]),
+        (Quantity::Displacement, &["commanded displacement"]),
+        (Quantity::FanCommand, &["fan command"]),
+        (Quantity::Evaporators, &["number of evaporators"]),
     ];
 
     /// The id used in text.
@@ -371,6 +386,9 @@ impl Quantity {
             Quantity::Severity => "Severity of a fault, 0 (sound) to 1.",
             Quantity::Volume => "Volume, m3.",
             Quantity::Size => "Size of a text, bytes.",
+            Quantity::Displacement => "Displacement that the control commands, 0 to 1 of the full one.",
+            Quantity::FanCommand => "Command of the condenser's fan, 0 (off) to 1 (full speed).",
+            Quantity::Evaporators => "Evaporators of a system.",
         }
     }
 
@@ -408,6 +426,9 @@ impl Quantity {
             24 => Some(Quantity::Severity),
             25 => Some(Quantity::Volume),
             26 => Some(Quantity::Size),
+            27 => Some(Quantity::Displacement),
+            28 => Some(Quantity::FanCommand),
+            29 => Some(Quantity::Evaporators),
             _ => None,
         }
     }
@@ -1269,6 +1290,142 @@ impl core::fmt::Display for AirSource {
     }
 }
 
+/// Where the low-side port stands.
+///
+/// ```
+/// use coldloop::LowPort;
+/// assert_eq!(LowPort::Evaporator.id(), "evaporator");
+/// assert_eq!(LowPort::from_id("evaporator"), Some(LowPort::Evaporator));
+/// assert_eq!(LowPort::from_code(1), Some(LowPort::Evaporator));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum LowPort {
+    /// At the evaporator or accumulator, before the suction line.
+    #[cfg_attr(feature = "serde", serde(rename = "evaporator"))]
+    Evaporator = 1,
+    /// At the compressor, behind the suction line.
+    #[cfg_attr(feature = "serde", serde(rename = "compressor"))]
+    Compressor = 2,
+}
+
+impl LowPort {
+    /// Every member, in the order of the table.
+    pub const ALL: [LowPort; 2] = [LowPort::Evaporator, LowPort::Compressor];
+
+    const SPELLINGS: [(LowPort, &'static [&'static str]); 2] = [
+        (LowPort::Evaporator, &["evaporator"]),
+        (LowPort::Compressor, &["compressor"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            LowPort::Evaporator => "At the evaporator or accumulator, before the suction line.",
+            LowPort::Compressor => "At the compressor, behind the suction line.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(LowPort::Evaporator),
+            2 => Some(LowPort::Compressor),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for LowPort {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// Where the high-side port stands.
+///
+/// ```
+/// use coldloop::HighPort;
+/// assert_eq!(HighPort::Discharge.id(), "discharge-line");
+/// assert_eq!(HighPort::from_id("discharge-line"), Some(HighPort::Discharge));
+/// assert_eq!(HighPort::from_code(1), Some(HighPort::Discharge));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum HighPort {
+    /// On the discharge line, before the condenser.
+    #[cfg_attr(feature = "serde", serde(rename = "discharge-line"))]
+    Discharge = 1,
+    /// On the liquid line, behind the condenser.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid-line"))]
+    Liquid = 2,
+}
+
+impl HighPort {
+    /// Every member, in the order of the table.
+    pub const ALL: [HighPort; 2] = [HighPort::Discharge, HighPort::Liquid];
+
+    const SPELLINGS: [(HighPort, &'static [&'static str]); 2] = [
+        (HighPort::Discharge, &["discharge-line"]),
+        (HighPort::Liquid, &["liquid-line"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            HighPort::Discharge => "On the discharge line, before the condenser.",
+            HighPort::Liquid => "On the liquid line, behind the condenser.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(HighPort::Discharge),
+            2 => Some(HighPort::Liquid),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for HighPort {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
 /// A reading that an instrument gives.
 ///
 /// ```
@@ -1308,11 +1465,17 @@ pub enum ReadingKind {
     /// Clutch engagements per minute.
     #[cfg_attr(feature = "serde", serde(rename = "clutch_cycles"))]
     ClutchCycles = 9,
+    /// High-side pressure that the vehicle's own transducer tells a scan tool.
+    #[cfg_attr(feature = "serde", serde(rename = "high_side_transducer"))]
+    HighSideTransducer = 10,
+    /// Temperature of the fins, or of the air behind the evaporator, that the vehicle's own sensor tells a scan tool.
+    #[cfg_attr(feature = "serde", serde(rename = "evaporator_sensor"))]
+    EvaporatorSensor = 11,
 }
 
 impl ReadingKind {
     /// Every member, in the order of the table.
-    pub const ALL: [ReadingKind; 9] = [
+    pub const ALL: [ReadingKind; 11] = [
         ReadingKind::LowSide,
         ReadingKind::HighSide,
         ReadingKind::Vent,
@@ -1322,9 +1485,11 @@ impl ReadingKind {
         ReadingKind::LiquidLine,
         ReadingKind::CondenserOutlet,
         ReadingKind::ClutchCycles,
+        ReadingKind::HighSideTransducer,
+        ReadingKind::EvaporatorSensor,
     ];
 
-    const SPELLINGS: [(ReadingKind, &'static [&'static str]); 9] = [
+    const SPELLINGS: [(ReadingKind, &'static [&'static str]); 11] = [
         (ReadingKind::LowSide, &["low_side"]),
         (ReadingKind::HighSide, &["high_side"]),
         (ReadingKind::Vent, &["vent"]),
@@ -1334,6 +1499,8 @@ impl ReadingKind {
         (ReadingKind::LiquidLine, &["liquid_line"]),
         (ReadingKind::CondenserOutlet, &["condenser_outlet"]),
         (ReadingKind::ClutchCycles, &["clutch_cycles"]),
+        (ReadingKind::HighSideTransducer, &["high_side_transducer"]),
+        (ReadingKind::EvaporatorSensor, &["evaporator_sensor"]),
     ];
 
     /// The id used in text.
@@ -1353,6 +1520,12 @@ impl ReadingKind {
             ReadingKind::LiquidLine => "Temperature of the liquid line before the expansion device.",
             ReadingKind::CondenserOutlet => "Temperature of the line at the condenser outlet.",
             ReadingKind::ClutchCycles => "Clutch engagements per minute.",
+            ReadingKind::HighSideTransducer => {
+                "High-side pressure that the vehicle's own transducer tells a scan tool."
+            }
+            ReadingKind::EvaporatorSensor => {
+                "Temperature of the fins, or of the air behind the evaporator, that the vehicle's own sensor tells a scan tool."
+            }
         }
     }
 
@@ -1373,6 +1546,8 @@ impl ReadingKind {
             7 => Some(ReadingKind::LiquidLine),
             8 => Some(ReadingKind::CondenserOutlet),
             9 => Some(ReadingKind::ClutchCycles),
+            10 => Some(ReadingKind::HighSideTransducer),
+            11 => Some(ReadingKind::EvaporatorSensor),
             _ => None,
         }
     }
@@ -3447,7 +3622,7 @@ pub enum QualityNote {
     /// The two sides are equal: the compressor is not driven or does not pump, or the system is at rest.
     #[cfg_attr(feature = "serde", serde(rename = "sides-equal"))]
     SidesEqual = 10,
-    /// The engine is off: only the pressure at rest can be judged.
+    /// The compressor stands still: only the pressure at rest can be judged.
     #[cfg_attr(feature = "serde", serde(rename = "at-rest"))]
     AtRest = 11,
     /// A pressure has no saturation temperature: it was judged at the end of the scale.
@@ -3465,11 +3640,44 @@ pub enum QualityNote {
     /// Thinner air, an engine faster or slower, or a blower lower than in the vehicles from which the odds were learnt: these are continued to here, and less sure for it.
     #[cfg_attr(feature = "serde", serde(rename = "outside-fit"))]
     OutsideFit = 16,
+    /// The high side was read by the vehicle's own transducer alone; it stands in for a gauge.
+    #[cfg_attr(feature = "serde", serde(rename = "transducer-stands-in"))]
+    TransducerStandsIn = 17,
+    /// Gauge and transducer of the high side differ by more than their uncertainties: the gauge was judged; find out which of the two is off.
+    #[cfg_attr(feature = "serde", serde(rename = "transducer-contradicts"))]
+    TransducerContradicts = 18,
+    /// The high side stands at 95 % of its cut-out or above it: the switch stops the compressor there, and a mean of such readings says less.
+    #[cfg_attr(feature = "serde", serde(rename = "near-high-cut-out"))]
+    NearHighCutOut = 19,
+    /// The evaporator sensor reads below the freezing point of water: ice may close the fins.
+    #[cfg_attr(feature = "serde", serde(rename = "evaporator-freezing"))]
+    EvaporatorFreezing = 20,
+    /// The vent reads colder than the evaporator sensor, by more than their uncertainties: measure both again.
+    #[cfg_attr(feature = "serde", serde(rename = "vent-below-evaporator"))]
+    VentBelowEvaporator = 21,
+    /// The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to.
+    #[cfg_attr(feature = "serde", serde(rename = "displacement-low"))]
+    DisplacementLow = 22,
+    /// There is a second evaporator; most vehicles behind the bands have only one.
+    #[cfg_attr(feature = "serde", serde(rename = "second-evaporator"))]
+    SecondEvaporator = 23,
+    /// Where the ports stand is noted; the bands are those of vehicles with ports anywhere.
+    #[cfg_attr(feature = "serde", serde(rename = "ports-noted"))]
+    PortsNoted = 24,
+    /// The speed of the compressor is noted; the odds do not follow it.
+    #[cfg_attr(feature = "serde", serde(rename = "compressor-speed-noted"))]
+    CompressorSpeedNoted = 25,
+    /// The command of the fan is noted; the odds go by whether the fan was seen to run.
+    #[cfg_attr(feature = "serde", serde(rename = "fan-command-noted"))]
+    FanCommandNoted = 26,
+    /// The commanded displacement is noted; the odds do not follow it.
+    #[cfg_attr(feature = "serde", serde(rename = "displacement-noted"))]
+    DisplacementNoted = 27,
 }
 
 impl QualityNote {
     /// Every member, in the order of the table.
-    pub const ALL: [QualityNote; 16] = [
+    pub const ALL: [QualityNote; 27] = [
         QualityNote::FewReadings,
         QualityNote::HumidityUnknown,
         QualityNote::AirSourceUnknown,
@@ -3486,9 +3694,20 @@ impl QualityNote {
         QualityNote::TwoFaultsPossible,
         QualityNote::BandsOnly,
         QualityNote::OutsideFit,
+        QualityNote::TransducerStandsIn,
+        QualityNote::TransducerContradicts,
+        QualityNote::NearHighCutOut,
+        QualityNote::EvaporatorFreezing,
+        QualityNote::VentBelowEvaporator,
+        QualityNote::DisplacementLow,
+        QualityNote::SecondEvaporator,
+        QualityNote::PortsNoted,
+        QualityNote::CompressorSpeedNoted,
+        QualityNote::FanCommandNoted,
+        QualityNote::DisplacementNoted,
     ];
 
-    const SPELLINGS: [(QualityNote, &'static [&'static str]); 16] = [
+    const SPELLINGS: [(QualityNote, &'static [&'static str]); 27] = [
         (QualityNote::FewReadings, &["few-readings"]),
         (QualityNote::HumidityUnknown, &["humidity-unknown"]),
         (QualityNote::AirSourceUnknown, &["air-source-unknown"]),
@@ -3505,6 +3724,17 @@ impl QualityNote {
         (QualityNote::TwoFaultsPossible, &["two-faults-possible"]),
         (QualityNote::BandsOnly, &["bands-only"]),
         (QualityNote::OutsideFit, &["outside-fit"]),
+        (QualityNote::TransducerStandsIn, &["transducer-stands-in"]),
+        (QualityNote::TransducerContradicts, &["transducer-contradicts"]),
+        (QualityNote::NearHighCutOut, &["near-high-cut-out"]),
+        (QualityNote::EvaporatorFreezing, &["evaporator-freezing"]),
+        (QualityNote::VentBelowEvaporator, &["vent-below-evaporator"]),
+        (QualityNote::DisplacementLow, &["displacement-low"]),
+        (QualityNote::SecondEvaporator, &["second-evaporator"]),
+        (QualityNote::PortsNoted, &["ports-noted"]),
+        (QualityNote::CompressorSpeedNoted, &["compressor-speed-noted"]),
+        (QualityNote::FanCommandNoted, &["fan-command-noted"]),
+        (QualityNote::DisplacementNoted, &["displacement-noted"]),
     ];
 
     /// The id used in text.
@@ -3535,7 +3765,7 @@ impl QualityNote {
             QualityNote::SidesEqual => {
                 "The two sides are equal: the compressor is not driven or does not pump, or the system is at rest."
             }
-            QualityNote::AtRest => "The engine is off: only the pressure at rest can be judged.",
+            QualityNote::AtRest => "The compressor stands still: only the pressure at rest can be judged.",
             QualityNote::OffScale => "A pressure has no saturation temperature: it was judged at the end of the scale.",
             QualityNote::ReadingOutOfLine => "One reading fits the leading explanation badly: measure it again.",
             QualityNote::TwoFaultsPossible => {
@@ -3547,6 +3777,35 @@ impl QualityNote {
             QualityNote::OutsideFit => {
                 "Thinner air, an engine faster or slower, or a blower lower than in the vehicles from which the odds were learnt: these are continued to here, and less sure for it."
             }
+            QualityNote::TransducerStandsIn => {
+                "The high side was read by the vehicle's own transducer alone; it stands in for a gauge."
+            }
+            QualityNote::TransducerContradicts => {
+                "Gauge and transducer of the high side differ by more than their uncertainties: the gauge was judged; find out which of the two is off."
+            }
+            QualityNote::NearHighCutOut => {
+                "The high side stands at 95 % of its cut-out or above it: the switch stops the compressor there, and a mean of such readings says less."
+            }
+            QualityNote::EvaporatorFreezing => {
+                "The evaporator sensor reads below the freezing point of water: ice may close the fins."
+            }
+            QualityNote::VentBelowEvaporator => {
+                "The vent reads colder than the evaporator sensor, by more than their uncertainties: measure both again."
+            }
+            QualityNote::DisplacementLow => {
+                "The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to."
+            }
+            QualityNote::SecondEvaporator => {
+                "There is a second evaporator; most vehicles behind the bands have only one."
+            }
+            QualityNote::PortsNoted => {
+                "Where the ports stand is noted; the bands are those of vehicles with ports anywhere."
+            }
+            QualityNote::CompressorSpeedNoted => "The speed of the compressor is noted; the odds do not follow it.",
+            QualityNote::FanCommandNoted => {
+                "The command of the fan is noted; the odds go by whether the fan was seen to run."
+            }
+            QualityNote::DisplacementNoted => "The commanded displacement is noted; the odds do not follow it.",
         }
     }
 
@@ -3574,6 +3833,17 @@ impl QualityNote {
             14 => Some(QualityNote::TwoFaultsPossible),
             15 => Some(QualityNote::BandsOnly),
             16 => Some(QualityNote::OutsideFit),
+            17 => Some(QualityNote::TransducerStandsIn),
+            18 => Some(QualityNote::TransducerContradicts),
+            19 => Some(QualityNote::NearHighCutOut),
+            20 => Some(QualityNote::EvaporatorFreezing),
+            21 => Some(QualityNote::VentBelowEvaporator),
+            22 => Some(QualityNote::DisplacementLow),
+            23 => Some(QualityNote::SecondEvaporator),
+            24 => Some(QualityNote::PortsNoted),
+            25 => Some(QualityNote::CompressorSpeedNoted),
+            26 => Some(QualityNote::FanCommandNoted),
+            27 => Some(QualityNote::DisplacementNoted),
             _ => None,
         }
     }

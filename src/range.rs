@@ -83,5 +83,18 @@ pub const WATER_TEMPERATURE: Range = Range::new(Quantity::Temperature, 173.15, 4
 pub const HUMIDITY_RATIO: Range = Range::new(Quantity::HumidityRatio, 0.0, 10.0);
 /// Blower setting.
 pub const BLOWER: Range = Range::new(Quantity::BlowerSetting, 0.0, 1.0);
+/// Displacement that a control commands, of the full one.
+pub const DISPLACEMENT: Range = Range::new(Quantity::Displacement, 0.0, 1.0);
+/// Command of a condenser's fan.
+pub const FAN_COMMAND: Range = Range::new(Quantity::FanCommand, 0.0, 1.0);
+/// Evaporators of a system.
+pub const EVAPORATORS: Range = Range::new(Quantity::Evaporators, 1.0, 2.0);
+/// Pressures at which a switch or a control stops the compressor of a system that condenses.
+///
+/// Source: eight limits of makers' service data in `tables/evidence/limits.csv`, 2.70 to 3.34 MPa; a fifth more room on either
+/// side by engineering judgement.
+pub const HIGH_CUT_OUT: Range = Range::new(Quantity::GaugePressure, 2_150_000.0, 4_000_000.0);
+/// The same for R-744. Source: engineering judgement: above any high side that its control asks for, below the burst disc.
+pub const HIGH_CUT_OUT_R744: Range = Range::new(Quantity::GaugePressure, 10_000_000.0, 17_000_000.0);
 /// Severity of a fault.
 pub const SEVERITY: Range = Range::new(Quantity::Severity, 0.0, 1.0);

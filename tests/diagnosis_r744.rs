@@ -121,7 +121,7 @@ fn r744_at_rest_is_judged_only_where_liquid_is_left() {
     let at = |ambient_c: f64, psig: f64| {
         let system = System::new(Refrigerant::R744, Expansion::Txv, Compressor::Electric);
         let conditions = Conditions {
-            engine_speed_hz: Some(0.0),
+            compressor_running: Some(false),
             ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
         };
         let gauge = |psig: f64| Some(Reading::pressure(GaugePressure::from_psig(psig), Gauge::HIGH_SIDE));

@@ -45,9 +45,7 @@ fn anything() -> impl Strategy<Value = (Vehicle, Conditions, Vec<FaultSeverity>)
         let population = Population::usual(system, VehicleClass::ALL[class]);
         let vehicle = population.vehicle(&uniforms.try_into().ok()?).unwrap();
         let conditions = Conditions {
-            ambient: celsius(t),
             relative_humidity: Some(rh),
-            surroundings: Surroundings::at_altitude(altitude).ok()?,
             engine_speed_hz: (system.compressor != Compressor::Electric).then_some(speed),
             air_source: Some(if fresh {
                 AirSource::Fresh
@@ -56,7 +54,7 @@ fn anything() -> impl Strategy<Value = (Vehicle, Conditions, Vec<FaultSeverity>)
             }),
             blower: Some(blower),
             vehicle_speed_m_s: Some(road),
-            running_s: None,
+            ..Conditions::new(celsius(t), Surroundings::at_altitude(altitude).ok()?)
         };
         let fault = Fault::ALL[fault];
         let severity = if fault == Fault::Overcharge {

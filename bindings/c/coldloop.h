@@ -156,6 +156,12 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_VOLUME = 25,
     // Size of a text, bytes.
     COLDLOOP_QUANTITY_SIZE = 26,
+    // Displacement that the control commands, 0 to 1 of the full one.
+    COLDLOOP_QUANTITY_DISPLACEMENT = 27,
+    // Command of the condenser's fan, 0 (off) to 1 (full speed).
+    COLDLOOP_QUANTITY_FAN_COMMAND = 28,
+    // Evaporators of a system.
+    COLDLOOP_QUANTITY_EVAPORATORS = 29,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.
@@ -767,7 +773,7 @@ typedef struct coldloop_conditions {
     double air_pa_abs;
     // Relative humidity, 0 to 1; NaN where it is not known, as all that follow.
     double relative_humidity;
-    // Speed of the engine (of an electric compressor, its own), revolutions per second; 0 when it stands still.
+    // Speed of the engine (of an electric compressor, its own unless it is 0), revolutions per second; 0 when it stands still.
     double engine_speed_hz;
     // Blower setting, 0 (off) to 1 (highest).
     double blower;

@@ -149,7 +149,7 @@ impl Derived {
             reading.map(|reading| figures::temperature(reading, input)).transpose()
         };
         let low = pressure(readings.low_side, Input::LowSide)?;
-        let high = pressure(readings.high_side, Input::HighSide)?;
+        let high = pressure(readings.high_side_known(surroundings), Input::HighSide)?;
         let suction = line(readings.suction_line, Input::SuctionLine)?;
         let discharge = line(readings.discharge_line, Input::DischargeLine)?;
         let liquid = line(readings.liquid_line.or(readings.condenser_outlet), Input::LiquidLine)?;

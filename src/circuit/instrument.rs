@@ -43,6 +43,15 @@ impl Gauge {
         high_pa: 3_500_000.0,
     };
 
+    /// The pressure transducer that a vehicle has on its high side, as a scan tool shows it: class 2.5, from zero to 3.5 MPa.
+    ///
+    /// Source: common practice, no source; the sealed datum of such a transducer, which thin air moves, is part of it.
+    pub const TRANSDUCER: Self = Self {
+        class: GaugeClass::Class2p5,
+        low_pa: 0.0,
+        high_pa: 3_500_000.0,
+    };
+
     /// Either side of an electronic manifold: from full vacuum to 3.5 MPa.
     ///
     /// Source: common practice.

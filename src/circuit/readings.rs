@@ -2,7 +2,9 @@
 
 use super::instrument::{Gauge, rectangular};
 use crate::names::Thermometer;
-use crate::units::{Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins};
+use crate::units::{
+    AbsolutePressure, GaugePressure, Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins,
+};
 
 /// A measured value with the standard uncertainty of its instrument, in the SI unit of the quantity.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -97,6 +99,10 @@ pub struct Readings {
     pub liquid_line: Option<Reading<Temperature>>,
     /// Line at the condenser outlet; it speaks for the liquid line where that was not read.
     pub condenser_outlet: Option<Reading<Temperature>>,
+    /// High-side pressure that the vehicle's own transducer tells a scan tool.
+    pub high_side_transducer: Option<Reading<Pressure>>,
+    /// Fins, or air behind the evaporator, as the vehicle's own sensor tells a scan tool.
+    pub evaporator_sensor: Option<Reading<Temperature>>,
     /// Clutch engagements per second.
     pub clutch_cycles_hz: Option<Reading<f64>>,
     /// The air in which the gauges were zeroed, when that was elsewhere.
@@ -104,4 +110,84 @@ pub struct Readings {
     /// A sealed electronic gauge keeps the air in which it was zeroed as its datum; a dial gauge is open to the air
     /// and does not.
     pub gauge_zero: Option<Surroundings>,
+}
+
+/// A gauge and a transducer that differ by more than this many standard uncertainties of their difference contradict each other:
+/// 95 %.
+const AGREE: f64 = 2.0;
+
+impl Readings {
+    /// The high side as gauge and transducer have it together, in the surroundings `air`.
+    ///
+    /// The mean weighted by the inverse of the variances where both were read and agree, given as the gauge gives it; the gauge
+    /// alone where they contradict each other; the one that was read otherwise.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Gauge, Reading, Readings};
+    /// use coldloop::units::{GaugePressure, Surroundings};
+    /// let readings = Readings {
+    ///     high_side_transducer: Some(Reading::pressure(GaugePressure::from_psig(172.0), Gauge::TRANSDUCER)),
+    ///     ..Readings::default()
+    /// };
+    /// assert_eq!(readings.high_side_known(Surroundings::SEA_LEVEL), readings.high_side_transducer);
+    /// ```
+    pub fn high_side_known(&self, air: Surroundings) -> Option<Reading<Pressure>> {
+        let (Some(gauge), Some(transducer)) = (self.high_side, self.high_side_transducer) else {
+            return self.high_side.or_else(|| self.transducer_by_gauge(air));
+        };
+        if self.transducer_agrees(air) != Some(true) {
+            return Some(gauge);
+        }
+        let (one, other) = (gauge.standard_uncertainty, transducer.standard_uncertainty);
+        let weight = match one * one + other * other {
+            0.0 => 0.5,
+            both => other * other / both,
+        };
+        let datum = self.gauge_zero.unwrap_or(air);
+        let pooled_pa =
+            weight * gauge.value.absolute(datum).pa() + (1.0 - weight) * transducer.value.absolute(air).pa();
+        let value = match gauge.value {
+            Pressure::Absolute(_) => AbsolutePressure::from_pa(pooled_pa).into(),
+            Pressure::Gauge(_) => GaugePressure::from_pa(pooled_pa - datum.pressure().pa()).into(),
+        };
+        Some(Reading {
+            value,
+            standard_uncertainty: libm::sqrt(weight) * one,
+        })
+    }
+
+    /// Whether gauge and transducer of the high side agree within their uncertainties, in the surroundings `air`; `None` where
+    /// one of them was not read.
+    ///
+    /// The transducer is taken to count from this air; a gauge counts from that in which it was zeroed.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Gauge, Reading, Readings};
+    /// use coldloop::units::{GaugePressure, Surroundings};
+    /// let readings = Readings {
+    ///     high_side: Some(Reading::pressure(GaugePressure::from_psig(172.0), Gauge::HIGH_SIDE)),
+    ///     high_side_transducer: Some(Reading::pressure(GaugePressure::from_psig(230.0), Gauge::TRANSDUCER)),
+    ///     ..Readings::default()
+    /// };
+    /// assert_eq!(readings.transducer_agrees(Surroundings::SEA_LEVEL), Some(false));
+    /// ```
+    pub fn transducer_agrees(&self, air: Surroundings) -> Option<bool> {
+        let (gauge, transducer) = (self.high_side?, self.high_side_transducer?);
+        let gauge_pa = gauge.value.absolute(self.gauge_zero.unwrap_or(air)).pa();
+        let apart_pa = libm::fabs(gauge_pa - transducer.value.absolute(air).pa());
+        let uncertain_pa = libm::hypot(gauge.standard_uncertainty, transducer.standard_uncertainty);
+        Some(apart_pa <= AGREE * uncertain_pa)
+    }
+
+    /// The transducer alone, counted from the datum of the gauges.
+    fn transducer_by_gauge(&self, air: Surroundings) -> Option<Reading<Pressure>> {
+        let transducer = self.high_side_transducer?;
+        Some(match self.gauge_zero {
+            None => transducer,
+            Some(_) => Reading {
+                value: transducer.value.absolute(air).into(),
+                ..transducer
+            },
+        })
+    }
 }

@@ -312,7 +312,8 @@ impl Diagnosis {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn plan(&self, settings: &Settings) -> Plan {
-        let off_scale = self.quality.contains(&QualityNote::OffScale);
+        let doubtful = [QualityNote::OffScale, QualityNote::TransducerContradicts];
+        let off_scale = doubtful.iter().any(|note| self.quality.contains(note));
         next_check::plan(
             &self.posterior,
             &self.scene,

@@ -2,13 +2,14 @@
 
 use super::fault_table::FAULTS;
 use super::faults::index;
+use super::features;
 use super::looks::{Looks, place};
 use super::prices::Prices;
 use super::stakes::Stakes;
 use crate::circuit::Readings;
 use crate::error::Error;
 use crate::expected::{Baseline, PressureTable};
-use crate::names::{Fault, Observation, Quantity};
+use crate::names::{ErrorKind, Fault, Observation, Quantity};
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
 
@@ -40,6 +41,23 @@ impl Case {
             own_table: None,
             own_readings: None,
         }
+    }
+}
+
+impl Case {
+    /// Nothing, when system, conditions and readings can be, and nothing that was seen contradicts them.
+    ///
+    /// Errors: those of [`System::check`] and [`Conditions::check_for`]; `NotFinite` and `OutOfRange` for readings;
+    /// `Inconsistent` for bubbles in a sight glass that is not there.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        self.system.check()?;
+        self.conditions.check_for(self.system.compressor)?;
+        features::check(&self.readings)?;
+        let seen = self.observations.answer(Observation::SightGlassBubbles);
+        if self.system.sight_glass == Some(false) && seen.is_some() {
+            return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
+        }
+        Ok(())
     }
 }
 

@@ -59,7 +59,14 @@ pub const fn repair(fault: Fault) -> &'static Repair {
     &REPAIRS[index(fault)]
 }
 
-/// Whether a check exists in a system: clutch checks need a clutch.
+impl CheckRow {
+    fn can_be_made(&self, system: &System) -> bool {
+        let sight_glass = self.reveals == Reveals::Observation(Observation::SightGlassBubbles);
+        self.systems & bit(system) != 0 && (!sight_glass || system.may_have_sight_glass())
+    }
+}
+
+/// Whether a check exists in a system: clutch checks need a clutch, and a look at a sight glass needs one.
 ///
 /// ```
 /// use coldloop::diagnosis::can_check;
@@ -70,8 +77,7 @@ pub const fn repair(fault: Fault) -> &'static Repair {
 /// assert!(!can_check(Check::TurnHub, &system(Compressor::Electric)));
 /// ```
 pub fn can_check(check: Check, system: &System) -> bool {
-    let bit = bit(system);
-    CHECKS.iter().any(|row| row.check == check && row.systems & bit != 0)
+    CHECKS.iter().any(|row| row.check == check && row.can_be_made(system))
 }
 
 /// The questions that a check answers in this system; none for one that only reads a figure.
@@ -84,10 +90,9 @@ pub fn can_check(check: Check, system: &System) -> bool {
 /// assert!(questions(Check::TurnHub, &car).any(|question| question == Observation::HubLocked));
 /// ```
 pub fn questions(check: Check, system: &System) -> impl Iterator<Item = Observation> {
-    let bit = bit(system);
     CHECKS
         .iter()
-        .filter(move |row| row.check == check && row.systems & bit != 0)
+        .filter(move |row| row.check == check && row.can_be_made(system))
         .filter_map(|row| match row.reveals {
             Reveals::Observation(observation) => Some(observation),
             Reveals::Feature(_) => None,

@@ -49,8 +49,7 @@ impl Coordinates {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn of(case: &Case) -> Result<Self, Error> {
-        case.conditions.check()?;
-        features::check(&case.readings)?;
+        case.check()?;
         super::derived(case)?;
         let healthy = super::healthy(case)?;
         let ambient_k = in_kelvins(case.conditions.ambient);
@@ -103,7 +102,9 @@ pub(super) fn conditions(case: &Case) -> Result<[Option<f64>; CONDITIONS], Error
         Some((ambient_k - 302.0) / 8.0),
         moisture,
         Some((STANDARD_PRESSURE_PA - air_pa) / 8_000.0 - 1.5),
-        c.engine_speed_hz.filter(|_| belt).map(|hz| (hz - 26.0) / 8.5),
+        c.driving_hz(case.system.compressor)
+            .filter(|_| belt)
+            .map(|hz| (hz - 26.0) / 8.5),
         c.vehicle_speed_m_s.map(|v| 2.0 - 4.0 * libm::exp(-v / 8.0)),
         c.air_source.map(|source| match source {
             AirSource::Fresh => 1.0,

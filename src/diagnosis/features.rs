@@ -7,7 +7,7 @@ use crate::circuit::{Estimate, Reading, Readings, dew_temperature, subcooling, s
 use crate::error::Error;
 use crate::expected::{Healthy, Spread};
 use crate::names::{Expansion, Feature, MixUp, Refrigerant};
-use crate::range::{FREQUENCY, LINE_TEMPERATURE, TEMPERATURE};
+use crate::range::{ABSOLUTE_PRESSURE, FREQUENCY, GAUGE_PRESSURE, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::PSI_PA;
 use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins, kelvins};
 use crate::vehicle::System;
@@ -57,7 +57,15 @@ pub(super) fn sound(healthy: &Healthy) -> [Option<Spread>; FEATURES] {
 ///
 /// Errors: `NotFinite`; `OutOfRange` for a temperature that no line has, or a negative uncertainty.
 pub(super) fn check(readings: &Readings) -> Result<(), Error> {
-    for reading in [readings.cabin, readings.condenser_outlet].into_iter().flatten() {
+    if let Some(reading) = readings.high_side_transducer {
+        match reading.value {
+            Pressure::Absolute(pressure) => ABSOLUTE_PRESSURE.check(pressure.pa())?,
+            Pressure::Gauge(pressure) => GAUGE_PRESSURE.check(pressure.pa())?,
+        };
+        ABSOLUTE_PRESSURE.check(reading.standard_uncertainty)?;
+    }
+    let others = [readings.cabin, readings.condenser_outlet, readings.evaporator_sensor];
+    for reading in others.into_iter().flatten() {
         LINE_TEMPERATURE.check(in_kelvins(reading.value))?;
         TEMPERATURE.check(reading.standard_uncertainty)?;
     }
@@ -220,19 +228,21 @@ const SAME_AIR_PA: f64 = 4_000.0;
 /// Both sides above vacuum, as they are or as a mix-up would have them; `None` when it cannot have happened.
 fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Pressure>>; 2]> {
     let Readings {
-        low_side,
-        high_side,
-        gauge_zero,
-        ..
+        low_side, gauge_zero, ..
     } = case.readings;
+    let air = case.conditions.surroundings;
+    let high_side = case.readings.high_side_known(air);
+    let gauge = case.readings.high_side.is_some();
+    // A transducer that agrees with the gauge clears its zero and its hose.
+    let cleared = case.readings.transducer_agrees(air) == Some(true);
     let sides = [low_side, high_side].map(|side| side.map(|reading| (reading, reading.value)));
     let air_pa = case.conditions.surroundings.pressure().pa();
     let datum_pa = gauge_zero.unwrap_or(case.conditions.surroundings).pressure().pa();
     let possible = match mix_up {
         None => true,
-        Some(MixUp::SwappedHoses | MixUp::BothGaugesOff) => low_side.is_some() && high_side.is_some(),
+        Some(MixUp::SwappedHoses | MixUp::BothGaugesOff) => low_side.is_some() && gauge && !cleared,
         Some(MixUp::LowGaugeOff) => low_side.is_some(),
-        Some(MixUp::HighGaugeOff) => high_side.is_some(),
+        Some(MixUp::HighGaugeOff) => high_side.is_some() && !cleared,
         Some(
             MixUp::VentProbeAside | MixUp::SuctionProbeLoose | MixUp::LiquidProbeLoose | MixUp::DischargeProbeLoose,
         ) => !case.conditions.at_rest(case.system.compressor),

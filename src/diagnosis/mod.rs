@@ -40,6 +40,7 @@ mod learning;
 mod list;
 mod looks;
 mod next_check;
+mod notes;
 mod own;
 mod pairs;
 mod part;
@@ -87,8 +88,9 @@ use scene::Scene;
 
 /// What explains these readings?
 ///
-/// A running system is judged against what a sound one shows; a system whose engine speed is given as zero only by its
-/// pressure at rest. Of R-744 no table of the trade speaks, and its clouds judge alone; at rest where its pressure is not that
+/// A running system is judged against what a sound one shows; one whose compressor is known to stand still
+/// ([`Conditions::at_rest`](crate::vehicle::Conditions::at_rest)) only by its pressure at rest. A transducer of the high side
+/// stands in for a gauge, or is pooled with it where they agree. Of R-744 no table of the trade speaks, and its clouds judge alone; at rest where its pressure is not that
 /// of saturation only observations are judged, and [`QualityNote::BandsOnly`] says so.
 ///
 /// Errors: `NotFinite` and `OutOfRange` for readings, conditions and settings that cannot be, and for conditions of
@@ -161,8 +163,7 @@ impl<'a> Judge<'a> {
 
 /// By settings that can be.
 fn judge(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
-    case.conditions.check()?;
-    features::check(&case.readings)?;
+    case.check()?;
     let derived = derived(case)?;
     if case.conditions.at_rest(case.system.compressor) {
         return at_rest(case, settings, derived);
@@ -225,6 +226,9 @@ fn healthy(case: &Case) -> Result<Healthy, Error> {
     };
     if let Some(table) = &case.own_table {
         healthy = table.replace(healthy, case.system.refrigerant, case.conditions.ambient)?;
+    }
+    if let Some(limit_pa) = case.system.high_cut_out_pa {
+        healthy.end_high_side(case.system.refrigerant, case.conditions.surroundings, limit_pa)?;
     }
     let cycles = case
         .readings
@@ -302,10 +306,12 @@ fn answer(
         &parting,
     );
     if settings.next_checks {
-        diagnosis.next_checks = next_check::ranked(posterior, scene, settings, (at_rest, figures.off_scale));
+        let doubtful = figures.off_scale || notes::contradicts(case);
+        diagnosis.next_checks = next_check::ranked(posterior, scene, settings, (at_rest, doubtful));
     }
     let doubts = (diagnosis.out_of_line, diagnosis.two_faults);
     diagnosis.quality = verdict::quality(case, scene, posterior, figures.off_scale, doubts);
+    notes::add(case, &diagnosis.derived, &mut diagnosis.quality);
     Ok(diagnosis)
 }
 
@@ -321,7 +327,7 @@ fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
     (probability >= 0.01).then_some((likeliest, probability))
 }
 
-/// A system whose engine is off: both sides at saturation while any liquid is left.
+/// A system whose compressor stands still: both sides at saturation while any liquid is left.
 fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
     if warm_for_rest(case) {
         return unjudged(case, settings, derived);

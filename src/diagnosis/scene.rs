@@ -36,6 +36,8 @@ pub(super) struct Scene {
     pub(super) cloud: Option<Cloud>,
     /// Whether the tables of the trade speak of it.
     pub(super) by_tables: bool,
+    /// Whether there may be a sight glass.
+    pub(super) sight_glass: bool,
 }
 
 impl Scene {
@@ -99,6 +101,7 @@ impl Scene {
             healthy,
             cloud: None,
             by_tables: true,
+            sight_glass: case.system.may_have_sight_glass(),
         }
     }
 

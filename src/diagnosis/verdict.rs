@@ -271,6 +271,8 @@ pub(super) fn quality(
         .readings
         .clutch_cycles_hz
         .is_some_and(|reading| reading.value > 0.0);
+    let by_transducer = case.readings.high_side_transducer.is_some();
+    let gauges = case.readings.low_side.is_some() || case.readings.high_side.is_some() || !by_transducer;
     let pressures = posterior.knows(Feature::LowSide) || posterior.knows(Feature::HighSide);
     let mut notes = List::new(QualityNote::FewReadings);
     for (note, holds) in [
@@ -302,7 +304,7 @@ pub(super) fn quality(
         ),
         (
             QualityNote::GaugeZeroUnknown,
-            zero_matters && case.readings.gauge_zero.is_none(),
+            zero_matters && gauges && case.readings.gauge_zero.is_none(),
         ),
         (QualityNote::ClutchCycling, running && cycles),
         (

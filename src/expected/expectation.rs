@@ -26,7 +26,7 @@ impl Expectation {
     /// are those of the model's fleet ([`Fleet`]), and those of the pressures reach as far as published charts and common
     /// practice do ([`Healthy`]): what was read on many vehicles is sound, even where the model has few such. Where the
     /// model has no bands for the system or the weather, the published ones stand alone. The vehicle's own pressure table
-    /// replaces both pressures.
+    /// replaces both pressures. The band of the high side ends at the cut-out of the system where that is known.
     ///
     /// Errors: those of [`Healthy::of`] where only it could speak, and of [`PressureTable::replace`].
     ///
@@ -56,7 +56,7 @@ impl Expectation {
                 ExpectedBasis::VehicleModel,
             ),
         };
-        let expectation = match modelled {
+        let mut expectation = match modelled {
             Ok(bands) => {
                 let mut healthy = bands.as_read();
                 if basis == ExpectedBasis::VehicleModel {
@@ -75,14 +75,18 @@ impl Expectation {
             },
             Err(error) => return Err(error),
         };
-        match own_table {
-            None => Ok(expectation),
-            Some(table) => Ok(Self {
+        if let Some(table) = own_table {
+            expectation = Self {
                 healthy: table.replace(expectation.healthy, system.refrigerant, conditions.ambient)?,
                 swing: None,
                 basis: ExpectedBasis::OwnTable,
-            }),
+            };
         }
+        if let Some(limit_pa) = system.high_cut_out_pa {
+            let healthy = &mut expectation.healthy;
+            healthy.end_high_side(system.refrigerant, conditions.surroundings, limit_pa)?;
+        }
+        Ok(expectation)
     }
 }
 

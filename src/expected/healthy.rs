@@ -7,8 +7,8 @@ use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
 use crate::range::Range;
-use crate::saturation;
-use crate::units::{STANDARD_PRESSURE_PA, in_kelvins};
+use crate::saturation::{self, pseudo_critical};
+use crate::units::{STANDARD_PRESSURE_PA, Surroundings, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
 /// Ambient temperatures of the published charts: 12.8 to 43.3 °C.
@@ -49,7 +49,7 @@ impl Healthy {
     /// `NotAvailable` for a refrigerant or a system of which no source speaks.
     pub fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
         conditions.check()?;
-        let site = Site::of(conditions)?;
+        let site = Site::of(system, conditions)?;
         let discharge_k = c::DISCHARGE_SUPERHEAT_K
             .iter()
             .find(|(refrigerant, _)| *refrigerant == system.refrigerant)
@@ -83,6 +83,22 @@ impl Healthy {
         self
     }
 
+    /// Ends the 95 % band of the high side at the pressure, `limit_pa` above the air, at which its compressor is stopped; not
+    /// below the median.
+    ///
+    /// Errors: those of the saturation line.
+    pub(crate) fn end_high_side(
+        &mut self,
+        refrigerant: Refrigerant,
+        air: Surroundings,
+        limit_pa: f64,
+    ) -> Result<(), Error> {
+        let limit_k = pseudo_critical::along_k(refrigerant, air.pressure().pa() + limit_pa)?;
+        let room_k = f64::max(limit_k - self.high_side.median, 0.0) / super::spread::QUANTILE_95;
+        self.high_side.up = f64::min(self.high_side.up, room_k);
+        Ok(())
+    }
+
     /// Saturation temperature of a system at rest above the ambient, K.
     pub const fn at_rest() -> Spread {
         spread(c::REST_K, c::REST_DOWN_K, c::REST_UP_K)
@@ -96,7 +112,7 @@ pub(crate) fn stroke_limit(system: &System, conditions: &Conditions) -> bool {
         Compressor::VariableInternal | Compressor::VariableExternal
     );
     let slow = conditions
-        .engine_speed_hz
+        .driving_hz(system.compressor)
         .is_none_or(|hz| hz < c::STROKE_LIMIT_ENGINE_SPEED_HZ);
     variable && slow && in_kelvins(conditions.ambient) > c::STROKE_LIMIT_AMBIENT_K
 }
@@ -155,7 +171,7 @@ struct Site {
 }
 
 impl Site {
-    fn of(conditions: &Conditions) -> Result<Self, Error> {
+    fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
         let ambient_k = AMBIENT_OF_SOURCES.check(in_kelvins(conditions.ambient))?;
         let barometer_pa = BAROMETER_OF_SOURCES.check(conditions.surroundings.pressure().pa())?;
         let humidity_ratio = |relative: f64| {
@@ -168,7 +184,7 @@ impl Site {
         };
         let left = |time_s: f64| conditions.running_s.map_or(0.0, |s| libm::exp(-s / time_s));
         let faster_hz = conditions
-            .engine_speed_hz
+            .driving_hz(system.compressor)
             .map_or(0.0, |hz| hz - c::REFERENCE_ENGINE_SPEED_HZ);
         Ok(Self {
             ambient_k,

@@ -9,8 +9,10 @@ use crate::circuit::{Gauge, Reading, Readings};
 use crate::diagnosis::{Case, Observations};
 use crate::error::Error;
 use crate::names::Thermometer;
-use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Observation, Quantity, ReadingKind};
-use crate::range::{AMBIENT, GAUGE_PRESSURE, Range};
+use crate::names::{
+    AirSource, Compressor, ErrorKind, Expansion, HighPort, LowPort, Observation, Quantity, ReadingKind,
+};
+use crate::range::{AMBIENT, EVAPORATORS, GAUGE_PRESSURE, Range};
 use crate::units::{GaugePressure, Pressure, Surroundings, Temperature, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 
@@ -31,10 +33,28 @@ pub(super) fn case(root: &Table<'_>) -> Result<Case, Refused> {
     let moment = moment(root);
     let own_table = root.told("pressure_table", own_table);
     let own_readings = given(root, "baseline", |list| own_readings(list, system.as_ref().ok())).flatten();
+    let (system, moment) = (system?, moment?);
+    moment.fits(root, &system)?;
     Ok(Case {
         own_table,
         own_readings,
-        ..moment?.of(system?)
+        ..moment.of(system)
+    })
+}
+
+/// Refuses bubbles in a sight glass that is not there.
+#[inline(never)]
+fn no_glass(table: &Table<'_>) -> Result<(), Refused> {
+    let seen = Observation::SightGlassBubbles;
+    let error = Error::of(ErrorKind::Inconsistent, Quantity::Name);
+    let advice = "[system] says that there is no sight glass: leave one of the two out";
+    Err(match table.get("observations").map(|entry| entry.table()) {
+        Some(Ok(observations)) => observations.get(seen.id()).map_or_else(
+            || observations.missing(seen.id(), error.quantity, advice),
+            |entry| entry.refuse(error, advice),
+        ),
+        Some(Err(refused)) => refused,
+        None => table.missing("observations", error.quantity, advice),
     })
 }
 
@@ -46,6 +66,17 @@ pub(super) struct Moment {
 }
 
 impl Moment {
+    /// Nothing, when conditions and observations, as they stand in `table`, can be those of the system.
+    #[inline(never)]
+    pub(super) fn fits(&self, table: &Table<'_>, system: &System) -> Result<(), Refused> {
+        conditions_fit(table, &self.conditions, system)?;
+        let bubbles = self.observations.answer(Observation::SightGlassBubbles);
+        if system.sight_glass == Some(false) && bubbles.is_some() {
+            return no_glass(table);
+        }
+        Ok(())
+    }
+
     /// The case of a system at this time.
     pub(super) fn of(self, system: System) -> Case {
         let mut case = Case::new(system, self.conditions, self.readings);
@@ -54,6 +85,7 @@ impl Moment {
     }
 }
 
+#[inline(never)]
 pub(super) fn moment(table: &Table<'_>) -> Result<Moment, Refused> {
     let advice = "a [conditions] table gives ambient and altitude";
     let conditions = table.section("conditions", advice, conditions);
@@ -67,19 +99,78 @@ pub(super) fn moment(table: &Table<'_>) -> Result<Moment, Refused> {
     })
 }
 
+#[inline(never)]
 pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
-    table.only(&["refrigerant", "expansion", "compressor", "nominal_charge"]);
+    table.only(&[
+        "refrigerant",
+        "expansion",
+        "compressor",
+        "nominal_charge",
+        "low_port",
+        "high_port",
+        "sight_glass",
+        "high_cut_out",
+        "evaporators",
+    ]);
     let name = |key: &str| table.require(key, Quantity::Name, "the system cannot be judged without it");
     let refrigerant = name("refrigerant").and_then(|name| name.refrigerant());
     let expansion = name("expansion").and_then(|name| name.member(&Expansion::ALL, Expansion::id, Expansion::from_id));
     let compressor =
         name("compressor").and_then(|name| name.member(&Compressor::ALL, Compressor::id, Compressor::from_id));
     let nominal_charge_kg = optional(table, "nominal_charge", Quantity::Mass, text::mass_kg);
+    let low_port = given(table, "low_port", |entry| {
+        entry.member(&LowPort::ALL, LowPort::id, LowPort::from_id)
+    });
+    let high_port = given(table, "high_port", |entry| {
+        entry.member(&HighPort::ALL, HighPort::id, HighPort::from_id)
+    });
+    let sight_glass = given(table, "sight_glass", |entry| entry.yes_or_no());
+    let high_cut_out_pa = given(table, "high_cut_out", |entry| {
+        let pressure = entry.quantity(Quantity::GaugePressure, text::pressure)?;
+        match pressure {
+            Pressure::Gauge(pressure) => Ok(pressure.pa()),
+            Pressure::Absolute(_) => Err(entry.refuse(
+                Error::of(ErrorKind::Inconsistent, Quantity::GaugePressure),
+                "a switch counts from the air round it: \"27 bar gauge\"",
+            )),
+        }
+    });
+    let evaporators = given(table, "evaporators", evaporators);
     let mut system = System::new(refrigerant?, expansion?, compressor?);
     system.nominal_charge_kg = nominal_charge_kg;
+    system.low_port = low_port;
+    system.high_port = high_port;
+    system.sight_glass = sight_glass;
+    system.evaporators = evaporators;
+    system.high_cut_out_pa = high_cut_out_pa;
+    if let Err(error) = system.check() {
+        let entry = table.get("high_cut_out");
+        return Err(entry.map_or_else(
+            || table.missing("high_cut_out", error.quantity, ""),
+            |entry| {
+                entry.refuse(
+                    error,
+                    "the pressure at which the switch opens, as its label or the service data have it",
+                )
+            },
+        ));
+    }
     Ok(system)
 }
 
+fn evaporators(entry: &Entry<'_>) -> Result<u8, Refused> {
+    match entry.count() {
+        Some(1) => Ok(1),
+        Some(2) => Ok(2),
+        Some(_) | None => {
+            let (value, low, high) = (entry.number(), EVAPORATORS.low, EVAPORATORS.high);
+            let error = Error::out_of_range(EVAPORATORS.quantity, value, low, high);
+            Err(entry.refuse(error, "a number without quotes: 1 or 2"))
+        }
+    }
+}
+
+#[inline(never)]
 pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
     table.only(&[
         "ambient",
@@ -91,6 +182,10 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
         "blower",
         "vehicle_speed",
         "running",
+        "compressor_running",
+        "compressor_speed",
+        "commanded_displacement",
+        "fan_command",
     ]);
     let advice = "write the air temperature in the shade, as in \"74 °F\"";
     let ambient = table
@@ -118,14 +213,56 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
     let air_source = given(table, "air_source", |entry| {
         entry.member(&AirSource::ALL, AirSource::id, AirSource::from_id)
     });
+    let speed = text::rotational_speed_hz;
+    let compressor_speed_hz = optional(table, "compressor_speed", Quantity::RotationalSpeed, speed);
+    let displacement = text::commanded_displacement;
+    let commanded_displacement = optional(table, "commanded_displacement", Quantity::Displacement, displacement);
+    let fan_command = optional(table, "fan_command", Quantity::FanCommand, text::fan_command);
+    let compressor_running = given(table, "compressor_running", |entry| entry.yes_or_no());
     let mut conditions = Conditions::new(ambient?, air?);
+    conditions.compressor_running = compressor_running;
+    conditions.compressor_speed_hz = compressor_speed_hz;
+    conditions.commanded_displacement = commanded_displacement;
+    conditions.fan_command = fan_command;
     conditions.relative_humidity = relative_humidity;
     conditions.engine_speed_hz = engine_speed_hz;
     conditions.blower = blower;
     conditions.vehicle_speed_m_s = vehicle_speed_m_s;
     conditions.running_s = running_s;
     conditions.air_source = air_source;
-    Ok(conditions)
+    match conditions.check() {
+        Ok(()) => Ok(conditions),
+        Err(error) => Err(refused_command(table, error)),
+    }
+}
+
+/// Conditions that contradict each other, or that no compressor of this kind has.
+fn refused_command(table: &Table<'_>, error: Error) -> Refused {
+    let (key, advice) = if error.quantity == Quantity::Displacement {
+        (
+            "commanded_displacement",
+            "only a compressor that an electric valve controls (variable-external) is commanded so",
+        )
+    } else {
+        (
+            "compressor_speed",
+            "it contradicts compressor_running, or the engine_speed of an electric compressor: give the true one alone",
+        )
+    };
+    table.get(key).map_or_else(
+        || table.missing(key, error.quantity, advice),
+        |entry| entry.refuse(error, advice),
+    )
+}
+
+/// Nothing, when the conditions in `table` can be those of this system.
+pub(super) fn conditions_fit(table: &Table<'_>, conditions: &Conditions, system: &System) -> Result<(), Refused> {
+    let fitting = conditions.check_for(system.compressor);
+    fitting.map_err(|error| match table.get("conditions").map(|entry| entry.table()) {
+        Some(Ok(conditions)) => refused_command(&conditions, error),
+        Some(Err(refused)) => refused,
+        None => table.missing("conditions", error.quantity, ""),
+    })
 }
 
 /// A temperature of this range.
@@ -161,6 +298,7 @@ fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Op
 }
 
 /// The readings, taken in the air `here`, where that could be read.
+#[inline(never)]
 pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Readings {
     let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
     known.extend(["gauge_zero_altitude", "gauge_zero_barometer"]);
@@ -180,6 +318,8 @@ pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Reading
         discharge_line: temperature(ReadingKind::DischargeLine, line),
         liquid_line: temperature(ReadingKind::LiquidLine, line),
         condenser_outlet: temperature(ReadingKind::CondenserOutlet, line),
+        high_side_transducer: pressure(ReadingKind::HighSideTransducer, Gauge::TRANSDUCER),
+        evaporator_sensor: temperature(ReadingKind::EvaporatorSensor, Thermometer::ClampThermistor),
         clutch_cycles_hz: optional(
             table,
             ReadingKind::ClutchCycles.id(),
@@ -196,10 +336,12 @@ pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Reading
 }
 
 /// Refuses a gauge that shows less than nothing: one that was read at sea level and written down up here.
+#[inline(never)]
 fn not_below_vacuum(table: &Table<'_>, readings: &Readings, air: Surroundings) {
     for (kind, reading) in [
         (ReadingKind::LowSide, readings.low_side),
         (ReadingKind::HighSide, readings.high_side),
+        (ReadingKind::HighSideTransducer, readings.high_side_transducer),
     ] {
         let (Some(reading), Some(entry)) = (reading, table.get(kind.id())) else {
             continue;
@@ -224,6 +366,7 @@ fn not_below_vacuum(table: &Table<'_>, readings: &Readings, air: Surroundings) {
     }
 }
 
+#[inline(never)]
 fn observations(table: &Table<'_>) -> Observations {
     let mut observations = Observations::NONE;
     for entry in table.entries() {

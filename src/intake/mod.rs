@@ -5,17 +5,26 @@
 //! refrigerant = "R-134a"
 //! expansion = "txv"                  # or orifice-tube
 //! compressor = "fixed-clutch"        # variable-internal, variable-external, electric
-//! nominal_charge = "850 g"           # optional, from the label
+//! nominal_charge = "850 g"           # this and the rest: optional, from the label
+//! low_port = "compressor"            # or evaporator
+//! high_port = "liquid-line"          # or discharge-line
+//! sight_glass = true                 # false: nobody is sent to look at it
+//! high_cut_out = "27 bar gauge"      # where a switch or the control stops the compressor
+//! evaporators = 1                    # or 2
 //!
 //! [conditions]
 //! ambient = "74 °F"
 //! altitude = "1600 m"                # or barometer = "83.5 kPa abs"
 //! humidity = "30 %"                  # this and the rest: optional, and each makes the answer sharper
-//! engine_speed = "1500 rpm"          # "0 rpm" when the system stands still
+//! engine_speed = "1500 rpm"          # "0 rpm" when the engine is off; a compressor without a motor stands still then
+//! compressor_running = true          # goes before the speeds: false when the compressor stands still
+//! compressor_speed = "1900 rpm"      # this and the next: what a scan tool tells
+//! fan_command = "50 %"
 //! air_source = "recirculated"        # or fresh
 //! blower = "100 %"
 //! vehicle_speed = "0 km/h"
 //! running = "12 min"
+//! # commanded_displacement = "60 %"  # of a variable-external compressor
 //!
 //! [readings]                         # all optional
 //! low_side = "37 psig"               # or { value = "37 psig", gauge = "digital" }
@@ -26,6 +35,8 @@
 //! liquid_line = "104 °F"
 //! condenser_outlet = "105 °F"
 //! cabin = "70 °F"
+//! high_side_transducer = "174 psig"  # a scan tool's; stands in for a gauge, or is pooled with one that agrees
+//! evaporator_sensor = "38 °F"        # a scan tool's
 //! clutch_cycles = "3 /min"
 //! gauge_zero_altitude = "0 m"        # where a sealed gauge was zeroed, when that was elsewhere
 //!

@@ -1,6 +1,6 @@
 //! What to simulate: a vehicle, its conditions, and what ails it.
 
-use super::case::{conditions, system};
+use super::case::{conditions, conditions_fit, system};
 use super::mistakes::Refused;
 use super::tree::{Entry, Table};
 use crate::error::Error;
@@ -36,13 +36,15 @@ pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refused> {
         Ok(table.entries().filter_map(|entry| fault(&entry).ok()).collect())
     });
     let class = class.unwrap_or(VehicleClass::Car);
-    let vehicle = Vehicle::typical(system?, class).map_err(|error| match root.get("system") {
+    let (system, conditions) = (system?, conditions?);
+    conditions_fit(root, &conditions, &system)?;
+    let vehicle = Vehicle::typical(system, class).map_err(|error| match root.get("system") {
         Some(entry) => entry.refuse(error, ""),
         None => root.missing("system", error.quantity, ""),
     })?;
     Ok(Trial {
         vehicle,
-        conditions: conditions?,
+        conditions,
         faults: faults.unwrap_or_default(),
     })
 }

@@ -183,7 +183,7 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     ];
     root.only(&[&TABLES[..], &others[..]].concat());
     let case = case(root);
-    let mut visit = blank();
+    let mut visit = blank(&usual());
     // What was done is read beside the case. Where that one is refused, the blank one stays in its place, so that the
     // further mistakes are found; nothing of it is handed out.
     if let Ok(case) = &case {
@@ -216,14 +216,20 @@ fn ambient_as_written(root: &Table<'_>) -> String {
     text.flatten().unwrap_or_default()
 }
 
-/// A visit of which nothing is known.
+/// The usual settings; made before the visit, so that the stack holds one of the two at a time.
 #[inline(never)]
-fn blank() -> Box<Visit> {
+fn usual() -> Box<Settings> {
+    Box::default()
+}
+
+/// A visit of which nothing is known, judged so.
+#[inline(never)]
+fn blank(settings: &Settings) -> Box<Visit> {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let conditions = Conditions::new(celsius(20.0), Surroundings::SEA_LEVEL);
     Box::new(Visit {
         case: Case::new(system, conditions, Readings::default()),
-        settings: Settings::default(),
+        settings: *settings,
         after: None,
         pressure_test: None,
         evacuation: None,
@@ -239,9 +245,11 @@ fn blank() -> Box<Visit> {
 #[inline(never)]
 fn after(table: &Table<'_>, before: &Case) -> Result<Case, Refused> {
     table.only(&["conditions", "readings", "observations"]);
+    let moment = moment(table)?;
+    moment.fits(table, &before.system)?;
     Ok(Case {
         own_table: before.own_table,
         own_readings: before.own_readings,
-        ..moment(table)?.of(before.system)
+        ..moment.of(before.system)
     })
 }

@@ -73,7 +73,7 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
             ..pressure(ReadingKind::LowSide.id(), bands.low_side)
         },
         Row {
-            measured: gauge(readings.high_side),
+            measured: gauge(readings.high_side_known(case.conditions.surroundings)),
             deviation: deviation(Feature::HighSide, healthy.high_side),
             cycle: high_cycle,
             ..pressure(ReadingKind::HighSide.id(), bands.high_side)

@@ -1,8 +1,8 @@
 //! The conditions in which the readings were taken.
 
 use crate::error::Error;
-use crate::names::{AirSource, Compressor};
-use crate::range::{AMBIENT, BLOWER, DURATION, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, SPEED};
+use crate::names::{AirSource, Compressor, ErrorKind, Quantity};
+use crate::range::{AMBIENT, BLOWER, DISPLACEMENT, DURATION, FAN_COMMAND, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, SPEED};
 use crate::units::{Surroundings, Temperature, in_kelvins};
 
 /// Weather, place and how the vehicle is run.
@@ -14,7 +14,7 @@ pub struct Conditions {
     pub relative_humidity: Option<f64>,
     /// The pressure of that air.
     pub surroundings: Surroundings,
-    /// Engine speed (compressor speed when the compressor is electric, of which zero says nothing), revolutions per second.
+    /// Engine speed (of an electric compressor its own where it is not zero, which then says nothing), revolutions per second.
     pub engine_speed_hz: Option<f64>,
     /// Where the blower draws from.
     pub air_source: Option<AirSource>,
@@ -24,7 +24,19 @@ pub struct Conditions {
     pub vehicle_speed_m_s: Option<f64>,
     /// Time since the system was switched on, s.
     pub running_s: Option<f64>,
+    /// Whether the compressor is driven, as seen or as a scan tool tells it; it goes before what any speed says.
+    pub compressor_running: Option<bool>,
+    /// Speed of the compressor itself, as a scan tool tells it, revolutions per second.
+    pub compressor_speed_hz: Option<f64>,
+    /// Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
+    pub commanded_displacement: Option<f64>,
+    /// Command of the condenser's fan, 0 (off) to 1 (full speed).
+    pub fan_command: Option<f64>,
 }
+
+/// Two speeds of one compressor that differ by more than this share of the larger one contradict each other. Source:
+/// engineering judgement.
+const SAME_SPEED: f64 = 0.1;
 
 impl Conditions {
     /// A place and its temperature, of which nothing more is known.
@@ -38,12 +50,17 @@ impl Conditions {
             blower: None,
             vehicle_speed_m_s: None,
             running_s: None,
+            compressor_running: None,
+            compressor_speed_hz: None,
+            commanded_displacement: None,
+            fan_command: None,
         }
     }
 
     /// Nothing, when every figure is finite and within its range.
     ///
-    /// Errors: `NotFinite` and `OutOfRange`, naming the quantity.
+    /// Errors: `NotFinite` and `OutOfRange`, naming the quantity; `Inconsistent` for a compressor that runs at no speed, or
+    /// turns without running.
     pub fn check(&self) -> Result<(), Error> {
         AMBIENT.check(in_kelvins(self.ambient))?;
         let optional = [
@@ -52,16 +69,70 @@ impl Conditions {
             (BLOWER, self.blower),
             (SPEED, self.vehicle_speed_m_s),
             (DURATION, self.running_s),
+            (ROTATIONAL_SPEED, self.compressor_speed_hz),
+            (DISPLACEMENT, self.commanded_displacement),
+            (FAN_COMMAND, self.fan_command),
         ];
         for (range, value) in optional {
             if let Some(value) = value {
                 range.check(value)?;
             }
         }
+        match (self.compressor_running, self.compressor_speed_hz) {
+            (Some(running), Some(hz)) if running != (hz > 0.0) => {
+                Err(Error::of(ErrorKind::Inconsistent, Quantity::RotationalSpeed))
+            }
+            _ => Ok(()),
+        }
+    }
+
+    /// Nothing, when they are what a compressor of this kind can have.
+    ///
+    /// The engine speed of an electric compressor may stand for its own; zero does not, for the motor runs without the engine.
+    ///
+    /// Errors: those of [`Conditions::check`]; `Inconsistent` for two speeds of an electric compressor that differ by more than
+    /// a tenth, and for a commanded displacement where no electric valve controls it.
+    ///
+    /// ```
+    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::vehicle::Conditions;
+    /// use coldloop::{Compressor, ErrorKind};
+    /// let told = Conditions {
+    ///     engine_speed_hz: Some(25.0),
+    ///     compressor_speed_hz: Some(50.0),
+    ///     ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
+    /// };
+    /// assert!(told.check_for(Compressor::FixedClutch).is_ok());
+    /// assert_eq!(told.check_for(Compressor::Electric).unwrap_err().kind, ErrorKind::Inconsistent);
+    /// ```
+    pub fn check_for(&self, compressor: Compressor) -> Result<(), Error> {
+        self.check()?;
+        let electric = compressor == Compressor::Electric;
+        let engine_hz = self.engine_speed_hz.filter(|hz| electric && *hz > 0.0);
+        let apart = |(one, other): &(f64, f64)| libm::fabs(one - other) > SAME_SPEED * f64::max(*one, *other);
+        if engine_hz.zip(self.compressor_speed_hz).as_ref().is_some_and(apart) {
+            return Err(Error::of(ErrorKind::Inconsistent, Quantity::RotationalSpeed));
+        }
+        if self.commanded_displacement.is_some() && compressor != Compressor::VariableExternal {
+            return Err(Error::of(ErrorKind::Inconsistent, Quantity::Displacement));
+        }
         Ok(())
     }
 
+    /// The speed that sets how fast a compressor of this kind turns, revolutions per second: of an electric one its own, of any
+    /// other that of the engine. Zero is unknown where the compressor runs all the same.
+    pub(crate) fn driving_hz(&self, compressor: Compressor) -> Option<f64> {
+        if compressor == Compressor::Electric {
+            let own_hz = self.compressor_speed_hz.or(self.engine_speed_hz);
+            return own_hz.filter(|hz| *hz > 0.0);
+        }
+        let runs = self.compressor_running == Some(true);
+        self.engine_speed_hz.filter(|hz| !runs || *hz > 0.0)
+    }
+
     /// Whether a compressor of this kind is known to stand still: a motor-driven one runs without the engine.
+    ///
+    /// What is told of the compressor itself goes before what the engine's speed says of it.
     ///
     /// ```
     /// use coldloop::Compressor;
@@ -72,8 +143,14 @@ impl Conditions {
     ///     ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
     /// };
     /// assert!(parked.at_rest(Compressor::FixedClutch) && !parked.at_rest(Compressor::Electric));
+    /// let off = Conditions { compressor_running: Some(false), ..parked };
+    /// assert!(off.at_rest(Compressor::Electric));
     /// ```
     pub fn at_rest(&self, compressor: Compressor) -> bool {
-        compressor != Compressor::Electric && self.engine_speed_hz == Some(0.0)
+        match (self.compressor_running, self.compressor_speed_hz) {
+            (Some(running), _) => !running,
+            (None, Some(hz)) => hz == 0.0,
+            (None, None) => compressor != Compressor::Electric && self.engine_speed_hz == Some(0.0),
+        }
     }
 }

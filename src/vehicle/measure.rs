@@ -181,6 +181,7 @@ impl Instruments {
             condenser_outlet: temperature(simulation.condenser_outlet_k, self.lines, 7),
             clutch_cycles_hz: Some(Reading::counted(simulation.clutch_cycles_hz)),
             gauge_zero: self.gauge_zero,
+            ..Readings::default()
         })
     }
 }

@@ -33,6 +33,7 @@ mod transcritical;
 #[allow(clippy::module_inception)] // the room is named after its chief inhabitant
 mod vehicle;
 
+pub use crate::names::{HighPort, LowPort};
 pub use clutch::Swing;
 pub use conditions::Conditions;
 pub use faults::{FaultCause, FaultSeverity};
@@ -43,7 +44,7 @@ pub use population::Population;
 pub use simulate::simulate;
 pub use simulation::{Looks, Simulation, StatePoint, StatePoints};
 pub use system::System;
-pub use vehicle::{ClutchSense, FanDrive, HighPort, LowPort, Rear, RearLoad, Vehicle};
+pub use vehicle::{ClutchSense, FanDrive, Rear, RearLoad, Vehicle};
 
 use crate::error::Error;
 use crate::names::Refrigerant;

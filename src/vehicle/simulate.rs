@@ -43,6 +43,9 @@ const NEVER_PA: f64 = 10.0;
 /// What is not given in the conditions is taken as in a workshop: 50 % relative humidity, 1,500 rpm (a motor-driven
 /// compressor is free up to its own limit), fresh air, highest blower, standstill, and long enough running.
 ///
+/// A commanded displacement is the most that the control asks for; a command of the fan is its speed per that of the full one,
+/// whatever drives it.
+///
 /// A blend or a charge of two refrigerants boils and condenses along its glide; its superheat counts from dew, its
 /// subcooling from bubble. R-407C and R-513A stand in the tables; the polynomials of any other mixture are made first, which
 /// takes half a millisecond.
@@ -61,21 +64,14 @@ const NEVER_PA: f64 = 10.0;
 /// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
 /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
 /// let system = System {
-///     refrigerant: Refrigerant::R134a,
-///     expansion: Expansion::Txv,
-///     compressor: Compressor::VariableInternal,
 ///     nominal_charge_kg: Some(0.65),
+///     ..System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal)
 /// };
 /// let sweeper = Vehicle::typical(system, VehicleClass::Car)?;
 /// let day = Conditions {
-///     ambient: celsius(30.0),
 ///     relative_humidity: Some(0.4),
-///     surroundings: Surroundings::at_altitude(1_600.0)?,
 ///     engine_speed_hz: Some(25.0),
-///     air_source: None,
-///     blower: None,
-///     vehicle_speed_m_s: None,
-///     running_s: None,
+///     ..Conditions::new(celsius(30.0), Surroundings::at_altitude(1_600.0)?)
 /// };
 /// let reading = simulate(&sweeper, &day, &[])?;
 /// assert!(reading.vent_k < 293.15);
@@ -155,7 +151,7 @@ pub(super) fn plant_of<'a>(
     let hardware = vehicle.hardware;
     let system = vehicle.system;
     let kind = system.compressor;
-    conditions.check()?;
+    conditions.check_for(kind)?;
     let outside_k = in_kelvins(conditions.ambient);
     let humidity = conditions.relative_humidity.unwrap_or(USUAL_HUMIDITY);
     let air_pa = conditions.surroundings.pressure().pa();
@@ -163,7 +159,6 @@ pub(super) fn plant_of<'a>(
     let speed_m_s = conditions.vehicle_speed_m_s.unwrap_or(0.0);
     let blower = conditions.blower.unwrap_or(1.0);
     let running_s = conditions.running_s;
-    let given_hz = conditions.engine_speed_hz;
 
     let (medium, made_for) = (fluids.charged.medium(), fluids.made_for.medium());
     let transcritical = made_for.is_transcritical();
@@ -171,17 +166,18 @@ pub(super) fn plant_of<'a>(
     if transcritical != medium.is_transcritical() || (transcritical && clutch) {
         return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
     }
-    // A motor-driven compressor runs at a speed of its own, with the engine at rest too.
+    // A motor-driven compressor runs at a speed of its own, with the engine at rest too; one that is said to run does not stand.
+    let given_hz = conditions.driving_hz(kind);
+    let own_hz = conditions.compressor_speed_hz;
     let (speed_hz, engine_hz) = match kind {
-        Compressor::Electric => (
-            given_hz.filter(|hz| *hz > 0.0).unwrap_or(hardware.electric_speed_hz),
-            TEST_SPEED_HZ,
-        ),
+        Compressor::Electric => (given_hz.unwrap_or(hardware.electric_speed_hz), TEST_SPEED_HZ),
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
-            let engine_hz = given_hz.unwrap_or(TEST_SPEED_HZ);
-            (engine_hz * hardware.pulley_ratio, engine_hz)
+            let driven = own_hz.map(|hz| hz / hardware.pulley_ratio);
+            let engine_hz = given_hz.or(driven).unwrap_or(TEST_SPEED_HZ);
+            (own_hz.unwrap_or(engine_hz * hardware.pulley_ratio), engine_hz)
         }
     };
+    let speed_hz = if conditions.at_rest(kind) { 0.0 } else { speed_hz };
     let control = match kind {
         Compressor::FixedClutch => Control::None,
         Compressor::VariableInternal => Control::Internal {
@@ -216,6 +212,13 @@ pub(super) fn plant_of<'a>(
         FanDrive::Always => draught.slow = 1.0,
         FanDrive::Engine => draught.driven(engine_hz / hardware.fan_engine_hz),
     }
+    if let Some(command) = conditions.fan_command {
+        draught.driven(command);
+    }
+    let least = Plant::least_demand(kind, &hardware);
+    let most = conditions
+        .commanded_displacement
+        .map_or(1.0, |commanded| f64::max(commanded, least));
 
     // A blower at rest still lets some air past: a hundredth of its highest flow, by buoyancy and leaks.
     let ratio = blower.max(0.01);
@@ -270,7 +273,7 @@ pub(super) fn plant_of<'a>(
             lost: 0.0,
         },
         control,
-        demand: (Plant::least_demand(kind, &hardware), 1.0),
+        demand: (least, most),
         high_limit_pa: if transcritical {
             high_limit_pa(&medium, hardware.high_limit_pa + air_pa)
         } else {

@@ -6,7 +6,7 @@ use super::simulate::{Fluids, plant_of};
 use super::solve::{Budget, steady};
 use super::{Conditions, System};
 use crate::error::Error;
-use crate::names::{Compressor, ErrorKind, Expansion, VehicleClass};
+use crate::names::{Compressor, ErrorKind, Expansion, HighPort, LowPort, VehicleClass};
 use crate::units::{Surroundings, celsius};
 
 /// What opens the clutch of a fixed compressor in mild weather.
@@ -20,15 +20,6 @@ pub enum ClutchSense {
     Neither,
 }
 
-/// Where the low-side port stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum LowPort {
-    /// At the evaporator or accumulator, before the suction line.
-    Evaporator,
-    /// At the compressor, behind the suction line.
-    Compressor,
-}
-
 /// What drives the fan of the condenser.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum FanDrive {
@@ -39,15 +30,6 @@ pub enum FanDrive {
     Always,
     /// The engine: the flow goes with its speed, up to that at [`Hardware::fan_engine_hz`].
     Engine,
-}
-
-/// Where the high-side port stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum HighPort {
-    /// On the discharge line, before the condenser.
-    Discharge,
-    /// On the liquid line, behind the condenser.
-    Liquid,
 }
 
 /// What a second evaporator cools.
@@ -75,6 +57,9 @@ pub struct Rear {
     pub open: bool,
 }
 
+/// Size of a second evaporator per that of the first, where only its number is known: the middle of what a population draws.
+const REAR_SIZE: f64 = 0.675;
+
 /// A vehicle's air conditioning as built, sound.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Vehicle {
@@ -101,25 +86,32 @@ impl Vehicle {
     /// on a day of 27 °C.
     ///
     /// An orifice tube comes with a low-side switch, a valve with a fin thermostat; a nominal charge in `system`
-    /// scales the inner volumes so that it is the right one.
+    /// scales the inner volumes so that it is the right one. What else the system is said to have replaces what is typical:
+    /// where its ports stand, its high-pressure cut-out, and a second evaporator for cabin air with two thirds of
+    /// the size of the first.
     ///
     /// Errors: `NoConvergence` where the design point has no steady state.
     ///
     /// ```
     /// use coldloop::vehicle::{System, Vehicle};
     /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
-    /// let system = System {
-    ///     refrigerant: Refrigerant::R134a,
-    ///     expansion: Expansion::Txv,
-    ///     compressor: Compressor::FixedClutch,
-    ///     nominal_charge_kg: None,
-    /// };
+    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     /// let van = Vehicle::typical(system, VehicleClass::Van)?;
     /// assert!((0.5..1.4).contains(&van.charge_kg));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn typical(system: System, class: VehicleClass) -> Result<Self, Error> {
-        Self::built(system, Hardware::typical_for(system.refrigerant, class), None)
+        system.check()?;
+        let mut hardware = Hardware::typical_for(system.refrigerant, class);
+        if let Some(pa) = system.high_cut_out_pa {
+            hardware.high_limit_pa = pa;
+        }
+        let rear = system.evaporators.filter(|number| *number > 1).map(|_| Rear {
+            load: RearLoad::Air,
+            size: REAR_SIZE,
+            open: true,
+        });
+        Self::built(system, hardware, rear)
     }
 
     /// A vehicle of given hardware, with the charge of its design point as for [`Vehicle::typical`].
@@ -134,8 +126,8 @@ impl Vehicle {
             system,
             hardware,
             clutch_sense,
-            high_port: HighPort::Liquid,
-            low_port: LowPort::Compressor,
+            high_port: system.high_port.unwrap_or(HighPort::Liquid),
+            low_port: system.low_port.unwrap_or(LowPort::Compressor),
             fan: FanDrive::Pressure,
             rear,
             charge_kg: 1.0,
@@ -189,13 +181,8 @@ impl Vehicle {
 /// The weather for which a charge is chosen: 27 °C, half saturated, sea level, 1,500 rpm.
 pub(super) fn design_conditions() -> Conditions {
     Conditions {
-        ambient: celsius(27.0),
         relative_humidity: Some(0.5),
-        surroundings: Surroundings::SEA_LEVEL,
         engine_speed_hz: Some(25.0),
-        air_source: None,
-        blower: None,
-        vehicle_speed_m_s: None,
-        running_s: None,
+        ..Conditions::new(celsius(27.0), Surroundings::SEA_LEVEL)
     }
 }

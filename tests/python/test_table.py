@@ -203,3 +203,60 @@ def test_instruments_are_heard():
     file["readings"]["low_side"] = {"value": file["readings"]["low_side"], "gauge": "digital"}
     alone = coldloop.diagnose(file).to_dict()["derived"]["low_side_dew"]
     assert digital["low_side_dew_uncertainty_k"][0] == alone["standard_uncertainty_k"]
+
+
+def test_what_labels_and_scan_tools_tell_is_heard():
+    told = {
+        "refrigerant": ["R-1234yf"] * 3,
+        "expansion": ["txv"] * 3,
+        "compressor": ["electric"] * 3,
+        "ambient_c": [30.0] * 3,
+        "altitude_m": [1600.0] * 3,
+        "engine_speed_rpm": [0.0] * 3,
+        "compressor_running": ["yes", "no", None],
+        "compressor_speed_rpm": [3500.0, math.nan, math.nan],
+        "fan_command_percent": [60.0] * 3,
+        "sight_glass": ["no"] * 3,
+        "low_port": ["compressor"] * 3,
+        "high_port": ["liquid-line"] * 3,
+        "high_cut_out_bar_gauge": [27.0] * 3,
+        "low_side_kpa_gauge": [235.0, 600.0, 235.0],
+        "high_side_transducer_kpa_gauge": [1330.0, 600.0, 1330.0],
+        "evaporator_sensor_c": [5.0] * 3,
+        "vent_c": [7.0] * 3,
+    }
+    answer = coldloop.diagnose_table(told)
+    assert (answer["rest"][0], answer["rest"][2]) == ("", "") and answer["rest"][1] != ""
+    alone = coldloop.diagnose(
+        {
+            "system": {
+                "refrigerant": "R-1234yf",
+                "expansion": "txv",
+                "compressor": "electric",
+                "sight_glass": False,
+                "low_port": "compressor",
+                "high_port": "liquid-line",
+                "high_cut_out": "27 bar gauge",
+            },
+            "conditions": {
+                "ambient": "30 °C",
+                "altitude": "1600 m",
+                "engine_speed": "0 rpm",
+                "compressor_running": True,
+                "compressor_speed": "3500 rpm",
+                "fan_command": "60 %",
+            },
+            "readings": {
+                "low_side": "235 kPa gauge",
+                "high_side_transducer": "1330 kPa gauge",
+                "evaporator_sensor": "5 °C",
+                "vent": "7 °C",
+            },
+        }
+    ).to_dict()
+    assert answer["high_side_dew_uncertainty_k"][0] == alone["derived"]["high_side_dew"]["standard_uncertainty_k"]
+    assert answer["odds_worn_compressor"][0] == next(
+        fault["probability"] for fault in alone["faults"] if fault["fault"] == "worn-compressor"
+    )
+    notes = [note["note"] if isinstance(note, dict) else note for note in alone["quality"]]
+    assert "transducer-stands-in" in notes and "at-rest" not in notes

@@ -27,7 +27,7 @@ pub struct ColdloopConditions {
     pub air_pa_abs: f64,
     /// Relative humidity, 0 to 1; NaN where it is not known, as all that follow.
     pub relative_humidity: f64,
-    /// Speed of the engine (of an electric compressor, its own), revolutions per second; 0 when it stands still.
+    /// Speed of the engine (of an electric compressor, its own unless it is 0), revolutions per second; 0 when it stands still.
     pub engine_speed_hz: f64,
     /// Blower setting, 0 (off) to 1 (highest).
     pub blower: f64,

@@ -70,6 +70,12 @@ pub enum ColdloopQuantity {
     Volume = 25,
     /// Size of a text, bytes.
     Size = 26,
+    /// Displacement that the control commands, 0 to 1 of the full one.
+    Displacement = 27,
+    /// Command of the condenser's fan, 0 (off) to 1 (full speed).
+    FanCommand = 28,
+    /// Evaporators of a system.
+    Evaporators = 29,
 }
 
 impl ColdloopQuantity {
@@ -107,6 +113,9 @@ impl ColdloopQuantity {
             24 => Some(c"severity"),
             25 => Some(c"volume"),
             26 => Some(c"size"),
+            27 => Some(c"commanded displacement"),
+            28 => Some(c"fan command"),
+            29 => Some(c"number of evaporators"),
             _ => None,
         }
     }

@@ -159,6 +159,8 @@ pub extern "C" fn coldloop_read_quantity(
             Quantity::Volume => read::volume_m3(text)?,
             Quantity::BlowerSetting => read::blower_setting(text)?,
             Quantity::Severity => read::severity(text)?,
+            Quantity::Displacement => read::commanded_displacement(text)?,
+            Quantity::FanCommand => read::fan_command(text)?,
             Quantity::HumidityRatio
             | Quantity::Density
             | Quantity::Enthalpy
@@ -169,6 +171,7 @@ pub extern "C" fn coldloop_read_quantity(
             | Quantity::Name
             | Quantity::Residual
             | Quantity::Rows
+            | Quantity::Evaporators
             | Quantity::Size => return Err(Error::of(ErrorKind::NotAvailable, quantity).into()),
         })
     })

@@ -46,6 +46,8 @@ pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
         Quantity::Voltage => Some(text::voltage_v),
         Quantity::Volume => Some(text::volume_m3),
         Quantity::Severity => Some(text::severity),
+        Quantity::Displacement => Some(text::commanded_displacement),
+        Quantity::FanCommand => Some(text::fan_command),
         Quantity::HumidityRatio
         | Quantity::Density
         | Quantity::Enthalpy
@@ -56,6 +58,7 @@ pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
         | Quantity::Rows
         | Quantity::Name
         | Quantity::Residual
+        | Quantity::Evaporators
         | Quantity::Size => None,
     }
 }

@@ -28,8 +28,8 @@ const SUSPICION: f64 = 0.3;
 
 /// The checks that save more than they cost, the most useful first.
 ///
-/// `at_rest` tells whether the engine is off, `off_scale` whether a pressure is one that no sound gauge shows of this
-/// refrigerant.
+/// `at_rest` tells whether the compressor stands still, `off_scale` whether a pressure is one that no sound gauge shows of this
+/// refrigerant, or contradicts the vehicle's own transducer.
 pub(super) fn ranked(
     posterior: &Posterior,
     scene: &Scene,
@@ -62,9 +62,9 @@ pub(super) const fn unranked() -> List<RankedCheck, 6> {
 struct Bench<'a> {
     posterior: &'a Posterior,
     settings: &'a Settings,
-    /// Whether the engine is off.
+    /// Whether the compressor stands still.
     at_rest: bool,
-    /// Whether a pressure is one that no sound gauge shows of this refrigerant.
+    /// Whether a pressure is one that no sound gauge shows of this refrigerant, or contradicts the vehicle's own transducer.
     off_scale: bool,
     prospects: Prospects,
     jobs: Jobs,

@@ -51,6 +51,7 @@ pub(super) fn look_ahead<const N: usize>(
 ) {
     let known = |row: &CheckRow| match row.reveals {
         Reveals::Feature(feature) => posterior.knows(feature) || scene.cannot_judge(feature),
+        Reveals::Observation(Observation::SightGlassBubbles) if !scene.sight_glass => true,
         Reveals::Observation(observation) => {
             posterior.answers(observation) || looks::implied(posterior.observations(), observation)
         }

@@ -131,7 +131,7 @@ impl Baseline {
             spread.down *= left;
             spread.up *= left;
         }
-        self.fleet.gathered(&spreads)
+        self.fleet.gathered(&spreads, conditions.surroundings)
     }
 
     /// The figures that the readings give, each with its standard uncertainty.
@@ -149,7 +149,7 @@ impl Baseline {
                 .transpose()
         };
         let low = saturation_k(readings.low_side)?;
-        let high = saturation_k(readings.high_side)?;
+        let high = saturation_k(readings.high_side_known(conditions.surroundings))?;
         let both = |one: Option<(f64, f64)>, other: Option<(f64, f64)>| {
             let ((one, first), (other, second)) = (one?, other?);
             Some((one - other, libm::hypot(first, second)))

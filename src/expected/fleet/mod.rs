@@ -19,6 +19,7 @@ use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
 use crate::numerics::sqrt;
 use crate::saturation::pseudo_critical;
+use crate::units::Surroundings;
 use crate::vehicle::{Conditions, System};
 use constants::KINDS;
 use figures::{
@@ -76,11 +77,13 @@ const UNKNOWN_SPEED: f64 = 0.25;
 #[derive(Clone, Copy)]
 pub struct Fleet {
     kind: &'static Kind,
+    /// The cut-out of the system where it is known, Pa above the air.
+    high_cut_out_pa: Option<f64>,
 }
 
 impl PartialEq for Fleet {
     fn eq(&self, other: &Self) -> bool {
-        core::ptr::eq(self.kind, other.kind)
+        core::ptr::eq(self.kind, other.kind) && self.high_cut_out_pa == other.high_cut_out_pa
     }
 }
 
@@ -135,7 +138,10 @@ impl Fleet {
                     && kind.expansion == system.expansion
                     && kind.compressor == system.compressor
             })
-            .map(|kind| Self { kind })
+            .map(|kind| Self {
+                kind,
+                high_cut_out_pa: system.high_cut_out_pa,
+            })
             .ok_or(Error::of(ErrorKind::NotAvailable, Quantity::Name))
     }
 
@@ -150,8 +156,11 @@ impl Fleet {
         System::new(self.kind.refrigerant, self.kind.expansion, self.kind.compressor)
     }
 
-    fn protection_pa(&self) -> f64 {
-        if self.kind.refrigerant == Refrigerant::R744 {
+    /// The highest pressure to which a band reaches in this air, Pa absolute.
+    fn protection_pa(&self, air: Surroundings) -> f64 {
+        if let Some(pa) = self.high_cut_out_pa {
+            pa + air.pressure().pa()
+        } else if self.kind.refrigerant == Refrigerant::R744 {
             PROTECTION_R744_PA
         } else {
             PROTECTION_PA
@@ -176,11 +185,11 @@ impl Fleet {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn bands(&self, conditions: &Conditions) -> Result<FleetBands, Error> {
-        self.gathered(&self.spreads(conditions)?)
+        self.gathered(&self.spreads(conditions)?, conditions.surroundings)
     }
 
-    fn gathered(&self, spreads: &[Spread; FIGURES]) -> Result<FleetBands, Error> {
-        let limit_k = pseudo_critical::along_k(self.kind.refrigerant, self.protection_pa())?;
+    fn gathered(&self, spreads: &[Spread; FIGURES], air: Surroundings) -> Result<FleetBands, Error> {
+        let limit_k = pseudo_critical::along_k(self.kind.refrigerant, self.protection_pa(air))?;
         // Each figure is fitted on its own: what opens a clutch lies not above the mean, what closes it not below.
         let held = |spread: Spread, median: f64| Spread { median, ..spread };
         let limited = |spread: Spread| Spread {
@@ -247,7 +256,8 @@ impl Fleet {
             };
             widen(with(1.0 - UNKNOWN_HUMIDITY), with(1.0 + UNKNOWN_HUMIDITY));
         }
-        if conditions.engine_speed_hz.is_none() && self.kind.compressor != Compressor::Electric {
+        let belt = self.kind.compressor != Compressor::Electric;
+        if belt && conditions.driving_hz(self.kind.compressor).is_none() {
             let with = |factor: f64| Facts {
                 relative_speed: factor * facts.relative_speed,
                 ..facts

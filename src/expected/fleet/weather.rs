@@ -118,12 +118,11 @@ impl Facts {
             }
             None => ratio(USUAL_HUMIDITY)?.min(MOST_USUAL_HUMIDITY_RATIO),
         };
+        let driving_hz = conditions.driving_hz(system.compressor);
         let relative_speed = match system.compressor {
-            Compressor::Electric => {
-                FLEET_MOTOR_SPEED.check(conditions.engine_speed_hz.unwrap_or(USUAL_MOTOR_SPEED_HZ))? / 100.0
-            }
+            Compressor::Electric => FLEET_MOTOR_SPEED.check(driving_hz.unwrap_or(USUAL_MOTOR_SPEED_HZ))? / 100.0,
             Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
-                FLEET_ENGINE_SPEED.check(conditions.engine_speed_hz.unwrap_or(USUAL_SPEED_HZ))? / USUAL_SPEED_HZ
+                FLEET_ENGINE_SPEED.check(driving_hz.unwrap_or(USUAL_SPEED_HZ))? / USUAL_SPEED_HZ
             }
         };
         let recirculated = match conditions.air_source {

@@ -34,7 +34,10 @@ use super::constants::{FOOT_M, INCH_M, MILE_M, POUND_KG};
 use super::{Temperature, TemperatureDifference, celsius, fahrenheit, kelvins, kelvins_difference};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
-use crate::range::{ALTITUDE, BLOWER, DURATION, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range, SEVERITY};
+use crate::range::{
+    ALTITUDE, BLOWER, DISPLACEMENT, DURATION, FAN_COMMAND, FREQUENCY, MASS, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, Range,
+    SEVERITY,
+};
 use crate::range::{SPEED, TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLTAGE, VOLUME};
 use scan::{Unit, scan};
 
@@ -199,6 +202,9 @@ fn rows(quantity: Quantity) -> Option<&'static [Row]> {
         | Quantity::Name
         | Quantity::Residual
         | Quantity::Rows
+        | Quantity::Displacement
+        | Quantity::FanCommand
+        | Quantity::Evaporators
         | Quantity::Size => None,
     }
 }
@@ -311,6 +317,20 @@ pub fn relative_humidity(text: &str) -> Result<f64, Error> {
 /// Errors: as [`relative_humidity`].
 pub fn blower_setting(text: &str) -> Result<f64, Error> {
     part_of_one(text, BLOWER)
+}
+
+/// A commanded displacement, 0 to 1 of the full one: `"60 %"`, or as a fraction of one without a unit, `"0.6"`.
+///
+/// Errors: as [`relative_humidity`].
+pub fn commanded_displacement(text: &str) -> Result<f64, Error> {
+    part_of_one(text, DISPLACEMENT)
+}
+
+/// A command of a fan, 0 (off) to 1 (full speed): `"50 %"`, or as a fraction of one without a unit, `"0.5"`.
+///
+/// Errors: as [`relative_humidity`].
+pub fn fan_command(text: &str) -> Result<f64, Error> {
+    part_of_one(text, FAN_COMMAND)
 }
 
 /// A severity of a fault, 0 (sound) to 1: `"40 %"`, or as a fraction of one without a unit, `"0.4"`.

@@ -10,7 +10,13 @@ use core::fmt;
 /// Longest unit that is repeated, in bytes; a longer one is mostly blanks.
 const LONGEST: usize = 24;
 
-const SHARES: [Quantity; 3] = [Quantity::RelativeHumidity, Quantity::BlowerSetting, Quantity::Severity];
+const SHARES: [Quantity; 5] = [
+    Quantity::RelativeHumidity,
+    Quantity::BlowerSetting,
+    Quantity::Displacement,
+    Quantity::FanCommand,
+    Quantity::Severity,
+];
 
 const TEMPERATURES: [Quantity; 2] = [Quantity::Temperature, Quantity::TemperatureDifference];
 

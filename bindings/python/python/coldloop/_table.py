@@ -32,7 +32,8 @@ def diagnose_table(
     column of numbers is named after an entry of a readings file with its unit behind it, and a pressure with its
     datum: ``ambient_c``, ``altitude_m``, ``low_side_kpa_gauge``, ``high_side_psig``, ``engine_speed_rpm``,
     ``vehicle_speed_km_h``, ``humidity_percent``; any unit that a readings file may have. ``refrigerant``,
-    ``expansion``, ``compressor``, ``air_source`` and instruments (``low_side_instrument``) are words; observations
+    ``expansion``, ``compressor``, ``air_source``, ports and instruments (``low_side_instrument``) are words, as is
+    ``compressor_running`` and ``sight_glass`` (``yes`` or ``no``); observations
     (``clutch_engaged``) are true or false, 1 or 0. Missing values were not measured. Other columns are refused, unless
     ``keep`` names them: those are handed through. No column stands twice, and all columns have the same length; do not
     write into them from another thread meanwhile.

@@ -6,15 +6,22 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Observations};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, Temperature, text};
+use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, text};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
-    AirSource, Compressor, Error, ErrorKind, Expansion, GaugeClass, Observation, Quantity, Refrigerant, Thermometer,
+    AirSource, Compressor, Error, ErrorKind, Expansion, GaugeClass, HighPort, LowPort, Observation, Quantity,
+    Refrigerant, Thermometer,
 };
 use std::fmt::Write;
 
 /// The entries that are numbers, with their quantity.
-pub(super) const NUMBERS: [(&str, Quantity); 20] = [
+pub(super) const NUMBERS: [(&str, Quantity); 26] = [
+    ("high_side_transducer", Quantity::GaugePressure), // before what its name begins with
+    ("high_cut_out", Quantity::GaugePressure),
+    ("compressor_speed", Quantity::RotationalSpeed),
+    ("commanded_displacement", Quantity::Displacement),
+    ("fan_command", Quantity::FanCommand),
+    ("evaporator_sensor", Quantity::Temperature),
     ("nominal_charge", Quantity::Mass),
     ("ambient", Quantity::Temperature),
     ("humidity", Quantity::RelativeHumidity),
@@ -38,11 +45,15 @@ pub(super) const NUMBERS: [(&str, Quantity); 20] = [
 ];
 
 /// The entries that are words.
-pub(super) const WORDS: [&str; 12] = [
+pub(super) const WORDS: [&str; 16] = [
     "refrigerant",
     "expansion",
     "compressor",
     "air_source",
+    "compressor_running",
+    "sight_glass",
+    "low_port",
+    "high_port",
     "low_side_instrument",
     "high_side_instrument",
     "vent_instrument",
@@ -52,6 +63,17 @@ pub(super) const WORDS: [&str; 12] = [
     "liquid_line_instrument",
     "condenser_outlet_instrument",
 ];
+
+/// The words of a column that says whether something is so.
+const YES_OR_NO: [&str; 2] = ["yes", "no"];
+
+fn is_so(code: u32) -> Option<bool> {
+    match code {
+        1 => Some(true),
+        2 => Some(false),
+        _ => None,
+    }
+}
 
 /// What a column holds.
 pub(super) enum Kind {
@@ -117,6 +139,12 @@ pub(super) fn code(entry: &str, word: &str) -> Option<u32> {
         "expansion" => Expansion::from_id(word).map(Expansion::code),
         "compressor" => Compressor::from_id(word).map(Compressor::code),
         "air_source" => AirSource::from_id(word).map(AirSource::code),
+        "low_port" => LowPort::from_id(word).map(LowPort::code),
+        "high_port" => HighPort::from_id(word).map(HighPort::code),
+        "compressor_running" | "sight_glass" => {
+            let place = YES_OR_NO.iter().position(|known| *known == word)?;
+            u32::try_from(place + 1).ok()
+        }
         "low_side_instrument" | "high_side_instrument" => GaugeClass::from_id(word).map(GaugeClass::code),
         _ => Thermometer::from_id(word).map(Thermometer::code),
     }
@@ -135,6 +163,9 @@ pub(super) fn ids(entry: &str) -> Vec<&'static str> {
         "expansion" => Expansion::ALL.map(Expansion::id).to_vec(),
         "compressor" => Compressor::ALL.map(Compressor::id).to_vec(),
         "air_source" => AirSource::ALL.map(AirSource::id).to_vec(),
+        "low_port" => LowPort::ALL.map(LowPort::id).to_vec(),
+        "high_port" => HighPort::ALL.map(HighPort::id).to_vec(),
+        "compressor_running" | "sight_glass" => YES_OR_NO.to_vec(),
         "low_side_instrument" | "high_side_instrument" => GaugeClass::ALL.map(GaugeClass::id).to_vec(),
         _ => Thermometer::ALL.map(Thermometer::id).to_vec(),
     }
@@ -209,6 +240,12 @@ impl<'a> Table<'a> {
             cells.required("compressor", Compressor::from_code)?,
         );
         system.nominal_charge_kg = cells.number("nominal_charge", text::mass_kg)?;
+        system.low_port = cells.word("low_port", LowPort::from_code)?;
+        system.high_port = cells.word("high_port", HighPort::from_code)?;
+        system.sight_glass = cells.word("sight_glass", is_so)?;
+        system.high_cut_out_pa = cells
+            .number("high_cut_out", text::gauge_pressure)?
+            .map(GaugePressure::pa);
         let missing = |entry: &str, quantity| Refused {
             column: entry.into(),
             error: Error::of(ErrorKind::Missing, quantity),
@@ -226,6 +263,10 @@ impl<'a> Table<'a> {
             vehicle_speed_m_s: cells.number("vehicle_speed", text::speed_m_s)?,
             running_s: cells.number("running", text::duration_s)?,
             air_source: cells.word("air_source", AirSource::from_code)?,
+            compressor_running: cells.word("compressor_running", is_so)?,
+            compressor_speed_hz: cells.number("compressor_speed", text::rotational_speed_hz)?,
+            commanded_displacement: cells.number("commanded_displacement", text::commanded_displacement)?,
+            fan_command: cells.number("fan_command", text::fan_command)?,
             ..Conditions::new(ambient, air)
         };
         let (in_air, on_line) = (Thermometer::PocketDigital, Thermometer::ClampThermocouple);
@@ -238,6 +279,12 @@ impl<'a> Table<'a> {
             discharge_line: cells.temperature("discharge_line", "discharge_line_instrument", on_line)?,
             liquid_line: cells.temperature("liquid_line", "liquid_line_instrument", on_line)?,
             condenser_outlet: cells.temperature("condenser_outlet", "condenser_outlet_instrument", on_line)?,
+            high_side_transducer: cells
+                .number("high_side_transducer", text::pressure)?
+                .map(|pressure| Reading::pressure(pressure, Gauge::TRANSDUCER)),
+            evaporator_sensor: cells
+                .number("evaporator_sensor", text::temperature)?
+                .map(|sensed| Reading::temperature(sensed, Thermometer::ClampThermistor)),
             clutch_cycles_hz: cells.number("clutch_cycles", text::frequency_hz)?.map(Reading::counted),
             gauge_zero: cells.surroundings("gauge_zero_altitude", "gauge_zero_barometer")?,
         };
