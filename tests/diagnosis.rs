@@ -191,7 +191,7 @@ fn readings_that_nothing_explains_are_called_so() {
 fn two_faults_at_once_are_seen_when_none_fits_alone() {
     // Low charge, and warm air from the heater: a vent above the ambient, which no loss of capacity explains.
     let mut case = with(van(Surroundings::SEA_LEVEL), psig(30.0, 150.0), Some(85.0));
-    case.readings.suction_line = Some(Reading::temperature(celsius(16.7), Thermometer::ClampThermistor));
+    case.readings.suction_line = Some(Reading::temperature(celsius(22.0), Thermometer::ClampThermistor));
     case.readings.liquid_line = Some(Reading::temperature(celsius(42.0), Thermometer::ClampThermistor));
     let answer = judged(&case);
     let pair = answer.two_faults.unwrap();
@@ -202,7 +202,7 @@ fn two_faults_at_once_are_seen_when_none_fits_alone() {
     assert_eq!(*answer.verdict.faults, pair.faults);
     assert_eq!(judged(&worn()).two_faults, None);
     // Clutch cycles, of which the bands of this compressor know nothing, take nothing away from any pair.
-    case.system.compressor = Compressor::VariableInternal;
+    case.system.compressor = Compressor::Electric;
     let without = judged(&case).two_faults.unwrap();
     case.readings.clutch_cycles_hz = Some(Reading::counted(0.05));
     let with = judged(&case).two_faults.unwrap();

@@ -88,7 +88,7 @@ fn r744_is_judged_by_clouds_of_its_own() {
         println!(
             "{fault}: {beyond} of {seen} above the critical pressure, {named} named, first {first}, three {three}"
         );
-        assert!(beyond > seen / 3);
+        assert!(beyond > seen / 4);
         if fault == Fault::NoFault {
             assert!(named < seen / 10, "{named}");
         } else {

@@ -122,9 +122,10 @@ fn the_same_vehicle_is_judged_alike_at_1600_m() {
     let high_up = Surroundings::at_altitude(1_600.0).unwrap();
     let bands = |place| expected(&van(place));
     let (below, above) = (bands(Surroundings::SEA_LEVEL), bands(high_up));
-    // The same saturation temperature is 17.8 kPa more on a gauge in thinner air, which cools the condenser a little less.
+    // The same saturation temperature is 17.8 kPa more on a gauge in thinner air, which cools the condenser a little less and
+    // brings the evaporator less heat: its saturation temperature may lie 0.4 K (4 kPa) lower.
     let rise_kpa = above.low_side.median.kpa() - below.low_side.median.kpa();
-    assert!((rise_kpa - 17.8).abs() < 1.2, "{rise_kpa}");
+    assert!((17.8 - 4.0..17.8 + 1.2).contains(&rise_kpa), "{rise_kpa}");
     assert!(above.high_side.median > below.high_side.median);
     let shifted = |low: f64, high: f64| psig(low + 2.6, high + 2.6);
     assert_eq!(

@@ -102,7 +102,7 @@ fn a_vent_is_judged_by_where_it_is_going() {
     assert_eq!(sound.finding, PullDownFinding::Reached);
     assert!(sound.reached_s.is_some_and(|s| s > 180.0 && s <= 720.0));
     assert_eq!(
-        judged(&falling(4.0, &[0.5, 1.0, 1.5, 2.0, 2.5, 3.0])).finding,
+        judged(&falling(4.0, &[0.5, 0.8, 1.1, 1.4, 1.7, 2.0])).finding,
         PullDownFinding::Falling
     );
     let stalled = judged(&falling(22.0, &[1.0, 3.0, 5.0, 8.0, 12.0, 16.0]));

@@ -108,8 +108,13 @@ impl Facts {
             Some(relative) => {
                 let given = ratio(relative)?;
                 if FLEET_HUMIDITY_RATIO.check(given).is_err() {
-                    // Humidity ratio is all but proportional to relative humidity: enough to tell what is allowed.
-                    let per_ratio = ratio(0.1)? / 0.1;
+                    // Humidity ratio is all but proportional to relative humidity: that of the value itself keeps the value
+                    // on its side of the bound.
+                    let per_ratio = if relative > 0.0 {
+                        given / relative
+                    } else {
+                        ratio(0.1)? / 0.1
+                    };
                     let low = FLEET_HUMIDITY_RATIO.low / per_ratio;
                     let high = f64::min(FLEET_HUMIDITY_RATIO.high / per_ratio, 1.0);
                     return Err(Error::out_of_range(Quantity::RelativeHumidity, relative, low, high));
