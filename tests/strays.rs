@@ -133,12 +133,13 @@ fn instruments_that_stray_far_are_found() {
         (
             MixUp::SuctionProbeLoose,
             |r, c| r.suction_line = toward(r.suction_line, c.ambient, 0.6),
-            [15, 45],
+            [8, 30],
         ),
         (
+            // Warm vents of a leaking heater door are commoner, and since makes differ no colder than these.
             MixUp::VentProbeAside,
             |r, c| r.vent = toward(r.vent, c.ambient, 0.6),
-            [4, 60],
+            [0, 55],
         ),
     ];
     for (mix_up, spoil, [first, three]) in cases {

@@ -141,12 +141,7 @@ impl Population {
     /// ```
     /// use coldloop::vehicle::{Population, System};
     /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
-    /// let system = System {
-    ///     refrigerant: Refrigerant::R134a,
-    ///     expansion: Expansion::OrificeTube,
-    ///     compressor: Compressor::FixedClutch,
-    ///     nominal_charge_kg: None,
-    /// };
+    /// let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
     /// let vans = Population::usual(system, VehicleClass::Van);
     /// let middling = vans.vehicle(&[0.5; Population::UNIFORMS])?;
     /// assert!(middling.charge_kg > 0.5);

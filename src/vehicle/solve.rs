@@ -16,7 +16,7 @@ pub(super) const TOLERANCE: f64 = 1e-9;
 /// The evaluations of the circuit that one simulation may take, over all starts and along the way of `follow`. One costs 4 to
 /// 12 us. Of 2,996 steady states of all refrigerants with up to two faults (severities to 0.9) that a search without this bound
 /// found, one in a thousand needs more.
-pub(super) const MOST_ROUNDS: usize = 2_400;
+pub(super) const MOST_ROUNDS: usize = 1_600;
 const MOST_STEPS: usize = 60;
 const MOST_HALVINGS: usize = 7;
 /// Steps that a second round of searches takes without asking whether they help, to leave a corner it sits in.
