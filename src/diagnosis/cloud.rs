@@ -89,9 +89,23 @@ impl Cloud {
                 totals[index(fault)] += shares.at(lane);
             }
         }
+        // What is passed over leaves its share to the other parts of its fault.
+        let mut kept = [0.0; Fault::ALL.len()];
+        for (parts, shares) in clouds.iter().zip(&mut shares) {
+            shares.change(|lane, share| {
+                let least = LEAST_SHARE * totals[index(parts.fault[lane])];
+                if share < least { 0.0 } else { share }
+            });
+            for (lane, fault) in parts.fault.into_iter().enumerate() {
+                kept[index(fault)] += shares.at(lane);
+            }
+        }
         let mut model = [0.0; FIGURES];
         for (parts, shares) in clouds.iter().zip(&mut shares) {
-            shares.change(|lane, share| share / totals[index(parts.fault[lane])]);
+            shares.change(|lane, share| {
+                let kept = kept[index(parts.fault[lane])];
+                if kept > 0.0 { share / kept } else { 0.0 }
+            });
             if parts.fault.contains(&Fault::NoFault) {
                 let (off, mut mean) = (parts.off(&told), Lanes::ZERO);
                 for (i, sum) in model.iter_mut().enumerate() {
@@ -101,7 +115,6 @@ impl Cloud {
                     }
                 }
             }
-            shares.change(|_, share| if share < LEAST_SHARE { 0.0 } else { share });
         }
         let trade: [f64; FIGURES] = core::array::from_fn(|i| trade[i].map_or(0.0, |trade| trade - model[i]));
         let above = core::array::from_fn(|i| {
