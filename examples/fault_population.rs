@@ -14,7 +14,9 @@
 //! and 1.0 ms at 90 %. Without the bound on evaluations that one simulation may take, 99.947 % converged. Of 4,000 each: R-152a
 //! 99.88 %, 217 us; R-744 99.70 %, 361 us; R-407C 99.90 %, 236 us; R-513A 99.83 %, 259 us.
 
-use coldloop::air::MoistAir;
+#[path = "evaluate_diagnosis/wettest.rs"]
+mod wettest;
+
 use coldloop::circuit::{Reading, Readings};
 use coldloop::units::{Pressure, Surroundings, Temperature, celsius, in_kelvins};
 use coldloop::vehicle::{
@@ -28,6 +30,7 @@ use std::fs::File;
 use std::io::Write;
 use std::thread;
 use std::time::{Duration, Instant};
+use wettest::at_most_wet;
 
 /// What is found mixed into a charge.
 const FOREIGN: [Refrigerant; 4] = [
@@ -210,20 +213,6 @@ fn conditions(rng: &mut ChaCha8Rng, system: &System) -> Result<Conditions, Error
         ..Conditions::new(celsius(ambient_c), place)
     })
 }
-
-/// The relative humidity `u` of air at `ambient_c`, or less where its dew point would lie above 30 °C: no weather is wetter.
-fn at_most_wet(ambient_c: f64, place: Surroundings, u: f64) -> Result<f64, Error> {
-    let wettest = MoistAir::from_dew_point(
-        ambient_c + 273.15,
-        place.pressure().pa(),
-        WETTEST_DEW_K.min(ambient_c + 273.15),
-    )?;
-    Ok(u.min(wettest.relative_humidity()))
-}
-
-/// The highest dew point that is drawn, K: 30 °C. From memory: the highest dew points of weather stations lie from 30 to
-/// 35 °C.
-const WETTEST_DEW_K: f64 = 303.15;
 
 fn faults(rng: &mut ChaCha8Rng, make: &Make, system: &System) -> Result<Vec<FaultSeverity>, Error> {
     let possible: Vec<Fault> = Fault::ALL

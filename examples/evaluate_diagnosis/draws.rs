@@ -4,7 +4,9 @@
 //! no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
 //! A make is drawn before each vehicle: one of those to fit with, or, to judge, one of those that no fit has seen.
 
-use coldloop::air::MoistAir;
+#[path = "wettest.rs"]
+mod wettest;
+
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::AMBIENT_OF_SOURCES;
@@ -16,6 +18,7 @@ use coldloop::{
     AirSource, Compressor, Error, ErrorKind, Expansion, Fault, Quantity, Refrigerant, Thermometer, VehicleClass,
 };
 use rand::{Rng, RngExt};
+use wettest::at_most_wet;
 
 /// From what the vehicles, their weather and their measurements are drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -297,20 +300,6 @@ pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> R
         ..Conditions::new(celsius(ambient_c), place)
     })
 }
-
-/// The relative humidity `u` of air at `ambient_c`, or less where its dew point would lie above 30 °C: no weather is wetter.
-fn at_most_wet(ambient_c: f64, place: Surroundings, u: f64) -> Result<f64, Error> {
-    let wettest = MoistAir::from_dew_point(
-        ambient_c + 273.15,
-        place.pressure().pa(),
-        WETTEST_DEW_K.min(ambient_c + 273.15),
-    )?;
-    Ok(u.min(wettest.relative_humidity()))
-}
-
-/// The highest dew point that is drawn, K: 30 °C. From memory: the highest dew points of weather stations lie from 30 to
-/// 35 °C.
-const WETTEST_DEW_K: f64 = 303.15;
 
 /// The conditions as somebody measures them.
 pub(crate) fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> Conditions {

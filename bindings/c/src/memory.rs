@@ -8,7 +8,7 @@ use crate::names::ColdloopStatus;
 use core::ffi::{CStr, c_char};
 use core::mem::size_of;
 
-/// A copy of what stands there; `None` for null.
+/// A copy of the value behind the pointer; `None` for null.
 pub(crate) fn read<T: Copy>(at: *const T) -> Option<T> {
     // SAFETY: not null, and the header asks for an initialised T there.
     (!at.is_null()).then(|| unsafe { at.read_unaligned() })
