@@ -312,3 +312,25 @@ fn lost_displacement_and_leakage_part_at_the_discharge_line() {
         assert!(worn.low_side_pa > 1.15 * sound.low_side_pa && worn.high_side_pa < sound.high_side_pa);
     }
 }
+
+/// A clutch system that stands on its high-side cut-out: the needle swings between where the switch opens and where it closes 6 bar
+/// lower, and the mean lies between. First principles.
+#[test]
+fn a_system_on_its_cut_out_swings_below_it() {
+    let car = car(Expansion::Txv);
+    let s = at(&car, 45.0, 1_500.0, &[FaultSeverity::caused(FaultCause::FanDead, 1.0)]);
+    let swing = s.swing.unwrap();
+    let opens_pa = car.hardware.high_limit_pa + ATMOSPHERE_PA;
+    let (low_pa, high_pa) = swing.high_side_pa;
+    println!(
+        "{low_pa:.0} to {high_pa:.0} Pa, mean {:.0}, {:.1} a minute",
+        s.high_side_pa,
+        s.clutch_cycles_hz * 60.0
+    );
+    assert!((high_pa - low_pa - 6e5).abs() < 1.0 && high_pa <= opens_pa && high_pa > 0.95 * opens_pa);
+    assert!(s.high_side_pa > low_pa && s.high_side_pa < high_pa - 1e5);
+    assert!(swing.low_side_pa.0 < s.low_side_pa && s.low_side_pa < swing.low_side_pa.1);
+    assert!((0.2..20.0).contains(&(s.clutch_cycles_hz * 60.0)));
+    // Moderate weather does not reach it.
+    assert!(at(&car, 30.0, 1_500.0, &[]).swing.is_none());
+}

@@ -1,5 +1,6 @@
 //! A clutch that cycles: the mean of many cycles, the swing of one, and how many a minute.
 
+use super::cut_out::on_cut_out;
 use super::cycle::Point;
 use super::plant::Plant;
 use super::simulate::clutch_control;
@@ -9,7 +10,7 @@ use super::{ClutchSense, Vehicle};
 use crate::error::Error;
 
 /// Heat capacity of the condenser's metal and refrigerant per that of the evaporator. Judgement.
-const CONDENSER_RATIO: f64 = 1.6;
+pub(super) const CONDENSER_RATIO: f64 = 1.6;
 /// The least part of the evaporator's heat capacity that the pressure feels: its refrigerant and the tubes next to it.
 const LEAST_WETTED: f64 = 0.08;
 
@@ -65,7 +66,8 @@ pub(super) fn cycling(
     let through = steady(plant, first, budget)?;
     let beyond = beyond(plant, vehicle, &through);
     if plant.icing || beyond <= 0.0 {
-        return Ok((through, None));
+        let on_cut_out = on_cut_out(plant, vehicle, &through, budget)?;
+        return Ok(on_cut_out.map_or((through, None), |(mean, swing)| (mean, Some(swing))));
     }
     let mut held = *plant;
     let (most, half) = MEAN_OF_BAND;

@@ -179,19 +179,13 @@ impl FaultSeverity {
 }
 
 /// Whether a fault can happen to a system: a TXV does not clog as an orifice tube does, and only belt-driven
-/// compressors have a clutch, of which externally controlled ones often go without.
+/// compressors have a clutch, which externally controlled ones may go without.
 pub(super) const fn exists(fault: Fault, system: &System) -> bool {
     let valve = matches!(system.expansion, Expansion::Txv);
     match fault {
         Fault::ExpansionValveStuckOpen | Fault::ExpansionValveStuckClosed => valve,
         Fault::OrificeRestricted => !valve,
-        Fault::ClutchNotEngaged => {
-            matches!(
-                system.compressor,
-                Compressor::FixedClutch | Compressor::VariableInternal
-            )
-        }
-        Fault::ClutchSlipping => !matches!(system.compressor, Compressor::Electric),
+        Fault::ClutchNotEngaged | Fault::ClutchSlipping => !matches!(system.compressor, Compressor::Electric),
         Fault::NoFault
         | Fault::WornCompressor
         | Fault::Undercharge

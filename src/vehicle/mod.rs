@@ -5,6 +5,7 @@ mod clutch;
 mod compressor;
 mod condenser;
 mod conditions;
+mod cut_out;
 mod cycle;
 mod dense;
 mod dense_table;

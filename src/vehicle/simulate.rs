@@ -57,7 +57,7 @@ const NEVER_PA: f64 = 10.0;
 /// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
 /// have, for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa),
 /// for R-744 in a system made for another refrigerant or the reverse, and for what does not condense in hot weather; those of
-/// the mixture model; `NoConvergence` with the residual where no steady state is found within 1,600 evaluations of the circuit.
+/// the mixture model; `NoConvergence` with the residual where no steady state is found within 2,400 evaluations of the circuit.
 ///
 /// ```
 /// use coldloop::units::{Surroundings, celsius};
@@ -101,13 +101,19 @@ pub(super) fn simulate_within(
             Ok((steady(&plant, first, budget)?, None))
         }
     };
-    let (found, swing) = match from(None, budget) {
-        Err(error) if error.kind == ErrorKind::NoConvergence && !budget.is_spent() => {
-            let near = followed(vehicle, conditions, faults, &fluids, budget)?;
-            from(Some(near), budget)?
-        }
-        other => other?,
-    };
+    let missed = |error: &Error, budget: &Budget| error.kind == ErrorKind::NoConvergence && !budget.is_spent();
+    let mut outcome = from(None, budget);
+    if outcome.as_ref().is_err_and(|error| missed(error, budget)) {
+        outcome = followed(vehicle, conditions, faults, &fluids, budget).and_then(|near| from(Some(near), budget));
+    }
+    if outcome.as_ref().is_err_and(|error| missed(error, budget)) {
+        budget.embolden();
+        outcome = from(None, budget);
+    }
+    if outcome.as_ref().is_err_and(|error| missed(error, budget)) {
+        outcome = followed(vehicle, conditions, faults, &fluids, budget).and_then(|near| from(Some(near), budget));
+    }
+    let (found, swing) = outcome?;
     let mut simulation = plant.seen(vehicle, &found.point, &found.cycle)?;
     simulation.rounds = budget.spent;
     if let Some(swing) = swing {

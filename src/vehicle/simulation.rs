@@ -110,7 +110,7 @@ pub struct Simulation {
     pub charge_kg: f64,
     /// Largest relative imbalance of the solved balances.
     pub residual: f64,
-    /// Evaluations of the circuit that all its searches took; at most 1,600.
+    /// Evaluations of the circuit that all its searches took; at most 2,400.
     pub rounds: usize,
 }
 
@@ -123,16 +123,21 @@ pub(super) const fn low_side_pa(vehicle: &Vehicle, upper: &Upper) -> f64 {
 }
 
 impl Plant<'_> {
+    /// The pressure at the high-side port, Pa absolute.
+    pub(super) const fn high_side_pa(&self, upper: &Upper) -> f64 {
+        match self.high_port {
+            HighPort::Discharge => upper.discharge_pa,
+            HighPort::Liquid => upper.condenser_pa,
+        }
+    }
+
     /// What instruments and eyes make of a steady state.
     pub(super) fn seen(&self, vehicle: &Vehicle, point: &Point, cycle: &Cycle) -> Result<Simulation, Error> {
         let upper = &cycle.upper;
         let states = self.states(cycle)?;
         let capacity_w = cycle.front.heat_w + cycle.rear.map_or(0.0, |rear| rear.heat_w);
         let power_w = upper.compression.power_w;
-        let high_side_pa = match self.high_port {
-            HighPort::Discharge => upper.discharge_pa,
-            HighPort::Liquid => upper.condenser_pa,
-        };
+        let high_side_pa = self.high_side_pa(upper);
         let bay_k = self.cabin.outside_k + self.hardware.bay_rise_k;
         let clamped = |pipe_k: f64| pipe_k + self.hardware.clamp_pull * (bay_k - pipe_k);
         let bubbling = (upper.outlet_j_kg - upper.liquid.liquid_j_kg) / upper.liquid.latent_j_kg();

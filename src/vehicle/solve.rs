@@ -16,10 +16,10 @@ pub(super) const TOLERANCE: f64 = 1e-9;
 /// The evaluations of the circuit that one simulation may take, over all starts and along the way of `follow`. One costs 4 to
 /// 12 us. Of 2,996 steady states of all refrigerants with up to two faults (severities to 0.9) that a search without this bound
 /// found, one in a thousand needs more.
-pub(super) const MOST_ROUNDS: usize = 1_600;
+pub(super) const MOST_ROUNDS: usize = 2_400;
 const MOST_STEPS: usize = 60;
 const MOST_HALVINGS: usize = 7;
-/// Steps that a second round of searches takes without asking whether they help, to leave a corner it sits in.
+/// Steps that a bold search takes without asking whether they help, to leave a corner it sits in.
 const BOLD_STEPS: usize = 12;
 /// Step of the differences, in the scale of each unknown.
 const DIFFERENCE: f64 = 1e-7;
@@ -47,6 +47,8 @@ pub(super) struct Budget {
     /// Evaluations so far.
     pub spent: usize,
     most: usize,
+    /// Steps that a search takes without asking whether they help.
+    bold: usize,
 }
 
 impl Budget {
@@ -55,7 +57,13 @@ impl Budget {
         Self {
             spent: 0,
             most: MOST_ROUNDS,
+            bold: 0,
         }
+    }
+
+    /// Lets the searches that follow take their first steps whether or not they help, to leave a corner they sit in.
+    pub(super) const fn embolden(&mut self) {
+        self.bold = BOLD_STEPS;
     }
 
     /// Whether nothing is left of it.
@@ -83,12 +91,11 @@ impl Budget {
 /// Errors: `NoConvergence` with the largest relative imbalance of the best point met, also where the budget is spent.
 pub(super) fn steady(plant: &Plant, first: Option<Point>, budget: &mut Budget) -> Result<Solution, Error> {
     let mut best = f64::INFINITY;
-    let careful = first.into_iter().chain(starts(plant)?).map(|start| (start, 0));
-    for (start, bold) in careful.chain(starts(plant)?.map(|start| (start, BOLD_STEPS))) {
+    for start in first.into_iter().chain(starts(plant)?) {
         if budget.is_spent() {
             break;
         }
-        match from(plant, start, bold, budget) {
+        match from(plant, start, budget) {
             Ok(found) => return Ok(found),
             Err(residual) => best = best.min(residual),
         }
@@ -100,12 +107,12 @@ pub(super) fn steady(plant: &Plant, first: Option<Point>, budget: &mut Budget) -
 ///
 /// Errors: as [`steady`].
 pub(super) fn steady_near(plant: &Plant, near: Point, budget: &mut Budget) -> Result<Solution, Error> {
-    from(plant, near, 0, budget).map_err(|residual| Error::no_convergence(residual, TOLERANCE))
+    from(plant, near, budget).map_err(|residual| Error::no_convergence(residual, TOLERANCE))
 }
 
 /// The steady state from one start, or the largest imbalance where the search ended.
-fn from(plant: &Plant, start: Point, bold: usize, budget: &mut Budget) -> Result<Solution, f64> {
-    let (point, cycle) = Search { plant, budget, bold }.run(start)?;
+fn from(plant: &Plant, start: Point, budget: &mut Budget) -> Result<Solution, f64> {
+    let (point, cycle) = Search { plant, budget }.run(start)?;
     Ok(Solution { point, cycle })
 }
 
@@ -160,8 +167,6 @@ fn starts(plant: &Plant<'_>) -> Result<impl Iterator<Item = Point>, Error> {
 struct Search<'a> {
     plant: &'a Plant<'a>,
     budget: &'a mut Budget,
-    /// Steps that are taken whether or not they lessen the imbalance.
-    bold: usize,
 }
 
 impl Search<'_> {
@@ -203,6 +208,7 @@ impl Search<'_> {
             step.iter_mut().for_each(|s| *s /= over);
 
             let before = norm(&cycle.residual);
+            let bold = self.budget.bold;
             let mut part = 1.0;
             let mut taken = None;
             for _ in 0..MOST_HALVINGS {
@@ -210,7 +216,7 @@ impl Search<'_> {
                 (0..UNKNOWNS).for_each(|i| next[i] -= part * step[i]);
                 let next = self.bounded(next);
                 let helps = |found: &Cycle| norm(&found.residual) < before * (1.0 - 1e-3 * part);
-                if let Some(found) = self.at(&next).filter(|found| steps < self.bold || helps(found)) {
+                if let Some(found) = self.at(&next).filter(|found| steps < bold || helps(found)) {
                     taken = Some((next, found));
                     break;
                 }

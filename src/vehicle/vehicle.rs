@@ -137,7 +137,13 @@ impl Vehicle {
         plant.closure = Closure::Fill(0.5);
         // A design charge is found with the compressor pulling as hard as the high side lets it.
         plant.control = Control::None;
-        let design = match steady(&plant, None, &mut Budget::new()) {
+        let mut budget = Budget::new();
+        let mut design = steady(&plant, None, &mut budget);
+        if design.as_ref().is_err_and(|e| e.kind == ErrorKind::NoConvergence) {
+            budget.embolden();
+            design = steady(&plant, None, &mut budget);
+        }
+        let design = match design {
             // A vessel nearly full or nearly empty is found more easily, and leads to the half-full one.
             Err(error) if error.kind == ErrorKind::NoConvergence => {
                 let mut budget = Budget::new();
