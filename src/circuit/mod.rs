@@ -2,6 +2,7 @@
 
 mod derived;
 mod estimate;
+mod features;
 mod figures;
 mod instrument;
 mod purity;
@@ -10,6 +11,7 @@ mod readings;
 pub use crate::names::Holding;
 pub use derived::{Derived, dew_temperature, subcooling, superheat};
 pub use estimate::Estimate;
+pub use features::FeatureVector;
 pub use instrument::Gauge;
 pub use purity::{AtRest, at_rest};
 pub use readings::{Reading, Readings};

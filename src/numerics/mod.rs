@@ -3,6 +3,8 @@
 mod even;
 mod exponential;
 mod logarithm;
+pub(crate) mod multivariate_t;
+mod normal;
 mod order;
 mod polynomial;
 mod real;
@@ -11,6 +13,7 @@ mod root;
 pub use even::{EvenCurve, SHORT_PIECE, ShortPiece};
 pub use exponential::{exp, exp_all};
 pub use logarithm::{ln, ln_all};
+pub(crate) use normal::normal_quantile;
 pub(crate) use order::put_in_order;
 pub use polynomial::{Curve, PIECE, Piece};
 pub use real::Real;
