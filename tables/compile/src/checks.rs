@@ -53,7 +53,27 @@ struct Chance {
 struct Checks {
     source: String,
     cautions_source: String,
+    looks_first: Before,
+    before_opening: Before,
     check: Vec<CheckRow>,
+}
+
+/// Checks that come before others.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Before {
+    checks: Vec<String>,
+    source: String,
+}
+
+/// When a check may come at all.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Once {
+    leads: Vec<String>,
+    #[serde(default)]
+    or_open: Vec<String>,
+    source: String,
 }
 
 #[derive(Deserialize)]
@@ -74,6 +94,7 @@ struct CheckRow {
     compressor: Vec<String>,
     #[serde(default)]
     cautions: Vec<String>,
+    once: Option<Once>,
 }
 
 #[derive(Deserialize)]
@@ -121,7 +142,7 @@ fn read<T: DeserializeOwned>(root: &Path, path: &str) -> Result<T, String> {
 
 const HEADER: &str = "//! Observations, further checks and repairs.\n//!\n\
     //! Generated from tables/checks by tables/compile; edit the tables, not this file.\n\n\
-    use super::checks::{CheckRow, Repair, Reveals};\n\
+    use super::checks::{CheckRow, Once, Repair, Reveals};\n\
     use super::looks::{ObservationRow, Shared};\n\
     use crate::names::{Caution, Check, Fault, Feature, Observation};\n\n";
 
@@ -217,9 +238,45 @@ fn cautions(ids: &[String]) -> Result<String, String> {
     ))
 }
 
+fn checks(ids: &[String]) -> Result<String, String> {
+    let known = |id: &String| Check::from_id(id).ok_or(format!("checks.toml: {id} is no check"));
+    let members = ids.iter().map(|id| Ok(format!("Check::{:?}", known(id)?)));
+    Ok(members.collect::<Result<Vec<_>, String>>()?.join(", "))
+}
+
+impl Before {
+    fn rust(&self, name: &str, doc: &str) -> Result<String, String> {
+        let (checks, count) = (checks(&self.checks)?, self.checks.len());
+        Ok(format!(
+            "/// {doc} Source: {}.\npub(super) const {name}: [Check; {count}] = [{checks}];\n\n",
+            self.source
+        ))
+    }
+}
+
+impl Once {
+    fn rust(&self) -> Result<String, String> {
+        let known = |id: &String| Fault::from_id(id).ok_or(format!("checks.toml: {id} is no fault"));
+        let leads = self.leads.iter().map(|id| Ok(format!("Fault::{:?}", known(id)?)));
+        let leads = leads.collect::<Result<Vec<_>, String>>()?.join(", ");
+        Ok(format!(
+            "// {}\nSome(Once {{ leads: &[{leads}], or_open: &[{}] }})",
+            self.source,
+            checks(&self.or_open)?
+        ))
+    }
+}
+
 impl Checks {
     fn rust(&self) -> Result<String, String> {
-        let mut source = format!(
+        let mut source = self.looks_first.rust(
+            "LOOKS_FIRST",
+            "What comes before the gauges where no pressure is known.",
+        )? + &self.before_opening.rust(
+            "BEFORE_OPENING",
+            "What comes before the circuit is opened, and before the vehicle is handed over or given back.",
+        )?;
+        source += &format!(
             "/// What each check reveals and costs; source: {}. Cautions: {}.\n\
              pub(super) const CHECKS: [CheckRow; {}] = [\n",
             self.source,
@@ -241,13 +298,14 @@ impl Checks {
             };
             source += &format!(
                 "CheckRow {{ check: Check::{check:?}, reveals: Reveals::{reveals}, minutes: {:?}, money: {:?}, \
-                 recovery: {}, at_rest: {}, systems: {:#010b}, cautions: {} }},\n",
+                 recovery: {}, at_rest: {}, systems: {:#010b}, cautions: {}, once: {} }},\n",
                 row.minutes,
                 row.money,
                 row.recovery,
                 row.at_rest,
                 systems(&row.expansion, &row.compressor)?,
-                cautions(&row.cautions)?
+                cautions(&row.cautions)?,
+                row.once.as_ref().map_or(Ok("None".into()), Once::rust)?
             );
         }
         Ok(source + "];\n\n")

@@ -18,42 +18,41 @@ struct File {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Row {
-    id: String,
+pub(crate) struct Row {
+    pub(crate) id: String,
     measure: String,
-    severity: [f64; 4],
-    weight: [f64; 4],
+    pub(crate) severity: [f64; 4],
+    pub(crate) weight: [f64; 4],
     #[serde(default)]
-    expansion: Vec<String>,
+    pub(crate) expansion: Vec<String>,
     #[serde(default)]
-    compressor: Vec<String>,
+    pub(crate) compressor: Vec<String>,
     prior: f64,
     prior_source: String,
     #[serde(default)]
-    rest_spread_k: f64,
+    pub(crate) rest_spread_k: f64,
     #[serde(default)]
-    effect: Vec<Effect>,
+    pub(crate) effect: Vec<Effect>,
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Effect {
-    feature: String,
+pub(crate) struct Effect {
+    pub(crate) feature: String,
     #[serde(default)]
-    expansion: Vec<String>,
+    pub(crate) expansion: Vec<String>,
     #[serde(default)]
-    compressor: Vec<String>,
-    shift: Option<[f64; 4]>,
-    rest: Option<[f64; 4]>,
-    inlet: Option<[f64; 4]>,
-    rest_k: Option<f64>,
+    pub(crate) compressor: Vec<String>,
+    pub(crate) shift: Option<[f64; 4]>,
+    pub(crate) rest: Option<[f64; 4]>,
+    pub(crate) inlet: Option<[f64; 4]>,
+    pub(crate) rest_k: Option<f64>,
     no_change: f64,
     source: String,
 }
 
-/// Reads every file of `tables/faults` and writes `src/diagnosis/fault_table.rs`, one row per fault in the order of
-/// its code.
-pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
+/// The rows of every file of `tables/faults`.
+pub(crate) fn read(root: &Path) -> Result<Vec<Row>, String> {
     let folder = root.join("tables/faults");
     let mut rows = Vec::new();
     for entry in fs::read_dir(&folder).map_err(|e| format!("tables/faults: {e}"))? {
@@ -69,6 +68,13 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
         }
         rows.extend(file.fault);
     }
+    Ok(rows)
+}
+
+/// Reads every file of `tables/faults` and writes `src/diagnosis/fault_table.rs`, one row per fault in the order of
+/// its code.
+pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
+    let rows = read(root)?;
     let mut source = format!(
         "{HEADER}pub(super) const FAULTS: [FaultRow; {}] = [\n",
         Fault::ALL.len()
@@ -90,9 +96,9 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     out.rust("src/diagnosis/fault_table.rs", &source)
 }
 
-const HEADER: &str = "//! What each fault does to each reading.\n//!\n\
+const HEADER: &str = "//! How common each fault is, where it can be, and what it does to the pressure at rest.\n//!\n\
     //! Generated from tables/faults by tables/compile; edit the tables, not this file.\n\n\
-    use super::faults::{Effect, FaultRow, Toward};\nuse crate::names::{Fault, Feature};\n\n\
+    use super::faults::{AtRest, FaultRow};\nuse crate::names::Fault;\n\n\
     /// One row per fault, in the order of its code.\n";
 
 impl Row {
@@ -105,40 +111,54 @@ impl Row {
         if rests != (self.rest_spread_k > 0.0) {
             return Err("effects towards rest and their spread come together".to_string());
         }
-        let effects: Result<Vec<String>, String> = self.effect.iter().map(Effect::rust).collect();
+        let mut rest = Vec::new();
+        for effect in &self.effect {
+            effect.check()?;
+            if effect.feature == Feature::RestPressure.id() {
+                rest.push(effect.at_rest()?);
+            }
+        }
+        let rest = match rest.as_slice() {
+            [] => "None".to_string(),
+            [one] => format!("Some({one})"),
+            _ => return Err("moves the pressure at rest twice".to_string()),
+        };
         Ok(format!(
             "FaultRow {{\nfault: Fault::{fault:?},\nsystems: {:#010b},\n// {}\nprior: {:?},\nmeasure: {:?},\n\
-             severity: {:?},\nweight: {:?},\nrest_spread_k: {:?},\neffects: &[\n{}],\n}},\n",
+             weight: {:?},\nat_rest: {rest},\n}},\n",
             systems(&self.expansion, &self.compressor)?,
             self.prior_source,
             self.prior,
             self.measure,
-            self.severity,
             self.weight,
-            self.rest_spread_k,
-            effects?.concat()
         ))
     }
 }
 
 impl Effect {
-    fn rust(&self) -> Result<String, String> {
+    /// Nothing, when it can be.
+    fn check(&self) -> Result<(), String> {
         let feature = Feature::from_id(&self.feature).ok_or(format!("{} is no feature", self.feature))?;
-        let (toward, size) = match (self.shift, self.rest.zip(self.rest_k), self.inlet) {
-            (Some(size), None, None) => ("Nothing".to_string(), size),
-            (None, Some((size, rest_k)), None) => (format!("Rest({rest_k:?})"), size),
-            (None, None, Some(size)) => ("Inlet".to_string(), size),
-            _ => return Err(format!("{feature}: give one of shift, rest with rest_k, and inlet")),
-        };
+        let ways = [
+            self.shift.is_some(),
+            self.rest.is_some() && self.rest_k.is_some(),
+            self.inlet.is_some(),
+        ];
+        if ways.iter().filter(|given| **given).count() != 1 || self.rest.is_some() != self.rest_k.is_some() {
+            return Err(format!("{feature}: give one of shift, rest with rest_k, and inlet"));
+        }
         if !(0.0..1.0).contains(&self.no_change) {
             return Err(format!("{feature}: no_change {} is no chance", self.no_change));
         }
+        Ok(())
+    }
+
+    /// What it does to the pressure at rest.
+    fn at_rest(&self) -> Result<String, String> {
+        let size = self.shift.ok_or("the pressure at rest has a shift")?;
         Ok(format!(
-            "// {}\nEffect {{ feature: Feature::{feature:?}, systems: {:#010b}, toward: Toward::{toward}, size: {size:?}, \
-             no_change: {:?} }},\n",
-            self.source,
-            systems(&self.expansion, &self.compressor)?,
-            self.no_change
+            "AtRest {{\n// {}\nsize: {size:?}, no_change: {:?} }}",
+            self.source, self.no_change
         ))
     }
 }

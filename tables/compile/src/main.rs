@@ -3,13 +3,13 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
-//! `-- --fit-bands` first fits the bands of the fleet to the vehicle model anew, which takes minutes (with names of refrigerants
-//! behind it, only theirs), and `-- --cover-bands` measures
-//! on vehicles that the fit has not seen how well they hold.
+//! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
+//! another number of vehicles; `-- --cover-sound` measures on other makes how well the first of them holds.
 //!
 //! `-- --moments CASES.jsonl.gz` takes the moments of an independent simulator's cases into `tables/atlas`.
 
 mod air;
+mod atlas;
 mod bands;
 mod blend_line;
 mod blends;
@@ -17,7 +17,6 @@ mod c;
 mod cases;
 mod charge_cases;
 mod checks;
-mod clouds;
 mod curves;
 mod dense;
 mod double;
@@ -25,11 +24,12 @@ mod dual;
 mod equilibrium;
 mod even;
 mod faults;
-mod fleet;
+mod features;
 mod fluid_facts;
 mod fluid_file;
 mod hardware;
 mod line;
+mod linear;
 mod mixed;
 mod moments;
 mod names;
@@ -37,7 +37,9 @@ mod output;
 mod pairs;
 mod python;
 mod refrigerants;
+mod sound;
 mod systems;
+mod work;
 
 use std::path::Path;
 use std::process::ExitCode;
@@ -45,14 +47,14 @@ use std::process::ExitCode;
 fn main() -> ExitCode {
     let asked = |name: &str| std::env::args().any(|argument| argument == name);
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
-    let outcome = if asked("--fit-bands") {
-        fleet::fit(&root, &named())
-    } else if asked("--cover-bands") {
-        fleet::cover()
-    } else if asked("--fit-clouds") {
-        clouds::fit(&root)
+    let outcome = if asked("--fit-sound") {
+        number("--vehicles", 3_000).and_then(|count| sound::fit(&root, &named(), count))
+    } else if asked("--cover-sound") {
+        number("--vehicles", 1_000).and_then(|count| sound::cover(&root, count, asked("--makes-of-fit")))
+    } else if asked("--fit-atlas") {
+        number("--vehicles", 1_000).and_then(|count| atlas::fit(&root, count))
     } else if asked("--moments") {
-        following("--moments").and_then(|cases| moments::run(&root, &cases, asked("--check")))
+        moments(&root, asked("--check"), asked("--without-makes"))
     } else {
         run(&root, asked("--check"))
     };
@@ -65,12 +67,35 @@ fn main() -> ExitCode {
     }
 }
 
+/// The moments, of all makes or without some of them.
+fn moments(root: &Path, check: bool, without: bool) -> Result<(), String> {
+    let makes = if without {
+        let range = following("--without-makes")?;
+        let ends = range
+            .split_once('-')
+            .and_then(|(first, last)| Some((first.parse().ok()?, last.parse().ok()?)));
+        Some(ends.ok_or(format!("{range} are no makes: give the first and the last, as in 0-5"))?)
+    } else {
+        None
+    };
+    moments::run(root, &following("--moments")?, check, makes)
+}
+
+/// The number after this argument, or the usual one.
+fn number(name: &str, usual: usize) -> Result<usize, String> {
+    if std::env::args().all(|argument| argument != name) {
+        return Ok(usual);
+    }
+    let digits = following(name)?;
+    digits.parse().map_err(|_| format!("{digits} is no number"))
+}
+
 /// The argument after this one.
 fn following(name: &str) -> Result<String, String> {
     std::env::args()
         .skip_while(|argument| argument != name)
         .nth(1)
-        .ok_or(format!("{name} needs a file behind it"))
+        .ok_or(format!("{name} needs something behind it"))
 }
 
 /// The refrigerants named among the arguments.
@@ -92,7 +117,6 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     bands::compile(root, &mut out)?;
     dense::compile(&mut out)?;
     mixed::compile(&mut out)?;
-    fleet::compile(root, &mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;
     let blends = blends::read_all(root)?;
@@ -100,5 +124,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     pairs::compile(root, &vocabularies, &blends, &mut out)?;
     blends::compile(&blends, &mut out)?;
     air::compile(root, &mut out)?;
+    sound::rust::compile(root, &mut out)?;
+    atlas::compile(root, &mut out)?;
     out.finish()
 }

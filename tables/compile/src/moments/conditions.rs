@@ -158,6 +158,9 @@ const COMPRESSORS: [Compressor; 3] = [
     Compressor::Electric,
 ];
 
+/// The terms that do not belong to a kind of system: the first so many.
+pub(crate) const PLAIN: usize = 16;
+
 /// The names of the terms, in the order of [`Usual::terms`], and whether each belongs to a kind of system.
 pub(crate) fn names() -> Vec<(String, bool)> {
     let plain = [

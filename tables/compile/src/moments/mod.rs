@@ -4,15 +4,18 @@
 //! `tables/atlas/independent-simulator.csv` and `independent-simulator-conditions.csv`; with `--check` it compares instead.
 //! The columns are described in `tables/atlas/README.md`.
 
-mod conditions;
+pub(crate) mod conditions;
 mod fit;
 mod lasting;
+mod reading;
 mod shifts;
 mod sound;
 mod table;
 #[cfg(test)]
 mod tests;
 mod truth;
+
+pub(crate) use reading::Table;
 
 use crate::output::Output;
 use flate2::read::GzDecoder;
@@ -38,11 +41,26 @@ pub(crate) type Covariance = [[f64; FEATURES]; FEATURES];
 const FOLDER: &str = "tables/atlas";
 
 /// Writes or compares the two tables of the atlas that come from the cases of `path`.
-pub(crate) fn run(root: &Path, path: &str, check: bool) -> Result<(), String> {
-    let [moments, conditions] = tables(&text(Path::new(path))?).map_err(|e| format!("{path}: {e}"))?;
+///
+/// `without` are makes that are left out, by the number at the end of their names: then the tables go to the folder `target/atlas`,
+/// to be judged on the cases of those makes.
+pub(crate) fn run(root: &Path, path: &str, check: bool, without: Option<(usize, usize)>) -> Result<(), String> {
+    let mut text = text(Path::new(path))?;
+    let mut folder = FOLDER;
+    if let Some((first, last)) = without {
+        let left_out = (first..=last).map(|make| format!("\"make\": \"M{make:02}\""));
+        let left_out: Vec<String> = left_out.collect();
+        let kept = text
+            .lines()
+            .filter(|line| left_out.iter().all(|make| !line.contains(make)));
+        text = kept.collect::<Vec<_>>().join("\n");
+        folder = "target/atlas";
+        fs::create_dir_all(root.join(folder)).map_err(|e| format!("{folder}: {e}"))?;
+    }
+    let [moments, conditions] = tables(&text).map_err(|e| format!("{path}: {e}"))?;
     let mut out = Output::new(root, check);
-    out.text(&format!("{FOLDER}/independent-simulator.csv"), &moments)?;
-    out.text(&format!("{FOLDER}/independent-simulator-conditions.csv"), &conditions)?;
+    out.text(&format!("{folder}/independent-simulator.csv"), &moments)?;
+    out.text(&format!("{folder}/independent-simulator-conditions.csv"), &conditions)?;
     out.finish()
 }
 

@@ -2,7 +2,7 @@
 
 use super::conditions::{Usual, names};
 use super::lasting::Lasting;
-use super::shifts::Shift;
+use super::shifts::Shifts;
 use super::sound::Sound;
 use super::truth::Case;
 use super::{Covariance, FEATURES, NAMES};
@@ -21,7 +21,7 @@ struct Key<'a> {
 }
 
 /// `independent-simulator.csv`.
-pub(crate) fn moments(cases: &[Case], sound: &Sound, shifts: &[Shift]) -> String {
+pub(crate) fn moments(cases: &[Case], sound: &Sound, shifts: &[Shifts]) -> String {
     let mut text = format!(
         "# Moments of an independent simulator ({} cases without gauge errors), by `tables-compile -- --moments CASES.jsonl.gz`.\n\
          # Columns: README.md of this folder. Readings in K, covariances in K2.\n\
@@ -46,22 +46,36 @@ pub(crate) fn moments(cases: &[Case], sound: &Sound, shifts: &[Shift]) -> String
     }
     let single: usize = sound.kinds.iter().map(|kind| kind.cases).sum();
     lasting(&mut text, &key("all", single, sound.makes), &sound.lasting);
-    for shift in shifts {
-        let key = Key {
-            expansion: shift.expansion.id(),
-            group: shift.group,
-            fault: shift.fault.id(),
-            severity: Some(shift.severity),
-            cases: shift.cases,
-            makes: shift.makes,
+    for of in shifts {
+        let whole = Key {
+            expansion: of.expansion.id(),
+            group: "all",
+            fault: of.fault.id(),
+            severity: None,
+            cases: of.cases,
+            makes: of.makes,
         };
-        start(&mut text, &key, "read", "");
-        for count in shift.read {
-            let _ = write!(text, ",{count}");
+        covariance(&mut text, &whole, "covariance", &of.covariance);
+        if let Some(severe) = &of.severe {
+            covariance(&mut text, &whole, "covariance_severe", severe);
         }
-        text.push('\n');
-        values_row(&mut text, &key, "shift", "", &shift.shift.map(Some));
-        covariance(&mut text, &key, "covariance", &shift.covariance);
+        for shift in &of.rows {
+            let key = Key {
+                group: shift.group,
+                severity: Some(shift.severity),
+                cases: shift.cases,
+                makes: shift.makes,
+                ..whole
+            };
+            start(&mut text, &key, "read", "");
+            for count in shift.read {
+                let _ = write!(text, ",{count}");
+            }
+            text.push('\n');
+            for ((term, _), values) in names().iter().zip(&shift.shift) {
+                values_row(&mut text, &key, "shift", term, &values.map(Some));
+            }
+        }
     }
     text
 }

@@ -65,31 +65,38 @@ fn the_sound_mean_and_its_spread_are_those_of_two_cases() {
     close(kind.fit.scale[VENT][VENT], 1.0 - 0.01 / 3.0, 1e-3);
 }
 
-/// Overcharged vents of 10, 12, 16 and 18 °C lie round 14 °C, 7 K above the sound mean. A group of compressors keeps of its own two
-/// shifts x what they weigh against fifteen cases of all: (sum u x + 15 7) / (sum u + 15), with the weights
-/// u = (5 + 1) / (5 + (x - shift)^2 / scale) of the t distribution.
+/// Overcharged vents of 10, 12, 16 and 18 °C lie round 14 °C, 7 K above the sound mean, and in weather without slopes. What a group
+/// of compressors adds is its two cases' mean deviation, drawn towards nought by fifteen cases without any: sum u d / (sum u + 15),
+/// with the weights u = (5 + 1) / (5 + (x - shift)^2 / scale) of the t distribution. In turn the shift of all is the weighted mean of
+/// what is left of the cases, both groups being solved for at once.
 #[test]
 fn shifts_are_pooled_with_the_weights_that_are_stated() {
     let cases = read(&file()).unwrap();
     let usual = Usual::of(&cases).unwrap();
     let sound = Sound::of(&cases, &usual).unwrap();
     let all = shifts::all(&cases, &usual, &sound).unwrap();
-    let of = |group: &str| {
-        all.iter()
-            .find(|s| s.fault == Fault::Overcharge && s.group == group)
-            .unwrap()
+    let [of_fault] = all.iter().filter(|s| s.fault == Fault::Overcharge).collect::<Vec<_>>()[..] else {
+        unreachable!("one expansion device has the fault")
     };
-    close(of("all").shift[VENT], 7.0, 2e-3);
+    assert_eq!((of_fault.cases, of_fault.makes), (4, 1));
+    let of = |group: &str| of_fault.rows.iter().find(|row| row.group == group).unwrap();
+    // The weather of all cases is that of 30 °C, 1,500 rpm: only w is not nought.
+    let w = usual.terms(&cases[0]).unwrap()[2];
+    let at = |group: &str| of(group).shift[0][VENT] + w * of(group).shift[2][VENT];
+    close(at("all"), 7.0, 2e-3);
     assert_eq!((of("all").cases, of("all").makes, of("all").read[VENT]), (4, 1, 4));
     assert_eq!(of("all").severity, [0.3, 0.3, 0.3]);
+    let scale = of_fault.covariance[VENT][VENT];
     for (group, own) in [("fixed-clutch", [3.0, 5.0]), ("electric", [9.0, 11.0])] {
-        let (found, scale) = (of(group).shift[VENT], of(group).covariance[VENT][VENT]);
-        let weights = own.map(|x: f64| 6.0 / (5.0 + (x - found).powi(2) / scale));
-        let sum: f64 = weights.iter().zip(&own).map(|(u, x)| u * x).sum();
-        close(found, (sum + 15.0 * 7.0) / (weights.iter().sum::<f64>() + 15.0), 2e-3);
-        assert!((found - 7.0).abs() > 0.2, "{group}: {found}");
+        let added = [0, 2].map(|term| of(group).shift[term][VENT] - of("all").shift[term][VENT]);
+        let weights = own.map(|x: f64| 6.0 / (5.0 + (x - at(group)).powi(2) / scale));
+        // The stationary point of sum u (d - b0 - w b2)^2 + 15 b0^2 + 30 b2^2.
+        let left: f64 = weights.iter().zip(&own).map(|(u, x)| u * (x - at(group))).sum();
+        close(left, 15.0 * added[0], 2e-2);
+        close(w * left, 30.0 * added[1], 2e-2);
+        assert!((at(group) - 7.0).abs() > 0.2, "{group}: {}", at(group));
     }
-    assert!(all.iter().all(|shift| shift.group != "variable"));
+    assert!(of_fault.rows.iter().all(|row| row.group != "variable"));
 }
 
 /// A reading that no case has keeps what is believed beforehand, and is counted as none.
@@ -107,7 +114,7 @@ fn a_table_has_the_figures_of_its_cases() {
         row("independent-simulator,txv,all,overcharge,0.300,0.300,0.300,read"),
         "independent-simulator,txv,all,overcharge,0.300,0.300,0.300,read,,4,1,0,0,0,0,0,0,4"
     );
-    let shift = row("independent-simulator,txv,all,overcharge,0.300,0.300,0.300,shift");
+    let shift = row("independent-simulator,txv,all,overcharge,0.300,0.300,0.300,shift,1,");
     close(shift.rsplit(',').next().unwrap().parse().unwrap(), 7.0, 2e-3);
     assert!(conditions.contains("independent-simulator,relative_humidity,\"1\",6,0.500,0.000\n"));
     let columns = row("source,").split(',').count();
