@@ -2515,11 +2515,17 @@ pub enum Observation {
     /// A second set of gauges shows the same pressures.
     #[cfg_attr(feature = "serde", serde(rename = "second_gauges_agree"))]
     SecondGaugesAgree = 35,
+    /// After ten to fifteen minutes on the road the air at the vents is as cold as it should be, and stays so.
+    #[cfg_attr(feature = "serde", serde(rename = "cools_on_the_road"))]
+    CoolsOnTheRoad = 36,
+    /// The vehicle's own transducer of the high side and the gauge show the same pressure.
+    #[cfg_attr(feature = "serde", serde(rename = "transducer_agrees"))]
+    TransducerAgrees = 37,
 }
 
 impl Observation {
     /// Every member, in the order of the table.
-    pub const ALL: [Observation; 35] = [
+    pub const ALL: [Observation; 37] = [
         Observation::ClutchEngaged,
         Observation::ClutchHasVoltage,
         Observation::HubTurnsFreely,
@@ -2555,9 +2561,11 @@ impl Observation {
         Observation::RecoveredAboveLabel,
         Observation::RecentlyFilled,
         Observation::SecondGaugesAgree,
+        Observation::CoolsOnTheRoad,
+        Observation::TransducerAgrees,
     ];
 
-    const SPELLINGS: [(Observation, &'static [&'static str]); 35] = [
+    const SPELLINGS: [(Observation, &'static [&'static str]); 37] = [
         (Observation::ClutchEngaged, &["clutch_engaged"]),
         (Observation::ClutchHasVoltage, &["clutch_has_voltage"]),
         (Observation::HubTurnsFreely, &["hub_turns_freely"]),
@@ -2602,6 +2610,8 @@ impl Observation {
         (Observation::RecoveredAboveLabel, &["recovered_above_label"]),
         (Observation::RecentlyFilled, &["recently_filled"]),
         (Observation::SecondGaugesAgree, &["second_gauges_agree"]),
+        (Observation::CoolsOnTheRoad, &["cools_on_the_road"]),
+        (Observation::TransducerAgrees, &["transducer_agrees"]),
     ];
 
     /// The id used in text.
@@ -2675,6 +2685,12 @@ impl Observation {
             Observation::RecoveredAboveLabel => "Clearly more refrigerant was recovered than the label names.",
             Observation::RecentlyFilled => "Refrigerant was added since the system last worked well.",
             Observation::SecondGaugesAgree => "A second set of gauges shows the same pressures.",
+            Observation::CoolsOnTheRoad => {
+                "After ten to fifteen minutes on the road the air at the vents is as cold as it should be, and stays so."
+            }
+            Observation::TransducerAgrees => {
+                "The vehicle's own transducer of the high side and the gauge show the same pressure."
+            }
         }
     }
 
@@ -2721,6 +2737,8 @@ impl Observation {
             33 => Some(Observation::RecoveredAboveLabel),
             34 => Some(Observation::RecentlyFilled),
             35 => Some(Observation::SecondGaugesAgree),
+            36 => Some(Observation::CoolsOnTheRoad),
+            37 => Some(Observation::TransducerAgrees),
             _ => None,
         }
     }
@@ -2863,11 +2881,17 @@ pub enum Check {
     /// Check hoses, units and zero of the gauges and the seat of every probe, then read again with a second set.
     #[cfg_attr(feature = "serde", serde(rename = "compare-gauges"))]
     CompareGauges = 38,
+    /// Drive for ten to fifteen minutes on the coldest setting, and feel whether it cools and goes on cooling.
+    #[cfg_attr(feature = "serde", serde(rename = "road-test"))]
+    RoadTest = 39,
+    /// Compare the high side of the gauge with that of the vehicle's own transducer, on a scan tool.
+    #[cfg_attr(feature = "serde", serde(rename = "compare-transducer"))]
+    CompareTransducer = 40,
 }
 
 impl Check {
     /// Every member, in the order of the table.
-    pub const ALL: [Check; 38] = [
+    pub const ALL: [Check; 40] = [
         Check::ReadLowSide,
         Check::ReadHighSide,
         Check::ReadVent,
@@ -2906,9 +2930,11 @@ impl Check {
         Check::RecoverAndWeigh,
         Check::AskHistory,
         Check::CompareGauges,
+        Check::RoadTest,
+        Check::CompareTransducer,
     ];
 
-    const SPELLINGS: [(Check, &'static [&'static str]); 38] = [
+    const SPELLINGS: [(Check, &'static [&'static str]); 40] = [
         (Check::ReadLowSide, &["read-low-side"]),
         (Check::ReadHighSide, &["read-high-side"]),
         (Check::ReadVent, &["read-vent"]),
@@ -2947,6 +2973,8 @@ impl Check {
         (Check::RecoverAndWeigh, &["recover-and-weigh"]),
         (Check::AskHistory, &["ask-history"]),
         (Check::CompareGauges, &["compare-gauges"]),
+        (Check::RoadTest, &["road-test"]),
+        (Check::CompareTransducer, &["compare-transducer"]),
     ];
 
     /// The id used in text.
@@ -3009,6 +3037,12 @@ impl Check {
             Check::CompareGauges => {
                 "Check hoses, units and zero of the gauges and the seat of every probe, then read again with a second set."
             }
+            Check::RoadTest => {
+                "Drive for ten to fifteen minutes on the coldest setting, and feel whether it cools and goes on cooling."
+            }
+            Check::CompareTransducer => {
+                "Compare the high side of the gauge with that of the vehicle's own transducer, on a scan tool."
+            }
         }
     }
 
@@ -3058,6 +3092,8 @@ impl Check {
             36 => Some(Check::RecoverAndWeigh),
             37 => Some(Check::AskHistory),
             38 => Some(Check::CompareGauges),
+            39 => Some(Check::RoadTest),
+            40 => Some(Check::CompareTransducer),
             _ => None,
         }
     }
@@ -3333,18 +3369,18 @@ impl core::fmt::Display for RestFinding {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum ExpectedBasis {
-    /// The vehicle's own pressure table, and for the other readings what the vehicle model or published figures say.
+    /// The vehicle's own pressure table, and for the other readings what the sources say.
     #[cfg_attr(feature = "serde", serde(rename = "own-table"))]
     OwnTable = 1,
-    /// The vehicle model, sharpened by healthy readings of the same vehicle.
+    /// The sources, sharpened by healthy readings of the same vehicle.
     #[cfg_attr(feature = "serde", serde(rename = "own-readings"))]
     OwnReadings = 2,
-    /// The vehicle model's population of sound vehicles of this kind.
+    /// The vehicle model's sound vehicles of this kind, the only source that speaks of it; how far sources disagree is taken from R-134a.
     #[cfg_attr(feature = "serde", serde(rename = "vehicle-model"))]
     VehicleModel = 3,
-    /// Published charts and common practice: the vehicle model does not cover this system or these conditions.
-    #[cfg_attr(feature = "serde", serde(rename = "published"))]
-    Published = 4,
+    /// Several sources: the vehicle model, an independent simulator and published charts, with how far they disagree.
+    #[cfg_attr(feature = "serde", serde(rename = "sources"))]
+    Sources = 4,
 }
 
 impl ExpectedBasis {
@@ -3353,14 +3389,14 @@ impl ExpectedBasis {
         ExpectedBasis::OwnTable,
         ExpectedBasis::OwnReadings,
         ExpectedBasis::VehicleModel,
-        ExpectedBasis::Published,
+        ExpectedBasis::Sources,
     ];
 
     const SPELLINGS: [(ExpectedBasis, &'static [&'static str]); 4] = [
         (ExpectedBasis::OwnTable, &["own-table"]),
         (ExpectedBasis::OwnReadings, &["own-readings"]),
         (ExpectedBasis::VehicleModel, &["vehicle-model"]),
-        (ExpectedBasis::Published, &["published"]),
+        (ExpectedBasis::Sources, &["sources"]),
     ];
 
     /// The id used in text.
@@ -3372,12 +3408,14 @@ impl ExpectedBasis {
     pub const fn description(self) -> &'static str {
         match self {
             ExpectedBasis::OwnTable => {
-                "The vehicle's own pressure table, and for the other readings what the vehicle model or published figures say."
+                "The vehicle's own pressure table, and for the other readings what the sources say."
             }
-            ExpectedBasis::OwnReadings => "The vehicle model, sharpened by healthy readings of the same vehicle.",
-            ExpectedBasis::VehicleModel => "The vehicle model's population of sound vehicles of this kind.",
-            ExpectedBasis::Published => {
-                "Published charts and common practice: the vehicle model does not cover this system or these conditions."
+            ExpectedBasis::OwnReadings => "The sources, sharpened by healthy readings of the same vehicle.",
+            ExpectedBasis::VehicleModel => {
+                "The vehicle model's sound vehicles of this kind, the only source that speaks of it; how far sources disagree is taken from R-134a."
+            }
+            ExpectedBasis::Sources => {
+                "Several sources: the vehicle model, an independent simulator and published charts, with how far they disagree."
             }
         }
     }
@@ -3393,7 +3431,7 @@ impl ExpectedBasis {
             1 => Some(ExpectedBasis::OwnTable),
             2 => Some(ExpectedBasis::OwnReadings),
             3 => Some(ExpectedBasis::VehicleModel),
-            4 => Some(ExpectedBasis::Published),
+            4 => Some(ExpectedBasis::Sources),
             _ => None,
         }
     }

@@ -2,12 +2,12 @@
 //!
 //! Generated from tables/checks by tables/compile; edit the tables, not this file.
 
-use super::checks::{CheckRow, Repair, Reveals};
+use super::checks::{CheckRow, Once, Repair, Reveals};
 use super::looks::{ObservationRow, Shared};
 use crate::names::{Caution, Check, Fault, Feature, Observation};
 
 /// One row per observation, in the order of its code.
-pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
+pub(super) const OBSERVATIONS: [ObservationRow; 37] = [
     // common practice, no source: with cooling asked for, in warm weather
     // clutch-not-engaged: by its meaning
     // compressor-control-fault: engineering judgement: the clutch of a fixed compressor is kept out, a variable one stays in
@@ -390,6 +390,32 @@ pub(super) const OBSERVATIONS: [ObservationRow; 35] = [
             0.97, 0.97, 0.1,
         ],
     },
+    // engineering judgement: a fault that a customer complains of is felt in the vehicle, a slight one is not
+    // no-fault: by its meaning
+    // gauge-error: by its meaning: nothing is wrong with the vehicle
+    // condenser-airflow-loss: common practice, no source: the wind on the road does the work of a dead fan
+    // undercharge: engineering judgement: a small loss is not felt
+    // overcharge: engineering judgement: the wind on the road brings the high side down
+    // non-condensables: engineering judgement: the wind on the road brings the high side down
+    // worn-compressor: engineering judgement: a faster compressor makes up for some of what it loses
+    // clutch-not-engaged: physics: it is not driven
+    // evaporator-icing: common practice, no source: it ices up after some minutes
+    // moisture-icing: common practice, no source: it comes and goes
+    ObservationRow {
+        otherwise: 0.3,
+        yes: [
+            0.95, 0.3, 0.4, 0.5, 0.6, 0.5, 0.3, 0.3, 0.3, 0.3, 0.3, 0.1, 0.15, 0.3, 0.03, 0.3, 0.3, 0.3, 0.3, 0.3, 0.95,
+        ],
+    },
+    // engineering judgement: a transducer that is off on a sound vehicle is rare
+    // gauge-error: engineering judgement: the gauge of the high side, its hose or its unit is wrong; a probe in the wrong place or a low gauge is not seen so
+    ObservationRow {
+        otherwise: 0.95,
+        yes: [
+            0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95,
+            0.95, 0.95, 0.3,
+        ],
+    },
 ];
 
 /// Answers of which at most one is yes.
@@ -416,6 +442,11 @@ pub(super) const SHARED: &[Shared] = &[
     // engineering judgement: vapour in the same liquid line
     Shared {
         members: &[Observation::SightGlassBubbles, Observation::HissingAtExpansion],
+        correlation: 0.5,
+    },
+    // engineering judgement: the same gauge of the high side
+    Shared {
+        members: &[Observation::SecondGaugesAgree, Observation::TransducerAgrees],
         correlation: 0.5,
     },
     // engineering judgement: the same cold coil
@@ -458,8 +489,14 @@ pub(super) const SHARED: &[Shared] = &[
     },
 ];
 
+/// What comes before the gauges where no pressure is known. Source: common practice, no source: eyes and hands come before hoses.
+pub(super) const LOOKS_FIRST: [Check; 3] = [Check::WatchClutch, Check::WatchCondenserFan, Check::TurnHub];
+
+/// What comes before the circuit is opened, and before the vehicle is handed over or given back. Source: common practice, no source: both pressures and the vent are read before a closed circuit is opened.
+pub(super) const BEFORE_OPENING: [Check; 3] = [Check::ReadLowSide, Check::ReadHighSide, Check::ReadVent];
+
 /// What each check reveals and costs; source: engineering judgement: minutes and money. Cautions: common practice, no source.
-pub(super) const CHECKS: [CheckRow; 42] = [
+pub(super) const CHECKS: [CheckRow; 44] = [
     CheckRow {
         check: Check::ReadLowSide,
         reveals: Reveals::Feature(Feature::LowSide),
@@ -469,6 +506,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::Pressure, Caution::Frostbite, Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::ReadHighSide,
@@ -479,6 +517,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::Pressure, Caution::Frostbite, Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::ReadVent,
@@ -489,6 +528,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[],
+        once: None,
     },
     CheckRow {
         check: Check::ReadSuctionLine,
@@ -499,6 +539,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts, Caution::HotParts],
+        once: None,
     },
     CheckRow {
         check: Check::ReadLiquidLine,
@@ -509,6 +550,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts, Caution::HotParts],
+        once: None,
     },
     CheckRow {
         check: Check::ReadDischargeLine,
@@ -519,6 +561,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts, Caution::HotParts],
+        once: None,
     },
     CheckRow {
         check: Check::CountClutchCycles,
@@ -529,6 +572,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b00010001,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::WatchClutch,
@@ -539,6 +583,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b00110011,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::MeasureClutchVoltage,
@@ -549,6 +594,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b00010001,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::TurnHub,
@@ -559,6 +605,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b01110111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::TurnHub,
@@ -569,6 +616,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b01110111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::LookForSlip,
@@ -579,6 +627,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b01110111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::ListenToCompressor,
@@ -589,6 +638,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts, Caution::HighVoltage],
+        once: None,
     },
     CheckRow {
         check: Check::WatchCondenserFan,
@@ -599,6 +649,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::LookAtCondenserFace,
@@ -609,6 +660,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::SprayCondenser,
@@ -619,6 +671,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts, Caution::HighVoltage],
+        once: None,
     },
     CheckRow {
         check: Check::FeelCondenserPasses,
@@ -629,6 +682,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts, Caution::HotParts],
+        once: None,
     },
     CheckRow {
         check: Check::ClampCondenserMiddle,
@@ -639,6 +693,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts, Caution::HotParts],
+        once: None,
     },
     CheckRow {
         check: Check::LookAtSightGlass,
@@ -649,6 +704,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b00001111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::LookForLeaks,
@@ -659,6 +715,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b11111111,
         cautions: &[Caution::Ventilation, Caution::Flammable, Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::ListenAtExpansion,
@@ -669,6 +726,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[],
+        once: None,
     },
     CheckRow {
         check: Check::DropAcrossDrier,
@@ -679,6 +737,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::HotParts, Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::LookAtExpansion,
@@ -689,6 +748,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::LookAtSuctionLine,
@@ -699,6 +759,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::FollowSuctionLine,
@@ -709,6 +770,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::WarmAndChillBulb,
@@ -719,6 +781,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b00001111,
         cautions: &[Caution::MovingParts, Caution::Frostbite, Caution::Flammable],
+        once: None,
     },
     CheckRow {
         check: Check::LookAtEvaporator,
@@ -729,6 +792,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::WatchTwentyMinutes,
@@ -739,6 +803,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::Ventilation],
+        once: None,
     },
     CheckRow {
         check: Check::WatchTwentyMinutes,
@@ -749,6 +814,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::Ventilation],
+        once: None,
     },
     CheckRow {
         check: Check::FeelAirflow,
@@ -759,6 +825,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[],
+        once: None,
     },
     CheckRow {
         check: Check::CloseHeater,
@@ -769,6 +836,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::HotParts, Caution::MovingParts],
+        once: None,
     },
     CheckRow {
         check: Check::RaiseEngineSpeed,
@@ -779,6 +847,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b01110111,
         cautions: &[Caution::MovingParts, Caution::Ventilation],
+        once: None,
     },
     CheckRow {
         check: Check::DriveControl,
@@ -789,6 +858,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11001100,
         cautions: &[Caution::MovingParts, Caution::HighVoltage],
+        once: None,
     },
     CheckRow {
         check: Check::TimeEqualisation,
@@ -799,6 +869,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: false,
         systems: 0b11111111,
         cautions: &[Caution::Pressure],
+        once: None,
     },
     CheckRow {
         check: Check::ReadRestPressure,
@@ -809,6 +880,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b11111111,
         cautions: &[Caution::Pressure, Caution::Frostbite],
+        once: None,
     },
     CheckRow {
         check: Check::ReadRestPressure,
@@ -819,6 +891,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b11111111,
         cautions: &[Caution::Pressure, Caution::Frostbite],
+        once: None,
     },
     CheckRow {
         check: Check::IdentifyRefrigerant,
@@ -834,6 +907,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
             Caution::Frostbite,
             Caution::NoVenting,
         ],
+        once: None,
     },
     CheckRow {
         check: Check::IdentifyRefrigerant,
@@ -849,27 +923,12 @@ pub(super) const CHECKS: [CheckRow; 42] = [
             Caution::Frostbite,
             Caution::NoVenting,
         ],
+        once: None,
     },
-    CheckRow {
-        check: Check::RecoverAndWeigh,
-        reveals: Reveals::Observation(Observation::RecoveredBelowLabel),
-        minutes: 5.0,
-        money: 0.0,
-        recovery: true,
-        at_rest: true,
-        systems: 0b11111111,
-        cautions: &[Caution::ForeignRefrigerant],
-    },
-    CheckRow {
-        check: Check::RecoverAndWeigh,
-        reveals: Reveals::Observation(Observation::RecoveredAboveLabel),
-        minutes: 5.0,
-        money: 0.0,
-        recovery: true,
-        at_rest: true,
-        systems: 0b11111111,
-        cautions: &[Caution::ForeignRefrigerant],
-    },
+    CheckRow { check: Check::RecoverAndWeigh, reveals: Reveals::Observation(Observation::RecoveredBelowLabel), minutes: 5.0, money: 0.0, recovery: true, at_rest: true, systems: 0b11111111, cautions: &[Caution::ForeignRefrigerant], once: // common practice, no source: the charge is weighed where the charge is suspected
+Some(Once { leads: &[Fault::Undercharge, Fault::Overcharge], or_open: &[] }) },
+    CheckRow { check: Check::RecoverAndWeigh, reveals: Reveals::Observation(Observation::RecoveredAboveLabel), minutes: 5.0, money: 0.0, recovery: true, at_rest: true, systems: 0b11111111, cautions: &[Caution::ForeignRefrigerant], once: // common practice, no source: the charge is weighed where the charge is suspected
+Some(Once { leads: &[Fault::Undercharge, Fault::Overcharge], or_open: &[] }) },
     CheckRow {
         check: Check::AskHistory,
         reveals: Reveals::Observation(Observation::RecentlyFilled),
@@ -879,6 +938,7 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b11111111,
         cautions: &[],
+        once: None,
     },
     CheckRow {
         check: Check::CompareGauges,
@@ -889,6 +949,20 @@ pub(super) const CHECKS: [CheckRow; 42] = [
         at_rest: true,
         systems: 0b11111111,
         cautions: &[Caution::Pressure, Caution::Frostbite, Caution::NoVenting],
+        once: None,
+    },
+    CheckRow { check: Check::RoadTest, reveals: Reveals::Observation(Observation::CoolsOnTheRoad), minutes: 15.0, money: 0.0, recovery: false, at_rest: false, systems: 0b11111111, cautions: &[], once: // common practice, no source: a complaint that the readings do not bear out is first made sure of
+Some(Once { leads: &[Fault::NoFault], or_open: &[Check::ReadVent] }) },
+    CheckRow {
+        check: Check::CompareTransducer,
+        reveals: Reveals::Observation(Observation::TransducerAgrees),
+        minutes: 4.0,
+        money: 0.0,
+        recovery: false,
+        at_rest: true,
+        systems: 0b11001100,
+        cautions: &[Caution::Pressure, Caution::Frostbite],
+        once: None,
     },
 ];
 
