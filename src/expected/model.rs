@@ -1,0 +1,499 @@
+//! The one model of what a sound system shows: a mixture of multivariate t distributions, one for each source.
+
+use super::constants::{
+    REST_DOWN_K, REST_K, REST_UP_K, SETTLE_PRESSURES_S, SETTLE_VENT_S, SETTLED_S, STROKE_LIMIT_AMBIENT_K,
+    STROKE_LIMIT_ENGINE_SPEED_HZ, UNSETTLED_PRESSURES_K,
+};
+use super::sources::{
+    BETWEEN_ONE, BETWEEN_SEVERAL, IndependentKind, SOURCES, Said, Source, VehicleModelKind, add_doubt, between_sources,
+    published_shift,
+};
+use super::weather::Facts;
+use crate::circuit::FeatureVector;
+use crate::error::Error;
+use crate::names::{Compressor, ErrorKind, ExpectedBasis, Feature, Quantity, Refrigerant};
+use crate::numerics::multivariate_t::{DIMENSIONS, Freedom, Matrix, Student, Vector, ZERO};
+use crate::numerics::{normal_quantile, sqrt};
+use crate::saturation::{self, pseudo_critical};
+use crate::units::{Surroundings, in_kelvins};
+use crate::vehicle::{Conditions, System};
+
+/// Normal quantile that bounds the middle 80 %.
+pub(super) const QUANTILE_80: f64 = 1.281_551_565_544_600_4;
+/// Normal quantile that bounds the middle 95 %.
+pub(super) const QUANTILE_95: f64 = 1.959_963_984_540_054;
+
+/// Where a figure of a sound vehicle lies.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Band<Q> {
+    /// 2.5 % of sound vehicles lie below.
+    pub low_95: Q,
+    /// 10 % lie below.
+    pub low_80: Q,
+    /// Half lie below.
+    pub median: Q,
+    /// 10 % lie above.
+    pub high_80: Q,
+    /// 2.5 % lie above.
+    pub high_95: Q,
+}
+
+impl<Q: Copy> Band<Q> {
+    /// The band with each limit converted.
+    pub(crate) fn map<R>(&self, convert: impl Fn(Q) -> R) -> Band<R> {
+        Band {
+            low_95: convert(self.low_95),
+            low_80: convert(self.low_80),
+            median: convert(self.median),
+            high_80: convert(self.high_80),
+            high_95: convert(self.high_95),
+        }
+    }
+}
+
+/// The highest pressure to which a band reaches, Pa absolute: protection has taken over by then, at 27 to 32 bar gauge as
+/// in the vehicle model.
+const PROTECTION_PA: f64 = 3.25e6;
+/// The same of R-744, as its vehicles have it.
+const PROTECTION_R744_PA: f64 = 14.0e6;
+
+/// What a sound system of one kind shows in some conditions.
+///
+/// For every source one multivariate t distribution with five degrees of freedom over the whole [`FeatureVector`]: its mean follows
+/// the conditions, its scale matrix has a lasting part (make, vehicle, disagreement between sources: the same in every visit of a
+/// vehicle) and a passing one (what nobody noted, repeatability). Everything that is said about sound systems is read from
+/// here: bands, deviations, the likelihood of "no fault", predictions and proof.
+///
+/// Sources: `tables/atlas` and `tables/bands`, each figure with its own. Of R-744, R-152a and the refrigerants of buses one source
+/// speaks; how far sources disagree is taken from R-134a there, and [`Self::basis`] says so.
+///
+/// ```
+/// use coldloop::Feature;
+/// use coldloop::expected::SoundModel;
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal);
+/// let model = SoundModel::of(&system, &Conditions::new(celsius(25.0), Surroundings::SEA_LEVEL))?;
+/// let low_side = model.band(Feature::LowSide).unwrap();
+/// assert!((268.0..280.0).contains(&low_side.median));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SoundModel {
+    components: [Component; SOURCES],
+    count: usize,
+    few: [f64; 4],
+    ambient_k: f64,
+    /// Glide at the high side's median, K; nought for a pure refrigerant.
+    glide_k: f64,
+    /// Above this the high side does not go, K above the ambient.
+    limit_k: f64,
+    cycles: bool,
+    beyond_fit: bool,
+    basis: ExpectedBasis,
+}
+
+/// What one source says.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Component {
+    pub(crate) source: Source,
+    /// Share in the mixture.
+    pub(crate) weight: f64,
+    pub(crate) mean: Vector,
+    pub(crate) lasting: Matrix,
+    pub(crate) passing: Matrix,
+    pub(crate) freedom: Freedom,
+    /// What the scale matrix of a fault has more in this case than its table: disagreement between sources, conditions that
+    /// nobody noted.
+    pub(crate) more: Matrix,
+    /// The mean of the kind, and by how much the lasting spread has shrunk, where this vehicle is known.
+    pub(crate) of_kind: Vector,
+    pub(crate) gained: Matrix,
+}
+
+impl Component {
+    const NONE: Self = Self {
+        source: Source::VehicleModel,
+        weight: 0.0,
+        mean: [0.0; DIMENSIONS],
+        lasting: ZERO,
+        passing: ZERO,
+        freedom: Freedom::USUAL,
+        more: ZERO,
+        of_kind: [0.0; DIMENSIONS],
+        gained: ZERO,
+    };
+
+    fn of(source: Source, said: &Said, doubted: &Matrix, between: &Matrix) -> Self {
+        let mut component = Self {
+            source,
+            weight: source.weight(),
+            mean: said.mean,
+            of_kind: said.mean,
+            ..Self::NONE
+        };
+        for i in 0..DIMENSIONS {
+            for j in 0..DIMENSIONS {
+                component.lasting[i][j] = said.lasting[i][j] + between[i][j];
+                component.passing[i][j] = said.passing[i][j] + doubted[i][j];
+                component.more[i][j] = between[i][j] + doubted[i][j];
+            }
+        }
+        component
+    }
+
+    /// Whether something is known of the vehicle itself.
+    pub(crate) fn is_known(&self) -> bool {
+        self.gained != ZERO
+    }
+
+    /// Scale matrix of one state.
+    pub(crate) fn scale(&self) -> Matrix {
+        let mut scale = self.lasting;
+        for (row, passing) in scale.iter_mut().zip(&self.passing) {
+            for (entry, passing) in row.iter_mut().zip(passing) {
+                *entry += passing;
+            }
+        }
+        scale
+    }
+
+    /// The distribution of a sum of features.
+    fn along(&self, view: &View) -> Student {
+        let (mut mean, mut variance) = (view.from, 0.0);
+        for (i, one) in view.features() {
+            mean += one * self.mean[i];
+            for (j, other) in view.features() {
+                variance += one * other * (self.lasting[i][j] + self.passing[i][j]);
+            }
+        }
+        Student {
+            mean,
+            scale: sqrt(variance),
+            freedom: self.freedom,
+        }
+    }
+}
+
+/// A figure as one feature, or as one less another.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct View {
+    pub(crate) plus: usize,
+    pub(crate) minus: Option<usize>,
+    /// From where it counts, K.
+    pub(crate) from: f64,
+}
+
+impl View {
+    pub(crate) fn features(self) -> impl Iterator<Item = (usize, f64)> {
+        let minus = self.minus.map(|i| (i, -1.0));
+        core::iter::once((self.plus, 1.0)).chain(minus)
+    }
+}
+
+impl SoundModel {
+    /// Whether a source speaks of such systems.
+    pub fn speaks_of(system: &System) -> bool {
+        VehicleModelKind::of(system).is_some()
+    }
+
+    /// The systems of which one speaks.
+    pub fn systems() -> impl Iterator<Item = System> {
+        VehicleModelKind::systems()
+    }
+
+    /// What sound systems of this kind show in these conditions.
+    ///
+    /// What is not given is taken as [`super::Weather::of`] says, and widens the passing spread.
+    ///
+    /// Errors: as [`super::Weather::of`]; `NotAvailable` for a refrigerant of which no source speaks.
+    pub fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
+        let facts = Facts::of(system, conditions)?;
+        let kind = VehicleModelKind::of(system).ok_or(Error::of(ErrorKind::NotAvailable, Quantity::Name))?;
+        let own = kind.said(&facts);
+        let mut doubted = ZERO;
+        let doubts = facts.doubts(system, conditions);
+        for doubt in doubts.iter().flatten() {
+            add_doubt(&mut doubted, doubt, &|facts| kind.mean(&facts.weather()));
+        }
+        add_unsettled(&mut doubted, conditions);
+        let independent = IndependentKind::of(system);
+        let share = if independent.is_some() {
+            BETWEEN_SEVERAL
+        } else {
+            BETWEEN_ONE
+        };
+        let between = between_sources(share);
+        let mut model = Self {
+            components: [Component::NONE; SOURCES],
+            count: 0,
+            few: facts.few(),
+            ambient_k: facts.ambient_k,
+            glide_k: 0.0,
+            limit_k: f64::INFINITY,
+            cycles: system.compressor == Compressor::FixedClutch && system.refrigerant != Refrigerant::R744,
+            beyond_fit: facts.beyond_fit(system, conditions),
+            basis: ExpectedBasis::VehicleModel,
+        };
+        let late_k = vent_to_come(conditions) * f64::max(-own.mean[FeatureVector::VENT], 0.0);
+        let mut add = |source: Source, said: &Said| {
+            let mut component = Component::of(source, said, &doubted, &between);
+            component.mean[FeatureVector::VENT] += 0.5 * late_k;
+            component.passing[FeatureVector::VENT][FeatureVector::VENT] += 0.25 * late_k * late_k;
+            model.components[model.count] = component;
+            model.count += 1;
+        };
+        add(Source::VehicleModel, &own);
+        if let Some(independent) = independent {
+            add(Source::IndependentSimulator, &independent.said(&facts, (kind, &own)));
+        }
+        if let Some(shift) = published_shift(system, &facts) {
+            let mut published = own;
+            for (mean, shift) in published.mean.iter_mut().zip(shift) {
+                *mean += shift;
+            }
+            add(Source::Published, &published);
+        }
+        if model.count > 1 {
+            model.basis = ExpectedBasis::Sources;
+        }
+        model.normalise();
+        model.bound(system, conditions.surroundings);
+        Ok(model)
+    }
+
+    /// The sources to be changed by what is known of the vehicle, which then stands for what it rests on.
+    pub(super) fn known(mut self, basis: ExpectedBasis, change: impl Fn(&mut Component)) -> Self {
+        self.components[..self.count].iter_mut().for_each(change);
+        self.basis = basis;
+        self.normalise();
+        self
+    }
+
+    fn normalise(&mut self) {
+        let components = &mut self.components[..self.count];
+        let all: f64 = components.iter().map(|component| component.weight).sum();
+        if all > 0.0 {
+            for component in components {
+                component.weight /= all;
+            }
+        }
+    }
+
+    /// Glide and highest pressure of the high side.
+    pub(super) fn bound(&mut self, system: &System, air: Surroundings) {
+        let limit_pa = match system.high_cut_out_pa {
+            Some(pa) => pa + air.pressure().pa(),
+            None if system.refrigerant == Refrigerant::R744 => PROTECTION_R744_PA,
+            None => PROTECTION_PA,
+        };
+        let limit_k = if system.refrigerant == Refrigerant::R744 {
+            pseudo_critical::along_k(system.refrigerant, limit_pa)
+        } else {
+            saturation::bubble_temperature_k(system.refrigerant, limit_pa)
+        };
+        self.limit_k = limit_k.map_or(f64::INFINITY, |limit_k| limit_k - self.ambient_k);
+        let high_k = self.ambient_k + self.components[0].mean[FeatureVector::HIGH_SIDE];
+        let glide_k = saturation::bubble_pressure_pa(system.refrigerant, high_k)
+            .and_then(|p_pa| saturation::glide_k(system.refrigerant, p_pa));
+        self.glide_k = glide_k.unwrap_or(0.0);
+    }
+
+    /// What it rests on.
+    pub const fn basis(&self) -> ExpectedBasis {
+        self.basis
+    }
+
+    /// Whether a condition lies beyond those of the fit, so that the end of the fit stands for it.
+    pub const fn is_beyond_fit(&self) -> bool {
+        self.beyond_fit
+    }
+
+    /// Where a figure of a sound system lies, in K (points as temperatures, differences as such) or as ln(1 + engagements per
+    /// minute); `None` for a clutch that does not cycle and for a pressure at rest.
+    ///
+    /// The band of the high side ends at the system's cut-out, or where protection takes over.
+    pub fn band(&self, feature: Feature) -> Option<Band<f64>> {
+        let view = self.view(feature)?;
+        let mut band = Band {
+            low_95: self.quantile(&view, -QUANTILE_95),
+            low_80: self.quantile(&view, -QUANTILE_80),
+            median: self.quantile(&view, 0.0),
+            high_80: self.quantile(&view, QUANTILE_80),
+            high_95: self.quantile(&view, QUANTILE_95),
+        };
+        if feature == Feature::HighSide {
+            let limit_k = f64::max(self.limit_k + self.ambient_k, band.median);
+            band.high_80 = f64::min(band.high_80, limit_k);
+            band.high_95 = f64::min(band.high_95, limit_k);
+        }
+        Some(band)
+    }
+
+    /// How far a reading of a figure lies from the median of sound systems, in standard deviations of a normal distribution with the
+    /// same probability below; `standard_uncertainty` is that of the instrument.
+    pub fn deviation(&self, feature: Feature, value: f64, standard_uncertainty: f64) -> Option<f64> {
+        let view = self.view(feature)?;
+        Some(self.deviation_along(&view, value, standard_uncertainty))
+    }
+
+    pub(crate) fn deviation_along(&self, view: &View, value: f64, standard_uncertainty: f64) -> f64 {
+        let noise = standard_uncertainty * standard_uncertainty;
+        let (mut below, mut above) = (0.0, 0.0);
+        for component in self.components() {
+            let student = component.along(view).as_read(noise);
+            below += component.weight * student.below(value);
+            // The upper tail by symmetry, so that it does not vanish beside one.
+            above += component.weight * student.below(2.0 * student.mean - value);
+        }
+        if below < above {
+            normal_quantile(f64::max(below, f64::MIN_POSITIVE))
+        } else {
+            -normal_quantile(f64::max(above, f64::MIN_POSITIVE))
+        }
+    }
+
+    /// A figure as features; `None` where it has no band.
+    pub(crate) fn view(&self, feature: Feature) -> Option<View> {
+        use FeatureVector as F;
+        let point = |plus: usize| View {
+            plus,
+            minus: None,
+            from: self.ambient_k,
+        };
+        let difference = |plus: usize, minus: usize, from: f64| View {
+            plus,
+            minus: Some(minus),
+            from,
+        };
+        Some(match feature {
+            Feature::LowSide => point(F::LOW_SIDE),
+            Feature::HighSide => point(F::HIGH_SIDE),
+            Feature::Vent => point(F::VENT),
+            Feature::Superheat => difference(F::SUCTION_LINE, F::LOW_SIDE, 0.0),
+            Feature::Subcooling => difference(F::HIGH_SIDE, F::LIQUID_LINE, 0.0),
+            Feature::DischargeSuperheat => difference(F::DISCHARGE_LINE, F::HIGH_SIDE, -self.glide_k),
+            Feature::ClutchCycles if self.cycles => View {
+                plus: F::CLUTCH_CYCLES,
+                minus: None,
+                from: 0.0,
+            },
+            Feature::ClutchCycles | Feature::RestPressure => return None,
+        })
+    }
+
+    /// How far the mean of a feature lies below the ambient, K, and its standard deviation: of a sound system, over the sources.
+    pub(crate) fn below_ambient(&self, place: usize) -> (f64, f64) {
+        let (mut mean, mut variance) = (0.0, 0.0);
+        for component in self.components() {
+            mean += component.weight * component.mean[place];
+            variance += component.weight * (component.lasting[place][place] + component.passing[place][place]);
+        }
+        (-mean, sqrt(variance))
+    }
+
+    /// The sources, each with its weight.
+    pub(crate) fn components(&self) -> &[Component] {
+        &self.components[..self.count]
+    }
+
+    /// Ambient, water and speed as the atlas counts them.
+    pub(crate) const fn few(&self) -> &[f64; 4] {
+        &self.few
+    }
+
+    pub(crate) const fn ambient_k(&self) -> f64 {
+        self.ambient_k
+    }
+
+    /// The figure below which lie as many sound systems as below `z` of a standard normal distribution.
+    pub(crate) fn quantile(&self, view: &View, z: f64) -> f64 {
+        let share = normal_share(z);
+        let students: [Option<(f64, Student)>; SOURCES] = core::array::from_fn(|at| {
+            let component = self.components().get(at)?;
+            Some((component.weight, component.along(view)))
+        });
+        let each = || students.iter().flatten();
+        let mean: f64 = each().map(|(weight, student)| weight * student.mean).sum();
+        let scale = each().map(|(_, student)| student.scale).fold(0.0, f64::max);
+        if scale <= 0.0 {
+            return mean;
+        }
+        // Newton's method, held between bounds that close in.
+        let (mut low, mut high) = (mean - FARTHEST * scale, mean + FARTHEST * scale);
+        let mut x = mean + z * scale;
+        for _ in 0..STEPS {
+            let (mut below, mut density) = (0.0, 0.0);
+            for (weight, student) in each() {
+                below += weight * student.below(x);
+                density += weight * student.density(x);
+            }
+            if below < share {
+                low = x;
+            } else {
+                high = x;
+            }
+            let next = x - (below - share) / density;
+            let next = if next > low && next < high {
+                next
+            } else {
+                0.5 * (low + high)
+            };
+            let moved = libm::fabs(next - x);
+            x = next;
+            if moved < NEAR_ENOUGH * scale {
+                break;
+            }
+        }
+        x
+    }
+}
+
+/// Quantiles are sought within so many scales of the mean, to this part of a scale, in at most so many steps.
+const FARTHEST: f64 = 60.0;
+const NEAR_ENOUGH: f64 = 1e-5;
+const STEPS: u32 = 60;
+
+/// Probability below `z` of a standard normal distribution.
+fn normal_share(z: f64) -> f64 {
+    0.5 * libm::erfc(-z * core::f64::consts::FRAC_1_SQRT_2)
+}
+
+/// Whether the system had run long enough, when that was told.
+pub(crate) fn settled(conditions: &Conditions) -> Option<bool> {
+    conditions.running_s.map(|s| s >= SETTLED_S)
+}
+
+/// Whether a variable compressor may be out of stroke here, which is no fault.
+pub(crate) fn stroke_limit(system: &System, conditions: &Conditions) -> bool {
+    let variable = matches!(
+        system.compressor,
+        Compressor::VariableInternal | Compressor::VariableExternal
+    );
+    let slow = conditions
+        .driving_hz(system.compressor)
+        .is_none_or(|hz| hz < STROKE_LIMIT_ENGINE_SPEED_HZ);
+    variable && slow && in_kelvins(conditions.ambient) > STROKE_LIMIT_AMBIENT_K
+}
+
+/// Adds what has not settled to the passing spread of both sides.
+fn add_unsettled(passing: &mut Matrix, conditions: &Conditions) {
+    let left = conditions.running_s.map_or(0.0, |s| libm::exp(-s / SETTLE_PRESSURES_S));
+    let unsettled_k = UNSETTLED_PRESSURES_K * left;
+    for side in [FeatureVector::LOW_SIDE, FeatureVector::HIGH_SIDE] {
+        passing[side][side] += unsettled_k * unsettled_k;
+    }
+}
+
+/// Part of the way of the vent that is still to come, beyond what is left after ten minutes.
+fn vent_to_come(conditions: &Conditions) -> f64 {
+    let left = |s: f64| libm::exp(-s / SETTLE_VENT_S);
+    conditions
+        .running_s
+        .map_or(0.0, |s| f64::max(left(s) - left(SETTLED_S), 0.0))
+}
+
+/// Saturation temperature of a sound system at rest above the ambient, K: median, and standard deviations below and above it.
+/// Sources: `tables/bands/healthy.toml`.
+pub(crate) const AT_REST: (f64, f64, f64) = (REST_K, REST_DOWN_K, REST_UP_K);

@@ -1,0 +1,372 @@
+//! What of weather, place and driving moves the readings: the terms in which the means of the sources are linear.
+
+use crate::air::MoistAir;
+use crate::error::Error;
+use crate::names::{AirSource, Compressor, Quantity};
+use crate::numerics::sqrt;
+use crate::range::Range;
+use crate::units::{STANDARD_PRESSURE_PA, in_kelvins};
+use crate::vehicle::{Conditions, System};
+
+/// Engine speed taken where none is given, 1/s: 1,500 rpm, the usual test speed.
+const USUAL_SPEED_HZ: f64 = 25.0;
+/// Speed limit taken for a motor-driven compressor of which none is given, 1/s: the typical one of the vehicle model.
+const USUAL_MOTOR_SPEED_HZ: f64 = 130.0;
+/// Relative humidity taken where none is given.
+const USUAL_HUMIDITY: f64 = 0.5;
+/// The most water taken where no humidity is given: a dew point of about 23 °C. Judgement: what muggy weather has.
+const MOST_USUAL_HUMIDITY_RATIO: f64 = 0.018;
+
+/// How far the terms reach that the spreads are linear in.
+pub(crate) const SPREAD_TERMS: usize = 13;
+
+/// Weather, place and driving as the means of a sound system see them.
+///
+/// The terms are a constant, ambient temperature, humidity ratio, logarithms of barometric pressure and speed, blower,
+/// what driving does to the air of the condenser, air source, the load of the coil's air against what the compressor
+/// sweeps (with corners, rounded, where clutches begin to cycle and variable compressors run out of stroke), and
+/// products of two of them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Weather {
+    terms: [f64; Self::TERMS],
+}
+
+impl Weather {
+    /// How many terms there are.
+    pub const TERMS: usize = 62;
+    /// Ambient temperatures of the fit: 5 to 50 °C; what lies outside is refused.
+    pub const AMBIENT: Range = Range::new(Quantity::Temperature, 278.15, 323.15);
+    /// Barometric pressures of the fit: up to about 4,200 m; what lies outside is refused.
+    pub const BAROMETER: Range = Range::new(Quantity::AbsolutePressure, 60_000.0, 106_000.0);
+    /// Humidity ratios of the fit: from desert air to a dew point of 30 °C at sea level.
+    pub const HUMIDITY_RATIO: Range = Range::new(Quantity::HumidityRatio, 0.000_5, 0.028);
+    /// Engine speeds of the fit: 600 to 3,000 rpm.
+    pub const ENGINE_SPEED: Range = Range::new(Quantity::RotationalSpeed, 10.0, 50.0);
+    /// Speeds of a motor-driven compressor of the fit.
+    pub const MOTOR_SPEED: Range = Range::new(Quantity::RotationalSpeed, 30.0, 150.0);
+    /// Blower settings of the fit.
+    pub const BLOWER: Range = Range::new(Quantity::BlowerSetting, 0.3, 1.0);
+    /// Vehicle speeds of the fit, m/s.
+    pub const SPEED: Range = Range::new(Quantity::Speed, 0.0, 36.0);
+    /// Times since switching on from which a system counts as settled, s. Common practice, no source: 10 minutes.
+    pub const RUNNING: Range = Range::new(Quantity::Duration, 600.0, crate::range::DURATION.high);
+
+    /// The terms of these conditions; what is not given is taken as in a workshop: 50 % relative humidity but not more
+    /// than a dew point of about 23 °C, 1,500 rpm, half fresh and half recirculated air, highest blower, standstill.
+    ///
+    /// What lies beyond the conditions of the fit is taken at their end: [`super::SoundModel`] widens its spread for it.
+    ///
+    /// Errors: `NotFinite`; `OutOfRange` for an ambient outside [`Self::AMBIENT`] and a barometer outside
+    /// [`Self::BAROMETER`].
+    ///
+    /// ```
+    /// use coldloop::expected::Weather;
+    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::vehicle::{Conditions, System};
+    /// use coldloop::{Compressor, ErrorKind, Expansion, Refrigerant};
+    /// let car = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    /// let day = |c: f64| Conditions::new(celsius(c), Surroundings::SEA_LEVEL);
+    /// assert_eq!(Weather::of(&car, &day(30.0))?.terms()[0], 1.0);
+    /// assert_eq!(Weather::of(&car, &day(0.0)).unwrap_err().kind, ErrorKind::OutOfRange);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
+        Ok(Facts::of(system, conditions)?.weather())
+    }
+
+    /// The terms.
+    pub const fn terms(&self) -> &[f64; Self::TERMS] {
+        &self.terms
+    }
+}
+
+/// Conditions with the usual in place of what is not known, and with the end of the fit in place of what lies beyond.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Facts {
+    pub ambient_k: f64,
+    pub air_pa: f64,
+    pub humidity_ratio: f64,
+    /// Speed per that of 1,500 rpm, or of a motor at 6,000.
+    pub relative_speed: f64,
+    pub blower: f64,
+    pub speed_m_s: f64,
+    /// 0 for fresh air, 1 for recirculated.
+    pub recirculated: f64,
+    /// Whether a motor drives the compressor.
+    pub motor: bool,
+}
+
+/// The same conditions at both ends of what one that is not known, or lies beyond the fit, may be: one standard deviation apart on
+/// either side.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Doubt {
+    pub low: Facts,
+    pub high: Facts,
+}
+
+/// How many conditions may be in doubt.
+pub(super) const DOUBTS: usize = 5;
+
+/// One standard deviation of what is not known: a share of the usual water in the air, of the usual speed, of the blower's
+/// step, of the air that goes round, and of driving at all. Source: engineering judgement.
+const UNKNOWN_HUMIDITY: f64 = 0.5;
+const UNKNOWN_SPEED: f64 = 0.25;
+const UNKNOWN_BLOWER: f64 = 0.15;
+const UNKNOWN_RECIRCULATED: f64 = 0.5;
+/// Speed of a vehicle of which it is not known whether it stands, as one standard deviation, m/s.
+const UNKNOWN_DRIVING_M_S: f64 = 3.0;
+
+impl Facts {
+    /// Errors: as [`Weather::of`].
+    pub(super) fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
+        conditions.check()?;
+        let ambient_k = Weather::AMBIENT.check(in_kelvins(conditions.ambient))?;
+        let air_pa = Weather::BAROMETER.check(conditions.surroundings.pressure().pa())?;
+        let ratio =
+            |relative| Ok::<_, Error>(MoistAir::from_relative_humidity(ambient_k, air_pa, relative)?.humidity_ratio());
+        let humidity_ratio = match conditions.relative_humidity {
+            Some(relative) => ratio(relative)?,
+            None => ratio(USUAL_HUMIDITY)?.min(MOST_USUAL_HUMIDITY_RATIO),
+        };
+        let driving_hz = conditions.driving_hz(system.compressor);
+        let motor = system.compressor == Compressor::Electric;
+        let relative_speed = if motor {
+            nearest(Weather::MOTOR_SPEED, driving_hz.unwrap_or(USUAL_MOTOR_SPEED_HZ)) / MOTOR_REFERENCE_HZ
+        } else {
+            nearest(Weather::ENGINE_SPEED, driving_hz.unwrap_or(USUAL_SPEED_HZ)) / USUAL_SPEED_HZ
+        };
+        Ok(Self {
+            ambient_k,
+            air_pa,
+            humidity_ratio: nearest(Weather::HUMIDITY_RATIO, humidity_ratio),
+            relative_speed,
+            blower: nearest(Weather::BLOWER, conditions.blower.unwrap_or(1.0)),
+            speed_m_s: nearest(Weather::SPEED, conditions.vehicle_speed_m_s.unwrap_or(0.0)),
+            recirculated: match conditions.air_source {
+                Some(AirSource::Recirculated) => 1.0,
+                Some(AirSource::Fresh) => 0.0,
+                None => 0.5,
+            },
+            motor,
+        })
+    }
+
+    /// What is not known of the conditions, or lies beyond the fit.
+    pub(super) fn doubts(&self, system: &System, conditions: &Conditions) -> [Option<Doubt>; DOUBTS] {
+        let driving_hz = conditions.driving_hz(system.compressor);
+        let reference_hz = if self.motor { MOTOR_REFERENCE_HZ } else { USUAL_SPEED_HZ };
+        let beyond =
+            |range: Range, value: Option<f64>| value.map_or(0.0, |value| libm::fabs(value - nearest(range, value)));
+        let speeds = if self.motor {
+            Weather::MOTOR_SPEED
+        } else {
+            Weather::ENGINE_SPEED
+        };
+        // A motor's speed follows the load by itself: what is not known of it is in the spread of the fit.
+        let speed = match driving_hz {
+            None if self.motor => 0.0,
+            None => UNKNOWN_SPEED * self.relative_speed,
+            Some(hz) => beyond(speeds, Some(hz)) / reference_hz,
+        };
+        let humidity = match conditions.relative_humidity {
+            None => UNKNOWN_HUMIDITY * self.humidity_ratio,
+            Some(_) => 0.0,
+        };
+        let blower = conditions
+            .blower
+            .map_or(UNKNOWN_BLOWER, |step| beyond(Weather::BLOWER, Some(step)));
+        let driving = conditions
+            .vehicle_speed_m_s
+            .map_or(UNKNOWN_DRIVING_M_S, |speed| beyond(Weather::SPEED, Some(speed)));
+        let around = if conditions.air_source.is_none() {
+            UNKNOWN_RECIRCULATED
+        } else {
+            0.0
+        };
+        let about = |by: f64, moved: &dyn Fn(f64) -> Self| {
+            (by > 0.0).then(|| Doubt {
+                low: moved(-by),
+                high: moved(by),
+            })
+        };
+        [
+            about(humidity, &|by| Self {
+                humidity_ratio: self.humidity_ratio + by,
+                ..*self
+            }),
+            about(speed, &|by| Self {
+                relative_speed: f64::max(self.relative_speed + by, 0.2),
+                ..*self
+            }),
+            about(blower, &|by| Self {
+                blower: f64::max(self.blower + by, 0.1),
+                ..*self
+            }),
+            about(driving, &|by| Self {
+                speed_m_s: f64::max(self.speed_m_s + by, 0.0),
+                ..*self
+            }),
+            about(around, &|by| Self {
+                recirculated: self.recirculated + by,
+                ..*self
+            }),
+        ]
+    }
+
+    /// Whether a condition that was given lies beyond the fit.
+    pub(super) fn beyond_fit(&self, system: &System, conditions: &Conditions) -> bool {
+        let speeds = if self.motor {
+            Weather::MOTOR_SPEED
+        } else {
+            Weather::ENGINE_SPEED
+        };
+        let outside = |range: Range, value: Option<f64>| value.is_some_and(|value| range.check(value).is_err());
+        outside(speeds, conditions.driving_hz(system.compressor))
+            || outside(Weather::BLOWER, conditions.blower)
+            || outside(Weather::SPEED, conditions.vehicle_speed_m_s)
+    }
+
+    pub(super) fn weather(&self) -> Weather {
+        Weather { terms: terms(self) }
+    }
+
+    /// Ambient, water in the air and engine speed as the atlas counts them: (ambient - 303.15 K) / 10 K, (humidity ratio -
+    /// 0.012) / 0.010, ln(engine speed / 1,500 rpm), nought where a motor drives.
+    pub(super) fn few(&self) -> [f64; 4] {
+        let speed = if self.motor {
+            0.0
+        } else {
+            libm::log(self.relative_speed)
+        };
+        [
+            1.0,
+            (self.ambient_k - 303.15) / 10.0,
+            (self.humidity_ratio - 0.012) / 0.010,
+            speed,
+        ]
+    }
+
+    /// The terms of the independent simulator, as `tables/atlas/README.md` has them.
+    pub(super) fn of_independent(&self) -> [f64; INDEPENDENT_TERMS] {
+        let [_, a, w, s] = self.few();
+        let (r, b) = (self.recirculated, self.blower - 1.0);
+        let p = libm::log(self.air_pa / STANDARD_PRESSURE_PA);
+        [
+            1.0,
+            a,
+            w,
+            s,
+            r,
+            b,
+            p,
+            a * a,
+            a * w,
+            w * w,
+            a * s,
+            s * s,
+            a * r,
+            w * r,
+            a * b,
+            w * b,
+        ]
+    }
+}
+
+/// How many terms the independent simulator has.
+pub(super) const INDEPENDENT_TERMS: usize = 16;
+
+/// The end of a range in place of what lies beyond it.
+fn nearest(range: Range, value: f64) -> f64 {
+    value.clamp(range.low, range.high)
+}
+
+/// Speed of a motor to which its relative speed counts, 1/s: 6,000 rpm.
+const MOTOR_REFERENCE_HZ: f64 = 100.0;
+
+/// The corners of the load, in the logarithm of load over swept volume.
+const CORNERS: [f64; 4] = [-1.1, -0.6, -0.1, 0.4];
+/// Their rounding.
+const ROUNDING: f64 = 0.25;
+
+/// What is left of `x` above zero, rounded over `softness`.
+fn above(x: f64, softness: f64) -> f64 {
+    0.5 * (x + sqrt(x * x + softness * softness))
+}
+
+fn terms(f: &Facts) -> [f64; Weather::TERMS] {
+    let t = (f.ambient_k - 303.15) / 16.0;
+    let y = (f.humidity_ratio - 0.011) / 0.011;
+    let ln_pressure = libm::log(f.air_pa / 85e3);
+    let a = ln_pressure / 0.3;
+    let ln_speed = libm::log(f.relative_speed);
+    let n = ln_speed / 0.7;
+    let b = (f.blower - 0.65) / 0.35;
+    // Hot air comes back less, and more air comes through, the faster the vehicle: as in the vehicle model.
+    let slow = f.speed_m_s / 4.0;
+    let r = 1.0 / (1.0 + slow * slow);
+    let ram = f.speed_m_s / 12.0;
+    let s = sqrt(1.0 + ram * ram) - 1.0;
+    let c = f.recirculated;
+    // Heat of the air above that of a cold coil, kJ/kg; cabin air that goes round brings a share of it and the cabin's.
+    let outside = 1.006 * (f.ambient_k - 277.15) + 2_500.0 * above(f.humidity_ratio - 0.005, 0.001);
+    let brought = outside + c * (0.28 * outside + 6.0 / f.blower - outside);
+    let load = libm::log(f.blower * above(brought, 4.0) / 40.0) + ln_pressure - 0.85 * ln_speed;
+    let [k0, k1, k2, k3] = CORNERS.map(|corner| above(load - corner, ROUNDING));
+    let mut terms = [0.0; Weather::TERMS];
+    let first = [1.0, t, y, a, n, b, r, s, c, k0, k1, k2, k3];
+    let products = [
+        t * t,
+        t * y,
+        t * a,
+        t * n,
+        t * b,
+        t * r,
+        t * s, //
+        y * y,
+        y * a,
+        y * n,
+        y * b,
+        y * r,
+        y * s, //
+        a * a,
+        a * n,
+        a * b,
+        a * r,
+        a * s, //
+        n * n,
+        n * b,
+        n * r,
+        n * s, //
+        b * b,
+        b * r,
+        b * s, //
+        r * s,
+        s * s, //
+        c * t,
+        c * y,
+        c * a,
+        c * n,
+        c * b,
+        c * r,
+        c * s, //
+        k0 * t,
+        k0 * n,
+        k1 * t,
+        k1 * y,
+        k1 * n,
+        k1 * b,
+        k1 * c,
+        k2 * t,
+        k2 * y,
+        k2 * n,
+        k2 * b,
+        k2 * c,
+        k3 * t,
+        k3 * n,
+        load * load,
+    ];
+    let (head, tail) = terms.split_at_mut(SPREAD_TERMS);
+    head.copy_from_slice(&first);
+    tail.copy_from_slice(&products);
+    terms
+}
