@@ -2,13 +2,14 @@
 
 use super::case::Settings;
 use super::list::List;
-use super::next_check;
+use super::next_check::{self, Standing};
 use super::posterior::{Posterior, Steps};
 use super::scene::Scene;
 use crate::circuit::Derived;
-use crate::expected::{Bands, Expectation, Spread};
+use crate::expected::{Band, Bands};
 use crate::names::{
-    Caution, Check, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, ResultKind, VerdictKind,
+    Caution, Check, ExpectedBasis, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, ResultKind,
+    VerdictKind,
 };
 
 /// The answer: what the readings allow one to say, and why.
@@ -22,8 +23,8 @@ pub struct Diagnosis {
     pub none_of_these: f64,
     /// What a sound system shows here; `None` for a system at rest.
     pub expected: Option<Bands>,
-    /// The distributions behind these bands, and what they rest on.
-    pub expectation: Option<Expectation>,
+    /// What these bands rest on.
+    pub basis: Option<ExpectedBasis>,
     /// Superheat, subcooling, pressure ratio and their kin, each with its uncertainty.
     pub derived: Derived,
     /// What was measured, beside what a sound system shows.
@@ -36,7 +37,10 @@ pub struct Diagnosis {
     pub mix_up: Option<(MixUp, f64)>,
     /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.
     pub two_faults: Option<TwoFaults>,
-    /// Further checks, the most useful first.
+    /// What to do next: the first step of [`Self::plan`] for the same settings. `None` where nothing is left to do, and where it
+    /// was not asked for ([`Settings::next_checks`]).
+    pub next_step: Option<Action>,
+    /// Further checks, the most useful first; where the next step is a check, it is the first of them.
     pub next_checks: List<RankedCheck, 6>,
     /// What can hurt, and what the law asks.
     pub cautions: List<Caution, { Caution::ALL.len() }>,
@@ -44,6 +48,7 @@ pub struct Diagnosis {
     pub quality: List<QualityNote, { QualityNote::ALL.len() }>,
     pub(super) posterior: Posterior,
     pub(super) scene: Scene,
+    pub(super) standing: Standing,
 }
 
 /// What the readings allow one to say.
@@ -55,8 +60,6 @@ pub struct Verdict {
     pub faults: List<Fault, 4>,
     /// The likeliest other fault, where one is left that matters.
     pub rival: Option<Fault>,
-    /// The check that best tells the first fault from the next.
-    pub parting_check: Option<Check>,
 }
 
 /// One fault and its standing.
@@ -88,13 +91,14 @@ pub struct TwoFaults {
 pub struct Deviation {
     /// The figure.
     pub feature: Feature,
-    /// Its measured value in the space of [`crate::expected::Healthy`].
+    /// Its measured value: K (points as temperatures, differences as such), or ln(1 + engagements per minute).
     pub measured: f64,
     /// Standard uncertainty from the instruments.
     pub standard_uncertainty: f64,
-    /// The distribution over sound systems.
-    pub expected: Spread,
-    /// Distance from the median, in standard deviations of vehicle and instrument together.
+    /// Where it lies over sound systems, in the same unit.
+    pub expected: Band<f64>,
+    /// Distance from the median, in standard deviations of vehicle and instrument together: as far as a normal distribution has the
+    /// same probability below.
     pub deviation: f64,
 }
 
@@ -127,8 +131,8 @@ pub struct RankedCheck {
     pub minutes: f64,
     /// Its price in units of a minute of work.
     pub money: f64,
-    /// By how much it lowers the expected cost until the vehicle is repaired, its own cost paid, in minutes of work;
-    /// `None` for the check without which nothing can be said.
+    /// By how much it lowers the expected cost until the vehicle is repaired, its own cost paid, in minutes of work, against
+    /// doing without a check now; `None` for the check without which nothing can be said.
     pub saving: Option<f64>,
     /// How it can come out.
     pub outcomes: List<Outcome, 3>,
@@ -166,7 +170,6 @@ impl Verdict {
             kind,
             faults: List::new(Fault::NoFault),
             rival: None,
-            parting_check: None,
         }
     }
 }
@@ -239,7 +242,7 @@ pub struct Branch {
 }
 
 impl Plan {
-    pub(super) const EMPTY: Self = Self {
+    pub(crate) const EMPTY: Self = Self {
         steps: List::new(Step::BLANK),
         expected_minutes: 0.0,
         without_checks_minutes: 0.0,
@@ -312,14 +315,7 @@ impl Diagnosis {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn plan(&self, settings: &Settings) -> Plan {
-        let doubtful = [QualityNote::OffScale, QualityNote::TransducerContradicts];
-        let off_scale = doubtful.iter().any(|note| self.quality.contains(note));
-        next_check::plan(
-            &self.posterior,
-            &self.scene,
-            settings,
-            (self.expected.is_none(), off_scale),
-        )
+        next_check::plan(&self.posterior, &self.scene, settings, self.standing)
     }
 
     /// What argues for `fault` and against `rival`: [`Self::reasons`] for one question.

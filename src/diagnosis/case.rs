@@ -8,7 +8,7 @@ use super::prices::Prices;
 use super::stakes::Stakes;
 use crate::circuit::Readings;
 use crate::error::Error;
-use crate::expected::{Baseline, PressureTable};
+use crate::expected::{OwnVehicle, PressureTable};
 use crate::names::{ErrorKind, Fault, Observation, Quantity};
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
@@ -27,7 +27,7 @@ pub struct Case {
     /// The vehicle's own pressure table, which replaces the bands of vehicles in general.
     pub own_table: Option<PressureTable>,
     /// Healthy readings of the same vehicle, which sharpen what is expected of it and what each reading says.
-    pub own_readings: Option<Baseline>,
+    pub own_readings: Option<OwnVehicle>,
 }
 
 impl Case {
@@ -185,7 +185,6 @@ impl Settings {
             SHARE.check(share)?;
         }
         INFORMATION.check(self.least_information)?;
-        self.prices.check_all()?;
         self.looks.check()
     }
 }

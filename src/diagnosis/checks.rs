@@ -28,6 +28,14 @@ pub(super) struct CheckRow {
     pub(super) systems: u8,
     /// What can hurt in doing it, where the system calls for it; recovering the charge aside.
     pub(super) cautions: &'static [Caution],
+    /// When it may come at all; `None` for any time.
+    pub(super) once: Option<Once>,
+}
+
+/// When a check may come: where one of these faults is the likeliest, or where one of these checks is still to be made.
+pub(super) struct Once {
+    pub(super) leads: &'static [Fault],
+    pub(super) or_open: &'static [Check],
 }
 
 /// What sets a fault right, and what that costs.

@@ -1,13 +1,18 @@
-//! The shape of the fault table, and the systems for which a row holds.
+//! The faults: how common each is, the systems in which it can be, and what it does to the pressure at rest.
 
 use super::fault_table::FAULTS;
-use crate::names::{Compressor, Expansion, Fault, Feature};
+use crate::names::{Compressor, Expansion, Fault};
 use crate::vehicle::System;
+
+/// The faults, and none of them.
+pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
+/// The place of "none of these".
+pub(super) const NONE: usize = Fault::ALL.len();
 
 /// Severities per fault.
 pub(super) const SEVERITIES: usize = 4;
 
-/// What one fault does.
+/// One fault.
 pub(super) struct FaultRow {
     pub(super) fault: Fault,
     /// The systems in which it exists, one bit each.
@@ -16,35 +21,17 @@ pub(super) struct FaultRow {
     pub(super) prior: f64,
     /// What its severity is a measure of.
     pub(super) measure: &'static str,
-    pub(super) severity: [f64; SEVERITIES],
-    /// Chance of each severity.
+    /// Chance of each severity, mild to severe.
     pub(super) weight: [f64; SEVERITIES],
-    /// Spread of the saturation temperature of a system that does not pump, K; shared by both sides.
-    pub(super) rest_spread_k: f64,
-    pub(super) effects: &'static [Effect],
+    pub(super) at_rest: Option<AtRest>,
 }
 
-/// What one fault does to one figure.
-pub(super) struct Effect {
-    pub(super) feature: Feature,
-    /// The systems of which the row speaks, one bit each.
-    pub(super) systems: u8,
-    pub(super) toward: Toward,
-    /// Shift, or share of the way, at each severity.
+/// What a fault does to the pressure at rest, as a saturation temperature.
+pub(super) struct AtRest {
+    /// Shift at each severity, K.
     pub(super) size: [f64; SEVERITIES],
-    /// Chance that the figure does not move although the fault is there.
+    /// Chance that it does not move although the fault is there.
     pub(super) no_change: f64,
-}
-
-/// What the size of an effect is a share of.
-#[derive(Clone, Copy, PartialEq)]
-pub(super) enum Toward {
-    /// Nothing: it is a shift in the unit of the figure.
-    Nothing,
-    /// The way to saturation in a system that does not pump, this far above the ambient, K.
-    Rest(f64),
-    /// The way to the air that enters the evaporator.
-    Inlet,
 }
 
 /// The row of a fault.
@@ -112,22 +99,7 @@ mod tests {
     #[test]
     fn every_row_can_be_right_in_some_system() {
         for row in &FAULTS {
-            assert!(row.systems != 0);
-            for effect in row.effects {
-                assert!(effect.systems & row.systems != 0, "{}: {}", row.fault, effect.feature);
-            }
-        }
-    }
-
-    #[test]
-    fn no_figure_is_moved_twice_in_one_system() {
-        for row in &FAULTS {
-            for (i, effect) in row.effects.iter().enumerate() {
-                let twice = row.effects[..i]
-                    .iter()
-                    .any(|e| e.feature == effect.feature && e.systems & effect.systems != 0);
-                assert!(!twice, "{}: {}", row.fault, effect.feature);
-            }
+            assert!(row.systems != 0, "{}", row.fault);
         }
     }
 }

@@ -1,61 +1,42 @@
 //! From readings to a defended verdict: which faults explain them, how likely each is, and what to check next.
 //!
-//! Every fault is a hypothesis about what the readings would be. Two sources say what that is, and the likelihood of the
-//! readings under a fault is the mean of what they say:
+//! rows and tables -> feature vector -> sound model -> atlas -> likelihood -> posterior -> verdict and predictions -> planner.
 //!
-//! - clouds of vehicles simulated with that fault at every severity (`cloud`, fitted by `tables/compile` to
-//!   [`crate::vehicle`] and its population): they know how the figures hang together, and how speed, air and weather move
-//!   them. They count once where the model has sound vehicles and once moved to where the trade has them;
-//! - the tables of the trade (`chart`, `tables/faults`): each fault moves figures (saturation temperatures of both sides,
-//!   superheat, subcooling, discharge superheat, vent, clutch cycles) by sizes that one severity sets. They are blunter,
-//!   but reach to where no simulated vehicle stands.
+//! The readings become one [`FeatureVector`](crate::circuit::FeatureVector). What a sound system shows is one
+//! [`SoundModel`]: a mixture over sources of multivariate t distributions. The atlas (`tables/atlas`) says by how much each fault
+//! moves every feature, at several severities, from each source. The likelihood of a fault is the sum over sources and severities of
+//! a t density at sound mean plus shift; a feature that was not read drops out of it, which is the same as averaging over all
+//! it could have been. Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand
+//! beside the faults: that the instruments mislead in a known way, and that the cause is none of the list.
 //!
-//! Where both speak, neither is trusted alone: a model is not the vehicle in the yard, and its vehicles read lower on the
-//! low side than the trade's. A figure that was not read drops out of both, which is the same as averaging over all it
-//! could have been. Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand
-//! beside the faults: that the gauges mislead in a known way, and that the cause is none of the list.
-//!
-//! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for the directions; the sizes and chances stand in
-//! `tables/faults` and `tables/checks`, each with its own; the clouds follow from the vehicle model.
+//! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for faults as shifts of features; every row of the atlas and every chance
+//! of an observation has its own.
 
-mod against;
 mod answer;
+mod atlas;
+mod atlas_table;
 mod case;
 mod cautions;
-mod chart;
 mod check_table;
 mod checks;
-mod cloud;
-mod cloud_table;
-mod coordinates;
-mod density;
 #[cfg(all(test, feature = "std"))]
 mod effort;
 mod fault_table;
 mod faults;
 mod features;
-mod figures;
-mod lanes;
 mod learning;
+mod likelihood;
 mod list;
 mod looks;
 mod next_check;
 mod notes;
-mod own;
 mod pairs;
-mod part;
 mod posterior;
-mod prediction;
 mod prices;
-#[cfg(test)]
-mod published;
+mod rest;
 mod scene;
 mod stakes;
-#[cfg(all(test, feature = "std"))]
-mod stale;
-mod student;
-#[cfg(test)]
-mod sweep;
+mod strays;
 #[cfg(test)]
 mod tally;
 mod verdict;
@@ -67,7 +48,6 @@ pub use answer::{
 pub use case::{Case, Observations, Settings};
 pub use cautions::{Cautions, check_cautions, repair_cautions};
 pub use checks::{Repair, can_check, questions, repair};
-pub use coordinates::Coordinates;
 pub use faults::{exists, measure};
 pub use learning::Counts;
 pub use list::List;
@@ -77,24 +57,24 @@ pub use stakes::Stakes;
 
 use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;
-use crate::expected::{Bands, Expectation, Fleet, Healthy};
-use crate::names::{ErrorKind, Fault, Feature, MixUp, QualityNote, RestFinding, VerdictKind};
+use crate::expected::{Bands, SoundModel};
+use crate::names::{Fault, MixUp, QualityNote, RestFinding};
 use crate::saturation;
 use crate::units::in_kelvins;
-use faults::index;
-use features::{Features, NOTHING};
-use posterior::{NONE, Posterior};
+use faults::{NONE, index};
+use next_check::Standing;
+use posterior::Posterior;
 use scene::Scene;
 
 /// What explains these readings?
 ///
 /// A running system is judged against what a sound one shows; one whose compressor is known to stand still
 /// ([`Conditions::at_rest`](crate::vehicle::Conditions::at_rest)) only by its pressure at rest. A transducer of the high side
-/// stands in for a gauge, or is pooled with it where they agree. Of R-744 no table of the trade speaks, and its clouds judge alone; at rest where its pressure is not that
+/// stands in for a gauge, or is pooled with it where they agree. At rest where the pressure of a sound system is not that
 /// of saturation only observations are judged, and [`QualityNote::BandsOnly`] says so.
 ///
 /// Errors: `NotFinite` and `OutOfRange` for readings, conditions and settings that cannot be, and for conditions of
-/// which no source speaks ([`Healthy::of`]).
+/// which no source speaks ([`SoundModel::of`]); `NotAvailable` for a refrigerant of which none does.
 ///
 /// ```
 /// use coldloop::circuit::{Gauge, Reading, Readings};
@@ -168,39 +148,20 @@ fn judge(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     if case.conditions.at_rest(case.system.compressor) {
         return at_rest(case, settings, derived);
     }
-    let healthy = healthy(case)?;
-    let scene = Scene::running(case, &healthy)?;
-    running(case, settings, &scene, (&healthy, derived))
-}
-
-/// A running system; `scene` has the clouds, or goes by the tables alone.
-fn running(
-    case: &Case,
-    settings: &Settings,
-    scene: &Scene,
-    (healthy, derived): (&Healthy, Derived),
-) -> Result<Diagnosis, Error> {
-    let expectation = Expectation::of(
+    let sound = SoundModel::of(&case.system, &case.conditions)?.knowing(
         &case.system,
         &case.conditions,
-        case.own_table.as_ref(),
         case.own_readings.as_ref(),
+        case.own_table.as_ref(),
     )?;
-    let figures = features::running(case, healthy, None).unwrap_or(NOTHING);
-    let mixed_up = |mix_up| features::running(case, healthy, Some(mix_up));
-    answer(
-        case,
-        settings,
-        scene,
-        (&figures, &mixed_up),
-        (derived, Some(expectation)),
-    )
+    answer(case, settings, &Scene::of(case, Some(sound)), derived)
 }
 
 /// An answer that rests on observations alone, whatever was read.
 fn unjudged(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
-    let scene = Scene::blank(case);
-    let mut diagnosis = answer(case, settings, &scene, (&NOTHING, &|_| None), (derived, None))?;
+    let mut silent = *case;
+    silent.readings = crate::circuit::Readings::default();
+    let mut diagnosis = answer(&silent, settings, &Scene::of(case, None), derived)?;
     if case.observations == Observations::NONE {
         // Nothing but what is usual would speak from the odds.
         diagnosis.faults.clear();
@@ -213,32 +174,6 @@ fn unjudged(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagno
     }
     diagnosis.quality.push(QualityNote::BandsOnly);
     Ok(diagnosis)
-}
-
-/// What a sound system shows here, with the vehicle's own table and a cycling clutch taken into account.
-fn healthy(case: &Case) -> Result<Healthy, Error> {
-    let mut healthy = match Healthy::of(&case.system, &case.conditions) {
-        // Of some no chart is known, but the model knows how sound ones stand.
-        Err(error) if error.kind == ErrorKind::NotAvailable => {
-            Fleet::of(&case.system)?.bands(&case.conditions)?.healthy
-        }
-        other => other?,
-    };
-    if let Some(table) = &case.own_table {
-        healthy = table.replace(healthy, case.system.refrigerant, case.conditions.ambient)?;
-    }
-    if let Some(limit_pa) = case.system.high_cut_out_pa {
-        healthy.end_high_side(case.system.refrigerant, case.conditions.surroundings, limit_pa)?;
-    }
-    let cycles = case
-        .readings
-        .clutch_cycles_hz
-        .is_some_and(|reading| reading.value > 0.0);
-    Ok(if cycles && healthy.clutch_cycles.is_some() {
-        healthy.with_cycling_clutch()
-    } else {
-        healthy
-    })
 }
 
 /// What follows from the readings without any judgement.
@@ -255,68 +190,53 @@ fn derived(case: &Case) -> Result<Derived, Error> {
 /// The largest error of an ambient temperature, K. Source: engineering judgement: sun, road and the engine nearby.
 const AMBIENT_ERROR_K: f64 = 1.5;
 
-/// The answer to figures, and to those that a mix-up would have hidden, where it can have happened.
-fn answer(
-    case: &Case,
-    settings: &Settings,
-    scene: &Scene,
-    (figures, mixed_up): (&Features, &dyn Fn(MixUp) -> Option<Features>),
-    (derived, expectation): (Derived, Option<Expectation>),
-) -> Result<Diagnosis, Error> {
-    let expected = expectation
-        .map(|expectation| Bands::from_healthy(&expectation.healthy, &case.system, &case.conditions))
-        .transpose()?;
+/// The answer to a case in its conditions.
+fn answer(case: &Case, settings: &Settings, scene: &Scene, derived: Derived) -> Result<Diagnosis, Error> {
+    let air = case.conditions.surroundings;
+    let expected = scene
+        .sound
+        .as_ref()
+        .map(|sound| Bands::from_model(sound, case.system.refrigerant, air));
     let at_rest = case.conditions.at_rest(case.system.compressor);
-    // It is large, and so put together where it stands.
-    let mut diagnosis = Diagnosis {
-        verdict: Verdict::of(VerdictKind::NotEnoughEvidence),
-        faults: List::new(RankedFault::BLANK),
-        none_of_these: 0.0,
-        expected,
-        expectation,
+    let posterior = Posterior::of(case, settings, scene, at_rest)?;
+    let faults = verdict::ranked(&posterior, scene);
+    let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
+    let out_of_line = verdict::out_of_line(&posterior, scene, leading);
+    let doubtful = posterior.unexplained >= BAD_FIT || out_of_line.is_some();
+    let two_faults = doubtful
+        .then(|| pairs::likeliest(&posterior, settings, scene))
+        .flatten();
+    let deviations = verdict::deviations(&posterior, scene);
+    let mut quality = verdict::quality(case, scene, &posterior, posterior.off_scale, (out_of_line, two_faults));
+    notes::add(case, &derived, &mut quality);
+    let standing = Standing::of(case, posterior.off_scale);
+    let next = settings
+        .next_checks
+        .then(|| next_check::next(&posterior, scene, settings, standing));
+    Ok(Diagnosis {
+        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults),
+        faults,
+        none_of_these: posterior.probability[NONE],
+        expected: expected.transpose()?,
+        basis: scene.sound.as_ref().map(SoundModel::basis),
         derived,
-        deviations: verdict::deviations(figures, scene),
-        out_of_line: None,
+        deviations,
+        out_of_line,
         rest: None,
-        mix_up: None,
-        two_faults: None,
-        next_checks: next_check::unranked(),
+        mix_up: mix_up(&posterior),
+        two_faults,
+        next_step: next.as_ref().and_then(|next| next.step),
+        next_checks: next.map_or_else(next_check::unranked, |next| next.checks),
         cautions: cautions::general(&case.system),
-        quality: List::new(QualityNote::FewReadings),
-        posterior: Posterior::before(case, settings, scene, figures),
-        scene: *scene,
-    };
-    diagnosis.posterior.weigh(scene, mixed_up);
-    let posterior = &diagnosis.posterior;
-    diagnosis.none_of_these = posterior.probability[NONE];
-    diagnosis.mix_up = mix_up(posterior);
-    diagnosis.faults = verdict::ranked(posterior, scene);
-    let leading = diagnosis.faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
-    diagnosis.out_of_line = verdict::out_of_line(posterior, scene, figures, leading);
-    if posterior.probability[NONE] >= BAD_FIT || diagnosis.out_of_line.is_some() {
-        diagnosis.two_faults = pairs::likeliest(posterior, settings, scene, figures);
-    }
-    let parting = |first, second| next_check::parting(posterior, scene, (settings, at_rest), (first, second));
-    diagnosis.verdict = verdict::verdict(
-        settings,
+        quality,
         posterior,
-        &diagnosis.faults,
-        &diagnosis.deviations,
-        diagnosis.two_faults,
-        &parting,
-    );
-    if settings.next_checks {
-        let doubtful = figures.off_scale || notes::contradicts(case);
-        diagnosis.next_checks = next_check::ranked(posterior, scene, settings, (at_rest, doubtful));
-    }
-    let doubts = (diagnosis.out_of_line, diagnosis.two_faults);
-    diagnosis.quality = verdict::quality(case, scene, posterior, figures.off_scale, doubts);
-    notes::add(case, &diagnosis.derived, &mut diagnosis.quality);
-    Ok(diagnosis)
+        scene: *scene,
+        standing,
+    })
 }
 
-/// From this probability of none of these on, two faults at once are considered.
-const BAD_FIT: f64 = 0.04;
+/// From this probability of an unknown cause or way on, two faults at once are considered. Source: engineering judgement.
+const BAD_FIT: f64 = 0.1;
 
 /// The likeliest mix-up, from 1 % on.
 fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
@@ -332,12 +252,8 @@ fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnos
     if warm_for_rest(case) {
         return unjudged(case, settings, derived);
     }
-    let scene = Scene::resting(case);
-    let figures = features::resting(case, None);
-    let judged = figures.unwrap_or(NOTHING);
-    let mixed_up = |mix_up| features::resting(case, Some(mix_up));
-    let mut diagnosis = answer(case, settings, &scene, (&judged, &mixed_up), (derived, None))?;
-    diagnosis.rest = match figures.and_then(|figures| figures.measured[features::place(Feature::RestPressure)]) {
+    let mut diagnosis = answer(case, settings, &Scene::of(case, None), derived)?;
+    diagnosis.rest = match diagnosis.posterior.rest() {
         Some(measured) => Some(rest_finding(measured)),
         None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
     };
@@ -356,8 +272,7 @@ fn warm_for_rest(case: &Case) -> bool {
 
 /// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.
 fn rest_finding(measured: Estimate) -> RestFinding {
-    let sound = Healthy::at_rest().widened(measured.standard_uncertainty, measured.standard_uncertainty);
-    match sound.deviation(measured.value) {
+    match rest::deviation(measured) {
         z if z < -verdict::LIMIT_95 => RestFinding::NearlyEmpty,
         z if z > verdict::LIMIT_95 => RestFinding::AirPresent,
         _ => RestFinding::Consistent,

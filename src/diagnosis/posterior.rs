@@ -1,153 +1,157 @@
-//! From figures and observations to probabilities.
+//! From features and observations to probabilities.
 
 mod ahead;
 mod mix_ups;
 mod reasons;
 mod severity;
 
+use super::atlas::Pages;
 use super::case::{Case, Observations, Settings};
-use super::chart::{Chart, Judged, PATTERNS, Pattern, none};
-use super::cloud::{InCloud, UNKNOWN, Weights};
-use super::coordinates::running_place;
 use super::fault_table::FAULTS;
-use super::faults::{FaultRow, index};
-use super::features::{FEATURES, Features, NOTHING, place};
+use super::faults::{FaultRow, HYPOTHESES, NONE, index};
+use super::features::{self, FEATURES, FIGURE_OF, place};
+use super::likelihood::{Grounds, Seen, unknown_way};
 use super::list::List;
 use super::looks::{Sights, sights};
-use super::prediction::Prediction;
-use super::scene::{Scene, anything};
+use super::rest;
+use super::scene::Scene;
+use crate::circuit::{Estimate, FeatureVector};
+use crate::error::Error;
 use crate::names::{Fault, Feature, MixUp, Observation};
-use mix_ups::Doubted;
+pub(super) use ahead::Foreseen;
 pub(super) use reasons::Steps;
-
-/// The faults, and none of them.
-pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
-/// The place of "none of these".
-pub(super) const NONE: usize = Fault::ALL.len();
 
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
-
-/// The most parts that predict something.
-const MOST_PREDICTIONS: usize = 160;
-
-/// A part of a cloud with a smaller share of its fault's likelihood predicts nothing.
-const LEAST_SHARE: f64 = 0.01;
-
-/// A severity under a mix-up that makes the two pressures this much less likely than an unknown cause does is followed no
-/// further: whatever else was read, it comes out far below the unknown cause.
-const HOPELESS: f64 = 1e-4;
-
-/// How much the clouds of the vehicle model count in a likelihood; the rest is the tables of the trade. The model knows
-/// how the figures hang together, the tables reach to where no simulated vehicle stands.
-const TRUST: f64 = 0.5;
 
 /// All that the readings and observations say.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Posterior {
     /// Prior of each hypothesis; they sum to one.
     priors: [f64; HYPOTHESES],
-    /// Likelihood of the figures under each hypothesis.
+    /// Likelihood of the readings under each hypothesis.
     likelihood: [f64; HYPOTHESES],
-    /// The figures at face value, and as each mix-up that can have happened would have hidden them.
-    figures: Features,
-    mixed_up: List<(MixUp, Features), { MixUp::ALL.len() }>,
-    measured: [bool; FEATURES],
+    /// The features as they stand; at rest the pressure.
+    features: Option<FeatureVector>,
+    rest: Option<Estimate>,
+    pages: Pages,
+    /// The features as each entry error that can have happened would have hidden them, with its chance.
+    meant: List<(MixUp, f64, FeatureVector), { MixUp::ALL.len() }>,
+    pub(super) off_scale: bool,
+    known: [bool; FEATURES],
     observations: Observations,
     sights: Sights,
     /// Probability of each hypothesis; they sum to one.
     pub(super) probability: [f64; HYPOTHESES],
-    pub(super) patterns: List<Pattern, PATTERNS>,
-    /// Share of the clouds in the likelihood of each hypothesis.
-    by_cloud: [f64; HYPOTHESES],
-    predictions: List<Prediction, MOST_PREDICTIONS>,
+    /// The severities that explain the readings: the middle 80 %.
+    severity: [(f64, f64); Fault::ALL.len()],
+    /// Probability that the cause is on no list, or shows itself in a way that the atlas does not know.
+    pub(super) unexplained: f64,
     /// Probability of all that was read and seen.
     pub(super) evidence: f64,
-    /// Share of each mix-up within the gauge error.
+    /// Share of each entry error within the gauge error.
     pub(super) mix_ups: [f64; MixUp::ALL.len()],
 }
 
 impl Posterior {
-    /// What is believed of a case before its figures, those at face value, are weighed.
-    pub(super) fn before(case: &Case, settings: &Settings, scene: &Scene, figures: &Features) -> Self {
-        Self {
+    /// What is believed of a case once everything was weighed; a system at rest is judged by its pressure, one of which `scene` knows
+    /// nothing by what was seen alone.
+    ///
+    /// Errors: those of [`FeatureVector::of`].
+    pub(super) fn of(case: &Case, settings: &Settings, scene: &Scene, at_rest: bool) -> Result<Self, Error> {
+        let mut posterior = Self {
             priors: priors(settings, scene.bit),
             likelihood: [1.0; HYPOTHESES],
-            figures: *figures,
-            mixed_up: List::new((MixUp::SwappedHoses, NOTHING)),
-            measured: core::array::from_fn(|i| figures.measured[i].is_some() && scene.healthy[i].is_some()),
+            features: None,
+            rest: None,
+            pages: Pages::of(&case.system),
+            meant: List::new((MixUp::SwappedHoses, 0.0, NOTHING)),
+            off_scale: false,
+            known: [false; FEATURES],
             observations: case.observations,
             sights: sights(&settings.looks, &case.observations),
             probability: [0.0; HYPOTHESES],
-            patterns: List::new(Pattern::BLANK),
-            by_cloud: [0.0; HYPOTHESES],
-            predictions: List::new(Prediction::BLANK),
+            severity: [(0.0, 1.0); Fault::ALL.len()],
+            unexplained: 0.0,
             evidence: 0.0,
             mix_ups: [0.0; MixUp::ALL.len()],
-        }
-    }
-
-    /// Weighs the figures; `mixed_up` gives those that a mix-up would have hidden, where it can have happened.
-    pub(super) fn weigh(&mut self, scene: &Scene, mixed_up: &dyn Fn(MixUp) -> Option<Features>) {
-        let figures = self.figures;
-        let none = none(scene, &figures);
-        self.likelihood[NONE] = none[FEATURES];
-        let mut in_cloud = scene.cloud.as_ref().map(|cloud| cloud.unweighed(&figures));
-        if let Some(in_cloud) = &mut in_cloud {
-            in_cloud.weigh();
-        }
-        let weights = in_cloud.as_ref().map(InCloud::weights);
-        let mut chart = Chart::beside(scene, &figures);
-        chart.take(self.others().map(|(row, _)| row));
-        self.face_value(scene, &mut chart, in_cloud.as_mut());
-        let mut doubted = Doubted {
-            scene,
-            mixed_up,
-            in_cloud: in_cloud.as_mut(),
-            chart: &mut chart,
-            least: least(&none),
         };
-        self.gauge_error(&mut doubted, |mix_up| !mix_ups::strays(mix_up));
-        if self.unexplained() {
-            self.gauge_error(&mut doubted, mix_ups::strays);
+        match (&scene.sound, at_rest) {
+            (Some(sound), _) => {
+                let grounds = Grounds {
+                    sound,
+                    pages: posterior.pages,
+                };
+                posterior.weigh_running(case, &grounds)?;
+            }
+            (None, true) => posterior.weigh_resting(case),
+            (None, false) => {}
         }
-        self.share_gauge_error();
-        let mut probability = self.priors;
-        for (p, likelihood) in probability.iter_mut().zip(self.likelihood) {
+        let mut probability = posterior.priors;
+        for (p, likelihood) in probability.iter_mut().zip(posterior.likelihood) {
             *p *= likelihood;
         }
-        for sight in &self.sights {
+        for sight in &posterior.sights {
             for (p, chance) in probability.iter_mut().zip(sight.chance) {
                 *p *= chance;
             }
         }
-        self.evidence = probability.iter().sum();
-        self.probability = normalised(probability);
-        if let (Some(in_cloud), Some(weights)) = (&in_cloud, &weights) {
-            self.predict(in_cloud, weights);
-        }
+        posterior.evidence = probability.iter().sum();
+        posterior.probability = normalised(probability);
+        posterior.unexplained = posterior.in_an_unknown_way();
+        Ok(posterior)
     }
 
-    /// The faults with the readings as they stand.
-    fn face_value(&mut self, scene: &Scene, chart: &mut Chart<'_>, in_cloud: Option<&mut InCloud<'_>>) {
-        let by_cloud = in_cloud.map_or(UNKNOWN, |in_cloud| in_cloud.likelihoods(&self.figures));
-        let by_chart = chart.likelihoods(&self.figures, 0.0);
-        for (row, _) in self.others() {
-            let hypothesis = index(row.fault);
-            let share = trust(scene, row.fault);
-            let of_cloud = share * by_cloud[hypothesis];
-            let total = of_cloud + (1.0 - share) * by_chart[hypothesis];
-            self.likelihood[hypothesis] = total;
-            self.by_cloud[hypothesis] = if total > 0.0 { of_cloud / total } else { 0.0 };
+    fn weigh_running(&mut self, case: &Case, grounds: &Grounds<'_>) -> Result<(), Error> {
+        let Some(features) = features::running(case, grounds.sound, None)? else {
+            return Ok(());
+        };
+        self.off_scale = features.off_scale;
+        for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
+            self.known[place(figure)] |= reading.is_some();
         }
-        self.patterns = chart.patterns;
+        let seen = Seen::of(&features);
+        let mut severities = severity::Tally::NONE;
+        let mut densities = [0.0; HYPOTHESES];
+        grounds.each_term(
+            &seen,
+            |h| self.priors[h] > 0.0 || h == NONE,
+            |term| {
+                let density = term.density();
+                densities[term.hypothesis] += density;
+                severities.add(term, density);
+            },
+        );
+        self.likelihood = mixed(densities);
+        self.severity = severities.middle_80();
+        self.features = Some(features);
+        self.gauge_error(case, grounds)
     }
 
-    /// What each part of the clouds that counts says of every figure.
-    fn predict(&mut self, in_cloud: &InCloud<'_>, weights: &Weights) {
-        let (probability, predictions) = (&self.probability, &mut self.predictions);
-        let wanted = |fault: Fault, share: f64| probability[index(fault)] >= NEGLIGIBLE && share >= LEAST_SHARE;
-        in_cloud.predictions(weights, wanted, |prediction| predictions.push(prediction));
+    fn weigh_resting(&mut self, case: &Case) {
+        let Some((measured, off_scale, _)) = features::resting(case, None) else {
+            self.gauge_error_at_rest(case);
+            return;
+        };
+        self.off_scale = off_scale;
+        self.rest = Some(measured);
+        self.known[place(Feature::RestPressure)] = true;
+        self.likelihood = rest::densities(measured);
+        self.gauge_error_at_rest(case);
+    }
+
+    /// The part of the belief that no term of the atlas carries.
+    fn in_an_unknown_way(&self) -> f64 {
+        let mut unexplained = self.probability[NONE];
+        if self.features.is_some() {
+            for fault in Fault::ALL.into_iter().filter(|fault| *fault != Fault::GaugeError) {
+                let (p, likelihood) = (self.probability[index(fault)], self.likelihood[index(fault)]);
+                if likelihood > 0.0 {
+                    unexplained += p * unknown_way(fault) * self.likelihood[NONE] / likelihood;
+                }
+            }
+        }
+        unexplained
     }
 
     /// The faults beside misleading gauges, and how common each is among them.
@@ -171,30 +175,29 @@ impl Posterior {
         gained
     }
 
-    /// How well a fault explains one figure, at the severities that explain them all: its density there over its
-    /// density when the cause is anything.
-    pub(super) fn fit(&self, scene: &Scene, figures: &Features, fault: Fault, feature: Feature) -> Option<f64> {
-        let i = place(feature);
-        let (measured, healthy) = (figures.measured[i]?, scene.healthy[i]?);
-        let judged = Judged::of(scene, measured, healthy, &FAULTS[index(fault)], feature);
-        let (mut density, mut total) = (0.0, 0.0);
-        for pattern in self.patterns.iter().filter(|pattern| pattern.fault == fault) {
-            density += pattern.weight * judged.density(scene, pattern.severity, pattern.rest_k);
-            total += pattern.weight;
-        }
-        let share = self.by_cloud[index(fault)];
-        if total <= 0.0 && share < 1.0 {
+    /// How well a fault explains one figure: its density given the other readings, over its density when the cause is anything.
+    pub(super) fn fit(&self, scene: &Scene, fault: Fault, feature: Feature) -> Option<f64> {
+        let (sound, features) = (scene.sound.as_ref()?, self.features.as_ref()?);
+        if matches!(fault, Fault::GaugeError) {
             return None;
         }
-        let by_chart = if total > 0.0 { density / total } else { 0.0 };
-        let mut by_cloud = 0.0;
-        if let Some(at) = running_place(feature) {
-            for prediction in self.predictions.iter().filter(|prediction| prediction.fault == fault) {
-                by_cloud += f64::from(prediction.share) * prediction.density(at, measured, scene.origin_k(feature));
-            }
+        let grounds = Grounds {
+            sound,
+            pages: self.pages,
+        };
+        let places: [bool; FeatureVector::COUNT] =
+            core::array::from_fn(|i| FIGURE_OF[i] == feature && features.read[i].is_some());
+        if !places.contains(&true) {
+            return None;
         }
-        let density = share * by_cloud + (1.0 - share) * by_chart;
-        Some(density / anything(i, healthy).density(measured.value))
+        let of = |seen: &Seen| grounds.densities(seen, |h| h == index(fault) || h == NONE);
+        let (all, rest, alone) = (
+            of(&Seen::of(features)),
+            of(&Seen::keeping(features, |i| !places[i])),
+            of(&Seen::keeping(features, |i| places[i])),
+        );
+        let given = mixed(all)[index(fault)] / mixed(rest)[index(fault)];
+        (alone[NONE] > 0.0).then(|| given / alone[NONE])
     }
 
     /// The chance of a fault before anything was read.
@@ -212,9 +215,29 @@ impl Posterior {
         &self.observations
     }
 
+    /// The features as they stand.
+    pub(super) fn features(&self) -> Option<&FeatureVector> {
+        self.features.as_ref()
+    }
+
+    /// The pressure at rest as a temperature above the ambient, K.
+    pub(super) fn rest(&self) -> Option<Estimate> {
+        self.rest
+    }
+
+    /// The part of the atlas that speaks of the system.
+    pub(super) fn pages(&self) -> Pages {
+        self.pages
+    }
+
+    /// The severities that explain the readings: the middle 80 %.
+    pub(super) fn severity(&self, fault: Fault) -> (f64, f64) {
+        self.severity[index(fault)]
+    }
+
     /// Whether a figure is known already.
     pub(super) fn knows(&self, feature: Feature) -> bool {
-        self.measured[place(feature)]
+        self.known[place(feature)]
     }
 
     /// Whether a question is answered already.
@@ -223,19 +246,21 @@ impl Posterior {
     }
 }
 
-/// How much the clouds count under a fault: nothing where it has none, and all where no tables speak of the system.
-fn trust(scene: &Scene, fault: Fault) -> f64 {
-    let has = scene.cloud.as_ref().is_some_and(|cloud| cloud.has(fault));
-    match (has, scene.by_tables) {
-        (true, true) => TRUST,
-        (true, false) => 1.0,
-        (false, _) => 0.0,
-    }
-}
+/// Nothing was read.
+const NOTHING: FeatureVector = FeatureVector {
+    read: [None; FeatureVector::COUNT],
+    off_scale: false,
+};
 
-/// The least likelihood of two pressures that is worth following, where `none` is that of an unknown cause.
-fn least(none: &[f64; FEATURES + 1]) -> f64 {
-    HOPELESS * none[place(Feature::HighSide) + 1]
+/// The likelihoods once every fault may show itself in an unknown way.
+pub(super) fn mixed(densities: [f64; HYPOTHESES]) -> [f64; HYPOTHESES] {
+    let any = densities[NONE];
+    let mut mixed = densities;
+    for (density, fault) in mixed.iter_mut().zip(Fault::ALL) {
+        let share = unknown_way(fault);
+        *density = (1.0 - share) * *density + share * any;
+    }
+    mixed
 }
 
 /// The priors of the faults that exist in a system, summing to one.

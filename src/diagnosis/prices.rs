@@ -28,23 +28,22 @@ pub struct Cost {
 /// use coldloop::diagnosis::{Cost, Prices};
 /// use coldloop::{Check, Fault};
 /// // 1.50 a minute; a compressor for 420, fitted in two and a half hours.
-/// let mut shop = Prices::default();
-/// shop.per_minute = 1.5;
-/// let shop = shop.with_repair(Fault::WornCompressor, Cost { minutes: 150.0, money: 420.0 });
+/// let shop = Prices::default()
+///     .with_per_minute(1.5)?
+///     .with_repair(Fault::WornCompressor, Cost { minutes: 150.0, money: 420.0 })?;
 /// assert_eq!(shop.in_minutes(shop.repair(Fault::WornCompressor)), 150.0 + 280.0);
+/// // What cannot be a price is refused.
+/// assert!(shop.with_recovery(Cost { minutes: f64::NAN, money: 0.0 }).is_err());
+/// # Ok::<(), coldloop::Error>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Prices {
     checks: [Cost; Check::ALL.len()],
     repairs: [Cost; Fault::ALL.len()],
-    /// Recovering the charge, evacuating and charging again; paid once by all checks and repairs that need it.
-    pub recovery: Cost,
-    /// Running the system after a repair to see whether it helped.
-    pub verify: Cost,
-    /// Somebody who knows more finds the cause, whatever it is; the repair is paid beside it.
-    pub unknown: Cost,
-    /// The price of a minute of work, in the user's own money.
-    pub per_minute: f64,
+    recovery: Cost,
+    verify: Cost,
+    unknown: Cost,
+    per_minute: f64,
 }
 
 /// Minutes of starting, settling and reading. Source: engineering judgement.
@@ -61,34 +60,86 @@ impl Prices {
         self.repairs[index(fault)]
     }
 
+    /// Recovering the charge, evacuating and charging again; paid once by all checks and repairs that need it.
+    pub const fn recovery(&self) -> Cost {
+        self.recovery
+    }
+
+    /// Running the system after a repair to see whether it helped.
+    pub const fn verify(&self) -> Cost {
+        self.verify
+    }
+
+    /// Somebody who knows more finds the cause, whatever it is; the repair is paid beside it.
+    pub const fn unknown(&self) -> Cost {
+        self.unknown
+    }
+
+    /// The price of a minute of work, in the user's own money.
+    pub const fn per_minute(&self) -> f64 {
+        self.per_minute
+    }
+
     /// The same with another cost of a check.
-    pub const fn with_check(mut self, check: Check, cost: Cost) -> Self {
-        self.checks[place(check)] = cost;
-        self
+    ///
+    /// Errors: `NotFinite` and `OutOfRange` for minutes or money below 0 or above 1e6, as every `with_`.
+    pub fn with_check(mut self, check: Check, cost: Cost) -> Result<Self, Error> {
+        self.checks[place(check)] = cost.checked()?;
+        Ok(self)
     }
 
     /// The same with another cost of a repair.
-    pub const fn with_repair(mut self, fault: Fault, cost: Cost) -> Self {
-        self.repairs[index(fault)] = cost;
-        self
+    ///
+    /// Errors: as [`Self::with_check`].
+    pub fn with_repair(mut self, fault: Fault, cost: Cost) -> Result<Self, Error> {
+        self.repairs[index(fault)] = cost.checked()?;
+        Ok(self)
+    }
+
+    /// The same with another cost of recovering the charge, evacuating and charging again.
+    ///
+    /// Errors: as [`Self::with_check`].
+    pub fn with_recovery(mut self, cost: Cost) -> Result<Self, Error> {
+        self.recovery = cost.checked()?;
+        Ok(self)
+    }
+
+    /// The same with another cost of the look whether a repair helped.
+    ///
+    /// Errors: as [`Self::with_check`].
+    pub fn with_verify(mut self, cost: Cost) -> Result<Self, Error> {
+        self.verify = cost.checked()?;
+        Ok(self)
+    }
+
+    /// The same with another cost of handing over.
+    ///
+    /// Errors: as [`Self::with_check`].
+    pub fn with_unknown(mut self, cost: Cost) -> Result<Self, Error> {
+        self.unknown = cost.checked()?;
+        Ok(self)
+    }
+
+    /// The same with another price of a minute of work, in the user's own money.
+    ///
+    /// Errors: `NotFinite` and `OutOfRange` below 0.001 or above 1e6.
+    pub fn with_per_minute(mut self, money: f64) -> Result<Self, Error> {
+        self.per_minute = RATE.check(money)?;
+        Ok(self)
     }
 
     /// A cost in minutes of work.
     pub const fn in_minutes(&self, cost: Cost) -> f64 {
         cost.minutes + cost.money / self.per_minute
     }
+}
 
-    /// Nothing, when every cost can be used.
-    ///
-    /// Errors: `NotFinite` and `OutOfRange`.
-    pub fn check_all(&self) -> Result<(), Error> {
-        RATE.check(self.per_minute)?;
-        let others = [self.recovery, self.verify, self.unknown];
-        for cost in self.checks.iter().chain(&self.repairs).chain(&others) {
-            PRICE.check(cost.minutes)?;
-            PRICE.check(cost.money)?;
-        }
-        Ok(())
+impl Cost {
+    /// The same, when it can be a cost.
+    fn checked(self) -> Result<Self, Error> {
+        PRICE.check(self.minutes)?;
+        PRICE.check(self.money)?;
+        Ok(self)
     }
 }
 
@@ -128,6 +179,33 @@ impl Default for Prices {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// No price that cannot be gets in, so that no plan meets one.
+    #[test]
+    fn what_cannot_be_a_price_is_refused_at_every_door() {
+        let shop = Prices::default();
+        for wrong in [f64::NAN, f64::INFINITY, -1.0, 2e6] {
+            for cost in [
+                Cost {
+                    minutes: wrong,
+                    money: 0.0,
+                },
+                Cost {
+                    minutes: 0.0,
+                    money: wrong,
+                },
+            ] {
+                assert!(shop.with_check(Check::TurnHub, cost).is_err(), "{cost:?}");
+                assert!(shop.with_repair(Fault::Undercharge, cost).is_err(), "{cost:?}");
+                assert!(shop.with_recovery(cost).is_err(), "{cost:?}");
+                assert!(shop.with_verify(cost).is_err(), "{cost:?}");
+                assert!(shop.with_unknown(cost).is_err(), "{cost:?}");
+            }
+            assert!(shop.with_per_minute(wrong).is_err(), "{wrong}");
+        }
+        // Time that is worth nothing has no price.
+        assert!(shop.with_per_minute(0.0).is_err());
+    }
 
     #[test]
     fn answers_of_one_look_cost_it_once() {

@@ -9,8 +9,6 @@ use core::cell::Cell;
 /// What is counted.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Work {
-    /// A set of figures set against all patterns of the tables; the clouds weigh the same sets.
-    Figures,
     /// A pair of faults weighed.
     Pair,
     /// An order of repairs searched.
@@ -18,23 +16,22 @@ pub(super) enum Work {
 }
 
 std::thread_local! {
-    static DONE: Cell<[u64; 3]> = const { Cell::new([0; 3]) };
+    static DONE: Cell<[u64; 2]> = const { Cell::new([0; 2]) };
 }
 
 /// Counts one more on this thread.
 pub(super) fn one_more(work: Work) {
     let mut done = DONE.get();
     let at = match work {
-        Work::Figures => 0,
-        Work::Pair => 1,
-        Work::Order => 2,
+        Work::Pair => 0,
+        Work::Order => 1,
     };
     done[at] += 1;
     DONE.set(done);
 }
 
-/// What `work` gives, and how many figures, pairs and orders it took.
-pub(super) fn counted<T>(work: impl FnOnce() -> T) -> (T, [u64; 3]) {
+/// What `work` gives, and how many pairs and orders it took.
+pub(super) fn counted<T>(work: impl FnOnce() -> T) -> (T, [u64; 2]) {
     let before = DONE.get();
     let given = work();
     (given, core::array::from_fn(|at| DONE.get()[at] - before[at]))

@@ -2,22 +2,20 @@
 
 use super::answer::{Deviation, RankedFault, TwoFaults, Verdict};
 use super::case::{Case, Settings};
-use super::cloud::Cloud;
 use super::faults::{index, row};
-use super::features::{FEATURES, Features, equal_sides, place};
+use super::features::{FEATURES, equal_sides};
 use super::list::List;
-use super::posterior::{NONE, Posterior};
+use super::posterior::Posterior;
+use super::rest;
 use super::scene::Scene;
-use crate::expected::{settled, stroke_limit};
-use crate::names::{Check, Fault, Feature, QualityNote, VerdictKind};
+use crate::circuit::FeatureVector;
+use crate::expected::{Band, SoundModel, settled, stroke_limit};
+use crate::names::{Fault, Feature, QualityNote, VerdictKind};
 use crate::numerics::{put_in_order, sqrt};
 use crate::units::STANDARD_PRESSURE_PA;
 
 /// A rival below this share of the leading fault does not matter.
 const RIVAL_SHARE: f64 = 0.02;
-
-/// An explanation leads clearly when it is this many times as likely as the next.
-const CLEAR_LEAD: f64 = 2.0;
 
 /// A list of four that holds this share of what a short list should is told all the same. Source: engineering judgement.
 const FULL_LIST: f64 = 0.8;
@@ -28,7 +26,7 @@ const EVEN_ODDS: f64 = 0.5;
 /// A figure is out of line from this share of the density that it has when the cause is anything.
 const OUT_OF_LINE: f64 = 0.6;
 
-/// Normal quantile of the middle 80 %: the range that is told of a severity.
+/// Normal quantile of the middle 80 %.
 const LIMIT_80: f64 = 1.281_551_565_544_600_4;
 
 /// The faults that exist in the system, the likeliest first.
@@ -60,78 +58,80 @@ pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, 
 }
 
 fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
-    let row = row(fault);
-    if row.measure.is_empty() {
-        return None;
-    }
-    let (mean, sd) = posterior.severity(fault);
-    let (mean, sd) = between_none_and_all(mean, sd);
-    let reach = LIMIT_80 * sd;
-    Some((f64::max(mean - reach, 0.0), f64::min(mean + reach, 1.0)))
+    (!row(fault).measure.is_empty()).then(|| posterior.severity(fault))
 }
-
-/// Mean and standard deviation of a normal distribution that is cut off below zero and above one: a severity is a share,
-/// which the straight lines of the clouds do not know.
-///
-/// Source: Johnson, Kotz & Balakrishnan, Continuous Univariate Distributions 1, 2nd ed., section 13.10.1.
-fn between_none_and_all(mean: f64, sd: f64) -> (f64, f64) {
-    /// Farther outside than this many standard deviations is as good as on the limit, and keeps the tails above zero.
-    const FAR: f64 = 30.0;
-    if sd <= 0.0 {
-        return (mean.clamp(0.0, 1.0), 0.0);
-    }
-    // Mirrored so that the larger part of what is cut off lies below: the difference of the tails is then exact.
-    let mirrored = mean > 0.5;
-    let mean = f64::max(if mirrored { 1.0 - mean } else { mean }, -FAR * sd);
-    let (from, to) = (-mean / sd, (1.0 - mean) / sd);
-    let tail = |z: f64| 0.5 * libm::erfc(z * core::f64::consts::FRAC_1_SQRT_2);
-    let density = |z: f64| libm::exp(-0.5 * z * z) * INVERSE_SQRT_2_PI;
-    let inside = tail(from) - tail(to);
-    let (at_from, at_to) = (density(from) / inside, density(to) / inside);
-    let shift = at_from - at_to;
-    let variance = f64::max(1.0 + from * at_from - to * at_to - shift * shift, 0.0);
-    let mean = mean + sd * shift;
-    (if mirrored { 1.0 - mean } else { mean }, sd * sqrt(variance))
-}
-
-/// Peak of the normal distribution.
-const INVERSE_SQRT_2_PI: f64 = 0.398_942_280_401_432_7;
 
 /// What was measured beside what a sound system shows.
-pub(super) fn deviations(figures: &Features, scene: &Scene) -> List<Deviation, FEATURES> {
-    let blank = Deviation {
+pub(super) fn deviations(posterior: &Posterior, scene: &Scene) -> List<Deviation, FEATURES> {
+    let mut deviations = List::new(Deviation {
         feature: Feature::LowSide,
         measured: 0.0,
         standard_uncertainty: 0.0,
-        expected: crate::expected::Spread {
-            median: 0.0,
-            down: 1.0,
-            up: 1.0,
-        },
+        expected: REST_BAND,
         deviation: 0.0,
+    });
+    if let Some(measured) = posterior.rest() {
+        deviations.push(Deviation {
+            feature: Feature::RestPressure,
+            measured: measured.value,
+            standard_uncertainty: measured.standard_uncertainty,
+            expected: REST_BAND,
+            deviation: rest::deviation(measured),
+        });
+    }
+    let (Some(sound), Some(features)) = (&scene.sound, posterior.features()) else {
+        return deviations;
     };
-    let mut deviations = List::new(blank);
     for feature in Feature::ALL {
-        let i = place(feature);
-        if let (Some(measured), Some(expected)) = (figures.measured[i], scene.healthy[i]) {
-            let with_instrument = expected.widened(measured.standard_uncertainty, measured.standard_uncertainty);
+        let (Some(mut view), Some(expected)) = (sound.view(feature), sound.band(feature)) else {
+            continue;
+        };
+        // The condenser outlet speaks for the liquid line where that was not read.
+        if feature == Feature::Subcooling && features.read[FeatureVector::LIQUID_LINE].is_none() {
+            view.minus = Some(FeatureVector::CONDENSER_OUTLET);
+        }
+        let (mut value, mut variance) = (view.from, 0.0);
+        let mut read = true;
+        for (i, one) in view.features() {
+            match features.read[i] {
+                Some(reading) => {
+                    value += one * reading.value;
+                    variance += reading.standard_uncertainty * reading.standard_uncertainty;
+                }
+                None => read = false,
+            }
+        }
+        if read {
+            let standard_uncertainty = sqrt(variance);
             deviations.push(Deviation {
                 feature,
-                measured: measured.value,
-                standard_uncertainty: measured.standard_uncertainty,
+                measured: value,
+                standard_uncertainty,
                 expected,
-                deviation: with_instrument.deviation(measured.value),
+                deviation: sound.deviation_along(&view, value, standard_uncertainty),
             });
         }
     }
     deviations
 }
 
+/// Where the pressure of a sound system at rest lies.
+const REST_BAND: Band<f64> = {
+    let (median, down, up) = rest::AT_REST;
+    Band {
+        low_95: median - LIMIT_95 * down,
+        low_80: median - LIMIT_80 * down,
+        median,
+        high_80: median + LIMIT_80 * up,
+        high_95: median + LIMIT_95 * up,
+    }
+};
+
 /// The figure that fits the leading explanation clearly worse than anything at all would.
-pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, figures: &Features, leading: Fault) -> Option<Feature> {
+pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, leading: Fault) -> Option<Feature> {
     let mut worst = (OUT_OF_LINE, None);
     for feature in Feature::ALL {
-        if let Some(fit) = posterior.fit(scene, figures, leading, feature)
+        if let Some(fit) = posterior.fit(scene, leading, feature)
             && fit < worst.0
         {
             worst = (fit, Some(feature));
@@ -147,7 +147,6 @@ pub(super) fn verdict(
     ranked: &[RankedFault],
     deviations: &[Deviation],
     two_faults: Option<TwoFaults>,
-    parting: &dyn Fn(Fault, Fault) -> Option<Check>,
 ) -> Verdict {
     let Some(first) = ranked.first() else {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
@@ -158,20 +157,19 @@ pub(super) fn verdict(
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     }
     if let Some(pair) = two_faults.filter(|pair| pair.probability > EVEN_ODDS) {
-        // No single name is right then; which of the two to see to first, the check tells.
-        let [first, second] = pair.faults;
+        // No single name is right then.
         let mut faults = List::new(Fault::NoFault);
-        faults.push(first);
-        faults.push(second);
+        for fault in pair.faults {
+            faults.push(fault);
+        }
         return Verdict {
             kind: VerdictKind::CannotTell,
             faults,
             rival: None,
-            parting_check: parting(first, second),
         };
     }
-    let none = posterior.probability[NONE];
-    if none >= settings.nothing_fits || none >= CLEAR_LEAD * first.probability {
+    let none = posterior.unexplained;
+    if none >= settings.nothing_fits {
         return Verdict::of(VerdictKind::NothingFits);
     }
     let rival = ranked
@@ -179,7 +177,6 @@ pub(super) fn verdict(
         .skip(1)
         .find(|other| other.fault != Fault::NoFault && other.probability >= RIVAL_SHARE * first.probability)
         .map(|other| other.fault);
-    let parting_check = rival.and_then(|rival| parting(first.fault, rival));
     if in_order {
         // A sound system is more than one reading in its band.
         let kind = if deviations.len() >= 2 {
@@ -189,7 +186,6 @@ pub(super) fn verdict(
         };
         return Verdict {
             rival,
-            parting_check,
             ..Verdict::of(kind)
         };
     }
@@ -200,7 +196,6 @@ pub(super) fn verdict(
             kind: VerdictKind::NamedFault,
             faults,
             rival,
-            parting_check,
         };
     }
     let mut held = 0.0;
@@ -214,19 +209,13 @@ pub(super) fn verdict(
     if held < FULL_LIST * settings.short_list {
         return Verdict {
             rival,
-            parting_check,
             ..Verdict::of(VerdictKind::NotEnoughEvidence)
         };
     }
-    let parting_check = match *faults {
-        [first, second, ..] => parting(first, second),
-        [_] | [] => parting_check,
-    };
     Verdict {
         kind: VerdictKind::CannotTell,
         faults,
         rival,
-        parting_check,
     }
 }
 
@@ -288,7 +277,7 @@ pub(super) fn quality(
         (QualityNote::NotSettled, running && settled(conditions) == Some(false)),
         (
             QualityNote::OutsideFit,
-            scene.cloud.as_ref().is_some_and(Cloud::is_beyond_fit),
+            scene.sound.as_ref().is_some_and(SoundModel::is_beyond_fit),
         ),
         (
             QualityNote::RunningTimeUnknown,
@@ -321,49 +310,4 @@ pub(super) fn quality(
         }
     }
     notes
-}
-
-#[cfg(test)]
-mod tests {
-    use super::{between_none_and_all, sqrt};
-
-    /// Source: the same integrals by the midpoint rule.
-    #[test]
-    fn what_is_told_of_a_severity_lies_between_none_and_all() {
-        for (mean, sd) in [
-            (0.5, 0.1),
-            (0.1, 0.3),
-            (0.95, 0.2),
-            (1.2, 0.15),
-            (-0.4, 0.2),
-            (0.5, 5.0),
-        ] {
-            let n = 200_000;
-            let (mut mass, mut first, mut second) = (0.0, 0.0, 0.0);
-            for i in 0..n {
-                let x = (f64::from(i) + 0.5) / f64::from(n);
-                let z = (x - mean) / sd;
-                let density = libm::exp(-0.5 * z * z);
-                mass += density;
-                first += density * x;
-                second += density * x * x;
-            }
-            let expected = first / mass;
-            let spread = sqrt(second / mass - expected * expected);
-            let (cut_mean, cut_sd) = between_none_and_all(mean, sd);
-            assert!(
-                (cut_mean - expected).abs() < 1e-8,
-                "{mean} {sd}: {cut_mean}, not {expected}"
-            );
-            assert!((cut_sd - spread).abs() < 1e-7, "{mean} {sd}: {cut_sd}, not {spread}");
-        }
-        for far in [-1e6, -40.0, 41.0, 1e6] {
-            let (mean, sd) = between_none_and_all(far, 0.5);
-            assert!(
-                (0.0..=1.0).contains(&mean) && (0.0..0.5).contains(&sd),
-                "{far}: {mean} {sd}"
-            );
-        }
-        assert_eq!(between_none_and_all(1.5, 0.0), (1.0, 0.0));
-    }
 }

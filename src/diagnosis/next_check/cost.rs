@@ -7,21 +7,20 @@
 //! Their service call, which ends the search at a fixed cost, is handing over; here the repair that it finds is paid too. It
 //! comes after the repairs of the start of the order that makes the whole cheapest.
 
-use super::super::checks::Repair;
-use super::super::faults::index;
-use super::super::list::List;
-use super::super::posterior::HYPOTHESES;
-use super::super::prices::Prices;
+use super::super::faults::HYPOTHESES;
 #[cfg(test)]
 use super::super::tally::{self, Work};
 use crate::names::Fault;
-use crate::numerics::put_in_order;
 
 /// What is less likely than this share is not repaired on its own: it is handed over with what is on no list.
 pub(crate) const NEGLIGIBLE: f64 = 3e-4;
 
 /// Repairs that can be tried.
 pub(crate) const REPAIRS: usize = Fault::ALL.len();
+
+/// Probabilities of the hypotheses that are followed: the repairs of [`Jobs`] in their order, and behind them all that no
+/// repair of theirs sets right. Places from [`Jobs::followed`] on are not used.
+pub(crate) type Belief = [f64; HYPOTHESES];
 
 /// One repair with the look whether it helped.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -34,10 +33,10 @@ pub(crate) struct Job {
 /// The repairs and their costs in minutes of work.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Jobs {
+    /// Those that repay their cost best first, as far as that is known: the order is then soon found.
     pub(crate) jobs: [Job; REPAIRS],
-    /// Their places, those that repay their cost best first as far as that is known: an order that is nearly the right one
-    /// is soon found.
-    pub(crate) nearly: [usize; REPAIRS],
+    /// How many of them there are.
+    pub(crate) count: usize,
     /// The shared set-up: recovering the charge, evacuating, charging.
     pub(crate) recovery_minutes: f64,
     /// Somebody who knows more finds the cause, whatever it is; what he finds is then set right.
@@ -51,10 +50,16 @@ pub(crate) struct Order {
     pub(crate) all_minutes: f64,
     /// The same when the rest is handed over where that is best.
     pub(crate) minutes: f64,
-    /// The repair that comes first.
-    pub(crate) first: Option<Fault>,
+    /// The place of the repair that comes first.
+    pub(crate) first: Option<usize>,
+    /// The same, a sound vehicle aside.
+    pub(crate) first_fault: Option<usize>,
+    /// The first of those for which the circuit stays closed, a sound vehicle aside.
+    pub(crate) first_closed: Option<usize>,
     /// Whether none is worth trying before it is handed over.
     pub(crate) hand_over: bool,
+    /// Expected minutes for who knows the fault, the recovery aside: no looks can do with less.
+    pub(crate) least: f64,
 }
 
 /// A job and its weight.
@@ -62,18 +67,43 @@ pub(crate) struct Order {
 struct Weighed {
     p: f64,
     minutes: f64,
-    fault: Fault,
+    at: usize,
+    /// Whether it is no repair, but that the vehicle is sound.
+    sound: bool,
 }
 
-impl Weighed {
-    const BLANK: Self = Self {
-        p: 0.0,
-        minutes: 1.0,
-        fault: Fault::NoFault,
+/// Jobs in the order of probability over cost.
+struct Queue {
+    jobs: [Weighed; REPAIRS],
+    len: usize,
+}
+
+impl Queue {
+    const EMPTY: Self = Self {
+        jobs: [Weighed {
+            p: 0.0,
+            minutes: 1.0,
+            at: 0,
+            sound: false,
+        }; REPAIRS],
+        len: 0,
     };
-}
 
-type Queue = List<Weighed, REPAIRS>;
+    /// Keeps the order of probability over cost; the queues are short.
+    fn insert(&mut self, job: Weighed) {
+        let mut at = self.len % REPAIRS;
+        while at > 0 && better((job.p, job.minutes), (self.jobs[at - 1].p, self.jobs[at - 1].minutes)) {
+            self.jobs[at] = self.jobs[at - 1];
+            at -= 1;
+        }
+        self.jobs[at] = job;
+        self.len += 1;
+    }
+
+    fn all(&self) -> &[Weighed] {
+        self.jobs.get(..self.len).unwrap_or(&self.jobs)
+    }
+}
 
 /// Whether `a` repays its cost better than `b`.
 fn better(a: (f64, f64), b: (f64, f64)) -> bool {
@@ -81,75 +111,72 @@ fn better(a: (f64, f64), b: (f64, f64)) -> bool {
 }
 
 impl Jobs {
-    pub(crate) fn of(prices: &Prices, repairs: &'static [Repair; REPAIRS]) -> Self {
-        let verify = prices.in_minutes(prices.verify);
-        let mut jobs = [Job {
-            fault: Fault::NoFault,
-            minutes: 0.0,
-            recovery: false,
-        }; REPAIRS];
-        for (job, row) in jobs.iter_mut().zip(repairs) {
-            *job = Job {
-                fault: row.fault,
-                minutes: prices.in_minutes(prices.repair(row.fault)) + verify,
-                recovery: row.recovery,
-            };
-        }
-        Self {
-            jobs,
-            nearly: core::array::from_fn(|at| at),
-            recovery_minutes: prices.in_minutes(prices.recovery),
-            hand_over_minutes: prices.in_minutes(prices.unknown),
-        }
+    /// How many hypotheses are followed: the repairs, and what none of them sets right.
+    pub(crate) fn followed(&self) -> usize {
+        self.count + 1
     }
 
-    /// The same for beliefs like this one, about which orders are asked for.
-    pub(crate) fn about(mut self, belief: &[f64; HYPOTHESES]) -> Self {
-        let worth = |at: &usize| (belief[index(self.jobs[*at].fault)], self.jobs[*at].minutes);
-        put_in_order(&mut self.nearly, |a, b| better(worth(a), worth(b)));
-        self
+    /// The repairs.
+    pub(crate) fn all(&self) -> &[Job] {
+        &self.jobs[..self.count]
     }
 
-    pub(crate) fn job(&self, fault: Fault) -> &Job {
-        &self.jobs[index(fault)]
+    /// The place of the likeliest repair and its probability; none where nothing has any.
+    pub(crate) fn leading(&self, belief: &Belief) -> (Option<usize>, f64) {
+        let mut best = (None, 0.0);
+        for (at, p) in belief.iter().enumerate().take(self.count) {
+            // Of equals the first in the vocabulary leads.
+            let before = |other: usize| self.jobs[at].fault < self.jobs[other].fault;
+            if *p > best.1 || (*p == best.1 && best.0.is_some_and(before)) {
+                best = (Some(at), *p);
+            }
+        }
+        best
+    }
+
+    /// The fault of the likeliest repair and its probability.
+    pub(crate) fn leading_fault(&self, belief: &Belief) -> (Fault, f64) {
+        let (at, p) = self.leading(belief);
+        (at.map_or(Fault::NoFault, |at| self.jobs[at].fault), p)
     }
 
     /// What trying repairs in the best order costs on average, and the first of them.
     ///
     /// `belief` need not sum to one: the cost grows with its sum, so that the branches of a check add up.
-    pub(crate) fn order(&self, belief: &[f64; HYPOTHESES], recovered: bool) -> Order {
+    pub(crate) fn order(&self, belief: &Belief, recovered: bool) -> Order {
         #[cfg(test)]
         tally::one_more(Work::Order);
-        let total: f64 = belief.iter().sum();
-        let (mut open, mut closed) = (Queue::new(Weighed::BLANK), Queue::new(Weighed::BLANK));
-        for at in self.nearly {
-            let job = &self.jobs[at % REPAIRS];
-            let p = belief[index(job.fault)];
-            if p <= NEGLIGIBLE * total {
+        let total: f64 = belief[..self.followed()].iter().sum();
+        let (mut open, mut closed) = (Queue::EMPTY, Queue::EMPTY);
+        let (mut alone, mut least, mut closed_p) = (0.0, 0.0, 0.0);
+        for (at, (job, p)) in self.all().iter().zip(belief).enumerate() {
+            if *p <= NEGLIGIBLE * total {
                 continue;
             }
             let weighed = Weighed {
-                p,
+                p: *p,
                 minutes: job.minutes,
-                fault: job.fault,
+                at,
+                sound: job.fault == Fault::NoFault,
             };
-            insert(
-                if job.recovery && !recovered {
-                    &mut closed
-                } else {
-                    &mut open
-                },
-                weighed,
-            );
+            least += p * job.minutes;
+            if job.recovery && !recovered {
+                alone += p * (job.minutes + self.recovery_minutes);
+                closed_p += p;
+                closed.insert(weighed);
+            } else {
+                alone += p * job.minutes;
+                open.insert(weighed);
+            }
         }
-        let (block, setup) = self.block(&closed);
-        let alone =
-            |queue: &Queue, recovery: f64| queue.iter().map(|job| job.p * (job.minutes + recovery)).sum::<f64>();
+        let (open, closed) = (open.all(), closed.all());
+        let (block, setup) = self.block(closed);
         let mut run = Run {
             minutes: 0.0,
             left: total,
             first: None,
-            rest: alone(&open, 0.0) + alone(&closed, self.recovery_minutes),
+            first_fault: None,
+            rest: alone,
             least: f64::INFINITY,
             hand_over_minutes: self.hand_over_minutes,
         };
@@ -171,7 +198,7 @@ impl Jobs {
                 }
                 (None, Some(_)) | (Some(_), _) if next_closed == 0 => {
                     run.minutes += run.left * self.recovery_minutes;
-                    run.rest -= self.recovery_minutes * closed.iter().map(|job| job.p).sum::<f64>();
+                    run.rest -= self.recovery_minutes * closed_p;
                     for job in &closed[..setup] {
                         run.take(job);
                     }
@@ -183,16 +210,20 @@ impl Jobs {
                 }
             }
         }
+        let stays_closed = |job: &&Weighed| !job.sound && !self.jobs[job.at].recovery;
         Order {
             all_minutes: run.ended(),
             minutes: run.least,
             first: run.first,
+            first_fault: run.first_fault,
+            first_closed: open.iter().find(stays_closed).map(|job| job.at),
             hand_over: at_once <= run.least,
+            least,
         }
     }
 
     /// The start of the closed jobs that repays the set-up best: its probability and cost, and how many jobs it has.
-    fn block(&self, closed: &Queue) -> (Option<(f64, f64)>, usize) {
+    fn block(&self, closed: &[Weighed]) -> (Option<(f64, f64)>, usize) {
         let (mut sum, mut best) = ((0.0, self.recovery_minutes), (None, 0));
         for (at, job) in closed.iter().enumerate() {
             sum = (sum.0 + job.p, sum.1 + job.minutes);
@@ -209,7 +240,9 @@ struct Run {
     minutes: f64,
     /// Probability that none of them helped.
     left: f64,
-    first: Option<Fault>,
+    first: Option<usize>,
+    /// The same, a sound vehicle aside.
+    first_fault: Option<usize>,
     /// What setting right the other faults costs on average, for who knows which it is.
     rest: f64,
     /// The least cost when the work is handed over after one of the repairs, before all, or after all.
@@ -219,7 +252,10 @@ struct Run {
 
 impl Run {
     fn take(&mut self, job: &Weighed) {
-        self.first = self.first.or(Some(job.fault));
+        self.first = self.first.or(Some(job.at));
+        if !job.sound {
+            self.first_fault = self.first_fault.or(Some(job.at));
+        }
         self.minutes += self.left * job.minutes;
         self.left -= job.p;
         self.rest -= job.p * job.minutes;
@@ -233,18 +269,5 @@ impl Run {
 
     fn may_end(&mut self) {
         self.least = f64::min(self.least, self.ended());
-    }
-}
-
-/// Keeps the order of probability over cost; the lists are short.
-fn insert(order: &mut Queue, job: Weighed) {
-    let mut at = order.len();
-    while at > 0 && better((job.p, job.minutes), (order[at - 1].p, order[at - 1].minutes)) {
-        at -= 1;
-    }
-    order.push(job);
-    let behind = &mut order.items_mut()[at..];
-    if behind.len() > 1 {
-        behind.rotate_right(1);
     }
 }

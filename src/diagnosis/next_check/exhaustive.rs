@@ -1,11 +1,11 @@
 //! The order of repairs and the value of looking ahead, held to the enumeration of everything that could be done.
 
 use super::super::answer::Action;
+use super::super::faults::{HYPOTHESES, NONE};
 use super::super::list::List;
-use super::super::posterior::{HYPOTHESES, NONE};
 use super::cost::{Job, Jobs, NEGLIGIBLE, Order, REPAIRS};
-use super::plan::{DEPTH, Search, State};
 use super::prospect::Result;
+use super::search::DEPTH;
 use super::*;
 use crate::names::ResultKind;
 
@@ -28,11 +28,12 @@ impl Random {
 fn jobs(random: &mut Random) -> Jobs {
     Jobs {
         jobs: core::array::from_fn(|at| Job {
-            fault: Fault::ALL[at],
+            // The sound vehicle, which is not repaired, stands last and is not possible.
+            fault: Fault::ALL[REPAIRS - 1 - at],
             minutes: 5.0 + 300.0 * random.next(),
             recovery: random.next() < 0.5,
         }),
-        nearly: core::array::from_fn(|at| at),
+        count: REPAIRS,
         recovery_minutes: 80.0 * random.next(),
         hand_over_minutes: 240.0,
     }
@@ -49,7 +50,7 @@ fn belief(random: &mut Random, few: usize) -> [f64; HYPOTHESES] {
 }
 
 fn prospects(random: &mut Random, many: usize) -> Prospects {
-    let mut prospects = Prospects::new(Prospect::BLANK);
+    let mut prospects = List::new(Prospect::BLANK);
     for at in 0..many {
         let mut results = List::new(Result::BLANK);
         let yes: [f64; HYPOTHESES] = core::array::from_fn(|_| 0.15 + 0.7 * random.next());
@@ -68,7 +69,20 @@ fn prospects(random: &mut Random, many: usize) -> Prospects {
             ..Prospect::BLANK
         });
     }
-    prospects
+    Prospects::of(prospects)
+}
+
+/// A search through all of this, with any repair first or only that of the best order.
+fn search<'a>(jobs: &'a Jobs, looks: &'a Prospects, beam: [usize; DEPTH], any_repair: bool) -> Search<'a> {
+    Search {
+        jobs,
+        prospects: looks.all(),
+        before_opening: looks.before_opening,
+        beam,
+        followed: beam,
+        within: u64::MAX,
+        any_repair,
+    }
 }
 
 /// The cost of one order of repairs, step by step.
@@ -256,24 +270,19 @@ fn no_plan_of_three_steps_is_cheaper() {
         let belief = belief(&mut random, FEW - round % 2);
         let looks = prospects(&mut random, 3);
         for depth in 0..=DEPTH {
-            let search = Search {
-                jobs: &jobs,
-                prospects: &looks,
-                beam: [usize::MAX; DEPTH],
-                any_repair: true,
-            };
+            let search = search(&jobs, &looks, [usize::MAX; DEPTH], true);
             let state = State {
                 belief,
                 recovered: false,
                 used: 0,
             };
             let (ours, step) = search.best(&state, depth);
-            let theirs = least(&jobs, &looks, &belief, false, 0, depth);
+            let theirs = least(&jobs, looks.all(), &belief, false, 0, depth);
             assert!(
                 (ours - theirs).abs() < 1e-9 * theirs,
                 "{round} {depth}: {ours} {theirs}"
             );
-            looked += usize::from(matches!(step, super::plan::Move::Check(_)));
+            looked += usize::from(matches!(step, Move::Check(_)));
         }
     }
     assert!(looked > 12, "{looked}: the worlds are too easy");
@@ -285,18 +294,14 @@ fn a_plan_costs_what_its_steps_add_up_to() {
     for _ in 0..50 {
         let jobs = jobs(&mut random);
         let looks = prospects(&mut random, 6);
-        let search = Search {
-            jobs: &jobs,
-            prospects: &looks,
-            beam: super::plan::BEAM,
-            any_repair: false,
-        };
+        let search = search(&jobs, &looks, BEAM, false);
         let state = State {
             belief: belief(&mut random, 8),
             recovered: false,
             used: 0,
         };
-        let plan = search.plan(&state, None);
+        let (mut plan, weighing) = (Plan::EMPTY, search.weigh(&state));
+        search.grow_into(&mut plan, &state, weighing.best().1, &weighing);
         assert!(plan.expected_minutes <= plan.without_checks_minutes + 1e-9);
         for step in plan.steps.iter().filter(|step| step.action != Action::HandOver) {
             let total: f64 = step.branches.iter().map(|branch| branch.probability).sum();

@@ -2,195 +2,209 @@
 //!
 //! Source: Heckerman, D., Breese, J.S. & Rommelse, K., 1995, Decision-theoretic troubleshooting, Comm. ACM 38(3):49-57.
 //! One fault at a time is assumed, each repair ends with a look whether it helped, and a check is worth what it saves on
-//! average, its own cost taken off.
+//! average, its own cost taken off. One search gives the next step, the ranked checks and the plan.
 
 mod cost;
 #[cfg(test)]
 mod exhaustive;
+mod followed;
 mod plan;
 mod prospect;
+mod search;
 
-use super::answer::{Outcome, Plan, RankedCheck, Step};
-use super::case::Settings;
-use super::check_table::REPAIRS;
+use super::answer::{Action, Outcome, Plan, RankedCheck, Step};
+use super::case::{Case, Settings};
+use super::checks::repair;
 use super::faults::index;
 use super::list::List;
-use super::posterior::{HYPOTHESES, NONE, Posterior};
+use super::notes;
+use super::posterior::Posterior;
 use super::scene::Scene;
 use crate::names::{Check, Fault};
-use crate::numerics::{put_in_order, sqrt};
 use cost::Jobs;
-use plan::{BEAM, Search, State};
-use prospect::{Prospect, Prospects, look_ahead, with_relations};
+use followed::Followed;
+use prospect::{Prospect, Prospects};
+use search::{BEAM, FOLLOWED, Move, Search, State, Weighing};
 
 /// From this probability of misleading gauges on, they are checked before anything else.
 const SUSPICION: f64 = 0.3;
 
-/// The checks that save more than they cost, the most useful first.
-///
-/// `at_rest` tells whether the compressor stands still, `off_scale` whether a pressure is one that no sound gauge shows of this
-/// refrigerant, or contradicts the vehicle's own transducer.
-pub(super) fn ranked(
-    posterior: &Posterior,
-    scene: &Scene,
-    settings: &Settings,
-    (at_rest, off_scale): (bool, bool),
-) -> List<RankedCheck, 6> {
-    let mut bench = Bench::bare(posterior, settings, (at_rest, off_scale));
-    bench.look_ahead(scene);
-    bench.ranked()
+/// The most checks that are told.
+const TOLD: usize = 6;
+
+/// What the planner has to know of a case beside the odds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Standing {
+    /// Whether the compressor stands still.
+    at_rest: bool,
+    /// Whether a pressure is one that no sound gauge shows of this refrigerant, or contradicts the vehicle's own transducer.
+    doubtful: bool,
+    /// Whether the high side was read once, by a gauge or by the vehicle's own transducer, and can be read by the other.
+    one_high_side: bool,
 }
 
-/// The steps ahead, with what [`ranked`] is told.
-pub(super) fn plan(
-    posterior: &Posterior,
-    scene: &Scene,
-    settings: &Settings,
-    (at_rest, off_scale): (bool, bool),
-) -> Plan {
-    let mut bench = Bench::bare(posterior, settings, (at_rest, off_scale));
-    bench.look_ahead(scene);
-    bench.plan()
+impl Standing {
+    pub(super) fn of(case: &Case, off_scale: bool) -> Self {
+        Self {
+            at_rest: case.conditions.at_rest(case.system.compressor),
+            doubtful: off_scale || notes::contradicts(case),
+            one_high_side: case.readings.high_side.is_some() != case.readings.high_side_transducer.is_some(),
+        }
+    }
+}
+
+/// What to do next.
+pub(super) struct Next {
+    pub(super) step: Option<Action>,
+    /// The checks that save more than they cost, the most useful first.
+    pub(super) checks: List<RankedCheck, TOLD>,
 }
 
 /// No checks, for who does not ask.
-pub(super) const fn unranked() -> List<RankedCheck, 6> {
+pub(super) const fn unranked() -> List<RankedCheck, TOLD> {
     List::new(blank(Check::RunAndRead))
+}
+
+/// What to do next, and which checks are worth their cost.
+pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Next {
+    let bench = Bench::of(posterior, scene, settings, standing);
+    let search = bench.search();
+    let weighing = search.weigh(&bench.state);
+    let checks = bench.ranked(&weighing);
+    let step = if standing.at_rest {
+        Some(Action::Check(Check::RunAndRead))
+    } else {
+        search.action(bench.first(&weighing))
+    };
+    Next { step, checks }
+}
+
+/// The steps ahead.
+pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Plan {
+    let mut plan = Plan::EMPTY;
+    if standing.at_rest {
+        plan.steps.push(Step {
+            minutes: settings.prices.check(Check::RunAndRead).minutes,
+            probability: 1.0,
+            ..Step::BLANK
+        });
+        return plan;
+    }
+    let bench = Bench::of(posterior, scene, settings, standing);
+    let search = bench.search();
+    let weighing = search.weigh(&bench.state);
+    search.grow_into(&mut plan, &bench.state, bench.first(&weighing), &weighing);
+    plan
 }
 
 /// Beliefs, prices, and all looks that can still be taken.
 struct Bench<'a> {
     posterior: &'a Posterior,
     settings: &'a Settings,
-    /// Whether the compressor stands still.
-    at_rest: bool,
-    /// Whether a pressure is one that no sound gauge shows of this refrigerant, or contradicts the vehicle's own transducer.
-    off_scale: bool,
+    standing: Standing,
     prospects: Prospects,
     jobs: Jobs,
+    state: State,
 }
 
 impl<'a> Bench<'a> {
-    /// Before any look is taken into account.
-    fn bare(posterior: &'a Posterior, settings: &'a Settings, (at_rest, off_scale): (bool, bool)) -> Self {
+    fn of(posterior: &'a Posterior, scene: &Scene, settings: &'a Settings, standing: Standing) -> Self {
+        let recovers = |fault| repair(fault).recovery;
+        let (followed, jobs) = Followed::of(&posterior.probability, &settings.prices, &recovers);
         Self {
             posterior,
             settings,
-            at_rest,
-            off_scale,
-            prospects: List::new(Prospect::BLANK),
-            jobs: Jobs::of(&settings.prices, &REPAIRS).about(&posterior.probability),
+            standing,
+            prospects: Prospects::ahead(posterior, scene, settings, standing, &followed),
+            jobs,
+            state: State {
+                belief: followed.belief(&posterior.probability),
+                recovered: settings.recovered,
+                used: 0,
+            },
         }
     }
 
-    /// Takes in all looks that can still be taken.
-    fn look_ahead(&mut self, scene: &Scene) {
-        let with = (self.settings, self.at_rest);
-        look_ahead(&mut self.prospects, self.posterior, scene, with, &ALL);
+    fn search(&self) -> Search<'_> {
+        Search {
+            jobs: &self.jobs,
+            prospects: self.prospects.all(),
+            before_opening: self.prospects.before_opening,
+            beam: BEAM,
+            followed: FOLLOWED,
+            within: u64::MAX,
+            any_repair: false,
+        }
+    }
+
+    /// The first step.
+    fn first(&self, weighing: &Weighing) -> Move {
+        self.suspected().map_or_else(|| weighing.best().1, Move::Check)
     }
 
     /// The checks that save more than they cost; the most useful first.
-    fn ranked(&self) -> List<RankedCheck, 6> {
-        let before = self
-            .jobs
-            .order(&self.posterior.probability, self.settings.recovered)
-            .minutes;
-        let mut ranked: List<RankedCheck, { Check::ALL.len() }> = List::new(blank(Check::RunAndRead));
-        for prospect in &self.prospects {
-            let check = self.judge(prospect, before);
-            if check.saving.is_some_and(|saving| saving > 0.0) {
-                ranked.push(check);
-            }
-        }
-        put_in_order(ranked.items_mut(), |a, b| {
-            b.saving.unwrap_or(0.0).total_cmp(&a.saving.unwrap_or(0.0)).is_lt()
-        });
-        let mut best = List::new(blank(Check::RunAndRead));
-        if self.at_rest {
+    fn ranked(&self, weighing: &Weighing) -> List<RankedCheck, TOLD> {
+        let mut ranked = unranked();
+        if self.standing.at_rest {
             // Without a running system nothing else can be said.
-            best.push(RankedCheck {
+            ranked.push(RankedCheck {
                 minutes: self.settings.prices.check(Check::RunAndRead).minutes,
                 ..blank(Check::RunAndRead)
             });
         }
-        if let Some(at) = self.suspected() {
+        let suspected = self.suspected();
+        if let Some(at) = suspected {
             // Nor with gauges that mislead.
-            let prospect = &self.prospects[at];
-            best.push(RankedCheck {
-                saving: None,
-                ..self.judge(prospect, before)
-            });
+            ranked.push(self.told(&self.prospects.all()[at], None));
         }
-        for check in &ranked {
-            if best.iter().all(|known| known.check != check.check) {
-                best.push(*check);
+        for (value, at) in weighing.checks() {
+            if *value < weighing.without.0 && suspected != Some(*at) {
+                let saving = weighing.without_minutes() - value;
+                ranked.push(self.told(&self.prospects.all()[*at], Some(saving)));
             }
         }
-        best
+        ranked
     }
 
-    /// The steps ahead.
-    fn plan(&self) -> Plan {
-        if self.at_rest {
-            let mut plan = Plan::EMPTY;
-            plan.steps.push(Step {
-                minutes: self.settings.prices.check(Check::RunAndRead).minutes,
-                probability: 1.0,
-                ..Step::BLANK
-            });
-            return plan;
-        }
-        let prospects = with_relations(self.prospects);
-        let search = Search {
-            jobs: &self.jobs,
-            prospects: &prospects,
-            beam: BEAM,
-            any_repair: false,
-        };
-        let state = State {
-            belief: self.posterior.probability,
-            recovered: self.settings.recovered,
-            used: 0,
-        };
-        search.plan(&state, self.suspected())
-    }
-
-    /// Where the comparison of the gauges stands, when they are suspected, nothing fits what they show, or a pressure has
-    /// no saturation temperature.
+    /// Where a comparison of the gauges stands, the cheapest, when they are suspected, nothing fits what they show, or a
+    /// pressure has no saturation temperature.
     fn suspected(&self) -> Option<usize> {
         let probability = &self.posterior.probability;
-        let suspected = self.off_scale
+        let suspected = self.standing.doubtful
             || probability[index(Fault::GaugeError)] >= SUSPICION
-            || probability[NONE] >= self.settings.nothing_fits;
-        let gauges = |prospect: &Prospect| prospect.check == Check::CompareGauges;
-        suspected.then(|| self.prospects.iter().position(gauges)).flatten()
+            || self.posterior.unexplained >= self.settings.nothing_fits;
+        if !suspected {
+            return None;
+        }
+        let compared = [Check::CompareTransducer, Check::CompareGauges];
+        let places = compared.iter().filter_map(|check| self.prospects.place(*check));
+        places.min_by(|a, b| {
+            let minutes = |at: &usize| self.prospects.all()[*at].minutes;
+            minutes(a).total_cmp(&minutes(b))
+        })
     }
 
-    fn recovery_minutes(&self, prospect: &Prospect) -> f64 {
-        if prospect.recovery && !self.settings.recovered {
+    /// A check with its cost and how it can come out.
+    fn told(&self, prospect: &Prospect, saving: Option<f64>) -> RankedCheck {
+        let cost = self.settings.prices.check(prospect.check);
+        let recovery = if prospect.recovery && !self.settings.recovered {
             self.jobs.recovery_minutes
         } else {
             0.0
-        }
-    }
-
-    /// What a check saves on average, its cost taken off, and how it can come out.
-    fn judge(&self, prospect: &Prospect, before: f64) -> RankedCheck {
-        let recovered = self.settings.recovered || prospect.recovery;
-        let mut check = blank(prospect.check);
-        let recovery = self.recovery_minutes(prospect);
-        let mut after = prospect.minutes + recovery;
+        };
+        let mut check = RankedCheck {
+            minutes: cost.minutes + recovery,
+            money: cost.money,
+            saving,
+            ..blank(prospect.check)
+        };
         for result in &prospect.results {
-            let mut belief = self.posterior.probability;
-            for (p, chance) in belief.iter_mut().zip(result.chance) {
-                *p *= chance;
-            }
+            let belief = self.state.belief_after(result);
             let total: f64 = belief.iter().sum();
             if total <= 0.0 {
                 continue;
             }
-            after += self.jobs.order(&belief, recovered).minutes;
-            let (leading, p) = leading(&belief);
+            let (leading, p) = self.jobs.leading_fault(&belief);
             check.outcomes.push(Outcome {
                 result: result.kind,
                 observation: result.observation,
@@ -199,57 +213,9 @@ impl<'a> Bench<'a> {
                 leading_probability: p / total,
             });
         }
-        let cost = self.settings.prices.check(prospect.check);
-        RankedCheck {
-            minutes: cost.minutes + recovery,
-            money: cost.money,
-            saving: Some(before - after),
-            ..check
-        }
+        check
     }
 }
-
-/// The check that best tells two faults apart for its cost.
-pub(super) fn parting(
-    posterior: &Posterior,
-    scene: &Scene,
-    (settings, at_rest): (&Settings, bool),
-    (first, second): (Fault, Fault),
-) -> Option<Check> {
-    let recovery_minutes = settings.prices.in_minutes(settings.prices.recovery);
-    let mut prospects = List::new(Prospect::BLANK);
-    let both = [index(first), index(second)];
-    look_ahead(&mut prospects, posterior, scene, (settings, at_rest), &both);
-    let mut best = (0.0, None);
-    for prospect in &prospects {
-        // Expected weight of evidence, taken from both sides (Jeffreys' divergence), in nats per minute.
-        let divergence: f64 = prospect
-            .results
-            .iter()
-            .map(|result| (result.chance[0], result.chance[1]))
-            .filter(|(a, b)| *a > 0.0 && *b > 0.0)
-            .map(|(a, b)| (a - b) * libm::log(a / b))
-            .sum();
-        let recovers = prospect.recovery && !settings.recovered;
-        let minutes = prospect.minutes + if recovers { recovery_minutes } else { 0.0 };
-        let worth = divergence / sqrt(minutes);
-        if worth > best.0 {
-            best = (worth, Some(prospect.check));
-        }
-    }
-    best.1
-}
-
-/// Every hypothesis.
-const ALL: [usize; HYPOTHESES] = {
-    let mut all = [0; HYPOTHESES];
-    let mut h = 0;
-    while h < HYPOTHESES {
-        all[h] = h;
-        h += 1;
-    }
-    all
-};
 
 const fn blank(check: Check) -> RankedCheck {
     RankedCheck {
@@ -259,15 +225,4 @@ const fn blank(check: Check) -> RankedCheck {
         saving: None,
         outcomes: List::new(Outcome::BLANK),
     }
-}
-
-fn leading(belief: &[f64; HYPOTHESES]) -> (Fault, f64) {
-    let mut best = (Fault::NoFault, 0.0);
-    for fault in Fault::ALL {
-        let p = belief[index(fault)];
-        if p > best.1 {
-            best = (fault, p);
-        }
-    }
-    best
 }

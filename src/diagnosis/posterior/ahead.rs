@@ -1,101 +1,110 @@
 //! What a figure that is still to be read would show.
 
-use super::super::chart::{mixed, unmoved};
-use super::super::coordinates::running_place;
-use super::super::density::TwoPiece;
-use super::super::fault_table::FAULTS;
-use super::super::faults::FaultRow;
-use super::super::features::place;
-use super::super::scene::{Scene, about, anything};
-use super::{NEGLIGIBLE, Posterior, trust};
-use crate::expected::Spread;
+use super::{NEGLIGIBLE, Posterior};
+use crate::diagnosis::faults::{HYPOTHESES, NONE, index};
+use crate::diagnosis::features::{FEATURES, place};
+use crate::diagnosis::likelihood::{Grounds, Seen, unknown_way};
+use crate::diagnosis::scene::Scene;
+use crate::expected::View;
 use crate::names::{Fault, Feature};
 
-impl Posterior {
-    /// Probability that `feature` would read below each of two limits under each of some hypotheses, given what was read.
-    pub(in crate::diagnosis) fn below<const N: usize>(
-        &self,
-        scene: &Scene,
-        feature: Feature,
-        (limits, uncertainty): ([f64; 2], f64),
-        of: &[usize; N],
-    ) -> [[f64; 2]; N] {
-        let Some(healthy) = scene.healthy[place(feature)] else {
-            return [[0.0; 2]; N];
-        };
-        let sound = about(healthy, uncertainty);
-        let sound = limits.map(|x| sound.below(x));
-        of.map(|hypothesis| match FAULTS.get(hypothesis) {
-            None => limits.map(|x| anything(place(feature), healthy).below(x)),
-            // Nobody knows what it reads like.
-            Some(row) if !scene.by_tables && trust(scene, row.fault) == 0.0 && row.fault != Fault::GaugeError => {
-                limits.map(|x| anything(place(feature), healthy).below(x))
-            }
-            Some(row) if row.fault == Fault::GaugeError || self.probability[hypothesis] < NEGLIGIBLE => sound,
-            Some(row) => {
-                let from = scene.origin_k(feature);
-                let by_cloud = self.below_by_cloud(row.fault, feature, limits.map(|x| x - from), uncertainty);
-                let by_chart = self.below_by_chart(scene, row, (feature, healthy), (limits, uncertainty), sound);
-                let share = self.by_cloud[hypothesis];
-                core::array::from_fn(|limit| share * by_cloud[limit] + (1.0 - share) * by_chart[limit])
-            }
-        })
-    }
+/// Standard uncertainty of a figure that is still to be read, K, and of clutch cycles in their logarithm. Source: engineering
+/// judgement.
+const FUTURE_UNCERTAINTY: f64 = 1.2;
+const FUTURE_CYCLES: f64 = 0.1;
 
-    /// The same by the tables alone, under a fault that is not ruled out.
-    fn below_by_chart(
-        &self,
-        scene: &Scene,
-        row: &'static FaultRow,
-        (feature, healthy): (Feature, Spread),
-        (limits, uncertainty): ([f64; 2], f64),
-        sound: [f64; 2],
-    ) -> [f64; 2] {
-        let patterns = || self.patterns.iter().filter(|pattern| pattern.fault == row.fault);
-        let all: f64 = patterns().map(|pattern| pattern.weight).sum();
-        if all <= 0.0 {
-            return [0.0; 2];
-        }
-        let Some(effect) = scene.effect(row, feature) else {
-            return sound;
+/// Normal quantile of the limits between "below", "within" and "above": the 80 % band.
+const LIMIT: f64 = 1.281_551_565_544_600_4;
+
+/// The figures that are still to be read: the chance of each to lie below, within and above the 80 % band of sound systems, under
+/// every hypothesis.
+pub(in crate::diagnosis) struct Foreseen {
+    chance: [Option<[[f64; 3]; HYPOTHESES]>; FEATURES],
+}
+
+/// A figure that can be read, and between which limits it counts as within.
+#[derive(Clone, Copy)]
+struct Open {
+    view: View,
+    limits: [f64; 2],
+    noise: f64,
+}
+
+impl Foreseen {
+    /// The chances of a figure; `None` where it is known or cannot be judged.
+    pub(in crate::diagnosis) fn chances(&self, feature: Feature) -> Option<&[[f64; 3]; HYPOTHESES]> {
+        self.chance[place(feature)].as_ref()
+    }
+}
+
+impl Posterior {
+    /// What every figure that was not read would show, given all that was.
+    pub(in crate::diagnosis) fn foreseen(&self, scene: &Scene) -> Foreseen {
+        let mut foreseen = Foreseen {
+            chance: [None; FEATURES],
         };
-        let mut below = [0.0; 2];
-        for pattern in patterns() {
-            let share = pattern.weight / all;
-            // A pattern that the readings rule out predicts nothing.
-            let mut chance = sound;
-            if share >= NEGLIGIBLE {
-                let moved = scene
-                    .motion(effect, (pattern.severity, pattern.rest_k))
-                    .of(TwoPiece::of(healthy))
-                    .as_read(uncertainty);
-                chance = core::array::from_fn(|at| {
-                    mixed(unmoved(effect, pattern.severity), sound[at], moved.below(limits[at]))
+        let (Some(sound), Some(features)) = (&scene.sound, &self.features) else {
+            return foreseen;
+        };
+        let grounds = Grounds {
+            sound,
+            pages: self.pages,
+        };
+        let seen = Seen::of(features);
+        let mut open: [Option<Open>; FEATURES] = [None; FEATURES];
+        for feature in Feature::ALL {
+            if let Some(view) = sound.view(feature).filter(|_| !self.knows(feature)) {
+                let uncertainty = if feature == Feature::ClutchCycles {
+                    FUTURE_CYCLES
+                } else {
+                    FUTURE_UNCERTAINTY
+                };
+                open[place(feature)] = Some(Open {
+                    view,
+                    limits: [-LIMIT, LIMIT].map(|z| sound.quantile(&view, z)),
+                    noise: uncertainty * uncertainty,
                 });
             }
-            for (below, chance) in below.iter_mut().zip(chance) {
-                *below += share * chance;
+        }
+        let mut totals = [0.0; HYPOTHESES];
+        let mut below = [[[0.0; 2]; HYPOTHESES]; FEATURES];
+        let likely = |h: usize| h == NONE || h == index(Fault::NoFault) || self.probability[h] >= NEGLIGIBLE;
+        grounds.each_term(&seen, likely, |term| {
+            let density = term.density();
+            totals[term.hypothesis] += density;
+            for (open, below) in open.iter().zip(&mut below) {
+                let Some(open) = open else { continue };
+                let student = term.foreseen(&seen, &open.view, &term.explained(&seen, &open.view));
+                let student = student.as_read(open.noise);
+                for (sum, limit) in below[term.hypothesis].iter_mut().zip(open.limits) {
+                    *sum += density * student.below(limit);
+                }
+            }
+        });
+        for ((open, below), chance) in open.iter().zip(&below).zip(&mut foreseen.chance) {
+            if open.is_some() {
+                *chance = Some(core::array::from_fn(|h| self.chances(h, below, &totals)));
             }
         }
-        below
+        foreseen
     }
 
-    /// The same by the clouds alone, the limits counted from their origin.
-    fn below_by_cloud(&self, fault: Fault, feature: Feature, limits: [f64; 2], uncertainty: f64) -> [f64; 2] {
-        let (mut below, mut all) = ([0.0; 2], 0.0);
-        if let Some(at) = running_place(feature) {
-            for prediction in self.predictions.iter().filter(|prediction| prediction.fault == fault) {
-                let share = f64::from(prediction.share);
-                for (below, x) in below.iter_mut().zip(limits) {
-                    *below += share * prediction.below(at, x, uncertainty);
-                }
-                all += share;
-            }
+    /// Below, within and above under one hypothesis: by the atlas, and in an unknown way.
+    fn chances(&self, hypothesis: usize, below: &[[f64; 2]; HYPOTHESES], totals: &[f64; HYPOTHESES]) -> [f64; 3] {
+        let sound = index(Fault::NoFault);
+        let (of, share) = match Fault::ALL.get(hypothesis) {
+            // Misleading gauges hide a sound system; what is as good as ruled out is foreseen like one.
+            Some(Fault::GaugeError) => (sound, 0.0),
+            Some(_) if self.probability[hypothesis] < NEGLIGIBLE => (sound, 0.0),
+            Some(fault) => (hypothesis, unknown_way(*fault)),
+            None => (NONE, 0.0),
+        };
+        let weight = (1.0 - share) * totals[of] + share * totals[NONE];
+        if weight <= 0.0 {
+            return [0.1, 0.8, 0.1];
         }
-        if all > 0.0 {
-            below.map(|below| below / all)
-        } else {
-            below
-        }
+        let at = |limit: usize| ((1.0 - share) * below[of][limit] + share * below[NONE][limit]) / weight;
+        let (low, high) = (at(0), at(1));
+        [low, f64::max(high - low, 0.0), f64::max(1.0 - high, 0.0)]
     }
 }

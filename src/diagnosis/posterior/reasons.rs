@@ -1,72 +1,85 @@
 //! What each piece of evidence says of every hypothesis.
 
-use super::{HYPOTHESES, NONE, Posterior, least, mix_ups, trust};
+use super::{Posterior, mix_ups, mixed};
+use crate::circuit::FeatureVector;
 use crate::diagnosis::answer::{Contribution, EVIDENCE, Evidence};
-use crate::diagnosis::chart::{Chart, none};
-use crate::diagnosis::cloud::Cloud;
-use crate::diagnosis::faults::index;
-use crate::diagnosis::features::{FEATURES, Features, place};
+use crate::diagnosis::faults::{HYPOTHESES, NONE, index};
+use crate::diagnosis::features::FIGURE_OF;
+use crate::diagnosis::likelihood::{Grounds, Seen};
 use crate::diagnosis::list::List;
 use crate::diagnosis::scene::Scene;
 use crate::names::{Fault, Feature};
 
-/// Likelihood of the first k figures under every hypothesis.
-pub(in crate::diagnosis) type Steps = [[f64; FEATURES + 1]; HYPOTHESES];
+/// Likelihood of the first k features that were read, under every hypothesis.
+pub(in crate::diagnosis) struct Steps {
+    /// The figure of each step.
+    figures: List<Feature, { FeatureVector::COUNT }>,
+    likelihood: [[f64; HYPOTHESES]; FeatureVector::COUNT + 1],
+}
 
 impl Posterior {
-    /// Likelihood of the first k figures under every hypothesis. This costs about as much as weighing the figures did.
+    /// Likelihood of the first k features under every hypothesis. This costs about as much as weighing them did.
     pub(in crate::diagnosis) fn steps(&self, scene: &Scene) -> Steps {
-        let none = none(scene, &self.figures);
-        let mut steps = [none; HYPOTHESES];
-        let mut chart = Chart::beside(scene, &self.figures);
-        chart.take(self.others().map(|(row, _)| row));
-        self.steps_of_faults(scene, &mut chart, &self.figures, 0.0, &mut steps);
-        steps[NONE] = none;
-        steps[index(Fault::GaugeError)] = self.steps_of_gauge_error(scene, &mut chart, &none);
+        let mut steps = Steps {
+            figures: List::new(Feature::LowSide),
+            likelihood: [[1.0; HYPOTHESES]; FeatureVector::COUNT + 1],
+        };
+        if self.rest.is_some() {
+            steps.figures.push(Feature::RestPressure);
+            steps.likelihood[1] = self.likelihood;
+        }
+        let (Some(sound), Some(features)) = (&scene.sound, &self.features) else {
+            return steps;
+        };
+        let grounds = Grounds {
+            sound,
+            pages: self.pages,
+        };
+        let seen = Seen::of(features);
+        for i in seen.read.places() {
+            steps.figures.push(FIGURE_OF[*i]);
+        }
+        let mut densities = [[0.0; HYPOTHESES]; FeatureVector::COUNT + 1];
+        grounds.each_term(
+            &seen,
+            |h| self.priors[h] > 0.0 || h == NONE,
+            |term| {
+                for (count, densities) in densities.iter_mut().enumerate().take(steps.figures.len() + 1).skip(1) {
+                    densities[term.hypothesis] += term.density_of(count);
+                }
+            },
+        );
+        for (likelihood, densities) in steps.likelihood.iter_mut().zip(densities).skip(1) {
+            *likelihood = mixed(densities);
+        }
+        self.steps_of_gauge_error(&grounds, &mut steps);
         steps
     }
 
-    /// The same under the faults beside misleading gauges; a pattern under which the pressures are less likely than `least`
-    /// is followed no further.
-    fn steps_of_faults(&self, scene: &Scene, chart: &mut Chart<'_>, figures: &Features, least: f64, steps: &mut Steps) {
-        let by_chart = chart.steps(figures, least);
-        let by_cloud = scene.cloud.as_ref().map(|cloud| Cloud::steps(cloud, figures));
-        for (row, _) in self.others() {
-            let (fault, share) = (index(row.fault), trust(scene, row.fault));
-            steps[fault] = by_chart[fault];
-            if let Some(by_cloud) = by_cloud.as_ref().filter(|_| share > 0.0) {
-                for (step, by_cloud) in steps[fault].iter_mut().zip(by_cloud[fault]) {
-                    *step = share * by_cloud + (1.0 - share) * *step;
+    /// The same under misleading gauges: the sum over the entry errors that can have happened.
+    fn steps_of_gauge_error(&self, grounds: &Grounds<'_>, steps: &mut Steps) {
+        let gauge_error = index(Fault::GaugeError);
+        let count = steps.figures.len();
+        let mut sums = [0.0; FeatureVector::COUNT + 1];
+        for (_, chance, features) in &self.meant {
+            let seen = Seen::of(features);
+            let mut densities = [[0.0; HYPOTHESES]; FeatureVector::COUNT + 1];
+            let wanted = |h: usize| h == index(Fault::NoFault) || h == NONE;
+            grounds.each_term(&seen, wanted, |term| {
+                for (count, densities) in densities.iter_mut().enumerate().skip(1).take(count) {
+                    densities[term.hypothesis] += term.density_of(count);
                 }
+            });
+            for (sum, densities) in sums.iter_mut().zip(&densities).skip(1) {
+                *sum += chance * mix_ups::behind(densities);
             }
         }
-    }
-
-    /// The same under misleading gauges: the mean over the mix-ups that can have happened, beside every other fault.
-    fn steps_of_gauge_error(
-        &self,
-        scene: &Scene,
-        chart: &mut Chart<'_>,
-        none: &[f64; FEATURES + 1],
-    ) -> [f64; FEATURES + 1] {
-        if self.mix_ups.iter().all(|share| *share <= 0.0) {
-            return *none;
+        for (step, sum) in steps.likelihood.iter_mut().zip(sums).skip(1).take(count) {
+            step[gauge_error] = sum;
         }
-        let mut sum = [0.0; FEATURES + 1];
-        for (mix_up, figures) in &self.mixed_up {
-            let mut steps = [*none; HYPOTHESES];
-            self.steps_of_faults(scene, chart, figures, least(none), &mut steps);
-            for (row, prior) in self.others() {
-                let weight = mix_ups::chance(*mix_up) * figures.beside * prior;
-                for (sum, step) in sum.iter_mut().zip(steps[index(row.fault)]) {
-                    *sum += weight * step;
-                }
-            }
+        if let Some(last) = steps.likelihood.get_mut(count) {
+            last[gauge_error] = self.likelihood[gauge_error];
         }
-        // The first figure bears what the other mix-ups, which cannot have happened, take away.
-        let first = self.measured.iter().position(|known| *known).unwrap_or(0);
-        sum[..=first].fill(1.0);
-        sum
     }
 
     /// What argues for `fault` and against `rival`, by the likelihoods of [`Self::steps`].
@@ -88,14 +101,20 @@ impl Posterior {
             evidence: Evidence::Prior,
             log_odds: libm::log(self.priors[a] / self.priors[b]),
         });
-        for feature in Feature::ALL {
-            let i = place(feature);
-            if self.measured[i] {
-                let step = |steps: &[f64; FEATURES + 1]| libm::log(steps[i + 1] / steps[i]);
-                because.push(Contribution {
-                    evidence: Evidence::Feature(feature),
-                    log_odds: step(&steps[a]) - step(&steps[b]),
-                });
+        for (at, figure) in steps.figures.iter().enumerate() {
+            let step = |h: usize| libm::log(steps.likelihood[at + 1][h] / steps.likelihood[at][h]);
+            let log_odds = step(a) - step(b);
+            // Two lines may be read for one figure.
+            let known = because
+                .items_mut()
+                .iter_mut()
+                .find(|contribution| contribution.evidence == Evidence::Feature(*figure));
+            match known {
+                Some(contribution) => contribution.log_odds += log_odds,
+                None => because.push(Contribution {
+                    evidence: Evidence::Feature(*figure),
+                    log_odds,
+                }),
             }
         }
         for sight in &self.sights {

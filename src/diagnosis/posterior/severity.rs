@@ -1,64 +1,75 @@
-//! How severe a fault is, as the clouds and the tables see it.
+//! How severe a fault is: the severities of the atlas, weighed by how well each explains the readings.
 
-use super::Posterior;
-use crate::diagnosis::fault_table::FAULTS;
-use crate::diagnosis::faults::index;
+use crate::diagnosis::likelihood::Term;
 use crate::names::Fault;
-use crate::numerics::sqrt;
 
-impl Posterior {
-    /// The severity of a fault after the readings: mean and standard deviation.
-    pub(in crate::diagnosis) fn severity(&self, fault: Fault) -> (f64, f64) {
-        let hypothesis = index(fault);
-        let mut by_chart = Moments::default();
-        for pattern in self.patterns.iter().filter(|pattern| pattern.fault == fault) {
-            by_chart.add(
-                pattern.weight,
-                FAULTS[hypothesis].severity[pattern.severity],
-                CHART_STEP,
-            );
-        }
-        let mut by_cloud = Moments::default();
-        for prediction in self.predictions.iter().filter(|prediction| prediction.fault == fault) {
-            let (mean, sd) = prediction.severity;
-            by_cloud.add(f64::from(prediction.share), f64::from(mean), f64::from(sd));
-        }
-        let share = match (by_cloud.weight > 0.0, by_chart.weight > 0.0) {
-            (true, true) => self.by_cloud[hypothesis],
-            (true, false) => 1.0,
-            (false, _) => 0.0,
+/// Severities are told apart in so many steps from 0 to 1.
+const STEPS: usize = 20;
+
+/// Weight of each step of severity of each fault.
+pub(super) struct Tally([[f64; STEPS]; Fault::ALL.len()]);
+
+impl Tally {
+    pub(super) const NONE: Self = Self([[0.0; STEPS]; Fault::ALL.len()]);
+
+    /// Adds a term of the likelihood: evenly over the severities that it stands for.
+    pub(super) fn add(&mut self, term: &Term<'_>, density: f64) {
+        let (Some([low, _, high]), Some(steps)) = (term.severity, self.0.get_mut(term.hypothesis)) else {
+            return;
         };
-        let mut both = Moments::default();
-        both.join(share, &by_cloud);
-        both.join(1.0 - share, &by_chart);
-        (both.mean, sqrt(f64::max(both.square - both.mean * both.mean, 0.0)))
-    }
-}
-
-/// Weight, and weighed sums of a figure and of its square.
-#[derive(Clone, Copy, Default)]
-struct Moments {
-    weight: f64,
-    mean: f64,
-    square: f64,
-}
-
-impl Moments {
-    fn add(&mut self, weight: f64, mean: f64, sd: f64) {
-        self.weight += weight;
-        self.mean += weight * mean;
-        self.square += weight * (mean * mean + sd * sd);
-    }
-
-    /// Adds a share of the means of others.
-    fn join(&mut self, share: f64, others: &Self) {
-        if others.weight > 0.0 {
-            self.weight += share;
-            self.mean += share * others.mean / others.weight;
-            self.square += share * others.square / others.weight;
+        let width = 1.0 / STEPS as f64;
+        let span = f64::max(high - low, width);
+        for (at, step) in steps.iter_mut().enumerate() {
+            let from = at as f64 * width;
+            let inside = f64::min(from + width, low + span) - f64::max(from, low);
+            *step += density * f64::max(inside, 0.0) / span;
         }
     }
+
+    /// Between which severities the middle 80 % lie; all of them where nothing was weighed.
+    pub(super) fn middle_80(&self) -> [(f64, f64); Fault::ALL.len()] {
+        core::array::from_fn(|fault| {
+            let steps = &self.0[fault];
+            let all: f64 = steps.iter().sum();
+            if all > 0.0 {
+                (below(steps, 0.1 * all), below(steps, 0.9 * all))
+            } else {
+                (0.0, 1.0)
+            }
+        })
+    }
 }
 
-/// Half the distance between severities of the tables: how finely those tell them apart.
-const CHART_STEP: f64 = 0.08;
+/// The severity below which this much weight lies.
+fn below(steps: &[f64; STEPS], weight: f64) -> f64 {
+    let width = 1.0 / STEPS as f64;
+    let mut sum = 0.0;
+    for (at, step) in steps.iter().enumerate() {
+        if sum + step >= weight && *step > 0.0 {
+            return width * (at as f64 + (weight - sum) / step);
+        }
+        sum += step;
+    }
+    1.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_middle_is_that_of_the_weights() {
+        let mut even = Tally::NONE;
+        even.0[3] = [0.2; STEPS];
+        let (low, high) = even.middle_80()[3];
+        assert!((low - 0.1).abs() < 1e-12 && (high - 0.9).abs() < 1e-12);
+        let mut one = Tally::NONE;
+        one.0[4][7] = 5.0;
+        let (low, high) = one.middle_80()[4];
+        assert!(
+            (low - 0.355).abs() < 1e-12 && (high - 0.395).abs() < 1e-12,
+            "{low} {high}"
+        );
+        assert_eq!(one.middle_80()[5], (0.0, 1.0));
+    }
+}

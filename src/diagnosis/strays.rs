@@ -5,8 +5,12 @@
 //! is a wider uncertainty of that pressure, and of that alone. A probe in the wrong place reads a share of the way towards
 //! the air about it; the way is that of a sound system, the share has a normal prior too.
 
-use super::{Case, Healthy, MixUp, Pressure, Reading, Readings, Temperature, in_kelvins, pa, sides_equal};
-use crate::units::kelvins;
+use super::case::Case;
+use super::features::{pa, sides_equal};
+use crate::circuit::{FeatureVector, Reading, Readings};
+use crate::expected::SoundModel;
+use crate::names::MixUp;
+use crate::units::{Pressure, Temperature, in_kelvins, kelvins};
 
 /// How far a gauge is off that is off, as a standard deviation, Pa. Source: engineering judgement: 7 psi.
 const ZERO_PA: f64 = 50_000.0;
@@ -82,36 +86,28 @@ fn zero_pa(own_pa: f64) -> f64 {
 
 /// The readings with that of a probe in the wrong place corrected as far as it can be; `None` when it was not taken, or
 /// has nothing to explain.
-pub(super) fn corrected(case: &Case, healthy: &Healthy, mix_up: Option<MixUp>) -> Option<Readings> {
+pub(super) fn corrected(case: &Case, sound: &SoundModel, mix_up: Option<MixUp>) -> Option<Readings> {
     let mut readings = case.readings;
     let Some(probe) = mix_up.and_then(probe) else {
         return Some(readings);
     };
     let air_k = in_kelvins(case.conditions.ambient);
-    let (low, high) = (healthy.low_side, healthy.high_side);
-    let (reading, share, sound_k, spread_k) = match probe {
-        Probe::Vent => (&mut readings.vent, VENT, healthy.vent.median, healthy.vent),
-        Probe::Suction => {
-            let sound_k = low.median + healthy.superheat.median;
-            (&mut readings.suction_line, LINE, sound_k, healthy.superheat)
-        }
-        Probe::Liquid => {
-            let line = if readings.liquid_line.is_some() {
-                &mut readings.liquid_line
-            } else {
-                &mut readings.condenser_outlet
-            };
-            (line, LINE, high.median - healthy.subcooling.median, healthy.subcooling)
-        }
-        Probe::Discharge => {
-            let sound_k = high.median + healthy.discharge_superheat.median;
-            (&mut readings.discharge_line, LINE, sound_k, healthy.discharge_superheat)
-        }
+    let (place, share) = match probe {
+        Probe::Vent => (FeatureVector::VENT, VENT),
+        Probe::Suction => (FeatureVector::SUCTION_LINE, LINE),
+        Probe::Liquid => (FeatureVector::LIQUID_LINE, LINE),
+        Probe::Discharge => (FeatureVector::DISCHARGE_LINE, LINE),
+    };
+    let reading = match probe {
+        Probe::Vent => &mut readings.vent,
+        Probe::Suction => &mut readings.suction_line,
+        Probe::Liquid if readings.liquid_line.is_some() => &mut readings.liquid_line,
+        Probe::Liquid => &mut readings.condenser_outlet,
+        Probe::Discharge => &mut readings.discharge_line,
     };
     let reading = reading.as_mut()?;
-    let way_k = air_k - sound_k;
-    let spread_k = if way_k < 0.0 { spread_k.down } else { spread_k.up };
-    let toward_k = libm::copysign(1.0, way_k) * (in_kelvins(reading.value) - sound_k);
+    let (way_k, spread_k) = sound.below_ambient(place);
+    let toward_k = libm::copysign(1.0, way_k) * (in_kelvins(reading.value) - air_k + way_k);
     if toward_k < SUSPECT * libm::hypot(spread_k, reading.standard_uncertainty) {
         return None;
     }

@@ -1,0 +1,117 @@
+//! The atlas: how far each fault moves the features of a system, from each source.
+
+use super::atlas_table::ATLAS;
+use crate::circuit::FeatureVector;
+use crate::expected::{Source, TRIANGLE};
+use crate::names::{Compressor, Expansion, Fault, Refrigerant};
+use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, Vector, ZERO};
+use crate::vehicle::System;
+
+/// What one source says of the faults of one family of refrigerants with one expansion device.
+pub(super) struct Page {
+    pub(super) source: Source,
+    /// Whether it speaks of R-744; otherwise of all other refrigerants.
+    pub(super) carbon_dioxide: bool,
+    pub(super) expansion: Expansion,
+    pub(super) faults: &'static [FaultRows],
+}
+
+/// What it says of one fault.
+pub(super) struct FaultRows {
+    pub(super) fault: Fault,
+    /// Whether nothing pumps, so that the features no longer depend on the vehicle's own place.
+    pub(super) absorbing: bool,
+    /// Scale matrices about sound mean and shift, in the squares of the features' units: of mild and middling severities, and of
+    /// severe ones; the lower triangles, row by row.
+    pub(super) scales: [[f32; TRIANGLE]; 2],
+    /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot be.
+    pub(super) rows: [&'static [ShiftRow]; 3],
+}
+
+/// The shift of one severity.
+pub(super) struct ShiftRow {
+    pub(super) severe: bool,
+    /// Chance of this severity.
+    pub(super) weight: f32,
+    /// Severity: least, mean and most.
+    pub(super) severity: [f32; 3],
+    /// Coefficients of 1, ambient, water and speed ([`crate::expected::SoundModel`]) for each feature.
+    pub(super) shift: [[f32; 4]; DIMENSIONS],
+}
+
+/// The part of the atlas that speaks of a system.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Pages {
+    carbon_dioxide: bool,
+    expansion: Expansion,
+    group: usize,
+}
+
+impl Pages {
+    pub(super) fn of(system: &System) -> Self {
+        Self {
+            carbon_dioxide: system.refrigerant == Refrigerant::R744,
+            expansion: system.expansion,
+            group: match system.compressor {
+                Compressor::FixedClutch => 0,
+                Compressor::VariableInternal | Compressor::VariableExternal => 1,
+                Compressor::Electric => 2,
+            },
+        }
+    }
+
+    /// The faults of a source's page.
+    pub(super) fn of_source(self, source: Source) -> &'static [FaultRows] {
+        let on_page = |page: &&Page| {
+            page.source == source && page.expansion == self.expansion && page.carbon_dioxide == self.carbon_dioxide
+        };
+        ATLAS.iter().find(on_page).map_or(&[], |page| page.faults)
+    }
+
+    /// The severities of a fault in this group of compressors.
+    pub(super) fn severities(self, rows: &'static FaultRows) -> &'static [ShiftRow] {
+        rows.rows[self.group]
+    }
+}
+
+impl ShiftRow {
+    /// How far it moves each feature at these conditions.
+    #[inline]
+    pub(super) fn shift(&self, few: &[f64; 4]) -> Vector {
+        let [one, a, w, s] = few;
+        self.shift.map(|[of_one, of_a, of_w, of_s]| {
+            f64::from(of_one) * one + f64::from(of_a) * a + f64::from(of_w) * w + f64::from(of_s) * s
+        })
+    }
+}
+
+/// How far a feature may stray when the cause is on no list, as standard deviations, K (cycles in their logarithm): low side,
+/// high side, vent, superheat, subcooling, discharge superheat, cycles. Source: engineering judgement: about as far as each can.
+const ANYTHING: [f64; 7] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0];
+
+/// The scale matrix of anything at all, about a sound system.
+pub(super) fn anything() -> Matrix {
+    use FeatureVector as F;
+    let mut matrix = ZERO;
+    let mut along = |moved: &[usize], deviation: f64| {
+        for i in moved {
+            for j in moved {
+                matrix[*i][*j] += deviation * deviation;
+            }
+        }
+    };
+    let [low, high, vent, superheat, subcooling, discharge, cycles] = ANYTHING;
+    along(&[F::LOW_SIDE, F::SUCTION_LINE], low);
+    along(
+        &[F::HIGH_SIDE, F::LIQUID_LINE, F::CONDENSER_OUTLET, F::DISCHARGE_LINE],
+        high,
+    );
+    along(&[F::VENT], vent);
+    along(&[F::SUCTION_LINE], superheat);
+    along(&[F::LIQUID_LINE, F::CONDENSER_OUTLET], subcooling);
+    along(&[F::DISCHARGE_LINE], discharge);
+    along(&[F::CLUTCH_CYCLES], cycles);
+    // The two lines are not the same one.
+    matrix[F::CONDENSER_OUTLET][F::CONDENSER_OUTLET] += 4.0;
+    matrix
+}

@@ -1,0 +1,75 @@
+//! The hypotheses that a plan follows: those that are not ruled out, so that little is worked out for nothing.
+
+use super::super::faults::index;
+use super::super::faults::{HYPOTHESES, NONE};
+use super::super::prices::Prices;
+use super::cost::{Belief, Job, Jobs, REPAIRS};
+use crate::names::Fault;
+use crate::numerics::put_in_order;
+
+/// A fault that is less likely than this is not followed: no prediction tells it from a sound system either. It counts as
+/// something that no repair sets right.
+const FOLLOWED_FROM: f64 = 1e-3;
+
+/// The hypotheses that are followed, in the order of [`Jobs`].
+pub(super) struct Followed {
+    of: [usize; HYPOTHESES],
+    count: usize,
+}
+
+impl Followed {
+    /// The faults worth following, those that repay their repair best first, and behind them none of these; with what their
+    /// repairs cost.
+    pub(super) fn of(probability: &Belief, prices: &Prices, recovers: &dyn Fn(Fault) -> bool) -> (Self, Jobs) {
+        let verify = prices.in_minutes(prices.verify());
+        let blank = Job {
+            fault: Fault::NoFault,
+            minutes: 0.0,
+            recovery: false,
+        };
+        let mut jobs = Jobs {
+            jobs: [blank; REPAIRS],
+            count: 0,
+            recovery_minutes: prices.in_minutes(prices.recovery()),
+            hand_over_minutes: prices.in_minutes(prices.unknown()),
+        };
+        for fault in Fault::ALL {
+            if probability[index(fault)] >= FOLLOWED_FROM {
+                jobs.jobs[jobs.count] = Job {
+                    fault,
+                    minutes: prices.in_minutes(prices.repair(fault)) + verify,
+                    recovery: recovers(fault),
+                };
+                jobs.count += 1;
+            }
+        }
+        let count = jobs.count;
+        put_in_order(&mut jobs.jobs[..count], |a, b| {
+            probability[index(a.fault)] * b.minutes > probability[index(b.fault)] * a.minutes
+        });
+        let mut of = [NONE; HYPOTHESES];
+        for (place, job) in of.iter_mut().zip(jobs.all()) {
+            *place = index(job.fault);
+        }
+        (Self { of, count: count + 1 }, jobs)
+    }
+
+    /// What is believed of them; what is not followed is added to none of these.
+    pub(super) fn belief(&self, probability: &Belief) -> Belief {
+        let mut belief = [0.0; HYPOTHESES];
+        let mut left: f64 = probability.iter().sum();
+        for (p, hypothesis) in belief.iter_mut().zip(&self.of[..self.count - 1]) {
+            *p = probability[*hypothesis];
+            left -= *p;
+        }
+        belief[self.count - 1] = f64::max(left, 0.0);
+        belief
+    }
+
+    /// The figures of the hypotheses that are followed.
+    pub(super) fn gather(&self, figures: &mut Belief, of: &dyn Fn(usize) -> f64) {
+        for (figure, hypothesis) in figures.iter_mut().zip(&self.of[..self.count]) {
+            *figure = of(*hypothesis);
+        }
+    }
+}

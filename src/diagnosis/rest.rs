@@ -1,0 +1,124 @@
+//! A system at rest: what its pressure says.
+
+use super::fault_table::FAULTS;
+use super::faults::{AtRest, HYPOTHESES, SEVERITIES};
+use crate::circuit::Estimate;
+
+/// Saturation temperature of a sound system at rest above the ambient, K: median, and standard deviations below and above it.
+/// Sources: `tables/bands/healthy.toml`.
+pub(super) use crate::expected::AT_REST;
+
+/// The same when the cause is none of the list. Source: engineering judgement: about as far as it can stray.
+const ANYTHING_K: f64 = 12.0;
+/// The size of an effect differs between vehicles by this share of itself. Source: engineering judgement.
+const EFFECT_SPREAD: f64 = 0.3;
+/// A pressure that does not move although the fault is there is the less likely the more severe the fault: the chance in
+/// the table is multiplied by this. Source: engineering judgement.
+const UNMOVED: [f64; SEVERITIES] = [1.0, 0.8, 0.4, 0.1];
+
+/// A normal distribution whose two halves have their own standard deviations.
+#[derive(Clone, Copy)]
+struct TwoHalves {
+    median: f64,
+    down: f64,
+    up: f64,
+}
+
+impl TwoHalves {
+    fn widened(self, by: f64) -> Self {
+        Self {
+            median: self.median,
+            down: libm::hypot(self.down, by),
+            up: libm::hypot(self.up, by),
+        }
+    }
+
+    /// Deviation from the median, in standard deviations of its side.
+    fn deviation(self, x: f64) -> f64 {
+        let distance = x - self.median;
+        distance / if distance < 0.0 { self.down } else { self.up }
+    }
+
+    /// Density of a t distribution with five degrees of freedom on either side, whose 95 % limits are those of the halves: one bad
+    /// reading does not rule a fault out.
+    fn density(self, x: f64) -> f64 {
+        /// 1.95996 / 2.57058, and the peak 8 / (3 pi sqrt(5)).
+        const SCALE: f64 = 0.762_459_4;
+        const PEAK: f64 = 0.379_606_689_822_494_4;
+        let z = self.deviation(x) / SCALE;
+        let fall = 1.0 / (1.0 + z * z / 5.0);
+        2.0 * PEAK / (SCALE * (self.down + self.up)) * fall * fall * fall
+    }
+}
+
+fn sound() -> TwoHalves {
+    let (median, down, up) = AT_REST;
+    TwoHalves { median, down, up }
+}
+
+/// How far a pressure at rest lies from the median of sound systems, in standard deviations of vehicle and instrument.
+pub(super) fn deviation(measured: Estimate) -> f64 {
+    sound().widened(measured.standard_uncertainty).deviation(measured.value)
+}
+
+/// Density of a pressure at rest under every hypothesis.
+pub(super) fn densities(measured: Estimate) -> [f64; HYPOTHESES] {
+    let at = |distribution: TwoHalves| {
+        distribution
+            .widened(measured.standard_uncertainty)
+            .density(measured.value)
+    };
+    let unmoved = at(sound());
+    let any = TwoHalves {
+        median: sound().median,
+        down: ANYTHING_K,
+        up: ANYTHING_K,
+    };
+    let mut densities = [at(any); HYPOTHESES];
+    for (density, row) in densities.iter_mut().zip(&FAULTS) {
+        let of = |effect: &AtRest| of_effect(effect, &row.weight, unmoved, &at);
+        *density = row.at_rest.as_ref().map_or(unmoved, of);
+    }
+    densities
+}
+
+fn of_effect(effect: &AtRest, weight: &[f64; SEVERITIES], unmoved: f64, at: &dyn Fn(TwoHalves) -> f64) -> f64 {
+    let each = effect.size.iter().zip(weight).zip(UNMOVED);
+    let density = each.map(|((size, weight), unlikely)| {
+        let stays = unlikely * effect.no_change;
+        let moved = TwoHalves {
+            median: sound().median + size,
+            ..sound()
+        };
+        weight * (stays * unmoved + (1.0 - stays) * at(moved.widened(EFFECT_SPREAD * size)))
+    });
+    density.sum()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::diagnosis::faults::index;
+    use crate::names::Fault;
+
+    #[test]
+    fn the_density_is_one_in_all() {
+        let sum: f64 = (-40_000..40_000)
+            .map(|k| 0.01 * sound().density(0.01 * f64::from(k)))
+            .sum();
+        assert!((sum - 1.0).abs() < 1e-4, "{sum}");
+    }
+
+    #[test]
+    fn an_empty_system_and_one_with_air_in_it_are_told_apart() {
+        let at = |value: f64| {
+            densities(Estimate {
+                value,
+                standard_uncertainty: 0.5,
+            })
+        };
+        let leads = |value: f64, fault: Fault| at(value)[index(fault)] > 3.0 * at(value)[index(Fault::NoFault)];
+        assert!(leads(-25.0, Fault::Undercharge) && leads(9.0, Fault::NonCondensables));
+        assert!(!leads(1.0, Fault::Undercharge) && !leads(1.0, Fault::NonCondensables));
+    }
+}
