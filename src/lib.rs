@@ -13,6 +13,8 @@ pub mod circuit;
 pub mod diagnosis;
 pub mod eos;
 pub mod error;
+#[cfg(feature = "report")]
+pub mod evaluate;
 pub mod expected;
 pub mod fluid;
 #[cfg(feature = "report")]

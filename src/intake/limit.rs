@@ -1,5 +1,6 @@
 //! The way in: how large a text may be, of which kind it is, and what is made of it.
 
+use super::confirmed::{Confirmed, confirmed};
 use super::counts::counts;
 use super::mistakes::{Mistakes, Refused};
 use super::node::Node;
@@ -80,6 +81,11 @@ impl Limit {
     pub fn counts_from_toml(self, text: &str) -> Result<Counts, Refusal> {
         self.read(text, read_toml::node, |root| Ok(counts(root)))
             .map(|counts| *counts)
+    }
+
+    /// As [`confirmed_from_json`](super::confirmed_from_json).
+    pub fn confirmed_from_json(self, line: &str) -> Result<Confirmed, Refusal> {
+        self.read(line, read_json::node, confirmed).map(|confirmed| *confirmed)
     }
 
     /// As [`trial_from_json`](super::trial_from_json).

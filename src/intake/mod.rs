@@ -116,6 +116,7 @@
 //! A byte order mark before the text does not matter. A text above 4 MB is refused unread, unless a [`Limit`] says otherwise.
 
 mod case;
+mod confirmed;
 mod counts;
 mod instruments;
 mod limit;
@@ -133,10 +134,12 @@ mod trial;
 mod visit;
 mod work;
 
+pub use confirmed::{Cause, Confirmed, cases_of, confirmed_from_json, counts_from_cases};
 pub use counts::{counts_from_toml, counts_to_toml};
 pub use limit::Limit;
 pub use refusal::{Mistake, Position, Refusal};
 pub use trial::Trial;
+pub(crate) use visit::proves;
 pub use visit::{Judgements, Visit};
 
 use crate::diagnosis::{Case, Settings};

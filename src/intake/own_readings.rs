@@ -3,27 +3,28 @@
 use super::case::{conditions, readings};
 use super::mistakes::Refused;
 use super::tree::Entry;
-use crate::expected::{Baseline, Fleet};
+use crate::error::Error;
+use crate::expected::{OwnVehicle, SoundModel};
+use crate::names::{ErrorKind, Quantity};
 use crate::vehicle::System;
 
 /// The list of visits at which this vehicle was sound, each with its conditions and readings. Where the system itself is
 /// refused, the visits are only looked through for their own mistakes, and nothing is made of them.
-pub(super) fn own_readings(list: &Entry<'_>, system: Option<&System>) -> Result<Option<Baseline>, Refused> {
-    let mut baseline = match system {
+pub(super) fn own_readings(list: &Entry<'_>, system: Option<&System>) -> Result<Option<OwnVehicle>, Refused> {
+    let mut own = match system {
         None => None,
-        Some(system) => Some(Baseline::new(Fleet::of(system).map_err(|error| {
-            list.refuse(
-                error,
-                "no model of such vehicles speaks: use a [pressure_table] instead",
-            )
-        })?)),
+        Some(system) if SoundModel::speaks_of(system) => Some(OwnVehicle::new(*system)),
+        Some(_) => {
+            let error = Error::of(ErrorKind::NotAvailable, Quantity::Name);
+            return Err(list.refuse(error, "no source speaks of such vehicles"));
+        }
     };
     // A visit that is refused stands among the mistakes; the next one may have others.
-    let visits = list.items()?.map(|visit| own_visit(&visit, &mut baseline));
-    visits.filter_map(Result::err).last().map_or(Ok(baseline), Err)
+    let visits = list.items()?.map(|visit| own_visit(&visit, &mut own));
+    visits.filter_map(Result::err).last().map_or(Ok(own), Err)
 }
 
-fn own_visit(visit: &Entry<'_>, baseline: &mut Option<Baseline>) -> Result<(), Refused> {
+fn own_visit(visit: &Entry<'_>, own: &mut Option<OwnVehicle>) -> Result<(), Refused> {
     let table = visit.table()?;
     table.only(&["conditions", "readings"]);
     let advice = "a visit has conditions and readings";
@@ -31,10 +32,10 @@ fn own_visit(visit: &Entry<'_>, baseline: &mut Option<Baseline>) -> Result<(), R
     let here = conditions.as_ref().ok().map(|conditions| conditions.surroundings);
     let readings = table.section("readings", advice, |table| Ok(readings(table, here)))?;
     let conditions = conditions?;
-    match baseline {
+    match own {
         None => Ok(()),
-        Some(baseline) => baseline
+        Some(own) => own
             .learn(&conditions, &readings)
-            .map_err(|error| visit.refuse(error, "the model of such vehicles does not cover this visit")),
+            .map_err(|error| visit.refuse(error, "no source covers this visit")),
     }
 }

@@ -164,25 +164,22 @@ fn looks(settings: &mut Settings, table: &Table<'_>) {
 fn prices(prices: &mut Prices, table: &Table<'_>) {
     table.only(&["per_minute", "recovery", "verify", "unknown", "checks", "repairs"]);
     if let Some(entry) = table.get("per_minute") {
-        let before = core::mem::replace(&mut prices.per_minute, entry.number());
-        if let Err(error) = prices.check_all() {
-            prices.per_minute = before;
-            entry.refuse(error, SHARES);
+        match prices.with_per_minute(entry.number()) {
+            Ok(with) => *prices = with,
+            Err(error) => {
+                entry.refuse(error, SHARES);
+            }
         }
     }
-    for (key, usual) in [
-        ("recovery", &mut prices.recovery),
-        ("verify", &mut prices.verify),
-        ("unknown", &mut prices.unknown),
-    ] {
-        if let Some(entry) = table.get(key) {
-            *usual = cost(&entry, *usual);
-        }
-    }
+    let usual = *prices;
+    put_cost(prices, table.get("recovery"), usual.recovery(), Prices::with_recovery);
+    put_cost(prices, table.get("verify"), usual.verify(), Prices::with_verify);
+    put_cost(prices, table.get("unknown"), usual.unknown(), Prices::with_unknown);
     table.told("checks", |checks| {
         for entry in checks.entries() {
             if let Ok(check) = named(&entry, &Check::ALL, Check::id) {
-                *prices = prices.with_check(check, cost(&entry, prices.check(check)));
+                let with = |prices: Prices, cost| prices.with_check(check, cost);
+                put_cost(prices, Some(entry), usual.check(check), with);
             }
         }
         Ok(())
@@ -190,36 +187,45 @@ fn prices(prices: &mut Prices, table: &Table<'_>) {
     table.told("repairs", |repairs| {
         for entry in repairs.entries() {
             if let Ok(fault) = named(&entry, &Fault::ALL, Fault::id) {
-                *prices = prices.with_repair(fault, cost(&entry, prices.repair(fault)));
+                let with = |prices: Prices, cost| prices.with_repair(fault, cost);
+                put_cost(prices, Some(entry), usual.repair(fault), with);
             }
         }
         Ok(())
     });
 }
 
-/// `{ minutes = 150, money = 420 }`; what is left out or refused stays as it is.
-fn cost(entry: &Entry<'_>, usual: Cost) -> Cost {
-    let Ok(table) = entry.table() else {
-        return usual;
+/// Puts in `{ minutes = 150, money = 420 }`; what is left out or refused stays as it is.
+fn put_cost(
+    prices: &mut Prices,
+    entry: Option<Entry<'_>>,
+    usual: Cost,
+    with: impl Fn(Prices, Cost) -> Result<Prices, Error>,
+) {
+    let Some(Ok(table)) = entry.as_ref().map(Entry::table) else {
+        return;
     };
     table.only(&["minutes", "money"]);
-    let figure = |key: &str, usual: f64| {
-        let Some(entry) = table.get(key) else {
-            return usual;
+    let mut cost = usual;
+    for key in ["minutes", "money"] {
+        let Some(entry) = table.get(key) else { continue };
+        let told = if key == "minutes" {
+            Cost {
+                minutes: entry.number(),
+                ..cost
+            }
+        } else {
+            Cost {
+                money: entry.number(),
+                ..cost
+            }
         };
-        let mut alone = Prices::default();
-        alone.recovery.minutes = entry.number();
-        match alone.check_all() {
-            Ok(()) => entry.number(),
+        match with(*prices, told) {
+            Ok(with) => (*prices, cost) = (with, told),
             Err(error) => {
                 entry.refuse(error, SHARES);
-                usual
             }
         }
-    };
-    Cost {
-        minutes: figure("minutes", usual.minutes),
-        money: figure("money", usual.money),
     }
 }
 

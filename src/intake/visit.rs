@@ -7,9 +7,9 @@ use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
-use crate::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use crate::diagnosis::{Case, Diagnosis, Plan, Settings, diagnose};
 use crate::error::Error;
-use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant};
+use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant, RepairFinding};
 use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
 use crate::proof::{Sample, Vacuum, VentSample, prove, prove_after, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
@@ -86,7 +86,7 @@ impl Visit {
     ///     "conditions": { "ambient": "-20 °C", "altitude": "0 m" }
     /// }"#)?;
     /// let refusal = visit.diagnose().unwrap_err();
-    /// let says = "conditions.ambient = -20 °C: temperature -20 °C is outside 12.8 °C to 43.35 °C; what sound systems show";
+    /// let says = "conditions.ambient = -20 °C: temperature -20 °C is outside 5 °C to 50 °C; what sound systems show";
     /// assert!(refusal.to_string().starts_with(says), "{refusal}");
     /// # Ok::<(), intake::Refusal>(())
     /// ```
@@ -97,7 +97,7 @@ impl Visit {
 
     #[cold]
     #[inline(never)]
-    fn blamed(&self, error: Error) -> Refusal {
+    pub(crate) fn blamed(&self, error: Error) -> Refusal {
         let ambient = self.case.conditions.ambient;
         let of_ambient = error.quantity == Quantity::Temperature && error.value == in_kelvins(ambient);
         if error.kind == ErrorKind::OutOfRange && of_ambient {
@@ -142,6 +142,25 @@ impl Visit {
         self.judgements(|after| prove(&self.case, after, &self.settings))
     }
 
+    /// What to do next and what then, after the diagnosis of the vehicle as it came in; nothing where the readings after the
+    /// repair prove that it helped.
+    ///
+    /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
+    ///
+    /// ```
+    /// use coldloop::intake;
+    /// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+    /// assert!(visit.plan()?.steps.is_empty());
+    /// # Ok::<(), intake::Refusal>(())
+    /// ```
+    pub fn plan(&self) -> Result<Plan, Refusal> {
+        let diagnosis = self.diagnose()?;
+        if self.has_proof() && proves(&self.prove_after(&diagnosis)?) {
+            return Ok(Plan::EMPTY);
+        }
+        Ok(diagnosis.plan(&self.settings))
+    }
+
     /// The same where the diagnosis of the vehicle as it came in is known.
     pub(crate) fn prove_after(&self, before: &Diagnosis) -> Result<Judgements, Refusal> {
         self.judgements(|after| prove_after(before, &self.case, after, &self.settings))
@@ -162,6 +181,12 @@ impl Visit {
             repair: judged("after", self.after.as_ref(), repair)?,
         })
     }
+}
+
+/// Whether the repair is proven, so that nothing is left to do.
+pub(crate) fn proves(judgements: &Judgements) -> bool {
+    let repair = judgements.repair.as_ref();
+    repair.is_some_and(|proof| proof.finding == RepairFinding::Proven)
 }
 
 fn judged<T, U>(key: &str, given: Option<T>, judge: impl Fn(T) -> Result<U, Error>) -> Result<Option<U>, Refusal> {

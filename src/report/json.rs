@@ -1,15 +1,16 @@
 //! The answer as JSON.
 
+use super::plan::{checked, repaired, says as step_says};
 use super::record::{Json, Told, record};
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{
-    Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, TwoFaults, measure, repair,
+    Action, Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, TwoFaults, measure, repair,
 };
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
-use crate::names::{Caution, Check, Fault, MixUp, Observation, RestFinding};
+use crate::names::{Caution, ExpectedBasis, Fault, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::borrow::Cow;
 use alloc::format;
@@ -19,10 +20,11 @@ use alloc::vec::Vec;
 /// The answer as one JSON object, on one line.
 ///
 /// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
-/// fault or the short list), `rival`, `parting_check`, `faults` (each `fault`, `probability`, `severity`, `because`),
+/// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`),
 /// `none_of_these`, `mix_up`, `two_faults`, `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
-/// `deviation` in standard deviations; where a clutch cycles, the pressures when it `clutch_opens` and `clutch_closes`),
-/// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `next_checks` (each
+/// `deviation` in standard deviations),
+/// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `next_step` (`check` or `repair`, as a step of
+/// [`plan_json`](super::plan_json()), and what it `says`; `null` where nothing is left to do), `next_checks` (each
 /// with its cost, its cautions and what every outcome would mean; `of` names the question that is answered), `cautions`,
 /// `quality`. What is not known is `null`.
 ///
@@ -69,19 +71,23 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Json {
         "verdict": verdict.kind.id(),
         "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         "rival": verdict.rival.map(Fault::id),
-        "parting_check": verdict.parting_check.map(Check::id),
         "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, &reasons, ranked)).collect::<Vec<_>>(),
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
         "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
-        "expected_basis": diagnosis.expectation.map(|expectation| expectation.basis.id()),
+        "expected_basis": diagnosis.basis.map(ExpectedBasis::id),
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
+        "next_step": diagnosis.next_step.map(next_step),
         "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
         "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
         "quality": diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
     })
+}
+
+fn next_step(action: Action) -> Json {
+    record!({ "check": checked(action), "repair": repaired(action), "says": step_says(action) })
 }
 
 pub(super) fn object(entries: impl Iterator<Item = (Cow<'static, str>, Json)>) -> Json {
@@ -152,11 +158,7 @@ fn band(row: &Row) -> Json {
     let figures = figures
         .into_iter()
         .map(|(name, value)| (format!("{name}_{unit}").into(), value.told()));
-    let cycle = row
-        .cycle
-        .iter()
-        .map(|(name, value)| (format!("{name}_{unit}").into(), value.told()));
-    object(figures.chain(cycle).chain([("deviation".into(), row.deviation.told())]))
+    object(figures.chain([("deviation".into(), row.deviation.told())]))
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.

@@ -1,6 +1,7 @@
 //! A diagnosis, a plan and the proof of a repair as text for a technician and as JSON for a program; a simulation as JSON.
 
 mod catalogue;
+mod evaluation;
 mod facts;
 mod json;
 mod plan;
@@ -14,6 +15,7 @@ mod visit;
 mod words;
 
 pub use catalogue::catalogue_json;
+pub use evaluation::{evaluation_json, evaluation_text};
 pub use facts::facts_json;
 pub use json::{json, refusal_json};
 pub use plan::plan_json;

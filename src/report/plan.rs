@@ -4,7 +4,7 @@ use super::json::ids;
 use super::record::{Json, record};
 use super::words::{per_cent, result, spoken};
 use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
-use crate::names::{Caution, Check, Fault, Observation, ResultKind};
+use crate::names::{Caution, Observation, ResultKind};
 use crate::vehicle::System;
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -36,14 +36,9 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
 }
 
 fn step(step: &Step, system: &System) -> Json {
-    let (check, repaired) = match step.action {
-        Action::Check(check) => (Some(check), None),
-        Action::Repair(fault) => (None, Some(fault)),
-        Action::HandOver => (None, None),
-    };
     record!({
-        "check": check.map(Check::id),
-        "repair": repaired.map(Fault::id),
+        "check": checked(step.action),
+        "repair": repaired(step.action),
         "says": says(step.action),
         "cautions": ids(&asked(step.action, system)),
         "probability": step.probability,
@@ -51,6 +46,22 @@ fn step(step: &Step, system: &System) -> Json {
         "recovers_charge": step.recovers,
         "branches": step.branches.iter().map(branch).collect::<Vec<_>>(),
     })
+}
+
+/// The check that a step is.
+pub(super) const fn checked(action: Action) -> Option<&'static str> {
+    match action {
+        Action::Check(check) => Some(check.id()),
+        Action::Repair(_) | Action::HandOver => None,
+    }
+}
+
+/// The fault that a step sets right.
+pub(super) const fn repaired(action: Action) -> Option<&'static str> {
+    match action {
+        Action::Repair(fault) => Some(fault.id()),
+        Action::Check(_) | Action::HandOver => None,
+    }
 }
 
 fn branch(branch: &Branch) -> Json {
@@ -109,7 +120,8 @@ fn asked(action: Action, system: &System) -> Cautions {
 /// What to do when neither a look nor a repair is worth its cost.
 const HAND_OVER: &str = "Change nothing on suspicion: hand over to somebody who knows more.";
 
-fn says(action: Action) -> &'static str {
+/// What to do, in a line.
+pub(super) fn says(action: Action) -> &'static str {
     match action {
         Action::Check(check) => check.description(),
         Action::Repair(fault) => repair(fault).says,

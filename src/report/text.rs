@@ -6,7 +6,7 @@ use super::rows::{Row, Scale, rows};
 use super::units::Units;
 use super::words::{per_cent, result, says, severity, spoken, standing, strength};
 use crate::circuit::Estimate;
-use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, repair};
+use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck};
 use crate::intake::Judgements;
 use crate::names::{Caution, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
@@ -103,16 +103,8 @@ impl Report<'_> {
         for row in &rows {
             self.reading(out, row)?;
         }
-        for row in rows.iter().filter(|row| !row.cycle.is_empty()) {
-            let points = row
-                .cycle
-                .iter()
-                .map(|(name, si)| format!("{} when the {}", self.units.with_unit(row.scale, *si), spoken(name)));
-            let points = points.collect::<alloc::vec::Vec<_>>().join(", ");
-            writeln!(out, "  While the clutch cycles, {}: {points}.", spoken(row.id))?;
-        }
-        match self.diagnosis.expectation {
-            Some(expectation) => writeln!(out, "  Bands: {}", expectation.basis.description()),
+        match self.diagnosis.basis {
+            Some(basis) => writeln!(out, "  Bands: {}", basis.description()),
             None => Ok(()),
         }
     }
@@ -294,7 +286,7 @@ impl Report<'_> {
     fn checks(&self, out: &mut String) -> fmt::Result {
         let mut checks = self.diagnosis.next_checks.iter();
         let Some(first) = checks.next() else {
-            return self.repair(out);
+            return self.step(out);
         };
         writeln!(out, "\nNEXT CHECK")?;
         self.check(out, first)?;
@@ -307,10 +299,10 @@ impl Report<'_> {
     }
 
     /// What to do where no check is worth its time.
-    fn repair(&self, out: &mut String) -> fmt::Result {
-        match *self.diagnosis.verdict.faults {
-            [fault] => writeln!(out, "\nNEXT STEP\n  {}", repair(fault).says),
-            [..] => Ok(()),
+    fn step(&self, out: &mut String) -> fmt::Result {
+        match self.diagnosis.next_step {
+            Some(step) => writeln!(out, "\nNEXT STEP\n  {}", plan::says(step)),
+            None => Ok(()),
         }
     }
 

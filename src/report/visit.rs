@@ -5,7 +5,8 @@ use super::proof::judgements;
 use super::record::Json;
 use super::text::Report;
 use super::units::Units;
-use crate::intake::{Refusal, Visit};
+use crate::diagnosis::Diagnosis;
+use crate::intake::{Judgements, Refusal, Visit, proves};
 use crate::names::VerdictKind;
 use alloc::string::{String, ToString};
 
@@ -21,12 +22,11 @@ use alloc::string::{String, ToString};
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
-    let diagnosis = visit.diagnose()?;
+    let mut diagnosis = visit.diagnose()?;
+    let proof = proof(visit, &mut diagnosis)?;
     let mut told = answer(&visit.case, &diagnosis);
-    if let Json::Object(entries) = &mut told
-        && visit.has_proof()
-    {
-        entries.push(("proof".into(), judgements(&visit.prove_after(&diagnosis)?)));
+    if let (Json::Object(entries), Some(proof)) = (&mut told, &proof) {
+        entries.push(("proof".into(), judgements(proof)));
     }
     Ok(told.to_string())
 }
@@ -42,14 +42,10 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
-    let diagnosis = visit.diagnose()?;
+    let mut diagnosis = visit.diagnose()?;
+    let proof = proof(visit, &mut diagnosis)?;
     let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
-    let plan = (!sound && visit.settings.next_checks).then(|| diagnosis.plan(&visit.settings));
-    let proof = if visit.has_proof() {
-        Some(visit.prove_after(&diagnosis)?)
-    } else {
-        None
-    };
+    let plan = (!sound && diagnosis.next_step.is_some()).then(|| diagnosis.plan(&visit.settings));
     let report = Report {
         case: &visit.case,
         diagnosis: &diagnosis,
@@ -58,4 +54,17 @@ pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
         proof: proof.as_ref(),
     };
     Ok(report.text())
+}
+
+/// What was done since, judged; where the repair is proven, no next step is left in the diagnosis.
+fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Judgements>, Refusal> {
+    if !visit.has_proof() {
+        return Ok(None);
+    }
+    let proof = visit.prove_after(diagnosis)?;
+    if proves(&proof) {
+        diagnosis.next_step = None;
+        diagnosis.next_checks.clear();
+    }
+    Ok(Some(proof))
 }

@@ -1,0 +1,240 @@
+//! How good the answers are: confirmed cases, judged, and counted how often the answer was right.
+//!
+//! A file of confirmed cases has one on each line, as [`confirmed_from_json`] describes it. [`evaluate()`] judges all of them
+//! and tells a [`Summary`]; [`Evaluation`] takes them one by one, so that a file of any size takes up little memory.
+//!
+//! A case is judged as if its cause were unknown. The causes that can be are the faults and "none of these"; the
+//! *leader* is the likeliest of them. Where several causes were found, the leader is right when it is one of them, and the
+//! probability given to the truth is that of all of them together.
+//!
+//! Each figure has a 95 % interval from a bootstrap over groups: vehicles of one make, or of one shop, are alike, so a
+//! thousand cases of five makes say little more of a sixth make than those five do. Sources: Efron & Tibshirani, An
+//! Introduction to the Bootstrap, 1993, chapter 13 (percentiles); Field & Welsh 2007 (groups), doi
+//! 10.1111/j.1467-9868.2007.00593.x; both from memory.
+
+mod bootstrap;
+mod score;
+mod summary;
+mod sums;
+
+pub use score::Answer;
+pub use summary::{RefusedCase, ReliabilityBin, Score, Summary};
+
+use crate::diagnosis::{Judge, Settings};
+use crate::error::Error;
+use crate::intake::{Cause, Confirmed, Refusal, cases_of, confirmed_from_json};
+use crate::names::{ErrorKind, Fault, Quantity};
+use alloc::collections::BTreeMap;
+use alloc::string::String;
+use alloc::vec::Vec;
+use sums::Sums;
+
+/// How many refused cases are told.
+const TOLD: usize = 12;
+
+/// Among how many places the cases without a group are spread, so that a file of any size takes up the same memory.
+/// Below this number nearly every case has a place of its own. Source: engineering judgement.
+const PLACES: u64 = 1024;
+
+/// How common the causes are taken to be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Priors {
+    /// As the settings have it.
+    Given,
+    /// As common as they are in the cases themselves, which shows what the likelihood alone is worth.
+    Told,
+}
+
+/// Judges confirmed cases, a JSON object on each line, and tells how good the answers are.
+///
+/// The settings stand in the place of those in the cases. Settings that were learned from the same cases
+/// ([`crate::intake::counts_from_cases`]) make the answers look better than they are: learn from one year, evaluate the next.
+///
+/// Errors: those of [`Settings::check`]; with [`Priors::Told`] `Missing` where no case can be read. A line that cannot be read
+/// or judged is no error: it is counted in [`Summary::refused`].
+///
+/// ```
+/// use coldloop::diagnosis::Settings;
+/// use coldloop::evaluate::{Priors, evaluate};
+/// let summary = evaluate(include_str!("../../examples/cases/garage.jsonl"), &Settings::default(), Priors::Given)?;
+/// assert_eq!((summary.cases, summary.refused), (12, 0));
+/// assert!(summary.first_right.value.is_some_and(|share| share > 0.25));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn evaluate(lines: &str, settings: &Settings, priors: Priors) -> Result<Summary, Error> {
+    let mut settings = match priors {
+        Priors::Given => *settings,
+        Priors::Told => {
+            let mut mix = Mix::default();
+            // A line that is refused here is refused again below, where it is told.
+            for case in cases_of(lines).filter_map(|(_, line)| confirmed_from_json(line).ok()) {
+                mix.add(&case.truth);
+            }
+            mix.applied(settings)?
+        }
+    };
+    // Ranking further checks takes most of the time of an answer, and is not evaluated.
+    settings.next_checks = false;
+    let mut evaluation = Evaluation::new(&settings)?;
+    for (number, line) in cases_of(lines) {
+        evaluation.add_line(number, line);
+    }
+    Ok(evaluation.summary())
+}
+
+/// How common each cause is among confirmed cases.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Mix {
+    faults: [f64; Fault::ALL.len()],
+    none_of_these: f64,
+}
+
+impl Mix {
+    /// Counts a case; one with several causes counts as a part of a case for each.
+    pub fn add(&mut self, truth: &[Cause]) {
+        for cause in truth {
+            let place = Fault::ALL.iter().position(|fault| Some(*fault) == cause.fault);
+            *place.map_or(&mut self.none_of_these, |place| &mut self.faults[place]) += 1.0 / truth.len() as f64;
+        }
+    }
+
+    /// The settings with these shares as the priors; a cause that is not among the cases is excluded.
+    ///
+    /// Errors: `Missing` where no case was counted; those of [`Settings::check`].
+    ///
+    /// ```
+    /// use coldloop::{Fault, diagnosis::Settings, evaluate::Mix, intake::Cause};
+    /// let mut mix = Mix::default();
+    /// for fault in [Fault::NoFault, Fault::Undercharge, Fault::Undercharge, Fault::Overcharge] {
+    ///     mix.add(&[Cause { fault: Some(fault), severity: None }]);
+    /// }
+    /// assert_eq!(mix.applied(&Settings::default())?.prior(Fault::Undercharge), 0.5);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn applied(&self, settings: &Settings) -> Result<Settings, Error> {
+        let all: f64 = self.faults.iter().sum::<f64>() + self.none_of_these;
+        if all <= 0.0 {
+            return Err(Error::of(ErrorKind::Missing, Quantity::Rows));
+        }
+        let mut told = *settings;
+        for (fault, cases) in Fault::ALL.into_iter().zip(self.faults) {
+            told = told.with_prior(fault, cases / all);
+        }
+        told.none_of_these = self.none_of_these / all;
+        told.check()?;
+        Ok(told)
+    }
+}
+
+/// Cases that bear on a figure together.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Group {
+    /// A make, a shop, a mechanic.
+    Named(String),
+    /// Cases without a group, by a hash of what was said of them.
+    Place(u64),
+}
+
+/// Confirmed cases, judged one after the other; what is kept of them are sums for each group.
+///
+/// ```
+/// use coldloop::diagnosis::Settings;
+/// use coldloop::{evaluate::Evaluation, intake};
+/// let mut settings = Settings::default();
+/// settings.next_checks = false;
+/// let mut evaluation = Evaluation::new(&settings)?;
+/// for (number, line) in intake::cases_of(include_str!("../../examples/cases/garage.jsonl")) {
+///     evaluation.add_line(number, line);
+/// }
+/// assert_eq!(evaluation.summary().cases, 12);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub struct Evaluation<'a> {
+    judge: Judge<'a>,
+    groups: BTreeMap<Group, Sums>,
+    refusals: Vec<RefusedCase>,
+    refused: u64,
+}
+
+impl<'a> Evaluation<'a> {
+    /// An evaluation of the answers by these settings; without `next_checks` it takes a fraction of the time.
+    ///
+    /// Errors: those of [`Settings::check`].
+    pub fn new(settings: &'a Settings) -> Result<Self, Error> {
+        Ok(Self {
+            judge: Judge::new(settings)?,
+            groups: BTreeMap::new(),
+            refusals: Vec::new(),
+            refused: 0,
+        })
+    }
+
+    /// Reads, judges and counts the case of a line; one that cannot be read or judged is counted as refused.
+    pub fn add_line(&mut self, number: usize, line: &str) {
+        match confirmed_from_json(line) {
+            Ok(case) => self.add(number, &case),
+            Err(refusal) => self.refuse(number, "", refusal),
+        }
+    }
+
+    /// Judges and counts a case; one that cannot be judged is counted as refused, by this number.
+    pub fn add(&mut self, number: usize, case: &Confirmed) {
+        match self.judge.diagnose(&case.visit.case) {
+            Ok(diagnosis) => {
+                let answer = Answer::of(&diagnosis);
+                self.count(&answer, &case.truth, case.significant, case.group.as_deref());
+            }
+            Err(error) => self.refuse(number, &case.id, case.visit.blamed(error)),
+        }
+    }
+
+    /// Counts an answer that is at hand already, beside what was found.
+    pub fn count(&mut self, answer: &Answer, truth: &[Cause], significant: bool, group: Option<&str>) {
+        let sums = score::score(answer, truth, significant);
+        let group = group.map_or_else(
+            || Group::Place(score::hash(answer, truth) % PLACES),
+            |name| Group::Named(name.into()),
+        );
+        self.groups.entry(group).or_default().add(&sums);
+    }
+
+    fn refuse(&mut self, number: usize, id: &str, refusal: Refusal) {
+        self.refused += 1;
+        let refused = RefusedCase {
+            line: number,
+            id: id.into(),
+            refusal: refusal.in_line(number),
+        };
+        self.keep(refused);
+    }
+
+    /// Keeps the first ones by their lines.
+    fn keep(&mut self, refused: RefusedCase) {
+        let place = self.refusals.partition_point(|other| other.line <= refused.line);
+        self.refusals.insert(place, refused);
+        self.refusals.truncate(TOLD);
+    }
+
+    /// The same with the cases of another evaluation, as when two files, or two halves of one, are judged apart.
+    pub fn merged(mut self, other: Self) -> Self {
+        for (group, sums) in other.groups {
+            self.groups.entry(group).or_default().add(&sums);
+        }
+        self.refused += other.refused;
+        for refused in other.refusals {
+            self.keep(refused);
+        }
+        self
+    }
+
+    /// How good the answers were.
+    pub fn summary(&self) -> Summary {
+        let named = self
+            .groups
+            .keys()
+            .filter(|group| matches!(group, Group::Named(_)))
+            .count();
+        let sums: Vec<&Sums> = self.groups.values().collect();
+        Summary::of(&sums, named, self.refused, self.refusals.clone())
+    }
+}
