@@ -1461,8 +1461,7 @@ uint32_t coldloop_at_rest(uint32_t refrigerant,
 // conditions.
 //
 // Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
-// (5 to 50 degrees Celsius and about 4,100 m where the vehicle model has bands, else 12.8 to 43.3);
-// NOT_AVAILABLE for a refrigerant without bands.
+// (they speak of 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system of which none does.
 uint32_t coldloop_expected(uint32_t refrigerant,
                            uint32_t expansion,
                            uint32_t compressor,
@@ -1599,6 +1598,44 @@ uint32_t coldloop_record(const char *counts,
                          size_t capacity,
                          size_t *length,
                          struct coldloop_error *error);
+
+// Counts confirmed cases, as coldloop_record does one: `cases` are lines as coldloop_evaluate takes them. A case with several
+// causes is passed over.
+//
+// Errors: as coldloop_diagnose, for the first line that cannot be read; nothing is counted then.
+uint32_t coldloop_learn(const char *counts,
+                        const char *cases,
+                        char *learned,
+                        size_t capacity,
+                        size_t *length,
+                        struct coldloop_error *error);
+
+// How good the answers are: judges confirmed cases and counts how often the answer was right.
+//
+// `cases` has a JSON object on each line: "case" (readings as coldloop_diagnose takes them, as JSON), "truth" (what was found:
+// [{"fault": "undercharge", "severity": 0.3}], the severity where it is known; "no-fault" for a sound vehicle,
+// "none-of-these" for a cause that is not in the list), and where wanted "id", "significant" (false for a fault that
+// nobody would have noticed) and "group" (make, shop, mechanic: cases that are alike).
+//
+// `settings` say how to judge, as the JSON of the "settings" of readings, and stand in the place of those in the cases; empty
+// for the usual ones. With `priors_told` 1 each cause is taken to be as common as it is in the cases; 0 as the settings have it.
+//
+// The answer is one JSON object: "cases", "refused" (lines that cannot be read or judged), "groups", the figures, each
+// with its "value", its 95 % interval from "low" to "high" (a bootstrap over groups, or over cases where there are none) and
+// the "cases" over which it is taken; "reliability", ten bins; and "refusals", the first dozen. The figures: "first_right",
+// "in_first_three", "sound_led" and "sound_named" (sound vehicles of which a fault leads, or is named), "named_right",
+// "named_wrong", "missed", "not_told" and "list_holds" (significant faults), "sure_right" (odds of 0.8 and more),
+// "log_loss", "calibration_error".
+//
+// Errors: as coldloop_diagnose, for the settings; OUT_OF_RANGE for another number than 0 and 1; MISSING where the priors are
+// to be told and no case can be read. A line that cannot be read is no error.
+uint32_t coldloop_evaluate(const char *cases,
+                           const char *settings,
+                           uint32_t priors_told,
+                           char *answer,
+                           size_t capacity,
+                           size_t *length,
+                           struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * Units and text

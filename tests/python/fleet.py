@@ -59,7 +59,9 @@ def fleet(rows, seed=0, missing=0.3, ailing=0.2):
         of = kind == place
         for name, (median, spread) in bands(system).items():
             at = np.interp(ambient_c[of], AMBIENT_C, median)
-            drawn[name][of] = at + 0.7 * rng.normal(size=of.sum()) * np.interp(ambient_c[of], AMBIENT_C, spread)
+            # Some bands are as wide as the pressure itself: what no gauge can show is not drawn.
+            normal = np.clip(rng.normal(size=of.sum()), -2.0, 2.0)
+            drawn[name][of] = at + 0.7 * normal * np.interp(ambient_c[of], AMBIENT_C, spread)
     drawn["low_side_pa_gauge"] *= 1.0 - 0.6 * low + 0.7 * worn
     drawn["high_side_pa_gauge"] *= 1.0 - 0.35 * low - 0.35 * worn
     drawn["vent_k"] += 10.0 * (low + worn)

@@ -19,6 +19,9 @@ PRIORS = {
 }
 NONE = "none of these"
 PRIOR_OF_NONE = 0.03
+# How often an answer is noted wrongly (engineering judgement, src/diagnosis/looks.rs): by an instrument, and by people.
+MISTAKEN = {"identifier_shows_other": 0.005}
+MISTAKEN_BY_PEOPLE = 0.05
 
 CAR = {
     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -48,12 +51,17 @@ def posterior(answer):
 
 
 def chance(observation, hypothesis, weight):
-    """The chance of "yes": the table's, its log-odds times the weight; an unknown cause is drawn towards even odds."""
+    """The chance of "yes": the table's, now and then noted wrongly, its log-odds times the weight.
+
+    An unknown cause is drawn towards even odds.
+    """
     row = ROWS[observation]
     if hypothesis == NONE:
         yes = 0.8 * row["otherwise"] + 0.1
     else:
         yes = {entry["fault"]: entry["chance"] for entry in row["yes"]}.get(hypothesis, row["otherwise"])
+    mistaken = MISTAKEN.get(observation, MISTAKEN_BY_PEOPLE)
+    yes = (1 - 2 * mistaken) * yes + mistaken
     return yes**weight / (yes**weight + (1 - yes) ** weight)
 
 

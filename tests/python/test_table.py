@@ -58,7 +58,7 @@ def test_every_row_is_the_answer_to_that_vehicle_alone_to_the_bit(answer):
         many = answer.iloc[row]
         assert many["verdict"] == alone["verdict"]
         assert (many["named"] if alone["named"] else "") == " ".join(alone["named"])
-        for column, key in (("rival", "rival"), ("parting_check", "parting_check"), ("rest", "rest")):
+        for column, key in (("rival", "rival"), ("rest", "rest")):
             assert (None if pd.isna(many[column]) else many[column]) == alone[key]
         odds = {fault["fault"]: fault["probability"] for fault in alone["faults"]}
         for name in answer.columns:

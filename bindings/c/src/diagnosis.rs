@@ -29,9 +29,11 @@
 use crate::boundary::{Failure, Page, member, page};
 use crate::error::ColdloopError;
 use crate::memory::text;
+use coldloop::diagnosis::Settings;
+use coldloop::evaluate::{Priors, evaluate};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::vehicle::simulate;
-use coldloop::{Error, Fault, report};
+use coldloop::{Error, Fault, Quantity, report};
 use core::ffi::c_char;
 
 /// Bytes that take any answer of a function which writes text, the zero byte included. A refusal may be longer where a key
@@ -90,8 +92,7 @@ pub extern "C" fn coldloop_plan(
     let page = Page::new(plan, capacity, length);
     told(readings, page, error, |readings| {
         let visit = visit(readings)?;
-        let plan = visit.diagnose()?.plan(&visit.settings);
-        Ok(report::plan_json(&plan, &visit.case.system))
+        Ok(report::plan_json(&visit.plan()?, &visit.case.system))
     })
 }
 
@@ -199,6 +200,76 @@ pub extern "C" fn coldloop_record(
         };
         Ok(recorded(&counts, &readings, cause).map_err(refused))
     })
+}
+
+/// Counts confirmed cases, as coldloop_record does one: `cases` are lines as coldloop_evaluate takes them. A case with several
+/// causes is passed over.
+///
+/// Errors: as coldloop_diagnose, for the first line that cannot be read; nothing is counted then.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_learn(
+    counts: *const c_char,
+    cases: *const c_char,
+    learned: *mut c_char,
+    capacity: usize,
+    length: *mut usize,
+    error: *mut ColdloopError,
+) -> u32 {
+    let out = Page::new(learned, capacity, length);
+    page(out, error, || {
+        let (counts, cases) = (text(counts)?, text(cases)?);
+        let learned = intake::counts_from_toml(&counts).and_then(|counts| intake::counts_from_cases(&counts, &cases));
+        Ok(learned.map(|counts| intake::counts_to_toml(&counts)).map_err(refused))
+    })
+}
+
+/// How good the answers are: judges confirmed cases and counts how often the answer was right.
+///
+/// `cases` has a JSON object on each line: "case" (readings as coldloop_diagnose takes them, as JSON), "truth" (what was found:
+/// [{"fault": "undercharge", "severity": 0.3}], the severity where it is known; "no-fault" for a sound vehicle,
+/// "none-of-these" for a cause that is not in the list), and where wanted "id", "significant" (false for a fault that
+/// nobody would have noticed) and "group" (make, shop, mechanic: cases that are alike).
+///
+/// `settings` say how to judge, as the JSON of the "settings" of readings, and stand in the place of those in the cases; empty
+/// for the usual ones. With `priors_told` 1 each cause is taken to be as common as it is in the cases; 0 as the settings have it.
+///
+/// The answer is one JSON object: "cases", "refused" (lines that cannot be read or judged), "groups", the figures, each
+/// with its "value", its 95 % interval from "low" to "high" (a bootstrap over groups, or over cases where there are none) and
+/// the "cases" over which it is taken; "reliability", ten bins; and "refusals", the first dozen. The figures: "first_right",
+/// "in_first_three", "sound_led" and "sound_named" (sound vehicles of which a fault leads, or is named), "named_right",
+/// "named_wrong", "missed", "not_told" and "list_holds" (significant faults), "sure_right" (odds of 0.8 and more),
+/// "log_loss", "calibration_error".
+///
+/// Errors: as coldloop_diagnose, for the settings; OUT_OF_RANGE for another number than 0 and 1; MISSING where the priors are
+/// to be told and no case can be read. A line that cannot be read is no error.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_evaluate(
+    cases: *const c_char,
+    settings: *const c_char,
+    priors_told: u32,
+    answer: *mut c_char,
+    capacity: usize,
+    length: *mut usize,
+    error: *mut ColdloopError,
+) -> u32 {
+    let out = Page::new(answer, capacity, length);
+    page(out, error, || {
+        let (cases, settings) = (text(cases)?, text(settings)?);
+        let priors = match priors_told {
+            0 => Priors::Given,
+            1 => Priors::Told,
+            other => return Err(Error::out_of_range(Quantity::Rows, f64::from(other), 0.0, 1.0).into()),
+        };
+        Ok(evaluated(&cases, &settings, priors).map_err(refused))
+    })
+}
+
+fn evaluated(cases: &str, settings: &str, priors: Priors) -> Result<String, Refusal> {
+    let settings = match settings.trim().is_empty() {
+        true => Settings::default(),
+        false => intake::settings_from_json(settings)?,
+    };
+    Ok(report::evaluation_json(&evaluate(cases, &settings, priors)?))
 }
 
 fn recorded(counts: &str, readings: &str, cause: Option<Fault>) -> Result<String, Refusal> {

@@ -106,8 +106,7 @@ sized!(
 /// conditions.
 ///
 /// Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
-/// (5 to 50 degrees Celsius and about 4,100 m where the vehicle model has bands, else 12.8 to 43.3);
-/// NOT_AVAILABLE for a refrigerant without bands.
+/// (they speak of 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system of which none does.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_expected(
     refrigerant: u32,

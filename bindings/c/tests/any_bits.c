@@ -107,7 +107,7 @@ static int call(unsigned entry)
     case 70: return page(one_in(2) ? coldloop_plan : coldloop_catalogue, readings);
     case 71: return page(coldloop_prove, visit);
     case 72: return page(one_in(2) ? coldloop_diagnose : coldloop_report, visit);
-    case 73: return page(recorded, counts);
+    case 73: return one_in(2) ? page(recorded, counts) : page(learned, cases);
     case 74: return single_state(one_in(2) ? coldloop_superheated_liquid : coldloop_subcooled_vapour, kelvin(), pascal());
     case 76: return NAMES(holding, "too-high");
     case 77: return NAMES(hole, "vapour");

@@ -95,6 +95,36 @@ static void confirmed_cases_are_counted(void)
     CHECK(strstr(answer, "\"refused\"") != NULL);
 }
 
+static const char *confirmed =
+    "{\"case\": {\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
+    " \"conditions\": {\"ambient\": \"74 degF\", \"altitude\": \"1600 m\"},"
+    " \"readings\": {\"low_side\": \"70 psig\", \"high_side\": \"125 psig\", \"vent\": \"63 degF\"}},"
+    " \"truth\": [{\"fault\": \"worn-compressor\"}], \"group\": \"van\"}\n"
+    "{\"case\": {}, \"truth\": []}\n";
+
+static void answers_to_confirmed_cases_are_evaluated(void)
+{
+    size_t length = 0;
+    char one[1024];
+    CHECK(coldloop_evaluate(confirmed, "", 0, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(length == strlen(answer));
+    CHECK(strncmp(answer, "{\"cases\":1,\"refused\":1,\"groups\":1,\"first_right\":{\"value\":1.0,\"low\":null", 70) == 0);
+    CHECK(strstr(answer, "\"refusals\":[{\"line\":2,") != NULL);
+    CHECK(coldloop_evaluate(confirmed, "{\"named\": 0.9}", 1, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_evaluate(confirmed, "", 2, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE);
+    CHECK(coldloop_evaluate("", "", 1, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_MISSING);
+    CHECK(coldloop_evaluate(confirmed, "{\"named\": 9}", 0, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE);
+    CHECK(strstr(answer, "\"refused\":{\"key\":\"named\"") != NULL);
+    CHECK(coldloop_evaluate(NULL, "", 0, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_NULL_POINTER);
+    /* What cannot be read is never learned from, not even in part. */
+    CHECK(coldloop_learn("", confirmed, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_MISSING);
+    CHECK(strstr(answer, "\"line\":2") != NULL);
+    strcpy(one, confirmed);
+    strchr(one, '\n')[0] = '\0';
+    CHECK(coldloop_learn("[cases]\nworn-compressor = 2\n", one, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(strstr(answer, "worn-compressor = 3") != NULL);
+}
+
 static void a_refusal_says_what_to_write(void)
 {
     size_t length = 0;
@@ -178,6 +208,7 @@ int main(void)
     settings_reach_the_verdict();
     what_was_done_is_judged();
     confirmed_cases_are_counted();
+    answers_to_confirmed_cases_are_evaluated();
     a_refusal_says_what_to_write();
     a_catalogue_says_what_can_be_asked();
     a_short_buffer_is_told_the_length();

@@ -98,6 +98,18 @@ static uint32_t recorded(const char *given, char *buffer, size_t capacity, size_
     return coldloop_record(given, readings, code(21), buffer, capacity, length, failure);
 }
 
+static const char cases[] =
+    "{\"case\": {\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
+    " \"conditions\": {\"ambient\": \"74 degF\", \"altitude\": \"1600 m\"}, \"readings\": {\"vent\": \"63 degF\"}},"
+    " \"truth\": [{\"fault\": \"worn-compressor\", \"severity\": 0.3}], \"id\": 7, \"group\": \"van\"}\n";
+
+static uint32_t learned(const char *given, char *buffer, size_t capacity, size_t *length, coldloop_error *failure)
+{
+    if (one_in(2))
+        return coldloop_learn(counts, given, buffer, capacity, length, failure);
+    return coldloop_evaluate(given, one_in(4) ? "{\"named\": 0.8}" : "", code(3), buffer, capacity, length, failure);
+}
+
 static int read_pressure(void)
 {
     uint32_t datum = 9;

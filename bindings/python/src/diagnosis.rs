@@ -2,6 +2,7 @@
 
 use crate::errors::{raised, refused, unknown};
 use coldloop::diagnosis::Settings;
+use coldloop::evaluate::{Priors, evaluate as evaluated};
 use coldloop::expected::{Band, Bands};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::units::{difference_in_kelvins, in_kelvins};
@@ -31,8 +32,7 @@ pub(crate) fn report_text(py: Python<'_>, readings: &str, settings: Option<&str>
 pub(crate) fn plan(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
     told(py, || {
         let visit = visit(readings, settings)?;
-        let plan = visit.diagnose()?.plan(&visit.settings);
-        Ok(report::plan_json(&plan, &visit.case.system))
+        Ok(report::plan_json(&visit.plan()?, &visit.case.system))
     })
 }
 
@@ -55,6 +55,28 @@ pub(crate) fn record(py: Python<'_>, counts: &str, readings: &str, cause: Option
         counts.record(cause, &visit(readings, None)?.case.observations);
         Ok(intake::counts_to_toml(&counts))
     })
+}
+
+/// The counts with the confirmed cases of these lines, as the text of their file.
+#[pyfunction]
+pub(crate) fn learn(py: Python<'_>, counts: &str, cases: &str) -> PyResult<String> {
+    told(py, || {
+        let counts = intake::counts_from_toml(counts)?;
+        Ok(intake::counts_to_toml(&*intake::counts_from_cases(&counts, cases)?))
+    })
+}
+
+/// How good the answers to confirmed cases are, as JSON and for people.
+#[pyfunction]
+#[pyo3(signature = (cases, settings=None, told=false))]
+pub(crate) fn evaluate(py: Python<'_>, cases: &str, settings: Option<&str>, told: bool) -> PyResult<(String, String)> {
+    let summary = py.detach(|| -> Result<_, Refusal> {
+        let settings = settings.map(intake::settings_from_json).transpose()?;
+        let priors = if told { Priors::Told } else { Priors::Given };
+        Ok(evaluated(cases, &settings.unwrap_or_default(), priors)?)
+    });
+    let summary = summary.map_err(|refusal| refused(py, &refusal))?;
+    Ok((report::evaluation_json(&summary), report::evaluation_text(&summary)))
 }
 
 /// The same counts, written as the library writes them.

@@ -34,7 +34,9 @@ mod _core {
         at_rest, derive, gauge_uncertainty, holdings, subcooling, superheat, thermometer_uncertainty,
     };
     #[pymodule_export]
-    use super::diagnosis::{cases, catalogue, counts, diagnose, expected, plan, prove, record, report_text, simulate};
+    use super::diagnosis::{
+        cases, catalogue, counts, diagnose, evaluate, expected, learn, plan, prove, record, report_text, simulate,
+    };
     #[pymodule_export]
     use super::facts::facts;
     #[pymodule_export]

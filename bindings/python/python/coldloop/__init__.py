@@ -8,7 +8,7 @@ an exception. The interpreter is released while they work: an array that another
 defined answer, so hand over a copy of one that changes.
 
 ``diagnose`` judges one vehicle, ``diagnose_table`` many; ``plan`` says what to do next, ``prove`` whether it helped, and
-``Counts`` keeps what a shop has learned; ``simulate`` says what a vehicle would read;
+``Counts`` keeps what a shop has learned; ``evaluate`` tells how good the answers to confirmed cases are; ``simulate`` says what a vehicle would read;
 ``coldloop.plot`` draws (it needs matplotlib and is imported by itself).
 """
 
@@ -56,6 +56,7 @@ from coldloop._errors import (
     UnknownNameError,
     UnknownUnitError,
 )
+from coldloop._evaluation import Evaluation, Score, evaluate
 from coldloop._facts import Facts
 from coldloop._learning import Counts
 from coldloop._refrigerant import Refrigerant, refrigerants
@@ -86,6 +87,7 @@ __all__ = [
     "DecimalCommaError",
     "Derived",
     "Diagnosis",
+    "Evaluation",
     "Facts",
     "FormatError",
     "InconsistentError",
@@ -101,6 +103,7 @@ __all__ = [
     "Parting",
     "Refrigerant",
     "Remainder",
+    "Score",
     "State",
     "TwoPhaseError",
     "UnknownNameError",
@@ -115,6 +118,7 @@ __all__ = [
     "derive",
     "diagnose",
     "diagnose_table",
+    "evaluate",
     "enhancement_factor",
     "expected",
     "fahrenheit_of_kelvin",

@@ -141,8 +141,9 @@ def expected(readings: Readings) -> dict[str, dict[str, float] | None]:
     """What a sound system shows in the conditions of a readings file: the bands of every reading.
 
     Each band has ``low_95``, ``low_80``, ``median``, ``high_80`` and ``high_95``, the ends of the middle 95 % and 80 %
-    of sound vehicles, in the unit of its key; ``None`` where the system has no such reading. Source: published charts
-    and trade facts, in ``tables/bands``. Raises ``OutOfRangeError`` and ``NotAvailableError`` where none speaks.
+    of sound vehicles, in the unit of its key; ``None`` where the system has no such reading. Source: the vehicle model,
+    an independent simulator and published charts, in ``tables/atlas``. Raises ``OutOfRangeError`` and ``NotAvailableError``
+    where none of them speaks.
 
     >>> bands = expected({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},

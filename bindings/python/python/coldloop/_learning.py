@@ -6,6 +6,7 @@ from os import PathLike
 from typing import Any
 
 from coldloop import _core
+from coldloop._cases import Cases, lines
 from coldloop._files import content
 
 
@@ -38,6 +39,13 @@ class Counts:
         """
         case: dict[str, Any] = {**_ANY, "observations": dict(observations or {})}
         self._text = _core.record(self._text, json.dumps(case), cause)
+
+    def learn(self, cases: Cases) -> None:
+        """Counts the confirmed cases of a file, as ``evaluate`` takes them; a case with several causes is passed over.
+
+        Raises a ``ColdloopError`` that names the line and the key of what cannot be read, and counts nothing then.
+        """
+        self._text = _core.learn(self._text, lines(cases))
 
     def cases(self, cause: str | None) -> int:
         """Cases of a cause; ``None`` for a cause that is none of the list. Raises ``UnknownNameError``."""

@@ -28,7 +28,7 @@ def page(answer: dict[str, Any]) -> str:
     """The HTML of an answer."""
     return (
         f'{STYLE}<div class="coldloop"><p class="v">{verdict(answer)}</p>'
-        f"{odds(answer)}{readings(answer)}{next_check(answer)}{notes(answer)}</div>"
+        f"{odds(answer)}{readings(answer)}{next_step(answer)}{notes(answer)}</div>"
     )
 
 
@@ -74,13 +74,13 @@ def readings(answer: dict[str, Any]) -> str:
     return f"<table><caption>readings; * outside the band</caption>{head}{rows}</table>" if rows else ""
 
 
-def next_check(answer: dict[str, Any]) -> str:
-    """The check to do next."""
-    checks = answer["next_checks"]
-    if not checks:
+def next_step(answer: dict[str, Any]) -> str:
+    """What to do next, and how long a check takes; nothing where nothing is left to do."""
+    step = answer["next_step"]
+    if step is None:
         return ""
-    first = checks[0]
-    return f"<p>Next: {escape(first['says'])} <small>({first['cost']['minutes']:.0f} min)</small></p>"
+    minutes = f" <small>({answer['next_checks'][0]['cost']['minutes']:.0f} min)</small>" if step["check"] else ""
+    return f"<p>Next: {escape(step['says'])}{minutes}</p>"
 
 
 def notes(answer: dict[str, Any]) -> str:

@@ -215,7 +215,7 @@ def _isotherm(ax: Axes, refrigerant: Refrigerant, celsius: int) -> None:
 def _bands(readings: Mapping[str, Any], name: str) -> tuple[Any, list[dict[str, float]]]:
     """The bands of a reading over the ambients of which the sources speak."""
     ambient, bands = [], []
-    for celsius in np.arange(13.0, 43.5, 1.0):
+    for celsius in np.arange(5.0, 50.5, 1.0):
         conditions = {**readings["conditions"], "ambient": f"{celsius} °C"}
         band = diagnosis.expected({"system": readings["system"], "conditions": conditions})[name]
         if band is not None:

@@ -3,7 +3,7 @@
 use super::columns::{Refused, Table};
 use coldloop::circuit::{Derived, Estimate};
 use coldloop::diagnosis::{Diagnosis, Judge};
-use coldloop::{Check, Fault, MixUp, RestFinding, VerdictKind};
+use coldloop::{Fault, MixUp, RestFinding, VerdictKind};
 use std::collections::HashMap;
 
 /// Rows that a thread judges at a time.
@@ -13,8 +13,8 @@ const FAULTS: usize = Fault::ALL.len();
 const DERIVED: usize = 12;
 /// None of these, the mix-up, and a value and an uncertainty of every derived figure.
 const FIGURES: usize = FAULTS + 2 + 2 * DERIVED;
-/// The columns of places in a vocabulary: verdict, rival, parting check, mix-up, rest.
-const CODES: usize = 5;
+/// The columns of places in a vocabulary: verdict, rival, mix-up, rest.
+const CODES: usize = 4;
 
 /// The derived figures, in the order of [`DERIVED_NAMES`].
 fn derived(derived: &Derived) -> [Option<Estimate>; DERIVED] {
@@ -88,7 +88,6 @@ impl Row {
         row.codes = [
             place(&VerdictKind::ALL, Some(verdict.kind)),
             place(&Fault::ALL, verdict.rival),
-            place(&Check::ALL, verdict.parting_check),
             place(&MixUp::ALL, diagnosis.mix_up.map(|(kind, _)| kind)),
             place(&RestFinding::ALL, diagnosis.rest),
         ];
@@ -222,7 +221,6 @@ impl Answers {
         let vocabulary: [(&str, Vec<String>); CODES] = [
             ("verdict", labels(&VerdictKind::ALL, VerdictKind::id)),
             ("rival", labels(&Fault::ALL, Fault::id)),
-            ("parting_check", labels(&Check::ALL, Check::id)),
             ("mix_up", labels(&MixUp::ALL, MixUp::id)),
             ("rest", labels(&RestFinding::ALL, RestFinding::id)),
         ];
