@@ -7,7 +7,7 @@
 mod paths;
 
 use coldloop::diagnosis::{Settings, diagnose};
-use coldloop::expected::Fleet;
+use coldloop::expected::{Bands, SoundModel};
 use coldloop::units::{Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Compressor, Expansion, Refrigerant, intake};
@@ -48,20 +48,26 @@ fn main() {
     bands(passes);
 }
 
-/// The bands of a fleet in a thousand weathers.
+/// The sound model in a thousand weathers.
 fn bands(passes: usize) {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
-    let Ok(fleet) = Fleet::of(&system) else { return };
     let scattered = |k: usize| (k as f64 * 0.618_033_988_749_894_9).fract();
     let day = |k: usize| Conditions {
         relative_humidity: Some(0.3 + 0.3 * scattered(k + 7)),
         engine_speed_hz: Some(15.0 + 25.0 * scattered(k + 11)),
         air_source: Some(AirSource::Fresh),
+        blower: Some(1.0),
+        vehicle_speed_m_s: Some(0.0),
         ..Conditions::new(celsius(15.0 + 20.0 * scattered(k)), Surroundings::SEA_LEVEL)
     };
     let days: Vec<Conditions> = (0..paths::INPUTS).map(day).collect();
-    measure("bands of a fleet", "R-134a", passes, paths::INPUTS, || {
-        let vent = |day| fleet.bands(day).map_or(f64::NAN, |bands| bands.healthy.vent.median);
+    measure("sound model", "R-134a", passes, paths::INPUTS, || {
+        let beyond =
+            |day| SoundModel::of(&system, day).map_or(f64::NAN, |model| f64::from(u8::from(model.is_beyond_fit())));
+        days.iter().map(|day| beyond(black_box(day))).sum()
+    });
+    measure("its bands", "R-134a", passes, paths::INPUTS, || {
+        let vent = |day| Bands::of(&system, day).map_or(f64::NAN, |bands| bands.vent.median.value);
         days.iter().map(|day| vent(black_box(day))).sum()
     });
 }

@@ -1,4 +1,4 @@
-//! R-744 judged by clouds of its own, and at rest only where liquid is left.
+//! R-744 judged by an atlas of its own, and at rest only where liquid is left.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
@@ -51,10 +51,10 @@ fn with(refrigerant: Refrigerant, rng: &mut ChaCha8Rng, fault: Fault, severity: 
     Some((case, answer))
 }
 
-/// R-744 is judged by clouds of its own, above the critical pressure as below: sound systems are seldom accused, of those that
+/// R-744 is judged by an atlas of its own, above the critical pressure as below: sound systems are seldom accused, of those that
 /// have lost three fifths of their charge most are told, and odds, reasons, plan and cautions are those of any other.
 #[test]
-fn r744_is_judged_by_clouds_of_its_own() {
+fn r744_is_judged_by_an_atlas_of_its_own() {
     let mut rng = ChaCha8Rng::seed_from_u64(744);
     for (fault, severity) in [(Fault::NoFault, 0.0), (Fault::Undercharge, 0.6)] {
         let (mut seen, mut beyond, mut named, mut first, mut three) = (0, 0, 0, 0, 0);

@@ -3,7 +3,7 @@
 use crate::draws::{self, Draw, KINDS, Lines, World};
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
-use coldloop::expected::Expectation;
+use coldloop::expected::SoundModel;
 use coldloop::units::{Pressure, in_kelvins};
 use coldloop::vehicle::Conditions;
 use coldloop::{ErrorKind, Fault};
@@ -75,7 +75,7 @@ pub(crate) fn one(rng: &mut ChaCha8Rng, world: World, kind: usize, fault: Fault)
         };
         let readings = ALL_LINES.map(|lines| draws::taken(rng, &draw.readings, lines));
         let conditions = draws::told(rng, &draw.conditions);
-        match Expectation::of(&draw.system, &conditions, None, None) {
+        match SoundModel::of(&draw.system, &conditions) {
             Err(error) if error.kind == ErrorKind::NotAvailable => continue,
             known => known?,
         };

@@ -9,7 +9,7 @@ mod wettest;
 
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
-use coldloop::expected::AMBIENT_OF_SOURCES;
+use coldloop::expected::Weather;
 use coldloop::units::{Surroundings, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Hardware, Instruments, Make, Options, Population, Simulation, System, Vehicle, simulate,
@@ -442,7 +442,7 @@ pub(crate) fn even_settings(faults: &[Fault]) -> Settings {
         .with_prior(Fault::GaugeError, 0.01)
 }
 
-/// A draw that the model could solve, in weather of which the published charts speak; at most a hundred are tried.
+/// A draw that the model could solve, in weather of which the sources speak; at most a hundred are tried.
 ///
 /// Errors: that of the last attempt.
 pub(crate) fn solved(
@@ -455,7 +455,7 @@ pub(crate) fn solved(
     let mut last = Error::of(ErrorKind::NoConvergence, Quantity::Residual);
     for _ in 0..100 {
         match Draw::new(rng, world, kind, fault, severity) {
-            Ok(draw) => match AMBIENT_OF_SOURCES.check(in_kelvins(draw.conditions.ambient)) {
+            Ok(draw) => match Weather::AMBIENT.check(in_kelvins(draw.conditions.ambient)) {
                 Ok(_) => return Ok(draw),
                 Err(error) => last = error,
             },

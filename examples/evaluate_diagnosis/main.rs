@@ -4,9 +4,7 @@
 //! of the fit (with other seeds) and 300 from a shifted one: parts of other sizes and efficiencies, other set points,
 //! another climate, and instruments and people that err in other ways. `-- 2000` draws more; `-- 600 FOLDER` also writes
 //! the cases, and 60,000 vehicles to learn from, as CSV for `examples/evaluate_diagnosis/classifier.py`, which judges the same cases
-//! with a random forest. `-- R-152a 400` judges vehicles with another refrigerant than those of the fit. `-- limit 2000`, after
-//! `tables-compile -- --fit-clouds`, asks how much the readings tell at most; with a FOLDER behind it,
-//! the classifier judges the same cases.
+//! with a random forest. `-- R-152a 400` judges vehicles with another refrigerant than those of the fit.
 //!
 //! The five rates are those of Yuill & Braun 2012 (Purdue, paper 1307). A fault is significant when it costs 5 % of the
 //! capacity, 10 % of the coefficient of performance, or 1.5 K at the vent; only those count below "significant".
@@ -14,9 +12,8 @@
 //! "usual" mixes weigh the same cases by the default priors.
 
 mod cases;
-#[allow(dead_code)] // the fit of the clouds, which shares it, needs more of it
+#[allow(dead_code)] // the fit of the atlas, which shares it, needs more of it
 mod draws;
-mod limit;
 mod tally;
 
 use cases::{ALL_LINES, Judged, answer, drawn, settings, weight, write};
@@ -32,11 +29,6 @@ const LEARNT_TO_JUDGED: usize = 20;
 
 fn main() -> Result<(), Box<dyn Error>> {
     let mut arguments = std::env::args().skip(1).peekable();
-    if arguments.next_if(|word| word == "limit").is_some() {
-        let count: usize = arguments.next().map_or(Ok(1_000), |text| text.parse())?;
-        let folder = arguments.next();
-        return limit::print(count, folder.as_deref().map(Path::new));
-    }
     let mut worlds = vec![
         (World::Own, "own", 171),
         (World::OtherMakes, "other makes", 176),

@@ -30,11 +30,11 @@ impl Minutes {
     pub(crate) fn least(fault: Fault) -> f64 {
         let prices = Settings::default().prices;
         let recovery = if repair(fault).recovery {
-            prices.in_minutes(prices.recovery)
+            prices.in_minutes(prices.recovery())
         } else {
             0.0
         };
-        prices.in_minutes(prices.repair(fault)) + prices.in_minutes(prices.verify) + recovery
+        prices.in_minutes(prices.repair(fault)) + prices.in_minutes(prices.verify()) + recovery
     }
 }
 
@@ -69,7 +69,7 @@ impl<'a> Work<'a> {
         self.helped = fault == self.visit.fault;
         if !self.helped {
             let prices = &self.settings.prices;
-            self.minutes.wrong += prices.in_minutes(prices.repair(fault)) + prices.in_minutes(prices.verify);
+            self.minutes.wrong += prices.in_minutes(prices.repair(fault)) + prices.in_minutes(prices.verify());
             self.settings = self.settings.with_prior(fault, 0.0);
         }
         self.helped
@@ -80,10 +80,10 @@ impl<'a> Work<'a> {
         let (prices, mut minutes) = (&self.settings.prices, self.minutes);
         minutes.right = Minutes::least(self.visit.fault);
         if !self.helped {
-            minutes.handed = prices.in_minutes(prices.unknown);
+            minutes.handed = prices.in_minutes(prices.unknown());
         }
         if self.settings.recovered && !repair(self.visit.fault).recovery {
-            minutes.wrong += prices.in_minutes(prices.recovery);
+            minutes.wrong += prices.in_minutes(prices.recovery());
         }
         minutes
     }

@@ -60,77 +60,96 @@ impl Atlas {
     /// Mean, K, and scale of the spread, K, of a reading.
     fn reading(&self, fact: &Fact, system: &System, column: &str) -> Result<Option<(f64, f64)>, Box<dyn Error>> {
         let sound = self.sound(fact, system, column)?;
-        let expansion = system.expansion.id();
-        let group = match system.compressor {
-            Compressor::VariableInternal | Compressor::VariableExternal => "variable",
-            Compressor::FixedClutch | Compressor::Electric => system.compressor.id(),
-        };
-        let of = |group: &str, part: &str, term: &str| {
+        let rows = |group: &'static str, part: &'static str| {
             let wanted = [
-                ("expansion", expansion),
+                ("expansion", system.expansion.id()),
                 ("compressor", group),
                 ("fault", fact.fault.id()),
                 ("part", part),
-                ("term", term),
             ];
-            let rows = self
-                .0
+            self.0
                 .iter()
-                .filter(|row| wanted.iter().all(|(key, value)| row[*key] == **value));
-            rows.map(|row| Ok((row["severity"].parse()?, row[column].parse()?)))
-                .collect::<Result<Vec<(f64, f64)>, std::num::ParseFloatError>>()
+                .filter(move |row| wanted.iter().all(|(key, value)| row[*key] == **value))
         };
-        let mut shifts = of(group, "shift", "")?;
-        let mut scales = of(group, "covariance", column)?;
-        if shifts.is_empty() {
-            (shifts, scales) = (of("all", "shift", "")?, of("all", "covariance", column)?);
+        // Sound systems differ between makes and between vehicles.
+        let parts: &[&'static str] = if fact.fault == Fault::NoFault {
+            &["makes", "vehicles"]
+        } else {
+            &["covariance"]
+        };
+        let mut variance = 0.0;
+        for part in parts {
+            let Some(row) = rows("all", part).find(|row| row["term"] == column) else {
+                return Ok(None);
+            };
+            variance += row[column].parse::<f64>()?;
         }
-        let (Some(shift), Some(scale)) = (at(fact, &shifts), at(fact, &scales)) else {
-            return Ok(None);
+        if fact.fault == Fault::NoFault {
+            return Ok(Some((sound, variance.sqrt())));
+        }
+        let group = match system.compressor {
+            Compressor::VariableInternal | Compressor::VariableExternal => "variable",
+            Compressor::FixedClutch => "fixed-clutch",
+            Compressor::Electric => "electric",
         };
-        Ok(Some((
-            sound + if fact.fault == Fault::NoFault { 0.0 } else { shift },
-            scale.sqrt(),
-        )))
+        let group = if rows(group, "shift").next().is_some() {
+            group
+        } else {
+            "all"
+        };
+        let mut shifts: Vec<(f64, f64)> = Vec::new();
+        for row in rows(group, "shift") {
+            let (severity, shift) = (row["severity"].parse()?, row[column].parse::<f64>()?);
+            let moved = shift * term(&row["term"], fact, system)?;
+            match shifts.last_mut() {
+                Some((of, sum)) if *of == severity => *sum += moved,
+                Some(_) | None => shifts.push((severity, moved)),
+            }
+        }
+        Ok(at(fact, &shifts).map(|shift| (sound + shift, variance.sqrt())))
     }
 
     /// The regression of sound systems.
     fn sound(&self, fact: &Fact, system: &System, column: &str) -> Result<f64, Box<dyn Error>> {
-        let conditions = &fact.conditions;
-        let t_k = in_kelvins(conditions.ambient);
-        let air_pa = conditions.surroundings.pressure().pa();
-        let humidity = conditions.relative_humidity.unwrap_or(0.5);
-        let air = MoistAir::from_relative_humidity(t_k, air_pa, humidity)?;
-        let electric = system.compressor == Compressor::Electric;
-        let speed_hz = conditions.engine_speed_hz.filter(|_| !electric).unwrap_or(25.0);
-        let factor = |word: &str| -> Option<f64> {
-            Some(match word {
-                "1" => 1.0,
-                "a" => (t_k - 303.15) / 10.0,
-                "w" => (air.humidity_ratio() - 0.012) / 0.010,
-                "s" => (speed_hz / 25.0).ln(),
-                "r" => f64::from(u8::from(conditions.air_source == Some(AirSource::Recirculated))),
-                "b" => conditions.blower.unwrap_or(1.0) - 1.0,
-                "p" => (air_pa / 101_325.0).ln(),
-                kind => {
-                    let compressor = Compressor::from_id(kind).map(|known| known == system.compressor);
-                    let refrigerant = Refrigerant::from_id(kind).map(|known| known == system.refrigerant);
-                    f64::from(u8::from(compressor.or(refrigerant)?))
-                }
-            })
-        };
         let mut sum = 0.0;
         for row in self
             .0
             .iter()
             .filter(|row| row["part"] == "sound" && row["expansion"] == system.expansion.id())
         {
-            let term = &row["term"];
-            let product: Option<f64> = term.split(' ').map(factor).product();
-            sum += product.ok_or(format!("term {term}"))? * row[column].parse::<f64>()?;
+            sum += term(&row["term"], fact, system)? * row[column].parse::<f64>()?;
         }
         Ok(sum)
     }
+}
+
+/// A term of the regression, a product of its words.
+fn term(name: &str, fact: &Fact, system: &System) -> Result<f64, Box<dyn Error>> {
+    let conditions = &fact.conditions;
+    let t_k = in_kelvins(conditions.ambient);
+    let air_pa = conditions.surroundings.pressure().pa();
+    let humidity = conditions.relative_humidity.unwrap_or(0.5);
+    let air = MoistAir::from_relative_humidity(t_k, air_pa, humidity)?;
+    let electric = system.compressor == Compressor::Electric;
+    let speed_hz = conditions.engine_speed_hz.filter(|_| !electric).unwrap_or(25.0);
+    let factor = |word: &str| -> Option<f64> {
+        Some(match word {
+            "1" => 1.0,
+            "a" => (t_k - 303.15) / 10.0,
+            "w" => (air.humidity_ratio() - 0.012) / 0.010,
+            "s" => (speed_hz / 25.0).ln(),
+            "r" => f64::from(u8::from(conditions.air_source == Some(AirSource::Recirculated))),
+            "b" => conditions.blower.unwrap_or(1.0) - 1.0,
+            "p" => (air_pa / 101_325.0).ln(),
+            kind => {
+                let compressor = Compressor::from_id(kind).map(|known| known == system.compressor);
+                let refrigerant = Refrigerant::from_id(kind).map(|known| known == system.refrigerant);
+                f64::from(u8::from(compressor.or(refrigerant)?))
+            }
+        })
+    };
+    let product: Option<f64> = name.split(' ').map(factor).product();
+    Ok(product.ok_or(format!("term {name}"))?)
 }
 
 /// Of values at rising severities, that of the fact's severity, between two of them; the middle one where none is stated.
