@@ -32,7 +32,8 @@ SHOWN = ("R-134a", "R-1234yf", "R-744")
 OWN = {
     "diagnosis": "one diagnosis, the core alone: from values to odds, reasons and next checks",
     "diagnosis with instruments in doubt": "the same, instruments in doubt",
-    "bands of a fleet": "bands of a sound vehicle in a weather",
+    "sound model": "sound model of a weather",
+    "its bands": "its bands, all readings",
 }
 BLEND_PATHS = ("bubble p(T)", "bubble T(p)", "dew p(T)", "dew T(p)")
 COUNT = 200
