@@ -225,7 +225,7 @@ fn the_condenser_outlet_tells_less_than_the_liquid_line() {
     ] {
         let [outlet, line] = [true, false].map(|at| lacks_charge(refrigerant, Expansion::Txv, compressor, at));
         println!("{refrigerant}: low charge {outlet:.2} by the outlet, {line:.2} by the liquid line");
-        assert!(outlet < line, "{refrigerant}: {outlet} {line}");
+        assert!(outlet < 0.8 * line, "{refrigerant}: {outlet} {line}");
     }
     let [outlet, line] = [true, false].map(|at| {
         let system = (Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
