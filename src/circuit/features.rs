@@ -44,8 +44,8 @@ const BEYOND: f64 = 0.14;
 impl FeatureVector {
     /// How many there are.
     pub const COUNT: usize = 8;
-    /// The coldest saturation temperature that counts, K.
-    pub(crate) const COLDEST_K: f64 = 228.15;
+    /// The coldest saturation temperature that counts, K. Source: engineering judgement; 39 kPa of R-134a.
+    pub const COLDEST_K: f64 = 228.15;
     /// Place of the dew temperature of the low side.
     pub const LOW_SIDE: usize = 0;
     /// Place of the bubble temperature of the high side.

@@ -62,7 +62,7 @@ pub(super) fn running(case: &Case, sound: &SoundModel, mix_up: Option<MixUp>) ->
     let Some(mut readings) = strays::corrected(case, sound, mix_up) else {
         return Ok(None);
     };
-    if mix_up.is_some_and(|mix_up| strays::probe(mix_up).is_none()) || mix_up.is_none() {
+    if mix_up.and_then(strays::probe).is_none() {
         let Some([low, high]) = pressures(case, mix_up) else {
             return Ok(None);
         };

@@ -128,7 +128,6 @@ impl Grounds<'_> {
             let sound = component.scale();
             let mut one = |hypothesis: usize, more: Option<&Matrix>| {
                 let scale = Scale {
-                    base: &sound,
                     more,
                     ..Scale::of(&sound)
                 };

@@ -10,7 +10,7 @@ use crate::names::Feature;
 pub(super) struct Scene {
     /// The bit of the system in the masks of the tables.
     pub(super) bit: u8,
-    /// What a sound one shows; `None` where it stands still.
+    /// What a sound system shows; `None` at rest.
     pub(super) sound: Option<SoundModel>,
     /// Whether there may be a sight glass.
     pub(super) sight_glass: bool,

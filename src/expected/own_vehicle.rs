@@ -47,8 +47,10 @@ impl SoundModel {
 
 /// One vehicle, from what it read on days when it was sound.
 ///
-/// What a vehicle keeps in any weather is a deviation in lasting standard deviations of its kind; each visit updates its
-/// distribution exactly (the conditional t distribution, Kotz & Nadarajah 2004, 1.11), for every source by itself.
+/// What a vehicle keeps in any weather is a deviation in lasting standard deviations of its kind. Each visit updates its
+/// distribution (the conditional t distribution, Kotz & Nadarajah 2004, 1.11), for every source by itself, with the correlations of
+/// the weather of the first visit. An eighth of what lasts may have changed since the last visit, and no more than eight degrees of
+/// freedom are claimed, both engineering judgement.
 ///
 /// ```
 /// use coldloop::Feature;

@@ -21,7 +21,7 @@ impl Search<'_> {
         narrowed.grow(plan, state, step, DEPTH - 1);
     }
 
-    /// Adds a step and those below it; where it stands in the plan, unless nothing is left to do.
+    /// Adds a step and all that follow it, and gives its place in the plan; `None` where nothing is left to do.
     fn grow(&self, plan: &mut Plan, state: &State, step: Move, depth: usize) -> Option<usize> {
         let at = plan.steps.len();
         let blank = Step {

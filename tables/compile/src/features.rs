@@ -1,14 +1,14 @@
 //! The readings that are fitted together, as a technician notes them.
 
 use coldloop::air::MoistAir;
-use coldloop::circuit::{Derived, Reading, Readings};
+use coldloop::circuit::{FeatureVector, Readings};
 use coldloop::expected::Weather;
-use coldloop::units::{Temperature, in_kelvins};
+use coldloop::units::in_kelvins;
 use coldloop::vehicle::{Conditions, Instruments, Simulation, System};
 use coldloop::{Compressor, Error, ErrorKind, Quantity};
 
 /// How many features there are.
-pub(crate) const FEATURES: usize = 8;
+pub(crate) const FEATURES: usize = FeatureVector::COUNT;
 /// Their names, in this order everywhere. All but the last are temperatures above the ambient, K: saturation (dew on the low
 /// side, bubble on the high side), air and lines. The last is ln(1 + engagements of the clutch per minute).
 pub(crate) const NAMES: [&str; FEATURES] = [
@@ -22,13 +22,9 @@ pub(crate) const NAMES: [&str; FEATURES] = [
     "clutch_cycles",
 ];
 /// Place of the clutch's cycles.
-pub(crate) const CYCLES: usize = 7;
+pub(crate) const CYCLES: usize = FeatureVector::CLUTCH_CYCLES;
 /// The features of every system; that behind them is of a cycling clutch.
 pub(crate) const THERMAL: usize = 7;
-
-/// The low side counts no colder than this, K: a needle at vacuum tells that it is there, not how deep.
-/// Source: engineering judgement; 39 kPa of R-134a.
-pub(crate) const COLDEST_K: f64 = 228.15;
 
 /// What faultless instruments show of a simulated system.
 pub(crate) fn readings(simulation: &Simulation, conditions: &Conditions) -> Result<Readings, Error> {
@@ -41,29 +37,24 @@ pub(crate) fn readings(simulation: &Simulation, conditions: &Conditions) -> Resu
     faultless.measure(simulation, conditions.surroundings, &[0.5; Instruments::UNIFORMS])
 }
 
-/// The features of these readings, counted from the ambient as it was written down.
+/// The features of these readings, counted from the ambient as it was written down; nought for a clutch that does not cycle.
 ///
-/// Errors: a reading that is not there, and those of the saturation line.
+/// Errors: a reading that is not there, and a pressure beyond the critical one.
 pub(crate) fn of(system: &System, conditions: &Conditions, readings: &Readings) -> Result<[f64; FEATURES], Error> {
     let missing = || Error::of(ErrorKind::NotAvailable, Quantity::Residual);
-    let ambient_k = in_kelvins(conditions.ambient);
-    let derived = Derived::new(system.refrigerant, readings, conditions.surroundings, None)?;
-    let low_k = derived.low_dew_k.map_or(COLDEST_K, |dew| dew.value.max(COLDEST_K));
-    let line = |reading: Option<Reading<Temperature>>| reading.map(|r| in_kelvins(r.value) - ambient_k);
-    let cycles_hz = match system.compressor {
-        Compressor::FixedClutch => readings.clutch_cycles_hz.ok_or_else(missing)?.value,
-        Compressor::VariableInternal | Compressor::VariableExternal | Compressor::Electric => 0.0,
-    };
-    Ok([
-        low_k - ambient_k,
-        derived.high_bubble_k.ok_or_else(missing)?.value - ambient_k,
-        line(readings.vent).ok_or_else(missing)?,
-        line(readings.suction_line).ok_or_else(missing)?,
-        line(readings.liquid_line).ok_or_else(missing)?,
-        line(readings.condenser_outlet).ok_or_else(missing)?,
-        line(readings.discharge_line).ok_or_else(missing)?,
-        (60.0 * cycles_hz).ln_1p(),
-    ])
+    let (ambient, air) = (conditions.ambient, conditions.surroundings);
+    let vector = FeatureVector::of(system.refrigerant, readings, ambient, air)?;
+    if vector.off_scale {
+        return Err(missing());
+    }
+    let cycles = system.compressor == Compressor::FixedClutch;
+    let mut features = [0.0; FEATURES];
+    for (place, (feature, read)) in features.iter_mut().zip(vector.read).enumerate() {
+        if place != CYCLES || cycles {
+            *feature = read.ok_or_else(missing)?.value;
+        }
+    }
+    Ok(features)
 }
 
 /// The terms of these conditions in a system that has settled, the humidity being at most the most of the fit.

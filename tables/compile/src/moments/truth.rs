@@ -1,7 +1,7 @@
 //! A line of the case file: what was read, through the crate's intake, and what is true.
 
 use super::FEATURES;
-use coldloop::circuit::{Derived, Estimate, Reading};
+use coldloop::circuit::{Derived, Estimate, FeatureVector, Reading};
 use coldloop::mixture::Side;
 use coldloop::units::{Temperature, in_kelvins};
 use coldloop::vehicle::Conditions;
@@ -10,7 +10,7 @@ use serde::Deserialize;
 
 /// The low side counts no colder than this, K: a needle at vacuum tells that it is there, not how deep.
 /// Source: engineering judgement; 39 kPa of R-134a.
-const COLDEST_K: f64 = 228.15;
+const COLDEST_K: f64 = FeatureVector::COLDEST_K;
 
 #[derive(Deserialize)]
 struct Line {

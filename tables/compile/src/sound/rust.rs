@@ -83,7 +83,7 @@ fn independent(table: &moments::Table, system: &System) -> Result<[[f64; conditi
             mean[feature][place] += value;
         }
     }
-    // Lines and air stand there as read: 303.15 K + 10 K a less.
+    // The table gives lines and air as temperatures, in K; here they count from the ambient, 303.15 K + 10 K a.
     for (feature, name) in NAMES.iter().enumerate() {
         if !matches!(*name, "low_side" | "high_side") && feature != CYCLES {
             mean[feature][0] -= 303.15;
