@@ -36,10 +36,10 @@ pub(super) const OBSERVATIONS: [ObservationRow; 37] = [
     // compressor-control-fault: engineering judgement: at least stroke a sound one turns more easily, still with resistance
     // undercharge: engineering judgement: little gas gives little resistance
     ObservationRow {
-        otherwise: 0.07,
+        otherwise: 0.04,
         yes: [
-            0.07, 0.75, 0.12, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.07, 0.12, 0.07, 0.07, 0.07, 0.07,
-            0.07, 0.07, 0.07,
+            0.04, 0.85, 0.06, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.1, 0.04, 0.04, 0.04, 0.04,
+            0.04, 0.04, 0.04,
         ],
     },
     // common practice, no source
