@@ -243,7 +243,8 @@ fn the_order_of_visits_does_not_matter() {
     }
 }
 
-/// A high side two deviations up moves the band of another day up, by less than that.
+/// A high side two deviations up moves the band of another day up, by less than that. So odd a visit of a t distribution also says that
+/// this vehicle may be odd in other ways, so that the band is about as wide as before.
 #[test]
 fn an_unusual_visit_moves_the_band() {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal);
@@ -268,7 +269,10 @@ fn an_unusual_visit_moves_the_band() {
     );
     let shift = (after.median - before.median) / (before.high_95 - before.median);
     assert!((0.3..1.0).contains(&shift), "{shift}");
-    assert!(after.high_95 - after.low_95 < before.high_95 - before.low_95);
+    assert!(
+        after.high_95 - after.low_95 < 1.1 * (before.high_95 - before.low_95),
+        "{before:?} {after:?}"
+    );
 }
 
 #[test]

@@ -4,10 +4,7 @@ use super::constants::{
     REST_DOWN_K, REST_K, REST_UP_K, SETTLE_PRESSURES_S, SETTLE_VENT_S, SETTLED_S, STROKE_LIMIT_AMBIENT_K,
     STROKE_LIMIT_ENGINE_SPEED_HZ, UNSETTLED_PRESSURES_K,
 };
-use super::sources::{
-    BETWEEN_ONE, BETWEEN_SEVERAL, IndependentKind, SOURCES, Said, Source, VehicleModelKind, add_doubt, between_sources,
-    published_shift,
-};
+use super::sources::{Charts, IndependentKind, SOURCES, Said, Source, VehicleModelKind, add_doubt, between_sources};
 use super::weather::Facts;
 use crate::circuit::FeatureVector;
 use crate::error::Error;
@@ -125,12 +122,14 @@ impl Component {
         gained: ZERO,
     };
 
-    fn of(source: Source, said: &Said, doubted: &Matrix, between: &Matrix) -> Self {
+    /// The mean of `said`, moved.
+    fn of(source: Source, said: &Said, moved: &Vector, doubted: &Matrix, between: &Matrix) -> Self {
+        let mean = core::array::from_fn(|i| said.mean[i] + moved[i]);
         let mut component = Self {
             source,
             weight: source.weight(),
-            mean: said.mean,
-            of_kind: said.mean,
+            mean,
+            of_kind: mean,
             ..Self::NONE
         };
         for i in 0..DIMENSIONS {
@@ -219,12 +218,7 @@ impl SoundModel {
         }
         add_unsettled(&mut doubted, conditions);
         let independent = IndependentKind::of(system);
-        let share = if independent.is_some() {
-            BETWEEN_SEVERAL
-        } else {
-            BETWEEN_ONE
-        };
-        let between = between_sources(share);
+        let between = between_sources(independent.is_none());
         let mut model = Self {
             components: [Component::NONE; SOURCES],
             count: 0,
@@ -237,23 +231,25 @@ impl SoundModel {
             basis: ExpectedBasis::VehicleModel,
         };
         let late_k = vent_to_come(conditions) * f64::max(-own.mean[FeatureVector::VENT], 0.0);
-        let mut add = |source: Source, said: &Said| {
-            let mut component = Component::of(source, said, &doubted, &between);
+        let mut add = |source: Source, said: &Said, moved: &Vector| {
+            let mut component = Component::of(source, said, moved, &doubted, &between);
             component.mean[FeatureVector::VENT] += 0.5 * late_k;
             component.passing[FeatureVector::VENT][FeatureVector::VENT] += 0.25 * late_k * late_k;
             model.components[model.count] = component;
             model.count += 1;
         };
-        add(Source::VehicleModel, &own);
+        let charts = Charts::of(system, &facts);
+        let pull = charts.as_ref().map_or([0.0; DIMENSIONS], |charts| charts.pull);
+        add(Source::VehicleModel, &own, &pull);
         if let Some(independent) = independent {
-            add(Source::IndependentSimulator, &independent.said(&facts, (kind, &own)));
+            add(
+                Source::IndependentSimulator,
+                &independent.said(&facts, (kind, &own)),
+                &pull,
+            );
         }
-        if let Some(shift) = published_shift(system, &facts) {
-            let mut published = own;
-            for (mean, shift) in published.mean.iter_mut().zip(shift) {
-                *mean += shift;
-            }
-            add(Source::Published, &published);
+        if let Some(charts) = charts {
+            add(Source::Published, &own, &charts.mean);
         }
         if model.count > 1 {
             model.basis = ExpectedBasis::Sources;
