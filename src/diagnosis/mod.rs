@@ -216,7 +216,7 @@ fn answer(case: &Case, settings: &Settings, scene: &Scene, derived: Derived) -> 
         .next_checks
         .then(|| next_check::next(&posterior, scene, settings, standing));
     Ok(Diagnosis {
-        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults),
+        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, (out_of_line, two_faults)),
         faults,
         none_of_these: posterior.probability[NONE],
         expected: expected.transpose()?,
