@@ -58,7 +58,7 @@ pub struct Verdict {
     pub kind: VerdictKind,
     /// The fault that is named, the short list, or the two faults that are there at once; empty when the system is sound, nothing fits or little was read.
     pub faults: List<Fault, 4>,
-    /// The likeliest other fault, where one is left that matters.
+    /// The likeliest fault beside the first of all, where one is left that matters; it may stand in the short list.
     pub rival: Option<Fault>,
 }
 

@@ -19,6 +19,7 @@ mod case;
 mod cautions;
 mod check_table;
 mod checks;
+mod effects;
 #[cfg(all(test, feature = "std"))]
 mod effort;
 mod fault_table;
@@ -48,6 +49,7 @@ pub use answer::{
 pub use case::{Case, Observations, Settings};
 pub use cautions::{Cautions, check_cautions, repair_cautions};
 pub use checks::{Repair, can_check, questions, repair};
+pub use effects::{Effect, effects};
 pub use faults::{exists, measure};
 pub use learning::Counts;
 pub use list::List;
@@ -214,7 +216,7 @@ fn answer(case: &Case, settings: &Settings, scene: &Scene, derived: Derived) -> 
         .next_checks
         .then(|| next_check::next(&posterior, scene, settings, standing));
     Ok(Diagnosis {
-        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, two_faults),
+        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, (out_of_line, two_faults)),
         faults,
         none_of_these: posterior.probability[NONE],
         expected: expected.transpose()?,

@@ -146,13 +146,13 @@ pub(super) fn verdict(
     posterior: &Posterior,
     ranked: &[RankedFault],
     deviations: &[Deviation],
-    two_faults: Option<TwoFaults>,
+    (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
 ) -> Verdict {
     let Some(first) = ranked.first() else {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     };
     // That a system is as sound as most says little against the prior, and yet much when both sides and more were read.
-    let in_order = sound(settings, ranked, deviations);
+    let in_order = sound(settings, ranked, deviations, out_of_line);
     if posterior.information() < settings.least_information && !(in_order && deviations.len() > 2) {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     }
@@ -221,17 +221,17 @@ pub(super) fn verdict(
 
 /// Slight faults read like a sound system and keep a share of the probability, low charge most of all; so a system counts
 /// as sound when every figure lies in its 95 % band, no single fault leads, and the probability is at least
-/// `settings.healthy`; or when its probability would do to name a fault.
-fn sound(settings: &Settings, ranked: &[RankedFault], deviations: &[Deviation]) -> bool {
+/// `settings.healthy`; or when its probability would do to name a fault, and a figure outside its band is told as out of line.
+fn sound(settings: &Settings, ranked: &[RankedFault], deviations: &[Deviation], out_of_line: Option<Feature>) -> bool {
     let likeliest = |sound: bool| {
         let of = ranked.iter().filter(|ranked| (ranked.fault == Fault::NoFault) == sound);
         of.map(|ranked| ranked.probability).fold(0.0, f64::max)
     };
-    let within = deviations
-        .iter()
-        .all(|deviation| libm::fabs(deviation.deviation) <= LIMIT_95);
+    let within = |deviation: &Deviation| libm::fabs(deviation.deviation) <= LIMIT_95;
+    let told = |deviation: &Deviation| within(deviation) || out_of_line == Some(deviation.feature);
     let (none, most) = (likeliest(true), likeliest(false));
-    none >= settings.named || (within && none >= settings.healthy && none >= LEADS * most)
+    (none >= settings.named && deviations.iter().all(told))
+        || (none >= settings.healthy && none >= LEADS * most && deviations.iter().all(within))
 }
 
 /// A fault leads when the sound system has less than this share of its probability. Source: engineering judgement.

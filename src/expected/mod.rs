@@ -13,5 +13,6 @@ pub(crate) use model::AT_REST;
 pub use model::{Band, SoundModel};
 pub(crate) use model::{Component, View, settled, stroke_limit};
 pub use own_vehicle::{OwnVehicle, PressureTable, TableError, TableRow};
-pub(crate) use sources::{Source, TRIANGLE};
+pub use sources::Source;
+pub(crate) use sources::TRIANGLE;
 pub use weather::Weather;

@@ -11,7 +11,7 @@ use crate::vehicle::System;
 
 /// Who says what a sound system and a fault look like.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Source {
+pub enum Source {
     /// The vehicle model of this crate, over its makes.
     VehicleModel,
     /// A simulator written without knowledge of it.

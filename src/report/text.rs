@@ -6,7 +6,7 @@ use super::rows::{Row, Scale, rows};
 use super::units::Units;
 use super::words::{per_cent, result, says, severity, spoken, standing, strength};
 use crate::circuit::Estimate;
-use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck};
+use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, TwoFaults};
 use crate::intake::Judgements;
 use crate::names::{Caution, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
@@ -16,7 +16,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
-/// From these odds on a sound system needs no word about slight faults.
+/// From these odds on a sound system needs no word about slight faults, and two faults at once are the verdict.
 const LIKELIER_THAN_NOT: f64 = 0.5;
 
 /// The answer as text: what was measured against what was expected, derived figures, verdict with odds and reasons,
@@ -182,6 +182,20 @@ impl Report<'_> {
                     writeln!(out, "  No fault stands out; a slight one would read the same.")?;
                 }
             }
+            VerdictKind::CannotTell if self.two_at_once().is_some() => {
+                let names = verdict
+                    .faults
+                    .iter()
+                    .map(|fault| spoken(fault.id()))
+                    .collect::<Vec<_>>();
+                let odds = self.two_at_once().map_or(0.0, |two| two.probability);
+                writeln!(
+                    out,
+                    "two faults at once, both {} ({})",
+                    names.join(" and "),
+                    per_cent(odds)
+                )?;
+            }
             VerdictKind::NamedFault | VerdictKind::CannotTell => {
                 let names = verdict
                     .faults
@@ -218,6 +232,14 @@ impl Report<'_> {
             )?;
         }
         self.odds(out)
+    }
+
+    /// The pair that the verdict tells, where it tells one.
+    fn two_at_once(&self) -> Option<TwoFaults> {
+        let told = &self.diagnosis.verdict.faults;
+        self.diagnosis
+            .two_faults
+            .filter(|two| two.probability > LIKELIER_THAN_NOT && told[..] == two.faults)
     }
 
     fn odds(&self, out: &mut String) -> fmt::Result {

@@ -208,9 +208,27 @@ def test_a_simulation_is_that_of_every_door():
     assert caught.value.key == "faults.gremlins"
 
 
-def test_the_expected_bands_are_those_of_the_answer():
-    bands = coldloop.expected(WORN)
-    answer = coldloop.diagnose(WORN).to_dict()["expected"]
+EARLIER = {
+    "conditions": {"ambient": "82 °F", "altitude": "0 m"},
+    "readings": {"low_side": "31 psig", "high_side": "200 psig", "vent": "47 °F"},
+}
+OWN_TABLE = {
+    "altitude": "0 m",
+    "rows": [
+        {"ambient": "70 °F", "low_side": ["30 psig", "40 psig"], "high_side": ["150 psig", "190 psig"]},
+        {"ambient": "90 °F", "low_side": ["32 psig", "45 psig"], "high_side": ["200 psig", "250 psig"]},
+    ]
+}
+
+
+@pytest.mark.parametrize(
+    "readings",
+    [WORN, {**WORN, "baseline": [EARLIER, EARLIER]}, {**WORN, "pressure_table": OWN_TABLE}],
+    ids=["kind", "earlier visits", "own table"],
+)
+def test_the_expected_bands_are_those_of_the_answer(readings):
+    bands = coldloop.expected(readings)
+    answer = coldloop.diagnose(readings).to_dict()["expected"]
     for name, unit in (("low_side", "pa_gauge"), ("high_side", "pa_gauge"), ("vent", "k"), ("superheat", "k")):
         band = bands[f"{name}_{unit}"]
         assert (band["low_95"], band["median"], band["high_95"]) == tuple(

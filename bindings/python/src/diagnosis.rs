@@ -3,7 +3,7 @@
 use crate::errors::{raised, refused, unknown};
 use coldloop::diagnosis::Settings;
 use coldloop::evaluate::{Priors, evaluate as evaluated};
-use coldloop::expected::{Band, Bands};
+use coldloop::expected::{Band, Bands, SoundModel};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::units::{difference_in_kelvins, in_kelvins};
 use coldloop::{Fault, report, vehicle};
@@ -112,14 +112,20 @@ pub(crate) fn simulate(py: Python<'_>, trial: &str) -> PyResult<String> {
     })
 }
 
-/// What a sound system shows in the conditions of readings: name of the reading with its unit, then the limits
-/// of the 95 % band, of the 80 % band and the median, from low to high.
+/// What a sound system shows in the conditions of readings, earlier visits and own pressure table counted: name of the reading with
+/// its unit, then the limits of the 95 % band, of the 80 % band and the median, from low to high.
 #[pyfunction]
 pub(crate) fn expected<'py>(py: Python<'py>, readings: &str) -> PyResult<Bound<'py, PyDict>> {
     let case = intake::visit_from_text(readings)
         .map_err(|refusal| refused(py, &refusal))?
         .case;
-    let bands = Bands::of(&case.system, &case.conditions).map_err(|error| raised(py, error))?;
+    let bands = SoundModel::of(&case.system, &case.conditions)
+        .and_then(|sound| {
+            let (visits, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
+            sound.knowing(&case.system, &case.conditions, visits, table)
+        })
+        .and_then(|sound| Bands::from_model(&sound, case.system.refrigerant, case.conditions.surroundings))
+        .map_err(|error| raised(py, error))?;
     let all = PyDict::new(py);
     all.set_item("low_side_pa_gauge", limits(bands.low_side, |pressure| pressure.pa()))?;
     all.set_item("high_side_pa_gauge", limits(bands.high_side, |pressure| pressure.pa()))?;

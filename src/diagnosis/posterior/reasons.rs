@@ -24,7 +24,8 @@ impl Posterior {
             figures: List::new(Feature::LowSide),
             likelihood: [[1.0; HYPOTHESES]; FeatureVector::COUNT + 1],
         };
-        if self.rest.is_some() {
+        // Sides that differ at rest speak for misleading gauges, though no pressure at rest is known.
+        if self.rest.is_some() || (scene.sound.is_none() && self.likelihood != [1.0; HYPOTHESES]) {
             steps.figures.push(Feature::RestPressure);
             steps.likelihood[1] = self.likelihood;
         }

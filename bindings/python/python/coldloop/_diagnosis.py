@@ -141,7 +141,8 @@ def expected(readings: Readings) -> dict[str, dict[str, float] | None]:
     """What a sound system shows in the conditions of a readings file: the bands of every reading.
 
     Each band has ``low_95``, ``low_80``, ``median``, ``high_80`` and ``high_95``, the ends of the middle 95 % and 80 %
-    of sound vehicles, in the unit of its key; ``None`` where the system has no such reading. Source: the vehicle model,
+    of sound vehicles, in the unit of its key; ``None`` where the system has no such reading. The vehicle's own pressure table and
+    its earlier healthy visits count, where the file has them. Source: the vehicle model,
     an independent simulator and published charts, in ``tables/atlas``. Raises ``OutOfRangeError`` and ``NotAvailableError``
     where none of them speaks.
 

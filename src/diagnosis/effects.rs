@@ -1,0 +1,109 @@
+//! The atlas for the reader: how far each fault moves each figure of a system.
+
+use super::atlas::{Pages, ShiftRow};
+use super::exists;
+use crate::error::Error;
+use crate::expected::{SoundModel, Source, TRIANGLE, View};
+use crate::names::{Fault, Feature};
+use crate::numerics::sqrt;
+use crate::vehicle::{Conditions, System};
+
+/// How far one source has one severity of a fault move one figure.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Effect {
+    /// Who says so.
+    pub source: Source,
+    /// The fault.
+    pub fault: Fault,
+    /// Least, mean and greatest severity, in the source's own measure (of the vehicle model and the tables of the trade it is
+    /// [`measure`](super::measure)).
+    pub severity: [f64; 3],
+    /// Share of this severity among the systems with this fault. A fault that takes several forms has several effects of about the
+    /// same severity.
+    pub share: f64,
+    /// The figure.
+    pub feature: Feature,
+    /// Mean of the figure less that of sound systems: K, or as ln(1 + engagements per minute).
+    pub shift: f64,
+    /// Scale of the t distribution with five degrees of freedom of vehicles about that mean, in the same unit: 80 % of them lie
+    /// within 1.476 of it.
+    pub spread: f64,
+}
+
+/// The effects of every fault on every figure of a system, as each source has them in these conditions.
+///
+/// These are the shifts by which [`diagnose`](super::diagnose) judges, of the sources that speak of the system; the spread is that of
+/// vehicles alone, without instruments and disagreement between sources. Ambient, water in the air and engine speed move the
+/// shifts; what is not given is taken as [`Weather::of`](crate::expected::Weather::of) says. Source: `tables/atlas` and
+/// `tables/faults`, each row with its own.
+///
+/// Errors: those of [`SoundModel::of`].
+///
+/// ```
+/// use coldloop::diagnosis::effects;
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Fault, Feature, Refrigerant};
+/// let van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let day = Conditions::new(celsius(30.0), Surroundings::at_altitude(1_600.0)?);
+/// let blocked = effects(&van, &day)?.filter(|effect| effect.fault == Fault::CondenserAirflowLoss);
+/// // All sources agree that a blocked condenser raises the high side.
+/// assert!(blocked.filter(|effect| effect.feature == Feature::HighSide).all(|effect| effect.shift > 0.0));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+///
+/// ```
+/// use coldloop::{Compressor, ErrorKind, Expansion, Refrigerant, diagnosis::effects};
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// let van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let frost = Conditions::new(celsius(-5.0), Surroundings::SEA_LEVEL);
+/// assert_eq!(effects(&van, &frost).err().map(|error| error.kind), Some(ErrorKind::OutOfRange));
+/// ```
+pub fn effects(system: &System, conditions: &Conditions) -> Result<impl Iterator<Item = Effect>, Error> {
+    let sound = SoundModel::of(system, conditions)?;
+    let (system, pages, few) = (*system, Pages::of(system), *sound.few());
+    let speaks = Source::ALL.map(|source| sound.components().iter().any(|component| component.source == source));
+    let views = Feature::ALL.map(|feature| Some((feature, sound.view(feature)?)));
+    let sources = Source::ALL.into_iter().zip(speaks);
+    let sources = sources.filter_map(|(source, speaks)| speaks.then_some(source));
+    let faults = sources.flat_map(move |source| pages.of_source(source).iter().map(move |rows| (source, rows)));
+    let severities = faults
+        .filter(move |(_, rows)| exists(rows.fault, &system))
+        .flat_map(move |(source, rows)| {
+            let severities = pages.severities(rows);
+            // Stored in short, the shares sum to one only nearly.
+            let all: f64 = severities.iter().map(|row| f64::from(row.weight)).sum();
+            severities
+                .iter()
+                .map(move |row| (source, rows, row, f64::from(row.weight) / all))
+        });
+    Ok(severities.flat_map(move |(source, rows, row, share)| {
+        views.into_iter().flatten().map(move |(feature, view)| Effect {
+            source,
+            fault: rows.fault,
+            severity: row.severity.map(f64::from),
+            share,
+            feature,
+            shift: shift(row, &few, &view),
+            spread: spread(&rows.scales[usize::from(row.severe)], &view),
+        })
+    }))
+}
+
+fn shift(row: &ShiftRow, few: &[f64; 4], view: &View) -> f64 {
+    let shift = row.shift(few);
+    view.features().map(|(i, one)| one * shift[i]).sum()
+}
+
+/// The square root of a quadratic form of a scale matrix, of which the lower triangle is given.
+fn spread(scale: &[f32; TRIANGLE], view: &View) -> f64 {
+    let entry = |i: usize, j: usize| {
+        let (row, column) = (usize::max(i, j), usize::min(i, j));
+        f64::from(scale[row * (row + 1) / 2 + column])
+    };
+    let pairs = view
+        .features()
+        .flat_map(|one| view.features().map(move |other| (one, other)));
+    sqrt(pairs.map(|((i, one), (j, other))| one * other * entry(i, j)).sum())
+}

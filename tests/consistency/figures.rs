@@ -1,0 +1,272 @@
+//! Bands, readings and derived figures, each in every place where it stands.
+
+use crate::{Answered, LIMIT_95, differ, no_answer};
+use coldloop::circuit::{Estimate, FeatureVector};
+use coldloop::diagnosis::{Deviation, Diagnosis};
+use coldloop::expected::{Band, Bands, SoundModel};
+use coldloop::units::{AbsolutePressure, GaugePressure, difference_in_kelvins, in_kelvins};
+use coldloop::{Fault, Feature, QualityNote, RestFinding, VerdictKind};
+
+/// Whether every pressure has a saturation temperature that counts: none colder than -45 °C, none off the line.
+pub(crate) fn counts(answer: &Diagnosis) -> bool {
+    let counts = |dew: Estimate| dew.value > FeatureVector::COLDEST_K + 0.01;
+    answer.derived.low_dew_k.is_none_or(counts) && !answer.quality.contains(&QualityNote::OffScale)
+}
+
+fn numbers(band: &Band<f64>) -> [f64; 5] {
+    [band.low_95, band.low_80, band.median, band.high_80, band.high_95]
+}
+
+impl Answered {
+    fn sound(&self) -> Option<SoundModel> {
+        let case = &self.asked.case;
+        self.answer.expected?;
+        let model = SoundModel::of(&case.system, &case.conditions).unwrap();
+        let (own, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
+        Some(model.knowing(&case.system, &case.conditions, own, table).unwrap())
+    }
+
+    /// A band of the answer as the sound model has it: K, and ln(1 + engagements per minute).
+    fn expected(&self, feature: Feature) -> Option<[f64; 5]> {
+        let bands = self.answer.expected.as_ref()?;
+        let air = self.asked.case.conditions.surroundings;
+        let refrigerant = self.asked.case.system.refrigerant;
+        let pressures = |band: &Band<GaugePressure>, bubble: bool| {
+            let at = |pressure: GaugePressure| {
+                let absolute = pressure.absolute(air);
+                let t = if bubble {
+                    refrigerant.bubble_temperature(absolute)
+                } else {
+                    refrigerant.dew_temperature(absolute)
+                };
+                t.map_or(f64::NAN, in_kelvins)
+            };
+            [band.low_95, band.low_80, band.median, band.high_80, band.high_95].map(at)
+        };
+        let points =
+            |band: &Band<_>| [band.low_95, band.low_80, band.median, band.high_80, band.high_95].map(in_kelvins);
+        let differences = |band: &Band<_>| {
+            [band.low_95, band.low_80, band.median, band.high_80, band.high_95].map(difference_in_kelvins)
+        };
+        match feature {
+            Feature::LowSide => Some(pressures(&bands.low_side, false)),
+            Feature::HighSide => Some(pressures(&bands.high_side, true)),
+            Feature::Vent => Some(points(&bands.vent)),
+            Feature::Superheat => Some(differences(&bands.superheat)),
+            Feature::Subcooling => Some(differences(&bands.subcooling)),
+            Feature::DischargeSuperheat => Some(differences(&bands.discharge_superheat)),
+            Feature::ClutchCycles => Some(numbers(&bands.clutch_cycles_hz?).map(|hz| (60.0 * hz).ln_1p())),
+            Feature::RestPressure => None,
+        }
+    }
+}
+
+#[test]
+fn no_reading_is_far_off_in_a_sound_system() {
+    no_answer(|Answered { answer, .. }| {
+        let off = |deviation: &&Deviation| deviation.deviation.abs() > LIMIT_95;
+        let off: Vec<_> = answer.deviations.iter().filter(off).collect();
+        let named = |feature: Feature| answer.out_of_line == Some(feature);
+        let told = off.iter().all(|deviation| named(deviation.feature));
+        let is_wrong = answer.verdict.kind == VerdictKind::Healthy && !told;
+        is_wrong.then(|| {
+            let off: Vec<String> = off
+                .iter()
+                .map(|d| format!("{} {:+.2}", d.feature, d.deviation))
+                .collect();
+            let sound = answer.probability_of(&[Fault::NoFault]);
+            format!(
+                "sound ({sound:.2}), with {}, out of line {:?}",
+                off.join(", "),
+                answer.out_of_line
+            )
+        })
+    });
+}
+
+/// Bands in `expected`, in the deviations, in the sound model, and those that the doors tell for the case.
+#[test]
+fn one_band_stands_beside_each_figure() {
+    no_answer(|one| {
+        let Answered { asked, answer, .. } = one;
+        let sound = one.sound()?;
+        let case = &asked.case;
+        let bands = Bands::from_model(&sound, case.system.refrigerant, case.conditions.surroundings).unwrap();
+        if answer.expected != Some(bands) {
+            return Some("other bands than those of the sound model".into());
+        }
+        let knows_nothing = case.own_readings.is_none() && case.own_table.is_none();
+        if knows_nothing && Bands::of(&case.system, &case.conditions) != Ok(bands) {
+            return Some("other bands than Bands::of".into());
+        }
+        for deviation in &answer.deviations {
+            let own = numbers(&deviation.expected);
+            if Some(deviation.expected) != sound.band(deviation.feature) {
+                return Some(format!("{}: {own:?}, the sound model otherwise", deviation.feature));
+            }
+            let expected = one.expected(deviation.feature)?;
+            // A pressure that leaves the saturation line ends there, and a colder one than -45 °C counts as that.
+            let critical_k = coldloop::saturation::of(case.system.refrigerant).critical_t_k();
+            let on_line = |k: &f64| *k > FeatureVector::COLDEST_K + 0.01 && *k < critical_k - 0.11;
+            let differs =
+                |(own, expected): (&f64, &f64)| on_line(own) && on_line(expected) && (own - expected).abs() > 1e-6;
+            if own.iter().zip(&expected).any(differs) {
+                return Some(format!("{}: {own:?} and {expected:?}", deviation.feature));
+            }
+        }
+        None
+    });
+}
+
+/// Whether the condenser outlet speaks for the liquid line, so that what is judged as subcooling is not the figure of the band.
+fn by_outlet(one: &Answered, feature: Feature) -> bool {
+    feature == Feature::Subcooling && one.asked.case.readings.liquid_line.is_none()
+}
+
+/// A reading is called high or low where it lies outside the band that is shown with it, and only there: an instrument's
+/// uncertainty may take it back into the band, never out of it.
+#[test]
+fn deviations_agree_with_the_bands_beside_them() {
+    no_answer(|one| {
+        let mut own = one.answer.deviations.iter().filter(|d| !by_outlet(one, d.feature));
+        own.find_map(against_its_band)
+    });
+}
+
+#[test]
+#[ignore = "not met: the condenser outlet is judged by its own distribution and shown beside the band of the liquid line"]
+fn deviations_of_the_condenser_outlet_agree_with_the_band_beside_them() {
+    no_answer(|one| {
+        let mut outlet = one.answer.deviations.iter().filter(|d| by_outlet(one, d.feature));
+        outlet.find_map(against_its_band)
+    });
+}
+
+fn against_its_band(d: &Deviation) -> Option<String> {
+    let Band {
+        low_95,
+        median,
+        high_95,
+        ..
+    } = d.expected;
+    let inside = (low_95..=high_95).contains(&d.measured);
+    // The instrument's own scatter moves the median of a mixture by a hair.
+    let other_side = (d.measured - median) * d.deviation < 0.0 && d.deviation.abs() > 0.01;
+    let called = inside && d.deviation.abs() > LIMIT_95 + 1e-6;
+    // Within what the instrument is uncertain by, a reading outside the band may well be inside.
+    let beyond = f64::max(low_95 - d.measured, d.measured - high_95);
+    let missed = beyond > 2.0 * d.standard_uncertainty + 1e-6 && d.deviation.abs() < 1.28;
+    (other_side || called || missed).then(|| {
+        format!(
+            "{}: {:.3} beside {low_95:.3} to {high_95:.3}, median {median:.3}, {:+.3}",
+            d.feature, d.measured, d.deviation
+        )
+    })
+}
+
+/// A figure that is judged as it stands in `derived`, where every pressure has a saturation temperature that counts.
+fn derived(answer: &Diagnosis, feature: Feature) -> Option<Estimate> {
+    let derived = &answer.derived;
+    let estimate = match feature {
+        Feature::LowSide => derived.low_dew_k,
+        Feature::HighSide => derived.high_bubble_k,
+        Feature::Superheat => derived.superheat_k,
+        Feature::Subcooling => derived.subcooling_k,
+        Feature::DischargeSuperheat => derived.discharge_superheat_k,
+        Feature::Vent | Feature::ClutchCycles | Feature::RestPressure => None,
+    };
+    estimate.filter(|_| counts(answer))
+}
+
+pub(crate) fn has_glide(one: &Answered) -> bool {
+    let glide_k = one
+        .asked
+        .case
+        .system
+        .refrigerant
+        .glide_k(AbsolutePressure::from_pa(1e6));
+    glide_k.is_ok_and(|glide_k| glide_k > 1e-9)
+}
+
+fn figures_differ(answer: &Diagnosis, d: &Deviation) -> Option<String> {
+    let estimate = derived(answer, d.feature)?;
+    let differs = (estimate.value - d.measured).abs() > 1e-6 * f64::max(1.0, d.measured.abs());
+    differs.then(|| format!("{}: derived {:.4}, judged {:.4}", d.feature, estimate.value, d.measured))
+}
+
+/// Superheat, subcooling and their kin stand in `derived` and as what was measured.
+#[test]
+fn derived_figures_are_those_that_are_judged() {
+    no_answer(|one| {
+        one.answer.deviations.iter().find_map(|d| match d.feature {
+            Feature::Vent => {
+                let vent = in_kelvins(one.asked.case.readings.vent?.value);
+                differ(vent, d.measured).then(|| format!("vent {vent}, judged {}", d.measured))
+            }
+            Feature::DischargeSuperheat if has_glide(one) => None,
+            Feature::LowSide
+            | Feature::HighSide
+            | Feature::Superheat
+            | Feature::Subcooling
+            | Feature::DischargeSuperheat
+            | Feature::ClutchCycles
+            | Feature::RestPressure => figures_differ(&one.answer, d),
+        })
+    });
+}
+
+#[test]
+#[ignore = "not met: of a blend the judgement counts it with the glide at the median high side, derived with that at the reading"]
+fn the_discharge_superheat_of_a_blend_is_the_one_that_is_judged() {
+    no_answer(|Answered { answer, .. }| {
+        let discharge = answer
+            .deviations
+            .iter()
+            .find(|d| d.feature == Feature::DischargeSuperheat)?;
+        figures_differ(answer, discharge)
+    });
+}
+
+fn uncertainties_differ(answer: &Diagnosis, share: f64) -> Option<String> {
+    answer.deviations.iter().find_map(|d| {
+        let (derived, judged) = (derived(answer, d.feature)?.standard_uncertainty, d.standard_uncertainty);
+        let differs = (derived - judged).abs() > share * derived;
+        differs.then(|| format!("{}: derived {derived:.4}, judged {judged:.4}", d.feature))
+    })
+}
+
+#[test]
+fn derived_figures_are_about_as_uncertain_as_those_that_are_judged() {
+    no_answer(|Answered { answer, .. }| uncertainties_differ(answer, 0.05));
+}
+
+#[test]
+#[ignore = "not met: the judgement leaves out what the air's own pressure is uncertain by"]
+fn derived_figures_are_as_uncertain_as_those_that_are_judged() {
+    no_answer(|Answered { answer, .. }| uncertainties_differ(answer, 1e-6));
+}
+
+#[test]
+#[ignore = "not met: a suction line without a low side is told as superheat"]
+fn the_figure_out_of_line_was_measured() {
+    no_answer(|Answered { answer, .. }| {
+        let feature = answer.out_of_line?;
+        let is_measured = answer.deviations.iter().any(|d| d.feature == feature);
+        (!is_measured).then(|| format!("{feature}"))
+    });
+}
+
+/// What the pressure at rest tells is what its deviation says.
+#[test]
+fn the_finding_at_rest_is_that_of_its_deviation() {
+    no_answer(|Answered { answer, .. }| {
+        let rest = answer.deviations.iter().find(|d| d.feature == Feature::RestPressure);
+        let finding = rest.map(|d| match d.deviation {
+            z if z < -LIMIT_95 => RestFinding::NearlyEmpty,
+            z if z > LIMIT_95 => RestFinding::AirPresent,
+            _ => RestFinding::Consistent,
+        });
+        let told = answer.rest.filter(|rest| *rest != RestFinding::NotEqualised);
+        (told != finding).then(|| format!("{told:?}, by its deviation {finding:?}"))
+    });
+}
