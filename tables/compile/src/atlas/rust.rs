@@ -29,6 +29,10 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
         ("Published", &published),
     ] {
         for carbon_dioxide in [false, true] {
+            // No sound component of the charts speaks of R-744, so that its page would never be read.
+            if name == "Published" && carbon_dioxide {
+                continue;
+            }
             for expansion in Expansion::ALL {
                 let on_page = |of: &&FaultRows| of.carbon_dioxide == carbon_dioxide && of.expansion == expansion;
                 if !faults.iter().any(|of| on_page(&of)) {
