@@ -130,8 +130,8 @@ const REST_BAND: Band<f64> = {
 /// The figure that fits the leading explanation clearly worse than anything at all would.
 pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, leading: Fault) -> Option<Feature> {
     let mut worst = (OUT_OF_LINE, None);
-    for feature in Feature::ALL {
-        if let Some(fit) = posterior.fit(scene, leading, feature)
+    for (feature, fit) in Feature::ALL.into_iter().zip(posterior.fits(scene, leading)) {
+        if let Some(fit) = fit
             && fit < worst.0
         {
             worst = (fit, Some(feature));

@@ -13,5 +13,5 @@ pub(crate) use model::AT_REST;
 pub use model::{Band, SoundModel};
 pub(crate) use model::{Component, View, settled, stroke_limit};
 pub use own_vehicle::{OwnVehicle, PressureTable, TableError, TableRow};
-pub(crate) use sources::{Source, TRIANGLE};
+pub(crate) use sources::Source;
 pub use weather::Weather;

@@ -24,6 +24,9 @@ pub(crate) const BEAM: [usize; DEPTH] = [4, 1, 0];
 /// first. Source: as [`BEAM`].
 pub(crate) const FOLLOWED: [usize; DEPTH] = [8, 6, 0];
 
+/// Expected minutes that differ by less than this part of them are equal: rounding does not choose a check.
+const EQUAL: f64 = 1e-12;
+
 /// Beliefs and what was done.
 #[derive(Clone, Copy)]
 pub(crate) struct State {
@@ -234,7 +237,8 @@ impl Search<'_> {
             }
         }
         let checks = &mut weighing.checks[..weighing.count];
-        let cheaper = |a: &(f64, usize), b: &(f64, usize)| a.0.total_cmp(&b.0).is_lt();
+        // Of equals the first in the catalogue: two checks, one after the other, save the same in either order.
+        let cheaper = |a: &(f64, usize), b: &(f64, usize)| a.0 < b.0 - EQUAL * order.all_minutes;
         put_in_order(checks, cheaper);
         let passed_over = checks.iter().skip(self.followed[DEPTH - depth.min(DEPTH)]);
         weighing.within &= !passed_over.fold(0, |bits, (_, at)| bits | 1 << at);
