@@ -8,7 +8,7 @@
 //! counted as work; a shop's own go into [`Settings`].
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Action, Case, Plan, Settings, check_cautions, diagnose, repair, repair_cautions};
+use coldloop::diagnosis::{Action, Case, Plan, Settings, check_cautions, judge, repair, repair_cautions};
 use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Caution, Compressor, Expansion, Observation, Refrigerant, ResultKind, Thermometer};
@@ -24,13 +24,14 @@ fn main() -> Result<(), coldloop::Error> {
         ..Readings::default()
     };
     let settings = Settings::default();
-    let diagnosis = diagnose(&Case::new(system, conditions, readings), &settings)?;
+    let judgement = judge(&Case::new(system, conditions, readings), &settings)?;
+    let diagnosis = judgement.diagnosis(&settings)?;
     println!("Bus 2, 27 °C in the yard: low side 4.1 bar gauge, high side 9.3 bar gauge, vent 18 °C.");
     println!("\nWhat could be the cause:");
     for ranked in diagnosis.faults.iter().take(4) {
         println!("  {:3.0} %  {}", 100.0 * ranked.probability, ranked.fault.description());
     }
-    let plan = diagnosis.plan(&settings);
+    let plan = judgement.plan(&settings);
     println!(
         "\nThe plan: {:.0} min of work on average until it is repaired, parts counted as work; without looking further {:.0} min.",
         plan.expected_minutes, plan.without_checks_minutes

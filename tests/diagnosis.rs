@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)] // a test ends that way
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Diagnosis, Judge, Settings, Stakes, diagnose};
+use coldloop::diagnosis::{Case, Diagnosis, Judge, Settings, Stakes, diagnose, judge};
 use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -54,10 +54,11 @@ fn contributions_add_up_to_the_log_odds() {
         .observations
         .with(Observation::HubTurnsFreely, true)
         .with(Observation::SightGlassBubbles, false);
-    let answer = judged(&case);
+    let (answer, judgement) = (judged(&case), judge(&case, &Settings::default()).unwrap());
+    let reasons = judgement.reasons();
     for one in &answer.faults {
         for other in &answer.faults {
-            let because = answer.because(one.fault, other.fault);
+            let because = reasons.because(one.fault, other.fault);
             let sum: f64 = because.iter().map(|contribution| contribution.log_odds).sum();
             let odds = (one.probability / other.probability).ln();
             assert!(
@@ -86,7 +87,8 @@ fn faults_that_the_system_cannot_have_are_not_named() {
         Fault::ClutchSlipping,
     ] {
         assert!(answer.ranked(absent).is_none(), "{absent}");
-        assert!(answer.because(absent, Fault::Undercharge).is_empty());
+        let judgement = judge(&case, &Settings::default()).unwrap();
+        assert!(judgement.reasons().because(absent, Fault::Undercharge).is_empty());
     }
     assert!(answer.ranked(Fault::OrificeRestricted).is_some());
     assert!(judged(&worn()).ranked(Fault::OrificeRestricted).is_none());
@@ -105,14 +107,22 @@ fn faults_that_the_system_cannot_have_are_not_named() {
 
 #[test]
 fn a_reading_that_was_not_taken_argues_nothing() {
-    let without = judged(&with(van(Surroundings::SEA_LEVEL), psig(70.0, 125.0), None));
+    let without = with(van(Surroundings::SEA_LEVEL), psig(70.0, 125.0), None);
+    let without = judge(&without, &Settings::default()).unwrap();
     assert!(
         without
+            .reasons()
             .because(Fault::WornCompressor, Fault::NoFault)
             .iter()
             .all(|c| { c.evidence != coldloop::diagnosis::Evidence::Feature(Feature::Vent) })
     );
-    assert!(without.quality.contains(&QualityNote::FewReadings));
+    assert!(
+        without
+            .diagnosis(&Settings::default())
+            .unwrap()
+            .quality
+            .contains(&QualityNote::FewReadings)
+    );
     let nothing = judged(&van(Surroundings::SEA_LEVEL));
     assert_eq!(nothing.verdict.kind, VerdictKind::NotEnoughEvidence);
     assert!(!nothing.next_checks.is_empty());

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)] // helpers of tests
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, exists};
+use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, exists, judge};
 use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, System, simulate};
 use coldloop::{
@@ -78,7 +78,8 @@ fn r744_is_judged_by_an_atlas_of_its_own() {
             );
             assert!(answer.derived.subcooling_k.is_some() && answer.expected.is_some());
             let [one, two] = [answer.faults[0], answer.faults[1]];
-            let because = answer.because(one.fault, two.fault);
+            let reasons = judge(&case, &Settings::default()).unwrap();
+            let because = reasons.reasons().because(one.fault, two.fault);
             let told: f64 = because.iter().map(|reason| reason.log_odds).sum();
             assert!((told - (one.probability / two.probability).ln()).abs() < 1e-6, "{told}");
             named += usize::from(answer.verdict.kind == VerdictKind::NamedFault);
@@ -104,11 +105,11 @@ fn a_plan_for_r744_starts_from_its_odds() {
     let settings = Settings::default();
     let mut asked = 0;
     while asked < 5 {
-        let Some((_, answer)) = with(Refrigerant::R744, &mut rng, Fault::Undercharge, 0.6) else {
+        let Some((case, answer)) = with(Refrigerant::R744, &mut rng, Fault::Undercharge, 0.6) else {
             continue;
         };
         asked += 1;
-        let plan = answer.plan(&settings);
+        let plan = judge(&case, &settings).unwrap().plan(&settings);
         assert!(answer.probability_of(&[Fault::Undercharge]) > 0.9);
         assert_eq!(plan.steps[0].action, Action::Repair(Fault::Undercharge));
     }

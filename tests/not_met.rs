@@ -202,7 +202,9 @@ fn where_nothing_fits_no_part_is_planned() {
     let case = intake::case_from_toml(include_str!("../examples/readings/fits-nothing.toml")).unwrap();
     let answer = judged(&case);
     assert_eq!(answer.verdict.kind, VerdictKind::NothingFits);
-    let plan = answer.plan(&Settings::default());
+    let plan = coldloop::diagnosis::judge(&case, &Settings::default())
+        .unwrap()
+        .plan(&Settings::default());
     let part = |action| matches!(action, Action::Repair(fault) if fault != Fault::GaugeError);
     assert!(!plan.steps.iter().any(|step| part(step.action)));
     assert!(plan.expected_minutes < 0.2 * plan.without_checks_minutes);

@@ -3,7 +3,7 @@
 #![cfg(feature = "report")]
 #![allow(clippy::unwrap_used)]
 
-use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
 use coldloop::vehicle::simulate;
 use coldloop::{Check, ExpectedBasis, Fault, QualityNote, VerdictKind, intake, report};
 use rand::{RngExt, SeedableRng};
@@ -55,10 +55,11 @@ fn doubts_the_instruments(diagnosis: &Diagnosis) -> bool {
 
 #[test]
 fn where_nothing_fits_the_instruments_come_first_and_no_part_is_changed_on_suspicion() {
-    let (_, diagnosis) = diagnosed("fits-nothing");
+    let (case, diagnosis) = diagnosed("fits-nothing");
     assert!(doubts_the_instruments(&diagnosis), "{:?}", diagnosis.verdict);
     assert_eq!(diagnosis.next_checks[0].check, Check::CompareGauges);
-    let plan = diagnosis.plan(&Settings::default());
+    let settings = Settings::default();
+    let plan = judge(&case, &settings).unwrap().plan(&settings);
     assert_eq!(plan.steps[0].action, Action::Check(Check::CompareGauges));
 }
 
@@ -68,7 +69,8 @@ fn the_reasons_call_a_figure_as_the_list_does() {
     let mut compared = 0;
     for (name, _) in NAMED {
         let (case, diagnosis) = diagnosed(name);
-        let text = report::text(&case, &diagnosis, report::Units::Metric);
+        let judgement = judge(&case, &Settings::default()).unwrap();
+        let text = report::text(&case, &diagnosis, &judgement.reasons(), report::Units::Metric);
         let (list, reasons) = text.split_once("\nWhy ").unwrap();
         for figure in ["low side", "high side", "superheat", "subcooling"] {
             let reason = reasons
@@ -131,12 +133,14 @@ fn text_and_json_come_for_every_file() {
             continue;
         };
         let (case, diagnosis) = diagnosed(name);
-        let text = report::text(&case, &diagnosis, report::Units::as_written(&text_of(name)));
+        let judgement = judge(&case, &Settings::default()).unwrap();
+        let (reasons, units) = (judgement.reasons(), report::Units::as_written(&text_of(name)));
+        let text = report::text(&case, &diagnosis, &reasons, units);
         assert!(
             text.contains("VERDICT") && text.contains("TAKE CARE"),
             "{name}:\n{text}"
         );
-        let answer: serde_json::Value = serde_json::from_str(&report::json(&case, &diagnosis)).unwrap();
+        let answer: serde_json::Value = serde_json::from_str(&report::json(&case, &diagnosis, &reasons)).unwrap();
         for key in [
             "verdict",
             "faults",
@@ -291,12 +295,12 @@ fn earlier_healthy_visits_sharpen_what_is_expected() {
     assert_eq!(own.basis, Some(ExpectedBasis::OwnReadings));
     assert_eq!(any.basis, Some(ExpectedBasis::Sources));
     let width = |d: &Diagnosis| {
-        let band = d.expected.unwrap().high_side;
+        let band = d.expected.as_ref().unwrap().high_side;
         band.high_95.kpa() - band.low_95.kpa()
     };
     assert!(width(&own) < 0.85 * width(&any), "{} {}", width(&own), width(&any));
     assert!(any.quality.contains(&QualityNote::GenericBand) && !own.quality.contains(&QualityNote::GenericBand));
-    let json = report::json(&case, &own);
+    let json = report::json(&case, &own, &judge(&case, &Settings::default()).unwrap().reasons());
     assert!(json.contains(r#""expected_basis":"own-readings""#));
 }
 

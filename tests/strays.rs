@@ -7,7 +7,7 @@
 mod draws;
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
 use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, Expansion, Fault, MixUp, Refrigerant, RestFinding, VerdictKind};
@@ -200,7 +200,9 @@ fn one_side_in_another_unit_sends_to_the_instruments_first() {
             vent: Some(Reading::within(celsius(6.0), 1.0)),
             ..Readings::default()
         };
-        let answer = diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap();
+        let settings = Settings::default();
+        let judgement = judge(&Case::new(system, conditions, readings), &settings).unwrap();
+        let answer = judgement.diagnosis(&settings).unwrap();
         let named = answer.verdict.kind == VerdictKind::NamedFault;
         assert!(
             !named || *answer.verdict.faults == [Fault::GaugeError],
@@ -208,7 +210,7 @@ fn one_side_in_another_unit_sends_to_the_instruments_first() {
             answer.verdict
         );
         assert_eq!(answer.next_checks[0].check, Check::CompareGauges);
-        let plan = answer.plan(&Settings::default());
+        let plan = judgement.plan(&settings);
         assert_eq!(plan.steps[0].action, Action::Check(Check::CompareGauges));
     }
 }

@@ -3,7 +3,7 @@
 #![cfg(feature = "report")]
 #![allow(clippy::unwrap_used)] // a test ends that way
 
-use coldloop::diagnosis::{Action, Cost, Settings, diagnose};
+use coldloop::diagnosis::{Action, Cost, Settings, judge};
 use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, Fault, HoldFinding, LeakFinding, Observation};
 use coldloop::{Check, PullDownFinding, RepairFinding, intake, report};
 use std::fs;
@@ -77,9 +77,11 @@ fn the_report_tells_the_proof_and_json_the_same_findings() {
     assert_eq!(answer["proof"]["repair"]["finding"], "proven");
     let finding = answer["proof"]["charge"]["found"]["finding"].as_str();
     assert_eq!(finding, Some("under"));
+    let judgement = judge(&visit.case, &visit.settings).unwrap();
     let diagnosis: serde_json::Value = serde_json::from_str(&report::json(
         &visit.case,
-        &diagnose(&visit.case, &visit.settings).unwrap(),
+        &judgement.diagnosis(&visit.settings).unwrap(),
+        &judgement.reasons(),
     ))
     .unwrap();
     let (mut told, mut alone) = (answer.clone(), diagnosis);
@@ -158,7 +160,7 @@ fn prices_change_the_plan() {
     let dear = |minutes: f64| format!("\n[settings]\nprices.checks = {{ {} }}\n", all_checks(minutes));
     let first = |text: &str| {
         let visit = intake::visit_from_toml(&(worn() + text)).unwrap();
-        let plan = diagnose(&visit.case, &visit.settings).unwrap().plan(&visit.settings);
+        let plan = judge(&visit.case, &visit.settings).unwrap().plan(&visit.settings);
         plan.steps.first().unwrap().action
     };
     assert!(matches!(first(""), Action::Check(_)));

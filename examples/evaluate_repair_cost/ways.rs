@@ -2,7 +2,7 @@
 
 use crate::visit::{Visit, missing};
 use crate::work::{Minutes, Work};
-use coldloop::diagnosis::{Action, Settings, diagnose, exists};
+use coldloop::diagnosis::{Action, Settings, diagnose, exists, judge};
 use coldloop::{Check, Error, Fault, VerdictKind};
 use std::time::Instant;
 
@@ -14,7 +14,7 @@ pub(crate) fn plan(visit: &Visit, times_us: &mut Vec<f64>) -> Result<Minutes, Er
     let (mut case, mut work) = (visit.case, Work::new(visit));
     for _ in 0..MOST_STEPS {
         let began = Instant::now();
-        let plan = diagnose(&case, &work.settings)?.plan(&work.settings);
+        let plan = judge(&case, &work.settings)?.plan(&work.settings);
         times_us.push(began.elapsed().as_secs_f64() * 1e6);
         let Some(step) = plan.steps.first() else {
             // Given back as sound; the customer comes again.

@@ -1,10 +1,6 @@
 //! What a diagnosis says.
 
-use super::case::Settings;
 use super::list::List;
-use super::next_check::{self, Standing};
-use super::posterior::{Posterior, Steps};
-use super::scene::Scene;
 use crate::circuit::Derived;
 use crate::expected::{Band, Bands};
 use crate::names::{
@@ -12,8 +8,10 @@ use crate::names::{
     VerdictKind,
 };
 
-/// The answer: what the readings allow one to say, and why.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// The answer: what the readings allow one to say.
+///
+/// Reasons and plan belong to the [`Judgement`](super::Judgement) that it is taken from.
+#[derive(Clone, Debug, PartialEq)]
 pub struct Diagnosis {
     /// What the readings allow one to say.
     pub verdict: Verdict,
@@ -37,7 +35,7 @@ pub struct Diagnosis {
     pub mix_up: Option<(MixUp, f64)>,
     /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.
     pub two_faults: Option<TwoFaults>,
-    /// What to do next: the first step of [`Self::plan`] for the same settings. `None` where nothing is left to do, and where it
+    /// What to do next: the first step of [`Judgement::plan`](super::Judgement::plan) for the same settings. `None` where nothing is left to do, and where it
     /// was not asked for ([`Settings::next_checks`]).
     pub next_step: Option<Action>,
     /// Further checks, the most useful first; where the next step is a check, it is the first of them.
@@ -46,9 +44,6 @@ pub struct Diagnosis {
     pub cautions: List<Caution, { Caution::ALL.len() }>,
     /// What made the answer less certain.
     pub quality: List<QualityNote, { QualityNote::ALL.len() }>,
-    pub(super) posterior: Posterior,
-    pub(super) scene: Scene,
-    pub(super) standing: Standing,
 }
 
 /// What the readings allow one to say.
@@ -71,7 +66,7 @@ pub struct RankedFault {
     pub probability: f64,
     /// The severities that explain the readings, in the fault's own measure ([`super::measure`]); `None` where it has none.
     pub severity: Option<(f64, f64)>,
-    /// The likeliest other explanation, against which [`Diagnosis::because`] argues.
+    /// The likeliest other explanation, against which [`Reasons::because`](super::Reasons::because) argues.
     pub rival: Fault,
 }
 
@@ -286,86 +281,5 @@ impl Diagnosis {
             .filter_map(|fault| self.ranked(*fault))
             .map(|ranked| ranked.probability)
             .sum()
-    }
-
-    /// What to do next and what then, three steps deep, for the prices of `settings`.
-    ///
-    /// At every step the plan weighs each check by what it saves on average (the value of information of Heckerman,
-    /// Breese & Rommelse 1995, looking as far ahead as the plan is deep), against setting right the fault that repays it
-    /// best and looking again. What several steps need, as recovering the charge, is paid once.
-    ///
-    /// ```
-    /// use coldloop::circuit::{Gauge, Reading, Readings};
-    /// use coldloop::diagnosis::{Action, Case, Settings, diagnose};
-    /// use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
-    /// use coldloop::vehicle::{Conditions, System};
-    /// use coldloop::{Compressor, Expansion, Refrigerant};
-    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
-    /// let readings = Readings {
-    ///     low_side: Some(Reading::pressure(GaugePressure::from_psig(70.0), Gauge::LOW_SIDE)),
-    ///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
-    ///     ..Readings::default()
-    /// };
-    /// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
-    /// let settings = Settings::default();
-    /// let plan = diagnose(&case, &settings)?.plan(&settings);
-    /// // Nobody throws a compressor at two pressures.
-    /// assert!(matches!(plan.steps[0].action, Action::Check(_)));
-    /// assert!(plan.expected_minutes < plan.without_checks_minutes);
-    /// # Ok::<(), coldloop::Error>(())
-    /// ```
-    pub fn plan(&self, settings: &Settings) -> Plan {
-        next_check::plan(&self.posterior, &self.scene, settings, self.standing)
-    }
-
-    /// What argues for `fault` and against `rival`: [`Self::reasons`] for one question.
-    pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        self.reasons().because(fault, rival)
-    }
-
-    /// What each piece of evidence says of every fault, worked out once; ask it of as many pairs as are wanted.
-    ///
-    /// ```
-    /// use coldloop::circuit::{Gauge, Reading, Readings};
-    /// use coldloop::diagnosis::{Case, Settings, diagnose};
-    /// use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
-    /// use coldloop::vehicle::{Conditions, System};
-    /// use coldloop::{Compressor, Expansion, Refrigerant};
-    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
-    /// let readings = Readings {
-    ///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
-    ///     ..Readings::default()
-    /// };
-    /// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
-    /// let answer = diagnose(&case, &Settings::default())?;
-    /// let reasons = answer.reasons();
-    /// for ranked in &answer.faults {
-    ///     assert_eq!(reasons.because(ranked.fault, ranked.rival), answer.because(ranked.fault, ranked.rival));
-    /// }
-    /// # Ok::<(), coldloop::Error>(())
-    /// ```
-    pub fn reasons(&self) -> Reasons<'_> {
-        Reasons {
-            steps: self.posterior.steps(&self.scene),
-            posterior: &self.posterior,
-        }
-    }
-}
-
-/// What each piece of evidence says of every fault; [`Diagnosis::reasons`] works it out.
-pub struct Reasons<'a> {
-    posterior: &'a Posterior,
-    steps: Steps,
-}
-
-impl Reasons<'_> {
-    /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.
-    ///
-    /// Readings share the severity of a fault, so each one is weighed with those before it already known, in the order
-    /// of [`Feature`]; the sum does not depend on the order.
-    ///
-    /// Empty when one of the two does not exist in the system.
-    pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        self.posterior.because(&self.steps, fault, rival)
     }
 }

@@ -2,9 +2,9 @@
 
 use super::atlas_table::ATLAS;
 use crate::circuit::FeatureVector;
-use crate::expected::{Source, TRIANGLE};
+use crate::expected::Source;
 use crate::names::{Compressor, Expansion, Fault, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, Vector, ZERO};
+use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, TRIANGLE, ZERO};
 use crate::vehicle::System;
 
 /// What one source says of the faults of one family of refrigerants with one expansion device.
@@ -75,43 +75,54 @@ impl Pages {
 }
 
 impl ShiftRow {
-    /// How far it moves each feature at these conditions.
+    /// How far it moves a feature at these conditions.
     #[inline]
-    pub(super) fn shift(&self, few: &[f64; 4]) -> Vector {
+    pub(super) fn shift_of(&self, feature: usize, few: &[f64; 4]) -> f64 {
+        let [of_one, of_a, of_w, of_s] = self.shift[feature].map(f64::from);
         let [one, a, w, s] = few;
-        self.shift.map(|[of_one, of_a, of_w, of_s]| {
-            f64::from(of_one) * one + f64::from(of_a) * a + f64::from(of_w) * w + f64::from(of_s) * s
-        })
+        (of_one * one + of_w * w) + (of_a * a + of_s * s)
     }
 }
 
+/// The one row of what moves nothing.
+pub(super) static STILL: [ShiftRow; 1] = [ShiftRow {
+    severe: false,
+    weight: 1.0,
+    severity: [0.0; 3],
+    shift: [[0.0; 4]; DIMENSIONS],
+}];
+
 /// How far a feature may stray when the cause is on no list, as standard deviations, K (cycles in their logarithm): low side,
 /// high side, vent, superheat, subcooling, discharge superheat, cycles. Source: engineering judgement: about as far as each can.
-const ANYTHING: [f64; 7] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0];
+const FAR: [f64; 7] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0];
 
 /// The scale matrix of anything at all, about a sound system.
-pub(super) fn anything() -> Matrix {
+pub(super) const ANYTHING: Matrix = {
     use FeatureVector as F;
-    let mut matrix = ZERO;
-    let mut along = |moved: &[usize], deviation: f64| {
-        for i in moved {
-            for j in moved {
-                matrix[*i][*j] += deviation * deviation;
-            }
-        }
-    };
-    let [low, high, vent, superheat, subcooling, discharge, cycles] = ANYTHING;
-    along(&[F::LOW_SIDE, F::SUCTION_LINE], low);
-    along(
+    const LINES: [&[usize]; 7] = [
+        &[F::LOW_SIDE, F::SUCTION_LINE],
         &[F::HIGH_SIDE, F::LIQUID_LINE, F::CONDENSER_OUTLET, F::DISCHARGE_LINE],
-        high,
-    );
-    along(&[F::VENT], vent);
-    along(&[F::SUCTION_LINE], superheat);
-    along(&[F::LIQUID_LINE, F::CONDENSER_OUTLET], subcooling);
-    along(&[F::DISCHARGE_LINE], discharge);
-    along(&[F::CLUTCH_CYCLES], cycles);
+        &[F::VENT],
+        &[F::SUCTION_LINE],
+        &[F::LIQUID_LINE, F::CONDENSER_OUTLET],
+        &[F::DISCHARGE_LINE],
+        &[F::CLUTCH_CYCLES],
+    ];
+    let mut matrix = ZERO;
+    let mut figure = 0;
+    while figure < LINES.len() {
+        let (moved, mut i) = (LINES[figure], 0);
+        while i < moved.len() {
+            let mut j = 0;
+            while j < moved.len() {
+                matrix[moved[i]][moved[j]] += FAR[figure] * FAR[figure];
+                j += 1;
+            }
+            i += 1;
+        }
+        figure += 1;
+    }
     // The two lines are not the same one.
     matrix[F::CONDENSER_OUTLET][F::CONDENSER_OUTLET] += 4.0;
     matrix
-}
+};

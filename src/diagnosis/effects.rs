@@ -3,8 +3,9 @@
 use super::atlas::{Pages, ShiftRow};
 use super::exists;
 use crate::error::Error;
-use crate::expected::{SoundModel, Source, TRIANGLE, View};
+use crate::expected::{SoundModel, Source, View};
 use crate::names::{Fault, Feature};
+use crate::numerics::multivariate_t::{TRIANGLE, entry_of};
 use crate::numerics::sqrt;
 use crate::vehicle::{Conditions, System};
 
@@ -92,16 +93,12 @@ pub fn effects(system: &System, conditions: &Conditions) -> Result<impl Iterator
 }
 
 fn shift(row: &ShiftRow, few: &[f64; 4], view: &View) -> f64 {
-    let shift = row.shift(few);
-    view.features().map(|(i, one)| one * shift[i]).sum()
+    view.features().map(|(i, one)| one * row.shift_of(i, few)).sum()
 }
 
 /// The square root of a quadratic form of a scale matrix, of which the lower triangle is given.
 fn spread(scale: &[f32; TRIANGLE], view: &View) -> f64 {
-    let entry = |i: usize, j: usize| {
-        let (row, column) = (usize::max(i, j), usize::min(i, j));
-        f64::from(scale[row * (row + 1) / 2 + column])
-    };
+    let entry = |i: usize, j: usize| f64::from(scale[entry_of(i, j)]);
     let pairs = view
         .features()
         .flat_map(|one| view.features().map(move |other| (one, other)));

@@ -3,7 +3,7 @@
 #![cfg(test)]
 
 use super::tally::counted;
-use super::{Case, Cost, Settings, diagnose};
+use super::{Case, Cost, Settings, judge};
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::names::{Check, Compressor, Expansion, Fault, Observation, Refrigerant};
 use crate::units::{GaugePressure, Surroundings, celsius};
@@ -101,9 +101,10 @@ fn no_settings_make_an_answer_long() {
     let (mut random, mut most) = (Random(0x2545_f491_4f6c_dd1d), [0; 2]);
     for _ in 0..400 {
         let (case, settings) = (random.case(), random.settings());
-        let (answer, [pairs, orders]) = counted(|| diagnose(&case, &settings).unwrap());
+        let (judgement, [pairs, _]) = counted(|| judge(&case, &settings).unwrap());
+        let (_, [_, orders]) = counted(|| judgement.diagnosis(&settings).unwrap());
         assert!(pairs <= PAIRS && orders <= PLAN, "{pairs} {orders}: {case:?}");
-        let (_, planned) = counted(|| answer.plan(&settings));
+        let (_, planned) = counted(|| judgement.plan(&settings));
         assert!(
             planned[0] == 0 && planned[1] <= PLAN,
             "{planned:?}: {case:?} {settings:?}"

@@ -25,6 +25,7 @@ mod effort;
 mod fault_table;
 mod faults;
 mod features;
+mod judgement;
 mod learning;
 mod likelihood;
 mod list;
@@ -44,29 +45,21 @@ mod verdict;
 
 pub use answer::{
     Action, Branch, Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, Plan, RankedCheck, RankedFault,
-    Reasons, STEPS, Step, TwoFaults, Verdict,
+    STEPS, Step, TwoFaults, Verdict,
 };
 pub use case::{Case, Observations, Settings};
 pub use cautions::{Cautions, check_cautions, repair_cautions};
 pub use checks::{Repair, can_check, questions, repair};
 pub use effects::{Effect, effects};
 pub use faults::{exists, measure};
+pub use judgement::{Judgement, Reasons};
 pub use learning::Counts;
 pub use list::List;
 pub use looks::Looks;
 pub use prices::{Cost, Prices};
 pub use stakes::Stakes;
 
-use crate::circuit::{Derived, Estimate, Reading};
 use crate::error::Error;
-use crate::expected::{Bands, SoundModel};
-use crate::names::{Fault, MixUp, QualityNote, RestFinding};
-use crate::saturation;
-use crate::units::in_kelvins;
-use faults::{NONE, index};
-use next_check::Standing;
-use posterior::Posterior;
-use scene::Scene;
 
 /// What explains these readings?
 ///
@@ -98,8 +91,37 @@ use scene::Scene;
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
+    judge(case, settings)?.diagnosis(settings)
+}
+
+/// What is believed of a case: where [`diagnose`] gets its answer from, which also argues and plans.
+///
+/// Errors: as [`diagnose`].
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading, Readings};
+/// use coldloop::diagnosis::{Case, Settings, judge};
+/// use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let readings = Readings {
+///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
+///     ..Readings::default()
+/// };
+/// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
+/// let settings = Settings::default();
+/// let judgement = judge(&case, &settings)?;
+/// let leading = judgement.faults()[0];
+/// let because = judgement.reasons().because(leading.fault, leading.rival);
+/// let sum: f64 = because.iter().map(|reason| reason.log_odds).sum();
+/// assert!(sum > 0.0);
+/// assert_eq!(judgement.diagnosis(&settings)?.next_step, judgement.plan(&settings).steps.first().map(|step| step.action));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn judge(case: &Case, settings: &Settings) -> Result<Judgement, Error> {
     settings.check()?;
-    judge(case, settings)
+    Judgement::of(case, settings)
 }
 
 /// Diagnoses many cases by the same settings.
@@ -139,144 +161,13 @@ impl<'a> Judge<'a> {
     ///
     /// Errors: as [`diagnose`].
     pub fn diagnose(&self, case: &Case) -> Result<Diagnosis, Error> {
-        judge(case, self.settings)
+        self.judge(case)?.diagnosis(self.settings)
     }
-}
 
-/// By settings that can be.
-fn judge(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
-    case.check()?;
-    let derived = derived(case)?;
-    if case.conditions.at_rest(case.system.compressor) {
-        return at_rest(case, settings, derived);
-    }
-    let sound = SoundModel::of(&case.system, &case.conditions)?.knowing(
-        &case.system,
-        &case.conditions,
-        case.own_readings.as_ref(),
-        case.own_table.as_ref(),
-    )?;
-    answer(case, settings, &Scene::of(case, Some(sound)), derived)
-}
-
-/// An answer that rests on observations alone, whatever was read.
-fn unjudged(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
-    let mut silent = *case;
-    silent.readings = crate::circuit::Readings::default();
-    let mut diagnosis = answer(&silent, settings, &Scene::of(case, None), derived)?;
-    if case.observations == Observations::NONE {
-        // Nothing but what is usual would speak from the odds.
-        diagnosis.faults.clear();
-        diagnosis.none_of_these = 0.0;
-    }
-    let notes = diagnosis.quality;
-    diagnosis.quality = List::new(QualityNote::BandsOnly);
-    for note in notes.iter().filter(|note| **note != QualityNote::FewReadings) {
-        diagnosis.quality.push(*note);
-    }
-    diagnosis.quality.push(QualityNote::BandsOnly);
-    Ok(diagnosis)
-}
-
-/// What follows from the readings without any judgement.
-fn derived(case: &Case) -> Result<Derived, Error> {
-    let ambient = Reading::within(case.conditions.ambient, AMBIENT_ERROR_K);
-    Derived::new(
-        case.system.refrigerant,
-        &case.readings,
-        case.conditions.surroundings,
-        Some(ambient),
-    )
-}
-
-/// The largest error of an ambient temperature, K. Source: engineering judgement: sun, road and the engine nearby.
-const AMBIENT_ERROR_K: f64 = 1.5;
-
-/// The answer to a case in its conditions.
-fn answer(case: &Case, settings: &Settings, scene: &Scene, derived: Derived) -> Result<Diagnosis, Error> {
-    let air = case.conditions.surroundings;
-    let expected = scene
-        .sound
-        .as_ref()
-        .map(|sound| Bands::from_model(sound, case.system.refrigerant, air));
-    let at_rest = case.conditions.at_rest(case.system.compressor);
-    let posterior = Posterior::of(case, settings, scene, at_rest)?;
-    let faults = verdict::ranked(&posterior, scene);
-    let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
-    let out_of_line = verdict::out_of_line(&posterior, scene, leading);
-    let doubtful = posterior.unexplained >= BAD_FIT || out_of_line.is_some();
-    let two_faults = doubtful
-        .then(|| pairs::likeliest(&posterior, settings, scene))
-        .flatten();
-    let deviations = verdict::deviations(&posterior, scene);
-    let mut quality = verdict::quality(case, scene, &posterior, posterior.off_scale, (out_of_line, two_faults));
-    notes::add(case, &derived, &mut quality);
-    let standing = Standing::of(case, posterior.off_scale);
-    let next = settings
-        .next_checks
-        .then(|| next_check::next(&posterior, scene, settings, standing));
-    Ok(Diagnosis {
-        verdict: verdict::verdict(settings, &posterior, &faults, &deviations, (out_of_line, two_faults)),
-        faults,
-        none_of_these: posterior.probability[NONE],
-        expected: expected.transpose()?,
-        basis: scene.sound.as_ref().map(SoundModel::basis),
-        derived,
-        deviations,
-        out_of_line,
-        rest: None,
-        mix_up: mix_up(&posterior),
-        two_faults,
-        next_step: next.as_ref().and_then(|next| next.step),
-        next_checks: next.map_or_else(next_check::unranked, |next| next.checks),
-        cautions: cautions::general(&case.system),
-        quality,
-        posterior,
-        scene: *scene,
-        standing,
-    })
-}
-
-/// From this probability of an unknown cause or way on, two faults at once are considered. Source: engineering judgement.
-const BAD_FIT: f64 = 0.1;
-
-/// The likeliest mix-up, from 1 % on.
-fn mix_up(posterior: &Posterior) -> Option<(MixUp, f64)> {
-    let gauge_error = posterior.probability[index(Fault::GaugeError)];
-    let shares = MixUp::ALL.into_iter().zip(posterior.mix_ups);
-    let (likeliest, share) = shares.max_by(|a, b| a.1.total_cmp(&b.1))?;
-    let probability = gauge_error * share;
-    (probability >= 0.01).then_some((likeliest, probability))
-}
-
-/// A system whose compressor stands still: both sides at saturation while any liquid is left.
-fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Diagnosis, Error> {
-    if warm_for_rest(case) {
-        return unjudged(case, settings, derived);
-    }
-    let mut diagnosis = answer(case, settings, &Scene::of(case, None), derived)?;
-    diagnosis.rest = match diagnosis.posterior.rest() {
-        Some(measured) => Some(rest_finding(measured)),
-        None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
-    };
-    Ok(diagnosis)
-}
-
-/// How near to its critical temperature no liquid is left in a sound system at rest, whose pressure then tells of its charge and
-/// volume, K. Judgement.
-const NO_LIQUID_K: f64 = 3.0;
-
-/// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.
-fn warm_for_rest(case: &Case) -> bool {
-    let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
-    in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
-}
-
-/// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.
-fn rest_finding(measured: Estimate) -> RestFinding {
-    match rest::deviation(measured) {
-        z if z < -verdict::LIMIT_95 => RestFinding::NearlyEmpty,
-        z if z > verdict::LIMIT_95 => RestFinding::AirPresent,
-        _ => RestFinding::Consistent,
+    /// What is believed of this case, as [`judge`] has it.
+    ///
+    /// Errors: as [`diagnose`].
+    pub fn judge(&self, case: &Case) -> Result<Judgement, Error> {
+        Judgement::of(case, self.settings)
     }
 }

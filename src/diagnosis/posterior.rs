@@ -113,15 +113,17 @@ impl Posterior {
         let seen = Seen::of(&features);
         let mut severities = severity::Tally::NONE;
         let mut densities = [0.0; HYPOTHESES];
-        grounds.each_term(
-            &seen,
-            |h| self.priors[h] > 0.0 || h == NONE,
-            |term| {
-                let density = term.density();
-                densities[term.hypothesis] += density;
-                severities.add(term, density);
-            },
-        );
+        let wanted = |h: usize| self.priors[h] > 0.0 || h == NONE;
+        grounds.each_batch(&seen, wanted, |batch| {
+            let tops = batch.tops(seen.read.count());
+            for terms in batch.terms() {
+                let of_terms = batch.densities(&terms, &tops);
+                for (at, hypothesis, row) in batch.each(&terms) {
+                    densities[hypothesis] += of_terms[at];
+                    severities.add(hypothesis, &row.severity, of_terms[at]);
+                }
+            }
+        });
         self.likelihood = mixed(densities);
         self.severity = severities.middle_80();
         self.features = Some(features);
@@ -175,29 +177,26 @@ impl Posterior {
         gained
     }
 
-    /// How well a fault explains one figure: its density given the other readings, over its density when the cause is anything.
-    pub(super) fn fit(&self, scene: &Scene, fault: Fault, feature: Feature) -> Option<f64> {
-        let (sound, features) = (scene.sound.as_ref()?, self.features.as_ref()?);
+    /// How well a fault explains each figure: its density given the other readings, over its density when the cause is anything;
+    /// `None` for one that was not read.
+    pub(super) fn fits(&self, scene: &Scene, fault: Fault) -> [Option<f64>; FEATURES] {
+        let (Some(sound), Some(features)) = (scene.sound.as_ref(), self.features.as_ref()) else {
+            return [None; FEATURES];
+        };
         if matches!(fault, Fault::GaugeError) {
-            return None;
+            return [None; FEATURES];
         }
         let grounds = Grounds {
             sound,
             pages: self.pages,
         };
-        let places: [bool; FeatureVector::COUNT] =
-            core::array::from_fn(|i| FIGURE_OF[i] == feature && features.read[i].is_some());
-        if !places.contains(&true) {
-            return None;
-        }
-        let of = |seen: &Seen| grounds.densities(seen, |h| h == index(fault) || h == NONE);
-        let (all, rest, alone) = (
-            of(&Seen::of(features)),
-            of(&Seen::keeping(features, |i| !places[i])),
-            of(&Seen::keeping(features, |i| places[i])),
-        );
-        let given = mixed(all)[index(fault)] / mixed(rest)[index(fault)];
-        (alone[NONE] > 0.0).then(|| given / alone[NONE])
+        let share = unknown_way(fault);
+        grounds
+            .without_each(&Seen::of(features), index(fault))
+            .map(|([others, any], alone)| {
+                let given = self.likelihood[index(fault)] / ((1.0 - share) * others + share * any);
+                (alone > 0.0).then(|| given / alone)
+            })
     }
 
     /// The chance of a fault before anything was read.

@@ -2,12 +2,17 @@
 
 use super::case::Case;
 use super::faults::bit;
-use crate::expected::SoundModel;
+use super::features::FEATURES;
+use crate::expected::{Band, SoundModel};
 use crate::names::Feature;
+use crate::units::Surroundings;
+use crate::vehicle::System;
 
 /// A system in its conditions.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Scene {
+    pub(super) system: System,
+    pub(super) air: Surroundings,
     /// The bit of the system in the masks of the tables.
     pub(super) bit: u8,
     /// What a sound system shows; `None` at rest.
@@ -19,10 +24,17 @@ pub(super) struct Scene {
 impl Scene {
     pub(super) fn of(case: &Case, sound: Option<SoundModel>) -> Self {
         Self {
+            system: case.system,
+            air: case.conditions.surroundings,
             bit: bit(&case.system),
             sound,
             sight_glass: case.system.may_have_sight_glass(),
         }
+    }
+
+    /// Where each figure of a sound system lies.
+    pub(super) fn bands(&self) -> [Option<Band<f64>>; FEATURES] {
+        Feature::ALL.map(|feature| self.sound.as_ref()?.band(feature))
     }
 
     /// Whether a figure means nothing in this system or state.

@@ -3,7 +3,7 @@
 use super::answer::{Deviation, RankedFault, TwoFaults, Verdict};
 use super::case::{Case, Settings};
 use super::faults::{index, row};
-use super::features::{FEATURES, equal_sides};
+use super::features::{FEATURES, equal_sides, place};
 use super::list::List;
 use super::posterior::Posterior;
 use super::rest;
@@ -61,29 +61,36 @@ fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
     (!row(fault).measure.is_empty()).then(|| posterior.severity(fault))
 }
 
-/// What was measured beside what a sound system shows.
-pub(super) fn deviations(posterior: &Posterior, scene: &Scene) -> List<Deviation, FEATURES> {
-    let mut deviations = List::new(Deviation {
+/// A figure that was measured, and how far it lies from the median of sound systems.
+#[derive(Clone, Copy)]
+pub(super) struct Measured {
+    feature: Feature,
+    measured: f64,
+    standard_uncertainty: f64,
+    deviation: f64,
+}
+
+/// What was measured against what a sound system shows.
+pub(super) fn measured(posterior: &Posterior, scene: &Scene) -> List<Measured, FEATURES> {
+    let mut all = List::new(Measured {
         feature: Feature::LowSide,
         measured: 0.0,
         standard_uncertainty: 0.0,
-        expected: REST_BAND,
         deviation: 0.0,
     });
     if let Some(measured) = posterior.rest() {
-        deviations.push(Deviation {
+        all.push(Measured {
             feature: Feature::RestPressure,
             measured: measured.value,
             standard_uncertainty: measured.standard_uncertainty,
-            expected: REST_BAND,
             deviation: rest::deviation(measured),
         });
     }
     let (Some(sound), Some(features)) = (&scene.sound, posterior.features()) else {
-        return deviations;
+        return all;
     };
     for feature in Feature::ALL {
-        let (Some(mut view), Some(expected)) = (sound.view(feature), sound.band(feature)) else {
+        let Some(mut view) = sound.view(feature) else {
             continue;
         };
         // The condenser outlet speaks for the liquid line where that was not read.
@@ -103,14 +110,35 @@ pub(super) fn deviations(posterior: &Posterior, scene: &Scene) -> List<Deviation
         }
         if read {
             let standard_uncertainty = sqrt(variance);
-            deviations.push(Deviation {
+            all.push(Measured {
                 feature,
                 measured: value,
                 standard_uncertainty,
-                expected,
                 deviation: sound.deviation_along(&view, value, standard_uncertainty),
             });
         }
+    }
+    all
+}
+
+/// The same beside the bands of a sound system.
+pub(super) fn deviations(all: &[Measured], bands: &[Option<Band<f64>>; FEATURES]) -> List<Deviation, FEATURES> {
+    let told = |measured: &Measured| Deviation {
+        feature: measured.feature,
+        measured: measured.measured,
+        standard_uncertainty: measured.standard_uncertainty,
+        expected: bands[place(measured.feature)].unwrap_or(REST_BAND),
+        deviation: measured.deviation,
+    };
+    let mut deviations = List::new(Deviation {
+        feature: Feature::LowSide,
+        measured: 0.0,
+        standard_uncertainty: 0.0,
+        expected: REST_BAND,
+        deviation: 0.0,
+    });
+    for measured in all {
+        deviations.push(told(measured));
     }
     deviations
 }
@@ -130,8 +158,8 @@ const REST_BAND: Band<f64> = {
 /// The figure that fits the leading explanation clearly worse than anything at all would.
 pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, leading: Fault) -> Option<Feature> {
     let mut worst = (OUT_OF_LINE, None);
-    for feature in Feature::ALL {
-        if let Some(fit) = posterior.fit(scene, leading, feature)
+    for (feature, fit) in Feature::ALL.into_iter().zip(posterior.fits(scene, leading)) {
+        if let Some(fit) = fit
             && fit < worst.0
         {
             worst = (fit, Some(feature));
@@ -145,15 +173,15 @@ pub(super) fn verdict(
     settings: &Settings,
     posterior: &Posterior,
     ranked: &[RankedFault],
-    deviations: &[Deviation],
+    measured: &[Measured],
     (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
 ) -> Verdict {
     let Some(first) = ranked.first() else {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     };
     // That a system is as sound as most says little against the prior, and yet much when both sides and more were read.
-    let in_order = sound(settings, ranked, deviations, out_of_line);
-    if posterior.information() < settings.least_information && !(in_order && deviations.len() > 2) {
+    let in_order = sound(settings, ranked, measured, out_of_line);
+    if posterior.information() < settings.least_information && !(in_order && measured.len() > 2) {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     }
     if let Some(pair) = two_faults.filter(|pair| pair.probability > EVEN_ODDS) {
@@ -179,7 +207,7 @@ pub(super) fn verdict(
         .map(|other| other.fault);
     if in_order {
         // A sound system is more than one reading in its band.
-        let kind = if deviations.len() >= 2 {
+        let kind = if measured.len() >= 2 {
             VerdictKind::Healthy
         } else {
             VerdictKind::NotEnoughEvidence
@@ -222,16 +250,16 @@ pub(super) fn verdict(
 /// Slight faults read like a sound system and keep a share of the probability, low charge most of all; so a system counts
 /// as sound when every figure lies in its 95 % band, no single fault leads, and the probability is at least
 /// `settings.healthy`; or when its probability would do to name a fault, and a figure outside its band is told as out of line.
-fn sound(settings: &Settings, ranked: &[RankedFault], deviations: &[Deviation], out_of_line: Option<Feature>) -> bool {
+fn sound(settings: &Settings, ranked: &[RankedFault], measured: &[Measured], out_of_line: Option<Feature>) -> bool {
     let likeliest = |sound: bool| {
         let of = ranked.iter().filter(|ranked| (ranked.fault == Fault::NoFault) == sound);
         of.map(|ranked| ranked.probability).fold(0.0, f64::max)
     };
-    let within = |deviation: &Deviation| libm::fabs(deviation.deviation) <= LIMIT_95;
-    let told = |deviation: &Deviation| within(deviation) || out_of_line == Some(deviation.feature);
+    let within = |figure: &Measured| libm::fabs(figure.deviation) <= LIMIT_95;
+    let told = |figure: &Measured| within(figure) || out_of_line == Some(figure.feature);
     let (none, most) = (likeliest(true), likeliest(false));
-    (none >= settings.named && deviations.iter().all(told))
-        || (none >= settings.healthy && none >= LEADS * most && deviations.iter().all(within))
+    (none >= settings.named && measured.iter().all(told))
+        || (none >= settings.healthy && none >= LEADS * most && measured.iter().all(within))
 }
 
 /// A fault leads when the sound system has less than this share of its probability. Source: engineering judgement.
@@ -245,7 +273,6 @@ pub(super) fn quality(
     case: &Case,
     scene: &Scene,
     posterior: &Posterior,
-    off_scale: bool,
     (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
 ) -> List<QualityNote, { QualityNote::ALL.len() }> {
     let conditions = &case.conditions;
@@ -268,7 +295,7 @@ pub(super) fn quality(
         (QualityNote::AtRest, at_rest),
         (QualityNote::FewReadings, running && !knows_all),
         (QualityNote::SidesEqual, running && equal_sides(case) == Some(true)),
-        (QualityNote::OffScale, off_scale),
+        (QualityNote::OffScale, posterior.off_scale),
         (QualityNote::ReadingOutOfLine, out_of_line.is_some()),
         (
             QualityNote::TwoFaultsPossible,

@@ -58,7 +58,23 @@ impl Bands {
     ///
     /// Errors: `OutOfRange` where a band leaves the saturation line.
     pub fn from_model(model: &SoundModel, refrigerant: Refrigerant, air: Surroundings) -> Result<Self, Error> {
-        let of = |feature: Feature| model.band(feature).ok_or(Error::of(ErrorKind::Missing, Quantity::Name));
+        Self::from_bands(
+            model,
+            &Feature::ALL.map(|feature| model.band(feature)),
+            refrigerant,
+            air,
+        )
+    }
+
+    /// The same where those of the figures are known, in the order of the vocabulary.
+    pub(crate) fn from_bands(
+        model: &SoundModel,
+        bands: &[Option<Band<f64>>; Feature::ALL.len()],
+        refrigerant: Refrigerant,
+        air: Surroundings,
+    ) -> Result<Self, Error> {
+        let known = |feature: Feature| bands[feature.code() as usize - 1];
+        let of = |feature: Feature| known(feature).ok_or(Error::of(ErrorKind::Missing, Quantity::Name));
         let difference = |band: Band<f64>| band.map(kelvins_difference);
         // A band that reaches beyond the scale of the features, or the end of the saturation line, ends there.
         let warmest_k = saturation::of(refrigerant).critical_t_k() - 0.1;
@@ -80,8 +96,7 @@ impl Bands {
             superheat: difference(of(Feature::Superheat)?),
             subcooling: difference(of(Feature::Subcooling)?),
             discharge_superheat: difference(of(Feature::DischargeSuperheat)?),
-            clutch_cycles_hz: model
-                .band(Feature::ClutchCycles)
+            clutch_cycles_hz: known(Feature::ClutchCycles)
                 .map(|band| band.map(|log| f64::max(libm::expm1(log), 0.0) / 60.0)),
         })
     }

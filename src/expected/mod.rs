@@ -14,5 +14,4 @@ pub use model::{Band, SoundModel};
 pub(crate) use model::{Component, View, settled, stroke_limit};
 pub use own_vehicle::{OwnVehicle, PressureTable, TableError, TableRow};
 pub use sources::Source;
-pub(crate) use sources::TRIANGLE;
 pub use weather::Weather;

@@ -107,6 +107,7 @@ pub(crate) struct Component {
     /// The mean of the kind, and by how much the lasting spread has shrunk, where this vehicle is known.
     pub(crate) of_kind: Vector,
     pub(crate) gained: Matrix,
+    pub(super) known: bool,
 }
 
 impl Component {
@@ -120,6 +121,7 @@ impl Component {
         more: ZERO,
         of_kind: [0.0; DIMENSIONS],
         gained: ZERO,
+        known: false,
     };
 
     /// The mean of `said`, moved.
@@ -144,7 +146,7 @@ impl Component {
 
     /// Whether something is known of the vehicle itself.
     pub(crate) fn is_known(&self) -> bool {
-        self.gained != ZERO
+        self.known
     }
 
     /// Scale matrix of one state.
@@ -312,12 +314,14 @@ impl SoundModel {
     /// The band of the high side ends at the system's cut-out, or where protection takes over.
     pub fn band(&self, feature: Feature) -> Option<Band<f64>> {
         let view = self.view(feature)?;
+        let z = [-QUANTILE_95, -QUANTILE_80, 0.0, QUANTILE_80, QUANTILE_95];
+        let [low_95, low_80, median, high_80, high_95] = self.quantiles(&view, z);
         let mut band = Band {
-            low_95: self.quantile(&view, -QUANTILE_95),
-            low_80: self.quantile(&view, -QUANTILE_80),
-            median: self.quantile(&view, 0.0),
-            high_80: self.quantile(&view, QUANTILE_80),
-            high_95: self.quantile(&view, QUANTILE_95),
+            low_95,
+            low_80,
+            median,
+            high_80,
+            high_95,
         };
         if feature == Feature::HighSide {
             let limit_k = f64::max(self.limit_k + self.ambient_k, band.median);
@@ -403,34 +407,53 @@ impl SoundModel {
         self.ambient_k
     }
 
-    /// The figure below which lie as many sound systems as below `z` of a standard normal distribution.
-    pub(crate) fn quantile(&self, view: &View, z: f64) -> f64 {
-        let share = normal_share(z);
-        let students: [Option<(f64, Student)>; SOURCES] = core::array::from_fn(|at| {
+    /// The figures below which lie as many sound systems as below each `z` of a standard normal distribution.
+    pub(crate) fn quantiles<const N: usize>(&self, view: &View, z: [f64; N]) -> [f64; N] {
+        let mixture = Mixture(core::array::from_fn(|at| {
             let component = self.components().get(at)?;
-            Some((component.weight, component.along(view)))
-        });
-        let each = || students.iter().flatten();
-        let mean: f64 = each().map(|(weight, student)| weight * student.mean).sum();
-        let scale = each().map(|(_, student)| student.scale).fold(0.0, f64::max);
+            let student = component.along(view);
+            Some((component.weight, student, student.top()))
+        }));
+        z.map(|z| mixture.quantile(z))
+    }
+}
+
+/// A figure over the sources: the weight of each, and its distribution with the density at the mean.
+struct Mixture([Option<(f64, Student, f64)>; SOURCES]);
+
+impl Mixture {
+    /// Halley's method from the normal distribution of the same mean and variance with the tails of a t distribution, held
+    /// between bounds that close in. Tails: Abramowitz & Stegun, 26.7.5, first term.
+    fn quantile(&self, z: f64) -> f64 {
+        let share = normal_share(z);
+        let each = || self.0.iter().flatten();
+        let mean: f64 = each().map(|(weight, student, _)| weight * student.mean).sum();
+        let spread = |(weight, student, _): &(f64, Student, f64)| {
+            let apart = student.mean - mean;
+            weight * (student.scale * student.scale + apart * apart)
+        };
+        let scale = sqrt(each().map(spread).sum());
         if scale <= 0.0 {
             return mean;
         }
-        // Newton's method, held between bounds that close in.
+        let least = each().map(|(_, student, _)| student.freedom.0).min().unwrap_or(1);
         let (mut low, mut high) = (mean - FARTHEST * scale, mean + FARTHEST * scale);
-        let mut x = mean + z * scale;
+        let mut x = mean + scale * (z + z * (z * z + 1.0) / (4.0 * f64::from(least)));
         for _ in 0..STEPS {
-            let (mut below, mut density) = (0.0, 0.0);
-            for (weight, student) in each() {
-                below += weight * student.below(x);
-                density += weight * student.density(x);
+            let (mut off, mut density, mut slope) = (-share, 0.0, 0.0);
+            for (weight, student, top) in each() {
+                let (own, own_slope) = student.density_from(*top, x);
+                off += weight * student.below(x);
+                density += weight * own;
+                slope += weight * own_slope;
             }
-            if below < share {
+            if off < 0.0 {
                 low = x;
             } else {
                 high = x;
             }
-            let next = x - (below - share) / density;
+            let newton = off / density;
+            let next = x - newton / (1.0 - 0.5 * newton * slope / density).clamp(0.5, 2.0);
             let next = if next > low && next < high {
                 next
             } else {
@@ -446,9 +469,10 @@ impl SoundModel {
     }
 }
 
-/// Quantiles are sought within so many scales of the mean, to this part of a scale, in at most so many steps.
+/// Quantiles are sought within so many scales of the mean, until a step is less than this part of a scale, after which the
+/// error is its third power, in at most so many steps.
 const FARTHEST: f64 = 60.0;
-const NEAR_ENOUGH: f64 = 1e-5;
+const NEAR_ENOUGH: f64 = 1e-4;
 const STEPS: u32 = 60;
 
 /// Probability below `z` of a standard normal distribution.

@@ -7,7 +7,7 @@ use super::sources::{SOURCES, Source};
 use crate::circuit::{FeatureVector, Readings};
 use crate::error::Error;
 use crate::names::{ErrorKind, ExpectedBasis, Quantity, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Freedom, Matrix, Read, Vector, ZERO};
+use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Freedom, Matrix, Read, Vector, Vectors, ZERO};
 use crate::numerics::sqrt;
 use crate::range::AMBIENT;
 use crate::saturation::{self, pseudo_critical};
@@ -127,27 +127,22 @@ impl Knowledge {
                 *entry += self.stretch * passing;
             }
         }
-        let factor = Factor::of(&scale, &noise, &read);
-        let distance = factor.distance(&off);
-        self.ln_weight += libm::log(f64::max(
-            factor.density_of_all(self.freedom, &distance),
-            f64::MIN_POSITIVE,
-        ));
+        let seen = Seen::of(&scale, &noise, &off, &read);
+        self.ln_weight += libm::log(f64::max(seen.density(self.freedom), f64::MIN_POSITIVE));
         // Every lasting deviation, given the visit.
-        let rows: [Vector; DIMENSIONS] = core::array::from_fn(|i| factor.explained(&lasting[i], lasting[i][i]).0);
-        let grown = self.freedom.stretch(distance.squared[factor.count()], factor.count());
+        let rows = seen.rows(&lasting);
+        let grown = self.freedom.stretch(seen.squared, read.count());
         let (mut after, mut left) = (mean, covariance);
         for i in 0..DIMENSIONS {
-            let told: f64 = rows[i].iter().zip(&distance.independent).map(|(a, b)| a * b).sum();
-            after[i] += told / deviation[i];
+            after[i] += seen.product(&rows[i], &seen.independent) / deviation[i];
             for j in 0..DIMENSIONS {
-                let explained: f64 = rows[i].iter().zip(&rows[j]).map(|(a, b)| a * b).sum();
+                let explained = seen.product(&rows[i], &rows[j]);
                 left[i][j] = grown * (covariance[i][j] - explained / (deviation[i] * deviation[j]));
             }
         }
         self.state = Some((after, left));
         self.stretch *= grown;
-        self.freedom = self.freedom.after(factor.count());
+        self.freedom = self.freedom.after(read.count());
     }
 
     /// Puts what is known into a component of the sound model.
@@ -167,6 +162,7 @@ impl Knowledge {
                 component.passing[i][j] *= self.stretch;
             }
         }
+        component.known = true;
         component.lasting = left;
         component.freedom = Freedom(self.freedom.0.min(MOST_FREEDOM));
         component.weight *= libm::exp(self.ln_weight);
@@ -183,21 +179,19 @@ impl Knowledge {
             let unsure_k = TABLE_UNSURE * deviation_k;
             noise[i] = unsure_k * unsure_k;
         }
-        let factor = Factor::of(&component.lasting, &noise, &read);
-        let distance = factor.distance(&off);
-        component.weight *= factor.density_of_all(component.freedom, &distance);
-        let rows: [Vector; DIMENSIONS] =
-            core::array::from_fn(|i| factor.explained(&component.lasting[i], component.lasting[i][i]).0);
+        let seen = Seen::of(&component.lasting, &noise, &off, &read);
+        component.weight *= seen.density(component.freedom);
+        let rows = seen.rows(&component.lasting);
         let mut left = component.lasting;
         for i in 0..DIMENSIONS {
-            let told: f64 = rows[i].iter().zip(&distance.independent).map(|(a, b)| a * b).sum();
-            component.mean[i] += told;
+            component.mean[i] += seen.product(&rows[i], &seen.independent);
             for j in 0..DIMENSIONS {
-                let explained: f64 = rows[i].iter().zip(&rows[j]).map(|(a, b)| a * b).sum();
+                let explained = seen.product(&rows[i], &rows[j]);
                 left[i][j] -= explained;
                 component.gained[i][j] += explained;
             }
         }
+        component.known = true;
         component.lasting = left;
         for (i, (_, deviation_k)) in sides.iter().enumerate() {
             let passing = f64::max(
@@ -211,6 +205,53 @@ impl Knowledge {
             }
         }
         component.freedom = TABLE_FREEDOM;
+    }
+}
+
+/// Readings against the scale matrix that foresaw them.
+struct Seen<'a> {
+    read: &'a Read,
+    factor: Factor<1>,
+    independent: Vectors<1>,
+    squared: f64,
+}
+
+impl<'a> Seen<'a> {
+    fn of(scale: &Matrix, noise: &Vector, off: &Vector, read: &'a Read) -> Self {
+        let part = read.part_of(|i, j| scale[i][j]);
+        let mut factor = Factor::empty(read.count());
+        factor.fill(0, |at| part[at], &read.part(noise));
+        factor.factorise();
+        let mut independent = read.part(off).map(|off| [off]);
+        factor.solve(&mut independent);
+        let [squared] = factor.product(&independent, &independent);
+        Self {
+            read,
+            factor,
+            independent,
+            squared,
+        }
+    }
+
+    fn density(&self, freedom: Freedom) -> f64 {
+        let count = self.read.count();
+        let ([narrow], [fall]) = (self.factor.narrow(count), freedom.fall([self.squared], count));
+        freedom.peaks()[count] * narrow * fall
+    }
+
+    /// The covariances of every dimension with what was read, in independent deviations.
+    fn rows(&self, scale: &Matrix) -> [Vectors<1>; DIMENSIONS] {
+        scale.map(|row| {
+            let mut row = self.read.part(&row).map(|entry| [entry]);
+            self.factor.solve(&mut row);
+            row
+        })
+    }
+
+    /// What the readings move of a number with such covariances, or take off the covariance of two.
+    fn product(&self, one: &Vectors<1>, other: &Vectors<1>) -> f64 {
+        let [product] = self.factor.product(one, other);
+        product
     }
 }
 

@@ -7,7 +7,7 @@ use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
-use crate::diagnosis::{Case, Diagnosis, Plan, Settings, diagnose};
+use crate::diagnosis::{Case, Diagnosis, Judgement, Plan, Settings, judge};
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant, RepairFinding};
 use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
@@ -92,7 +92,20 @@ impl Visit {
     /// ```
     #[inline(never)]
     pub fn diagnose(&self) -> Result<Diagnosis, Refusal> {
-        diagnose(&self.case, &self.settings).map_err(|error| self.blamed(error))
+        let judged = judge(&self.case, &self.settings).and_then(|judgement| judgement.diagnosis(&self.settings));
+        judged.map_err(|error| self.blamed(error))
+    }
+
+    /// The same with what it is taken from, which gives reasons and a plan.
+    ///
+    /// Errors: as [`Self::diagnose`].
+    pub fn judge(&self) -> Result<Judgement, Refusal> {
+        judge(&self.case, &self.settings).map_err(|error| self.blamed(error))
+    }
+
+    /// What a judgement tells.
+    pub(crate) fn told(&self, judgement: &Judgement) -> Result<Diagnosis, Refusal> {
+        judgement.diagnosis(&self.settings).map_err(|error| self.blamed(error))
     }
 
     #[cold]
@@ -154,11 +167,11 @@ impl Visit {
     /// # Ok::<(), intake::Refusal>(())
     /// ```
     pub fn plan(&self) -> Result<Plan, Refusal> {
-        let diagnosis = self.diagnose()?;
-        if self.has_proof() && proves(&self.prove_after(&diagnosis)?) {
+        let judgement = self.judge()?;
+        if self.has_proof() && proves(&self.prove_after(&self.told(&judgement)?)?) {
             return Ok(Plan::EMPTY);
         }
-        Ok(diagnosis.plan(&self.settings))
+        Ok(judgement.plan(&self.settings))
     }
 
     /// The same where the diagnosis of the vehicle as it came in is known.

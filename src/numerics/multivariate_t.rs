@@ -3,7 +3,7 @@
 //! Source: Kotz & Nadarajah, Multivariate t Distributions and Their Applications, Cambridge 2004, chapter 1: density (1.1),
 //! marginals (1.9), conditionals (1.11).
 
-#![allow(clippy::needless_range_loop)] // rows and columns of matrices
+#![allow(clippy::needless_range_loop)] // rows, columns and lanes of matrices
 
 use super::sqrt;
 
@@ -13,6 +13,10 @@ pub(crate) const DIMENSIONS: usize = 8;
 pub(crate) type Vector = [f64; DIMENSIONS];
 /// A scale matrix; both triangles are filled.
 pub(crate) type Matrix = [[f64; DIMENSIONS]; DIMENSIONS];
+/// Entries of a lower triangle, row by row.
+pub(crate) const TRIANGLE: usize = DIMENSIONS * (DIMENSIONS + 1) / 2;
+/// A lower triangle, row by row.
+pub(crate) type Triangle = [f64; TRIANGLE];
 
 /// All noughts.
 pub(crate) const ZERO: Matrix = [[0.0; DIMENSIONS]; DIMENSIONS];
@@ -21,11 +25,24 @@ pub(crate) const ZERO: Matrix = [[0.0; DIMENSIONS]; DIMENSIONS];
 /// dimensions repeat each other.
 const LEAST_LEFT: f64 = 1e-6;
 
-/// Which dimensions were read, in the order in which they are taken in.
+/// Where a row of a lower triangle starts.
+const ROW: [usize; DIMENSIONS] = {
+    let mut starts = [0; DIMENSIONS];
+    let mut row = 1;
+    while row < DIMENSIONS {
+        starts[row] = starts[row - 1] + row;
+        row += 1;
+    }
+    starts
+};
+
+/// Which dimensions were read. Vectors and triangles of what was read have these in their order, and nothing behind them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Read {
     order: [usize; DIMENSIONS],
     count: usize,
+    /// The place of each entry of their triangle in that of all dimensions.
+    entries: [u8; TRIANGLE],
 }
 
 impl Read {
@@ -34,10 +51,14 @@ impl Read {
         let mut of = Self {
             order: [0; DIMENSIONS],
             count: 0,
+            entries: [0; TRIANGLE],
         };
         for i in (0..DIMENSIONS).filter(|i| read(*i)) {
             of.order[of.count] = i;
             of.count += 1;
+            for (m, j) in of.order[..of.count].iter().enumerate() {
+                of.entries[ROW[of.count - 1] + m] = (ROW[i] + j) as u8;
+            }
         }
         of
     }
@@ -46,127 +67,168 @@ impl Read {
     pub(crate) fn places(&self) -> &[usize] {
         &self.order[..self.count]
     }
-}
 
-/// The Cholesky factor of the part of a scale matrix that belongs to what was read.
-pub(crate) struct Factor<'a> {
-    read: &'a Read,
-    /// Row by row, lower triangle; the diagonal holds one over the factor's.
-    lower: Matrix,
-    /// One over the square root of the determinant, for the first k dimensions.
-    narrow: [f64; DIMENSIONS + 1],
-}
-
-impl<'a> Factor<'a> {
-    /// The factor of a matrix plus the variances `noise`.
-    pub(crate) fn of(scale: &Matrix, noise: &Vector, read: &'a Read) -> Self {
-        Self::of_entries(|i, j| scale[i][j], noise, read)
+    /// How many there are.
+    pub(crate) const fn count(&self) -> usize {
+        self.count
     }
 
-    /// The same of a matrix of which `entry` gives row and column, the row being the larger one.
+    /// Those entries of a vector.
+    pub(crate) fn part(&self, of: &Vector) -> Vector {
+        let mut part = [0.0; DIMENSIONS];
+        for (part, i) in part.iter_mut().zip(self.places()) {
+            *part = of[*i];
+        }
+        part
+    }
+
+    /// The places of the entries of their triangle in a lower triangle of all dimensions.
     #[inline]
-    pub(crate) fn of_entries(entry: impl Fn(usize, usize) -> f64, noise: &Vector, read: &'a Read) -> Self {
-        let mut factor = Self {
-            read,
-            lower: ZERO,
-            narrow: [1.0; DIMENSIONS + 1],
-        };
-        for (n, i) in read.places().iter().copied().enumerate() {
-            let own = entry(i, i) + noise[i];
+    pub(crate) fn entries(&self) -> impl Fn(usize) -> usize {
+        |at| usize::from(self.entries[at % TRIANGLE]) % TRIANGLE
+    }
+
+    /// Their triangle of a matrix of all dimensions.
+    pub(crate) fn part_of(&self, of: impl Fn(usize, usize) -> f64) -> Triangle {
+        let mut part = [0.0; TRIANGLE];
+        for (n, i) in self.places().iter().enumerate() {
+            for (m, j) in self.places()[..=n].iter().enumerate() {
+                part[ROW[n] + m] = of(*i, *j);
+            }
+        }
+        part
+    }
+}
+
+/// The place of an entry in a lower triangle, whichever of its row and column is the larger one.
+pub(crate) const fn entry_of(i: usize, j: usize) -> usize {
+    if i < j { ROW[j] + i } else { ROW[i] + j }
+}
+
+/// One number of each of `L` matrices or vectors that are worked out side by side, as a machine adds several at a time.
+pub(crate) type Lanes<const L: usize> = [f64; L];
+/// Vectors side by side.
+pub(crate) type Vectors<const L: usize> = [Lanes<L>; DIMENSIONS];
+
+/// `from` less a product, lane by lane.
+#[inline]
+fn less<const L: usize>(from: &mut Lanes<L>, one: &Lanes<L>, other: &Lanes<L>) {
+    for ((from, one), other) in from.iter_mut().zip(one).zip(other) {
+        *from -= one * other;
+    }
+}
+
+/// Scale matrices side by side, each as L D L', L a lower triangle with ones on its diagonal.
+pub(crate) struct Factor<const L: usize> {
+    count: usize,
+    /// L below the diagonal; on it one over D.
+    lower: [Lanes<L>; TRIANGLE],
+}
+
+impl<const L: usize> Factor<L> {
+    /// For matrices of so many dimensions, all noughts until they are filled in.
+    pub(crate) const fn empty(count: usize) -> Self {
+        let lower = [[0.0; L]; TRIANGLE];
+        Self { count, lower }
+    }
+
+    /// Fills in a matrix by the entries of its lower triangle, and what is added to its diagonal.
+    #[inline]
+    pub(crate) fn fill(&mut self, lane: usize, entry: impl Fn(usize) -> f64, variances: &Vector) {
+        let many = ROW.get(self.count).copied().unwrap_or(TRIANGLE);
+        for (at, to) in self.lower.iter_mut().enumerate().take(many) {
+            to[lane] = entry(at);
+        }
+        for (n, variance) in variances.iter().enumerate().take(self.count) {
+            self.lower[ROW[n] + n][lane] += variance;
+        }
+    }
+
+    /// Puts the factors in the place of the matrices.
+    pub(crate) fn factorise(&mut self) {
+        for n in 0..self.count.min(DIMENSIONS) {
+            let (above, row) = self.lower.split_at_mut(ROW[n]);
+            let row = &mut row[..=n];
+            // The row of L times D, then of L.
+            for m in 0..n {
+                let mut sum = row[m];
+                for k in 0..m {
+                    less(&mut sum, &row[k], &above[ROW[m] + k]);
+                }
+                row[m] = sum;
+            }
+            let own = row[n];
             let mut left = own;
             for m in 0..n {
-                let mut sum = entry(i, read.order[m]);
-                for k in 0..m {
-                    sum -= factor.lower[n][k] * factor.lower[m][k];
+                let times_d = row[m];
+                for lane in 0..L {
+                    row[m][lane] *= above[ROW[m] + m][lane];
                 }
-                let entry = sum * factor.lower[m][m];
-                factor.lower[n][m] = entry;
-                left -= entry * entry;
+                less(&mut left, &times_d, &row[m]);
             }
-            let inverse = 1.0 / sqrt(f64::max(left, LEAST_LEFT * own));
-            factor.lower[n][n] = inverse;
-            factor.narrow[n + 1] = factor.narrow[n] * inverse;
-        }
-        factor
-    }
-
-    /// How far a point lies from the mean: its independent deviations, and the squared distance over the first k dimensions.
-    #[inline]
-    pub(crate) fn distance(&self, off: &Vector) -> Distance {
-        let mut distance = Distance {
-            independent: [0.0; DIMENSIONS],
-            squared: [0.0; DIMENSIONS + 1],
-        };
-        for (n, i) in self.read.places().iter().copied().enumerate() {
-            let mut left = off[i];
-            for k in 0..n {
-                left -= self.lower[n][k] * distance.independent[k];
+            for lane in 0..L {
+                row[n][lane] = 1.0 / f64::max(left[lane], LEAST_LEFT * own[lane]);
             }
-            let independent = left * self.lower[n][n];
-            distance.independent[n] = independent;
-            distance.squared[n + 1] = distance.squared[n] + independent * independent;
         }
-        distance
     }
 
-    /// Density of the first `count` dimensions read at a squared distance.
-    #[inline]
-    pub(crate) fn density(&self, freedom: Freedom, distance: &Distance, count: usize) -> f64 {
-        freedom.peak(count) * self.narrow[count] * freedom.fall(distance.squared[count], count)
-    }
-
-    /// Density of all that was read.
-    #[inline]
-    pub(crate) fn density_of_all(&self, freedom: Freedom, distance: &Distance) -> f64 {
-        self.density(freedom, distance, self.read.count)
-    }
-
-    /// A row of coefficients on the independent deviations for one more number, whose covariances with every dimension are
-    /// `with`, and the part of its variance `own` that they leave.
-    pub(crate) fn explained(&self, with: &Vector, own: f64) -> (Vector, f64) {
-        let (mut row, mut left) = ([0.0; DIMENSIONS], own);
-        for (n, i) in self.read.places().iter().copied().enumerate() {
-            let mut sum = with[i];
-            for k in 0..n {
-                sum -= self.lower[n][k] * row[k];
+    /// One over the square root of the determinant of the first `count` rows.
+    pub(crate) fn narrow(&self, count: usize) -> Lanes<L> {
+        let mut product = [1.0; L];
+        for n in 0..count.min(DIMENSIONS) {
+            for (product, inverse) in product.iter_mut().zip(self.lower[ROW[n] + n]) {
+                *product *= inverse;
             }
-            row[n] = sum * self.lower[n][n];
-            left -= row[n] * row[n];
         }
-        (row, f64::max(left, LEAST_LEFT * own))
+        product.map(sqrt)
     }
 
-    /// One more number, given what was read: mean, scale and degrees of freedom of its t distribution.
-    pub(crate) fn given(
-        &self,
-        freedom: Freedom,
-        distance: &Distance,
-        mean: f64,
-        (row, left): (&Vector, f64),
-    ) -> Student {
-        let count = self.read.count;
-        let told: f64 = row.iter().zip(&distance.independent).map(|(row, off)| row * off).sum();
-        let after = freedom.after(count);
-        Student {
-            mean: mean + told,
-            scale: sqrt(left * freedom.stretch(distance.squared[count], count)),
-            freedom: after,
+    /// Makes vectors independent deviations: L^-1 times each.
+    #[inline]
+    pub(crate) fn solve(&self, vectors: &mut Vectors<L>) {
+        for n in 1..self.count.min(DIMENSIONS) {
+            let row = &self.lower[ROW[n]..ROW[n] + n];
+            let (above, own) = vectors.split_at_mut(n);
+            let mut left = own[0];
+            for (entry, above) in row.iter().zip(above) {
+                less(&mut left, entry, above);
+            }
+            own[0] = left;
         }
     }
 
-    /// How many dimensions were read.
-    pub(crate) const fn count(&self) -> usize {
-        self.read.count
+    /// The product of such vectors with the inverse of the matrix between them.
+    #[inline]
+    pub(crate) fn product(&self, one: &Vectors<L>, other: &Vectors<L>) -> Lanes<L> {
+        let mut sum = [0.0; L];
+        for n in 0..self.count.min(DIMENSIONS) {
+            let inverse = &self.lower[ROW[n] + n];
+            for lane in 0..L {
+                sum[lane] += one[n][lane] * other[n][lane] * inverse[lane];
+            }
+        }
+        sum
     }
-}
 
-/// How far a point lies from a mean.
-#[derive(Clone, Copy)]
-pub(crate) struct Distance {
-    /// Deviations, made independent, in scales; in the order of what was read.
-    pub(crate) independent: Vector,
-    /// Squared distance over the first k of them.
-    pub(crate) squared: [f64; DIMENSIONS + 1],
+    /// The squared distances of such vectors over the first dimension, the first two, and so on.
+    pub(crate) fn squares(&self, independent: &Vectors<L>) -> impl Iterator<Item = Lanes<L>> {
+        let each = independent.iter().enumerate().take(self.count);
+        each.scan([0.0; L], |sum, (n, one)| {
+            for lane in 0..L {
+                sum[lane] += one[lane] * one[lane] * self.lower[ROW[n] + n][lane];
+            }
+            Some(*sum)
+        })
+    }
+
+    /// What is read of a matrix tells of one more number: the covariances with what was read, made independent deviations,
+    /// and the part of its variance that they leave.
+    pub(crate) fn explained(&self, mut with: Vectors<L>, own: Lanes<L>) -> (Vectors<L>, Lanes<L>) {
+        self.solve(&mut with);
+        let told = self.product(&with, &with);
+        let left = core::array::from_fn(|lane| f64::max(own[lane] - told[lane], LEAST_LEFT * own[lane]));
+        (with, left)
+    }
 }
 
 /// Degrees of freedom: a whole number, at least 1.
@@ -188,29 +250,37 @@ impl Freedom {
         (self.value() + squared) / (self.value() + count as f64)
     }
 
-    /// Density at the mean for unit scales: gamma((n + d) / 2) / (gamma(n / 2) (n pi)^(d / 2)).
-    pub(crate) fn peak(self, count: usize) -> f64 {
+    /// Density at the mean for unit scales, in no dimension, one, two, and so on:
+    /// gamma((n + d) / 2) / (gamma(n / 2) (n pi)^(d / 2)).
+    pub(crate) fn peaks(self) -> [f64; DIMENSIONS + 1] {
         if self == Self::USUAL {
-            return PEAKS[count];
+            return PEAKS;
         }
         let half = 0.5 * self.value();
-        let more = half + 0.5 * count as f64;
-        let spread = 0.5 * count as f64 * libm::log(self.value() * core::f64::consts::PI);
-        libm::exp(libm::lgamma(more) - libm::lgamma(half) - spread)
+        let spread = self.value() * core::f64::consts::PI;
+        let mut peaks = [1.0; DIMENSIONS + 1];
+        peaks[1] = libm::exp(libm::lgamma(half + 0.5) - libm::lgamma(half)) / sqrt(spread);
+        for count in 2..=DIMENSIONS {
+            // gamma(x + 1) = x gamma(x)
+            peaks[count] = peaks[count - 2] * (half + 0.5 * (count - 2) as f64) / spread;
+        }
+        peaks
     }
 
     /// Fall of the density from its peak: (1 + q / n)^-((n + d) / 2).
     #[inline]
-    pub(crate) fn fall(self, squared: f64, count: usize) -> f64 {
-        let inverse = 1.0 / (1.0 + squared / self.value());
+    pub(crate) fn fall<const L: usize>(self, squared: Lanes<L>, count: usize) -> Lanes<L> {
+        let inverse = squared.map(|squared| self.value() / (self.value() + squared));
         let twice = self.0 as usize + count;
-        let mut power = if twice % 2 == 1 { sqrt(inverse) } else { 1.0 };
+        let mut power = if twice % 2 == 1 { inverse.map(sqrt) } else { [1.0; L] };
         let (mut square, mut left) = (inverse, twice / 2);
         while left > 0 {
-            if left % 2 == 1 {
-                power *= square;
+            for lane in 0..L {
+                if left % 2 == 1 {
+                    power[lane] *= square[lane];
+                }
+                square[lane] *= square[lane];
             }
-            square *= square;
             left /= 2;
         }
         power
@@ -220,7 +290,7 @@ impl Freedom {
     pub(crate) const USUAL: Self = Self(5);
 }
 
-/// [`Freedom::peak`] for five degrees.
+/// [`Freedom::peaks`] for five degrees.
 const PEAKS: [f64; DIMENSIONS + 1] = [
     1.0,
     0.379_606_689_822_494_1,
@@ -250,35 +320,77 @@ impl Student {
         }
     }
 
-    /// Density at `x`.
-    pub(crate) fn density(self, x: f64) -> f64 {
+    /// Density at the mean.
+    pub(crate) fn top(self) -> f64 {
+        self.freedom.peaks()[1] / self.scale
+    }
+
+    /// Density at `x` and its slope there, from the density at the mean.
+    #[inline]
+    pub(crate) fn density_from(self, top: f64, x: f64) -> (f64, f64) {
         let z = (x - self.mean) / self.scale;
-        self.freedom.peak(1) / self.scale * self.freedom.fall(z * z, 1)
+        let [fall] = self.freedom.fall([z * z], 1);
+        let n = self.freedom.value();
+        (top * fall, -top * fall * (n + 1.0) * z / ((n + z * z) * self.scale))
     }
 
     /// Probability below `x`.
     ///
-    /// Source: Abramowitz & Stegun, 26.7.3 and 26.7.4.
+    /// Sources: Abramowitz & Stegun, 26.7.3 and 26.7.4; beyond [`SERIES`] degrees of freedom the expansion of Hill 1970, Comm. ACM
+    /// 13(10):617-619 (algorithm 395), which differs from them by less than 1e-11 there.
+    #[inline]
     pub(crate) fn below(self, x: f64) -> f64 {
         let t = (x - self.mean) / self.scale;
         let (n, many) = (self.freedom.value(), self.freedom.0);
-        let cosine2 = n / (n + t * t);
-        let sine = t / sqrt(n + t * t);
+        if many > SERIES {
+            return near_normal(t, n);
+        }
+        let inverse = 1.0 / (n + t * t);
+        let cosine2 = n * inverse;
         let even = many.is_multiple_of(2);
-        let mut term = if even { 1.0 } else { sqrt(cosine2) };
-        let (mut sum, mut power) = (0.0, u32::from(!even));
-        while power + 2 <= many {
+        let (mut term, mut sum) = (1.0, 0.0);
+        for share in SHARES
+            .iter()
+            .take(many as usize - 1)
+            .skip(usize::from(!even))
+            .step_by(2)
+        {
             sum += term;
-            term *= cosine2 * f64::from(power + 1) / f64::from(power + 2);
-            power += 2;
+            term *= cosine2 * share;
         }
         if even {
-            0.5 + 0.5 * sine * sum
+            0.5 + 0.5 * t * sqrt(inverse) * sum
         } else {
-            let angle = libm::atan(t / sqrt(n));
-            0.5 + (angle + sine * sum) * core::f64::consts::FRAC_1_PI
+            let root = sqrt(n);
+            let angle = libm::atan(t / root);
+            0.5 + (angle + t * root * inverse * sum) * core::f64::consts::FRAC_1_PI
         }
     }
+}
+
+/// The most degrees of freedom for which the series is summed.
+const SERIES: u32 = 30;
+
+/// (k + 1) / (k + 2).
+const SHARES: [f64; SERIES as usize] = {
+    let mut shares = [0.0; SERIES as usize];
+    let mut k = 0;
+    while k < SERIES as usize {
+        shares[k] = (k + 1) as f64 / (k + 2) as f64;
+        k += 1;
+    }
+    shares
+};
+
+/// Probability below `t` for many degrees of freedom.
+fn near_normal(t: f64, n: f64) -> f64 {
+    let a = n - 0.5;
+    let b = 48.0 * a * a;
+    let y = a * libm::log1p(t * t / n);
+    let fall = (((-0.4 * y - 3.3) * y - 24.0) * y - 85.5) / (0.8 * y * y + 100.0 + b);
+    let z = ((fall + y + 3.0) / b + 1.0) * sqrt(y);
+    let beyond = 0.5 * libm::erfc(z * core::f64::consts::FRAC_1_SQRT_2);
+    if t > 0.0 { 1.0 - beyond } else { beyond }
 }
 
 #[cfg(test)]
@@ -304,11 +416,14 @@ mod tests {
 
     #[test]
     fn the_density_is_the_slope_of_the_probability() {
-        for freedom in [1, 2, 3, 5, 6, 12, 33] {
+        for freedom in [1, 2, 3, 5, 6, 12, 30, 31, 400] {
             for step in -12..12 {
                 let (t, z) = (standard(freedom), 0.4 * f64::from(step) + 0.1);
                 let slope = (t.below(z + 1e-5) - t.below(z - 1e-5)) / 2e-5;
-                assert!((slope - t.density(z)).abs() < 1e-8, "{freedom} {z}");
+                let density = |z: f64| t.density_from(t.top(), z);
+                assert!((slope - density(z).0).abs() < 1e-8, "{freedom} {z}");
+                let second = (density(z + 1e-5).0 - density(z - 1e-5).0) / 2e-5;
+                assert!((second - density(z).1).abs() < 1e-8, "{freedom} {z}");
             }
         }
     }
@@ -319,9 +434,18 @@ mod tests {
             let five = 5.0 * core::f64::consts::PI;
             let formula =
                 libm::tgamma(2.5 + 0.5 * count as f64) / libm::tgamma(2.5) / libm::pow(five, 0.5 * count as f64);
-            assert!((Freedom::USUAL.peak(count) / formula - 1.0).abs() < 1e-12, "{count}");
+            assert!((PEAKS[count] / formula - 1.0).abs() < 1e-12, "{count}");
         }
-        assert!((Freedom(9).peak(2) - 1.0 / core::f64::consts::TAU).abs() < 1e-12); // in two dimensions always
+        for freedom in [1, 9, 400] {
+            let peaks = Freedom(freedom).peaks();
+            assert!((peaks[2] - 1.0 / core::f64::consts::TAU).abs() < 1e-12); // in two dimensions always
+            assert!(
+                (peaks[4] / (f64::from(freedom + 2) / f64::from(freedom))
+                    - 1.0 / libm::pow(core::f64::consts::TAU, 2.0))
+                .abs()
+                    < 1e-12
+            );
+        }
     }
 
     /// Some scale matrix, and a point.
@@ -343,33 +467,55 @@ mod tests {
         let some_read = Read::of(|i| [0, 2, 5].contains(&i));
         let more_read = Read::of(|i| [0, 2, 5, 6].contains(&i));
         let noise = [0.5; DIMENSIONS];
-        let fewer = Factor::of(&scale, &noise, &some_read);
-        let more = Factor::of(&scale, &noise, &more_read);
+        let factor = |read: &Read| {
+            let mut factor = Factor::<1>::empty(read.count());
+            let part = read.part_of(|i, j| scale[i][j]);
+            factor.fill(0, |at| part[at], &noise);
+            factor.factorise();
+            factor
+        };
+        let (fewer, more) = (factor(&some_read), factor(&more_read));
         let five = Freedom::USUAL;
-        let distance = fewer.distance(&off);
-        let (row, left) = fewer.explained(&scale[6], scale[6][6]);
-        let given = fewer.given(five, &distance, 0.0, (&row, left)).as_read(0.0);
+        let at = |factor: &Factor<1>, read: &Read, off: &Vector| {
+            let mut independent = read.part(off).map(|off| [off]);
+            factor.solve(&mut independent);
+            (independent, factor.product(&independent, &independent))
+        };
+        let density = |factor: &Factor<1>, squared, count: usize| {
+            five.peaks()[count] * factor.narrow(count)[0] * five.fall(squared, count)[0]
+        };
+        let given = |own: f64, (independent, [squared]): (Vectors<1>, [f64; 1])| {
+            let (row, [left]) = fewer.explained(some_read.part(&scale[6]).map(|with| [with]), [own]);
+            Student {
+                mean: fewer.product(&row, &independent)[0],
+                scale: sqrt(left * five.stretch(squared, 3)),
+                freedom: five.after(3),
+            }
+        };
+        let seen = at(&fewer, &some_read, &off);
         let (mut sum, mut first) = (0.0, 0.0);
         for step in -4_000..4_000 {
             off[6] = 0.05 * f64::from(step);
-            let density = 0.05 * more.density_of_all(five, &more.distance(&off));
+            let density = 0.05 * density(&more, at(&more, &more_read, &off).1, 4);
             sum += density;
             first += density * off[6];
         }
-        let alone = fewer.density_of_all(five, &distance);
+        let alone = density(&fewer, seen.1, 3);
         assert!((sum / alone - 1.0).abs() < 1e-6, "{sum} {alone}");
-        assert!(
-            (first / sum - given.mean).abs() < 1e-4,
-            "{} {}",
-            first / sum,
-            given.mean
-        );
-        assert_eq!(given.freedom, Freedom(8));
+        let mean = given(scale[6][6], seen).mean;
+        assert!((first / sum - mean).abs() < 1e-4, "{} {mean}", first / sum);
         // The density at a point is that of the others times that of the last one.
         off[6] = 1.3;
-        let (row, left) = fewer.explained(&scale[6], scale[6][6] + noise[6]);
-        let last = fewer.given(five, &distance, 0.0, (&row, left)).density(1.3);
-        let both = more.density_of_all(five, &more.distance(&off));
+        let last = given(scale[6][6] + noise[6], seen);
+        let last = last.density_from(last.top(), 1.3).0;
+        let (independent, squared) = at(&more, &more_read, &off);
+        let both = density(&more, squared, 4);
         assert!((both / (alone * last) - 1.0).abs() < 1e-12, "{both}");
+        // What the first three dimensions say stands in the squares.
+        let squares: [[f64; 1]; 4] =
+            core::array::from_fn(|at| more.squares(&independent).nth(at).unwrap_or([f64::NAN]));
+        assert!(
+            (density(&more, squares[2], 3) / alone - 1.0).abs() < 1e-12 && (squares[3][0] - squared[0]).abs() < 1e-12
+        );
     }
 }

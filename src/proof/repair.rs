@@ -28,7 +28,7 @@ pub struct Seen {
 }
 
 /// What the readings before and after tell together.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Proof {
     /// The judgement.
     pub finding: RepairFinding,
@@ -104,7 +104,7 @@ pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settin
         other_fault,
         vent_gained_k: vent_gained_k(before, after, first, &second),
         seen: seen(first, &second),
-        before: *first,
+        before: first.clone(),
         after: second,
     })
 }
@@ -182,7 +182,7 @@ fn seen(before: &Diagnosis, after: &Diagnosis) -> List<Seen, { Feature::ALL.len(
 fn vent_gained_k(before: &Case, after: &Case, first: &Diagnosis, second: &Diagnosis) -> Option<f64> {
     let above = |case: &Case, diagnosis: &Diagnosis| {
         let vent_k = in_kelvins(case.readings.vent?.value);
-        Some(vent_k - in_kelvins(diagnosis.expected?.vent.median))
+        Some(vent_k - in_kelvins(diagnosis.expected.as_ref()?.vent.median))
     };
     Some(above(before, first)? - above(after, second)?)
 }

@@ -29,14 +29,16 @@ use alloc::vec::Vec;
 /// `quality`. What is not known is `null`.
 ///
 /// ```
-/// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
+/// use coldloop::{diagnosis::{Settings, judge}, intake, report};
 /// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
-/// let answer = report::json(&case, &diagnose(&case, &Settings::default())?);
+/// let settings = Settings::default();
+/// let judgement = judge(&case, &settings)?;
+/// let answer = report::json(&case, &judgement.diagnosis(&settings)?, &judgement.reasons());
 /// assert!(answer.starts_with(r#"{"verdict":"#));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn json(case: &Case, diagnosis: &Diagnosis) -> String {
-    answer(case, diagnosis).to_string()
+pub fn json(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> String {
+    answer(case, diagnosis, reasons).to_string()
 }
 
 /// A refused readings file as one JSON object: `refused`, with the `key` and the `value` of the first mistake, a `message`
@@ -65,13 +67,13 @@ pub fn refusal_json(refusal: &Refusal) -> String {
     record!({ "refused": refused }).to_string()
 }
 
-pub(super) fn answer(case: &Case, diagnosis: &Diagnosis) -> Json {
-    let (verdict, reasons) = (&diagnosis.verdict, diagnosis.reasons());
+pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> Json {
+    let verdict = &diagnosis.verdict;
     record!({
         "verdict": verdict.kind.id(),
         "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         "rival": verdict.rival.map(Fault::id),
-        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, &reasons, ranked)).collect::<Vec<_>>(),
+        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, reasons, ranked)).collect::<Vec<_>>(),
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),

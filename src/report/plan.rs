@@ -19,10 +19,10 @@ use core::fmt::{self, Write};
 /// `probability`, `then`, `then_probability`, `next` (the place of the next step in `steps`, counted from zero, or `null` at the end).
 ///
 /// ```
-/// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
+/// use coldloop::{diagnosis::{Settings, judge}, intake, report};
 /// let case = intake::case_from_toml(include_str!("../../examples/readings/overcharge.toml"))?;
 /// let settings = Settings::default();
-/// let plan = diagnose(&case, &settings)?.plan(&settings);
+/// let plan = judge(&case, &settings)?.plan(&settings);
 /// assert!(report::plan_json(&plan, &case.system).starts_with(r#"{"expected_minutes":"#));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```

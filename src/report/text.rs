@@ -6,7 +6,7 @@ use super::rows::{Row, Scale, rows};
 use super::units::Units;
 use super::words::{per_cent, result, says, severity, spoken, standing, strength};
 use crate::circuit::Estimate;
-use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, TwoFaults};
+use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, Reasons, TwoFaults};
 use crate::intake::Judgements;
 use crate::names::{Caution, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
@@ -23,18 +23,21 @@ const LIKELIER_THAN_NOT: f64 = 0.5;
 /// next check, cautions.
 ///
 /// ```
-/// use coldloop::{diagnosis::{Settings, diagnose}, intake, report};
+/// use coldloop::{diagnosis::{Settings, judge}, intake, report};
 /// let file = include_str!("../../examples/readings/low-charge.toml");
 /// let case = intake::case_from_toml(file)?;
-/// let diagnosis = diagnose(&case, &Settings::default())?;
-/// let text = report::text(&case, &diagnosis, report::Units::as_written(file));
+/// let settings = Settings::default();
+/// let judgement = judge(&case, &settings)?;
+/// let units = report::Units::as_written(file);
+/// let text = report::text(&case, &judgement.diagnosis(&settings)?, &judgement.reasons(), units);
 /// assert!(text.contains("undercharge"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn text(case: &Case, diagnosis: &Diagnosis, units: Units) -> String {
+pub fn text(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, units: Units) -> String {
     Report {
         case,
         diagnosis,
+        reasons,
         units,
         plan: None,
         proof: None,
@@ -45,6 +48,7 @@ pub fn text(case: &Case, diagnosis: &Diagnosis, units: Units) -> String {
 pub(super) struct Report<'a> {
     pub(super) case: &'a Case,
     pub(super) diagnosis: &'a Diagnosis,
+    pub(super) reasons: &'a Reasons<'a>,
     pub(super) units: Units,
     /// Stands in the place of the next checks.
     pub(super) plan: Option<&'a Plan>,
@@ -64,7 +68,7 @@ impl Report<'_> {
         self.readings(out)?;
         self.figures(out)?;
         self.verdict(out)?;
-        self.reasons(out)?;
+        self.why(out)?;
         match self.plan {
             Some(plan) => plan::write(out, plan)?,
             None => self.checks(out)?,
@@ -272,11 +276,11 @@ impl Report<'_> {
         Ok(())
     }
 
-    fn reasons(&self, out: &mut String) -> fmt::Result {
+    fn why(&self, out: &mut String) -> fmt::Result {
         let Some(first) = self.diagnosis.faults.first() else {
             return Ok(());
         };
-        let because = self.diagnosis.because(first.fault, first.rival);
+        let because = self.reasons.because(first.fault, first.rival);
         let mut weighty: Vec<&Contribution> = because.iter().filter(|c| libm::fabs(c.log_odds) >= 0.18).collect();
         put_in_order(&mut weighty, |a, b| libm::fabs(a.log_odds) > libm::fabs(b.log_odds));
         if weighty.is_empty() {

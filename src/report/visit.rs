@@ -22,9 +22,10 @@ use alloc::string::{String, ToString};
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
-    let mut diagnosis = visit.diagnose()?;
+    let judgement = visit.judge()?;
+    let mut diagnosis = visit.told(&judgement)?;
     let proof = proof(visit, &mut diagnosis)?;
-    let mut told = answer(&visit.case, &diagnosis);
+    let mut told = answer(&visit.case, &diagnosis, &judgement.reasons());
     if let (Json::Object(entries), Some(proof)) = (&mut told, &proof) {
         entries.push(("proof".into(), judgements(proof)));
     }
@@ -42,13 +43,15 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
-    let mut diagnosis = visit.diagnose()?;
+    let judgement = visit.judge()?;
+    let mut diagnosis = visit.told(&judgement)?;
     let proof = proof(visit, &mut diagnosis)?;
     let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
-    let plan = (!sound && diagnosis.next_step.is_some()).then(|| diagnosis.plan(&visit.settings));
+    let plan = (!sound && diagnosis.next_step.is_some()).then(|| judgement.plan(&visit.settings));
     let report = Report {
         case: &visit.case,
         diagnosis: &diagnosis,
+        reasons: &judgement.reasons(),
         units,
         plan: plan.as_ref().filter(|plan| !plan.steps.is_empty()),
         proof: proof.as_ref(),

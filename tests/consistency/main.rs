@@ -10,7 +10,7 @@ mod drawn;
 mod figures;
 mod told;
 
-use coldloop::diagnosis::{Action, Diagnosis, Plan, can_check, diagnose, exists, measure};
+use coldloop::diagnosis::{Action, Diagnosis, Judgement, Plan, can_check, diagnose, exists, judge, measure};
 use coldloop::units::{in_kelvins, kelvins};
 use coldloop::{Fault, QualityNote, VerdictKind};
 use drawn::Asked;
@@ -21,9 +21,10 @@ const LIMIT_95: f64 = 1.959_963_984_540_054;
 /// Two ways to one number may round differently.
 const ROUNDING: f64 = 1e-9;
 
-/// A case, its answer and its plan.
+/// A case, what is believed of it, its answer and its plan.
 struct Answered {
     asked: Asked,
+    judgement: Judgement,
     answer: Diagnosis,
     plan: Plan,
 }
@@ -34,10 +35,16 @@ static ALL: LazyLock<Vec<Answered>> = LazyLock::new(|| {
     cases
         .into_iter()
         .map(|asked| {
-            let answer =
-                diagnose(&asked.case, &asked.settings).unwrap_or_else(|error| panic!("{}: {error}", asked.name));
-            let plan = answer.plan(&asked.settings);
-            Answered { asked, answer, plan }
+            let judgement =
+                judge(&asked.case, &asked.settings).unwrap_or_else(|error| panic!("{}: {error}", asked.name));
+            let answer = judgement.diagnosis(&asked.settings).unwrap();
+            let plan = judgement.plan(&asked.settings);
+            Answered {
+                asked,
+                judgement,
+                answer,
+                plan,
+            }
         })
         .collect()
 });
@@ -231,8 +238,8 @@ fn checks_can_be_done_and_are_not_done_already() {
 /// The contributions add up to the odds of a fault against its rival.
 #[test]
 fn reasons_add_up_to_the_odds() {
-    no_answer(|Answered { answer, .. }| {
-        let reasons = answer.reasons();
+    no_answer(|Answered { judgement, answer, .. }| {
+        let reasons = judgement.reasons();
         answer.faults.iter().find_map(|ranked| {
             let other = answer.ranked(ranked.rival)?.probability;
             let because = reasons.because(ranked.fault, ranked.rival);
@@ -266,7 +273,7 @@ fn the_same_case_has_the_same_answer() {
         again.conditions.ambient = kelvins(in_kelvins(case.conditions.ambient));
         assert_eq!(
             diagnose(&again, &one.asked.settings),
-            Ok(one.answer),
+            Ok(one.answer.clone()),
             "{}",
             one.asked.name
         );

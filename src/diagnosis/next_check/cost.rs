@@ -62,46 +62,36 @@ pub(crate) struct Order {
     pub(crate) least: f64,
 }
 
-/// A job and its weight.
-#[derive(Clone, Copy)]
-struct Weighed {
-    p: f64,
-    minutes: f64,
-    at: usize,
-    /// Whether it is no repair, but that the vehicle is sound.
-    sound: bool,
-}
-
-/// Jobs in the order of probability over cost.
+/// Places of jobs in the order of probability over cost.
 struct Queue {
-    jobs: [Weighed; REPAIRS],
+    places: [u8; REPAIRS],
     len: usize,
 }
 
 impl Queue {
     const EMPTY: Self = Self {
-        jobs: [Weighed {
-            p: 0.0,
-            minutes: 1.0,
-            at: 0,
-            sound: false,
-        }; REPAIRS],
+        places: [0; REPAIRS],
         len: 0,
     };
 
     /// Keeps the order of probability over cost; the queues are short.
-    fn insert(&mut self, job: Weighed) {
-        let mut at = self.len % REPAIRS;
-        while at > 0 && better((job.p, job.minutes), (self.jobs[at - 1].p, self.jobs[at - 1].minutes)) {
-            self.jobs[at] = self.jobs[at - 1];
+    #[inline]
+    fn insert(&mut self, jobs: &Jobs, belief: &Belief, new: usize) {
+        let Some(places) = self.places.get_mut(..=self.len) else {
+            return;
+        };
+        let of = |at: usize| (belief[at], jobs.jobs[at].minutes);
+        let mut at = places.len() - 1;
+        places[at] = new as u8;
+        while at > 0 && better(of(new), of(usize::from(places[at - 1]))) {
+            places.swap(at - 1, at);
             at -= 1;
         }
-        self.jobs[at] = job;
         self.len += 1;
     }
 
-    fn all(&self) -> &[Weighed] {
-        self.jobs.get(..self.len).unwrap_or(&self.jobs)
+    fn all(&self) -> &[u8] {
+        self.places.get(..self.len).unwrap_or(&self.places)
     }
 }
 
@@ -153,24 +143,19 @@ impl Jobs {
             if *p <= NEGLIGIBLE * total {
                 continue;
             }
-            let weighed = Weighed {
-                p: *p,
-                minutes: job.minutes,
-                at,
-                sound: job.fault == Fault::NoFault,
-            };
             least += p * job.minutes;
             if job.recovery && !recovered {
                 alone += p * (job.minutes + self.recovery_minutes);
                 closed_p += p;
-                closed.insert(weighed);
+                closed.insert(self, belief, at);
             } else {
                 alone += p * job.minutes;
-                open.insert(weighed);
+                open.insert(self, belief, at);
             }
         }
         let (open, closed) = (open.all(), closed.all());
-        let (block, setup) = self.block(closed);
+        let of = |at: &u8| (belief[usize::from(*at)], self.jobs[usize::from(*at)].minutes);
+        let (block, setup) = self.block(closed.iter().map(of));
         let mut run = Run {
             minutes: 0.0,
             left: total,
@@ -184,49 +169,52 @@ impl Jobs {
         let at_once = run.least;
         let (mut next_open, mut next_closed) = (0, 0);
         loop {
-            let candidate = open.get(next_open).map(|job| (job.p, job.minutes));
+            let candidate = open.get(next_open).map(of);
             let behind = if next_closed == 0 {
                 block
             } else {
-                closed.get(next_closed).map(|job| (job.p, job.minutes))
+                closed.get(next_closed).map(of)
             };
             match (candidate, behind) {
                 (None, None) => break,
                 (Some(a), b) if b.is_none_or(|b| !better(b, a)) => {
-                    run.take(&open[next_open]);
+                    run.take(self, belief, open[next_open]);
                     next_open += 1;
                 }
                 (None, Some(_)) | (Some(_), _) if next_closed == 0 => {
                     run.minutes += run.left * self.recovery_minutes;
                     run.rest -= self.recovery_minutes * closed_p;
-                    for job in &closed[..setup] {
-                        run.take(job);
+                    for at in &closed[..setup] {
+                        run.take(self, belief, *at);
                     }
                     next_closed = setup;
                 }
                 (None, Some(_)) | (Some(_), _) => {
-                    run.take(&closed[next_closed]);
+                    run.take(self, belief, closed[next_closed]);
                     next_closed += 1;
                 }
             }
         }
-        let stays_closed = |job: &&Weighed| !job.sound && !self.jobs[job.at].recovery;
+        let stays_closed = |job: &Job| job.fault != Fault::NoFault && !job.recovery;
         Order {
             all_minutes: run.ended(),
             minutes: run.least,
             first: run.first,
             first_fault: run.first_fault,
-            first_closed: open.iter().find(stays_closed).map(|job| job.at),
+            first_closed: open
+                .iter()
+                .map(|at| usize::from(*at))
+                .find(|at| stays_closed(&self.jobs[*at])),
             hand_over: at_once <= run.least,
             least,
         }
     }
 
     /// The start of the closed jobs that repays the set-up best: its probability and cost, and how many jobs it has.
-    fn block(&self, closed: &[Weighed]) -> (Option<(f64, f64)>, usize) {
+    fn block(&self, closed: impl Iterator<Item = (f64, f64)>) -> (Option<(f64, f64)>, usize) {
         let (mut sum, mut best) = ((0.0, self.recovery_minutes), (None, 0));
-        for (at, job) in closed.iter().enumerate() {
-            sum = (sum.0 + job.p, sum.1 + job.minutes);
+        for (at, (p, minutes)) in closed.enumerate() {
+            sum = (sum.0 + p, sum.1 + minutes);
             if best.0.is_none_or(|known| better(sum, known)) {
                 best = (Some(sum), at + 1);
             }
@@ -251,14 +239,16 @@ struct Run {
 }
 
 impl Run {
-    fn take(&mut self, job: &Weighed) {
-        self.first = self.first.or(Some(job.at));
-        if !job.sound {
-            self.first_fault = self.first_fault.or(Some(job.at));
+    fn take(&mut self, jobs: &Jobs, belief: &Belief, at: u8) {
+        let at = usize::from(at);
+        let (p, job) = (belief[at], &jobs.jobs[at]);
+        self.first = self.first.or(Some(at));
+        if job.fault != Fault::NoFault {
+            self.first_fault = self.first_fault.or(Some(at));
         }
         self.minutes += self.left * job.minutes;
-        self.left -= job.p;
-        self.rest -= job.p * job.minutes;
+        self.left -= p;
+        self.rest -= p * job.minutes;
         self.may_end();
     }
 

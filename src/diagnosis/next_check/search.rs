@@ -24,6 +24,9 @@ pub(crate) const BEAM: [usize; DEPTH] = [4, 1, 0];
 /// first. Source: as [`BEAM`].
 pub(crate) const FOLLOWED: [usize; DEPTH] = [8, 6, 0];
 
+/// Expected minutes that differ by less than this part of them are equal: rounding does not choose a check.
+const EQUAL: f64 = 1e-12;
+
 /// Beliefs and what was done.
 #[derive(Clone, Copy)]
 pub(crate) struct State {
@@ -202,14 +205,27 @@ impl Search<'_> {
         let order = self.jobs.order(&state.belief, state.recovered);
         let mut best = self.without_look(state, &order, depth);
         for (at, prospect) in self.open(state) {
-            if self.at_least(state, &order, prospect) < best.0 {
-                let value = self.value(state, at, prospect, 0);
-                if value < best.0 {
-                    best = (value, Move::Check(at));
-                }
+            if let Some(value) = self.last_look(state, at, prospect, order.least, best.0) {
+                best = (value, Move::Check(at));
             }
         }
         best
+    }
+
+    /// Expected minutes when this check is the last step that is planned; `None` where they are no less than `most`, which is
+    /// seen as soon as the results so far, and who knows the fault behind the others, cost as much.
+    fn last_look(&self, state: &State, at: usize, prospect: &Prospect, mut least: f64, most: f64) -> Option<f64> {
+        let mut value = state.total() * self.check_minutes(state, prospect);
+        for result in &prospect.results {
+            if value + least >= most {
+                return None;
+            }
+            let next = state.after(prospect, at, result);
+            let order = self.jobs.order(&next.belief, next.recovered);
+            value += order.minutes + self.owed_minutes(&next);
+            least -= order.least;
+        }
+        (value < most).then_some(value)
     }
 
     /// No less can a check bring about.
@@ -234,7 +250,8 @@ impl Search<'_> {
             }
         }
         let checks = &mut weighing.checks[..weighing.count];
-        let cheaper = |a: &(f64, usize), b: &(f64, usize)| a.0.total_cmp(&b.0).is_lt();
+        // Of equals the first in the catalogue: two checks, one after the other, save the same in either order.
+        let cheaper = |a: &(f64, usize), b: &(f64, usize)| a.0 < b.0 - EQUAL * order.all_minutes;
         put_in_order(checks, cheaper);
         let passed_over = checks.iter().skip(self.followed[DEPTH - depth.min(DEPTH)]);
         weighing.within &= !passed_over.fold(0, |bits, (_, at)| bits | 1 << at);

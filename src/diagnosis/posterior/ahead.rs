@@ -61,7 +61,7 @@ impl Posterior {
                 };
                 open[place(feature)] = Some(Open {
                     view,
-                    limits: [-LIMIT, LIMIT].map(|z| sound.quantile(&view, z)),
+                    limits: sound.quantiles(&view, [-LIMIT, LIMIT]),
                     noise: uncertainty * uncertainty,
                 });
             }
@@ -69,15 +69,25 @@ impl Posterior {
         let mut totals = [0.0; HYPOTHESES];
         let mut below = [[[0.0; 2]; HYPOTHESES]; FEATURES];
         let likely = |h: usize| h == NONE || h == index(Fault::NoFault) || self.probability[h] >= NEGLIGIBLE;
-        grounds.each_term(&seen, likely, |term| {
-            let density = term.density();
-            totals[term.hypothesis] += density;
-            for (open, below) in open.iter().zip(&mut below) {
-                let Some(open) = open else { continue };
-                let student = term.foreseen(&seen, &open.view, &term.explained(&seen, &open.view));
-                let student = student.as_read(open.noise);
-                for (sum, limit) in below[term.hypothesis].iter_mut().zip(open.limits) {
-                    *sum += density * student.below(limit);
+        grounds.each_batch(&seen, likely, |batch| {
+            let tops = batch.tops(seen.read.count());
+            let explained = open.map(|open| open.map(|open| batch.explained(&open.view)));
+            for terms in batch.terms() {
+                let densities = batch.densities(&terms, &tops);
+                for (at, hypothesis, _) in batch.each(&terms) {
+                    totals[hypothesis] += densities[at];
+                }
+                for ((open, below), explained) in open.iter().zip(&mut below).zip(&explained) {
+                    let (Some(open), Some(explained)) = (open, explained) else {
+                        continue;
+                    };
+                    let students = batch.foreseen(&terms, &open.view, explained);
+                    for (at, hypothesis, _) in batch.each(&terms) {
+                        let student = students[at].as_read(open.noise);
+                        for (sum, limit) in below[hypothesis].iter_mut().zip(open.limits) {
+                            *sum += densities[at] * student.below(limit);
+                        }
+                    }
                 }
             }
         });

@@ -2,7 +2,7 @@
 
 use super::Posterior;
 use crate::diagnosis::case::Case;
-use crate::diagnosis::faults::{HYPOTHESES, NONE, index};
+use crate::diagnosis::faults::{NONE, index};
 use crate::diagnosis::features::{self, FIGURE_OF, place as figure_place};
 use crate::diagnosis::likelihood::{Grounds, Seen};
 use crate::diagnosis::rest;
@@ -34,7 +34,6 @@ impl Posterior {
         if self.priors[index(Fault::GaugeError)] <= 0.0 {
             return Ok(());
         }
-        let mut all = 0.0;
         for mix_up in MixUp::ALL {
             let Some(features) = features::running(case, grounds.sound, Some(mix_up))? else {
                 continue;
@@ -42,15 +41,23 @@ impl Posterior {
             for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
                 self.known[figure_place(figure)] |= reading.is_some();
             }
-            let seen = Seen::of(&features);
-            let densities = grounds.densities(&seen, |h| h == index(Fault::NoFault) || h == NONE);
-            let likelihood = chance(mix_up) * behind(&densities);
             self.meant.push((mix_up, chance(mix_up), features));
-            self.mix_ups[place(mix_up)] = likelihood;
+        }
+        let mut densities = [0.0; 2 * MixUp::ALL.len()];
+        grounds.of_unmoved(&self.seen_as_meant(), |batch| batch.add_to(&mut densities));
+        let mut all = 0.0;
+        for ((mix_up, chance, _), densities) in self.meant.iter().zip(densities.chunks_exact(2)) {
+            let likelihood = chance * behind(densities[0], densities[1]);
+            self.mix_ups[place(*mix_up)] = likelihood;
             all += likelihood;
         }
         self.share(all);
         Ok(())
+    }
+
+    /// The readings as each entry error would have hidden them; an entry error leaves none out.
+    pub(super) fn seen_as_meant(&self) -> [Option<Seen>; MixUp::ALL.len()] {
+        core::array::from_fn(|at| self.meant.get(at).map(|(_, _, features)| Seen::of(features)))
     }
 
     /// The same of a system at rest, any of the other faults behind it.
@@ -84,9 +91,9 @@ impl Posterior {
     }
 }
 
-/// Density of what was meant.
-pub(super) fn behind(densities: &[f64; HYPOTHESES]) -> f64 {
-    SOUND * densities[index(Fault::NoFault)] + (1.0 - SOUND) * densities[NONE]
+/// Density of what was meant, by those of a sound system and of anything at all.
+pub(super) fn behind(sound: f64, any: f64) -> f64 {
+    SOUND * sound + (1.0 - SOUND) * any
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use crate::diagnosis::features::FIGURE_OF;
 use crate::diagnosis::likelihood::{Grounds, Seen};
 use crate::diagnosis::list::List;
 use crate::diagnosis::scene::Scene;
-use crate::names::{Fault, Feature};
+use crate::names::{Fault, Feature, MixUp};
 
 /// Likelihood of the first k features that were read, under every hypothesis.
 pub(in crate::diagnosis) struct Steps {
@@ -41,15 +41,8 @@ impl Posterior {
             steps.figures.push(FIGURE_OF[*i]);
         }
         let mut densities = [[0.0; HYPOTHESES]; FeatureVector::COUNT + 1];
-        grounds.each_term(
-            &seen,
-            |h| self.priors[h] > 0.0 || h == NONE,
-            |term| {
-                for (count, densities) in densities.iter_mut().enumerate().take(steps.figures.len() + 1).skip(1) {
-                    densities[term.hypothesis] += term.density_of(count);
-                }
-            },
-        );
+        let wanted = |h: usize| self.priors[h] > 0.0 || h == NONE;
+        grounds.each_batch(&seen, wanted, |batch| batch.add_steps(&mut densities));
         for (likelihood, densities) in steps.likelihood.iter_mut().zip(densities).skip(1) {
             *likelihood = mixed(densities);
         }
@@ -61,20 +54,13 @@ impl Posterior {
     fn steps_of_gauge_error(&self, grounds: &Grounds<'_>, steps: &mut Steps) {
         let gauge_error = index(Fault::GaugeError);
         let count = steps.figures.len();
-        let mut sums = [0.0; FeatureVector::COUNT + 1];
-        for (_, chance, features) in &self.meant {
-            let seen = Seen::of(features);
-            let mut densities = [[0.0; HYPOTHESES]; FeatureVector::COUNT + 1];
-            let wanted = |h: usize| h == index(Fault::NoFault) || h == NONE;
-            grounds.each_term(&seen, wanted, |term| {
-                for (count, densities) in densities.iter_mut().enumerate().skip(1).take(count) {
-                    densities[term.hypothesis] += term.density_of(count);
-                }
-            });
-            for (sum, densities) in sums.iter_mut().zip(&densities).skip(1) {
-                *sum += chance * mix_ups::behind(densities);
-            }
-        }
+        let mut densities = [[0.0; 2 * MixUp::ALL.len()]; FeatureVector::COUNT + 1];
+        grounds.of_unmoved(&self.seen_as_meant(), |batch| batch.add_steps(&mut densities));
+        let sums = densities.map(|densities| {
+            let each = self.meant.iter().zip(densities.chunks_exact(2));
+            each.map(|((_, chance, _), densities)| chance * mix_ups::behind(densities[0], densities[1]))
+                .sum::<f64>()
+        });
         for (step, sum) in steps.likelihood.iter_mut().zip(sums).skip(1).take(count) {
             step[gauge_error] = sum;
         }

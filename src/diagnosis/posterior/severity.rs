@@ -1,6 +1,5 @@
 //! How severe a fault is: the severities of the atlas, weighed by how well each explains the readings.
 
-use crate::diagnosis::likelihood::Term;
 use crate::names::Fault;
 
 /// Severities are told apart in so many steps from 0 to 1.
@@ -12,17 +11,25 @@ pub(super) struct Tally([[f64; STEPS]; Fault::ALL.len()]);
 impl Tally {
     pub(super) const NONE: Self = Self([[0.0; STEPS]; Fault::ALL.len()]);
 
-    /// Adds a term of the likelihood: evenly over the severities that it stands for.
-    pub(super) fn add(&mut self, term: &Term<'_>, density: f64) {
-        let (Some([low, _, high]), Some(steps)) = (term.severity, self.0.get_mut(term.hypothesis)) else {
-            return;
-        };
+    /// Adds the density of a term of the likelihood: evenly over the severities that it stands for.
+    #[inline]
+    pub(super) fn add(&mut self, fault: usize, &[low, _, high]: &[f32; 3], density: f64) {
+        let Some(steps) = self.0.get_mut(fault) else { return };
+        let (low, high) = (f64::from(low), f64::from(high));
         let width = 1.0 / STEPS as f64;
         let span = f64::max(high - low, width);
-        for (at, step) in steps.iter_mut().enumerate() {
+        let each = density / span;
+        // The steps that it reaches.
+        let (first, last) = (low * STEPS as f64, (low + span) * STEPS as f64);
+        for (at, step) in steps
+            .iter_mut()
+            .enumerate()
+            .take(last as usize + 1)
+            .skip(first as usize)
+        {
             let from = at as f64 * width;
             let inside = f64::min(from + width, low + span) - f64::max(from, low);
-            *step += density * f64::max(inside, 0.0) / span;
+            *step += each * f64::max(inside, 0.0);
         }
     }
 

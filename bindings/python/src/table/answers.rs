@@ -2,7 +2,7 @@
 
 use super::columns::{Refused, Table};
 use coldloop::circuit::{Derived, Estimate};
-use coldloop::diagnosis::{Diagnosis, Judge};
+use coldloop::diagnosis::{Judge, Judgement};
 use coldloop::{Fault, MixUp, RestFinding, VerdictKind};
 use std::collections::HashMap;
 
@@ -65,17 +65,18 @@ impl Row {
         named: [0; 4],
     };
 
-    fn of(diagnosis: &Diagnosis) -> Self {
+    fn of(judgement: &Judgement) -> Self {
         let mut row = Self::NONE;
         let (odds, rest) = row.figures.split_at_mut(FAULTS);
-        for ranked in diagnosis.faults.iter() {
+        for ranked in judgement.faults() {
             if let Some(index) = Fault::ALL.iter().position(|fault| *fault == ranked.fault) {
                 odds[index] = ranked.probability;
             }
         }
-        rest[0] = diagnosis.none_of_these;
-        rest[1] = diagnosis.mix_up.map_or(f64::NAN, |(_, probability)| probability);
-        for (estimate, place) in derived(&diagnosis.derived)
+        let mix_up = judgement.mix_up();
+        rest[0] = judgement.none_of_these();
+        rest[1] = mix_up.map_or(f64::NAN, |(_, probability)| probability);
+        for (estimate, place) in derived(judgement.derived())
             .into_iter()
             .zip(rest[2..].chunks_exact_mut(2))
         {
@@ -84,12 +85,12 @@ impl Row {
                 place[1] = estimate.standard_uncertainty;
             }
         }
-        let verdict = &diagnosis.verdict;
+        let verdict = judgement.verdict();
         row.codes = [
             place(&VerdictKind::ALL, Some(verdict.kind)),
             place(&Fault::ALL, verdict.rival),
-            place(&MixUp::ALL, diagnosis.mix_up.map(|(kind, _)| kind)),
-            place(&RestFinding::ALL, diagnosis.rest),
+            place(&MixUp::ALL, mix_up.map(|(kind, _)| kind)),
+            place(&RestFinding::ALL, judgement.rest()),
         ];
         for (named, fault) in row.named.iter_mut().zip(verdict.faults.iter()) {
             *named = place(&Fault::ALL, Some(*fault));
@@ -114,13 +115,13 @@ impl Block {
         let (mut refused, mut text) = (Vec::new(), String::new());
         for row in first..last {
             let judged = table.case(row, &mut text).and_then(|case| {
-                judge.diagnose(&case).map_err(|error| Refused {
+                judge.judge(&case).map_err(|error| Refused {
                     column: error.quantity.id().into(),
                     error,
                 })
             });
             match judged {
-                Ok(diagnosis) => rows[row - first] = Row::of(&diagnosis),
+                Ok(judgement) => rows[row - first] = Row::of(&judgement),
                 Err(reason) => refused.push((row, reason)),
             }
         }

@@ -1,0 +1,272 @@
+//! What is believed of a case, and what follows from it: the answer, the reasons, the plan.
+
+use super::answer::{Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
+use super::case::{Case, Observations, Settings};
+use super::faults::{NONE, index};
+use super::list::List;
+use super::next_check::{self, Standing};
+use super::posterior::{Posterior, Steps};
+use super::scene::Scene;
+use super::verdict::{self, Measured};
+use super::{cautions, features, notes, pairs, rest};
+use crate::circuit::{Derived, Estimate, Reading, Readings};
+use crate::error::Error;
+use crate::expected::{Bands, SoundModel};
+use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding};
+use crate::saturation;
+use crate::units::in_kelvins;
+
+/// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
+///
+/// It holds what reasons and plan are made from. What is told of it is a [`Diagnosis`], which is plain data.
+pub struct Judgement {
+    scene: Scene,
+    posterior: Posterior,
+    standing: Standing,
+    derived: Derived,
+    faults: List<RankedFault, { Fault::ALL.len() }>,
+    none_of_these: f64,
+    measured: List<Measured, { Feature::ALL.len() }>,
+    out_of_line: Option<Feature>,
+    two_faults: Option<TwoFaults>,
+    verdict: Verdict,
+    rest: Option<RestFinding>,
+    quality: List<QualityNote, { QualityNote::ALL.len() }>,
+}
+
+impl Judgement {
+    /// By settings that can be.
+    pub(super) fn of(case: &Case, settings: &Settings) -> Result<Self, Error> {
+        case.check()?;
+        let derived = derived(case)?;
+        if case.conditions.at_rest(case.system.compressor) {
+            return Self::at_rest(case, settings, derived);
+        }
+        let sound = SoundModel::of(&case.system, &case.conditions)?.knowing(
+            &case.system,
+            &case.conditions,
+            case.own_readings.as_ref(),
+            case.own_table.as_ref(),
+        )?;
+        Self::weighed(case, settings, Scene::of(case, Some(sound)), derived)
+    }
+
+    /// A system whose compressor stands still: both sides at saturation while any liquid is left.
+    fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Self, Error> {
+        if warm_for_rest(case) {
+            return Self::unread(case, settings, derived);
+        }
+        let mut judgement = Self::weighed(case, settings, Scene::of(case, None), derived)?;
+        judgement.rest = match judgement.posterior.rest() {
+            Some(measured) => Some(rest_finding(measured)),
+            None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
+        };
+        Ok(judgement)
+    }
+
+    /// A judgement that rests on observations alone, whatever was read.
+    fn unread(case: &Case, settings: &Settings, derived: Derived) -> Result<Self, Error> {
+        let mut silent = *case;
+        silent.readings = Readings::default();
+        let mut judgement = Self::weighed(&silent, settings, Scene::of(case, None), derived)?;
+        if case.observations == Observations::NONE {
+            // Nothing but what is usual would speak from the odds.
+            judgement.faults.clear();
+            judgement.none_of_these = 0.0;
+        }
+        let notes = judgement.quality;
+        judgement.quality = List::new(QualityNote::BandsOnly);
+        for note in notes.iter().filter(|note| **note != QualityNote::FewReadings) {
+            judgement.quality.push(*note);
+        }
+        judgement.quality.push(QualityNote::BandsOnly);
+        Ok(judgement)
+    }
+
+    /// A case in its conditions.
+    fn weighed(case: &Case, settings: &Settings, scene: Scene, derived: Derived) -> Result<Self, Error> {
+        let at_rest = case.conditions.at_rest(case.system.compressor);
+        let posterior = Posterior::of(case, settings, &scene, at_rest)?;
+        let faults = verdict::ranked(&posterior, &scene);
+        let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
+        let out_of_line = verdict::out_of_line(&posterior, &scene, leading);
+        let doubtful = posterior.unexplained >= BAD_FIT || out_of_line.is_some();
+        let two_faults = doubtful
+            .then(|| pairs::likeliest(&posterior, settings, &scene))
+            .flatten();
+        let measured = verdict::measured(&posterior, &scene);
+        let mut quality = verdict::quality(case, &scene, &posterior, (out_of_line, two_faults));
+        notes::add(case, &derived, &mut quality);
+        Ok(Self {
+            verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
+            standing: Standing::of(case, posterior.off_scale),
+            none_of_these: posterior.probability[NONE],
+            rest: None,
+            scene,
+            posterior,
+            derived,
+            faults,
+            measured,
+            out_of_line,
+            two_faults,
+            quality,
+        })
+    }
+
+    /// What it tells; the next step by these settings.
+    ///
+    /// Errors: `OutOfRange` where a band of a sound system leaves the saturation line.
+    pub fn diagnosis(&self, settings: &Settings) -> Result<Diagnosis, Error> {
+        let bands = self.scene.bands();
+        let expected = self.scene.sound.as_ref().map(|sound| {
+            let (system, air) = (&self.scene.system, self.scene.air);
+            Bands::from_bands(sound, &bands, system.refrigerant, air)
+        });
+        let next = settings
+            .next_checks
+            .then(|| next_check::next(&self.posterior, &self.scene, settings, self.standing));
+        Ok(Diagnosis {
+            verdict: self.verdict,
+            faults: self.faults,
+            none_of_these: self.none_of_these,
+            expected: expected.transpose()?,
+            basis: self.scene.sound.as_ref().map(SoundModel::basis),
+            derived: self.derived,
+            deviations: verdict::deviations(&self.measured, &bands),
+            out_of_line: self.out_of_line,
+            rest: self.rest,
+            mix_up: self.mix_up(),
+            two_faults: self.two_faults,
+            next_step: next.as_ref().and_then(|next| next.step),
+            next_checks: next.map_or_else(next_check::unranked, |next| next.checks),
+            cautions: cautions::general(&self.scene.system),
+            quality: self.quality,
+        })
+    }
+
+    /// What the readings allow one to say.
+    pub const fn verdict(&self) -> &Verdict {
+        &self.verdict
+    }
+
+    /// Every fault that exists in the system, the likeliest first.
+    pub fn faults(&self) -> &[RankedFault] {
+        &self.faults
+    }
+
+    /// Probability that the cause is none of the list.
+    pub const fn none_of_these(&self) -> f64 {
+        self.none_of_these
+    }
+
+    /// What the pressure at rest tells; `None` for a running system.
+    pub const fn rest(&self) -> Option<RestFinding> {
+        self.rest
+    }
+
+    /// Superheat, subcooling, pressure ratio and their kin, each with its uncertainty.
+    pub const fn derived(&self) -> &Derived {
+        &self.derived
+    }
+
+    /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
+    pub fn mix_up(&self) -> Option<(MixUp, f64)> {
+        let gauge_error = self.posterior.probability[index(Fault::GaugeError)];
+        let shares = MixUp::ALL.into_iter().zip(self.posterior.mix_ups);
+        let (likeliest, share) = shares.max_by(|a, b| a.1.total_cmp(&b.1))?;
+        let probability = gauge_error * share;
+        (probability >= 0.01).then_some((likeliest, probability))
+    }
+
+    /// What to do next and what then, three steps deep, for the prices of `settings`.
+    ///
+    /// At every step the plan weighs each check by what it saves on average (the value of information of Heckerman,
+    /// Breese & Rommelse 1995, looking as far ahead as the plan is deep), against setting right the fault that repays it
+    /// best and looking again. What several steps need, as recovering the charge, is paid once.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Gauge, Reading, Readings};
+    /// use coldloop::diagnosis::{Action, Case, Settings, judge};
+    /// use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
+    /// use coldloop::vehicle::{Conditions, System};
+    /// use coldloop::{Compressor, Expansion, Refrigerant};
+    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    /// let readings = Readings {
+    ///     low_side: Some(Reading::pressure(GaugePressure::from_psig(70.0), Gauge::LOW_SIDE)),
+    ///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
+    ///     ..Readings::default()
+    /// };
+    /// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
+    /// let settings = Settings::default();
+    /// let plan = judge(&case, &settings)?.plan(&settings);
+    /// // Nobody throws a compressor at two pressures.
+    /// assert!(matches!(plan.steps[0].action, Action::Check(_)));
+    /// assert!(plan.expected_minutes < plan.without_checks_minutes);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn plan(&self, settings: &Settings) -> Plan {
+        next_check::plan(&self.posterior, &self.scene, settings, self.standing)
+    }
+
+    /// What each piece of evidence says of every fault, worked out once; ask it of as many pairs as are wanted.
+    pub fn reasons(&self) -> Reasons<'_> {
+        Reasons {
+            steps: self.posterior.steps(&self.scene),
+            posterior: &self.posterior,
+        }
+    }
+}
+
+/// What each piece of evidence says of every fault; [`Judgement::reasons`] works it out.
+pub struct Reasons<'a> {
+    posterior: &'a Posterior,
+    steps: Steps,
+}
+
+impl Reasons<'_> {
+    /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.
+    ///
+    /// Readings share the severity of a fault, so each one is weighed with those before it already known, in the order
+    /// of [`Feature`]; the sum does not depend on the order.
+    ///
+    /// Empty when one of the two does not exist in the system.
+    pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
+        self.posterior.because(&self.steps, fault, rival)
+    }
+}
+
+/// From this probability of an unknown cause or way on, two faults at once are considered. Source: engineering judgement.
+const BAD_FIT: f64 = 0.1;
+
+/// What follows from the readings without any judgement.
+fn derived(case: &Case) -> Result<Derived, Error> {
+    let ambient = Reading::within(case.conditions.ambient, AMBIENT_ERROR_K);
+    Derived::new(
+        case.system.refrigerant,
+        &case.readings,
+        case.conditions.surroundings,
+        Some(ambient),
+    )
+}
+
+/// The largest error of an ambient temperature, K. Source: engineering judgement: sun, road and the engine nearby.
+const AMBIENT_ERROR_K: f64 = 1.5;
+
+/// How near to its critical temperature no liquid is left in a sound system at rest, whose pressure then tells of its charge and
+/// volume, K. Judgement.
+const NO_LIQUID_K: f64 = 3.0;
+
+/// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.
+fn warm_for_rest(case: &Case) -> bool {
+    let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
+    in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
+}
+
+/// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.
+fn rest_finding(measured: Estimate) -> RestFinding {
+    match rest::deviation(measured) {
+        z if z < -verdict::LIMIT_95 => RestFinding::NearlyEmpty,
+        z if z > verdict::LIMIT_95 => RestFinding::AirPresent,
+        _ => RestFinding::Consistent,
+    }
+}
