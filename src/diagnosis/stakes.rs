@@ -29,7 +29,7 @@ pub struct Stakes {
     /// A fault missed because every figure lies in its band, which only a slight one leaves there; sets
     /// `Settings::healthy`. Default 60.
     pub missed_fault: f64,
-    /// A search along a short list that does not hold the cause; sets `Settings::short_list`. Default 180.
+    /// A search along a short list that does not hold the cause; sets `Settings::short_list`. Default 320, two of the usual repairs.
     pub wrong_list: f64,
     /// Everything read again although a fault of the list explains what was read; sets `Settings::nothing_fits`.
     /// Default 90.
@@ -42,7 +42,7 @@ impl Default for Stakes {
             look: 45.0,
             sound_part: 150.0,
             missed_fault: 60.0,
-            wrong_list: 180.0,
+            wrong_list: 320.0,
             needless_repeat: 90.0,
         }
     }

@@ -17,10 +17,7 @@ use crate::units::STANDARD_PRESSURE_PA;
 /// A rival below this share of the leading fault does not matter.
 const RIVAL_SHARE: f64 = 0.02;
 
-/// A list of four that holds this share of what a short list should is told all the same. Source: engineering judgement.
-const FULL_LIST: f64 = 0.8;
-
-/// Two faults at once are spoken of when they are likelier than not.
+/// Two faults at once are spoken of, and a list of four that holds less than `settings.short_list` is told, when they are likelier than not.
 const EVEN_ODDS: f64 = 0.5;
 
 /// A figure is out of line from this share of the density that it has when the cause is anything.
@@ -234,7 +231,7 @@ pub(super) fn verdict(
             break;
         }
     }
-    if held < FULL_LIST * settings.short_list {
+    if held < f64::min(EVEN_ODDS, settings.short_list) {
         return Verdict {
             rival,
             ..Verdict::of(VerdictKind::NotEnoughEvidence)

@@ -81,7 +81,7 @@ const LASTING_PART: f64 = 0.5;
 /// Standard deviation between sources that is left in each component of a mixture, K: low side, high side, vent, superheat,
 /// subcooling (liquid line and condenser outlet together), discharge superheat. Source: the coverage of published voices for the two
 /// sides, the log loss on building makes of the independent simulator for the rest, to two digits.
-const BETWEEN_SOURCES: [f64; 6] = [2.7, 2.3, 1.9, 2.6, 1.5, 4.0];
+const BETWEEN_SOURCES: [f64; 6] = [2.7, 2.3, 1.9, 2.6, 1.8, 4.0];
 
 /// Factor on that variance where one source stands alone. Source: log loss on makes that were left out: 16 to 25 K2 for a side serve alike.
 const BETWEEN_ONE: f64 = 3.3;
