@@ -146,7 +146,8 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
     let cleared = case.readings.transducer_agrees(air) == Some(true);
     let sides = [low_side, high_side].map(|side| side.map(|reading| (reading, reading.value)));
     let air_pa = case.conditions.surroundings.pressure().pa();
-    let datum_pa = gauge_zero.unwrap_or(case.conditions.surroundings).pressure().pa();
+    let datum = gauge_zero.unwrap_or(air);
+    let (datum_pa, air_uncertain_pa) = (datum.pressure().pa(), datum.standard_uncertainty_pa());
     let possible = match mix_up {
         None => true,
         Some(MixUp::SwappedHoses | MixUp::BothGaugesOff) => low_side.is_some() && gauge && !cleared,
@@ -173,7 +174,11 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
         .zip([strays::low_is_off, strays::high_is_off])
     {
         if let Some((reading, shown)) = side {
-            let uncertain_pa = strays::uncertain_pa(reading, mix_up.is_some_and(off));
+            let own_pa = strays::uncertain_pa(reading, mix_up.is_some_and(off));
+            let uncertain_pa = match shown {
+                Pressure::Gauge(_) => libm::hypot(own_pa, air_uncertain_pa),
+                Pressure::Absolute(_) => own_pa,
+            };
             *meant = Some(absolute(meant_pa(shown, datum_pa, mix_up)?, uncertain_pa));
         }
     }
