@@ -116,11 +116,7 @@ pub(super) type Sights = List<Sight, { Observation::ALL.len() }>;
 
 /// What was seen, correlated answers not counted twice: a "no" that the "yes" of another implies is left out, and answers
 /// that share a cause are weakened together.
-pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
-    let mut sights = List::new(Sight {
-        observation: Observation::ClutchEngaged,
-        chance: [1.0; HYPOTHESES],
-    });
+pub(super) fn add_sights(sights: &mut Sights, looks: &Looks, observations: &Observations) {
     for (observation, answer) in observations.answered() {
         if !answer && implied(observations, observation) {
             continue;
@@ -133,8 +129,13 @@ pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
         }
         sights.push(Sight { observation, chance });
     }
-    sights
 }
+
+/// None.
+pub(super) const NO_SIGHTS: Sights = List::new(Sight {
+    observation: Observation::ClutchEngaged,
+    chance: [1.0; HYPOTHESES],
+});
 
 /// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.
 /// The chances are those under the hypotheses `of`.
@@ -203,7 +204,8 @@ mod tests {
     use super::*;
 
     fn odds(observations: &Observations, fault: Fault) -> f64 {
-        let sights = sights(&Looks::default(), observations);
+        let mut sights = NO_SIGHTS;
+        add_sights(&mut sights, &Looks::default(), observations);
         let of = |fault: Fault| sights.iter().map(|sight| sight.chance[index(fault)]).product::<f64>();
         of(fault) / of(Fault::NoFault)
     }

@@ -15,6 +15,7 @@
 mod answer;
 mod atlas;
 mod atlas_table;
+mod batch;
 mod case;
 mod cautions;
 mod check_table;
@@ -88,8 +89,13 @@ use crate::error::Error;
 /// assert_eq!(answer.faults[0].fault, Fault::WornCompressor);
 /// # Ok::<(), coldloop::Error>(())
 /// ```
+#[inline(never)]
 pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
-    judge(case, settings)?.diagnosis(settings)
+    // By reference: a judgement is large, and is not moved.
+    match &judge(case, settings) {
+        Ok(judgement) => judgement.diagnosis(settings),
+        Err(error) => Err(*error),
+    }
 }
 
 /// What is believed of a case: where [`diagnose`] gets its answer from, which also argues and plans.
@@ -159,7 +165,10 @@ impl<'a> Judge<'a> {
     ///
     /// Errors: as [`diagnose`].
     pub fn diagnose(&self, case: &Case) -> Result<Diagnosis, Error> {
-        self.judge(case)?.diagnosis(self.settings)
+        match &self.judge(case) {
+            Ok(judgement) => judgement.diagnosis(self.settings),
+            Err(error) => Err(*error),
+        }
     }
 
     /// What is believed of this case, as [`judge`] has it.

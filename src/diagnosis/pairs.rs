@@ -1,10 +1,11 @@
 //! Two faults at once, asked for when no single one fits well.
 
 use super::answer::TwoFaults;
+use super::batch::Seen;
 use super::case::Settings;
 use super::fault_table::FAULTS;
 use super::faults::{FaultRow, index};
-use super::likelihood::{Grounds, Seen};
+use super::likelihood::Grounds;
 use super::posterior::Posterior;
 use super::scene::Scene;
 #[cfg(test)]
@@ -18,6 +19,7 @@ const RARE: f64 = 5e-4;
 ///
 /// Their shifts add up, at every pair of severities. Both are as common as they are alone, and a pair as common as
 /// `settings.two_faults` says.
+#[inline(never)]
 pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scene) -> Option<TwoFaults> {
     let (sound, features) = (scene.sound.as_ref()?, posterior.features()?);
     let grounds = Grounds {

@@ -156,6 +156,7 @@ const REST_BAND: Band<f64> = {
 };
 
 /// The figure that fits the leading explanation clearly worse than anything at all would.
+#[inline(never)]
 pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, leading: Fault) -> Option<Feature> {
     let mut worst = (OUT_OF_LINE, None);
     for (feature, fit) in Feature::ALL.into_iter().zip(posterior.fits(scene, leading)) {
