@@ -1,7 +1,8 @@
 //! Scale matrices worked out side by side: the terms of a likelihood that share each, and their densities.
 
-use super::atlas::{ANYTHING, FaultRows, STILL, ShiftRow};
+use super::atlas::{ANYTHING, STILL};
 use super::faults::NONE;
+use super::rows::{FaultRows, ShiftRow};
 use crate::circuit::FeatureVector;
 use crate::expected::{Component, View};
 use crate::numerics::multivariate_t::{

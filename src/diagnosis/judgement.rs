@@ -1,12 +1,14 @@
 //! What is believed of a case, and what follows from it: the answer, the reasons, the plan.
 
 use super::answer::{Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
-use super::case::{Case, Observations, Settings};
+use super::case::Case;
 use super::faults::{NONE, index};
 use super::list::List;
+use super::looks::Observations;
 use super::next_check::{self, Standing};
 use super::posterior::{Posterior, Steps};
 use super::scene::Scene;
+use super::settings::Settings;
 use super::verdict::{self, Measured};
 use super::{cautions, features, notes, pairs, rest};
 use crate::circuit::{Derived, Estimate, FeatureVector, Reading, Readings};

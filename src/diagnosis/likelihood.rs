@@ -1,9 +1,10 @@
 //! The likelihood of a feature vector under every hypothesis: one sum over sources and severities.
 
-use super::atlas::{ANYTHING, FaultRows, Pages};
+use super::atlas::{ANYTHING, Pages};
 use super::batch::{Batch, Lane, OfSource, Seen, WIDE};
 use super::faults::{NONE, index};
 use super::features::{FEATURES, FIGURE_OF, place};
+use super::rows::FaultRows;
 use crate::expected::{Component, SoundModel};
 use crate::names::Fault;
 use crate::numerics::multivariate_t::Factor;

@@ -36,8 +36,9 @@ mod pairs;
 mod posterior;
 mod prices;
 mod rest;
+mod rows;
 mod scene;
-mod stakes;
+mod settings;
 mod strays;
 #[cfg(test)]
 mod tally;
@@ -47,16 +48,17 @@ pub use answer::{
     Action, Branch, Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, Plan, RankedCheck, RankedFault,
     STEPS, Step, TwoFaults, Verdict,
 };
-pub use case::{Case, Observations, Settings};
+pub use case::Case;
 pub use cautions::{Cautions, check_cautions, repair_cautions};
-pub use checks::{Repair, can_check, questions, repair};
+pub use checks::{can_check, questions, repair};
 pub use faults::{exists, measure};
 pub use judgement::{Judgement, Reasons};
 pub use learning::Counts;
 pub use list::List;
-pub use looks::Looks;
+pub use looks::{Looks, Observations};
 pub use prices::{Cost, Prices};
-pub use stakes::Stakes;
+pub use rows::Repair;
+pub use settings::{Settings, Stakes};
 
 use crate::error::Error;
 

@@ -2,12 +2,13 @@
 
 use super::answer::TwoFaults;
 use super::batch::Seen;
-use super::case::Settings;
 use super::fault_table::FAULTS;
-use super::faults::{FaultRow, index};
+use super::faults::index;
 use super::likelihood::Grounds;
 use super::posterior::Posterior;
+use super::rows::FaultRow;
 use super::scene::Scene;
+use super::settings::Settings;
 #[cfg(test)]
 use super::tally::{self, Work};
 use crate::names::Fault;

@@ -1,13 +1,14 @@
 //! From probabilities to a verdict, and the notes that go with it.
 
 use super::answer::{Deviation, RankedFault, TwoFaults, Verdict};
-use super::case::{Case, Settings};
+use super::case::Case;
 use super::faults::{index, row};
 use super::features::{FEATURES, equal_sides, place};
 use super::list::List;
 use super::posterior::Posterior;
 use super::rest;
 use super::scene::Scene;
+use super::settings::Settings;
 use crate::circuit::FeatureVector;
 use crate::expected::{Band, SoundModel, settled, stroke_limit};
 use crate::names::{Fault, Feature, QualityNote, VerdictKind};

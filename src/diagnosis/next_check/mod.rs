@@ -13,13 +13,14 @@ mod prospect;
 mod search;
 
 use super::answer::{Action, Outcome, Plan, RankedCheck, Step};
-use super::case::{Case, Settings};
+use super::case::Case;
 use super::checks::repair;
 use super::faults::index;
 use super::list::List;
 use super::notes;
 use super::posterior::Posterior;
 use super::scene::Scene;
+use super::settings::Settings;
 use crate::names::{Check, Fault};
 use cost::Jobs;
 use followed::Followed;

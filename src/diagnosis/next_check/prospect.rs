@@ -1,13 +1,13 @@
 //! The looks that can still be taken, what they would show, and which of them must come before others.
 
-use super::super::case::Settings;
 use super::super::check_table::{BEFORE_OPENING, CHECKS, LOOKS_FIRST};
-use super::super::checks::{CheckRow, Once, Reveals};
 use super::super::faults::HYPOTHESES;
 use super::super::list::List;
 use super::super::looks;
 use super::super::posterior::{Foreseen, Posterior};
+use super::super::rows::{CheckRow, Once, Reveals};
 use super::super::scene::Scene;
+use super::super::settings::Settings;
 use super::Standing;
 use super::cost::{Belief, Jobs};
 use super::followed::Followed;
