@@ -144,6 +144,7 @@ pub use visit::{Judgements, Visit};
 
 use crate::diagnosis::{Case, Settings};
 use crate::vehicle::System;
+use alloc::boxed::Box;
 
 /// The case that a readings file in TOML describes.
 ///
