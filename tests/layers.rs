@@ -55,7 +55,7 @@ fn rooms_name_only_rooms_below_them() {
 }
 
 /// Rooms whose files depend on each other in one direction only.
-const ONE_WAY: [&str; 1] = ["expected"];
+const ONE_WAY: [&str; 2] = ["diagnosis", "expected"];
 
 /// A file of such a room that names another one, by `super::`, is never named by it in turn, however long the way round.
 #[test]
@@ -63,7 +63,8 @@ fn no_circle_of_files_in_a_room() {
     for room in ONE_WAY {
         let own: Vec<Source> = sources("src")
             .into_iter()
-            .filter(|source| source.room() == room && !source.generated)
+            // The table of `expected` names the file that reads it, for the shape of its rows.
+            .filter(|source| source.room() == room && !(source.generated && room == "expected"))
             .collect();
         let name = |source: &Source| {
             source
@@ -78,13 +79,13 @@ fn no_circle_of_files_in_a_room() {
             .iter()
             .filter(|source| name(source) != "mod")
             .map(|source| {
-                let named = source.without_tests.split("super::").skip(1);
-                let named = named.map(|rest| rest.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect());
+                let inside = source.without_tests.replace(&format!("crate::{room}::"), "super::");
+                let named = inside.split("super::").skip(1);
+                let named = named.map(word);
                 (name(source), named.collect())
             })
             .collect();
-        // Beside `mod`: at most six files in all.
-        assert!((4..6).contains(&files.len()), "{room} has {} files", files.len());
+        assert!(files.len() > 3, "{room} has {} files", files.len());
         let mut left: Vec<&(String, Vec<String>)> = files.iter().collect();
         // What names none of those left can be taken away; a circle is left over.
         while let Some(at) = left

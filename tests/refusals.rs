@@ -29,7 +29,7 @@ const JSON: &str = r#"{
     "observations": { "clutch_engaged": true }
 }"#;
 
-fn replaced(text: &str, from: &str, to: &str) -> Result<Visit, Refusal> {
+fn replaced(text: &str, from: &str, to: &str) -> Result<Box<Visit>, Refusal> {
     assert!(text.contains(from), "{from}");
     intake::visit_from_text(&text.replacen(from, to, 1))
 }

@@ -1,43 +1,12 @@
 //! The atlas: how far each fault moves the features of a system, from each source.
 
 use super::atlas_table::ATLAS;
+use super::rows::{FaultRows, Page, ShiftRow};
 use crate::circuit::FeatureVector;
 use crate::expected::Source;
-use crate::names::{Compressor, Expansion, Fault, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, TRIANGLE, ZERO};
+use crate::names::{Compressor, Expansion, Refrigerant};
+use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, ZERO};
 use crate::vehicle::System;
-
-/// What one source says of the faults of one family of refrigerants with one expansion device.
-pub(super) struct Page {
-    pub(super) source: Source,
-    /// Whether it speaks of R-744; otherwise of all other refrigerants.
-    pub(super) carbon_dioxide: bool,
-    pub(super) expansion: Expansion,
-    pub(super) faults: &'static [FaultRows],
-}
-
-/// What it says of one fault.
-pub(super) struct FaultRows {
-    pub(super) fault: Fault,
-    /// Whether nothing pumps, so that the features no longer depend on the vehicle's own place.
-    pub(super) absorbing: bool,
-    /// Scale matrices about sound mean and shift, in the squares of the features' units: of mild and middling severities, and of
-    /// severe ones; the lower triangles, row by row.
-    pub(super) scales: [[f32; TRIANGLE]; 2],
-    /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot be.
-    pub(super) rows: [&'static [ShiftRow]; 3],
-}
-
-/// The shift of one severity.
-pub(super) struct ShiftRow {
-    pub(super) severe: bool,
-    /// Chance of this severity.
-    pub(super) weight: f32,
-    /// Severity: least, mean and most.
-    pub(super) severity: [f32; 3],
-    /// Coefficients of 1, ambient, water and speed ([`crate::expected::SoundModel`]) for each feature.
-    pub(super) shift: [[f32; 4]; DIMENSIONS],
-}
 
 /// The part of the atlas that speaks of a system.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,16 +40,6 @@ impl Pages {
     /// The severities of a fault in this group of compressors.
     pub(super) fn severities(self, rows: &'static FaultRows) -> &'static [ShiftRow] {
         rows.rows[self.group]
-    }
-}
-
-impl ShiftRow {
-    /// How far it moves a feature at these conditions.
-    #[inline]
-    pub(super) fn shift_of(&self, feature: usize, few: &[f64; 4]) -> f64 {
-        let [of_one, of_a, of_w, of_s] = self.shift[feature].map(f64::from);
-        let [one, a, w, s] = few;
-        (of_one * one + of_w * w) + (of_a * a + of_s * s)
     }
 }
 

@@ -5,7 +5,7 @@
 
 #![allow(clippy::approx_constant)] // a coefficient may look like one
 
-use super::atlas::{FaultRows, Page, ShiftRow};
+use super::rows::{FaultRows, Page, ShiftRow};
 use crate::expected::Source;
 use crate::names::{Expansion, Fault};
 

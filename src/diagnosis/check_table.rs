@@ -2,8 +2,7 @@
 //!
 //! Generated from tables/checks by tables/compile; edit the tables, not this file.
 
-use super::checks::{CheckRow, Once, Repair, Reveals};
-use super::looks::{ObservationRow, Shared};
+use super::rows::{CheckRow, ObservationRow, Once, Repair, Reveals, Shared};
 use crate::names::{Caution, Check, Fault, Feature, Observation};
 
 /// One row per observation, in the order of its code.

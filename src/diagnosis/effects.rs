@@ -1,7 +1,8 @@
 //! The atlas for the reader: how far each fault moves each figure of a system.
 
-use super::atlas::{Pages, ShiftRow};
+use super::atlas::Pages;
 use super::exists;
+use super::rows::ShiftRow;
 use crate::error::Error;
 use crate::expected::{SoundModel, Source, View};
 use crate::names::{Fault, Feature};

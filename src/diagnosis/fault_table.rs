@@ -2,7 +2,7 @@
 //!
 //! Generated from tables/faults by tables/compile; edit the tables, not this file.
 
-use super::faults::{AtRest, FaultRow};
+use super::rows::{AtRest, FaultRow};
 use crate::names::Fault;
 
 /// One row per fault, in the order of its code.

@@ -1,6 +1,7 @@
 //! The faults: how common each is, the systems in which it can be, and what it does to the pressure at rest.
 
 use super::fault_table::FAULTS;
+use super::rows::FaultRow;
 use crate::names::{Compressor, Expansion, Fault};
 use crate::vehicle::System;
 
@@ -8,31 +9,6 @@ use crate::vehicle::System;
 pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
 /// The place of "none of these".
 pub(super) const NONE: usize = Fault::ALL.len();
-
-/// Severities per fault.
-pub(super) const SEVERITIES: usize = 4;
-
-/// One fault.
-pub(super) struct FaultRow {
-    pub(super) fault: Fault,
-    /// The systems in which it exists, one bit each.
-    pub(super) systems: u8,
-    /// Chance before any reading, relative to the other faults.
-    pub(super) prior: f64,
-    /// What its severity is a measure of.
-    pub(super) measure: &'static str,
-    /// Chance of each severity, mild to severe.
-    pub(super) weight: [f64; SEVERITIES],
-    pub(super) at_rest: Option<AtRest>,
-}
-
-/// What a fault does to the pressure at rest, as a saturation temperature.
-pub(super) struct AtRest {
-    /// Shift at each severity, K.
-    pub(super) size: [f64; SEVERITIES],
-    /// Chance that it does not move although the fault is there.
-    pub(super) no_change: f64,
-}
 
 /// The row of a fault.
 pub(super) fn row(fault: Fault) -> &'static FaultRow {
@@ -57,13 +33,6 @@ pub(super) const fn bit(system: &System) -> u8 {
         Compressor::Electric => 3,
     };
     1 << (expansion + compressor)
-}
-
-impl FaultRow {
-    /// Whether the fault exists in the system of this bit.
-    pub(super) const fn exists(&self, bit: u8) -> bool {
-        self.systems & bit != 0
-    }
 }
 
 /// Whether a fault exists in a system: valve faults need an expansion valve, clutch faults a clutch.

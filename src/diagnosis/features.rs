@@ -1,14 +1,13 @@
 //! From readings to the feature vector: as they stand, and as each entry error would have them.
 
 use super::case::Case;
-use super::strays;
+use super::strays::{self, pa, sides_equal};
 use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::error::Error;
 use crate::expected::SoundModel;
 use crate::names::{Feature, MixUp};
-use crate::range::{ABSOLUTE_PRESSURE, FREQUENCY, GAUGE_PRESSURE, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::PSI_PA;
-use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA, in_kelvins};
+use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA};
 
 /// Figures.
 pub(super) const FEATURES: usize = Feature::ALL.len();
@@ -29,29 +28,6 @@ pub(super) const FIGURE_OF: [Feature; FeatureVector::COUNT] = [
     Feature::DischargeSuperheat,
     Feature::ClutchCycles,
 ];
-
-/// Nothing, when the readings that the circuit does not look at can be.
-///
-/// Errors: `NotFinite`; `OutOfRange` for a temperature that no line has, or a negative uncertainty.
-pub(super) fn check(readings: &Readings) -> Result<(), Error> {
-    if let Some(reading) = readings.high_side_transducer {
-        match reading.value {
-            Pressure::Absolute(pressure) => ABSOLUTE_PRESSURE.check(pressure.pa())?,
-            Pressure::Gauge(pressure) => GAUGE_PRESSURE.check(pressure.pa())?,
-        };
-        ABSOLUTE_PRESSURE.check(reading.standard_uncertainty)?;
-    }
-    let others = [readings.cabin, readings.condenser_outlet, readings.evaporator_sensor];
-    for reading in others.into_iter().flatten() {
-        LINE_TEMPERATURE.check(in_kelvins(reading.value))?;
-        TEMPERATURE.check(reading.standard_uncertainty)?;
-    }
-    if let Some(reading) = readings.clutch_cycles_hz {
-        FREQUENCY.check(reading.value)?;
-        FREQUENCY.check(reading.standard_uncertainty)?;
-    }
-    Ok(())
-}
 
 /// The features of a running system, with the readings as an entry error would have them; `sound` is what a sound one shows.
 ///
@@ -118,18 +94,6 @@ pub(super) fn equal_sides(case: &Case) -> Option<bool> {
     let [low, high] = pressures(case, None)?;
     sides_equal(low, high)
 }
-
-pub(super) fn sides_equal(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Option<bool> {
-    let (low, high) = (low?, high?);
-    let tolerance = 2.0 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty);
-    Some(libm::fabs(pa(high) - pa(low)) <= tolerance.clamp(SURELY_EQUAL_PA, EQUAL_PA))
-}
-
-/// Sides that differ by more never count as equal, however coarse the gauges, Pa. Source: engineering judgement (5 psi).
-const EQUAL_PA: f64 = 35_000.0;
-
-/// Sides that differ by no more always count as equal, Pa. Source: engineering judgement (1 psi).
-const SURELY_EQUAL_PA: f64 = 7_000.0;
 
 /// Air pressures that differ by less make no difference worth a suspicion, Pa.
 const SAME_AIR_PA: f64 = 4_000.0;
@@ -225,12 +189,5 @@ fn absolute(pa: f64, standard_uncertainty: f64) -> Reading<Pressure> {
     Reading {
         value: AbsolutePressure::from_pa(pa).into(),
         standard_uncertainty,
-    }
-}
-
-pub(super) fn pa(reading: Reading<Pressure>) -> f64 {
-    match reading.value {
-        Pressure::Absolute(pressure) => pressure.pa(),
-        Pressure::Gauge(pressure) => pressure.pa(),
     }
 }

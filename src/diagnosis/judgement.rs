@@ -1,15 +1,17 @@
 //! What is believed of a case, and what follows from it: the answer, the reasons, the plan.
 
 use super::answer::{Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
-use super::case::{Case, Observations, Settings};
+use super::case::Case;
 use super::faults::{NONE, index};
 use super::list::List;
+use super::looks::Observations;
 use super::next_check::{self, Standing};
 use super::posterior::{Posterior, Steps};
 use super::scene::Scene;
+use super::settings::Settings;
 use super::verdict::{self, Measured};
 use super::{cautions, features, notes, pairs, rest};
-use crate::circuit::{Derived, Estimate, Reading, Readings};
+use crate::circuit::{Derived, Estimate, FeatureVector, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
 use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding};
@@ -35,40 +37,29 @@ pub struct Judgement {
 }
 
 impl Judgement {
-    /// By settings that can be.
+    /// By settings that can be. A system whose compressor stands still has both sides at saturation while any liquid is left.
     pub(super) fn of(case: &Case, settings: &Settings) -> Result<Self, Error> {
         case.check()?;
-        let derived = derived(case)?;
-        if case.conditions.at_rest(case.system.compressor) {
-            return Self::at_rest(case, settings, derived);
+        let at_rest = case.conditions.at_rest(case.system.compressor);
+        if at_rest && warm_for_rest(case) {
+            return Self::unread(case, settings);
         }
-        let sound = SoundModel::of(&case.system, &case.conditions)?.knowing(
-            &case.system,
-            &case.conditions,
-            case.own_readings.as_ref(),
-            case.own_table.as_ref(),
-        )?;
-        Self::weighed(case, settings, Scene::of(case, Some(sound)), derived)
-    }
-
-    /// A system whose compressor stands still: both sides at saturation while any liquid is left.
-    fn at_rest(case: &Case, settings: &Settings, derived: Derived) -> Result<Self, Error> {
-        if warm_for_rest(case) {
-            return Self::unread(case, settings, derived);
-        }
-        let mut judgement = Self::weighed(case, settings, Scene::of(case, None), derived)?;
-        judgement.rest = match judgement.posterior.rest() {
-            Some(measured) => Some(rest_finding(measured)),
-            None => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
+        let scene = if at_rest { Scene::of(case, None) } else { running(case)? };
+        let read = match &scene.sound {
+            Some(sound) => features::running(case, sound, None)?,
+            None => None,
         };
-        Ok(judgement)
+        Ok(Self::weighed(case, settings, scene, (derived(case)?, read)))
     }
 
     /// A judgement that rests on observations alone, whatever was read.
-    fn unread(case: &Case, settings: &Settings, derived: Derived) -> Result<Self, Error> {
+    #[inline(never)]
+    fn unread(case: &Case, settings: &Settings) -> Result<Self, Error> {
         let mut silent = *case;
         silent.readings = Readings::default();
-        let mut judgement = Self::weighed(&silent, settings, Scene::of(case, None), derived)?;
+        let derived = derived(case)?;
+        let mut judgement = Self::weighed(&silent, settings, Scene::of(case, None), (derived, None));
+        judgement.rest = None;
         if case.observations == Observations::NONE {
             // Nothing but what is usual would speak from the odds.
             judgement.faults.clear();
@@ -84,9 +75,15 @@ impl Judgement {
     }
 
     /// A case in its conditions.
-    fn weighed(case: &Case, settings: &Settings, scene: Scene, derived: Derived) -> Result<Self, Error> {
+    #[inline(never)]
+    fn weighed(
+        case: &Case,
+        settings: &Settings,
+        scene: Scene,
+        (derived, read): (Derived, Option<FeatureVector>),
+    ) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
-        let posterior = Posterior::of(case, settings, &scene, at_rest)?;
+        let posterior = Posterior::of(case, settings, &scene, (read, at_rest));
         let faults = verdict::ranked(&posterior, &scene);
         let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
         let out_of_line = verdict::out_of_line(&posterior, &scene, leading);
@@ -97,11 +94,16 @@ impl Judgement {
         let measured = verdict::measured(&posterior, &scene);
         let mut quality = verdict::quality(case, &scene, &posterior, (out_of_line, two_faults));
         notes::add(case, &derived, &mut quality);
-        Ok(Self {
+        let rest = match posterior.rest() {
+            Some(measured) => Some(rest_finding(measured)),
+            None if at_rest => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
+            None => None,
+        };
+        Self {
             verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
             standing: Standing::of(case, posterior.off_scale),
             none_of_these: posterior.probability[NONE],
-            rest: None,
+            rest,
             scene,
             posterior,
             derived,
@@ -110,7 +112,7 @@ impl Judgement {
             out_of_line,
             two_faults,
             quality,
-        })
+        }
     }
 
     /// What it tells; the next step by these settings.
@@ -233,6 +235,17 @@ impl Reasons<'_> {
     pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
         self.posterior.because(&self.steps, fault, rival)
     }
+}
+
+/// A system that runs, with what a sound one of its kind shows.
+#[inline(never)]
+fn running(case: &Case) -> Result<Scene, Error> {
+    let mut sound = SoundModel::of(&case.system, &case.conditions);
+    if let Ok(sound) = &mut sound {
+        let (visits, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
+        sound.know(&case.system, &case.conditions, visits, table)?;
+    }
+    sound.map(|sound| Scene::of(case, Some(sound)))
 }
 
 /// From this probability of an unknown cause or way on, two faults at once are considered. Source: engineering judgement.

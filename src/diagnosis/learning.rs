@@ -5,9 +5,9 @@
 //! start from, weighing as much as so many cases. Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 2.4 and 3.4
 //! (from memory).
 
-use super::case::{Observations, Settings};
 use super::faults::index;
-use super::looks::{CHANCE, implied, place};
+use super::looks::{CHANCE, Observations, implied, place};
+use super::settings::Settings;
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Observation, Quantity};
 use crate::range::Range;

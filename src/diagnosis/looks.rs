@@ -1,6 +1,5 @@
 //! What eyes, ears and hands find, as chances under each hypothesis.
 
-use super::case::Observations;
 use super::check_table::{EXCLUSIVE, OBSERVATIONS, SHARED};
 use super::faults::HYPOTHESES;
 use super::faults::index;
@@ -10,18 +9,49 @@ use crate::names::{Fault, Observation, Quantity};
 use crate::numerics::{exp_all, ln_all};
 use crate::range::Range;
 
-/// How likely the answer "yes" is; the table has one row per observation, in the order of its code.
-pub(super) struct ObservationRow {
-    /// Under a fault of which no row speaks.
-    pub(super) otherwise: f64,
-    /// Under each fault, in the order of its code.
-    pub(super) yes: [f64; Fault::ALL.len()],
+/// Answers to yes-or-no questions; what was not looked at has none.
+///
+/// ```
+/// use coldloop::{Observation, diagnosis::Observations};
+/// let seen = Observations::NONE.with(Observation::ClutchEngaged, true);
+/// assert_eq!(seen.answer(Observation::ClutchEngaged), Some(true));
+/// assert_eq!(seen.answer(Observation::OilTraces), None);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Observations {
+    answers: [Option<bool>; Observation::ALL.len()],
 }
 
-/// Answers that share a cause beyond the fault, and how strongly.
-pub(super) struct Shared {
-    pub(super) members: &'static [Observation],
-    pub(super) correlation: f64,
+impl Observations {
+    /// Nothing was looked at.
+    pub const NONE: Self = Self {
+        answers: [None; Observation::ALL.len()],
+    };
+
+    /// The same with one answer more, or changed.
+    pub const fn with(mut self, observation: Observation, answer: bool) -> Self {
+        self.answers[place(observation)] = Some(answer);
+        self
+    }
+
+    /// The answer, where there is one.
+    pub const fn answer(&self, observation: Observation) -> Option<bool> {
+        self.answers[place(observation)]
+    }
+
+    /// The observations that have an answer, in the order of the vocabulary.
+    pub fn answered(&self) -> impl Iterator<Item = (Observation, bool)> + '_ {
+        Observation::ALL
+            .into_iter()
+            .zip(self.answers)
+            .filter_map(|(observation, answer)| Some((observation, answer?)))
+    }
+}
+
+impl Default for Observations {
+    fn default() -> Self {
+        Self::NONE
+    }
 }
 
 /// A chance of 0 or 1 is never known: one wrong answer could not be outweighed by any number of right ones.
@@ -116,11 +146,7 @@ pub(super) type Sights = List<Sight, { Observation::ALL.len() }>;
 
 /// What was seen, correlated answers not counted twice: a "no" that the "yes" of another implies is left out, and answers
 /// that share a cause are weakened together.
-pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
-    let mut sights = List::new(Sight {
-        observation: Observation::ClutchEngaged,
-        chance: [1.0; HYPOTHESES],
-    });
+pub(super) fn add_sights(sights: &mut Sights, looks: &Looks, observations: &Observations) {
     for (observation, answer) in observations.answered() {
         if !answer && implied(observations, observation) {
             continue;
@@ -133,8 +159,13 @@ pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
         }
         sights.push(Sight { observation, chance });
     }
-    sights
 }
+
+/// None.
+pub(super) const NO_SIGHTS: Sights = List::new(Sight {
+    observation: Observation::ClutchEngaged,
+    chance: [1.0; HYPOTHESES],
+});
 
 /// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.
 /// The chances are those under the hypotheses `of`.
@@ -203,7 +234,8 @@ mod tests {
     use super::*;
 
     fn odds(observations: &Observations, fault: Fault) -> f64 {
-        let sights = sights(&Looks::default(), observations);
+        let mut sights = NO_SIGHTS;
+        add_sights(&mut sights, &Looks::default(), observations);
         let of = |fault: Fault| sights.iter().map(|sight| sight.chance[index(fault)]).product::<f64>();
         of(fault) / of(Fault::NoFault)
     }

@@ -15,6 +15,7 @@
 mod answer;
 mod atlas;
 mod atlas_table;
+mod batch;
 mod case;
 mod cautions;
 mod check_table;
@@ -36,8 +37,9 @@ mod pairs;
 mod posterior;
 mod prices;
 mod rest;
+mod rows;
 mod scene;
-mod stakes;
+mod settings;
 mod strays;
 #[cfg(test)]
 mod tally;
@@ -47,17 +49,18 @@ pub use answer::{
     Action, Branch, Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, Plan, RankedCheck, RankedFault,
     STEPS, Step, TwoFaults, Verdict,
 };
-pub use case::{Case, Observations, Settings};
+pub use case::Case;
 pub use cautions::{Cautions, check_cautions, repair_cautions};
-pub use checks::{Repair, can_check, questions, repair};
+pub use checks::{can_check, questions, repair};
 pub use effects::{Effect, effects};
 pub use faults::{exists, measure};
 pub use judgement::{Judgement, Reasons};
 pub use learning::Counts;
 pub use list::List;
-pub use looks::Looks;
+pub use looks::{Looks, Observations};
 pub use prices::{Cost, Prices};
-pub use stakes::Stakes;
+pub use rows::Repair;
+pub use settings::{Settings, Stakes};
 
 use crate::error::Error;
 
@@ -90,8 +93,13 @@ use crate::error::Error;
 /// assert_eq!(answer.faults[0].fault, Fault::WornCompressor);
 /// # Ok::<(), coldloop::Error>(())
 /// ```
+#[inline(never)]
 pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
-    judge(case, settings)?.diagnosis(settings)
+    // By reference: a judgement is large, and is not moved.
+    match &judge(case, settings) {
+        Ok(judgement) => judgement.diagnosis(settings),
+        Err(error) => Err(*error),
+    }
 }
 
 /// What is believed of a case: where [`diagnose`] gets its answer from, which also argues and plans.
@@ -161,7 +169,10 @@ impl<'a> Judge<'a> {
     ///
     /// Errors: as [`diagnose`].
     pub fn diagnose(&self, case: &Case) -> Result<Diagnosis, Error> {
-        self.judge(case)?.diagnosis(self.settings)
+        match &self.judge(case) {
+            Ok(judgement) => judgement.diagnosis(self.settings),
+            Err(error) => Err(*error),
+        }
     }
 
     /// What is believed of this case, as [`judge`] has it.

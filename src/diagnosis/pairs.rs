@@ -1,12 +1,14 @@
 //! Two faults at once, asked for when no single one fits well.
 
 use super::answer::TwoFaults;
-use super::case::Settings;
+use super::batch::Seen;
 use super::fault_table::FAULTS;
-use super::faults::{FaultRow, index};
-use super::likelihood::{Grounds, Seen};
+use super::faults::index;
+use super::likelihood::Grounds;
 use super::posterior::Posterior;
+use super::rows::FaultRow;
 use super::scene::Scene;
+use super::settings::Settings;
 #[cfg(test)]
 use super::tally::{self, Work};
 use crate::names::Fault;
@@ -18,6 +20,7 @@ const RARE: f64 = 5e-4;
 ///
 /// Their shifts add up, at every pair of severities. Both are as common as they are alone, and a pair as common as
 /// `settings.two_faults` says.
+#[inline(never)]
 pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scene) -> Option<TwoFaults> {
     let (sound, features) = (scene.sound.as_ref()?, posterior.features()?);
     let grounds = Grounds {

@@ -6,17 +6,19 @@ mod reasons;
 mod severity;
 
 use super::atlas::Pages;
-use super::case::{Case, Observations, Settings};
+use super::batch::Seen;
+use super::case::Case;
 use super::fault_table::FAULTS;
-use super::faults::{FaultRow, HYPOTHESES, NONE, index};
+use super::faults::{HYPOTHESES, NONE, index};
 use super::features::{self, FEATURES, FIGURE_OF, place};
-use super::likelihood::{Grounds, Seen, unknown_way};
+use super::likelihood::{Grounds, unknown_way};
 use super::list::List;
-use super::looks::{Sights, sights};
+use super::looks::{NO_SIGHTS, Observations, Sights, add_sights};
 use super::rest;
+use super::rows::FaultRow;
 use super::scene::Scene;
+use super::settings::Settings;
 use crate::circuit::{Estimate, FeatureVector};
-use crate::error::Error;
 use crate::names::{Fault, Feature, MixUp, Observation};
 pub(super) use ahead::Foreseen;
 pub(super) use reasons::Steps;
@@ -54,11 +56,15 @@ pub(super) struct Posterior {
 }
 
 impl Posterior {
-    /// What is believed of a case once everything was weighed; a system at rest is judged by its pressure, one of which `scene` knows
-    /// nothing by what was seen alone.
-    ///
-    /// Errors: those of [`FeatureVector::of`].
-    pub(super) fn of(case: &Case, settings: &Settings, scene: &Scene, at_rest: bool) -> Result<Self, Error> {
+    /// What is believed of a case once everything was weighed: of a running system with its features, of one at rest by its
+    /// pressure, of one of which `scene` knows nothing by what was seen alone.
+    #[inline(never)]
+    pub(super) fn of(
+        case: &Case,
+        settings: &Settings,
+        scene: &Scene,
+        (read, at_rest): (Option<FeatureVector>, bool),
+    ) -> Self {
         let mut posterior = Self {
             priors: priors(settings, scene.bit),
             likelihood: [1.0; HYPOTHESES],
@@ -69,43 +75,47 @@ impl Posterior {
             off_scale: false,
             known: [false; FEATURES],
             observations: case.observations,
-            sights: sights(&settings.looks, &case.observations),
+            sights: NO_SIGHTS,
             probability: [0.0; HYPOTHESES],
             severity: [(0.0, 1.0); Fault::ALL.len()],
             unexplained: 0.0,
             evidence: 0.0,
             mix_ups: [0.0; MixUp::ALL.len()],
         };
-        match (&scene.sound, at_rest) {
-            (Some(sound), _) => {
+        add_sights(&mut posterior.sights, &settings.looks, &case.observations);
+        match (&scene.sound, read) {
+            (Some(sound), Some(read)) => {
                 let grounds = Grounds {
                     sound,
                     pages: posterior.pages,
                 };
-                posterior.weigh_running(case, &grounds)?;
+                posterior.weigh_running(case, &grounds, read);
             }
-            (None, true) => posterior.weigh_resting(case),
-            (None, false) => {}
+            (None, _) if at_rest => posterior.weigh_resting(case),
+            (Some(_) | None, _) => {}
         }
-        let mut probability = posterior.priors;
-        for (p, likelihood) in probability.iter_mut().zip(posterior.likelihood) {
+        posterior.conclude();
+        posterior
+    }
+
+    /// Prior times likelihood times the chances of what was seen.
+    fn conclude(&mut self) {
+        let mut probability = self.priors;
+        for (p, likelihood) in probability.iter_mut().zip(self.likelihood) {
             *p *= likelihood;
         }
-        for sight in &posterior.sights {
+        for sight in &self.sights {
             for (p, chance) in probability.iter_mut().zip(sight.chance) {
                 *p *= chance;
             }
         }
-        posterior.evidence = probability.iter().sum();
-        posterior.probability = normalised(probability);
-        posterior.unexplained = posterior.in_an_unknown_way();
-        Ok(posterior)
+        self.evidence = probability.iter().sum();
+        self.probability = normalised(probability);
+        self.unexplained = self.in_an_unknown_way();
     }
 
-    fn weigh_running(&mut self, case: &Case, grounds: &Grounds<'_>) -> Result<(), Error> {
-        let Some(features) = features::running(case, grounds.sound, None)? else {
-            return Ok(());
-        };
+    #[inline(never)]
+    fn weigh_running(&mut self, case: &Case, grounds: &Grounds<'_>, features: FeatureVector) {
         self.off_scale = features.off_scale;
         for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
             self.known[place(figure)] |= reading.is_some();
@@ -127,7 +137,7 @@ impl Posterior {
         self.likelihood = mixed(densities);
         self.severity = severities.middle_80();
         self.features = Some(features);
-        self.gauge_error(case, grounds)
+        self.gauge_error(case, grounds);
     }
 
     fn weigh_resting(&mut self, case: &Case) {

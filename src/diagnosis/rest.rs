@@ -1,7 +1,8 @@
 //! A system at rest: what its pressure says.
 
 use super::fault_table::FAULTS;
-use super::faults::{AtRest, HYPOTHESES, SEVERITIES};
+use super::faults::HYPOTHESES;
+use super::rows::{AtRest, SEVERITIES};
 use crate::circuit::Estimate;
 
 /// Saturation temperature of a sound system at rest above the ambient, K: median, and standard deviations below and above it.

@@ -6,7 +6,6 @@
 //! the air about it; the way is that of a sound system, the share has a normal prior too.
 
 use super::case::Case;
-use super::features::{pa, sides_equal};
 use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::expected::SoundModel;
 use crate::names::MixUp;
@@ -160,3 +159,23 @@ pub(super) fn at_rest(mix_up: MixUp, [low, high]: BothSides) -> Option<(BothSide
 
 /// The square root of two pi.
 const SQRT_2_PI: f64 = 2.506_628_274_631_000_7;
+
+/// Whether the two sides read the same within their instruments; `None` when one is missing.
+pub(super) fn sides_equal(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Option<bool> {
+    let (low, high) = (low?, high?);
+    let tolerance = 2.0 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty);
+    Some(libm::fabs(pa(high) - pa(low)) <= tolerance.clamp(SURELY_EQUAL_PA, EQUAL_PA))
+}
+
+/// Sides that differ by more never count as equal, however coarse the gauges, Pa. Source: engineering judgement (5 psi).
+const EQUAL_PA: f64 = 35_000.0;
+
+/// Sides that differ by no more always count as equal, Pa. Source: engineering judgement (1 psi).
+const SURELY_EQUAL_PA: f64 = 7_000.0;
+
+pub(super) fn pa(reading: Reading<Pressure>) -> f64 {
+    match reading.value {
+        Pressure::Absolute(pressure) => pressure.pa(),
+        Pressure::Gauge(pressure) => pressure.pa(),
+    }
+}

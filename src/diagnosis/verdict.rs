@@ -1,13 +1,14 @@
 //! From probabilities to a verdict, and the notes that go with it.
 
 use super::answer::{Deviation, RankedFault, TwoFaults, Verdict};
-use super::case::{Case, Settings};
+use super::case::Case;
 use super::faults::{index, row};
 use super::features::{FEATURES, equal_sides, place};
 use super::list::List;
 use super::posterior::Posterior;
 use super::rest;
 use super::scene::Scene;
+use super::settings::Settings;
 use crate::circuit::FeatureVector;
 use crate::expected::{Band, SoundModel, settled, stroke_limit};
 use crate::names::{Fault, Feature, QualityNote, VerdictKind};
@@ -153,6 +154,7 @@ const REST_BAND: Band<f64> = {
 };
 
 /// The figure that fits the leading explanation clearly worse than anything at all would.
+#[inline(never)]
 pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, leading: Fault) -> Option<Feature> {
     let mut worst = (OUT_OF_LINE, None);
     for (feature, fit) in Feature::ALL.into_iter().zip(posterior.fits(scene, leading)) {

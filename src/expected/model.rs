@@ -262,11 +262,10 @@ impl SoundModel {
     }
 
     /// The sources to be changed by what is known of the vehicle, which then stands for what it rests on.
-    pub(super) fn known(mut self, basis: ExpectedBasis, change: impl Fn(&mut Component)) -> Self {
+    pub(super) fn known(&mut self, basis: ExpectedBasis, change: impl Fn(&mut Component)) {
         self.components[..self.count].iter_mut().for_each(change);
         self.basis = basis;
         self.normalise();
-        self
     }
 
     fn normalise(&mut self) {

@@ -29,19 +29,31 @@ impl SoundModel {
         table: Option<&PressureTable>,
     ) -> Result<Self, Error> {
         let mut model = self;
+        model.know(system, conditions, visits, table)?;
+        Ok(model)
+    }
+
+    /// The same in place.
+    pub(crate) fn know(
+        &mut self,
+        system: &System,
+        conditions: &Conditions,
+        visits: Option<&OwnVehicle>,
+        table: Option<&PressureTable>,
+    ) -> Result<(), Error> {
         if let Some(own) = visits.filter(|own| own.readings() > 0) {
-            model = model.known(ExpectedBasis::OwnReadings, |component| {
+            self.known(ExpectedBasis::OwnReadings, |component| {
                 own.knowledge(component.source).apply(component)
             });
         }
         if let Some(table) = table {
             let sides = table.at(system.refrigerant, conditions.ambient)?;
-            model = model.known(ExpectedBasis::OwnTable, |component| {
+            self.known(ExpectedBasis::OwnTable, |component| {
                 Knowledge::by_table(component, &sides)
             });
         }
-        model.bound(system, conditions.surroundings);
-        Ok(model)
+        self.bound(system, conditions.surroundings);
+        Ok(())
     }
 }
 

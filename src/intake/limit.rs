@@ -45,18 +45,18 @@ type Reader = for<'t> fn(&'t str, &Mistakes) -> Result<Node<'t>, Refused>;
 
 impl Limit {
     /// As [`visit_from_toml`](super::visit_from_toml).
-    pub fn visit_from_toml(self, text: &str) -> Result<Visit, Refusal> {
-        self.read(text, read_toml::node, visit).map(|visit| *visit)
+    pub fn visit_from_toml(self, text: &str) -> Result<Box<Visit>, Refusal> {
+        self.read(text, read_toml::node, visit)
     }
 
     /// As [`visit_from_json`](super::visit_from_json).
-    pub fn visit_from_json(self, text: &str) -> Result<Visit, Refusal> {
-        self.read(text, read_json::node, visit).map(|visit| *visit)
+    pub fn visit_from_json(self, text: &str) -> Result<Box<Visit>, Refusal> {
+        self.read(text, read_json::node, visit)
     }
 
     /// As [`visit_from_text`](super::visit_from_text).
-    pub fn visit_from_text(self, text: &str) -> Result<Visit, Refusal> {
-        self.read(text, either(text), visit).map(|visit| *visit)
+    pub fn visit_from_text(self, text: &str) -> Result<Box<Visit>, Refusal> {
+        self.read(text, either(text), visit)
     }
 
     /// As [`system_from_text`](super::system_from_text).

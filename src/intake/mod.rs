@@ -144,6 +144,7 @@ pub use visit::{Judgements, Visit};
 
 use crate::diagnosis::{Case, Settings};
 use crate::vehicle::System;
+use alloc::boxed::Box;
 
 /// The case that a readings file in TOML describes.
 ///
@@ -178,14 +179,14 @@ pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
 /// All that a readings file in TOML holds: the case, how to judge it, and what was done since.
 ///
 /// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
-pub fn visit_from_toml(text: &str) -> Result<Visit, Refusal> {
+pub fn visit_from_toml(text: &str) -> Result<Box<Visit>, Refusal> {
     Limit::default().visit_from_toml(text)
 }
 
 /// The same from JSON of the same shape.
 ///
 /// Errors: as [`visit_from_toml`].
-pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
+pub fn visit_from_json(text: &str) -> Result<Box<Visit>, Refusal> {
     Limit::default().visit_from_json(text)
 }
 
@@ -197,7 +198,7 @@ pub fn visit_from_json(text: &str) -> Result<Visit, Refusal> {
 /// let file = include_str!("../../examples/readings/low-charge.toml");
 /// assert_eq!(coldloop::intake::visit_from_text(file), coldloop::intake::visit_from_toml(file));
 /// ```
-pub fn visit_from_text(text: &str) -> Result<Visit, Refusal> {
+pub fn visit_from_text(text: &str) -> Result<Box<Visit>, Refusal> {
     Limit::default().visit_from_text(text)
 }
 

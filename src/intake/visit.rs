@@ -99,8 +99,10 @@ impl Visit {
     /// The same with what it is taken from, which gives reasons and a plan.
     ///
     /// Errors: as [`Self::diagnose`].
-    pub fn judge(&self) -> Result<Judgement, Refusal> {
-        judge(&self.case, &self.settings).map_err(|error| self.blamed(error))
+    #[inline(never)] // so that no caller keeps a second one on its stack
+    pub fn judge(&self) -> Result<Box<Judgement>, Refusal> {
+        let judgement = judge(&self.case, &self.settings).map(Box::new);
+        judgement.map_err(|error| self.blamed(error))
     }
 
     /// What a judgement tells.

@@ -8,6 +8,7 @@ use super::units::Units;
 use crate::diagnosis::Diagnosis;
 use crate::intake::{Judgements, Refusal, Visit, proves};
 use crate::names::VerdictKind;
+use alloc::boxed::Box;
 use alloc::string::{String, ToString};
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
@@ -54,17 +55,18 @@ pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
         reasons: &judgement.reasons(),
         units,
         plan: plan.as_ref().filter(|plan| !plan.steps.is_empty()),
-        proof: proof.as_ref(),
+        proof: proof.as_deref(),
     };
     Ok(report.text())
 }
 
 /// What was done since, judged; where the repair is proven, no next step is left in the diagnosis.
-fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Judgements>, Refusal> {
+#[inline(never)] // so that its answer stands on no caller's stack
+fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgements>>, Refusal> {
     if !visit.has_proof() {
         return Ok(None);
     }
-    let proof = visit.prove_after(diagnosis)?;
+    let proof = visit.prove_after(diagnosis).map(Box::new)?;
     if proves(&proof) {
         diagnosis.next_step = None;
         diagnosis.next_checks.clear();

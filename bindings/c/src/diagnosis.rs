@@ -40,6 +40,10 @@ use core::ffi::c_char;
 /// of the readings is.
 pub const COLDLOOP_ANSWER_MAX: usize = 262_144;
 
+/// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
+/// test measures them.
+pub const COLDLOOP_STACK_MAX: usize = 147_456;
+
 /// Diagnoses a vehicle from its readings.
 ///
 /// The answer is one JSON object: "verdict", "faults" with their odds and reasons, "expected", "derived", "next_checks",
@@ -55,7 +59,7 @@ pub extern "C" fn coldloop_diagnose(
     error: *mut ColdloopError,
 ) -> u32 {
     let page = Page::new(answer, capacity, length);
-    told(readings, page, error, |readings| report::visit_json(&visit(readings)?))
+    told(readings, page, error, |readings| report::visit_json(&*visit(readings)?))
 }
 
 /// The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a
@@ -70,7 +74,7 @@ pub extern "C" fn coldloop_report(
 ) -> u32 {
     let page = Page::new(report, capacity, length);
     told(readings, page, error, |readings| {
-        report::visit_text(&visit(readings)?, report::Units::as_written(readings))
+        report::visit_text(&*visit(readings)?, report::Units::as_written(readings))
     })
 }
 
@@ -278,7 +282,7 @@ fn recorded(counts: &str, readings: &str, cause: Option<Fault>) -> Result<String
     Ok(intake::counts_to_toml(&counts))
 }
 
-fn visit(readings: &str) -> Result<Visit, Refusal> {
+fn visit(readings: &str) -> Result<Box<Visit>, Refusal> {
     intake::visit_from_text(readings)
 }
 

@@ -14,7 +14,7 @@ use pyo3::types::PyDict;
 #[pyfunction]
 #[pyo3(signature = (readings, settings=None))]
 pub(crate) fn diagnose(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
-    told(py, || report::visit_json(&visit(readings, settings)?))
+    told(py, || report::visit_json(&*visit(readings, settings)?))
 }
 
 /// The answer for people.
@@ -22,7 +22,7 @@ pub(crate) fn diagnose(py: Python<'_>, readings: &str, settings: Option<&str>) -
 #[pyo3(signature = (readings, settings=None))]
 pub(crate) fn report_text(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
     told(py, || {
-        report::visit_text(&visit(readings, settings)?, report::Units::as_written(readings))
+        report::visit_text(&*visit(readings, settings)?, report::Units::as_written(readings))
     })
 }
 
@@ -154,7 +154,7 @@ pub(crate) fn settings(py: Python<'_>, json: &str) -> PyResult<Settings> {
 }
 
 /// The visit of a readings file; settings that are given stand in the place of its own.
-fn visit(readings: &str, settings: Option<&str>) -> Result<Visit, Refusal> {
+fn visit(readings: &str, settings: Option<&str>) -> Result<Box<Visit>, Refusal> {
     let mut visit = intake::visit_from_text(readings)?;
     if let Some(settings) = settings {
         visit.settings = intake::settings_from_json(settings)?;

@@ -13,13 +13,14 @@ mod prospect;
 mod search;
 
 use super::answer::{Action, Outcome, Plan, RankedCheck, Step};
-use super::case::{Case, Settings};
+use super::case::Case;
 use super::checks::repair;
 use super::faults::index;
 use super::list::List;
 use super::notes;
 use super::posterior::Posterior;
 use super::scene::Scene;
+use super::settings::Settings;
 use crate::names::{Check, Fault};
 use cost::Jobs;
 use followed::Followed;
@@ -66,8 +67,12 @@ pub(super) const fn unranked() -> List<RankedCheck, TOLD> {
 }
 
 /// What to do next, and which checks are worth their cost.
+#[inline(never)]
 pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Next {
-    let bench = Bench::of(posterior, scene, settings, standing);
+    let (followed, jobs) = followed(posterior, settings);
+    let mut prospects = Prospects::NONE;
+    prospects.look_ahead(posterior, scene, settings, standing, &followed);
+    let bench = Bench::of(posterior, settings, standing, (&followed, &jobs, &prospects));
     let search = bench.search();
     let weighing = search.weigh(&bench.state);
     let checks = bench.ranked(&weighing);
@@ -80,6 +85,7 @@ pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, st
 }
 
 /// The steps ahead.
+#[inline(never)]
 pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Plan {
     let mut plan = Plan::EMPTY;
     if standing.at_rest {
@@ -90,11 +96,21 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
         });
         return plan;
     }
-    let bench = Bench::of(posterior, scene, settings, standing);
+    let (followed, jobs) = followed(posterior, settings);
+    let mut prospects = Prospects::NONE;
+    prospects.look_ahead(posterior, scene, settings, standing, &followed);
+    let bench = Bench::of(posterior, settings, standing, (&followed, &jobs, &prospects));
     let search = bench.search();
     let weighing = search.weigh(&bench.state);
     search.grow_into(&mut plan, &bench.state, bench.first(&weighing), &weighing);
     plan
+}
+
+/// The hypotheses that are followed, and their repairs.
+fn followed(posterior: &Posterior, settings: &Settings) -> (Followed, Jobs) {
+    Followed::of(&posterior.probability, &settings.prices, &|fault| {
+        repair(fault).recovery
+    })
 }
 
 /// Beliefs, prices, and all looks that can still be taken.
@@ -102,20 +118,23 @@ struct Bench<'a> {
     posterior: &'a Posterior,
     settings: &'a Settings,
     standing: Standing,
-    prospects: Prospects,
-    jobs: Jobs,
+    prospects: &'a Prospects,
+    jobs: &'a Jobs,
     state: State,
 }
 
 impl<'a> Bench<'a> {
-    fn of(posterior: &'a Posterior, scene: &Scene, settings: &'a Settings, standing: Standing) -> Self {
-        let recovers = |fault| repair(fault).recovery;
-        let (followed, jobs) = Followed::of(&posterior.probability, &settings.prices, &recovers);
+    fn of(
+        posterior: &'a Posterior,
+        settings: &'a Settings,
+        standing: Standing,
+        (followed, jobs, prospects): (&Followed, &'a Jobs, &'a Prospects),
+    ) -> Self {
         Self {
             posterior,
             settings,
             standing,
-            prospects: Prospects::ahead(posterior, scene, settings, standing, &followed),
+            prospects,
             jobs,
             state: State {
                 belief: followed.belief(&posterior.probability),
@@ -127,7 +146,7 @@ impl<'a> Bench<'a> {
 
     fn search(&self) -> Search<'_> {
         Search {
-            jobs: &self.jobs,
+            jobs: self.jobs,
             prospects: self.prospects.all(),
             before_opening: self.prospects.before_opening,
             beam: BEAM,

@@ -1,13 +1,13 @@
 //! The looks that can still be taken, what they would show, and which of them must come before others.
 
-use super::super::case::Settings;
 use super::super::check_table::{BEFORE_OPENING, CHECKS, LOOKS_FIRST};
-use super::super::checks::{CheckRow, Once, Reveals};
 use super::super::faults::HYPOTHESES;
 use super::super::list::List;
 use super::super::looks;
 use super::super::posterior::{Foreseen, Posterior};
+use super::super::rows::{CheckRow, Once, Reveals};
 use super::super::scene::Scene;
+use super::super::settings::Settings;
 use super::Standing;
 use super::cost::{Belief, Jobs};
 use super::followed::Followed;
@@ -51,18 +51,22 @@ pub(super) struct Prospects {
 }
 
 impl Prospects {
-    /// The looks that can be taken in this system and tell something that is not known yet.
-    pub(super) fn ahead(
+    /// None.
+    pub(super) const NONE: Self = Self {
+        looks: List::new(Prospect::BLANK),
+        before_opening: 0,
+    };
+
+    /// Adds the looks that can be taken in this system and tell something that is not known yet.
+    #[inline(never)]
+    pub(super) fn look_ahead(
+        &mut self,
         posterior: &Posterior,
         scene: &Scene,
         settings: &Settings,
         standing: Standing,
         followed: &Followed,
-    ) -> Self {
-        let mut prospects = Self {
-            looks: List::new(Prospect::BLANK),
-            before_opening: 0,
-        };
+    ) {
         let known = |row: &CheckRow| match row.reveals {
             Reveals::Feature(feature) => posterior.knows(feature) || scene.cannot_judge(feature),
             Reveals::Observation(Observation::SightGlassBubbles) if !scene.sight_glass => true,
@@ -79,16 +83,11 @@ impl Prospects {
             followed,
         };
         for row in CHECKS.iter().filter(can_be_taken).filter(|row| !known(row)) {
-            if let Some(first) = prospects
-                .looks
-                .items_mut()
-                .iter_mut()
-                .find(|known| known.check == row.check)
-            {
+            if let Some(first) = self.looks.items_mut().iter_mut().find(|known| known.check == row.check) {
                 let mut second = List::new(Result::BLANK);
                 source.foresee(&mut second, row);
                 first.results = refined(&first.results, &second);
-            } else if let Some(prospect) = prospects.looks.grow() {
+            } else if let Some(prospect) = self.looks.grow() {
                 prospect.check = row.check;
                 prospect.minutes = settings.prices.in_minutes(settings.prices.check(row.check));
                 prospect.recovery = row.recovery;
@@ -99,8 +98,7 @@ impl Prospects {
                 source.foresee(&mut prospect.results, row);
             }
         }
-        prospects.order(posterior);
-        prospects
+        self.order(posterior);
     }
 
     /// Only these looks, without any order among them.

@@ -1,9 +1,10 @@
 //! What a figure that is still to be read would show.
 
 use super::{NEGLIGIBLE, Posterior};
+use crate::diagnosis::batch::Seen;
 use crate::diagnosis::faults::{HYPOTHESES, NONE, index};
 use crate::diagnosis::features::{FEATURES, place};
-use crate::diagnosis::likelihood::{Grounds, Seen, unknown_way};
+use crate::diagnosis::likelihood::{Grounds, unknown_way};
 use crate::diagnosis::scene::Scene;
 use crate::expected::View;
 use crate::names::{Fault, Feature};
@@ -39,6 +40,7 @@ impl Foreseen {
 
 impl Posterior {
     /// What every figure that was not read would show, given all that was.
+    #[inline(never)]
     pub(in crate::diagnosis) fn foreseen(&self, scene: &Scene) -> Foreseen {
         let mut foreseen = Foreseen {
             chance: [None; FEATURES],

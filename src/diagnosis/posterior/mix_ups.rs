@@ -1,12 +1,12 @@
 //! Instruments that mislead: in which ways, how common each is, and what the readings say of it.
 
 use super::Posterior;
+use crate::diagnosis::batch::Seen;
 use crate::diagnosis::case::Case;
 use crate::diagnosis::faults::{NONE, index};
 use crate::diagnosis::features::{self, FIGURE_OF, place as figure_place};
-use crate::diagnosis::likelihood::{Grounds, Seen};
+use crate::diagnosis::likelihood::Grounds;
 use crate::diagnosis::rest;
-use crate::error::Error;
 use crate::names::{Fault, Feature, MixUp};
 
 /// Part of the vehicles behind an entry error that are sound; the others show anything at all. Source: engineering judgement.
@@ -30,12 +30,13 @@ pub(super) const fn chance(mix_up: MixUp) -> f64 {
 
 impl Posterior {
     /// Misleading instruments: a sound system, or anything at all, with the features that each entry error would have hidden.
-    pub(super) fn gauge_error(&mut self, case: &Case, grounds: &Grounds<'_>) -> Result<(), Error> {
+    #[inline(never)]
+    pub(super) fn gauge_error(&mut self, case: &Case, grounds: &Grounds<'_>) {
         if self.priors[index(Fault::GaugeError)] <= 0.0 {
-            return Ok(());
+            return;
         }
         for mix_up in MixUp::ALL {
-            let Some(features) = features::running(case, grounds.sound, Some(mix_up))? else {
+            let Ok(Some(features)) = features::running(case, grounds.sound, Some(mix_up)) else {
                 continue;
             };
             for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
@@ -52,7 +53,6 @@ impl Posterior {
             all += likelihood;
         }
         self.share(all);
-        Ok(())
     }
 
     /// The readings as each entry error would have hidden them; an entry error leaves none out.

@@ -3,9 +3,10 @@
 use super::{Posterior, mix_ups, mixed};
 use crate::circuit::FeatureVector;
 use crate::diagnosis::answer::{Contribution, EVIDENCE, Evidence};
+use crate::diagnosis::batch::Seen;
 use crate::diagnosis::faults::{HYPOTHESES, NONE, index};
 use crate::diagnosis::features::FIGURE_OF;
-use crate::diagnosis::likelihood::{Grounds, Seen};
+use crate::diagnosis::likelihood::Grounds;
 use crate::diagnosis::list::List;
 use crate::diagnosis::scene::Scene;
 use crate::names::{Fault, Feature, MixUp};
@@ -19,6 +20,7 @@ pub(in crate::diagnosis) struct Steps {
 
 impl Posterior {
     /// Likelihood of the first k features under every hypothesis. This costs about as much as weighing them did.
+    #[inline(never)]
     pub(in crate::diagnosis) fn steps(&self, scene: &Scene) -> Steps {
         let mut steps = Steps {
             figures: List::new(Feature::LowSide),

@@ -142,8 +142,7 @@ fn read<T: DeserializeOwned>(root: &Path, path: &str) -> Result<T, String> {
 
 const HEADER: &str = "//! Observations, further checks and repairs.\n//!\n\
     //! Generated from tables/checks by tables/compile; edit the tables, not this file.\n\n\
-    use super::checks::{CheckRow, Once, Repair, Reveals};\n\
-    use super::looks::{ObservationRow, Shared};\n\
+    use super::rows::{CheckRow, ObservationRow, Once, Repair, Reveals, Shared};\n\
     use crate::names::{Caution, Check, Fault, Feature, Observation};\n\n";
 
 impl Observations {

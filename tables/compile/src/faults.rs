@@ -98,7 +98,7 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
 
 const HEADER: &str = "//! How common each fault is, where it can be, and what it does to the pressure at rest.\n//!\n\
     //! Generated from tables/faults by tables/compile; edit the tables, not this file.\n\n\
-    use super::faults::{AtRest, FaultRow};\nuse crate::names::Fault;\n\n\
+    use super::rows::{AtRest, FaultRow};\nuse crate::names::Fault;\n\n\
     /// One row per fault, in the order of its code.\n";
 
 impl Row {

@@ -14,7 +14,7 @@ const HEADER: &str = "//! What faults do, by the vehicle model, by the independe
     //! Generated from tables/atlas and tables/faults by tables/compile; fit anew with `tables-compile -- --fit-atlas` and\n\
     //! `-- --moments`.\n\n\
     #![allow(clippy::approx_constant)] // a coefficient may look like one\n\n\
-    use super::atlas::{FaultRows, Page, ShiftRow};\nuse crate::expected::Source;\nuse crate::names::{Expansion, Fault};\n\n\
+    use super::rows::{FaultRows, Page, ShiftRow};\nuse crate::expected::Source;\nuse crate::names::{Expansion, Fault};\n\n\
     /// A page for every source, family of refrigerants and expansion device.\npub(super) static ATLAS: &[Page] = &[\n";
 
 /// Reads the tables of all sources and writes the file; what a source does not say of a fault is what ours says.
