@@ -180,9 +180,9 @@ fn facts(path: &Path, reading: &str, ends: [&str; 2], change: bool) -> Result<Ve
     Ok(facts)
 }
 
-/// What the evaporator draws: with doors or windows open recirculated air is that of the weather.
+/// What the evaporator draws: with doors open recirculated air is that of the weather.
 fn air_source(note: &str) -> AirSource {
-    let open = ["doors open", "windows open", "doors and hood open"];
+    let open = ["doors open", "doors and hood open"];
     if note.contains("recirc") && !open.iter().any(|words| note.contains(words)) {
         AirSource::Recirculated
     } else {
