@@ -152,10 +152,10 @@ fn term(name: &str, fact: &Fact, system: &System) -> Result<f64, Box<dyn Error>>
     Ok(product.ok_or(format!("term {name}"))?)
 }
 
-/// Of values at rising severities, that of the fact's severity, between two of them; the middle one where none is stated.
+/// Of values at rising severities, that of the fact's severity, between two of them; the last one where none is stated.
 fn at(fact: &Fact, values: &[(f64, f64)]) -> Option<f64> {
     let Some(severity) = fact.severity else {
-        return values.get(values.len() / 2).map(|(_, value)| *value);
+        return values.last().map(|(_, value)| *value);
     };
     let (first, last) = (values.first()?, values.last()?);
     if severity <= first.0 {

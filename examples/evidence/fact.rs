@@ -62,6 +62,8 @@ pub(crate) struct Fact {
     /// How severe, where the source says it.
     pub(crate) severity: Option<f64>,
     pub(crate) reading: Reading,
+    /// Whether the figure is that at which the clutch lets go, not the mean of its cycles.
+    pub(crate) lowest: bool,
     /// Whether the figures are changes against the sound system.
     pub(crate) change: bool,
     low: Option<f64>,
@@ -155,11 +157,7 @@ fn facts(path: &Path, reading: &str, ends: [&str; 2], change: bool) -> Result<Ve
         let conditions = Conditions {
             relative_humidity: Some(humidity),
             engine_speed_hz: Some(speed_rpm(cell("engine_speed"))? / 60.0).filter(|_| !electric),
-            air_source: Some(if cell("note").contains("recirc") {
-                AirSource::Recirculated
-            } else {
-                AirSource::Fresh
-            }),
+            air_source: Some(air_source(cell("note"))),
             blower: Some(1.0),
             vehicle_speed_m_s: Some(0.0),
             ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
@@ -169,7 +167,8 @@ fn facts(path: &Path, reading: &str, ends: [&str; 2], change: bool) -> Result<Ve
             systems,
             conditions,
             fault,
-            cause: cause(cell("level")),
+            cause: cause(cell("level")).filter(|cause| cause.fault() == fault),
+            lowest: cell("note").contains("before the clutch lets go") || cell("says").starts_with("falls"),
             severity: number("severity")?,
             reading,
             change,
@@ -179,6 +178,16 @@ fn facts(path: &Path, reading: &str, ends: [&str; 2], change: bool) -> Result<Ve
         });
     }
     Ok(facts)
+}
+
+/// What the evaporator draws: with doors open recirculated air is that of the weather.
+fn air_source(note: &str) -> AirSource {
+    let open = ["doors open", "doors and hood open"];
+    if note.contains("recirc") && !open.iter().any(|words| note.contains(words)) {
+        AirSource::Recirculated
+    } else {
+        AirSource::Fresh
+    }
 }
 
 /// The form of a fault, from the words of its level.

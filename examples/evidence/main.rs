@@ -7,7 +7,9 @@
 //!
 //! What a source does not state is taken as: fresh air, 50 % humidity, highest blower, standing, 1,500 rpm (800 at idle), at
 //! the sea; a valve and an orifice tube, a fixed and a variable compressor in equal parts. A fault whose size is not stated is
-//! drawn evenly between 0.2 and 0.9 (overcharge to 0.5).
+//! one that has gone far, as fault tables print it: drawn evenly between 0.5 and 0.95 (overcharge 0.25 to 0.5), and for the
+//! independent simulator its most severe rows. Recirculated air with doors open is air of the weather. Where a source
+//! reads the low side as the clutch lets go, so do we; the moments of the independent simulator are of means.
 
 mod atlas;
 mod fact;

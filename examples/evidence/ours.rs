@@ -24,8 +24,12 @@ pub(crate) fn figure(fact: &Fact, count: usize) -> Result<Option<Figure>, Box<dy
     for system in fact.systems.iter().filter(|system| exists(fact.fault, system)) {
         for _ in 0..count {
             let (make, vehicle) = drawn(&mut rng, *system)?;
-            let most = if fact.fault == Fault::Overcharge { 0.5 } else { 0.9 };
-            let severity = fact.severity.unwrap_or(rng.random_range(0.2..most));
+            let (least, most) = if fact.fault == Fault::Overcharge {
+                (0.25, 0.5)
+            } else {
+                (0.5, 0.95)
+            };
+            let severity = fact.severity.unwrap_or(rng.random_range(least..most));
             let faults = faults(fact, &make, system, severity, rng.random())?;
             // A vehicle that the model cannot solve is left out.
             let Ok(faulty) = simulate(&vehicle, &fact.conditions, &faults) else {
@@ -35,9 +39,9 @@ pub(crate) fn figure(fact: &Fact, count: usize) -> Result<Option<Figure>, Box<dy
                 let Ok(sound) = simulate(&vehicle, &fact.conditions, &[]) else {
                     continue;
                 };
-                change(fact.reading, &faulty, &sound)
+                change(fact, &faulty, &sound)
             } else {
-                level(fact.reading, &faulty)
+                level(fact, &faulty)
             };
             values.push(fact.in_unit(value)?);
         }
@@ -67,8 +71,9 @@ fn faults(fact: &Fact, make: &Make, system: &System, severity: f64, u: f64) -> R
     })
 }
 
-fn level(reading: Reading, s: &Simulation) -> f64 {
-    match reading {
+fn level(fact: &Fact, s: &Simulation) -> f64 {
+    match fact.reading {
+        Reading::LowSide if fact.lowest => s.swing.map_or(s.low_side_pa, |swing| swing.low_side_pa.0),
         Reading::LowSide => s.low_side_pa,
         Reading::HighSide => s.high_side_pa,
         Reading::Vent => s.vent_k,
@@ -79,9 +84,9 @@ fn level(reading: Reading, s: &Simulation) -> f64 {
 }
 
 /// A difference; of capacity and efficiency in per cent.
-fn change(reading: Reading, faulty: &Simulation, sound: &Simulation) -> f64 {
-    let (faulty, sound) = (level(reading, faulty), level(reading, sound));
-    match reading {
+fn change(fact: &Fact, faulty: &Simulation, sound: &Simulation) -> f64 {
+    let (faulty, sound) = (level(fact, faulty), level(fact, sound));
+    match fact.reading {
         Reading::Capacity | Reading::Efficiency => 100.0 * (faulty / sound - 1.0),
         Reading::LowSide | Reading::HighSide | Reading::Vent | Reading::DischargeLine => faulty - sound,
     }

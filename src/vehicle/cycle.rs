@@ -1,4 +1,4 @@
-//! Once round the circuit: from five guesses to everything that follows, and by how much the balances miss.
+//! Once round the circuit: from guesses to everything that follows, and by how much the balances miss.
 
 use super::compressor::Compression;
 use super::condenser::{Film, Inflow, condense};
@@ -10,7 +10,9 @@ use super::transcritical::cool;
 use crate::error::Error;
 
 /// How many unknowns the balance has.
-pub(super) const UNKNOWNS: usize = 6;
+pub(super) const UNKNOWNS: usize = 7;
+/// Least and largest logarithm of the part of the flow that a second evaporator takes: nothing, and nine tenths.
+pub(super) const LN_REAR: (f64, f64) = (-11.512_925_464_970_23, -0.105_360_515_657_826);
 
 /// Universal gas constant, J/(mol K). Source: SI, exact.
 const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
@@ -44,6 +46,8 @@ pub(super) struct Point {
     pub intake_k: f64,
     /// Air before the evaporator: humidity ratio.
     pub intake_humidity: f64,
+    /// Logarithm of the part of the flow that a second evaporator takes.
+    pub ln_rear: f64,
 }
 
 /// From the compressor inlet to the liquid line: all that does not ask for the evaporator's air.
@@ -102,6 +106,7 @@ impl Point {
             self.demand,
             self.intake_k,
             self.intake_humidity,
+            self.ln_rear,
         ]
     }
 
@@ -113,6 +118,7 @@ impl Point {
             demand: v[3],
             intake_k: v[4],
             intake_humidity: v[5],
+            ln_rear: v[6],
         }
     }
 }
@@ -294,11 +300,20 @@ impl Plant<'_> {
         let mut flow = total;
         let mut evaporated_j_kg = upper.evaporated_j_kg;
         let mut rear = None;
+        let mut rear_unmetered = 0.0;
         let mut mass_kg = upper.mass_kg;
         if let Some(branch) = &self.rear {
-            let (rear_flow, evaporation) = self.feed(branch, point, upper, &evaporating, cp, below_pa, total)?;
-            flow = total - rear_flow;
-            evaporated_j_kg = (total * upper.evaporated_j_kg - rear_flow * evaporation.h_j_kg) / flow;
+            let feed = Feed {
+                flow_kg_s: total * libm::exp(point.ln_rear),
+                h_j_kg: upper.liquid_j_kg,
+            };
+            let evaporation = self.evaporate(branch, point, &feed, &evaporating, cp)?;
+            let outlet_k = self.outlet_k(&upper.outlet, evaporation.h_j_kg, cp);
+            let (unmetered, _) = self.passes(branch, upper, below_pa, outlet_k, feed.flow_kg_s)?;
+            // A valve that passes too much or too little at either end of the range is left there.
+            rear_unmetered = unmetered.min(LN_REAR.1 - point.ln_rear).max(LN_REAR.0 - point.ln_rear);
+            flow = total - feed.flow_kg_s;
+            evaporated_j_kg = (total * upper.evaporated_j_kg - feed.flow_kg_s * evaporation.h_j_kg) / flow;
             mass_kg += branch.volume_m3 * evaporation.rho_kg_m3;
             rear = Some(evaporation);
         }
@@ -341,6 +356,7 @@ impl Plant<'_> {
             self.control_residual(point, &cycle),
             (intake_k - point.intake_k) / 10.0,
             (intake_humidity - point.intake_humidity) / 0.005,
+            rear_unmetered,
         ];
         Ok(cycle)
     }

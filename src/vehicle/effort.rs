@@ -7,7 +7,7 @@ extern crate std;
 use super::faults::exists;
 use super::simulate::simulate_within;
 use super::solve::{Budget, MOST_ROUNDS};
-use super::{Conditions, FaultSeverity, Population, System};
+use super::{Conditions, FaultSeverity, Make, Population, System};
 use crate::eos::tally::evaluations;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Fault, Refrigerant, VehicleClass};
 use crate::units::{Surroundings, celsius};
@@ -97,6 +97,57 @@ fn heavy_faults_cost_a_bounded_number_of_evaluations() {
         sum / all as usize
     );
     assert!(unsolved * 3 <= all, "{unsolved} of {all} have no steady state");
+}
+
+/// Vehicles of the numbered makes with up to one fault, severity to 0.9, as `examples/fault_population.rs` draws them: of 8,000 each
+/// 99.95 % have a steady state (R-744 and R-134a). Of the 240 here one may be without.
+#[test]
+fn vehicles_with_one_fault_have_a_steady_state() {
+    let mut rng = ChaCha8Rng::seed_from_u64(7);
+    for refrigerant in [Refrigerant::R744, Refrigerant::R134a] {
+        let (mut unsolved, mut worst) = (0, 0);
+        for number in 0..120 {
+            let kinds = &Compressor::ALL[usize::from(refrigerant == Refrigerant::R744)..];
+            let system = System::new(
+                refrigerant,
+                Expansion::ALL[rng.random_range(0..Expansion::ALL.len())],
+                kinds[rng.random_range(0..kinds.len())],
+            );
+            let class = VehicleClass::ALL[rng.random_range(0..VehicleClass::ALL.len())];
+            let make = Make::numbered(number % 60);
+            let uniforms = core::array::from_fn(|_| rng.random());
+            let vehicle = Population::of_make(make, system, class).vehicle(&uniforms).unwrap();
+            let possible: Vec<Fault> = Fault::ALL
+                .into_iter()
+                .filter(|fault| exists(*fault, &system) && *fault != Fault::WrongRefrigerant)
+                .collect();
+            let fault = possible[rng.random_range(0..possible.len())];
+            let most = if fault == Fault::Overcharge { 0.5 } else { 0.9 };
+            let fault = make
+                .fault(&system, fault, rng.random_range(0.0..most), rng.random())
+                .unwrap();
+            let day = Conditions {
+                relative_humidity: Some(rng.random_range(0.1..0.6)),
+                engine_speed_hz: (system.compressor != Compressor::Electric).then(|| rng.random_range(13.0..42.0)),
+                air_source: rng.random::<bool>().then_some(AirSource::Recirculated),
+                blower: Some(rng.random_range(0.4..1.0)),
+                ..Conditions::new(
+                    celsius(rng.random_range(5.0..50.0)),
+                    Surroundings::at_altitude(1_600.0).unwrap(),
+                )
+            };
+            let mut budget = Budget::new();
+            match simulate_within(&vehicle, &day, &[fault], &mut budget) {
+                Ok(_) => worst = worst.max(budget.spent),
+                Err(error) => {
+                    println!("{system:?} {class:?} {fault:?} {error:?}");
+                    unsolved += 1;
+                }
+            }
+        }
+        println!("{refrigerant}: {unsolved} of 120 unsolved, {worst} rounds at most");
+        assert!(unsolved <= 1, "{refrigerant}: {unsolved}");
+    }
 }
 
 /// The bus with an R-744 system and three faults, and the van, whose searches took seconds before they were bounded.

@@ -33,10 +33,10 @@ const CABIN_S: f64 = 300.0;
 const SOAK_K: f64 = 15.0;
 /// Gauge pressure at rest, per that of the air, of a circuit that has nothing left to pump. Judgement.
 const NOTHING_LEFT: f64 = 0.05;
+/// The deepest vacuum that a compressor pulls, per the lowest pressure that is modelled.
+const DEEPEST: f64 = 1.05;
 /// The demand that stands for a compressor that a switch has stopped.
 const STOPPED: f64 = 0.01;
-/// A low side that no system reaches, Pa absolute.
-const NEVER_PA: f64 = 10.0;
 
 /// The steady state of a vehicle in its conditions, with its faults.
 ///
@@ -288,7 +288,7 @@ pub(super) fn plant_of<'a>(
         protection: if transcritical {
             PROTECTION
         } else {
-            cutouts(&hardware, air_pa)
+            cutouts(&medium, &hardware, air_pa)
         },
         draught,
         front,
@@ -309,11 +309,12 @@ pub(super) fn plant_of<'a>(
     Ok(plant)
 }
 
-/// The switches that stop any compressor when the high side rises, or the low side falls, too far; a low limit below any
-/// vacuum never does.
-const fn cutouts(hardware: &Hardware, air_pa: f64) -> Protection {
+/// The switches that stop any compressor when the high side rises, or the low side falls, too far. Without a low switch the low
+/// side falls to a deep vacuum, 5 % above the lowest pressure that is modelled: from there on the compressor moves no more than
+/// comes in. Engineering judgement: the clearance volume ends every real suction.
+fn cutouts(medium: &Medium, hardware: &Hardware, air_pa: f64) -> Protection {
     Protection {
-        low_pa: (hardware.low_cutout_pa + air_pa).max(NEVER_PA),
+        low_pa: (hardware.low_cutout_pa + air_pa).max(DEEPEST * medium.lowest_pa()),
         least: STOPPED,
     }
 }
