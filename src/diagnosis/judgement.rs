@@ -86,12 +86,12 @@ impl Judgement {
         let posterior = Posterior::of(case, settings, &scene, (read, at_rest));
         let faults = verdict::ranked(&posterior, &scene);
         let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
-        let out_of_line = verdict::out_of_line(&posterior, &scene, leading);
+        let measured = verdict::measured(&posterior, &scene, &derived);
+        let out_of_line = verdict::out_of_line(&posterior, &scene, &measured, leading);
         let doubtful = posterior.unexplained >= BAD_FIT || out_of_line.is_some();
         let two_faults = doubtful
             .then(|| pairs::likeliest(&posterior, settings, &scene))
             .flatten();
-        let measured = verdict::measured(&posterior, &scene);
         let mut quality = verdict::quality(case, &scene, &posterior, (out_of_line, two_faults));
         notes::add(case, &derived, &mut quality);
         let rest = match posterior.rest() {

@@ -9,7 +9,7 @@ use super::posterior::Posterior;
 use super::rest;
 use super::scene::Scene;
 use super::settings::Settings;
-use crate::circuit::FeatureVector;
+use crate::circuit::{Derived, Estimate, FeatureVector};
 use crate::expected::{Band, SoundModel, settled, stroke_limit};
 use crate::names::{Fault, Feature, QualityNote, VerdictKind};
 use crate::numerics::{put_in_order, sqrt};
@@ -69,7 +69,9 @@ pub(super) struct Measured {
 }
 
 /// What was measured against what a sound system shows.
-pub(super) fn measured(posterior: &Posterior, scene: &Scene) -> List<Measured, FEATURES> {
+///
+/// The condenser outlet speaks for the liquid line where that was not read, and is judged by its band.
+pub(super) fn measured(posterior: &Posterior, scene: &Scene, derived: &Derived) -> List<Measured, FEATURES> {
     let mut all = List::new(Measured {
         feature: Feature::LowSide,
         measured: 0.0,
@@ -88,16 +90,16 @@ pub(super) fn measured(posterior: &Posterior, scene: &Scene) -> List<Measured, F
         return all;
     };
     for feature in Feature::ALL {
-        let Some(mut view) = sound.view(feature) else {
+        let Some(view) = sound.view(feature) else {
             continue;
         };
-        // The condenser outlet speaks for the liquid line where that was not read.
+        let mut as_read = view;
         if feature == Feature::Subcooling && features.read[FeatureVector::LIQUID_LINE].is_none() {
-            view.minus = Some(FeatureVector::CONDENSER_OUTLET);
+            as_read.minus = Some(FeatureVector::CONDENSER_OUTLET);
         }
         let (mut value, mut variance) = (view.from, 0.0);
         let mut read = true;
-        for (i, one) in view.features() {
+        for (i, one) in as_read.features() {
             match features.read[i] {
                 Some(reading) => {
                     value += one * reading.value;
@@ -107,12 +109,19 @@ pub(super) fn measured(posterior: &Posterior, scene: &Scene) -> List<Measured, F
             }
         }
         if read {
-            let standard_uncertainty = sqrt(variance);
+            let mut known = Estimate {
+                value,
+                standard_uncertainty: sqrt(variance),
+            };
+            // The glide of a blend is that at the reading, not that of the median.
+            if let (Feature::DischargeSuperheat, Some(superheat)) = (feature, derived.discharge_superheat_k) {
+                known = superheat;
+            }
             all.push(Measured {
                 feature,
-                measured: value,
-                standard_uncertainty,
-                deviation: sound.deviation_along(&view, value, standard_uncertainty),
+                measured: known.value,
+                standard_uncertainty: known.standard_uncertainty,
+                deviation: sound.deviation_along(&view, known.value, known.standard_uncertainty),
             });
         }
     }
@@ -153,13 +162,19 @@ const REST_BAND: Band<f64> = {
     }
 };
 
-/// The figure that fits the leading explanation clearly worse than anything at all would.
+/// The measured figure that fits the leading explanation clearly worse than anything at all would.
 #[inline(never)]
-pub(super) fn out_of_line(posterior: &Posterior, scene: &Scene, leading: Fault) -> Option<Feature> {
+pub(super) fn out_of_line(
+    posterior: &Posterior,
+    scene: &Scene,
+    measured: &[Measured],
+    leading: Fault,
+) -> Option<Feature> {
     let mut worst = (OUT_OF_LINE, None);
     for (feature, fit) in Feature::ALL.into_iter().zip(posterior.fits(scene, leading)) {
         if let Some(fit) = fit
             && fit < worst.0
+            && measured.iter().any(|one| one.feature == feature)
         {
             worst = (fit, Some(feature));
         }
