@@ -10,7 +10,7 @@ use crate::diagnosis::{
 };
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
-use crate::names::{Caution, ExpectedBasis, Fault, MixUp, Observation, RestFinding};
+use crate::names::{Caution, ExpectedBasis, Fault, Feature, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::borrow::Cow;
 use alloc::format;
@@ -21,7 +21,7 @@ use alloc::vec::Vec;
 ///
 /// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
 /// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`),
-/// `none_of_these`, `mix_up`, `two_faults`, `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
+/// `none_of_these`, `mix_up`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
 /// `deviation` in standard deviations),
 /// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `next_step` (`check` or `repair`, as a step of
 /// [`plan_json`](super::plan_json()), and what it `says`; `null` where nothing is left to do), `next_checks` (each
@@ -77,6 +77,7 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
         "none_of_these": diagnosis.none_of_these,
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
+        "out_of_line": diagnosis.out_of_line.map(Feature::id),
         "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
         "expected_basis": diagnosis.basis.map(ExpectedBasis::id),
         "derived": figures(&diagnosis.derived),

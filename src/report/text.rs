@@ -4,7 +4,7 @@ use super::plan;
 use super::proof;
 use super::rows::{Row, Scale, rows};
 use super::units::Units;
-use super::words::{per_cent, result, says, severity, spoken, standing, strength};
+use super::words::{feature_name, per_cent, result, says, severity, spoken, standing, strength};
 use crate::circuit::Estimate;
 use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, Reasons, TwoFaults};
 use crate::intake::Judgements;
@@ -344,10 +344,18 @@ impl Report<'_> {
     fn notes(&self, out: &mut String) -> fmt::Result {
         if !self.diagnosis.quality.is_empty() {
             writeln!(out, "\nLess certain because")?;
-            self.diagnosis
-                .quality
-                .iter()
-                .try_for_each(|note| writeln!(out, "  {}", note.description()))?;
+            for note in &self.diagnosis.quality {
+                match self.diagnosis.out_of_line {
+                    Some(feature) if *note == QualityNote::ReadingOutOfLine => {
+                        let figure = feature_name(feature);
+                        writeln!(
+                            out,
+                            "  The {figure} fits the leading explanation badly: measure it again."
+                        )?;
+                    }
+                    _ => writeln!(out, "  {}", note.description())?,
+                }
+            }
         }
         writeln!(out, "\nTAKE CARE")?;
         self.cautions()
