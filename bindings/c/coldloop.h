@@ -96,6 +96,10 @@
 // of the readings is.
 #define COLDLOOP_ANSWER_MAX 262144
 
+// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
+// test measures them.
+#define COLDLOOP_STACK_MAX 147456
+
 // The pressure counts from vacuum.
 #define COLDLOOP_DATUM_ABSOLUTE 1
 

@@ -51,6 +51,9 @@ pub(super) static STILL: [ShiftRow; 1] = [ShiftRow {
     shift: [[0.0; 4]; DIMENSIONS],
 }];
 
+/// The most severities and forms that a fault has by one source.
+pub(super) const MOST_ROWS: usize = 12;
+
 /// How far a feature may stray when the cause is on no list, as standard deviations, K (cycles in their logarithm): low side,
 /// high side, vent, superheat, subcooling, discharge superheat, cycles. Source: engineering judgement: about as far as each can.
 const FAR: [f64; 7] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0];
@@ -85,3 +88,16 @@ pub(super) const ANYTHING: Matrix = {
     matrix[F::CONDENSER_OUTLET][F::CONDENSER_OUTLET] += 4.0;
     matrix
 };
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The terms of a likelihood are taken in this order, and at most so many.
+    #[test]
+    fn mild_rows_stand_before_severe_ones() {
+        for rows in ATLAS.iter().flat_map(|page| page.faults).flat_map(|rows| rows.rows) {
+            assert!(rows.is_sorted_by_key(|row| row.severe) && rows.len() <= MOST_ROWS);
+        }
+    }
+}

@@ -1,6 +1,6 @@
 //! Scale matrices worked out side by side: the terms of a likelihood that share each, and their densities.
 
-use super::atlas::{ANYTHING, STILL};
+use super::atlas::{ANYTHING, MOST_ROWS, STILL};
 use super::faults::NONE;
 use super::rows::{FaultRows, ShiftRow};
 use crate::circuit::FeatureVector;
@@ -253,6 +253,13 @@ impl<'a> Batch<'a> {
         // Shifts add up in independent deviations too.
         let off = solved(self.source.off.map(|off| [off; WIDE]));
         let tops = self.tops(count);
+        let mut firsts = [[[0.0; WIDE]; DIMENSIONS]; MOST_ROWS];
+        for (first, row) in firsts.iter_mut().zip(rows) {
+            for (first, i) in first.iter_mut().zip(seen.read.places()) {
+                *first = [row.shift_of(*i, few); WIDE];
+            }
+            self.factor.solve(first);
+        }
         let mut densities = [0.0; WIDE];
         let most = self.lanes().iter().map(|lane| lane.rows.len()).max().unwrap_or(0);
         for place in 0..most {
@@ -266,15 +273,11 @@ impl<'a> Batch<'a> {
                 }
             }
             let second = solved(shift);
-            for row in rows {
-                let mut shift = [[0.0; WIDE]; DIMENSIONS];
-                for (shift, i) in shift.iter_mut().zip(seen.read.places()) {
-                    *shift = [row.shift_of(*i, few); WIDE];
-                }
-                let mut left = solved(shift);
-                for ((left, off), second) in left.iter_mut().zip(&off).zip(&second) {
+            for (row, first) in rows.iter().zip(&firsts) {
+                let mut left = off;
+                for ((left, first), second) in left.iter_mut().zip(first).zip(&second).take(count) {
                     for at in 0..WIDE {
-                        left[at] = off[at] - left[at] - second[at];
+                        left[at] -= first[at] + second[at];
                     }
                 }
                 let fall = self
