@@ -36,7 +36,7 @@ pub struct Diagnosis {
     /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.
     pub two_faults: Option<TwoFaults>,
     /// What to do next: the first step of [`Judgement::plan`](super::Judgement::plan) for the same settings. `None` where nothing is left to do, and where it
-    /// was not asked for ([`Settings::next_checks`]).
+    /// was not asked for ([`Settings::next_checks`](super::Settings::next_checks)).
     pub next_step: Option<Action>,
     /// Further checks, the most useful first; where the next step is a check, it is the first of them.
     pub next_checks: List<RankedCheck, 6>,

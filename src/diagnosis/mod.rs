@@ -3,7 +3,7 @@
 //! rows and tables -> feature vector -> sound model -> atlas -> likelihood -> posterior -> verdict and predictions -> planner.
 //!
 //! The readings become one [`FeatureVector`](crate::circuit::FeatureVector). What a sound system shows is one
-//! [`SoundModel`]: a mixture over sources of multivariate t distributions. The atlas (`tables/atlas`) says by how much each fault
+//! [`SoundModel`](crate::expected::SoundModel): a mixture over sources of multivariate t distributions. The atlas (`tables/atlas`) says by how much each fault
 //! moves every feature, at several severities, from each source. The likelihood of a fault is the sum over sources and severities of
 //! a t density at sound mean plus shift; a feature that was not read drops out of it, which is the same as averaging over all
 //! it could have been. Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand
@@ -69,10 +69,10 @@ use crate::error::Error;
 /// A running system is judged against what a sound one shows; one whose compressor is known to stand still
 /// ([`Conditions::at_rest`](crate::vehicle::Conditions::at_rest)) only by its pressure at rest. A transducer of the high side
 /// stands in for a gauge, or is pooled with it where they agree. At rest where the pressure of a sound system is not that
-/// of saturation only observations are judged, and [`QualityNote::BandsOnly`] says so.
+/// of saturation only observations are judged, and [`QualityNote::BandsOnly`](crate::QualityNote::BandsOnly) says so.
 ///
 /// Errors: `NotFinite` and `OutOfRange` for readings, conditions and settings that cannot be, and for conditions of
-/// which no source speaks ([`SoundModel::of`]); `NotAvailable` for a refrigerant of which none does.
+/// which no source speaks ([`SoundModel::of`](crate::expected::SoundModel::of)); `NotAvailable` for a refrigerant of which none does.
 ///
 /// ```
 /// use coldloop::circuit::{Gauge, Reading, Readings};
