@@ -48,7 +48,7 @@ pub(super) static STILL: [ShiftRow; 1] = [ShiftRow {
     severe: false,
     weight: 1.0,
     severity: [0.0; 3],
-    shift: [[0.0; 4]; DIMENSIONS],
+    shift: [[0; 4]; DIMENSIONS],
 }];
 
 /// The most severities and forms that a fault has by one source.

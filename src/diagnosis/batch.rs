@@ -2,7 +2,7 @@
 
 use super::atlas::{ANYTHING, MOST_ROWS, STILL};
 use super::faults::NONE;
-use super::rows::{FaultRows, ShiftRow};
+use super::rows::{Bits, FaultRows, ShiftRow, number};
 use crate::circuit::FeatureVector;
 use crate::expected::{Component, View};
 use crate::numerics::multivariate_t::{
@@ -414,7 +414,7 @@ impl<'a> OfSource<'a> {
     }
 
     /// A scale matrix of a fault.
-    pub(super) fn scale(&self, rows: &FaultRows, table: &'static [f32; TRIANGLE]) -> Scale<'a> {
+    pub(super) fn scale(&self, rows: &FaultRows, table: &'static [Bits; TRIANGLE]) -> Scale<'a> {
         let mut scale = Scale {
             table: Some(table),
             ..Scale::of(&self.component.more)
@@ -434,7 +434,7 @@ impl<'a> OfSource<'a> {
 #[derive(Clone, Copy)]
 pub(super) struct Scale<'a> {
     pub(super) base: &'a Matrix,
-    pub(super) table: Option<&'static [f32; TRIANGLE]>,
+    pub(super) table: Option<&'static [Bits; TRIANGLE]>,
     pub(super) more: Option<&'a Matrix>,
     /// What is left of each standard deviation where this vehicle is known; `None` where it is not.
     pub(super) left: Option<Vector>,
@@ -451,7 +451,7 @@ impl<'a> Scale<'a> {
     }
 
     pub(super) fn entry(&self, i: usize, j: usize) -> f64 {
-        let table = self.table.map_or(0.0, |table| f64::from(table[entry_of(i, j)]));
+        let table = self.table.map_or(0.0, |table| number(table[entry_of(i, j)]));
         let more = self.more.map_or(0.0, |more| more[i][j]);
         let left = self.left.as_ref().map_or(1.0, |left| left[i] * left[j]);
         (self.base[i][j] + table + more) * left

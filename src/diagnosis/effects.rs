@@ -2,7 +2,7 @@
 
 use super::atlas::Pages;
 use super::exists;
-use super::rows::ShiftRow;
+use super::rows::{Bits, ShiftRow, number};
 use crate::error::Error;
 use crate::expected::{SoundModel, Source, View};
 use crate::names::{Fault, Feature};
@@ -98,8 +98,8 @@ fn shift(row: &ShiftRow, few: &[f64; 4], view: &View) -> f64 {
 }
 
 /// The square root of a quadratic form of a scale matrix, of which the lower triangle is given.
-fn spread(scale: &[f32; TRIANGLE], view: &View) -> f64 {
-    let entry = |i: usize, j: usize| f64::from(scale[entry_of(i, j)]);
+fn spread(scale: &[Bits; TRIANGLE], view: &View) -> f64 {
+    let entry = |i: usize, j: usize| number(scale[entry_of(i, j)]);
     let pairs = view
         .features()
         .flat_map(|one| view.features().map(move |other| (one, other)));

@@ -4,7 +4,7 @@ use super::atlas::{ANYTHING, Pages};
 use super::batch::{Batch, Lane, OfSource, Seen, WIDE};
 use super::faults::{NONE, index};
 use super::features::{FEATURES, FIGURE_OF, place};
-use super::rows::FaultRows;
+use super::rows::{FaultRows, number};
 use crate::expected::{Component, SoundModel};
 use crate::names::Fault;
 use crate::numerics::multivariate_t::Factor;
@@ -70,7 +70,7 @@ impl Grounds<'_> {
                         rows: severities,
                         weight: component.weight / all,
                     };
-                    let entry = |at: usize| part[at] + f64::from(table[entries(at)]);
+                    let entry = |at: usize| part[at] + number(table[entries(at)]);
                     match &lane.scale.left {
                         None => batch.add(lane, (off, &seen.noise), entry, &mut take),
                         Some(left) => {
@@ -162,7 +162,7 @@ impl Grounds<'_> {
         let part = |rows: &'static FaultRows| {
             let scale = source.scale(rows, &rows.scales[0]);
             match scale.left {
-                None => core::array::from_fn(|at| more[at] + f64::from(rows.scales[0][entries(at)])),
+                None => core::array::from_fn(|at| more[at] + number(rows.scales[0][entries(at)])),
                 Some(_) => seen.read.part_of(|i, j| scale.entry(i, j)),
             }
         };

@@ -36,6 +36,15 @@ impl FaultRow {
     }
 }
 
+/// A number of the atlas, as the bits of an `f32`.
+pub(super) type Bits = u32;
+
+/// Such a number.
+#[inline]
+pub(super) const fn number(bits: Bits) -> f64 {
+    f32::from_bits(bits) as f64
+}
+
 /// What one source says of the faults of one family of refrigerants with one expansion device.
 pub(super) struct Page {
     pub(super) source: Source,
@@ -52,7 +61,7 @@ pub(super) struct FaultRows {
     pub(super) absorbing: bool,
     /// Scale matrices about sound mean and shift, in the squares of the features' units: of mild and middling severities, and of
     /// severe ones; the lower triangles, row by row.
-    pub(super) scales: [[f32; TRIANGLE]; 2],
+    pub(super) scales: [[Bits; TRIANGLE]; 2],
     /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot be.
     pub(super) rows: [&'static [ShiftRow]; 3],
 }
@@ -65,14 +74,14 @@ pub(super) struct ShiftRow {
     /// Severity: least, mean and most.
     pub(super) severity: [f32; 3],
     /// Coefficients of 1, ambient, water and speed ([`crate::expected::SoundModel`]) for each feature.
-    pub(super) shift: [[f32; 4]; DIMENSIONS],
+    pub(super) shift: [[Bits; 4]; DIMENSIONS],
 }
 
 impl ShiftRow {
     /// How far it moves a feature at these conditions.
     #[inline]
     pub(super) fn shift_of(&self, feature: usize, few: &[f64; 4]) -> f64 {
-        let [of_one, of_a, of_w, of_s] = self.shift[feature].map(f64::from);
+        let [of_one, of_a, of_w, of_s] = self.shift[feature].map(number);
         let [one, a, w, s] = few;
         (of_one * one + of_w * w) + (of_a * a + of_s * s)
     }

@@ -2,18 +2,19 @@
 
 use super::group::Group;
 use super::{FaultRows, Row, independent, published, table};
+use crate::features::FEATURES;
+use crate::linear::Matrix;
 use crate::moments::Table;
 use crate::output::Output;
 use crate::sound;
-use crate::sound::rust::{numbers, rows, triangle};
+use crate::sound::rust::numbers;
 use coldloop::{Expansion, Fault};
 use std::fmt::Write;
 use std::path::Path;
 
 const HEADER: &str = "//! What faults do, by the vehicle model, by the independent simulator and by the tables of the trade.\n//!\n\
     //! Generated from tables/atlas and tables/faults by tables/compile; fit anew with `tables-compile -- --fit-atlas` and\n\
-    //! `-- --moments`.\n\n\
-    #![allow(clippy::approx_constant)] // a coefficient may look like one\n\n\
+    //! `-- --moments`. Shifts and scales are bits of f32 (`rows::number`).\n\n\
     use super::rows::{FaultRows, Page, ShiftRow};\nuse crate::expected::Source;\nuse crate::names::{Expansion, Fault};\n\n\
     /// A page for every source, family of refrigerants and expansion device.\npub(super) static ATLAS: &[Page] = &[\n";
 
@@ -127,8 +128,8 @@ fn fault(of: &FaultRows) -> Result<String, String> {
         "FaultRows {{ fault: Fault::{:?}, absorbing: {}, scales: [{}, {}], rows: [\n",
         of.fault,
         absorbing(of.fault),
-        triangle(&of.scales[0]),
-        triangle(&of.scales[1])
+        triangle_bits(&of.scales[0]),
+        triangle_bits(&of.scales[1])
     );
     for group in Group::ALL {
         let own = || of.rows.iter().filter(|row| row.group == group);
@@ -145,12 +146,28 @@ fn fault(of: &FaultRows) -> Result<String, String> {
                 of.severe(row),
                 (row.weight / total) as f32,
                 numbers(&[low, mean, high]),
-                rows(&row.shift)
+                shift_bits(&row.shift)
             );
         }
         source += "],\n";
     }
     Ok(source + "] },\n")
+}
+
+/// The bits of the numbers: a minus sign in front of a number takes the compiler a tenth of a millisecond, and there are 20,000.
+fn bits(values: impl Iterator<Item = f64>) -> String {
+    let values: Vec<String> = values.map(|value| format!("{:#x}", (value as f32).to_bits())).collect();
+    format!("[{}]", values.join(", "))
+}
+
+/// The lower triangle, row by row.
+fn triangle_bits(matrix: &Matrix<FEATURES>) -> String {
+    bits((0..FEATURES).flat_map(|i| matrix[i][..=i].to_vec()))
+}
+
+fn shift_bits(shift: &[[f64; 4]; FEATURES]) -> String {
+    let rows: Vec<String> = shift.iter().map(|row| bits(row.iter().copied())).collect();
+    format!("[{}]", rows.join(", "))
 }
 
 /// Whether nothing pumps: then the features do not depend on the vehicle's own place.
