@@ -3696,16 +3696,16 @@ pub enum QualityNote {
     /// The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to.
     #[cfg_attr(feature = "serde", serde(rename = "displacement-low"))]
     DisplacementLow = 22,
-    /// There is a second evaporator; most vehicles behind the bands have only one.
+    /// There is a second evaporator: the bands count with it, but for R-744.
     #[cfg_attr(feature = "serde", serde(rename = "second-evaporator"))]
     SecondEvaporator = 23,
-    /// Where the ports stand is noted; the bands are those of vehicles with ports anywhere.
+    /// Where the ports stand is noted: the bands count with it, but for R-744.
     #[cfg_attr(feature = "serde", serde(rename = "ports-noted"))]
     PortsNoted = 24,
     /// The speed of the compressor is noted; the odds do not follow it.
     #[cfg_attr(feature = "serde", serde(rename = "compressor-speed-noted"))]
     CompressorSpeedNoted = 25,
-    /// The command of the fan is noted; the odds go by whether the fan was seen to run.
+    /// The command of the fan is noted: the bands count with it, but for R-744.
     #[cfg_attr(feature = "serde", serde(rename = "fan-command-noted"))]
     FanCommandNoted = 26,
     /// The commanded displacement is noted; the odds do not follow it.
@@ -3833,16 +3833,10 @@ impl QualityNote {
             QualityNote::DisplacementLow => {
                 "The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to."
             }
-            QualityNote::SecondEvaporator => {
-                "There is a second evaporator; most vehicles behind the bands have only one."
-            }
-            QualityNote::PortsNoted => {
-                "Where the ports stand is noted; the bands are those of vehicles with ports anywhere."
-            }
+            QualityNote::SecondEvaporator => "There is a second evaporator: the bands count with it, but for R-744.",
+            QualityNote::PortsNoted => "Where the ports stand is noted: the bands count with it, but for R-744.",
             QualityNote::CompressorSpeedNoted => "The speed of the compressor is noted; the odds do not follow it.",
-            QualityNote::FanCommandNoted => {
-                "The command of the fan is noted; the odds go by whether the fan was seen to run."
-            }
+            QualityNote::FanCommandNoted => "The command of the fan is noted: the bands count with it, but for R-744.",
             QualityNote::DisplacementNoted => "The commanded displacement is noted; the odds do not follow it.",
         }
     }

@@ -2,6 +2,8 @@
 
 mod bands;
 mod constants;
+mod known;
+mod known_table;
 mod model;
 mod own_vehicle;
 mod sound_table;

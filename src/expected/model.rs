@@ -4,6 +4,7 @@ use super::constants::{
     REST_DOWN_K, REST_K, REST_UP_K, SETTLE_PRESSURES_S, SETTLE_VENT_S, SETTLED_S, STROKE_LIMIT_AMBIENT_K,
     STROKE_LIMIT_ENGINE_SPEED_HZ, UNSETTLED_PRESSURES_K,
 };
+use super::known::Known;
 use super::sources::{Charts, IndependentKind, SOURCES, Said, Source, VehicleModelKind, add_doubt, between_sources};
 use super::weather::Facts;
 use crate::circuit::FeatureVector;
@@ -206,21 +207,28 @@ impl SoundModel {
 
     /// What sound systems of this kind show in these conditions.
     ///
-    /// What is not given is taken as [`super::Weather::of`] says, and widens the passing spread.
+    /// What is not given is taken as [`super::Weather::of`] says, and widens the passing spread. A command of the condenser's fan,
+    /// the number of evaporators and the places of the ports move the mean of every source and scale its spread, as
+    /// `tables/atlas/vehicle-model-known.csv` has it; with R-744 they do nothing.
     ///
     /// Errors: as [`super::Weather::of`]; `NotAvailable` for a refrigerant of which no source speaks.
     pub fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
         let facts = Facts::of(system, conditions)?;
         let kind = VehicleModelKind::of(system).ok_or(Error::of(ErrorKind::NotAvailable, Quantity::Name))?;
-        let own = kind.said(&facts);
+        let mut own = kind.said(&facts);
         let mut doubted = ZERO;
         let doubts = facts.doubts(system, conditions);
         for doubt in doubts.iter().flatten() {
             add_doubt(&mut doubted, doubt, &|facts| kind.mean(&facts.weather()));
         }
         add_unsettled(&mut doubted, conditions);
-        let independent = IndependentKind::of(system);
+        let mut independent = IndependentKind::of(system).map(|of| of.said(&facts, (kind, &own)));
         let between = between_sources(independent.is_none());
+        if let Some(known) = Known::of(system, conditions, &facts) {
+            known.apply(&mut own);
+            independent.iter_mut().for_each(|said| known.apply(said));
+            known.add_doubt(&mut doubted);
+        }
         let mut model = Self {
             components: [Component::NONE; SOURCES],
             count: 0,
@@ -243,12 +251,8 @@ impl SoundModel {
         let charts = Charts::of(system, &facts);
         let pull = charts.as_ref().map_or([0.0; DIMENSIONS], |charts| charts.pull);
         add(Source::VehicleModel, &own, &pull);
-        if let Some(independent) = independent {
-            add(
-                Source::IndependentSimulator,
-                &independent.said(&facts, (kind, &own)),
-                &pull,
-            );
+        if let Some(independent) = &independent {
+            add(Source::IndependentSimulator, independent, &pull);
         }
         if let Some(charts) = charts {
             add(Source::Published, &own, &charts.mean);

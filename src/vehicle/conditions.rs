@@ -30,7 +30,7 @@ pub struct Conditions {
     pub compressor_speed_hz: Option<f64>,
     /// Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
     pub commanded_displacement: Option<f64>,
-    /// Command of the condenser's fan, 0 (off) to 1 (full speed).
+    /// Command of the condenser's fan, 0 (off) to 1 (full speed); what is expected counts with it, but for R-744.
     pub fan_command: Option<f64>,
 }
 

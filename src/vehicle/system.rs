@@ -23,7 +23,7 @@ pub struct System {
     pub sight_glass: Option<bool>,
     /// Pressure at which a switch or the control stops the compressor, Pa above the air.
     pub high_cut_out_pa: Option<f64>,
-    /// Evaporators: one or two.
+    /// Evaporators: one or two; what is expected counts with them, but for R-744.
     pub evaporators: Option<u8>,
 }
 

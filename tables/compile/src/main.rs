@@ -4,7 +4,8 @@
 //! writes none and fails, naming the file, when one of them is stale.
 //!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
-//! another number of vehicles; `-- --cover-sound` measures on other makes how well the first of them holds.
+//! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
+//! makes how well the first of them holds.
 //!
 //! `-- --moments CASES.jsonl.gz` takes the moments of an independent simulator's cases into `tables/atlas`.
 
@@ -49,6 +50,8 @@ fn main() -> ExitCode {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let outcome = if asked("--fit-sound") {
         number("--vehicles", 3_000).and_then(|count| sound::fit(&root, &named(), count))
+    } else if asked("--fit-known") {
+        number("--vehicles", 720).and_then(|count| sound::known::fit(&root, count))
     } else if asked("--cover-sound") {
         number("--vehicles", 1_000).and_then(|count| sound::cover(&root, count, asked("--makes-of-fit")))
     } else if asked("--fit-atlas") {
@@ -125,6 +128,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     blends::compile(&blends, &mut out)?;
     air::compile(root, &mut out)?;
     sound::rust::compile(root, &mut out)?;
+    sound::known_table::compile(root, &mut out)?;
     atlas::compile(root, &mut out)?;
     out.finish()
 }

@@ -14,7 +14,7 @@ use rand_chacha::ChaCha8Rng;
 pub(crate) const WEATHERS: usize = 4;
 
 /// Parts of the fleet by class. Judgement: what comes to a shop that sees everything.
-const CLASSES: [(VehicleClass, f64); 5] = [
+pub(crate) const CLASSES: [(VehicleClass, f64); 5] = [
     (VehicleClass::SmallCar, 0.25),
     (VehicleClass::Car, 0.35),
     (VehicleClass::LargeCar, 0.20),
@@ -48,15 +48,7 @@ pub(crate) fn vehicles(
 }
 
 fn vehicle(system: &System, makes: std::ops::Range<u32>, rng: &mut ChaCha8Rng) -> Result<[Sample; WEATHERS], Error> {
-    let mut left = rng.random::<f64>();
-    let mut class = VehicleClass::Car;
-    for (one, part) in CLASSES {
-        class = one;
-        left -= part;
-        if left < 0.0 {
-            break;
-        }
-    }
+    let mut class = class(rng);
     if BUSES.contains(&system.refrigerant) {
         class = VehicleClass::Bus;
     }
@@ -76,8 +68,22 @@ fn vehicle(system: &System, makes: std::ops::Range<u32>, rng: &mut ChaCha8Rng) -
     Ok([sample()?, sample()?, sample()?, sample()?])
 }
 
+/// A class as the fleet has it.
+pub(super) fn class(rng: &mut ChaCha8Rng) -> VehicleClass {
+    let mut left = rng.random::<f64>();
+    let mut class = VehicleClass::Car;
+    for (one, part) in CLASSES {
+        class = one;
+        left -= part;
+        if left < 0.0 {
+            break;
+        }
+    }
+    class
+}
+
 /// The conditions as somebody measures them.
-fn written(rng: &mut ChaCha8Rng, actual: &Conditions) -> Conditions {
+pub(super) fn written(rng: &mut ChaCha8Rng, actual: &Conditions) -> Conditions {
     let (off_k, off_humidity) = (
         rng.random_range(-WRITTEN.0..WRITTEN.0),
         rng.random_range(-WRITTEN.1..WRITTEN.1),

@@ -1,9 +1,12 @@
 //! What sound vehicles read by the vehicle model: fitted into `tables/atlas/vehicle-model-sound.csv` by `--fit-sound`, and
-//! judged on makes that no fit has seen by `--cover-sound`.
+//! judged on makes that no fit has seen by `--cover-sound`; what more is known moves them by
+//! `tables/atlas/vehicle-model-known.csv`, from `--fit-known`.
 
 mod cover;
 pub(crate) mod draw;
 pub(crate) mod fit;
+pub(crate) mod known;
+pub(crate) mod known_table;
 pub(crate) mod rust;
 pub(crate) mod table;
 

@@ -1,0 +1,196 @@
+//! What else is known of a sound system, and how it moves what the sources say: the fan's command, evaporators, ports.
+
+use super::known_table::KNOWN;
+use super::sources::Said;
+use super::weather::Facts;
+use crate::names::{Compressor, Expansion, HighPort, LowPort, Refrigerant};
+use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, Vector};
+use crate::vehicle::{Conditions, System};
+
+/// Shift of every feature and factor on its standard deviation.
+pub(super) struct Cell {
+    pub(super) shift: [f32; DIMENSIONS],
+    pub(super) factor: [f32; DIMENSIONS],
+}
+
+/// One input by expansion device; by compressor: clutch, variable, electric; by ambient; by speed; by air: fresh, recirculated.
+pub(super) type Cells = [[[[[Cell; 2]; SPEEDS.len()]; AMBIENTS_K.len()]; 3]; 2];
+
+/// Ambients and speeds of the table; beyond its ends it is held constant. Speeds are per 1,500 rpm of the engine or 6,000 of a motor.
+const AMBIENTS_K: [f64; 3] = [293.15, 303.15, 313.15];
+const SPEEDS: [f64; 2] = [800.0 / 1_500.0, 2_000.0 / 1_500.0];
+
+/// The table, input by input.
+pub(super) struct Table {
+    /// A fan commanded to a quarter, to half, and to its full speed.
+    pub(super) fan: [Cells; 3],
+    /// One evaporator, two.
+    pub(super) evaporators: [Cells; 2],
+    /// At the compressor, at the evaporator.
+    pub(super) low_port: [Cells; 2],
+    /// On the liquid line, on the discharge line.
+    pub(super) high_port: [Cells; 2],
+}
+
+/// The least command of a fan in the table.
+const LEAST_COMMAND: f64 = 0.25;
+
+/// Vehicle speed at which half of what a fan's command does is left, m/s, as hot air fades that comes back. Source: draws of the vehicle
+/// model, in which 0.2 to 0.9 is left at 5 m/s and 0.05 to 0.3 at 12 m/s.
+const HALF_LEFT_M_S: f64 = 4.0;
+
+/// What is known moves the mean of every source, and scales its spread.
+pub(super) struct Known {
+    shift: Vector,
+    factor: Vector,
+    /// How far the features of a fan below the least command of the table may lie off: one standard deviation.
+    doubt: Vector,
+}
+
+impl Known {
+    /// `None` where nothing of it is known, and for R-744, of which nothing was drawn. R-152a and the refrigerants of buses have the
+    /// shifts of R-134a.
+    ///
+    /// A fan's effect is linear in 1 / command, as the warming of its air is; driving lets it fade as it lets hot air fade that comes
+    /// back. Below 0.25 a command counts as 0.25, in doubt by as much as the effect grows from 0.5 to 0.25.
+    pub(super) fn of(system: &System, conditions: &Conditions, facts: &Facts) -> Option<Self> {
+        let inputs = [
+            conditions.fan_command.map(|_| ()),
+            system.evaporators.map(|_| ()),
+            system.low_port.map(|_| ()),
+            system.high_port.map(|_| ()),
+        ];
+        if inputs.iter().all(Option::is_none) || system.refrigerant == Refrigerant::R744 {
+            return None;
+        }
+        let at = At::of(system, facts);
+        let [quarter, half, full] = &KNOWN.fan;
+        let mut known = Self {
+            shift: [0.0; DIMENSIONS],
+            factor: [1.0; DIMENSIONS],
+            doubt: [0.0; DIMENSIONS],
+        };
+        if let Some(command) = conditions.fan_command {
+            let slow = facts.speed_m_s / HALF_LEFT_M_S;
+            let left = 1.0 / (1.0 + slow * slow);
+            let resistance = 1.0 / f64::max(command, LEAST_COMMAND);
+            // Linear between 1, 2 and 4: the inverse of full, half and a quarter.
+            let (part, from, to) = if resistance < 2.0 {
+                (resistance - 1.0, full, half)
+            } else {
+                (0.5 * (resistance - 2.0), half, quarter)
+            };
+            known.add(&at, from, left * (1.0 - part));
+            known.add(&at, to, left * part);
+            let below = f64::max(1.0 - command / LEAST_COMMAND, 0.0);
+            if below > 0.0 {
+                let (quarter, half) = (at.cell(quarter).0, at.cell(half).0);
+                known.doubt = core::array::from_fn(|i| left * below * (quarter[i] - half[i]));
+            }
+        }
+        if let Some(number) = system.evaporators {
+            let [one, two] = &KNOWN.evaporators;
+            known.add(&at, if number > 1 { two } else { one }, 1.0);
+        }
+        if let Some(port) = system.low_port {
+            let [compressor, evaporator] = &KNOWN.low_port;
+            let cells = match port {
+                LowPort::Compressor => compressor,
+                LowPort::Evaporator => evaporator,
+            };
+            known.add(&at, cells, 1.0);
+        }
+        if let Some(port) = system.high_port {
+            let [liquid, discharge] = &KNOWN.high_port;
+            let cells = match port {
+                HighPort::Liquid => liquid,
+                HighPort::Discharge => discharge,
+            };
+            known.add(&at, cells, 1.0);
+        }
+        Some(known)
+    }
+
+    /// Adds a part of what an input does.
+    fn add(&mut self, at: &At, cells: &Cells, part: f64) {
+        let (shift, factor) = at.cell(cells);
+        for i in 0..DIMENSIONS {
+            self.shift[i] += part * shift[i];
+            self.factor[i] *= 1.0 + part * (factor[i] - 1.0);
+        }
+    }
+
+    /// Moves the mean of a source and scales rows and columns of its spread, which stays positive definite.
+    pub(super) fn apply(&self, said: &mut Said) {
+        for i in 0..DIMENSIONS {
+            said.mean[i] += self.shift[i];
+            for j in 0..DIMENSIONS {
+                let factor = self.factor[i] * self.factor[j];
+                said.lasting[i][j] *= factor;
+                said.passing[i][j] *= factor;
+            }
+        }
+    }
+
+    /// Adds the doubt to the passing spread.
+    pub(super) fn add_doubt(&self, passing: &mut Matrix) {
+        for (row, one) in passing.iter_mut().zip(self.doubt) {
+            for (entry, other) in row.iter_mut().zip(self.doubt) {
+                *entry += one * other;
+            }
+        }
+    }
+}
+
+/// Where in the table these conditions lie.
+struct At {
+    expansion: usize,
+    compressors: usize,
+    /// Weights of the ambients, of the speeds, and of fresh and recirculated air.
+    ambients: [f64; AMBIENTS_K.len()],
+    speeds: [f64; SPEEDS.len()],
+    airs: [f64; 2],
+}
+
+impl At {
+    fn of(system: &System, facts: &Facts) -> Self {
+        let [cold, mild, hot] = AMBIENTS_K;
+        let rise = |from: f64, to: f64| f64::clamp((facts.ambient_k - from) / (to - from), 0.0, 1.0);
+        let (up_to_mild, up_to_hot) = (rise(cold, mild), rise(mild, hot));
+        let [slow, fast] = SPEEDS;
+        let speed = libm::log(facts.relative_speed / slow) / libm::log(fast / slow);
+        let speed = speed.clamp(0.0, 1.0);
+        Self {
+            expansion: match system.expansion {
+                Expansion::Txv => 0,
+                Expansion::OrificeTube => 1,
+            },
+            compressors: match system.compressor {
+                Compressor::FixedClutch => 0,
+                Compressor::VariableInternal | Compressor::VariableExternal => 1,
+                Compressor::Electric => 2,
+            },
+            ambients: [1.0 - up_to_mild, up_to_mild - up_to_hot, up_to_hot],
+            speeds: [1.0 - speed, speed],
+            airs: [1.0 - facts.recirculated, facts.recirculated],
+        }
+    }
+
+    /// Shift and factor of an input.
+    fn cell(&self, cells: &Cells) -> (Vector, Vector) {
+        let (mut shift, mut factor) = ([0.0; DIMENSIONS], [0.0; DIMENSIONS]);
+        let rows = &cells[self.expansion][self.compressors];
+        for (row, warm) in rows.iter().zip(self.ambients) {
+            for (row, fast) in row.iter().zip(self.speeds) {
+                for (cell, air) in row.iter().zip(self.airs) {
+                    let weight = warm * fast * air;
+                    for i in 0..DIMENSIONS {
+                        shift[i] += weight * f64::from(cell.shift[i]);
+                        factor[i] += weight * f64::from(cell.factor[i]);
+                    }
+                }
+            }
+        }
+        (shift, factor)
+    }
+}
