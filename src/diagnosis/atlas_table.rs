@@ -3,6 +3,8 @@
 //! Generated from tables/atlas and tables/faults by tables/compile; fit anew with `tables-compile -- --fit-atlas` and
 //! `-- --moments`. Shifts and scales are bits of f32 (`rows::number`).
 
+#![allow(clippy::approx_constant)] // a severity may look like one
+
 use super::rows::{FaultRows, Page, ShiftRow};
 use crate::expected::Source;
 use crate::names::{Expansion, Fault};

@@ -15,6 +15,7 @@ use std::path::Path;
 const HEADER: &str = "//! What faults do, by the vehicle model, by the independent simulator and by the tables of the trade.\n//!\n\
     //! Generated from tables/atlas and tables/faults by tables/compile; fit anew with `tables-compile -- --fit-atlas` and\n\
     //! `-- --moments`. Shifts and scales are bits of f32 (`rows::number`).\n\n\
+    #![allow(clippy::approx_constant)] // a severity may look like one\n\n\
     use super::rows::{FaultRows, Page, ShiftRow};\nuse crate::expected::Source;\nuse crate::names::{Expansion, Fault};\n\n\
     /// A page for every source, family of refrigerants and expansion device.\npub(super) static ATLAS: &[Page] = &[\n";
 
