@@ -67,7 +67,7 @@ fn a_vent_of_60_f_at_74_f_lies_outside_the_95_percent_band() {
 }
 
 #[test]
-#[ignore = "not met: up to 0.27 of an electric compressor with a valve"]
+#[ignore = "not met: 0.08 to 0.17"]
 fn a_vent_of_60_to_70_f_at_74_f_leaves_little_of_no_fault() {
     for (expansion, compressor) in systems() {
         for vent_f in [60.0, 65.0, 70.0] {
@@ -121,19 +121,19 @@ fn a_compressor_that_holds_60_to_80_against_125_psig_is_named() {
 }
 
 #[test]
-#[ignore = "not met: short of 0.9"]
-fn a_hub_that_turns_freely_leaves_the_worn_compressor() {
-    for compressor in Compressor::ALL
-        .into_iter()
-        .filter(|compressor| *compressor != Compressor::Electric)
-    {
-        let mut case = psig(vehicle(Expansion::Txv, compressor, 74.0), 70.0, 125.0, Some(64.0));
-        for seen in [Observation::ClutchEngaged, Observation::HubTurnsFreely] {
-            case.observations = case.observations.with(seen, true);
-        }
-        let worn = judged(&case).probability_of(&[Fault::WornCompressor]);
-        assert!(worn > 0.9, "{compressor}: {worn}");
+#[ignore = "not met: 0.89; a fixed clutch and a variable compressor without an external control reach 0.9"]
+fn a_hub_that_turns_freely_leaves_the_worn_compressor_of_an_external_control() {
+    let mut case = psig(
+        vehicle(Expansion::Txv, Compressor::VariableExternal, 74.0),
+        70.0,
+        125.0,
+        Some(64.0),
+    );
+    for seen in [Observation::ClutchEngaged, Observation::HubTurnsFreely] {
+        case.observations = case.observations.with(seen, true);
     }
+    let worn = judged(&case).probability_of(&[Fault::WornCompressor]);
+    assert!(worn > 0.9, "{worn}");
 }
 
 #[test]
@@ -149,7 +149,7 @@ fn equal_sides_of_a_motor_driven_compressor_are_its_control() {
 }
 
 #[test]
-#[ignore = "not met: overcharge and air stay below 0.1, for both simulators have them raise the low side little"]
+#[ignore = "not met: overcharge has 0.07 to 0.09 and air 0.04 to 0.06, for both simulators have them raise the low side little"]
 fn both_sides_high_are_airflow_overcharge_or_air() {
     for (low, high) in [(55.0, 350.0), (60.0, 370.0), (65.0, 400.0)] {
         let answer = judged(&psig(car(86.0), low, high, None));
@@ -165,7 +165,7 @@ fn both_sides_high_are_airflow_overcharge_or_air() {
 }
 
 #[test]
-#[ignore = "not met: airflow leads beside 19 K of subcooling too"]
+#[ignore = "not met: a wrong refrigerant leads by a hair before air"]
 fn much_subcooling_beside_a_high_side_is_overcharge_or_air() {
     let mut case = psig(car(85.0), 50.0, 320.0, Some(52.0));
     // 320 psig condenses R-134a at 73.7 °C.
@@ -175,18 +175,11 @@ fn much_subcooling_beside_a_high_side_is_overcharge_or_air() {
 }
 
 #[test]
-#[ignore = "not met: 0.88 for hoses changed over; pressures in kPa for psi read like an empty system"]
-fn hoses_and_units_mistaken_are_all_but_certain() {
+#[ignore = "not met: 0.48, for pressures in kPa for psi read like an empty system"]
+fn psi_typed_as_kpa_are_all_but_certain() {
     let kpa = GaugePressure::from_kpa;
-    let mistaken = [
-        psig(car(74.0), 175.0, 40.0, Some(41.0)),
-        psig(car(74.0), 275.0, 1_200.0, Some(41.0)),
-        read(car(74.0), kpa(40.0), kpa(175.0), Some(41.0)),
-    ];
-    for case in mistaken {
-        let p = judged(&case).probability_of(&[Fault::GaugeError]);
-        assert!(p > 0.9, "{p}");
-    }
+    let p = judged(&read(car(74.0), kpa(40.0), kpa(175.0), Some(41.0))).probability_of(&[Fault::GaugeError]);
+    assert!(p > 0.9, "{p}");
 }
 
 #[test]

@@ -271,6 +271,34 @@ fn turning_the_hub_tells_a_worn_compressor_from_a_stuck_control() {
 }
 
 #[test]
+fn a_hub_that_turns_freely_behind_an_engaged_clutch_is_a_worn_compressor() {
+    for compressor in [Compressor::FixedClutch, Compressor::VariableInternal] {
+        let mut case = with_vent(
+            with_pressures(vehicle(Expansion::Txv, compressor, 74.0), 70.0, 125.0),
+            64.0,
+        );
+        for seen in [Observation::ClutchEngaged, Observation::HubTurnsFreely] {
+            case.observations = case.observations.with(seen, true);
+        }
+        let worn = judged(&case).probability_of(&[Fault::WornCompressor]);
+        assert!(worn > 0.9, "{compressor}: {worn}");
+    }
+}
+
+/// Hoses changed over, and kPa typed as psi.
+#[test]
+fn hoses_changed_over_and_a_wrong_unit_are_all_but_certain() {
+    for (low, high) in [(175.0, 40.0), (275.0, 1_200.0)] {
+        let case = with_vent(
+            with_pressures(vehicle(Expansion::Txv, Compressor::FixedClutch, 74.0), low, high),
+            41.0,
+        );
+        let p = judged(&case).probability_of(&[Fault::GaugeError]);
+        assert!(p > 0.9, "{low} {high}: {p}");
+    }
+}
+
+#[test]
 fn equal_sides_are_a_compressor_that_is_not_driven() {
     for compressor in [Compressor::FixedClutch, Compressor::VariableInternal] {
         let answer = judged(&with_vent(
