@@ -1,7 +1,7 @@
 //! What else is known of a sound system, and how it moves what the sources say: the fan's command, evaporators, ports.
 
 use super::known_table::KNOWN;
-use super::sources::Said;
+use super::sources::{Said, add_along};
 use super::weather::Facts;
 use crate::names::{Compressor, Expansion, HighPort, LowPort, Refrigerant};
 use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, Vector};
@@ -54,13 +54,9 @@ impl Known {
     /// A fan's effect is linear in 1 / command, as the warming of its air is; driving lets it fade as it lets hot air fade that comes
     /// back. Below 0.25 a command counts as 0.25, in doubt by as much as the effect grows from 0.5 to 0.25.
     pub(super) fn of(system: &System, conditions: &Conditions, facts: &Facts) -> Option<Self> {
-        let inputs = [
-            conditions.fan_command.map(|_| ()),
-            system.evaporators.map(|_| ()),
-            system.low_port.map(|_| ()),
-            system.high_port.map(|_| ()),
-        ];
-        if inputs.iter().all(Option::is_none) || system.refrigerant == Refrigerant::R744 {
+        let ports = system.low_port.is_some() || system.high_port.is_some();
+        let any = ports || system.evaporators.is_some() || conditions.fan_command.is_some();
+        if !any || system.refrigerant == Refrigerant::R744 {
             return None;
         }
         let at = At::of(system, facts);
@@ -134,11 +130,7 @@ impl Known {
 
     /// Adds the doubt to the passing spread.
     pub(super) fn add_doubt(&self, passing: &mut Matrix) {
-        for (row, one) in passing.iter_mut().zip(self.doubt) {
-            for (entry, other) in row.iter_mut().zip(self.doubt) {
-                *entry += one * other;
-            }
-        }
+        add_along(passing, &self.doubt);
     }
 }
 

@@ -27,8 +27,8 @@ impl Source {
     /// All of them, in the order of their places.
     pub(crate) const ALL: [Self; SOURCES] = [Self::VehicleModel, Self::IndependentSimulator, Self::Published];
 
-    /// Weight where all three speak. Source: the log loss of these three on a simulator that neither fit has seen (a quarter, six tenths and
-    /// the rest were the best of those tried), rounded.
+    /// Weight where all three speak. Source: engineering judgement, after the log loss of a prototype of this mixture on a third
+    /// simulator.
     pub(crate) const fn weight(self) -> f64 {
         match self {
             Self::VehicleModel => 0.25,
@@ -79,8 +79,8 @@ pub(super) struct Said {
 const LASTING_PART: f64 = 0.5;
 
 /// Standard deviation between sources that is left in each component of a mixture, K: low side, high side, vent, superheat,
-/// subcooling (liquid line and condenser outlet together), discharge superheat. Source: the coverage of published voices for the two
-/// sides, the log loss on building makes of the independent simulator for the rest, to two digits.
+/// subcooling (liquid line and condenser outlet together), discharge superheat. Source: the coverage of published voices for the
+/// low side, log loss on building makes of the independent simulator and facts of the trade for the rest.
 const BETWEEN_SOURCES: [f64; 6] = [2.7, 2.3, 1.9, 2.6, 1.8, 4.0];
 
 /// Factor on that variance where one source stands alone. Source: log loss on makes that were left out: 16 to 25 K2 for a side serve alike.
@@ -259,9 +259,13 @@ pub(super) fn between_sources(alone: bool) -> Matrix {
 /// deviation.
 pub(super) fn add_doubt(passing: &mut Matrix, doubt: &Doubt, mean: &dyn Fn(&Facts) -> Vector) {
     let (low, high) = (mean(&doubt.low), mean(&doubt.high));
-    let half: Vector = core::array::from_fn(|i| 0.5 * (high[i] - low[i]));
-    for (row, one) in passing.iter_mut().zip(half) {
-        for (entry, other) in row.iter_mut().zip(half) {
+    add_along(passing, &core::array::from_fn(|i| 0.5 * (high[i] - low[i])));
+}
+
+/// Adds the variance of a shift that is known but for its size, of which this is one standard deviation.
+pub(super) fn add_along(matrix: &mut Matrix, deviation: &Vector) {
+    for (row, one) in matrix.iter_mut().zip(deviation) {
+        for (entry, other) in row.iter_mut().zip(deviation) {
             *entry += one * other;
         }
     }

@@ -1,4 +1,4 @@
-//! Bands, readings and derived figures, each in every place where it stands.
+//! An answer shows bands, readings and derived figures in several places; each has the same value in all of them.
 
 use crate::{Answered, LIMIT_95, differ, no_answer};
 use coldloop::circuit::{Estimate, FeatureVector};

@@ -69,19 +69,14 @@ pub(super) const fn unranked() -> List<RankedCheck, TOLD> {
 /// What to do next, and which checks are worth their cost.
 #[inline(never)]
 pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Next {
-    let (followed, jobs) = followed(posterior, settings);
-    let mut prospects = Prospects::NONE;
-    prospects.look_ahead(posterior, scene, settings, standing, &followed);
-    let bench = Bench::of(posterior, settings, standing, (&followed, &jobs, &prospects));
-    let search = bench.search();
-    let weighing = search.weigh(&bench.state);
-    let checks = bench.ranked(&weighing);
-    let step = if standing.at_rest {
-        Some(Action::Check(Check::RunAndRead))
-    } else {
-        search.action(bench.first(&weighing))
-    };
-    Next { step, checks }
+    searched(posterior, scene, settings, standing, |bench, search, weighing| Next {
+        step: if standing.at_rest {
+            Some(Action::Check(Check::RunAndRead))
+        } else {
+            search.action(bench.first(weighing))
+        },
+        checks: bench.ranked(weighing),
+    })
 }
 
 /// The steps ahead.
@@ -96,21 +91,30 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
         });
         return plan;
     }
-    let (followed, jobs) = followed(posterior, settings);
+    searched(posterior, scene, settings, standing, |bench, search, weighing| {
+        search.grow_into(&mut plan, &bench.state, bench.first(weighing), weighing);
+    });
+    plan
+}
+
+/// What is taken from the search over all looks that can still be taken, once every first step is weighed.
+fn searched<R>(
+    posterior: &Posterior,
+    scene: &Scene,
+    settings: &Settings,
+    standing: Standing,
+    take: impl FnOnce(&Bench<'_>, &Search<'_>, &Weighing) -> R,
+) -> R {
+    // The hypotheses that are followed, and their repairs.
+    let (followed, jobs) = Followed::of(&posterior.probability, &settings.prices, &|fault| {
+        repair(fault).recovery
+    });
     let mut prospects = Prospects::NONE;
     prospects.look_ahead(posterior, scene, settings, standing, &followed);
     let bench = Bench::of(posterior, settings, standing, (&followed, &jobs, &prospects));
     let search = bench.search();
     let weighing = search.weigh(&bench.state);
-    search.grow_into(&mut plan, &bench.state, bench.first(&weighing), &weighing);
-    plan
-}
-
-/// The hypotheses that are followed, and their repairs.
-fn followed(posterior: &Posterior, settings: &Settings) -> (Followed, Jobs) {
-    Followed::of(&posterior.probability, &settings.prices, &|fault| {
-        repair(fault).recovery
-    })
+    take(&bench, &search, &weighing)
 }
 
 /// Beliefs, prices, and all looks that can still be taken.
