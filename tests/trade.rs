@@ -270,6 +270,49 @@ fn turning_the_hub_tells_a_worn_compressor_from_a_stuck_control() {
     }
 }
 
+/// The facts are printed for R-134a; R-1234yf condenses and evaporates at the same temperatures, so that its gauges show other pressures.
+#[test]
+fn r1234yf_reads_the_same_temperatures_and_has_the_same_verdicts() {
+    let yf_psig = |psig: f64| {
+        let of_r134a = GaugePressure::from_psig(psig).absolute(Surroundings::SEA_LEVEL);
+        let temperature = Refrigerant::R134a.dew_temperature(of_r134a).unwrap();
+        let pressure = Refrigerant::R1234yf.dew_pressure(temperature).unwrap();
+        pressure.gauge(Surroundings::SEA_LEVEL).psig()
+    };
+    let read = |expansion, compressor, low: f64, high: f64, vent_f: f64| {
+        let mut case = with_pressures(vehicle(expansion, compressor, 74.0), yf_psig(low), yf_psig(high));
+        case.system.refrigerant = Refrigerant::R1234yf;
+        judged(&with_vent(case, vent_f))
+    };
+    for (expansion, compressor) in systems() {
+        let repaired = read(expansion, compressor, 35.0, 175.0, 37.0);
+        assert_eq!(repaired.verdict.kind, VerdictKind::Healthy, "{expansion} {compressor}");
+        for (low, vent_f) in [(60.0, 61.0), (70.0, 64.0)] {
+            let worn = read(expansion, compressor, low, 125.0, vent_f);
+            assert_eq!(
+                worn.faults[0].fault,
+                Fault::WornCompressor,
+                "{expansion} {compressor} {low}"
+            );
+        }
+        // So far up, a clutch that is out reads alike.
+        let worn = read(expansion, compressor, 80.0, 125.0, 68.0);
+        let place = worn
+            .faults
+            .iter()
+            .position(|ranked| ranked.fault == Fault::WornCompressor);
+        let p = worn.probability_of(&[Fault::WornCompressor]);
+        assert!(
+            place.is_some_and(|place| place < 2) && p > 0.3,
+            "{expansion} {compressor}: {p}"
+        );
+    }
+    let still = read(Expansion::Txv, Compressor::FixedClutch, 84.0, 86.0, 74.0);
+    assert_eq!(still.faults[0].fault, Fault::ClutchNotEngaged);
+    let changed_over = read(Expansion::Txv, Compressor::FixedClutch, 175.0, 40.0, 41.0);
+    assert!(changed_over.probability_of(&[Fault::GaugeError]) > 0.9);
+}
+
 #[test]
 fn a_hub_that_turns_freely_behind_an_engaged_clutch_is_a_worn_compressor() {
     for compressor in [Compressor::FixedClutch, Compressor::VariableInternal] {
