@@ -3280,7 +3280,7 @@ impl core::fmt::Display for MixUp {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum RestFinding {
-    /// Liquid is left and no air shows: the pressure is saturation at the ambient. How full the system is, it does not tell.
+    /// Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. How full the system is, it does not tell.
     #[cfg_attr(feature = "serde", serde(rename = "consistent"))]
     Consistent = 1,
     /// The pressure is below saturation at the ambient: no liquid is left.
@@ -3319,7 +3319,7 @@ impl RestFinding {
     pub const fn description(self) -> &'static str {
         match self {
             RestFinding::Consistent => {
-                "Liquid is left and no air shows: the pressure is saturation at the ambient. How full the system is, it does not tell."
+                "Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. How full the system is, it does not tell."
             }
             RestFinding::NearlyEmpty => "The pressure is below saturation at the ambient: no liquid is left.",
             RestFinding::AirPresent => {
@@ -3499,11 +3499,17 @@ pub enum Caution {
     /// Discharge line, engine and exhaust burn the skin.
     #[cfg_attr(feature = "serde", serde(rename = "hot-parts"))]
     HotParts = 13,
+    /// Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and air with oil or a refrigerant that burns can ignite as it is compressed.
+    #[cfg_attr(feature = "serde", serde(rename = "do-not-run"))]
+    DoNotRun = 14,
+    /// This test pressure is above what the label names, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first.
+    #[cfg_attr(feature = "serde", serde(rename = "test-too-high"))]
+    TestTooHigh = 15,
 }
 
 impl Caution {
     /// Every member, in the order of the table.
-    pub const ALL: [Caution; 13] = [
+    pub const ALL: [Caution; 15] = [
         Caution::Pressure,
         Caution::Frostbite,
         Caution::MovingParts,
@@ -3517,9 +3523,11 @@ impl Caution {
         Caution::CarbonDioxide,
         Caution::ForeignRefrigerant,
         Caution::HotParts,
+        Caution::DoNotRun,
+        Caution::TestTooHigh,
     ];
 
-    const SPELLINGS: [(Caution, &'static [&'static str]); 13] = [
+    const SPELLINGS: [(Caution, &'static [&'static str]); 15] = [
         (Caution::Pressure, &["pressure"]),
         (Caution::Frostbite, &["frostbite"]),
         (Caution::MovingParts, &["moving-parts"]),
@@ -3533,6 +3541,8 @@ impl Caution {
         (Caution::CarbonDioxide, &["carbon-dioxide"]),
         (Caution::ForeignRefrigerant, &["foreign-refrigerant"]),
         (Caution::HotParts, &["hot-parts"]),
+        (Caution::DoNotRun, &["do-not-run"]),
+        (Caution::TestTooHigh, &["test-too-high"]),
     ];
 
     /// The id used in text.
@@ -3578,6 +3588,12 @@ impl Caution {
                 "What is in the circuit is not known: it may burn although the label does not say so; identify it before any machine draws it in, and recover it into a cylinder of its own."
             }
             Caution::HotParts => "Discharge line, engine and exhaust burn the skin.",
+            Caution::DoNotRun => {
+                "Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and air with oil or a refrigerant that burns can ignite as it is compressed."
+            }
+            Caution::TestTooHigh => {
+                "This test pressure is above what the label names, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first."
+            }
         }
     }
 
@@ -3602,6 +3618,8 @@ impl Caution {
             11 => Some(Caution::CarbonDioxide),
             12 => Some(Caution::ForeignRefrigerant),
             13 => Some(Caution::HotParts),
+            14 => Some(Caution::DoNotRun),
+            15 => Some(Caution::TestTooHigh),
             _ => None,
         }
     }
@@ -4087,7 +4105,7 @@ impl core::fmt::Display for EvacuationFinding {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum HoldFinding {
-    /// The vacuum held: no leak shows at this pressure difference, and no moisture.
+    /// The pressure held, or its rise settled within the limit and below that of a dry circuit: no leak shows at this pressure difference, and no moisture.
     #[cfg_attr(feature = "serde", serde(rename = "tight"))]
     Tight = 1,
     /// The pressure rises steadily, or beyond what water can do: air comes in.
@@ -4105,26 +4123,36 @@ pub enum HoldFinding {
     /// The gauge is too coarse to see the rise that matters.
     #[cfg_attr(feature = "serde", serde(rename = "gauge-cannot-tell"))]
     GaugeCannotTell = 6,
+    /// The pressure fell: the pump is not shut off from the circuit, or a part cools. Shut it off and read again.
+    #[cfg_attr(feature = "serde", serde(rename = "falling"))]
+    Falling = 7,
+    /// The pressure held, but it is too high for a dry circuit: evacuate on before it is held again.
+    #[cfg_attr(feature = "serde", serde(rename = "not-deep"))]
+    NotDeep = 8,
 }
 
 impl HoldFinding {
     /// Every member, in the order of the table.
-    pub const ALL: [HoldFinding; 6] = [
+    pub const ALL: [HoldFinding; 8] = [
         HoldFinding::Tight,
         HoldFinding::Leak,
         HoldFinding::Moisture,
         HoldFinding::RiseUnclear,
         HoldFinding::TooShort,
         HoldFinding::GaugeCannotTell,
+        HoldFinding::Falling,
+        HoldFinding::NotDeep,
     ];
 
-    const SPELLINGS: [(HoldFinding, &'static [&'static str]); 6] = [
+    const SPELLINGS: [(HoldFinding, &'static [&'static str]); 8] = [
         (HoldFinding::Tight, &["tight"]),
         (HoldFinding::Leak, &["leak"]),
         (HoldFinding::Moisture, &["moisture"]),
         (HoldFinding::RiseUnclear, &["rise-unclear"]),
         (HoldFinding::TooShort, &["too-short"]),
         (HoldFinding::GaugeCannotTell, &["gauge-cannot-tell"]),
+        (HoldFinding::Falling, &["falling"]),
+        (HoldFinding::NotDeep, &["not-deep"]),
     ];
 
     /// The id used in text.
@@ -4135,7 +4163,9 @@ impl HoldFinding {
     /// One sentence that says what it is.
     pub const fn description(self) -> &'static str {
         match self {
-            HoldFinding::Tight => "The vacuum held: no leak shows at this pressure difference, and no moisture.",
+            HoldFinding::Tight => {
+                "The pressure held, or its rise settled within the limit and below that of a dry circuit: no leak shows at this pressure difference, and no moisture."
+            }
             HoldFinding::Leak => "The pressure rises steadily, or beyond what water can do: air comes in.",
             HoldFinding::Moisture => {
                 "The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Evacuate on."
@@ -4145,6 +4175,12 @@ impl HoldFinding {
             }
             HoldFinding::TooShort => "Held too briefly to say that it is tight.",
             HoldFinding::GaugeCannotTell => "The gauge is too coarse to see the rise that matters.",
+            HoldFinding::Falling => {
+                "The pressure fell: the pump is not shut off from the circuit, or a part cools. Shut it off and read again."
+            }
+            HoldFinding::NotDeep => {
+                "The pressure held, but it is too high for a dry circuit: evacuate on before it is held again."
+            }
         }
     }
 
@@ -4162,6 +4198,8 @@ impl HoldFinding {
             4 => Some(HoldFinding::RiseUnclear),
             5 => Some(HoldFinding::TooShort),
             6 => Some(HoldFinding::GaugeCannotTell),
+            7 => Some(HoldFinding::Falling),
+            8 => Some(HoldFinding::NotDeep),
             _ => None,
         }
     }
@@ -4261,10 +4299,10 @@ pub enum LeakFinding {
     /// The loss is surely below the allowed one.
     #[cfg_attr(feature = "serde", serde(rename = "tight"))]
     Tight = 1,
-    /// Gas was surely lost, more than is allowed.
+    /// Gas was surely lost: the circuit leaks.
     #[cfg_attr(feature = "serde", serde(rename = "leaks"))]
     Leaks = 2,
-    /// No loss shows, but a loss that matters would not have shown either: hold longer, or measure better.
+    /// No loss shows; one that is smaller than the smallest detectable one would not have shown.
     #[cfg_attr(feature = "serde", serde(rename = "no-loss-seen"))]
     NoLossSeen = 3,
     /// Liquid is or may be present: its pressure tells the temperature, not how much was lost.
@@ -4273,24 +4311,29 @@ pub enum LeakFinding {
     /// More gas at the end than at the start: a valve lets by, or a temperature or pressure was misread.
     #[cfg_attr(feature = "serde", serde(rename = "gas-gained"))]
     GasGained = 5,
+    /// These readings do not tell whether the loss is above or below the allowed one: hold longer, or measure better.
+    #[cfg_attr(feature = "serde", serde(rename = "limit-unclear"))]
+    LimitUnclear = 6,
 }
 
 impl LeakFinding {
     /// Every member, in the order of the table.
-    pub const ALL: [LeakFinding; 5] = [
+    pub const ALL: [LeakFinding; 6] = [
         LeakFinding::Tight,
         LeakFinding::Leaks,
         LeakFinding::NoLossSeen,
         LeakFinding::LiquidPresent,
         LeakFinding::GasGained,
+        LeakFinding::LimitUnclear,
     ];
 
-    const SPELLINGS: [(LeakFinding, &'static [&'static str]); 5] = [
+    const SPELLINGS: [(LeakFinding, &'static [&'static str]); 6] = [
         (LeakFinding::Tight, &["tight"]),
         (LeakFinding::Leaks, &["leaks"]),
         (LeakFinding::NoLossSeen, &["no-loss-seen"]),
         (LeakFinding::LiquidPresent, &["liquid-present"]),
         (LeakFinding::GasGained, &["gas-gained"]),
+        (LeakFinding::LimitUnclear, &["limit-unclear"]),
     ];
 
     /// The id used in text.
@@ -4302,15 +4345,18 @@ impl LeakFinding {
     pub const fn description(self) -> &'static str {
         match self {
             LeakFinding::Tight => "The loss is surely below the allowed one.",
-            LeakFinding::Leaks => "Gas was surely lost, more than is allowed.",
+            LeakFinding::Leaks => "Gas was surely lost: the circuit leaks.",
             LeakFinding::NoLossSeen => {
-                "No loss shows, but a loss that matters would not have shown either: hold longer, or measure better."
+                "No loss shows; one that is smaller than the smallest detectable one would not have shown."
             }
             LeakFinding::LiquidPresent => {
                 "Liquid is or may be present: its pressure tells the temperature, not how much was lost."
             }
             LeakFinding::GasGained => {
                 "More gas at the end than at the start: a valve lets by, or a temperature or pressure was misread."
+            }
+            LeakFinding::LimitUnclear => {
+                "These readings do not tell whether the loss is above or below the allowed one: hold longer, or measure better."
             }
         }
     }
@@ -4328,6 +4374,7 @@ impl LeakFinding {
             3 => Some(LeakFinding::NoLossSeen),
             4 => Some(LeakFinding::LiquidPresent),
             5 => Some(LeakFinding::GasGained),
+            6 => Some(LeakFinding::LimitUnclear),
             _ => None,
         }
     }
@@ -4552,24 +4599,29 @@ pub enum PullDownFinding {
     /// Too few readings, or taken too early, to tell.
     #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
     CannotTell = 5,
+    /// The vent fell below the freezing point of water: ice closes the evaporator. Look why nothing stops the compressor before that.
+    #[cfg_attr(feature = "serde", serde(rename = "freezing"))]
+    Freezing = 6,
 }
 
 impl PullDownFinding {
     /// Every member, in the order of the table.
-    pub const ALL: [PullDownFinding; 5] = [
+    pub const ALL: [PullDownFinding; 6] = [
         PullDownFinding::Reached,
         PullDownFinding::Falling,
         PullDownFinding::Stalled,
         PullDownFinding::Rising,
         PullDownFinding::CannotTell,
+        PullDownFinding::Freezing,
     ];
 
-    const SPELLINGS: [(PullDownFinding, &'static [&'static str]); 5] = [
+    const SPELLINGS: [(PullDownFinding, &'static [&'static str]); 6] = [
         (PullDownFinding::Reached, &["reached"]),
         (PullDownFinding::Falling, &["falling"]),
         (PullDownFinding::Stalled, &["stalled"]),
         (PullDownFinding::Rising, &["rising"]),
         (PullDownFinding::CannotTell, &["cannot-tell"]),
+        (PullDownFinding::Freezing, &["freezing"]),
     ];
 
     /// The id used in text.
@@ -4587,6 +4639,9 @@ impl PullDownFinding {
                 "The vent fell and rises again: frost on the evaporator, a clutch or fan that lets go, or a heating engine."
             }
             PullDownFinding::CannotTell => "Too few readings, or taken too early, to tell.",
+            PullDownFinding::Freezing => {
+                "The vent fell below the freezing point of water: ice closes the evaporator. Look why nothing stops the compressor before that."
+            }
         }
     }
 
@@ -4603,6 +4658,7 @@ impl PullDownFinding {
             3 => Some(PullDownFinding::Stalled),
             4 => Some(PullDownFinding::Rising),
             5 => Some(PullDownFinding::CannotTell),
+            6 => Some(PullDownFinding::Freezing),
             _ => None,
         }
     }

@@ -1,6 +1,7 @@
 //! What a diagnosis says.
 
 use super::list::List;
+use super::rest::Resting;
 use crate::circuit::Derived;
 use crate::expected::{Band, Bands};
 use crate::names::{
@@ -31,6 +32,8 @@ pub struct Diagnosis {
     pub out_of_line: Option<Feature>,
     /// What the pressure at rest tells; `None` for a running system.
     pub rest: Option<RestFinding>,
+    /// The arithmetic of that pressure; `None` for a running system, and where the two sides differ.
+    pub resting: Option<Resting>,
     /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
     pub mix_up: Option<(MixUp, f64)>,
     /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.

@@ -3,7 +3,7 @@
 use super::check_table::{CHECKS, REPAIRS};
 use super::faults::index;
 use super::list::List;
-use crate::names::{Caution, Check, Compressor, Fault, Refrigerant, SafetyGroup};
+use crate::names::{Caution, Check, Compressor, Fault, Refrigerant, RestFinding, SafetyGroup};
 use crate::vehicle::System;
 
 /// Cautions, the gravest first as in the vocabulary's order of work.
@@ -32,6 +32,28 @@ pub(super) fn general(system: &System) -> Cautions {
         cautions.push(*caution);
     }
     cautions
+}
+
+/// The same for one that stands at rest, with what its pressure asks for before all else.
+pub(super) fn at_rest(system: &System, finding: Option<RestFinding>) -> Cautions {
+    let mut cautions = Cautions::new(Caution::Pressure);
+    if finding.is_some_and(RestFinding::forbids_running) {
+        cautions.push(Caution::DoNotRun);
+    }
+    for caution in &general(system) {
+        cautions.push(*caution);
+    }
+    cautions
+}
+
+impl RestFinding {
+    /// Whether the compressor must stand still: no refrigerant carries its oil, or it would compress air.
+    pub(super) const fn forbids_running(self) -> bool {
+        match self {
+            RestFinding::NearlyEmpty | RestFinding::AirPresent => true,
+            RestFinding::Consistent | RestFinding::NotEqualised => false,
+        }
+    }
 }
 
 /// What a check asks for on this system.
@@ -110,7 +132,9 @@ fn applies(caution: Caution, system: &System) -> bool {
         | Caution::Certification
         | Caution::TestPressure
         | Caution::ForeignRefrigerant
-        | Caution::HotParts => true,
+        | Caution::HotParts
+        | Caution::DoNotRun
+        | Caution::TestTooHigh => true,
     }
 }
 

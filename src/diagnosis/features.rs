@@ -59,6 +59,18 @@ pub(super) fn running(case: &Case, sound: &SoundModel, mix_up: Option<MixUp>) ->
     }
 }
 
+/// The two sides as one, where there are two.
+fn mean(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Option<Reading<Pressure>> {
+    match (low, high) {
+        (Some(low), Some(high)) => Some(absolute(
+            0.5 * (pa(low) + pa(high)),
+            0.5 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty),
+        )),
+        (Some(one), None) | (None, Some(one)) => Some(one),
+        (None, None) => None,
+    }
+}
+
 /// The pressure of a system at rest: saturation temperature above the ambient, and what its likelihood is multiplied by for the
 /// difference of the sides. `None` when the sides differ, nothing was read, or the entry error cannot have happened here.
 pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<(crate::circuit::Estimate, bool, f64)> {
@@ -68,16 +80,8 @@ pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<(crate::circ
         return None;
     }
     let ([low, high], beside) = strays.unwrap_or(([low, high], 1.0));
-    let pressure = match (low, high) {
-        (Some(low), Some(high)) => absolute(
-            0.5 * (pa(low) + pa(high)),
-            0.5 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty),
-        ),
-        (Some(one), None) | (None, Some(one)) => one,
-        (None, None) => return None,
-    };
     let readings = Readings {
-        low_side: Some(pressure),
+        low_side: Some(mean(low, high)?),
         ..Readings::default()
     };
     let air = case.conditions.surroundings;
@@ -87,6 +91,14 @@ pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<(crate::circ
         return None;
     }
     Some((features.read[FeatureVector::LOW_SIDE]?, off_scale, beside))
+}
+
+/// The pressure at rest of both sides together, above vacuum, and its saturation temperature above the ambient; `None` when the
+/// sides differ or nothing was read.
+pub(super) fn rest_pressure(case: &Case) -> Option<(Reading<Pressure>, crate::circuit::Estimate)> {
+    let (warmer, _, _) = resting(case, None)?;
+    let [low, high] = pressures(case, None)?;
+    Some((mean(low, high)?, warmer))
 }
 
 /// Whether the two sides read the same within their instruments; `None` when one is missing.

@@ -7,11 +7,12 @@ use super::list::List;
 use super::looks::Observations;
 use super::next_check::{self, Standing};
 use super::posterior::{Posterior, Steps};
+use super::rest::Resting;
 use super::scene::Scene;
 use super::settings::Settings;
 use super::verdict::{self, Measured};
 use super::{cautions, features, notes, pairs, rest};
-use crate::circuit::{Derived, Estimate, FeatureVector, Reading, Readings};
+use crate::circuit::{Derived, FeatureVector, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
 use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding};
@@ -33,6 +34,7 @@ pub struct Judgement {
     two_faults: Option<TwoFaults>,
     verdict: Verdict,
     rest: Option<RestFinding>,
+    resting: Option<Resting>,
     quality: List<QualityNote, { QualityNote::ALL.len() }>,
 }
 
@@ -59,7 +61,7 @@ impl Judgement {
         silent.readings = Readings::default();
         let derived = derived(case)?;
         let mut judgement = Self::weighed(&silent, settings, Scene::of(case, None), (derived, None));
-        judgement.rest = None;
+        (judgement.rest, judgement.resting) = (None, None);
         if case.observations == Observations::NONE {
             // Nothing but what is usual would speak from the odds.
             judgement.faults.clear();
@@ -84,7 +86,7 @@ impl Judgement {
     ) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
         let posterior = Posterior::of(case, settings, &scene, (read, at_rest));
-        let faults = verdict::ranked(&posterior, &scene);
+        let mut faults = verdict::ranked(&posterior, &scene);
         let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
         let measured = verdict::measured(&posterior, &scene, &derived);
         let out_of_line = verdict::out_of_line(&posterior, &scene, &measured, leading);
@@ -94,16 +96,21 @@ impl Judgement {
             .flatten();
         let mut quality = verdict::quality(case, &scene, &posterior, (out_of_line, two_faults));
         notes::add(case, &derived, &mut quality);
-        let rest = match posterior.rest() {
-            Some(measured) => Some(rest_finding(measured)),
+        let resting = posterior.rest().and_then(|_| rest::resting(case, AMBIENT_ERROR_K));
+        let rest = match &resting {
+            Some(resting) => Some(resting.finding),
             None if at_rest => features::equal_sides(case).map(|_| RestFinding::NotEqualised),
             None => None,
         };
+        if let Some(missing) = resting.and_then(|resting| resting.missing) {
+            verdict::weigh_missing(faults.items_mut(), missing);
+        }
         Self {
             verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
-            standing: Standing::of(case, posterior.off_scale),
+            standing: Standing::of(case, posterior.off_scale, rest),
             none_of_these: posterior.probability[NONE],
             rest,
+            resting,
             scene,
             posterior,
             derived,
@@ -137,11 +144,12 @@ impl Judgement {
             deviations: verdict::deviations(&self.measured, &bands),
             out_of_line: self.out_of_line,
             rest: self.rest,
+            resting: self.resting,
             mix_up: self.mix_up(),
             two_faults: self.two_faults,
             next_step: next.as_ref().and_then(|next| next.step),
             next_checks: next.map_or_else(next_check::unranked, |next| next.checks),
-            cautions: cautions::general(&self.scene.system),
+            cautions: cautions::at_rest(&self.scene.system, self.rest),
             quality: self.quality,
         })
     }
@@ -273,13 +281,4 @@ const NO_LIQUID_K: f64 = 3.0;
 fn warm_for_rest(case: &Case) -> bool {
     let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
     in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
-}
-
-/// Beyond the 95 % band of a sound system at rest, the instrument's uncertainty added.
-fn rest_finding(measured: Estimate) -> RestFinding {
-    match rest::deviation(measured) {
-        z if z < -verdict::LIMIT_95 => RestFinding::NearlyEmpty,
-        z if z > verdict::LIMIT_95 => RestFinding::AirPresent,
-        _ => RestFinding::Consistent,
-    }
 }

@@ -59,6 +59,7 @@ pub use learning::Counts;
 pub use list::List;
 pub use looks::{Looks, Observations};
 pub use prices::{Cost, Prices};
+pub use rest::Resting;
 pub use rows::Repair;
 pub use settings::{Settings, Stakes};
 

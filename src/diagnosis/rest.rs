@@ -2,8 +2,64 @@
 
 use super::fault_table::FAULTS;
 use super::faults::HYPOTHESES;
+use super::case::Case;
+use super::features;
 use super::rows::{AtRest, SEVERITIES};
-use crate::circuit::Estimate;
+use crate::circuit::{Estimate, Holding, Reading, at_rest};
+use crate::mixture::Side;
+use crate::names::{Reference, RestFinding};
+use crate::saturation;
+use crate::units::in_kelvins;
+
+/// How much of a circuit's volume the label's charge fills as liquid, the least and the most. Source: engineering judgement:
+/// 500 to 900 g of R-134a in 2 to 3 L are 170 to 450 kg/m3, and its liquid weighs 1,207 kg/m3 at 25 °C.
+const FILLING: (f64, f64) = (0.15, 0.37);
+
+/// The arithmetic of a pressure at rest.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Resting {
+    /// What it tells, by [`at_rest`](crate::circuit::at_rest) of both sides together.
+    pub(super) finding: RestFinding,
+    /// The pressure above saturation at the ambient, Pa; of a blend above bubble.
+    pub excess_pa: Estimate,
+    /// The mole share of gas in the vapour space, where the excess is gas; 0 where there is none.
+    pub gas_share: f64,
+    /// How much warmer than the ambient all parts would be, K, if nothing but refrigerant is in the circuit.
+    pub warmer_k: f64,
+    /// The least and the most of the label's charge that is missing, where no liquid is left; all of it may be where the
+    /// pressure is no higher than that of the air, which may be all that is in the circuit.
+    pub missing: Option<(f64, f64)>,
+}
+
+/// What the pressure at rest tells, the ambient within `ambient_error_k`; `None` where the sides differ or nothing was read.
+pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
+    let (pressure, warmer) = features::rest_pressure(case)?;
+    let air = case.conditions.surroundings;
+    let (refrigerant, ambient) = (case.system.refrigerant, case.conditions.ambient);
+    let found = at_rest(refrigerant, pressure, Reading::within(ambient, ambient_error_k), air).ok()?;
+    let p_pa = pressure.value.absolute(air).pa();
+    let missing = || {
+        let (line, t_k) = (saturation::of(refrigerant), in_kelvins(ambient));
+        let vapour = line.state_tp(t_k, p_pa, Reference::Iir).ok()?.rho_kg_m3;
+        let liquid = line.density_kg_m3(Side::Bubble, t_k).ok()?;
+        let [most, least] = [FILLING.0, FILLING.1].map(|filling| f64::min(vapour / (filling * liquid), 1.0));
+        let may_be_air = p_pa <= air.pressure().pa() + 2.0 * pressure.standard_uncertainty;
+        Some((1.0 - most, if may_be_air { 1.0 } else { 1.0 - least }))
+    };
+    let (finding, missing) = match found.holding {
+        Holding::Agrees => (RestFinding::Consistent, None),
+        Holding::TooHigh => (RestFinding::AirPresent, None),
+        // Next to nothing of it is left under a vacuum, which has no density of its own.
+        Holding::TooLow => (RestFinding::NearlyEmpty, missing().or(Some((1.0, 1.0)))),
+    };
+    Some(Resting {
+        finding,
+        excess_pa: found.excess_pa,
+        gas_share: found.gas_share,
+        warmer_k: warmer.value,
+        missing,
+    })
+}
 
 /// Saturation temperature of a sound system at rest above the ambient, K: median, and standard deviations below and above it.
 /// Sources: `tables/bands/healthy.toml`.

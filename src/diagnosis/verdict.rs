@@ -55,6 +55,13 @@ pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, 
     ranked
 }
 
+/// A charge without liquid weighs what its vapour does; that is known better than how it shows at rest.
+pub(super) fn weigh_missing(faults: &mut [RankedFault], missing: (f64, f64)) {
+    for ranked in faults.iter_mut().filter(|ranked| ranked.fault == Fault::Undercharge) {
+        ranked.severity = Some(missing);
+    }
+}
+
 fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
     (!row(fault).measure.is_empty()).then(|| posterior.severity(fault))
 }

@@ -5,7 +5,6 @@ use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading};
 use crate::error::Error;
 use crate::names::{GaugeClass, Quantity, Thermometer};
-use crate::proof::MACHINE_SCALE_KG;
 use crate::range::LINE_TEMPERATURE;
 use crate::units::{Pressure, Temperature, text};
 
@@ -26,7 +25,12 @@ pub(super) fn pressure_by(
     let (value, [class, within]) = entry.instrument(["gauge", "within"])?;
     let value = value.quantity(Quantity::GaugePressure, text::pressure)?;
     if let Some(within) = within {
-        return Ok(Reading::within(value, limit_pa(&within)?));
+        let shown_pa = match value {
+            Pressure::Absolute(pressure) => pressure.pa(),
+            Pressure::Gauge(pressure) => libm::fabs(pressure.pa()),
+        };
+        let limit_pa = share_of(&within, shown_pa).map_or_else(|| limit_pa(&within), Ok)?;
+        return Ok(Reading::within(value, limit_pa));
     }
     Ok(match class {
         None => usual(value, dial),
@@ -58,9 +62,9 @@ pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Readi
     Ok(Reading::temperature(value, thermometer))
 }
 
-/// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a charging machine where nothing is said.
-pub(super) fn mass_kg(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
-    limited(entry, Quantity::Mass, text::mass_kg, |_| MACHINE_SCALE_KG)
+/// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a machine where nothing is said.
+pub(super) fn mass_kg(entry: &Entry<'_>, scale_kg: f64) -> Result<Reading<f64>, Refused> {
+    limited(entry, Quantity::Mass, text::mass_kg, |_| scale_kg)
 }
 
 /// `"2.4 L"`, or `{ value = "2.4 L", within = "0.2 L" }`.
@@ -78,9 +82,14 @@ fn limited(
     let value = value.quantity(quantity, parse)?;
     let limit = match within {
         None => usual(value),
-        Some(within) => within.quantity(quantity, parse)?,
+        Some(within) => share_of(&within, value).map_or_else(|| within.quantity(quantity, parse), Ok)?,
     };
     Ok(Reading::within(value, limit))
+}
+
+/// `"5 %"` of a value; `None` where the text is no share.
+pub(super) fn share_of(entry: &Entry<'_>, value: f64) -> Option<f64> {
+    Some(text::share(entry.as_text()?)? * value)
 }
 
 /// What an optional entry of a table reads as; nothing where it is refused, too, for then the mistake stands in the list.

@@ -15,6 +15,7 @@ use crate::names::Quantity;
 use crate::range::Range;
 use crate::vehicle::System;
 use alloc::boxed::Box;
+use alloc::vec::Vec;
 
 /// How large a text may be that is read; the functions of this room read up to 4 MB, and through a limit they read more,
 /// or less.
@@ -46,17 +47,17 @@ type Reader = for<'t> fn(&'t str, &Mistakes) -> Result<Node<'t>, Refused>;
 impl Limit {
     /// As [`visit_from_toml`](super::visit_from_toml).
     pub fn visit_from_toml(self, text: &str) -> Result<Box<Visit>, Refusal> {
-        self.read(text, read_toml::node, visit)
+        self.read_visit(text, read_toml::node)
     }
 
     /// As [`visit_from_json`](super::visit_from_json).
     pub fn visit_from_json(self, text: &str) -> Result<Box<Visit>, Refusal> {
-        self.read(text, read_json::node, visit)
+        self.read_visit(text, read_json::node)
     }
 
     /// As [`visit_from_text`](super::visit_from_text).
     pub fn visit_from_text(self, text: &str) -> Result<Box<Visit>, Refusal> {
-        self.read(text, either(text), visit)
+        self.read_visit(text, either(text))
     }
 
     /// As [`system_from_text`](super::system_from_text).
@@ -100,13 +101,32 @@ impl Limit {
 
     /// What `told` makes of the text.
     fn read<T>(self, text: &str, reader: Reader, told: fn(&Table<'_>) -> Result<T, Refused>) -> Result<T, Refusal> {
+        let (told, _) = self.read_beside(text, reader, told, |_| false)?;
+        Ok(told)
+    }
+
+    /// A visit, less the tables of what was done that cannot be read.
+    fn read_visit(self, text: &str, reader: Reader) -> Result<Box<Visit>, Refusal> {
+        let (mut visit, refused) = self.read_beside(text, reader, visit, Visit::is_done)?;
+        visit.refuse(refused);
+        Ok(visit)
+    }
+
+    /// What `told` makes of the text, and the mistakes that are borne beside it.
+    fn read_beside<T>(
+        self,
+        text: &str,
+        reader: Reader,
+        told: fn(&Table<'_>) -> Result<T, Refused>,
+        bearable: fn(&Mistake) -> bool,
+    ) -> Result<(T, Vec<Mistake>), Refusal> {
         let text = text.strip_prefix(MARK).unwrap_or(text);
         self.check(text)?;
         let mistakes = Mistakes::default();
         let node = reader(text, &mistakes);
         let node = match node {
             Ok(node) => node,
-            Err(refused) => return mistakes.unless_any(Err(refused)),
+            Err(refused) => return mistakes.beside(Err(refused), bearable),
         };
         let file = File {
             text,
@@ -114,7 +134,7 @@ impl Limit {
             placed: text.trim_end().contains('\n'),
         };
         let told = Table::root(file, &node).and_then(|root| told(&root));
-        mistakes.unless_any(told)
+        mistakes.beside(told, bearable)
     }
 
     /// Refuses a text that is too large, and a second byte order mark, which one of the parsers would pass over.

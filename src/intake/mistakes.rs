@@ -40,6 +40,22 @@ impl Mistakes {
         Refused(error)
     }
 
+    /// What was told and the mistakes beside it, where all of them are `bearable`; a refusal otherwise.
+    pub(super) fn beside<T>(
+        self,
+        told: Result<T, Refused>,
+        bearable: impl Fn(&Mistake) -> bool,
+    ) -> Result<(T, Vec<Mistake>), Refusal> {
+        let list = self.0.borrow();
+        // What is not told is not known.
+        let all = list.untold == 0 && list.told.iter().all(|(_, mistake)| bearable(mistake));
+        drop(list);
+        match told {
+            Ok(told) if all => Ok((told, self.0.into_inner().told.into_iter().map(|(_, mistake)| mistake).collect())),
+            told => self.unless_any(told).map(|told| (told, Vec::new())),
+        }
+    }
+
     /// What was told, unless there was a mistake.
     pub(super) fn unless_any<T>(self, told: Result<T, Refused>) -> Result<T, Refusal> {
         let List { told: all, untold } = self.0.into_inner();

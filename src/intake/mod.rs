@@ -74,7 +74,8 @@
 //! held = "60 min"
 //! repeatability = "1 kPa"            # optional: how differently the same gauge is read twice
 //! volume = "2.4 L"                   # optional: for a rate
-//! allowed = "5 g/year"               # optional
+//! allowed = "5 g/year"               # optional, of this gas; or "0.5 oz/yr"
+//! label = "25 bar gauge"             # optional: the highest test pressure that the label allows
 //!
 //! [evacuation]
 //! reached = "420 micron"             # or { value = "420 micron", within = "8 micron" }
@@ -84,9 +85,10 @@
 //! samples = [{ after = "0 min", pressure = "420 micron" }, { after = "20 min", pressure = "450 micron" }]
 //! warmest = "24 °C"                  # the ambient where it is left out
 //! volume = "2.4 L"                   # optional: for a rate
+//! allowed = { rise = "50 micron", over = "10 min" }  # optional: the rise that is allowed once it has settled
 //!
 //! [charge]                           # against nominal_charge
-//! tolerance = "15 g"
+//! tolerance = "15 g"                 # or "5 %"; 15 g or 5 %, whichever is more, where it is left out
 //! recovered = "430 g"                # or { value = "430 g", within = "5 g" }
 //! oil_recovered = "10 g"
 //! oil_weighed_in = true              # whether `recovered` has the oil in it
@@ -94,7 +96,7 @@
 //! charged = "900 g"
 //! hose = { volume = "40 cm3", temperature = "24 °C" }  # full of liquid, or with a pressure of vapour
 //! left = { volume = "2.4 L", pressure = "20 kPa gauge" }
-//! oil_added = "15 g"
+//! oil_added = "15 g"                 # or as poured: "20 ml", "1 fl oz"
 //!
 //! [pull_down]                        # in the conditions of [after], or of [conditions]
 //! samples = [{ after = "1 min", vent = "24 °C" }, { after = "8 min", vent = "8 °C" }]
@@ -107,7 +109,8 @@
 //! low_side = "225 kPa gauge"
 //! ```
 //!
-//! A reading may say how far it may be off instead of naming its instrument: `{ value = "37 psig", within = "1 psi" }`.
+//! A reading may say how far it may be off instead of naming its instrument: `{ value = "37 psig", within = "1 psi" }`; a
+//! pressure, a mass and a volume also in per cent of what was read: `{ value = "650 g", within = "1 %" }`.
 //!
 //! A quantity is text with its unit, and a pressure says its datum; what cannot be read is refused with its key, its
 //! value and what to write instead, and nothing is guessed. An unknown key is refused too, for a misspelt reading is a
@@ -156,7 +159,7 @@ use alloc::boxed::Box;
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn case_from_toml(text: &str) -> Result<Case, Refusal> {
-    visit_from_toml(text).map(|visit| visit.case)
+    visit_from_toml(text)?.whole().map(|visit| visit.case)
 }
 
 /// The case that a readings file in JSON describes; the shape is that of the TOML file.
@@ -173,12 +176,16 @@ pub fn case_from_toml(text: &str) -> Result<Case, Refusal> {
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
-    visit_from_json(text).map(|visit| visit.case)
+    visit_from_json(text)?.whole().map(|visit| visit.case)
 }
 
 /// All that a readings file in TOML holds: the case, how to judge it, and what was done since.
 ///
-/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
+/// A table of what was done that has a mistake in it is left out, and its mistakes stand in [`Visit::refused`], so that one bad
+/// entry does not silence the other tables.
+///
+/// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead, where the case or the
+/// settings have one.
 pub fn visit_from_toml(text: &str) -> Result<Box<Visit>, Refusal> {
     Limit::default().visit_from_toml(text)
 }

@@ -75,6 +75,16 @@ impl Position {
 }
 
 impl Refusal {
+    /// These mistakes; `None` without any.
+    pub(super) fn of(mistakes: Vec<Mistake>) -> Option<Self> {
+        let mut mistakes = mistakes.into_iter();
+        Some(Self {
+            first: Box::new(mistakes.next()?),
+            others: mistakes.collect(),
+            untold: 0,
+        })
+    }
+
     /// The error of the first mistake.
     pub fn error(&self) -> Error {
         self.first.error

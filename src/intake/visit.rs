@@ -38,6 +38,8 @@ pub struct Visit {
     pub charge: Option<ChargeBook>,
     /// The vent after the start, in the conditions of `after`, or of the case where there is none.
     pub pull_down: Vec<VentSample>,
+    /// The mistakes in the tables of what was done; those tables are left out.
+    pub refused: Vec<Mistake>,
     /// The ambient as it was written, to speak of it in that unit.
     ambient: String,
 }
@@ -57,6 +59,18 @@ pub struct Judgements {
     pub pull_down: Option<PullDown>,
     /// Before against after.
     pub repair: Option<Proof>,
+    /// What was done and cannot be judged: the mistakes of its tables as they were read, and what the judgement refuses, with
+    /// the table as its key.
+    pub refused: Vec<Mistake>,
+}
+
+impl Judgements {
+    /// The refusal, where something was refused and nothing else judged.
+    fn silent(&self) -> Option<Refusal> {
+        let tested = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
+        let judged = tested || self.charge.is_some() || self.pull_down.is_some() || self.repair.is_some();
+        Refusal::of(self.refused.clone()).filter(|_| !judged)
+    }
 }
 
 impl Visit {
@@ -72,7 +86,35 @@ impl Visit {
     /// Whether anything was done that can be judged.
     pub fn has_proof(&self) -> bool {
         let tested = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
-        tested || self.charge.is_some() || !self.pull_down.is_empty() || self.after.is_some()
+        let since = !self.pull_down.is_empty() || self.after.is_some() || !self.refused.is_empty();
+        tested || self.charge.is_some() || since
+    }
+
+    /// Whether a mistake stands in a table of what was done.
+    pub(super) fn is_done(mistake: &Mistake) -> bool {
+        table_of(mistake).is_some_and(|table| DONE.contains(&table))
+    }
+
+    /// Leaves out the tables of these mistakes, and keeps them.
+    pub(super) fn refuse(&mut self, mistakes: Vec<Mistake>) {
+        let refused = |table: &str| mistakes.iter().any(|mistake| table_of(mistake) == Some(table));
+        self.pressure_test = self.pressure_test.filter(|_| !refused("pressure_test"));
+        self.evacuation = self.evacuation.filter(|_| !refused("evacuation"));
+        self.hold = self.hold.filter(|_| !refused("hold"));
+        self.charge = self.charge.filter(|_| !refused("charge"));
+        self.after = self.after.filter(|_| !refused("after"));
+        if refused("pull_down") {
+            self.pull_down.clear();
+        }
+        self.refused = mistakes;
+    }
+
+    /// The visit, where nothing in it was refused.
+    pub(super) fn whole(mut self: Box<Self>) -> Result<Box<Self>, Refusal> {
+        match Refusal::of(core::mem::take(&mut self.refused)) {
+            None => Ok(self),
+            Some(refusal) => Err(refusal),
+        }
     }
 
     /// The diagnosis of the vehicle as it came in.
@@ -135,7 +177,9 @@ impl Visit {
 
     /// All that was done, judged; see [`crate::proof`].
     ///
-    /// Errors: a [`Refusal`] whose key is the table that cannot be judged.
+    /// What cannot be judged is told in [`Judgements::refused`], and the rest is judged without it.
+    ///
+    /// Errors: a [`Refusal`] with the same mistakes where nothing at all can be judged.
     ///
     /// ```
     /// use coldloop::{EvacuationFinding, intake};
@@ -154,7 +198,11 @@ impl Visit {
     /// # Ok::<(), coldloop::intake::Refusal>(())
     /// ```
     pub fn prove(&self) -> Result<Judgements, Refusal> {
-        self.judgements(|after| prove(&self.case, after, &self.settings))
+        let all = self.judgements(|after| prove(&self.case, after, &self.settings));
+        match all.silent() {
+            Some(refusal) => Err(refusal),
+            None => Ok(all),
+        }
     }
 
     /// What to do next and what then, after the diagnosis of the vehicle as it came in; nothing where the readings after the
@@ -170,31 +218,33 @@ impl Visit {
     /// ```
     pub fn plan(&self) -> Result<Plan, Refusal> {
         let judgement = self.judge()?;
-        if self.has_proof() && proves(&self.prove_after(&self.told(&judgement)?)?) {
+        if self.has_proof() && proves(&self.prove_after(&self.told(&judgement)?)) {
             return Ok(Plan::EMPTY);
         }
         Ok(judgement.plan(&self.settings))
     }
 
     /// The same where the diagnosis of the vehicle as it came in is known.
-    pub(crate) fn prove_after(&self, before: &Diagnosis) -> Result<Judgements, Refusal> {
+    pub(crate) fn prove_after(&self, before: &Diagnosis) -> Judgements {
         self.judgements(|after| prove_after(before, &self.case, after, &self.settings))
     }
 
-    fn judgements(&self, repair: impl Fn(&Case) -> Result<Proof, Error>) -> Result<Judgements, Refusal> {
+    fn judgements(&self, repair: impl Fn(&Case) -> Result<Proof, Error>) -> Judgements {
         let last = self.after.as_ref().unwrap_or(&self.case);
-        Ok(Judgements {
-            pressure_test: judged("pressure_test", self.pressure_test, |test| test.judge())?,
-            evacuation: judged("evacuation", self.evacuation, |evacuation| evacuation.judge())?,
-            hold: judged("hold", self.hold(), |hold| hold.judge())?,
-            charge: judged("charge", self.charge, |book| book.balance())?,
-            pull_down: judged(
-                "pull_down",
-                Some(&self.pull_down[..]).filter(|all| !all.is_empty()),
-                |all| pull_down(&last.system, &last.conditions, all),
-            )?,
-            repair: judged("after", self.after.as_ref(), repair)?,
-        })
+        let vents = Some(&self.pull_down[..]).filter(|all| !all.is_empty());
+        let mut refused = self.refused.clone();
+        let all = &mut refused;
+        Judgements {
+            pressure_test: judged(all, "pressure_test", self.pressure_test, |test| test.judge()),
+            evacuation: judged(all, "evacuation", self.evacuation, |evacuation| evacuation.judge()),
+            hold: judged(all, "hold", self.hold(), |hold| hold.judge()),
+            charge: judged(all, "charge", self.charge, |book| book.balance()),
+            pull_down: judged(all, "pull_down", vents, |vents| {
+                pull_down(&last.system, &last.conditions, vents)
+            }),
+            repair: judged(all, "after", self.after.as_ref(), repair),
+            refused,
+        }
     }
 }
 
@@ -204,24 +254,28 @@ pub(crate) fn proves(judgements: &Judgements) -> bool {
     repair.is_some_and(|proof| proof.finding == RepairFinding::Proven)
 }
 
-fn judged<T, U>(key: &str, given: Option<T>, judge: impl Fn(T) -> Result<U, Error>) -> Result<Option<U>, Refusal> {
-    given
-        .map(|given| judge(given).map_err(|error| Mistake::new(key, "", error, "").into()))
-        .transpose()
+/// What was done, judged; where it cannot be, that is put to what was refused.
+fn judged<T, U>(
+    refused: &mut Vec<Mistake>,
+    key: &str,
+    given: Option<T>,
+    judge: impl Fn(T) -> Result<U, Error>,
+) -> Option<U> {
+    let told = judge(given?);
+    told.map_err(|error| refused.push(Mistake::new(key, "", error, ""))).ok()
+}
+
+/// The tables of what was done; a mistake in one of them leaves the others standing.
+const DONE: [&str; 6] = ["after", "pressure_test", "evacuation", "hold", "charge", "pull_down"];
+
+/// The table in which a mistake stands.
+fn table_of(mistake: &Mistake) -> Option<&str> {
+    mistake.key.split(['.', '[']).next()
 }
 
 /// The visit; in a box, for it is large and refusals have to do with little stack.
 pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
-    let others = [
-        "settings",
-        "after",
-        "pressure_test",
-        "evacuation",
-        "hold",
-        "charge",
-        "pull_down",
-    ];
-    root.only(&[&TABLES[..], &others[..]].concat());
+    root.only(&[&TABLES[..], &["settings"], &DONE[..]].concat());
     let case = case(root);
     let mut visit = blank(&usual());
     // What was done is read beside the case. Where that one is refused, the blank one stays in its place, so that the
@@ -277,6 +331,7 @@ fn blank(settings: &Settings) -> Box<Visit> {
         held: Vec::new(),
         charge: None,
         pull_down: Vec::new(),
+        refused: Vec::new(),
         ambient: String::new(),
     })
 }

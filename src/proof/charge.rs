@@ -1,10 +1,12 @@
 //! What was in the vehicle, and what is in it now, by the scales.
 
+use super::COVERAGE;
 use super::gas::DecayGas;
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
 use crate::mixture::Side;
 use crate::names::{ChargeFinding, ErrorKind, Quantity, Refrigerant};
+use crate::numerics::sqrt;
 use crate::range::{ABSOLUTE_PRESSURE, LINE_TEMPERATURE, MASS, TEMPERATURE, VOLUME};
 use crate::saturation;
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
@@ -13,8 +15,31 @@ use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 /// memory).
 pub const MACHINE_SCALE_KG: f64 = 0.015;
 
-/// How far a charge may lie from the label, kg. Source: common practice, no source: 15 g on small charges.
-pub const USUAL_TOLERANCE_KG: f64 = 0.015;
+/// Largest error of the same scale in what was recovered, kg. Source: SAE J2788 and J2843 ask for 30 g (from memory).
+pub const RECOVERY_SCALE_KG: f64 = 0.030;
+
+/// The least share of the charge that a recovery takes out. Source: SAE J2788 and J2843 ask for 95 % (from memory).
+pub const LEAST_RECOVERED: f64 = 0.95;
+
+/// How far a charge may lie from the label where that does not say, kg, and as a share of it; the larger counts. Source: common
+/// practice, no source: 15 g on charges below 300 g, 25 to 50 g on larger ones.
+const USUAL_TOLERANCE: (f64, f64) = (0.015, 0.05);
+
+/// How far a charge may lie from the label where that does not say, kg: 15 g or 5 %, whichever is more.
+///
+/// ```
+/// use coldloop::proof::usual_tolerance_kg;
+/// assert_eq!(usual_tolerance_kg(0.250), 0.015);
+/// assert_eq!(usual_tolerance_kg(0.800), 0.040);
+/// ```
+pub const fn usual_tolerance_kg(nominal_kg: f64) -> f64 {
+    let (least_kg, share) = USUAL_TOLERANCE;
+    f64::max(least_kg, share * nominal_kg)
+}
+
+/// Of a rectangular distribution, the half-width of the middle 95 % in standard uncertainties, 0.95 times the root of 3; its
+/// error is bounded, so that its tails are shorter than those of a normal one. Source: JCGM 100:2008, 4.3.7 and G.1.3.
+const SCALE_COVERAGE: f64 = 1.645;
 
 /// Refrigerant that is neither in a cylinder nor counted in the vehicle: in a hose, or left behind by a recovery.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -36,15 +61,15 @@ pub struct ChargeBook {
     pub surroundings: Surroundings,
     /// The charge that the label names, kg.
     pub nominal_kg: Option<f64>,
-    /// How far the charge may lie from it, kg.
-    pub tolerance_kg: f64,
+    /// How far the charge may lie from it, kg; [`usual_tolerance_kg`] where the label does not say.
+    pub tolerance_kg: Option<f64>,
     /// What was recovered, kg.
     pub recovered_kg: Option<Reading<f64>>,
     /// Oil that came out with it, kg.
     pub oil_recovered_kg: Option<Reading<f64>>,
     /// Whether the scale of the recovery weighed that oil too.
     pub oil_weighed_in: bool,
-    /// What the recovery left in the circuit.
+    /// What the recovery left in the circuit; where it was not measured, up to what [`LEAST_RECOVERED`] lets a machine leave.
     pub left: Option<Kept>,
     /// Whether the circuit was evacuated after the recovery, so that nothing is left of it.
     pub evacuated: bool,
@@ -80,7 +105,7 @@ impl ChargeBook {
             refrigerant,
             surroundings,
             nominal_kg: None,
-            tolerance_kg: USUAL_TOLERANCE_KG,
+            tolerance_kg: None,
             recovered_kg: None,
             oil_recovered_kg: None,
             oil_weighed_in: false,
@@ -122,18 +147,25 @@ impl ChargeBook {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn balance(&self) -> Result<Balance, Error> {
-        let left = self.kept(self.left)?;
-        let hose = self.kept(self.hose)?;
+        let recovered = mass(self.recovered_kg)?;
         let oil_out = mass(self.oil_recovered_kg)?;
-        let found_kg = mass(self.recovered_kg)?.map(|recovered| {
+        let recovered = recovered.map(|weighed| {
             let oil = oil_out.filter(|_| self.oil_weighed_in);
-            sum(recovered, [(1.0, left), (-1.0, oil)])
+            sum(weighed, [(-1.0, oil)])
         });
+        let left = match self.kept(self.left)? {
+            Some(left) => Some(left),
+            None => recovered.map(left_behind),
+        };
+        let hose = self.kept(self.hose)?;
+        let found_kg = recovered.map(|recovered| sum(recovered, [(1.0, left)]));
         let now_kg = mass(self.charged_kg)?.map(|charged| {
             let left = left.filter(|_| !self.evacuated);
             sum(charged, [(-1.0, hose), (1.0, left)])
         });
-        MASS.check(self.tolerance_kg)?;
+        if let Some(tolerance_kg) = self.tolerance_kg {
+            MASS.check(tolerance_kg)?;
+        }
         if let Some(nominal_kg) = self.nominal_kg {
             MASS.check(nominal_kg)?;
         }
@@ -145,20 +177,24 @@ impl ChargeBook {
             found_kg,
             now_kg,
             hose_kg: hose,
-            found: self.against_label(found_kg),
-            now: self.against_label(now_kg),
+            found: self.against_label(found_kg, self.recovered_kg),
+            now: self.against_label(now_kg, self.charged_kg),
             oil_change_kg,
         })
     }
 
-    fn against_label(&self, charge: Option<Estimate>) -> Option<ChargeFinding> {
-        let (nominal_kg, charge) = (self.nominal_kg?, charge?);
-        let (least, most) = (nominal_kg - self.tolerance_kg, nominal_kg + self.tolerance_kg);
-        Some(if charge.high() < least {
+    /// The charge, of which `weighed` went over the scale, against the label.
+    fn against_label(&self, charge: Option<Estimate>, weighed: Option<Reading<f64>>) -> Option<ChargeFinding> {
+        let (nominal_kg, charge, weighed) = (self.nominal_kg?, charge?, weighed?);
+        let tolerance_kg = self.tolerance_kg.unwrap_or_else(|| usual_tolerance_kg(nominal_kg));
+        let (least, most) = (nominal_kg - tolerance_kg, nominal_kg + tolerance_kg);
+        let half_kg = half_width_kg(charge, weighed.standard_uncertainty);
+        let (low, high) = (charge.value - half_kg, charge.value + half_kg);
+        Some(if high < least {
             ChargeFinding::Under
-        } else if charge.low() > most {
+        } else if low > most {
             ChargeFinding::Over
-        } else if charge.low() >= least && charge.high() <= most {
+        } else if low >= least && high <= most {
             ChargeFinding::Within
         } else {
             ChargeFinding::CannotTell
@@ -204,6 +240,25 @@ impl ChargeBook {
             return Err(Error::of(ErrorKind::Inconsistent, Quantity::AbsolutePressure));
         }
         gas.density_kg_m3(t_k, p_pa)
+    }
+}
+
+/// Half of the 95 % interval of a charge, kg: twice its standard uncertainty, or less where the scale is most of it, whose error
+/// is bounded.
+fn half_width_kg(charge: Estimate, scale_kg: f64) -> f64 {
+    let total_kg = charge.standard_uncertainty;
+    let others_kg = sqrt(f64::max(total_kg * total_kg - scale_kg * scale_kg, 0.0));
+    f64::min(COVERAGE * total_kg, SCALE_COVERAGE * scale_kg + COVERAGE * others_kg)
+}
+
+/// What a machine leaves in the circuit that takes out [`LEAST_RECOVERED`] of the charge or more, kg: anything between nothing
+/// and the rest is as likely.
+fn left_behind(recovered: Estimate) -> Estimate {
+    let most_kg = recovered.value * (1.0 / LEAST_RECOVERED - 1.0);
+    let half_kg = 0.5 * most_kg;
+    Estimate {
+        value: half_kg,
+        standard_uncertainty: half_kg / sqrt(3.0),
     }
 }
 

@@ -1,11 +1,11 @@
 //! Is the vacuum deep enough for water to leave?
 
-use super::COVERAGE;
+use super::above_vacuum;
 use crate::air::{water_boiling_point_k, water_saturation_pressure_pa};
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
-use crate::names::{EvacuationFinding, Quantity};
-use crate::range::{ABSOLUTE_PRESSURE, LINE_TEMPERATURE, Range, TEMPERATURE};
+use crate::names::EvacuationFinding;
+use crate::range::{LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::MICRON_PA;
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
@@ -43,6 +43,9 @@ pub struct Vacuum {
     pub boiling_point_k: Option<Estimate>,
     /// The deepest that a compound gauge can show here, Pa gauge: all the air of the place taken away.
     pub deepest_pa_gauge: f64,
+    /// By how much a compound gauge shows more vacuum than there is air at the place, Pa; `None` where it does not. Its zero is
+    /// off by as much at least, and the pressure is taken for 0 Pa, uncertain by that.
+    pub zero_off_pa: Option<f64>,
     /// Whether water freezes as it boils: warm the cold parts, or let nitrogen in and start again.
     pub water_freezes: bool,
 }
@@ -53,8 +56,7 @@ impl Evacuation {
     /// The boiling point follows from [`water_boiling_point_k`] (Hyland & Wexler 1983); a compound gauge counts
     /// from the air of the place, and so shows less at altitude.
     ///
-    /// Errors: `NotFinite`; `OutOfRange` for a vacuum deeper than the air of the place by more than the gauge can be
-    /// wrong, or a temperature that no part of a circuit has.
+    /// Errors: `NotFinite`; `OutOfRange` for a pressure that no gauge shows, or a temperature that no part of a circuit has.
     ///
     /// ```
     /// use coldloop::EvacuationFinding;
@@ -74,14 +76,15 @@ impl Evacuation {
     /// ```
     pub fn judge(&self) -> Result<Vacuum, Error> {
         let air_pa = self.surroundings.pressure().pa();
-        let u_pa = ABSOLUTE_PRESSURE.check(self.reached.standard_uncertainty)?;
-        let shown_pa = self.reached.value.absolute(self.surroundings).pa();
-        let possible = Range::new(Quantity::AbsolutePressure, -COVERAGE * u_pa, ABSOLUTE_PRESSURE.high);
-        // A gauge that is off by as much as it may be can show a little less than nothing.
-        let reached_pa = Estimate {
-            value: f64::max(possible.check(shown_pa)?, 0.0),
-            standard_uncertainty: u_pa,
+        let air_u_pa = match self.reached.value {
+            Pressure::Absolute(_) => 0.0,
+            Pressure::Gauge(_) => self.surroundings.standard_uncertainty_pa(),
         };
+        let reached = Reading {
+            value: self.reached.value,
+            standard_uncertainty: libm::hypot(self.reached.standard_uncertainty, air_u_pa),
+        };
+        let (reached_pa, zero_off_pa) = above_vacuum(reached, self.surroundings)?;
         let water_pa = water(self.coldest)?;
         let finding = if reached_pa.low() > water_pa.high() {
             EvacuationFinding::WaterStays
@@ -98,6 +101,7 @@ impl Evacuation {
             water_pa,
             boiling_point_k: boiling_point(reached_pa),
             deepest_pa_gauge: -air_pa,
+            zero_off_pa,
             water_freezes: reached_pa.high() < TRIPLE_POINT_PA,
         })
     }

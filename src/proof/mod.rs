@@ -4,28 +4,60 @@
 
 mod charge;
 mod evacuation;
+mod flow;
 mod gas;
 mod hold;
 mod leak;
 mod line;
 mod pull_down;
 mod repair;
+mod rise;
 
-pub use charge::{Balance, ChargeBook, Kept, MACHINE_SCALE_KG, USUAL_TOLERANCE_KG};
+pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, usual_tolerance_kg};
 pub use evacuation::{DRY_PA, Evacuation, Vacuum};
 pub use gas::DecayGas;
-pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Sample};
-pub use leak::{Decay, Leak};
+pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Rise, Sample};
+pub use leak::{Decay, Leak, MOST_TEST_PA, Served};
 pub use pull_down::{PullDown, VentSample, pull_down};
 #[cfg(feature = "report")]
 pub(crate) use repair::prove_after;
 pub use repair::{Proof, Seen, prove};
 
-use crate::circuit::Estimate;
+use crate::circuit::{Estimate, Reading};
+use crate::error::Error;
+use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE};
+use crate::units::{Pressure, Surroundings};
 
 /// The share of a normal distribution's standard deviation that bounds the middle 95 %, rounded up as is the custom.
 /// Source: JCGM 100:2008, 6.3.3.
 const COVERAGE: f64 = 2.0;
+
+/// A pressure above vacuum, Pa; and by how much a gauge shows less than nothing, Pa, where that is more than its error.
+///
+/// A dial counts from the air of the place. Where it shows more vacuum than there is air, its zero stands too low by as much
+/// at least, or it was read off a scale that counts from sea level. It is taken for as deep as can be, 0 Pa, and counts as
+/// uncertain by what it shows too much beside its own error.
+///
+/// Errors: `NotFinite`, `OutOfRange` for pressures that no gauge shows.
+fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estimate, Option<f64>), Error> {
+    let u_pa = ABSOLUTE_PRESSURE.check(reading.standard_uncertainty)?;
+    let shown_pa = match reading.value {
+        Pressure::Absolute(pressure) => ABSOLUTE_PRESSURE.check(pressure.pa())?,
+        Pressure::Gauge(pressure) => GAUGE_PRESSURE.check(pressure.pa())? + air.pressure().pa(),
+    };
+    if shown_pa >= -COVERAGE * u_pa {
+        let pressure = Estimate {
+            value: f64::max(shown_pa, 0.0),
+            standard_uncertainty: u_pa,
+        };
+        return Ok((pressure, None));
+    }
+    let taken = Estimate {
+        value: 0.0,
+        standard_uncertainty: libm::hypot(u_pa, shown_pa),
+    };
+    Ok((taken, Some(-shown_pa)))
+}
 
 impl Estimate {
     /// The end of the 95 % interval towards zero and beyond.

@@ -14,6 +14,12 @@ use crate::vehicle::{Conditions, System};
 /// cycling clutch lets it swing by less.
 const RISE_K: f64 = 2.0;
 
+/// The fewest readings that show how the vent came down. Source: engineering judgement: one reading may be one of a swing.
+const FEWEST: usize = 2;
+
+/// Freezing point of water, K.
+const FREEZING_K: f64 = 273.15;
+
 /// One reading of the vent.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct VentSample {
@@ -86,7 +92,7 @@ pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample
         expected,
         reached_s: samples
             .iter()
-            .find(|sample| within(sample))
+            .find(|sample| samples.len() >= FEWEST && within(sample))
             .map(|sample| sample.after_s),
         levels_off_k,
     })
@@ -100,7 +106,11 @@ fn finding(samples: &[VentSample], last: &VentSample, high_k: f64, levels_off_k:
     if last_k - lowest_k > RISE_K + COVERAGE * core::f64::consts::SQRT_2 * last.vent.standard_uncertainty {
         return PullDownFinding::Rising;
     }
-    if last_k <= high_k {
+    // Frozen fins let no air through: what is this cold is no success, whatever a sound system comes to.
+    if lowest_k < FREEZING_K {
+        return PullDownFinding::Freezing;
+    }
+    if last_k <= high_k && samples.len() >= FEWEST {
         return PullDownFinding::Reached;
     }
     match levels_off_k {

@@ -6,7 +6,7 @@ use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{
-    Action, Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, TwoFaults, measure, repair,
+    Action, Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, Resting, TwoFaults, measure, repair,
 };
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
@@ -23,7 +23,8 @@ use alloc::vec::Vec;
 /// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`),
 /// `none_of_these`, `mix_up`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
 /// `deviation` in standard deviations),
-/// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `next_step` (`check` or `repair`, as a step of
+/// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `resting` (the arithmetic of the pressure at rest: `excess` above
+/// saturation, the `gas_share` or the warmth `warmer_k` that it stands for, and the share of the charge that is `missing`), `next_step` (`check` or `repair`, as a step of
 /// [`plan_json`](super::plan_json()), and what it `says`; `null` where nothing is left to do), `next_checks` (each
 /// with its cost, its cautions and what every outcome would mean; `of` names the question that is answered), `cautions`,
 /// `quality`. What is not known is `null`.
@@ -49,15 +50,6 @@ pub fn json(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> String
 /// assert!(coldloop::report::refusal_json(&refusal).starts_with(r#"{"refused":{"key":"system","#));
 /// ```
 pub fn refusal_json(refusal: &Refusal) -> String {
-    let mistake = |mistake: &Mistake| {
-        record!({
-            "key": mistake.key.clone(),
-            "value": mistake.value.clone(),
-            "line": mistake.position.map(|position| position.line),
-            "column": mistake.position.map(|position| position.column),
-            "message": mistake.to_string(),
-        })
-    };
     let refused = record!({
         "key": refusal.first.key.clone(),
         "value": refusal.first.value.clone(),
@@ -65,6 +57,16 @@ pub fn refusal_json(refusal: &Refusal) -> String {
         "mistakes": refusal.mistakes().map(mistake).collect::<Vec<_>>(),
     });
     record!({ "refused": refused }).to_string()
+}
+
+pub(super) fn mistake(mistake: &Mistake) -> Json {
+    record!({
+        "key": mistake.key.clone(),
+        "value": mistake.value.clone(),
+        "line": mistake.position.map(|position| position.line),
+        "column": mistake.position.map(|position| position.column),
+        "message": mistake.to_string(),
+    })
 }
 
 pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> Json {
@@ -82,6 +84,7 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
         "expected_basis": diagnosis.basis.map(ExpectedBasis::id),
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
+        "resting": diagnosis.resting.as_ref().map(resting),
         "next_step": diagnosis.next_step.map(next_step),
         "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
         "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
@@ -91,6 +94,15 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
 
 fn next_step(action: Action) -> Json {
     record!({ "check": checked(action), "repair": repaired(action), "says": step_says(action) })
+}
+
+fn resting(resting: &Resting) -> Json {
+    record!({
+        "excess": estimate("pa", Some(resting.excess_pa)),
+        "gas_share": resting.gas_share,
+        "warmer_k": resting.warmer_k,
+        "missing": resting.missing.map(|(low, high)| record!({ "low": low, "high": high })),
+    })
 }
 
 pub(super) fn object(entries: impl Iterator<Item = (Cow<'static, str>, Json)>) -> Json {
@@ -149,6 +161,7 @@ fn two_faults(two: &TwoFaults) -> Json {
 fn band(row: &Row) -> Json {
     let unit = match row.scale {
         Scale::PaGauge => "pa_gauge",
+        Scale::PaDifference => "pa",
         Scale::Kelvin | Scale::Difference => "k",
         Scale::PerSecond => "hz",
     };

@@ -1,6 +1,6 @@
 //! The proof of a repair as JSON and as text.
 
-use super::json::{estimate, object};
+use super::json::{estimate, mistake, object};
 use super::record::{Json, record};
 use super::rows::Scale;
 use super::units::Units;
@@ -10,14 +10,16 @@ use crate::diagnosis::Case;
 use crate::intake::Judgements;
 use crate::names::{Caution, ChargeFinding, Fault};
 use crate::proof::{Balance, HoldJudgement, Leak, Proof, PullDown, Vacuum};
-use crate::units::{AbsolutePressure, in_kelvins};
+use crate::units::{AbsolutePressure, GaugePressure, in_kelvins};
+use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
-/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `repair`; `null` for what was not done. Each has its
+/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `repair`; `null` for what was not done or cannot be judged,
+/// of which `refused` tells the mistakes as [`refusal_json`](super::refusal_json) does. Each has its
 /// `finding` (an id) and what that `says`, and the figures of its struct in [`crate::proof`] in plain SI, with unit and
 /// datum in the key and each measured one with its standard uncertainty; the charge has a finding for what was `found` and
 /// for what is in it `now`.
@@ -41,6 +43,7 @@ pub(super) fn judgements(all: &Judgements) -> Json {
         "charge": all.charge.as_ref().map(balance),
         "pull_down": all.pull_down.as_ref().map(pull_down),
         "repair": all.repair.as_ref().map(repair),
+        "refused": all.refused.iter().map(mistake).collect::<Vec<_>>(),
     })
 }
 
@@ -53,8 +56,22 @@ fn leak(leak: &Leak) -> Json {
         "rate": estimate("kg_s", leak.rate_kg_s),
         "least_seen_kg_s": leak.least_seen_kg_s,
         "needed_s": leak.needed_s,
-        "cautions": [Caution::TestPressure.id()],
+        "refrigerant": leak.refrigerant_kg_s.map(loss),
+        "least_seen_refrigerant": leak.least_seen_refrigerant_kg_s.map(loss),
+        "empty": leak.empty_s.map(|(low, high)| record!({ "low_s": low, "high_s": high })),
+        "above_pa_gauge": leak.above_pa_gauge,
+        "cautions": test_cautions(leak).map(Caution::id).collect::<Json>(),
     })
+}
+
+fn loss((low, high): (f64, f64)) -> Json {
+    record!({ "low_kg_s": low, "high_kg_s": high })
+}
+
+/// What a pressure test asks for, and more where it was too high.
+pub(super) fn test_cautions(leak: &Leak) -> impl Iterator<Item = Caution> {
+    let too_high = leak.above_pa_gauge.map(|_| Caution::TestTooHigh);
+    core::iter::once(Caution::TestPressure).chain(too_high)
 }
 
 fn vacuum(vacuum: &Vacuum) -> Json {
@@ -65,6 +82,7 @@ fn vacuum(vacuum: &Vacuum) -> Json {
         "water": estimate("pa_abs", Some(vacuum.water_pa)),
         "boiling_point": estimate("k", vacuum.boiling_point_k),
         "deepest_pa_gauge": vacuum.deepest_pa_gauge,
+        "zero_off_pa": vacuum.zero_off_pa,
         "water_freezes": vacuum.water_freezes,
     })
 }
@@ -77,6 +95,7 @@ fn hold(hold: &HoldJudgement) -> Json {
         "rise": estimate("pa", Some(hold.rise_pa)),
         "early": estimate("pa_s", hold.early_pa_s),
         "late": estimate("pa_s", hold.late_pa_s),
+        "levels": hold.levels_pa.map(|(low, high)| record!({ "low_pa_abs": low, "high_pa_abs": high })),
         "water": estimate("pa_abs", Some(hold.water_pa)),
         "air": estimate("kg_s", hold.air_kg_s),
     })
@@ -143,23 +162,45 @@ pub(super) fn write(out: &mut String, all: &Judgements, case: &Case, units: Unit
     if let Some(test) = &all.pressure_test {
         writeln!(out, "  Test pressure: {}", test.finding.description())?;
         let tight = units.with_unit(Scale::PaGauge, test.tight_end_pa - air_pa);
-        write!(out, "    a tight circuit would end at {tight}")?;
-        match test.least_seen_kg_s {
-            Some(least) => writeln!(out, "; a loss below {:.2} g/h would not show", 3.6e6 * least)?,
-            None => writeln!(out)?,
-        }
+        writeln!(out, "    a tight circuit would end at {tight}")?;
+        write_loss(out, test)?;
     }
     if let Some(vacuum) = &all.evacuation {
         writeln!(out, "  Evacuation: {}", vacuum.finding.description())?;
-        let microns = |pressure: Estimate| AbsolutePressure::from_pa(pressure.value).microns();
-        let (reached, water) = (microns(vacuum.reached_pa), microns(vacuum.water_pa));
         writeln!(
             out,
-            "    {reached:.0} micron reached; water in the coldest part boils below {water:.0} micron"
+            "    {:.0} micron reached; water in the coldest part boils below {:.0} micron",
+            microns(vacuum.reached_pa.value),
+            microns(vacuum.water_pa.value)
         )?;
+        if let Some(off_pa) = vacuum.zero_off_pa {
+            writeln!(
+                out,
+                "    the air here lets a gauge show {:.1} inHg of vacuum, and no more: its zero is off by {:.1} inHg or more; \
+                 taken as all it can show",
+                GaugePressure::from_pa(vacuum.deepest_pa_gauge).inhg_vacuum(),
+                GaugePressure::from_pa(-off_pa).inhg_vacuum()
+            )?;
+        }
     }
     if let Some(hold) = &all.hold {
         writeln!(out, "  Held vacuum: {}", hold.finding.description())?;
+        write!(
+            out,
+            "    {:+.0} ± {:.0} micron in {:.0} min",
+            microns(hold.rise_pa.value),
+            2.0 * microns(hold.rise_pa.standard_uncertainty),
+            hold.held_s / 60.0
+        )?;
+        match hold.late_pa_s {
+            Some(late) => writeln!(
+                out,
+                ", at the end {:+.1} ± {:.1} micron a minute",
+                60.0 * microns(late.value),
+                120.0 * microns(late.standard_uncertainty)
+            )?,
+            None => writeln!(out)?,
+        }
     }
     if let Some(balance) = &all.charge {
         for (name, mass, finding) in [
@@ -176,9 +217,62 @@ pub(super) fn write(out: &mut String, all: &Judgements, case: &Case, units: Unit
     if let Some(fall) = &all.pull_down {
         writeln!(out, "  Pull-down: {}", fall.finding.description())?;
     }
-    match &all.repair {
-        Some(proof) => write_repair(out, proof, units),
-        None => Ok(()),
+    if let Some(proof) = &all.repair {
+        write_repair(out, proof, units)?;
+    }
+    for mistake in &all.refused {
+        writeln!(out, "  Not judged: {mistake}")?;
+    }
+    Ok(())
+}
+
+fn microns(pa: f64) -> f64 {
+    AbsolutePressure::from_pa(pa).microns()
+}
+
+/// The loss in the refrigerant of the vehicle, and what would not have shown.
+fn write_loss(out: &mut String, test: &Leak) -> fmt::Result {
+    const YEAR_S: f64 = 365.25 * 86_400.0;
+    let grams_a_year = |(low, high): (f64, f64)| {
+        let [low, high] = [low, high].map(|kg_s| 1e3 * YEAR_S * kg_s);
+        format!("{} to {} g of refrigerant a year", two_digits(low), two_digits(high))
+    };
+    if let Some(loss) = test.refrigerant_kg_s {
+        write!(out, "    it loses {}, as the leak is a hole or a crack", grams_a_year(loss))?;
+        match test.empty_s {
+            Some((low, high)) => writeln!(
+                out,
+                "; empty in {} to {} months",
+                two_digits(12.0 * low / YEAR_S),
+                two_digits(12.0 * high / YEAR_S)
+            )?,
+            None => writeln!(out)?,
+        }
+    }
+    match (test.least_seen_refrigerant_kg_s, test.least_seen_kg_s) {
+        (Some(least), _) => write!(out, "    a loss below {} would not show", grams_a_year(least))?,
+        (None, Some(least)) => write!(out, "    a loss below {:.2} g/h would not show", 3.6e6 * least)?,
+        (None, None) => return Ok(()),
+    }
+    match test.needed_s {
+        Some(needed_s) => {
+            let hours = two_digits(needed_s / 3_600.0);
+            writeln!(out, "; hold {hours} h to see one that matters")
+        }
+        None => writeln!(out),
+    }
+}
+
+/// A number to two digits.
+fn two_digits(x: f64) -> String {
+    match x {
+        x if x < 1.0 => format!("{x:.2}"),
+        x if x < 10.0 => format!("{x:.1}"),
+        x if x < 100.0 => format!("{x:.0}"),
+        x => {
+            let step = libm::pow(10.0, libm::floor(libm::log10(x)) - 1.0);
+            format!("{:.0}", step * libm::round(x / step))
+        }
     }
 }
 

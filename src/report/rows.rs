@@ -13,6 +13,8 @@ use alloc::vec::Vec;
 pub(super) enum Scale {
     /// Pa above the air of the place.
     PaGauge,
+    /// Pa as a difference.
+    PaDifference,
     /// K as a point on the scale.
     Kelvin,
     /// K as a difference.

@@ -4,7 +4,7 @@ use super::plan;
 use super::proof;
 use super::rows::{Row, Scale, rows};
 use super::units::Units;
-use super::words::{feature_name, per_cent, result, says, severity, spoken, standing, strength};
+use super::words::{self, feature_name, per_cent, result, says, severity, spoken, standing, strength};
 use crate::circuit::Estimate;
 use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, Reasons, TwoFaults};
 use crate::intake::Judgements;
@@ -227,6 +227,9 @@ impl Report<'_> {
         if let Some(finding) = self.diagnosis.rest {
             writeln!(out, "  {}", finding.description())?;
         }
+        if let Some(resting) = &self.diagnosis.resting {
+            writeln!(out, "    {}", words::resting(resting, self.units))?;
+        }
         if let Some((mix_up, probability)) = self.diagnosis.mix_up {
             writeln!(
                 out,
@@ -370,8 +373,8 @@ impl Report<'_> {
             .plan
             .map(|plan| plan::cautions(plan, &self.case.system))
             .unwrap_or_default();
-        let pressed = self.proof.is_some_and(|proof| proof.pressure_test.is_some());
-        for caution in steps.into_iter().chain(pressed.then_some(Caution::TestPressure)) {
+        let pressed = self.proof.and_then(|proof| proof.pressure_test.as_ref()).map(proof::test_cautions);
+        for caution in steps.into_iter().chain(pressed.into_iter().flatten()) {
             if !cautions.contains(&caution) {
                 cautions.push(caution);
             }

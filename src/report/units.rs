@@ -32,8 +32,8 @@ impl Units {
 
     pub(super) fn value(self, scale: Scale, si: f64) -> String {
         match (self, scale) {
-            (Units::Metric, Scale::PaGauge) => format!("{:.0}", si / 1e3),
-            (Units::Us, Scale::PaGauge) => format!("{:.0}", GaugePressure::from_pa(si).psig()),
+            (Units::Metric, Scale::PaGauge | Scale::PaDifference) => format!("{:.0}", si / 1e3),
+            (Units::Us, Scale::PaGauge | Scale::PaDifference) => format!("{:.0}", GaugePressure::from_pa(si).psig()),
             (Units::Metric, Scale::Kelvin) => format!("{:.1}", in_celsius(kelvins(si))),
             (Units::Us, Scale::Kelvin) => format!("{:.0}", in_fahrenheit(kelvins(si))),
             (Units::Metric, Scale::Difference) => format!("{si:.1}"),
@@ -46,6 +46,8 @@ impl Units {
         match (self, scale) {
             (Units::Metric, Scale::PaGauge) => "kPa gauge",
             (Units::Us, Scale::PaGauge) => "psig",
+            (Units::Metric, Scale::PaDifference) => "kPa",
+            (Units::Us, Scale::PaDifference) => "psi",
             (Units::Metric, Scale::Kelvin) => "°C",
             (Units::Us, Scale::Kelvin | Scale::Difference) => "°F",
             (Units::Metric, Scale::Difference) => "K",

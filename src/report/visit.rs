@@ -66,7 +66,7 @@ fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgemen
     if !visit.has_proof() {
         return Ok(None);
     }
-    let proof = visit.prove_after(diagnosis).map(Box::new)?;
+    let proof = Box::new(visit.prove_after(diagnosis));
     if proves(&proof) {
         diagnosis.next_step = None;
         diagnosis.next_checks.clear();

@@ -1,7 +1,8 @@
 //! Words for numbers: how far off, how strongly.
 
-use super::rows::deviation;
-use crate::diagnosis::{Contribution, Diagnosis, Evidence};
+use super::rows::{Scale, deviation};
+use super::units::Units;
+use crate::diagnosis::{Contribution, Diagnosis, Evidence, Resting};
 use crate::names::{Fault, Feature, Observation, ResultKind};
 use alloc::format;
 use alloc::string::String;
@@ -76,6 +77,29 @@ pub(super) fn feature_name(feature: Feature) -> &'static str {
         Feature::ClutchCycles => "clutch cycles",
         Feature::RestPressure => "pressure at rest",
     }
+}
+
+/// What a pressure at rest comes to, in figures.
+pub(super) fn resting(resting: &Resting, units: Units) -> String {
+    let pressure = |pa: f64| units.with_unit(Scale::PaDifference, libm::fabs(pa));
+    let Resting {
+        excess_pa, missing, ..
+    } = resting;
+    let off = pressure(excess_pa.value);
+    if let Some((low, high)) = missing {
+        let [low, high] = [low, high].map(|share| format!("{:.0}", 100.0 * share));
+        let range = if low == high { low } else { format!("{low} to {high}") };
+        return format!("{off} below saturation: {range} % of the charge is missing");
+    }
+    if resting.gas_share > 0.0 {
+        let warmer = units.with_unit(Scale::Difference, resting.warmer_k);
+        let share = 100.0 * resting.gas_share;
+        return format!(
+            "{off} above saturation: about {share:.0} % gas, or parts {warmer} warmer than the ambient: wait an hour, read again"
+        );
+    }
+    let side = if excess_pa.value < 0.0 { "below" } else { "above" };
+    format!("{off} {side} saturation, ± {}", pressure(2.0 * excess_pa.standard_uncertainty))
 }
 
 /// A result in a word or two; a look that answers several questions names the one that is answered with yes.

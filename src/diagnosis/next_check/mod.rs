@@ -21,7 +21,7 @@ use super::notes;
 use super::posterior::Posterior;
 use super::scene::Scene;
 use super::settings::Settings;
-use crate::names::{Check, Fault};
+use crate::names::{Check, Fault, RestFinding};
 use cost::Jobs;
 use followed::Followed;
 use prospect::{Prospect, Prospects};
@@ -38,6 +38,9 @@ const TOLD: usize = 6;
 pub(super) struct Standing {
     /// Whether the compressor stands still.
     at_rest: bool,
+    /// What comes before everything else at rest: run it and read; or read again once all parts have the same temperature,
+    /// where air seems to be in it. `None` for an empty circuit, which must not be run, and for a running one.
+    first: Option<Check>,
     /// Whether a pressure is one that no sound gauge shows of this refrigerant, or contradicts the vehicle's own transducer.
     doubtful: bool,
     /// Whether the high side was read once, by a gauge or by the vehicle's own transducer, and can be read by the other.
@@ -45,9 +48,16 @@ pub(super) struct Standing {
 }
 
 impl Standing {
-    pub(super) fn of(case: &Case, off_scale: bool) -> Self {
+    pub(super) fn of(case: &Case, off_scale: bool, rest: Option<RestFinding>) -> Self {
+        let at_rest = case.conditions.at_rest(case.system.compressor);
+        let first = match rest {
+            Some(RestFinding::NearlyEmpty) => None,
+            Some(RestFinding::AirPresent) => Some(Check::ReadRestPressure),
+            Some(RestFinding::Consistent | RestFinding::NotEqualised) | None => Some(Check::RunAndRead),
+        };
         Self {
-            at_rest: case.conditions.at_rest(case.system.compressor),
+            at_rest,
+            first: first.filter(|_| at_rest),
             doubtful: off_scale || notes::contradicts(case),
             one_high_side: case.readings.high_side.is_some() != case.readings.high_side_transducer.is_some(),
         }
@@ -70,10 +80,9 @@ pub(super) const fn unranked() -> List<RankedCheck, TOLD> {
 #[inline(never)]
 pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Next {
     searched(posterior, scene, settings, standing, |bench, search, weighing| Next {
-        step: if standing.at_rest {
-            Some(Action::Check(Check::RunAndRead))
-        } else {
-            search.action(bench.first(weighing))
+        step: match standing.first {
+            Some(check) => Some(Action::Check(check)),
+            None => search.action(bench.first(weighing)),
         },
         checks: bench.ranked(weighing),
     })
@@ -83,9 +92,10 @@ pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, st
 #[inline(never)]
 pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Plan {
     let mut plan = Plan::EMPTY;
-    if standing.at_rest {
+    if let Some(check) = standing.first {
         plan.steps.push(Step {
-            minutes: settings.prices.check(Check::RunAndRead).minutes,
+            action: Action::Check(check),
+            minutes: settings.prices.check(check).minutes,
             probability: 1.0,
             ..Step::BLANK
         });
@@ -168,11 +178,11 @@ impl<'a> Bench<'a> {
     /// The checks that save more than they cost; the most useful first.
     fn ranked(&self, weighing: &Weighing) -> List<RankedCheck, TOLD> {
         let mut ranked = unranked();
-        if self.standing.at_rest {
-            // Without a running system nothing else can be said.
+        if let Some(check) = self.standing.first {
+            // Without a running system, or one that may be run, nothing else can be said.
             ranked.push(RankedCheck {
-                minutes: self.settings.prices.check(Check::RunAndRead).minutes,
-                ..blank(Check::RunAndRead)
+                minutes: self.settings.prices.check(check).minutes,
+                ..blank(check)
             });
         }
         let suspected = self.suspected();
@@ -181,7 +191,8 @@ impl<'a> Bench<'a> {
             ranked.push(self.told(&self.prospects.all()[at], None));
         }
         for (value, at) in weighing.checks() {
-            if *value < weighing.without.0 && suspected != Some(*at) {
+            let told = suspected == Some(*at) || self.standing.first == Some(self.prospects.all()[*at].check);
+            if *value < weighing.without.0 && !told {
                 let saving = weighing.without_minutes() - value;
                 ranked.push(self.told(&self.prospects.all()[*at], Some(saving)));
             }

@@ -103,7 +103,7 @@ const MASSES: [Row; 4] = [
     fraction(&["oz", "ounce", "ounces"], POUND_KG, 16.0),
 ];
 
-const VOLUMES: [Row; 5] = [
+const VOLUMES: [Row; 6] = [
     row(&["m3"], 1.0),
     fraction(&["l", "litre", "litres", "liter", "liters", "dm3"], 1.0, 1_000.0),
     fraction(
@@ -119,6 +119,12 @@ const VOLUMES: [Row; 5] = [
         ],
         1.0,
         1_000_000.0,
+    ),
+    // A US fluid ounce is 1/128 of a gallon of 231 cubic inches. Source: NIST Special Publication 811 (2008), B.8.
+    fraction(
+        &["floz", "usfloz", "fluidounce", "fluidounces"],
+        231.0 * INCH_M * INCH_M * INCH_M,
+        128.0,
     ),
     row(&["in3", "cuin", "cubicinches"], INCH_M * INCH_M * INCH_M),
     row(&["ft3", "cuft", "cubicfeet"], FOOT_M * FOOT_M * FOOT_M),
@@ -158,6 +164,29 @@ const VOLTAGES: [Row; 3] = [
     fraction(&["mv", "millivolt", "millivolts"], 1.0, 1_000.0),
     row(&["kv", "kilovolt", "kilovolts"], 1_000.0),
 ];
+
+/// The value in SI of a number with a unit from `rows`, within `range`; and of two such in a row, as `1 lb 4 oz`.
+fn read_in_two(text: &str, rows: &[Row], range: Range) -> Result<f64, Error> {
+    let unknown = match read(text, rows, range) {
+        Err(error) if error.kind == ErrorKind::UnknownUnit => error,
+        told => return told,
+    };
+    let digit_after_unit = |(at, c): (usize, char)| c.is_ascii_digit() && text[..at].contains(char::is_alphabetic);
+    let Some((at, _)) = text.char_indices().find(|&found| digit_after_unit(found)) else {
+        return Err(unknown);
+    };
+    let (whole, part) = text.split_at(at);
+    let (number, unit, _) = scan(whole, range.quantity)?;
+    let (part_number, part_unit, _) = scan(part, range.quantity)?;
+    let (Some(row), Some(part_row)) = (find(&unit, rows), find(&part_unit, rows)) else {
+        return Err(unknown);
+    };
+    // The part counts in a smaller unit, and is less than one of the larger.
+    if number < 0.0 || part_row.si(part_number) >= row.si(1.0) || part_row.si(1.0) >= row.si(1.0) {
+        return Err(unknown);
+    }
+    range.check(row.si(number) + part_row.si(part_number))
+}
 
 /// The value in SI of a number with a unit from `rows`, within `range`.
 fn read(text: &str, rows: &[Row], range: Range) -> Result<f64, Error> {
@@ -355,6 +384,14 @@ fn part_of_one(text: &str, range: Range) -> Result<f64, Error> {
     range.check(part)
 }
 
+/// A share that is written in per cent, `"5 %"`; `None` for anything else.
+#[cfg(feature = "report")]
+pub(crate) fn share(text: &str) -> Option<f64> {
+    let (number, unit, _) = scan(text, Quantity::Probability).ok()?;
+    let known = per_cent(&unit) && (0.0..=100.0).contains(&number);
+    known.then_some(number / 100.0)
+}
+
 fn per_cent(unit: &Unit) -> bool {
     ["%", "%rh", "percent", "percentrh", "pct"]
         .iter()
@@ -375,14 +412,14 @@ pub fn rotational_speed_hz(text: &str) -> Result<f64, Error> {
     read(text, &ROTATIONAL_SPEEDS, ROTATIONAL_SPEED)
 }
 
-/// A mass in kg: `"650 g"`, `"1.4 lb"`.
+/// A mass in kg: `"650 g"`, `"1.4 lb"`, `"1 lb 4 oz"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`MASS`].
 pub fn mass_kg(text: &str) -> Result<f64, Error> {
-    read(text, &MASSES, MASS)
+    read_in_two(text, &MASSES, MASS)
 }
 
-/// A volume: `"2.1 L"`, `"90 cm3"`, `"0.07 cu ft"`, in m3.
+/// A volume: `"2.1 L"`, `"90 cm3"`, `"0.07 cu ft"`, `"1 fl oz"`, in m3.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`VOLUME`].
 ///
@@ -395,11 +432,11 @@ pub fn volume_m3(text: &str) -> Result<f64, Error> {
     read(text, &VOLUMES, VOLUME)
 }
 
-/// A duration in seconds: `"10 min"`.
+/// A duration in seconds: `"10 min"`, `"1 h 30 min"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`DURATION`].
 pub fn duration_s(text: &str) -> Result<f64, Error> {
-    read(text, &DURATIONS, DURATION)
+    read_in_two(text, &DURATIONS, DURATION)
 }
 
 /// Events per second: `"3 /min"`, `"3 cycles per minute"`.

@@ -1,0 +1,212 @@
+//! The named shapes of a pressure that rises in a closed circuit, and which of them its readings carry.
+//!
+//! p(t) = a + b (1 - exp(-t/s)) + c (1 - exp(-t/w)) + r t: gas that leaves oil and rubber (b, within minutes), water that dries
+//! (c, within minutes to hours), and a leak (r, constant, as the inflow into a vacuum is choked). None of the three can fall.
+//! Every pair of time constants of a grid is fitted by weighted least squares under these bounds, with r at most the allowed
+//! slope and with r at least that. What the best fit of the one kind is worse than the best of all, in chi squared, says
+//! whether the readings rule that kind out: a likelihood ratio (JCGM 100 knows none; any textbook of statistics, Wilks 1938).
+
+use super::hold::Rise;
+use super::line::Point;
+use crate::numerics::sqrt;
+
+/// Time constants in which gas leaves oil, rubber and the gauge's hose, s. Source: engineering judgement: a quarter of an hour at
+/// most.
+const OUTGASSING_S: [f64; 6] = [30.0, 60.0, 120.0, 240.0, 480.0, 900.0];
+
+/// Time constants in which water dries, s. Source: engineering judgement: free water in minutes, ice or wet desiccant in hours.
+const DRYING_S: [f64; 7] = [120.0, 240.0, 480.0, 960.0, 1_920.0, 3_840.0, 7_200.0];
+
+/// Median of the time in which water dries, s, and the standard deviation of its natural logarithm. Source: engineering
+/// judgement: the trade watches a vacuum for 10 to 30 minutes and expects moisture to level off within that time.
+const USUAL_DRYING: (f64, f64) = (600.0, 1.0);
+
+/// Drying is told apart from outgassing where it takes at least this many times as long. Source: engineering judgement.
+const SLOWER: f64 = 2.0;
+
+/// How much worse in chi squared a fit is that the readings rule out: two standard deviations, one-sided 97.7 %.
+/// Source: Wilks 1938, doi:10.1214/aoms/1177732360; the bounds make it an approximation.
+pub(super) const RULED_OUT: f64 = 4.0;
+
+/// How far chi squared may lie above its mean, in its standard deviations, before no shape fits at all. Source: engineering
+/// judgement.
+const FITS: f64 = 3.0;
+
+/// The least standard uncertainty of a reading, Pa: the last digit of a gauge that shows whole microns, 0.133 Pa / sqrt(12).
+const LEAST_PA: f64 = 0.04;
+
+/// Unknowns: start, outgassing, drying, leak; behind them the readings.
+const TERMS: usize = 4;
+
+/// What the readings carry.
+#[derive(Clone, Copy)]
+pub(super) struct Shapes {
+    /// Whether every fit without a leak above the allowed slope is ruled out.
+    pub(super) leaks: bool,
+    /// Whether every fit with a leak above the allowed slope is ruled out.
+    pub(super) no_leak: bool,
+    /// The lowest and the highest pressure at which the rise would end without its leak, Pa, over all fits not ruled out.
+    pub(super) levels_pa: (f64, f64),
+}
+
+/// The shapes that four readings or more carry; `None` where none of the shapes fits.
+///
+/// `most_pa` bounds the pressure that drying comes to.
+pub(super) fn shapes<T>(samples: &[T], point: impl Fn(&T) -> Point, allowed: Rise, most_pa: f64) -> Option<Shapes> {
+    let first = samples.first().map(&point)?;
+    let bounds = Bounds {
+        allowed_pa_s: allowed.pa_s(),
+        most_pa: most_pa - first.value,
+    };
+    let mut best = [f64::INFINITY; 2];
+    each(samples, &point, bounds, |fit| {
+        let side = usize::from(fit.leaks);
+        best[side] = f64::min(best[side], fit.chi_squared);
+    });
+    let least = f64::min(best[0], best[1]);
+    let count = samples.iter().map(|_| 1.0).sum::<f64>();
+    if least > count + FITS * sqrt(2.0 * count) {
+        return None;
+    }
+    let mut levels_pa = (f64::INFINITY, f64::NEG_INFINITY);
+    each(samples, &point, bounds, |fit| {
+        if fit.chi_squared < least + RULED_OUT {
+            let level_pa = first.value + fit.level_pa;
+            levels_pa = (f64::min(levels_pa.0, level_pa), f64::max(levels_pa.1, level_pa));
+        }
+    });
+    Some(Shapes {
+        leaks: best[0] >= least + RULED_OUT,
+        no_leak: best[1] >= least + RULED_OUT,
+        levels_pa,
+    })
+}
+
+#[derive(Clone, Copy)]
+struct Bounds {
+    allowed_pa_s: f64,
+    most_pa: f64,
+}
+
+/// One fit within the bounds.
+struct Fit {
+    chi_squared: f64,
+    /// Whether it is one of those with at least the allowed slope.
+    leaks: bool,
+    /// Where it would end without a leak, Pa above the first reading.
+    level_pa: f64,
+}
+
+/// Every fit at every pair of time constants: with and without each of outgassing and drying, the leak free, absent or at the
+/// allowed slope. The best within the bounds is among them, for a quadratic form has its least at a free point or at a bound.
+fn each<T>(samples: &[T], point: &impl Fn(&T) -> Point, bounds: Bounds, mut take: impl FnMut(Fit)) {
+    for fast_s in OUTGASSING_S {
+        for slow_s in DRYING_S {
+            if slow_s < SLOWER * fast_s {
+                continue;
+            }
+            let usual = libm::log(slow_s / USUAL_DRYING.0) / USUAL_DRYING.1;
+            let moments = Moments::of(samples, point, [fast_s, slow_s]);
+            for used in [[false, false], [true, false], [false, true], [true, true]] {
+                let unusual = if used[1] { usual * usual } else { 0.0 };
+                for slope in [None, Some(0.0), Some(bounds.allowed_pa_s)] {
+                    let Some((terms, chi_squared)) = moments.fit(used, slope) else {
+                        continue;
+                    };
+                    let [start, outgassing, drying, leak] = terms;
+                    if outgassing < 0.0 || drying < 0.0 || leak < 0.0 || start + drying > bounds.most_pa {
+                        continue;
+                    }
+                    let fit = |leaks| Fit {
+                        chi_squared: chi_squared + unusual,
+                        leaks,
+                        level_pa: start + outgassing + drying,
+                    };
+                    if leak <= bounds.allowed_pa_s {
+                        take(fit(false));
+                    }
+                    if leak >= bounds.allowed_pa_s {
+                        take(fit(true));
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Weighted sums of products of the four terms and the readings, the readings counted from the first.
+struct Moments([[f64; TERMS + 1]; TERMS + 1]);
+
+impl Moments {
+    fn of<T>(samples: &[T], point: &impl Fn(&T) -> Point, time_s: [f64; 2]) -> Self {
+        let mut moments = Self([[0.0; TERMS + 1]; TERMS + 1]);
+        let Some(first) = samples.first().map(point) else {
+            return moments;
+        };
+        for sample in samples {
+            let Point {
+                after_s,
+                value,
+                standard_uncertainty,
+            } = point(sample);
+            let after_s = after_s - first.after_s;
+            let [outgassed, dried] = time_s.map(|time_s| -libm::expm1(-after_s / time_s));
+            let terms = [1.0, outgassed, dried, after_s, value - first.value];
+            let u_pa = f64::max(standard_uncertainty, LEAST_PA);
+            for (row, a) in moments.0.iter_mut().zip(terms) {
+                for (sum, b) in row.iter_mut().zip(terms) {
+                    *sum += a * b / (u_pa * u_pa);
+                }
+            }
+        }
+        moments
+    }
+
+    /// The terms and their chi squared, outgassing and drying only where used, the leak free or given; `None` where the
+    /// readings do not fix them.
+    fn fit(&self, used: [bool; 2], slope: Option<f64>) -> Option<([f64; TERMS], f64)> {
+        let free = [true, used[0], used[1], slope.is_none()];
+        let given = slope.unwrap_or(0.0);
+        let m = &self.0;
+        // Normal equations with the given slope taken off the readings, by Gauss and Jordan.
+        let mut rows = [[0.0; TERMS + 1]; TERMS];
+        for i in 0..TERMS {
+            for j in 0..TERMS {
+                let both = free[i] && free[j];
+                rows[i][j] = if both { m[i][j] } else { f64::from(u8::from(i == j)) };
+            }
+            rows[i][TERMS] = if free[i] { m[i][TERMS] - given * m[i][TERMS - 1] } else { 0.0 };
+        }
+        for pivot in 0..TERMS {
+            let own = rows[pivot][pivot];
+            if free[pivot] && own.is_nan() | (own <= SINGULAR * m[pivot][pivot]) {
+                return None;
+            }
+            let row = rows[pivot].map(|entry| entry / own);
+            for (at, other) in rows.iter_mut().enumerate() {
+                if at != pivot {
+                    let share = other[pivot];
+                    for (entry, by) in other.iter_mut().zip(row) {
+                        *entry -= share * by;
+                    }
+                }
+            }
+            rows[pivot] = row;
+        }
+        let mut terms = rows.map(|row| row[TERMS]);
+        if slope.is_some() {
+            terms[TERMS - 1] = given;
+        }
+        let mut chi_squared = m[TERMS][TERMS];
+        for i in 0..TERMS {
+            chi_squared -= 2.0 * terms[i] * m[i][TERMS];
+            for j in 0..TERMS {
+                chi_squared += terms[i] * terms[j] * m[i][j];
+            }
+        }
+        Some((terms, f64::max(chi_squared, 0.0)))
+    }
+}
+
+/// A pivot below this share of its diagonal element is lost to rounding.
+const SINGULAR: f64 = 1e-10;
