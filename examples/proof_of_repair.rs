@@ -11,7 +11,7 @@ use coldloop::Refrigerant;
 use coldloop::circuit::{Estimate, Gauge, Reading};
 use coldloop::diagnosis::{Settings, repair_cautions};
 use coldloop::intake::case_from_toml;
-use coldloop::proof::{ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, Sample, prove};
+use coldloop::proof::{ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, Rise, Sample, Served, prove};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius};
 use std::error::Error;
 
@@ -83,6 +83,12 @@ fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
         surroundings: place,
         volume_m3: Some(circuit()),
         allowed_kg_s: None,
+        label_pa_gauge: None,
+        served: Some(Served {
+            refrigerant: Refrigerant::R134a,
+            temperature: celsius(26.0),
+            charge_kg: Some(0.850),
+        }),
     };
     let leak = test.judge()?;
     println!("Does it hold 10 bar of nitrogen? {}", leak.finding.description());
@@ -118,6 +124,7 @@ fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
         warmest: Reading::within(celsius(24.0), 1.0),
         surroundings: place,
         volume_m3: Some(circuit()),
+        allowed: Rise::USUAL,
     };
     println!("Does the vacuum stay? {}", hold.judge()?.finding.description());
     Ok(())
@@ -128,7 +135,7 @@ fn weighed(place: Surroundings) -> Result<(), Box<dyn Error>> {
     let scale = |kg: f64| Some(Reading::within(kg, MACHINE_SCALE_KG));
     let book = ChargeBook {
         nominal_kg: Some(0.850),
-        tolerance_kg: 0.050,
+        tolerance_kg: Some(0.050),
         recovered_kg: scale(0.430),
         charged_kg: scale(0.900),
         // Two metres of charging hose stayed full of liquid.

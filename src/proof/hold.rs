@@ -23,7 +23,7 @@ const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 /// rarely called falling for the scatter of its readings alone, once in a thousand.
 const FALLS: f64 = 3.0;
 
-/// A vacuum gauge may show this share too much throughout, which moves the level at which water seems to settle. Source:
+/// A vacuum gauge may show this share too much throughout, which moves the level at which a rise seems to settle. Source:
 /// common practice, no source: a tenth.
 const GAUGE_SHARE: f64 = 0.1;
 
@@ -108,7 +108,8 @@ impl Hold<'_> {
     ///
     /// The readings are compared with these shapes and their sums; whatever they do not rule out stays possible, and only what
     /// all remaining shapes agree on is told. A leak is told where every shape with a slope within `allowed` is ruled out;
-    /// `Moisture` where every remaining one settles above [`DRY_PA`]; `Tight` where none remains that leaks faster than allowed,
+    /// `Moisture` where every remaining one settles above
+    /// [`DRY_PA`], by more than a vacuum gauge is off; `Tight` where none remains that leaks faster than allowed,
     /// and all settle below. A small leak may hide behind moisture: dry the circuit and hold it again.
     ///
     /// The errors of the readings count as independent.
@@ -163,7 +164,7 @@ impl Hold<'_> {
             HoldFinding::Falling
         } else if shapes.is_some_and(|shapes| shapes.leaks) {
             HoldFinding::Leak
-        } else if rose && shapes.is_some_and(|shapes| !dry(shapes.levels_pa.0)) {
+        } else if rose && shapes.is_some_and(|shapes| !dry(shapes.levels_pa.0 / (1.0 + GAUGE_SHARE))) {
             HoldFinding::Moisture
         } else if slow && long_enough {
             HoldFinding::Tight
