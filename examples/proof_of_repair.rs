@@ -11,7 +11,9 @@ use coldloop::Refrigerant;
 use coldloop::circuit::{Estimate, Gauge, Reading};
 use coldloop::diagnosis::{Settings, repair_cautions};
 use coldloop::intake::case_from_toml;
-use coldloop::proof::{ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, Rise, Sample, Served, prove};
+use coldloop::proof::{
+    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, Rise, Sample, Served, prove,
+};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius};
 use std::error::Error;
 

@@ -82,7 +82,10 @@ fn a_pressure_that_holds_where_no_dry_circuit_stands_is_not_deep_enough() {
     assert_eq!(finding(&EVERY_FOUR, |_| 18_000.0), HoldFinding::NotDeep);
     // The limit of a dry circuit is 1,000 micron; 2 % of that cannot be told apart from it.
     assert_eq!(finding(&EVERY_FOUR, |_| 0.95 * DRY_PA / MICRON_PA), HoldFinding::Tight);
-    assert_eq!(finding(&EVERY_FOUR, |_| 1.05 * DRY_PA / MICRON_PA), HoldFinding::NotDeep);
+    assert_eq!(
+        finding(&EVERY_FOUR, |_| 1.05 * DRY_PA / MICRON_PA),
+        HoldFinding::NotDeep
+    );
 }
 
 /// The limit is the shop's: 20 microns in ten minutes are within 50, and not surely within 20; 300 are beyond 50, and not
@@ -176,19 +179,31 @@ fn drawn(rng: &mut ChaCha8Rng) -> Drawn {
     let held_s = 60.0 * rng.random_range(10.0..40.0);
     let coldest_c = rng.random_range(5.0..38.0);
     let warmest_c = coldest_c + rng.random_range(0.0..8.0);
-    let log_uniform = |rng: &mut ChaCha8Rng, low: f64, high: f64| low * f64::powf(high / low, rng.random_range(0.0..1.0));
+    let log_uniform =
+        |rng: &mut ChaCha8Rng, low: f64, high: f64| low * f64::powf(high / low, rng.random_range(0.0..1.0));
     let start_pa = log_uniform(rng, 200.0, 900.0) * MICRON_PA;
     let gas_pa = log_uniform(rng, 10.0, 500.0) * MICRON_PA;
     let gas_s = 60.0 * log_uniform(rng, 1.0, 5.0);
     let water_pa = water_saturation_pressure_pa(coldest_c + 273.15).unwrap();
     let (wet, leaky) = (rng.random_range(0..2) == 0, rng.random_range(0..5) < 2);
-    let share = if rng.random_range(0..2) == 0 { 1.0 } else { rng.random_range(0.02..1.0) };
+    let share = if rng.random_range(0..2) == 0 {
+        1.0
+    } else {
+        rng.random_range(0.02..1.0)
+    };
     let (dry_pa, dry_s) = match wet {
         true => (share * (water_pa - start_pa), 60.0 * log_uniform(rng, 2.0, 60.0)),
         false => (0.0, 60.0),
     };
-    let leak_pa_s = if leaky { log_uniform(rng, 2.0, 300.0) * MICRON_PA / 60.0 } else { 0.0 };
-    let (scale, scatter) = (rng.random_range(0.9..1.1), [0.01, 0.02, 0.05][rng.random_range(0..3_usize)]);
+    let leak_pa_s = if leaky {
+        log_uniform(rng, 2.0, 300.0) * MICRON_PA / 60.0
+    } else {
+        0.0
+    };
+    let (scale, scatter) = (
+        rng.random_range(0.9..1.1),
+        [0.01, 0.02, 0.05][rng.random_range(0..3_usize)],
+    );
     let samples = (0..count)
         .map(|at| {
             let after_s = held_s * f64::from(at) / f64::from(count - 1);
@@ -232,7 +247,10 @@ fn definite_answers_are_right() {
     }
     let told = |truth: usize, finding: HoldFinding| table[truth][place(finding)];
     for (truth, name) in TRUTHS.iter().enumerate() {
-        println!("{name:15}{:?}", HoldFinding::ALL.map(|finding| (finding.id(), told(truth, finding))));
+        println!(
+            "{name:15}{:?}",
+            HoldFinding::ALL.map(|finding| (finding.id(), told(truth, finding)))
+        );
     }
     let [tight, moist, leak, both] = [0, 1, 2, 3];
     let wrong = |truth: usize| match truth {
@@ -244,7 +262,8 @@ fn definite_answers_are_right() {
         + told(truth, HoldFinding::NotDeep);
     let all_wrong: u32 = (0..TRUTHS.len()).map(wrong).sum();
     let sum = |finding: HoldFinding| (0..TRUTHS.len()).map(|truth| told(truth, finding)).sum::<u32>();
-    let definite = sum(HoldFinding::Tight) + sum(HoldFinding::Leak) + sum(HoldFinding::Moisture) + sum(HoldFinding::Falling);
+    let definite =
+        sum(HoldFinding::Tight) + sum(HoldFinding::Leak) + sum(HoldFinding::Moisture) + sum(HoldFinding::Falling);
     println!("{all_wrong} of {definite} definite answers are wrong");
     assert!(50 * all_wrong <= definite, "{all_wrong} of {definite}");
     assert!(3 * definite >= 2 * 2_500, "{definite} of 2500");

@@ -93,7 +93,10 @@ fn three_confirmed_cases_flip_no_leader() {
     }
     let mut least = f64::INFINITY;
     for before in &settings {
-        for (weight, rival) in [1.0, 10.0, 100.0].into_iter().flat_map(|w| Fault::ALL.map(|rival| (w, rival))) {
+        for (weight, rival) in [1.0, 10.0, 100.0]
+            .into_iter()
+            .flat_map(|w| Fault::ALL.map(|rival| (w, rival)))
+        {
             for cases in 1..=3 {
                 let counts = weighing(Counts::default().with_cases(Some(rival), cases), weight, 20.0);
                 let after = counts.applied(before).unwrap();
@@ -101,7 +104,10 @@ fn three_confirmed_cases_flip_no_leader() {
                     // Posterior odds of the leader against the rival, 0.7 against 0.3, and the same with the learned priors.
                     let prior_odds = |of: &Settings| of.prior(leader) / of.prior(rival);
                     let odds = 0.7 / 0.3 * prior_odds(&after) / prior_odds(before);
-                    assert!(odds >= 1.0 - 1e-9, "{leader} against {rival}: {odds} after {cases} at {weight}");
+                    assert!(
+                        odds >= 1.0 - 1e-9,
+                        "{leader} against {rival}: {odds} after {cases} at {weight}"
+                    );
                     least = f64::min(least, odds);
                 }
             }

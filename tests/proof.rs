@@ -97,13 +97,19 @@ fn no_gauge_shows_a_deeper_vacuum_than_the_air_of_the_place() {
     // Its zero is off by what it shows too much: all the vacuum that it can show, and it may be as much less than that.
     let too_much_pa = GaugePressure::from_inhg_vacuum(-29.0).pa() + off.deepest_pa_gauge;
     assert_relative_eq!(off.zero_off_pa.unwrap(), too_much_pa, max_relative = 1e-12);
-    assert_eq!((off.finding, off.reached_pa.value), (EvacuationFinding::GaugeCannotTell, 0.0));
+    assert_eq!(
+        (off.finding, off.reached_pa.value),
+        (EvacuationFinding::GaugeCannotTell, 0.0)
+    );
     assert!(off.reached_pa.standard_uncertainty > too_much_pa);
     let right = evacuated(inches(24.6), 20.0).judge().unwrap();
     assert_eq!(right.zero_off_pa, None);
     // No air on earth lets a gauge show 40 inches.
     let refused = evacuated(inches(40.0), 20.0).judge().unwrap_err();
-    assert_eq!((refused.kind, refused.quantity), (ErrorKind::OutOfRange, Quantity::GaugePressure));
+    assert_eq!(
+        (refused.kind, refused.quantity),
+        (ErrorKind::OutOfRange, Quantity::GaugePressure)
+    );
     let nan = evacuated(pascals(f64::NAN, 1.0), 20.0).judge().unwrap_err();
     assert_eq!(nan.kind, ErrorKind::NotFinite);
 }
@@ -467,7 +473,10 @@ fn what_is_called_within_is_within() {
         let book = ChargeBook {
             nominal_kg: Some(0.650),
             tolerance_kg: Some(0.018),
-            charged_kg: Some(Reading::within(true_kg + MACHINE_SCALE_KG * rng.random_range(-1.0..1.0), MACHINE_SCALE_KG)),
+            charged_kg: Some(Reading::within(
+                true_kg + MACHINE_SCALE_KG * rng.random_range(-1.0..1.0),
+                MACHINE_SCALE_KG,
+            )),
             ..ChargeBook::new(Refrigerant::R134a, garage())
         };
         if book.balance().unwrap().now == Some(ChargeFinding::Within) {
@@ -489,7 +498,11 @@ fn what_a_recovery_leaves_behind_was_in_the_vehicle() {
     let found = book.balance().unwrap();
     let most_kg = 0.430 / LEAST_RECOVERED - 0.430;
     assert_relative_eq!(most_kg, 0.0226, max_relative = 2e-3);
-    assert_relative_eq!(found.found_kg.unwrap().value, 0.430 + 0.5 * most_kg, max_relative = 1e-12);
+    assert_relative_eq!(
+        found.found_kg.unwrap().value,
+        0.430 + 0.5 * most_kg,
+        max_relative = 1e-12
+    );
     assert_relative_eq!(
         found.found_kg.unwrap().standard_uncertainty,
         f64::hypot(RECOVERY_SCALE_KG, 0.5 * most_kg) / 3f64.sqrt(),
@@ -501,7 +514,11 @@ fn what_a_recovery_leaves_behind_was_in_the_vehicle() {
         charged_kg: Some(Reading::within(0.440, MACHINE_SCALE_KG)),
         ..book
     };
-    assert_relative_eq!(topped_up.balance().unwrap().now_kg.unwrap().value, 0.440 + 0.5 * most_kg, max_relative = 1e-12);
+    assert_relative_eq!(
+        topped_up.balance().unwrap().now_kg.unwrap().value,
+        0.440 + 0.5 * most_kg,
+        max_relative = 1e-12
+    );
 }
 
 fn served(test: Decay) -> Decay {
@@ -522,11 +539,20 @@ fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
     let leak = served(nitrogen(1_083_500.0, 1_053_500.0, 26.0)).judge().unwrap();
     let rate = leak.rate_kg_s.unwrap();
     let hole = 0.630 / 0.685 * (685e3 * 33.4 / (1.0535e6 * 11.87_f64)).sqrt();
-    let crack = 33.4 / 685e3 * (685e3_f64.powi(2) - 83.5e3_f64.powi(2)) / 12.0
+    let crack = 33.4 / 685e3 * (685e3_f64.powi(2) - 83.5e3_f64.powi(2))
+        / 12.0
         / (11.87 / 1.0535e6 * (1.0535e6_f64.powi(2) - 83.5e3_f64.powi(2)) / 17.8);
     let (low, high) = leak.refrigerant_kg_s.unwrap();
-    assert_relative_eq!(low, (rate.value - 2.0 * rate.standard_uncertainty) * hole, max_relative = 0.02);
-    assert_relative_eq!(high, (rate.value + 2.0 * rate.standard_uncertainty) * crack, max_relative = 0.02);
+    assert_relative_eq!(
+        low,
+        (rate.value - 2.0 * rate.standard_uncertainty) * hole,
+        max_relative = 0.02
+    );
+    assert_relative_eq!(
+        high,
+        (rate.value + 2.0 * rate.standard_uncertainty) * crack,
+        max_relative = 0.02
+    );
     let (soon, late) = leak.empty_s.unwrap();
     assert_relative_eq!(soon, 0.850 / high, max_relative = 1e-12);
     assert_relative_eq!(late, 0.850 / low, max_relative = 1e-12);
@@ -536,7 +562,11 @@ fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
     assert_relative_eq!(least_high, least * crack, max_relative = 0.02);
     // No allowance was given: what matters is a leak that empties the vehicle within a year.
     let a_year = 0.850 / (365.25 * 86_400.0) / (hole * crack).sqrt();
-    assert_relative_eq!(leak.needed_s.unwrap(), 2.0 * least / a_year * 3_600.0, max_relative = 0.02);
+    assert_relative_eq!(
+        leak.needed_s.unwrap(),
+        2.0 * least / a_year * 3_600.0,
+        max_relative = 0.02
+    );
     // The same gas at the same pressure flows as itself.
     let own = Decay {
         gas: DecayGas::Vapour(Refrigerant::R134a),
@@ -560,7 +590,11 @@ fn without_a_loss_or_an_allowance_there_is_no_word_of_it() {
         assert!(!finding.description().contains("allowed"), "{finding:?}");
     }
     // A loss that shows, and may be more or less than what is allowed.
-    let rate = nitrogen(1_083_500.0, 1_053_500.0, 26.0).judge().unwrap().rate_kg_s.unwrap();
+    let rate = nitrogen(1_083_500.0, 1_053_500.0, 26.0)
+        .judge()
+        .unwrap()
+        .rate_kg_s
+        .unwrap();
     let near = Decay {
         allowed_kg_s: Some(rate.value),
         ..nitrogen(1_083_500.0, 1_053_500.0, 26.0)
@@ -605,5 +639,9 @@ fn vapour_near_saturation_ends_where_its_density_says() {
         end_temperature: degrees(15.0, 0.5),
         ..test
     };
-    assert_relative_eq!(cooled.judge().unwrap().tight_end_pa, saturation_pa(15.0), max_relative = 1e-9);
+    assert_relative_eq!(
+        cooled.judge().unwrap().tight_end_pa,
+        saturation_pa(15.0),
+        max_relative = 1e-9
+    );
 }

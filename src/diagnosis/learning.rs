@@ -180,7 +180,11 @@ fn counting(cases: f64, share: f64) -> f64 {
     }
     // Of the few, FEW^2 / (FEW + held) are share (FEW_RAISE - 1).
     let held = FEW * (enough / share - 1.0);
-    if held.is_finite() { cases * (cases / (cases + held)) } else { 0.0 }
+    if held.is_finite() {
+        cases * (cases / (cases + held))
+    } else {
+        0.0
+    }
 }
 
 /// The place of a cause among the counted ones.

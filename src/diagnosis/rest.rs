@@ -1,8 +1,8 @@
 //! A system at rest: what its pressure says.
 
+use super::case::Case;
 use super::fault_table::FAULTS;
 use super::faults::HYPOTHESES;
-use super::case::Case;
 use super::features;
 use super::rows::{AtRest, SEVERITIES};
 use crate::circuit::{Estimate, Holding, Reading, at_rest};

@@ -51,7 +51,15 @@ impl Mistakes {
         let all = list.untold == 0 && list.told.iter().all(|(_, mistake)| bearable(mistake));
         drop(list);
         match told {
-            Ok(told) if all => Ok((told, self.0.into_inner().told.into_iter().map(|(_, mistake)| mistake).collect())),
+            Ok(told) if all => Ok((
+                told,
+                self.0
+                    .into_inner()
+                    .told
+                    .into_iter()
+                    .map(|(_, mistake)| mistake)
+                    .collect(),
+            )),
             told => self.unless_any(told).map(|told| (told, Vec::new())),
         }
     }

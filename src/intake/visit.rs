@@ -262,7 +262,8 @@ fn judged<T, U>(
     judge: impl Fn(T) -> Result<U, Error>,
 ) -> Option<U> {
     let told = judge(given?);
-    told.map_err(|error| refused.push(Mistake::new(key, "", error, ""))).ok()
+    told.map_err(|error| refused.push(Mistake::new(key, "", error, "")))
+        .ok()
 }
 
 /// The tables of what was done; a mistake in one of them leaves the others standing.

@@ -8,7 +8,8 @@ use crate::diagnosis::Case;
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, TestGas, Thermometer};
 use crate::proof::{
-    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, Rise, Sample, Served, VentSample,
+    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, Rise, Sample, Served,
+    VentSample,
 };
 use crate::units::{Pressure, Temperature, text};
 use alloc::vec::Vec;
@@ -211,7 +212,9 @@ pub(super) fn charge(table: &Table<'_>, case: &Case) -> ChargeBook {
     let new = ChargeBook::new(case.system.refrigerant, case.conditions.surroundings);
     ChargeBook {
         nominal_kg: case.system.nominal_charge_kg,
-        tolerance_kg: given(table, "tolerance", |entry| tolerance_kg(entry, case.system.nominal_charge_kg)),
+        tolerance_kg: given(table, "tolerance", |entry| {
+            tolerance_kg(entry, case.system.nominal_charge_kg)
+        }),
         recovered_kg: given(table, "recovered", |entry| mass_kg(entry, RECOVERY_SCALE_KG)),
         oil_recovered_kg: given(table, "oil_recovered", oil),
         oil_weighed_in: yes_or_no("oil_weighed_in").unwrap_or(new.oil_weighed_in),

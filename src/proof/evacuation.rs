@@ -43,8 +43,8 @@ pub struct Vacuum {
     pub boiling_point_k: Option<Estimate>,
     /// The deepest that a compound gauge can show here, Pa gauge: all the air of the place taken away.
     pub deepest_pa_gauge: f64,
-    /// By how much a compound gauge shows more vacuum than there is air at the place, Pa; `None` where it does not. Its zero is
-    /// off by as much at least, and the pressure is taken for 0 Pa, uncertain by that.
+    /// By how much a compound gauge shows more vacuum than there is air at the place, Pa; `None` where that is no more than the
+    /// weather. The gauge is off by as much at least, and the pressure is taken for 0 Pa.
     pub zero_off_pa: Option<f64>,
     /// Whether water freezes as it boils: warm the cold parts, or let nitrogen in and start again.
     pub water_freezes: bool,

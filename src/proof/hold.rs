@@ -160,7 +160,11 @@ impl Hold<'_> {
         };
         let finding = if rose && end.low() > water_pa.high() {
             HoldFinding::Leak
-        } else if falls(rise_pa) || early_pa_s.zip(late_pa_s).is_some_and(|(early, late)| falls(early) && falls(late)) {
+        } else if falls(rise_pa)
+            || early_pa_s
+                .zip(late_pa_s)
+                .is_some_and(|(early, late)| falls(early) && falls(late))
+        {
             HoldFinding::Falling
         } else if shapes.is_some_and(|shapes| shapes.leaks) {
             HoldFinding::Leak

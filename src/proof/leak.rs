@@ -7,9 +7,7 @@ use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
 use crate::names::{LeakFinding, Quantity, Refrigerant};
 use crate::numerics::sqrt;
-use crate::range::{
-    ABSOLUTE_PRESSURE, DURATION, GAUGE_PRESSURE, LINE_TEMPERATURE, MASS, Range, TEMPERATURE, VOLUME,
-};
+use crate::range::{ABSOLUTE_PRESSURE, DURATION, GAUGE_PRESSURE, LINE_TEMPERATURE, MASS, Range, TEMPERATURE, VOLUME};
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
 /// How far a temperature is moved to see what it does, K.
@@ -123,7 +121,9 @@ impl End {
 
     /// The pressure without any loss at another temperature, Pa: that of the same density, and of saturation where it condenses.
     fn tight_end_pa(&self, gas: DecayGas, t_k: f64) -> Result<f64, Error> {
-        let saturated = gas.saturation_pa(self.t_k)?.is_some_and(|(saturation_pa, _)| self.p_pa >= saturation_pa);
+        let saturated = gas
+            .saturation_pa(self.t_k)?
+            .is_some_and(|(saturation_pa, _)| self.p_pa >= saturation_pa);
         match gas.saturation_pa(t_k)? {
             // How much liquid there is, nobody knows; some of it is left.
             Some((saturation_pa, _)) if saturated => Ok(saturation_pa),
@@ -224,7 +224,9 @@ impl Decay {
         let charge_kg = self.served.and_then(|served| served.charge_kg);
         let matters_kg_s = match allowed_kg_s {
             Some(allowed) => Some(allowed),
-            None => charge_kg.zip(factors).map(|(charge, (least, most))| charge / EMPTY_WITHIN_S / sqrt(least * most)),
+            None => charge_kg
+                .zip(factors)
+                .map(|(charge, (least, most))| charge / EMPTY_WITHIN_S / sqrt(least * most)),
         };
         Ok(Leak {
             finding: finding(lost_kg_m3, rate_kg_s, allowed_kg_s),

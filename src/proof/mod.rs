@@ -32,11 +32,11 @@ use crate::units::{Pressure, Surroundings};
 /// Source: JCGM 100:2008, 6.3.3.
 const COVERAGE: f64 = 2.0;
 
-/// A pressure above vacuum, Pa; and by how much a gauge shows less than nothing, Pa, where that is more than its error.
+/// A pressure above vacuum, Pa; and by how much a gauge shows less than nothing, Pa, where that is more than the weather.
 ///
 /// A dial counts from the air of the place. Where it shows more vacuum than there is air, its zero stands too low by as much
 /// at least, or it was read off a scale that counts from sea level. It is taken for as deep as can be, 0 Pa, and counts as
-/// uncertain by what it shows too much beside its own error.
+/// uncertain by its own error, and by what it shows too much where that is more.
 ///
 /// Errors: `NotFinite`, `OutOfRange` for pressures that no gauge shows.
 fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estimate, Option<f64>), Error> {
@@ -45,18 +45,18 @@ fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estima
         Pressure::Absolute(pressure) => ABSOLUTE_PRESSURE.check(pressure.pa())?,
         Pressure::Gauge(pressure) => GAUGE_PRESSURE.check(pressure.pa())? + air.pressure().pa(),
     };
-    if shown_pa >= -COVERAGE * u_pa {
-        let pressure = Estimate {
-            value: f64::max(shown_pa, 0.0),
-            standard_uncertainty: u_pa,
-        };
-        return Ok((pressure, None));
-    }
-    let taken = Estimate {
-        value: 0.0,
-        standard_uncertainty: libm::hypot(u_pa, shown_pa),
+    let too_much_pa = f64::max(-shown_pa, 0.0);
+    let off_pa = if too_much_pa > COVERAGE * u_pa {
+        too_much_pa
+    } else {
+        0.0
     };
-    Ok((taken, Some(-shown_pa)))
+    let taken = Estimate {
+        value: f64::max(shown_pa, 0.0),
+        standard_uncertainty: libm::hypot(u_pa, off_pa),
+    };
+    let weather_pa = COVERAGE * air.standard_uncertainty_pa();
+    Ok((taken, Some(too_much_pa).filter(|too_much_pa| *too_much_pa > weather_pa)))
 }
 
 impl Estimate {

@@ -175,7 +175,11 @@ impl Moments {
                 let both = free[i] && free[j];
                 rows[i][j] = if both { m[i][j] } else { f64::from(u8::from(i == j)) };
             }
-            rows[i][TERMS] = if free[i] { m[i][TERMS] - given * m[i][TERMS - 1] } else { 0.0 };
+            rows[i][TERMS] = if free[i] {
+                m[i][TERMS] - given * m[i][TERMS - 1]
+            } else {
+                0.0
+            };
         }
         for pivot in 0..TERMS {
             let own = rows[pivot][pivot];

@@ -176,7 +176,7 @@ pub(super) fn write(out: &mut String, all: &Judgements, case: &Case, units: Unit
         if let Some(off_pa) = vacuum.zero_off_pa {
             writeln!(
                 out,
-                "    the air here lets a gauge show {:.1} inHg of vacuum, and no more: its zero is off by {:.1} inHg or more; \
+                "    the air here lets a gauge show {:.1} inHg of vacuum, and no more: this one is off by {:.1} inHg or more; \
                  taken as all it can show",
                 GaugePressure::from_pa(vacuum.deepest_pa_gauge).inhg_vacuum(),
                 GaugePressure::from_pa(-off_pa).inhg_vacuum()
@@ -238,7 +238,11 @@ fn write_loss(out: &mut String, test: &Leak) -> fmt::Result {
         format!("{} to {} g of refrigerant a year", two_digits(low), two_digits(high))
     };
     if let Some(loss) = test.refrigerant_kg_s {
-        write!(out, "    it loses {}, as the leak is a hole or a crack", grams_a_year(loss))?;
+        write!(
+            out,
+            "    it loses {}, as the leak is a hole or a crack",
+            grams_a_year(loss)
+        )?;
         match test.empty_s {
             Some((low, high)) => writeln!(
                 out,

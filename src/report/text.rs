@@ -373,7 +373,10 @@ impl Report<'_> {
             .plan
             .map(|plan| plan::cautions(plan, &self.case.system))
             .unwrap_or_default();
-        let pressed = self.proof.and_then(|proof| proof.pressure_test.as_ref()).map(proof::test_cautions);
+        let pressed = self
+            .proof
+            .and_then(|proof| proof.pressure_test.as_ref())
+            .map(proof::test_cautions);
         for caution in steps.into_iter().chain(pressed.into_iter().flatten()) {
             if !cautions.contains(&caution) {
                 cautions.push(caution);

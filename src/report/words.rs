@@ -82,9 +82,7 @@ pub(super) fn feature_name(feature: Feature) -> &'static str {
 /// What a pressure at rest comes to, in figures.
 pub(super) fn resting(resting: &Resting, units: Units) -> String {
     let pressure = |pa: f64| units.with_unit(Scale::PaDifference, libm::fabs(pa));
-    let Resting {
-        excess_pa, missing, ..
-    } = resting;
+    let Resting { excess_pa, missing, .. } = resting;
     let off = pressure(excess_pa.value);
     if let Some((low, high)) = missing {
         let [low, high] = [low, high].map(|share| format!("{:.0}", 100.0 * share));
@@ -99,7 +97,10 @@ pub(super) fn resting(resting: &Resting, units: Units) -> String {
         );
     }
     let side = if excess_pa.value < 0.0 { "below" } else { "above" };
-    format!("{off} {side} saturation, ± {}", pressure(2.0 * excess_pa.standard_uncertainty))
+    format!(
+        "{off} {side} saturation, ± {}",
+        pressure(2.0 * excess_pa.standard_uncertainty)
+    )
 }
 
 /// A result in a word or two; a look that answers several questions names the one that is answered with yes.

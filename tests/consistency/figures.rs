@@ -252,17 +252,16 @@ fn the_figure_out_of_line_was_measured() {
     });
 }
 
-/// What the pressure at rest tells is what its deviation says.
+/// What the pressure at rest tells is what its excess says, by its uncertainty; and with liquid left nothing is known missing.
 #[test]
-fn the_finding_at_rest_is_that_of_its_deviation() {
+fn the_finding_at_rest_is_that_of_its_excess() {
     no_answer(|Answered { answer, .. }| {
-        let rest = answer.deviations.iter().find(|d| d.feature == Feature::RestPressure);
-        let finding = rest.map(|d| match d.deviation {
-            z if z < -LIMIT_95 => RestFinding::NearlyEmpty,
-            z if z > LIMIT_95 => RestFinding::AirPresent,
+        let told = answer.rest.filter(|rest| *rest != RestFinding::NotEqualised);
+        let of_excess = answer.resting.map(|resting| match resting.excess_pa {
+            excess if excess.value > 2.0 * excess.standard_uncertainty => RestFinding::AirPresent,
+            _ if resting.missing.is_some() => RestFinding::NearlyEmpty,
             _ => RestFinding::Consistent,
         });
-        let told = answer.rest.filter(|rest| *rest != RestFinding::NotEqualised);
-        (told != finding).then(|| format!("{told:?}, by its deviation {finding:?}"))
+        (told != of_excess).then(|| format!("{told:?}, by its excess {of_excess:?}"))
     });
 }
