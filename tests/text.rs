@@ -275,12 +275,45 @@ fn the_other_quantities_are_read_in_the_units_of_the_trade() {
     assert_eq!(text::mass_kg("-1 g").unwrap_err().kind, ErrorKind::OutOfRange);
     assert_eq!(text::duration_s("10 min"), Ok(600.0));
     assert_eq!(text::duration_s("1.5 h"), Ok(5_400.0));
+    assert_eq!(text::volume_m3("128 fl oz"), text::volume_m3("231 cu in"));
     assert_eq!(text::frequency_hz("3 /min"), Ok(0.05));
     assert_eq!(text::frequency_hz("3 cycles per minute"), Ok(0.05));
     assert_eq!(text::voltage_v("450 mV"), Ok(0.45));
 }
 
 /// A number anywhere in a range, its ends and its zero included.
+/// A mass or a time in two units is their sum, the smaller unit last and less than one of the larger.
+#[test]
+fn pounds_with_ounces_and_hours_with_minutes_are_read() {
+    let close =
+        |found: Result<f64, coldloop::Error>, wanted: f64| assert!((found.unwrap() / wanted - 1.0).abs() < 1e-14);
+    for spelling in ["1 lb 4 oz", "1lb 4oz", "1 pound 4.0 ounces", "1 lb. 4 oz."] {
+        close(text::mass_kg(spelling), 1.25 * 0.453_592_37);
+    }
+    close(text::duration_s("1 h 30 min"), 5_400.0);
+    close(text::duration_s("2 min 5 s"), 125.0);
+    close(text::mass_kg("0 lb 12 oz"), 0.75 * 0.453_592_37);
+    close(text::volume_m3("20 ml"), 20e-6);
+    close(text::volume_m3("1 fl oz"), 29.573_529_562_5e-6);
+    assert_eq!(text::pressure("0.5 torr abs"), text::pressure("500 mtorr"));
+    for spelling in [
+        "1 lb 16 oz",
+        "4 oz 1 lb",
+        "1 lb 4",
+        "1 lb -4 oz",
+        "-1 lb 4 oz",
+        "1 lb 4 oz 2 g",
+        "1 lb 4 min",
+        "1 lb 4 lb",
+    ] {
+        assert!(text::mass_kg(spelling).is_err(), "{spelling}");
+    }
+    for spelling in ["1 h 60 min", "1 h 30", "30 min 1 h", "1 h 1,5 min"] {
+        assert!(text::duration_s(spelling).is_err(), "{spelling}");
+    }
+    assert!(text::altitude_m("5 km 200 m").is_err());
+}
+
 fn within(range: range::Range) -> impl Strategy<Value = f64> {
     prop_oneof![8 => range.low..=range.high, 1 => Just(range.low), 1 => Just(range.high), 1 => Just(0.0)]
 }

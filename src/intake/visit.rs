@@ -7,9 +7,9 @@ use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
-use crate::diagnosis::{Case, Diagnosis, Judgement, Plan, Settings, judge};
+use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, judge};
 use crate::error::Error;
-use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant, RepairFinding};
+use crate::names::{Caution, Check, Compressor, ErrorKind, Expansion, Quantity, Refrigerant, RepairFinding};
 use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
 use crate::proof::{Sample, Vacuum, VentSample, prove, prove_after, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
@@ -88,6 +88,29 @@ impl Visit {
         let tested = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
         let since = !self.pull_down.is_empty() || self.after.is_some() || !self.refused.is_empty();
         tested || self.charge.is_some() || since
+    }
+
+    /// Whether the circuit was pressed or evacuated last, and not charged since, so that it must not be run.
+    pub fn is_uncharged(&self) -> bool {
+        let opened = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
+        opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged_kg.is_none())
+    }
+
+    /// Takes what asks for running the compressor out of an answer for an empty circuit, and says that it must stand still.
+    pub(crate) fn forbid_running(&self, diagnosis: &mut Diagnosis) {
+        const RUN: Check = Check::RunAndRead;
+        if !self.is_uncharged() {
+            return;
+        }
+        diagnosis.next_step = diagnosis.next_step.filter(|step| *step != Action::Check(RUN));
+        let checks = diagnosis.next_checks;
+        diagnosis.next_checks.clear();
+        for check in checks.iter().filter(|check| check.check != RUN) {
+            diagnosis.next_checks.push(*check);
+        }
+        if !diagnosis.cautions.contains(&Caution::DoNotRun) {
+            diagnosis.cautions.push(Caution::DoNotRun);
+        }
     }
 
     /// Whether a mistake stands in a table of what was done.
@@ -206,7 +229,7 @@ impl Visit {
     }
 
     /// What to do next and what then, after the diagnosis of the vehicle as it came in; nothing where the readings after the
-    /// repair prove that it helped.
+    /// repair prove that it helped, and where the circuit would have to be run without a charge.
     ///
     /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
     ///
@@ -221,7 +244,17 @@ impl Visit {
         if self.has_proof() && proves(&self.prove_after(&self.told(&judgement)?)) {
             return Ok(Plan::EMPTY);
         }
-        Ok(judgement.plan(&self.settings))
+        Ok(self.planned(&judgement))
+    }
+
+    /// What to do next; nothing where that would be to run an empty circuit.
+    pub(crate) fn planned(&self, judgement: &Judgement) -> Plan {
+        let plan = judgement.plan(&self.settings);
+        let runs = plan
+            .steps
+            .first()
+            .is_some_and(|step| step.action == Action::Check(Check::RunAndRead));
+        if runs && self.is_uncharged() { Plan::EMPTY } else { plan }
     }
 
     /// The same where the diagnosis of the vehicle as it came in is known.

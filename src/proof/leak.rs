@@ -78,9 +78,10 @@ pub struct Leak {
     pub rate_kg_s: Option<Estimate>,
     /// The least rate that these instruments would have shown in this time, kg/s.
     pub least_seen_kg_s: Option<f64>,
-    /// How long to hold, s, until the allowed rate shows; without one, until a leak shows that empties the vehicle within a
-    /// year. `None` without a volume, and where neither the one nor the charge is known.
+    /// How long to hold until the allowed rate shows, s; `None` without an allowed rate.
     pub needed_s: Option<f64>,
+    /// How long to hold until a leak shows that empties the vehicle within a year, s; `None` without a volume or a charge.
+    pub needed_for_a_year_s: Option<f64>,
     /// The loss in refrigerant at rest, kg/s, where one shows: through a hole or a crack, the smaller and the larger, with the
     /// uncertainty of the rate. `None` without a volume or what the circuit holds in service.
     pub refrigerant_kg_s: Option<(f64, f64)>,
@@ -188,6 +189,7 @@ impl Decay {
                 rate_kg_s: None,
                 least_seen_kg_s: None,
                 needed_s: None,
+                needed_for_a_year_s: None,
                 refrigerant_kg_s: None,
                 least_seen_refrigerant_kg_s: None,
                 empty_s: None,
@@ -222,11 +224,13 @@ impl Decay {
             .zip(factors)
             .map(|(rate, (least, most))| (f64::max(rate.low(), 0.0) * least, rate.high() * most));
         let charge_kg = self.served.and_then(|served| served.charge_kg);
-        let matters_kg_s = match allowed_kg_s {
-            Some(allowed) => Some(allowed),
-            None => charge_kg
-                .zip(factors)
-                .map(|(charge, (least, most))| charge / EMPTY_WITHIN_S / sqrt(least * most)),
+        let a_year_kg_s = charge_kg
+            .zip(factors)
+            .map(|(charge, (least, most))| charge / EMPTY_WITHIN_S / sqrt(least * most));
+        // A rate shows when it stands out by its own uncertainty and as much again.
+        let needed = |rate_kg_s: Option<f64>| {
+            let (least, rate) = least_seen_kg_s.zip(rate_kg_s.filter(|rate| *rate > 0.0))?;
+            Some(2.0 * least / rate * held_s)
         };
         Ok(Leak {
             finding: finding(lost_kg_m3, rate_kg_s, allowed_kg_s),
@@ -237,11 +241,8 @@ impl Decay {
             }),
             rate_kg_s,
             least_seen_kg_s,
-            // A rate shows when it stands out by its own uncertainty and as much again.
-            needed_s: least_seen_kg_s
-                .zip(matters_kg_s)
-                .filter(|(_, matters)| *matters > 0.0)
-                .map(|(least, matters)| 2.0 * least / matters * held_s),
+            needed_s: needed(allowed_kg_s),
+            needed_for_a_year_s: needed(a_year_kg_s),
             refrigerant_kg_s,
             least_seen_refrigerant_kg_s: least_seen_kg_s
                 .zip(factors)

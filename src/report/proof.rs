@@ -56,6 +56,7 @@ fn leak(leak: &Leak) -> Json {
         "rate": estimate("kg_s", leak.rate_kg_s),
         "least_seen_kg_s": leak.least_seen_kg_s,
         "needed_s": leak.needed_s,
+        "needed_for_a_year_s": leak.needed_for_a_year_s,
         "refrigerant": leak.refrigerant_kg_s.map(loss),
         "least_seen_refrigerant": leak.least_seen_refrigerant_kg_s.map(loss),
         "empty": leak.empty_s.map(|(low, high)| record!({ "low_s": low, "high_s": high })),
@@ -258,13 +259,15 @@ fn write_loss(out: &mut String, test: &Leak) -> fmt::Result {
         (None, Some(least)) => write!(out, "    a loss below {:.2} g/h would not show", 3.6e6 * least)?,
         (None, None) => return Ok(()),
     }
-    match test.needed_s {
-        Some(needed_s) => {
-            let hours = two_digits(needed_s / 3_600.0);
-            writeln!(out, "; hold {hours} h to see one that matters")
+    for (needed_s, which) in [
+        (test.needed_s, "the allowed one"),
+        (test.needed_for_a_year_s, "one that empties it within a year"),
+    ] {
+        if let Some(needed_s) = needed_s {
+            write!(out, "; hold {} h to see {which}", two_digits(needed_s / 3_600.0))?;
         }
-        None => writeln!(out),
     }
+    writeln!(out)
 }
 
 /// A number to two digits.

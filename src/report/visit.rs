@@ -48,7 +48,7 @@ pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
     let mut diagnosis = visit.told(&judgement)?;
     let proof = proof(visit, &mut diagnosis)?;
     let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
-    let plan = (!sound && diagnosis.next_step.is_some()).then(|| judgement.plan(&visit.settings));
+    let plan = (!sound && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
     let report = Report {
         case: &visit.case,
         diagnosis: &diagnosis,
@@ -67,6 +67,7 @@ fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgemen
         return Ok(None);
     }
     let proof = Box::new(visit.prove_after(diagnosis));
+    visit.forbid_running(diagnosis);
     if proves(&proof) {
         diagnosis.next_step = None;
         diagnosis.next_checks.clear();
