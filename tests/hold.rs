@@ -160,6 +160,50 @@ fn a_dial_does_not_see_the_rise_that_matters() {
     }
 }
 
+/// Readings of a gauge that is exact but for its last digit.
+fn exact(minutes: &[f64], microns: impl Fn(f64) -> f64) -> HoldFinding {
+    let read = |sample: Sample| Sample {
+        pressure: Reading::within(sample.pressure.value, 0.1),
+        ..sample
+    };
+    let all: Vec<Sample> = samples(minutes, microns).into_iter().map(read).collect();
+    hold(&all, 22.0).judge().unwrap().finding
+}
+
+/// A fall is told from three standard uncertainties on.
+#[test]
+fn a_fall_has_to_stand_out_of_the_scatter() {
+    let fallen = |uncertainties: f64| {
+        let at = |after_s: f64, pa: f64| Sample {
+            after_s,
+            pressure: Reading {
+                value: AbsolutePressure::from_pa(pa).into(),
+                standard_uncertainty: 1.0,
+            },
+        };
+        let both = [at(0.0, 60.0), at(900.0, 60.0 - uncertainties * 2f64.sqrt())];
+        hold(&both, 22.0).judge().unwrap().finding == HoldFinding::Falling
+    };
+    assert_eq!((fallen(2.95), fallen(3.05)), (false, true));
+}
+
+/// Moisture is told where the rise settles above 1,000 micron by more than the tenth that a vacuum gauge may be off.
+#[test]
+fn moisture_settles_above_what_a_gauge_may_be_off() {
+    let settles_at = |microns: f64| exact(&EVERY_FIVE, |t| 400.0 + settled(microns - 400.0, 2.0)(t));
+    let dry = DRY_PA / MICRON_PA;
+    assert_eq!(settles_at(0.99 * dry), HoldFinding::Tight);
+    assert_eq!(settles_at(1.08 * dry), HoldFinding::RiseUnclear);
+    assert_eq!(settles_at(1.12 * dry), HoldFinding::Moisture);
+}
+
+/// A jump is none of the shapes: somebody touched a valve.
+#[test]
+fn what_fits_no_shape_is_not_named() {
+    let jump = |t: f64| if t > 12.0 { 900.0 } else { 400.0 };
+    assert_eq!(exact(&EVERY_FIVE, jump), HoldFinding::RiseUnclear);
+}
+
 /// A trace and what it truly is.
 struct Drawn {
     samples: Vec<Sample>,

@@ -356,7 +356,7 @@ fn what_is_called_within_is_within() {
 fn what_a_recovery_leaves_behind_was_in_the_vehicle() {
     let book = ChargeBook {
         nominal_kg: Some(0.450),
-        recovered_kg: Some(Reading::within(0.430, RECOVERY_SCALE_KG)),
+        recovered_kg: Some(Reading::within(0.430, RECOVERY_SCALE_KG)), // 30 g,
         ..ChargeBook::new(Refrigerant::R134a, garage())
     };
     let found = book.balance().unwrap();
@@ -369,7 +369,7 @@ fn what_a_recovery_leaves_behind_was_in_the_vehicle() {
     );
     assert_relative_eq!(
         found.found_kg.unwrap().standard_uncertainty,
-        f64::hypot(RECOVERY_SCALE_KG, 0.5 * most_kg) / 3f64.sqrt(),
+        f64::hypot(0.030, 0.5 * most_kg) / 3f64.sqrt(),
         max_relative = 1e-12
     );
     // Without an evacuation it is still there beside what was charged.
