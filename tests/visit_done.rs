@@ -199,3 +199,16 @@ fn a_circuit_without_a_charge_is_not_run() {
     let charged = intake::visit_from_toml(&van()).unwrap();
     assert!(!charged.is_uncharged());
 }
+
+/// 31 bar where no label was given, or 21 on a label of 20: the page says what that can do.
+#[test]
+fn a_test_pressure_that_is_too_high_is_warned_of() {
+    let page = |start: &str, label: &str| {
+        let text = van().replace("start = \"10 bar gauge\"", &format!("start = \"{start}\"{label}"));
+        report::visit_text(&intake::visit_from_toml(&text).unwrap(), report::Units::Metric).unwrap()
+    };
+    let warned = |page: String| page.contains(Caution::TestTooHigh.description());
+    assert!(warned(page("31 bar gauge", "")) && !warned(page("29 bar gauge", "")));
+    let label = "\nlabel = \"20 bar gauge\"";
+    assert!(warned(page("21 bar gauge", label)) && !warned(page("19 bar gauge", label)));
+}

@@ -30,7 +30,7 @@ const USUAL_TOLERANCE: (f64, f64) = (0.015, 0.05);
 /// ```
 /// use coldloop::proof::usual_tolerance_kg;
 /// assert_eq!(usual_tolerance_kg(0.250), 0.015);
-/// assert_eq!(usual_tolerance_kg(0.800), 0.040);
+/// assert_eq!(usual_tolerance_kg(1.000), 0.050);
 /// ```
 pub const fn usual_tolerance_kg(nominal_kg: f64) -> f64 {
     let (least_kg, share) = USUAL_TOLERANCE;
