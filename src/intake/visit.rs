@@ -113,9 +113,10 @@ impl Visit {
         }
     }
 
-    /// Whether a mistake stands in a table of what was done.
+    /// Whether a mistake stands in a table of what was done, in a file that is one.
     pub(super) fn is_done(mistake: &Mistake) -> bool {
-        table_of(mistake).is_some_and(|table| DONE.contains(&table))
+        let readable = mistake.error.kind != ErrorKind::Syntax;
+        readable && table_of(mistake).is_some_and(|table| DONE.contains(&table))
     }
 
     /// Leaves out the tables of these mistakes, and keeps them.
@@ -126,6 +127,9 @@ impl Visit {
         self.hold = self.hold.filter(|_| !refused("hold"));
         self.charge = self.charge.filter(|_| !refused("charge"));
         self.after = self.after.filter(|_| !refused("after"));
+        if self.hold.is_none() {
+            self.held.clear();
+        }
         if refused("pull_down") {
             self.pull_down.clear();
         }
