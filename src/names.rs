@@ -3161,11 +3161,17 @@ pub enum MixUp {
     /// The probe on the discharge line is loose or not insulated, and reads towards the air about it.
     #[cfg_attr(feature = "serde", serde(rename = "discharge-probe-loose"))]
     DischargeProbeLoose = 13,
+    /// The coupler of the low hose is shut: its gauge shows the air's pressure or, through the manifold, the other side's.
+    #[cfg_attr(feature = "serde", serde(rename = "low-hose-shut"))]
+    LowHoseShut = 14,
+    /// The coupler of the high hose is shut: its gauge shows the air's pressure or, through the manifold, the other side's.
+    #[cfg_attr(feature = "serde", serde(rename = "high-hose-shut"))]
+    HighHoseShut = 15,
 }
 
 impl MixUp {
     /// Every member, in the order of the table.
-    pub const ALL: [MixUp; 13] = [
+    pub const ALL: [MixUp; 15] = [
         MixUp::SwappedHoses,
         MixUp::KpaTypedAsPsi,
         MixUp::PsiTypedAsKpa,
@@ -3179,9 +3185,11 @@ impl MixUp {
         MixUp::SuctionProbeLoose,
         MixUp::LiquidProbeLoose,
         MixUp::DischargeProbeLoose,
+        MixUp::LowHoseShut,
+        MixUp::HighHoseShut,
     ];
 
-    const SPELLINGS: [(MixUp, &'static [&'static str]); 13] = [
+    const SPELLINGS: [(MixUp, &'static [&'static str]); 15] = [
         (MixUp::SwappedHoses, &["swapped-hoses"]),
         (MixUp::KpaTypedAsPsi, &["kpa-typed-as-psi"]),
         (MixUp::PsiTypedAsKpa, &["psi-typed-as-kpa"]),
@@ -3195,6 +3203,8 @@ impl MixUp {
         (MixUp::SuctionProbeLoose, &["suction-probe-loose"]),
         (MixUp::LiquidProbeLoose, &["liquid-probe-loose"]),
         (MixUp::DischargeProbeLoose, &["discharge-probe-loose"]),
+        (MixUp::LowHoseShut, &["low-hose-shut"]),
+        (MixUp::HighHoseShut, &["high-hose-shut"]),
     ];
 
     /// The id used in text.
@@ -3228,6 +3238,12 @@ impl MixUp {
             MixUp::DischargeProbeLoose => {
                 "The probe on the discharge line is loose or not insulated, and reads towards the air about it."
             }
+            MixUp::LowHoseShut => {
+                "The coupler of the low hose is shut: its gauge shows the air's pressure or, through the manifold, the other side's."
+            }
+            MixUp::HighHoseShut => {
+                "The coupler of the high hose is shut: its gauge shows the air's pressure or, through the manifold, the other side's."
+            }
         }
     }
 
@@ -3252,6 +3268,8 @@ impl MixUp {
             11 => Some(MixUp::SuctionProbeLoose),
             12 => Some(MixUp::LiquidProbeLoose),
             13 => Some(MixUp::DischargeProbeLoose),
+            14 => Some(MixUp::LowHoseShut),
+            15 => Some(MixUp::HighHoseShut),
             _ => None,
         }
     }

@@ -186,6 +186,47 @@ fn a_system_at_rest_tells_which_gauge_is_off() {
     assert_eq!(at_rest(300.0, 900.0).mix_up, None);
 }
 
+/// A coupler that is shut leaves its gauge at the air's pressure; the other side is judged alone.
+#[test]
+fn a_hose_that_is_shut_is_found() {
+    let read = |psig: f64, gauge| Some(Reading::pressure(GaugePressure::from_psig(psig), gauge));
+    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    let judged = |low: f64, high: f64, running: bool| {
+        let mut conditions = Conditions::new(celsius(27.0), Surroundings::SEA_LEVEL);
+        conditions.running_s = running.then_some(720.0);
+        conditions.engine_speed_hz = Some(if running { 25.0 } else { 0.0 });
+        let readings = Readings {
+            low_side: read(low, Gauge::LOW_SIDE),
+            high_side: read(high, Gauge::HIGH_SIDE),
+            ..Readings::default()
+        };
+        diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap()
+    };
+    // 27 °C is 89 psig at saturation. Little charge and a valve that is shut bring the low side to nought too.
+    for (low, high, running, shut, least) in [
+        (35.0, 0.0, true, MixUp::HighHoseShut, 0.3),
+        (35.0, 2.0, true, MixUp::HighHoseShut, 0.3),
+        (0.0, 180.0, true, MixUp::LowHoseShut, 0.02),
+        (89.0, 0.0, false, MixUp::HighHoseShut, 0.1),
+        (0.0, 89.0, false, MixUp::LowHoseShut, 0.1),
+    ] {
+        let answer = judged(low, high, running);
+        let (mix_up, probability) = answer.mix_up.unwrap();
+        assert_eq!(mix_up, shut, "{low} {high} {running}");
+        assert!(probability > least, "{low} {high} {running}: {probability}");
+    }
+    assert_eq!(judged(35.0, 0.0, true).faults[0].fault, Fault::GaugeError);
+    // A gauge well away from both is that of an open hose, and so is one of two that agree at rest.
+    for (low, high, running) in [(60.0, 25.0, true), (89.0, 89.0, false), (35.0, 180.0, true)] {
+        let told = judged(low, high, running).mix_up;
+        let shut = [MixUp::LowHoseShut, MixUp::HighHoseShut];
+        assert!(
+            told.is_none_or(|(mix_up, _)| !shut.contains(&mix_up)),
+            "{low} {high}: {told:?}"
+        );
+    }
+}
+
 /// One side typed in kPa as psi, the other right: whatever it is taken for, the step that finds it comes first.
 #[test]
 fn one_side_in_another_unit_sends_to_the_instruments_first() {

@@ -75,7 +75,8 @@ fn mean(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Opti
 /// difference of the sides. `None` when the sides differ, nothing was read, or the entry error cannot have happened here.
 pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<(crate::circuit::Estimate, bool, f64)> {
     let [low, high] = pressures(case, mix_up)?;
-    let strays = mix_up.and_then(|mix_up| strays::at_rest(mix_up, [low, high]));
+    let strays =
+        mix_up.and_then(|mix_up| strays::at_rest(mix_up, [low, high], case.conditions.surroundings.pressure().pa()));
     if sides_equal(low, high) == Some(false) && strays.is_none() {
         return None;
     }
@@ -127,8 +128,9 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
     let possible = match mix_up {
         None => true,
         Some(MixUp::SwappedHoses | MixUp::BothGaugesOff) => low_side.is_some() && gauge && !cleared,
-        Some(MixUp::LowGaugeOff) => low_side.is_some(),
+        Some(MixUp::LowGaugeOff | MixUp::LowHoseShut) => low_side.is_some(),
         Some(MixUp::HighGaugeOff) => high_side.is_some() && !cleared,
+        Some(MixUp::HighHoseShut) => gauge && !cleared,
         Some(
             MixUp::VentProbeAside | MixUp::SuctionProbeLoose | MixUp::LiquidProbeLoose | MixUp::DischargeProbeLoose,
         ) => !case.conditions.at_rest(case.system.compressor),
@@ -180,6 +182,8 @@ fn meant_pa(noted: Pressure, datum_pa: f64, mix_up: Option<MixUp>) -> Option<f64
                 | MixUp::LowGaugeOff
                 | MixUp::HighGaugeOff
                 | MixUp::BothGaugesOff
+                | MixUp::LowHoseShut
+                | MixUp::HighHoseShut
                 | MixUp::VentProbeAside
                 | MixUp::SuctionProbeLoose
                 | MixUp::LiquidProbeLoose

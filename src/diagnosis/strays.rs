@@ -6,10 +6,10 @@
 //! the air about it; the way is that of a sound system, the share has a normal prior too.
 
 use super::case::Case;
-use crate::circuit::{FeatureVector, Reading, Readings};
+use crate::circuit::{Estimate, FeatureVector, Reading, Readings};
 use crate::expected::SoundModel;
 use crate::names::MixUp;
-use crate::units::{Pressure, Temperature, in_kelvins, kelvins};
+use crate::units::{AbsolutePressure, Pressure, Temperature, in_kelvins, kelvins};
 
 /// How far a gauge is off that is off, as a standard deviation, Pa. Source: engineering judgement: 7 psi.
 const ZERO_PA: f64 = 50_000.0;
@@ -55,7 +55,9 @@ pub(super) const fn probe(mix_up: MixUp) -> Option<Probe> {
         | MixUp::ZeroedAtSeaLevel
         | MixUp::LowGaugeOff
         | MixUp::HighGaugeOff
-        | MixUp::BothGaugesOff => None,
+        | MixUp::BothGaugesOff
+        | MixUp::LowHoseShut
+        | MixUp::HighHoseShut => None,
     }
 }
 
@@ -81,6 +83,84 @@ pub(super) fn uncertain_pa(side: Reading<Pressure>, off: bool) -> f64 {
 
 fn zero_pa(own_pa: f64) -> f64 {
     f64::max(ZERO_PA, COARSE * own_pa)
+}
+
+/// What the gauge of a shut hose is off by, Pa: what the hose keeps. Source: engineering judgement: 1 psi.
+const HOSE_PA: f64 = 7_000.0;
+/// Part of the shut hoses whose gauge shows the air; that of the others shows the other side, through an open manifold. Source:
+/// engineering judgement.
+const SHOWS_AIR: f64 = 0.75;
+/// A hose is not suspected whose gauge is more standard deviations from both.
+const FAR_FROM_SHUT: f64 = 3.0;
+/// A pressure that nobody read, as a standard deviation, K: far more than any state allows.
+const UNREAD_K: f64 = 200.0;
+
+/// Density of what the gauge of a shut hose shows, 1/Pa; both sides above vacuum.
+fn behind_a_shut_hose(own: Reading<Pressure>, other: Option<Reading<Pressure>>, air_pa: f64) -> f64 {
+    let from = |at_pa: f64, uncertain_pa: f64| {
+        let sd_pa = libm::hypot(libm::hypot(own.standard_uncertainty, uncertain_pa), HOSE_PA);
+        let z = (pa(own) - at_pa) / sd_pa;
+        if libm::fabs(z) > FAR_FROM_SHUT {
+            return 0.0;
+        }
+        libm::exp(-0.5 * z * z) / (sd_pa * SQRT_2_PI)
+    };
+    let as_other = other.map_or(0.0, |other| from(pa(other), other.standard_uncertainty));
+    SHOWS_AIR * from(air_pa, 0.0) + (1.0 - SHOWS_AIR) * as_other
+}
+
+/// The features beyond a hose that is shut, of which the gauge says nothing, and the density of what it shows instead, beside that of
+/// a pressure that nobody read. Those of other entry errors stay as they are; `None` where the gauge does not read like one of a
+/// shut hose.
+pub(super) fn beyond_a_shut_hose(
+    case: &Case,
+    sound: &SoundModel,
+    mix_up: MixUp,
+    mut features: FeatureVector,
+) -> Option<(FeatureVector, f64)> {
+    let Some(shut) = shut_hose(mix_up) else {
+        return Some((features, 1.0));
+    };
+    let air = case.conditions.surroundings;
+    let absolute = |side: Reading<Pressure>| Reading {
+        value: side.value.absolute(air).into(),
+        ..side
+    };
+    let [low, high] = [case.readings.low_side, case.readings.high_side].map(|side| side.map(absolute));
+    let (place, own, other) = match shut {
+        Side::Low => (FeatureVector::LOW_SIDE, low?, high),
+        Side::High => (FeatureVector::HIGH_SIDE, high?, low),
+    };
+    let per_pa = behind_a_shut_hose(own, other, air.pressure().pa());
+    let saturated = |pa: f64| {
+        let pressure = AbsolutePressure::from_pa(pa);
+        Some(in_kelvins(case.system.refrigerant.dew_temperature(pressure).ok()?))
+    };
+    let (below, above) = (0.99 * pa(own), 1.01 * pa(own));
+    let pa_per_k = (above - below) / (saturated(above)? - saturated(below)?);
+    features.read[place] = Some(Estimate {
+        value: -sound.below_ambient(place).0,
+        standard_uncertainty: UNREAD_K,
+    });
+    (per_pa > 0.0).then_some((features, per_pa * pa_per_k * UNREAD_K * SQRT_2_PI))
+}
+
+/// Sides.
+#[derive(Clone, Copy, PartialEq)]
+enum Side {
+    Low,
+    High,
+}
+
+/// The side whose hose a mix-up says is shut.
+const fn shut_hose(mix_up: MixUp) -> Option<Side> {
+    if matches!(mix_up, MixUp::LowHoseShut) {
+        Some(Side::Low)
+    } else if matches!(mix_up, MixUp::HighHoseShut) {
+        Some(Side::High)
+    } else {
+        None
+    }
 }
 
 /// The readings with that of a probe in the wrong place corrected as far as it can be; `None` when it was not taken, or
@@ -131,24 +211,34 @@ const ANYWHERE_PER_K: f64 = 1.0 / 60.0;
 /// The two sides, as far as they were read.
 type BothSides = [Option<Reading<Pressure>>; 2];
 
-/// The sides of a system at rest when one gauge is off: only the other one counts, and the likelihood of their difference
-/// beside that of sides that are not yet equal. `None` where no gauge is off, or none is left.
-pub(super) fn at_rest(mix_up: MixUp, [low, high]: BothSides) -> Option<(BothSides, f64)> {
+/// The sides of a system at rest when one gauge is off or its hose shut: only the other one counts, and the likelihood of their
+/// difference beside that of sides that are not yet equal. `None` where no gauge is off, or none is left.
+pub(super) fn at_rest(mix_up: MixUp, [low, high]: BothSides, air_pa: f64) -> Option<(BothSides, f64)> {
     let (left, right) = (low?, high?);
-    let sides = match (low_is_off(mix_up), high_is_off(mix_up)) {
+    let shut = shut_hose(mix_up);
+    let low_is_out = low_is_off(mix_up) || shut == Some(Side::Low);
+    let high_is_out = high_is_off(mix_up) || shut == Some(Side::High);
+    let sides = match (low_is_out, high_is_out) {
         (true, false) => [None, high],
         (false, true) => [low, None],
         (true, true) | (false, false) => return None,
     };
+    let equal = sides_equal(Some(left), Some(right)) == Some(true);
     let apart_pa = pa(right) - pa(left);
     let normal = |sd_pa: f64| {
         let z = apart_pa / sd_pa;
         libm::exp(-0.5 * z * z) / (sd_pa * SQRT_2_PI)
     };
-    // One of the two uncertainties holds what the gauge is off by.
-    let strayed = normal(libm::hypot(left.standard_uncertainty, right.standard_uncertainty));
+    let strayed = match shut {
+        // Sides that are equal have nothing to explain.
+        Some(_) if equal => return None,
+        Some(Side::Low) => behind_a_shut_hose(left, None, air_pa),
+        Some(Side::High) => behind_a_shut_hose(right, None, air_pa),
+        // One of the two uncertainties holds what the gauge is off by.
+        None => normal(libm::hypot(left.standard_uncertainty, right.standard_uncertainty)),
+    };
     let own_pa = f64::min(left.standard_uncertainty, right.standard_uncertainty);
-    let at_face = if sides_equal(Some(left), Some(right)) == Some(true) {
+    let at_face = if equal {
         (1.0 - NOT_YET_EQUAL) * normal(core::f64::consts::SQRT_2 * own_pa) + NOT_YET_EQUAL / APART_PA
     } else {
         // The figure at rest is judged here and not at face value: what it could have been there stands against it.

@@ -6,7 +6,7 @@ use crate::diagnosis::case::Case;
 use crate::diagnosis::faults::{NONE, index};
 use crate::diagnosis::features::{self, FIGURE_OF, place as figure_place};
 use crate::diagnosis::likelihood::Grounds;
-use crate::diagnosis::rest;
+use crate::diagnosis::{rest, strays};
 use crate::names::{Fault, Feature, MixUp};
 
 /// Part of the vehicles behind an entry error that are sound; the others show anything at all. Source: engineering judgement.
@@ -20,11 +20,14 @@ pub(super) const fn place(mix_up: MixUp) -> usize {
 /// The share of a mix-up in all of them; those that can have happened together sum to one. Source: engineering judgement.
 pub(super) const fn chance(mix_up: MixUp) -> f64 {
     match mix_up {
-        MixUp::AbsoluteTypedAsGauge | MixUp::GaugeTypedAsAbsolute => 0.22,
-        MixUp::SwappedHoses | MixUp::ZeroedAtSeaLevel | MixUp::LowGaugeOff => 0.1,
-        MixUp::HighGaugeOff | MixUp::VentProbeAside => 0.08,
+        MixUp::AbsoluteTypedAsGauge | MixUp::GaugeTypedAsAbsolute => 0.2,
+        MixUp::SwappedHoses => 0.1,
+        MixUp::LowGaugeOff => 0.09,
+        MixUp::ZeroedAtSeaLevel | MixUp::VentProbeAside => 0.08,
+        MixUp::HighGaugeOff => 0.07,
         MixUp::KpaTypedAsPsi | MixUp::PsiTypedAsKpa | MixUp::SuctionProbeLoose | MixUp::DischargeProbeLoose => 0.06,
         MixUp::BothGaugesOff | MixUp::LiquidProbeLoose => 0.04,
+        MixUp::LowHoseShut | MixUp::HighHoseShut => 0.03,
     }
 }
 
@@ -39,10 +42,13 @@ impl Posterior {
             let Ok(Some(features)) = features::running(case, grounds.sound, Some(mix_up)) else {
                 continue;
             };
+            let Some((features, beside)) = strays::beyond_a_shut_hose(case, grounds.sound, mix_up, features) else {
+                continue;
+            };
             for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
                 self.known[figure_place(figure)] |= reading.is_some();
             }
-            self.meant.push((mix_up, chance(mix_up), features));
+            self.meant.push((mix_up, chance(mix_up) * beside, features));
         }
         let mut densities = [0.0; 2 * MixUp::ALL.len()];
         grounds.of_unmoved(&self.seen_as_meant(), |batch| batch.add_to(&mut densities));
