@@ -10,6 +10,7 @@ use super::posterior::{Posterior, Steps};
 use super::scene::Scene;
 use super::settings::Settings;
 use super::verdict::{self, Measured};
+use super::visits::Alone;
 use super::{cautions, features, notes, pairs, rest};
 use crate::circuit::{Derived, Estimate, FeatureVector, Reading, Readings};
 use crate::error::Error;
@@ -144,6 +145,11 @@ impl Judgement {
             cautions: cautions::general(&self.scene.system),
             quality: self.quality,
         })
+    }
+
+    /// What this visit says by itself, to be stacked with another one.
+    pub(super) fn alone(&self) -> Alone {
+        self.posterior.alone()
     }
 
     /// What the readings allow one to say.

@@ -40,10 +40,12 @@ mod rest;
 mod rows;
 mod scene;
 mod settings;
+mod stacked;
 mod strays;
 #[cfg(test)]
 mod tally;
 mod verdict;
+mod visits;
 
 pub use answer::{
     Action, Branch, Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, Plan, RankedCheck, RankedFault,
@@ -61,6 +63,7 @@ pub use looks::{Looks, Observations};
 pub use prices::{Cost, Prices};
 pub use rows::Repair;
 pub use settings::{Settings, Stakes};
+pub(crate) use visits::{GONE, LEFT, OfEach, PARTS, Visits, WHOLE, hypothesis};
 
 use crate::error::Error;
 

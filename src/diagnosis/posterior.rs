@@ -18,6 +18,7 @@ use super::rest;
 use super::rows::FaultRow;
 use super::scene::Scene;
 use super::settings::Settings;
+use super::visits::Alone;
 use crate::circuit::{Estimate, FeatureVector};
 use crate::names::{Fault, Feature, MixUp, Observation};
 pub(super) use ahead::Foreseen;
@@ -150,6 +151,22 @@ impl Posterior {
         self.known[place(Feature::RestPressure)] = true;
         self.likelihood = rest::densities(measured);
         self.gauge_error_at_rest(case);
+    }
+
+    /// What this visit says by itself.
+    pub(super) fn alone(&self) -> Alone {
+        let mut seen = [1.0; HYPOTHESES];
+        for sight in &self.sights {
+            for (seen, chance) in seen.iter_mut().zip(sight.chance) {
+                *seen *= chance;
+            }
+        }
+        Alone {
+            prior: self.priors,
+            seen,
+            likelihood: self.likelihood,
+            features: self.features,
+        }
     }
 
     /// The part of the belief that no term of the atlas carries.

@@ -9,8 +9,12 @@ use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
 use crate::diagnosis::{Case, Diagnosis, Judgement, Plan, Settings, judge};
 use crate::error::Error;
-use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant, RepairFinding};
-use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
+use crate::names::{
+    ChargeFinding, ClosingFinding, Compressor, ErrorKind, Expansion, Observation, Quantity, Refrigerant,
+};
+use crate::proof::{
+    Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
+};
 use crate::proof::{Sample, Vacuum, VentSample, prove, prove_after, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
@@ -57,6 +61,8 @@ pub struct Judgements {
     pub pull_down: Option<PullDown>,
     /// Before against after.
     pub repair: Option<Proof>,
+    /// All of them together; `None` where nothing was done.
+    pub closing: Option<Closing>,
 }
 
 impl Visit {
@@ -183,7 +189,7 @@ impl Visit {
 
     fn judgements(&self, repair: impl Fn(&Case) -> Result<Proof, Error>) -> Result<Judgements, Refusal> {
         let last = self.after.as_ref().unwrap_or(&self.case);
-        Ok(Judgements {
+        let mut all = Judgements {
             pressure_test: judged("pressure_test", self.pressure_test, |test| test.judge())?,
             evacuation: judged("evacuation", self.evacuation, |evacuation| evacuation.judge())?,
             hold: judged("hold", self.hold(), |hold| hold.judge())?,
@@ -194,14 +200,58 @@ impl Visit {
                 |all| pull_down(&last.system, &last.conditions, all),
             )?,
             repair: judged("after", self.after.as_ref(), repair)?,
-        })
+            closing: None,
+        };
+        all.closing = all.proofs().closing();
+        Ok(all)
     }
 }
 
-/// Whether the repair is proven, so that nothing is left to do.
+impl Judgements {
+    fn proofs(&self) -> Proofs<'_> {
+        Proofs {
+            pressure_test: self.pressure_test.as_ref(),
+            evacuation: self.evacuation.as_ref(),
+            hold: self.hold.as_ref(),
+            charge: self.charge.as_ref(),
+            pull_down: self.pull_down.as_ref(),
+            repair: self.repair.as_ref(),
+        }
+    }
+}
+
+/// Whether the repair is proven and no test failed, so that nothing is left to do.
 pub(crate) fn proves(judgements: &Judgements) -> bool {
-    let repair = judgements.repair.as_ref();
-    repair.is_some_and(|proof| proof.finding == RepairFinding::Proven)
+    let closing = judgements.closing.as_ref();
+    closing.is_some_and(|closing| closing.finding == ClosingFinding::Proven)
+}
+
+/// What was weighed is an answer: whether the charge lay below or above the label before, and does after. What the shop has answered
+/// itself stands.
+fn weighed(visit: &mut Visit) {
+    let Some(Ok(balance)) = visit.charge.map(|book| book.balance()) else {
+        return;
+    };
+    let answers = |finding: Option<ChargeFinding>, case: &mut Case| {
+        let (below, above) = match finding {
+            Some(ChargeFinding::Under) => (true, false),
+            Some(ChargeFinding::Over) => (false, true),
+            Some(ChargeFinding::Within) => (false, false),
+            Some(ChargeFinding::CannotTell) | None => return,
+        };
+        for (observation, answer) in [
+            (Observation::RecoveredBelowLabel, below),
+            (Observation::RecoveredAboveLabel, above),
+        ] {
+            if case.observations.answer(observation).is_none() {
+                case.observations = case.observations.with(observation, answer);
+            }
+        }
+    };
+    answers(balance.found, &mut visit.case);
+    if let Some(after) = &mut visit.after {
+        answers(balance.now, after);
+    }
 }
 
 fn judged<T, U>(key: &str, given: Option<T>, judge: impl Fn(T) -> Result<U, Error>) -> Result<Option<U>, Refusal> {
@@ -244,6 +294,7 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     visit.charge = root.told("charge", |table| Ok(charge(table, &visit.case)));
     visit.pull_down = root.told("pull_down", vents).unwrap_or_default();
     case?;
+    weighed(&mut visit);
     visit.ambient = ambient_as_written(root);
     Ok(visit)
 }

@@ -2,7 +2,9 @@
 //!
 //! Every judgement carries the uncertainty of its instruments, and says so where they cannot tell.
 
+mod change;
 mod charge;
+mod closing;
 mod evacuation;
 mod gas;
 mod hold;
@@ -12,6 +14,7 @@ mod pull_down;
 mod repair;
 
 pub use charge::{Balance, ChargeBook, Kept, MACHINE_SCALE_KG, USUAL_TOLERANCE_KG};
+pub use closing::{Closing, Proofs};
 pub use evacuation::{DRY_PA, Evacuation, Vacuum};
 pub use gas::DecayGas;
 pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Sample};

@@ -8,8 +8,8 @@ use super::words::{per_cent, spoken};
 use crate::circuit::Estimate;
 use crate::diagnosis::Case;
 use crate::intake::Judgements;
-use crate::names::{Caution, ChargeFinding, Fault};
-use crate::proof::{Balance, HoldJudgement, Leak, Proof, PullDown, Vacuum};
+use crate::names::{Caution, ChargeFinding, Fault, ProofKind, RepairFinding};
+use crate::proof::{Balance, Closing, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::units::{AbsolutePressure, in_kelvins};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -17,7 +17,8 @@ use core::fmt::{self, Write};
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
-/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `repair`; `null` for what was not done. Each has its
+/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `repair`; `null` for what was not done; and `closing`, what
+/// all of them tell together, with the `weakest` of them. Each has its
 /// `finding` (an id) and what that `says`, and the figures of its struct in [`crate::proof`] in plain SI, with unit and
 /// datum in the key and each measured one with its standard uncertainty; the charge has a finding for what was `found` and
 /// for what is in it `now`.
@@ -41,6 +42,7 @@ pub(super) fn judgements(all: &Judgements) -> Json {
         "charge": all.charge.as_ref().map(balance),
         "pull_down": all.pull_down.as_ref().map(pull_down),
         "repair": all.repair.as_ref().map(repair),
+        "closing": all.closing.as_ref().map(closing),
     })
 }
 
@@ -121,6 +123,9 @@ fn repair(proof: &Proof) -> Json {
         "finding": proof.finding.id(),
         "says": proof.finding.description(),
         "sound": proof.sound,
+        "set_right": proof.set_right,
+        "unchanged": proof.unchanged,
+        "gone": proof.gone,
         "fault": proof.fault.id(),
         "same_fault": proof.same_fault,
         "other_fault": proof.other_fault.map(|(fault, probability)| record!({
@@ -133,6 +138,14 @@ fn repair(proof: &Proof) -> Json {
             "verdict": proof.after.verdict.kind.id(),
             "named": proof.after.verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         }),
+    })
+}
+
+fn closing(closing: &Closing) -> Json {
+    record!({
+        "finding": closing.finding.id(),
+        "says": closing.finding.description(),
+        "weakest": closing.weakest.map(ProofKind::id),
     })
 }
 
@@ -176,9 +189,26 @@ pub(super) fn write(out: &mut String, all: &Judgements, case: &Case, units: Unit
     if let Some(fall) = &all.pull_down {
         writeln!(out, "  Pull-down: {}", fall.finding.description())?;
     }
-    match &all.repair {
-        Some(proof) => write_repair(out, proof, units),
+    if let Some(proof) = &all.repair {
+        write_repair(out, proof, units)?;
+    }
+    match &all.closing {
+        Some(closing) => write_closing(out, closing),
         None => Ok(()),
+    }
+}
+
+/// What makes a proof strong. Source: pairs of visits of an independent simulator, of which each of these proves more.
+pub(super) const STRONG: [&str; 2] = [
+    "Read again with the same instruments, at the same engine speed and air source. Both lines and the",
+    "discharge line at both visits, and an earlier sound visit on file, make the proof strong.",
+];
+
+fn write_closing(out: &mut String, closing: &Closing) -> fmt::Result {
+    write!(out, "  All together: {}", closing.finding.description())?;
+    match closing.weakest {
+        Some(weakest) => writeln!(out, " The weakest proof: {}", weakest.description()),
+        None => writeln!(out),
     }
 }
 
@@ -191,6 +221,18 @@ fn write_repair(out: &mut String, proof: &Proof, units: Units) -> fmt::Result {
         spoken(proof.fault.id()),
         per_cent(proof.same_fault)
     )?;
+    match proof.finding {
+        RepairFinding::Better | RepairFinding::CannotTell => {
+            for line in STRONG {
+                writeln!(out, "    {line}")?;
+            }
+        }
+        RepairFinding::Proven
+        | RepairFinding::StillFaulty
+        | RepairFinding::AnotherFault
+        | RepairFinding::SoundBefore
+        | RepairFinding::Worse => {}
+    }
     match proof.vent_gained_k {
         Some(gained_k) => {
             let gained = units.with_unit(Scale::Difference, libm::fabs(gained_k));
