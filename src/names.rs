@@ -4753,7 +4753,7 @@ pub enum ClosingFinding {
     /// Nothing that was tested speaks against it, and whether the repair helped is open.
     #[cfg_attr(feature = "serde", serde(rename = "open"))]
     Open = 3,
-    /// A test failed: the vehicle is not ready.
+    /// One of the proofs fails: the vehicle is not ready.
     #[cfg_attr(feature = "serde", serde(rename = "fails"))]
     Fails = 4,
 }
@@ -4785,7 +4785,7 @@ impl ClosingFinding {
             ClosingFinding::Proven => "Nothing that was tested speaks against it, and the repair is proven.",
             ClosingFinding::Better => "Nothing that was tested speaks against it, and it changed for the better.",
             ClosingFinding::Open => "Nothing that was tested speaks against it, and whether the repair helped is open.",
-            ClosingFinding::Fails => "A test failed: the vehicle is not ready.",
+            ClosingFinding::Fails => "One of the proofs fails: the vehicle is not ready.",
         }
     }
 

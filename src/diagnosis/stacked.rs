@@ -14,7 +14,7 @@ use crate::numerics::sqrt;
 
 /// Parts of the shift that go with [`LEFT`] in the scale matrices; the means follow each fault's own curve. Source: engineering
 /// judgement, as most faults show less than half of their shift at half of their severity.
-const SHIFTED: [f64; PARTS] = [0.0, 0.25, 0.6, 1.0, 1.4];
+const SHIFTED: [f64; PARTS] = [0.0, 0.25, 0.6, 1.0, 1.7];
 
 /// Part of what lasts in a sound vehicle that is in its faulty state too. Log loss and proven repairs on building makes of the
 /// independent simulator: 0.3 to 0.7 serve alike, 0.5 best.

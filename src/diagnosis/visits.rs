@@ -16,7 +16,7 @@ use crate::names::Fault;
 pub(crate) const PARTS: usize = 5;
 /// The parts of its severity that may be left after a repair: nothing, some of it, all of it, more than before. Source: engineering
 /// judgement; a half repair lies between the second and the third.
-pub(crate) const LEFT: [f64; PARTS] = [0.0, 0.45, 0.75, 1.0, 1.4];
+pub(crate) const LEFT: [f64; PARTS] = [0.0, 0.45, 0.75, 1.0, 1.7];
 /// The place in [`LEFT`] of a fault that is gone.
 pub(crate) const GONE: usize = 0;
 /// The place of one that is as it was.

@@ -5,7 +5,7 @@ use crate::names::Fault;
 
 /// Chances that a repair leaves the parts [`LEFT`] of what was wrong, and that it leaves something new. Source: engineering
 /// judgement: a repair sets right what was wrong more often than not, and every fifth does not touch it.
-const LEAVES: [f64; PARTS] = [0.47, 0.11, 0.09, 0.19, 0.03];
+const LEAVES: [f64; PARTS] = [0.46, 0.11, 0.09, 0.18, 0.05];
 const SOMETHING_NEW: f64 = 0.11;
 
 /// Part of the usual chance of a sound system for one that was repaired: somebody found it faulty. Source: engineering judgement.
@@ -126,6 +126,11 @@ impl Change {
     /// Sound now, whatever it was before.
     pub(super) fn sound(&self) -> f64 {
         self.now[hypothesis(Fault::NoFault)]
+    }
+
+    /// The probability that it was sound both times, for a vehicle of which nobody said that it was faulty.
+    pub(super) fn sound_throughout(&self) -> f64 {
+        self.sound_both / (self.sound_both + WAS_SOUND * (1.0 - self.sound_both))
     }
 
     /// The likeliest fault now, the one of before aside.
