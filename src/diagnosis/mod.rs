@@ -60,10 +60,12 @@ pub use judgement::{Judgement, Reasons};
 pub use learning::Counts;
 pub use list::List;
 pub use looks::{Looks, Observations};
+pub(crate) use posterior::OfEach;
 pub use prices::{Cost, Prices};
 pub use rows::Repair;
 pub use settings::{Settings, Stakes};
-pub(crate) use visits::{GONE, LEFT, OfEach, PARTS, Visits, WHOLE, hypothesis};
+pub(crate) use stacked::{GONE, LEFT, PARTS, WHOLE};
+pub(crate) use visits::{Visits, hypothesis};
 
 use crate::error::Error;
 

@@ -18,7 +18,6 @@ use super::rest;
 use super::rows::FaultRow;
 use super::scene::Scene;
 use super::settings::Settings;
-use super::visits::Alone;
 use crate::circuit::{Estimate, FeatureVector};
 use crate::names::{Fault, Feature, MixUp, Observation};
 pub(super) use ahead::Foreseen;
@@ -26,6 +25,17 @@ pub(super) use reasons::Steps;
 
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
+
+/// A number for each fault, and behind them one for none of the list.
+pub(crate) type OfEach = [f64; HYPOTHESES];
+
+/// What one visit says by itself.
+pub(super) struct Alone {
+    pub(super) prior: OfEach,
+    pub(super) seen: OfEach,
+    pub(super) likelihood: OfEach,
+    pub(super) features: Option<FeatureVector>,
+}
 
 /// All that the readings and observations say.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -6,11 +6,20 @@
 use super::atlas::ANYTHING;
 use super::batch::KNOWN_OF_FAULTY;
 use super::rows::{Bits, FaultRows, ShiftRow, number};
-use super::visits::{LEFT, PARTS, WHOLE};
 use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::expected::Component;
 use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Matrix, Read, TRIANGLE, Vector, Vectors, entry_of};
 use crate::numerics::sqrt;
+
+/// How many parts of a fault may be left.
+pub(crate) const PARTS: usize = 5;
+/// The parts of its severity that may be left after a repair: nothing, some of it, all of it, more than before. Source: engineering
+/// judgement; a half repair lies between the second and the third.
+pub(crate) const LEFT: [f64; PARTS] = [0.0, 0.45, 0.75, 1.0, 1.7];
+/// The place in [`LEFT`] of a fault that is gone.
+pub(crate) const GONE: usize = 0;
+/// The place of one that is as it was.
+pub(crate) const WHOLE: usize = 3;
 
 /// Parts of the shift that go with [`LEFT`] in the scale matrices; the means follow each fault's own curve. Source: engineering
 /// judgement, as most faults show less than half of their shift at half of their severity.

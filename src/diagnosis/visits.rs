@@ -5,25 +5,13 @@ use super::case::Case;
 use super::faults::{HYPOTHESES, NONE, index};
 use super::judgement::Judgement;
 use super::likelihood::unknown_way;
+use super::posterior::{Alone, OfEach};
 use super::settings::Settings;
-use super::stacked::{Instruments, Moment, Scales, Stacked};
+use super::stacked::{GONE, Instruments, Moment, PARTS, Scales, Stacked, WHOLE};
 use crate::circuit::FeatureVector;
 use crate::error::Error;
 use crate::expected::SoundModel;
 use crate::names::Fault;
-
-/// How many parts of a fault may be left.
-pub(crate) const PARTS: usize = 5;
-/// The parts of its severity that may be left after a repair: nothing, some of it, all of it, more than before. Source: engineering
-/// judgement; a half repair lies between the second and the third.
-pub(crate) const LEFT: [f64; PARTS] = [0.0, 0.45, 0.75, 1.0, 1.7];
-/// The place in [`LEFT`] of a fault that is gone.
-pub(crate) const GONE: usize = 0;
-/// The place of one that is as it was.
-pub(crate) const WHOLE: usize = 3;
-
-/// A number for each fault, and behind them one for none of the list.
-pub(crate) type OfEach = [f64; HYPOTHESES];
 
 /// The place of a fault in [`OfEach`].
 pub(crate) const fn hypothesis(fault: Fault) -> usize {
@@ -38,17 +26,9 @@ pub(crate) struct Visits {
     pub(crate) seen: [OfEach; 2],
     /// Densities of the readings of each visit by itself.
     pub(crate) alone: [OfEach; 2],
-    /// Joint density of both sets of readings when a hypothesis held before and a part of it, as in [`LEFT`], is left after. For a
+    /// Joint density of both sets of readings when a hypothesis held before and a part of it, as in [`super::LEFT`], is left after. For a
     /// sound system only the one with [`WHOLE`] counts.
     pub(crate) joint: [[f64; PARTS]; HYPOTHESES],
-}
-
-/// What one visit says by itself.
-pub(super) struct Alone {
-    pub(super) prior: OfEach,
-    pub(super) seen: OfEach,
-    pub(super) likelihood: OfEach,
-    pub(super) features: Option<FeatureVector>,
 }
 
 /// Faults with a smaller share than this in what explains the first visit by itself are taken as independent in both.
