@@ -1545,7 +1545,8 @@ uint32_t coldloop_plan(const char *readings,
 //      "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}}
 //
 // The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its
-// "finding", what that "says" and its figures in plain SI; null for what was not done.
+// "finding", what that "says" and its figures in plain SI; null for what was not done; and "closing", what all of them tell
+// together, with the "weakest" of them.
 //
 // Errors: as coldloop_diagnose.
 uint32_t coldloop_prove(const char *readings,

@@ -11,13 +11,11 @@ const SOMETHING_NEW: f64 = 0.11;
 /// Part of the usual chance of a sound system for one that was repaired: somebody found it faulty. Source: engineering judgement.
 const WAS_SOUND: f64 = 0.2;
 
-/// Probabilities of what happened; all but the expected part that is `gone` and the chances of single faults sum to one.
+/// Probabilities of what happened, and the part of the fault that is expected to be gone.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Change {
     /// Faulty before, sound now.
     pub(super) set_right: f64,
-    /// The same fault is there, less of it.
-    pub(super) less: f64,
     /// The same fault is there as before.
     pub(super) unchanged: f64,
     /// The same fault, more of it.
@@ -49,7 +47,6 @@ impl Change {
         };
         let mut change = Self {
             set_right: 0.0,
-            less: 0.0,
             unchanged: 0.0,
             worse: 0.0,
             another: 0.0,
@@ -61,7 +58,7 @@ impl Change {
             gone: 0.0,
             fault: Fault::NoFault,
             same_fault: 0.0,
-            now: [0.0; _],
+            now: visits.prior.map(|_| 0.0),
         };
         change.now[sound] = change.sound_both;
         let all_before: f64 = (0..prior.len()).map(|h| prior[h] * seen[h] * alone[h]).sum();
@@ -85,8 +82,8 @@ impl Change {
                     left_of_it += chance;
                     match place {
                         WHOLE => change.unchanged += chance,
-                        _ if place < WHOLE => change.less += chance,
-                        _ => change.worse += chance,
+                        _ if place > WHOLE => change.worse += chance,
+                        _ => {}
                     }
                 }
                 change.now[h] += left_of_it;
@@ -108,7 +105,6 @@ impl Change {
         if sum > 0.0 {
             let all = [
                 &mut self.set_right,
-                &mut self.less,
                 &mut self.unchanged,
                 &mut self.worse,
                 &mut self.another,

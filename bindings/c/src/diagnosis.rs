@@ -109,7 +109,8 @@ pub extern "C" fn coldloop_plan(
 ///      "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}}
 ///
 /// The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its
-/// "finding", what that "says" and its figures in plain SI; null for what was not done.
+/// "finding", what that "says" and its figures in plain SI; null for what was not done; and "closing", what all of them tell
+/// together, with the "weakest" of them.
 ///
 /// Errors: as coldloop_diagnose.
 #[unsafe(no_mangle)]

@@ -123,8 +123,8 @@ def prove(readings: Readings, **settings: Any) -> dict[str, Any]:
 
     ``readings`` may hold ``pressure_test``, ``evacuation``, ``hold``, ``charge``, ``pull_down``, and ``after``: the
     conditions and readings after the repair. The answer has these keys and ``repair``, before against after; each has
-    its ``finding``, what that ``says`` and its figures in plain SI, and is ``None`` where nothing was done. Raises as
-    ``diagnose``.
+    its ``finding``, what that ``says`` and its figures in plain SI, and is ``None`` where nothing was done. ``closing`` is
+    what all of them tell together, with the ``weakest`` of them. Raises as ``diagnose``.
 
     >>> prove({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
