@@ -4511,7 +4511,7 @@ pub enum RepairFinding {
     /// Faulty before, sound after: the repair is proven.
     #[cfg_attr(feature = "serde", serde(rename = "proven"))]
     Proven = 1,
-    /// The fault of before still explains the readings best.
+    /// Nothing changed: the fault of before still explains the readings best.
     #[cfg_attr(feature = "serde", serde(rename = "still-faulty"))]
     StillFaulty = 2,
     /// The fault of before no longer shows; another does.
@@ -4523,24 +4523,34 @@ pub enum RepairFinding {
     /// The readings after the repair do not settle whether it helped.
     #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
     CannotTell = 5,
+    /// Changed for the better: the fault shrank; whether all of it is gone is open.
+    #[cfg_attr(feature = "serde", serde(rename = "better"))]
+    Better = 6,
+    /// The fault of before is there and has grown.
+    #[cfg_attr(feature = "serde", serde(rename = "worse"))]
+    Worse = 7,
 }
 
 impl RepairFinding {
     /// Every member, in the order of the table.
-    pub const ALL: [RepairFinding; 5] = [
+    pub const ALL: [RepairFinding; 7] = [
         RepairFinding::Proven,
         RepairFinding::StillFaulty,
         RepairFinding::AnotherFault,
         RepairFinding::SoundBefore,
         RepairFinding::CannotTell,
+        RepairFinding::Better,
+        RepairFinding::Worse,
     ];
 
-    const SPELLINGS: [(RepairFinding, &'static [&'static str]); 5] = [
+    const SPELLINGS: [(RepairFinding, &'static [&'static str]); 7] = [
         (RepairFinding::Proven, &["proven"]),
         (RepairFinding::StillFaulty, &["still-faulty"]),
         (RepairFinding::AnotherFault, &["another-fault"]),
         (RepairFinding::SoundBefore, &["sound-before"]),
         (RepairFinding::CannotTell, &["cannot-tell"]),
+        (RepairFinding::Better, &["better"]),
+        (RepairFinding::Worse, &["worse"]),
     ];
 
     /// The id used in text.
@@ -4552,12 +4562,14 @@ impl RepairFinding {
     pub const fn description(self) -> &'static str {
         match self {
             RepairFinding::Proven => "Faulty before, sound after: the repair is proven.",
-            RepairFinding::StillFaulty => "The fault of before still explains the readings best.",
+            RepairFinding::StillFaulty => "Nothing changed: the fault of before still explains the readings best.",
             RepairFinding::AnotherFault => "The fault of before no longer shows; another does.",
             RepairFinding::SoundBefore => {
                 "Sound before and sound after: these readings do not show that anything was wrong."
             }
             RepairFinding::CannotTell => "The readings after the repair do not settle whether it helped.",
+            RepairFinding::Better => "Changed for the better: the fault shrank; whether all of it is gone is open.",
+            RepairFinding::Worse => "The fault of before is there and has grown.",
         }
     }
 
@@ -4574,6 +4586,8 @@ impl RepairFinding {
             3 => Some(RepairFinding::AnotherFault),
             4 => Some(RepairFinding::SoundBefore),
             5 => Some(RepairFinding::CannotTell),
+            6 => Some(RepairFinding::Better),
+            7 => Some(RepairFinding::Worse),
             _ => None,
         }
     }
@@ -4688,6 +4702,190 @@ impl PullDownFinding {
 }
 
 impl core::fmt::Display for PullDownFinding {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What a proof of a repair rests on.
+///
+/// ```
+/// use coldloop::ProofKind;
+/// assert_eq!(ProofKind::PressureTest.id(), "pressure-test");
+/// assert_eq!(ProofKind::from_id("pressure-test"), Some(ProofKind::PressureTest));
+/// assert_eq!(ProofKind::from_code(1), Some(ProofKind::PressureTest));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum ProofKind {
+    /// A test pressure that was watched.
+    #[cfg_attr(feature = "serde", serde(rename = "pressure-test"))]
+    PressureTest = 1,
+    /// What the vacuum pump reached.
+    #[cfg_attr(feature = "serde", serde(rename = "evacuation"))]
+    Evacuation = 2,
+    /// The vacuum that was held.
+    #[cfg_attr(feature = "serde", serde(rename = "hold"))]
+    Hold = 3,
+    /// The masses.
+    #[cfg_attr(feature = "serde", serde(rename = "charge"))]
+    Charge = 4,
+    /// The vent after the start.
+    #[cfg_attr(feature = "serde", serde(rename = "pull-down"))]
+    PullDown = 5,
+    /// The readings before and after.
+    #[cfg_attr(feature = "serde", serde(rename = "repair"))]
+    Repair = 6,
+}
+
+impl ProofKind {
+    /// Every member, in the order of the table.
+    pub const ALL: [ProofKind; 6] = [
+        ProofKind::PressureTest,
+        ProofKind::Evacuation,
+        ProofKind::Hold,
+        ProofKind::Charge,
+        ProofKind::PullDown,
+        ProofKind::Repair,
+    ];
+
+    const SPELLINGS: [(ProofKind, &'static [&'static str]); 6] = [
+        (ProofKind::PressureTest, &["pressure-test"]),
+        (ProofKind::Evacuation, &["evacuation"]),
+        (ProofKind::Hold, &["hold"]),
+        (ProofKind::Charge, &["charge"]),
+        (ProofKind::PullDown, &["pull-down"]),
+        (ProofKind::Repair, &["repair"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            ProofKind::PressureTest => "A test pressure that was watched.",
+            ProofKind::Evacuation => "What the vacuum pump reached.",
+            ProofKind::Hold => "The vacuum that was held.",
+            ProofKind::Charge => "The masses.",
+            ProofKind::PullDown => "The vent after the start.",
+            ProofKind::Repair => "The readings before and after.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(ProofKind::PressureTest),
+            2 => Some(ProofKind::Evacuation),
+            3 => Some(ProofKind::Hold),
+            4 => Some(ProofKind::Charge),
+            5 => Some(ProofKind::PullDown),
+            6 => Some(ProofKind::Repair),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for ProofKind {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What all proofs of a visit tell together: no more than the weakest of them.
+///
+/// ```
+/// use coldloop::ClosingFinding;
+/// assert_eq!(ClosingFinding::Proven.id(), "proven");
+/// assert_eq!(ClosingFinding::from_id("proven"), Some(ClosingFinding::Proven));
+/// assert_eq!(ClosingFinding::from_code(1), Some(ClosingFinding::Proven));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum ClosingFinding {
+    /// Nothing that was tested speaks against it, and the repair is proven.
+    #[cfg_attr(feature = "serde", serde(rename = "proven"))]
+    Proven = 1,
+    /// Nothing that was tested speaks against it, and it changed for the better.
+    #[cfg_attr(feature = "serde", serde(rename = "better"))]
+    Better = 2,
+    /// Nothing that was tested speaks against it, and whether the repair helped is open.
+    #[cfg_attr(feature = "serde", serde(rename = "open"))]
+    Open = 3,
+    /// One of the proofs fails: the vehicle is not ready.
+    #[cfg_attr(feature = "serde", serde(rename = "fails"))]
+    Fails = 4,
+}
+
+impl ClosingFinding {
+    /// Every member, in the order of the table.
+    pub const ALL: [ClosingFinding; 4] = [
+        ClosingFinding::Proven,
+        ClosingFinding::Better,
+        ClosingFinding::Open,
+        ClosingFinding::Fails,
+    ];
+
+    const SPELLINGS: [(ClosingFinding, &'static [&'static str]); 4] = [
+        (ClosingFinding::Proven, &["proven"]),
+        (ClosingFinding::Better, &["better"]),
+        (ClosingFinding::Open, &["open"]),
+        (ClosingFinding::Fails, &["fails"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            ClosingFinding::Proven => "Nothing that was tested speaks against it, and the repair is proven.",
+            ClosingFinding::Better => "Nothing that was tested speaks against it, and it changed for the better.",
+            ClosingFinding::Open => "Nothing that was tested speaks against it, and whether the repair helped is open.",
+            ClosingFinding::Fails => "One of the proofs fails: the vehicle is not ready.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(ClosingFinding::Proven),
+            2 => Some(ClosingFinding::Better),
+            3 => Some(ClosingFinding::Open),
+            4 => Some(ClosingFinding::Fails),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for ClosingFinding {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         f.write_str(self.id())
     }

@@ -11,7 +11,9 @@ use coldloop::expected::Bands;
 use coldloop::proof::prove;
 use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit, in_fahrenheit};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Compressor, Expansion, Fault, Observation, Refrigerant, Thermometer, VerdictKind, intake};
+use coldloop::{
+    Compressor, Expansion, Fault, Observation, Refrigerant, RepairFinding, Thermometer, VerdictKind, intake,
+};
 
 /// A vehicle with R-134a at sea level after twelve minutes on the coldest setting.
 fn vehicle(expansion: Expansion, compressor: Compressor, ambient_f: f64) -> Case {
@@ -214,15 +216,10 @@ fn a_system_that_has_just_started_is_far_more_likely_sound() {
 }
 
 #[test]
-#[ignore = "not met: 0.7 and more"]
-fn a_repair_that_shows_in_every_reading_is_proven_with_nine_tenths() {
+#[ignore = "not met: better, for a tenth of the wear may be left by the vent and both gauges; with both lines it is proven (tests/repair.rs)"]
+fn a_repair_that_shows_in_every_reading_is_proven() {
     let worn = psig(car(74.0), 70.0, 125.0, Some(64.0));
     let sound = psig(car(74.0), 40.0, 170.0, Some(41.0));
     let proof = prove(&worn, &sound, &Settings::default()).unwrap();
-    assert!(
-        proof.sound > 0.9 && proof.same_fault < 0.03,
-        "{} {}",
-        proof.sound,
-        proof.same_fault
-    );
+    assert_eq!(proof.finding, RepairFinding::Proven, "{}", proof.set_right);
 }

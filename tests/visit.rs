@@ -5,7 +5,7 @@
 
 use coldloop::diagnosis::{Action, Cost, Settings, judge};
 use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, Fault, HoldFinding, LeakFinding, Observation};
-use coldloop::{Check, PullDownFinding, RepairFinding, intake, report};
+use coldloop::{Check, ClosingFinding, ProofKind, PullDownFinding, RepairFinding, intake, report};
 use std::fs;
 
 fn van() -> String {
@@ -317,4 +317,66 @@ fn what_cannot_be_judged_names_its_table() {
         (refusal.first.key.as_str(), refusal.error().kind),
         ("hold", ErrorKind::Missing)
     );
+}
+
+/// Whatever the readings say, a proof that fails, or is open, is named.
+#[test]
+fn all_proofs_together_are_no_better_than_the_weakest() {
+    let closing = |text: &str| intake::visit_from_toml(text).unwrap().prove().unwrap().closing.unwrap();
+    let all = closing(&van());
+    // A loss of nitrogen that matters would not have shown: that is named, and leaves the repair proven.
+    assert_eq!(
+        (all.finding, all.weakest),
+        (ClosingFinding::Proven, Some(ProofKind::PressureTest))
+    );
+    for (from, to, weakest) in [
+        ("9.85 bar gauge", "8 bar gauge", ProofKind::PressureTest),
+        (
+            "reached = \"420 micron\"",
+            "reached = \"40000 micron\"",
+            ProofKind::Evacuation,
+        ),
+        (
+            "pressure = \"429 micron\"",
+            "pressure = \"9000 micron\"",
+            ProofKind::Hold,
+        ),
+        ("charged = \"900 g\"", "charged = \"700 g\"", ProofKind::Charge),
+        ("vent = \"6 °C\"", "vent = \"19 °C\"", ProofKind::PullDown),
+    ] {
+        let failed = closing(&van().replace(from, to));
+        assert_eq!(
+            (failed.finding, failed.weakest),
+            (ClosingFinding::Fails, Some(weakest)),
+            "{to}"
+        );
+    }
+}
+
+/// What was weighed is an answer to whether the charge lay below the label.
+#[test]
+fn masses_count_in_the_diagnosis_and_in_the_proof() {
+    let odds = |text: &str| {
+        let visit = intake::visit_from_toml(text).unwrap();
+        let before = visit.diagnose().unwrap().probability_of(&[Fault::Undercharge]);
+        (before, visit.prove().unwrap().repair.unwrap().set_right)
+    };
+    let unweighed = van()
+        .replace("recovered = \"430 g\"\n", "")
+        .replace("charged = \"900 g\"\n", "");
+    let (weighed, without) = (odds(&van()), odds(&unweighed));
+    assert!(
+        weighed.0 > without.0 && weighed.1 > without.1,
+        "{weighed:?} {without:?}"
+    );
+}
+
+#[test]
+fn a_cooler_morning_is_no_repair() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/examples/readings/cooler-morning.toml");
+    let visit = intake::visit_from_toml(&std::fs::read_to_string(path).unwrap()).unwrap();
+    let all = visit.prove().unwrap();
+    assert_eq!(all.repair.unwrap().finding, RepairFinding::StillFaulty);
+    let text = report::visit_text(&visit, report::Units::Metric).unwrap();
+    assert!(text.contains("Nothing changed") && text.contains("THE PLAN"), "{text}");
 }

@@ -1545,8 +1545,9 @@ uint32_t coldloop_plan(const char *readings,
 //      "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}}
 //
 // The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its
-// "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "refused" tells why
-// not: a bad entry silences its own table only, and is an error where nothing is left to judge.
+// "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "closing" is what
+// all of them tell together, with the "weakest" of them. "refused" tells what cannot be judged, and why: a bad entry silences
+// its own table only, and is an error where nothing is left to judge.
 //
 // Errors: as coldloop_diagnose.
 uint32_t coldloop_prove(const char *readings,

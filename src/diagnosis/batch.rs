@@ -459,4 +459,4 @@ impl<'a> Scale<'a> {
 }
 
 /// Part of what is known of a vehicle's own place that holds for it with a fault. Source: engineering judgement; a fault hides part of it.
-const KNOWN_OF_FAULTY: f64 = 0.7;
+pub(super) const KNOWN_OF_FAULTY: f64 = 0.7;

@@ -6,7 +6,7 @@ use super::faults::{NONE, index};
 use super::list::List;
 use super::looks::Observations;
 use super::next_check::{self, Standing};
-use super::posterior::{Posterior, Steps};
+use super::posterior::{Alone, Posterior, Steps};
 use super::rest::Resting;
 use super::scene::Scene;
 use super::settings::Settings;
@@ -152,6 +152,11 @@ impl Judgement {
             cautions: cautions::at_rest(&self.scene.system, self.rest),
             quality: self.quality,
         })
+    }
+
+    /// What this visit says by itself, to be stacked with another one.
+    pub(super) fn alone(&self) -> Alone {
+        self.posterior.alone()
     }
 
     /// What the readings allow one to say.

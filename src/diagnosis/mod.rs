@@ -40,10 +40,12 @@ mod rest;
 mod rows;
 mod scene;
 mod settings;
+mod stacked;
 mod strays;
 #[cfg(test)]
 mod tally;
 mod verdict;
+mod visits;
 
 pub use answer::{
     Action, Branch, Contribution, Deviation, Diagnosis, EVIDENCE, Evidence, Outcome, Plan, RankedCheck, RankedFault,
@@ -58,10 +60,13 @@ pub use judgement::{Judgement, Reasons};
 pub use learning::Counts;
 pub use list::List;
 pub use looks::{Looks, Observations};
+pub(crate) use posterior::OfEach;
 pub use prices::{Cost, Prices};
 pub use rest::Resting;
 pub use rows::Repair;
 pub use settings::{Settings, Stakes};
+pub(crate) use stacked::{GONE, LEFT, PARTS, WHOLE};
+pub(crate) use visits::{Visits, hypothesis};
 
 use crate::error::Error;
 

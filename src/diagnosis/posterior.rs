@@ -26,6 +26,17 @@ pub(super) use reasons::Steps;
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
 
+/// A number for each fault, and behind them one for none of the list.
+pub(crate) type OfEach = [f64; HYPOTHESES];
+
+/// What one visit says by itself.
+pub(super) struct Alone {
+    pub(super) prior: OfEach,
+    pub(super) seen: OfEach,
+    pub(super) likelihood: OfEach,
+    pub(super) features: Option<FeatureVector>,
+}
+
 /// All that the readings and observations say.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Posterior {
@@ -150,6 +161,22 @@ impl Posterior {
         self.known[place(Feature::RestPressure)] = true;
         self.likelihood = rest::densities(measured);
         self.gauge_error_at_rest(case);
+    }
+
+    /// What this visit says by itself.
+    pub(super) fn alone(&self) -> Alone {
+        let mut seen = [1.0; HYPOTHESES];
+        for sight in &self.sights {
+            for (seen, chance) in seen.iter_mut().zip(sight.chance) {
+                *seen *= chance;
+            }
+        }
+        Alone {
+            prior: self.priors,
+            seen,
+            likelihood: self.likelihood,
+            features: self.features,
+        }
     }
 
     /// The part of the belief that no term of the atlas carries.

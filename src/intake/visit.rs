@@ -9,8 +9,12 @@ use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
 use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, judge};
 use crate::error::Error;
-use crate::names::{Caution, Check, Compressor, ErrorKind, Expansion, Quantity, Refrigerant, RepairFinding};
-use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
+use crate::names::{
+    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Observation, Quantity, Refrigerant,
+};
+use crate::proof::{
+    Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
+};
 use crate::proof::{Sample, Vacuum, VentSample, prove, prove_after, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
@@ -59,6 +63,8 @@ pub struct Judgements {
     pub pull_down: Option<PullDown>,
     /// Before against after.
     pub repair: Option<Proof>,
+    /// All of them together; `None` where nothing was done.
+    pub closing: Option<Closing>,
     /// What was done and cannot be judged: the mistakes of its tables as they were read, and what the judgement refuses, with
     /// the table as its key.
     pub refused: Vec<Mistake>,
@@ -271,7 +277,7 @@ impl Visit {
         let vents = Some(&self.pull_down[..]).filter(|all| !all.is_empty());
         let mut refused = self.refused.clone();
         let all = &mut refused;
-        Judgements {
+        let mut judged = Judgements {
             pressure_test: judged(all, "pressure_test", self.pressure_test, |test| test.judge()),
             evacuation: judged(all, "evacuation", self.evacuation, |evacuation| evacuation.judge()),
             hold: judged(all, "hold", self.hold(), |hold| hold.judge()),
@@ -280,15 +286,59 @@ impl Visit {
                 pull_down(&last.system, &last.conditions, vents)
             }),
             repair: judged(all, "after", self.after.as_ref(), repair),
+            closing: None,
             refused,
+        };
+        judged.closing = judged.proofs().closing();
+        judged
+    }
+}
+
+impl Judgements {
+    fn proofs(&self) -> Proofs<'_> {
+        Proofs {
+            pressure_test: self.pressure_test.as_ref(),
+            evacuation: self.evacuation.as_ref(),
+            hold: self.hold.as_ref(),
+            charge: self.charge.as_ref(),
+            pull_down: self.pull_down.as_ref(),
+            repair: self.repair.as_ref(),
         }
     }
 }
 
-/// Whether the repair is proven, so that nothing is left to do.
+/// Whether the repair is proven and no test failed, so that nothing is left to do.
 pub(crate) fn proves(judgements: &Judgements) -> bool {
-    let repair = judgements.repair.as_ref();
-    repair.is_some_and(|proof| proof.finding == RepairFinding::Proven)
+    let closing = judgements.closing.as_ref();
+    closing.is_some_and(|closing| closing.finding == ClosingFinding::Proven)
+}
+
+/// What was weighed is an answer: whether the charge lay below or above the label before, and does after. What the shop has answered
+/// itself stands.
+fn weighed(visit: &mut Visit) {
+    let Some(Ok(balance)) = visit.charge.map(|book| book.balance()) else {
+        return;
+    };
+    let answers = |finding: Option<ChargeFinding>, case: &mut Case| {
+        let (below, above) = match finding {
+            Some(ChargeFinding::Under) => (true, false),
+            Some(ChargeFinding::Over) => (false, true),
+            Some(ChargeFinding::Within) => (false, false),
+            Some(ChargeFinding::CannotTell) | None => return,
+        };
+        for (observation, answer) in [
+            (Observation::RecoveredBelowLabel, below),
+            (Observation::RecoveredAboveLabel, above),
+        ] {
+            if case.observations.answer(observation).is_none() {
+                case.observations = case.observations.with(observation, answer);
+            }
+        }
+    };
+    answers(balance.found, &mut visit.case);
+    if let Some(after) = &mut visit.after {
+        answers(balance.now, after);
+    }
 }
 
 /// What was done, judged; where it cannot be, that is put to what was refused.
@@ -336,6 +386,7 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     visit.charge = root.told("charge", |table| Ok(charge(table, &visit.case)));
     visit.pull_down = root.told("pull_down", vents).unwrap_or_default();
     case?;
+    weighed(&mut visit);
     visit.ambient = ambient_as_written(root);
     Ok(visit)
 }

@@ -2,7 +2,9 @@
 //!
 //! Every judgement carries the uncertainty of its instruments, and says so where they cannot tell.
 
+mod change;
 mod charge;
+mod closing;
 mod evacuation;
 mod flow;
 mod gas;
@@ -14,6 +16,7 @@ mod repair;
 mod rise;
 
 pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, usual_tolerance_kg};
+pub use closing::{Closing, Proofs};
 pub use evacuation::{DRY_PA, Evacuation, Vacuum};
 pub use gas::DecayGas;
 pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Rise, Sample};

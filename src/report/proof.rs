@@ -8,8 +8,8 @@ use super::words::{per_cent, spoken};
 use crate::circuit::Estimate;
 use crate::diagnosis::Case;
 use crate::intake::Judgements;
-use crate::names::{Caution, ChargeFinding, Fault};
-use crate::proof::{Balance, HoldJudgement, Leak, Proof, PullDown, Vacuum};
+use crate::names::{Caution, ChargeFinding, Fault, ProofKind, RepairFinding};
+use crate::proof::{Balance, Closing, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::units::{AbsolutePressure, GaugePressure, in_kelvins};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -19,7 +19,8 @@ use core::fmt::{self, Write};
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
 /// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `repair`; `null` for what was not done or cannot be judged,
-/// of which `refused` tells the mistakes as [`refusal_json`](super::refusal_json) does. Each has its
+/// of which `refused` tells the mistakes as [`refusal_json`](super::refusal_json) does; and `closing`, what all of them tell
+/// together, with the `weakest` of them. Each has its
 /// `finding` (an id) and what that `says`, and the figures of its struct in [`crate::proof`] in plain SI, with unit and
 /// datum in the key and each measured one with its standard uncertainty; the charge has a finding for what was `found` and
 /// for what is in it `now`.
@@ -43,6 +44,7 @@ pub(super) fn judgements(all: &Judgements) -> Json {
         "charge": all.charge.as_ref().map(balance),
         "pull_down": all.pull_down.as_ref().map(pull_down),
         "repair": all.repair.as_ref().map(repair),
+        "closing": all.closing.as_ref().map(closing),
         "refused": all.refused.iter().map(mistake).collect::<Vec<_>>(),
     })
 }
@@ -141,6 +143,9 @@ fn repair(proof: &Proof) -> Json {
         "finding": proof.finding.id(),
         "says": proof.finding.description(),
         "sound": proof.sound,
+        "set_right": proof.set_right,
+        "unchanged": proof.unchanged,
+        "gone": proof.gone,
         "fault": proof.fault.id(),
         "same_fault": proof.same_fault,
         "other_fault": proof.other_fault.map(|(fault, probability)| record!({
@@ -153,6 +158,14 @@ fn repair(proof: &Proof) -> Json {
             "verdict": proof.after.verdict.kind.id(),
             "named": proof.after.verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         }),
+    })
+}
+
+fn closing(closing: &Closing) -> Json {
+    record!({
+        "finding": closing.finding.id(),
+        "says": closing.finding.description(),
+        "weakest": closing.weakest.map(ProofKind::id),
     })
 }
 
@@ -224,7 +237,10 @@ pub(super) fn write(out: &mut String, all: &Judgements, case: &Case, units: Unit
     for mistake in &all.refused {
         writeln!(out, "  Not judged: {mistake}")?;
     }
-    Ok(())
+    match &all.closing {
+        Some(closing) => write_closing(out, closing),
+        None => Ok(()),
+    }
 }
 
 fn microns(pa: f64) -> f64 {
@@ -283,6 +299,20 @@ fn two_digits(x: f64) -> String {
     }
 }
 
+/// What makes a proof strong. Source: pairs of visits of an independent simulator, of which each of these proves more.
+pub(super) const STRONG: [&str; 2] = [
+    "Read again with the same instruments, at the same engine speed and air source. Both lines and the",
+    "discharge line at both visits, and an earlier sound visit on file, make the proof strong.",
+];
+
+fn write_closing(out: &mut String, closing: &Closing) -> fmt::Result {
+    write!(out, "  All together: {}", closing.finding.description())?;
+    match closing.weakest {
+        Some(weakest) => writeln!(out, " The weakest proof: {}", weakest.description()),
+        None => writeln!(out),
+    }
+}
+
 fn write_repair(out: &mut String, proof: &Proof, units: Units) -> fmt::Result {
     writeln!(out, "  After the repair: {}", proof.finding.description())?;
     writeln!(
@@ -292,6 +322,18 @@ fn write_repair(out: &mut String, proof: &Proof, units: Units) -> fmt::Result {
         spoken(proof.fault.id()),
         per_cent(proof.same_fault)
     )?;
+    match proof.finding {
+        RepairFinding::Better | RepairFinding::CannotTell => {
+            for line in STRONG {
+                writeln!(out, "    {line}")?;
+            }
+        }
+        RepairFinding::Proven
+        | RepairFinding::StillFaulty
+        | RepairFinding::AnotherFault
+        | RepairFinding::SoundBefore
+        | RepairFinding::Worse => {}
+    }
     match proof.vent_gained_k {
         Some(gained_k) => {
             let gained = units.with_unit(Scale::Difference, libm::fabs(gained_k));

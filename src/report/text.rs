@@ -76,6 +76,11 @@ impl Report<'_> {
         if let Some(proof) = self.proof {
             proof::write(out, proof, self.case, self.units)?;
         }
+        let to_prove = self.proof.is_none_or(|proof| proof.repair.is_none());
+        if self.plan.is_some() && to_prove {
+            let [first, second] = proof::STRONG;
+            writeln!(out, "\nAFTER THE REPAIR\n  {first}\n  {second}")?;
+        }
         self.notes(out)
     }
 

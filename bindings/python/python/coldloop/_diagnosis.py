@@ -124,8 +124,8 @@ def prove(readings: Readings, **settings: Any) -> dict[str, Any]:
     ``readings`` may hold ``pressure_test``, ``evacuation``, ``hold``, ``charge``, ``pull_down``, and ``after``: the
     conditions and readings after the repair. The answer has these keys and ``repair``, before against after; each has
     its ``finding``, what that ``says`` and its figures in plain SI, and is ``None`` where nothing was done or it cannot be
-    judged. ``refused`` tells why not: a bad entry silences its own table only, and raises as in ``diagnose`` where nothing
-    is left to judge.
+    judged. ``closing`` is what all of them tell together, with the ``weakest`` of them. ``refused`` tells what cannot be
+    judged, and why: a bad entry silences its own table only, and raises as in ``diagnose`` where nothing is left to judge.
 
     >>> prove({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},

@@ -1,0 +1,347 @@
+//! The joint t distribution of two visits of one vehicle by one source: the density of the first, times that of the second given
+//! the first (Kotz & Nadarajah 2004, 1.11).
+
+#![allow(clippy::needless_range_loop)] // rows and columns of matrices
+
+use super::atlas::ANYTHING;
+use super::batch::KNOWN_OF_FAULTY;
+use super::rows::{Bits, FaultRows, ShiftRow, number};
+use crate::circuit::{FeatureVector, Reading, Readings};
+use crate::expected::Component;
+use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Matrix, Read, TRIANGLE, Vector, Vectors, entry_of};
+use crate::numerics::sqrt;
+
+/// How many parts of a fault may be left.
+pub(crate) const PARTS: usize = 5;
+/// The parts of its severity that may be left after a repair: nothing, some of it, all of it, more than before. Source: engineering
+/// judgement; a half repair lies between the second and the third.
+pub(crate) const LEFT: [f64; PARTS] = [0.0, 0.45, 0.75, 1.0, 1.7];
+/// The place in [`LEFT`] of a fault that is gone.
+pub(crate) const GONE: usize = 0;
+/// The place of one that is as it was.
+pub(crate) const WHOLE: usize = 3;
+
+/// Parts of the shift that go with [`LEFT`] in the scale matrices; the means follow each fault's own curve. Source: engineering
+/// judgement, as most faults show less than half of their shift at half of their severity.
+const SHIFTED: [f64; PARTS] = [0.0, 0.25, 0.6, 1.0, 1.7];
+
+/// Part of what lasts in a sound vehicle that is in its faulty state too. Log loss and proven repairs on building makes of the
+/// independent simulator: 0.3 to 0.7 serve alike, 0.5 best.
+const LASTS_IN_FAULTY: f64 = 0.5;
+/// Part of what lasts that is still there at the second visit. 0.75 to 0.9 serve alike.
+const LASTS: f64 = 0.85;
+/// Bounds of the part of a faulty state's variance that passes. Source: engineering judgement.
+const PASSES: (f64, f64) = (0.05, 0.8);
+/// Part of a gauge's variance that is an offset common to both visits. Source: engineering judgement: zero and gain, and not the
+/// step to which it is read.
+const OFFSET: f64 = 0.6;
+
+/// Which gauges were the same at both visits, as far as their uncertainties tell.
+pub(super) struct Instruments([bool; 2]);
+
+impl Instruments {
+    /// Thermometers that are held on anew are independent, whichever they are.
+    pub(super) fn same(before: &Readings, after: &Readings) -> Self {
+        fn same<Q>(one: Option<Reading<Q>>, other: Option<Reading<Q>>) -> bool {
+            let (Some(one), Some(other)) = (one, other) else {
+                return false;
+            };
+            let (one, other) = (one.standard_uncertainty, other.standard_uncertainty);
+            libm::fabs(one - other) <= 0.01 * f64::max(one, other)
+        }
+        Self([
+            same(before.low_side, after.low_side),
+            same(before.high_side, after.high_side),
+        ])
+    }
+}
+
+/// One visit by one source.
+pub(super) struct Moment<'a> {
+    component: &'a Component,
+    few: &'a [f64; 4],
+    read: Read,
+    value: Vector,
+    uncertainty: Vector,
+}
+
+impl<'a> Moment<'a> {
+    pub(super) fn of(component: &'a Component, features: &FeatureVector, few: &'a [f64; 4]) -> Self {
+        let of = |i: usize| features.read[i].map_or((0.0, 0.0), |read| (read.value, read.standard_uncertainty));
+        Self {
+            component,
+            few,
+            read: Read::of(|i| features.read[i].is_some()),
+            value: core::array::from_fn(|i| of(i).0),
+            uncertainty: core::array::from_fn(|i| of(i).1),
+        }
+    }
+
+    fn noise(&self) -> Vector {
+        self.read
+            .part(&self.uncertainty.map(|uncertainty| uncertainty * uncertainty))
+    }
+
+    /// The mean from which the shifts of a fault count.
+    fn base(&self, of: &Scales) -> &Vector {
+        if of.absorbing {
+            &self.component.of_kind
+        } else {
+            &self.component.mean
+        }
+    }
+
+    /// Scale matrix of a faulty state.
+    fn scale(&self, of: &Scales) -> Matrix {
+        let component = self.component;
+        let Some(table) = of.table else {
+            let mut scale = component.scale();
+            if let Some(more) = of.more {
+                add(&mut scale, more);
+            }
+            return scale;
+        };
+        let mut scale = component.more;
+        for i in 0..DIMENSIONS {
+            for j in 0..DIMENSIONS {
+                scale[i][j] += number(table[entry_of(i, j)]);
+            }
+        }
+        if component.is_known() && !of.absorbing {
+            let left: Vector = core::array::from_fn(|i| {
+                let gained = KNOWN_OF_FAULTY * component.gained[i][i] / scale[i][i];
+                sqrt(f64::max(1.0 - gained, 0.0))
+            });
+            for i in 0..DIMENSIONS {
+                for j in 0..DIMENSIONS {
+                    scale[i][j] *= left[i] * left[j];
+                }
+            }
+        }
+        scale
+    }
+}
+
+/// The scale matrix of a faulty state: that of its table, or of a sound system and more.
+pub(super) struct Scales {
+    table: Option<&'static [Bits; TRIANGLE]>,
+    more: Option<&'static Matrix>,
+    absorbing: bool,
+}
+
+impl Scales {
+    pub(super) const SOUND: Self = Self {
+        table: None,
+        more: None,
+        absorbing: false,
+    };
+    pub(super) const ANYTHING: Self = Self {
+        more: Some(&ANYTHING),
+        ..Self::SOUND
+    };
+
+    pub(super) fn of(rows: &FaultRows, table: &'static [Bits; TRIANGLE]) -> Self {
+        Self {
+            table: Some(table),
+            more: None,
+            absorbing: rows.absorbing,
+        }
+    }
+
+    const fn is_sound(&self) -> bool {
+        self.table.is_none() && self.more.is_none()
+    }
+}
+
+/// Both visits by one source.
+pub(super) struct Stacked<'a> {
+    before: Moment<'a>,
+    after: Moment<'a>,
+    /// Covariance of each reading with itself at the other visit, by its instrument.
+    offset: Vector,
+    /// Densities at the means for unit scales: of the first visit, and of the second given the first.
+    peaks: [[f64; DIMENSIONS + 1]; 2],
+}
+
+impl<'a> Stacked<'a> {
+    pub(super) fn of(before: Moment<'a>, after: Moment<'a>, same: &Instruments) -> Self {
+        let freedom = before.component.freedom;
+        let mut offset = [0.0; DIMENSIONS];
+        let sides = [FeatureVector::LOW_SIDE, FeatureVector::HIGH_SIDE];
+        for (side, _) in sides.into_iter().zip(same.0).filter(|(_, same)| *same) {
+            offset[side] = OFFSET * before.uncertainty[side] * after.uncertainty[side];
+        }
+        Self {
+            offset,
+            peaks: [freedom.peaks(), freedom.after(before.read.count()).peaks()],
+            before,
+            after,
+        }
+    }
+
+    /// Joint densities of both visits, summed over severities, for every part of the fault that may be left.
+    ///
+    /// The state after is a mixture of the sound one and the faulty one of before, the latter by the part of the shift that is left:
+    /// what lasts in a sound vehicle is correlated with its faulty state, and the faulty state with itself. `all` are the severities
+    /// of the fault, `rows` those that share this scale matrix.
+    pub(super) fn densities(&self, of: &Scales, rows: &'static [ShiftRow], all: &'static [ShiftRow]) -> [f64; PARTS] {
+        let (b, a) = (&self.before, &self.after);
+        let (count, count_after) = (b.read.count(), a.read.count());
+        let (scale, scale_after) = (b.scale(of), a.scale(of));
+        let mut factor = Factor::<1>::empty(count);
+        let part = b.read.part_of(|i, j| scale[i][j]);
+        factor.fill(0, |at| part[at], &b.noise());
+        factor.factorise();
+        let common = self.common(of, &scale, &scale_after);
+        let with_sound = self.with_sound(of, &scale);
+        // Covariances of each reading after with all before, in independent deviations, for every part left.
+        let mut with = [[[[0.0; 1]; DIMENSIONS]; DIMENSIONS]; PARTS];
+        let mut second = Factor::<PARTS>::empty(count_after);
+        let noise = a.noise();
+        for (lane, (with, left)) in with.iter_mut().zip(SHIFTED).enumerate() {
+            let gone = f64::max(1.0 - left, 0.0);
+            for (with, j) in with.iter_mut().zip(a.read.places()) {
+                for (to, i) in with.iter_mut().zip(b.read.places()) {
+                    let offset = if i == j { self.offset[*i] } else { 0.0 };
+                    *to = [gone * with_sound[*i][*j] + left * common[*i][*j] + offset];
+                }
+                factor.solve(with);
+            }
+            let (sound, both) = (a.component, 2.0 * gone * f64::min(left, 1.0));
+            let mut part = a.read.part_of(|i, j| {
+                let correlated = sound.passing[i][j] + 0.5 * (with_sound[i][j] + with_sound[j][i]);
+                gone * gone * (sound.lasting[i][j] + sound.passing[i][j])
+                    + left * left * scale_after[i][j]
+                    + both * correlated
+            });
+            let pairs = (0..count_after).flat_map(|k| (0..=k).map(move |l| (k, l)));
+            for (entry, (k, l)) in part.iter_mut().zip(pairs) {
+                let [explained] = factor.product(&with[k], &with[l]);
+                *entry -= explained;
+            }
+            second.fill(lane, |at| part[at], &noise);
+        }
+        second.factorise();
+        let [narrow] = factor.narrow(count);
+        let narrow_after = second.narrow(count_after);
+        let (base, base_after, freedom) = (b.base(of), a.base(of), b.component.freedom);
+        let mut densities = [0.0; PARTS];
+        for row in rows {
+            let parts = self.parts(row, all);
+            let mut off: Vectors<1> = [[0.0]; DIMENSIONS];
+            for (off, i) in off.iter_mut().zip(b.read.places()) {
+                *off = [b.value[*i] - base[*i] - row.shift_of(*i, b.few)];
+            }
+            factor.solve(&mut off);
+            let squared = factor.product(&off, &off);
+            let [fall] = freedom.fall(squared, count);
+            let first = f64::from(row.weight) * self.peaks[0][count] * narrow * fall;
+            let stretch = freedom.stretch(squared[0], count);
+            let mut again: Vectors<PARTS> = [[0.0; PARTS]; DIMENSIONS];
+            for (k, (to, i)) in again.iter_mut().zip(a.read.places()).enumerate() {
+                let sound = a.component.mean[*i];
+                let faulty = base_after[*i] + row.shift_of(*i, a.few);
+                for (lane, left) in parts.iter().enumerate() {
+                    let [told] = factor.product(&with[lane][k], &off);
+                    to[lane] = a.value[*i] - (sound + left * (faulty - sound)) - told;
+                }
+            }
+            second.solve(&mut again);
+            let squared = second.product(&again, &again).map(|squared| squared / stretch);
+            let fall = freedom.after(count).fall(squared, count_after);
+            let top = first * self.peaks[1][count_after] / libm::pow(stretch, 0.5 * count_after as f64);
+            for lane in 0..PARTS {
+                densities[lane] += top * narrow_after[lane] * fall[lane];
+            }
+        }
+        densities
+    }
+
+    /// Covariance of the faulty state with itself at the other visit. A whole matrix less one number's share of it stays positive
+    /// definite, whatever the correlations of what passes.
+    fn common(&self, of: &Scales, scale: &Matrix, scale_after: &Matrix) -> Matrix {
+        let (b, a) = (self.before.component, self.after.component);
+        let (matrix, matrix_after, part) = if of.is_sound() {
+            (&b.lasting, &a.lasting, LASTS)
+        } else {
+            (scale, scale_after, LASTS * (1.0 - self.passes(scale)))
+        };
+        carried(matrix, matrix_after, &[part; DIMENSIONS])
+    }
+
+    /// Covariance of the faulty state before with the sound one after: nothing where nothing pumps.
+    fn with_sound(&self, of: &Scales, scale: &Matrix) -> Matrix {
+        let (b, a) = (self.before.component, self.after.component);
+        let stays = (1.0 - self.passes(scale)) * f64::from(!of.absorbing);
+        let part =
+            core::array::from_fn(|i| LASTS_IN_FAULTY * f64::min(ratio(stays * scale[i][i], b.lasting[i][i]), 1.0));
+        carried(&b.lasting, &a.lasting, &part)
+    }
+
+    /// The part of a faulty state's variance that passes, on average over what was read.
+    fn passes(&self, scale: &Matrix) -> f64 {
+        let (read, passing) = (&self.before.read, &self.before.component.passing);
+        let each = read.places().iter();
+        let sum: f64 = each.map(|i| f64::min(passing[*i][*i] / scale[*i][*i], 1.0)).sum();
+        let (least, most) = PASSES;
+        f64::clamp(sum / f64::max(read.count() as f64, 1.0), least, most)
+    }
+
+    /// The parts of the shift of a row that are left at the parts [`LEFT`] of its severity, along the shift curve of the fault.
+    fn parts(&self, row: &ShiftRow, all: &[ShiftRow]) -> [f64; PARTS] {
+        let a = &self.after;
+        let own: Vector = core::array::from_fn(|i| row.shift_of(i, a.few));
+        let along = |other: &ShiftRow| {
+            let each = a.read.places().iter();
+            each.map(|i| own[*i] * other.shift_of(*i, a.few)).sum::<f64>()
+        };
+        let (whole, [_, mean, _]) = (along(row), row.severity.map(f64::from));
+        let mut parts = SHIFTED;
+        if mean <= 0.0 || whole <= 0.0 {
+            return parts;
+        }
+        let mildest = all.iter().map(|row| row.severity[0]).fold(f32::INFINITY, f32::min);
+        for (part, left) in parts.iter_mut().zip(LEFT).take(WHOLE).skip(1) {
+            let wanted = left * mean;
+            let (mut sum, mut weights) = (0.0, 0.0);
+            for other in all {
+                let [low, middle, high] = other.severity.map(f64::from);
+                // Below the mildest severity the shift falls to nought.
+                let holds = wanted <= high && (wanted >= low || other.severity[0] <= mildest);
+                if holds && middle > 0.0 {
+                    sum += f64::from(other.weight) * wanted / middle * along(other);
+                    weights += f64::from(other.weight);
+                }
+            }
+            if weights > 0.0 {
+                *part = f64::clamp(sum / weights / whole, LEAST_PART, left);
+            }
+        }
+        parts
+    }
+}
+
+/// The least part of a shift that is left with a part of a fault. Source: engineering judgement.
+const LEAST_PART: f64 = 0.02;
+
+/// A scale matrix as the covariance with the other visit, where the deviations are those of `after`; a part of each row.
+fn carried(matrix: &Matrix, after: &Matrix, part: &Vector) -> Matrix {
+    let grown: Vector = core::array::from_fn(|j| ratio(after[j][j], matrix[j][j]));
+    core::array::from_fn(|i| core::array::from_fn(|j| part[i] * matrix[i][j] * grown[j]))
+}
+
+/// The ratio of two standard deviations.
+fn ratio(variance: f64, other: f64) -> f64 {
+    sqrt(f64::max(variance, 0.0) / f64::max(other, LEAST_VARIANCE))
+}
+
+/// Keeps a feature that a source does not know from dividing by nought, in the square of its unit.
+const LEAST_VARIANCE: f64 = 1e-9;
+
+fn add(matrix: &mut Matrix, other: &Matrix) {
+    for (row, other) in matrix.iter_mut().zip(other) {
+        for (entry, other) in row.iter_mut().zip(other) {
+            *entry += other;
+        }
+    }
+}

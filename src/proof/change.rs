@@ -1,0 +1,160 @@
+//! What became of a fault between two visits: prior times the joint density of both.
+
+use crate::diagnosis::{GONE, LEFT, OfEach, PARTS, Settings, Visits, WHOLE, hypothesis};
+use crate::names::Fault;
+
+/// Chances that a repair leaves the parts [`LEFT`] of what was wrong, and that it leaves something new. Source: engineering
+/// judgement: a repair sets right what was wrong more often than not, and every fifth does not touch it.
+const LEAVES: [f64; PARTS] = [0.46, 0.11, 0.09, 0.18, 0.05];
+const SOMETHING_NEW: f64 = 0.11;
+
+/// Part of the usual chance of a sound system for one that was repaired: somebody found it faulty. Source: engineering judgement.
+const WAS_SOUND: f64 = 0.2;
+
+/// Probabilities of what happened, and the part of the fault that is expected to be gone.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Change {
+    /// Faulty before, sound now.
+    pub(super) set_right: f64,
+    /// The same fault is there as before.
+    pub(super) unchanged: f64,
+    /// The same fault, more of it.
+    pub(super) worse: f64,
+    /// Another fault than before, or the first one.
+    pub(super) another: f64,
+    /// Sound both times.
+    pub(super) sound_both: f64,
+    /// The part of the fault that is expected to be gone.
+    pub(super) gone: f64,
+    /// What explains the readings before best, a sound system aside, and the chance that any of it is there now.
+    pub(super) fault: Fault,
+    pub(super) same_fault: f64,
+    /// Probability of every state now.
+    pub(super) now: OfEach,
+}
+
+impl Change {
+    pub(super) fn of(visits: &Visits) -> Self {
+        let sound = hypothesis(Fault::NoFault);
+        let [seen, seen_after] = &visits.seen;
+        let [alone, alone_after] = &visits.alone;
+        let mut prior = visits.prior;
+        let faulty: f64 = 1.0 - prior[sound];
+        prior[sound] *= WAS_SOUND;
+        let new = |h: usize| {
+            let share = if faulty > 0.0 { visits.prior[h] / faulty } else { 0.0 };
+            SOMETHING_NEW * share * seen_after[h] * alone_after[h]
+        };
+        let mut change = Self {
+            set_right: 0.0,
+            unchanged: 0.0,
+            worse: 0.0,
+            another: 0.0,
+            sound_both: (1.0 - SOMETHING_NEW)
+                * prior[sound]
+                * seen[sound]
+                * seen_after[sound]
+                * visits.joint[sound][WHOLE],
+            gone: 0.0,
+            fault: Fault::NoFault,
+            same_fault: 0.0,
+            now: visits.prior.map(|_| 0.0),
+        };
+        change.now[sound] = change.sound_both;
+        let all_before: f64 = (0..prior.len()).map(|h| prior[h] * seen[h] * alone[h]).sum();
+        let mut likeliest = 0.0;
+        for h in 0..prior.len() {
+            let weight = prior[h] * seen[h];
+            if h != sound {
+                let mut left_of_it = 0.0;
+                let mut was = 0.0;
+                for (place, (leaves, left)) in LEAVES.into_iter().zip(LEFT).enumerate() {
+                    // A part of a fault is seen as the whole of it: a charge that was weighed leaves no part open.
+                    let seen_now = seen_after[if place == GONE { sound } else { h }];
+                    let chance = weight * leaves * seen_now * visits.joint[h][place];
+                    was += chance;
+                    change.gone += (1.0 - left) * chance;
+                    if place == GONE {
+                        change.set_right += chance;
+                        change.now[sound] += chance;
+                        continue;
+                    }
+                    left_of_it += chance;
+                    match place {
+                        WHOLE => change.unchanged += chance,
+                        _ if place > WHOLE => change.worse += chance,
+                        _ => {}
+                    }
+                }
+                change.now[h] += left_of_it;
+                if let Some(fault) = Fault::ALL.get(h).filter(|_| was > likeliest) {
+                    (change.fault, change.same_fault, likeliest) = (*fault, left_of_it, was);
+                }
+                // Something new in the place of anything else.
+                let others = all_before - weight * alone[h];
+                let chance = f64::max(others, 0.0) * new(h);
+                change.another += chance;
+                change.now[h] += chance;
+            }
+        }
+        change.over(change.now.iter().sum())
+    }
+
+    /// All of them over their sum.
+    fn over(mut self, sum: f64) -> Self {
+        if sum > 0.0 {
+            let all = [
+                &mut self.set_right,
+                &mut self.unchanged,
+                &mut self.worse,
+                &mut self.another,
+                &mut self.sound_both,
+                &mut self.gone,
+                &mut self.same_fault,
+            ];
+            for probability in all.into_iter().chain(&mut self.now) {
+                *probability /= sum;
+            }
+        }
+        self
+    }
+
+    /// Sound now, whatever it was before.
+    pub(super) fn sound(&self) -> f64 {
+        self.now[hypothesis(Fault::NoFault)]
+    }
+
+    /// The probability that it was sound both times, for a vehicle of which nobody said that it was faulty.
+    pub(super) fn sound_throughout(&self) -> f64 {
+        self.sound_both / (self.sound_both + WAS_SOUND * (1.0 - self.sound_both))
+    }
+
+    /// The likeliest fault now, the one of before aside.
+    pub(super) fn other_fault(&self) -> Option<(Fault, f64)> {
+        let others = Fault::ALL.into_iter().zip(self.now);
+        others
+            .filter(|(fault, p)| *fault != self.fault && *fault != Fault::NoFault && *p > 0.0)
+            .max_by(|one, other| one.1.total_cmp(&other.1))
+    }
+
+    /// The settings by which the second visit alone is judged as both are together: its priors are the states now over what the second
+    /// visit by itself says of each.
+    pub(super) fn then(&self, settings: &Settings, visits: &Visits) -> Settings {
+        let ([_, seen], [_, alone]) = (&visits.seen, &visits.alone);
+        let prior = |h: usize| {
+            let likelihood = seen[h] * alone[h];
+            if likelihood > 0.0 {
+                self.now[h] / likelihood
+            } else {
+                0.0
+            }
+        };
+        let most = (0..self.now.len()).map(prior).fold(f64::MIN_POSITIVE, f64::max);
+        let mut then = *settings;
+        for fault in Fault::ALL {
+            then = then.with_prior(fault, prior(hypothesis(fault)) / most);
+        }
+        then.none_of_these = prior(Fault::ALL.len()) / most;
+        then
+    }
+}

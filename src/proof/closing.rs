@@ -1,0 +1,157 @@
+//! One judgement over all proofs of a visit, no better than the weakest of them.
+
+use super::{Balance, HoldJudgement, Leak, Proof, PullDown, Vacuum};
+use crate::names::{
+    ChargeFinding, ClosingFinding, EvacuationFinding, HoldFinding, LeakFinding, ProofKind, PullDownFinding,
+    RepairFinding,
+};
+
+/// All that was proven at a visit, as far as it was done.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Proofs<'a> {
+    /// The test pressure.
+    pub pressure_test: Option<&'a Leak>,
+    /// The evacuation.
+    pub evacuation: Option<&'a Vacuum>,
+    /// The held vacuum.
+    pub hold: Option<&'a HoldJudgement>,
+    /// The masses.
+    pub charge: Option<&'a Balance>,
+    /// The vent after the start.
+    pub pull_down: Option<&'a PullDown>,
+    /// Before against after.
+    pub repair: Option<&'a Proof>,
+}
+
+/// The judgement over all of them. Masses need no rule of their own to lift "better" to "proven": what was weighed is an answer to
+/// whether the charge lies below or above the label, before and after, and is in the proof of the repair already.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Closing {
+    /// The judgement.
+    pub finding: ClosingFinding,
+    /// The proof that it is no better than; `None` where the repair is proven and no test leaves anything open.
+    pub weakest: Option<ProofKind>,
+}
+
+/// How a proof ended.
+#[derive(Clone, Copy, PartialEq)]
+enum End {
+    Fails,
+    Open,
+    Better,
+    Holds,
+}
+
+impl Proofs<'_> {
+    /// What all of them tell together; `None` where nothing was done.
+    ///
+    /// A test that failed outweighs all others, so that a repair is not "proven" beside air that comes in, or a charge surely less
+    /// than that of the label.
+    ///
+    /// ```
+    /// use coldloop::proof::Proofs;
+    /// use coldloop::{ClosingFinding, ProofKind, intake};
+    /// let text = include_str!("../../examples/readings/repaired-van.toml");
+    /// let closing = intake::visit_from_toml(text)?.prove()?.closing.unwrap();
+    /// assert_ne!(closing.finding, ClosingFinding::Fails);
+    /// let short = intake::visit_from_toml(&text.replace("charged = \"900 g\"", "charged = \"700 g\""))?;
+    /// let closing = short.prove()?.closing.unwrap();
+    /// assert_eq!((closing.finding, closing.weakest), (ClosingFinding::Fails, Some(ProofKind::Charge)));
+    /// assert!(Proofs::default().closing().is_none());
+    /// # Ok::<(), coldloop::intake::Refusal>(())
+    /// ```
+    pub fn closing(&self) -> Option<Closing> {
+        let tests = [
+            (
+                ProofKind::PressureTest,
+                self.pressure_test.map(|test| tight(test.finding)),
+            ),
+            (ProofKind::Evacuation, self.evacuation.map(|vacuum| dry(vacuum.finding))),
+            (ProofKind::Hold, self.hold.map(|hold| held(hold.finding))),
+            (ProofKind::Charge, self.charge.and_then(|book| Some(filled(book.now?)))),
+            (ProofKind::PullDown, self.pull_down.map(|fall| cold(fall.finding))),
+        ];
+        let done = || tests.into_iter().filter_map(|(kind, end)| Some((kind, end?)));
+        if let Some((kind, _)) = done().find(|(_, end)| *end == End::Fails) {
+            return Some(Closing::at(ClosingFinding::Fails, Some(kind)));
+        }
+        let Some(repair) = self.repair else {
+            // Without readings after the repair nothing says that it helped.
+            let open = done().find(|(_, end)| *end == End::Open).map(|(kind, _)| kind);
+            let weakest = open.or(done().next().map(|_| ProofKind::Repair))?;
+            return Some(Closing::at(ClosingFinding::Open, Some(weakest)));
+        };
+        let (finding, weakest) = match helped(repair.finding) {
+            End::Fails => (ClosingFinding::Fails, Some(ProofKind::Repair)),
+            End::Open => (ClosingFinding::Open, Some(ProofKind::Repair)),
+            End::Better => (ClosingFinding::Better, Some(ProofKind::Repair)),
+            // A test that is open leaves a proven repair as it is, and is named.
+            End::Holds => (
+                ClosingFinding::Proven,
+                done().find(|(_, end)| *end == End::Open).map(|(kind, _)| kind),
+            ),
+        };
+        Some(Closing::at(finding, weakest))
+    }
+}
+
+impl Closing {
+    const fn at(finding: ClosingFinding, weakest: Option<ProofKind>) -> Self {
+        Self { finding, weakest }
+    }
+}
+
+const fn tight(finding: LeakFinding) -> End {
+    match finding {
+        LeakFinding::Tight => End::Holds,
+        LeakFinding::Leaks => End::Fails,
+        LeakFinding::NoLossSeen | LeakFinding::LiquidPresent | LeakFinding::GasGained | LeakFinding::LimitUnclear => {
+            End::Open
+        }
+    }
+}
+
+const fn dry(finding: EvacuationFinding) -> End {
+    match finding {
+        EvacuationFinding::Deep => End::Holds,
+        EvacuationFinding::WaterStays => End::Fails,
+        EvacuationFinding::WaterBoils | EvacuationFinding::GaugeCannotTell => End::Open,
+    }
+}
+
+const fn held(finding: HoldFinding) -> End {
+    match finding {
+        HoldFinding::Tight => End::Holds,
+        HoldFinding::Leak | HoldFinding::Moisture => End::Fails,
+        HoldFinding::RiseUnclear
+        | HoldFinding::TooShort
+        | HoldFinding::GaugeCannotTell
+        | HoldFinding::Falling
+        | HoldFinding::NotDeep => End::Open,
+    }
+}
+
+const fn filled(finding: ChargeFinding) -> End {
+    match finding {
+        ChargeFinding::Within => End::Holds,
+        ChargeFinding::Under | ChargeFinding::Over => End::Fails,
+        ChargeFinding::CannotTell => End::Open,
+    }
+}
+
+const fn cold(finding: PullDownFinding) -> End {
+    match finding {
+        PullDownFinding::Reached => End::Holds,
+        PullDownFinding::Stalled | PullDownFinding::Rising | PullDownFinding::Freezing => End::Fails,
+        PullDownFinding::Falling | PullDownFinding::CannotTell => End::Open,
+    }
+}
+
+const fn helped(finding: RepairFinding) -> End {
+    match finding {
+        RepairFinding::Proven => End::Holds,
+        RepairFinding::Better => End::Better,
+        RepairFinding::StillFaulty | RepairFinding::Worse | RepairFinding::AnotherFault => End::Fails,
+        RepairFinding::SoundBefore | RepairFinding::CannotTell => End::Open,
+    }
+}
