@@ -37,6 +37,8 @@ pub struct Closing {
 #[derive(Clone, Copy, PartialEq)]
 enum End {
     Fails,
+    /// Something was found, and not what it is.
+    Doubtful,
     Open,
     Better,
     Holds,
@@ -72,24 +74,25 @@ impl Proofs<'_> {
             (ProofKind::PullDown, self.pull_down.map(|fall| cold(fall.finding))),
         ];
         let done = || tests.into_iter().filter_map(|(kind, end)| Some((kind, end?)));
-        if let Some((kind, _)) = done().find(|(_, end)| *end == End::Fails) {
+        let first = |wanted: End| done().find(|(_, end)| *end == wanted).map(|(kind, _)| kind);
+        if let Some(kind) = first(End::Fails) {
             return Some(Closing::at(ClosingFinding::Fails, Some(kind)));
         }
         let Some(repair) = self.repair else {
             // Without readings after the repair nothing says that it helped.
-            let open = done().find(|(_, end)| *end == End::Open).map(|(kind, _)| kind);
+            let open = first(End::Doubtful).or(first(End::Open));
             let weakest = open.or(done().next().map(|_| ProofKind::Repair))?;
             return Some(Closing::at(ClosingFinding::Open, Some(weakest)));
         };
         let (finding, weakest) = match helped(repair.finding) {
             End::Fails => (ClosingFinding::Fails, Some(ProofKind::Repair)),
-            End::Open => (ClosingFinding::Open, Some(ProofKind::Repair)),
+            End::Open | End::Doubtful => (ClosingFinding::Open, Some(ProofKind::Repair)),
             End::Better => (ClosingFinding::Better, Some(ProofKind::Repair)),
-            // A test that is open leaves a proven repair as it is, and is named.
-            End::Holds => (
-                ClosingFinding::Proven,
-                done().find(|(_, end)| *end == End::Open).map(|(kind, _)| kind),
-            ),
+            // A test that tells nothing leaves a proven repair as it is, and is named; one that found something does not.
+            End::Holds => match (first(End::Doubtful), first(End::Open)) {
+                (Some(doubtful), _) => (ClosingFinding::Open, Some(doubtful)),
+                (None, open) => (ClosingFinding::Proven, open),
+            },
         };
         Some(Closing::at(finding, weakest))
     }
@@ -123,11 +126,8 @@ const fn held(finding: HoldFinding) -> End {
     match finding {
         HoldFinding::Tight => End::Holds,
         HoldFinding::Leak | HoldFinding::Moisture => End::Fails,
-        HoldFinding::RiseUnclear
-        | HoldFinding::TooShort
-        | HoldFinding::GaugeCannotTell
-        | HoldFinding::Falling
-        | HoldFinding::NotDeep => End::Open,
+        HoldFinding::RiseUnclear => End::Doubtful,
+        HoldFinding::TooShort | HoldFinding::GaugeCannotTell | HoldFinding::Falling | HoldFinding::NotDeep => End::Open,
     }
 }
 
