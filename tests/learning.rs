@@ -124,6 +124,11 @@ fn many_cases_of_a_rare_fault_count_in_full() {
     let counts = Counts::default().with_cases(Some(Fault::WornCompressor), 100_000);
     let shop = counts.applied(&rare).unwrap();
     assert!(shop.prior(Fault::WornCompressor) / sum(&shop) > 0.98);
+    // What the settings rule out stays so.
+    let never = counts
+        .applied(&Settings::default().with_prior(Fault::WornCompressor, 0.0))
+        .unwrap();
+    assert_eq!(never.prior(Fault::WornCompressor), 0.0);
 }
 
 #[test]
