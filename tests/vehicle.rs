@@ -317,6 +317,8 @@ fn a_second_evaporator_shares_the_flow() {
     assert!(cooled.capacity_w > closed.capacity_w);
 }
 
+/// A trade association's charge curve of a valve car: the high side is flat from 21 to 7 % short and 5 psi higher at the full charge.
+/// The label's charge lies near the end of the plateau, with less of the receiver free than filled.
 #[test]
 fn a_label_charge_is_the_right_one() {
     let labelled = System {
@@ -326,7 +328,7 @@ fn a_label_charge_is_the_right_one() {
     let vehicle = Vehicle::typical(labelled, VehicleClass::Car).unwrap();
     assert_eq!(vehicle.charge_kg, 0.7);
     let s = simulate(&vehicle, &day(27.0, 0.5), &[]).unwrap();
-    assert!((0.3..0.7).contains(&s.fill), "{}", s.fill);
+    assert!((0.6..0.9).contains(&s.fill), "{}", s.fill);
 }
 
 #[test]

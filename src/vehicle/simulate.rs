@@ -280,11 +280,7 @@ pub(super) fn plant_of<'a>(
         },
         control,
         demand: (least, most),
-        high_limit_pa: if transcritical {
-            high_limit_pa(&medium, hardware.high_limit_pa + air_pa)
-        } else {
-            hardware.high_limit_pa + air_pa
-        },
+        high_limit_pa: high_limit_pa(&medium, hardware.high_limit_pa + air_pa),
         protection: if transcritical {
             PROTECTION
         } else {

@@ -35,12 +35,14 @@ const SHORT_OF_CRITICAL_K: f64 = 0.5;
 /// 33 cm3 stand where 150 to 175 stood, and inner volumes shrink to a third.
 const SWEPT: f64 = 0.17;
 const VOLUME: f64 = 0.36;
+/// Inner volume of a gas cooler per that of an R-134a condenser. Judgement.
+const GAS_COOLER: f64 = 0.432;
 const VALVE: f64 = 1.0 / 3.0;
 /// Bore of an orifice per that of an R-134a system's, so that a mild day finds the high side near its best. Bores of 0.6 to 1 mm are
 /// common, from memory.
-const BORE: f64 = 0.5;
+const BORE: f64 = 0.473;
 /// Inner volume of an accumulator per that of an R-134a system's. Judgement.
-const ACCUMULATOR: f64 = 0.6;
+const ACCUMULATOR: f64 = 1.2;
 /// Effectiveness of the internal heat exchanger. Source: judgement, from memory of prototypes: 0.5 to 0.8.
 const EXCHANGER: f64 = 0.6;
 /// Suction pressure that the controls hold: saturation at 0.4 °C as in R-134a systems, Pa absolute.
@@ -51,7 +53,8 @@ const VALVE_LIMIT_PA: f64 = 5.1e6;
 /// not below 16 MPa; switches near 13.3 MPa.
 const HIGH_LIMIT_PA: f64 = 13.3e6;
 
-/// The highest setting of that protection, per the highest pressure that is modelled. Judgement.
+/// The highest setting of that protection, per the highest pressure that is modelled: a switch that would open next to the critical
+/// pressure or above it never opens (R-1234yf: 3.4 MPa). Judgement.
 const HIGHEST_LIMIT: f64 = 0.965;
 /// What stops the compressor: a low side at saturation near -40 °C, far from dry ice, or a high side at its limit. Judgement.
 pub(super) const PROTECTION: Protection = Protection {
@@ -82,7 +85,7 @@ impl Hardware {
             internal_slope: 0.0,
             external_set_pa: SUCTION_PA,
             high_limit_pa: HIGH_LIMIT_PA,
-            condenser_volume_m3: self.condenser_volume_m3 * VOLUME,
+            condenser_volume_m3: self.condenser_volume_m3 * GAS_COOLER,
             discharge_volume_m3: self.discharge_volume_m3 * VOLUME,
             liquid_volume_m3: self.liquid_volume_m3 * VOLUME,
             suction_volume_m3: self.suction_volume_m3 * VOLUME,
