@@ -42,7 +42,7 @@ const VALVE: f64 = 1.0 / 3.0;
 /// common, from memory.
 const BORE: f64 = 0.473;
 /// Inner volume of an accumulator per that of an R-134a system's. Judgement.
-const ACCUMULATOR: f64 = 1.2;
+const ACCUMULATOR: f64 = 0.6;
 /// Effectiveness of the internal heat exchanger. Source: judgement, from memory of prototypes: 0.5 to 0.8.
 const EXCHANGER: f64 = 0.6;
 /// Suction pressure that the controls hold: saturation at 0.4 °C as in R-134a systems, Pa absolute.

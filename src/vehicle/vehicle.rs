@@ -82,8 +82,8 @@ pub struct Vehicle {
 }
 
 impl Vehicle {
-    /// A vehicle of this class with typical hardware and the charge that fills its receiver or accumulator to three quarters
-    /// by half) on a day of 27 °C.
+    /// A vehicle of this class with typical hardware and the charge that fills its receiver to three quarters, or its accumulator
+    /// by half, on a day of 27 °C.
     ///
     /// An orifice tube comes with a low-side switch, a valve with a fin thermostat; a nominal charge in `system`
     /// scales the inner volumes so that it is the right one. What else the system is said to have replaces what is typical:
@@ -134,10 +134,10 @@ impl Vehicle {
         };
         let fluids = Fluids::of(&system, &[])?;
         let mut plant = plant_of(&vehicle, &design_conditions(), &[], &fluids)?;
-        let design_fill = if plant.medium.is_transcritical() {
-            HALF
+        let design_fill = if plant.receiver {
+            RECEIVER_FILL
         } else {
-            DESIGN_FILL
+            ACCUMULATOR_FILL
         };
         plant.closure = Closure::Fill(design_fill);
         // A design charge is found with the compressor pulling as hard as the high side lets it.
@@ -189,11 +189,12 @@ impl Vehicle {
     }
 }
 
-/// Part of a receiver or accumulator that the right charge fills. Source: a trade association's charge curve of a valve car, whose
+/// Part of a receiver that the right charge fills. Source: a trade association's charge curve of a valve car, whose
 /// high side is flat from 21 to 7 % short and 5 psi higher at the full charge: the label's charge lies near the end of the plateau.
-const DESIGN_FILL: f64 = 0.75;
-/// The same of an R-744 system, whose accumulator takes up what the gas cooler gives back in hot weather. Engineering judgement.
-const HALF: f64 = 0.5;
+const RECEIVER_FILL: f64 = 0.75;
+/// The same of an accumulator, which has to take up what the condenser gives back in mild weather: filled to three quarters it floods
+/// the compressor below 25 °C. Engineering judgement.
+const ACCUMULATOR_FILL: f64 = 0.5;
 
 /// The weather for which a charge is chosen: 27 °C, half saturated, sea level, 1,500 rpm.
 pub(super) fn design_conditions() -> Conditions {
