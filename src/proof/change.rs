@@ -31,6 +31,9 @@ pub(super) struct Change {
     pub(super) same_fault: f64,
     /// Probability of every state now.
     pub(super) now: OfEach,
+    /// The chances by which the second visit alone is judged as both are together: the states now over what the second visit by itself
+    /// says of each; the largest is 1.
+    then: OfEach,
 }
 
 impl Change {
@@ -59,6 +62,7 @@ impl Change {
             fault: Fault::NoFault,
             same_fault: 0.0,
             now: visits.prior.map(|_| 0.0),
+            then: visits.prior.map(|_| 0.0),
         };
         change.now[sound] = change.sound_both;
         let all_before: f64 = (0..prior.len()).map(|h| prior[h] * seen[h] * alone[h]).sum();
@@ -97,6 +101,16 @@ impl Change {
                 change.now[h] += chance;
             }
         }
+        for (h, then) in change.then.iter_mut().enumerate() {
+            let likelihood = seen_after[h] * alone_after[h];
+            *then = if likelihood > 0.0 {
+                change.now[h] / likelihood
+            } else {
+                0.0
+            };
+        }
+        let most = change.then.iter().copied().fold(f64::MIN_POSITIVE, f64::max);
+        change.then.iter_mut().for_each(|then| *then /= most);
         change.over(change.now.iter().sum())
     }
 
@@ -137,24 +151,13 @@ impl Change {
             .max_by(|one, other| one.1.total_cmp(&other.1))
     }
 
-    /// The settings by which the second visit alone is judged as both are together: its priors are the states now over what the second
-    /// visit by itself says of each.
-    pub(super) fn then(&self, settings: &Settings, visits: &Visits) -> Settings {
-        let ([_, seen], [_, alone]) = (&visits.seen, &visits.alone);
-        let prior = |h: usize| {
-            let likelihood = seen[h] * alone[h];
-            if likelihood > 0.0 {
-                self.now[h] / likelihood
-            } else {
-                0.0
-            }
-        };
-        let most = (0..self.now.len()).map(prior).fold(f64::MIN_POSITIVE, f64::max);
+    /// The settings by which the second visit alone is judged as both are together.
+    pub(super) fn then(&self, settings: &Settings) -> Settings {
         let mut then = *settings;
         for fault in Fault::ALL {
-            then = then.with_prior(fault, prior(hypothesis(fault)) / most);
+            then = then.with_prior(fault, self.then[hypothesis(fault)]);
         }
-        then.none_of_these = prior(Fault::ALL.len()) / most;
+        then.none_of_these = self.then[Fault::ALL.len()];
         then
     }
 }

@@ -81,9 +81,8 @@ pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settin
     if before.system != after.system {
         return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
     }
-    let visits = Visits::of(before, after, settings)?;
-    let change = Change::of(&visits);
-    let second = diagnose(after, &change.then(settings, &visits))?;
+    let change = changed(before, after, settings)?;
+    let second = judged_with(&change, after, settings)?;
     let cools = cooling_was_seen(&second) && !after.conditions.at_rest(after.system.compressor);
     Ok(Proof {
         finding: if cools {
@@ -103,6 +102,18 @@ pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settin
         before: first.clone(),
         after: second,
     })
+}
+
+/// What both visits say stands on the stack only until it is summed up.
+#[inline(never)]
+fn changed(before: &Case, after: &Case, settings: &Settings) -> Result<Change, Error> {
+    Ok(Change::of(&Visits::of(before, after, settings)?))
+}
+
+/// The second visit, what was found before taken into account; the settings for it stand on the stack only here.
+#[inline(never)]
+fn judged_with(change: &Change, after: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
+    diagnose(after, &change.then(settings))
 }
 
 fn finding(change: &Change, within: bool, settings: &Settings) -> RepairFinding {
