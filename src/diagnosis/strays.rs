@@ -89,7 +89,7 @@ fn zero_pa(own_pa: f64) -> f64 {
 const HOSE_PA: f64 = 7_000.0;
 /// Part of the shut hoses whose gauge shows the air; that of the others shows the other side, through an open manifold. Source:
 /// engineering judgement.
-const SHOWS_AIR: f64 = 0.75;
+const SHOWS_AIR: f64 = 0.9;
 /// A hose is not suspected whose gauge is more standard deviations from both.
 const FAR_FROM_SHUT: f64 = 3.0;
 /// A pressure that nobody read, as a standard deviation, K: far more than any state allows.
