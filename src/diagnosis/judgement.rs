@@ -6,7 +6,7 @@ use super::faults::{NONE, index};
 use super::list::List;
 use super::looks::Observations;
 use super::next_check::{self, Standing};
-use super::posterior::{Posterior, Steps};
+use super::posterior::Posterior;
 use super::scene::Scene;
 use super::settings::Settings;
 use super::verdict::{self, Measured};
@@ -101,7 +101,7 @@ impl Judgement {
         };
         Self {
             verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
-            standing: Standing::of(case, posterior.off_scale),
+            standing: Standing::of(case, posterior.off_scale()),
             none_of_these: posterior.probability[NONE],
             rest,
             scene,
@@ -174,7 +174,7 @@ impl Judgement {
     /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
     pub fn mix_up(&self) -> Option<(MixUp, f64)> {
         let gauge_error = self.posterior.probability[index(Fault::GaugeError)];
-        let shares = MixUp::ALL.into_iter().zip(self.posterior.mix_ups);
+        let shares = MixUp::ALL.into_iter().zip(*self.posterior.mix_ups());
         let (likeliest, share) = shares.max_by(|a, b| a.1.total_cmp(&b.1))?;
         let probability = gauge_error * share;
         (probability >= 0.01).then_some((likeliest, probability))
@@ -210,10 +210,9 @@ impl Judgement {
         next_check::plan(&self.posterior, &self.scene, settings, self.standing)
     }
 
-    /// What each piece of evidence says of every fault, worked out once; ask it of as many pairs as are wanted.
-    pub fn reasons(&self) -> Reasons<'_> {
+    /// What each piece of evidence says of every fault; ask it of as many pairs as are wanted.
+    pub const fn reasons(&self) -> Reasons<'_> {
         Reasons {
-            steps: self.posterior.steps(&self.scene),
             posterior: &self.posterior,
         }
     }
@@ -222,7 +221,6 @@ impl Judgement {
 /// What each piece of evidence says of every fault; [`Judgement::reasons`] works it out.
 pub struct Reasons<'a> {
     posterior: &'a Posterior,
-    steps: Steps,
 }
 
 impl Reasons<'_> {
@@ -233,7 +231,7 @@ impl Reasons<'_> {
     ///
     /// Empty when one of the two does not exist in the system.
     pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        self.posterior.because(&self.steps, fault, rival)
+        self.posterior.because(fault, rival)
     }
 }
 

@@ -105,10 +105,9 @@ impl Looks {
     ///
     /// Errors: `NotFinite` and `OutOfRange` outside 0.001 to 0.999.
     pub fn check(&self) -> Result<(), Error> {
-        for chance in self.yes.iter().flatten() {
-            CHANCE.check(*chance)?;
-        }
-        Ok(())
+        let beyond = |chance: &&f64| !(CHANCE.low..=CHANCE.high).contains(*chance);
+        let first = self.yes.as_flattened().iter().find(beyond);
+        first.map_or(Ok(()), |chance| CHANCE.check(*chance).map(|_| ()))
     }
 
     /// The chance of "yes" under a hypothesis.
@@ -146,7 +145,11 @@ pub(super) type Sights = List<Sight, { Observation::ALL.len() }>;
 
 /// What was seen, correlated answers not counted twice: a "no" that the "yes" of another implies is left out, and answers
 /// that share a cause are weakened together.
-pub(super) fn add_sights(sights: &mut Sights, looks: &Looks, observations: &Observations) {
+pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
+    let mut sights = List::new(Sight {
+        observation: Observation::ClutchEngaged,
+        chance: [1.0; HYPOTHESES],
+    });
     for (observation, answer) in observations.answered() {
         if !answer && implied(observations, observation) {
             continue;
@@ -159,13 +162,8 @@ pub(super) fn add_sights(sights: &mut Sights, looks: &Looks, observations: &Obse
         }
         sights.push(Sight { observation, chance });
     }
+    sights
 }
-
-/// None.
-pub(super) const NO_SIGHTS: Sights = List::new(Sight {
-    observation: Observation::ClutchEngaged,
-    chance: [1.0; HYPOTHESES],
-});
 
 /// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.
 /// The chances are those under the hypotheses `of`.
@@ -234,8 +232,7 @@ mod tests {
     use super::*;
 
     fn odds(observations: &Observations, fault: Fault) -> f64 {
-        let mut sights = NO_SIGHTS;
-        add_sights(&mut sights, &Looks::default(), observations);
+        let sights = sights(&Looks::default(), observations);
         let of = |fault: Fault| sights.iter().map(|sight| sight.chance[index(fault)]).product::<f64>();
         of(fault) / of(Fault::NoFault)
     }

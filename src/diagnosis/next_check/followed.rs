@@ -25,6 +25,7 @@ impl Followed {
         let blank = Job {
             fault: Fault::NoFault,
             minutes: 0.0,
+            per_minute: 0.0,
             recovery: false,
         };
         let mut jobs = Jobs {
@@ -35,9 +36,11 @@ impl Followed {
         };
         for fault in Fault::ALL {
             if probability[index(fault)] >= FOLLOWED_FROM {
+                let minutes = prices.in_minutes(prices.repair(fault)) + verify;
                 jobs.jobs[jobs.count] = Job {
                     fault,
-                    minutes: prices.in_minutes(prices.repair(fault)) + verify,
+                    minutes,
+                    per_minute: 1.0 / minutes,
                     recovery: recovers(fault),
                 };
                 jobs.count += 1;

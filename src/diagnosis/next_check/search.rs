@@ -196,7 +196,7 @@ impl Search<'_> {
     /// the best order; and the first step.
     pub(crate) fn best(&self, state: &State, depth: usize) -> (f64, Move) {
         if depth == 0 {
-            let minutes = self.jobs.order(&state.belief, state.recovered).minutes;
+            let minutes = self.jobs.minutes(&state.belief, state.recovered);
             return (minutes + self.owed_minutes(state), Move::HandOver);
         }
         if depth > 1 {
@@ -205,7 +205,7 @@ impl Search<'_> {
         let order = self.jobs.order(&state.belief, state.recovered);
         let mut best = self.without_look(state, &order, depth);
         for (at, prospect) in self.open(state) {
-            if let Some(value) = self.last_look(state, at, prospect, order.least, best.0) {
+            if let Some(value) = self.last_look(state, at, prospect, best.0) {
                 best = (value, Move::Check(at));
             }
         }
@@ -214,16 +214,16 @@ impl Search<'_> {
 
     /// Expected minutes when this check is the last step that is planned; `None` where they are no less than `most`, which is
     /// seen as soon as the results so far, and who knows the fault behind the others, cost as much.
-    fn last_look(&self, state: &State, at: usize, prospect: &Prospect, mut least: f64, most: f64) -> Option<f64> {
+    fn last_look(&self, state: &State, at: usize, prospect: &Prospect, most: f64) -> Option<f64> {
         let mut value = state.total() * self.check_minutes(state, prospect);
+        let mut floor = self.jobs.floor(&state.belief, state.recovered || prospect.recovery);
         for result in &prospect.results {
-            if value + least >= most {
+            if value + floor >= most + EQUAL * most {
                 return None;
             }
             let next = state.after(prospect, at, result);
-            let order = self.jobs.order(&next.belief, next.recovered);
-            value += order.minutes + self.owed_minutes(&next);
-            least -= order.least;
+            value += self.jobs.minutes(&next.belief, next.recovered) + self.owed_minutes(&next);
+            floor -= self.jobs.floor(&next.belief, next.recovered);
         }
         (value < most).then_some(value)
     }

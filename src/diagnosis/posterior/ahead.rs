@@ -45,7 +45,7 @@ impl Posterior {
         let mut foreseen = Foreseen {
             chance: [None; FEATURES],
         };
-        let (Some(sound), Some(features)) = (&scene.sound, &self.features) else {
+        let (Some(sound), Some(features)) = (&scene.sound, self.features()) else {
             return foreseen;
         };
         let grounds = Grounds {
@@ -71,27 +71,27 @@ impl Posterior {
         let mut totals = [0.0; HYPOTHESES];
         let mut below = [[[0.0; 2]; HYPOTHESES]; FEATURES];
         let likely = |h: usize| h == NONE || h == index(Fault::NoFault) || self.probability[h] >= NEGLIGIBLE;
-        grounds.each_batch(&seen, likely, |batch| {
-            let tops = batch.tops(seen.read.count());
+        grounds.each_batch(&seen, &likely, &mut |batch| {
+            let tops = batch.tops()[seen.read.count()];
             let explained = open.map(|open| open.map(|open| batch.explained(&open.view)));
-            for terms in batch.terms() {
-                let densities = batch.densities(&terms, &tops);
-                for (at, hypothesis, _) in batch.each(&terms) {
+            batch.each_term(|terms| {
+                let densities = batch.densities(terms, &tops);
+                for (at, hypothesis, _) in batch.each(terms) {
                     totals[hypothesis] += densities[at];
                 }
                 for ((open, below), explained) in open.iter().zip(&mut below).zip(&explained) {
                     let (Some(open), Some(explained)) = (open, explained) else {
                         continue;
                     };
-                    let students = batch.foreseen(&terms, &open.view, explained);
-                    for (at, hypothesis, _) in batch.each(&terms) {
+                    let students = batch.foreseen(terms, &open.view, explained);
+                    for (at, hypothesis, _) in batch.each(terms) {
                         let student = students[at].as_read(open.noise);
                         for (sum, limit) in below[hypothesis].iter_mut().zip(open.limits) {
                             *sum += densities[at] * student.below(limit);
                         }
                     }
                 }
-            }
+            });
         });
         for ((open, below), chance) in open.iter().zip(&below).zip(&mut foreseen.chance) {
             if open.is_some() {
