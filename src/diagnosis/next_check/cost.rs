@@ -43,6 +43,8 @@ pub(crate) struct Jobs {
     pub(crate) recovery_minutes: f64,
     /// Somebody who knows more finds the cause, whatever it is; what he finds is then set right.
     pub(crate) hand_over_minutes: f64,
+    /// What no order costs less than, for each that is followed, the charge not yet recovered and recovered.
+    floors: [[f64; HYPOTHESES]; 2],
 }
 
 /// The repairs in their best order.
@@ -165,17 +167,31 @@ impl Jobs {
     }
 
     /// What no order costs less than, whatever is found out: each fault pays for itself, what no repair sets right is handed over.
-    /// What is too unlikely to be repaired on its own is handed over too, at less where its repair is dear.
     pub(crate) fn floor(&self, belief: &Belief, recovered: bool) -> f64 {
-        let (mut floor, mut total, mut dear) = (0.0, 0.0, 0.0);
-        for (job, p) in self.all().iter().zip(belief) {
-            let setup = if job.recovery && !recovered { self.recovery_minutes } else { 0.0 };
-            floor += p * (job.minutes + setup);
-            total += p;
-            dear += f64::max(job.minutes + setup - self.hand_over_minutes, 0.0);
+        let floors = &self.floors[usize::from(recovered)][..self.followed()];
+        belief.iter().zip(floors).map(|(p, floor)| p * floor).sum()
+    }
+
+    /// The repairs with what each costs at least, who knows that it is the right one; `recovery` and `hand_over` in minutes.
+    ///
+    /// What is too unlikely to be repaired on its own is handed over too, at less where its repair is dear.
+    pub(crate) fn of(jobs: [Job; REPAIRS], count: usize, recovery_minutes: f64, hand_over_minutes: f64) -> Self {
+        let floors = [recovery_minutes, 0.0].map(|recovery_minutes| {
+            let mut floors = [hand_over_minutes; HYPOTHESES];
+            let mut dear = 0.0;
+            for (floor, job) in floors.iter_mut().zip(&jobs[..count]) {
+                *floor = job.minutes + if job.recovery { recovery_minutes } else { 0.0 };
+                dear += f64::max(*floor - hand_over_minutes, 0.0);
+            }
+            floors.map(|floor| floor - NEGLIGIBLE * dear)
+        });
+        Self {
+            jobs,
+            count,
+            recovery_minutes,
+            hand_over_minutes,
+            floors,
         }
-        let rest = belief[self.count];
-        floor + rest * self.hand_over_minutes - NEGLIGIBLE * (total + rest) * dear
     }
 
     /// Tries the repairs in the best order.

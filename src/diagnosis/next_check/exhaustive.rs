@@ -26,21 +26,17 @@ impl Random {
 }
 
 fn jobs(random: &mut Random) -> Jobs {
-    Jobs {
-        jobs: core::array::from_fn(|at| {
-            let minutes = 5.0 + 300.0 * random.next();
-            Job {
-                // The sound vehicle, which is not repaired, stands last and is not possible.
-                fault: Fault::ALL[REPAIRS - 1 - at],
-                minutes,
-                per_minute: 1.0 / minutes,
-                recovery: random.next() < 0.5,
-            }
-        }),
-        count: REPAIRS,
-        recovery_minutes: 80.0 * random.next(),
-        hand_over_minutes: 240.0,
-    }
+    let jobs = core::array::from_fn(|at| {
+        let minutes = 5.0 + 300.0 * random.next();
+        Job {
+            // The sound vehicle, which is not repaired, stands last and is not possible.
+            fault: Fault::ALL[REPAIRS - 1 - at],
+            minutes,
+            per_minute: 1.0 / minutes,
+            recovery: random.next() < 0.5,
+        }
+    });
+    Jobs::of(jobs, REPAIRS, 80.0 * random.next(), 240.0)
 }
 
 fn belief(random: &mut Random, few: usize) -> [f64; HYPOTHESES] {

@@ -28,28 +28,24 @@ impl Followed {
             per_minute: 0.0,
             recovery: false,
         };
-        let mut jobs = Jobs {
-            jobs: [blank; REPAIRS],
-            count: 0,
-            recovery_minutes: prices.in_minutes(prices.recovery()),
-            hand_over_minutes: prices.in_minutes(prices.unknown()),
-        };
+        let (mut jobs, mut count) = ([blank; REPAIRS], 0);
         for fault in Fault::ALL {
             if probability[index(fault)] >= FOLLOWED_FROM {
                 let minutes = prices.in_minutes(prices.repair(fault)) + verify;
-                jobs.jobs[jobs.count] = Job {
+                jobs[count] = Job {
                     fault,
                     minutes,
                     per_minute: 1.0 / minutes,
                     recovery: recovers(fault),
                 };
-                jobs.count += 1;
+                count += 1;
             }
         }
-        let count = jobs.count;
-        put_in_order(&mut jobs.jobs[..count], |a, b| {
+        put_in_order(&mut jobs[..count], |a, b| {
             probability[index(a.fault)] * b.minutes > probability[index(b.fault)] * a.minutes
         });
+        let (recovery, hand_over) = (prices.recovery(), prices.unknown());
+        let jobs = Jobs::of(jobs, count, prices.in_minutes(recovery), prices.in_minutes(hand_over));
         let mut of = [NONE; HYPOTHESES];
         for (place, job) in of.iter_mut().zip(jobs.all()) {
             *place = index(job.fault);
