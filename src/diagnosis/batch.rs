@@ -7,7 +7,7 @@ use super::rows::{Bits, FaultRows, ShiftRow, number};
 use crate::circuit::FeatureVector;
 use crate::expected::{Component, View};
 use crate::numerics::multivariate_t::{
-    DIMENSIONS, Factor, Lanes, Matrix, Read, Student, TRIANGLE, Vector, Vectors, entry_of,
+    DIMENSIONS, Factor, Lanes, Read, Student, Symmetric, TRIANGLE, Vector, Vectors, entry_of,
 };
 use crate::numerics::sqrt;
 
@@ -401,7 +401,7 @@ impl<'a> OfSource<'a> {
     pub(super) fn add_unmoved<'b>(
         &self,
         batch: &mut Batch<'b>,
-        sound: &'b Matrix,
+        sound: &'b Symmetric,
         each: impl IntoIterator<Item = (&'b Vector, &'b Vector, [usize; 2])>,
         wanted: &dyn Fn(usize) -> bool,
         take: Take<'_>,
@@ -409,11 +409,11 @@ impl<'a> OfSource<'a> {
         'a: 'b,
     {
         let read = &self.seen.read;
-        let part = read.part_of(|i, j| sound[i][j]);
-        let more = read.part_of(|i, j| ANYTHING[i][j]);
+        let part = read.part_of(|i, j| sound.at(i, j));
+        let more = read.part_of(|i, j| ANYTHING.at(i, j));
         for (value, noise, [of_sound, of_any]) in each {
             let off = read.off(value, &self.component.mean);
-            let lane = |hypothesis: usize, more: Option<&'static Matrix>| Lane {
+            let lane = |hypothesis: usize, more: Option<&'static Symmetric>| Lane {
                 hypothesis,
                 base: &self.component.mean,
                 scale: Scale {
@@ -442,7 +442,7 @@ impl<'a> OfSource<'a> {
         if self.known && !rows.absorbing {
             // What is known of this vehicle is known of it with a fault too.
             scale.left = Some(core::array::from_fn(|i| {
-                let gained = KNOWN_OF_FAULTY * self.component.gained[i][i] / scale.entry(i, i);
+                let gained = KNOWN_OF_FAULTY * self.component.gained[i] / scale.entry(i, i);
                 sqrt(f64::max(1.0 - gained, 0.0))
             }));
         }
@@ -453,15 +453,15 @@ impl<'a> OfSource<'a> {
 /// A scale matrix in this case: the table's or a sound system's, and what comes on top of it.
 #[derive(Clone, Copy)]
 pub(super) struct Scale<'a> {
-    pub(super) base: &'a Matrix,
+    pub(super) base: &'a Symmetric,
     pub(super) table: Option<&'static [Bits; TRIANGLE]>,
-    pub(super) more: Option<&'a Matrix>,
+    pub(super) more: Option<&'a Symmetric>,
     /// What is left of each standard deviation where this vehicle is known; `None` where it is not.
     pub(super) left: Option<Vector>,
 }
 
 impl<'a> Scale<'a> {
-    const fn of(base: &'a Matrix) -> Self {
+    const fn of(base: &'a Symmetric) -> Self {
         Self {
             base,
             table: None,
@@ -472,9 +472,9 @@ impl<'a> Scale<'a> {
 
     pub(super) fn entry(&self, i: usize, j: usize) -> f64 {
         let table = self.table.map_or(0.0, |table| number(table[entry_of(i, j)]));
-        let more = self.more.map_or(0.0, |more| more[i][j]);
+        let more = self.more.map_or(0.0, |more| more.at(i, j));
         let left = self.left.as_ref().map_or(1.0, |left| left[i] * left[j]);
-        (self.base[i][j] + table + more) * left
+        (self.base.at(i, j) + table + more) * left
     }
 }
 

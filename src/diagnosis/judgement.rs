@@ -21,9 +21,9 @@ use crate::units::in_kelvins;
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
 /// It holds what reasons and plan are made from. What is told of it is a [`Diagnosis`], which is plain data.
-pub struct Judgement {
+pub struct Judgement<'a> {
     scene: Scene,
-    posterior: Posterior,
+    posterior: Posterior<'a>,
     standing: Standing,
     derived: Derived,
     faults: List<RankedFault, { Fault::ALL.len() }>,
@@ -36,9 +36,9 @@ pub struct Judgement {
     quality: List<QualityNote, { QualityNote::ALL.len() }>,
 }
 
-impl Judgement {
+impl<'a> Judgement<'a> {
     /// By settings that can be. A system whose compressor stands still has both sides at saturation while any liquid is left.
-    pub(super) fn of(case: &Case, settings: &Settings) -> Result<Self, Error> {
+    pub(super) fn of(case: &Case, settings: &'a Settings) -> Result<Self, Error> {
         case.check()?;
         let at_rest = case.conditions.at_rest(case.system.compressor);
         if at_rest && warm_for_rest(case) {
@@ -54,7 +54,7 @@ impl Judgement {
 
     /// A judgement that rests on observations alone, whatever was read.
     #[inline(never)]
-    fn unread(case: &Case, settings: &Settings) -> Result<Self, Error> {
+    fn unread(case: &Case, settings: &'a Settings) -> Result<Self, Error> {
         let mut silent = *case;
         silent.readings = Readings::default();
         let derived = derived(case)?;
@@ -78,7 +78,7 @@ impl Judgement {
     #[inline(never)]
     fn weighed(
         case: &Case,
-        settings: &Settings,
+        settings: &'a Settings,
         scene: Scene,
         (derived, read): (Derived, Option<FeatureVector>),
     ) -> Self {
@@ -220,7 +220,7 @@ impl Judgement {
 
 /// What each piece of evidence says of every fault; [`Judgement::reasons`] works it out.
 pub struct Reasons<'a> {
-    posterior: &'a Posterior,
+    posterior: &'a Posterior<'a>,
 }
 
 impl Reasons<'_> {

@@ -41,7 +41,7 @@ impl Grounds<'_> {
             let sound = component.scale();
             let unmoved = [(&seen.value, &seen.noise, [index(Fault::NoFault), NONE])];
             source.add_unmoved(&mut batch, &sound, unmoved, wanted, take);
-            let more = seen.read.part_of(|i, j| component.more[i][j]);
+            let more = seen.read.part_of(|i, j| component.more.at(i, j));
             let page = self.pages.of_source(component.source);
             for severe in [false, true] {
                 for rows in page.iter().filter(|rows| wanted(index(rows.fault))) {
@@ -116,7 +116,7 @@ impl Grounds<'_> {
             let count = 1 + usize::from(second.is_some());
             for component in self.sound.components() {
                 let [(i, value), (j, other)] = places.map(|n| (seen.read.places()[n], seen.value[n]));
-                let scale = |i: usize, j: usize| component.lasting[i][j] + component.passing[i][j] + ANYTHING[i][j];
+                let scale = |i: usize, j: usize| component.lasting.at(i, j) + component.passing.at(i, j) + ANYTHING.at(i, j);
                 let entries = [scale(i, i), scale(i, j), scale(j, j)];
                 let mut noise = [0.0; DIMENSIONS];
                 noise[..2].copy_from_slice(&places.map(|n| seen.noise[n]));
@@ -147,7 +147,7 @@ impl Grounds<'_> {
             return;
         };
         let source = OfSource::new(component, seen, self.sound.few());
-        let more = seen.read.part_of(|i, j| component.more[i][j]);
+        let more = seen.read.part_of(|i, j| component.more.at(i, j));
         let page = self.pages.of_source(component.source);
         let pumps = |rows: &&FaultRows| !rows.absorbing;
         let part = |rows: &'static FaultRows| {

@@ -1,7 +1,6 @@
 //! What eyes, ears and hands find, as chances under each hypothesis.
 
 use super::check_table::{EXCLUSIVE, OBSERVATIONS, SHARED};
-use super::faults::HYPOTHESES;
 use super::faults::index;
 use super::list::List;
 use crate::error::Error;
@@ -133,11 +132,22 @@ impl Default for Looks {
     }
 }
 
-/// One answer that counts, and its chance under each hypothesis.
+/// One answer that counts.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Sight {
     pub(super) observation: Observation,
-    pub(super) chance: [f64; HYPOTHESES],
+    answer: bool,
+    /// The share at which it counts beside others that share its cause.
+    weight: f64,
+}
+
+impl Sight {
+    /// Its chance under a hypothesis.
+    pub(super) fn chance(&self, looks: &Looks, hypothesis: usize) -> f64 {
+        let mut yes = [looks.chance(self.observation, hypothesis)];
+        temper(&mut yes, self.weight);
+        if self.answer { yes[0] } else { 1.0 - yes[0] }
+    }
 }
 
 /// The answers that count.
@@ -145,22 +155,21 @@ pub(super) type Sights = List<Sight, { Observation::ALL.len() }>;
 
 /// What was seen, correlated answers not counted twice: a "no" that the "yes" of another implies is left out, and answers
 /// that share a cause are weakened together.
-pub(super) fn sights(looks: &Looks, observations: &Observations) -> Sights {
+pub(super) fn sights(observations: &Observations) -> Sights {
     let mut sights = List::new(Sight {
         observation: Observation::ClutchEngaged,
-        chance: [1.0; HYPOTHESES],
+        answer: true,
+        weight: 1.0,
     });
     for (observation, answer) in observations.answered() {
-        if !answer && implied(observations, observation) {
-            continue;
+        if answer || !implied(observations, observation) {
+            let weight = weight(observations, observation);
+            sights.push(Sight {
+                observation,
+                answer,
+                weight,
+            });
         }
-        let weight = weight(observations, observation);
-        let mut chance = core::array::from_fn(|hypothesis| looks.chance(observation, hypothesis));
-        temper(&mut chance, weight);
-        if !answer {
-            chance = chance.map(|yes| 1.0 - yes);
-        }
-        sights.push(Sight { observation, chance });
     }
     sights
 }
@@ -232,8 +241,9 @@ mod tests {
     use super::*;
 
     fn odds(observations: &Observations, fault: Fault) -> f64 {
-        let sights = sights(&Looks::default(), observations);
-        let of = |fault: Fault| sights.iter().map(|sight| sight.chance[index(fault)]).product::<f64>();
+        let (sights, looks) = (sights(observations), Looks::default());
+        let chance = |sight: &Sight, fault: Fault| sight.chance(&looks, index(fault));
+        let of = |fault: Fault| sights.iter().map(|sight| chance(sight, fault)).product::<f64>();
         of(fault) / of(Fault::NoFault)
     }
 

@@ -127,7 +127,7 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
 /// assert_eq!(judgement.diagnosis(&settings)?.next_step, judgement.plan(&settings).steps.first().map(|step| step.action));
 /// # Ok::<(), coldloop::Error>(())
 /// ```
-pub fn judge(case: &Case, settings: &Settings) -> Result<Judgement, Error> {
+pub fn judge<'a>(case: &Case, settings: &'a Settings) -> Result<Judgement<'a>, Error> {
     settings.check()?;
     Judgement::of(case, settings)
 }
@@ -178,7 +178,7 @@ impl<'a> Judge<'a> {
     /// What is believed of this case, as [`judge`] has it.
     ///
     /// Errors: as [`diagnose`].
-    pub fn judge(&self, case: &Case) -> Result<Judgement, Error> {
+    pub fn judge(&self, case: &Case) -> Result<Judgement<'a>, Error> {
         Judgement::of(case, self.settings)
     }
 }

@@ -3,7 +3,6 @@
 use super::answer::TwoFaults;
 use super::batch::Seen;
 use super::fault_table::FAULTS;
-use super::faults::index;
 use super::likelihood::Grounds;
 use super::posterior::Posterior;
 use super::rows::FaultRow;
@@ -21,7 +20,7 @@ const RARE: f64 = 5e-4;
 /// Their shifts add up, at every pair of severities. Both are as common as they are alone, and a pair as common as
 /// `settings.two_faults` says.
 #[inline(never)]
-pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scene) -> Option<TwoFaults> {
+pub(super) fn likeliest(posterior: &Posterior<'_>, settings: &Settings, scene: &Scene) -> Option<TwoFaults> {
     let (sound, features) = (scene.sound.as_ref()?, posterior.features()?);
     let grounds = Grounds {
         sound,
@@ -57,10 +56,9 @@ pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scen
 }
 
 /// The chance of the answers when two faults are there: each answer is that of the fault which says more about it.
-fn answers(posterior: &Posterior, first: Fault, second: Fault) -> f64 {
+fn answers(posterior: &Posterior<'_>, first: Fault, second: Fault) -> f64 {
     let mut product = 1.0;
-    for sight in posterior.sights() {
-        let [sound, a, b] = [Fault::NoFault, first, second].map(|fault| sight.chance[index(fault)]);
+    for [sound, a, b] in posterior.sights([Fault::NoFault, first, second]) {
         product *= if libm::fabs(a - sound) > libm::fabs(b - sound) {
             a
         } else {

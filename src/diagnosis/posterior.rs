@@ -13,7 +13,7 @@ use super::faults::{HYPOTHESES, NONE, index};
 use super::features::{self, FEATURES, FIGURE_OF, place};
 use super::likelihood::{Grounds, unknown_way};
 use super::list::List;
-use super::looks::{Observations, Sights, sights};
+use super::looks::{Looks, Observations, Sights, sights};
 use super::rest;
 use super::scene::Scene;
 use super::settings::Settings;
@@ -26,7 +26,8 @@ pub(super) const NEGLIGIBLE: f64 = 1e-3;
 
 /// All that the readings and observations say.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Posterior {
+pub(super) struct Posterior<'a> {
+    looks: &'a Looks,
     /// Prior of each hypothesis; they sum to one.
     priors: [f64; HYPOTHESES],
     pages: Pages,
@@ -142,13 +143,13 @@ impl Weighed {
     }
 }
 
-impl Posterior {
+impl<'a> Posterior<'a> {
     /// What is believed of a case once everything was weighed: of a running system with its features, of one at rest by its
     /// pressure, of one of which `scene` knows nothing by what was seen alone.
     #[inline(never)]
     pub(super) fn of(
         case: &Case,
-        settings: &Settings,
+        settings: &'a Settings,
         scene: &Scene,
         (read, at_rest): (Option<FeatureVector>, bool),
     ) -> Self {
@@ -158,19 +159,20 @@ impl Posterior {
             (None, _) if at_rest => Weighed::resting(case, &priors),
             (Some(_) | None, _) => Weighed::NOTHING,
         };
-        let sights = sights(&settings.looks, &case.observations);
+        let (looks, sights) = (&settings.looks, sights(&case.observations));
         // Prior times likelihood times the chances of what was seen.
         let mut probability = priors;
         for (p, likelihood) in probability.iter_mut().zip(weighed.of_all()) {
             *p *= likelihood;
         }
         for sight in &sights {
-            for (p, chance) in probability.iter_mut().zip(sight.chance) {
-                *p *= chance;
+            for (h, p) in probability.iter_mut().enumerate() {
+                *p *= sight.chance(looks, h);
             }
         }
         let evidence = probability.iter().sum();
         let mut posterior = Self {
+            looks,
             priors,
             pages,
             weighed,
@@ -237,9 +239,10 @@ impl Posterior {
         self.priors[index(fault)]
     }
 
-    /// The answers that count, with their chances.
-    pub(super) fn sights(&self) -> &Sights {
-        &self.sights
+    /// The chances of the answers that count, under each of these faults.
+    pub(super) fn sights<const N: usize>(&self, faults: [Fault; N]) -> impl Iterator<Item = [f64; N]> {
+        let each = self.sights.iter();
+        each.map(move |sight| faults.map(|fault| sight.chance(self.looks, index(fault))))
     }
 
     /// What was seen.

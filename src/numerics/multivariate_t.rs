@@ -11,15 +11,10 @@ use super::sqrt;
 pub(crate) const DIMENSIONS: usize = 8;
 /// A point, or a difference of two.
 pub(crate) type Vector = [f64; DIMENSIONS];
-/// A scale matrix; both triangles are filled.
-pub(crate) type Matrix = [[f64; DIMENSIONS]; DIMENSIONS];
 /// Entries of a lower triangle, row by row.
 pub(crate) const TRIANGLE: usize = DIMENSIONS * (DIMENSIONS + 1) / 2;
 /// A lower triangle, row by row.
 pub(crate) type Triangle = [f64; TRIANGLE];
-
-/// All noughts.
-pub(crate) const ZERO: Matrix = [[0.0; DIMENSIONS]; DIMENSIONS];
 
 /// The part of a variance that is left at least when all other dimensions are known: keeps a factor from breaking down where two
 /// dimensions repeat each other.
@@ -106,6 +101,51 @@ impl Read {
             }
         }
         part
+    }
+}
+
+/// A symmetric matrix, as its lower triangle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Symmetric(pub(crate) Triangle);
+
+impl Symmetric {
+    /// All noughts.
+    pub(crate) const ZERO: Self = Self([0.0; TRIANGLE]);
+
+    /// By its entries.
+    pub(crate) fn of(entry: impl Fn(usize, usize) -> f64) -> Self {
+        let mut matrix = Self::ZERO;
+        for i in 0..DIMENSIONS {
+            for j in 0..=i {
+                matrix.0[ROW[i] + j] = entry(i, j);
+            }
+        }
+        matrix
+    }
+
+    /// The entry of a row and a column.
+    pub(crate) const fn at(&self, i: usize, j: usize) -> f64 {
+        self.0[entry_of(i, j)]
+    }
+
+    /// The same entry, to be changed.
+    pub(crate) const fn at_mut(&mut self, i: usize, j: usize) -> &mut f64 {
+        &mut self.0[entry_of(i, j)]
+    }
+
+    /// The sum of two.
+    pub(crate) fn plus(&self, other: &Self) -> Self {
+        Self(core::array::from_fn(|at| self.0[at] + other.0[at]))
+    }
+
+    /// Adds the variance of a shift that is known but for its size, of which this is one standard deviation.
+    pub(crate) fn add_along(&mut self, deviation: &Vector) {
+        *self = self.plus(&Self::of(|i, j| deviation[i] * deviation[j]));
+    }
+
+    /// Rows and columns times these factors.
+    pub(crate) fn scaled(&self, by: &Vector) -> Self {
+        Self::of(|i, j| self.at(i, j) * (by[i] * by[j]))
     }
 }
 
@@ -500,14 +540,11 @@ mod tests {
     }
 
     /// Some scale matrix, and a point.
-    fn some() -> (Matrix, Vector) {
-        let mut scale = ZERO;
-        for i in 0..DIMENSIONS {
-            for j in 0..DIMENSIONS {
-                let apart = i.abs_diff(j) as f64;
-                scale[i][j] = 4.0 * libm::exp(-0.4 * apart) + if i == j { 1.0 + i as f64 } else { 0.0 };
-            }
-        }
+    fn some() -> (Symmetric, Vector) {
+        let scale = Symmetric::of(|i, j| {
+            let apart = i.abs_diff(j) as f64;
+            4.0 * libm::exp(-0.4 * apart) + if i == j { 1.0 + i as f64 } else { 0.0 }
+        });
         (scale, [1.0, -2.0, 0.5, 3.0, -1.0, 0.3, 2.0, -0.7])
     }
 
@@ -520,7 +557,7 @@ mod tests {
         let noise = [0.5; DIMENSIONS];
         let factor = |read: &Read| {
             let mut factor = Factor::<1>::empty(read.count());
-            let part = read.part_of(|i, j| scale[i][j]);
+            let part = read.part_of(|i, j| scale.at(i, j));
             factor.fill(0, part.into_iter(), &noise);
             factor.factorise();
             factor
@@ -536,7 +573,7 @@ mod tests {
             five.peaks()[count] * factor.narrow()[count][0] * five.fall(squared, count)[0]
         };
         let given = |own: f64, (independent, [squared]): (Vectors<1>, [f64; 1])| {
-            let (row, [left]) = fewer.explained(some_read.part(&scale[6]).map(|with| [with]), [own]);
+            let (row, [left]) = fewer.explained(some_read.part(&core::array::from_fn(|i| scale.at(i, 6))).map(|with| [with]), [own]);
             Student {
                 mean: fewer.product(&row, &independent)[0],
                 scale: sqrt(left * five.stretch(squared, 3)),
@@ -553,11 +590,11 @@ mod tests {
         }
         let alone = density(&fewer, seen.1, 3);
         assert!((sum / alone - 1.0).abs() < 1e-6, "{sum} {alone}");
-        let mean = given(scale[6][6], seen).mean;
+        let mean = given(scale.at(6, 6), seen).mean;
         assert!((first / sum - mean).abs() < 1e-4, "{} {mean}", first / sum);
         // The density at a point is that of the others times that of the last one.
         off[6] = 1.3;
-        let last = given(scale[6][6] + noise[6], seen);
+        let last = given(scale.at(6, 6) + noise[6], seen);
         let last = last.density_from(last.top(), 1.3).0;
         let (independent, squared) = at(&more, &more_read, &off);
         let both = density(&more, squared, 4);

@@ -61,7 +61,7 @@ impl Prospects {
     #[inline(never)]
     pub(super) fn look_ahead(
         &mut self,
-        posterior: &Posterior,
+        posterior: &Posterior<'_>,
         scene: &Scene,
         settings: &Settings,
         standing: Standing,
@@ -127,7 +127,7 @@ impl Prospects {
     }
 
     /// Which looks tell little after others, and which come before others.
-    fn order(&mut self, posterior: &Posterior) {
+    fn order(&mut self, posterior: &Posterior<'_>) {
         let asked: [Option<Observation>; Check::ALL.len()] =
             core::array::from_fn(|at| self.looks.get(at).and_then(|prospect| prospect.asks));
         let no_pressure = !posterior.knows(Feature::LowSide) && !posterior.knows(Feature::HighSide);
@@ -180,7 +180,7 @@ impl Prospect {
 
 /// What looks are foreseen from.
 struct Source<'a> {
-    posterior: &'a Posterior,
+    posterior: &'a Posterior<'a>,
     foreseen: Foreseen,
     settings: &'a Settings,
     followed: &'a Followed,

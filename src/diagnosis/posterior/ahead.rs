@@ -38,7 +38,7 @@ impl Foreseen {
     }
 }
 
-impl Posterior {
+impl Posterior<'_> {
     /// What every figure that was not read would show, given all that was.
     #[inline(never)]
     pub(in crate::diagnosis) fn foreseen(&self, scene: &Scene) -> Foreseen {

@@ -6,7 +6,7 @@ use crate::diagnosis::faults::index;
 use crate::diagnosis::list::List;
 use crate::names::Fault;
 
-impl Posterior {
+impl Posterior<'_> {
     /// What argues for `fault` and against `rival`: contributions that add up to the logarithm of their odds.
     pub(in crate::diagnosis) fn because(
         &self,
@@ -41,10 +41,10 @@ impl Posterior {
                 }),
             }
         }
-        for sight in &self.sights {
+        for (sight, [a, b]) in self.sights.iter().zip(self.sights([fault, rival])) {
             because.push(Contribution {
                 evidence: Evidence::Observation(sight.observation),
-                log_odds: libm::log(sight.chance[a] / sight.chance[b]),
+                log_odds: libm::log(a / b),
             });
         }
         because
