@@ -55,7 +55,8 @@ fn contributions_add_up_to_the_log_odds() {
         .with(Observation::HubTurnsFreely, true)
         .with(Observation::SightGlassBubbles, false);
     let (answer, judgement) = (judged(&case), judge(&case, &Settings::default()).unwrap());
-    let reasons = judgement.reasons();
+    let settings = Settings::default();
+    let reasons = judgement.reasons(&settings);
     for one in &answer.faults {
         for other in &answer.faults {
             let because = reasons.because(one.fault, other.fault);
@@ -88,7 +89,7 @@ fn faults_that_the_system_cannot_have_are_not_named() {
     ] {
         assert!(answer.ranked(absent).is_none(), "{absent}");
         let judgement = judge(&case, &Settings::default()).unwrap();
-        assert!(judgement.reasons().because(absent, Fault::Undercharge).is_empty());
+        assert!(judgement.reasons(&Settings::default()).because(absent, Fault::Undercharge).is_empty());
     }
     assert!(answer.ranked(Fault::OrificeRestricted).is_some());
     assert!(judged(&worn()).ranked(Fault::OrificeRestricted).is_none());
@@ -111,7 +112,7 @@ fn a_reading_that_was_not_taken_argues_nothing() {
     let without = judge(&without, &Settings::default()).unwrap();
     assert!(
         without
-            .reasons()
+            .reasons(&Settings::default())
             .because(Fault::WornCompressor, Fault::NoFault)
             .iter()
             .all(|c| { c.evidence != coldloop::diagnosis::Evidence::Feature(Feature::Vent) })

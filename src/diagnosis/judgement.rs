@@ -4,7 +4,7 @@ use super::answer::{Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFau
 use super::case::Case;
 use super::faults::{NONE, index};
 use super::list::List;
-use super::looks::Observations;
+use super::looks::{Looks, Observations};
 use super::next_check::{self, Standing};
 use super::posterior::Posterior;
 use super::scene::Scene;
@@ -21,9 +21,9 @@ use crate::units::in_kelvins;
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
 /// It holds what reasons and plan are made from. What is told of it is a [`Diagnosis`], which is plain data.
-pub struct Judgement<'a> {
+pub struct Judgement {
     scene: Scene,
-    posterior: Posterior<'a>,
+    posterior: Posterior,
     standing: Standing,
     derived: Derived,
     faults: List<RankedFault, { Fault::ALL.len() }>,
@@ -36,9 +36,9 @@ pub struct Judgement<'a> {
     quality: List<QualityNote, { QualityNote::ALL.len() }>,
 }
 
-impl<'a> Judgement<'a> {
+impl Judgement {
     /// By settings that can be. A system whose compressor stands still has both sides at saturation while any liquid is left.
-    pub(super) fn of(case: &Case, settings: &'a Settings) -> Result<Self, Error> {
+    pub(super) fn of(case: &Case, settings: &Settings) -> Result<Self, Error> {
         case.check()?;
         let at_rest = case.conditions.at_rest(case.system.compressor);
         if at_rest && warm_for_rest(case) {
@@ -54,7 +54,7 @@ impl<'a> Judgement<'a> {
 
     /// A judgement that rests on observations alone, whatever was read.
     #[inline(never)]
-    fn unread(case: &Case, settings: &'a Settings) -> Result<Self, Error> {
+    fn unread(case: &Case, settings: &Settings) -> Result<Self, Error> {
         let mut silent = *case;
         silent.readings = Readings::default();
         let derived = derived(case)?;
@@ -78,7 +78,7 @@ impl<'a> Judgement<'a> {
     #[inline(never)]
     fn weighed(
         case: &Case,
-        settings: &'a Settings,
+        settings: &Settings,
         scene: Scene,
         (derived, read): (Derived, Option<FeatureVector>),
     ) -> Self {
@@ -210,17 +210,19 @@ impl<'a> Judgement<'a> {
         next_check::plan(&self.posterior, &self.scene, settings, self.standing)
     }
 
-    /// What each piece of evidence says of every fault; ask it of as many pairs as are wanted.
-    pub const fn reasons(&self) -> Reasons<'_> {
+    /// What each piece of evidence says of every fault, by the settings of the judgement; ask it of as many pairs as are wanted.
+    pub const fn reasons<'a>(&'a self, settings: &'a Settings) -> Reasons<'a> {
         Reasons {
             posterior: &self.posterior,
+            looks: &settings.looks,
         }
     }
 }
 
 /// What each piece of evidence says of every fault; [`Judgement::reasons`] works it out.
 pub struct Reasons<'a> {
-    posterior: &'a Posterior<'a>,
+    posterior: &'a Posterior,
+    looks: &'a Looks,
 }
 
 impl Reasons<'_> {
@@ -231,7 +233,7 @@ impl Reasons<'_> {
     ///
     /// Empty when one of the two does not exist in the system.
     pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        self.posterior.because(fault, rival)
+        self.posterior.because(self.looks, fault, rival)
     }
 }
 

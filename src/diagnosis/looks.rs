@@ -1,7 +1,7 @@
 //! What eyes, ears and hands find, as chances under each hypothesis.
 
 use super::check_table::{EXCLUSIVE, OBSERVATIONS, SHARED};
-use super::faults::index;
+use super::faults::{HYPOTHESES, index};
 use super::list::List;
 use crate::error::Error;
 use crate::names::{Fault, Observation, Quantity};
@@ -175,15 +175,9 @@ pub(super) fn sights(observations: &Observations) -> Sights {
 }
 
 /// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.
-/// The chances are those under the hypotheses `of`.
-pub(super) fn expected<const N: usize>(
-    looks: &Looks,
-    observations: &Observations,
-    observation: Observation,
-    of: &[usize; N],
-) -> [f64; N] {
+pub(super) fn expected(looks: &Looks, observations: &Observations, observation: Observation) -> [f64; HYPOTHESES] {
     let weight = weight(observations, observation);
-    let mut chances = of.map(|hypothesis| looks.chance(observation, hypothesis));
+    let mut chances = core::array::from_fn(|hypothesis| looks.chance(observation, hypothesis));
     temper(&mut chances, weight);
     chances
 }

@@ -121,13 +121,13 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
 /// let settings = Settings::default();
 /// let judgement = judge(&case, &settings)?;
 /// let leading = judgement.faults()[0];
-/// let because = judgement.reasons().because(leading.fault, leading.rival);
+/// let because = judgement.reasons(&settings).because(leading.fault, leading.rival);
 /// let sum: f64 = because.iter().map(|reason| reason.log_odds).sum();
 /// assert!(sum > 0.0);
 /// assert_eq!(judgement.diagnosis(&settings)?.next_step, judgement.plan(&settings).steps.first().map(|step| step.action));
 /// # Ok::<(), coldloop::Error>(())
 /// ```
-pub fn judge<'a>(case: &Case, settings: &'a Settings) -> Result<Judgement<'a>, Error> {
+pub fn judge(case: &Case, settings: &Settings) -> Result<Judgement, Error> {
     settings.check()?;
     Judgement::of(case, settings)
 }
@@ -178,7 +178,7 @@ impl<'a> Judge<'a> {
     /// What is believed of this case, as [`judge`] has it.
     ///
     /// Errors: as [`diagnose`].
-    pub fn judge(&self, case: &Case) -> Result<Judgement<'a>, Error> {
+    pub fn judge(&self, case: &Case) -> Result<Judgement, Error> {
         Judgement::of(case, self.settings)
     }
 }

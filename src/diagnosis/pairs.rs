@@ -4,6 +4,7 @@ use super::answer::TwoFaults;
 use super::batch::Seen;
 use super::fault_table::FAULTS;
 use super::likelihood::Grounds;
+use super::looks::Looks;
 use super::posterior::Posterior;
 use super::rows::FaultRow;
 use super::scene::Scene;
@@ -20,7 +21,7 @@ const RARE: f64 = 5e-4;
 /// Their shifts add up, at every pair of severities. Both are as common as they are alone, and a pair as common as
 /// `settings.two_faults` says.
 #[inline(never)]
-pub(super) fn likeliest(posterior: &Posterior<'_>, settings: &Settings, scene: &Scene) -> Option<TwoFaults> {
+pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scene) -> Option<TwoFaults> {
     let (sound, features) = (scene.sound.as_ref()?, posterior.features()?);
     let grounds = Grounds {
         sound,
@@ -39,7 +40,7 @@ pub(super) fn likeliest(posterior: &Posterior<'_>, settings: &Settings, scene: &
     grounds.each_pair(&seen, tried, |first, second, density| {
         #[cfg(test)]
         tally::one_more(Work::Pair);
-        let weight = prior(first, second) * density * answers(posterior, first, second);
+        let weight = prior(first, second) * density * answers(posterior, &settings.looks, first, second);
         all += weight;
         if best.is_none_or(|(_, _, most)| weight > most) {
             best = Some((first, second, weight));
@@ -56,9 +57,9 @@ pub(super) fn likeliest(posterior: &Posterior<'_>, settings: &Settings, scene: &
 }
 
 /// The chance of the answers when two faults are there: each answer is that of the fault which says more about it.
-fn answers(posterior: &Posterior<'_>, first: Fault, second: Fault) -> f64 {
+fn answers(posterior: &Posterior, looks: &Looks, first: Fault, second: Fault) -> f64 {
     let mut product = 1.0;
-    for [sound, a, b] in posterior.sights([Fault::NoFault, first, second]) {
+    for [sound, a, b] in posterior.sights(looks, [Fault::NoFault, first, second]) {
         product *= if libm::fabs(a - sound) > libm::fabs(b - sound) {
             a
         } else {

@@ -19,15 +19,13 @@ use super::scene::Scene;
 use super::settings::Settings;
 use crate::circuit::{Estimate, FeatureVector};
 use crate::names::{Fault, Feature, MixUp, Observation};
-pub(super) use ahead::Foreseen;
 
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
 
 /// All that the readings and observations say.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Posterior<'a> {
-    looks: &'a Looks,
+pub(super) struct Posterior {
     /// Prior of each hypothesis; they sum to one.
     priors: [f64; HYPOTHESES],
     pages: Pages,
@@ -143,13 +141,13 @@ impl Weighed {
     }
 }
 
-impl<'a> Posterior<'a> {
+impl Posterior {
     /// What is believed of a case once everything was weighed: of a running system with its features, of one at rest by its
     /// pressure, of one of which `scene` knows nothing by what was seen alone.
     #[inline(never)]
     pub(super) fn of(
         case: &Case,
-        settings: &'a Settings,
+        settings: &Settings,
         scene: &Scene,
         (read, at_rest): (Option<FeatureVector>, bool),
     ) -> Self {
@@ -159,7 +157,7 @@ impl<'a> Posterior<'a> {
             (None, _) if at_rest => Weighed::resting(case, &priors),
             (Some(_) | None, _) => Weighed::NOTHING,
         };
-        let (looks, sights) = (&settings.looks, sights(&case.observations));
+        let sights = sights(&case.observations);
         // Prior times likelihood times the chances of what was seen.
         let mut probability = priors;
         for (p, likelihood) in probability.iter_mut().zip(weighed.of_all()) {
@@ -167,12 +165,11 @@ impl<'a> Posterior<'a> {
         }
         for sight in &sights {
             for (h, p) in probability.iter_mut().enumerate() {
-                *p *= sight.chance(looks, h);
+                *p *= sight.chance(&settings.looks, h);
             }
         }
         let evidence = probability.iter().sum();
         let mut posterior = Self {
-            looks,
             priors,
             pages,
             weighed,
@@ -240,9 +237,9 @@ impl<'a> Posterior<'a> {
     }
 
     /// The chances of the answers that count, under each of these faults.
-    pub(super) fn sights<const N: usize>(&self, faults: [Fault; N]) -> impl Iterator<Item = [f64; N]> {
+    pub(super) fn sights<const N: usize>(&self, looks: &Looks, faults: [Fault; N]) -> impl Iterator<Item = [f64; N]> {
         let each = self.sights.iter();
-        each.map(move |sight| faults.map(|fault| sight.chance(self.looks, index(fault))))
+        each.map(move |sight| faults.map(|fault| sight.chance(looks, index(fault))))
     }
 
     /// What was seen.

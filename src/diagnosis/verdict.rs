@@ -28,7 +28,7 @@ const OUT_OF_LINE: f64 = 0.6;
 const LIMIT_80: f64 = 1.281_551_565_544_600_4;
 
 /// The faults that exist in the system, the likeliest first.
-pub(super) fn ranked(posterior: &Posterior<'_>, scene: &Scene) -> List<RankedFault, { Fault::ALL.len() }> {
+pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, { Fault::ALL.len() }> {
     let mut ranked = List::new(RankedFault::BLANK);
     for fault in Fault::ALL {
         if row(fault).exists(scene.bit) {
@@ -55,7 +55,7 @@ pub(super) fn ranked(posterior: &Posterior<'_>, scene: &Scene) -> List<RankedFau
     ranked
 }
 
-fn severity(posterior: &Posterior<'_>, fault: Fault) -> Option<(f64, f64)> {
+fn severity(posterior: &Posterior, fault: Fault) -> Option<(f64, f64)> {
     (!row(fault).measure.is_empty()).then(|| posterior.severity(fault))
 }
 
@@ -71,7 +71,7 @@ pub(super) struct Measured {
 /// What was measured against what a sound system shows.
 ///
 /// The condenser outlet speaks for the liquid line where that was not read, and is judged by its band.
-pub(super) fn measured(posterior: &Posterior<'_>, scene: &Scene, derived: &Derived) -> List<Measured, FEATURES> {
+pub(super) fn measured(posterior: &Posterior, scene: &Scene, derived: &Derived) -> List<Measured, FEATURES> {
     let mut all = List::new(Measured {
         feature: Feature::LowSide,
         measured: 0.0,
@@ -165,7 +165,7 @@ const REST_BAND: Band<f64> = {
 /// The measured figure that fits the leading explanation clearly worse than anything at all would.
 #[inline(never)]
 pub(super) fn out_of_line(
-    posterior: &Posterior<'_>,
+    posterior: &Posterior,
     scene: &Scene,
     measured: &[Measured],
     leading: Fault,
@@ -185,7 +185,7 @@ pub(super) fn out_of_line(
 /// What the readings allow one to say.
 pub(super) fn verdict(
     settings: &Settings,
-    posterior: &Posterior<'_>,
+    posterior: &Posterior,
     ranked: &[RankedFault],
     measured: &[Measured],
     (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
@@ -286,7 +286,7 @@ pub(super) const LIMIT_95: f64 = 1.959_963_984_540_054;
 pub(super) fn quality(
     case: &Case,
     scene: &Scene,
-    posterior: &Posterior<'_>,
+    posterior: &Posterior,
     (out_of_line, two_faults): (Option<Feature>, Option<TwoFaults>),
 ) -> List<QualityNote, { QualityNote::ALL.len() }> {
     let conditions = &case.conditions;

@@ -100,13 +100,13 @@ impl Visit {
     ///
     /// Errors: as [`Self::diagnose`].
     #[inline(never)] // so that no caller keeps a second one on its stack
-    pub fn judge(&self) -> Result<Box<Judgement<'_>>, Refusal> {
+    pub fn judge(&self) -> Result<Box<Judgement>, Refusal> {
         let judgement = judge(&self.case, &self.settings).map(Box::new);
         judgement.map_err(|error| self.blamed(error))
     }
 
     /// What a judgement tells.
-    pub(crate) fn told(&self, judgement: &Judgement<'_>) -> Result<Diagnosis, Refusal> {
+    pub(crate) fn told(&self, judgement: &Judgement) -> Result<Diagnosis, Refusal> {
         judgement.diagnosis(&self.settings).map_err(|error| self.blamed(error))
     }
 

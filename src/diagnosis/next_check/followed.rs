@@ -66,9 +66,11 @@ impl Followed {
     }
 
     /// The figures of the hypotheses that are followed.
-    pub(super) fn gather(&self, figures: &mut Belief, of: &dyn Fn(usize) -> f64) {
+    pub(super) fn gather(&self, of: impl Fn(usize) -> f64) -> Belief {
+        let mut figures = [0.0; HYPOTHESES];
         for (figure, hypothesis) in figures.iter_mut().zip(&self.of[..self.count]) {
             *figure = of(*hypothesis);
         }
+        figures
     }
 }

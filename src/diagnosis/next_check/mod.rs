@@ -68,7 +68,7 @@ pub(super) const fn unranked() -> List<RankedCheck, TOLD> {
 
 /// What to do next, and which checks are worth their cost.
 #[inline(never)]
-pub(super) fn next(posterior: &Posterior<'_>, scene: &Scene, settings: &Settings, standing: Standing) -> Next {
+pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Next {
     searched(posterior, scene, settings, standing, |bench, search, weighing| Next {
         step: if standing.at_rest {
             Some(Action::Check(Check::RunAndRead))
@@ -81,7 +81,7 @@ pub(super) fn next(posterior: &Posterior<'_>, scene: &Scene, settings: &Settings
 
 /// The steps ahead.
 #[inline(never)]
-pub(super) fn plan(posterior: &Posterior<'_>, scene: &Scene, settings: &Settings, standing: Standing) -> Plan {
+pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Plan {
     let mut plan = Plan::EMPTY;
     if standing.at_rest {
         plan.steps.push(Step {
@@ -99,7 +99,7 @@ pub(super) fn plan(posterior: &Posterior<'_>, scene: &Scene, settings: &Settings
 
 /// What is taken from the search over all looks that can still be taken, once every first step is weighed.
 fn searched<R>(
-    posterior: &Posterior<'_>,
+    posterior: &Posterior,
     scene: &Scene,
     settings: &Settings,
     standing: Standing,
@@ -119,7 +119,7 @@ fn searched<R>(
 
 /// Beliefs, prices, and all looks that can still be taken.
 struct Bench<'a> {
-    posterior: &'a Posterior<'a>,
+    posterior: &'a Posterior,
     settings: &'a Settings,
     standing: Standing,
     prospects: &'a Prospects,
@@ -129,7 +129,7 @@ struct Bench<'a> {
 
 impl<'a> Bench<'a> {
     fn of(
-        posterior: &'a Posterior<'a>,
+        posterior: &'a Posterior,
         settings: &'a Settings,
         standing: Standing,
         (followed, jobs, prospects): (&Followed, &'a Jobs, &'a Prospects),
@@ -151,8 +151,7 @@ impl<'a> Bench<'a> {
     fn search(&self) -> Search<'_> {
         Search {
             jobs: self.jobs,
-            prospects: self.prospects.all(),
-            before_opening: self.prospects.before_opening,
+            prospects: self.prospects,
             beam: BEAM,
             followed: FOLLOWED,
             within: u64::MAX,
@@ -221,8 +220,8 @@ impl<'a> Bench<'a> {
             saving,
             ..blank(prospect.check)
         };
-        for result in &prospect.results {
-            let belief = self.state.belief_after(result);
+        for result in prospect.results() {
+            let belief = self.prospects.after(&self.state.belief, prospect, &result);
             let total: f64 = belief.iter().sum();
             if total <= 0.0 {
                 continue;

@@ -4,12 +4,14 @@ use super::Posterior;
 use crate::diagnosis::answer::{Contribution, EVIDENCE, Evidence};
 use crate::diagnosis::faults::index;
 use crate::diagnosis::list::List;
+use crate::diagnosis::looks::Looks;
 use crate::names::Fault;
 
-impl Posterior<'_> {
+impl Posterior {
     /// What argues for `fault` and against `rival`: contributions that add up to the logarithm of their odds.
     pub(in crate::diagnosis) fn because(
         &self,
+        looks: &Looks,
         fault: Fault,
         rival: Fault,
     ) -> List<Contribution, EVIDENCE> {
@@ -41,7 +43,7 @@ impl Posterior<'_> {
                 }),
             }
         }
-        for (sight, [a, b]) in self.sights.iter().zip(self.sights([fault, rival])) {
+        for (sight, [a, b]) in self.sights.iter().zip(self.sights(looks, [fault, rival])) {
             because.push(Contribution {
                 evidence: Evidence::Observation(sight.observation),
                 log_odds: libm::log(a / b),
