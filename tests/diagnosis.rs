@@ -89,7 +89,12 @@ fn faults_that_the_system_cannot_have_are_not_named() {
     ] {
         assert!(answer.ranked(absent).is_none(), "{absent}");
         let judgement = judge(&case, &Settings::default()).unwrap();
-        assert!(judgement.reasons(&Settings::default()).because(absent, Fault::Undercharge).is_empty());
+        assert!(
+            judgement
+                .reasons(&Settings::default())
+                .because(absent, Fault::Undercharge)
+                .is_empty()
+        );
     }
     assert!(answer.ranked(Fault::OrificeRestricted).is_some());
     assert!(judged(&worn()).ranked(Fault::OrificeRestricted).is_none());

@@ -70,7 +70,12 @@ fn the_reasons_call_a_figure_as_the_list_does() {
     for (name, _) in NAMED {
         let (case, diagnosis) = diagnosed(name);
         let judgement = judge(&case, &Settings::default()).unwrap();
-        let text = report::text(&case, &diagnosis, &judgement.reasons(&Settings::default()), report::Units::Metric);
+        let text = report::text(
+            &case,
+            &diagnosis,
+            &judgement.reasons(&Settings::default()),
+            report::Units::Metric,
+        );
         let (list, reasons) = text.split_once("\nWhy ").unwrap();
         for figure in ["low side", "high side", "superheat", "subcooling"] {
             let reason = reasons
@@ -301,7 +306,13 @@ fn earlier_healthy_visits_sharpen_what_is_expected() {
     };
     assert!(width(&own) < 0.85 * width(&any), "{} {}", width(&own), width(&any));
     assert!(any.quality.contains(&QualityNote::GenericBand) && !own.quality.contains(&QualityNote::GenericBand));
-    let json = report::json(&case, &own, &judge(&case, &Settings::default()).unwrap().reasons(&Settings::default()));
+    let json = report::json(
+        &case,
+        &own,
+        &judge(&case, &Settings::default())
+            .unwrap()
+            .reasons(&Settings::default()),
+    );
     assert!(json.contains(r#""expected_basis":"own-readings""#));
 }
 

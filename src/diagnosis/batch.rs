@@ -227,11 +227,7 @@ impl<'a> Batch<'a> {
     /// of reading.
     ///
     /// By the block of the figure in the inverse of the matrix.
-    pub(super) fn each_without(
-        &self,
-        figures: &[Option<Places>; FEATURES],
-        mut take: impl FnMut(usize, usize, f64),
-    ) {
+    pub(super) fn each_without(&self, figures: &[Option<Places>; FEATURES], mut take: impl FnMut(usize, usize, f64)) {
         let count = self.source.seen.read.count();
         let narrow = self.factor.narrow()[count];
         let unit = |place: usize| {
@@ -244,7 +240,11 @@ impl<'a> Batch<'a> {
             let (one, other) = (unit(first), second.map(unit));
             let own = self.factor.product(&one, &one);
             other.map_or((own, [0.0; WIDE], [1.0; WIDE]), |other| {
-                (own, self.factor.product(&one, &other), self.factor.product(&other, &other))
+                (
+                    own,
+                    self.factor.product(&one, &other),
+                    self.factor.product(&other, &other),
+                )
             })
         };
         let blocks = figures.map(|figure| figure.map(block));

@@ -2,10 +2,10 @@
 
 use super::answer::{Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
-use super::faults::{NONE, index};
+use super::faults::{NONE, Priors, index};
 use super::list::List;
 use super::looks::{Looks, Observations};
-use super::next_check::{self, Standing};
+use super::next_check::{self, Next, Standing};
 use super::posterior::Posterior;
 use super::scene::Scene;
 use super::settings::Settings;
@@ -38,27 +38,30 @@ pub struct Judgement {
 
 impl Judgement {
     /// By settings that can be. A system whose compressor stands still has both sides at saturation while any liquid is left.
-    pub(super) fn of(case: &Case, settings: &Settings) -> Result<Self, Error> {
+    pub(super) fn of(case: &Case, settings: &Settings, priors: &Priors) -> Result<Self, Error> {
         case.check()?;
         let at_rest = case.conditions.at_rest(case.system.compressor);
         if at_rest && warm_for_rest(case) {
-            return Self::unread(case, settings);
+            return Self::unread(case, (settings, priors));
         }
-        let scene = if at_rest { Scene::of(case, None) } else { running(case)? };
+        let mut scene = Scene::of(case);
+        if !at_rest {
+            sound(case, &mut scene.sound)?;
+        }
         let read = match &scene.sound {
             Some(sound) => features::running(case, sound, None)?,
             None => None,
         };
-        Ok(Self::weighed(case, settings, scene, (derived(case)?, read)))
+        Ok(Self::weighed(case, (settings, priors), &scene, (derived(case)?, read)))
     }
 
     /// A judgement that rests on observations alone, whatever was read.
     #[inline(never)]
-    fn unread(case: &Case, settings: &Settings) -> Result<Self, Error> {
+    fn unread(case: &Case, by: (&Settings, &Priors)) -> Result<Self, Error> {
         let mut silent = *case;
         silent.readings = Readings::default();
         let derived = derived(case)?;
-        let mut judgement = Self::weighed(&silent, settings, Scene::of(case, None), (derived, None));
+        let mut judgement = Self::weighed(&silent, by, &Scene::of(case), (derived, None));
         judgement.rest = None;
         if case.observations == Observations::NONE {
             // Nothing but what is usual would speak from the odds.
@@ -78,21 +81,28 @@ impl Judgement {
     #[inline(never)]
     fn weighed(
         case: &Case,
-        settings: &Settings,
-        scene: Scene,
+        (settings, priors): (&Settings, &Priors),
+        scene: &Scene,
         (derived, read): (Derived, Option<FeatureVector>),
     ) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
-        let posterior = Posterior::of(case, settings, &scene, (read, at_rest));
-        let faults = verdict::ranked(&posterior, &scene);
+        let posterior = Posterior::of(case, (settings, priors), scene, (read, at_rest));
+        Self::concluded(case, settings, scene, (derived, posterior))
+    }
+
+    /// What follows from the posterior.
+    #[inline(never)] // so that the posterior is worked out on less stack
+    fn concluded(case: &Case, settings: &Settings, scene: &Scene, (derived, posterior): (Derived, Posterior)) -> Self {
+        let at_rest = case.conditions.at_rest(case.system.compressor);
+        let faults = verdict::ranked(&posterior, scene);
         let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
-        let measured = verdict::measured(&posterior, &scene, &derived);
-        let out_of_line = verdict::out_of_line(&posterior, &scene, &measured, leading);
+        let measured = verdict::measured(&posterior, scene, &derived);
+        let out_of_line = verdict::out_of_line(&posterior, scene, &measured, leading);
         let doubtful = posterior.unexplained >= BAD_FIT || out_of_line.is_some();
         let two_faults = doubtful
-            .then(|| pairs::likeliest(&posterior, settings, &scene))
+            .then(|| pairs::likeliest(&posterior, settings, scene))
             .flatten();
-        let mut quality = verdict::quality(case, &scene, &posterior, (out_of_line, two_faults));
+        let mut quality = verdict::quality(case, scene, &posterior, (out_of_line, two_faults));
         notes::add(case, &derived, &mut quality);
         let rest = match posterior.rest() {
             Some(measured) => Some(rest_finding(measured)),
@@ -104,7 +114,7 @@ impl Judgement {
             standing: Standing::of(case, posterior.off_scale()),
             none_of_these: posterior.probability[NONE],
             rest,
-            scene,
+            scene: *scene,
             posterior,
             derived,
             faults,
@@ -119,19 +129,25 @@ impl Judgement {
     ///
     /// Errors: `OutOfRange` where a band of a sound system leaves the saturation line.
     pub fn diagnosis(&self, settings: &Settings) -> Result<Diagnosis, Error> {
+        let next = settings
+            .next_checks
+            .then(|| next_check::next(&self.posterior, &self.scene, settings, self.standing));
+        self.with_next(next)
+    }
+
+    #[inline(never)] // so that the next step is searched on less stack
+    fn with_next(&self, next: Option<Next>) -> Result<Diagnosis, Error> {
         let bands = self.scene.bands();
         let expected = self.scene.sound.as_ref().map(|sound| {
             let (system, air) = (&self.scene.system, self.scene.air);
             Bands::from_bands(sound, &bands, system.refrigerant, air)
         });
-        let next = settings
-            .next_checks
-            .then(|| next_check::next(&self.posterior, &self.scene, settings, self.standing));
+        let expected = expected.transpose()?;
         Ok(Diagnosis {
             verdict: self.verdict,
             faults: self.faults,
             none_of_these: self.none_of_these,
-            expected: expected.transpose()?,
+            expected,
             basis: self.scene.sound.as_ref().map(SoundModel::basis),
             derived: self.derived,
             deviations: verdict::deviations(&self.measured, &bands),
@@ -237,15 +253,13 @@ impl Reasons<'_> {
     }
 }
 
-/// A system that runs, with what a sound one of its kind shows.
+/// What a sound system of this kind shows where it runs, and this one where more is known of it.
 #[inline(never)]
-fn running(case: &Case) -> Result<Scene, Error> {
-    let mut sound = SoundModel::of(&case.system, &case.conditions);
-    if let Ok(sound) = &mut sound {
-        let (visits, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
-        sound.know(&case.system, &case.conditions, visits, table)?;
-    }
-    sound.map(|sound| Scene::of(case, Some(sound)))
+fn sound(case: &Case, model: &mut Option<SoundModel>) -> Result<(), Error> {
+    let (visits, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
+    model
+        .insert(SoundModel::of(&case.system, &case.conditions)?)
+        .know(&case.system, &case.conditions, visits, table)
 }
 
 /// From this probability of an unknown cause or way on, two faults at once are considered. Source: engineering judgement.

@@ -116,7 +116,8 @@ impl Grounds<'_> {
             let count = 1 + usize::from(second.is_some());
             for component in self.sound.components() {
                 let [(i, value), (j, other)] = places.map(|n| (seen.read.places()[n], seen.value[n]));
-                let scale = |i: usize, j: usize| component.lasting.at(i, j) + component.passing.at(i, j) + ANYTHING.at(i, j);
+                let scale =
+                    |i: usize, j: usize| component.lasting.at(i, j) + component.passing.at(i, j) + ANYTHING.at(i, j);
                 let entries = [scale(i, i), scale(i, j), scale(j, j)];
                 let mut noise = [0.0; DIMENSIONS];
                 noise[..2].copy_from_slice(&places.map(|n| seen.noise[n]));
@@ -199,5 +200,7 @@ impl Grounds<'_> {
 
 /// The entries of a table of what was read.
 fn read_of<'a>(seen: &'a Seen, table: &'a [Bits; TRIANGLE]) -> impl Iterator<Item = f64> + 'a {
-    seen.read.entries().map(|at| table.get(at).map_or(0.0, |bits| number(*bits)))
+    seen.read
+        .entries()
+        .map(|at| table.get(at).map_or(0.0, |bits| number(*bits)))
 }

@@ -63,6 +63,7 @@ pub use rows::Repair;
 pub use settings::{Settings, Stakes};
 
 use crate::error::Error;
+use crate::names::Fault;
 
 /// What explains these readings?
 ///
@@ -129,7 +130,21 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
 /// ```
 pub fn judge(case: &Case, settings: &Settings) -> Result<Judgement, Error> {
     settings.check()?;
-    Judgement::of(case, settings)
+    Judgement::of(case, settings, &settings.priors())
+}
+
+/// As [`diagnose`], with other priors of each fault, and of a cause that is none of them, relative to each other.
+#[inline(never)]
+pub(crate) fn diagnose_with(
+    case: &Case,
+    settings: &Settings,
+    prior: impl Fn(Option<Fault>) -> f64,
+) -> Result<Diagnosis, Error> {
+    settings.check()?;
+    match &Judgement::of(case, settings, &faults::priors(prior)) {
+        Ok(judgement) => judgement.diagnosis(settings),
+        Err(error) => Err(*error),
+    }
 }
 
 /// Diagnoses many cases by the same settings.
@@ -179,6 +194,6 @@ impl<'a> Judge<'a> {
     ///
     /// Errors: as [`diagnose`].
     pub fn judge(&self, case: &Case) -> Result<Judgement, Error> {
-        Judgement::of(case, self.settings)
+        Judgement::of(case, self.settings, &self.settings.priors())
     }
 }

@@ -9,7 +9,7 @@ use super::atlas::Pages;
 use super::batch::Seen;
 use super::case::Case;
 use super::fault_table::FAULTS;
-use super::faults::{HYPOTHESES, NONE, index};
+use super::faults::{HYPOTHESES, NONE, Priors, index};
 use super::features::{self, FEATURES, FIGURE_OF, place};
 use super::likelihood::{Grounds, unknown_way};
 use super::list::List;
@@ -73,8 +73,23 @@ impl Weighed {
 
     /// The features of a running system.
     #[inline(never)]
-    fn running(case: &Case, grounds: &Grounds<'_>, features: FeatureVector, priors: &[f64; HYPOTHESES]) -> Self {
-        let seen = Seen::of(&features);
+    fn running(case: &Case, grounds: &Grounds<'_>, features: &FeatureVector, priors: &Priors) -> Self {
+        let mut weighed = Self::as_read(grounds, features, priors);
+        if priors[index(Fault::GaugeError)] > 0.0 {
+            let count = weighed.figures.len();
+            let misled = weighed.misled(case, grounds);
+            for (likelihood, misled) in weighed.likelihood[1..=count].iter_mut().zip(&misled[1..]) {
+                likelihood[index(Fault::GaugeError)] = *misled;
+            }
+            weighed.share(misled[count]);
+        }
+        weighed
+    }
+
+    /// The same with instruments that do not mislead.
+    #[inline(never)] // so that the entry errors are weighed on less stack
+    fn as_read(grounds: &Grounds<'_>, features: &FeatureVector, priors: &Priors) -> Self {
+        let seen = Seen::of(features);
         let count = seen.read.count();
         let mut severities = severity::Tally::NONE;
         let mut densities = [[0.0; HYPOTHESES]; FeatureVector::COUNT + 1];
@@ -87,12 +102,12 @@ impl Weighed {
             });
         });
         let mut weighed = Self {
-            features: Some(features),
+            features: Some(*features),
             off_scale: features.off_scale,
             severity: severities.middle_80(),
             ..Self::NOTHING
         };
-        weighed.know(&features);
+        weighed.know(features);
         if count == 0 {
             weighed.likelihood[0] = mixed(&densities[0]);
         }
@@ -100,18 +115,11 @@ impl Weighed {
             weighed.figures.push(FIGURE_OF[*i]);
             weighed.likelihood[at + 1] = mixed(&densities[at + 1]);
         }
-        if priors[index(Fault::GaugeError)] > 0.0 {
-            let misled = weighed.misled(case, grounds);
-            for (likelihood, misled) in weighed.likelihood[1..=count].iter_mut().zip(&misled[1..]) {
-                likelihood[index(Fault::GaugeError)] = *misled;
-            }
-            weighed.share(misled[count]);
-        }
         weighed
     }
 
     /// The pressure of a system at rest. Sides that differ speak for misleading gauges, though no pressure at rest is known.
-    fn resting(case: &Case, priors: &[f64; HYPOTHESES]) -> Self {
+    fn resting(case: &Case, priors: &Priors) -> Self {
         let mut weighed = Self::NOTHING;
         if let Some((measured, off_scale, _)) = features::resting(case, None) {
             weighed.off_scale = off_scale;
@@ -147,17 +155,28 @@ impl Posterior {
     #[inline(never)]
     pub(super) fn of(
         case: &Case,
-        settings: &Settings,
+        (settings, priors): (&Settings, &Priors),
         scene: &Scene,
         (read, at_rest): (Option<FeatureVector>, bool),
     ) -> Self {
-        let (priors, pages) = (priors(settings, scene.bit), Pages::of(&case.system));
+        let (priors, pages) = (possible(priors, scene.bit), Pages::of(&case.system));
         let weighed = match (&scene.sound, read) {
-            (Some(sound), Some(read)) => Weighed::running(case, &Grounds { sound, pages }, read, &priors),
+            (Some(sound), Some(read)) => Weighed::running(case, &Grounds { sound, pages }, &read, &priors),
             (None, _) if at_rest => Weighed::resting(case, &priors),
             (Some(_) | None, _) => Weighed::NOTHING,
         };
-        let sights = sights(&case.observations);
+        Self::concluded((priors, pages), weighed, &settings.looks, &case.observations)
+    }
+
+    /// What is believed once all was weighed.
+    #[inline(never)] // so that it is weighed on less stack
+    fn concluded(
+        (priors, pages): (Priors, Pages),
+        weighed: Weighed,
+        looks: &Looks,
+        observations: &Observations,
+    ) -> Self {
+        let sights = sights(observations);
         // Prior times likelihood times the chances of what was seen.
         let mut probability = priors;
         for (p, likelihood) in probability.iter_mut().zip(weighed.of_all()) {
@@ -165,7 +184,7 @@ impl Posterior {
         }
         for sight in &sights {
             for (h, p) in probability.iter_mut().enumerate() {
-                *p *= sight.chance(&settings.looks, h);
+                *p *= sight.chance(looks, h);
             }
         }
         let evidence = probability.iter().sum();
@@ -173,7 +192,7 @@ impl Posterior {
             priors,
             pages,
             weighed,
-            observations: case.observations,
+            observations: *observations,
             sights,
             probability: normalised(probability),
             unexplained: 0.0,
@@ -300,15 +319,12 @@ fn mixed(densities: &[f64; HYPOTHESES]) -> [f64; HYPOTHESES] {
 }
 
 /// The priors of the faults that exist in a system, summing to one.
-fn priors(settings: &Settings, bit: u8) -> [f64; HYPOTHESES] {
-    let mut priors = [0.0; HYPOTHESES];
-    for row in &FAULTS {
-        if row.exists(bit) {
-            priors[index(row.fault)] = settings.prior(row.fault);
-        }
+fn possible(priors: &Priors, bit: u8) -> Priors {
+    let mut possible = *priors;
+    for row in FAULTS.iter().filter(|row| !row.exists(bit)) {
+        possible[index(row.fault)] = 0.0;
     }
-    priors[NONE] = settings.none_of_these;
-    normalised(priors)
+    normalised(possible)
 }
 
 /// The weights over their sum; unchanged when all are zero.

@@ -120,9 +120,10 @@ impl Knowledge {
     /// Takes in one visit that `component` foresaw.
     fn learn(&mut self, component: &Component, features: &FeatureVector) {
         let deviation = deviations(&component.lasting);
-        let (mean, covariance) = self
-            .state
-            .unwrap_or(([0.0; DIMENSIONS], component.lasting.scaled(&deviation.map(|own| 1.0 / own))));
+        let (mean, covariance) = self.state.unwrap_or((
+            [0.0; DIMENSIONS],
+            component.lasting.scaled(&deviation.map(|own| 1.0 / own)),
+        ));
         let lasting = covariance.scaled(&deviation);
         let read = Read::of(|i| features.read[i].is_some());
         let mut noise = [0.0; DIMENSIONS];

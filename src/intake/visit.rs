@@ -7,11 +7,11 @@ use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
-use crate::diagnosis::{Case, Diagnosis, Judgement, Plan, Settings, judge};
+use crate::diagnosis::{Case, Diagnosis, Judgement, Plan, Settings, diagnose, judge};
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Expansion, Quantity, Refrigerant, RepairFinding};
 use crate::proof::{Balance, ChargeBook, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, PullDown};
-use crate::proof::{Sample, Vacuum, VentSample, prove, prove_after, pull_down};
+use crate::proof::{Sample, Vacuum, VentSample, compared, diagnose_after, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
@@ -56,7 +56,7 @@ pub struct Judgements {
     /// The vent after the start.
     pub pull_down: Option<PullDown>,
     /// Before against after.
-    pub repair: Option<Proof>,
+    pub repair: Option<Box<Proof>>,
 }
 
 impl Visit {
@@ -106,8 +106,10 @@ impl Visit {
     }
 
     /// What a judgement tells.
-    pub(crate) fn told(&self, judgement: &Judgement) -> Result<Diagnosis, Refusal> {
-        judgement.diagnosis(&self.settings).map_err(|error| self.blamed(error))
+    #[inline(never)] // as above
+    pub(crate) fn told(&self, judgement: &Judgement) -> Result<Box<Diagnosis>, Refusal> {
+        let diagnosis = judgement.diagnosis(&self.settings).map(Box::new);
+        diagnosis.map_err(|error| self.blamed(error))
     }
 
     #[cold]
@@ -154,7 +156,11 @@ impl Visit {
     /// # Ok::<(), coldloop::intake::Refusal>(())
     /// ```
     pub fn prove(&self) -> Result<Judgements, Refusal> {
-        self.judgements(|after| prove(&self.case, after, &self.settings))
+        let mut all = self.judgements()?;
+        if let Some(after) = &self.after {
+            all.repair = Some(self.proof(&*self.before()?, after)?);
+        }
+        Ok(all)
     }
 
     /// What to do next and what then, after the diagnosis of the vehicle as it came in; nothing where the readings after the
@@ -170,7 +176,7 @@ impl Visit {
     /// ```
     pub fn plan(&self) -> Result<Plan, Refusal> {
         let judgement = self.judge()?;
-        if self.has_proof() && proves(&self.prove_after(&self.told(&judgement)?)?) {
+        if self.has_proof() && proves(&self.prove_after(&*self.told(&judgement)?)?) {
             return Ok(Plan::EMPTY);
         }
         Ok(judgement.plan(&self.settings))
@@ -178,10 +184,32 @@ impl Visit {
 
     /// The same where the diagnosis of the vehicle as it came in is known.
     pub(crate) fn prove_after(&self, before: &Diagnosis) -> Result<Judgements, Refusal> {
-        self.judgements(|after| prove_after(before, &self.case, after, &self.settings))
+        let mut all = self.judgements()?;
+        if let Some(after) = &self.after {
+            all.repair = Some(self.proof(before, after)?);
+        }
+        Ok(all)
     }
 
-    fn judgements(&self, repair: impl Fn(&Case) -> Result<Proof, Error>) -> Result<Judgements, Refusal> {
+    #[inline(never)] // as above
+    fn before(&self) -> Result<Box<Diagnosis>, Refusal> {
+        let before = diagnose(&self.case, &self.settings).map(Box::new);
+        Ok(before.map_err(|error| Mistake::new("after", "", error, ""))?)
+    }
+
+    #[inline(never)] // as above
+    fn proof(&self, before: &Diagnosis, after: &Case) -> Result<Box<Proof>, Refusal> {
+        let then = diagnose_after(before, &self.case, after, &self.settings).map(Box::new);
+        let then = then.map_err(|error| Mistake::new("after", "", error, ""))?;
+        Ok(self.compared(before, after, &then))
+    }
+
+    #[inline(never)] // as above
+    fn compared(&self, before: &Diagnosis, after: &Case, then: &Diagnosis) -> Box<Proof> {
+        Box::new(compared((&self.case, before), (after, then), &self.settings))
+    }
+
+    fn judgements(&self) -> Result<Judgements, Refusal> {
         let last = self.after.as_ref().unwrap_or(&self.case);
         Ok(Judgements {
             pressure_test: judged("pressure_test", self.pressure_test, |test| test.judge())?,
@@ -193,7 +221,7 @@ impl Visit {
                 Some(&self.pull_down[..]).filter(|all| !all.is_empty()),
                 |all| pull_down(&last.system, &last.conditions, all),
             )?,
-            repair: judged("after", self.after.as_ref(), repair)?,
+            repair: None,
         })
     }
 }

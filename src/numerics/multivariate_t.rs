@@ -573,7 +573,12 @@ mod tests {
             five.peaks()[count] * factor.narrow()[count][0] * five.fall(squared, count)[0]
         };
         let given = |own: f64, (independent, [squared]): (Vectors<1>, [f64; 1])| {
-            let (row, [left]) = fewer.explained(some_read.part(&core::array::from_fn(|i| scale.at(i, 6))).map(|with| [with]), [own]);
+            let (row, [left]) = fewer.explained(
+                some_read
+                    .part(&core::array::from_fn(|i| scale.at(i, 6)))
+                    .map(|with| [with]),
+                [own],
+            );
             Student {
                 mean: fewer.product(&row, &independent)[0],
                 scale: sqrt(left * five.stretch(squared, 3)),

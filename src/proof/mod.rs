@@ -17,9 +17,9 @@ pub use gas::DecayGas;
 pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Sample};
 pub use leak::{Decay, Leak};
 pub use pull_down::{PullDown, VentSample, pull_down};
-#[cfg(feature = "report")]
-pub(crate) use repair::prove_after;
 pub use repair::{Proof, Seen, prove};
+#[cfg(feature = "report")]
+pub(crate) use repair::{compared, diagnose_after};
 
 use crate::circuit::Estimate;
 

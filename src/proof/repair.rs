@@ -1,6 +1,6 @@
 //! Did the repair help? Before and after, judged together.
 
-use crate::diagnosis::{Case, Diagnosis, List, Settings, diagnose, exists};
+use crate::diagnosis::{Case, Diagnosis, List, Settings, diagnose, diagnose_with, exists};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Feature, Quantity, RepairFinding};
 use crate::units::in_kelvins;
@@ -59,15 +59,32 @@ pub struct Proof {
 ///
 /// Errors: those of [`diagnose`]; `Inconsistent` when the two cases are different systems.
 pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
-    prove_after(&diagnose(before, settings)?, before, after, settings)
+    let first = diagnose(before, settings)?;
+    let second = diagnose_after(&first, before, after, settings)?;
+    Ok(compared((before, &first), (after, &second), settings))
 }
 
-/// The same where the diagnosis before is known.
-pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
+/// What the readings after a repair tell, where the diagnosis before is known.
+#[inline(never)] // so that it is worked out on less stack than both fill
+pub(crate) fn diagnose_after(
+    first: &Diagnosis,
+    before: &Case,
+    after: &Case,
+    settings: &Settings,
+) -> Result<Diagnosis, Error> {
     if before.system != after.system {
         return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
     }
-    let second = diagnose(after, &then(settings, after, first))?;
+    again(after, settings, first)
+}
+
+/// What both diagnoses tell together.
+#[inline(never)]
+pub(crate) fn compared(
+    (before, first): (&Case, &Diagnosis),
+    (after, second): (&Case, &Diagnosis),
+    settings: &Settings,
+) -> Proof {
     let fault = leading(first);
     let sound = second.probability_of(&[Fault::NoFault]);
     let same_fault = second.probability_of(&[fault]);
@@ -81,9 +98,9 @@ pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settin
         .first()
         .is_some_and(|ranked| ranked.fault == Fault::NoFault);
     let was_sound = led && first.probability_of(&[Fault::NoFault]) >= settings.healthy;
-    let finding = if !cooling_was_seen(&second) || after.conditions.at_rest(after.system.compressor) {
+    let finding = if !cooling_was_seen(second) || after.conditions.at_rest(after.system.compressor) {
         RepairFinding::CannotTell
-    } else if sound >= settings.named && within(&second) {
+    } else if sound >= settings.named && within(second) {
         if was_sound {
             RepairFinding::SoundBefore
         } else {
@@ -96,17 +113,17 @@ pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settin
     } else {
         RepairFinding::CannotTell
     };
-    Ok(Proof {
+    Proof {
         finding,
         sound,
         fault,
         same_fault,
         other_fault,
-        vent_gained_k: vent_gained_k(before, after, first, &second),
-        seen: seen(first, &second),
+        vent_gained_k: vent_gained_k(before, after, first, second),
+        seen: seen(first, second),
         before: first.clone(),
-        after: second,
-    })
+        after: second.clone(),
+    }
 }
 
 /// A fault is spoken of when it is likelier than not.
@@ -122,24 +139,23 @@ fn leading(diagnosis: &Diagnosis) -> Fault {
         .unwrap_or(Fault::NoFault)
 }
 
-/// The settings of the second diagnosis.
-fn then(settings: &Settings, case: &Case, before: &Diagnosis) -> Settings {
+/// The diagnosis after the repair: what was found before is still there, was set right, or something is new.
+fn again(case: &Case, settings: &Settings, before: &Diagnosis) -> Result<Diagnosis, Error> {
     let possible = |fault: &Fault| exists(*fault, &case.system);
-    let total: f64 = Fault::ALL
+    let priors = Fault::ALL
         .into_iter()
         .filter(possible)
-        .map(|fault| settings.prior(fault))
-        .sum();
-    let total = total + settings.none_of_these;
+        .map(|fault| settings.prior(fault));
+    let total = priors.sum::<f64>() + settings.none_of_these;
     let unchanged = 1.0 - SET_RIGHT - SOMETHING_NEW;
-    let mut then = *settings;
-    for fault in Fault::ALL.into_iter().filter(possible) {
+    diagnose_with(case, settings, |fault| {
+        let Some(fault) = fault else {
+            return SOMETHING_NEW * settings.none_of_these / total + unchanged * before.none_of_these;
+        };
         let set_right = if fault == Fault::NoFault { SET_RIGHT } else { 0.0 };
         let new = SOMETHING_NEW * settings.prior(fault) / total;
-        then = then.with_prior(fault, set_right + new + unchanged * before.probability_of(&[fault]));
-    }
-    then.none_of_these = SOMETHING_NEW * settings.none_of_these / total + unchanged * before.none_of_these;
-    then
+        set_right + new + unchanged * before.probability_of(&[fault])
+    })
 }
 
 /// Both pressures and the vent are what a proof needs.

@@ -239,7 +239,12 @@ fn checks_can_be_done_and_are_not_done_already() {
 #[test]
 fn reasons_add_up_to_the_odds() {
     no_answer(|one| {
-        let Answered { asked, judgement, answer, .. } = one;
+        let Answered {
+            asked,
+            judgement,
+            answer,
+            ..
+        } = one;
         let reasons = judgement.reasons(&asked.settings);
         answer.faults.iter().find_map(|ranked| {
             let other = answer.ranked(ranked.rival)?.probability;

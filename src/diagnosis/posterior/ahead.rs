@@ -87,7 +87,10 @@ impl Posterior {
         let likely = |h: usize| h == NONE || h == index(Fault::NoFault) || self.probability[h] >= NEGLIGIBLE;
         grounds.each_batch(&seen, &likely, &mut |batch| {
             let tops = batch.tops()[seen.read.count()];
-            let explained = open.map(|open| open.map(|open| batch.explained(&open.view)));
+            let mut explained = [None; FEATURES];
+            for (explained, open) in explained.iter_mut().zip(&open) {
+                *explained = open.as_ref().map(|open| batch.explained(&open.view));
+            }
             batch.each_term(|terms| {
                 let densities = batch.densities(terms, &tops);
                 for (at, hypothesis, _) in batch.each(terms) {

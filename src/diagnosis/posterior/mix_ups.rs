@@ -5,7 +5,7 @@ use crate::circuit::FeatureVector;
 use crate::diagnosis::batch::{Seen, values};
 use crate::diagnosis::case::Case;
 use crate::diagnosis::fault_table::FAULTS;
-use crate::diagnosis::faults::{HYPOTHESES, NONE, index};
+use crate::diagnosis::faults::{NONE, Priors, index};
 use crate::diagnosis::features::{self, place as figure_place};
 use crate::diagnosis::likelihood::Grounds;
 use crate::diagnosis::list::List;
@@ -65,7 +65,7 @@ impl Weighed {
     }
 
     /// The same of a system at rest, any of the other faults behind it.
-    pub(super) fn misled_at_rest(&mut self, case: &Case, priors: &[f64; HYPOTHESES]) -> f64 {
+    pub(super) fn misled_at_rest(&mut self, case: &Case, priors: &Priors) -> f64 {
         let others = FAULTS.iter().filter(|row| row.fault != Fault::GaugeError);
         let common: f64 = others.clone().map(|row| priors[index(row.fault)]).sum();
         let mut all = 0.0;
