@@ -193,10 +193,29 @@ pub(super) fn implied(observations: &Observations, observation: Observation) -> 
 
 /// Whether two questions share a cause beyond the fault.
 pub(super) fn related(one: Observation, other: Observation) -> bool {
-    SHARED
-        .iter()
-        .any(|group| group.members.contains(&one) && group.members.contains(&other))
+    RELATED[place(one)] >> place(other) & 1 != 0
 }
+
+/// The questions that share a cause with each, itself included, one bit each.
+const RELATED: [u64; Observation::ALL.len()] = {
+    let mut related = [0; Observation::ALL.len()];
+    let mut group = 0;
+    while group < SHARED.len() {
+        let members = SHARED[group].members;
+        let (mut all, mut at) = (0, 0);
+        while at < members.len() {
+            all |= 1 << place(members[at]);
+            at += 1;
+        }
+        at = 0;
+        while at < members.len() {
+            related[place(members[at])] |= all;
+            at += 1;
+        }
+        group += 1;
+    }
+    related
+};
 
 /// The share at which one of n equally correlated answers counts: 1 / (1 + (n - 1) r).
 fn weight(observations: &Observations, observation: Observation) -> f64 {
