@@ -54,8 +54,8 @@ fn contributions_add_up_to_the_log_odds() {
         .observations
         .with(Observation::HubTurnsFreely, true)
         .with(Observation::SightGlassBubbles, false);
-    let (answer, judgement) = (judged(&case), judge(&case, &Settings::default()).unwrap());
-    let settings = Settings::default();
+    let (answer, settings) = (judged(&case), Settings::default());
+    let judgement = judge(&case, &settings).unwrap();
     let reasons = judgement.reasons(&settings);
     for one in &answer.faults {
         for other in &answer.faults {
@@ -88,10 +88,11 @@ fn faults_that_the_system_cannot_have_are_not_named() {
         Fault::ClutchSlipping,
     ] {
         assert!(answer.ranked(absent).is_none(), "{absent}");
-        let judgement = judge(&case, &Settings::default()).unwrap();
+        let settings = Settings::default();
+        let reasons = judge(&case, &settings).unwrap();
         assert!(
-            judgement
-                .reasons(&Settings::default())
+            reasons
+                .reasons(&settings)
                 .because(absent, Fault::Undercharge)
                 .is_empty()
         );

@@ -7,7 +7,7 @@ use super::rows::{Bits, FaultRows, ShiftRow, number};
 use crate::circuit::FeatureVector;
 use crate::expected::{Component, View};
 use crate::numerics::multivariate_t::{
-    DIMENSIONS, Factor, Lanes, Read, Student, Symmetric, TRIANGLE, Vector, Vectors, entry_of,
+    DIMENSIONS, Factor, Lanes, Read, Student, Symmetric, TRIANGLE, Vector, Vectors, entry_of, more,
 };
 use crate::numerics::sqrt;
 
@@ -207,12 +207,12 @@ impl<'a> Batch<'a> {
         let mut sums = [[0.0; WIDE]; FeatureVector::COUNT + 1];
         self.each_term(|terms| {
             let mut densities = terms.weight;
-            add(&mut sums[0], &densities);
+            more(&mut sums[0], &densities);
             let squares = self.factor.squares(&terms.independent).zip(1..);
             for ((squared, count), (top, sum)) in squares.zip(tops.iter().zip(&mut sums).skip(1)) {
                 let fall = freedom.fall(squared, count);
                 densities = core::array::from_fn(|at| terms.weight[at] * top[at] * fall[at]);
-                add(sum, &densities);
+                more(sum, &densities);
             }
             each(terms, &densities);
         });
@@ -361,12 +361,6 @@ impl<'a> Batch<'a> {
                 freedom: freedom.after(seen.read.count()),
             }
         })
-    }
-}
-
-fn add(to: &mut Lanes<WIDE>, more: &Lanes<WIDE>) {
-    for at in 0..WIDE {
-        to[at] += more[at];
     }
 }
 

@@ -172,6 +172,14 @@ fn less<const L: usize>(from: &mut Lanes<L>, one: &Lanes<L>, other: &Lanes<L>) {
     }
 }
 
+/// `to` and more, lane by lane.
+#[inline(always)]
+pub(crate) fn more<const L: usize>(to: &mut Lanes<L>, more: &Lanes<L>) {
+    for lane in 0..L {
+        to[lane] += more[lane];
+    }
+}
+
 /// Scale matrices side by side, each as L D L', L a lower triangle with ones on its diagonal.
 pub(crate) struct Factor<const L: usize> {
     count: usize,

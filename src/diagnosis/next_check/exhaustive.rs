@@ -220,7 +220,8 @@ fn least(jobs: &Jobs, looks: &Prospects, belief: &[f64; HYPOTHESES], recovered: 
         };
         let mut value = look.minutes + recovery;
         for result in look.results() {
-            let joint = looks.after(belief, look, &result);
+            let mut joint = *belief;
+            looks.learn(&mut joint, look, &result);
             let p: f64 = joint.iter().sum();
             let after = joint.map(|joint| joint / p);
             value += p * self::least(

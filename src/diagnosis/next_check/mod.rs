@@ -221,7 +221,8 @@ impl<'a> Bench<'a> {
             ..blank(prospect.check)
         };
         for result in prospect.results() {
-            let belief = self.prospects.after(&self.state.belief, prospect, &result);
+            let mut belief = self.state.belief;
+            self.prospects.learn(&mut belief, prospect, &result);
             let total: f64 = belief.iter().sum();
             if total <= 0.0 {
                 continue;

@@ -19,8 +19,8 @@ pub(super) struct Result {
     pub(super) kind: ResultKind,
     /// The question that is answered with yes, where a check has several.
     pub(super) observation: Option<Observation>,
-    /// Its place among the results of the look.
-    which: usize,
+    /// Where its chances stand among those of the look.
+    row: usize,
 }
 
 /// What a look shows.
@@ -57,20 +57,20 @@ pub(super) struct Prospect {
 /// All looks that can be taken.
 pub(super) struct Prospects {
     looks: List<Prospect, { Check::ALL.len() }>,
-    /// Under each hypothesis that is followed: of a figure the chances to lie below either limit, of a question that of a yes.
+    /// Of each result in turn, under each hypothesis that is followed.
     chances: List<Belief, CHANCES>,
     /// The looks that come before the circuit is opened, before it is handed over and before the vehicle is given back, one
     /// bit each.
     pub(super) before_opening: u64,
 }
 
-/// Two for every figure that a check reveals, one for every question.
+/// Three for every figure that a check reveals, two for every question.
 const CHANCES: usize = {
     let (mut count, mut at) = (0, 0);
     while at < CHECKS.len() {
         count += match CHECKS[at].reveals {
-            Reveals::Feature(_) => 2,
-            Reveals::Observation(_) => 1,
+            Reveals::Feature(_) => 3,
+            Reveals::Observation(_) => 2,
         };
         at += 1;
     }
@@ -109,14 +109,16 @@ impl Prospects {
             let at = self.chances.len();
             let shows = match row.reveals {
                 Reveals::Feature(feature) => {
-                    let low_high = |h: usize| foreseen.below(posterior, feature, h);
-                    self.chances.push(followed.gather(|h| low_high(h)[0]));
-                    self.chances.push(followed.gather(|h| low_high(h)[1]));
+                    for at in 0..3 {
+                        let chance = |h: usize| foreseen.chances(posterior, feature, h)[at];
+                        self.chances.push(followed.gather(chance));
+                    }
                     Shows::Figure
                 }
                 Reveals::Observation(observation) => {
                     let yes = looks::expected(&settings.looks, posterior.observations(), observation);
                     self.chances.push(followed.gather(|h| yes[h]));
+                    self.chances.push(followed.gather(|h| 1.0 - yes[h]));
                     Shows::Answer(observation)
                 }
             };
@@ -125,6 +127,13 @@ impl Prospects {
                 // Rows of one check follow each other.
                 if let (Shows::Answer(first), Shows::Answer(second)) = (known.shows, shows) {
                     known.shows = Shows::Answers([first, second]);
+                    // The second question counts where the first is answered with no.
+                    if let [_, no, yes_then, no_then, ..] = &mut self.chances.items_mut()[known.at..] {
+                        for ((no, yes_then), no_then) in no.iter().zip(yes_then).zip(no_then) {
+                            *yes_then *= no;
+                            *no_then *= no;
+                        }
+                    }
                 }
             } else {
                 self.looks.push(Prospect {
@@ -145,26 +154,20 @@ impl Prospects {
     pub(super) fn of(asked: impl Iterator<Item = (Prospect, Belief)>) -> Self {
         let mut prospects = Self::NONE;
         for (at, (look, yes)) in asked.enumerate() {
-            prospects.looks.push(Prospect { at, ..look });
+            prospects.looks.push(Prospect { at: 2 * at, ..look });
             prospects.chances.push(yes);
+            prospects.chances.push(yes.map(|yes| 1.0 - yes));
         }
         prospects
     }
 
-    /// What is believed once a look showed this.
-    pub(super) fn after(&self, belief: &Belief, look: &Prospect, result: &Result) -> Belief {
-        let chances = self.chances.get(look.at..).unwrap_or(&[]);
-        let (Some(a), b) = (chances.first(), chances.get(1)) else {
-            return *belief;
-        };
-        let b = b.unwrap_or(a);
-        match (look.shows, result.which) {
-            (_, 0) => core::array::from_fn(|h| belief[h] * a[h]),
-            (Shows::Answer(_), _) => core::array::from_fn(|h| belief[h] * (1.0 - a[h])),
-            (Shows::Answers(_), 1) => core::array::from_fn(|h| belief[h] * ((1.0 - a[h]) * b[h])),
-            (Shows::Answers(_), _) => core::array::from_fn(|h| belief[h] * ((1.0 - a[h]) * (1.0 - b[h]))),
-            (Shows::Figure, 1) => core::array::from_fn(|h| belief[h] * f64::max(b[h] - a[h], 0.0)),
-            (Shows::Figure, _) => core::array::from_fn(|h| belief[h] * f64::max(1.0 - b[h], 0.0)),
+    /// Changes what is believed to what is believed once a look showed this.
+    #[inline]
+    pub(super) fn learn(&self, belief: &mut Belief, look: &Prospect, result: &Result) {
+        if let Some(chances) = self.chances.get(look.at + result.row) {
+            for (p, chance) in belief.iter_mut().zip(chances) {
+                *p *= chance;
+            }
         }
     }
 
@@ -235,16 +238,12 @@ impl Prospect {
     pub(super) fn results(&self) -> impl Iterator<Item = Result> + use<> {
         use ResultKind::{Above, Below, No, Within, Yes};
         let (results, count) = match self.shows {
-            Shows::Figure => ([(Below, None), (Within, None), (Above, None)], 3),
-            Shows::Answer(asked) => ([(Yes, Some(asked)), (No, Some(asked)), (No, None)], 2),
-            Shows::Answers([first, second]) => ([(Yes, Some(first)), (Yes, Some(second)), (No, None)], 3),
+            Shows::Figure => ([(Below, None, 0), (Within, None, 1), (Above, None, 2)], 3),
+            Shows::Answer(asked) => ([(Yes, Some(asked), 0), (No, Some(asked), 1), (No, None, 1)], 2),
+            Shows::Answers([first, second]) => ([(Yes, Some(first), 0), (Yes, Some(second), 2), (No, None, 3)], 3),
         };
-        let results = results.into_iter().take(count).enumerate();
-        results.map(|(which, (kind, observation))| Result {
-            kind,
-            observation,
-            which,
-        })
+        let results = results.into_iter().take(count);
+        results.map(|(kind, observation, row)| Result { kind, observation, row })
     }
 
     /// Whether it may be taken where this is believed and these looks tell nothing new, one bit each.

@@ -108,11 +108,11 @@ impl State {
     /// After a result of a check.
     pub(crate) fn after(&self, prospects: &Prospects, at: usize, result: &Result) -> Self {
         let prospect = &prospects.all()[at];
-        Self {
-            belief: prospects.after(&self.belief, prospect, result),
-            recovered: self.recovered || prospect.recovery,
-            used: self.used | prospect.related | 1 << at,
-        }
+        let mut next = *self;
+        prospects.learn(&mut next.belief, prospect, result);
+        next.recovered |= prospect.recovery;
+        next.used |= prospect.related | 1 << at;
+        next
     }
 
     /// After a repair that did not help.

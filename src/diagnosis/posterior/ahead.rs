@@ -33,9 +33,8 @@ struct Open {
 }
 
 impl Foreseen {
-    /// The chances of a figure to lie below the lower limit and below the upper one, under one hypothesis: by the atlas, and in an
-    /// unknown way.
-    pub(in crate::diagnosis) fn below(&self, posterior: &Posterior, feature: Feature, hypothesis: usize) -> [f64; 2] {
+    /// The chances of a figure to lie below, within and above the limits, under one hypothesis: by the atlas, and in an unknown way.
+    pub(in crate::diagnosis) fn chances(&self, posterior: &Posterior, feature: Feature, hypothesis: usize) -> [f64; 3] {
         let sound = index(Fault::NoFault);
         let (of, share) = match Fault::ALL.get(hypothesis) {
             // Misleading gauges hide a sound system; what is as good as ruled out is foreseen like one.
@@ -47,9 +46,11 @@ impl Foreseen {
         let (totals, below) = (&self.totals, &self.below[place(feature)]);
         let weight = (1.0 - share) * totals[of] + share * totals[NONE];
         if weight <= 0.0 {
-            return [0.1, 0.9];
+            return [0.1, 0.8, 0.1];
         }
-        [0, 1].map(|limit| ((1.0 - share) * below[of][limit] + share * below[NONE][limit]) / weight)
+        let at = |limit: usize| ((1.0 - share) * below[of][limit] + share * below[NONE][limit]) / weight;
+        let (low, high) = (at(0), at(1));
+        [low, f64::max(high - low, 0.0), f64::max(1.0 - high, 0.0)]
     }
 }
 
