@@ -79,7 +79,7 @@ fn r744_is_judged_by_an_atlas_of_its_own() {
             assert!(answer.derived.subcooling_k.is_some() && answer.expected.is_some());
             let [one, two] = [answer.faults[0], answer.faults[1]];
             let reasons = judge(&case, &Settings::default()).unwrap();
-            let because = reasons.reasons().because(one.fault, two.fault);
+            let because = reasons.reasons(&Settings::default()).because(one.fault, two.fault);
             let told: f64 = because.iter().map(|reason| reason.log_odds).sum();
             assert!((told - (one.probability / two.probability).ln()).abs() < 1e-6, "{told}");
             named += usize::from(answer.verdict.kind == VerdictKind::NamedFault);

@@ -96,8 +96,12 @@ fn every_door_names_the_same_next_step() {
     let (mut looked, mut mended, mut nothing) = (0, 0, 0);
     for (case, answer, plan) in cases() {
         assert_eq!(answer.next_step, plan.steps.first().map(|step| step.action), "{case:?}");
-        let page: serde_json::Value =
-            serde_json::from_str(&report::json(&case, &answer, &reasons_of(&case).reasons())).unwrap();
+        let page: serde_json::Value = serde_json::from_str(&report::json(
+            &case,
+            &answer,
+            &reasons_of(&case).reasons(&Settings::default()),
+        ))
+        .unwrap();
         let first = answer.next_checks.first().map(|ranked| ranked.check);
         match answer.next_step {
             Some(Action::Check(check)) => {
@@ -120,7 +124,12 @@ fn every_door_names_the_same_next_step() {
                 nothing += 1;
             }
         }
-        let text = report::text(&case, &answer, &reasons_of(&case).reasons(), report::Units::Metric);
+        let text = report::text(
+            &case,
+            &answer,
+            &reasons_of(&case).reasons(&Settings::default()),
+            report::Units::Metric,
+        );
         assert_eq!(text.contains("\nNEXT "), answer.next_step.is_some(), "{text}");
     }
     assert!(looked > 100 && mended > 5 && nothing > 1, "{looked} {mended} {nothing}");

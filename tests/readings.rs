@@ -70,7 +70,12 @@ fn the_reasons_call_a_figure_as_the_list_does() {
     for (name, _) in NAMED {
         let (case, diagnosis) = diagnosed(name);
         let judgement = judge(&case, &Settings::default()).unwrap();
-        let text = report::text(&case, &diagnosis, &judgement.reasons(), report::Units::Metric);
+        let text = report::text(
+            &case,
+            &diagnosis,
+            &judgement.reasons(&Settings::default()),
+            report::Units::Metric,
+        );
         let (list, reasons) = text.split_once("\nWhy ").unwrap();
         for figure in ["low side", "high side", "superheat", "subcooling"] {
             let reason = reasons
@@ -133,8 +138,9 @@ fn text_and_json_come_for_every_file() {
             continue;
         };
         let (case, diagnosis) = diagnosed(name);
-        let judgement = judge(&case, &Settings::default()).unwrap();
-        let (reasons, units) = (judgement.reasons(), report::Units::as_written(&text_of(name)));
+        let settings = Settings::default();
+        let judgement = judge(&case, &settings).unwrap();
+        let (reasons, units) = (judgement.reasons(&settings), report::Units::as_written(&text_of(name)));
         let text = report::text(&case, &diagnosis, &reasons, units);
         assert!(
             text.contains("VERDICT") && text.contains("TAKE CARE"),
@@ -300,7 +306,13 @@ fn earlier_healthy_visits_sharpen_what_is_expected() {
     };
     assert!(width(&own) < 0.85 * width(&any), "{} {}", width(&own), width(&any));
     assert!(any.quality.contains(&QualityNote::GenericBand) && !own.quality.contains(&QualityNote::GenericBand));
-    let json = report::json(&case, &own, &judge(&case, &Settings::default()).unwrap().reasons());
+    let json = report::json(
+        &case,
+        &own,
+        &judge(&case, &Settings::default())
+            .unwrap()
+            .reasons(&Settings::default()),
+    );
     assert!(json.contains(r#""expected_basis":"own-readings""#));
 }
 

@@ -81,7 +81,7 @@ fn the_report_tells_the_proof_and_json_the_same_findings() {
     let diagnosis: serde_json::Value = serde_json::from_str(&report::json(
         &visit.case,
         &judgement.diagnosis(&visit.settings).unwrap(),
-        &judgement.reasons(),
+        &judgement.reasons(&visit.settings),
     ))
     .unwrap();
     let (mut told, mut alone) = (answer.clone(), diagnosis);

@@ -98,7 +98,7 @@
 
 // Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
 // test measures them.
-#define COLDLOOP_STACK_MAX 147456
+#define COLDLOOP_STACK_MAX 65536
 
 // The pressure counts from vacuum.
 #define COLDLOOP_DATUM_ABSOLUTE 1

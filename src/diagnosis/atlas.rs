@@ -5,7 +5,7 @@ use super::rows::{FaultRows, Page, ShiftRow};
 use crate::circuit::FeatureVector;
 use crate::expected::Source;
 use crate::names::{Compressor, Expansion, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, ZERO};
+use crate::numerics::multivariate_t::{DIMENSIONS, Symmetric};
 use crate::vehicle::System;
 
 /// The part of the atlas that speaks of a system.
@@ -59,7 +59,7 @@ pub(super) const MOST_ROWS: usize = 12;
 const FAR: [f64; 7] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0];
 
 /// The scale matrix of anything at all, about a sound system.
-pub(super) const ANYTHING: Matrix = {
+pub(super) static ANYTHING: Symmetric = {
     use FeatureVector as F;
     const LINES: [&[usize]; 7] = [
         &[F::LOW_SIDE, F::SUCTION_LINE],
@@ -70,14 +70,16 @@ pub(super) const ANYTHING: Matrix = {
         &[F::DISCHARGE_LINE],
         &[F::CLUTCH_CYCLES],
     ];
-    let mut matrix = ZERO;
+    let mut matrix = Symmetric::ZERO;
     let mut figure = 0;
     while figure < LINES.len() {
         let (moved, mut i) = (LINES[figure], 0);
         while i < moved.len() {
             let mut j = 0;
             while j < moved.len() {
-                matrix[moved[i]][moved[j]] += FAR[figure] * FAR[figure];
+                if moved[j] <= moved[i] {
+                    *matrix.at_mut(moved[i], moved[j]) += FAR[figure] * FAR[figure];
+                }
                 j += 1;
             }
             i += 1;
@@ -85,7 +87,7 @@ pub(super) const ANYTHING: Matrix = {
         figure += 1;
     }
     // The two lines are not the same one.
-    matrix[F::CONDENSER_OUTLET][F::CONDENSER_OUTLET] += 4.0;
+    *matrix.at_mut(F::CONDENSER_OUTLET, F::CONDENSER_OUTLET) += 4.0;
     matrix
 };
 

@@ -2,11 +2,12 @@
 
 use super::atlas::{ANYTHING, MOST_ROWS, STILL};
 use super::faults::NONE;
+use super::features::FEATURES;
 use super::rows::{Bits, FaultRows, ShiftRow, number};
 use crate::circuit::FeatureVector;
 use crate::expected::{Component, View};
 use crate::numerics::multivariate_t::{
-    DIMENSIONS, Factor, Lanes, Matrix, Read, Student, TRIANGLE, Vector, Vectors, entry_of,
+    DIMENSIONS, Factor, Lanes, Read, Student, Symmetric, TRIANGLE, Vector, Vectors, entry_of, more,
 };
 use crate::numerics::sqrt;
 
@@ -20,25 +21,7 @@ pub(super) struct Seen {
 impl Seen {
     pub(super) fn of(features: &FeatureVector) -> Self {
         let read = Read::of(|i| features.read[i].is_some());
-        let (mut value, mut noise) = ([0.0; DIMENSIONS], [0.0; DIMENSIONS]);
-        for (n, i) in read.places().iter().enumerate() {
-            if let Some(reading) = features.read[*i] {
-                value[n] = reading.value;
-                noise[n] = reading.standard_uncertainty * reading.standard_uncertainty;
-            }
-        }
-        Self { value, noise, read }
-    }
-
-    /// The same of some of the features.
-    pub(super) fn keeping(&self, kept: impl Fn(usize) -> bool) -> Self {
-        let read = Read::of(|i| self.read.places().contains(&i) && kept(i));
-        let (mut value, mut noise) = ([0.0; DIMENSIONS], [0.0; DIMENSIONS]);
-        let places = self.read.places().iter().enumerate();
-        for (to, (n, _)) in places.filter(|(_, i)| kept(**i)).enumerate() {
-            value[to] = self.value[n];
-            noise[to] = self.noise[n];
-        }
+        let (value, noise) = values(&read, features);
         Self { value, noise, read }
     }
 
@@ -47,16 +30,25 @@ impl Seen {
         let at = self.read.places().iter().position(|i| *i == feature)?;
         Some(self.value[at])
     }
+}
 
-    /// The readings less a mean.
-    pub(super) fn off(&self, mean: &Vector) -> Vector {
-        let mean = self.read.part(mean);
-        core::array::from_fn(|n| self.value[n] - mean[n])
+/// Values and variances of the instruments of what was read, in order.
+pub(super) fn values(read: &Read, features: &FeatureVector) -> (Vector, Vector) {
+    let (mut value, mut noise) = ([0.0; DIMENSIONS], [0.0; DIMENSIONS]);
+    for (n, i) in read.places().iter().enumerate() {
+        if let Some(reading) = features.read[*i] {
+            value[n] = reading.value;
+            noise[n] = reading.standard_uncertainty * reading.standard_uncertainty;
+        }
     }
+    (value, noise)
 }
 
 /// So many scale matrices are worked out side by side.
 pub(super) const WIDE: usize = 4;
+
+/// Where a figure stands in the order of reading: two lines may be read for one.
+pub(super) type Places = (usize, Option<usize>);
 
 /// Some scale matrices by one source, each with the severities of a hypothesis that share it.
 pub(super) struct Batch<'a> {
@@ -93,6 +85,9 @@ pub(super) struct Terms {
 /// A figure that was not read: its covariances with what was, and the part of its variance that they leave.
 pub(super) type Explained = (Vectors<WIDE>, Lanes<WIDE>);
 
+/// Takes a batch of scale matrices once they are factorised.
+pub(super) type Take<'t> = &'t mut dyn FnMut(&Batch<'_>);
+
 impl<'a> Batch<'a> {
     pub(super) fn new(source: &'a OfSource<'a>) -> Self {
         let blank = Lane {
@@ -111,29 +106,29 @@ impl<'a> Batch<'a> {
         }
     }
 
-    /// Adds a scale matrix of which `entry` gives what was read, and hands the batch on when it is full.
+    /// Adds a scale matrix by its entries of what was read, and hands the batch on when it is full.
     #[inline]
     pub(super) fn add(
         &mut self,
         lane: Lane<'a>,
         (off, noise): (&Vector, &Vector),
-        entry: impl Fn(usize) -> f64,
-        take: &mut impl FnMut(&Batch<'_>),
+        entries: impl Iterator<Item = f64>,
+        take: Take<'_>,
     ) {
-        let at = self.used;
-        self.factor.fill(at, entry, noise);
+        let at = self.used % WIDE;
+        self.factor.fill(at, entries, noise);
         for (to, off) in self.off.iter_mut().zip(off) {
             to[at] = *off;
         }
         self.lanes[at] = lane;
-        self.used += 1;
+        self.used = at + 1;
         if self.used == WIDE {
             self.end(take);
         }
     }
 
     /// Hands on what it holds.
-    pub(super) fn end(&mut self, take: &mut impl FnMut(&Batch<'_>)) {
+    pub(super) fn end(&mut self, take: Take<'_>) {
         if self.used > 0 {
             self.factor.factorise();
             take(self);
@@ -145,35 +140,41 @@ impl<'a> Batch<'a> {
         &self.lanes[..self.used]
     }
 
-    /// The terms of the sum, one row of each lane after the other.
+    /// The most rows that a lane has.
+    fn most_rows(&self) -> usize {
+        self.lanes().iter().map(|lane| lane.rows.len()).max().unwrap_or(0)
+    }
+
+    /// Takes the terms of the sum, one row of each lane after the other.
     #[inline]
-    pub(super) fn terms(&self) -> impl Iterator<Item = Terms> {
-        let seen = self.source.seen;
-        let most = self.lanes().iter().map(|lane| lane.rows.len()).max().unwrap_or(0);
-        (0..most).map(move |place| {
-            let (mut weight, mut independent) = ([0.0; WIDE], self.off);
+    pub(super) fn each_term(&self, mut take: impl FnMut(&Terms)) {
+        let (seen, few) = (self.source.seen, self.source.few);
+        for place in 0..self.most_rows() {
+            let mut terms = Terms {
+                place,
+                weight: [0.0; WIDE],
+                independent: self.off,
+            };
             for (at, lane) in self.lanes().iter().enumerate() {
                 if let Some(row) = lane.rows.get(place) {
-                    weight[at] = lane.weight * f64::from(row.weight);
-                    for (off, i) in independent.iter_mut().zip(seen.read.places()) {
-                        off[at] -= row.shift_of(*i, self.source.few);
+                    terms.weight[at] = lane.weight * f64::from(row.weight);
+                    for (off, i) in terms.independent.iter_mut().zip(seen.read.places()) {
+                        off[at] -= row.shift_of(*i, few);
                     }
                 }
             }
-            self.factor.solve(&mut independent);
-            Terms {
-                place,
-                weight,
-                independent,
-            }
-        })
+            self.factor.solve(&mut terms.independent);
+            take(&terms);
+        }
     }
 
-    /// Density at the means over the first `count` features.
-    pub(super) fn tops(&self, count: usize) -> Lanes<WIDE> {
-        self.factor
-            .narrow(count)
-            .map(|narrow| self.source.peaks[count] * narrow)
+    /// Density at the means over no feature, the first one, the first two, and so on.
+    pub(super) fn tops(&self) -> [Lanes<WIDE>; DIMENSIONS + 1] {
+        let mut tops = self.factor.narrow();
+        for (tops, peak) in tops.iter_mut().zip(self.source.peaks) {
+            *tops = tops.map(|narrow| peak * narrow);
+        }
+        tops
     }
 
     /// The densities of terms, weighed; `tops` are those of all features.
@@ -195,51 +196,79 @@ impl<'a> Batch<'a> {
         lanes.filter_map(move |(at, lane)| Some((at, lane.hypothesis, lane.rows.get(place)?)))
     }
 
-    /// Adds the densities of all terms.
-    #[inline]
-    pub(super) fn add_to<const N: usize>(&self, densities: &mut [f64; N]) {
-        let tops = self.tops(self.source.seen.read.count());
-        for terms in self.terms() {
-            let lanes = self.lanes().iter().zip(self.densities(&terms, &tops));
-            for (lane, density) in lanes {
-                densities[lane.hypothesis] += density;
+    /// Adds the densities over no feature, the first one, the first two, and so on, to those of the hypotheses; `each` term is told
+    /// with its densities over all features.
+    pub(super) fn add_steps<const N: usize>(
+        &self,
+        steps: &mut [[f64; N]; FeatureVector::COUNT + 1],
+        mut each: impl FnMut(&Terms, &Lanes<WIDE>),
+    ) {
+        let (tops, freedom) = (self.tops(), self.source.component.freedom);
+        let mut sums = [[0.0; WIDE]; FeatureVector::COUNT + 1];
+        self.each_term(|terms| {
+            let mut densities = terms.weight;
+            more(&mut sums[0], &densities);
+            let squares = self.factor.squares(&terms.independent).zip(1..);
+            for ((squared, count), (top, sum)) in squares.zip(tops.iter().zip(&mut sums).skip(1)) {
+                let fall = freedom.fall(squared, count);
+                densities = core::array::from_fn(|at| terms.weight[at] * top[at] * fall[at]);
+                more(sum, &densities);
+            }
+            each(terms, &densities);
+        });
+        for (step, sum) in steps.iter_mut().zip(&sums).take(self.source.seen.read.count() + 1) {
+            for (lane, sum) in self.lanes().iter().zip(sum) {
+                step[lane.hypothesis] += sum;
             }
         }
     }
 
-    /// Adds the densities of all that was read but one figure, at one or two places in the order of reading.
-    pub(super) fn add_without(&self, (first, second): (usize, Option<usize>), mut add: impl FnMut(usize, f64)) {
+    /// The densities of all that was read but one figure, for each figure in turn; a figure stands at one or two places in the order
+    /// of reading.
+    ///
+    /// By the block of the figure in the inverse of the matrix.
+    pub(super) fn each_without(&self, figures: &[Option<Places>; FEATURES], mut take: impl FnMut(usize, usize, f64)) {
         let count = self.source.seen.read.count();
+        let narrow = self.factor.narrow()[count];
         let unit = |place: usize| {
             let mut unit = [[0.0; WIDE]; DIMENSIONS];
             unit[place] = [1.0; WIDE];
             self.factor.solve(&mut unit);
             unit
         };
-        // By the block of the figure in the inverse of the matrix.
-        let one = unit(first);
-        let other = second.map(unit);
-        let own = self.factor.product(&one, &one);
-        let (both, others) = other.map_or(([0.0; WIDE], [1.0; WIDE]), |other| {
-            (self.factor.product(&one, &other), self.factor.product(&other, &other))
-        });
-        let left = count - 1 - usize::from(second.is_some());
-        let narrow = self.factor.narrow(count);
-        let determinant: Lanes<WIDE> = core::array::from_fn(|at| own[at] * others[at] - both[at] * both[at]);
-        for terms in self.terms() {
+        let block = |(first, second): Places| {
+            let (one, other) = (unit(first), second.map(unit));
+            let own = self.factor.product(&one, &one);
+            other.map_or((own, [0.0; WIDE], [1.0; WIDE]), |other| {
+                (
+                    own,
+                    self.factor.product(&one, &other),
+                    self.factor.product(&other, &other),
+                )
+            })
+        };
+        let blocks = figures.map(|figure| figure.map(block));
+        self.each_term(|terms| {
             let squared = self.factor.product(&terms.independent, &terms.independent);
-            let u = self.factor.product(&one, &terms.independent);
-            let v = other.map_or([0.0; WIDE], |other| self.factor.product(&other, &terms.independent));
-            let squared: Lanes<WIDE> = core::array::from_fn(|at| {
-                let told = u[at] * u[at] * others[at] - 2.0 * u[at] * v[at] * both[at] + v[at] * v[at] * own[at];
-                f64::max(squared[at] - told / determinant[at], 0.0)
-            });
-            let fall = self.source.component.freedom.fall(squared, left);
-            for (at, hypothesis, _) in self.each(&terms) {
-                let top = self.source.peaks[left] * narrow[at] / sqrt(determinant[at]);
-                add(hypothesis, terms.weight[at] * top * fall[at]);
+            let whole = self.factor.whole(&terms.independent);
+            for (figure, (places, block)) in figures.iter().zip(&blocks).enumerate() {
+                let (Some((first, second)), Some((own, both, others))) = (places, block) else {
+                    continue;
+                };
+                let (u, v) = (whole[*first], second.map_or([0.0; WIDE], |second| whole[second]));
+                let left = count - 1 - usize::from(second.is_some());
+                let determinant: Lanes<WIDE> = core::array::from_fn(|at| own[at] * others[at] - both[at] * both[at]);
+                let squared: Lanes<WIDE> = core::array::from_fn(|at| {
+                    let told = u[at] * u[at] * others[at] - 2.0 * u[at] * v[at] * both[at] + v[at] * v[at] * own[at];
+                    f64::max(squared[at] - told / determinant[at], 0.0)
+                });
+                let fall = self.source.component.freedom.fall(squared, left);
+                for (at, hypothesis, _) in self.each(terms) {
+                    let top = self.source.peaks[left] * narrow[at] / sqrt(determinant[at]);
+                    take(figure, hypothesis, terms.weight[at] * top * fall[at]);
+                }
             }
-        }
+        });
     }
 
     /// The density of the readings under every severity of these rows together with those of each lane.
@@ -252,7 +281,7 @@ impl<'a> Batch<'a> {
         };
         // Shifts add up in independent deviations too.
         let off = solved(self.source.off.map(|off| [off; WIDE]));
-        let tops = self.tops(count);
+        let tops = self.tops()[count];
         let mut firsts = [[[0.0; WIDE]; DIMENSIONS]; MOST_ROWS];
         for (first, row) in firsts.iter_mut().zip(rows) {
             for (first, i) in first.iter_mut().zip(seen.read.places()) {
@@ -261,8 +290,7 @@ impl<'a> Batch<'a> {
             self.factor.solve(first);
         }
         let mut densities = [0.0; WIDE];
-        let most = self.lanes().iter().map(|lane| lane.rows.len()).max().unwrap_or(0);
-        for place in 0..most {
+        for place in 0..self.most_rows() {
             let (mut weight, mut shift) = ([0.0; WIDE], [[0.0; WIDE]; DIMENSIONS]);
             for (at, lane) in self.lanes().iter().enumerate() {
                 if let Some(row) = lane.rows.get(place) {
@@ -291,19 +319,6 @@ impl<'a> Batch<'a> {
             }
         }
         densities
-    }
-
-    /// Adds the densities of the first feature, of the first two, and so on, behind an unused place.
-    pub(super) fn add_steps<const N: usize>(&self, steps: &mut [[f64; N]; FeatureVector::COUNT + 1]) {
-        let tops: [Lanes<WIDE>; DIMENSIONS + 1] = core::array::from_fn(|count| self.tops(count));
-        for terms in self.terms() {
-            for (n, squared) in self.factor.squares(&terms.independent).enumerate() {
-                let fall = self.source.component.freedom.fall(squared, n + 1);
-                for (at, lane) in self.lanes().iter().enumerate() {
-                    steps[n + 1][lane.hypothesis] += terms.weight[at] * tops[n + 1][at] * fall[at];
-                }
-            }
-        }
     }
 
     /// What the readings explain of a figure that was not read.
@@ -370,30 +385,29 @@ impl<'a> OfSource<'a> {
             few,
             peaks: component.freedom.peaks(),
             known: component.is_known(),
-            off: seen.off(&component.mean),
-            off_kind: seen.off(&component.of_kind),
+            off: seen.read.off(&seen.value, &component.mean),
+            off_kind: seen.read.off(&seen.value, &component.of_kind),
         }
     }
 
-    /// Adds a sound system and anything at all, as far as they are wanted, for each of these readings; with each the numbers
-    /// by which the two are told apart.
-    #[inline]
+    /// Adds a sound system and anything at all, as far as they are wanted, for each of these readings: values, variances of the
+    /// instruments, and the numbers by which the two are told apart.
     pub(super) fn add_unmoved<'b>(
         &self,
         batch: &mut Batch<'b>,
-        sound: &'b Matrix,
-        each: impl IntoIterator<Item = (&'b Seen, [usize; 2])>,
-        wanted: &impl Fn(usize) -> bool,
-        take: &mut impl FnMut(&Batch<'_>),
+        sound: &'b Symmetric,
+        each: impl IntoIterator<Item = (&'b Vector, &'b Vector, [usize; 2])>,
+        wanted: &dyn Fn(usize) -> bool,
+        take: Take<'_>,
     ) where
         'a: 'b,
     {
         let read = &self.seen.read;
-        let part = read.part_of(|i, j| sound[i][j]);
-        let more = read.part_of(|i, j| ANYTHING[i][j]);
-        for (seen, [of_sound, of_any]) in each {
-            let off = seen.off(&self.component.mean);
-            let lane = |hypothesis: usize, more: Option<&'static Matrix>| Lane {
+        let part = read.part_of(|i, j| sound.at(i, j));
+        let more = read.part_of(|i, j| ANYTHING.at(i, j));
+        for (value, noise, [of_sound, of_any]) in each {
+            let off = read.off(value, &self.component.mean);
+            let lane = |hypothesis: usize, more: Option<&'static Symmetric>| Lane {
                 hypothesis,
                 base: &self.component.mean,
                 scale: Scale {
@@ -404,11 +418,11 @@ impl<'a> OfSource<'a> {
                 weight: self.component.weight,
             };
             if wanted(of_sound) {
-                batch.add(lane(of_sound, None), (&off, &seen.noise), |at| part[at], take);
+                batch.add(lane(of_sound, None), (&off, noise), part.iter().copied(), take);
             }
             if wanted(of_any) {
-                let entry = |at: usize| part[at] + more[at];
-                batch.add(lane(of_any, Some(&ANYTHING)), (&off, &seen.noise), entry, take);
+                let entries = part.iter().zip(&more).map(|(part, more)| part + more);
+                batch.add(lane(of_any, Some(&ANYTHING)), (&off, noise), entries, take);
             }
         }
     }
@@ -422,7 +436,7 @@ impl<'a> OfSource<'a> {
         if self.known && !rows.absorbing {
             // What is known of this vehicle is known of it with a fault too.
             scale.left = Some(core::array::from_fn(|i| {
-                let gained = KNOWN_OF_FAULTY * self.component.gained[i][i] / scale.entry(i, i);
+                let gained = KNOWN_OF_FAULTY * self.component.gained[i] / scale.entry(i, i);
                 sqrt(f64::max(1.0 - gained, 0.0))
             }));
         }
@@ -433,15 +447,15 @@ impl<'a> OfSource<'a> {
 /// A scale matrix in this case: the table's or a sound system's, and what comes on top of it.
 #[derive(Clone, Copy)]
 pub(super) struct Scale<'a> {
-    pub(super) base: &'a Matrix,
+    pub(super) base: &'a Symmetric,
     pub(super) table: Option<&'static [Bits; TRIANGLE]>,
-    pub(super) more: Option<&'a Matrix>,
+    pub(super) more: Option<&'a Symmetric>,
     /// What is left of each standard deviation where this vehicle is known; `None` where it is not.
     pub(super) left: Option<Vector>,
 }
 
 impl<'a> Scale<'a> {
-    const fn of(base: &'a Matrix) -> Self {
+    const fn of(base: &'a Symmetric) -> Self {
         Self {
             base,
             table: None,
@@ -452,9 +466,9 @@ impl<'a> Scale<'a> {
 
     pub(super) fn entry(&self, i: usize, j: usize) -> f64 {
         let table = self.table.map_or(0.0, |table| number(table[entry_of(i, j)]));
-        let more = self.more.map_or(0.0, |more| more[i][j]);
+        let more = self.more.map_or(0.0, |more| more.at(i, j));
         let left = self.left.as_ref().map_or(1.0, |left| left[i] * left[j]);
-        (self.base[i][j] + table + more) * left
+        (self.base.at(i, j) + table + more) * left
     }
 }
 

@@ -10,6 +10,14 @@ pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
 /// The place of "none of these".
 pub(super) const NONE: usize = Fault::ALL.len();
 
+/// How common each hypothesis is before anything is read, relative to the others.
+pub(super) type Priors = [f64; HYPOTHESES];
+
+/// By the prior of each fault, and of a cause that is none of them.
+pub(super) fn priors(of: impl Fn(Option<Fault>) -> f64) -> Priors {
+    core::array::from_fn(|hypothesis| of(Fault::ALL.get(hypothesis).copied()))
+}
+
 /// The row of a fault.
 pub(super) fn row(fault: Fault) -> &'static FaultRow {
     &FAULTS[index(fault)]

@@ -2,11 +2,11 @@
 
 use super::answer::{Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
-use super::faults::{NONE, index};
+use super::faults::{NONE, Priors, index};
 use super::list::List;
-use super::looks::Observations;
-use super::next_check::{self, Standing};
-use super::posterior::{Alone, Posterior, Steps};
+use super::looks::{Looks, Observations};
+use super::next_check::{self, Next, Standing};
+use super::posterior::{Alone, Posterior};
 use super::rest::Resting;
 use super::scene::Scene;
 use super::settings::Settings;
@@ -40,27 +40,30 @@ pub struct Judgement {
 
 impl Judgement {
     /// By settings that can be. A system whose compressor stands still has both sides at saturation while any liquid is left.
-    pub(super) fn of(case: &Case, settings: &Settings) -> Result<Self, Error> {
+    pub(super) fn of(case: &Case, settings: &Settings, priors: &Priors) -> Result<Self, Error> {
         case.check()?;
         let at_rest = case.conditions.at_rest(case.system.compressor);
         if at_rest && warm_for_rest(case) {
-            return Self::unread(case, settings);
+            return Self::unread(case, (settings, priors));
         }
-        let scene = if at_rest { Scene::of(case, None) } else { running(case)? };
+        let mut scene = Scene::of(case);
+        if !at_rest {
+            sound(case, &mut scene.sound)?;
+        }
         let read = match &scene.sound {
             Some(sound) => features::running(case, sound, None)?,
             None => None,
         };
-        Ok(Self::weighed(case, settings, scene, (derived(case)?, read)))
+        Ok(Self::weighed(case, (settings, priors), &scene, (derived(case)?, read)))
     }
 
     /// A judgement that rests on observations alone, whatever was read.
     #[inline(never)]
-    fn unread(case: &Case, settings: &Settings) -> Result<Self, Error> {
+    fn unread(case: &Case, by: (&Settings, &Priors)) -> Result<Self, Error> {
         let mut silent = *case;
         silent.readings = Readings::default();
         let derived = derived(case)?;
-        let mut judgement = Self::weighed(&silent, settings, Scene::of(case, None), (derived, None));
+        let mut judgement = Self::weighed(&silent, by, &Scene::of(case), (derived, None));
         (judgement.rest, judgement.resting) = (None, None);
         if case.observations == Observations::NONE {
             // Nothing but what is usual would speak from the odds.
@@ -80,21 +83,28 @@ impl Judgement {
     #[inline(never)]
     fn weighed(
         case: &Case,
-        settings: &Settings,
-        scene: Scene,
+        (settings, priors): (&Settings, &Priors),
+        scene: &Scene,
         (derived, read): (Derived, Option<FeatureVector>),
     ) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
-        let posterior = Posterior::of(case, settings, &scene, (read, at_rest));
-        let mut faults = verdict::ranked(&posterior, &scene);
+        let posterior = Posterior::of(case, (settings, priors), scene, (read, at_rest));
+        Self::concluded(case, settings, scene, (derived, posterior))
+    }
+
+    /// What follows from the posterior.
+    #[inline(never)] // so that the posterior is worked out on less stack
+    fn concluded(case: &Case, settings: &Settings, scene: &Scene, (derived, posterior): (Derived, Posterior)) -> Self {
+        let at_rest = case.conditions.at_rest(case.system.compressor);
+        let mut faults = verdict::ranked(&posterior, scene);
         let leading = faults.first().map_or(Fault::NoFault, |ranked| ranked.fault);
-        let measured = verdict::measured(&posterior, &scene, &derived);
-        let out_of_line = verdict::out_of_line(&posterior, &scene, &measured, leading);
+        let measured = verdict::measured(&posterior, scene, &derived);
+        let out_of_line = verdict::out_of_line(&posterior, scene, &measured, leading);
         let doubtful = posterior.unexplained >= BAD_FIT || out_of_line.is_some();
         let two_faults = doubtful
-            .then(|| pairs::likeliest(&posterior, settings, &scene))
+            .then(|| pairs::likeliest(&posterior, settings, scene))
             .flatten();
-        let mut quality = verdict::quality(case, &scene, &posterior, (out_of_line, two_faults));
+        let mut quality = verdict::quality(case, scene, &posterior, (out_of_line, two_faults));
         notes::add(case, &derived, &mut quality);
         let resting = posterior.rest().and_then(|_| rest::resting(case, AMBIENT_ERROR_K));
         let rest = match &resting {
@@ -107,11 +117,11 @@ impl Judgement {
         }
         Self {
             verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
-            standing: Standing::of(case, posterior.off_scale, rest),
+            standing: Standing::of(case, posterior.off_scale(), rest),
             none_of_these: posterior.probability[NONE],
             rest,
             resting,
-            scene,
+            scene: *scene,
             posterior,
             derived,
             faults,
@@ -126,19 +136,25 @@ impl Judgement {
     ///
     /// Errors: `OutOfRange` where a band of a sound system leaves the saturation line.
     pub fn diagnosis(&self, settings: &Settings) -> Result<Diagnosis, Error> {
+        let next = settings
+            .next_checks
+            .then(|| next_check::next(&self.posterior, &self.scene, settings, self.standing));
+        self.with_next(next)
+    }
+
+    #[inline(never)] // so that the next step is searched on less stack
+    fn with_next(&self, next: Option<Next>) -> Result<Diagnosis, Error> {
         let bands = self.scene.bands();
         let expected = self.scene.sound.as_ref().map(|sound| {
             let (system, air) = (&self.scene.system, self.scene.air);
             Bands::from_bands(sound, &bands, system.refrigerant, air)
         });
-        let next = settings
-            .next_checks
-            .then(|| next_check::next(&self.posterior, &self.scene, settings, self.standing));
+        let expected = expected.transpose()?;
         Ok(Diagnosis {
             verdict: self.verdict,
             faults: self.faults,
             none_of_these: self.none_of_these,
-            expected: expected.transpose()?,
+            expected,
             basis: self.scene.sound.as_ref().map(SoundModel::basis),
             derived: self.derived,
             deviations: verdict::deviations(&self.measured, &bands),
@@ -155,8 +171,8 @@ impl Judgement {
     }
 
     /// What this visit says by itself, to be stacked with another one.
-    pub(super) fn alone(&self) -> Alone {
-        self.posterior.alone()
+    pub(super) fn alone(&self, looks: &Looks) -> Alone {
+        self.posterior.alone(looks)
     }
 
     /// What the readings allow one to say.
@@ -187,7 +203,7 @@ impl Judgement {
     /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
     pub fn mix_up(&self) -> Option<(MixUp, f64)> {
         let gauge_error = self.posterior.probability[index(Fault::GaugeError)];
-        let shares = MixUp::ALL.into_iter().zip(self.posterior.mix_ups);
+        let shares = MixUp::ALL.into_iter().zip(*self.posterior.mix_ups());
         let (likeliest, share) = shares.max_by(|a, b| a.1.total_cmp(&b.1))?;
         let probability = gauge_error * share;
         (probability >= 0.01).then_some((likeliest, probability))
@@ -223,11 +239,11 @@ impl Judgement {
         next_check::plan(&self.posterior, &self.scene, settings, self.standing)
     }
 
-    /// What each piece of evidence says of every fault, worked out once; ask it of as many pairs as are wanted.
-    pub fn reasons(&self) -> Reasons<'_> {
+    /// What each piece of evidence says of every fault, by the settings of the judgement; ask it of as many pairs as are wanted.
+    pub const fn reasons<'a>(&'a self, settings: &'a Settings) -> Reasons<'a> {
         Reasons {
-            steps: self.posterior.steps(&self.scene),
             posterior: &self.posterior,
+            looks: &settings.looks,
         }
     }
 }
@@ -235,7 +251,7 @@ impl Judgement {
 /// What each piece of evidence says of every fault; [`Judgement::reasons`] works it out.
 pub struct Reasons<'a> {
     posterior: &'a Posterior,
-    steps: Steps,
+    looks: &'a Looks,
 }
 
 impl Reasons<'_> {
@@ -246,19 +262,17 @@ impl Reasons<'_> {
     ///
     /// Empty when one of the two does not exist in the system.
     pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
-        self.posterior.because(&self.steps, fault, rival)
+        self.posterior.because(self.looks, fault, rival)
     }
 }
 
-/// A system that runs, with what a sound one of its kind shows.
+/// What a sound system of this kind shows where it runs, and this one where more is known of it.
 #[inline(never)]
-fn running(case: &Case) -> Result<Scene, Error> {
-    let mut sound = SoundModel::of(&case.system, &case.conditions);
-    if let Ok(sound) = &mut sound {
-        let (visits, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
-        sound.know(&case.system, &case.conditions, visits, table)?;
-    }
-    sound.map(|sound| Scene::of(case, Some(sound)))
+fn sound(case: &Case, model: &mut Option<SoundModel>) -> Result<(), Error> {
+    let (visits, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
+    model
+        .insert(SoundModel::of(&case.system, &case.conditions)?)
+        .know(&case.system, &case.conditions, visits, table)
 }
 
 /// From this probability of an unknown cause or way on, two faults at once are considered. Source: engineering judgement.

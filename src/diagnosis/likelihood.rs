@@ -1,13 +1,13 @@
 //! The likelihood of a feature vector under every hypothesis: one sum over sources and severities.
 
 use super::atlas::{ANYTHING, Pages};
-use super::batch::{Batch, Lane, OfSource, Seen, WIDE};
+use super::batch::{Batch, Lane, OfSource, Places, Seen, Take, WIDE};
 use super::faults::{NONE, index};
 use super::features::{FEATURES, FIGURE_OF, place};
-use super::rows::{FaultRows, number};
+use super::rows::{Bits, FaultRows, number};
 use crate::expected::{Component, SoundModel};
-use crate::names::Fault;
-use crate::numerics::multivariate_t::Factor;
+use crate::names::{Fault, MixUp};
+use crate::numerics::multivariate_t::{DIMENSIONS, Factor, TRIANGLE, Vector};
 
 /// Part of every fault that shows itself in a way the atlas does not know, so that no tail decides alone; of sound systems a third of
 /// it. Source: loss on makes that were left out; 7 to 15 % serve alike.
@@ -31,71 +31,66 @@ pub(super) struct Grounds<'a> {
 }
 
 impl Grounds<'_> {
-    /// Takes the terms of the hypotheses that are `wanted`, by each source.
-    #[inline]
-    pub(super) fn each_batch(&self, seen: &Seen, wanted: impl Fn(usize) -> bool, mut take: impl FnMut(&Batch<'_>)) {
+    /// Takes the terms of the hypotheses that are `wanted`, by each source; mild rows before severe ones, so that the lanes of a batch
+    /// have about as many rows.
+    #[inline(never)]
+    pub(super) fn each_batch(&self, seen: &Seen, wanted: &dyn Fn(usize) -> bool, take: Take<'_>) {
         for component in self.sound.components() {
             let source = OfSource::new(component, seen, self.sound.few());
             let mut batch = Batch::new(&source);
             let sound = component.scale();
-            source.add_unmoved(
-                &mut batch,
-                &sound,
-                [(seen, [index(Fault::NoFault), NONE])],
-                &wanted,
-                &mut take,
-            );
-            let (mut part, entries) = (None, seen.read.entries());
-            for rows in self.pages.of_source(component.source) {
-                if !wanted(index(rows.fault)) {
-                    continue;
-                }
-                let part = part.get_or_insert_with(|| seen.read.part_of(|i, j| component.more[i][j]));
-                let (base, off) = if rows.absorbing {
-                    (&component.of_kind, &source.off_kind)
-                } else {
-                    (&component.mean, &source.off)
-                };
-                let severities = self.pages.severities(rows);
-                let all: f64 = severities.iter().map(|row| f64::from(row.weight)).sum();
-                let (mild, severe) = severities.split_at(severities.partition_point(|row| !row.severe));
-                for (severities, table) in [mild, severe].into_iter().zip(&rows.scales) {
-                    if severities.is_empty() {
+            let unmoved = [(&seen.value, &seen.noise, [index(Fault::NoFault), NONE])];
+            source.add_unmoved(&mut batch, &sound, unmoved, wanted, take);
+            let more = seen.read.part_of(|i, j| component.more.at(i, j));
+            let page = self.pages.of_source(component.source);
+            for severe in [false, true] {
+                for rows in page.iter().filter(|rows| wanted(index(rows.fault))) {
+                    let severities = self.pages.severities(rows);
+                    let (mild, of_severe) = severities.split_at(severities.partition_point(|row| !row.severe));
+                    let part = if severe { of_severe } else { mild };
+                    if part.is_empty() {
                         continue;
                     }
+                    let all: f64 = severities.iter().map(|row| f64::from(row.weight)).sum();
+                    let (base, off) = if rows.absorbing {
+                        (&component.of_kind, &source.off_kind)
+                    } else {
+                        (&component.mean, &source.off)
+                    };
+                    let table = &rows.scales[usize::from(severe)];
                     let lane = Lane {
                         hypothesis: index(rows.fault),
                         base,
                         scale: source.scale(rows, table),
-                        rows: severities,
+                        rows: part,
                         weight: component.weight / all,
                     };
-                    let entry = |at: usize| part[at] + number(table[entries(at)]);
+                    let entries = more.iter().zip(read_of(seen, table)).map(|(more, own)| more + own);
                     match &lane.scale.left {
-                        None => batch.add(lane, (off, &seen.noise), entry, &mut take),
+                        None => batch.add(lane, (off, &seen.noise), entries, take),
                         Some(left) => {
                             let left = seen.read.part_of(|i, j| left[i] * left[j]);
-                            batch.add(lane, (off, &seen.noise), |at| entry(at) * left[at], &mut take);
+                            let entries = entries.zip(left).map(|(entry, left)| entry * left);
+                            batch.add(lane, (off, &seen.noise), entries, take);
                         }
                     }
                 }
             }
-            batch.end(&mut take);
+            batch.end(take);
         }
     }
 
-    /// Density of a sound system and of anything at all, for several sets of readings of the same features.
-    pub(super) fn of_unmoved<const N: usize>(&self, seen: &[Option<Seen>; N], mut take: impl FnMut(&Batch<'_>)) {
-        let Some(first) = seen.iter().flatten().next() else {
-            return;
-        };
+    /// Density of a sound system and of anything at all, for several sets of readings of the same features: of each the values and
+    /// the variances of the instruments, in the order of `read`.
+    #[inline(never)]
+    pub(super) fn of_unmoved(&self, seen: &Seen, all: &[(MixUp, Vector, Vector)], take: Take<'_>) {
         for component in self.sound.components() {
-            let source = OfSource::new(component, first, self.sound.few());
+            let source = OfSource::new(component, seen, self.sound.few());
             let (mut batch, sound) = (Batch::new(&source), component.scale());
-            let each = seen.iter().enumerate();
-            let each = each.filter_map(|(at, seen)| Some((seen.as_ref()?, [2 * at, 2 * at + 1])));
-            source.add_unmoved(&mut batch, &sound, each, &|_| true, &mut take);
-            batch.end(&mut take);
+            let each = all.iter().enumerate();
+            let each = each.map(|(at, (_, value, noise))| (value, noise, [2 * at, 2 * at + 1]));
+            source.add_unmoved(&mut batch, &sound, each, &|_| true, take);
+            batch.end(take);
         }
     }
 
@@ -103,39 +98,37 @@ impl Grounds<'_> {
     /// under [`NONE`]; noughts where the figure was not read.
     pub(super) fn without_each(&self, seen: &Seen, hypothesis: usize) -> [([f64; 2], f64); FEATURES] {
         let mut densities = [([0.0; 2], 0.0); FEATURES];
-        // The places of each figure in the order of reading; two lines may be read for one.
         let of = |figure: usize| {
             let places = seen.read.places().iter().enumerate();
-            let mut own = places
-                .filter(move |(_, i)| place(FIGURE_OF[**i]) == figure)
-                .map(|(n, _)| n);
+            let mut own = places.filter(|(_, i)| place(FIGURE_OF[**i]) == figure).map(|(n, _)| n);
             Some((own.next()?, own.next()))
         };
-        let figures: [Option<(usize, Option<usize>)>; FEATURES] = core::array::from_fn(of);
-        self.each_batch(
-            seen,
-            |h| h == hypothesis || h == NONE,
-            |batch| {
-                for (figure, densities) in figures.iter().zip(&mut densities) {
-                    let Some(places) = figure else { continue };
-                    batch.add_without(*places, |at, density| densities.0[usize::from(at == NONE)] += density);
-                }
-            },
-        );
-        for (figure, densities) in densities.iter_mut().enumerate() {
-            let alone = seen.keeping(|i| place(FIGURE_OF[i]) == figure);
-            let count = alone.read.count();
-            for component in self.sound.components().iter().filter(|_| count > 0) {
-                let part = alone
-                    .read
-                    .part_of(|i, j| component.lasting[i][j] + component.passing[i][j] + ANYTHING[i][j]);
+        let figures: [Option<Places>; FEATURES] = core::array::from_fn(of);
+        let wanted = |h: usize| h == hypothesis || h == NONE;
+        self.each_batch(seen, &wanted, &mut |batch| {
+            batch.each_without(&figures, |figure, at, density| {
+                densities[figure].0[usize::from(at == NONE)] += density;
+            });
+        });
+        for ((_, alone), figure) in densities.iter_mut().zip(figures) {
+            let Some((first, second)) = figure else { continue };
+            let places = [first, second.unwrap_or(first)];
+            let count = 1 + usize::from(second.is_some());
+            for component in self.sound.components() {
+                let [(i, value), (j, other)] = places.map(|n| (seen.read.places()[n], seen.value[n]));
+                let scale =
+                    |i: usize, j: usize| component.lasting.at(i, j) + component.passing.at(i, j) + ANYTHING.at(i, j);
+                let entries = [scale(i, i), scale(i, j), scale(j, j)];
+                let mut noise = [0.0; DIMENSIONS];
+                noise[..2].copy_from_slice(&places.map(|n| seen.noise[n]));
                 let mut factor = Factor::<1>::empty(count);
-                factor.fill(0, |at| part[at], &alone.noise);
+                factor.fill(0, entries.into_iter(), &noise);
                 factor.factorise();
-                let mut off = alone.off(&component.mean).map(|off| [off]);
+                let mut off = [[0.0]; DIMENSIONS];
+                (off[0], off[1]) = ([value - component.mean[i]], [other - component.mean[j]]);
                 factor.solve(&mut off);
                 let [fall] = component.freedom.fall(factor.product(&off, &off), count);
-                densities.1 += component.weight * component.freedom.peaks()[count] * factor.narrow(count)[0] * fall;
+                *alone += component.weight * component.freedom.peaks()[count] * factor.narrow()[count][0] * fall;
             }
         }
         densities
@@ -155,14 +148,19 @@ impl Grounds<'_> {
             return;
         };
         let source = OfSource::new(component, seen, self.sound.few());
-        let more = seen.read.part_of(|i, j| component.more[i][j]);
-        let entries = seen.read.entries();
+        let more = seen.read.part_of(|i, j| component.more.at(i, j));
         let page = self.pages.of_source(component.source);
         let pumps = |rows: &&FaultRows| !rows.absorbing;
         let part = |rows: &'static FaultRows| {
             let scale = source.scale(rows, &rows.scales[0]);
             match scale.left {
-                None => core::array::from_fn(|at| more[at] + number(rows.scales[0][entries(at)])),
+                None => {
+                    let mut part = more;
+                    for (part, own) in part.iter_mut().zip(read_of(seen, &rows.scales[0])) {
+                        *part += own;
+                    }
+                    part
+                }
                 Some(_) => seen.read.part_of(|i, j| scale.entry(i, j)),
             }
         };
@@ -177,9 +175,9 @@ impl Grounds<'_> {
                 for other in others.by_ref().take(WIDE) {
                     // The spread of a sound system stands in both: a pair is judged a little wider than it is.
                     let (at, second) = (pairs.used, part(other));
-                    pairs
-                        .factor
-                        .fill(at, |at| first[at] + second[at] - more[at], &seen.noise);
+                    let entries = first.iter().zip(second).zip(&more);
+                    let entries = entries.map(|((first, second), more)| first + second - more);
+                    pairs.factor.fill(at, entries, &seen.noise);
                     pairs.lanes[at] = Lane {
                         hypothesis: index(other.fault),
                         rows: self.pages.severities(other),
@@ -198,4 +196,11 @@ impl Grounds<'_> {
             }
         }
     }
+}
+
+/// The entries of a table of what was read.
+fn read_of<'a>(seen: &'a Seen, table: &'a [Bits; TRIANGLE]) -> impl Iterator<Item = f64> + 'a {
+    seen.read
+        .entries()
+        .map(|at| table.get(at).map_or(0.0, |bits| number(*bits)))
 }

@@ -26,13 +26,6 @@ impl<T: Copy, const N: usize> List<T, N> {
         }
     }
 
-    /// The next place at the end, to be filled in place, unless the list is full; it holds what filled it before.
-    pub(crate) fn grow(&mut self) -> Option<&mut T> {
-        let place = self.items.get_mut(self.len)?;
-        self.len += 1;
-        Some(place)
-    }
-
     /// Takes all items out.
     pub(crate) const fn clear(&mut self) {
         self.len = 0;

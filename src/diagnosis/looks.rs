@@ -1,8 +1,7 @@
 //! What eyes, ears and hands find, as chances under each hypothesis.
 
 use super::check_table::{EXCLUSIVE, OBSERVATIONS, SHARED};
-use super::faults::HYPOTHESES;
-use super::faults::index;
+use super::faults::{HYPOTHESES, index};
 use super::list::List;
 use crate::error::Error;
 use crate::names::{Fault, Observation, Quantity};
@@ -105,10 +104,9 @@ impl Looks {
     ///
     /// Errors: `NotFinite` and `OutOfRange` outside 0.001 to 0.999.
     pub fn check(&self) -> Result<(), Error> {
-        for chance in self.yes.iter().flatten() {
-            CHANCE.check(*chance)?;
-        }
-        Ok(())
+        let beyond = |chance: &&f64| !(CHANCE.low..=CHANCE.high).contains(*chance);
+        let first = self.yes.as_flattened().iter().find(beyond);
+        first.map_or(Ok(()), |chance| CHANCE.check(*chance).map(|_| ()))
     }
 
     /// The chance of "yes" under a hypothesis.
@@ -134,11 +132,22 @@ impl Default for Looks {
     }
 }
 
-/// One answer that counts, and its chance under each hypothesis.
+/// One answer that counts.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Sight {
     pub(super) observation: Observation,
-    pub(super) chance: [f64; HYPOTHESES],
+    answer: bool,
+    /// The share at which it counts beside others that share its cause.
+    weight: f64,
+}
+
+impl Sight {
+    /// Its chance under a hypothesis.
+    pub(super) fn chance(&self, looks: &Looks, hypothesis: usize) -> f64 {
+        let mut yes = [looks.chance(self.observation, hypothesis)];
+        temper(&mut yes, self.weight);
+        if self.answer { yes[0] } else { 1.0 - yes[0] }
+    }
 }
 
 /// The answers that count.
@@ -146,37 +155,29 @@ pub(super) type Sights = List<Sight, { Observation::ALL.len() }>;
 
 /// What was seen, correlated answers not counted twice: a "no" that the "yes" of another implies is left out, and answers
 /// that share a cause are weakened together.
-pub(super) fn add_sights(sights: &mut Sights, looks: &Looks, observations: &Observations) {
+pub(super) fn sights(observations: &Observations) -> Sights {
+    let mut sights = List::new(Sight {
+        observation: Observation::ClutchEngaged,
+        answer: true,
+        weight: 1.0,
+    });
     for (observation, answer) in observations.answered() {
-        if !answer && implied(observations, observation) {
-            continue;
+        if answer || !implied(observations, observation) {
+            let weight = weight(observations, observation);
+            sights.push(Sight {
+                observation,
+                answer,
+                weight,
+            });
         }
-        let weight = weight(observations, observation);
-        let mut chance = core::array::from_fn(|hypothesis| looks.chance(observation, hypothesis));
-        temper(&mut chance, weight);
-        if !answer {
-            chance = chance.map(|yes| 1.0 - yes);
-        }
-        sights.push(Sight { observation, chance });
     }
+    sights
 }
 
-/// None.
-pub(super) const NO_SIGHTS: Sights = List::new(Sight {
-    observation: Observation::ClutchEngaged,
-    chance: [1.0; HYPOTHESES],
-});
-
 /// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.
-/// The chances are those under the hypotheses `of`.
-pub(super) fn expected<const N: usize>(
-    looks: &Looks,
-    observations: &Observations,
-    observation: Observation,
-    of: &[usize; N],
-) -> [f64; N] {
+pub(super) fn expected(looks: &Looks, observations: &Observations, observation: Observation) -> [f64; HYPOTHESES] {
     let weight = weight(observations, observation);
-    let mut chances = of.map(|hypothesis| looks.chance(observation, hypothesis));
+    let mut chances = core::array::from_fn(|hypothesis| looks.chance(observation, hypothesis));
     temper(&mut chances, weight);
     chances
 }
@@ -192,10 +193,29 @@ pub(super) fn implied(observations: &Observations, observation: Observation) -> 
 
 /// Whether two questions share a cause beyond the fault.
 pub(super) fn related(one: Observation, other: Observation) -> bool {
-    SHARED
-        .iter()
-        .any(|group| group.members.contains(&one) && group.members.contains(&other))
+    RELATED[place(one)] >> place(other) & 1 != 0
 }
+
+/// The questions that share a cause with each, itself included, one bit each.
+const RELATED: [u64; Observation::ALL.len()] = {
+    let mut related = [0; Observation::ALL.len()];
+    let mut group = 0;
+    while group < SHARED.len() {
+        let members = SHARED[group].members;
+        let (mut all, mut at) = (0, 0);
+        while at < members.len() {
+            all |= 1 << place(members[at]);
+            at += 1;
+        }
+        at = 0;
+        while at < members.len() {
+            related[place(members[at])] |= all;
+            at += 1;
+        }
+        group += 1;
+    }
+    related
+};
 
 /// The share at which one of n equally correlated answers counts: 1 / (1 + (n - 1) r).
 fn weight(observations: &Observations, observation: Observation) -> f64 {
@@ -234,9 +254,9 @@ mod tests {
     use super::*;
 
     fn odds(observations: &Observations, fault: Fault) -> f64 {
-        let mut sights = NO_SIGHTS;
-        add_sights(&mut sights, &Looks::default(), observations);
-        let of = |fault: Fault| sights.iter().map(|sight| sight.chance[index(fault)]).product::<f64>();
+        let (sights, looks) = (sights(observations), Looks::default());
+        let chance = |sight: &Sight, fault: Fault| sight.chance(&looks, index(fault));
+        let of = |fault: Fault| sights.iter().map(|sight| chance(sight, fault)).product::<f64>();
         of(fault) / of(Fault::NoFault)
     }
 

@@ -69,6 +69,7 @@ pub(crate) use stacked::{GONE, LEFT, PARTS, WHOLE};
 pub(crate) use visits::{Visits, hypothesis};
 
 use crate::error::Error;
+use crate::names::Fault;
 
 /// What explains these readings?
 ///
@@ -127,7 +128,7 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
 /// let settings = Settings::default();
 /// let judgement = judge(&case, &settings)?;
 /// let leading = judgement.faults()[0];
-/// let because = judgement.reasons().because(leading.fault, leading.rival);
+/// let because = judgement.reasons(&settings).because(leading.fault, leading.rival);
 /// let sum: f64 = because.iter().map(|reason| reason.log_odds).sum();
 /// assert!(sum > 0.0);
 /// assert_eq!(judgement.diagnosis(&settings)?.next_step, judgement.plan(&settings).steps.first().map(|step| step.action));
@@ -135,7 +136,21 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
 /// ```
 pub fn judge(case: &Case, settings: &Settings) -> Result<Judgement, Error> {
     settings.check()?;
-    Judgement::of(case, settings)
+    Judgement::of(case, settings, &settings.priors())
+}
+
+/// As [`diagnose`], with other priors of each fault, and of a cause that is none of them, relative to each other.
+#[inline(never)]
+pub(crate) fn diagnose_with(
+    case: &Case,
+    settings: &Settings,
+    prior: impl Fn(Option<Fault>) -> f64,
+) -> Result<Diagnosis, Error> {
+    settings.check()?;
+    match &Judgement::of(case, settings, &faults::priors(prior)) {
+        Ok(judgement) => judgement.diagnosis(settings),
+        Err(error) => Err(*error),
+    }
 }
 
 /// Diagnoses many cases by the same settings.
@@ -185,6 +200,6 @@ impl<'a> Judge<'a> {
     ///
     /// Errors: as [`diagnose`].
     pub fn judge(&self, case: &Case) -> Result<Judgement, Error> {
-        Judgement::of(case, self.settings)
+        Judgement::of(case, self.settings, &self.settings.priors())
     }
 }

@@ -3,8 +3,8 @@
 use super::answer::TwoFaults;
 use super::batch::Seen;
 use super::fault_table::FAULTS;
-use super::faults::index;
 use super::likelihood::Grounds;
+use super::looks::Looks;
 use super::posterior::Posterior;
 use super::rows::FaultRow;
 use super::scene::Scene;
@@ -40,7 +40,7 @@ pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scen
     grounds.each_pair(&seen, tried, |first, second, density| {
         #[cfg(test)]
         tally::one_more(Work::Pair);
-        let weight = prior(first, second) * density * answers(posterior, first, second);
+        let weight = prior(first, second) * density * answers(posterior, &settings.looks, first, second);
         all += weight;
         if best.is_none_or(|(_, _, most)| weight > most) {
             best = Some((first, second, weight));
@@ -57,10 +57,9 @@ pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scen
 }
 
 /// The chance of the answers when two faults are there: each answer is that of the fault which says more about it.
-fn answers(posterior: &Posterior, first: Fault, second: Fault) -> f64 {
+fn answers(posterior: &Posterior, looks: &Looks, first: Fault, second: Fault) -> f64 {
     let mut product = 1.0;
-    for sight in posterior.sights() {
-        let [sound, a, b] = [Fault::NoFault, first, second].map(|fault| sight.chance[index(fault)]);
+    for [sound, a, b] in posterior.sights(looks, [Fault::NoFault, first, second]) {
         product *= if libm::fabs(a - sound) > libm::fabs(b - sound) {
             a
         } else {

@@ -9,19 +9,16 @@ use super::atlas::Pages;
 use super::batch::Seen;
 use super::case::Case;
 use super::fault_table::FAULTS;
-use super::faults::{HYPOTHESES, NONE, index};
+use super::faults::{HYPOTHESES, NONE, Priors, index};
 use super::features::{self, FEATURES, FIGURE_OF, place};
 use super::likelihood::{Grounds, unknown_way};
 use super::list::List;
-use super::looks::{NO_SIGHTS, Observations, Sights, add_sights};
+use super::looks::{Looks, Observations, Sights, sights};
 use super::rest;
-use super::rows::FaultRow;
 use super::scene::Scene;
 use super::settings::Settings;
 use crate::circuit::{Estimate, FeatureVector};
 use crate::names::{Fault, Feature, MixUp, Observation};
-pub(super) use ahead::Foreseen;
-pub(super) use reasons::Steps;
 
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
@@ -42,28 +39,125 @@ pub(super) struct Alone {
 pub(super) struct Posterior {
     /// Prior of each hypothesis; they sum to one.
     priors: [f64; HYPOTHESES],
-    /// Likelihood of the readings under each hypothesis.
-    likelihood: [f64; HYPOTHESES],
-    /// The features as they stand; at rest the pressure.
-    features: Option<FeatureVector>,
-    rest: Option<Estimate>,
     pages: Pages,
-    /// The features as each entry error that can have happened would have hidden them, with its chance.
-    meant: List<(MixUp, f64, FeatureVector), { MixUp::ALL.len() }>,
-    pub(super) off_scale: bool,
-    known: [bool; FEATURES],
+    weighed: Weighed,
     observations: Observations,
     sights: Sights,
     /// Probability of each hypothesis; they sum to one.
     pub(super) probability: [f64; HYPOTHESES],
-    /// The severities that explain the readings: the middle 80 %.
-    severity: [(f64, f64); Fault::ALL.len()],
     /// Probability that the cause is on no list, or shows itself in a way that the atlas does not know.
     pub(super) unexplained: f64,
     /// Probability of all that was read and seen.
     pub(super) evidence: f64,
+}
+
+/// All that the readings say.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Weighed {
+    /// The features as they stand; at rest the pressure.
+    features: Option<FeatureVector>,
+    rest: Option<Estimate>,
+    off_scale: bool,
+    known: [bool; FEATURES],
+    /// The figures that were read, in the order in which they are weighed.
+    figures: List<Feature, { FeatureVector::COUNT }>,
+    /// Likelihood under each hypothesis of no figure, of the first one, of the first two, and so on.
+    likelihood: [[f64; HYPOTHESES]; FeatureVector::COUNT + 1],
+    /// The severities that explain the readings: the middle 80 %.
+    severity: [(f64, f64); Fault::ALL.len()],
     /// Share of each entry error within the gauge error.
-    pub(super) mix_ups: [f64; MixUp::ALL.len()],
+    mix_ups: [f64; MixUp::ALL.len()],
+}
+
+impl Weighed {
+    /// Nothing was read.
+    const NOTHING: Self = Self {
+        features: None,
+        rest: None,
+        off_scale: false,
+        known: [false; FEATURES],
+        figures: List::new(Feature::LowSide),
+        likelihood: [[1.0; HYPOTHESES]; FeatureVector::COUNT + 1],
+        severity: [(0.0, 1.0); Fault::ALL.len()],
+        mix_ups: [0.0; MixUp::ALL.len()],
+    };
+
+    /// The features of a running system.
+    #[inline(never)]
+    fn running(case: &Case, grounds: &Grounds<'_>, features: &FeatureVector, priors: &Priors) -> Self {
+        let mut weighed = Self::as_read(grounds, features, priors);
+        if priors[index(Fault::GaugeError)] > 0.0 {
+            let count = weighed.figures.len();
+            let misled = weighed.misled(case, grounds);
+            for (likelihood, misled) in weighed.likelihood[1..=count].iter_mut().zip(&misled[1..]) {
+                likelihood[index(Fault::GaugeError)] = *misled;
+            }
+            weighed.share(misled[count]);
+        }
+        weighed
+    }
+
+    /// The same with instruments that do not mislead.
+    #[inline(never)] // so that the entry errors are weighed on less stack
+    fn as_read(grounds: &Grounds<'_>, features: &FeatureVector, priors: &Priors) -> Self {
+        let seen = Seen::of(features);
+        let count = seen.read.count();
+        let mut severities = severity::Tally::NONE;
+        let mut densities = [[0.0; HYPOTHESES]; FeatureVector::COUNT + 1];
+        let wanted = |h: usize| priors[h] > 0.0 || h == NONE;
+        grounds.each_batch(&seen, &wanted, &mut |batch| {
+            batch.add_steps(&mut densities, |terms, of_terms| {
+                for (at, hypothesis, row) in batch.each(terms) {
+                    severities.add(hypothesis, &row.severity, of_terms[at]);
+                }
+            });
+        });
+        let mut weighed = Self {
+            features: Some(*features),
+            off_scale: features.off_scale,
+            severity: severities.middle_80(),
+            ..Self::NOTHING
+        };
+        weighed.know(features);
+        if count == 0 {
+            weighed.likelihood[0] = mixed(&densities[0]);
+        }
+        for (at, i) in seen.read.places().iter().enumerate() {
+            weighed.figures.push(FIGURE_OF[*i]);
+            weighed.likelihood[at + 1] = mixed(&densities[at + 1]);
+        }
+        weighed
+    }
+
+    /// The pressure of a system at rest. Sides that differ speak for misleading gauges, though no pressure at rest is known.
+    fn resting(case: &Case, priors: &Priors) -> Self {
+        let mut weighed = Self::NOTHING;
+        if let Some((measured, off_scale, _)) = features::resting(case, None) {
+            weighed.off_scale = off_scale;
+            weighed.rest = Some(measured);
+            weighed.known[place(Feature::RestPressure)] = true;
+            weighed.likelihood[1] = rest::densities(measured);
+        }
+        let misled = weighed.misled_at_rest(case, priors);
+        weighed.figures.push(Feature::RestPressure);
+        weighed.share(misled);
+        if weighed.rest.is_none() && *weighed.of_all() == [1.0; HYPOTHESES] {
+            weighed.figures.clear();
+        }
+        weighed
+    }
+
+    /// The likelihood of all that was read, under each hypothesis.
+    fn of_all(&self) -> &[f64; HYPOTHESES] {
+        &self.likelihood[self.figures.len()]
+    }
+
+    /// The figures of these features are known.
+    fn know(&mut self, features: &FeatureVector) {
+        for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
+            self.known[place(figure)] |= reading.is_some();
+        }
+    }
 }
 
 impl Posterior {
@@ -72,135 +166,77 @@ impl Posterior {
     #[inline(never)]
     pub(super) fn of(
         case: &Case,
-        settings: &Settings,
+        (settings, priors): (&Settings, &Priors),
         scene: &Scene,
         (read, at_rest): (Option<FeatureVector>, bool),
     ) -> Self {
-        let mut posterior = Self {
-            priors: priors(settings, scene.bit),
-            likelihood: [1.0; HYPOTHESES],
-            features: None,
-            rest: None,
-            pages: Pages::of(&case.system),
-            meant: List::new((MixUp::SwappedHoses, 0.0, NOTHING)),
-            off_scale: false,
-            known: [false; FEATURES],
-            observations: case.observations,
-            sights: NO_SIGHTS,
-            probability: [0.0; HYPOTHESES],
-            severity: [(0.0, 1.0); Fault::ALL.len()],
-            unexplained: 0.0,
-            evidence: 0.0,
-            mix_ups: [0.0; MixUp::ALL.len()],
+        let (priors, pages) = (possible(priors, scene.bit), Pages::of(&case.system));
+        let weighed = match (&scene.sound, read) {
+            (Some(sound), Some(read)) => Weighed::running(case, &Grounds { sound, pages }, &read, &priors),
+            (None, _) if at_rest => Weighed::resting(case, &priors),
+            (Some(_) | None, _) => Weighed::NOTHING,
         };
-        add_sights(&mut posterior.sights, &settings.looks, &case.observations);
-        match (&scene.sound, read) {
-            (Some(sound), Some(read)) => {
-                let grounds = Grounds {
-                    sound,
-                    pages: posterior.pages,
-                };
-                posterior.weigh_running(case, &grounds, read);
-            }
-            (None, _) if at_rest => posterior.weigh_resting(case),
-            (Some(_) | None, _) => {}
+        Self::concluded((priors, pages), weighed, &settings.looks, &case.observations)
+    }
+
+    /// What is believed once all was weighed.
+    #[inline(never)] // so that it is weighed on less stack
+    fn concluded(
+        (priors, pages): (Priors, Pages),
+        weighed: Weighed,
+        looks: &Looks,
+        observations: &Observations,
+    ) -> Self {
+        let sights = sights(observations);
+        // Prior times likelihood times the chances of what was seen.
+        let mut probability = priors;
+        for (p, likelihood) in probability.iter_mut().zip(weighed.of_all()) {
+            *p *= likelihood;
         }
-        posterior.conclude();
+        for sight in &sights {
+            for (h, p) in probability.iter_mut().enumerate() {
+                *p *= sight.chance(looks, h);
+            }
+        }
+        let evidence = probability.iter().sum();
+        let mut posterior = Self {
+            priors,
+            pages,
+            weighed,
+            observations: *observations,
+            sights,
+            probability: normalised(probability),
+            unexplained: 0.0,
+            evidence,
+        };
+        posterior.unexplained = posterior.in_an_unknown_way();
         posterior
     }
 
-    /// Prior times likelihood times the chances of what was seen.
-    fn conclude(&mut self) {
-        let mut probability = self.priors;
-        for (p, likelihood) in probability.iter_mut().zip(self.likelihood) {
-            *p *= likelihood;
-        }
-        for sight in &self.sights {
-            for (p, chance) in probability.iter_mut().zip(sight.chance) {
-                *p *= chance;
-            }
-        }
-        self.evidence = probability.iter().sum();
-        self.probability = normalised(probability);
-        self.unexplained = self.in_an_unknown_way();
-    }
-
-    #[inline(never)]
-    fn weigh_running(&mut self, case: &Case, grounds: &Grounds<'_>, features: FeatureVector) {
-        self.off_scale = features.off_scale;
-        for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
-            self.known[place(figure)] |= reading.is_some();
-        }
-        let seen = Seen::of(&features);
-        let mut severities = severity::Tally::NONE;
-        let mut densities = [0.0; HYPOTHESES];
-        let wanted = |h: usize| self.priors[h] > 0.0 || h == NONE;
-        grounds.each_batch(&seen, wanted, |batch| {
-            let tops = batch.tops(seen.read.count());
-            for terms in batch.terms() {
-                let of_terms = batch.densities(&terms, &tops);
-                for (at, hypothesis, row) in batch.each(&terms) {
-                    densities[hypothesis] += of_terms[at];
-                    severities.add(hypothesis, &row.severity, of_terms[at]);
-                }
-            }
-        });
-        self.likelihood = mixed(densities);
-        self.severity = severities.middle_80();
-        self.features = Some(features);
-        self.gauge_error(case, grounds);
-    }
-
-    fn weigh_resting(&mut self, case: &Case) {
-        let Some((measured, off_scale, _)) = features::resting(case, None) else {
-            self.gauge_error_at_rest(case);
-            return;
-        };
-        self.off_scale = off_scale;
-        self.rest = Some(measured);
-        self.known[place(Feature::RestPressure)] = true;
-        self.likelihood = rest::densities(measured);
-        self.gauge_error_at_rest(case);
-    }
-
     /// What this visit says by itself.
-    pub(super) fn alone(&self) -> Alone {
-        let mut seen = [1.0; HYPOTHESES];
-        for sight in &self.sights {
-            for (seen, chance) in seen.iter_mut().zip(sight.chance) {
-                *seen *= chance;
-            }
-        }
+    pub(super) fn alone(&self, looks: &Looks) -> Alone {
+        let chances = |h: usize| self.sights.iter().map(move |sight| sight.chance(looks, h));
         Alone {
             prior: self.priors,
-            seen,
-            likelihood: self.likelihood,
-            features: self.features,
+            seen: core::array::from_fn(|h| chances(h).product()),
+            likelihood: *self.weighed.of_all(),
+            features: self.weighed.features,
         }
     }
 
     /// The part of the belief that no term of the atlas carries.
     fn in_an_unknown_way(&self) -> f64 {
         let mut unexplained = self.probability[NONE];
-        if self.features.is_some() {
+        if self.weighed.features.is_some() {
+            let of_all = self.weighed.of_all();
             for fault in Fault::ALL.into_iter().filter(|fault| *fault != Fault::GaugeError) {
-                let (p, likelihood) = (self.probability[index(fault)], self.likelihood[index(fault)]);
+                let (p, likelihood) = (self.probability[index(fault)], of_all[index(fault)]);
                 if likelihood > 0.0 {
-                    unexplained += p * unknown_way(fault) * self.likelihood[NONE] / likelihood;
+                    unexplained += p * unknown_way(fault) * of_all[NONE] / likelihood;
                 }
             }
         }
         unexplained
-    }
-
-    /// The faults beside misleading gauges, and how common each is among them.
-    fn others(&self) -> impl Iterator<Item = (&'static FaultRow, f64)> + use<> {
-        let priors = self.priors;
-        let real = || FAULTS.iter().filter(|row| row.fault != Fault::GaugeError);
-        let all: f64 = real().map(|row| priors[index(row.fault)]).sum();
-        real()
-            .map(move |row| (row, priors[index(row.fault)] / all))
-            .filter(|(_, prior)| *prior > 0.0)
     }
 
     /// Nats of information that the readings and observations brought.
@@ -217,7 +253,7 @@ impl Posterior {
     /// How well a fault explains each figure: its density given the other readings, over its density when the cause is anything;
     /// `None` for one that was not read.
     pub(super) fn fits(&self, scene: &Scene, fault: Fault) -> [Option<f64>; FEATURES] {
-        let (Some(sound), Some(features)) = (scene.sound.as_ref(), self.features.as_ref()) else {
+        let (Some(sound), Some(features)) = (scene.sound.as_ref(), self.features()) else {
             return [None; FEATURES];
         };
         if matches!(fault, Fault::GaugeError) {
@@ -231,7 +267,7 @@ impl Posterior {
         grounds
             .without_each(&Seen::of(features), index(fault))
             .map(|([others, any], alone)| {
-                let given = self.likelihood[index(fault)] / ((1.0 - share) * others + share * any);
+                let given = self.weighed.of_all()[index(fault)] / ((1.0 - share) * others + share * any);
                 (alone > 0.0).then(|| given / alone)
             })
     }
@@ -241,9 +277,10 @@ impl Posterior {
         self.priors[index(fault)]
     }
 
-    /// The answers that count, with their chances.
-    pub(super) fn sights(&self) -> &Sights {
-        &self.sights
+    /// The chances of the answers that count, under each of these faults.
+    pub(super) fn sights<const N: usize>(&self, looks: &Looks, faults: [Fault; N]) -> impl Iterator<Item = [f64; N]> {
+        let each = self.sights.iter();
+        each.map(move |sight| faults.map(|fault| sight.chance(looks, index(fault))))
     }
 
     /// What was seen.
@@ -253,12 +290,22 @@ impl Posterior {
 
     /// The features as they stand.
     pub(super) fn features(&self) -> Option<&FeatureVector> {
-        self.features.as_ref()
+        self.weighed.features.as_ref()
+    }
+
+    /// Whether a pressure is one that no sound gauge shows of this refrigerant.
+    pub(super) fn off_scale(&self) -> bool {
+        self.weighed.off_scale
+    }
+
+    /// Share of each entry error within the gauge error.
+    pub(super) fn mix_ups(&self) -> &[f64; MixUp::ALL.len()] {
+        &self.weighed.mix_ups
     }
 
     /// The pressure at rest as a temperature above the ambient, K.
     pub(super) fn rest(&self) -> Option<Estimate> {
-        self.rest
+        self.weighed.rest
     }
 
     /// The part of the atlas that speaks of the system.
@@ -268,12 +315,12 @@ impl Posterior {
 
     /// The severities that explain the readings: the middle 80 %.
     pub(super) fn severity(&self, fault: Fault) -> (f64, f64) {
-        self.severity[index(fault)]
+        self.weighed.severity[index(fault)]
     }
 
     /// Whether a figure is known already.
     pub(super) fn knows(&self, feature: Feature) -> bool {
-        self.known[place(feature)]
+        self.weighed.known[place(feature)]
     }
 
     /// Whether a question is answered already.
@@ -282,16 +329,10 @@ impl Posterior {
     }
 }
 
-/// Nothing was read.
-const NOTHING: FeatureVector = FeatureVector {
-    read: [None; FeatureVector::COUNT],
-    off_scale: false,
-};
-
 /// The likelihoods once every fault may show itself in an unknown way.
-pub(super) fn mixed(densities: [f64; HYPOTHESES]) -> [f64; HYPOTHESES] {
+fn mixed(densities: &[f64; HYPOTHESES]) -> [f64; HYPOTHESES] {
     let any = densities[NONE];
-    let mut mixed = densities;
+    let mut mixed = *densities;
     for (density, fault) in mixed.iter_mut().zip(Fault::ALL) {
         let share = unknown_way(fault);
         *density = (1.0 - share) * *density + share * any;
@@ -300,15 +341,12 @@ pub(super) fn mixed(densities: [f64; HYPOTHESES]) -> [f64; HYPOTHESES] {
 }
 
 /// The priors of the faults that exist in a system, summing to one.
-fn priors(settings: &Settings, bit: u8) -> [f64; HYPOTHESES] {
-    let mut priors = [0.0; HYPOTHESES];
-    for row in &FAULTS {
-        if row.exists(bit) {
-            priors[index(row.fault)] = settings.prior(row.fault);
-        }
+fn possible(priors: &Priors, bit: u8) -> Priors {
+    let mut possible = *priors;
+    for row in FAULTS.iter().filter(|row| !row.exists(bit)) {
+        possible[index(row.fault)] = 0.0;
     }
-    priors[NONE] = settings.none_of_these;
-    normalised(priors)
+    normalised(possible)
 }
 
 /// The weights over their sum; unchanged when all are zero.

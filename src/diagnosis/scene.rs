@@ -22,12 +22,13 @@ pub(super) struct Scene {
 }
 
 impl Scene {
-    pub(super) fn of(case: &Case, sound: Option<SoundModel>) -> Self {
+    /// Without what a sound system shows.
+    pub(super) fn of(case: &Case) -> Self {
         Self {
             system: case.system,
             air: case.conditions.surroundings,
             bit: bit(&case.system),
-            sound,
+            sound: None,
             sight_glass: case.system.may_have_sight_glass(),
         }
     }

@@ -1,7 +1,7 @@
 //! How an answer is to be judged: chances, thresholds and what wrong answers cost, from which the thresholds follow.
 
 use super::fault_table::FAULTS;
-use super::faults::index;
+use super::faults::{Priors, index, priors};
 use super::looks::Looks;
 use super::prices::Prices;
 use crate::error::Error;
@@ -63,6 +63,11 @@ impl Settings {
     pub const fn with_prior(mut self, fault: Fault, prior: f64) -> Self {
         self.priors[index(fault)] = prior;
         self
+    }
+
+    /// How common each hypothesis is, relative to the others.
+    pub(super) fn priors(&self) -> Priors {
+        priors(|fault| fault.map_or(self.none_of_these, |fault| self.prior(fault)))
     }
 
     /// Nothing, when every setting can be used.

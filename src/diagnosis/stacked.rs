@@ -8,7 +8,7 @@ use super::batch::KNOWN_OF_FAULTY;
 use super::rows::{Bits, FaultRows, ShiftRow, number};
 use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::expected::Component;
-use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Matrix, Read, TRIANGLE, Vector, Vectors, entry_of};
+use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Read, Symmetric, TRIANGLE, Vector, Vectors};
 use crate::numerics::sqrt;
 
 /// How many parts of a fault may be left.
@@ -92,40 +92,27 @@ impl<'a> Moment<'a> {
     }
 
     /// Scale matrix of a faulty state.
-    fn scale(&self, of: &Scales) -> Matrix {
+    fn scale(&self, of: &Scales) -> Symmetric {
         let component = self.component;
         let Some(table) = of.table else {
-            let mut scale = component.scale();
-            if let Some(more) = of.more {
-                add(&mut scale, more);
-            }
-            return scale;
+            let scale = component.scale();
+            return of.more.map_or(scale, |more| scale.plus(more));
         };
-        let mut scale = component.more;
-        for i in 0..DIMENSIONS {
-            for j in 0..DIMENSIONS {
-                scale[i][j] += number(table[entry_of(i, j)]);
-            }
+        let scale = component.more.plus(&Symmetric(table.map(number)));
+        if !component.is_known() || of.absorbing {
+            return scale;
         }
-        if component.is_known() && !of.absorbing {
-            let left: Vector = core::array::from_fn(|i| {
-                let gained = KNOWN_OF_FAULTY * component.gained[i][i] / scale[i][i];
-                sqrt(f64::max(1.0 - gained, 0.0))
-            });
-            for i in 0..DIMENSIONS {
-                for j in 0..DIMENSIONS {
-                    scale[i][j] *= left[i] * left[j];
-                }
-            }
-        }
-        scale
+        scale.scaled(&core::array::from_fn(|i| {
+            let gained = KNOWN_OF_FAULTY * component.gained[i] / scale.at(i, i);
+            sqrt(f64::max(1.0 - gained, 0.0))
+        }))
     }
 }
 
 /// The scale matrix of a faulty state: that of its table, or of a sound system and more.
 pub(super) struct Scales {
     table: Option<&'static [Bits; TRIANGLE]>,
-    more: Option<&'static Matrix>,
+    more: Option<&'static Symmetric>,
     absorbing: bool,
 }
 
@@ -189,8 +176,7 @@ impl<'a> Stacked<'a> {
         let (count, count_after) = (b.read.count(), a.read.count());
         let (scale, scale_after) = (b.scale(of), a.scale(of));
         let mut factor = Factor::<1>::empty(count);
-        let part = b.read.part_of(|i, j| scale[i][j]);
-        factor.fill(0, |at| part[at], &b.noise());
+        factor.fill(0, b.read.entries().map(|at| scale.0[at]), &b.noise());
         factor.factorise();
         let common = self.common(of, &scale, &scale_after);
         let with_sound = self.with_sound(of, &scale);
@@ -209,9 +195,9 @@ impl<'a> Stacked<'a> {
             }
             let (sound, both) = (a.component, 2.0 * gone * f64::min(left, 1.0));
             let mut part = a.read.part_of(|i, j| {
-                let correlated = sound.passing[i][j] + 0.5 * (with_sound[i][j] + with_sound[j][i]);
-                gone * gone * (sound.lasting[i][j] + sound.passing[i][j])
-                    + left * left * scale_after[i][j]
+                let correlated = sound.passing.at(i, j) + 0.5 * (with_sound[i][j] + with_sound[j][i]);
+                gone * gone * (sound.lasting.at(i, j) + sound.passing.at(i, j))
+                    + left * left * scale_after.at(i, j)
                     + both * correlated
             });
             let pairs = (0..count_after).flat_map(|k| (0..=k).map(move |l| (k, l)));
@@ -219,11 +205,11 @@ impl<'a> Stacked<'a> {
                 let [explained] = factor.product(&with[k], &with[l]);
                 *entry -= explained;
             }
-            second.fill(lane, |at| part[at], &noise);
+            second.fill(lane, part.into_iter(), &noise);
         }
         second.factorise();
-        let [narrow] = factor.narrow(count);
-        let narrow_after = second.narrow(count_after);
+        let [narrow] = factor.narrow()[count];
+        let narrow_after = second.narrow()[count_after];
         let (base, base_after, freedom) = (b.base(of), a.base(of), b.component.freedom);
         let mut densities = [0.0; PARTS];
         for row in rows {
@@ -259,7 +245,7 @@ impl<'a> Stacked<'a> {
 
     /// Covariance of the faulty state with itself at the other visit. A whole matrix less one number's share of it stays positive
     /// definite, whatever the correlations of what passes.
-    fn common(&self, of: &Scales, scale: &Matrix, scale_after: &Matrix) -> Matrix {
+    fn common(&self, of: &Scales, scale: &Symmetric, scale_after: &Symmetric) -> Matrix {
         let (b, a) = (self.before.component, self.after.component);
         let (matrix, matrix_after, part) = if of.is_sound() {
             (&b.lasting, &a.lasting, LASTS)
@@ -270,19 +256,20 @@ impl<'a> Stacked<'a> {
     }
 
     /// Covariance of the faulty state before with the sound one after: nothing where nothing pumps.
-    fn with_sound(&self, of: &Scales, scale: &Matrix) -> Matrix {
+    fn with_sound(&self, of: &Scales, scale: &Symmetric) -> Matrix {
         let (b, a) = (self.before.component, self.after.component);
         let stays = (1.0 - self.passes(scale)) * f64::from(!of.absorbing);
-        let part =
-            core::array::from_fn(|i| LASTS_IN_FAULTY * f64::min(ratio(stays * scale[i][i], b.lasting[i][i]), 1.0));
+        let part = core::array::from_fn(|i| {
+            LASTS_IN_FAULTY * f64::min(ratio(stays * scale.at(i, i), b.lasting.at(i, i)), 1.0)
+        });
         carried(&b.lasting, &a.lasting, &part)
     }
 
     /// The part of a faulty state's variance that passes, on average over what was read.
-    fn passes(&self, scale: &Matrix) -> f64 {
+    fn passes(&self, scale: &Symmetric) -> f64 {
         let (read, passing) = (&self.before.read, &self.before.component.passing);
         let each = read.places().iter();
-        let sum: f64 = each.map(|i| f64::min(passing[*i][*i] / scale[*i][*i], 1.0)).sum();
+        let sum: f64 = each.map(|i| f64::min(passing.at(*i, *i) / scale.at(*i, *i), 1.0)).sum();
         let (least, most) = PASSES;
         f64::clamp(sum / f64::max(read.count() as f64, 1.0), least, most)
     }
@@ -324,10 +311,13 @@ impl<'a> Stacked<'a> {
 /// The least part of a shift that is left with a part of a fault. Source: engineering judgement.
 const LEAST_PART: f64 = 0.02;
 
+/// Covariances of the features at one visit with those at the other.
+type Matrix = [Vector; DIMENSIONS];
+
 /// A scale matrix as the covariance with the other visit, where the deviations are those of `after`; a part of each row.
-fn carried(matrix: &Matrix, after: &Matrix, part: &Vector) -> Matrix {
-    let grown: Vector = core::array::from_fn(|j| ratio(after[j][j], matrix[j][j]));
-    core::array::from_fn(|i| core::array::from_fn(|j| part[i] * matrix[i][j] * grown[j]))
+fn carried(matrix: &Symmetric, after: &Symmetric, part: &Vector) -> Matrix {
+    let grown: Vector = core::array::from_fn(|j| ratio(after.at(j, j), matrix.at(j, j)));
+    core::array::from_fn(|i| core::array::from_fn(|j| part[i] * matrix.at(i, j) * grown[j]))
 }
 
 /// The ratio of two standard deviations.
@@ -337,11 +327,3 @@ fn ratio(variance: f64, other: f64) -> f64 {
 
 /// Keeps a feature that a source does not know from dividing by nought, in the square of its unit.
 const LEAST_VARIANCE: f64 = 1e-9;
-
-fn add(matrix: &mut Matrix, other: &Matrix) {
-    for (row, other) in matrix.iter_mut().zip(other) {
-        for (entry, other) in row.iter_mut().zip(other) {
-            *entry += other;
-        }
-    }
-}

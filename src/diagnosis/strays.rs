@@ -109,17 +109,17 @@ fn behind_a_shut_hose(own: Reading<Pressure>, other: Option<Reading<Pressure>>, 
     SHOWS_AIR * from(air_pa, 0.0) + (1.0 - SHOWS_AIR) * as_other
 }
 
-/// The features beyond a hose that is shut, of which the gauge says nothing, and the density of what it shows instead, beside that of
-/// a pressure that nobody read. Those of other entry errors stay as they are; `None` where the gauge does not read like one of a
+/// The features beyond a hose that is shut, of which the gauge says nothing; which of them that is, and the density of what the gauge
+/// shows instead, beside that of a pressure that nobody read. Those of other entry errors stay as they are; `None` where the gauge does not read like one of a
 /// shut hose.
 pub(super) fn beyond_a_shut_hose(
     case: &Case,
     sound: &SoundModel,
     mix_up: MixUp,
     mut features: FeatureVector,
-) -> Option<(FeatureVector, f64)> {
+) -> Option<(FeatureVector, Option<(usize, f64)>)> {
     let Some(shut) = shut_hose(mix_up) else {
-        return Some((features, 1.0));
+        return Some((features, None));
     };
     let air = case.conditions.surroundings;
     let absolute = |side: Reading<Pressure>| Reading {
@@ -142,7 +142,7 @@ pub(super) fn beyond_a_shut_hose(
         value: -sound.below_ambient(place).0,
         standard_uncertainty: UNREAD_K,
     });
-    (per_pa > 0.0).then_some((features, per_pa * pa_per_k * UNREAD_K * SQRT_2_PI))
+    (per_pa > 0.0).then_some((features, Some((place, per_pa * pa_per_k * UNREAD_K * SQRT_2_PI))))
 }
 
 /// Sides.

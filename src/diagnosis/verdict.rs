@@ -316,7 +316,7 @@ pub(super) fn quality(
         (QualityNote::AtRest, at_rest),
         (QualityNote::FewReadings, running && !knows_all),
         (QualityNote::SidesEqual, running && equal_sides(case) == Some(true)),
-        (QualityNote::OffScale, posterior.off_scale),
+        (QualityNote::OffScale, posterior.off_scale()),
         (QualityNote::ReadingOutOfLine, out_of_line.is_some()),
         (
             QualityNote::TwoFaultsPossible,

@@ -122,8 +122,8 @@ impl Visits {
 #[inline(never)]
 fn alone(case: &Case, settings: &Settings) -> Result<Alone, Error> {
     settings.check()?;
-    match &Judgement::of(case, settings) {
-        Ok(judgement) => Ok(judgement.alone()),
+    match &Judgement::of(case, settings, &settings.priors()) {
+        Ok(judgement) => Ok(judgement.alone(&settings.looks)),
         Err(error) => Err(*error),
     }
 }

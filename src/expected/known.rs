@@ -1,10 +1,10 @@
 //! What else is known of a sound system, and how it moves what the sources say: the fan's command, evaporators, ports.
 
 use super::known_table::KNOWN;
-use super::sources::{Said, add_along};
+use super::sources::Said;
 use super::weather::Facts;
 use crate::names::{Compressor, Expansion, HighPort, LowPort, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, Vector};
+use crate::numerics::multivariate_t::{DIMENSIONS, Symmetric, Vector};
 use crate::vehicle::{Conditions, System};
 
 /// Shift of every feature and factor on its standard deviation.
@@ -120,17 +120,14 @@ impl Known {
     pub(super) fn apply(&self, said: &mut Said) {
         for i in 0..DIMENSIONS {
             said.mean[i] += self.shift[i];
-            for j in 0..DIMENSIONS {
-                let factor = self.factor[i] * self.factor[j];
-                said.lasting[i][j] *= factor;
-                said.passing[i][j] *= factor;
-            }
         }
+        said.lasting = said.lasting.scaled(&self.factor);
+        said.passing = said.passing.scaled(&self.factor);
     }
 
     /// Adds the doubt to the passing spread.
-    pub(super) fn add_doubt(&self, passing: &mut Matrix) {
-        add_along(passing, &self.doubt);
+    pub(super) fn add_doubt(&self, passing: &mut Symmetric) {
+        passing.add_along(&self.doubt);
     }
 }
 

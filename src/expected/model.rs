@@ -10,7 +10,7 @@ use super::weather::Facts;
 use crate::circuit::FeatureVector;
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, ExpectedBasis, Feature, Quantity, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Freedom, Matrix, Student, Vector, ZERO};
+use crate::numerics::multivariate_t::{DIMENSIONS, Freedom, Student, Symmetric, Vector};
 use crate::numerics::{normal_quantile, sqrt};
 use crate::saturation::{self, pseudo_critical};
 use crate::units::{Surroundings, in_kelvins};
@@ -99,15 +99,15 @@ pub(crate) struct Component {
     /// Share in the mixture.
     pub(crate) weight: f64,
     pub(crate) mean: Vector,
-    pub(crate) lasting: Matrix,
-    pub(crate) passing: Matrix,
+    pub(crate) lasting: Symmetric,
+    pub(crate) passing: Symmetric,
     pub(crate) freedom: Freedom,
     /// What the scale matrix of a fault has more in this case than its table: disagreement between sources, conditions that
     /// nobody noted.
-    pub(crate) more: Matrix,
-    /// The mean of the kind, and by how much the lasting spread has shrunk, where this vehicle is known.
+    pub(crate) more: Symmetric,
+    /// The mean of the kind, and by how much each lasting variance has shrunk, where this vehicle is known.
     pub(crate) of_kind: Vector,
-    pub(crate) gained: Matrix,
+    pub(crate) gained: Vector,
     pub(super) known: bool,
 }
 
@@ -116,33 +116,28 @@ impl Component {
         source: Source::VehicleModel,
         weight: 0.0,
         mean: [0.0; DIMENSIONS],
-        lasting: ZERO,
-        passing: ZERO,
+        lasting: Symmetric::ZERO,
+        passing: Symmetric::ZERO,
         freedom: Freedom::USUAL,
-        more: ZERO,
+        more: Symmetric::ZERO,
         of_kind: [0.0; DIMENSIONS],
-        gained: ZERO,
+        gained: [0.0; DIMENSIONS],
         known: false,
     };
 
     /// The mean of `said`, moved.
-    fn of(source: Source, said: &Said, moved: &Vector, doubted: &Matrix, between: &Matrix) -> Self {
+    fn of(source: Source, said: &Said, moved: &Vector, doubted: &Symmetric, between: &Symmetric) -> Self {
         let mean = core::array::from_fn(|i| said.mean[i] + moved[i]);
-        let mut component = Self {
+        Self {
             source,
             weight: source.weight(),
             mean,
             of_kind: mean,
+            lasting: said.lasting.plus(between),
+            passing: said.passing.plus(doubted),
+            more: between.plus(doubted),
             ..Self::NONE
-        };
-        for i in 0..DIMENSIONS {
-            for j in 0..DIMENSIONS {
-                component.lasting[i][j] = said.lasting[i][j] + between[i][j];
-                component.passing[i][j] = said.passing[i][j] + doubted[i][j];
-                component.more[i][j] = between[i][j] + doubted[i][j];
-            }
         }
-        component
     }
 
     /// Whether something is known of the vehicle itself.
@@ -151,14 +146,8 @@ impl Component {
     }
 
     /// Scale matrix of one state.
-    pub(crate) fn scale(&self) -> Matrix {
-        let mut scale = self.lasting;
-        for (row, passing) in scale.iter_mut().zip(&self.passing) {
-            for (entry, passing) in row.iter_mut().zip(passing) {
-                *entry += passing;
-            }
-        }
-        scale
+    pub(crate) fn scale(&self) -> Symmetric {
+        self.lasting.plus(&self.passing)
     }
 
     /// The distribution of a sum of features.
@@ -167,7 +156,7 @@ impl Component {
         for (i, one) in view.features() {
             mean += one * self.mean[i];
             for (j, other) in view.features() {
-                variance += one * other * (self.lasting[i][j] + self.passing[i][j]);
+                variance += one * other * (self.lasting.at(i, j) + self.passing.at(i, j));
             }
         }
         Student {
@@ -216,7 +205,7 @@ impl SoundModel {
         let facts = Facts::of(system, conditions)?;
         let kind = VehicleModelKind::of(system).ok_or(Error::of(ErrorKind::NotAvailable, Quantity::Name))?;
         let mut own = kind.said(&facts);
-        let mut doubted = ZERO;
+        let mut doubted = Symmetric::ZERO;
         let doubts = facts.doubts(system, conditions);
         for doubt in doubts.iter().flatten() {
             add_doubt(&mut doubted, doubt, &|facts| kind.mean(&facts.weather()));
@@ -244,7 +233,7 @@ impl SoundModel {
         let mut add = |source: Source, said: &Said, moved: &Vector| {
             let mut component = Component::of(source, said, moved, &doubted, &between);
             component.mean[FeatureVector::VENT] += 0.5 * late_k;
-            component.passing[FeatureVector::VENT][FeatureVector::VENT] += 0.25 * late_k * late_k;
+            *component.passing.at_mut(FeatureVector::VENT, FeatureVector::VENT) += 0.25 * late_k * late_k;
             model.components[model.count] = component;
             model.count += 1;
         };
@@ -391,7 +380,7 @@ impl SoundModel {
         let (mut mean, mut variance) = (0.0, 0.0);
         for component in self.components() {
             mean += component.weight * component.mean[place];
-            variance += component.weight * (component.lasting[place][place] + component.passing[place][place]);
+            variance += component.weight * (component.lasting.at(place, place) + component.passing.at(place, place));
         }
         (-mean, sqrt(variance))
     }
@@ -501,11 +490,11 @@ pub(crate) fn stroke_limit(system: &System, conditions: &Conditions) -> bool {
 }
 
 /// Adds what has not settled to the passing spread of both sides.
-fn add_unsettled(passing: &mut Matrix, conditions: &Conditions) {
+fn add_unsettled(passing: &mut Symmetric, conditions: &Conditions) {
     let left = conditions.running_s.map_or(0.0, |s| libm::exp(-s / SETTLE_PRESSURES_S));
     let unsettled_k = UNSETTLED_PRESSURES_K * left;
     for side in [FeatureVector::LOW_SIDE, FeatureVector::HIGH_SIDE] {
-        passing[side][side] += unsettled_k * unsettled_k;
+        *passing.at_mut(side, side) += unsettled_k * unsettled_k;
     }
 }
 

@@ -7,7 +7,7 @@ use super::sources::{SOURCES, Source};
 use crate::circuit::{FeatureVector, Readings};
 use crate::error::Error;
 use crate::names::{ErrorKind, ExpectedBasis, Quantity, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Freedom, Matrix, Read, Vector, Vectors, ZERO};
+use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Freedom, Read, Symmetric, Vector, Vectors};
 use crate::numerics::sqrt;
 use crate::range::AMBIENT;
 use crate::saturation::{self, pseudo_critical};
@@ -101,7 +101,7 @@ pub struct OwnVehicle {
 pub(super) struct Knowledge {
     /// Deviation of the vehicle from its kind, in lasting standard deviations, and the part of its covariance that is left;
     /// `None` before the first visit.
-    state: Option<(Vector, Matrix)>,
+    state: Option<(Vector, Symmetric)>,
     freedom: Freedom,
     /// Factor by which every variance of this vehicle has grown.
     stretch: f64,
@@ -120,10 +120,11 @@ impl Knowledge {
     /// Takes in one visit that `component` foresaw.
     fn learn(&mut self, component: &Component, features: &FeatureVector) {
         let deviation = deviations(&component.lasting);
-        let (mean, covariance) = self
-            .state
-            .unwrap_or(([0.0; DIMENSIONS], correlation(&component.lasting, &deviation)));
-        let lasting = scaled(&covariance, &deviation);
+        let (mean, covariance) = self.state.unwrap_or((
+            [0.0; DIMENSIONS],
+            component.lasting.scaled(&deviation.map(|own| 1.0 / own)),
+        ));
+        let lasting = covariance.scaled(&deviation);
         let read = Read::of(|i| features.read[i].is_some());
         let mut noise = [0.0; DIMENSIONS];
         let mut off = [0.0; DIMENSIONS];
@@ -133,25 +134,17 @@ impl Knowledge {
                 off[i] = reading.value - component.of_kind[i] - deviation[i] * mean[i];
             }
         }
-        let mut scale = lasting;
-        for (row, passing) in scale.iter_mut().zip(&component.passing) {
-            for (entry, passing) in row.iter_mut().zip(passing) {
-                *entry += self.stretch * passing;
-            }
-        }
+        let scale = Symmetric::of(|i, j| lasting.at(i, j) + self.stretch * component.passing.at(i, j));
         let seen = Seen::of(&scale, &noise, &off, &read);
         self.ln_weight += libm::log(f64::max(seen.density(self.freedom), f64::MIN_POSITIVE));
         // Every lasting deviation, given the visit.
         let rows = seen.rows(&lasting);
         let grown = self.freedom.stretch(seen.squared, read.count());
-        let (mut after, mut left) = (mean, covariance);
-        for i in 0..DIMENSIONS {
-            after[i] += seen.product(&rows[i], &seen.independent) / deviation[i];
-            for j in 0..DIMENSIONS {
-                let explained = seen.product(&rows[i], &rows[j]);
-                left[i][j] = grown * (covariance[i][j] - explained / (deviation[i] * deviation[j]));
-            }
-        }
+        let after = core::array::from_fn(|i| mean[i] + seen.product(&rows[i], &seen.independent) / deviation[i]);
+        let left = Symmetric::of(|i, j| {
+            let explained = seen.product(&rows[i], &rows[j]);
+            grown * (covariance.at(i, j) - explained / (deviation[i] * deviation[j]))
+        });
         self.state = Some((after, left));
         self.stretch *= grown;
         self.freedom = self.freedom.after(read.count());
@@ -161,19 +154,13 @@ impl Knowledge {
     pub(super) fn apply(&self, component: &mut Component) {
         let Some((mean, covariance)) = &self.state else { return };
         let deviation = deviations(&component.lasting);
-        let mut left = scaled(covariance, &deviation);
-        for (row, lasting) in left.iter_mut().zip(&component.lasting) {
-            for (entry, lasting) in row.iter_mut().zip(lasting) {
-                *entry += DRIFT * lasting;
-            }
-        }
+        let left = covariance.scaled(&deviation);
+        let left = Symmetric::of(|i, j| left.at(i, j) + DRIFT * component.lasting.at(i, j));
         for i in 0..DIMENSIONS {
             component.mean[i] += deviation[i] * mean[i];
-            for j in 0..DIMENSIONS {
-                component.gained[i][j] += component.lasting[i][j] - left[i][j];
-                component.passing[i][j] *= self.stretch;
-            }
+            component.gained[i] += component.lasting.at(i, i) - left.at(i, i);
         }
+        component.passing.0 = component.passing.0.map(|entry| self.stretch * entry);
         component.known = true;
         component.lasting = left;
         component.freedom = Freedom(self.freedom.0.min(MOST_FREEDOM));
@@ -194,27 +181,21 @@ impl Knowledge {
         let seen = Seen::of(&component.lasting, &noise, &off, &read);
         component.weight *= seen.density(component.freedom);
         let rows = seen.rows(&component.lasting);
-        let mut left = component.lasting;
+        let left = Symmetric::of(|i, j| component.lasting.at(i, j) - seen.product(&rows[i], &rows[j]));
         for i in 0..DIMENSIONS {
             component.mean[i] += seen.product(&rows[i], &seen.independent);
-            for j in 0..DIMENSIONS {
-                let explained = seen.product(&rows[i], &rows[j]);
-                left[i][j] -= explained;
-                component.gained[i][j] += explained;
-            }
+            component.gained[i] += seen.product(&rows[i], &rows[i]);
         }
         component.known = true;
         component.lasting = left;
         for (i, (_, deviation_k)) in sides.iter().enumerate() {
             let passing = f64::max(
-                deviation_k * deviation_k - left[i][i],
+                deviation_k * deviation_k - left.at(i, i),
                 LEAST_PASSING * deviation_k * deviation_k,
             );
-            let factor = sqrt(passing / component.passing[i][i]);
-            for j in 0..DIMENSIONS {
-                component.passing[i][j] *= factor;
-                component.passing[j][i] *= factor;
-            }
+            let mut factors = [1.0; DIMENSIONS];
+            factors[i] = sqrt(passing / component.passing.at(i, i));
+            component.passing = component.passing.scaled(&factors);
         }
         component.freedom = TABLE_FREEDOM;
     }
@@ -229,10 +210,10 @@ struct Seen<'a> {
 }
 
 impl<'a> Seen<'a> {
-    fn of(scale: &Matrix, noise: &Vector, off: &Vector, read: &'a Read) -> Self {
-        let part = read.part_of(|i, j| scale[i][j]);
+    fn of(scale: &Symmetric, noise: &Vector, off: &Vector, read: &'a Read) -> Self {
+        let part = read.part_of(|i, j| scale.at(i, j));
         let mut factor = Factor::empty(read.count());
-        factor.fill(0, |at| part[at], &read.part(noise));
+        factor.fill(0, part.into_iter(), &read.part(noise));
         factor.factorise();
         let mut independent = read.part(off).map(|off| [off]);
         factor.solve(&mut independent);
@@ -247,13 +228,14 @@ impl<'a> Seen<'a> {
 
     fn density(&self, freedom: Freedom) -> f64 {
         let count = self.read.count();
-        let ([narrow], [fall]) = (self.factor.narrow(count), freedom.fall([self.squared], count));
+        let ([narrow], [fall]) = (self.factor.narrow()[count], freedom.fall([self.squared], count));
         freedom.peaks()[count] * narrow * fall
     }
 
     /// The covariances of every dimension with what was read, in independent deviations.
-    fn rows(&self, scale: &Matrix) -> [Vectors<1>; DIMENSIONS] {
-        scale.map(|row| {
+    fn rows(&self, scale: &Symmetric) -> [Vectors<1>; DIMENSIONS] {
+        core::array::from_fn(|i| {
+            let row = core::array::from_fn(|j| scale.at(i, j));
             let mut row = self.read.part(&row).map(|entry| [entry]);
             self.factor.solve(&mut row);
             row
@@ -325,32 +307,12 @@ impl OwnVehicle {
     }
 }
 
-fn deviations(scale: &Matrix) -> Vector {
-    core::array::from_fn(|i| sqrt(f64::max(scale[i][i], LEAST_VARIANCE)))
+fn deviations(scale: &Symmetric) -> Vector {
+    core::array::from_fn(|i| sqrt(f64::max(scale.at(i, i), LEAST_VARIANCE)))
 }
 
 /// Keeps a feature that a source does not know from dividing by nought, in the square of its unit.
 const LEAST_VARIANCE: f64 = 1e-6;
-
-fn correlation(scale: &Matrix, deviation: &Vector) -> Matrix {
-    let mut matrix = ZERO;
-    for i in 0..DIMENSIONS {
-        for j in 0..DIMENSIONS {
-            matrix[i][j] = scale[i][j] / (deviation[i] * deviation[j]);
-        }
-    }
-    matrix
-}
-
-fn scaled(correlation: &Matrix, deviation: &Vector) -> Matrix {
-    let mut matrix = *correlation;
-    for (row, one) in matrix.iter_mut().zip(deviation) {
-        for (entry, other) in row.iter_mut().zip(deviation) {
-            *entry *= one * other;
-        }
-    }
-    matrix
-}
 
 /// One row of a pressure table: what a sound vehicle shows at one ambient temperature.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -1,12 +1,10 @@
 //! What each source says of a sound system of one kind: mean, lasting and passing spread.
 
-#![allow(clippy::needless_range_loop)] // rows and columns of matrices
-
 use super::sound_table::{INDEPENDENT, VEHICLE_MODEL};
 use super::weather::{Doubt, Facts, INDEPENDENT_TERMS, SPREAD_TERMS, Weather};
 use crate::circuit::FeatureVector;
 use crate::names::{Compressor, Expansion, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Matrix, Vector, ZERO};
+use crate::numerics::multivariate_t::{DIMENSIONS, Symmetric, TRIANGLE, Vector};
 use crate::vehicle::System;
 
 /// Who says what a sound system and a fault look like.
@@ -64,14 +62,11 @@ pub(super) struct IndependentKind {
     pub(super) vehicles: [f32; TRIANGLE],
 }
 
-/// Entries of a lower triangle.
-pub(crate) const TRIANGLE: usize = DIMENSIONS * (DIMENSIONS + 1) / 2;
-
 /// What one source says of a sound system in some conditions.
 pub(super) struct Said {
     pub(super) mean: Vector,
-    pub(super) lasting: Matrix,
-    pub(super) passing: Matrix,
+    pub(super) lasting: Symmetric,
+    pub(super) passing: Symmetric,
 }
 
 /// Part of the independent simulator's spread between vehicles and moments of one make that lasts. Source: engineering judgement;
@@ -111,19 +106,10 @@ impl VehicleModelKind {
         let weather = facts.weather();
         let (first, _) = weather.terms().split_at(SPREAD_TERMS);
         let deviation: Vector = core::array::from_fn(|i| libm::exp(sum(&self.ln_deviation[i], first)));
-        let scaled = |triangle: &[f32; TRIANGLE]| {
-            let mut matrix = unpacked(triangle);
-            for (row, own) in matrix.iter_mut().zip(deviation) {
-                for (entry, other) in row.iter_mut().zip(deviation) {
-                    *entry *= own * other;
-                }
-            }
-            matrix
-        };
         Said {
             mean: self.mean(&weather),
-            lasting: scaled(&self.lasting),
-            passing: scaled(&self.passing),
+            lasting: unpacked(&self.lasting).scaled(&deviation),
+            passing: unpacked(&self.passing).scaled(&deviation),
         }
     }
 }
@@ -154,18 +140,14 @@ impl IndependentKind {
                 *mean += driving - standing;
             }
         }
-        let (mut lasting, vehicles) = (unpacked(&self.makes), unpacked(&self.vehicles));
-        let mut passing = ZERO;
-        for i in 0..DIMENSIONS {
-            for j in 0..DIMENSIONS {
-                lasting[i][j] += LASTING_PART * vehicles[i][j];
-                passing[i][j] = (1.0 - LASTING_PART) * vehicles[i][j];
-            }
-        }
+        let vehicles = unpacked(&self.vehicles);
+        let part = |part: f64| Symmetric(vehicles.0.map(|entry| part * entry));
+        let mut lasting = unpacked(&self.makes).plus(&part(LASTING_PART));
+        let mut passing = part(1.0 - LASTING_PART);
         let cycles = FeatureVector::CLUTCH_CYCLES;
         mean[cycles] = own.mean[cycles];
-        lasting[cycles][cycles] = own.lasting[cycles][cycles];
-        passing[cycles][cycles] = own.passing[cycles][cycles];
+        *lasting.at_mut(cycles, cycles) = own.lasting.at(cycles, cycles);
+        *passing.at_mut(cycles, cycles) = own.passing.at(cycles, cycles);
         Said { mean, lasting, passing }
     }
 }
@@ -226,7 +208,7 @@ fn along_sides(low: f64, high: f64) -> Vector {
 }
 
 /// The scale matrix of the disagreement between sources, K2: what moves a side moves the lines that follow it.
-pub(super) fn between_sources(alone: bool) -> Matrix {
+pub(super) fn between_sources(alone: bool) -> Symmetric {
     const F: [usize; 6] = [
         FeatureVector::LOW_SIDE,
         FeatureVector::HIGH_SIDE,
@@ -236,11 +218,11 @@ pub(super) fn between_sources(alone: bool) -> Matrix {
         FeatureVector::DISCHARGE_LINE,
     ];
     let factor = if alone { BETWEEN_ONE } else { 1.0 };
-    let mut matrix = ZERO;
+    let mut matrix = Symmetric::ZERO;
     let mut along = |moved: &[usize], deviation: f64| {
         for i in moved {
-            for j in moved {
-                matrix[*i][*j] += factor * deviation * deviation;
+            for j in moved.iter().filter(|j| *j <= i) {
+                *matrix.at_mut(*i, *j) += factor * deviation * deviation;
             }
         }
     };
@@ -257,32 +239,14 @@ pub(super) fn between_sources(alone: bool) -> Matrix {
 
 /// Adds what a condition in doubt does to the passing spread: half the difference of the means at its ends is one standard
 /// deviation.
-pub(super) fn add_doubt(passing: &mut Matrix, doubt: &Doubt, mean: &dyn Fn(&Facts) -> Vector) {
+pub(super) fn add_doubt(passing: &mut Symmetric, doubt: &Doubt, mean: &dyn Fn(&Facts) -> Vector) {
     let (low, high) = (mean(&doubt.low), mean(&doubt.high));
-    add_along(passing, &core::array::from_fn(|i| 0.5 * (high[i] - low[i])));
+    passing.add_along(&core::array::from_fn(|i| 0.5 * (high[i] - low[i])));
 }
 
-/// Adds the variance of a shift that is known but for its size, of which this is one standard deviation.
-pub(super) fn add_along(matrix: &mut Matrix, deviation: &Vector) {
-    for (row, one) in matrix.iter_mut().zip(deviation) {
-        for (entry, other) in row.iter_mut().zip(deviation) {
-            *entry += one * other;
-        }
-    }
-}
-
-/// Both triangles of a matrix from its lower one, row by row.
-pub(crate) fn unpacked(triangle: &[f32; TRIANGLE]) -> Matrix {
-    let mut matrix = ZERO;
-    let mut entries = triangle.iter();
-    for i in 0..DIMENSIONS {
-        for j in 0..=i {
-            let entry = entries.next().map_or(0.0, |entry| f64::from(*entry));
-            matrix[i][j] = entry;
-            matrix[j][i] = entry;
-        }
-    }
-    matrix
+/// A matrix from its lower triangle, row by row.
+fn unpacked(triangle: &[f32; TRIANGLE]) -> Symmetric {
+    Symmetric(triangle.map(f64::from))
 }
 
 fn sums<const N: usize>(rows: &[[f32; N]; DIMENSIONS], terms: &[f64]) -> Vector {

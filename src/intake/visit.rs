@@ -7,7 +7,7 @@ use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
-use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, judge};
+use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, diagnose, judge};
 use crate::error::Error;
 use crate::names::{
     Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Observation, Quantity, Refrigerant,
@@ -15,7 +15,7 @@ use crate::names::{
 use crate::proof::{
     Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
 };
-use crate::proof::{Sample, Vacuum, VentSample, prove, prove_after, pull_down};
+use crate::proof::{Change, Sample, Vacuum, VentSample, compared, diagnose_after, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
@@ -62,7 +62,7 @@ pub struct Judgements {
     /// The vent after the start.
     pub pull_down: Option<PullDown>,
     /// Before against after.
-    pub repair: Option<Proof>,
+    pub repair: Option<Box<Proof>>,
     /// All of them together; `None` where nothing was done.
     pub closing: Option<Closing>,
     /// What was done and cannot be judged: the mistakes of its tables as they were read, and what the judgement refuses, with
@@ -181,8 +181,10 @@ impl Visit {
     }
 
     /// What a judgement tells.
-    pub(crate) fn told(&self, judgement: &Judgement) -> Result<Diagnosis, Refusal> {
-        judgement.diagnosis(&self.settings).map_err(|error| self.blamed(error))
+    #[inline(never)] // as above
+    pub(crate) fn told(&self, judgement: &Judgement) -> Result<Box<Diagnosis>, Refusal> {
+        let diagnosis = judgement.diagnosis(&self.settings).map(Box::new);
+        diagnosis.map_err(|error| self.blamed(error))
     }
 
     #[cold]
@@ -231,7 +233,7 @@ impl Visit {
     /// # Ok::<(), coldloop::intake::Refusal>(())
     /// ```
     pub fn prove(&self) -> Result<Judgements, Refusal> {
-        let all = self.judgements(|after| prove(&self.case, after, &self.settings));
+        let all = self.judgements(|after| self.proof(&*self.before()?, after));
         match all.silent() {
             Some(refusal) => Err(refusal),
             None => Ok(all),
@@ -251,7 +253,7 @@ impl Visit {
     /// ```
     pub fn plan(&self) -> Result<Plan, Refusal> {
         let judgement = self.judge()?;
-        if self.has_proof() && proves(&self.prove_after(&self.told(&judgement)?)) {
+        if self.has_proof() && proves(&self.prove_after(&&*self.told(&judgement)?)) {
             return Ok(Plan::EMPTY);
         }
         Ok(self.planned(&judgement))
@@ -269,10 +271,26 @@ impl Visit {
 
     /// The same where the diagnosis of the vehicle as it came in is known.
     pub(crate) fn prove_after(&self, before: &Diagnosis) -> Judgements {
-        self.judgements(|after| prove_after(before, &self.case, after, &self.settings))
+        self.judgements(|after| self.proof(before, after))
     }
 
-    fn judgements(&self, repair: impl Fn(&Case) -> Result<Proof, Error>) -> Judgements {
+    #[inline(never)] // as above
+    fn before(&self) -> Result<Box<Diagnosis>, Error> {
+        diagnose(&self.case, &self.settings).map(Box::new)
+    }
+
+    #[inline(never)] // as above
+    fn proof(&self, before: &Diagnosis, after: &Case) -> Result<Box<Proof>, Error> {
+        let then = diagnose_after(&self.case, after, &self.settings).map(Box::new)?;
+        Ok(self.compared(before, after, &then))
+    }
+
+    #[inline(never)] // as above
+    fn compared(&self, before: &Diagnosis, after: &Case, (change, then): &(Change, Diagnosis)) -> Box<Proof> {
+        Box::new(compared((&self.case, before), (after, then), change, &self.settings))
+    }
+
+    fn judgements(&self, repair: impl Fn(&Case) -> Result<Box<Proof>, Error>) -> Judgements {
         let last = self.after.as_ref().unwrap_or(&self.case);
         let vents = Some(&self.pull_down[..]).filter(|all| !all.is_empty());
         let mut refused = self.refused.clone();
@@ -302,7 +320,7 @@ impl Judgements {
             hold: self.hold.as_ref(),
             charge: self.charge.as_ref(),
             pull_down: self.pull_down.as_ref(),
-            repair: self.repair.as_ref(),
+            repair: self.repair.as_deref(),
         }
     }
 }

@@ -1,6 +1,6 @@
 //! What became of a fault between two visits: prior times the joint density of both.
 
-use crate::diagnosis::{GONE, LEFT, OfEach, PARTS, Settings, Visits, WHOLE, hypothesis};
+use crate::diagnosis::{GONE, LEFT, OfEach, PARTS, Visits, WHOLE, hypothesis};
 use crate::names::Fault;
 
 /// Chances that a repair leaves the parts [`LEFT`] of what was wrong, and that it leaves something new. Source: engineering
@@ -13,7 +13,7 @@ const WAS_SOUND: f64 = 0.2;
 
 /// Probabilities of what happened, and the part of the fault that is expected to be gone.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Change {
+pub(crate) struct Change {
     /// Faulty before, sound now.
     pub(super) set_right: f64,
     /// The same fault is there as before.
@@ -151,13 +151,8 @@ impl Change {
             .max_by(|one, other| one.1.total_cmp(&other.1))
     }
 
-    /// The settings by which the second visit alone is judged as both are together.
-    pub(super) fn then(&self, settings: &Settings) -> Settings {
-        let mut then = *settings;
-        for fault in Fault::ALL {
-            then = then.with_prior(fault, self.then[hypothesis(fault)]);
-        }
-        then.none_of_these = self.then[Fault::ALL.len()];
-        then
+    /// The prior of a fault, or of none of the list, by which the second visit alone is judged as both are together.
+    pub(super) fn then(&self, fault: Option<Fault>) -> f64 {
+        self.then[fault.map_or(Fault::ALL.len(), hypothesis)]
     }
 }

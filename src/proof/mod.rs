@@ -15,6 +15,8 @@ mod pull_down;
 mod repair;
 mod rise;
 
+#[cfg(feature = "report")]
+pub(crate) use change::Change;
 pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, usual_tolerance_kg};
 pub use closing::{Closing, Proofs};
 pub use evacuation::{DRY_PA, Evacuation, Vacuum};
@@ -22,9 +24,9 @@ pub use gas::DecayGas;
 pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Rise, Sample};
 pub use leak::{Decay, Leak, MOST_TEST_PA, Served};
 pub use pull_down::{PullDown, VentSample, pull_down};
-#[cfg(feature = "report")]
-pub(crate) use repair::prove_after;
 pub use repair::{Proof, Seen, prove};
+#[cfg(feature = "report")]
+pub(crate) use repair::{compared, diagnose_after};
 
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;

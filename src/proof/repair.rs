@@ -4,7 +4,7 @@
 //! figures on other makes stand in `tests/repair_pairs.rs`.
 
 use super::change::Change;
-use crate::diagnosis::{Case, Diagnosis, List, Settings, Visits, diagnose};
+use crate::diagnosis::{Case, Diagnosis, List, Settings, Visits, diagnose, diagnose_with};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Feature, Quantity, RepairFinding};
 use crate::units::in_kelvins;
@@ -73,20 +73,34 @@ pub struct Proof {
 ///
 /// Errors: those of [`diagnose`]; `Inconsistent` when the two cases are different systems.
 pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
-    prove_after(&diagnose(before, settings)?, before, after, settings)
+    let first = diagnose(before, settings)?;
+    let (change, second) = diagnose_after(before, after, settings)?;
+    Ok(compared((before, &first), (after, &second), &change, settings))
 }
 
-/// The same where the diagnosis before is known.
-pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
+/// What the readings after a repair tell, what was found before taken into account.
+#[inline(never)] // so that it is worked out on less stack than both diagnoses fill
+pub(crate) fn diagnose_after(before: &Case, after: &Case, settings: &Settings) -> Result<(Change, Diagnosis), Error> {
     if before.system != after.system {
         return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
     }
     let change = changed(before, after, settings)?;
     let second = judged_with(&change, after, settings)?;
-    let cools = cooling_was_seen(&second) && !after.conditions.at_rest(after.system.compressor);
-    Ok(Proof {
+    Ok((change, second))
+}
+
+/// What both diagnoses tell together.
+#[inline(never)]
+pub(crate) fn compared(
+    (before, first): (&Case, &Diagnosis),
+    (after, second): (&Case, &Diagnosis),
+    change: &Change,
+    settings: &Settings,
+) -> Proof {
+    let cools = cooling_was_seen(second) && !after.conditions.at_rest(after.system.compressor);
+    Proof {
         finding: if cools {
-            finding(&change, within(&second), settings)
+            finding(change, within(second), settings)
         } else {
             RepairFinding::CannotTell
         },
@@ -97,11 +111,11 @@ pub(crate) fn prove_after(first: &Diagnosis, before: &Case, after: &Case, settin
         fault: change.fault,
         same_fault: change.same_fault,
         other_fault: change.other_fault(),
-        vent_gained_k: vent_gained_k(before, after, first, &second),
-        seen: seen(first, &second),
+        vent_gained_k: vent_gained_k(before, after, first, second),
+        seen: seen(first, second),
         before: first.clone(),
-        after: second,
-    })
+        after: second.clone(),
+    }
 }
 
 /// What both visits say stands on the stack only until it is summed up.
@@ -110,10 +124,10 @@ fn changed(before: &Case, after: &Case, settings: &Settings) -> Result<Change, E
     Ok(Change::of(&Visits::of(before, after, settings)?))
 }
 
-/// The second visit, what was found before taken into account; the settings for it stand on the stack only here.
+/// The second visit, what was found before taken into account.
 #[inline(never)]
 fn judged_with(change: &Change, after: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
-    diagnose(after, &change.then(settings))
+    diagnose_with(after, settings, |fault| change.then(fault))
 }
 
 fn finding(change: &Change, within: bool, settings: &Settings) -> RepairFinding {

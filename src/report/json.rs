@@ -34,7 +34,7 @@ use alloc::vec::Vec;
 /// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
 /// let settings = Settings::default();
 /// let judgement = judge(&case, &settings)?;
-/// let answer = report::json(&case, &judgement.diagnosis(&settings)?, &judgement.reasons());
+/// let answer = report::json(&case, &judgement.diagnosis(&settings)?, &judgement.reasons(&settings));
 /// assert!(answer.starts_with(r#"{"verdict":"#));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```

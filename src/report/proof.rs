@@ -43,7 +43,7 @@ pub(super) fn judgements(all: &Judgements) -> Json {
         "hold": all.hold.as_ref().map(hold),
         "charge": all.charge.as_ref().map(balance),
         "pull_down": all.pull_down.as_ref().map(pull_down),
-        "repair": all.repair.as_ref().map(repair),
+        "repair": all.repair.as_deref().map(repair),
         "closing": all.closing.as_ref().map(closing),
         "refused": all.refused.iter().map(mistake).collect::<Vec<_>>(),
     })

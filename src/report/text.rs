@@ -29,7 +29,7 @@ const LIKELIER_THAN_NOT: f64 = 0.5;
 /// let settings = Settings::default();
 /// let judgement = judge(&case, &settings)?;
 /// let units = report::Units::as_written(file);
-/// let text = report::text(&case, &judgement.diagnosis(&settings)?, &judgement.reasons(), units);
+/// let text = report::text(&case, &judgement.diagnosis(&settings)?, &judgement.reasons(&settings), units);
 /// assert!(text.contains("undercharge"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```

@@ -26,7 +26,7 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     let judgement = visit.judge()?;
     let mut diagnosis = visit.told(&judgement)?;
     let proof = proof(visit, &mut diagnosis)?;
-    let mut told = answer(&visit.case, &diagnosis, &judgement.reasons());
+    let mut told = answer(&visit.case, &diagnosis, &judgement.reasons(&visit.settings));
     if let (Json::Object(entries), Some(proof)) = (&mut told, &proof) {
         entries.push(("proof".into(), judgements(proof)));
     }
@@ -52,7 +52,7 @@ pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
     let report = Report {
         case: &visit.case,
         diagnosis: &diagnosis,
-        reasons: &judgement.reasons(),
+        reasons: &judgement.reasons(&visit.settings),
         units,
         plan: plan.as_ref().filter(|plan| !plan.steps.is_empty()),
         proof: proof.as_deref(),

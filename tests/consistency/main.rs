@@ -238,8 +238,14 @@ fn checks_can_be_done_and_are_not_done_already() {
 /// The contributions add up to the odds of a fault against its rival.
 #[test]
 fn reasons_add_up_to_the_odds() {
-    no_answer(|Answered { judgement, answer, .. }| {
-        let reasons = judgement.reasons();
+    no_answer(|one| {
+        let Answered {
+            asked,
+            judgement,
+            answer,
+            ..
+        } = one;
+        let reasons = judgement.reasons(&asked.settings);
         answer.faults.iter().find_map(|ranked| {
             let other = answer.ranked(ranked.rival)?.probability;
             let because = reasons.because(ranked.fault, ranked.rival);

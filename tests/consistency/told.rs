@@ -9,7 +9,12 @@ use coldloop::{Fault, Feature, VerdictKind};
 use serde_json::Value;
 
 fn json(one: &Answered) -> Value {
-    serde_json::from_str(&report::json(&one.asked.case, &one.answer, &one.judgement.reasons())).unwrap()
+    serde_json::from_str(&report::json(
+        &one.asked.case,
+        &one.answer,
+        &one.judgement.reasons(&one.asked.settings),
+    ))
+    .unwrap()
 }
 
 /// A number as it stands; the reader of this test may be off by the last bit.
@@ -132,7 +137,12 @@ fn json_measures_what_is_judged() {
 #[test]
 fn the_text_tells_the_probabilities() {
     no_answer(|one| {
-        let text = report::text(&one.asked.case, &one.answer, &one.judgement.reasons(), Units::Metric);
+        let text = report::text(
+            &one.asked.case,
+            &one.answer,
+            &one.judgement.reasons(&one.asked.settings),
+            Units::Metric,
+        );
         let answer = &one.answer;
         let per_cent = |p: f64| match p {
             p if p > 0.99 => "over 99 %".to_string(),
@@ -180,7 +190,12 @@ fn the_text_says_both_where_two_faults_are_there() {
         if one.answer.verdict.kind != VerdictKind::CannotTell {
             return None;
         }
-        let text = report::text(&one.asked.case, &one.answer, &one.judgement.reasons(), Units::Metric);
+        let text = report::text(
+            &one.asked.case,
+            &one.answer,
+            &one.judgement.reasons(&one.asked.settings),
+            Units::Metric,
+        );
         let verdict = text.lines().find(|line| line.starts_with("VERDICT"))?.to_string();
         (!verdict.contains("both")).then(|| format!("{verdict}, and {:?} ({:.2})", two.faults, two.probability))
     });
@@ -190,7 +205,12 @@ fn the_text_says_both_where_two_faults_are_there() {
 #[test]
 fn the_text_tells_the_figures() {
     no_answer(|one| {
-        let text = report::text(&one.asked.case, &one.answer, &one.judgement.reasons(), Units::Metric);
+        let text = report::text(
+            &one.asked.case,
+            &one.answer,
+            &one.judgement.reasons(&one.asked.settings),
+            Units::Metric,
+        );
         let told = json(one);
         let rows = [
             ("low side, kPa gauge", "low_side", "pa_gauge"),
@@ -227,7 +247,12 @@ fn the_text_tells_the_figures() {
 #[test]
 fn the_text_tells_the_next_step() {
     no_answer(|one| {
-        let text = report::text(&one.asked.case, &one.answer, &one.judgement.reasons(), Units::Metric);
+        let text = report::text(
+            &one.asked.case,
+            &one.answer,
+            &one.judgement.reasons(&one.asked.settings),
+            Units::Metric,
+        );
         let told = json(one);
         let says = told["next_step"]["says"].as_str()?.trim_end_matches('.').to_string();
         (!text.contains(&says)).then(|| format!("next step {:?} is not in the text", one.answer.next_step))

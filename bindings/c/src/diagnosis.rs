@@ -42,7 +42,7 @@ pub const COLDLOOP_ANSWER_MAX: usize = 262_144;
 
 /// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
 /// test measures them.
-pub const COLDLOOP_STACK_MAX: usize = 147_456;
+pub const COLDLOOP_STACK_MAX: usize = 65_536;
 
 /// Diagnoses a vehicle from its readings.
 ///

@@ -27,6 +27,15 @@ static const char *const TWO_GAUGES =
     " \"conditions\": {\"ambient\": \"23 °C\", \"altitude\": \"0 m\"},"
     " \"readings\": {\"low_side\": \"70 psig\", \"high_side\": \"125 psig\"}}";
 
+/* The same by settings of many kinds. */
+static const char *const SETTINGS =
+    "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
+    " \"conditions\": {\"ambient\": \"23 °C\", \"altitude\": \"1600 m\"},"
+    " \"readings\": {\"low_side\": \"70 psig\", \"high_side\": \"125 psig\"},"
+    " \"settings\": {\"named\": 0.8, \"priors\": {\"undercharge\": 0.3}, \"stakes\": {\"look\": 10},"
+    "  \"looks\": {\"undercharge\": {\"sight_glass_bubbles\": 0.9}}, \"prices\": {\"recovery\": {\"minutes\": 20}},"
+    "  \"counts\": {\"cases\": {\"undercharge\": 140, \"no-fault\": 60}}}}";
+
 typedef uint32_t (*function)(const char *, char *, uintptr_t, uintptr_t *, coldloop_error *);
 
 struct call {
@@ -78,7 +87,7 @@ int main(void)
         {"coldloop_plan", coldloop_plan},
         {"coldloop_prove", coldloop_prove},
     };
-    const char *const texts[] = {VISIT, TWO_GAUGES};
+    const char *const texts[] = {VISIT, TWO_GAUGES, SETTINGS};
     char *answer = malloc(COLDLOOP_ANSWER_MAX);
     struct call none = {NULL, NULL, NULL, 0};
     size_t thread = used(&none); /* what a thread takes that calls nothing */

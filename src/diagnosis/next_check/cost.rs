@@ -27,6 +27,8 @@ pub(crate) type Belief = [f64; HYPOTHESES];
 pub(crate) struct Job {
     pub(crate) fault: Fault,
     pub(crate) minutes: f64,
+    /// One over them.
+    pub(crate) per_minute: f64,
     pub(crate) recovery: bool,
 }
 
@@ -41,6 +43,8 @@ pub(crate) struct Jobs {
     pub(crate) recovery_minutes: f64,
     /// Somebody who knows more finds the cause, whatever it is; what he finds is then set right.
     pub(crate) hand_over_minutes: f64,
+    /// What no order costs less than, for each that is followed, the charge not yet recovered and recovered.
+    floors: [[f64; HYPOTHESES]; 2],
 }
 
 /// The repairs in their best order.
@@ -65,29 +69,30 @@ pub(crate) struct Order {
 /// Places of jobs in the order of probability over cost.
 struct Queue {
     places: [u8; REPAIRS],
+    /// Probability over cost.
+    worth: [f64; REPAIRS],
     len: usize,
 }
 
 impl Queue {
     const EMPTY: Self = Self {
         places: [0; REPAIRS],
+        worth: [0.0; REPAIRS],
         len: 0,
     };
 
-    /// Keeps the order of probability over cost; the queues are short.
+    /// Keeps the order; the queues are short.
     #[inline]
-    fn insert(&mut self, jobs: &Jobs, belief: &Belief, new: usize) {
-        let Some(places) = self.places.get_mut(..=self.len) else {
-            return;
-        };
-        let of = |at: usize| (belief[at], jobs.jobs[at].minutes);
-        let mut at = places.len() - 1;
-        places[at] = new as u8;
-        while at > 0 && better(of(new), of(usize::from(places[at - 1]))) {
-            places.swap(at - 1, at);
+    fn insert(&mut self, new: usize, worth: f64) {
+        let mut at = self.len.min(REPAIRS - 1);
+        self.len = at + 1;
+        while at > 0 && worth > self.worth[at - 1] {
+            self.worth[at] = self.worth[at - 1];
+            self.places[at] = self.places[at - 1];
             at -= 1;
         }
-        self.len += 1;
+        self.worth[at] = worth;
+        self.places[at] = new as u8;
     }
 
     fn all(&self) -> &[u8] {
@@ -134,80 +139,130 @@ impl Jobs {
     ///
     /// `belief` need not sum to one: the cost grows with its sum, so that the branches of a check add up.
     pub(crate) fn order(&self, belief: &Belief, recovered: bool) -> Order {
+        let (mut first, mut first_fault, mut first_closed) = (None, None, None);
+        let run = self.tried(belief, recovered, |at| {
+            let job = &self.jobs[at];
+            first = first.or(Some(at));
+            if job.fault != Fault::NoFault {
+                first_fault = first_fault.or(Some(at));
+                if !job.recovery {
+                    first_closed = first_closed.or(Some(at));
+                }
+            }
+        });
+        Order {
+            all_minutes: run.ended(),
+            minutes: run.least,
+            first,
+            first_fault,
+            first_closed,
+            hand_over: run.at_once <= run.least,
+            least: run.at_least,
+        }
+    }
+
+    /// What trying repairs in the best order costs on average.
+    pub(crate) fn minutes(&self, belief: &Belief, recovered: bool) -> f64 {
+        self.tried(belief, recovered, |_| ()).least
+    }
+
+    /// What no order costs less than, whatever is found out: each fault pays for itself, what no repair sets right is handed over.
+    pub(crate) fn floor(&self, belief: &Belief, recovered: bool) -> f64 {
+        let floors = &self.floors[usize::from(recovered)][..self.followed()];
+        belief.iter().zip(floors).map(|(p, floor)| p * floor).sum()
+    }
+
+    /// The repairs with what each costs at least, who knows that it is the right one; `recovery` and `hand_over` in minutes.
+    ///
+    /// What is too unlikely to be repaired on its own is handed over too, at less where its repair is dear.
+    pub(crate) fn of(jobs: [Job; REPAIRS], count: usize, recovery_minutes: f64, hand_over_minutes: f64) -> Self {
+        let floors = [recovery_minutes, 0.0].map(|recovery_minutes| {
+            let mut floors = [hand_over_minutes; HYPOTHESES];
+            let mut dear = 0.0;
+            for (floor, job) in floors.iter_mut().zip(&jobs[..count]) {
+                *floor = job.minutes + if job.recovery { recovery_minutes } else { 0.0 };
+                dear += f64::max(*floor - hand_over_minutes, 0.0);
+            }
+            floors.map(|floor| floor - NEGLIGIBLE * dear)
+        });
+        Self {
+            jobs,
+            count,
+            recovery_minutes,
+            hand_over_minutes,
+            floors,
+        }
+    }
+
+    /// Tries the repairs in the best order.
+    #[inline]
+    fn tried(&self, belief: &Belief, recovered: bool, mut try_next: impl FnMut(usize)) -> Run<'_> {
         #[cfg(test)]
         tally::one_more(Work::Order);
         let total: f64 = belief[..self.followed()].iter().sum();
         let (mut open, mut closed) = (Queue::EMPTY, Queue::EMPTY);
-        let (mut alone, mut least, mut closed_p) = (0.0, 0.0, 0.0);
+        let (mut at_least, mut closed_p) = (0.0, 0.0);
         for (at, (job, p)) in self.all().iter().zip(belief).enumerate() {
             if *p <= NEGLIGIBLE * total {
                 continue;
             }
-            least += p * job.minutes;
+            at_least += p * job.minutes;
             if job.recovery && !recovered {
-                alone += p * (job.minutes + self.recovery_minutes);
                 closed_p += p;
-                closed.insert(self, belief, at);
+                closed.insert(at, p * job.per_minute);
             } else {
-                alone += p * job.minutes;
-                open.insert(self, belief, at);
+                open.insert(at, p * job.per_minute);
             }
         }
         let (open, closed) = (open.all(), closed.all());
-        let of = |at: &u8| (belief[usize::from(*at)], self.jobs[usize::from(*at)].minutes);
-        let (block, setup) = self.block(closed.iter().map(of));
+        let (block, setup) = self.block(closed.iter().map(|at| self.odds(belief, *at)));
+        let rest = at_least + closed_p * self.recovery_minutes;
+        let at_once = total * self.hand_over_minutes + rest;
         let mut run = Run {
+            jobs: self,
             minutes: 0.0,
             left: total,
-            first: None,
-            first_fault: None,
-            rest: alone,
-            least: f64::INFINITY,
-            hand_over_minutes: self.hand_over_minutes,
+            rest,
+            least: at_once,
+            at_once,
+            at_least,
         };
-        run.may_end();
-        let at_once = run.least;
-        let (mut next_open, mut next_closed) = (0, 0);
-        loop {
-            let candidate = open.get(next_open).map(of);
-            let behind = if next_closed == 0 {
-                block
-            } else {
-                closed.get(next_closed).map(of)
-            };
-            match (candidate, behind) {
-                (None, None) => break,
-                (Some(a), b) if b.is_none_or(|b| !better(b, a)) => {
-                    run.take(self, belief, open[next_open]);
-                    next_open += 1;
-                }
-                (None, Some(_)) | (Some(_), _) if next_closed == 0 => {
-                    run.minutes += run.left * self.recovery_minutes;
-                    run.rest -= self.recovery_minutes * closed_p;
-                    for at in &closed[..setup] {
-                        run.take(self, belief, *at);
-                    }
-                    next_closed = setup;
-                }
-                (None, Some(_)) | (Some(_), _) => {
-                    run.take(self, belief, closed[next_closed]);
-                    next_closed += 1;
-                }
+        let mut take = |run: &mut Run<'_>, at: u8| {
+            try_next(usize::from(at));
+            run.take(belief, at);
+        };
+        let before_block = |at: &u8| block.is_none_or(|block| !better(block, self.odds(belief, *at)));
+        let mut open = open.iter().copied();
+        let mut next = open.next();
+        while let Some(at) = next.filter(before_block) {
+            take(&mut run, at);
+            next = open.next();
+        }
+        if block.is_some() {
+            run.minutes += run.left * self.recovery_minutes;
+            run.rest -= self.recovery_minutes * closed_p;
+        }
+        let (block, behind) = closed.split_at(setup);
+        for at in block {
+            take(&mut run, *at);
+        }
+        for closed in behind {
+            while let Some(at) = next.filter(|at| !better(self.odds(belief, *closed), self.odds(belief, *at))) {
+                take(&mut run, at);
+                next = open.next();
             }
+            take(&mut run, *closed);
         }
-        let stays_closed = |job: &Job| job.fault != Fault::NoFault && !job.recovery;
-        Order {
-            all_minutes: run.ended(),
-            minutes: run.least,
-            first: run.first,
-            first_fault: run.first_fault,
-            first_closed: open
-                .iter()
-                .map(|at| usize::from(*at))
-                .find(|at| stays_closed(&self.jobs[*at])),
-            hand_over: at_once <= run.least,
-            least,
+        while let Some(at) = next {
+            take(&mut run, at);
+            next = open.next();
         }
+        run
+    }
+
+    /// Probability and cost of a repair.
+    fn odds(&self, belief: &Belief, at: u8) -> (f64, f64) {
+        (belief[usize::from(at)], self.jobs[usize::from(at)].minutes)
     }
 
     /// The start of the closed jobs that repays the set-up best: its probability and cost, and how many jobs it has.
@@ -224,40 +279,33 @@ impl Jobs {
 }
 
 /// The repairs done so far.
-struct Run {
+struct Run<'a> {
+    jobs: &'a Jobs,
     minutes: f64,
     /// Probability that none of them helped.
     left: f64,
-    first: Option<usize>,
-    /// The same, a sound vehicle aside.
-    first_fault: Option<usize>,
     /// What setting right the other faults costs on average, for who knows which it is.
     rest: f64,
     /// The least cost when the work is handed over after one of the repairs, before all, or after all.
     least: f64,
-    hand_over_minutes: f64,
+    /// The cost when it is handed over before all.
+    at_once: f64,
+    /// Expected minutes for who knows the fault, the recovery aside.
+    at_least: f64,
 }
 
-impl Run {
-    fn take(&mut self, jobs: &Jobs, belief: &Belief, at: u8) {
-        let at = usize::from(at);
-        let (p, job) = (belief[at], &jobs.jobs[at]);
-        self.first = self.first.or(Some(at));
-        if job.fault != Fault::NoFault {
-            self.first_fault = self.first_fault.or(Some(at));
-        }
-        self.minutes += self.left * job.minutes;
+impl Run<'_> {
+    #[inline]
+    fn take(&mut self, belief: &Belief, at: u8) {
+        let (p, minutes) = self.jobs.odds(belief, at);
+        self.minutes += self.left * minutes;
         self.left -= p;
-        self.rest -= p * job.minutes;
-        self.may_end();
+        self.rest -= p * minutes;
+        self.least = f64::min(self.least, self.ended());
     }
 
     /// The cost when the work is handed over now.
     fn ended(&self) -> f64 {
-        self.minutes + self.left * self.hand_over_minutes + self.rest
-    }
-
-    fn may_end(&mut self) {
-        self.least = f64::min(self.least, self.ended());
+        self.minutes + self.left * self.jobs.hand_over_minutes + self.rest
     }
 }

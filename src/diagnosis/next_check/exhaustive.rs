@@ -2,12 +2,11 @@
 
 use super::super::answer::Action;
 use super::super::faults::{HYPOTHESES, NONE};
-use super::super::list::List;
 use super::cost::{Job, Jobs, NEGLIGIBLE, Order, REPAIRS};
-use super::prospect::Result;
+use super::prospect::Shows;
 use super::search::DEPTH;
 use super::*;
-use crate::names::ResultKind;
+use crate::names::Observation;
 
 /// The first so many faults of the vocabulary, and no other, are possible in the small worlds of these tests.
 const FEW: usize = 5;
@@ -26,17 +25,17 @@ impl Random {
 }
 
 fn jobs(random: &mut Random) -> Jobs {
-    Jobs {
-        jobs: core::array::from_fn(|at| Job {
+    let jobs = core::array::from_fn(|at| {
+        let minutes = 5.0 + 300.0 * random.next();
+        Job {
             // The sound vehicle, which is not repaired, stands last and is not possible.
             fault: Fault::ALL[REPAIRS - 1 - at],
-            minutes: 5.0 + 300.0 * random.next(),
+            minutes,
+            per_minute: 1.0 / minutes,
             recovery: random.next() < 0.5,
-        }),
-        count: REPAIRS,
-        recovery_minutes: 80.0 * random.next(),
-        hand_over_minutes: 240.0,
-    }
+        }
+    });
+    Jobs::of(jobs, REPAIRS, 80.0 * random.next(), 240.0)
 }
 
 fn belief(random: &mut Random, few: usize) -> [f64; HYPOTHESES] {
@@ -50,34 +49,25 @@ fn belief(random: &mut Random, few: usize) -> [f64; HYPOTHESES] {
 }
 
 fn prospects(random: &mut Random, many: usize) -> Prospects {
-    let mut prospects = List::new(Prospect::BLANK);
-    for at in 0..many {
-        let mut results = List::new(Result::BLANK);
+    let each = (0..many).map(|at| {
         let yes: [f64; HYPOTHESES] = core::array::from_fn(|_| 0.15 + 0.7 * random.next());
-        for (kind, chance) in [(ResultKind::Yes, yes), (ResultKind::No, yes.map(|p| 1.0 - p))] {
-            results.push(Result {
-                kind,
-                observation: None,
-                chance,
-            });
-        }
-        prospects.push(Prospect {
+        let prospect = Prospect {
             check: Check::ALL[at],
             minutes: 25.0 * random.next(),
             recovery: at == 0,
-            results,
+            shows: Shows::Answer(Observation::ALL[at]),
             ..Prospect::BLANK
-        });
-    }
-    Prospects::of(prospects)
+        };
+        (prospect, yes)
+    });
+    Prospects::of(each)
 }
 
 /// A search through all of this, with any repair first or only that of the best order.
 fn search<'a>(jobs: &'a Jobs, looks: &'a Prospects, beam: [usize; DEPTH], any_repair: bool) -> Search<'a> {
     Search {
         jobs,
-        prospects: looks.all(),
-        before_opening: looks.before_opening,
+        prospects: looks,
         beam,
         followed: beam,
         within: u64::MAX,
@@ -216,21 +206,22 @@ fn cheapest_of_all(jobs: &Jobs, possible: &[usize], belief: &[f64; HYPOTHESES]) 
 }
 
 /// Everything that can be done in `depth` steps, told by probabilities that sum to one.
-fn least(jobs: &Jobs, looks: &[Prospect], belief: &[f64; HYPOTHESES], recovered: bool, used: u32, depth: usize) -> f64 {
+fn least(jobs: &Jobs, looks: &Prospects, belief: &[f64; HYPOTHESES], recovered: bool, used: u32, depth: usize) -> f64 {
     // Which order of repairs ends the plan is tested above.
     let mut least = jobs.order(belief, recovered).minutes;
     if depth == 0 {
         return least;
     }
-    for (at, look) in looks.iter().enumerate().filter(|(at, _)| used & 1 << at == 0) {
+    for (at, look) in looks.all().iter().enumerate().filter(|(at, _)| used & 1 << at == 0) {
         let recovery = if look.recovery && !recovered {
             jobs.recovery_minutes
         } else {
             0.0
         };
         let mut value = look.minutes + recovery;
-        for result in &look.results {
-            let joint: [f64; HYPOTHESES] = core::array::from_fn(|h| belief[h] * result.chance[h]);
+        for result in look.results() {
+            let mut joint = *belief;
+            looks.learn(&mut joint, look, &result);
             let p: f64 = joint.iter().sum();
             let after = joint.map(|joint| joint / p);
             value += p * self::least(
@@ -277,7 +268,7 @@ fn no_plan_of_three_steps_is_cheaper() {
                 used: 0,
             };
             let (ours, step) = search.best(&state, depth);
-            let theirs = least(&jobs, looks.all(), &belief, false, 0, depth);
+            let theirs = least(&jobs, &looks, &belief, false, 0, depth);
             assert!(
                 (ours - theirs).abs() < 1e-9 * theirs,
                 "{round} {depth}: {ours} {theirs}"

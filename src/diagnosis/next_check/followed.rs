@@ -25,28 +25,27 @@ impl Followed {
         let blank = Job {
             fault: Fault::NoFault,
             minutes: 0.0,
+            per_minute: 0.0,
             recovery: false,
         };
-        let mut jobs = Jobs {
-            jobs: [blank; REPAIRS],
-            count: 0,
-            recovery_minutes: prices.in_minutes(prices.recovery()),
-            hand_over_minutes: prices.in_minutes(prices.unknown()),
-        };
+        let (mut jobs, mut count) = ([blank; REPAIRS], 0);
         for fault in Fault::ALL {
             if probability[index(fault)] >= FOLLOWED_FROM {
-                jobs.jobs[jobs.count] = Job {
+                let minutes = prices.in_minutes(prices.repair(fault)) + verify;
+                jobs[count] = Job {
                     fault,
-                    minutes: prices.in_minutes(prices.repair(fault)) + verify,
+                    minutes,
+                    per_minute: 1.0 / minutes,
                     recovery: recovers(fault),
                 };
-                jobs.count += 1;
+                count += 1;
             }
         }
-        let count = jobs.count;
-        put_in_order(&mut jobs.jobs[..count], |a, b| {
+        put_in_order(&mut jobs[..count], |a, b| {
             probability[index(a.fault)] * b.minutes > probability[index(b.fault)] * a.minutes
         });
+        let (recovery, hand_over) = (prices.recovery(), prices.unknown());
+        let jobs = Jobs::of(jobs, count, prices.in_minutes(recovery), prices.in_minutes(hand_over));
         let mut of = [NONE; HYPOTHESES];
         for (place, job) in of.iter_mut().zip(jobs.all()) {
             *place = index(job.fault);
@@ -67,9 +66,11 @@ impl Followed {
     }
 
     /// The figures of the hypotheses that are followed.
-    pub(super) fn gather(&self, figures: &mut Belief, of: &dyn Fn(usize) -> f64) {
+    pub(super) fn gather(&self, of: impl Fn(usize) -> f64) -> Belief {
+        let mut figures = [0.0; HYPOTHESES];
         for (figure, hypothesis) in figures.iter_mut().zip(&self.of[..self.count]) {
             *figure = of(*hypothesis);
         }
+        figures
     }
 }

@@ -161,8 +161,7 @@ impl<'a> Bench<'a> {
     fn search(&self) -> Search<'_> {
         Search {
             jobs: self.jobs,
-            prospects: self.prospects.all(),
-            before_opening: self.prospects.before_opening,
+            prospects: self.prospects,
             beam: BEAM,
             followed: FOLLOWED,
             within: u64::MAX,
@@ -232,8 +231,9 @@ impl<'a> Bench<'a> {
             saving,
             ..blank(prospect.check)
         };
-        for result in &prospect.results {
-            let belief = self.state.belief_after(result);
+        for result in prospect.results() {
+            let mut belief = self.state.belief;
+            self.prospects.learn(&mut belief, prospect, &result);
             let total: f64 = belief.iter().sum();
             if total <= 0.0 {
                 continue;

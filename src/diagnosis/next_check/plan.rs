@@ -1,16 +1,15 @@
 //! A plan: which check or repair next, and what then, three steps deep.
 
 use super::super::answer::{Branch, Plan, Step};
-use super::prospect::Result;
 use super::search::{DEPTH, Move, Search, State, Weighing};
-use crate::names::ResultKind;
+use crate::names::{Observation, ResultKind};
 
 impl Search<'_> {
     /// Puts the tree from a state into an empty plan, `step` first.
     pub(crate) fn grow_into(&self, plan: &mut Plan, state: &State, step: Move, weighing: &Weighing) {
         let (best, likely) = weighing.best();
         plan.expected_minutes = match step {
-            Move::Check(at) if step != likely => self.value(state, at, &self.prospects[at], DEPTH - 1),
+            Move::Check(at) if step != likely => self.value(state, at, &self.prospects.all()[at], DEPTH - 1),
             Move::Check(_) | Move::Repair(_) | Move::HandOver | Move::Nothing => best,
         };
         plan.without_checks_minutes = weighing.all_minutes;
@@ -36,15 +35,15 @@ impl Search<'_> {
                 ..blank
             }),
             Move::Check(check) => {
-                let prospect = &self.prospects[check];
+                let prospect = &self.prospects.all()[check];
                 plan.steps.push(Step {
                     minutes: self.check_minutes(state, prospect),
                     recovers: prospect.recovery && !state.recovered,
                     ..blank
                 });
-                for result in &prospect.results {
-                    let next = state.after(prospect, check, result);
-                    self.branch(plan, (at, state), &next, result, depth);
+                for result in prospect.results() {
+                    let next = state.after(self.prospects, check, &result);
+                    self.branch(plan, (at, state), &next, (result.kind, result.observation), depth);
                 }
             }
             Move::Repair(repair) => {
@@ -63,20 +62,27 @@ impl Search<'_> {
                 };
                 self.hang(plan, at, helped);
                 let next = state.without(self.jobs, repair);
-                self.branch(plan, (at, state), &next, &Result::BLANK, depth);
+                self.branch(plan, (at, state), &next, (ResultKind::No, None), depth);
             }
         }
         Some(at)
     }
 
     /// Adds a branch to the step at `from`, and what comes then.
-    fn branch(&self, plan: &mut Plan, (at, from): (usize, &State), next: &State, result: &Result, depth: usize) {
+    fn branch(
+        &self,
+        plan: &mut Plan,
+        (at, from): (usize, &State),
+        next: &State,
+        (result, observation): (ResultKind, Option<Observation>),
+        depth: usize,
+    ) {
         let total = next.total();
         let (leading, p) = self.jobs.leading_fault(&next.belief);
         let deeper = depth > 0 && total > 0.0;
         let branch = Branch {
-            result: result.kind,
-            observation: result.observation,
+            result,
+            observation,
             probability: total / from.total(),
             leading,
             leading_probability: if total > 0.0 { p / total } else { 0.0 },

@@ -4,7 +4,7 @@ use super::super::check_table::{BEFORE_OPENING, CHECKS, LOOKS_FIRST};
 use super::super::faults::HYPOTHESES;
 use super::super::list::List;
 use super::super::looks;
-use super::super::posterior::{Foreseen, Posterior};
+use super::super::posterior::Posterior;
 use super::super::rows::{CheckRow, Once, Reveals};
 use super::super::scene::Scene;
 use super::super::settings::Settings;
@@ -13,13 +13,25 @@ use super::cost::{Belief, Jobs};
 use super::followed::Followed;
 use crate::names::{Check, Fault, Feature, Observation, ResultKind};
 
-/// A result, and its chance under each hypothesis that is followed.
+/// A result of a look.
 #[derive(Clone, Copy)]
 pub(super) struct Result {
     pub(super) kind: ResultKind,
     /// The question that is answered with yes, where a check has several.
     pub(super) observation: Option<Observation>,
-    pub(super) chance: Belief,
+    /// Where its chances stand among those of the look.
+    row: usize,
+}
+
+/// What a look shows.
+#[derive(Clone, Copy)]
+pub(super) enum Shows {
+    /// A figure, below, within or above the limits of a sound system.
+    Figure,
+    /// The answer to a question, yes or no.
+    Answer(Observation),
+    /// The answers to two: the first is answered with yes, or else the second, or neither.
+    Answers([Observation; 2]),
 }
 
 /// One look that can be taken, with all that it can show.
@@ -29,9 +41,9 @@ pub(super) struct Prospect {
     /// Minutes of work, the recovery aside.
     pub(super) minutes: f64,
     pub(super) recovery: bool,
-    pub(super) results: List<Result, 3>,
-    /// The first question that it answers.
-    pub(super) asks: Option<Observation>,
+    pub(super) shows: Shows,
+    /// Where its chances start.
+    pub(super) at: usize,
     /// The other looks that tell little after this one, one bit each.
     pub(super) related: u64,
     /// The looks that come before it, one bit each.
@@ -45,15 +57,31 @@ pub(super) struct Prospect {
 /// All looks that can be taken.
 pub(super) struct Prospects {
     looks: List<Prospect, { Check::ALL.len() }>,
+    /// Of each result in turn, under each hypothesis that is followed.
+    chances: List<Belief, CHANCES>,
     /// The looks that come before the circuit is opened, before it is handed over and before the vehicle is given back, one
     /// bit each.
     pub(super) before_opening: u64,
 }
 
+/// Three for every figure that a check reveals, two for every question.
+const CHANCES: usize = {
+    let (mut count, mut at) = (0, 0);
+    while at < CHECKS.len() {
+        count += match CHECKS[at].reveals {
+            Reveals::Feature(_) => 3,
+            Reveals::Observation(_) => 2,
+        };
+        at += 1;
+    }
+    count
+};
+
 impl Prospects {
     /// None.
     pub(super) const NONE: Self = Self {
         looks: List::new(Prospect::BLANK),
+        chances: List::new([0.0; HYPOTHESES]),
         before_opening: 0,
     };
 
@@ -76,37 +104,70 @@ impl Prospects {
             }
         };
         let can_be_taken = |row: &&CheckRow| row.systems & scene.bit != 0 && (row.at_rest || !standing.at_rest);
-        let source = Source {
-            posterior,
-            foreseen: posterior.foreseen(scene),
-            settings,
-            followed,
-        };
+        let foreseen = posterior.foreseen(scene);
         for row in CHECKS.iter().filter(can_be_taken).filter(|row| !known(row)) {
-            if let Some(first) = self.looks.items_mut().iter_mut().find(|known| known.check == row.check) {
-                let mut second = List::new(Result::BLANK);
-                source.foresee(&mut second, row);
-                first.results = refined(&first.results, &second);
-            } else if let Some(prospect) = self.looks.grow() {
-                prospect.check = row.check;
-                prospect.minutes = settings.prices.in_minutes(settings.prices.check(row.check));
-                prospect.recovery = row.recovery;
-                prospect.asks = match row.reveals {
-                    Reveals::Feature(_) => None,
-                    Reveals::Observation(observation) => Some(observation),
-                };
-                source.foresee(&mut prospect.results, row);
+            let at = self.chances.len();
+            let shows = match row.reveals {
+                Reveals::Feature(feature) => {
+                    for at in 0..3 {
+                        let chance = |h: usize| foreseen.chances(posterior, feature, h)[at];
+                        self.chances.push(followed.gather(chance));
+                    }
+                    Shows::Figure
+                }
+                Reveals::Observation(observation) => {
+                    let yes = looks::expected(&settings.looks, posterior.observations(), observation);
+                    self.chances.push(followed.gather(|h| yes[h]));
+                    self.chances.push(followed.gather(|h| 1.0 - yes[h]));
+                    Shows::Answer(observation)
+                }
+            };
+            let known = self.looks.items_mut().iter_mut().find(|known| known.check == row.check);
+            if let Some(known) = known {
+                // Rows of one check follow each other.
+                if let (Shows::Answer(first), Shows::Answer(second)) = (known.shows, shows) {
+                    known.shows = Shows::Answers([first, second]);
+                    // The second question counts where the first is answered with no.
+                    if let [_, no, yes_then, no_then, ..] = &mut self.chances.items_mut()[known.at..] {
+                        for ((no, yes_then), no_then) in no.iter().zip(yes_then).zip(no_then) {
+                            *yes_then *= no;
+                            *no_then *= no;
+                        }
+                    }
+                }
+            } else {
+                self.looks.push(Prospect {
+                    check: row.check,
+                    minutes: settings.prices.in_minutes(settings.prices.check(row.check)),
+                    recovery: row.recovery,
+                    shows,
+                    at,
+                    ..Prospect::BLANK
+                });
             }
         }
         self.order(posterior);
     }
 
-    /// Only these looks, without any order among them.
+    /// Questions with these chances of a yes, without any order among them.
     #[cfg(test)]
-    pub(super) const fn of(looks: List<Prospect, { Check::ALL.len() }>) -> Self {
-        Self {
-            looks,
-            before_opening: 0,
+    pub(super) fn of(asked: impl Iterator<Item = (Prospect, Belief)>) -> Self {
+        let mut prospects = Self::NONE;
+        for (at, (look, yes)) in asked.enumerate() {
+            prospects.looks.push(Prospect { at: 2 * at, ..look });
+            prospects.chances.push(yes);
+            prospects.chances.push(yes.map(|yes| 1.0 - yes));
+        }
+        prospects
+    }
+
+    /// Changes what is believed to what is believed once a look showed this.
+    #[inline]
+    pub(super) fn learn(&self, belief: &mut Belief, look: &Prospect, result: &Result) {
+        if let Some(chances) = self.chances.get(look.at + result.row) {
+            for (p, chance) in belief.iter_mut().zip(chances) {
+                *p *= chance;
+            }
         }
     }
 
@@ -129,7 +190,7 @@ impl Prospects {
     /// Which looks tell little after others, and which come before others.
     fn order(&mut self, posterior: &Posterior) {
         let asked: [Option<Observation>; Check::ALL.len()] =
-            core::array::from_fn(|at| self.looks.get(at).and_then(|prospect| prospect.asks));
+            core::array::from_fn(|at| self.looks.get(at).and_then(Prospect::asks));
         let no_pressure = !posterior.knows(Feature::LowSide) && !posterior.knows(Feature::HighSide);
         let first = if no_pressure { self.bits(&LOOKS_FIRST) } else { 0 };
         let gauges = self.bits(&[Check::ReadLowSide, Check::ReadHighSide]);
@@ -155,7 +216,7 @@ impl Prospects {
             }
             for (other_at, other) in asked.iter().enumerate() {
                 let tells_little = prospect
-                    .asks
+                    .asks()
                     .zip(*other)
                     .is_some_and(|(a, b)| a != b && looks::related(a, b));
                 prospect.related |= u64::from(tells_little) << other_at;
@@ -165,6 +226,26 @@ impl Prospects {
 }
 
 impl Prospect {
+    /// The first question that it answers.
+    fn asks(&self) -> Option<Observation> {
+        match self.shows {
+            Shows::Figure => None,
+            Shows::Answer(first) | Shows::Answers([first, _]) => Some(first),
+        }
+    }
+
+    /// How it can come out.
+    pub(super) fn results(&self) -> impl Iterator<Item = Result> + use<> {
+        use ResultKind::{Above, Below, No, Within, Yes};
+        let (results, count) = match self.shows {
+            Shows::Figure => ([(Below, None, 0), (Within, None, 1), (Above, None, 2)], 3),
+            Shows::Answer(asked) => ([(Yes, Some(asked), 0), (No, Some(asked), 1), (No, None, 1)], 2),
+            Shows::Answers([first, second]) => ([(Yes, Some(first), 0), (Yes, Some(second), 2), (No, None, 3)], 3),
+        };
+        let results = results.into_iter().take(count);
+        results.map(|(kind, observation, row)| Result { kind, observation, row })
+    }
+
     /// Whether it may be taken where this is believed and these looks tell nothing new, one bit each.
     pub(super) fn may_come(&self, used: u64, jobs: &Jobs, belief: &Belief) -> bool {
         if self.after & !used != 0 {
@@ -178,87 +259,13 @@ impl Prospect {
     }
 }
 
-/// What looks are foreseen from.
-struct Source<'a> {
-    posterior: &'a Posterior,
-    foreseen: Foreseen,
-    settings: &'a Settings,
-    followed: &'a Followed,
-}
-
-impl Source<'_> {
-    /// Takes in how a look can come out.
-    fn foresee(&self, results: &mut List<Result, 3>, row: &CheckRow) {
-        let mut can_be = |kind, observation, chance: &dyn Fn(usize) -> f64| {
-            if let Some(result) = results.grow() {
-                result.kind = kind;
-                result.observation = observation;
-                self.followed.gather(&mut result.chance, chance);
-            }
-        };
-        match row.reveals {
-            Reveals::Observation(observation) => {
-                let seen = self.posterior.observations();
-                let yes = looks::expected(&self.settings.looks, seen, observation, &ALL);
-                can_be(ResultKind::Yes, Some(observation), &|h| yes[h]);
-                can_be(ResultKind::No, Some(observation), &|h| 1.0 - yes[h]);
-            }
-            Reveals::Feature(feature) => {
-                let Some(chances) = self.foreseen.chances(feature) else {
-                    return;
-                };
-                for (at, kind) in [ResultKind::Below, ResultKind::Within, ResultKind::Above]
-                    .into_iter()
-                    .enumerate()
-                {
-                    can_be(kind, None, &|h| chances[h][at]);
-                }
-            }
-        }
-    }
-}
-
-/// Every hypothesis.
-const ALL: [usize; HYPOTHESES] = {
-    let mut all = [0; HYPOTHESES];
-    let mut h = 0;
-    while h < HYPOTHESES {
-        all[h] = h;
-        h += 1;
-    }
-    all
-};
-
-/// Two questions that one look answers: the first is answered with yes, or else the second, or neither.
-fn refined(first: &List<Result, 3>, second: &List<Result, 3>) -> List<Result, 3> {
-    let mut results = List::new(Result::BLANK);
-    let [yes, no, ..] = **first else { return *first };
-    results.push(yes);
-    for result in second {
-        results.push(Result {
-            chance: core::array::from_fn(|h| no.chance[h] * result.chance[h]),
-            observation: result.observation.filter(|_| result.kind == ResultKind::Yes),
-            ..*result
-        });
-    }
-    results
-}
-
-impl Result {
-    pub(super) const BLANK: Self = Self {
-        kind: ResultKind::No,
-        observation: None,
-        chance: [0.0; HYPOTHESES],
-    };
-}
-
 impl Prospect {
     pub(super) const BLANK: Self = Self {
         check: Check::RunAndRead,
         minutes: 0.0,
         recovery: false,
-        results: List::new(Result::BLANK),
-        asks: None,
+        shows: Shows::Figure,
+        at: 0,
         related: 0,
         after: 0,
         once_leads: &[],

@@ -6,7 +6,7 @@
 
 use super::super::answer::Action;
 use super::cost::{Belief, Jobs, Order};
-use super::prospect::{Prospect, Result};
+use super::prospect::{Prospect, Prospects, Result};
 use crate::names::{Check, Fault};
 use crate::numerics::put_in_order;
 
@@ -50,9 +50,7 @@ pub(crate) enum Move {
 
 pub(crate) struct Search<'a> {
     pub(crate) jobs: &'a Jobs,
-    pub(crate) prospects: &'a [Prospect],
-    /// The looks without which nothing is opened, handed over or given back, one bit each.
-    pub(crate) before_opening: u64,
+    pub(crate) prospects: &'a Prospects,
     /// Checks followed further at each depth.
     pub(crate) beam: [usize; DEPTH],
     /// How many checks are looked at behind each depth, the most promising ones by a single step.
@@ -107,22 +105,14 @@ impl State {
         self.belief.iter().sum()
     }
 
-    /// What is believed after a result.
-    pub(crate) fn belief_after(&self, result: &Result) -> Belief {
-        let mut belief = self.belief;
-        for (p, chance) in belief.iter_mut().zip(&result.chance) {
-            *p *= chance;
-        }
-        belief
-    }
-
     /// After a result of a check.
-    pub(crate) fn after(&self, prospect: &Prospect, at: usize, result: &Result) -> Self {
-        Self {
-            belief: self.belief_after(result),
-            recovered: self.recovered || prospect.recovery,
-            used: self.used | prospect.related | 1 << at,
-        }
+    pub(crate) fn after(&self, prospects: &Prospects, at: usize, result: &Result) -> Self {
+        let prospect = &prospects.all()[at];
+        let mut next = *self;
+        prospects.learn(&mut next.belief, prospect, result);
+        next.recovered |= prospect.recovery;
+        next.used |= prospect.related | 1 << at;
+        next
     }
 
     /// After a repair that did not help.
@@ -159,7 +149,7 @@ impl Search<'_> {
         if self.may_open(state) {
             return 0.0;
         }
-        let readings = self.before_opening & !state.used;
+        let readings = self.prospects.before_opening & !state.used;
         let before_them = self.looks(readings).fold(0, |bits, prospect| bits | prospect.after);
         let owed = self.looks((readings | before_them) & !state.used);
         state.total() * owed.map(|prospect| prospect.minutes).sum::<f64>()
@@ -167,20 +157,20 @@ impl Search<'_> {
 
     /// The looks of these bits.
     fn looks(&self, bits: u64) -> impl Iterator<Item = &Prospect> {
-        let all = self.prospects.iter().enumerate();
+        let all = self.prospects.all().iter().enumerate();
         all.filter(move |(at, _)| bits & 1 << at != 0)
             .map(|(_, prospect)| prospect)
     }
 
     /// Whether all is read without which nothing is opened.
     fn may_open(&self, state: &State) -> bool {
-        state.recovered || self.before_opening & !state.used == 0
+        state.recovered || self.prospects.before_opening & !state.used == 0
     }
 
     /// What a step is called; nothing where none is left to do.
     pub(crate) fn action(&self, step: Move) -> Option<Action> {
         match step {
-            Move::Check(at) => Some(Action::Check(self.prospects[at].check)),
+            Move::Check(at) => Some(Action::Check(self.prospects.all()[at].check)),
             Move::Repair(at) => Some(Action::Repair(self.jobs.jobs[at].fault)),
             Move::HandOver => Some(Action::HandOver),
             Move::Nothing => None,
@@ -196,7 +186,7 @@ impl Search<'_> {
     /// the best order; and the first step.
     pub(crate) fn best(&self, state: &State, depth: usize) -> (f64, Move) {
         if depth == 0 {
-            let minutes = self.jobs.order(&state.belief, state.recovered).minutes;
+            let minutes = self.jobs.minutes(&state.belief, state.recovered);
             return (minutes + self.owed_minutes(state), Move::HandOver);
         }
         if depth > 1 {
@@ -205,7 +195,7 @@ impl Search<'_> {
         let order = self.jobs.order(&state.belief, state.recovered);
         let mut best = self.without_look(state, &order, depth);
         for (at, prospect) in self.open(state) {
-            if let Some(value) = self.last_look(state, at, prospect, order.least, best.0) {
+            if let Some(value) = self.last_look(state, at, prospect, best.0) {
                 best = (value, Move::Check(at));
             }
         }
@@ -214,16 +204,16 @@ impl Search<'_> {
 
     /// Expected minutes when this check is the last step that is planned; `None` where they are no less than `most`, which is
     /// seen as soon as the results so far, and who knows the fault behind the others, cost as much.
-    fn last_look(&self, state: &State, at: usize, prospect: &Prospect, mut least: f64, most: f64) -> Option<f64> {
+    fn last_look(&self, state: &State, at: usize, prospect: &Prospect, most: f64) -> Option<f64> {
         let mut value = state.total() * self.check_minutes(state, prospect);
-        for result in &prospect.results {
-            if value + least >= most {
+        let mut floor = self.jobs.floor(&state.belief, state.recovered || prospect.recovery);
+        for result in prospect.results() {
+            if value + floor >= most + EQUAL * most {
                 return None;
             }
-            let next = state.after(prospect, at, result);
-            let order = self.jobs.order(&next.belief, next.recovered);
-            value += order.minutes + self.owed_minutes(&next);
-            least -= order.least;
+            let next = state.after(self.prospects, at, &result);
+            value += self.jobs.minutes(&next.belief, next.recovered) + self.owed_minutes(&next);
+            floor -= self.jobs.floor(&next.belief, next.recovered);
         }
         (value < most).then_some(value)
     }
@@ -255,14 +245,14 @@ impl Search<'_> {
         put_in_order(checks, cheaper);
         let passed_over = checks.iter().skip(self.followed[DEPTH - depth.min(DEPTH)]);
         weighing.within &= !passed_over.fold(0, |bits, (_, at)| bits | 1 << at);
-        weighing.within |= self.before_opening;
+        weighing.within |= self.prospects.before_opening;
         let narrowed = Search {
             within: weighing.within,
             ..*self
         };
         let beam = self.beam[DEPTH - depth.min(DEPTH)].min(checks.len());
         for (value, at) in &mut checks[..beam] {
-            *value = narrowed.value(state, *at, &self.prospects[*at], depth.saturating_sub(1));
+            *value = narrowed.value(state, *at, &self.prospects.all()[*at], depth.saturating_sub(1));
         }
         put_in_order(checks, cheaper);
         weighing
@@ -318,15 +308,15 @@ impl Search<'_> {
     /// Expected minutes when this check comes first and `depth` further steps are planned.
     pub(crate) fn value(&self, state: &State, at: usize, prospect: &Prospect, depth: usize) -> f64 {
         let mut value = state.total() * self.check_minutes(state, prospect);
-        for result in &prospect.results {
-            value += self.best(&state.after(prospect, at, result), depth).0;
+        for result in prospect.results() {
+            value += self.best(&state.after(self.prospects, at, &result), depth).0;
         }
         value
     }
 
     /// The looks that may come.
     fn open(&self, state: &State) -> impl Iterator<Item = (usize, &Prospect)> {
-        let all = self.prospects.iter().enumerate();
+        let all = self.prospects.all().iter().enumerate();
         all.filter(move |(at, prospect)| {
             self.within & !state.used & 1 << at != 0 && prospect.may_come(state.used, self.jobs, &state.belief)
         })

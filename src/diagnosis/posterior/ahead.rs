@@ -17,10 +17,11 @@ const FUTURE_CYCLES: f64 = 0.1;
 /// Normal quantile of the limits between "below", "within" and "above": the 80 % band.
 const LIMIT: f64 = 1.281_551_565_544_600_4;
 
-/// The figures that are still to be read: the chance of each to lie below, within and above the 80 % band of sound systems, under
-/// every hypothesis.
+/// The figures that are still to be read, against the 80 % band of sound systems.
 pub(in crate::diagnosis) struct Foreseen {
-    chance: [Option<[[f64; 3]; HYPOTHESES]>; FEATURES],
+    /// Sums of the weights under each hypothesis, and of each figure those below either limit.
+    totals: [f64; HYPOTHESES],
+    below: [[[f64; 2]; HYPOTHESES]; FEATURES],
 }
 
 /// A figure that can be read, and between which limits it counts as within.
@@ -32,9 +33,24 @@ struct Open {
 }
 
 impl Foreseen {
-    /// The chances of a figure; `None` where it is known or cannot be judged.
-    pub(in crate::diagnosis) fn chances(&self, feature: Feature) -> Option<&[[f64; 3]; HYPOTHESES]> {
-        self.chance[place(feature)].as_ref()
+    /// The chances of a figure to lie below, within and above the limits, under one hypothesis: by the atlas, and in an unknown way.
+    pub(in crate::diagnosis) fn chances(&self, posterior: &Posterior, feature: Feature, hypothesis: usize) -> [f64; 3] {
+        let sound = index(Fault::NoFault);
+        let (of, share) = match Fault::ALL.get(hypothesis) {
+            // Misleading gauges hide a sound system; what is as good as ruled out is foreseen like one.
+            Some(Fault::GaugeError) => (sound, 0.0),
+            Some(_) if posterior.probability[hypothesis] < NEGLIGIBLE => (sound, 0.0),
+            Some(fault) => (hypothesis, unknown_way(*fault)),
+            None => (NONE, 0.0),
+        };
+        let (totals, below) = (&self.totals, &self.below[place(feature)]);
+        let weight = (1.0 - share) * totals[of] + share * totals[NONE];
+        if weight <= 0.0 {
+            return [0.1, 0.8, 0.1];
+        }
+        let at = |limit: usize| ((1.0 - share) * below[of][limit] + share * below[NONE][limit]) / weight;
+        let (low, high) = (at(0), at(1));
+        [low, f64::max(high - low, 0.0), f64::max(1.0 - high, 0.0)]
     }
 }
 
@@ -43,9 +59,10 @@ impl Posterior {
     #[inline(never)]
     pub(in crate::diagnosis) fn foreseen(&self, scene: &Scene) -> Foreseen {
         let mut foreseen = Foreseen {
-            chance: [None; FEATURES],
+            totals: [0.0; HYPOTHESES],
+            below: [[[0.0; 2]; HYPOTHESES]; FEATURES],
         };
-        let (Some(sound), Some(features)) = (&scene.sound, &self.features) else {
+        let (Some(sound), Some(features)) = (&scene.sound, self.features()) else {
             return foreseen;
         };
         let grounds = Grounds {
@@ -68,55 +85,32 @@ impl Posterior {
                 });
             }
         }
-        let mut totals = [0.0; HYPOTHESES];
-        let mut below = [[[0.0; 2]; HYPOTHESES]; FEATURES];
         let likely = |h: usize| h == NONE || h == index(Fault::NoFault) || self.probability[h] >= NEGLIGIBLE;
-        grounds.each_batch(&seen, likely, |batch| {
-            let tops = batch.tops(seen.read.count());
-            let explained = open.map(|open| open.map(|open| batch.explained(&open.view)));
-            for terms in batch.terms() {
-                let densities = batch.densities(&terms, &tops);
-                for (at, hypothesis, _) in batch.each(&terms) {
-                    totals[hypothesis] += densities[at];
+        grounds.each_batch(&seen, &likely, &mut |batch| {
+            let tops = batch.tops()[seen.read.count()];
+            let mut explained = [None; FEATURES];
+            for (explained, open) in explained.iter_mut().zip(&open) {
+                *explained = open.as_ref().map(|open| batch.explained(&open.view));
+            }
+            batch.each_term(|terms| {
+                let densities = batch.densities(terms, &tops);
+                for (at, hypothesis, _) in batch.each(terms) {
+                    foreseen.totals[hypothesis] += densities[at];
                 }
-                for ((open, below), explained) in open.iter().zip(&mut below).zip(&explained) {
+                for ((open, below), explained) in open.iter().zip(&mut foreseen.below).zip(&explained) {
                     let (Some(open), Some(explained)) = (open, explained) else {
                         continue;
                     };
-                    let students = batch.foreseen(&terms, &open.view, explained);
-                    for (at, hypothesis, _) in batch.each(&terms) {
+                    let students = batch.foreseen(terms, &open.view, explained);
+                    for (at, hypothesis, _) in batch.each(terms) {
                         let student = students[at].as_read(open.noise);
                         for (sum, limit) in below[hypothesis].iter_mut().zip(open.limits) {
                             *sum += densities[at] * student.below(limit);
                         }
                     }
                 }
-            }
+            });
         });
-        for ((open, below), chance) in open.iter().zip(&below).zip(&mut foreseen.chance) {
-            if open.is_some() {
-                *chance = Some(core::array::from_fn(|h| self.chances(h, below, &totals)));
-            }
-        }
         foreseen
-    }
-
-    /// Below, within and above under one hypothesis: by the atlas, and in an unknown way.
-    fn chances(&self, hypothesis: usize, below: &[[f64; 2]; HYPOTHESES], totals: &[f64; HYPOTHESES]) -> [f64; 3] {
-        let sound = index(Fault::NoFault);
-        let (of, share) = match Fault::ALL.get(hypothesis) {
-            // Misleading gauges hide a sound system; what is as good as ruled out is foreseen like one.
-            Some(Fault::GaugeError) => (sound, 0.0),
-            Some(_) if self.probability[hypothesis] < NEGLIGIBLE => (sound, 0.0),
-            Some(fault) => (hypothesis, unknown_way(*fault)),
-            None => (NONE, 0.0),
-        };
-        let weight = (1.0 - share) * totals[of] + share * totals[NONE];
-        if weight <= 0.0 {
-            return [0.1, 0.8, 0.1];
-        }
-        let at = |limit: usize| ((1.0 - share) * below[of][limit] + share * below[NONE][limit]) / weight;
-        let (low, high) = (at(0), at(1));
-        [low, f64::max(high - low, 0.0), f64::max(1.0 - high, 0.0)]
     }
 }

@@ -1,24 +1,28 @@
 //! Instruments that mislead: in which ways, how common each is, and what the readings say of it.
 
-use super::Posterior;
-use crate::diagnosis::batch::Seen;
+use super::Weighed;
+use crate::circuit::FeatureVector;
+use crate::diagnosis::batch::{Seen, values};
 use crate::diagnosis::case::Case;
-use crate::diagnosis::faults::{NONE, index};
-use crate::diagnosis::features::{self, FIGURE_OF, place as figure_place};
+use crate::diagnosis::fault_table::FAULTS;
+use crate::diagnosis::faults::{NONE, Priors, index};
+use crate::diagnosis::features::{self, place as figure_place};
 use crate::diagnosis::likelihood::Grounds;
+use crate::diagnosis::list::List;
 use crate::diagnosis::{rest, strays};
 use crate::names::{Fault, Feature, MixUp};
+use crate::numerics::multivariate_t::DIMENSIONS;
 
 /// Part of the vehicles behind an entry error that are sound; the others show anything at all. Source: engineering judgement.
 const SOUND: f64 = 0.6;
 
 /// The place of a mix-up in arrays over the vocabulary; codes count from one.
-pub(super) const fn place(mix_up: MixUp) -> usize {
+const fn place(mix_up: MixUp) -> usize {
     mix_up.code() as usize - 1
 }
 
 /// The share of a mix-up in all of them; those that can have happened together sum to one. Source: engineering judgement.
-pub(super) const fn chance(mix_up: MixUp) -> f64 {
+const fn chance(mix_up: MixUp) -> f64 {
     match mix_up {
         MixUp::AbsoluteTypedAsGauge | MixUp::GaugeTypedAsAbsolute => 0.2,
         MixUp::SwappedHoses => 0.1,
@@ -31,13 +35,16 @@ pub(super) const fn chance(mix_up: MixUp) -> f64 {
     }
 }
 
-impl Posterior {
-    /// Misleading instruments: a sound system, or anything at all, with the features that each entry error would have hidden.
+impl Weighed {
+    /// Likelihood of the first k figures under misleading instruments: a sound system, or anything at all, with the features that each
+    /// entry error would have hidden. The entry errors get their parts of that of all figures.
     #[inline(never)]
-    pub(super) fn gauge_error(&mut self, case: &Case, grounds: &Grounds<'_>) {
-        if self.priors[index(Fault::GaugeError)] <= 0.0 {
-            return;
-        }
+    pub(super) fn misled(&mut self, case: &Case, grounds: &Grounds<'_>) -> [f64; FeatureVector::COUNT + 1] {
+        let nothing = (MixUp::SwappedHoses, [0.0; DIMENSIONS], [0.0; DIMENSIONS]);
+        let mut meant: List<_, { MixUp::ALL.len() }> = List::new(nothing);
+        // What the gauge of a shut hose shows, from the figure on that it shows it for.
+        let mut besides: List<_, { MixUp::ALL.len() }> = List::new(None);
+        let mut seen: Option<Seen> = None;
         for mix_up in MixUp::ALL {
             let Ok(Some(features)) = features::running(case, grounds.sound, Some(mix_up)) else {
                 continue;
@@ -45,29 +52,40 @@ impl Posterior {
             let Some((features, beside)) = strays::beyond_a_shut_hose(case, grounds.sound, mix_up, features) else {
                 continue;
             };
-            for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
-                self.known[figure_place(figure)] |= reading.is_some();
+            self.know(&features);
+            // An entry error leaves none of the readings out.
+            let (value, noise) = values(&seen.get_or_insert_with(|| Seen::of(&features)).read, &features);
+            meant.push((mix_up, value, noise));
+            besides.push(beside);
+        }
+        let mut likelihood = [0.0; FeatureVector::COUNT + 1];
+        let Some(seen) = seen else { return likelihood };
+        let mut densities = [[0.0; 2 * MixUp::ALL.len()]; FeatureVector::COUNT + 1];
+        grounds.of_unmoved(&seen, &meant, &mut |batch| batch.add_steps(&mut densities, |_, _| ()));
+        for (count, (likelihood, densities)) in likelihood
+            .iter_mut()
+            .zip(&densities)
+            .take(seen.read.count() + 1)
+            .enumerate()
+        {
+            let known = seen.read.places().get(..count).unwrap_or_default();
+            for (((mix_up, _, _), beside), densities) in meant.iter().zip(&*besides).zip(densities.chunks_exact(2)) {
+                let beside = beside
+                    .filter(|(place, _)| known.contains(place))
+                    .map_or(1.0, |(_, density)| density);
+                let part = chance(*mix_up) * beside * behind(densities[0], densities[1]);
+                *likelihood += part;
+                // That of all figures comes last.
+                self.mix_ups[place(*mix_up)] = part;
             }
-            self.meant.push((mix_up, chance(mix_up) * beside, features));
         }
-        let mut densities = [0.0; 2 * MixUp::ALL.len()];
-        grounds.of_unmoved(&self.seen_as_meant(), |batch| batch.add_to(&mut densities));
-        let mut all = 0.0;
-        for ((mix_up, chance, _), densities) in self.meant.iter().zip(densities.chunks_exact(2)) {
-            let likelihood = chance * behind(densities[0], densities[1]);
-            self.mix_ups[place(*mix_up)] = likelihood;
-            all += likelihood;
-        }
-        self.share(all);
-    }
-
-    /// The readings as each entry error would have hidden them; an entry error leaves none out.
-    pub(super) fn seen_as_meant(&self) -> [Option<Seen>; MixUp::ALL.len()] {
-        core::array::from_fn(|at| self.meant.get(at).map(|(_, _, features)| Seen::of(features)))
+        likelihood
     }
 
     /// The same of a system at rest, any of the other faults behind it.
-    pub(super) fn gauge_error_at_rest(&mut self, case: &Case) {
+    pub(super) fn misled_at_rest(&mut self, case: &Case, priors: &Priors) -> f64 {
+        let others = FAULTS.iter().filter(|row| row.fault != Fault::GaugeError);
+        let common: f64 = others.clone().map(|row| priors[index(row.fault)]).sum();
         let mut all = 0.0;
         for mix_up in MixUp::ALL {
             let Some((measured, _, beside)) = features::resting(case, Some(mix_up)) else {
@@ -75,30 +93,31 @@ impl Posterior {
             };
             self.known[figure_place(Feature::RestPressure)] = true;
             let densities = rest::densities(measured);
-            let others: f64 = self
-                .others()
-                .map(|(row, prior)| prior * densities[index(row.fault)])
+            let behind = others.clone().filter(|row| priors[index(row.fault)] > 0.0);
+            let behind: f64 = behind
+                .map(|row| priors[index(row.fault)] / common * densities[index(row.fault)])
                 .sum();
-            self.mix_ups[place(mix_up)] = chance(mix_up) * beside * others;
+            self.mix_ups[place(mix_up)] = chance(mix_up) * beside * behind;
             all += self.mix_ups[place(mix_up)];
         }
-        self.share(all);
+        all
     }
 
-    /// The likelihood of misleading instruments, and the share of each entry error in it.
-    fn share(&mut self, all: f64) {
-        self.likelihood[index(Fault::GaugeError)] = if all > 0.0 {
+    /// The likelihood of misleading instruments once all is read, and the share of each entry error in it.
+    pub(super) fn share(&mut self, all: f64) {
+        let last = &mut self.likelihood[self.figures.len()];
+        last[index(Fault::GaugeError)] = if all > 0.0 {
             self.mix_ups = self.mix_ups.map(|share| share / all);
             all
         } else {
             // No entry error is possible: a gauge that errs in another way says no more than an unknown cause.
-            self.likelihood[NONE]
+            last[NONE]
         };
     }
 }
 
 /// Density of what was meant, by those of a sound system and of anything at all.
-pub(super) fn behind(sound: f64, any: f64) -> f64 {
+fn behind(sound: f64, any: f64) -> f64 {
     SOUND * sound + (1.0 - SOUND) * any
 }
 

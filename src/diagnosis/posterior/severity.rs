@@ -15,21 +15,20 @@ impl Tally {
     #[inline]
     pub(super) fn add(&mut self, fault: usize, &[low, _, high]: &[f32; 3], density: f64) {
         let Some(steps) = self.0.get_mut(fault) else { return };
-        let (low, high) = (f64::from(low), f64::from(high));
-        let width = 1.0 / STEPS as f64;
-        let span = f64::max(high - low, width);
-        let each = density / span;
-        // The steps that it reaches.
-        let (first, last) = (low * STEPS as f64, (low + span) * STEPS as f64);
-        for (at, step) in steps
-            .iter_mut()
-            .enumerate()
-            .take(last as usize + 1)
-            .skip(first as usize)
-        {
-            let from = at as f64 * width;
-            let inside = f64::min(from + width, low + span) - f64::max(from, low);
-            *step += each * f64::max(inside, 0.0);
+        const MANY: f64 = STEPS as f64;
+        // In steps, counted from 0.
+        let (low, high) = (MANY * f64::from(low), MANY * f64::from(high));
+        let span = f64::max(high - low, 1.0);
+        let (each, high) = (density / span, low + span);
+        let (first, last) = (low as usize, high as usize);
+        for step in steps.iter_mut().take(last).skip(first + 1) {
+            *step += each;
+        }
+        if let Some(step) = steps.get_mut(first) {
+            *step += each * ((first + 1) as f64 - low);
+        }
+        if let Some(step) = steps.get_mut(last) {
+            *step += each * (high - last as f64);
         }
     }
 

@@ -1,7 +1,6 @@
 """From readings to a verdict, a plan and a proof."""
 
 import json
-from copy import deepcopy
 from typing import Any
 
 from coldloop import _core
@@ -17,11 +16,19 @@ class Diagnosis:
     'not-enough-evidence'
     """
 
-    __slots__ = ("_answer", "_asked")
+    __slots__ = ("_asked", "_json", "_read")
 
     def __init__(self, readings: str, settings: str | None):
         self._asked = readings, settings
-        self._answer = json.loads(_core.diagnose(readings, settings))
+        self._json = _core.diagnose(readings, settings)
+        self._read: dict[str, Any] | None = None
+
+    @property
+    def _answer(self) -> dict[str, Any]:
+        # Reading the JSON takes nearly as long as the diagnosis, and not every caller looks at all of it.
+        if self._read is None:
+            self._read = self.to_dict()
+        return self._read
 
     @property
     def verdict(self) -> str:
@@ -40,7 +47,8 @@ class Diagnosis:
 
     def to_dict(self) -> dict[str, Any]:
         """The whole answer, equal to its JSON: plain SI numbers with unit and datum in the key."""
-        return deepcopy(self._answer)
+        answer: dict[str, Any] = json.loads(self._json)
+        return answer
 
     def __str__(self) -> str:
         return _core.report_text(*self._asked)
