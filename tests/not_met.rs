@@ -151,23 +151,15 @@ fn equal_sides_of_a_motor_driven_compressor_are_its_control() {
 }
 
 #[test]
-#[ignore = "not met: overcharge has 0.07 to 0.09 and air 0.04 to 0.06, for both simulators have them raise the low side little"]
-fn both_sides_high_are_airflow_overcharge_or_air() {
-    for (low, high) in [(55.0, 350.0), (60.0, 370.0), (65.0, 400.0)] {
-        let answer = judged(&psig(car(86.0), low, high, None));
-        for fault in [Fault::CondenserAirflowLoss, Fault::Overcharge, Fault::NonCondensables] {
-            let p = answer.probability_of(&[fault]);
-            let place = answer.faults.iter().position(|ranked| ranked.fault == fault);
-            assert!(
-                p > 0.1 && place.is_some_and(|place| place < 4),
-                "{low} {high} {fault}: {p}"
-            );
-        }
-    }
+#[ignore = "not met: 0.30 after no fault with 0.31, for sound systems reach as far at a speed that nobody told"]
+fn little_subcooling_beside_a_high_side_is_airflow() {
+    let mut case = psig(car(85.0), 50.0, 320.0, Some(52.0));
+    // 320 psig condenses R-134a at 73.7 °C.
+    case.readings.liquid_line = Some(Reading::temperature(celsius(67.5), Thermometer::ClampThermistor));
+    assert_eq!(judged(&case).faults[0].fault, Fault::CondenserAirflowLoss);
 }
 
 #[test]
-#[ignore = "not met: a wrong refrigerant leads by a hair before air"]
 fn much_subcooling_beside_a_high_side_is_overcharge_or_air() {
     let mut case = psig(car(85.0), 50.0, 320.0, Some(52.0));
     // 320 psig condenses R-134a at 73.7 °C.
