@@ -1,6 +1,6 @@
 //! What is believed of a case, and what follows from it: the answer, the reasons, the plan.
 
-use super::answer::{Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
+use super::answer::{Action, Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
 use super::faults::{NONE, Priors, index};
 use super::list::List;
@@ -15,7 +15,7 @@ use super::{cautions, features, notes, pairs, rest};
 use crate::circuit::{Derived, FeatureVector, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
-use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding};
+use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding, VerdictKind};
 use crate::saturation;
 use crate::units::in_kelvins;
 
@@ -163,7 +163,10 @@ impl Judgement {
             resting: self.resting,
             mix_up: self.mix_up(),
             two_faults: self.two_faults,
-            next_step: next.as_ref().and_then(|next| next.step),
+            next_step: next
+                .as_ref()
+                .and_then(|next| next.step)
+                .filter(|step| !self.is_too_much(*step)),
             next_checks: next.map_or_else(next_check::unranked, |next| next.checks),
             cautions: cautions::at_rest(&self.scene.system, self.rest),
             quality: self.quality,
@@ -236,7 +239,16 @@ impl Judgement {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn plan(&self, settings: &Settings) -> Plan {
-        next_check::plan(&self.posterior, &self.scene, settings, self.standing)
+        let plan = next_check::plan(&self.posterior, &self.scene, settings, self.standing);
+        if plan.steps.first().is_some_and(|step| self.is_too_much(step.action)) {
+            return Plan::EMPTY;
+        }
+        plan
+    }
+
+    /// Whether a step repairs what counts as sound.
+    fn is_too_much(&self, step: Action) -> bool {
+        self.verdict.kind == VerdictKind::Healthy && matches!(step, Action::Repair(_) | Action::HandOver)
     }
 
     /// What each piece of evidence says of every fault, by the settings of the judgement; ask it of as many pairs as are wanted.
