@@ -301,7 +301,7 @@ fn a_small_move_of_one_reading_turns_no_more_answers_than_it_did() {
     assert!(unsteady < 0.125 && clear < 0.02 && renamed < 0.002);
 }
 
-/// The same with priors told as the mix of the file: 10.2 % (8.4 to 11.9 %), and 0.9 % (0.4 to 1.4 %).
+/// The same with priors told as the mix of the file: 11.2 % (8.9 to 13.6 %), and 1.0 % (0.4 to 1.6 %).
 #[test]
 fn told_priors_leave_answers_as_steady() {
     let mut mix = Mix::default();
@@ -311,7 +311,7 @@ fn told_priors_leave_answers_as_steady() {
     let cases = all_moves(&mix.applied(&Settings::default()).unwrap());
     let unsteady = share("leader turns or moves by over 0.3", &cases, Moves::unsteady);
     let clear = share("a clear leader turns", &cases, Moves::clear_and_turns);
-    assert!(unsteady < 0.11 && clear < 0.015);
+    assert!(unsteady < 0.12 && clear < 0.015);
 }
 
 #[test]
