@@ -46,8 +46,8 @@ def main():
     rows = {
         "C, `coldloop_diagnose`: TOML in, JSON out": lambda: through_c(library.coldloop_diagnose),
         "C, `coldloop_report`: TOML in, the report out": lambda: through_c(library.coldloop_report),
-        "Python, `diagnose(text)`: TOML in, the answer as dictionaries": lambda: coldloop.diagnose(text),
-        "Python, `diagnose(mapping)`: the same of a mapping": lambda: coldloop.diagnose(mapping),
+        "Python, `diagnose(text)`: TOML in, the answer as dictionaries": lambda: coldloop.diagnose(text).to_dict(),
+        "Python, `diagnose(mapping)`: the same of a mapping": lambda: coldloop.diagnose(mapping).to_dict(),
     }
     table = "| one diagnosis | µs |\n|---|---|\n"
     table += "".join(f"| {what} | {least(call, passes):.0f} |\n" for what, call in rows.items())

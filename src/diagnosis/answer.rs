@@ -245,6 +245,12 @@ impl Plan {
         expected_minutes: 0.0,
         without_checks_minutes: 0.0,
     };
+
+    /// Makes it empty in its place: a second plan would stand on the stack.
+    pub(crate) const fn clear(&mut self) {
+        self.steps.clear();
+        (self.expected_minutes, self.without_checks_minutes) = (0.0, 0.0);
+    }
 }
 
 impl Step {

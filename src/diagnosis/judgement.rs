@@ -238,10 +238,11 @@ impl Judgement {
     /// assert!(plan.expected_minutes < plan.without_checks_minutes);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
+    #[inline(never)] // so that the plan stands on the stack once
     pub fn plan(&self, settings: &Settings) -> Plan {
-        let plan = next_check::plan(&self.posterior, &self.scene, settings, self.standing);
+        let mut plan = next_check::plan(&self.posterior, &self.scene, settings, self.standing);
         if plan.steps.first().is_some_and(|step| self.is_too_much(step.action)) {
-            return Plan::EMPTY;
+            plan.clear();
         }
         plan
     }

@@ -109,17 +109,17 @@ fn behind_a_shut_hose(own: Reading<Pressure>, other: Option<Reading<Pressure>>, 
     SHOWS_AIR * from(air_pa, 0.0) + (1.0 - SHOWS_AIR) * as_other
 }
 
-/// The features beyond a hose that is shut, of which the gauge says nothing; which of them that is, and the density of what the gauge
-/// shows instead, beside that of a pressure that nobody read. Those of other entry errors stay as they are; `None` where the gauge does not read like one of a
+/// The features beyond a hose that is shut, of which the gauge says nothing, and the density of what it shows instead, beside that of
+/// a pressure that nobody read. Those of other entry errors stay as they are; `None` where the gauge does not read like one of a
 /// shut hose.
 pub(super) fn beyond_a_shut_hose(
     case: &Case,
     sound: &SoundModel,
     mix_up: MixUp,
     mut features: FeatureVector,
-) -> Option<(FeatureVector, Option<(usize, f64)>)> {
-    let Some(shut) = shut_hose(mix_up) else {
-        return Some((features, None));
+) -> Option<(FeatureVector, f64)> {
+    let Some(place) = shut_side(mix_up) else {
+        return Some((features, 1.0));
     };
     let air = case.conditions.surroundings;
     let absolute = |side: Reading<Pressure>| Reading {
@@ -127,9 +127,10 @@ pub(super) fn beyond_a_shut_hose(
         ..side
     };
     let [low, high] = [case.readings.low_side, case.readings.high_side].map(|side| side.map(absolute));
-    let (place, own, other) = match shut {
-        Side::Low => (FeatureVector::LOW_SIDE, low?, high),
-        Side::High => (FeatureVector::HIGH_SIDE, high?, low),
+    let (own, other) = if place == FeatureVector::LOW_SIDE {
+        (low?, high)
+    } else {
+        (high?, low)
     };
     let per_pa = behind_a_shut_hose(own, other, air.pressure().pa());
     let saturated = |pa: f64| {
@@ -142,22 +143,15 @@ pub(super) fn beyond_a_shut_hose(
         value: -sound.below_ambient(place).0,
         standard_uncertainty: UNREAD_K,
     });
-    (per_pa > 0.0).then_some((features, Some((place, per_pa * pa_per_k * UNREAD_K * SQRT_2_PI))))
+    (per_pa > 0.0).then_some((features, per_pa * pa_per_k * UNREAD_K * SQRT_2_PI))
 }
 
-/// Sides.
-#[derive(Clone, Copy, PartialEq)]
-enum Side {
-    Low,
-    High,
-}
-
-/// The side whose hose a mix-up says is shut.
-const fn shut_hose(mix_up: MixUp) -> Option<Side> {
+/// The feature of the side whose hose a mix-up says is shut.
+pub(super) const fn shut_side(mix_up: MixUp) -> Option<usize> {
     if matches!(mix_up, MixUp::LowHoseShut) {
-        Some(Side::Low)
+        Some(FeatureVector::LOW_SIDE)
     } else if matches!(mix_up, MixUp::HighHoseShut) {
-        Some(Side::High)
+        Some(FeatureVector::HIGH_SIDE)
     } else {
         None
     }
@@ -215,9 +209,9 @@ type BothSides = [Option<Reading<Pressure>>; 2];
 /// difference beside that of sides that are not yet equal. `None` where no gauge is off, or none is left.
 pub(super) fn at_rest(mix_up: MixUp, [low, high]: BothSides, air_pa: f64) -> Option<(BothSides, f64)> {
     let (left, right) = (low?, high?);
-    let shut = shut_hose(mix_up);
-    let low_is_out = low_is_off(mix_up) || shut == Some(Side::Low);
-    let high_is_out = high_is_off(mix_up) || shut == Some(Side::High);
+    let shut = shut_side(mix_up);
+    let low_is_out = low_is_off(mix_up) || shut == Some(FeatureVector::LOW_SIDE);
+    let high_is_out = high_is_off(mix_up) || shut == Some(FeatureVector::HIGH_SIDE);
     let sides = match (low_is_out, high_is_out) {
         (true, false) => [None, high],
         (false, true) => [low, None],
@@ -232,8 +226,8 @@ pub(super) fn at_rest(mix_up: MixUp, [low, high]: BothSides, air_pa: f64) -> Opt
     let strayed = match shut {
         // Sides that are equal have nothing to explain.
         Some(_) if equal => return None,
-        Some(Side::Low) => behind_a_shut_hose(left, None, air_pa),
-        Some(Side::High) => behind_a_shut_hose(right, None, air_pa),
+        Some(FeatureVector::LOW_SIDE) => behind_a_shut_hose(left, None, air_pa),
+        Some(_) => behind_a_shut_hose(right, None, air_pa),
         // One of the two uncertainties holds what the gauge is off by.
         None => normal(libm::hypot(left.standard_uncertainty, right.standard_uncertainty)),
     };

@@ -251,22 +251,31 @@ impl Visit {
     /// assert!(visit.plan()?.steps.is_empty());
     /// # Ok::<(), intake::Refusal>(())
     /// ```
-    pub fn plan(&self) -> Result<Plan, Refusal> {
+    pub fn plan(&self) -> Result<Box<Plan>, Refusal> {
         let judgement = self.judge()?;
-        if self.has_proof() && proves(&self.prove_after(&&*self.told(&judgement)?)) {
-            return Ok(Plan::EMPTY);
+        if self.has_proof() && self.is_proven(&judgement)? {
+            return Ok(Box::new(Plan::EMPTY));
         }
         Ok(self.planned(&judgement))
     }
 
+    #[inline(never)] // as above
+    fn is_proven(&self, judgement: &Judgement) -> Result<bool, Refusal> {
+        Ok(proves(&self.prove_after(&*self.told(judgement)?)))
+    }
+
     /// What to do next; nothing where that would be to run an empty circuit.
-    pub(crate) fn planned(&self, judgement: &Judgement) -> Plan {
-        let plan = judgement.plan(&self.settings);
+    #[inline(never)] // as above
+    pub(crate) fn planned(&self, judgement: &Judgement) -> Box<Plan> {
+        let mut plan = Box::new(judgement.plan(&self.settings));
         let runs = plan
             .steps
             .first()
             .is_some_and(|step| step.action == Action::Check(Check::RunAndRead));
-        if runs && self.is_uncharged() { Plan::EMPTY } else { plan }
+        if runs && self.is_uncharged() {
+            plan.clear();
+        }
+        plan
     }
 
     /// The same where the diagnosis of the vehicle as it came in is known.

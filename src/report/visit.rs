@@ -54,7 +54,7 @@ pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
         diagnosis: &diagnosis,
         reasons: &judgement.reasons(&visit.settings),
         units,
-        plan: plan.as_ref().filter(|plan| !plan.steps.is_empty()),
+        plan: plan.as_deref().filter(|plan| !plan.steps.is_empty()),
         proof: proof.as_deref(),
     };
     Ok(report.text())

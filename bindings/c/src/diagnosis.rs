@@ -96,7 +96,7 @@ pub extern "C" fn coldloop_plan(
     let page = Page::new(plan, capacity, length);
     told(readings, page, error, |readings| {
         let visit = visit(readings)?;
-        Ok(report::plan_json(&visit.plan()?, &visit.case.system))
+        Ok(report::plan_json(&*visit.plan()?, &visit.case.system))
     })
 }
 

@@ -32,7 +32,7 @@ pub(crate) fn report_text(py: Python<'_>, readings: &str, settings: Option<&str>
 pub(crate) fn plan(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
     told(py, || {
         let visit = visit(readings, settings)?;
-        Ok(report::plan_json(&visit.plan()?, &visit.case.system))
+        Ok(report::plan_json(&*visit.plan()?, &visit.case.system))
     })
 }
 

@@ -43,7 +43,7 @@ impl Weighed {
         let nothing = (MixUp::SwappedHoses, [0.0; DIMENSIONS], [0.0; DIMENSIONS]);
         let mut meant: List<_, { MixUp::ALL.len() }> = List::new(nothing);
         // What the gauge of a shut hose shows, from the figure on that it shows it for.
-        let mut besides: List<_, { MixUp::ALL.len() }> = List::new(None);
+        let mut besides: List<f64, { MixUp::ALL.len() }> = List::new(1.0);
         let mut seen: Option<Seen> = None;
         for mix_up in MixUp::ALL {
             let Ok(Some(features)) = features::running(case, grounds.sound, Some(mix_up)) else {
@@ -70,9 +70,8 @@ impl Weighed {
         {
             let known = seen.read.places().get(..count).unwrap_or_default();
             for (((mix_up, _, _), beside), densities) in meant.iter().zip(&*besides).zip(densities.chunks_exact(2)) {
-                let beside = beside
-                    .filter(|(place, _)| known.contains(place))
-                    .map_or(1.0, |(_, density)| density);
+                let is_shown = strays::shut_side(*mix_up).is_none_or(|place| known.contains(&place));
+                let beside = if is_shown { *beside } else { 1.0 };
                 let part = chance(*mix_up) * beside * behind(densities[0], densities[1]);
                 *likelihood += part;
                 // That of all figures comes last.
