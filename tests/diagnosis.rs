@@ -224,7 +224,7 @@ fn three_causes_of_a_high_high_side_cannot_be_told_apart_by_pressures() {
         case.readings.liquid_line = Some(Reading::temperature(celsius(c), Thermometer::ClampThermistor));
         judged(&case).faults
     };
-    // At a speed that nobody told, sound systems reach as far.
+    // At an unknown engine speed sound systems reach as far.
     let first = with_line(67.5).iter().map(|f| f.fault).find(|f| *f != Fault::NoFault);
     assert_eq!(first, Some(Fault::CondenserAirflowLoss));
 }

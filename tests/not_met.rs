@@ -151,7 +151,7 @@ fn equal_sides_of_a_motor_driven_compressor_are_its_control() {
 }
 
 #[test]
-#[ignore = "not met: 0.30 after no fault with 0.31, for sound systems reach as far at a speed that nobody told"]
+#[ignore = "not met: 0.30 after no fault with 0.31, for sound systems reach as far at an unknown engine speed"]
 fn little_subcooling_beside_a_high_side_is_airflow() {
     let mut case = psig(car(85.0), 50.0, 320.0, Some(52.0));
     // 320 psig condenses R-134a at 73.7 °C.

@@ -196,6 +196,18 @@ fn a_circuit_without_a_charge_is_not_run() {
             plan.steps.iter().all(|step| step.action != Action::Check(run)),
             "{name}"
         );
+        // Nor for what only a charge can show.
+        let answer: serde_json::Value = serde_json::from_str(&report::visit_json(&visit).unwrap()).unwrap();
+        let next = [&answer["next_checks"], &answer["next_step"]]
+            .map(ToString::to_string)
+            .concat();
+        for check in [
+            Check::RecoverAndWeigh,
+            Check::IdentifyRefrigerant,
+            Check::ReadRestPressure,
+        ] {
+            assert!(!next.contains(check.id()), "{name}: {next}");
+        }
     }
     let charged = intake::visit_from_toml(&van()).unwrap();
     assert!(!charged.is_uncharged());

@@ -102,17 +102,19 @@ impl Visit {
         opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged_kg.is_none())
     }
 
-    /// Takes what asks for running the compressor out of an answer for an empty circuit, and says that it must stand still.
+    /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says that it must stand
+    /// still.
     pub(crate) fn forbid_running(&self, diagnosis: &mut Diagnosis) {
-        const RUN: Check = Check::RunAndRead;
         if !self.is_uncharged() {
             return;
         }
-        diagnosis.next_step = diagnosis.next_step.filter(|step| *step != Action::Check(RUN));
         let checks = diagnosis.next_checks;
         diagnosis.next_checks.clear();
-        for check in checks.iter().filter(|check| check.check != RUN) {
+        for check in checks.iter().filter(|check| !WITH_CHARGE.contains(&check.check)) {
             diagnosis.next_checks.push(*check);
+        }
+        if diagnosis.next_step.is_some_and(asks_for_charge) {
+            diagnosis.next_step = diagnosis.next_checks.first().map(|check| Action::Check(check.check));
         }
         if !diagnosis.cautions.contains(&Caution::DoNotRun) {
             diagnosis.cautions.push(Caution::DoNotRun);
@@ -264,15 +266,12 @@ impl Visit {
         Ok(proves(&self.prove_after(&*self.told(judgement)?)))
     }
 
-    /// What to do next; nothing where that would be to run an empty circuit.
+    /// What to do next; nothing where an empty circuit cannot show it.
     #[inline(never)] // as above
     pub(crate) fn planned(&self, judgement: &Judgement) -> Box<Plan> {
         let mut plan = Box::new(judgement.plan(&self.settings));
-        let runs = plan
-            .steps
-            .first()
-            .is_some_and(|step| step.action == Action::Check(Check::RunAndRead));
-        if runs && self.is_uncharged() {
+        let first = plan.steps.first();
+        if first.is_some_and(|step| asks_for_charge(step.action)) && self.is_uncharged() {
             plan.clear();
         }
         plan
@@ -378,6 +377,18 @@ fn judged<T, U>(
     let told = judge(given?);
     told.map_err(|error| refused.push(Mistake::new(key, "", error, "")))
         .ok()
+}
+
+/// Checks that an empty circuit cannot show, and must not be run for.
+const WITH_CHARGE: [Check; 4] = [
+    Check::RunAndRead,
+    Check::RecoverAndWeigh,
+    Check::IdentifyRefrigerant,
+    Check::ReadRestPressure,
+];
+
+fn asks_for_charge(step: Action) -> bool {
+    matches!(step, Action::Check(check) if WITH_CHARGE.contains(&check))
 }
 
 /// The tables of what was done; a mistake in one of them leaves the others standing.
