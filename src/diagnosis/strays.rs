@@ -1,9 +1,10 @@
-//! Gauges that are off and probes in the wrong place: readings that stray by nobody knows how much.
+//! Gauges that are off, hoses that are shut and probes in the wrong place: readings that stray by an unknown amount.
 //!
 //! A gauge that does not return to zero reads too much or too little by the same all along its scale. How much is unknown
 //! and may be either way, so that it adds to what the gauge is uncertain by anyhow: integrated over its normal prior, it
 //! is a wider uncertainty of that pressure, and of that alone. A probe in the wrong place reads a share of the way towards
-//! the air about it; the way is that of a sound system, the share has a normal prior too.
+//! the air about it; the way is that of a sound system, the share has a normal prior too. Behind a hose that is shut the
+//! pressure of that side counts as unread, and what its gauge shows is judged by itself.
 
 use super::case::Case;
 use crate::circuit::{Estimate, FeatureVector, Reading, Readings};

@@ -104,7 +104,7 @@ impl Visit {
 
     /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says that it must stand
     /// still.
-    pub(crate) fn forbid_running(&self, diagnosis: &mut Diagnosis) {
+    pub(crate) fn leave_uncharged(&self, diagnosis: &mut Diagnosis) {
         if !self.is_uncharged() {
             return;
         }

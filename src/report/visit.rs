@@ -67,7 +67,7 @@ fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgemen
         return Ok(None);
     }
     let proof = Box::new(visit.prove_after(diagnosis));
-    visit.forbid_running(diagnosis);
+    visit.leave_uncharged(diagnosis);
     if proves(&proof) {
         diagnosis.next_step = None;
         diagnosis.next_checks.clear();
