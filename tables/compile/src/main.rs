@@ -3,6 +3,8 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
+//! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it.
+//!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
 //! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
 //! makes how well the first of them holds.
@@ -58,6 +60,8 @@ fn main() -> ExitCode {
         number("--vehicles", 1_000).and_then(|count| atlas::fit(&root, count))
     } else if asked("--moments") {
         moments(&root, asked("--check"), asked("--without-makes"))
+    } else if asked("--names") {
+        names_only(&root, asked("--check"))
     } else {
         run(&root, asked("--check"))
     };
@@ -108,12 +112,24 @@ fn named() -> Vec<coldloop::Refrigerant> {
         .collect()
 }
 
+fn names_only(root: &Path, check: bool) -> Result<(), String> {
+    let mut out = output::Output::new(root, check);
+    vocabularies(root, &mut out)?;
+    out.finish()
+}
+
+/// The vocabularies, written for Rust, C and Python.
+fn vocabularies(root: &Path, out: &mut output::Output) -> Result<Vec<names::Vocabulary>, String> {
+    let vocabularies = names::read(root)?;
+    names::compile(&vocabularies, out)?;
+    c::compile(root, &vocabularies, out)?;
+    python::compile(&vocabularies, out)?;
+    Ok(vocabularies)
+}
+
 fn run(root: &Path, check: bool) -> Result<(), String> {
     let mut out = output::Output::new(root, check);
-    let vocabularies = names::read(root)?;
-    names::compile(&vocabularies, &mut out)?;
-    c::compile(root, &vocabularies, &mut out)?;
-    python::compile(&vocabularies, &mut out)?;
+    let vocabularies = vocabularies(root, &mut out)?;
     cases::compile(&mut out)?;
     charge_cases::compile(&mut out)?;
     hardware::compile(root, &mut out)?;
