@@ -57,10 +57,9 @@ fn the_readme_says_what_the_library_does() {
     );
 }
 
-/// README.md is the front page of the documentation too, where no other file of the project stands: a link there leads to
-/// a heading of the page or names a host.
+/// README.md is shown where no other file of the project stands: a link there leads to a heading of the page or names a host.
 #[test]
-fn no_link_of_the_readme_is_dead_in_the_documentation() {
+fn no_link_of_the_readme_is_dead_elsewhere() {
     let readme = fs::read_to_string("README.md").unwrap();
     let mut targets: Vec<&str> = readme
         .split("](")

@@ -199,11 +199,12 @@ fn table(rows: &BTreeMap<Refrigerant, Row>) -> String {
 }
 
 const BEGIN: &str = "<!-- refrigerants:begin -->";
+const PAGE: &str = "docs/accuracy.md";
 const END: &str = "<!-- refrigerants:end -->";
 
 #[test]
 #[ignore = "needs the states of tests/python/grid.py: tests/run grid"]
-fn coolprop_agrees_and_the_readme_says_how_well() {
+fn coolprop_agrees_and_the_guide_says_how_well() {
     let rows = grid();
     assert_eq!(rows.len(), Refrigerant::ALL.iter().filter(|r| !r.is_blend()).count());
     for (refrigerant, row) in &rows {
@@ -211,15 +212,15 @@ fn coolprop_agrees_and_the_readme_says_how_well() {
         assert_eq!(row.states + row.unanswered, 10_000, "{refrigerant}");
     }
     let table = table(&rows);
-    let readme = fs::read_to_string("README.md").unwrap();
-    let Some((before, rest)) = readme.split_once(BEGIN) else {
-        println!("note: the README has no place for the table:\n{table}");
+    let page = fs::read_to_string(PAGE).unwrap();
+    let Some((before, rest)) = page.split_once(BEGIN) else {
+        println!("note: the page has no place for the table:\n{table}");
         return;
     };
     let (block, after) = rest.split_once(END).unwrap();
     let fresh = format!("\n{table}");
     if std::env::var_os("COLDLOOP_WRITE").is_some() {
-        fs::write("README.md", format!("{before}{BEGIN}{fresh}{END}{after}")).unwrap();
+        fs::write(PAGE, format!("{before}{BEGIN}{fresh}{END}{after}")).unwrap();
     } else {
         assert_eq!(block, fresh, "stale: COLDLOOP_WRITE=1 tests/run grid");
     }

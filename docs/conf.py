@@ -1,0 +1,27 @@
+"""The guide: pages in Markdown, the references of Python and C, pictures drawn by the library when the guide is built."""
+
+import sys
+from pathlib import Path
+
+HERE = Path(__file__).parent
+sys.path.insert(0, str(HERE))
+
+import coldloop  # noqa: E402
+import figures  # noqa: E402
+import references  # noqa: E402
+
+project = "coldloop"
+release = version = coldloop.__version__
+extensions = ["myst_parser", "sphinx.ext.autodoc"]
+exclude_patterns = ["_build"]
+myst_enable_extensions = ["colon_fence", "deflist"]
+myst_heading_anchors = 3
+html_theme = "furo"
+html_title = "coldloop"
+autodoc_typehints = "signature"
+autodoc_member_order = "bysource"
+
+GENERATED = HERE / "generated"
+GENERATED.mkdir(exist_ok=True)
+references.write(GENERATED)
+figures.draw(GENERATED)
