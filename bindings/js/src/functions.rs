@@ -1,0 +1,81 @@
+//! The functions of the module, by number.
+
+use coldloop::intake::{self, Refusal, Visit};
+use coldloop::units::{AbsolutePressure, in_kelvins, kelvins};
+use coldloop::{Error, ErrorKind, Quantity, Refrigerant, report, vehicle};
+
+/// Two texts in; the answer, or a refusal as JSON.
+type Function = fn(&str, &str) -> Result<String, String>;
+
+/// Their place in this list is their number in `package/coldloop.js`; `names` tells them, so that the two are compared.
+pub(crate) const FUNCTIONS: [(&str, Function); 12] = [
+    ("names", names),
+    ("version", |_, _| Ok(env!("CARGO_PKG_VERSION").into())),
+    ("diagnose", |readings, settings| {
+        told(|| report::visit_json(&*visit(readings, settings)?))
+    }),
+    ("report", |readings, settings| {
+        told(|| report::visit_text(&*visit(readings, settings)?, report::Units::as_written(readings)))
+    }),
+    ("plan", |readings, settings| {
+        told(|| {
+            let visit = visit(readings, settings)?;
+            Ok(report::plan_json(&*visit.plan()?, &visit.case.system))
+        })
+    }),
+    ("prove", |readings, settings| {
+        told(|| Ok(report::proof_json(&visit(readings, settings)?.prove()?)))
+    }),
+    ("catalogue", |readings, _| {
+        told(|| Ok(report::catalogue_json(&intake::system_from_text(readings)?)))
+    }),
+    ("simulate", |trial, _| told(|| simulated(trial))),
+    ("bubblePressure", |name, kelvin| {
+        number(name, kelvin, |it, t_k| Ok(it.bubble_pressure(kelvins(t_k))?.pa()))
+    }),
+    ("dewPressure", |name, kelvin| {
+        number(name, kelvin, |it, t_k| Ok(it.dew_pressure(kelvins(t_k))?.pa()))
+    }),
+    ("bubbleTemperature", |name, pa| {
+        number(name, pa, |it, p_pa| {
+            Ok(in_kelvins(it.bubble_temperature(AbsolutePressure::from_pa(p_pa))?))
+        })
+    }),
+    ("dewTemperature", |name, pa| {
+        number(name, pa, |it, p_pa| {
+            Ok(in_kelvins(it.dew_temperature(AbsolutePressure::from_pa(p_pa))?))
+        })
+    }),
+];
+
+fn names(_: &str, _: &str) -> Result<String, String> {
+    Ok(FUNCTIONS.map(|(name, _)| name).join(" "))
+}
+
+fn told(body: impl Fn() -> Result<String, Refusal>) -> Result<String, String> {
+    body().map_err(|refusal| report::refusal_json(&refusal))
+}
+
+/// The visit of a readings file; settings that are given stand in the place of its own.
+fn visit(readings: &str, settings: &str) -> Result<Box<Visit>, Refusal> {
+    let mut visit = intake::visit_from_text(readings)?;
+    if !settings.is_empty() {
+        visit.settings = intake::settings_from_json(settings)?;
+    }
+    Ok(visit)
+}
+
+fn simulated(trial: &str) -> Result<String, Refusal> {
+    let trial = intake::trial_from_text(trial)?;
+    let simulation = vehicle::simulate(&trial.vehicle, &trial.conditions, &trial.faults)?;
+    Ok(report::simulation_json(&simulation, trial.conditions.surroundings))
+}
+
+/// A figure of a refrigerant, as the shortest text that reads back to the same bits.
+fn number(name: &str, si: &str, figure: fn(Refrigerant, f64) -> Result<f64, Error>) -> Result<String, String> {
+    told(|| {
+        let refrigerant = Refrigerant::from_id(name).ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name))?;
+        let si = si.parse().unwrap_or(f64::NAN);
+        Ok(figure(refrigerant, si)?.to_string())
+    })
+}
