@@ -1,7 +1,7 @@
 // Two gauges and a thermometer in Java 17, through its own foreign-function module; nothing else is needed. Run it from
 // the root of the project:
 // cargo build --release -p coldloop-c
-// java --add-modules jdk.incubator.foreign --enable-native-access=ALL-UNNAMED examples/java/Gauges.java target/release/libcoldloop_c.so
+// java --add-modules jdk.incubator.foreign --enable-native-access=ALL-UNNAMED examples/java17/Gauges.java target/release/libcoldloop_c.so
 //
 // From Java 22 on the same calls live in java.lang.foreign (Linker.nativeLinker(), Arena, MemorySegment).
 
