@@ -4,9 +4,10 @@ import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { readFile, readdir } from "node:fs/promises";
 import test from "node:test";
+import { pathToFileURL } from "node:url";
 import { Refusal, load } from "coldloop";
 
-const root = new URL("../../../", import.meta.url);
+const root = pathToFileURL(`${process.env.COLDLOOP_ROOT}/`);
 const coldloop = await load();
 
 test("every readings file gives the answer of the program in Rust, to the last digit", async () => {
