@@ -9,7 +9,7 @@ use super::looks::{Looks, Observations};
 use super::next_check::{self, Next, Standing};
 use super::posterior::{Alone, Posterior};
 use super::rest::Resting;
-use super::scene::Scene;
+use super::scene::{Scene, warm_for_rest};
 use super::settings::Settings;
 use super::verdict::{self, Measured};
 use super::{cautions, features, notes, pairs, rest};
@@ -17,8 +17,6 @@ use crate::circuit::{Derived, FeatureVector, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
 use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding, VerdictKind};
-use crate::saturation;
-use crate::units::in_kelvins;
 
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
@@ -311,13 +309,3 @@ fn derived(case: &Case) -> Result<Derived, Error> {
 
 /// The largest error of an ambient temperature, K. Source: engineering judgement: sun, road and the engine nearby.
 const AMBIENT_ERROR_K: f64 = 1.5;
-
-/// How near to its critical temperature no liquid is left in a sound system at rest, whose pressure then tells of its charge and
-/// volume, K. Judgement.
-const NO_LIQUID_K: f64 = 3.0;
-
-/// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.
-fn warm_for_rest(case: &Case) -> bool {
-    let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
-    in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
-}

@@ -10,6 +10,7 @@ use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, Reasons
 use crate::intake::Judgements;
 use crate::names::{Caution, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
+use crate::proof::Again;
 use crate::saturation::pseudo_critical;
 use alloc::format;
 use alloc::string::String;
@@ -79,8 +80,11 @@ impl Report<'_> {
         }
         let to_prove = self.proof.is_none_or(|proof| proof.repair.is_none());
         if self.plan.is_some() && to_prove {
-            let [first, second] = proof::STRONG;
-            writeln!(out, "\nAFTER THE REPAIR\n  {first}\n  {second}")?;
+            let again = Again::of(self.case, self.diagnosis.stop.is_some());
+            writeln!(out, "\nTO PROVE THE REPAIR")?;
+            for line in proof::strong(&again, &self.case.system) {
+                writeln!(out, "  {line}")?;
+            }
         }
         self.notes(out)
     }
