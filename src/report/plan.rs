@@ -86,16 +86,19 @@ pub(super) fn write(out: &mut String, plan: &Plan, system: &System) -> fmt::Resu
         return Ok(());
     }
     let minutes = |minutes: f64| format!("{minutes:.0} min");
-    writeln!(
-        out,
-        "\nTHE PLAN  {} of work on average, parts counted as work{}",
-        minutes(plan.expected_minutes),
+    write!(out, "\nTHE PLAN")?;
+    // What comes first without any choice has no costs ahead.
+    if plan.expected_minutes > 0.0 {
+        write!(
+            out,
+            "  {} of work on average, parts counted as work",
+            minutes(plan.expected_minutes)
+        )?;
         if plan.without_checks_minutes > plan.expected_minutes + 0.5 {
-            format!("; without looking first {}", minutes(plan.without_checks_minutes))
-        } else {
-            String::new()
+            write!(out, "; without looking first {}", minutes(plan.without_checks_minutes))?;
         }
-    )?;
+    }
+    writeln!(out)?;
     write_step(out, (plan, system), 0, 1)
 }
 

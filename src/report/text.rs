@@ -180,9 +180,13 @@ impl Report<'_> {
                     .map(|e| format!("{:.1} ± {:.1}", e.value, 2.0 * e.standard_uncertainty)),
             ),
         ];
-        let known: Vec<String> = figures
-            .into_iter()
-            .filter_map(|(name, value)| Some(format!("{name} {}", value?)))
+        let at_rest = self.case.conditions.at_rest(self.case.system.compressor);
+        // Nothing evaporates or condenses at rest: of these figures only the first one is left.
+        let resting = [("saturation temperature of this pressure", point(derived.low_dew_k))];
+        let told: &[(&str, Option<String>)] = if at_rest { &resting } else { &figures };
+        let known: Vec<String> = told
+            .iter()
+            .filter_map(|(name, value)| Some(format!("{name} {}", value.as_ref()?)))
             .collect();
         if known.is_empty() {
             return Ok(());
