@@ -3,7 +3,7 @@
 use super::answer::{Action, Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
 use super::faults::{NONE, Priors, index};
-use super::limits::{self, HighSide, Stop};
+use super::limits::{self, Stop};
 use super::list::List;
 use super::looks::{Looks, Observations};
 use super::next_check::{self, Next, Standing};
@@ -116,7 +116,8 @@ impl Judgement {
         if let Some(missing) = resting.and_then(|resting| resting.missing) {
             verdict::weigh_missing(faults.items_mut(), missing);
         }
-        let stop = limits::stop(case, &derived, rest);
+        let high_side = limits::high_side(case);
+        let stop = limits::stop(case, high_side, &derived, rest);
         Self {
             verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
             standing: Standing::of(case, &posterior, stop.map(|stop| stop.reason)),
@@ -124,7 +125,7 @@ impl Judgement {
             rest,
             resting,
             stop,
-            near_limit: limits::high_side(case).is_some_and(|high| HighSide::is_near(&high, case.system.refrigerant)),
+            near_limit: high_side.is_some_and(|high| high.is_near(case.system.refrigerant)),
             scene: *scene,
             posterior,
             derived,
