@@ -8,9 +8,10 @@ use super::words::{per_cent, spoken};
 use crate::circuit::Estimate;
 use crate::diagnosis::Case;
 use crate::intake::Judgements;
-use crate::names::{Caution, ChargeFinding, Fault, ProofKind, RepairFinding};
-use crate::proof::{Balance, Closing, HoldJudgement, Leak, Proof, PullDown, Vacuum};
+use crate::names::{AirSource, Caution, ChargeFinding, Compressor, Fault, ProofKind, RepairFinding};
+use crate::proof::{Again, Balance, Closing, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::units::{AbsolutePressure, GaugePressure, in_kelvins};
+use crate::vehicle::System;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -232,7 +233,7 @@ pub(super) fn write(out: &mut String, all: &Judgements, case: &Case, units: Unit
         writeln!(out, "  Pull-down: {}", fall.finding.description())?;
     }
     if let Some(proof) = &all.repair {
-        write_repair(out, proof, units)?;
+        write_repair(out, proof, (case, units))?;
     }
     for mistake in &all.refused {
         writeln!(out, "  Not judged: {mistake}")?;
@@ -299,11 +300,35 @@ fn two_digits(x: f64) -> String {
     }
 }
 
-/// What makes a proof strong. Source: pairs of visits of an independent simulator, of which each of these proves more.
-pub(super) const STRONG: [&str; 2] = [
-    "Read again with the same instruments, at the same engine speed and air source. Both lines and the",
-    "discharge line at both visits, and an earlier sound visit on file, make the proof strong.",
-];
+/// What makes the proof of a repair strong, a line each: what to read before it, and how to read again.
+pub(super) fn strong(again: &Again, system: &System) -> Vec<String> {
+    let mut lines = Vec::new();
+    let before: Vec<String> = again.before.iter().map(|kind| spoken(kind.id())).collect();
+    if again.at_rest {
+        lines.push("Only readings of a running system can prove the repair; at rest nothing of it shows.".into());
+    }
+    if !before.is_empty() {
+        lines.push(format!(
+            "Before the repair, with the A/C running, also read: {}.",
+            before.join(", ")
+        ));
+    }
+    let speed = match again.engine_speed_hz {
+        Some(speed_hz) => format!("at {:.0} rpm", 60.0 * speed_hz),
+        None if system.compressor == Compressor::Electric => "at the same A/C setting".into(),
+        None => "at the same engine speed".into(),
+    };
+    let air = match again.air_source {
+        Some(AirSource::Fresh) => "fresh air",
+        Some(AirSource::Recirculated) => "recirculated air",
+        None => "the same air source",
+    };
+    lines.push(format!(
+        "After it, read all of these again with the same instruments, {speed} and with {air}."
+    ));
+    lines.push("Readings on file from when the vehicle worked well make the proof stronger.".into());
+    lines
+}
 
 fn write_closing(out: &mut String, closing: &Closing) -> fmt::Result {
     write!(out, "  All together: {}", closing.finding.description())?;
@@ -313,7 +338,7 @@ fn write_closing(out: &mut String, closing: &Closing) -> fmt::Result {
     }
 }
 
-fn write_repair(out: &mut String, proof: &Proof, units: Units) -> fmt::Result {
+fn write_repair(out: &mut String, proof: &Proof, (case, units): (&Case, Units)) -> fmt::Result {
     writeln!(out, "  After the repair: {}", proof.finding.description())?;
     writeln!(
         out,
@@ -324,7 +349,9 @@ fn write_repair(out: &mut String, proof: &Proof, units: Units) -> fmt::Result {
     )?;
     match proof.finding {
         RepairFinding::Better | RepairFinding::CannotTell => {
-            for line in STRONG {
+            // What was not read before can no longer be.
+            let again = Again::of(case, true);
+            for line in strong(&again, &case.system) {
                 writeln!(out, "    {line}")?;
             }
         }

@@ -10,6 +10,7 @@ use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, Reasons
 use crate::intake::Judgements;
 use crate::names::{Caution, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
+use crate::proof::Again;
 use crate::saturation::pseudo_critical;
 use alloc::format;
 use alloc::string::String;
@@ -64,13 +65,14 @@ impl Report<'_> {
     }
 
     fn write(&self, out: &mut String) -> fmt::Result {
+        self.stop(out)?;
         self.heading(out)?;
         self.readings(out)?;
         self.figures(out)?;
         self.verdict(out)?;
         self.why(out)?;
         match self.plan {
-            Some(plan) => plan::write(out, plan)?,
+            Some(plan) => plan::write(out, plan, &self.case.system)?,
             None => self.checks(out)?,
         }
         if let Some(proof) = self.proof {
@@ -78,10 +80,31 @@ impl Report<'_> {
         }
         let to_prove = self.proof.is_none_or(|proof| proof.repair.is_none());
         if self.plan.is_some() && to_prove {
-            let [first, second] = proof::STRONG;
-            writeln!(out, "\nAFTER THE REPAIR\n  {first}\n  {second}")?;
+            let again = Again::of(self.case, self.diagnosis.stop.is_some());
+            writeln!(out, "\nTO PROVE THE REPAIR")?;
+            for line in proof::strong(&again, &self.case.system) {
+                writeln!(out, "  {line}")?;
+            }
         }
         self.notes(out)
+    }
+
+    /// Why the compressor must stand still, before all else.
+    fn stop(&self, out: &mut String) -> fmt::Result {
+        let Some(stop) = &self.diagnosis.stop else {
+            return Ok(());
+        };
+        writeln!(out, "{}", stop.reason.description())?;
+        if let Some(high) = &stop.high_side {
+            let [read, limit] = [high.read_pa, high.stop_pa].map(|pa| self.units.with_unit(Scale::PaGauge, pa));
+            let of = if high.of_vehicle {
+                "95 % of the vehicle's cut-out"
+            } else {
+                "the limit for this refrigerant"
+            };
+            writeln!(out, "  High side {read}; {of} is {limit}.")?;
+        }
+        writeln!(out)
     }
 
     fn heading(&self, out: &mut String) -> fmt::Result {
@@ -157,9 +180,13 @@ impl Report<'_> {
                     .map(|e| format!("{:.1} ± {:.1}", e.value, 2.0 * e.standard_uncertainty)),
             ),
         ];
-        let known: Vec<String> = figures
-            .into_iter()
-            .filter_map(|(name, value)| Some(format!("{name} {}", value?)))
+        let at_rest = self.case.conditions.at_rest(self.case.system.compressor);
+        // Nothing evaporates or condenses at rest: of these figures only the first one is left.
+        let resting = [("saturation temperature of this pressure", point(derived.low_dew_k))];
+        let told: &[(&str, Option<String>)] = if at_rest { &resting } else { &figures };
+        let known: Vec<String> = told
+            .iter()
+            .filter_map(|(name, value)| Some(format!("{name} {}", value.as_ref()?)))
             .collect();
         if known.is_empty() {
             return Ok(());
@@ -335,7 +362,7 @@ impl Report<'_> {
     /// What to do where no check is worth its time.
     fn step(&self, out: &mut String) -> fmt::Result {
         match self.diagnosis.next_step {
-            Some(step) => writeln!(out, "\nNEXT STEP\n  {}", plan::says(step)),
+            Some(step) => writeln!(out, "\nNEXT STEP\n  {}", plan::says(step, &self.case.system)),
             None => Ok(()),
         }
     }

@@ -72,5 +72,9 @@ fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgemen
         diagnosis.next_step = None;
         diagnosis.next_checks.clear();
     }
+    if let Some(repair) = &proof.repair {
+        // The vehicle is now what was read last.
+        diagnosis.stop = repair.after.stop;
+    }
     Ok(Some(proof))
 }

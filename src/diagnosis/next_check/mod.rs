@@ -21,7 +21,7 @@ use super::notes;
 use super::posterior::Posterior;
 use super::scene::Scene;
 use super::settings::Settings;
-use crate::names::{Check, Fault, RestFinding};
+use crate::names::{Check, Fault, StopReason};
 use cost::Jobs;
 use followed::Followed;
 use prospect::{Prospect, Prospects};
@@ -36,10 +36,10 @@ const TOLD: usize = 6;
 /// What the planner has to know of a case beside the odds.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Standing {
-    /// Whether the compressor stands still.
+    /// Whether the compressor stands still, or must.
     at_rest: bool,
-    /// What comes before everything else at rest: run it and read; or read again once all parts have the same temperature,
-    /// where air seems to be in it. `None` for an empty circuit, which must not be run, and for a running one.
+    /// What comes before everything else: at rest, run it and read, or read again once all parts have the same temperature, where
+    /// air seems to be in it; of an empty circuit, which is never run, a leak search with nitrogen. `None` for a running one.
     first: Option<Check>,
     /// Whether a pressure is one that no sound gauge shows of this refrigerant, or contradicts the vehicle's own transducer.
     doubtful: bool,
@@ -48,17 +48,22 @@ pub(super) struct Standing {
 }
 
 impl Standing {
-    pub(super) fn of(case: &Case, off_scale: bool, rest: Option<RestFinding>) -> Self {
+    pub(super) fn of(case: &Case, posterior: &Posterior, stop: Option<StopReason>) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
-        let first = match rest {
-            Some(RestFinding::NearlyEmpty) => None,
-            Some(RestFinding::AirPresent) => Some(Check::ReadRestPressure),
-            Some(RestFinding::Consistent | RestFinding::NotEqualised) | None => Some(Check::RunAndRead),
+        let doubtful = posterior.off_scale() || notes::contradicts(case);
+        let first = match stop {
+            Some(StopReason::NearlyEmpty) => {
+                let believed = !doubtful && posterior.probability[index(Fault::GaugeError)] < SUSPICION;
+                believed.then_some(Check::SearchWithNitrogen)
+            }
+            Some(StopReason::AirPresent) => Some(Check::ReadRestPressure),
+            Some(StopReason::HighPressure) => None,
+            None => at_rest.then_some(Check::RunAndRead),
         };
         Self {
-            at_rest,
-            first: first.filter(|_| at_rest),
-            doubtful: off_scale || notes::contradicts(case),
+            at_rest: at_rest || stop.is_some(),
+            first,
+            doubtful,
             one_high_side: case.readings.high_side.is_some() != case.readings.high_side_transducer.is_some(),
         }
     }
@@ -95,8 +100,9 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
     if let Some(check) = standing.first {
         plan.steps.push(Step {
             action: Action::Check(check),
-            minutes: settings.prices.check(check).minutes,
+            minutes: first_minutes(check, settings),
             probability: 1.0,
+            recovers: empties(check, settings),
             ..Step::BLANK
         });
         return plan;
@@ -105,6 +111,22 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
         search.grow_into(&mut plan, &bench.state, bench.first(weighing), weighing);
     });
     plan
+}
+
+/// Whether the rest of a charge has to come out first.
+fn empties(check: Check, settings: &Settings) -> bool {
+    check == Check::SearchWithNitrogen && !settings.recovered
+}
+
+/// What comes before everything else costs, min.
+fn first_minutes(check: Check, settings: &Settings) -> f64 {
+    let prices = &settings.prices;
+    let recovery = if empties(check, settings) {
+        prices.recovery().minutes
+    } else {
+        0.0
+    };
+    prices.check(check).minutes + recovery
 }
 
 /// What is taken from the search over all looks that can still be taken, once every first step is weighed.
@@ -180,7 +202,7 @@ impl<'a> Bench<'a> {
         if let Some(check) = self.standing.first {
             // Without a running system, or one that may be run, nothing else can be said.
             ranked.push(RankedCheck {
-                minutes: self.settings.prices.check(check).minutes,
+                minutes: first_minutes(check, self.settings),
                 ..blank(check)
             });
         }
