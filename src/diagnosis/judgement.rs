@@ -4,7 +4,7 @@ use super::answer::{Action, Contribution, Diagnosis, EVIDENCE, Plan, RankedFault
 use super::case::Case;
 use super::faults::{NONE, Priors, index};
 use super::list::List;
-use super::looks::{Looks, Observations};
+use super::looks::Looks;
 use super::next_check::{self, Next, Standing};
 use super::posterior::{Alone, Posterior};
 use super::rest::Resting;
@@ -12,7 +12,7 @@ use super::scene::Scene;
 use super::settings::Settings;
 use super::verdict::{self, Measured};
 use super::{cautions, features, notes, pairs, rest};
-use crate::circuit::{Derived, FeatureVector, Reading, Readings};
+use crate::circuit::{Derived, FeatureVector, Observations, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
 use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding, VerdictKind};

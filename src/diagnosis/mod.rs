@@ -59,7 +59,7 @@ pub use faults::{exists, measure};
 pub use judgement::{Judgement, Reasons};
 pub use learning::Counts;
 pub use list::List;
-pub use looks::{Looks, Observations};
+pub use looks::Looks;
 pub(crate) use posterior::OfEach;
 pub use prices::{Cost, Prices};
 pub use rest::Resting;
