@@ -19,6 +19,7 @@ pub mod expected;
 pub mod fluid;
 #[cfg(feature = "report")]
 pub mod intake;
+pub mod log;
 pub mod mixture;
 mod names;
 pub mod numerics;

@@ -41,6 +41,7 @@ mod rows;
 mod scene;
 mod settings;
 mod stacked;
+mod states;
 mod strays;
 #[cfg(test)]
 mod tally;
@@ -66,6 +67,7 @@ pub use rest::Resting;
 pub use rows::Repair;
 pub use settings::{Settings, Stakes};
 pub(crate) use stacked::{GONE, LEFT, PARTS, WHOLE};
+pub use states::judge_states;
 pub(crate) use visits::{Visits, hypothesis};
 
 use crate::error::Error;
