@@ -10,7 +10,7 @@
 //! last one with the whole answer. The logs are invented, of a municipal fleet garage at 1,600 m.
 
 use coldloop::diagnosis::{Action, Case, Judgement, Settings, judge_states};
-use coldloop::intake::{LogColumns, case_from_toml};
+use coldloop::intake::{LogColumns, case_from_json};
 use coldloop::log::{Instruments, Recorder, Sample, Summary};
 use coldloop::report::{self, Units};
 use coldloop::{Fault, LogPhase, VerdictKind};
@@ -173,7 +173,7 @@ fn end(
     }
     println!(
         "\n{}",
-        report::text(first, &diagnosis, &judgement.reasons(settings), Units::Si)
+        report::text(first, &diagnosis, &judgement.reasons(settings), Units::Metric)
     );
     for (note, count) in summary.notes.iter() {
         println!("{count:5} x {}", note.description());
@@ -188,7 +188,7 @@ fn read(file: &Path) -> Result<(Case, Vec<Sample>, Instruments), Box<dyn Error>>
         .remove("log")
         .and_then(|log| log.as_str().map(String::from))
         .ok_or("log = \"<file>.csv\" is missing")?;
-    let case = case_from_toml(&toml::to_string(&table)?)?;
+    let case = case_from_json(&serde_json::to_string(&table)?)?;
     let mut reader = csv::Reader::from_path(file.with_file_name(log))?;
     let columns = LogColumns::from_header(reader.headers()?.iter())?;
     let mut samples = Vec::new();

@@ -55,6 +55,7 @@ fn main() -> Result<(), Box<dyn Error>> {
 fn stories() -> Vec<Story> {
     let orifice = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
     let valve = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal);
+    let clutch = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let van = Story {
         name: "cycling-van",
         says: "Van 5: cools well. The clutch cycles on its low-side switch, and no single reading says what the low side is.",
@@ -92,7 +93,7 @@ fn stories() -> Vec<Story> {
         Story {
             name: "frozen-moisture",
             says: "Van 8: cools, stops, and cools again. Water freezes in the expansion valve at no fixed pace.",
-            system: System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal),
+            system: clutch,
             ambient_c: 30.0,
             seconds: 720,
             parts: freezes,
@@ -101,7 +102,7 @@ fn stories() -> Vec<Story> {
         Story {
             name: "worn-compressor",
             says: "Street sweeper: idles for five minutes, then works at 2,000 rpm. The compressor delivers too little at both.",
-            system: valve,
+            system: clutch,
             ambient_c: 29.0,
             parts: [(0, 800.0), (300, 2_000.0)]
                 .map(|(at, rpm)| (at, rpm, Some(FaultSeverity::new(Fault::WornCompressor, 0.7))))
@@ -169,13 +170,13 @@ impl Story {
         let mut csv = String::from(
             "time [s],low side [kPa gauge],high side [kPa gauge],vent [°C],cabin [°C],suction line [°C],liquid line [°C],engine speed [rpm],clutch\n",
         );
-        let (mut phase, mut on) = (0.0, true);
+        let mut phase = 0.0;
         for second in 0..self.seconds {
             let part = self.parts.iter().rposition(|(from, _, _)| *from <= second).unwrap_or(0);
             let target = &steady[part];
             let swing = target.swing.filter(|_| second > 40);
             let (mut low_pa, mut high_pa, mut vent) = (target.low_side_pa, target.high_side_pa, target.vent_k - 273.15);
-            on = true;
+            let mut on = true;
             if let Some(swing) = swing {
                 phase = (phase + swing.cycles_hz) % 1.0;
                 on = phase < swing.engaged;

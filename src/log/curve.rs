@@ -5,6 +5,9 @@ const POINTS: usize = 32;
 /// Seconds of a point at first; when the room is full, two points become one.
 const POINT_S: i64 = 8;
 
+/// The fewest points that show how a temperature came down: a quarter of them is one.
+const FEWEST: usize = 5;
+
 /// A course of means over equal times.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Curve {
@@ -12,7 +15,8 @@ pub(super) struct Curve {
     count: usize,
     /// Seconds of a point.
     length: i64,
-    began: Option<i64>,
+    /// When the first value came, and what it was.
+    first: Option<(i64, f32)>,
     sum: f32,
     values: u16,
 }
@@ -22,7 +26,7 @@ impl Curve {
         points: [0.0; POINTS],
         count: 0,
         length: POINT_S,
-        began: None,
+        first: None,
         sum: 0.0,
         values: 0,
     };
@@ -31,43 +35,54 @@ impl Curve {
         if value.is_nan() {
             return;
         }
-        let began = *self.began.get_or_insert(second);
-        let at = usize::try_from((second - began) / self.length).unwrap_or(0);
-        if at > self.count {
-            self.end_point(at);
+        let (began, _) = *self.first.get_or_insert((second, value));
+        loop {
+            let at = (second - began) / self.length;
+            let ahead = at - i64::try_from(self.count).unwrap_or(at);
+            if ahead <= 0 {
+                break;
+            }
+            if self.count == POINTS {
+                self.halve();
+            } else {
+                self.end_point(value, ahead);
+            }
         }
         self.sum += value;
         self.values = self.values.saturating_add(1);
     }
 
-    /// Ends a point; what was missed up to `until` repeats it.
-    fn end_point(&mut self, until: usize) {
-        let mean = self.sum / f32::from(self.values.max(1));
-        (self.sum, self.values) = (0.0, 0);
-        for _ in self.count..until.min(self.count + POINTS) {
-            if self.count == POINTS {
-                for at in 0..POINTS / 2 {
-                    self.points[at] = 0.5 * (self.points[2 * at] + self.points[2 * at + 1]);
-                }
-                self.count = POINTS / 2;
-                self.length *= 2;
-                break;
-            }
-            self.points[self.count] = mean;
-            self.count += 1;
+    /// Two points become one.
+    fn halve(&mut self) {
+        for at in 0..POINTS / 2 {
+            self.points[at] = 0.5 * (self.points[2 * at] + self.points[2 * at + 1]);
         }
+        self.count = POINTS / 2;
+        self.length *= 2;
+    }
+
+    /// Ends a point; one that was missed lies on the straight line to a value so many points ahead.
+    fn end_point(&mut self, value: f32, ahead: i64) {
+        self.points[self.count] = if self.values > 0 {
+            self.sum / f32::from(self.values)
+        } else {
+            let before = self.points[self.count.saturating_sub(1)];
+            before + (value - before) / (ahead + 1) as f32
+        };
+        self.count += 1;
+        (self.sum, self.values) = (0.0, 0);
     }
 
     /// How it came down.
     pub(super) fn fall(&self) -> Option<Fall> {
         let points = &self.points[..self.count];
-        let (first, rest) = points.split_first()?;
-        if rest.len() < 4 {
+        let (_, first) = self.first?;
+        if points.len() < FEWEST {
             return None;
         }
         let late = &points[points.len() - points.len() / 4..];
         let mean = |points: &[f32]| points.iter().sum::<f32>() / points.len() as f32;
-        let (start, end) = (f64::from(*first), f64::from(mean(late)));
+        let (start, end) = (f64::from(first), f64::from(mean(late)));
         let half = 0.5 * (start + end);
         let above = points.iter().position(|point| f64::from(*point) <= half)?;
         let last = points.last()?;

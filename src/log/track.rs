@@ -167,13 +167,10 @@ impl Track {
 
     /// Whether pressures and vent stand still.
     pub(super) fn is_settled(&self) -> bool {
-        let known = |channel: Channel| self.now.mean(channel).is_some();
+        let known = |channel: &Channel| self.now.mean(*channel).is_some();
         let mut telling = TELLING.into_iter().zip(&self.steady).zip(STILL);
-        self.now
-            .mean(Channel::LowSide)
-            .or(self.now.mean(Channel::HighSide))
-            .is_some()
-            && telling.all(|((channel, steady), still)| !known(channel) || steady.is_settled(still))
+        TELLING.iter().any(known)
+            && telling.all(|((channel, steady), still)| !known(&channel) || steady.is_settled(still))
     }
 
     /// Takes one second.
