@@ -40,6 +40,7 @@ pub(crate) struct Told {
     kind: VerdictKind,
     faults: Vec<Fault>,
     first: Vec<Fault>,
+    probabilities: Vec<(Fault, f64)>,
 }
 
 impl Told {
@@ -50,6 +51,11 @@ impl Told {
             kind: verdict.kind,
             faults: verdict.faults.to_vec(),
             first: first_three(judgement),
+            probabilities: judgement
+                .faults()
+                .iter()
+                .map(|ranked| (ranked.fault, ranked.probability))
+                .collect(),
         }
     }
 }
@@ -58,6 +64,8 @@ fn first_three(judgement: &Judgement) -> Vec<Fault> {
     judgement.faults().iter().take(3).map(|ranked| ranked.fault).collect()
 }
 
+/// A truth that was ruled out counts as this likely.
+const LEAST: f64 = 1e-4;
 /// After this time the verdict should stand, s.
 const THIRD_MINUTE_S: f64 = 180.0;
 
@@ -71,6 +79,8 @@ pub(crate) struct Score {
     by_hand: [usize; 4],
     /// Logs with at most one change after the third minute: of the kind of verdict with all its faults, with the first of them.
     stable: [usize; 2],
+    /// Sums of the logarithms of the truth's probability: of all logs, and of those whose speed changes; by the log, and by hand.
+    log_loss: [[f64; 2]; 2],
     changes: usize,
 }
 
@@ -119,6 +129,12 @@ impl Score {
             return format!("{} {} nothing told", entry.id, entry.truth.id());
         };
         count(&mut self.ours, last);
+        for (side, told) in [last, &hand].into_iter().enumerate() {
+            let of_truth = told.probabilities.iter().find(|(fault, _)| *fault == entry.truth);
+            let loss = -of_truth.map_or(LEAST, |(_, probability)| probability.max(LEAST)).ln();
+            self.log_loss[0][side] += loss;
+            self.log_loss[1][side] += if entry.changes { loss } else { 0.0 };
+        }
         let ids = |faults: &[Fault]| faults.iter().map(|fault| fault.id()).collect::<Vec<_>>().join(",");
         format!(
             "{} {}{} changes {whole}/{first}; {} [{}]; by hand {} [{}]",
@@ -149,6 +165,13 @@ impl fmt::Display for Score {
         ];
         for (at, row) in rows.into_iter().enumerate() {
             writeln!(f, "{row:35} {:5} {:5}", self.ours[at], self.by_hand[at])?;
+        }
+        for (row, [ours, by_hand], logs) in [
+            ("mean log loss", self.log_loss[0], self.logs),
+            ("  where the speed changes", self.log_loss[1], self.changing),
+        ] {
+            let logs = logs.max(1) as f64;
+            writeln!(f, "{row:35} {:5.2} {:5.2}", ours / logs, by_hand / logs)?;
         }
         write!(
             f,

@@ -30,26 +30,11 @@ const SHIFTED: [f64; PARTS] = [0.0, 0.25, 0.6, 1.0, 1.7];
 const LASTS_IN_FAULTY: f64 = 0.5;
 /// Part of what lasts that is still there at the second visit. 0.75 to 0.9 serve alike.
 const LASTS: f64 = 0.85;
-/// The same for two states of one run, and the part of what passes from day to day that both of them have: weather, place and charge
-/// of that day are the same, speed and load are not. Source: engineering judgement.
-const LASTS_IN_RUN: f64 = 0.95;
-const PASSES_IN_RUN: f64 = 0.7;
 /// Bounds of the part of a faulty state's variance that passes. Source: engineering judgement.
 const PASSES: (f64, f64) = (0.05, 0.8);
 /// Part of a gauge's variance that is an offset common to both visits. Source: engineering judgement: zero and gain, and not the
 /// step to which it is read.
 const OFFSET: f64 = 0.6;
-/// The same for an instrument that stays where it is while a log runs, of the smaller variance. Source: engineering judgement: its mean is
-/// taken over many readings, so that little but zero and gain is left.
-const OFFSET_IN_RUN: f64 = 0.8;
-
-/// What two sets of readings of one vehicle have in common.
-pub(super) enum Bond {
-    /// Two visits, between which the vehicle may have been repaired.
-    Visits(Instruments),
-    /// Two states of one run: the same fault, day and instruments.
-    Run,
-}
 
 /// Which gauges were the same at both visits, as far as their uncertainties tell.
 pub(super) struct Instruments([bool; 2]);
@@ -161,41 +146,20 @@ pub(super) struct Stacked<'a> {
     after: Moment<'a>,
     /// Covariance of each reading with itself at the other visit, by its instrument.
     offset: Vector,
-    /// Parts of what lasts, and of what passes, that are at both.
-    lasts: f64,
-    passes: f64,
     /// Densities at the means for unit scales: of the first visit, and of the second given the first.
     peaks: [[f64; DIMENSIONS + 1]; 2],
 }
 
 impl<'a> Stacked<'a> {
-    pub(super) fn of(before: Moment<'a>, after: Moment<'a>, bond: &Bond) -> Self {
+    pub(super) fn of(before: Moment<'a>, after: Moment<'a>, same: &Instruments) -> Self {
         let freedom = before.component.freedom;
         let mut offset = [0.0; DIMENSIONS];
-        let (lasts, passes) = match bond {
-            Bond::Visits(same) => {
-                let sides = [FeatureVector::LOW_SIDE, FeatureVector::HIGH_SIDE];
-                for (side, _) in sides.into_iter().zip(same.0).filter(|(_, same)| *same) {
-                    offset[side] = OFFSET * before.uncertainty[side] * after.uncertainty[side];
-                }
-                (LASTS, 0.0)
-            }
-            Bond::Run => {
-                for (at, offset) in offset
-                    .iter_mut()
-                    .enumerate()
-                    .filter(|(at, _)| *at != FeatureVector::CLUTCH_CYCLES)
-                {
-                    let smaller = f64::min(before.uncertainty[at], after.uncertainty[at]);
-                    *offset = OFFSET_IN_RUN * smaller * smaller;
-                }
-                (LASTS_IN_RUN, PASSES_IN_RUN)
-            }
-        };
+        let sides = [FeatureVector::LOW_SIDE, FeatureVector::HIGH_SIDE];
+        for (side, _) in sides.into_iter().zip(same.0).filter(|(_, same)| *same) {
+            offset[side] = OFFSET * before.uncertainty[side] * after.uncertainty[side];
+        }
         Self {
             offset,
-            lasts,
-            passes,
             peaks: [freedom.peaks(), freedom.after(before.read.count()).peaks()],
             before,
             after,
@@ -283,14 +247,12 @@ impl<'a> Stacked<'a> {
     /// definite, whatever the correlations of what passes.
     fn common(&self, of: &Scales, scale: &Symmetric, scale_after: &Symmetric) -> Matrix {
         let (b, a) = (self.before.component, self.after.component);
-        if of.is_sound() {
-            let lasting = carried(&b.lasting, &a.lasting, &[self.lasts; DIMENSIONS]);
-            let passing = carried(&b.passing, &a.passing, &[self.passes; DIMENSIONS]);
-            return core::array::from_fn(|i| core::array::from_fn(|j| lasting[i][j] + passing[i][j]));
-        }
-        let passes = self.passes(scale);
-        let part = self.lasts * (1.0 - passes) + self.passes * passes;
-        carried(scale, scale_after, &[part; DIMENSIONS])
+        let (matrix, matrix_after, part) = if of.is_sound() {
+            (&b.lasting, &a.lasting, LASTS)
+        } else {
+            (scale, scale_after, LASTS * (1.0 - self.passes(scale)))
+        };
+        carried(matrix, matrix_after, &[part; DIMENSIONS])
     }
 
     /// Covariance of the faulty state before with the sound one after: nothing where nothing pumps.

@@ -12,8 +12,10 @@ use crate::names::{ErrorKind, Quantity};
 /// What is believed of one vehicle whose readings were taken in several states of one run, at idle and at speed for instance.
 ///
 /// The answer is that of the first state, whose prior is what the other ones leave: prior times the density of each other state given
-/// the first, under the same fault at the same severity, with the same instruments. Further states are taken as independent of each
-/// other given the first. Reasons call the sum of it the prior. With one state it is [`judge`](super::judge()).
+/// the first, under the same fault at the same severity, by the joint density that also serves two visits (log loss on logs of an
+/// independent simulator: what lasts and what passes between two states of one run is no other than between two visits). Further states
+/// are taken as independent of each other given the first. Reasons call the sum of it the prior. With one state it is
+/// [`judge`](super::judge()).
 ///
 /// Errors: `Missing` without a state; as [`judge`](super::judge()).
 ///
@@ -53,7 +55,7 @@ pub fn judge_states(states: &[Case], settings: &Settings) -> Result<Judgement, E
     settings.check()?;
     let mut priors = settings.priors();
     for other in others {
-        let both = Visits::of_run(first, other, settings)?;
+        let both = Visits::of(first, other, settings)?;
         let mut factors = [1.0; HYPOTHESES];
         for (h, factor) in factors.iter_mut().enumerate() {
             if both.alone[0][h] > 0.0 {

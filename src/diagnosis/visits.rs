@@ -7,7 +7,7 @@ use super::judgement::Judgement;
 use super::likelihood::unknown_way;
 use super::posterior::{Alone, OfEach};
 use super::settings::Settings;
-use super::stacked::{Bond, GONE, Instruments, Moment, PARTS, Scales, Stacked, WHOLE};
+use super::stacked::{GONE, Instruments, Moment, PARTS, Scales, Stacked, WHOLE};
 use crate::circuit::FeatureVector;
 use crate::error::Error;
 use crate::expected::SoundModel;
@@ -42,19 +42,6 @@ impl Visits {
     /// Errors: those of [`super::judge()`].
     #[inline(never)]
     pub(crate) fn of(before: &Case, after: &Case, settings: &Settings) -> Result<Self, Error> {
-        let same = Instruments::same(&before.readings, &after.readings);
-        Self::bound((before, after), settings, &Bond::Visits(same))
-    }
-
-    /// Two states of one run, stacked: the same fault, day and instruments.
-    ///
-    /// Errors: those of [`super::judge()`].
-    #[inline(never)]
-    pub(super) fn of_run(one: &Case, other: &Case, settings: &Settings) -> Result<Self, Error> {
-        Self::bound((one, other), settings, &Bond::Run)
-    }
-
-    fn bound((before, after): (&Case, &Case), settings: &Settings, bond: &Bond) -> Result<Self, Error> {
         let (first, second) = (alone(before, settings)?, alone(after, settings)?);
         let sound = index(Fault::NoFault);
         let mut joint = [[0.0; PARTS]; HYPOTHESES];
@@ -69,7 +56,8 @@ impl Visits {
             joint,
         };
         if let (Some(read), Some(again)) = (&first.features, &second.features) {
-            visits.stack((before, read), (after, again), bond)?;
+            let same = Instruments::same(&before.readings, &after.readings);
+            visits.stack((before, read), (after, again), &same)?;
         }
         Ok(visits)
     }
@@ -80,7 +68,7 @@ impl Visits {
         &mut self,
         (before, read): (&Case, &FeatureVector),
         (after, again): (&Case, &FeatureVector),
-        bond: &Bond,
+        same: &Instruments,
     ) -> Result<(), Error> {
         let (model, model_after) = (SoundModel::of_case(before)?, SoundModel::of_case(after)?);
         let pages = Pages::of(&before.system);
@@ -92,7 +80,7 @@ impl Visits {
             let visits = Stacked::of(
                 Moment::of(component, read, model.few()),
                 Moment::of(component_after, again, model_after.few()),
-                bond,
+                same,
             );
             let mut add = |h: usize, densities: [f64; PARTS], weight: f64| {
                 for (joint, density) in joint[h].iter_mut().zip(densities) {

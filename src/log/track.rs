@@ -30,6 +30,9 @@ const BEFORE_CYCLES_S: f64 = 20.0;
 const STEP_PA: [f32; 2] = [10e3, 40e3];
 const STEP_RATIO: f32 = 8.0;
 const STEP_BLOCKS: u32 = 6;
+/// So many states at one speed make a restless system, whose further steps are one state. Source: engineering judgement: fan steps and
+/// doors come once or twice.
+const RESTLESS: u8 = 3;
 /// Movement that counts as standing still: low side, high side (Pa), vent (K). Source: engineering judgement, half of what a gauge
 /// or a pocket thermometer tells.
 const STILL: [f32; 3] = [3e3, 10e3, 0.3];
@@ -126,6 +129,9 @@ pub(super) struct Track {
     pub(super) rows: u32,
     pub(super) vent: Curve,
     pub(super) cabin: Curve,
+    /// States that began without another speed, and the lowest mean of a block of the low side, Pa.
+    steps_alone: u8,
+    pub(super) lowest: f32,
     /// Seconds from the stop of the compressor until the two sides were equal.
     pub(super) equal_after: Option<i64>,
 }
@@ -148,12 +154,19 @@ impl Track {
         rows: 0,
         vent: Curve::NEW,
         cabin: Curve::NEW,
+        steps_alone: 0,
+        lowest: f32::INFINITY,
         equal_after: None,
     };
 
     /// Whether samples come often enough to see cycles.
     pub(super) fn sees_cycles(&self) -> bool {
         self.interval <= SEEN_S
+    }
+
+    /// Whether the pressures step again and again at one speed: that is no change of the load, but a system that is not at rest in itself.
+    pub(super) const fn is_restless(&self) -> bool {
+        self.steps_alone >= RESTLESS
     }
 
     /// Whether the compressor is known to stand still.
@@ -190,6 +203,7 @@ impl Track {
         self.cabin.push(second, value(Channel::Cabin));
         if self.is_other_speed(row) {
             self.begin(second);
+            (self.steps_alone, self.lowest) = (0, f32::INFINITY);
         }
         self.equalise(row);
         self.close_block(second);
@@ -284,17 +298,22 @@ impl Track {
             Some((before, began)) if self.steps.is_step(before, sides, 0.5) => {
                 self.begin(began);
                 self.block = Block::new(second);
+                self.steps_alone = self.steps_alone.saturating_add(1);
                 return;
             }
             Some(_) => self.steps.before = None,
             None => {
-                if self.steps.blocks >= STEP_BLOCKS && self.steps.is_step(self.steps.last, sides, 1.0) {
+                if !self.is_restless()
+                    && self.steps.blocks >= STEP_BLOCKS
+                    && self.steps.is_step(self.steps.last, sides, 1.0)
+                {
                     self.steps.before = Some((self.steps.last, block.began));
                     return;
                 }
             }
         }
         self.steps.take(sides);
+        self.lowest = self.lowest.min(sides[0]);
         for (steady, channel) in self.steady.iter_mut().zip(TELLING) {
             let value = means[place(channel)] as f32;
             if !value.is_nan() {
