@@ -73,6 +73,7 @@ pub mod expected;
 pub mod fluid;
 #[cfg(feature = "report")]
 pub mod intake;
+pub mod log;
 pub mod mixture;
 mod names;
 pub mod numerics;
@@ -102,4 +103,6 @@ mod pages {
     mod units {}
     #[doc = include_str!("../docs/blends.md")]
     mod blends {}
+    #[doc = include_str!("../docs/proof.md")]
+    mod proof {}
 }

@@ -5222,3 +5222,386 @@ impl core::fmt::Display for Hole {
         f.write_str(self.id())
     }
 }
+
+/// What a log can hold; readings by the keys of a readings file.
+///
+/// ```
+/// use coldloop::Channel;
+/// assert_eq!(Channel::LowSide.id(), "low_side");
+/// assert_eq!(Channel::from_id("low_side"), Some(Channel::LowSide));
+/// assert_eq!(Channel::from_code(1), Some(Channel::LowSide));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum Channel {
+    /// Low-side pressure, Pa.
+    #[cfg_attr(feature = "serde", serde(rename = "low_side"))]
+    LowSide = 1,
+    /// High-side pressure, Pa.
+    #[cfg_attr(feature = "serde", serde(rename = "high_side"))]
+    HighSide = 2,
+    /// Air at the centre vent, K.
+    #[cfg_attr(feature = "serde", serde(rename = "vent"))]
+    Vent = 3,
+    /// Cabin air, K.
+    #[cfg_attr(feature = "serde", serde(rename = "cabin"))]
+    Cabin = 4,
+    /// Suction line at the compressor, K.
+    #[cfg_attr(feature = "serde", serde(rename = "suction_line"))]
+    SuctionLine = 5,
+    /// Discharge line at the compressor, K.
+    #[cfg_attr(feature = "serde", serde(rename = "discharge_line"))]
+    DischargeLine = 6,
+    /// Liquid line before the expansion device, K.
+    #[cfg_attr(feature = "serde", serde(rename = "liquid_line"))]
+    LiquidLine = 7,
+    /// Line at the condenser outlet, K.
+    #[cfg_attr(feature = "serde", serde(rename = "condenser_outlet"))]
+    CondenserOutlet = 8,
+    /// The vehicle's own high-side transducer, Pa.
+    #[cfg_attr(feature = "serde", serde(rename = "high_side_transducer"))]
+    HighSideTransducer = 9,
+    /// The vehicle's own sensor at the evaporator, K.
+    #[cfg_attr(feature = "serde", serde(rename = "evaporator_sensor"))]
+    EvaporatorSensor = 10,
+    /// Engine speed, revolutions per second.
+    #[cfg_attr(feature = "serde", serde(rename = "engine_speed"))]
+    EngineSpeed = 11,
+    /// Speed of the compressor itself, revolutions per second.
+    #[cfg_attr(feature = "serde", serde(rename = "compressor_speed"))]
+    CompressorSpeed = 12,
+    /// Clutch: 1 engaged, 0 released.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch"))]
+    Clutch = 13,
+}
+
+impl Channel {
+    /// Every member, in the order of the table.
+    pub const ALL: [Channel; 13] = [
+        Channel::LowSide,
+        Channel::HighSide,
+        Channel::Vent,
+        Channel::Cabin,
+        Channel::SuctionLine,
+        Channel::DischargeLine,
+        Channel::LiquidLine,
+        Channel::CondenserOutlet,
+        Channel::HighSideTransducer,
+        Channel::EvaporatorSensor,
+        Channel::EngineSpeed,
+        Channel::CompressorSpeed,
+        Channel::Clutch,
+    ];
+
+    const SPELLINGS: [(Channel, &'static [&'static str]); 13] = [
+        (Channel::LowSide, &["low_side"]),
+        (Channel::HighSide, &["high_side"]),
+        (Channel::Vent, &["vent"]),
+        (Channel::Cabin, &["cabin"]),
+        (Channel::SuctionLine, &["suction_line"]),
+        (Channel::DischargeLine, &["discharge_line"]),
+        (Channel::LiquidLine, &["liquid_line"]),
+        (Channel::CondenserOutlet, &["condenser_outlet"]),
+        (Channel::HighSideTransducer, &["high_side_transducer"]),
+        (Channel::EvaporatorSensor, &["evaporator_sensor"]),
+        (Channel::EngineSpeed, &["engine_speed"]),
+        (Channel::CompressorSpeed, &["compressor_speed"]),
+        (Channel::Clutch, &["clutch"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Channel::LowSide => "Low-side pressure, Pa.",
+            Channel::HighSide => "High-side pressure, Pa.",
+            Channel::Vent => "Air at the centre vent, K.",
+            Channel::Cabin => "Cabin air, K.",
+            Channel::SuctionLine => "Suction line at the compressor, K.",
+            Channel::DischargeLine => "Discharge line at the compressor, K.",
+            Channel::LiquidLine => "Liquid line before the expansion device, K.",
+            Channel::CondenserOutlet => "Line at the condenser outlet, K.",
+            Channel::HighSideTransducer => "The vehicle's own high-side transducer, Pa.",
+            Channel::EvaporatorSensor => "The vehicle's own sensor at the evaporator, K.",
+            Channel::EngineSpeed => "Engine speed, revolutions per second.",
+            Channel::CompressorSpeed => "Speed of the compressor itself, revolutions per second.",
+            Channel::Clutch => "Clutch: 1 engaged, 0 released.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Channel::LowSide),
+            2 => Some(Channel::HighSide),
+            3 => Some(Channel::Vent),
+            4 => Some(Channel::Cabin),
+            5 => Some(Channel::SuctionLine),
+            6 => Some(Channel::DischargeLine),
+            7 => Some(Channel::LiquidLine),
+            8 => Some(Channel::CondenserOutlet),
+            9 => Some(Channel::HighSideTransducer),
+            10 => Some(Channel::EvaporatorSensor),
+            11 => Some(Channel::EngineSpeed),
+            12 => Some(Channel::CompressorSpeed),
+            13 => Some(Channel::Clutch),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Channel {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// In what state the last part of a log is.
+///
+/// ```
+/// use coldloop::LogPhase;
+/// assert_eq!(LogPhase::Empty.id(), "empty");
+/// assert_eq!(LogPhase::from_id("empty"), Some(LogPhase::Empty));
+/// assert_eq!(LogPhase::from_code(1), Some(LogPhase::Empty));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum LogPhase {
+    /// Too little was logged to tell.
+    #[cfg_attr(feature = "serde", serde(rename = "empty"))]
+    Empty = 1,
+    /// Readings still move towards where they settle.
+    #[cfg_attr(feature = "serde", serde(rename = "settling"))]
+    Settling = 2,
+    /// The readings stand still but for noise.
+    #[cfg_attr(feature = "serde", serde(rename = "settled"))]
+    Settled = 3,
+    /// The clutch cycles, and its cycles repeat.
+    #[cfg_attr(feature = "serde", serde(rename = "cycling"))]
+    Cycling = 4,
+    /// The readings swing without a clutch that explains it, and do not repeat.
+    #[cfg_attr(feature = "serde", serde(rename = "irregular"))]
+    Irregular = 5,
+    /// The compressor stands still.
+    #[cfg_attr(feature = "serde", serde(rename = "at-rest"))]
+    AtRest = 6,
+}
+
+impl LogPhase {
+    /// Every member, in the order of the table.
+    pub const ALL: [LogPhase; 6] = [
+        LogPhase::Empty,
+        LogPhase::Settling,
+        LogPhase::Settled,
+        LogPhase::Cycling,
+        LogPhase::Irregular,
+        LogPhase::AtRest,
+    ];
+
+    const SPELLINGS: [(LogPhase, &'static [&'static str]); 6] = [
+        (LogPhase::Empty, &["empty"]),
+        (LogPhase::Settling, &["settling"]),
+        (LogPhase::Settled, &["settled"]),
+        (LogPhase::Cycling, &["cycling"]),
+        (LogPhase::Irregular, &["irregular"]),
+        (LogPhase::AtRest, &["at-rest"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            LogPhase::Empty => "Too little was logged to tell.",
+            LogPhase::Settling => "Readings still move towards where they settle.",
+            LogPhase::Settled => "The readings stand still but for noise.",
+            LogPhase::Cycling => "The clutch cycles, and its cycles repeat.",
+            LogPhase::Irregular => "The readings swing without a clutch that explains it, and do not repeat.",
+            LogPhase::AtRest => "The compressor stands still.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(LogPhase::Empty),
+            2 => Some(LogPhase::Settling),
+            3 => Some(LogPhase::Settled),
+            4 => Some(LogPhase::Cycling),
+            5 => Some(LogPhase::Irregular),
+            6 => Some(LogPhase::AtRest),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for LogPhase {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// What of a log was refused, ignored or doubted; each is counted.
+///
+/// ```
+/// use coldloop::LogNote;
+/// assert_eq!(LogNote::TimeNotFinite.id(), "time-not-finite");
+/// assert_eq!(LogNote::from_id("time-not-finite"), Some(LogNote::TimeNotFinite));
+/// assert_eq!(LogNote::from_code(1), Some(LogNote::TimeNotFinite));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum LogNote {
+    /// A sample without a finite time, refused.
+    #[cfg_attr(feature = "serde", serde(rename = "time-not-finite"))]
+    TimeNotFinite = 1,
+    /// A sample more than 30 s older than the newest, refused.
+    #[cfg_attr(feature = "serde", serde(rename = "too-late"))]
+    TooLate = 2,
+    /// The clock jumped: what follows counts as a new stretch of the log.
+    #[cfg_attr(feature = "serde", serde(rename = "clock-jumped"))]
+    ClockJumped = 3,
+    /// An infinite value, refused.
+    #[cfg_attr(feature = "serde", serde(rename = "not-finite"))]
+    NotFinite = 4,
+    /// A value that the quantity cannot have, refused.
+    #[cfg_attr(feature = "serde", serde(rename = "out-of-range"))]
+    OutOfRange = 5,
+    /// A sample with the time of the one before it, averaged with it.
+    #[cfg_attr(feature = "serde", serde(rename = "repeated-time"))]
+    RepeatedTime = 6,
+    /// A second without a value of a channel that had one before.
+    #[cfg_attr(feature = "serde", serde(rename = "dropout"))]
+    Dropout = 7,
+    /// A second without any sample.
+    #[cfg_attr(feature = "serde", serde(rename = "gap"))]
+    Gap = 8,
+    /// A value far from both its neighbours, ignored.
+    #[cfg_attr(feature = "serde", serde(rename = "spike"))]
+    Spike = 9,
+    /// A second in which a channel repeated the same value for more than a minute while others moved; ignored.
+    #[cfg_attr(feature = "serde", serde(rename = "stuck"))]
+    Stuck = 10,
+    /// A second in which a channel stood in another unit than before; ignored.
+    #[cfg_attr(feature = "serde", serde(rename = "unit-step"))]
+    UnitStep = 11,
+}
+
+impl LogNote {
+    /// Every member, in the order of the table.
+    pub const ALL: [LogNote; 11] = [
+        LogNote::TimeNotFinite,
+        LogNote::TooLate,
+        LogNote::ClockJumped,
+        LogNote::NotFinite,
+        LogNote::OutOfRange,
+        LogNote::RepeatedTime,
+        LogNote::Dropout,
+        LogNote::Gap,
+        LogNote::Spike,
+        LogNote::Stuck,
+        LogNote::UnitStep,
+    ];
+
+    const SPELLINGS: [(LogNote, &'static [&'static str]); 11] = [
+        (LogNote::TimeNotFinite, &["time-not-finite"]),
+        (LogNote::TooLate, &["too-late"]),
+        (LogNote::ClockJumped, &["clock-jumped"]),
+        (LogNote::NotFinite, &["not-finite"]),
+        (LogNote::OutOfRange, &["out-of-range"]),
+        (LogNote::RepeatedTime, &["repeated-time"]),
+        (LogNote::Dropout, &["dropout"]),
+        (LogNote::Gap, &["gap"]),
+        (LogNote::Spike, &["spike"]),
+        (LogNote::Stuck, &["stuck"]),
+        (LogNote::UnitStep, &["unit-step"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            LogNote::TimeNotFinite => "A sample without a finite time, refused.",
+            LogNote::TooLate => "A sample more than 30 s older than the newest, refused.",
+            LogNote::ClockJumped => "The clock jumped: what follows counts as a new stretch of the log.",
+            LogNote::NotFinite => "An infinite value, refused.",
+            LogNote::OutOfRange => "A value that the quantity cannot have, refused.",
+            LogNote::RepeatedTime => "A sample with the time of the one before it, averaged with it.",
+            LogNote::Dropout => "A second without a value of a channel that had one before.",
+            LogNote::Gap => "A second without any sample.",
+            LogNote::Spike => "A value far from both its neighbours, ignored.",
+            LogNote::Stuck => {
+                "A second in which a channel repeated the same value for more than a minute while others moved; ignored."
+            }
+            LogNote::UnitStep => "A second in which a channel stood in another unit than before; ignored.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(LogNote::TimeNotFinite),
+            2 => Some(LogNote::TooLate),
+            3 => Some(LogNote::ClockJumped),
+            4 => Some(LogNote::NotFinite),
+            5 => Some(LogNote::OutOfRange),
+            6 => Some(LogNote::RepeatedTime),
+            7 => Some(LogNote::Dropout),
+            8 => Some(LogNote::Gap),
+            9 => Some(LogNote::Spike),
+            10 => Some(LogNote::Stuck),
+            11 => Some(LogNote::UnitStep),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for LogNote {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}

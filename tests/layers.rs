@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The floors of the house from the ground up. A room may name the rooms on the floors below it.
-const FLOORS: [&[&str]; 17] = [
+const FLOORS: [&[&str]; 18] = [
     &["names"],
     &["error"],
     &["range"],
@@ -22,7 +22,8 @@ const FLOORS: [&[&str]; 17] = [
     &["circuit", "air"],
     &["vehicle"],
     &["expected"],
-    &["diagnosis", "log"],
+    &["log"],
+    &["diagnosis"],
     &["proof"],
     &["intake"],
     &["evaluate"],

@@ -3,7 +3,8 @@
 #![allow(clippy::unwrap_used)]
 
 use approx::assert_relative_eq;
-use coldloop::diagnosis::{Counts, Observations, Settings};
+use coldloop::circuit::Observations;
+use coldloop::diagnosis::{Counts, Settings};
 use coldloop::{ErrorKind, Fault, Observation};
 
 const OIL: Observation = Observation::OilTraces;

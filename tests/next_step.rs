@@ -3,10 +3,9 @@
 #![cfg(feature = "report")]
 #![allow(clippy::unwrap_used)]
 
-use coldloop::circuit::{Gauge, Reading, Readings};
+use coldloop::circuit::{Gauge, Observations, Reading, Readings};
 use coldloop::diagnosis::{
-    Action, Case, Cost, Diagnosis, Judgement, Observations, Plan, Settings, can_check, diagnose, judge, questions,
-    repair,
+    Action, Case, Cost, Diagnosis, Judgement, Plan, Settings, can_check, diagnose, judge, questions, repair,
 };
 use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};

@@ -5,6 +5,7 @@ mod estimate;
 mod features;
 mod figures;
 mod instrument;
+mod observations;
 mod purity;
 mod readings;
 
@@ -13,5 +14,7 @@ pub use derived::{Derived, dew_temperature, subcooling, superheat};
 pub use estimate::Estimate;
 pub use features::FeatureVector;
 pub use instrument::Gauge;
+pub use observations::Observations;
+pub(crate) use observations::place;
 pub use purity::{AtRest, at_rest};
 pub use readings::{Reading, Readings};

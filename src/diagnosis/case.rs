@@ -1,7 +1,6 @@
 //! What is known of a vehicle.
 
-use super::looks::Observations;
-use crate::circuit::Readings;
+use crate::circuit::{Observations, Readings};
 use crate::error::Error;
 use crate::expected::{OwnVehicle, PressureTable};
 use crate::names::{ErrorKind, Observation, Quantity};

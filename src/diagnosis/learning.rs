@@ -6,8 +6,9 @@
 //! (from memory).
 
 use super::faults::index;
-use super::looks::{CHANCE, Observations, implied, place};
+use super::looks::{CHANCE, implied};
 use super::settings::Settings;
+use crate::circuit::{Observations, place};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Observation, Quantity};
 use crate::range::Range;
@@ -32,7 +33,8 @@ const CAUSES: usize = Fault::ALL.len() + 1;
 /// those of all vehicles of the shop together; a shop with two very different fleets keeps two counts.
 ///
 /// ```
-/// use coldloop::diagnosis::{Counts, Observations, Settings};
+/// use coldloop::circuit::Observations;
+/// use coldloop::diagnosis::{Counts, Settings};
 /// use coldloop::{Fault, Observation};
 /// let mut counts = Counts::default();
 /// let seen = Observations::NONE.with(Observation::OilTraces, true);

@@ -3,55 +3,11 @@
 use super::check_table::{EXCLUSIVE, OBSERVATIONS, SHARED};
 use super::faults::{HYPOTHESES, index};
 use super::list::List;
+use crate::circuit::{Observations, place};
 use crate::error::Error;
 use crate::names::{Fault, Observation, Quantity};
 use crate::numerics::{exp_all, ln_all};
 use crate::range::Range;
-
-/// Answers to yes-or-no questions; what was not looked at has none.
-///
-/// ```
-/// use coldloop::{Observation, diagnosis::Observations};
-/// let seen = Observations::NONE.with(Observation::ClutchEngaged, true);
-/// assert_eq!(seen.answer(Observation::ClutchEngaged), Some(true));
-/// assert_eq!(seen.answer(Observation::OilTraces), None);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Observations {
-    answers: [Option<bool>; Observation::ALL.len()],
-}
-
-impl Observations {
-    /// Nothing was looked at.
-    pub const NONE: Self = Self {
-        answers: [None; Observation::ALL.len()],
-    };
-
-    /// The same with one answer more, or changed.
-    pub const fn with(mut self, observation: Observation, answer: bool) -> Self {
-        self.answers[place(observation)] = Some(answer);
-        self
-    }
-
-    /// The answer, where there is one.
-    pub const fn answer(&self, observation: Observation) -> Option<bool> {
-        self.answers[place(observation)]
-    }
-
-    /// The observations that have an answer, in the order of the vocabulary.
-    pub fn answered(&self) -> impl Iterator<Item = (Observation, bool)> + '_ {
-        Observation::ALL
-            .into_iter()
-            .zip(self.answers)
-            .filter_map(|(observation, answer)| Some((observation, answer?)))
-    }
-}
-
-impl Default for Observations {
-    fn default() -> Self {
-        Self::NONE
-    }
-}
 
 /// A chance of 0 or 1 is never known: one wrong answer could not be outweighed by any number of right ones.
 pub(super) const CHANCE: Range = Range::new(Quantity::Probability, 0.001, 0.999);
@@ -66,11 +22,6 @@ const fn mistaken(observation: Observation) -> f64 {
     } else {
         0.05
     }
-}
-
-/// The place of an observation in arrays over the vocabulary; codes count from one.
-pub(super) const fn place(observation: Observation) -> usize {
-    observation.code() as usize - 1
 }
 
 /// How likely the answer "yes" is to every question under every fault.

@@ -42,6 +42,7 @@ mod rows;
 mod scene;
 mod settings;
 mod stacked;
+mod states;
 mod strays;
 #[cfg(test)]
 mod tally;
@@ -61,13 +62,14 @@ pub use judgement::{Judgement, Reasons};
 pub use learning::Counts;
 pub use limits::{HighSide, Stop};
 pub use list::List;
-pub use looks::{Looks, Observations};
+pub use looks::Looks;
 pub(crate) use posterior::OfEach;
 pub use prices::{Cost, Prices};
 pub use rest::Resting;
 pub use rows::Repair;
 pub use settings::{Settings, Stakes};
 pub(crate) use stacked::{GONE, LEFT, PARTS, WHOLE};
+pub use states::judge_states;
 pub(crate) use visits::{Visits, hypothesis};
 
 use crate::error::Error;

@@ -13,11 +13,11 @@ use super::faults::{HYPOTHESES, NONE, Priors, index};
 use super::features::{self, FEATURES, FIGURE_OF, place};
 use super::likelihood::{Grounds, unknown_way};
 use super::list::List;
-use super::looks::{Looks, Observations, Sights, sights};
+use super::looks::{Looks, Sights, sights};
 use super::rest;
 use super::scene::Scene;
 use super::settings::Settings;
-use crate::circuit::{Estimate, FeatureVector};
+use crate::circuit::{Estimate, FeatureVector, Observations};
 use crate::names::{Fault, Feature, MixUp, Observation};
 
 /// What is less likely than this changes no prediction.

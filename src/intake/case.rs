@@ -5,8 +5,8 @@ use super::mistakes::Refused;
 use super::own_readings::own_readings;
 use super::own_table::own_table;
 use super::tree::{Entry, Table};
-use crate::circuit::{Gauge, Reading, Readings};
-use crate::diagnosis::{Case, Observations};
+use crate::circuit::{Gauge, Observations, Reading, Readings};
+use crate::diagnosis::Case;
 use crate::error::Error;
 use crate::names::Thermometer;
 use crate::names::{

@@ -4,8 +4,8 @@
 #[path = "../../examples/evaluate_diagnosis/draws.rs"]
 mod draws;
 
-use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Looks, Observations, Settings, diagnose};
+use coldloop::circuit::{Gauge, Observations, Reading, Readings};
+use coldloop::diagnosis::{Case, Looks, Settings, diagnose};
 use coldloop::expected::OwnVehicle;
 use coldloop::intake::{cases_of, confirmed_from_json};
 use coldloop::units::{GaugePressure, Pressure};

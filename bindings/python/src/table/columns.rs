@@ -4,8 +4,8 @@
 //! unit is what may stand in the text of that entry, with underscores for spaces and strokes. A column of words is
 //! called after its entry alone, and `low_side_instrument` names a gauge or a thermometer.
 
-use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Observations};
+use coldloop::circuit::{Gauge, Observations, Reading, Readings};
+use coldloop::diagnosis::Case;
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, text};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{

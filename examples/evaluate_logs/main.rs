@@ -1,0 +1,91 @@
+//! How a log is judged while it runs: how often the verdict changes, how often the truth is among the first three, how often a sound
+//! vehicle is named faulty; beside the same log typed in by hand as the medians of its last two minutes.
+//!
+//! `cargo run --release --example evaluate_logs -- FOLDER` takes a folder with `index.jsonl` and a CSV for each log. A line of the
+//! index has `id`, `system`, `conditions`, and, for the score alone, `truth` and `speeds_rpm`.
+
+mod medians;
+mod score;
+
+use coldloop::Channel;
+use coldloop::diagnosis::{Case, Judgement, Settings, judge, judge_states};
+use coldloop::intake::{LogColumns, case_from_json};
+use coldloop::log::{Instruments, Recorder, Sample};
+use score::{Score, Told};
+use std::error::Error;
+use std::path::Path;
+
+/// Seconds between two looks at the verdict.
+const LOOK_S: f64 = 5.0;
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let folder = std::env::args().nth(1).ok_or("which folder?")?;
+    let verbose = std::env::args().any(|argument| argument == "--each");
+    let index = std::fs::read_to_string(Path::new(&folder).join("index.jsonl"))?;
+    let mut score = Score::default();
+    for line in index.lines() {
+        let entry = score::Entry::of(line)?;
+        let case = case_from_json(&entry.case)?;
+        let (samples, instruments) = samples(&Path::new(&folder).join(format!("{}.csv", entry.id)))?;
+        let told = follow(&case, &samples, &instruments)?;
+        let by_hand = judge(&medians::case(&case, &samples, entry.changes), &Settings::default())?;
+        let line = score.add(&entry, &told, &by_hand);
+        if verbose {
+            println!("{line}");
+        }
+    }
+    println!("{score}");
+    Ok(())
+}
+
+/// The verdicts while the log runs.
+fn follow(case: &Case, samples: &[Sample], instruments: &Instruments) -> Result<Vec<Told>, Box<dyn Error>> {
+    let (mut recorder, mut told, mut next_s) = (Recorder::new(), Vec::new(), LOOK_S);
+    for (at, sample) in samples.iter().enumerate() {
+        recorder.push(sample);
+        if sample.time_s >= next_s || at + 1 == samples.len() {
+            next_s = sample.time_s + LOOK_S;
+            if let Some(judgement) = now(case, &recorder, instruments)? {
+                told.push(Told::of(sample.time_s, &judgement));
+            }
+        }
+    }
+    Ok(told)
+}
+
+/// What the log says so far.
+fn now(case: &Case, recorder: &Recorder, instruments: &Instruments) -> Result<Option<Judgement>, Box<dyn Error>> {
+    let summary = recorder.summary();
+    let mut cases: Vec<Case> = Vec::new();
+    for state in summary.judged() {
+        cases.push(Case {
+            conditions: state.conditions(&case.conditions),
+            readings: state.readings(instruments),
+            ..*case
+        });
+    }
+    let Some(first) = cases.first_mut() else {
+        return Ok(None);
+    };
+    first.observations = summary.observations();
+    Ok(Some(judge_states(&cases, &Settings::default())?))
+}
+
+fn samples(path: &Path) -> Result<(Vec<Sample>, Instruments), Box<dyn Error>> {
+    let mut reader = csv::Reader::from_path(path)?;
+    let columns = LogColumns::from_header(reader.headers()?.iter())?;
+    let mut samples = Vec::new();
+    for row in reader.records() {
+        samples.push(columns.sample(row?.iter())?);
+    }
+    let instruments = Instruments {
+        datum: columns.datum(),
+        ..Instruments::default()
+    };
+    Ok((samples, instruments))
+}
+
+/// Whether a sample has a value of this channel.
+fn value(sample: &Sample, channel: Channel) -> Option<f64> {
+    sample.value(channel)
+}

@@ -1,0 +1,73 @@
+//! Several states of one vehicle in one run: the same fault at several speeds and loads.
+
+use super::case::Case;
+use super::faults::HYPOTHESES;
+use super::judgement::Judgement;
+use super::settings::Settings;
+use super::stacked::WHOLE;
+use super::visits::Visits;
+use crate::error::Error;
+use crate::names::{ErrorKind, Quantity};
+
+/// What is believed of one vehicle whose readings were taken in several states of one run, at idle and at speed for instance.
+///
+/// The answer is that of the first state, whose prior is what the other ones leave: prior times the density of each other state given
+/// the first, under the same fault at the same severity, by the joint density that also serves two visits (log loss on logs of an
+/// independent simulator: what lasts and what passes between two states of one run is no other than between two visits). Further states
+/// are taken as independent of each other given the first. Reasons call the sum of it the prior. With one state it is
+/// [`judge`](super::judge()).
+///
+/// Errors: `Missing` without a state; as [`judge`](super::judge()).
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading, Readings};
+/// use coldloop::diagnosis::{Case, Settings, judge, judge_states};
+/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Fault, Refrigerant};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let state = |hz: f64, low: f64, high: f64| {
+///     let conditions = Conditions {
+///         engine_speed_hz: Some(hz),
+///         ..Conditions::new(celsius(29.0), Surroundings::SEA_LEVEL)
+///     };
+///     let readings = Readings {
+///         low_side: Some(Reading::pressure(GaugePressure::from_pa(low), Gauge::DIGITAL)),
+///         high_side: Some(Reading::pressure(GaugePressure::from_pa(high), Gauge::DIGITAL)),
+///         ..Readings::default()
+///     };
+///     Case::new(system, conditions, readings)
+/// };
+/// // Little pressure difference at idle, and only a little more at speed.
+/// let (idle, speed) = (state(13.0, 390e3, 850e3), state(35.0, 330e3, 1_000e3));
+/// let settings = Settings::default();
+/// let both = judge_states(&[idle, speed], &settings)?;
+/// assert_eq!(both.faults()[0].fault, Fault::WornCompressor);
+/// assert!(both.faults()[0].probability > judge(&idle, &settings)?.faults()[0].probability);
+/// assert!(judge_states(&[], &settings).is_err());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+#[inline(never)]
+pub fn judge_states(states: &[Case], settings: &Settings) -> Result<Judgement, Error> {
+    let Some((first, others)) = states.split_first() else {
+        return Err(Error::of(ErrorKind::Missing, Quantity::Rows));
+    };
+    settings.check()?;
+    let mut priors = settings.priors();
+    for other in others {
+        let both = Visits::of(first, other, settings)?;
+        let mut factors = [1.0; HYPOTHESES];
+        for (h, factor) in factors.iter_mut().enumerate() {
+            if both.alone[0][h] > 0.0 {
+                *factor = both.seen[1][h] * both.joint[h][WHOLE] / both.alone[0][h];
+            }
+        }
+        let largest = factors
+            .iter()
+            .fold(f64::MIN_POSITIVE, |one, other| f64::max(one, *other));
+        for (prior, factor) in priors.iter_mut().zip(factors) {
+            *prior *= factor / largest;
+        }
+    }
+    Judgement::of(first, settings, &priors)
+}

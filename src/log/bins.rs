@@ -1,0 +1,112 @@
+//! The last half minute in bins of one second, so that late samples still find their place.
+
+use super::sample::CHANNELS;
+
+/// How late a sample may come, in bins of one second.
+pub(super) const LATE: i64 = 30;
+/// Bins that are kept: those that a late sample may still reach, and the newest.
+const BINS: usize = 32;
+
+/// The means of one second; NaN for a channel without a value.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Row {
+    /// Seconds since the start of the log.
+    pub(super) second: i64,
+    pub(super) values: [f32; CHANNELS],
+}
+
+impl Row {
+    pub(super) fn is_empty(&self) -> bool {
+        self.values.iter().all(|value| value.is_nan())
+    }
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Bin {
+    sums: [f32; CHANNELS],
+    counts: [u16; CHANNELS],
+}
+
+impl Bin {
+    const EMPTY: Self = Self {
+        sums: [0.0; CHANNELS],
+        counts: [0; CHANNELS],
+    };
+
+    fn row(&self, second: i64) -> Row {
+        let mean = |at: usize| {
+            let count = self.counts[at];
+            if count == 0 {
+                f32::NAN
+            } else {
+                self.sums[at] / f32::from(count)
+            }
+        };
+        Row {
+            second,
+            values: core::array::from_fn(mean),
+        }
+    }
+}
+
+/// A ring of bins: seconds from `first` to `first + BINS`.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Bins {
+    first: i64,
+    bins: [Bin; BINS],
+}
+
+impl Bins {
+    pub(super) const EMPTY: Self = Self {
+        first: 0,
+        bins: [Bin::EMPTY; BINS],
+    };
+
+    fn place(second: i64) -> usize {
+        usize::try_from(second.rem_euclid(BINS as i64)).unwrap_or(0)
+    }
+
+    /// The oldest second that is still kept.
+    pub(super) const fn first(&self) -> i64 {
+        self.first
+    }
+
+    /// Whether a second is kept.
+    const fn holds(&self, second: i64) -> bool {
+        second >= self.first && second < self.first + BINS as i64
+    }
+
+    /// Starts anew at a second, all bins empty.
+    pub(super) const fn restart(&mut self, second: i64) {
+        *self = Self {
+            first: second,
+            bins: [Bin::EMPTY; BINS],
+        };
+    }
+
+    /// Adds a value to a second that is kept.
+    pub(super) fn add(&mut self, second: i64, channel: usize, value: f64) {
+        let bin = &mut self.bins[Self::place(second)];
+        if bin.counts[channel] < u16::MAX {
+            bin.sums[channel] += value as f32;
+            bin.counts[channel] += 1;
+        }
+    }
+
+    /// The means of a second; empty when it is not kept.
+    pub(super) fn row(&self, second: i64) -> Row {
+        if self.holds(second) {
+            self.bins[Self::place(second)].row(second)
+        } else {
+            Bin::EMPTY.row(second)
+        }
+    }
+
+    /// Takes the oldest second out.
+    pub(super) fn pop(&mut self) -> Row {
+        let row = self.row(self.first);
+        self.bins[Self::place(self.first)] = Bin::EMPTY;
+        self.first += 1;
+        row
+    }
+}

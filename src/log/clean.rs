@@ -1,0 +1,122 @@
+//! Values that no vehicle shows: spikes, sensors that stick, and channels that change their unit.
+
+use super::bins::Row;
+use super::notes::Counts;
+use super::sample::{CHANNELS, Kind, kind};
+use crate::names::{Channel, LogNote};
+
+/// How far a value must lie from both its neighbours, in its unit, and by how many times their own difference, to be a spike.
+/// Source: engineering judgement: a clutch moves a pressure by less within a second.
+const fn spike(kind: Kind) -> f32 {
+    match kind {
+        Kind::LowPressure => 150e3,
+        Kind::HighPressure => 400e3,
+        Kind::Temperature => 8.0,
+        Kind::Speed => 10.0,
+        Kind::Clutch => f32::INFINITY,
+    }
+}
+const SPIKE_RATIO: f32 = 4.0;
+
+/// Seconds of one and the same value after which a sensor that had moved sticks.
+const STICKS_S: u16 = 60;
+/// From this share of seconds with another value on a sensor moves. Source: engineering judgement: one that tells whole degrees stands
+/// still most of the time.
+const MOVES: f32 = 0.5;
+
+/// Ratios of units that one pressure is written in: psi and kPa, bar and kPa, psi and bar.
+const RATIOS: [f32; 3] = [6.894_757, 100.0, 14.503_774];
+/// How near a step comes to such a ratio, and how large it is at least.
+const NEAR: f32 = 0.04;
+const STEP_PA: f32 = 100e3;
+const STEP_K: f32 = 10.0;
+/// Seconds after which a step counts as real.
+const REAL_S: u16 = 120;
+
+/// What is remembered of one channel.
+#[derive(Clone, Copy, Debug)]
+struct Memory {
+    last: f32,
+    same: u16,
+    moves: f32,
+    /// Seconds in another unit, and the last value in the right one.
+    foreign: u16,
+}
+
+/// Cleans second after second.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Cleaner([Memory; CHANNELS]);
+
+impl Cleaner {
+    pub(super) const NEW: Self = Self(
+        [Memory {
+            last: f32::NAN,
+            same: 0,
+            moves: 0.0,
+            foreign: 0,
+        }; CHANNELS],
+    );
+
+    /// The row without what no vehicle shows; `next` is the following value of a channel, NaN where none is known.
+    pub(super) fn clean(&mut self, mut row: Row, next: impl Fn(usize) -> f32, notes: &mut Counts) -> Row {
+        for ((value, memory), channel) in row.values.iter_mut().zip(&mut self.0).zip(Channel::ALL) {
+            let kind = kind(channel);
+            if value.is_nan() {
+                if !memory.last.is_nan() {
+                    notes.add(LogNote::Dropout, 1);
+                }
+                continue;
+            }
+            let next = next(channel.code() as usize - 1);
+            if let Some(note) = memory.doubt(*value, next, kind) {
+                notes.add(note, 1);
+                *value = f32::NAN;
+            }
+        }
+        row
+    }
+}
+
+impl Memory {
+    /// Why a value is not taken.
+    fn doubt(&mut self, value: f32, next: f32, kind: Kind) -> Option<LogNote> {
+        let (step, on) = (value - self.last, next - value);
+        let least = spike(kind).max(SPIKE_RATIO * (next - self.last).abs());
+        if step.abs() > least && on.abs() > least && step * on < 0.0 {
+            return Some(LogNote::Spike);
+        }
+        if self.foreign < REAL_S && is_other_unit(self.last, value, kind) {
+            self.foreign += 1;
+            return Some(LogNote::UnitStep);
+        }
+        self.foreign = 0;
+        let moved = value.to_bits() != self.last.to_bits();
+        self.same = if moved { 0 } else { self.same.saturating_add(1) };
+        if self.same < STICKS_S {
+            // While it sticks, how it moved before is kept.
+            if self.same <= 1 {
+                self.moves += 0.05 * (f32::from(u8::from(moved)) - self.moves);
+            }
+        } else if self.moves > MOVES && kind != Kind::Clutch {
+            return Some(LogNote::Stuck);
+        }
+        self.last = value;
+        None
+    }
+}
+
+/// Whether a value is the one before it in another unit.
+fn is_other_unit(before: f32, value: f32, kind: Kind) -> bool {
+    match kind {
+        Kind::LowPressure | Kind::HighPressure => {
+            let (small, large) = (before.abs().min(value.abs()), before.abs().max(value.abs()));
+            large - small > STEP_PA && RATIOS.iter().any(|ratio| (large / small / ratio - 1.0).abs() < NEAR)
+        }
+        Kind::Temperature => {
+            let fahrenheit = |kelvin: f32| 1.8 * (kelvin - 273.15) + 32.0 + 273.15;
+            let near = |one: f32, other: f32| (fahrenheit(one) - other).abs() < 2.0;
+            (value - before).abs() > STEP_K && (near(before, value) || near(value, before))
+        }
+        Kind::Speed | Kind::Clutch => false,
+    }
+}

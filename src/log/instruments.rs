@@ -1,0 +1,67 @@
+//! What a log was read with.
+
+use crate::circuit::{Estimate, Gauge, Reading};
+use crate::names::Thermometer;
+use crate::units::{AbsolutePressure, GaugePressure, Pressure, Temperature, kelvins};
+
+/// From what a log counts its pressures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Datum {
+    /// The surrounding air.
+    Gauge,
+    /// Vacuum.
+    Absolute,
+}
+
+/// The instruments of a log.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Instruments {
+    /// From what the pressures count.
+    pub datum: Datum,
+    /// The low side's gauge.
+    pub low_side: Gauge,
+    /// The high side's gauge.
+    pub high_side: Gauge,
+    /// The vehicle's own transducer.
+    pub transducer: Gauge,
+    /// The thermometers of vent, cabin and evaporator.
+    pub air: Thermometer,
+    /// The thermometers of the lines.
+    pub lines: Thermometer,
+}
+
+impl Default for Instruments {
+    /// An electronic manifold that counts from the surrounding air, a thermometer in the vent, thermocouples on the lines.
+    fn default() -> Self {
+        Self {
+            datum: Datum::Gauge,
+            low_side: Gauge::DIGITAL,
+            high_side: Gauge::DIGITAL,
+            transducer: Gauge::TRANSDUCER,
+            air: Thermometer::PocketDigital,
+            lines: Thermometer::ClampThermocouple,
+        }
+    }
+}
+
+impl Instruments {
+    pub(super) fn pressure(&self, mean: Estimate, gauge: Gauge) -> Reading<Pressure> {
+        let value: Pressure = match self.datum {
+            Datum::Gauge => GaugePressure::from_pa(mean.value).into(),
+            Datum::Absolute => AbsolutePressure::from_pa(mean.value).into(),
+        };
+        with(Reading::pressure(value, gauge), mean)
+    }
+
+    pub(super) fn temperature(&self, mean: Estimate, thermometer: Thermometer) -> Reading<Temperature> {
+        with(Reading::temperature(kelvins(mean.value), thermometer), mean)
+    }
+}
+
+/// The uncertainty of the instrument beside that of what was seen.
+fn with<Q>(reading: Reading<Q>, mean: Estimate) -> Reading<Q> {
+    Reading {
+        standard_uncertainty: libm::hypot(reading.standard_uncertainty, mean.standard_uncertainty),
+        ..reading
+    }
+}

@@ -1,0 +1,316 @@
+//! What a log says: states, readings with what they are worth, observations, and what is not known yet.
+
+use super::curve::Fall;
+use super::instruments::Instruments;
+use super::notes::Counts;
+use super::state::State;
+use super::track::{STATES, Track};
+use crate::circuit::{Estimate, Observations, Reading, Readings};
+use crate::names::{Channel, LogPhase, Observation};
+use crate::vehicle::Conditions;
+
+/// Seconds of a state from which on it is judged. Source: engineering judgement: six blocks.
+const JUDGED_S: f64 = 60.0;
+/// Seconds of a state after which nothing more is waited for, and cycles of one. Source: makers' procedures ask for five minutes at a
+/// steady speed (published), and cycles are counted over three minutes (common practice).
+const ENOUGH_S: f64 = 180.0;
+const ENOUGH_CYCLES: u32 = 3;
+/// Cycles whose length scatters by more than this share of it do not repeat. Source: engineering judgement.
+const IRREGULAR: f64 = 0.35;
+/// A low side that falls below this comes near vacuum, Pa above the surrounding air. Source: as the observation's own wording.
+const NEAR_VACUUM_PA: f64 = 20e3;
+/// A clutch that is commanded for this share of the time, and a high side this many times the low one, make an engaged compressor.
+const ENGAGED: f64 = 0.97;
+const PUMPS: f64 = 2.0;
+/// Sides that are equal this soon after the stop equalise quickly, s. Source: the observation's own wording.
+const QUICKLY_S: f64 = 120.0;
+
+/// What a log says so far.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Summary {
+    /// How its last part stands.
+    pub phase: LogPhase,
+    /// Length of the log, s.
+    pub elapsed_s: f64,
+    /// How much longer the present state should last before more is told, s; zero when it has lasted long enough.
+    pub wait_s: f64,
+    /// How the vent came down, and the cabin.
+    pub vent: Option<Fall>,
+    /// How the cabin's air came down.
+    pub cabin: Option<Fall>,
+    /// What was refused, ignored or doubted.
+    pub notes: Counts,
+    /// Seconds after the compressor's stop until both sides were equal.
+    pub equal_after_s: Option<f64>,
+    /// The lowest low side of a restless system, Pa as logged.
+    restless_low_pa: Option<f64>,
+    states: [LogState; STATES],
+    count: usize,
+}
+
+impl Summary {
+    pub(super) fn of(track: &Track, notes: Counts, newest_s: f64) -> Self {
+        let now = LogState::of(&track.now, track.sees_cycles());
+        let mut summary = Self {
+            phase: phase(track, &now),
+            elapsed_s: newest_s,
+            wait_s: wait_s(track, &now),
+            vent: track.vent.fall(),
+            cabin: track.cabin.fall(),
+            notes,
+            equal_after_s: track.equal_after.map(|seconds| seconds as f64),
+            restless_low_pa: track.is_restless().then_some(f64::from(track.lowest)),
+            states: [now; STATES],
+            count: 0,
+        };
+        // At most one less than there is room for, and the present one.
+        for state in track.earlier.iter().flatten() {
+            summary.states[summary.count] = LogState::of(state, track.sees_cycles());
+            summary.count += 1;
+        }
+        summary.states[..summary.count].sort_unstable_by(|one, other| one.began_s().total_cmp(&other.began_s()));
+        if track.rows > 0 {
+            summary.states[summary.count] = now;
+            summary.count += 1;
+        }
+        summary
+    }
+
+    /// The states of the log in the order of time; the present one last.
+    pub fn states(&self) -> &[LogState] {
+        &self.states[..self.count]
+    }
+
+    /// The states that lasted long enough to be judged, the one that is known best first.
+    pub fn judged(&self) -> impl Iterator<Item = &LogState> {
+        let long = |state: &&LogState| state.seconds() >= JUDGED_S && !state.is_at_rest();
+        let best = self.states().iter().filter(long).max_by(|one, other| {
+            let seconds = |state: &LogState| state.seconds();
+            seconds(one).total_cmp(&seconds(other))
+        });
+        let others = self.states().iter().filter(long);
+        let others = others.filter(move |state| best.is_some_and(|best| !core::ptr::eq(best, *state)));
+        best.into_iter().chain(others)
+    }
+
+    /// What follows from the trace beside the readings.
+    ///
+    /// The clutch is engaged where it is commanded all the time and the sides stand apart; both sides are equal soon after a stop, or
+    /// not; cooling comes and goes where the low side swings without a pattern and falls near vacuum.
+    pub fn observations(&self) -> Observations {
+        let mut seen = Observations::NONE;
+        if let Some(state) = self.judged().next() {
+            if state.is_driven() {
+                seen = seen.with(Observation::ClutchEngaged, true);
+            }
+            if let Some(swing) = state.swing()
+                && !swing.repeats
+                && swing.cut_out_pa < NEAR_VACUUM_PA
+            {
+                seen = seen.with(Observation::CoolingComesAndGoes, true);
+            }
+            if self.restless_low_pa.is_some_and(|low_pa| low_pa < NEAR_VACUUM_PA) {
+                seen = seen.with(Observation::CoolingComesAndGoes, true);
+            }
+        }
+        if let Some(seconds) = self.equal_after_s {
+            seen = seen.with(Observation::SidesEqualiseQuickly, seconds < QUICKLY_S);
+        }
+        seen
+    }
+}
+
+/// How the present state stands.
+fn phase(track: &Track, now: &LogState) -> LogPhase {
+    if track.rows == 0 || now.state.seconds <= 0.0 {
+        LogPhase::Empty
+    } else if track.is_at_rest() {
+        LogPhase::AtRest
+    } else if now.state.cycling {
+        match now.swing() {
+            Some(swing) if swing.repeats => LogPhase::Cycling,
+            Some(_) if now.state.cycles.count >= ENOUGH_CYCLES => LogPhase::Irregular,
+            Some(_) | None => LogPhase::Settling,
+        }
+    } else if track.is_settled() {
+        LogPhase::Settled
+    } else if track.is_restless() {
+        LogPhase::Irregular
+    } else {
+        LogPhase::Settling
+    }
+}
+
+fn wait_s(track: &Track, now: &LogState) -> f64 {
+    let cycles = ENOUGH_CYCLES.saturating_sub(now.state.cycles.count);
+    let cycles_s = if now.state.cycling {
+        f64::from(cycles) * f64::from(now.state.cycles.seconds)
+    } else {
+        0.0
+    };
+    let still_falls = !now.state.cycling && !track.is_settled();
+    let falling_s = if still_falls {
+        track.vent.fall().map_or(0.0, |fall| fall.half_s)
+    } else {
+        0.0
+    };
+    f64::max(
+        f64::max(ENOUGH_S - now.state.seconds, 0.0),
+        f64::max(cycles_s, falling_s),
+    )
+}
+
+/// A stretch of a log at one speed and load.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LogState {
+    state: State,
+    sees_cycles: bool,
+}
+
+/// The swing of a low side.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LowSwing {
+    /// Whole cycles that were seen.
+    pub cycles: u32,
+    /// Cycles per second, with the scatter of their length.
+    pub cycles_hz: Estimate,
+    /// Part of the time that the clutch is engaged, or the low side falls where the clutch is not logged.
+    pub on_share: f64,
+    /// Low side at which the compressor is switched off, Pa as logged.
+    pub cut_out_pa: f64,
+    /// Low side at which it is switched on, Pa as logged.
+    pub cut_in_pa: f64,
+    /// Lowest and highest high side of a cycle, Pa as logged; NaN where it was not logged.
+    pub high_pa: (f64, f64),
+    /// Whether cycles are alike, and the high side rises while the low side falls, as a switching compressor has it.
+    pub repeats: bool,
+}
+
+impl LogState {
+    fn of(state: &State, sees_cycles: bool) -> Self {
+        Self {
+            state: *state,
+            sees_cycles,
+        }
+    }
+
+    /// When it began, s since the first sample.
+    pub const fn began_s(&self) -> f64 {
+        self.state.began as f64
+    }
+
+    /// Seconds of it that the means rest on: without the change into it, and without a cycle that is not complete.
+    pub const fn seconds(&self) -> f64 {
+        self.state.seconds
+    }
+
+    /// The mean of a channel over the state, over whole cycles where it cycles, with the standard uncertainty of what was seen: the
+    /// sampling, the scatter from cycle to cycle, and the drift that is left.
+    pub fn mean(&self, channel: Channel) -> Option<Estimate> {
+        self.state.mean(channel).map(|mean| Estimate {
+            value: mean.mean,
+            standard_uncertainty: mean.uncertainty(),
+        })
+    }
+
+    /// How far a channel still drifts: the last part of the state less its mean.
+    pub fn drift(&self, channel: Channel) -> Option<f64> {
+        self.state.mean(channel).map(|mean| mean.recent - mean.mean)
+    }
+
+    /// The swing of the low side where it cycles.
+    pub fn swing(&self) -> Option<LowSwing> {
+        let cycles = &self.state.cycles;
+        if !self.state.cycling || cycles.count == 0 {
+            return None;
+        }
+        let seconds = f64::from(cycles.seconds);
+        let hz = 1.0 / seconds;
+        let scatter = libm::sqrt(f64::from(cycles.variance)) / seconds;
+        Some(LowSwing {
+            cycles: cycles.count,
+            cycles_hz: Estimate {
+                value: hz,
+                standard_uncertainty: hz * f64::max(scatter, RESOLVED) / libm::sqrt(f64::from(cycles.count)),
+            },
+            on_share: f64::from(cycles.on),
+            cut_out_pa: f64::from(cycles.low.0),
+            cut_in_pa: f64::from(cycles.low.1),
+            high_pa: (f64::from(cycles.high.0), f64::from(cycles.high.1)),
+            repeats: cycles.count >= ENOUGH_CYCLES && scatter < IRREGULAR && 2 * cycles.opposed > cycles.count,
+        })
+    }
+
+    /// Whether engine or compressor are known to stand still.
+    pub fn is_at_rest(&self) -> bool {
+        let hz = self
+            .mean(Channel::CompressorSpeed)
+            .or_else(|| self.mean(Channel::EngineSpeed));
+        hz.is_some_and(|hz| hz.value < 1.5)
+    }
+
+    /// Whether a commanded clutch drives the compressor.
+    fn is_driven(&self) -> bool {
+        let mean = |channel| self.mean(channel).map(|mean| mean.value);
+        let apart = mean(Channel::LowSide).zip(mean(Channel::HighSide));
+        mean(Channel::Clutch).is_some_and(|share| share > ENGAGED)
+            && apart.is_some_and(|(low, high)| high > PUMPS * f64::max(low, 0.0) && high > 0.0)
+    }
+
+    /// The readings of the state: means with the accuracy of the instruments beside what was seen, and how often the clutch cycles where
+    /// samples came often enough to tell.
+    pub fn readings(&self, instruments: &Instruments) -> Readings {
+        let pressure = |channel, gauge| self.mean(channel).map(|mean| instruments.pressure(mean, gauge));
+        let temperature = |channel, thermometer| {
+            self.mean(channel)
+                .map(|mean| instruments.temperature(mean, thermometer))
+        };
+        Readings {
+            low_side: pressure(Channel::LowSide, instruments.low_side),
+            high_side: pressure(Channel::HighSide, instruments.high_side),
+            vent: temperature(Channel::Vent, instruments.air),
+            cabin: temperature(Channel::Cabin, instruments.air),
+            suction_line: temperature(Channel::SuctionLine, instruments.lines),
+            discharge_line: temperature(Channel::DischargeLine, instruments.lines),
+            liquid_line: temperature(Channel::LiquidLine, instruments.lines),
+            condenser_outlet: temperature(Channel::CondenserOutlet, instruments.lines),
+            high_side_transducer: pressure(Channel::HighSideTransducer, instruments.transducer),
+            evaporator_sensor: temperature(Channel::EvaporatorSensor, instruments.air),
+            clutch_cycles_hz: self.clutch_cycles(),
+            gauge_zero: None,
+        }
+    }
+
+    /// Clutch engagements per second; `None` where it was not seen.
+    fn clutch_cycles(&self) -> Option<Reading<f64>> {
+        if !self.sees_cycles || self.state.mean(Channel::LowSide).is_none() {
+            return None;
+        }
+        match self.swing() {
+            Some(swing) => Some(Reading {
+                value: swing.cycles_hz.value,
+                standard_uncertainty: libm::hypot(
+                    swing.cycles_hz.standard_uncertainty,
+                    ONE_RUN * swing.cycles_hz.value,
+                ),
+            }),
+            None if self.state.cycling || self.state.seconds <= 0.0 => None,
+            None => Some(Reading::within(0.0, 1.0 / self.state.seconds)),
+        }
+    }
+
+    /// The conditions with the speeds that were logged in this state.
+    pub fn conditions(&self, conditions: &Conditions) -> Conditions {
+        let mean = |channel| self.mean(channel).map(|mean| f64::max(mean.value, 0.0));
+        let mut here = *conditions;
+        here.engine_speed_hz = mean(Channel::EngineSpeed).or(here.engine_speed_hz);
+        here.compressor_speed_hz = mean(Channel::CompressorSpeed).or(here.compressor_speed_hz);
+        here
+    }
+}
+
+/// How far the rate of cycles of one run may lie from that of the vehicle, per its value. Log loss on building logs of an independent
+/// simulator: 0.3 to 1 serve alike; the bare scatter of one run costs a fiftieth of the right answers.
+const ONE_RUN: f64 = 0.6;
+/// The length of a cycle is not told better than this share of it. Source: engineering judgement: samples of a second or two.
+const RESOLVED: f64 = 0.05;
