@@ -149,6 +149,11 @@ use crate::diagnosis::{Case, Settings};
 use crate::vehicle::System;
 use alloc::boxed::Box;
 
+/// The version of the formats: of readings files, which may say it as `format`, and of the answers, which do.
+///
+/// It grows where a program that knows the one before would misread something, and not where something is added.
+pub const FORMAT: u32 = 1;
+
 /// The case that a readings file in TOML describes.
 ///
 /// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.

@@ -12,7 +12,7 @@ use crate::names::{Caution, ChargeFinding, Fault, ProofKind, RepairFinding};
 use crate::proof::{Balance, Closing, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::units::{AbsolutePressure, GaugePressure, in_kelvins};
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
@@ -33,7 +33,7 @@ use core::fmt::{self, Write};
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn proof_json(judgements: &Judgements) -> String {
-    self::judgements(judgements).to_string()
+    self::judgements(judgements).answer()
 }
 
 pub(super) fn judgements(all: &Judgements) -> Json {
