@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The floors of the house from the ground up. A room may name the rooms on the floors below it.
-const FLOORS: [&[&str]; 17] = [
+const FLOORS: [&[&str]; 18] = [
     &["names"],
     &["error"],
     &["range"],
@@ -24,6 +24,7 @@ const FLOORS: [&[&str]; 17] = [
     &["expected"],
     &["diagnosis", "log"],
     &["proof"],
+    &["session"],
     &["intake"],
     &["evaluate"],
     &["report"],

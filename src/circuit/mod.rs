@@ -14,4 +14,4 @@ pub use estimate::Estimate;
 pub use features::FeatureVector;
 pub use instrument::Gauge;
 pub use purity::{AtRest, at_rest};
-pub use readings::{Reading, Readings};
+pub use readings::{Measured, Reading, Readings};

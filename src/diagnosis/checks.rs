@@ -40,6 +40,11 @@ pub fn can_check(check: Check, system: &System) -> bool {
     check == Check::RunAndRead || CHECKS.iter().any(|row| row.check == check && can_be_made(row, system))
 }
 
+/// Whether the charge has to be recovered for a check.
+pub(crate) fn recovers(check: Check) -> bool {
+    CHECKS.iter().any(|row| row.check == check && row.recovery)
+}
+
 /// The questions that a check answers in this system; none for one that only reads a figure.
 ///
 /// ```

@@ -5,6 +5,7 @@ use super::counts::counts;
 use super::mistakes::{Mistakes, Refused};
 use super::node::Node;
 use super::refusal::{Mistake, Refusal};
+use super::session::{SessionFile, session};
 use super::settings::settings;
 use super::tree::{File, Table};
 use super::trial::{Trial, trial};
@@ -58,6 +59,16 @@ impl Limit {
     /// As [`visit_from_text`](super::visit_from_text).
     pub fn visit_from_text(self, text: &str) -> Result<Box<Visit>, Refusal> {
         self.read_visit(text, either(text))
+    }
+
+    /// As [`session_from_toml`](super::session_from_toml).
+    pub fn session_from_toml(self, text: &str) -> Result<Box<SessionFile>, Refusal> {
+        self.read(text, read_toml::node, session)
+    }
+
+    /// As [`session_from_json`](super::session_from_json).
+    pub fn session_from_json(self, text: &str) -> Result<Box<SessionFile>, Refusal> {
+        self.read(text, read_json::node, session)
     }
 
     /// As [`system_from_text`](super::system_from_text).

@@ -233,6 +233,23 @@ impl Surroundings {
         })
     }
 
+    /// The air pressure as it was known elsewhere, with its standard uncertainty, Pa.
+    ///
+    /// Errors: as [`Self::measured`]; `OutOfRange` for an uncertainty below zero.
+    ///
+    /// ```
+    /// use coldloop::units::{AbsolutePressure, Surroundings};
+    /// let yard = Surroundings::at_altitude(1_600.0)?;
+    /// assert_eq!(Surroundings::known(yard.pressure(), yard.standard_uncertainty_pa())?, yard);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn known(air: AbsolutePressure, standard_uncertainty_pa: f64) -> Result<Self, Error> {
+        Ok(Self {
+            pa: BAROMETER.check(air.pa)?,
+            standard_uncertainty_pa: ABSOLUTE_PRESSURE.check(standard_uncertainty_pa)?,
+        })
+    }
+
     /// The pressure of the air.
     pub const fn pressure(self) -> AbsolutePressure {
         AbsolutePressure { pa: self.pa }
