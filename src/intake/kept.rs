@@ -43,7 +43,10 @@ impl Kept {
             Content::Table(entries) => {
                 let entries = entries.iter();
                 let kept = entries.map(|named| Ok((named.key.to_string(), Self::of_node(&named.node)?)));
-                Self::Table(kept.collect::<Result<_, ErrorKind>>()?)
+                // In one order, whatever the text was in.
+                let mut kept = kept.collect::<Result<Vec<_>, ErrorKind>>()?;
+                kept.sort_by(|one, other| one.0.cmp(&other.0));
+                Self::Table(kept)
             }
         })
     }

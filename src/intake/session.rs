@@ -74,12 +74,14 @@ impl SessionFile {
     /// ```
     pub fn set_meta(&mut self, key: &str, text: &str) {
         if !self.kept.iter().any(|(name, _)| name == "meta") {
-            self.kept.insert(0, ("meta".to_string(), Kept::Table(Vec::new())));
+            self.kept.push(("meta".to_string(), Kept::Table(Vec::new())));
+            self.kept.sort_by(|one, other| one.0.cmp(&other.0));
         }
         for (_, meta) in self.kept.iter_mut().filter(|(name, _)| name == "meta") {
             if let Kept::Table(entries) = meta {
                 entries.retain(|(name, _)| name != key);
                 entries.push((key.to_string(), Kept::Text(text.to_string())));
+                entries.sort_by(|one, other| one.0.cmp(&other.0));
             }
         }
     }
@@ -164,7 +166,8 @@ pub(super) fn session(root: &Table<'_>) -> Result<Box<SessionFile>, Refused> {
         .filter(|entry| KEPT.contains(&entry.name()))
         .map(|entry| Ok((entry.name().to_string(), Kept::of(&entry)?)))
         .collect();
-    let kept = kept.into_iter().collect::<Result<_, _>>()?;
+    let mut kept = kept.into_iter().collect::<Result<Vec<_>, _>>()?;
+    kept.sort_by(|one, other| one.0.cmp(&other.0));
     let now = visit.after.as_ref().unwrap_or(&visit.case);
     let repairs = repairs(root);
     let standing = Standing {

@@ -74,14 +74,18 @@ pub(super) fn settings(table: &Table<'_>, settings: &mut Settings) {
 pub(super) fn held(entry: &Entry<'_>) -> Result<Action, Refused> {
     let table = entry.table()?;
     table.only(&["check", "repair", "hand_over"]);
-    let check = given(&table, "check", |entry| {
-        entry.member(&Check::ALL, Check::id, Check::from_id)
-    });
-    let repair = given(&table, "repair", |entry| {
-        entry.member(&Fault::ALL, Fault::id, Fault::from_id)
-    });
-    let hand_over = given(&table, "hand_over", |entry| entry.yes_or_no()).unwrap_or(false);
-    match (check, repair, hand_over) {
+    let check = table
+        .get("check")
+        .map(|entry| entry.member(&Check::ALL, Check::id, Check::from_id));
+    let repair = table
+        .get("repair")
+        .map(|entry| entry.member(&Fault::ALL, Fault::id, Fault::from_id));
+    let hand_over = table.get("hand_over").map(|entry| entry.yes_or_no());
+    match (
+        check.transpose()?,
+        repair.transpose()?,
+        hand_over.transpose()?.unwrap_or(false),
+    ) {
         (Some(check), None, false) => Ok(Action::Check(check)),
         (None, Some(fault), false) => Ok(Action::Repair(fault)),
         (None, None, true) => Ok(Action::HandOver),

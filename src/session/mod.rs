@@ -86,10 +86,13 @@ impl Session {
     pub fn of(case: Case, settings: Settings) -> Result<Self, Error> {
         settings.check()?;
         check(&case)?;
+        let now = Standing::of(&case, &settings);
+        let mut settings = settings;
+        (settings.recovered, settings.held) = (false, None);
         Ok(Self {
             came_in: case,
             settings,
-            now: Standing::of(&case, &settings),
+            now,
             past: Past::NOTHING,
         })
     }
