@@ -140,6 +140,7 @@
 mod case;
 mod confirmed;
 mod counts;
+mod file;
 mod instruments;
 mod kept;
 mod limit;

@@ -2,6 +2,7 @@
 
 use super::FORMAT;
 use super::case::moment;
+use super::file::repairs;
 use super::instruments::given;
 use super::kept::Kept;
 use super::limit::Limit;
@@ -9,7 +10,7 @@ use super::mistakes::Refused;
 use super::refusal::{Mistake, Refusal};
 use super::settings::held;
 use super::tree::{Entry, Table};
-use super::visit::{Visit, as_came_in, repairs};
+use super::visit::{Visit, as_came_in};
 use super::written;
 use crate::diagnosis::Case;
 use crate::error::Error;

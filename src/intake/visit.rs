@@ -1,12 +1,11 @@
 //! A vehicle's visit: what was read, how to judge it, and what was done since.
 
-use super::FORMAT;
 use super::case::{TABLES, case, moment};
-use super::instruments::given;
+use super::file::{OF_FILE, known_format, repairs};
 use super::mistakes::Refused;
 use super::refusal::{Mistake, Refusal};
 use super::settings::settings;
-use super::tree::{Entry, Table};
+use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
 use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, diagnose, judge};
@@ -19,8 +18,6 @@ use crate::proof::{
     Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
 };
 use crate::proof::{Change, Sample, Vacuum, VentSample, compared, diagnose_after, pull_down};
-use crate::range::Range;
-use crate::session::Faults;
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
@@ -447,59 +444,6 @@ pub(super) fn as_came_in(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     weighed(&mut visit);
     visit.ambient = ambient_as_written(root);
     Ok(visit)
-}
-
-/// What a file says of itself, of its owner's affairs, and of the session that it holds.
-const OF_FILE: [&str; 5] = ["format", "meta", "repairs", "undo", "forgot"];
-
-/// Refuses a file of a later format, and one whose format is no number.
-fn known_format(root: &Table<'_>) -> Result<(), Refused> {
-    let Some(entry) = root.get("format") else { return Ok(()) };
-    let formats = Range::new(Quantity::Rows, 1.0, f64::from(FORMAT));
-    match entry.count() {
-        Some(format) if (1..=u64::from(FORMAT)).contains(&format) => Ok(()),
-        Some(format) if format > u64::from(FORMAT) => {
-            let error = Error::of(ErrorKind::NotAvailable, Quantity::Name);
-            let advice = alloc::format!(
-                "this file is of a later format; coldloop {} knows formats up to {FORMAT}",
-                env!("CARGO_PKG_VERSION")
-            );
-            Err(entry.refuse(error, &advice))
-        }
-        Some(_) | None => {
-            let fraction = Error::of(ErrorKind::Syntax, Quantity::Name);
-            let error = formats.check(entry.number()).err().unwrap_or(fraction);
-            Err(entry.refuse(error, "the version of the format is a whole number without quotes: 1"))
-        }
-    }
-}
-
-/// What was repaired, and what of it in vain.
-#[derive(Default)]
-pub(super) struct Repairs {
-    pub(super) done: Faults,
-    pub(super) in_vain: Faults,
-}
-
-/// `[repairs]` with the ids of faults in `done` and `in_vain`.
-pub(super) fn repairs(table: &Table<'_>) -> Repairs {
-    let told = table.told("repairs", |table| {
-        table.only(&["done", "in_vain"]);
-        let faults = |key: &str| given(table, key, faults).unwrap_or_default();
-        Ok(Repairs {
-            done: faults("done"),
-            in_vain: faults("in_vain"),
-        })
-    });
-    told.unwrap_or_default()
-}
-
-fn faults(list: &Entry<'_>) -> Result<Faults, Refused> {
-    let mut faults = Faults::default();
-    for item in list.items()? {
-        faults = faults.with(item.member(&Fault::ALL, Fault::id, Fault::from_id)?);
-    }
-    Ok(faults)
 }
 
 /// The ambient of conditions that could be read.
