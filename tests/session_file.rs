@@ -92,3 +92,43 @@ fn files_that_cannot_be_meant_are_refused_with_their_key() {
     let again = intake::session_from_toml(&intake::session_to_toml(&file).unwrap()).unwrap();
     assert_eq!(again, file);
 }
+
+/// Serde speaks the shape of a readings file, both ways and to the bit.
+#[cfg(feature = "serde")]
+#[test]
+fn serde_has_the_shape_of_a_readings_file() {
+    use coldloop::circuit::Readings;
+    use coldloop::vehicle::{Conditions, System};
+    fn through<T: serde::Serialize + serde::de::DeserializeOwned>(value: &T) -> T {
+        serde_json::from_value(serde_json::to_value(value).unwrap()).unwrap()
+    }
+    let text = std::fs::read_to_string("examples/readings/overcharge.toml").unwrap();
+    let visit = intake::visit_from_toml(&text).unwrap();
+    let case = visit.case;
+    let mut settings = Settings::default();
+    (settings.named, settings.recovered) = (0.123_456_789_012_345_67, true);
+    assert_eq!(through::<System>(&case.system), case.system);
+    assert_eq!(through::<Conditions>(&case.conditions), case.conditions);
+    assert_eq!(through::<Readings>(&case.readings), case.readings);
+    assert_eq!(through::<Case>(&case), case);
+    assert_eq!(through::<Settings>(&settings), settings);
+    let session = Session::of(case, settings).unwrap();
+    assert_eq!(through::<Session>(&session), session);
+    // What a file would be refused for is refused here, too, with its key.
+    let wrong = serde_json::json!({ "vent": "900 °C" });
+    let error = serde_json::from_value::<Readings>(wrong).unwrap_err().to_string();
+    assert!(
+        error.starts_with("vent = \"900 °C\": temperature 900 °C is outside"),
+        "{error}"
+    );
+    let answer = serde_json::to_value(visit.diagnose().unwrap()).unwrap();
+    assert_eq!(
+        answer["faults"][0]["fault"],
+        visit.diagnose().unwrap().faults[0].fault.id()
+    );
+    let plan = serde_json::to_value(*visit.plan().unwrap()).unwrap();
+    assert!(
+        plan["steps"][0]["minutes"].is_number() && plan["steps"][0]["action"].is_object(),
+        "{plan}"
+    );
+}

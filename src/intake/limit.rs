@@ -43,7 +43,7 @@ impl Default for Limit {
 }
 
 /// A reader of one kind of text.
-type Reader = for<'t> fn(&'t str, &Mistakes) -> Result<Node<'t>, Refused>;
+pub(super) type Reader = for<'t> fn(&'t str, &Mistakes) -> Result<Node<'t>, Refused>;
 
 impl Limit {
     /// As [`visit_from_toml`](super::visit_from_toml).
@@ -111,7 +111,12 @@ impl Limit {
     }
 
     /// What `told` makes of the text.
-    fn read<T>(self, text: &str, reader: Reader, told: fn(&Table<'_>) -> Result<T, Refused>) -> Result<T, Refusal> {
+    pub(super) fn read<T>(
+        self,
+        text: &str,
+        reader: Reader,
+        told: fn(&Table<'_>) -> Result<T, Refused>,
+    ) -> Result<T, Refusal> {
         let (told, _) = self.read_beside(text, reader, told, |_| false)?;
         Ok(told)
     }

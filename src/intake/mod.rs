@@ -151,6 +151,8 @@ mod own_table;
 mod read_json;
 mod read_toml;
 mod refusal;
+#[cfg(feature = "serde")]
+mod serde_shape;
 mod session;
 mod settings;
 mod shown;

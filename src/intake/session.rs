@@ -94,7 +94,7 @@ impl SessionFile {
         super::visit_from_json(&session_to_json(self)?)?.whole()
     }
 
-    fn written(&self) -> Result<Kept, Refusal> {
+    pub(super) fn written(&self) -> Result<Kept, Refusal> {
         let came_in = self.session.came_in();
         for (key, given) in [
             ("pressure_table", came_in.own_table.is_some()),

@@ -41,7 +41,11 @@ pub(super) fn session(session: &Session) -> Entries {
     let came_in = session.came_in();
     put(&mut entries, "system", Some(Kept::Table(system(&came_in.system))));
     entries.extend(moment(&Moment::of(came_in)));
-    put(&mut entries, "settings", table(self::settings(settings, now)));
+    put(
+        &mut entries,
+        "settings",
+        table(self::settings(settings, (now.recovered, now.held))),
+    );
     put(&mut entries, "repairs", table(repairs(now)));
     if now.after {
         put(&mut entries, "after", Some(Kept::Table(moment(&now.moment))));
@@ -107,7 +111,7 @@ fn repairs(standing: &Standing) -> Entries {
 }
 
 /// Conditions, readings and observations of one time.
-fn moment(moment: &Moment) -> Entries {
+pub(super) fn moment(moment: &Moment) -> Entries {
     let mut entries = Entries::new();
     put(
         &mut entries,
@@ -119,7 +123,7 @@ fn moment(moment: &Moment) -> Entries {
     entries
 }
 
-fn system(system: &System) -> Entries {
+pub(super) fn system(system: &System) -> Entries {
     let mut entries = Entries::new();
     put(
         &mut entries,
@@ -162,7 +166,7 @@ fn air(air: Surroundings) -> Kept {
     ])
 }
 
-fn conditions(conditions: &Conditions) -> Entries {
+pub(super) fn conditions(conditions: &Conditions) -> Entries {
     let mut entries = Entries::new();
     // A share without a unit is one of one.
     let share = |share: f64| text(format!("{share:?}"));
@@ -209,7 +213,7 @@ fn conditions(conditions: &Conditions) -> Entries {
     entries
 }
 
-fn readings(readings: &Readings) -> Entries {
+pub(super) fn readings(readings: &Readings) -> Entries {
     let mut entries = Entries::new();
     for kind in ReadingKind::ALL {
         let value = readings.get(kind).map(|measured| match measured {
@@ -244,7 +248,7 @@ fn observations(observations: &Observations) -> Entries {
 }
 
 /// The settings that are not the usual ones, and what the visit has changed of them.
-fn settings(settings: &Settings, now: &Standing) -> Entries {
+pub(super) fn settings(settings: &Settings, (recovered, held): (bool, Option<Action>)) -> Entries {
     let usual = Settings::default();
     let mut entries = Entries::new();
     let other = |here: f64, usual: f64| (here.to_bits() != usual.to_bits()).then_some(Kept::Number(here));
@@ -259,13 +263,13 @@ fn settings(settings: &Settings, now: &Standing) -> Entries {
     ] {
         put(&mut entries, key, other(of(settings), of(&usual)));
     }
-    put(&mut entries, "recovered", now.recovered.then_some(Kept::YesOrNo(true)));
+    put(&mut entries, "recovered", recovered.then_some(Kept::YesOrNo(true)));
     put(
         &mut entries,
         "next_checks",
         (!settings.next_checks).then_some(Kept::YesOrNo(false)),
     );
-    put(&mut entries, "held", now.held.map(held));
+    put(&mut entries, "held", held.map(self::held));
     let mut priors = Entries::new();
     let mut looks = Entries::new();
     for fault in Fault::ALL {

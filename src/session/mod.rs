@@ -23,9 +23,9 @@ use crate::proof::{Proof, judge_after, prove};
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
 use past::Past;
+pub(crate) use standing::Standing;
 #[cfg(feature = "report")]
-pub(crate) use standing::Faults;
-pub(crate) use standing::{Moment, Standing};
+pub(crate) use standing::{Faults, Moment};
 
 /// A visit as it grows.
 ///

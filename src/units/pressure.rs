@@ -39,6 +39,7 @@ pub struct AbsolutePressure {
 /// let _ = Refrigerant::R134a.dew_temperature(GaugePressure::from_psig(35.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct GaugePressure {
     pa: f64,
 }
