@@ -82,6 +82,7 @@ pub mod range;
 #[cfg(feature = "report")]
 pub mod report;
 pub mod saturation;
+pub mod session;
 pub mod units;
 pub mod vehicle;
 

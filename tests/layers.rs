@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The floors of the house from the ground up. A room may name the rooms on the floors below it.
-const FLOORS: [&[&str]; 18] = [
+const FLOORS: [&[&str]; 19] = [
     &["names"],
     &["error"],
     &["range"],
@@ -25,6 +25,7 @@ const FLOORS: [&[&str]; 18] = [
     &["log"],
     &["diagnosis"],
     &["proof"],
+    &["session"],
     &["intake"],
     &["evaluate"],
     &["report"],

@@ -48,7 +48,7 @@ fn main() -> Result<(), Box<dyn AnyError>> {
     let mut rng = ChaCha8Rng::seed_from_u64(20_261_125);
     let (mut bills, mut times_us) = (Vec::new(), Vec::new());
     while bills.len() < vehicles {
-        let visit = visit::drawn(&mut rng);
+        let visit = visit::drawn(&mut rng, visit::From::Anywhere);
         bills.push(Bill {
             fault: visit.fault,
             ways: [

@@ -12,7 +12,9 @@ use rand_chacha::ChaCha8Rng;
 pub(crate) struct Visit {
     pub(crate) case: Case,
     /// The same with everything read.
-    full: Case,
+    pub(crate) full: Case,
+    /// Of which class it is.
+    pub(crate) class: VehicleClass,
     pub(crate) fault: Fault,
     answers: [bool; Observation::ALL.len()],
 }
@@ -36,28 +38,43 @@ impl Visit {
     }
 }
 
+/// Where vehicles are drawn from.
+#[derive(Clone, Copy)]
+pub(crate) enum From {
+    /// Anywhere up to 2,000 m, of any class.
+    Anywhere,
+    /// A garage at so many metres, by the classes that it has.
+    Garage(f64, &'static [VehicleClass]),
+}
+
 /// The next vehicle. What the model has no steady state for, a fault that does not show, and readings that no instrument
 /// of a shop shows are drawn again.
-pub(crate) fn drawn(rng: &mut ChaCha8Rng) -> Visit {
+pub(crate) fn drawn(rng: &mut ChaCha8Rng, from: From) -> Visit {
     loop {
-        if let Ok(Some(visit)) = attempt(rng) {
+        if let Ok(Some(visit)) = attempt(rng, from) {
             return visit;
         }
     }
 }
 
-fn attempt(rng: &mut ChaCha8Rng) -> Result<Option<Visit>, Error> {
+fn attempt(rng: &mut ChaCha8Rng, from: From) -> Result<Option<Visit>, Error> {
     let pick = |rng: &mut ChaCha8Rng, many: usize| rng.random_range(0..many);
     let system = System::new(
         [Refrigerant::R134a, Refrigerant::R1234yf][pick(rng, 2)],
         Expansion::ALL[pick(rng, 2)],
         Compressor::ALL[pick(rng, 4)],
     );
-    let class = VehicleClass::ALL[pick(rng, 4)];
+    let class = match from {
+        From::Anywhere => VehicleClass::ALL[pick(rng, 4)],
+        From::Garage(_, classes) => classes[pick(rng, classes.len())],
+    };
     let uniforms: [f64; Population::UNIFORMS] = std::array::from_fn(|_| rng.random());
     let make = Make::numbered(rng.random_range(0..Make::TO_JUDGE.end));
     let vehicle = Population::of_make(make, system, class).vehicle(&uniforms)?;
-    let place = Surroundings::at_altitude(rng.random_range(0.0..2_000.0))?;
+    let place = Surroundings::at_altitude(match from {
+        From::Anywhere => rng.random_range(0.0..2_000.0),
+        From::Garage(altitude_m, _) => altitude_m,
+    })?;
     let engine_hz = rng.random_range(20.0..35.0);
     let conditions = Conditions {
         relative_humidity: Some(rng.random_range(0.2..0.8)),
@@ -96,6 +113,7 @@ fn attempt(rng: &mut ChaCha8Rng) -> Result<Option<Visit>, Error> {
     let visit = Visit {
         case: case(Instruments::SHOP)?,
         full: case(every)?,
+        class,
         fault,
         answers: Observation::ALL.map(|observation| rng.random::<f64>() < settings.looks.yes(observation, fault)),
     };

@@ -56,6 +56,11 @@ impl<'a> Work<'a> {
         }
     }
 
+    /// What was spent so far, who knows the fault would not have.
+    pub(crate) fn spent(&self) -> f64 {
+        self.minutes.avoidable()
+    }
+
     /// Pays for a check; what it shows is the visit's.
     pub(crate) fn check(&mut self, check: Check, recovers: bool) {
         let prices = &self.settings.prices;

@@ -90,6 +90,7 @@ pub fn subcooling(
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Derived {
     /// Low-side pressure above vacuum, Pa.
     pub low_side_pa: Option<Estimate>,

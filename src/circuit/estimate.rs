@@ -9,6 +9,7 @@ use crate::numerics::sqrt;
 ///
 /// The true value lies within twice the standard uncertainty in about 95 of 100 cases.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Estimate {
     /// The value.
     pub value: f64,

@@ -17,4 +17,4 @@ pub use instrument::Gauge;
 pub use observations::Observations;
 pub(crate) use observations::place;
 pub use purity::{AtRest, at_rest};
-pub use readings::{Reading, Readings};
+pub use readings::{Measured, Reading, Readings};

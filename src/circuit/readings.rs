@@ -1,7 +1,8 @@
 //! What the instruments show.
 
 use super::instrument::{Gauge, rectangular};
-use crate::names::Thermometer;
+use crate::error::Error;
+use crate::names::{ErrorKind, Quantity, ReadingKind, Thermometer};
 use crate::units::{
     AbsolutePressure, GaugePressure, Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins,
 };
@@ -110,6 +111,118 @@ pub struct Readings {
     /// A sealed electronic gauge keeps the air in which it was zeroed as its datum; a dial gauge is open to the air
     /// and does not.
     pub gauge_zero: Option<Surroundings>,
+}
+
+/// A reading of any kind.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Measured {
+    /// Of a gauge or a transducer.
+    Pressure(Reading<Pressure>),
+    /// Of a thermometer.
+    Temperature(Reading<Temperature>),
+    /// Events per second that were counted.
+    Frequency(Reading<f64>),
+}
+
+impl From<Reading<Pressure>> for Measured {
+    fn from(reading: Reading<Pressure>) -> Self {
+        Self::Pressure(reading)
+    }
+}
+
+impl From<Reading<Temperature>> for Measured {
+    fn from(reading: Reading<Temperature>) -> Self {
+        Self::Temperature(reading)
+    }
+}
+
+impl From<Reading<f64>> for Measured {
+    fn from(reading: Reading<f64>) -> Self {
+        Self::Frequency(reading)
+    }
+}
+
+/// Where a reading of a kind stands.
+enum Place<'a> {
+    Pressure(&'a mut Option<Reading<Pressure>>),
+    Temperature(&'a mut Option<Reading<Temperature>>),
+    Frequency(&'a mut Option<Reading<f64>>),
+}
+
+impl Readings {
+    /// The reading of this kind; `None` where it was not taken.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Reading, Readings};
+    /// use coldloop::{ReadingKind, Thermometer, units::celsius};
+    /// let vent = Reading::temperature(celsius(7.0), Thermometer::PocketDigital);
+    /// let readings = Readings::default().with(ReadingKind::Vent, vent)?;
+    /// assert_eq!(readings.get(ReadingKind::Vent), Some(vent.into()));
+    /// assert_eq!(readings.vent, Some(vent));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn get(&self, kind: ReadingKind) -> Option<Measured> {
+        let mut readings = *self;
+        match readings.place(kind) {
+            Place::Pressure(reading) => reading.map(Measured::Pressure),
+            Place::Temperature(reading) => reading.map(Measured::Temperature),
+            Place::Frequency(reading) => reading.map(Measured::Frequency),
+        }
+    }
+
+    /// The same with this reading more, or changed.
+    ///
+    /// Errors: `Inconsistent` for a temperature where a pressure is read, and the like.
+    ///
+    /// ```
+    /// use coldloop::circuit::{Reading, Readings};
+    /// use coldloop::{ErrorKind, ReadingKind, Thermometer, units::celsius};
+    /// let vent = Reading::temperature(celsius(7.0), Thermometer::PocketDigital);
+    /// let refused = Readings::default().with(ReadingKind::LowSide, vent).unwrap_err();
+    /// assert_eq!(refused.kind, ErrorKind::Inconsistent);
+    /// ```
+    pub fn with(mut self, kind: ReadingKind, measured: impl Into<Measured>) -> Result<Self, Error> {
+        let wrong = |quantity| Err(Error::of(ErrorKind::Inconsistent, quantity));
+        match (self.place(kind), measured.into()) {
+            (Place::Pressure(place), Measured::Pressure(reading)) => *place = Some(reading),
+            (Place::Temperature(place), Measured::Temperature(reading)) => *place = Some(reading),
+            (Place::Frequency(place), Measured::Frequency(reading)) => *place = Some(reading),
+            (Place::Pressure(_), _) => return wrong(Quantity::GaugePressure),
+            (Place::Temperature(_), _) => return wrong(Quantity::Temperature),
+            (Place::Frequency(_), _) => return wrong(Quantity::Frequency),
+        }
+        Ok(self)
+    }
+
+    /// The same with all that `newer` has; what it lacks stays.
+    pub fn updated(mut self, newer: &Self) -> Self {
+        for kind in ReadingKind::ALL {
+            match (self.place(kind), newer.get(kind)) {
+                (Place::Pressure(place), Some(Measured::Pressure(reading))) => *place = Some(reading),
+                (Place::Temperature(place), Some(Measured::Temperature(reading))) => *place = Some(reading),
+                (Place::Frequency(place), Some(Measured::Frequency(reading))) => *place = Some(reading),
+                (Place::Pressure(_) | Place::Temperature(_) | Place::Frequency(_), _) => {}
+            }
+        }
+        self.gauge_zero = newer.gauge_zero.or(self.gauge_zero);
+        self
+    }
+
+    const fn place(&mut self, kind: ReadingKind) -> Place<'_> {
+        match kind {
+            ReadingKind::LowSide => Place::Pressure(&mut self.low_side),
+            ReadingKind::HighSide => Place::Pressure(&mut self.high_side),
+            ReadingKind::HighSideTransducer => Place::Pressure(&mut self.high_side_transducer),
+            ReadingKind::Vent => Place::Temperature(&mut self.vent),
+            ReadingKind::Cabin => Place::Temperature(&mut self.cabin),
+            ReadingKind::SuctionLine => Place::Temperature(&mut self.suction_line),
+            ReadingKind::DischargeLine => Place::Temperature(&mut self.discharge_line),
+            ReadingKind::LiquidLine => Place::Temperature(&mut self.liquid_line),
+            ReadingKind::CondenserOutlet => Place::Temperature(&mut self.condenser_outlet),
+            ReadingKind::EvaporatorSensor => Place::Temperature(&mut self.evaporator_sensor),
+            ReadingKind::ClutchCycles => Place::Frequency(&mut self.clutch_cycles_hz),
+        }
+    }
 }
 
 /// A gauge and a transducer that differ by more than this many standard uncertainties of their difference contradict each other:

@@ -14,6 +14,7 @@ use crate::names::{
 ///
 /// Reasons and plan belong to the [`Judgement`](super::Judgement) that it is taken from.
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Diagnosis {
     /// What the readings allow one to say.
     pub verdict: Verdict,
@@ -54,6 +55,7 @@ pub struct Diagnosis {
 
 /// What the readings allow one to say.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Verdict {
     /// Its kind.
     pub kind: VerdictKind,
@@ -65,6 +67,7 @@ pub struct Verdict {
 
 /// One fault and its standing.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct RankedFault {
     /// The fault.
     pub fault: Fault,
@@ -78,6 +81,7 @@ pub struct RankedFault {
 
 /// Two faults at once, weighed against all single explanations.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct TwoFaults {
     /// The likeliest pair.
     pub faults: [Fault; 2],
@@ -89,6 +93,7 @@ pub struct TwoFaults {
 
 /// One figure beside what a sound system shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Deviation {
     /// The figure.
     pub feature: Feature,
@@ -125,6 +130,7 @@ pub struct Contribution {
 
 /// A further check and its worth.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct RankedCheck {
     /// The check.
     pub check: Check,
@@ -141,6 +147,7 @@ pub struct RankedCheck {
 
 /// How a check can come out, and what that would mean.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Outcome {
     /// The result.
     pub result: ResultKind,
@@ -189,6 +196,7 @@ pub const STEPS: usize = 13;
 
 /// What to do next, and what then.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Plan {
     /// The steps, the first one first; each result of a step tells where the next one stands.
     pub steps: List<Step, STEPS>,
@@ -200,6 +208,7 @@ pub struct Plan {
 
 /// A step of a plan.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Step {
     /// What to do.
     pub action: Action,
@@ -215,6 +224,8 @@ pub struct Step {
 
 /// What a step of a plan does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Action {
     /// A look or a reading.
     Check(Check),
@@ -227,6 +238,7 @@ pub enum Action {
 
 /// How a step can come out, and what then.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Branch {
     /// The result; of a repair, whether it helped.
     pub result: ResultKind,

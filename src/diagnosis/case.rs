@@ -40,11 +40,12 @@ impl Case {
 }
 
 impl Case {
-    /// Nothing, when system, conditions and readings can be, and nothing that was seen contradicts them.
+    /// Nothing, when system, conditions and the readings that no figure is derived from can be, and nothing that was seen
+    /// contradicts them; [`Derived::new`](crate::circuit::Derived::new) looks at the other readings.
     ///
     /// Errors: those of [`System::check`] and [`Conditions::check_for`]; `NotFinite` and `OutOfRange` for readings;
     /// `Inconsistent` for bubbles in a sight glass that is not there.
-    pub(super) fn check(&self) -> Result<(), Error> {
+    pub(crate) fn check(&self) -> Result<(), Error> {
         self.system.check()?;
         self.conditions.check_for(self.system.compressor)?;
         check(&self.readings)?;

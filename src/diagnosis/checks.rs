@@ -2,9 +2,11 @@
 
 use super::check_table::{CHECKS, REPAIRS};
 use super::faults::{bit, index};
+use super::list::List;
 use super::rows::{CheckRow, Repair, Reveals};
-use crate::names::{Check, Fault, Observation, Refrigerant};
+use crate::names::{Check, Fault, Feature, Observation, ReadingKind, Refrigerant};
 use crate::vehicle::System;
+use core::fmt;
 
 /// What sets a fault right, and what that costs.
 ///
@@ -50,6 +52,11 @@ pub fn needs_running(check: Check) -> bool {
     check == Check::RunAndRead || CHECKS.iter().any(|row| row.check == check && !row.at_rest)
 }
 
+/// Whether the charge has to be recovered for a check.
+pub(crate) fn recovers(check: Check) -> bool {
+    CHECKS.iter().any(|row| row.check == check && row.recovery)
+}
+
 /// The questions that a check answers in this system; none for one that only reads a figure.
 ///
 /// ```
@@ -69,9 +76,92 @@ pub fn questions(check: Check, system: &System) -> impl Iterator<Item = Observat
         })
 }
 
+/// An entry of a readings file that a check fills; it is written as `readings.vent` or `observations.clutch_engaged`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Key {
+    /// A reading, in `[readings]`.
+    Reading(ReadingKind),
+    /// The answer to a question, in `[observations]`.
+    Observation(Observation),
+}
+
+impl fmt::Display for Key {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Reading(reading) => write!(f, "readings.{}", reading.id()),
+            Self::Observation(observation) => write!(f, "observations.{}", observation.id()),
+        }
+    }
+}
+
+impl Check {
+    /// The entry of a readings file that the check fills; the first, where it fills two.
+    ///
+    /// ```
+    /// use coldloop::Check;
+    /// assert_eq!(Check::ReadVent.key().to_string(), "readings.vent");
+    /// assert_eq!(Check::WatchClutch.key().to_string(), "observations.clutch_engaged");
+    /// ```
+    pub fn key(self) -> Key {
+        let keys = self.keys();
+        keys.first().copied().unwrap_or(Key::Reading(ReadingKind::LowSide))
+    }
+
+    /// All entries of a readings file that the check fills, one or two.
+    ///
+    /// ```
+    /// use coldloop::diagnosis::Key;
+    /// use coldloop::{Check, Observation};
+    /// let keys = [Observation::HubTurnsFreely, Observation::HubLocked].map(Key::Observation);
+    /// assert_eq!(Check::TurnHub.keys()[..], keys);
+    /// ```
+    pub fn keys(self) -> List<Key, 2> {
+        let mut keys = List::new(Key::Reading(ReadingKind::LowSide));
+        if self == Check::RunAndRead {
+            keys.push(Key::Reading(ReadingKind::LowSide));
+            keys.push(Key::Reading(ReadingKind::HighSide));
+        }
+        for row in CHECKS.iter().filter(|row| row.check == self) {
+            keys.push(match row.reveals {
+                Reveals::Feature(feature) => Key::Reading(read_for(feature)),
+                Reveals::Observation(observation) => Key::Observation(observation),
+            });
+        }
+        keys
+    }
+}
+
+/// The reading that gives a figure, the pressures being known.
+const fn read_for(feature: Feature) -> ReadingKind {
+    match feature {
+        Feature::LowSide | Feature::RestPressure => ReadingKind::LowSide,
+        Feature::HighSide => ReadingKind::HighSide,
+        Feature::Vent => ReadingKind::Vent,
+        Feature::Superheat => ReadingKind::SuctionLine,
+        Feature::Subcooling => ReadingKind::LiquidLine,
+        Feature::DischargeSuperheat => ReadingKind::DischargeLine,
+        Feature::ClutchCycles => ReadingKind::ClutchCycles,
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn every_check_fills_one_key_or_two_and_no_other_check_the_same() {
+        let all = || Check::ALL.into_iter().filter(|check| *check != Check::RunAndRead);
+        for check in all() {
+            let rows = CHECKS.iter().filter(|row| row.check == check).count();
+            assert_eq!(check.keys().len(), rows, "{check}");
+            for other in all().filter(|other| *other != check) {
+                assert!(
+                    check.keys().iter().all(|key| !other.keys().contains(key)),
+                    "{check}, {other}"
+                );
+            }
+        }
+    }
 
     #[test]
     fn rows_stand_in_the_order_of_their_codes() {

@@ -9,6 +9,7 @@ use crate::units::Pressure;
 
 /// Why the compressor must stand still, with the figures.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Stop {
     /// Why.
     pub reason: StopReason,
@@ -18,6 +19,7 @@ pub struct Stop {
 
 /// A high side near its limit or at it.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct HighSide {
     /// The higher one of gauge and transducer, Pa gauge.
     pub read_pa: f64,

@@ -54,6 +54,14 @@ impl<'a, T, const N: usize> IntoIterator for &'a List<T, N> {
     }
 }
 
+/// As a sequence of its items.
+#[cfg(feature = "serde")]
+impl<T: serde::Serialize, const N: usize> serde::Serialize for List<T, N> {
+    fn serialize<S: serde::Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.collect_seq(self.iter())
+    }
+}
+
 impl<T: PartialEq, const N: usize> PartialEq for List<T, N> {
     fn eq(&self, other: &Self) -> bool {
         **self == **other

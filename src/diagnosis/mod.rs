@@ -55,7 +55,8 @@ pub use answer::{
 };
 pub use case::Case;
 pub use cautions::{Cautions, check_cautions, repair_cautions};
-pub use checks::{can_check, needs_running, questions, repair};
+pub(crate) use checks::recovers;
+pub use checks::{Key, can_check, needs_running, questions, repair};
 pub use effects::{Effect, effects};
 pub use faults::{exists, measure};
 pub use judgement::{Judgement, Reasons};
@@ -143,18 +144,15 @@ pub fn judge(case: &Case, settings: &Settings) -> Result<Judgement, Error> {
     Judgement::of(case, settings, &settings.priors())
 }
 
-/// As [`diagnose`], with other priors of each fault, and of a cause that is none of them, relative to each other.
+/// As [`judge`], with other priors of each fault, and of a cause that is none of them, relative to each other.
 #[inline(never)]
-pub(crate) fn diagnose_with(
+pub(crate) fn judge_with(
     case: &Case,
     settings: &Settings,
     prior: impl Fn(Option<Fault>) -> f64,
-) -> Result<Diagnosis, Error> {
+) -> Result<Judgement, Error> {
     settings.check()?;
-    match &Judgement::of(case, settings, &faults::priors(prior)) {
-        Ok(judgement) => judgement.diagnosis(settings),
-        Err(error) => Err(*error),
-    }
+    Judgement::of(case, settings, &faults::priors(prior))
 }
 
 /// Diagnoses many cases by the same settings.

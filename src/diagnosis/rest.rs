@@ -17,6 +17,7 @@ const FILLING: (f64, f64) = (0.15, 0.37);
 
 /// The arithmetic of a pressure at rest.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Resting {
     /// What it tells, by [`at_rest`](crate::circuit::at_rest) of both sides together.
     pub(super) finding: RestFinding,

@@ -1,5 +1,6 @@
 //! How an answer is to be judged: chances, thresholds and what wrong answers cost, from which the thresholds follow.
 
+use super::answer::Action;
 use super::fault_table::FAULTS;
 use super::faults::{Priors, index, priors};
 use super::looks::Looks;
@@ -44,6 +45,9 @@ pub struct Settings {
     pub recovered: bool,
     /// Whether further checks are ranked, which is most of the work of an answer. Default true.
     pub next_checks: bool,
+    /// The step that somebody was sent to do: it stays the next one until another one saves clearly more, so that a reading within its
+    /// noise does not send him elsewhere. Default none.
+    pub held: Option<Action>,
 }
 
 /// Chances and thresholds.
@@ -115,6 +119,7 @@ impl Default for Settings {
             looks: Looks::default(),
             recovered: false,
             next_checks: true,
+            held: None,
         };
         Stakes::default().set(&mut settings);
         settings

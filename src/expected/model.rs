@@ -23,6 +23,7 @@ pub(super) const QUANTILE_95: f64 = 1.959_963_984_540_054;
 
 /// Where a figure of a sound vehicle lies.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Band<Q> {
     /// 2.5 % of sound vehicles lie below.
     pub low_95: Q,

@@ -5,7 +5,7 @@ use super::mistakes::Refused;
 use super::own_readings::own_readings;
 use super::own_table::own_table;
 use super::tree::{Entry, Table};
-use crate::circuit::{Gauge, Observations, Reading, Readings};
+use crate::circuit::{Gauge, Observations, Readings};
 use crate::diagnosis::Case;
 use crate::error::Error;
 use crate::names::Thermometer;
@@ -287,12 +287,7 @@ fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Op
                 .map(Some)
                 .map_err(|error| entry.refuse(error, ""))
         }
-        (None, Some(entry)) => {
-            let pressure = entry.quantity(Quantity::AbsolutePressure, text::absolute_pressure)?;
-            Surroundings::measured(pressure)
-                .map(Some)
-                .map_err(|error| entry.refuse(error, ""))
-        }
+        (None, Some(entry)) => instruments::barometer(&entry).map(Some),
         (None, None) => Ok(None),
     }
 }
@@ -320,13 +315,7 @@ pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Reading
         condenser_outlet: temperature(ReadingKind::CondenserOutlet, line),
         high_side_transducer: pressure(ReadingKind::HighSideTransducer, Gauge::TRANSDUCER),
         evaporator_sensor: temperature(ReadingKind::EvaporatorSensor, Thermometer::ClampThermistor),
-        clutch_cycles_hz: optional(
-            table,
-            ReadingKind::ClutchCycles.id(),
-            Quantity::Frequency,
-            text::frequency_hz,
-        )
-        .map(Reading::counted),
+        clutch_cycles_hz: given(table, ReadingKind::ClutchCycles.id(), instruments::frequency_hz),
         gauge_zero: gauge_zero.as_ref().ok().copied().flatten(),
     };
     if let (Ok(zero), Some(here)) = (gauge_zero, here) {
@@ -358,7 +347,7 @@ fn not_below_vacuum(table: &Table<'_>, readings: &Readings, air: Surroundings) {
                 least.kpa()
             );
             let text = entry
-                .instrument(["gauge", "within"])
+                .instrument(["gauge", "within", "uncertainty"])
                 .ok()
                 .and_then(|(value, _)| value.as_text());
             entry.refuse_part(text.unwrap_or(""), error, &advice);

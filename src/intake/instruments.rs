@@ -6,7 +6,7 @@ use crate::circuit::{Gauge, Reading};
 use crate::error::Error;
 use crate::names::{GaugeClass, Quantity, Thermometer};
 use crate::range::LINE_TEMPERATURE;
-use crate::units::{Pressure, Temperature, text};
+use crate::units::{Pressure, Surroundings, Temperature, text};
 
 /// How far a volume found from the parts of a circuit may be off. Source: engineering judgement.
 const VOLUME_SHARE: f64 = 0.15;
@@ -22,8 +22,15 @@ pub(super) fn pressure_by(
     usual: impl Fn(Pressure, Gauge) -> Reading<Pressure>,
     dial: Gauge,
 ) -> Result<Reading<Pressure>, Refused> {
-    let (value, [class, within]) = entry.instrument(["gauge", "within"])?;
+    let (value, [class, within, uncertainty]) = entry.instrument(["gauge", "within", "uncertainty"])?;
     let value = value.quantity(Quantity::GaugePressure, text::pressure)?;
+    if let Some(uncertainty) = uncertainty {
+        let standard_uncertainty = limit_pa(&uncertainty)?;
+        return Ok(Reading {
+            value,
+            standard_uncertainty,
+        });
+    }
     if let Some(within) = within {
         let shown_pa = match value {
             Pressure::Absolute(pressure) => pressure.pa(),
@@ -49,8 +56,15 @@ pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refused> {
 
 /// `"37 °F"`, `{ value = "37 °F", thermometer = "pocket-dial" }`, or `{ value = "37 °F", within = "1 °F" }`.
 pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Reading<Temperature>, Refused> {
-    let (value, [name, within]) = entry.instrument(["thermometer", "within"])?;
+    let (value, [name, within, uncertainty]) = entry.instrument(["thermometer", "within", "uncertainty"])?;
     let value = super::case::within(&value, LINE_TEMPERATURE)?;
+    if let Some(uncertainty) = uncertainty {
+        let known = uncertainty.quantity(Quantity::TemperatureDifference, text::temperature_difference)?;
+        return Ok(Reading {
+            value,
+            standard_uncertainty: crate::units::difference_in_kelvins(known),
+        });
+    }
     if let Some(within) = within {
         let limit = within.quantity(Quantity::TemperatureDifference, text::temperature_difference)?;
         return Ok(Reading::within(value, crate::units::difference_in_kelvins(limit)));
@@ -60,6 +74,30 @@ pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Readi
         Some(name) => name.member(&Thermometer::ALL, Thermometer::id, Thermometer::from_id)?,
     };
     Ok(Reading::temperature(value, thermometer))
+}
+
+/// `"3 /min"`, counted over three minutes, or `{ value = "3 /min", uncertainty = "0.2 /min" }`.
+pub(super) fn frequency_hz(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
+    let (value, [uncertainty]) = entry.instrument(["uncertainty"])?;
+    let value = value.quantity(Quantity::Frequency, text::frequency_hz)?;
+    match uncertainty {
+        None => Ok(Reading::counted(value)),
+        Some(uncertainty) => Ok(Reading {
+            value,
+            standard_uncertainty: uncertainty.quantity(Quantity::Frequency, text::frequency_hz)?,
+        }),
+    }
+}
+
+/// `"83.5 kPa abs"`, or `{ value = "83.5 kPa abs", uncertainty = "700 Pa" }`.
+pub(super) fn barometer(entry: &Entry<'_>) -> Result<Surroundings, Refused> {
+    let (value, [uncertainty]) = entry.instrument(["uncertainty"])?;
+    let air = value.quantity(Quantity::AbsolutePressure, text::absolute_pressure)?;
+    let known = match uncertainty {
+        None => Surroundings::measured(air),
+        Some(uncertainty) => Surroundings::known(air, limit_pa(&uncertainty)?),
+    };
+    known.map_err(|error| value.refuse(error, ""))
 }
 
 /// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a machine where nothing is said.

@@ -5,6 +5,7 @@ use super::counts::counts;
 use super::mistakes::{Mistakes, Refused};
 use super::node::Node;
 use super::refusal::{Mistake, Refusal};
+use super::session::{SessionFile, session};
 use super::settings::settings;
 use super::tree::{File, Table};
 use super::trial::{Trial, trial};
@@ -42,7 +43,7 @@ impl Default for Limit {
 }
 
 /// A reader of one kind of text.
-type Reader = for<'t> fn(&'t str, &Mistakes) -> Result<Node<'t>, Refused>;
+pub(super) type Reader = for<'t> fn(&'t str, &Mistakes) -> Result<Node<'t>, Refused>;
 
 impl Limit {
     /// As [`visit_from_toml`](super::visit_from_toml).
@@ -58,6 +59,16 @@ impl Limit {
     /// As [`visit_from_text`](super::visit_from_text).
     pub fn visit_from_text(self, text: &str) -> Result<Box<Visit>, Refusal> {
         self.read_visit(text, either(text))
+    }
+
+    /// As [`session_from_toml`](super::session_from_toml).
+    pub fn session_from_toml(self, text: &str) -> Result<Box<SessionFile>, Refusal> {
+        self.read(text, read_toml::node, session)
+    }
+
+    /// As [`session_from_json`](super::session_from_json).
+    pub fn session_from_json(self, text: &str) -> Result<Box<SessionFile>, Refusal> {
+        self.read(text, read_json::node, session)
     }
 
     /// As [`system_from_text`](super::system_from_text).
@@ -100,7 +111,12 @@ impl Limit {
     }
 
     /// What `told` makes of the text.
-    fn read<T>(self, text: &str, reader: Reader, told: fn(&Table<'_>) -> Result<T, Refused>) -> Result<T, Refusal> {
+    pub(super) fn read<T>(
+        self,
+        text: &str,
+        reader: Reader,
+        told: fn(&Table<'_>) -> Result<T, Refused>,
+    ) -> Result<T, Refusal> {
         let (told, _) = self.read_beside(text, reader, told, |_| false)?;
         Ok(told)
     }

@@ -109,8 +109,27 @@
 //! low_side = "225 kPa gauge"
 //! ```
 //!
+//! A file may say of which version of the format it is, and carry what belongs to its owner; a session that is stored has two
+//! more tables, and what was tried in vain counts in any file:
+//!
+//! ```toml
+//! format = 1                         # a later one than this library knows is refused
+//! [meta]                             # any keys; kept, and never judged
+//! "work order" = "117"
+//! [repairs]
+//! done = ["undercharge"]             # `[after]` tells the vehicle after these
+//! in_vain = ["overcharge"]           # what did not help was not the cause
+//! [settings]
+//! held = { check = "read-vent" }     # the step that somebody was sent to do; or repair = "undercharge", hand_over = true
+//! [[undo]]                           # what was there before each step, the oldest first
+//! step = { reading = "vent" }
+//! conditions = { ambient = "24 °C", altitude = "1600 m" }
+//! ```
+//!
 //! A reading may say how far it may be off instead of naming its instrument: `{ value = "37 psig", within = "1 psi" }`; a
-//! pressure, a mass and a volume also in per cent of what was read: `{ value = "650 g", within = "1 %" }`.
+//! pressure, a mass and a volume also in per cent of what was read: `{ value = "650 g", within = "1 %" }`. A reading that
+//! comes out of a calculation says its standard uncertainty: `{ value = "37 psig", uncertainty = "0.4 psi" }`, as a
+//! `barometer` may, too.
 //!
 //! A quantity is text with its unit, and a pressure says its datum; what cannot be read is refused with its key, its
 //! value and what to write instead, and nothing is guessed. An unknown key is refused too, for a misspelt reading is a
@@ -121,7 +140,9 @@
 mod case;
 mod confirmed;
 mod counts;
+mod file;
 mod instruments;
+mod kept;
 mod limit;
 mod log_columns;
 mod mistakes;
@@ -131,18 +152,23 @@ mod own_table;
 mod read_json;
 mod read_toml;
 mod refusal;
+#[cfg(feature = "serde")]
+mod serde_shape;
+mod session;
 mod settings;
 mod shown;
 mod tree;
 mod trial;
 mod visit;
 mod work;
+mod written;
 
 pub use confirmed::{Cause, Confirmed, cases_of, confirmed_from_json, counts_from_cases};
 pub use counts::{counts_from_toml, counts_to_toml};
 pub use limit::Limit;
 pub use log_columns::LogColumns;
 pub use refusal::{Mistake, Position, Refusal};
+pub use session::{SessionFile, session_from_json, session_from_toml, session_to_json, session_to_toml};
 pub use trial::Trial;
 pub(crate) use visit::proves;
 pub use visit::{Judgements, Visit};
@@ -150,6 +176,11 @@ pub use visit::{Judgements, Visit};
 use crate::diagnosis::{Case, Settings};
 use crate::vehicle::System;
 use alloc::boxed::Box;
+
+/// The version of the formats: of readings files, which may say it as `format`, and of the answers, which do.
+///
+/// It grows where a program that knows the one before would misread something, and not where something is added.
+pub const FORMAT: u32 = 1;
 
 /// The case that a readings file in TOML describes.
 ///

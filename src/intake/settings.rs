@@ -1,10 +1,11 @@
 //! How an answer is to be judged: the `[settings]` of a readings file.
 
 use super::counts::{counts, named};
+use super::instruments::given;
 use super::mistakes::Refused;
 use super::refusal::Refusal;
 use super::tree::{Entry, Table};
-use crate::diagnosis::{Cost, Counts, Prices, Settings, Stakes};
+use crate::diagnosis::{Action, Cost, Counts, Prices, Settings, Stakes};
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity};
 use alloc::boxed::Box;
@@ -29,6 +30,7 @@ pub(super) fn settings(table: &Table<'_>, settings: &mut Settings) {
         "prices",
         "looks",
         "counts",
+        "held",
     ]);
     table.told("stakes", |table| {
         stakes(settings, table);
@@ -62,6 +64,35 @@ pub(super) fn settings(table: &Table<'_>, settings: &mut Settings) {
     });
     if let Some(entry) = table.get("counts") {
         learned(settings, &entry);
+    }
+    if let Some(held) = given(table, "held", held) {
+        settings.held = Some(held);
+    }
+}
+
+/// `{ check = "read-vent" }`, `{ repair = "undercharge" }` or `{ hand_over = true }`.
+pub(super) fn held(entry: &Entry<'_>) -> Result<Action, Refused> {
+    let table = entry.table()?;
+    table.only(&["check", "repair", "hand_over"]);
+    let check = table
+        .get("check")
+        .map(|entry| entry.member(&Check::ALL, Check::id, Check::from_id));
+    let repair = table
+        .get("repair")
+        .map(|entry| entry.member(&Fault::ALL, Fault::id, Fault::from_id));
+    let hand_over = table.get("hand_over").map(|entry| entry.yes_or_no());
+    match (
+        check.transpose()?,
+        repair.transpose()?,
+        hand_over.transpose()?.unwrap_or(false),
+    ) {
+        (Some(check), None, false) => Ok(Action::Check(check)),
+        (None, Some(fault), false) => Ok(Action::Repair(fault)),
+        (None, None, true) => Ok(Action::HandOver),
+        _ => {
+            let error = Error::of(ErrorKind::Inconsistent, Quantity::Name);
+            Err(entry.refuse(error, "write one of check, repair and hand_over = true"))
+        }
     }
 }
 

@@ -267,6 +267,11 @@ impl<'a> Entry<'a> {
         }
     }
 
+    /// What was written there, whatever it is.
+    pub(super) const fn node(&self) -> &'a Node<'a> {
+        self.node
+    }
+
     pub(super) fn is_table(&self) -> bool {
         matches!(self.node.content, Content::Table(_))
     }

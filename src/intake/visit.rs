@@ -1,6 +1,7 @@
 //! A vehicle's visit: what was read, how to judge it, and what was done since.
 
 use super::case::{TABLES, case, moment};
+use super::file::{OF_FILE, known_format, repairs};
 use super::mistakes::Refused;
 use super::refusal::{Mistake, Refusal};
 use super::settings::settings;
@@ -10,7 +11,7 @@ use crate::circuit::Readings;
 use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, diagnose, judge, needs_running};
 use crate::error::Error;
 use crate::names::{
-    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Observation, Quantity,
+    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Fault, Observation, Quantity,
     Refrigerant, RepairFinding,
 };
 use crate::proof::{
@@ -407,7 +408,22 @@ fn table_of(mistake: &Mistake) -> Option<&str> {
 
 /// The visit; in a box, for it is large and refusals have to do with little stack.
 pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
-    root.only(&[&TABLES[..], &["settings"], &DONE[..]].concat());
+    let mut visit = as_came_in(root)?;
+    for fault in repairs(root).in_vain.iter() {
+        rule_out(&mut visit.settings, fault);
+    }
+    Ok(visit)
+}
+
+#[inline(never)] // so that no caller has room for the copy on its stack
+fn rule_out(settings: &mut Settings, fault: Fault) {
+    *settings = settings.with_prior(fault, 0.0);
+}
+
+/// The same by the settings as they are written, whatever was repaired in vain.
+pub(super) fn as_came_in(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
+    root.only(&[&TABLES[..], &["settings"], &DONE[..], &OF_FILE].concat());
+    known_format(root)?;
     let case = case(root);
     let mut visit = blank(&usual());
     // What was done is read beside the case. Where that one is refused, the blank one stays in its place, so that the

@@ -28,6 +28,7 @@ pub use gas::DecayGas;
 pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Rise, Sample};
 pub use leak::{Decay, Leak, MOST_TEST_PA, Served};
 pub use pull_down::{PullDown, VentSample, pull_down};
+pub(crate) use repair::judge_after;
 pub use repair::{Proof, Seen, prove};
 #[cfg(feature = "report")]
 pub(crate) use repair::{compared, diagnose_after};

@@ -4,7 +4,7 @@
 //! figures on other makes stand in `tests/repair_pairs.rs`.
 
 use super::change::Change;
-use crate::diagnosis::{Case, Diagnosis, List, Settings, Visits, diagnose, diagnose_with};
+use crate::diagnosis::{Case, Diagnosis, Judgement, List, Settings, Visits, diagnose, judge_with};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Feature, Quantity, RepairFinding};
 use crate::units::in_kelvins;
@@ -81,12 +81,18 @@ pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, 
 /// What the readings after a repair tell, what was found before taken into account.
 #[inline(never)] // so that it is worked out on less stack than both diagnoses fill
 pub(crate) fn diagnose_after(before: &Case, after: &Case, settings: &Settings) -> Result<(Change, Diagnosis), Error> {
-    if before.system != after.system {
-        return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
-    }
     let change = changed(before, after, settings)?;
     let second = judged_with(&change, after, settings)?;
     Ok((change, second))
+}
+
+/// What is believed of a vehicle after a repair, what was found before taken into account.
+///
+/// Errors: those of [`prove`].
+#[inline(never)]
+pub(crate) fn judge_after(before: &Case, after: &Case, settings: &Settings) -> Result<Judgement, Error> {
+    let change = changed(before, after, settings)?;
+    judge_with(after, settings, |fault| change.then(fault))
 }
 
 /// What both diagnoses tell together.
@@ -121,13 +127,19 @@ pub(crate) fn compared(
 /// What both visits say stands on the stack only until it is summed up.
 #[inline(never)]
 fn changed(before: &Case, after: &Case, settings: &Settings) -> Result<Change, Error> {
+    if before.system != after.system {
+        return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
+    }
     Ok(Change::of(&Visits::of(before, after, settings)?))
 }
 
 /// The second visit, what was found before taken into account.
 #[inline(never)]
 fn judged_with(change: &Change, after: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
-    diagnose_with(after, settings, |fault| change.then(fault))
+    match &judge_with(after, settings, |fault| change.then(fault)) {
+        Ok(judgement) => judgement.diagnosis(settings),
+        Err(error) => Err(*error),
+    }
 }
 
 fn finding(change: &Change, within: bool, settings: &Settings) -> RepairFinding {

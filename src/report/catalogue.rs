@@ -7,7 +7,7 @@ use crate::diagnosis::{
 };
 use crate::names::{Check, Fault, Observation};
 use crate::vehicle::System;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 /// What a program has to know to ask the right questions about a system, as one JSON object, on one line.
@@ -37,7 +37,7 @@ pub fn catalogue_json(system: &System) -> String {
             record!({ "observation": observation.id(), "says": observation.description() })
         }).collect::<Vec<_>>(),
     })
-    .to_string()
+    .answer()
 }
 
 fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {

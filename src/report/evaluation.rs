@@ -31,7 +31,7 @@ pub fn evaluation_json(summary: &Summary) -> String {
     super::record::tell(&mut entries, "reliability", bins);
     let refusals: Vec<Json> = summary.refusals.iter().map(refused).collect();
     super::record::tell(&mut entries, "refusals", refusals);
-    Json::Object(entries).to_string()
+    Json::Object(entries).answer()
 }
 
 fn score(score: &Score) -> Json {

@@ -4,7 +4,7 @@ use super::record::{Json, Told, record};
 use crate::fluid::Sourced;
 use crate::names::Refrigerant;
 use crate::saturation::{self, Blend, Boundary};
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 /// What is published of a refrigerant, with the source of each fact, as one JSON object, on one line.
@@ -47,7 +47,7 @@ pub fn facts_json(refrigerant: Refrigerant) -> String {
         }),
         "blend": saturation::blend(refrigerant).map_or(Json::Null, blend),
     })
-    .to_string()
+    .answer()
 }
 
 fn blend(blend: &Blend) -> Json {

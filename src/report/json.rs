@@ -1,17 +1,17 @@
 //! The answer as JSON.
 
-use super::plan::{checked, repaired, says as step_says};
+use super::plan::{checked, filled, repaired, says as step_says};
 use super::record::{Json, Told, record};
 use super::rows::{Row, Scale, rows};
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{
-    Action, Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, Resting, Stop, TwoFaults, measure,
-    repair,
+    Action, Case, Diagnosis, Evidence, Key, RankedCheck, RankedFault, Reasons, Repair, Resting, Stop, TwoFaults,
+    measure, repair,
 };
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
-use crate::names::{Caution, ExpectedBasis, Fault, Feature, MixUp, Observation, RestFinding};
+use crate::names::{Caution, Check, ExpectedBasis, Fault, Feature, MixUp, Observation, RestFinding};
 use crate::vehicle::System;
 use alloc::borrow::Cow;
 use alloc::format;
@@ -28,8 +28,9 @@ use alloc::vec::Vec;
 /// saturation, the `gas_share` or the warmth `warmer_k` that it stands for, and the share of the charge that is `missing`), `stop` (why the compressor must stand still: `reason`, what it `says`, and where the high side
 /// is at its limit `high_side_pa_gauge`, `limit_pa_gauge` and whether the limit is 95 % of the vehicle's own cut-out), `next_step` (`check` or `repair`, as a step of
 /// [`plan_json`](super::plan_json()), and what it `says`; `null` where nothing is left to do), `next_checks` (each
-/// with its cost, its cautions and what every outcome would mean; `of` names the question that is answered), `cautions`,
-/// `quality`. What is not known is `null`.
+/// with the entries of a readings file that it `fills`, its cost, its cautions and what every outcome would mean; `of` names the
+/// question that is answered), `cautions`,
+/// `quality`, and as in every answer the version of the library (`coldloop`) and of its formats (`format`). What is not known is `null`.
 ///
 /// ```
 /// use coldloop::{diagnosis::{Settings, judge}, intake, report};
@@ -41,7 +42,7 @@ use alloc::vec::Vec;
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn json(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> String {
-    answer(case, diagnosis, reasons).to_string()
+    answer(case, diagnosis, reasons).answer()
 }
 
 /// A refused readings file as one JSON object: `refused`, with the `key` and the `value` of the first mistake, a `message`
@@ -58,7 +59,7 @@ pub fn refusal_json(refusal: &Refusal) -> String {
         "message": refusal.to_string(),
         "mistakes": refusal.mistakes().map(mistake).collect::<Vec<_>>(),
     });
-    record!({ "refused": refused }).to_string()
+    record!({ "refused": refused }).answer()
 }
 
 pub(super) fn mistake(mistake: &Mistake) -> Json {
@@ -96,7 +97,7 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
 }
 
 fn next_step(action: Action, system: &System) -> Json {
-    record!({ "check": checked(action), "repair": repaired(action), "says": step_says(action, system) })
+    record!({ "check": checked(action), "repair": repaired(action), "says": step_says(action, system), "fills": filled(action) })
 }
 
 fn stop(stop: &Stop) -> Json {
@@ -157,6 +158,11 @@ fn repair_of(fault: Fault, system: &System) -> Json {
         "recovers_charge": recovery,
         "cautions": ids(&repair_cautions(fault, system)),
     })
+}
+
+/// The entries of a readings file that a check fills.
+pub(super) fn fills(check: Check) -> Json {
+    check.keys().iter().map(Key::to_string).collect()
 }
 
 pub(super) fn ids(cautions: &[Caution]) -> Json {
@@ -235,6 +241,7 @@ fn check(ranked: &RankedCheck, system: &System) -> Json {
     record!({
         "check": ranked.check.id(),
         "says": ranked.check.description(),
+        "fills": fills(ranked.check),
         "cost": record!({"minutes": ranked.minutes, "money_in_minutes": ranked.money}),
         "saving_minutes": ranked.saving,
         "cautions": ids(&check_cautions(ranked.check, system)),

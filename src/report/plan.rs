@@ -1,20 +1,21 @@
 //! A plan as JSON and as text.
 
-use super::json::ids;
+use super::json::{fills, ids};
 use super::record::{Json, record};
 use super::words::{per_cent, result, spoken};
 use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
 use crate::names::{Caution, Observation, ResultKind};
 use crate::vehicle::System;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
 /// A plan as one JSON object, on one line.
 ///
 /// Keys: `expected_minutes` (of work, until the vehicle is repaired), `without_checks_minutes`, `steps`. Each step has
-/// `check` or `repair` (an id; the other is `null`, and both where it is handed over), `says`, `cautions`, `probability` of
+/// `check` or `repair` (an id; the other is `null`, and both where it is handed over), `says`, `fills` (the entries of a
+/// readings file that a check fills), `cautions`, `probability` of
 /// getting there, `minutes`, `recovers_charge`, and `branches`: `result`, `of` (the question that is answered),
 /// `probability`, `then`, `then_probability`, `next` (the place of the next step in `steps`, counted from zero, or `null` at the end).
 ///
@@ -32,7 +33,7 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
         "without_checks_minutes": plan.without_checks_minutes,
         "steps": plan.steps.iter().map(|planned| step(planned, system)).collect::<Vec<_>>(),
     })
-    .to_string()
+    .answer()
 }
 
 fn step(step: &Step, system: &System) -> Json {
@@ -40,6 +41,7 @@ fn step(step: &Step, system: &System) -> Json {
         "check": checked(step.action),
         "repair": repaired(step.action),
         "says": says(step.action, system),
+        "fills": filled(step.action),
         "cautions": ids(&asked(step.action, system)),
         "probability": step.probability,
         "minutes": step.minutes,
@@ -53,6 +55,14 @@ pub(super) const fn checked(action: Action) -> Option<&'static str> {
     match action {
         Action::Check(check) => Some(check.id()),
         Action::Repair(_) | Action::HandOver => None,
+    }
+}
+
+/// The entries of a readings file that a step fills; none for one that is no check.
+pub(super) fn filled(action: Action) -> Json {
+    match action {
+        Action::Check(check) => fills(check),
+        Action::Repair(_) | Action::HandOver => Json::List(Vec::new()),
     }
 }
 

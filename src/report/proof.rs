@@ -13,7 +13,7 @@ use crate::proof::{Again, Balance, Closing, HoldJudgement, Leak, Proof, PullDown
 use crate::units::{AbsolutePressure, GaugePressure, in_kelvins};
 use crate::vehicle::System;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
@@ -34,7 +34,7 @@ use core::fmt::{self, Write};
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn proof_json(judgements: &Judgements) -> String {
-    self::judgements(judgements).to_string()
+    self::judgements(judgements).answer()
 }
 
 pub(super) fn judgements(all: &Judgements) -> Json {

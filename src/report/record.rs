@@ -1,7 +1,8 @@
 //! JSON values: put together as a tree whose keys are not copied, and written in one pass.
 
+use crate::intake::FORMAT;
 use alloc::borrow::Cow;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 use serde::{Serialize, Serializer};
@@ -28,6 +29,18 @@ impl Serialize for Json {
             Json::List(items) => to.collect_seq(items),
             Json::Object(entries) => to.collect_map(entries.iter().map(|(key, value)| (key, value))),
         }
+    }
+}
+
+impl Json {
+    /// An answer as it is handed out, on one line: last in it the version of this library (`coldloop`) and that of the
+    /// formats it reads and writes (`format`).
+    pub(super) fn answer(mut self) -> String {
+        if let Self::Object(entries) = &mut self {
+            tell(entries, "coldloop", env!("CARGO_PKG_VERSION"));
+            tell(entries, "format", FORMAT);
+        }
+        self.to_string()
     }
 }
 

@@ -3,7 +3,7 @@
 use super::record::{Json, record};
 use crate::units::Surroundings;
 use crate::vehicle::{Looks, Simulation, StatePoint, Swing};
-use alloc::string::{String, ToString};
+use alloc::string::String;
 
 /// A simulation as one JSON object, on one line; `place` is the air in which the gauges are read.
 ///
@@ -65,7 +65,7 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
         }),
         "solver": record!({ "residual": s.residual, "rounds": s.rounds }),
     })
-    .to_string()
+    .answer()
 }
 
 fn swing(swing: Swing, air_pa: f64) -> Json {

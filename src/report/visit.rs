@@ -9,7 +9,7 @@ use crate::diagnosis::Diagnosis;
 use crate::intake::{Judgements, Refusal, Visit, proves};
 use crate::names::VerdictKind;
 use alloc::boxed::Box;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
 /// where something was done since.
@@ -30,7 +30,7 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     if let (Json::Object(entries), Some(proof)) = (&mut told, &proof) {
         entries.push(("proof".into(), judgements(proof)));
     }
-    Ok(told.to_string())
+    Ok(told.answer())
 }
 
 /// The same for people, with the first steps of the plan in the place of the next checks; a sound vehicle has none.

@@ -39,6 +39,7 @@ pub struct AbsolutePressure {
 /// let _ = Refrigerant::R134a.dew_temperature(GaugePressure::from_psig(35.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct GaugePressure {
     pa: f64,
 }
@@ -230,6 +231,23 @@ impl Surroundings {
         Ok(Self {
             pa: BAROMETER.check(barometer.pa)?,
             standard_uncertainty_pa: BAROMETER_PA,
+        })
+    }
+
+    /// The air pressure as it was known elsewhere, with its standard uncertainty, Pa.
+    ///
+    /// Errors: as [`Self::measured`]; `OutOfRange` for an uncertainty below zero.
+    ///
+    /// ```
+    /// use coldloop::units::{AbsolutePressure, Surroundings};
+    /// let yard = Surroundings::at_altitude(1_600.0)?;
+    /// assert_eq!(Surroundings::known(yard.pressure(), yard.standard_uncertainty_pa())?, yard);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn known(air: AbsolutePressure, standard_uncertainty_pa: f64) -> Result<Self, Error> {
+        Ok(Self {
+            pa: BAROMETER.check(air.pa)?,
+            standard_uncertainty_pa: ABSOLUTE_PRESSURE.check(standard_uncertainty_pa)?,
         })
     }
 

@@ -62,6 +62,8 @@ pub(crate) struct Order {
     pub(crate) first_closed: Option<usize>,
     /// Whether none is worth trying before it is handed over.
     pub(crate) hand_over: bool,
+    /// Expected minutes when it is handed over before all.
+    pub(crate) at_once: f64,
     /// Expected minutes for who knows the fault, the recovery aside: no looks can do with less.
     pub(crate) least: f64,
 }
@@ -157,6 +159,7 @@ impl Jobs {
             first_fault,
             first_closed,
             hand_over: run.at_once <= run.least,
+            at_once: run.at_once,
             least: run.at_least,
         }
     }

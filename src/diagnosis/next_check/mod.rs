@@ -30,6 +30,14 @@ use search::{BEAM, FOLLOWED, Move, Search, State, Weighing};
 /// From this probability of misleading gauges on, they are checked before anything else.
 const SUSPICION: f64 = 0.3;
 
+/// A step that is held gives way to another one that saves more than this, min, and more than this share of the expected cost.
+///
+/// Chosen on 319 readings, each moved up and down by one standard uncertainty seven times (the examples and cases of an
+/// independent simulator that judge): without holding, the step changed more than once in 67 of them, with half as much in 3,
+/// with this in none. Two minutes are what a look costs at least; on average the held step costs nothing more than the best one.
+const CLEARLY_MINUTES: f64 = 2.0;
+const CLEARLY_SHARE: f64 = 0.02;
+
 /// The most checks that are told.
 const TOLD: usize = 6;
 
@@ -87,9 +95,9 @@ pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, st
     searched(posterior, scene, settings, standing, |bench, search, weighing| Next {
         step: match standing.first {
             Some(check) => Some(Action::Check(check)),
-            None => search.action(bench.first(weighing)),
+            None => search.action(bench.first(search, weighing)),
         },
-        checks: bench.ranked(weighing),
+        checks: bench.ranked(search, weighing),
     })
 }
 
@@ -108,7 +116,7 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
         return plan;
     }
     searched(posterior, scene, settings, standing, |bench, search, weighing| {
-        search.grow_into(&mut plan, &bench.state, bench.first(weighing), weighing);
+        search.grow_into(&mut plan, &bench.state, bench.first(search, weighing), weighing);
     });
     plan
 }
@@ -192,12 +200,27 @@ impl<'a> Bench<'a> {
     }
 
     /// The first step.
-    fn first(&self, weighing: &Weighing) -> Move {
-        self.suspected().map_or_else(|| weighing.best().1, Move::Check)
+    fn first(&self, search: &Search<'_>, weighing: &Weighing) -> Move {
+        if let Some(at) = self.suspected() {
+            return Move::Check(at);
+        }
+        self.held(search, weighing)
+            .map_or_else(|| weighing.best().1, |(_, held)| held)
+    }
+
+    /// The step that is held, with its expected minutes, where no other one saves clearly more.
+    fn held(&self, search: &Search<'_>, weighing: &Weighing) -> Option<(f64, Move)> {
+        let held = search.step(self.settings.held?)?;
+        let (least, best) = weighing.best();
+        if held == best {
+            return Some((least, held));
+        }
+        let minutes = search.minutes_of(&self.state, held, weighing)?;
+        (minutes <= least + f64::max(CLEARLY_MINUTES, CLEARLY_SHARE * least)).then_some((minutes, held))
     }
 
     /// The checks that save more than they cost; the most useful first.
-    fn ranked(&self, weighing: &Weighing) -> List<RankedCheck, TOLD> {
+    fn ranked(&self, search: &Search<'_>, weighing: &Weighing) -> List<RankedCheck, TOLD> {
         let mut ranked = unranked();
         if let Some(check) = self.standing.first {
             // Without a running system, or one that may be run, nothing else can be said.
@@ -211,8 +234,15 @@ impl<'a> Bench<'a> {
             // Nor with gauges that mislead.
             ranked.push(self.told(&self.prospects.all()[at], None));
         }
+        let held = self.held(search, weighing).filter(|_| ranked.is_empty());
+        let held = held.and_then(|(value, step)| Some((value, step.check()?)));
+        if let Some((value, at)) = held {
+            let saving = weighing.without_minutes() - value;
+            ranked.push(self.told(&self.prospects.all()[at], Some(saving)));
+        }
         for (value, at) in weighing.checks() {
-            let told = suspected == Some(*at) || self.standing.first == Some(self.prospects.all()[*at].check);
+            let first = suspected == Some(*at) || held.is_some_and(|(_, held)| held == *at);
+            let told = first || self.standing.first == Some(self.prospects.all()[*at].check);
             if *value < weighing.without.0 && !told {
                 let saving = weighing.without_minutes() - value;
                 ranked.push(self.told(&self.prospects.all()[*at], Some(saving)));

@@ -10,6 +10,7 @@ impl Search<'_> {
         let (best, likely) = weighing.best();
         plan.expected_minutes = match step {
             Move::Check(at) if step != likely => self.value(state, at, &self.prospects.all()[at], DEPTH - 1),
+            _ if step != likely => self.minutes_of(state, step, weighing).unwrap_or(best),
             Move::Check(_) | Move::Repair(_) | Move::HandOver | Move::Nothing => best,
         };
         plan.without_checks_minutes = weighing.all_minutes;

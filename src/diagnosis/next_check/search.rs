@@ -48,6 +48,16 @@ pub(crate) enum Move {
     Nothing,
 }
 
+impl Move {
+    /// The place of the check that it is.
+    pub(crate) const fn check(self) -> Option<usize> {
+        match self {
+            Self::Check(at) => Some(at),
+            Self::Repair(_) | Self::HandOver | Self::Nothing => None,
+        }
+    }
+}
+
 pub(crate) struct Search<'a> {
     pub(crate) jobs: &'a Jobs,
     pub(crate) prospects: &'a Prospects,
@@ -165,6 +175,45 @@ impl Search<'_> {
     /// Whether all is read without which nothing is opened.
     fn may_open(&self, state: &State) -> bool {
         state.recovered || self.prospects.before_opening & !state.used == 0
+    }
+
+    /// The step of this name; `None` where it cannot be taken any more.
+    pub(crate) fn step(&self, action: Action) -> Option<Move> {
+        match action {
+            Action::Check(check) => self.prospects.place(check).map(Move::Check),
+            Action::Repair(fault) => {
+                let place = self.jobs.all().iter().position(|job| job.fault == fault);
+                place.map(Move::Repair)
+            }
+            Action::HandOver => Some(Move::HandOver),
+        }
+    }
+
+    /// Expected minutes when this step comes first, weighed as deep as a plan is; `None` where it may not come.
+    pub(crate) fn minutes_of(&self, state: &State, step: Move, weighing: &Weighing) -> Option<f64> {
+        let narrowed = Search {
+            within: weighing.within,
+            ..*self
+        };
+        match step {
+            Move::Check(at) => {
+                let prospect = &self.prospects.all()[at];
+                let may_come = self.open(state).any(|(open, _)| open == at);
+                may_come.then(|| narrowed.value(state, at, prospect, DEPTH - 1))
+            }
+            Move::Repair(at) => {
+                let may_come = self.may_open(state) || !self.jobs.jobs[at].recovery;
+                may_come.then(|| {
+                    let (after, _) = narrowed.best(&state.without(self.jobs, at), DEPTH - 1);
+                    state.total() * self.repair_minutes(state, at) + after
+                })
+            }
+            Move::HandOver => {
+                let order = self.jobs.order(&state.belief, state.recovered);
+                self.may_open(state).then_some(order.at_once)
+            }
+            Move::Nothing => None,
+        }
     }
 
     /// What a step is called; nothing where none is left to do.
