@@ -27,6 +27,7 @@ pub mod range;
 #[cfg(feature = "report")]
 pub mod report;
 pub mod saturation;
+pub mod transport;
 pub mod units;
 pub mod vehicle;
 

@@ -166,6 +166,12 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_FAN_COMMAND = 28,
     // Evaporators of a system.
     COLDLOOP_QUANTITY_EVAPORATORS = 29,
+    // Dynamic viscosity, Pa s.
+    COLDLOOP_QUANTITY_VISCOSITY = 30,
+    // Thermal conductivity, W/(m K).
+    COLDLOOP_QUANTITY_CONDUCTIVITY = 31,
+    // Surface tension, N/m.
+    COLDLOOP_QUANTITY_SURFACE_TENSION = 32,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.

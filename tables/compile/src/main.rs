@@ -3,7 +3,8 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
-//! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it.
+//! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it. `-- --transport`
+//! writes only the transport properties.
 //!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
 //! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
@@ -42,6 +43,7 @@ mod python;
 mod refrigerants;
 mod sound;
 mod systems;
+mod transport;
 mod work;
 
 use std::path::Path;
@@ -62,6 +64,8 @@ fn main() -> ExitCode {
         moments(&root, asked("--check"), asked("--without-makes"))
     } else if asked("--names") {
         names_only(&root, asked("--check"))
+    } else if asked("--transport") {
+        transport_only(&root, asked("--check"))
     } else {
         run(&root, asked("--check"))
     };
@@ -118,6 +122,12 @@ fn names_only(root: &Path, check: bool) -> Result<(), String> {
     out.finish()
 }
 
+fn transport_only(root: &Path, check: bool) -> Result<(), String> {
+    let mut out = output::Output::new(root, check);
+    transport::compile(root, &mut out)?;
+    out.finish()
+}
+
 /// The vocabularies, written for Rust, C and Python.
 fn vocabularies(root: &Path, out: &mut output::Output) -> Result<Vec<names::Vocabulary>, String> {
     let vocabularies = names::read(root)?;
@@ -143,6 +153,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     pairs::compile(root, &vocabularies, &blends, &mut out)?;
     blends::compile(&blends, &mut out)?;
     air::compile(root, &mut out)?;
+    transport::compile(root, &mut out)?;
     sound::rust::compile(root, &mut out)?;
     sound::known_table::compile(root, &mut out)?;
     atlas::compile(root, &mut out)?;
