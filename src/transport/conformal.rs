@@ -11,6 +11,9 @@ use crate::names::{ErrorKind, Quantity, Refrigerant};
 use crate::numerics::{exp, sqrt};
 use crate::saturation::{Pure, pure};
 
+/// Below this part of the critical density the virials of two fluids may have no common state. What density adds to the viscosity is
+/// then less than 2 % (`tests/transport.rs`), and the state of equal reduced temperature and density serves.
+const THIN: f64 = 0.015;
 /// No step of the search changes temperature or density by more, as a difference of logarithms.
 const LONGEST_STEP: f64 = 0.1;
 /// A step this short ends the search.
@@ -44,8 +47,11 @@ impl State {
         let reference = pure(conformal.reference)?;
         let (equation, other) = (&fluid.fluid.equation, &reference.fluid.equation);
         let goal = Isotherm::new(equation, t_k).residual(rho_mol_m3);
-        let mut t0 = t_k * reference.critical_t_k / fluid.critical_t_k;
-        let mut rho0 = rho_mol_m3 * reference.critical_rho_mol_m3 / fluid.critical_rho_mol_m3;
+        let start = [
+            t_k * reference.critical_t_k / fluid.critical_t_k,
+            rho_mol_m3 * reference.critical_rho_mol_m3 / fluid.critical_rho_mol_m3,
+        ];
+        let [mut t0, mut rho0] = start;
         let mut step = f64::INFINITY;
         for _ in 0..MOST_STEPS {
             let Alpha { a, d, dd, t, dt, .. } = Isotherm::new(other, t0).residual(rho0);
@@ -61,7 +67,9 @@ impl State {
                 break;
             }
         }
-        if !(step <= SETTLED) {
+        if !(step <= SETTLED) && rho_mol_m3 <= THIN * fluid.critical_rho_mol_m3 {
+            [t0, rho0] = start;
+        } else if !(step <= SETTLED) {
             return Err(Error::no_convergence(step, SETTLED));
         }
         let shape = super::viscosity::polynomial(conformal.shape, rho_mol_m3 / conformal.reducing_rho_mol_m3);

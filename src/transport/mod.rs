@@ -99,10 +99,19 @@ impl Published {
     }
 
     fn check(&self, highest_p_pa: f64, state: &State) -> Result<(), Error> {
-        self.temperatures().check(state.t_k)?;
-        Range::new(Quantity::AbsolutePressure, 0.0, highest_p_pa).check(state.p_pa)?;
-        Ok(())
+        met(self.temperatures(), state.t_k)?;
+        met(Range::new(Quantity::AbsolutePressure, 0.0, highest_p_pa), state.p_pa)
     }
+}
+
+/// What counts as rounding at an end of a range, relatively: a state gives its temperature back with the last digit moved.
+const ROUNDING: f64 = 1e-12;
+
+fn met(range: Range, value: f64) -> Result<(), Error> {
+    if libm::fabs(value - value.clamp(range.low, range.high)) > ROUNDING * value {
+        range.check(value)?;
+    }
+    Ok(())
 }
 
 /// Refuses liquid and vapour together, which have no figure of one phase.

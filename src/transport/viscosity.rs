@@ -33,7 +33,7 @@ const SECOND_VIRIAL: [(f64, f64); 9] = [
 
 /// (A, t) and (A, B) of the collision integral: A T*^t + sum A exp(-B T*).
 ///
-/// Source: Neufeld, Janzen & Aziz 1972, J. Chem. Phys. 57, 1100, doi 10.1063/1.1678363, without its sine term.
+/// Source: Neufeld, Janzen & Aziz 1972, J. Chem. Phys. 57, 1100, doi 10.1063/1.1678363.
 const NEUFELD: [(f64, f64); 3] = [(1.16145, -0.14874), (0.52487, 0.77320), (2.16178, 2.43787)];
 
 impl Viscosity {
@@ -84,7 +84,13 @@ impl LennardJones {
     }
 }
 
-/// The collision integral of Neufeld, Janzen & Aziz at a reduced temperature.
+/// The sine term of the same source, which some correlations leave out: a T*^b sin(c T*^d - e).
+fn neufeld_sine(reduced_t: f64) -> f64 {
+    let ln_t = ln(reduced_t);
+    -6.435e-4 * exp(0.14874 * ln_t) * libm::sin(18.0323 * exp(-0.7683 * ln_t) - 7.27371)
+}
+
+/// The collision integral of Neufeld, Janzen & Aziz at a reduced temperature, without its sine term.
 pub(super) fn neufeld(reduced_t: f64) -> f64 {
     let [(a, t), rest @ ..] = NEUFELD;
     let falling: f64 = rest.iter().map(|(a, b)| a * exp(-b * reduced_t)).sum();
@@ -103,7 +109,10 @@ impl DiluteViscosity {
                 let ln_integral: f64 = terms.iter().map(|(a, t)| a * powi(ln_t, *t)).sum();
                 factor * sqrt(t_k) * exp(-ln_integral)
             }
-            Self::Neufeld { factor, energy_k } => factor * sqrt(t_k) / neufeld(t_k / energy_k),
+            Self::Neufeld { factor, energy_k } => {
+                let reduced_t = t_k / energy_k;
+                factor * sqrt(t_k) / (neufeld(reduced_t) + neufeld_sine(reduced_t))
+            }
             Self::Ratio { numerator, denominator } => polynomial(numerator, t_k) / polynomial(denominator, t_k),
             Self::CarbonDioxide { factor, a } => {
                 let cube_root = libm::cbrt(t_k);

@@ -4,7 +4,7 @@
 //! writes none and fails, naming the file, when one of them is stale.
 //!
 //! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it. `-- --transport`
-//! writes only the transport properties.
+//! writes only the transport properties, and the cases of the doors.
 //!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
 //! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
@@ -44,6 +44,7 @@ mod refrigerants;
 mod sound;
 mod systems;
 mod transport;
+mod transport_file;
 mod work;
 
 use std::path::Path;
@@ -125,6 +126,7 @@ fn names_only(root: &Path, check: bool) -> Result<(), String> {
 fn transport_only(root: &Path, check: bool) -> Result<(), String> {
     let mut out = output::Output::new(root, check);
     transport::compile(root, &mut out)?;
+    cases::compile(&mut out)?;
     out.finish()
 }
 

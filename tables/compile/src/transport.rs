@@ -1,173 +1,19 @@
 //! `tables/transport/*.toml` into the constants of the transport room.
 
 use crate::output::Output;
+use crate::transport_file::{
+    ConductivitySource, ConformalSource, DiluteConductivitySource, DiluteSource, File, PotentialSource, ResidualSource,
+    TensionSource, ViscositySource, digits,
+};
 use coldloop::Refrigerant;
 use coldloop::fluid;
 use coldloop::transport::{
     Conductivity, ConductivityForm, Conformal, CriticalEnhancement, DiluteConductivity, DiluteViscosity, LennardJones,
-    Published, ResidualViscosity, SurfaceTension, Term, Transport, Viscosity, ViscosityForm,
+    ResidualViscosity, SurfaceTension, Term, Transport, Viscosity, ViscosityForm,
 };
-use serde::Deserialize;
 use std::fmt::Write;
 use std::fs;
 use std::path::Path;
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct File {
-    designation: String,
-    viscosity: Option<ViscositySource>,
-    conductivity: Option<ConductivitySource>,
-    surface_tension: Option<TensionSource>,
-}
-
-/// What every correlation says of itself; `read` says where its coefficients were read.
-macro_rules! source {
-    ($(#[$meta:meta])* $name:ident { $($field:ident: $type:ty,)* }) => {
-        #[derive(Deserialize)]
-        #[serde(deny_unknown_fields)]
-        struct $name {
-            citation: String,
-            doi: Option<String>,
-            #[serde(rename = "read")]
-            _read: String,
-            uncertainty: String,
-            t_min_k: String,
-            t_max_k: String,
-            $($field: $type,)*
-        }
-
-        impl $name {
-            fn published(&self) -> Result<Published, String> {
-                Ok(Published {
-                    citation: leaked(&self.citation),
-                    doi: self.doi.as_deref().map(leaked),
-                    uncertainty: leaked(&self.uncertainty),
-                    lowest_t_k: digits(&self.t_min_k)?,
-                    highest_t_k: digits(&self.t_max_k)?,
-                })
-            }
-        }
-    };
-}
-
-source!(ViscositySource {
-    p_max_mpa: String,
-    dilute: Option<DiluteSource>,
-    initial: Option<PotentialSource>,
-    residual: Option<ResidualSource>,
-    conformal: Option<ConformalSource>,
-});
-source!(ConductivitySource {
-    p_max_mpa: String,
-    dilute: Option<DiluteConductivitySource>,
-    residual: Option<TermsSource>,
-    conformal: Option<ConformalSource>,
-    critical: CriticalSource,
-});
-source!(TensionSource {
-    terms: Vec<[String; 2]>,
-});
-
-#[derive(Deserialize)]
-#[serde(tag = "form", rename_all = "kebab-case", deny_unknown_fields)]
-enum DiluteSource {
-    Collision {
-        factor_upa_s: String,
-        molar_mass_g_mol: Option<String>,
-        sigma_nm: String,
-        energy_k: String,
-        terms: Vec<[String; 2]>,
-    },
-    Neufeld {
-        sigma_nm: String,
-        energy_k: String,
-    },
-    Ratio {
-        numerator_upa_s: Vec<String>,
-        denominator: Vec<String>,
-    },
-    CarbonDioxide {
-        factor_upa_s: String,
-        a: Vec<String>,
-    },
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct PotentialSource {
-    sigma_nm: String,
-    energy_k: String,
-}
-
-#[derive(Deserialize)]
-#[serde(tag = "form", rename_all = "kebab-case", deny_unknown_fields)]
-enum ResidualSource {
-    FreeVolume {
-        reducing_t_k: String,
-        reducing_rho_kg_m3: Option<String>,
-        reducing_rho_mol_dm3: Option<String>,
-        unit_upa_s: String,
-        factor: String,
-        power: i32,
-        packed: Vec<[String; 2]>,
-        packed_by: Vec<[String; 2]>,
-        terms: Vec<[String; 3]>,
-    },
-    Scaled {
-        reducing_t_k: String,
-        reducing_rho_mol_dm3: String,
-        terms: Vec<[String; 3]>,
-        numerator: Vec<[String; 3]>,
-        denominator: Vec<[String; 3]>,
-    },
-    CarbonDioxide {
-        triple_t_k: String,
-        triple_rho_kg_m3: String,
-        gamma: String,
-        c: [String; 2],
-    },
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct ConformalSource {
-    reference: String,
-    sigma_nm: String,
-    energy_k: String,
-    reducing_rho_mol_dm3: String,
-    shape: Vec<String>,
-    internal: Option<Vec<String>>,
-}
-
-#[derive(Deserialize)]
-#[serde(tag = "form", rename_all = "kebab-case", deny_unknown_fields)]
-enum DiluteConductivitySource {
-    Polynomial { reducing_t_k: String, a: Vec<String> },
-    Inverse { reducing_t_k: String, l: Vec<String> },
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct TermsSource {
-    reducing_t_k: String,
-    reducing_rho_kg_m3: Option<String>,
-    reducing_rho_mol_dm3: Option<String>,
-    unit_w_m_k: Option<String>,
-    terms: Vec<[String; 3]>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct CriticalSource {
-    amplitude: String,
-    nu: String,
-    gamma: String,
-    susceptibility: String,
-    length_nm: String,
-    cut_off_nm: String,
-    reference_t_k: String,
-}
 
 /// Writes the correlations of every refrigerant that has any, and the list that finds them.
 pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
@@ -314,10 +160,14 @@ impl DiluteSource {
                     terms: rows.leak(),
                 }
             }
-            Self::Neufeld { sigma_nm, energy_k } => {
+            Self::Neufeld {
+                factor_upa_s,
+                sigma_nm,
+                energy_k,
+            } => {
                 let sigma_nm = digits(sigma_nm)?;
                 DiluteViscosity::Neufeld {
-                    factor: 26.692e-9 * (1e3 * molar_mass).sqrt() / (sigma_nm * sigma_nm),
+                    factor: digits(factor_upa_s)? * 1e-6 * (1e3 * molar_mass).sqrt() / (sigma_nm * sigma_nm),
                     energy_k: digits(energy_k)?,
                 }
             }
@@ -511,12 +361,4 @@ fn pairs(rows: &[[String; 2]]) -> Result<&'static [(f64, f64)], String> {
 fn scaled(numbers: &[String], unit: f64) -> Result<&'static [f64], String> {
     let found: Result<Vec<f64>, String> = numbers.iter().map(|number| Ok(digits(number)? * unit)).collect();
     Ok(found?.leak())
-}
-
-fn digits(text: &str) -> Result<f64, String> {
-    text.parse().map_err(|_| format!("{text} is no number"))
-}
-
-fn leaked(text: &str) -> &'static str {
-    text.to_string().leak()
 }
