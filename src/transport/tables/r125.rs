@@ -19,7 +19,7 @@ pub(super) static R125: Transport = Transport {
         highest_p_pa: 60000000.0,
         form: ViscosityForm::Sum {
             dilute: DiluteViscosity::Neufeld {
-                factor: 1.0670311261144017e-6,
+                factor: 1.067183033737631e-6,
                 energy_k: 237.077,
             },
             initial: Some(LennardJones {

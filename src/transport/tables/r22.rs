@@ -13,8 +13,8 @@ pub(super) static R22: Transport = Transport {
             citation: "S. A. Klein, M. O. McLinden, A. Laesecke: An Improved Extended Corresponding States Method for Estimation of Viscosity of Pure Refrigerants and Mixtures. Int. J. Refrigeration 20 (1997) 208-217",
             doi: Some("10.1016/S0140-7007(96)00073-4"),
             uncertainty: "5 % (from memory)",
-            lowest_t_k: 115.73,
-            highest_t_k: 550.0,
+            lowest_t_k: 168.0,
+            highest_t_k: 449.0,
         },
         highest_p_pa: 60000000.0,
         form: ViscosityForm::Conformal(Conformal {
@@ -32,8 +32,8 @@ pub(super) static R22: Transport = Transport {
             citation: "M. O. McLinden, S. A. Klein, R. A. Perkins: An Extended Corresponding States Model for the Thermal Conductivity of Refrigerants and Refrigerant Mixtures. Int. J. Refrigeration 23 (2000) 43-63",
             doi: Some("10.1016/S0140-7007(99)00024-9"),
             uncertainty: "5 % (from memory)",
-            lowest_t_k: 115.73,
-            highest_t_k: 550.0,
+            lowest_t_k: 168.0,
+            highest_t_k: 449.0,
         },
         highest_p_pa: 60000000.0,
         form: ConductivityForm::Conformal {
