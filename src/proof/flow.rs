@@ -16,20 +16,20 @@ use crate::transport;
 /// Source: the correlations of `transport`; nitrogen near 25 °C, Lemmon & Jacobsen 2004, Int. J. Thermophys. 25, 21; a refrigerant without a
 /// correlation, or outside its limits, near 25 °C, from memory of tables, within 15 %.
 fn viscosity_pa_s(gas: DecayGas, t_k: f64, p_pa: f64) -> Result<f64, Error> {
-    let DecayGas::Vapour(refrigerant) = gas else {
-        return Ok(17.8e-6);
-    };
-    if transport::of(refrigerant).is_ok() {
+    if let DecayGas::Vapour(refrigerant) = gas
+        && transport::of(refrigerant).is_ok()
+    {
         let state = saturation::of(refrigerant).state_tp(t_k, p_pa, Reference::Iir)?;
         match transport::viscosity_pa_s(refrigerant, &state) {
             Err(error) if error.kind == ErrorKind::OutOfRange => {}
             found => return found,
         }
     }
-    Ok(match refrigerant {
-        Refrigerant::R744 => 14.9e-6,
-        Refrigerant::R290 | Refrigerant::R600 | Refrigerant::R600a => 8.0e-6,
-        _ => 12.0e-6,
+    Ok(match gas {
+        DecayGas::Nitrogen => 17.8e-6,
+        DecayGas::Vapour(Refrigerant::R744) => 14.9e-6,
+        DecayGas::Vapour(Refrigerant::R290 | Refrigerant::R600 | Refrigerant::R600a) => 8.0e-6,
+        DecayGas::Vapour(_) => 12.0e-6,
     })
 }
 

@@ -77,7 +77,7 @@ impl CriticalEnhancement {
         let (_, unenhanced) = Isotherm::new(equation, self.reference_t_k).pressure_pa(rho);
         let above = 1.0 / response.dp_drho_j_mol - self.reference_t_k / t_k / unenhanced;
         let susceptibility = pure.critical_p_pa * rho / (critical_rho * critical_rho) * above;
-        if !(susceptibility > 0.0) {
+        if susceptibility <= 0.0 {
             return 0.0;
         }
         let length_m = self.length_m * libm::pow(susceptibility / self.susceptibility, self.nu / self.gamma);

@@ -52,7 +52,7 @@ impl State {
             rho_mol_m3 * reference.critical_rho_mol_m3 / fluid.critical_rho_mol_m3,
         ];
         let [mut t0, mut rho0] = start;
-        let mut step = f64::INFINITY;
+        let (mut step, mut settled) = (f64::INFINITY, false);
         for _ in 0..MOST_STEPS {
             let Alpha { a, d, dd, t, dt, .. } = Isotherm::new(other, t0).residual(rho0);
             let (off_a, off_d) = (goal.a - a, goal.d - d);
@@ -63,13 +63,14 @@ impl State {
             rho0 *= exp(denser);
             t0 *= exp(-colder);
             step = libm::fabs(denser) + libm::fabs(colder);
-            if step <= SETTLED {
+            settled = step <= SETTLED;
+            if settled {
                 break;
             }
         }
-        if !(step <= SETTLED) && rho_mol_m3 <= THIN * fluid.critical_rho_mol_m3 {
+        if !settled && rho_mol_m3 <= THIN * fluid.critical_rho_mol_m3 {
             [t0, rho0] = start;
-        } else if !(step <= SETTLED) {
+        } else if !settled {
             return Err(Error::no_convergence(step, SETTLED));
         }
         let shape = super::viscosity::polynomial(conformal.shape, rho_mol_m3 / conformal.reducing_rho_mol_m3);

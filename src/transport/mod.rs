@@ -37,7 +37,7 @@ use crate::saturation::{State, pure};
 /// ```
 pub fn viscosity_pa_s(refrigerant: Refrigerant, state: &State) -> Result<f64, Error> {
     let missing = Error::of(ErrorKind::NotAvailable, Quantity::Viscosity);
-    let viscosity = of(refrigerant)?.viscosity.as_ref().ok_or(missing)?;
+    let viscosity = published(refrigerant, missing)?.viscosity.as_ref().ok_or(missing)?;
     one_phase(state, missing)?;
     viscosity.published.check(viscosity.highest_p_pa, state)?;
     viscosity.at(pure(refrigerant)?, state.t_k, state.rho_mol_m3)
@@ -59,7 +59,7 @@ pub fn viscosity_pa_s(refrigerant: Refrigerant, state: &State) -> Result<f64, Er
 /// ```
 pub fn conductivity_w_m_k(refrigerant: Refrigerant, state: &State) -> Result<f64, Error> {
     let missing = Error::of(ErrorKind::NotAvailable, Quantity::Conductivity);
-    let found = of(refrigerant)?;
+    let found = published(refrigerant, missing)?;
     let conductivity = found.conductivity.as_ref().ok_or(missing)?;
     let viscosity = found.viscosity.as_ref().ok_or(missing)?;
     one_phase(state, missing)?;
@@ -87,7 +87,10 @@ pub fn conductivity_w_m_k(refrigerant: Refrigerant, state: &State) -> Result<f64
 /// ```
 pub fn surface_tension_n_m(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
     let missing = Error::of(ErrorKind::NotAvailable, Quantity::SurfaceTension);
-    let SurfaceTension { published, terms } = of(refrigerant)?.surface_tension.as_ref().ok_or(missing)?;
+    let SurfaceTension { published, terms } = published(refrigerant, missing)?
+        .surface_tension
+        .as_ref()
+        .ok_or(missing)?;
     let below = 1.0 - published.temperatures().check(t_k)? / published.highest_t_k;
     Ok(terms.iter().map(|(sigma, n)| sigma * libm::pow(below, *n)).sum())
 }
@@ -112,6 +115,11 @@ fn met(range: Range, value: f64) -> Result<(), Error> {
         range.check(value)?;
     }
     Ok(())
+}
+
+/// What is published of a refrigerant; `missing`, which names the property, where nothing is.
+fn published(refrigerant: Refrigerant, missing: Error) -> Result<&'static Transport, Error> {
+    of(refrigerant).map_err(|_| missing)
 }
 
 /// Refuses liquid and vapour together, which have no figure of one phase.

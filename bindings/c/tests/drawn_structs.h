@@ -106,7 +106,7 @@ static int properties(property_column *call)
         return status == COLDLOOP_STATUS_STRUCT_SIZE;
     for (size_t i = 0; i < count; i++)
         seen += isnan(result[i]) != 0;
-    return seen == failed && (status == COLDLOOP_STATUS_OK) == (failed == 0);
+    return seen == failed && (failed == 0) == (status == COLDLOOP_STATUS_OK) && status != COLDLOOP_STATUS_INTERNAL;
 }
 
 static int states(void)
