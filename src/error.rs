@@ -198,6 +198,9 @@ impl Quantity {
             Quantity::Frequency => " 1/s",
             Quantity::Voltage => " V",
             Quantity::Size => " bytes",
+            Quantity::Viscosity => " Pa s",
+            Quantity::Conductivity => " W/(m K)",
+            Quantity::SurfaceTension => " N/m",
             Quantity::RelativeHumidity
             | Quantity::HumidityRatio
             | Quantity::Quality
@@ -240,6 +243,9 @@ impl Quantity {
             Quantity::Duration => "\"10 min\"",
             Quantity::Frequency => "\"3 /min\"",
             Quantity::Voltage => "\"2.5 V\"",
+            Quantity::Viscosity => "\"12e-6 Pa s\"",
+            Quantity::Conductivity => "\"0.08 W/(m K)\"",
+            Quantity::SurfaceTension => "\"0.008 N/m\"",
             Quantity::Cost
             | Quantity::Rows
             | Quantity::Name

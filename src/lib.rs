@@ -27,6 +27,7 @@
 //!
 //! | question | module |
 //! |---|---|
+//! | viscosity, thermal conductivity, surface tension | [`transport`] |
 //! | pressure or temperature of bubble and dew, states, blends, any charge | [`saturation`] |
 //! | superheat, subcooling and what else follows from readings, with uncertainty | [`circuit`] |
 //! | moist air, the standard atmosphere, boiling water under vacuum | [`air`] |
@@ -83,6 +84,7 @@ pub mod range;
 pub mod report;
 pub mod saturation;
 pub mod session;
+pub mod transport;
 pub mod units;
 pub mod vehicle;
 

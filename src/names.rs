@@ -284,11 +284,20 @@ pub enum Quantity {
     /// Evaporators of a system.
     #[cfg_attr(feature = "serde", serde(rename = "number of evaporators"))]
     Evaporators = 29,
+    /// Dynamic viscosity, Pa s.
+    #[cfg_attr(feature = "serde", serde(rename = "viscosity"))]
+    Viscosity = 30,
+    /// Thermal conductivity, W/(m K).
+    #[cfg_attr(feature = "serde", serde(rename = "thermal conductivity"))]
+    Conductivity = 31,
+    /// Surface tension, N/m.
+    #[cfg_attr(feature = "serde", serde(rename = "surface tension"))]
+    SurfaceTension = 32,
 }
 
 impl Quantity {
     /// Every member, in the order of the table.
-    pub const ALL: [Quantity; 29] = [
+    pub const ALL: [Quantity; 32] = [
         Quantity::Temperature,
         Quantity::TemperatureDifference,
         Quantity::AbsolutePressure,
@@ -318,9 +327,12 @@ impl Quantity {
         Quantity::Displacement,
         Quantity::FanCommand,
         Quantity::Evaporators,
+        Quantity::Viscosity,
+        Quantity::Conductivity,
+        Quantity::SurfaceTension,
     ];
 
-    const SPELLINGS: [(Quantity, &'static [&'static str]); 29] = [
+    const SPELLINGS: [(Quantity, &'static [&'static str]); 32] = [
         (Quantity::Temperature, &["temperature"]),
         (Quantity::TemperatureDifference, &["temperature difference"]),
         (Quantity::AbsolutePressure, &["absolute pressure"]),
@@ -350,6 +362,9 @@ impl Quantity {
         (Quantity::Displacement, &["commanded displacement"]),
         (Quantity::FanCommand, &["fan command"]),
         (Quantity::Evaporators, &["number of evaporators"]),
+        (Quantity::Viscosity, &["viscosity"]),
+        (Quantity::Conductivity, &["thermal conductivity"]),
+        (Quantity::SurfaceTension, &["surface tension"]),
     ];
 
     /// The id used in text.
@@ -389,6 +404,9 @@ impl Quantity {
             Quantity::Displacement => "Displacement that the control commands, 0 to 1 of the full one.",
             Quantity::FanCommand => "Command of the condenser's fan, 0 (off) to 1 (full speed).",
             Quantity::Evaporators => "Evaporators of a system.",
+            Quantity::Viscosity => "Dynamic viscosity, Pa s.",
+            Quantity::Conductivity => "Thermal conductivity, W/(m K).",
+            Quantity::SurfaceTension => "Surface tension, N/m.",
         }
     }
 
@@ -429,6 +447,9 @@ impl Quantity {
             27 => Some(Quantity::Displacement),
             28 => Some(Quantity::FanCommand),
             29 => Some(Quantity::Evaporators),
+            30 => Some(Quantity::Viscosity),
+            31 => Some(Quantity::Conductivity),
+            32 => Some(Quantity::SurfaceTension),
             _ => None,
         }
     }

@@ -60,6 +60,23 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
             let mean = refrigerant.evaporating_mean_ph(AbsolutePressure::from_pa(x), y, Reference::Iir);
             mean.map(in_kelvins)
         }
+        ("viscosity", Some(refrigerant)) => {
+            let state = saturation::of(refrigerant).state_tp(x, y, Reference::Iir)?;
+            refrigerant.viscosity_pa_s(&state)
+        }
+        ("conductivity", Some(refrigerant)) => {
+            let state = saturation::of(refrigerant).state_tp(x, y, Reference::Iir)?;
+            refrigerant.conductivity_w_m_k(&state)
+        }
+        ("saturated_viscosity", Some(refrigerant)) => {
+            let state = saturation::of(refrigerant).state_tq(x, y, Reference::Iir)?;
+            refrigerant.viscosity_pa_s(&state)
+        }
+        ("saturated_conductivity", Some(refrigerant)) => {
+            let state = saturation::of(refrigerant).state_tq(x, y, Reference::Iir)?;
+            refrigerant.conductivity_w_m_k(&state)
+        }
+        ("surface_tension", Some(refrigerant)) => coldloop::transport::surface_tension_n_m(refrigerant, x),
         ("bubble_pressure", Some(refrigerant)) => bubble_pressure_pa(refrigerant, x),
         ("dew_pressure", Some(refrigerant)) => dew_pressure_pa(refrigerant, x),
         ("bubble_temperature", Some(refrigerant)) => bubble_temperature_k(refrigerant, x),

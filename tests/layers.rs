@@ -19,7 +19,7 @@ const FLOORS: [&[&str]; 19] = [
     &["eos"],
     &["mixture"],
     &["saturation"],
-    &["circuit", "air"],
+    &["circuit", "air", "transport"],
     &["vehicle"],
     &["expected"],
     &["log"],

@@ -3,8 +3,9 @@
 
 #![allow(clippy::unwrap_used, clippy::panic)] // a test ends that way
 
+use coldloop::circuit::Observations;
 use coldloop::circuit::{Gauge, Measured, Reading, Readings};
-use coldloop::diagnosis::{Action, Observations, Settings, diagnose, judge};
+use coldloop::diagnosis::{Action, Settings, diagnose, judge};
 use coldloop::session::{Done, Session, Undone};
 use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};

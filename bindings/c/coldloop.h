@@ -38,7 +38,7 @@
  *
  *   constants, enumerations and structs;
  *   version; errors;
- *   refrigerants; saturation; states; any charge;
+ *   refrigerants; saturation; states; transport properties; any charge;
  *   the surrounding air; moist air and water;
  *   superheat, subcooling and what else follows from readings; what a sound system should read;
  *   diagnosis, plan, proof and simulation;
@@ -166,6 +166,12 @@ typedef enum coldloop_quantity {
     COLDLOOP_QUANTITY_FAN_COMMAND = 28,
     // Evaporators of a system.
     COLDLOOP_QUANTITY_EVAPORATORS = 29,
+    // Dynamic viscosity, Pa s.
+    COLDLOOP_QUANTITY_VISCOSITY = 30,
+    // Thermal conductivity, W/(m K).
+    COLDLOOP_QUANTITY_CONDUCTIVITY = 31,
+    // Surface tension, N/m.
+    COLDLOOP_QUANTITY_SURFACE_TENSION = 32,
 } coldloop_quantity;
 
 // A refrigerant by its ANSI/ASHRAE Standard 34 designation.
@@ -1157,6 +1163,86 @@ uint32_t coldloop_virial_coefficients(uint32_t refrigerant,
                                       double *second_m3_mol,
                                       double *third_m6_mol2,
                                       struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * Transport properties
+ *
+ * Viscosity, thermal conductivity and surface tension by published correlations, of R-134a, R-1234yf, R-744, R-152a, R-32,
+ * R-290, R-600a, R-125, R-1234ze(E), R-22 and R-12; of all others, and of blends, NOT_AVAILABLE.
+ *
+ * Two figures fix a state of one phase as in the chapter of states: COLDLOOP_PAIR_TP, COLDLOOP_PAIR_TD, or COLDLOOP_PAIR_TQ and
+ * COLDLOOP_PAIR_PQ with a quality of exactly 0 (saturated liquid) or 1 (saturated vapour).
+ *
+ *     double viscosity_pa_s;
+ *     if (coldloop_viscosity(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_PAIR_TP, 283.15, 300e3, &viscosity_pa_s, NULL) == 0)
+ *         printf("%.2f uPa s\n", viscosity_pa_s * 1e6);
+ */
+
+// Dynamic viscosity, Pa s, in the state of a pair.
+//
+// Errors: those of the function of the pair; UNKNOWN_NAME also for another pair; NOT_AVAILABLE without a correlation, and for liquid and
+// vapour together; OUT_OF_RANGE beyond the temperatures and pressures of the correlation.
+uint32_t coldloop_viscosity(uint32_t refrigerant,
+                            uint32_t pair,
+                            double first,
+                            double second,
+                            double *viscosity_pa_s,
+                            struct coldloop_error *error);
+
+// Thermal conductivity, W/(m K), in the state of a pair. Errors as coldloop_viscosity, and NOT_AVAILABLE in the critical point.
+uint32_t coldloop_conductivity(uint32_t refrigerant,
+                               uint32_t pair,
+                               double first,
+                               double second,
+                               double *conductivity_w_m_k,
+                               struct coldloop_error *error);
+
+// Surface tension, N/m, between saturated liquid and vapour at a temperature, up to the critical one.
+//
+// Errors: UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE; NOT_AVAILABLE without a correlation.
+uint32_t coldloop_surface_tension(uint32_t refrigerant,
+                                  double temperature_k,
+                                  double *surface_tension_n_m,
+                                  struct coldloop_error *error);
+
+// Viscosities of `count` rows in the states of a pair. Strides and failures as for coldloop_dew_pressures, errors as
+// coldloop_viscosity.
+uint32_t coldloop_viscosities(uint32_t refrigerant,
+                              uint32_t pair,
+                              size_t count,
+                              const double *first,
+                              ptrdiff_t first_stride,
+                              const double *second,
+                              ptrdiff_t second_stride,
+                              double *viscosity_pa_s,
+                              ptrdiff_t viscosity_stride,
+                              size_t *failed,
+                              struct coldloop_error *error);
+
+// Thermal conductivities of `count` rows in the states of a pair. Strides and failures as for coldloop_dew_pressures, errors as
+// coldloop_conductivity.
+uint32_t coldloop_conductivities(uint32_t refrigerant,
+                                 uint32_t pair,
+                                 size_t count,
+                                 const double *first,
+                                 ptrdiff_t first_stride,
+                                 const double *second,
+                                 ptrdiff_t second_stride,
+                                 double *conductivity_w_m_k,
+                                 ptrdiff_t conductivity_stride,
+                                 size_t *failed,
+                                 struct coldloop_error *error);
+
+// Surface tensions of `count` temperatures. Strides and failures as for coldloop_dew_pressures, errors as
+// coldloop_surface_tension.
+uint32_t coldloop_surface_tensions(uint32_t refrigerant,
+                                   size_t count,
+                                   const double *temperature_k,
+                                   ptrdiff_t temperature_stride,
+                                   double *surface_tension_n_m,
+                                   ptrdiff_t surface_tension_stride,
+                                   size_t *failed,
+                                   struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * Any charge: leaked, mixed, contaminated

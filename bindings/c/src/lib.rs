@@ -21,6 +21,7 @@ pub mod names;
 pub mod refrigerant;
 pub mod saturation;
 pub mod state;
+pub mod transport;
 pub mod units;
 pub mod version;
 pub mod vocabulary;

@@ -76,6 +76,12 @@ pub enum ColdloopQuantity {
     FanCommand = 28,
     /// Evaporators of a system.
     Evaporators = 29,
+    /// Dynamic viscosity, Pa s.
+    Viscosity = 30,
+    /// Thermal conductivity, W/(m K).
+    Conductivity = 31,
+    /// Surface tension, N/m.
+    SurfaceTension = 32,
 }
 
 impl ColdloopQuantity {
@@ -116,6 +122,9 @@ impl ColdloopQuantity {
             27 => Some(c"commanded displacement"),
             28 => Some(c"fan command"),
             29 => Some(c"number of evaporators"),
+            30 => Some(c"viscosity"),
+            31 => Some(c"thermal conductivity"),
+            32 => Some(c"surface tension"),
             _ => None,
         }
     }

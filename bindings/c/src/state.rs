@@ -156,7 +156,7 @@ impl From<State> for ColdloopState {
 }
 
 /// A function of the library from two figures to a state.
-type Pair = fn(Line, f64, f64, Reference) -> Result<State, Error>;
+pub(crate) type Pair = fn(Line, f64, f64, Reference) -> Result<State, Error>;
 
 fn one(
     pair: Pair,
@@ -357,7 +357,7 @@ pub extern "C" fn coldloop_states(
     })
 }
 
-fn pair_of(pair: u32) -> Result<Pair, Error> {
+pub(crate) fn pair_of(pair: u32) -> Result<Pair, Error> {
     Ok(match pair {
         COLDLOOP_PAIR_TP => Line::state_tp,
         COLDLOOP_PAIR_TD => state_td,

@@ -172,7 +172,10 @@ pub extern "C" fn coldloop_read_quantity(
             | Quantity::Residual
             | Quantity::Rows
             | Quantity::Evaporators
-            | Quantity::Size => return Err(Error::of(ErrorKind::NotAvailable, quantity).into()),
+            | Quantity::Size
+            | Quantity::Viscosity
+            | Quantity::Conductivity
+            | Quantity::SurfaceTension => return Err(Error::of(ErrorKind::NotAvailable, quantity).into()),
         })
     })
 }

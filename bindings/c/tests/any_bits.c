@@ -27,7 +27,7 @@ static uint32_t evaporating_mean_ph(void)
 
 #define NAMES(x, id) from_name(coldloop_##x##_from_name, coldloop_##x##_name, id)
 
-enum { ENTRIES = 88 };
+enum { ENTRIES = 94 };
 
 /* Calls the entry point of this number; whether it kept its promise. */
 static int call(unsigned entry)
@@ -121,6 +121,12 @@ static int call(unsigned entry)
     case 85: return one_in(8) ? point_of_charge(coldloop_charge_dew_temperature, pascal()) : at_rest();
     case 86: return one_in(8) ? split() : at_rest();
     case 87: return one_in(32) ? leaked() : at_rest();
+    case 88: return number(coldloop_viscosity(code(REFRIGERANTS), code(5), one_in(2) ? kelvin() : pascal(), property(), any_out(), details));
+    case 89: return number(coldloop_conductivity(code(REFRIGERANTS), code(5), one_in(2) ? kelvin() : pascal(), property(), any_out(), details));
+    case 90: return number(coldloop_surface_tension(code(REFRIGERANTS), kelvin(), any_out(), details));
+    case 91: return properties(coldloop_viscosities);
+    case 92: return properties(coldloop_conductivities);
+    case 93: return columns(coldloop_surface_tensions, 0);
     /* The calls that cost thousands of times the others come up less often, these in their place. */
     default: return number(coldloop_dew_pressure(code(REFRIGERANTS), kelvin(), any_out(), details));
     }

@@ -59,6 +59,16 @@ static uint32_t call(const char *function, uint32_t refrigerant, double x, doubl
         return coldloop_evaporating_mean(refrigerant, x, y, answer, NULL);
     if (strcmp(function, "evaporating_mean_ph") == 0)
         return coldloop_evaporating_mean_ph(refrigerant, COLDLOOP_REFERENCE_IIR, x, y, answer, NULL);
+    if (strcmp(function, "viscosity") == 0)
+        return coldloop_viscosity(refrigerant, COLDLOOP_PAIR_TP, x, y, answer, NULL);
+    if (strcmp(function, "conductivity") == 0)
+        return coldloop_conductivity(refrigerant, COLDLOOP_PAIR_TP, x, y, answer, NULL);
+    if (strcmp(function, "saturated_viscosity") == 0)
+        return coldloop_viscosity(refrigerant, COLDLOOP_PAIR_TQ, x, y, answer, NULL);
+    if (strcmp(function, "saturated_conductivity") == 0)
+        return coldloop_conductivity(refrigerant, COLDLOOP_PAIR_TQ, x, y, answer, NULL);
+    if (strcmp(function, "surface_tension") == 0)
+        return coldloop_surface_tension(refrigerant, x, answer, NULL);
     if (strcmp(function, "bubble_pressure") == 0)
         return coldloop_bubble_pressure(refrigerant, x, answer, NULL);
     if (strcmp(function, "dew_pressure") == 0)

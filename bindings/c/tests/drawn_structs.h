@@ -84,6 +84,31 @@ static int differences(two_columns *call)
     return seen == failed && (failed == 0) == (status == COLDLOOP_STATUS_OK) && status != COLDLOOP_STATUS_INTERNAL;
 }
 
+/* The second of two figures that fix a state. */
+static double property(void)
+{
+    return one_in(2) ? (double)(bits() % 2) : one_in(2) ? pascal() : any(0.0, 2e3);
+}
+
+typedef uint32_t property_column(uint32_t, uint32_t, size_t, const double *, ptrdiff_t, const double *, ptrdiff_t, double *, ptrdiff_t,
+                                 size_t *, coldloop_error *);
+
+static int properties(property_column *call)
+{
+    const size_t count = bits() % (ROWS + 1);
+    size_t failed = 77, seen = 0;
+    for (int i = 0; i < ROWS; i++) {
+        in[0][i] = one_in(2) ? kelvin() : pascal();
+        in[1][i] = property();
+    }
+    const uint32_t status = call(code(REFRIGERANTS), code(5), count, in[0], 8, in[1], one_in(2) ? 0 : 8, result, 8, &failed, details);
+    if (details_too_small())
+        return status == COLDLOOP_STATUS_STRUCT_SIZE;
+    for (size_t i = 0; i < count; i++)
+        seen += isnan(result[i]) != 0;
+    return seen == failed && (failed == 0) == (status == COLDLOOP_STATUS_OK) && status != COLDLOOP_STATUS_INTERNAL;
+}
+
 static int states(void)
 {
     coldloop_state all[ROWS];

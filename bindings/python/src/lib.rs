@@ -14,6 +14,7 @@ mod saturation;
 mod state;
 mod table;
 mod text;
+mod transport;
 mod units;
 
 use coldloop::Refrigerant;
@@ -50,6 +51,8 @@ mod _core {
     use super::table::{column, diagnose_table, entries, word};
     #[pymodule_export]
     use super::text::{quantities, quantity};
+    #[pymodule_export]
+    use super::transport::{conductivity, surface_tension, viscosity};
     #[pymodule_export]
     use super::units::converted;
     #[pymodule_export]

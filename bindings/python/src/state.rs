@@ -12,7 +12,8 @@ use pyo3::prelude::*;
 /// The columns that `state` returns: code of the phase, quality, then figures in SI; NaN where a state has none.
 const COLUMNS: usize = 15;
 
-type Solve = fn(Line, f64, f64, Reference) -> Result<State, Error>;
+/// A function of the library from two figures to a state.
+pub(crate) type Solve = fn(Line, f64, f64, Reference) -> Result<State, Error>;
 
 /// The states at two given figures, element by element: floats for floats, arrays otherwise; with `strict`, the first
 /// element that fails is raised, otherwise its figures are NaN.
@@ -29,7 +30,16 @@ pub(crate) fn state<'py>(
     let reference =
         Reference::from_id(reference).ok_or_else(|| unknown(py, reference, Reference::ALL.map(Reference::id)))?;
     let line = of(known(code).map_err(|error| raised(py, error))?);
-    let solve: Solve = match given {
+    let solve = solve(given)?;
+    let columns = several(py, [first, second], strict, |[first, second]| {
+        Ok(figures(&solve(line, first, second, reference)?))
+    })?;
+    Ok(columns.into())
+}
+
+/// The function from the figures of these names to a state.
+pub(crate) fn solve(given: &str) -> PyResult<Solve> {
+    Ok(match given {
         "temperature_k pressure_pa_abs" => Line::state_tp,
         "temperature_k quality" => Line::state_tq,
         "pressure_pa_abs quality" => Line::state_pq,
@@ -42,11 +52,7 @@ pub(crate) fn state<'py>(
         "superheated liquid" => Line::superheated_liquid,
         "subcooled vapour" => Line::subcooled_vapour,
         _ => return Err(PyValueError::new_err("these two do not fix a state here")),
-    };
-    let columns = several(py, [first, second], strict, |[first, second]| {
-        Ok(figures(&solve(line, first, second, reference)?))
-    })?;
-    Ok(columns.into())
+    })
 }
 
 fn figures(state: &State) -> [f64; COLUMNS] {

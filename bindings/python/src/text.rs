@@ -59,6 +59,9 @@ pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
         | Quantity::Name
         | Quantity::Residual
         | Quantity::Evaporators
-        | Quantity::Size => None,
+        | Quantity::Size
+        | Quantity::Viscosity
+        | Quantity::Conductivity
+        | Quantity::SurfaceTension => None,
     }
 }

@@ -234,7 +234,10 @@ fn rows(quantity: Quantity) -> Option<&'static [Row]> {
         | Quantity::Displacement
         | Quantity::FanCommand
         | Quantity::Evaporators
-        | Quantity::Size => None,
+        | Quantity::Size
+        | Quantity::Viscosity
+        | Quantity::Conductivity
+        | Quantity::SurfaceTension => None,
     }
 }
 

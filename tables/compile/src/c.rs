@@ -42,13 +42,14 @@ const STATUS: [(u32, &str, &str); 5] = [
 ];
 
 /// The chapters of the header in reading order: files in `bindings/c/src`.
-const CHAPTERS: [&str; 14] = [
+const CHAPTERS: [&str; 15] = [
     "names",
     "version",
     "error",
     "refrigerant",
     "saturation",
     "state",
+    "transport",
     "charge",
     "air",
     "moist_air",

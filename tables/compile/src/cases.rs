@@ -15,7 +15,7 @@ use coldloop::saturation::{self, Line, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
-use coldloop::{Error, Reference, Refrigerant};
+use coldloop::{Error, Reference, Refrigerant, transport};
 
 const HEAD: &str = "function,refrigerant,x,y,status,bits\n";
 
@@ -114,6 +114,7 @@ fn functions() -> Result<String, String> {
             }
         }
     }
+    table += &transport_cases()?;
     for (line, pressure) in pairs(&steps(190.0, 475.0, 9), &steps(50_000.0, 4e6, 9)) {
         for refrigerant in Refrigerant::ALL {
             let (name, line_k, pa) = (refrigerant.id(), number(&line)?, number(&pressure)?);
@@ -134,6 +135,49 @@ fn functions() -> Result<String, String> {
                 &line,
                 &pressure,
                 cooled.map(|estimate| estimate.value),
+            );
+        }
+    }
+    Ok(table)
+}
+
+/// Viscosity and conductivity at temperature and pressure, and of the saturated liquid and vapour; surface tension.
+fn transport_cases() -> Result<String, String> {
+    type Property = fn(Refrigerant, &State) -> Result<f64, Error>;
+    const PROPERTIES: [(&str, Property); 2] = [
+        ("viscosity", transport::viscosity_pa_s),
+        ("conductivity", transport::conductivity_w_m_k),
+    ];
+    let mut table = String::new();
+    for refrigerant in Refrigerant::ALL {
+        let (name, line) = (refrigerant.id(), saturation::of(refrigerant));
+        for (property, function) in PROPERTIES {
+            for (x, y) in pairs(&steps(190.0, 475.0, 7), &steps(50_000.0, 9e6, 4)) {
+                let state = line.state_tp(number(&x)?, number(&y)?, Reference::Iir);
+                table += &row(
+                    property,
+                    name,
+                    &x,
+                    &y,
+                    state.and_then(|state| function(refrigerant, &state)),
+                );
+            }
+            for (x, y) in pairs(
+                &steps(190.0, 420.0, 5),
+                &["0.0".to_string(), "0.5".to_string(), "1.0".to_string()],
+            ) {
+                let state = line.state_tq(number(&x)?, number(&y)?, Reference::Iir);
+                let found = state.and_then(|state| function(refrigerant, &state));
+                table += &row(&format!("saturated_{property}"), name, &x, &y, found);
+            }
+        }
+        for x in steps(150.0, 420.0, 7) {
+            table += &row(
+                "surface_tension",
+                name,
+                &x,
+                "",
+                transport::surface_tension_n_m(refrigerant, number(&x)?),
             );
         }
     }

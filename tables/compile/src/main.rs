@@ -3,8 +3,8 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
-//! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it; `-- --checks` only
-//! what `tables/checks` becomes.
+//! `-- --only STAGE` writes what one stage makes: `names`, which a new word of `tables/names.toml` needs before anything can use
+//! it; `checks`, what `tables/checks` becomes; `transport`, the transport properties and the cases of the doors.
 //!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
 //! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
@@ -43,6 +43,8 @@ mod python;
 mod refrigerants;
 mod sound;
 mod systems;
+mod transport;
+mod transport_file;
 mod work;
 
 use std::path::Path;
@@ -61,10 +63,8 @@ fn main() -> ExitCode {
         number("--vehicles", 1_000).and_then(|count| atlas::fit(&root, count))
     } else if asked("--moments") {
         moments(&root, asked("--check"), asked("--without-makes"))
-    } else if asked("--names") {
-        names_only(&root, asked("--check"))
-    } else if asked("--checks") {
-        checks_only(&root, asked("--check"))
+    } else if asked("--only") {
+        following("--only").and_then(|stage| only(&root, &stage, asked("--check")))
     } else {
         run(&root, asked("--check"))
     };
@@ -115,15 +115,18 @@ fn named() -> Vec<coldloop::Refrigerant> {
         .collect()
 }
 
-fn names_only(root: &Path, check: bool) -> Result<(), String> {
+/// What one stage makes.
+fn only(root: &Path, stage: &str, check: bool) -> Result<(), String> {
     let mut out = output::Output::new(root, check);
-    vocabularies(root, &mut out)?;
-    out.finish()
-}
-
-fn checks_only(root: &Path, check: bool) -> Result<(), String> {
-    let mut out = output::Output::new(root, check);
-    checks::compile(root, &mut out)?;
+    match stage {
+        "names" => vocabularies(root, &mut out).map(drop)?,
+        "checks" => checks::compile(root, &mut out)?,
+        "transport" => {
+            transport::compile(root, &mut out)?;
+            cases::compile(&mut out)?;
+        }
+        _ => return Err(format!("there is no stage {stage}: names, checks or transport")),
+    }
     out.finish()
 }
 
@@ -152,6 +155,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     pairs::compile(root, &vocabularies, &blends, &mut out)?;
     blends::compile(&blends, &mut out)?;
     air::compile(root, &mut out)?;
+    transport::compile(root, &mut out)?;
     sound::rust::compile(root, &mut out)?;
     sound::known_table::compile(root, &mut out)?;
     atlas::compile(root, &mut out)?;

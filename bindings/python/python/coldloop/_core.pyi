@@ -18,6 +18,7 @@ __all__ = [
     "charge_shares",
     "charge_split",
     "column",
+    "conductivity",
     "converted",
     "counts",
     "derive",
@@ -58,9 +59,11 @@ __all__ = [
     "state",
     "subcooling",
     "superheat",
+    "surface_tension",
     "thermometer_uncertainty",
     "third_virial",
     "vapour_density",
+    "viscosity",
     "water_boiling_point",
     "water_saturation_pressure",
     "word",
@@ -123,6 +126,9 @@ def charge_leaked(
 ) -> list[Any]: ...
 def converted(x: Any, strict: bool, what: str) -> Any: ...
 def state(given: str, first: Any, second: Any, strict: bool, code: int, reference: str) -> list[Any]: ...
+def viscosity(first: Any, second: Any, strict: bool, code: int, given: str) -> Any: ...
+def conductivity(first: Any, second: Any, strict: bool, code: int, given: str) -> Any: ...
+def surface_tension(temperature_k: Any, strict: bool, code: int) -> Any: ...
 def phases() -> list[str]: ...
 def quantities() -> list[str]: ...
 def quantity(kind: str, text: str) -> float: ...

@@ -1,9 +1,12 @@
 """Refrigerants."""
 
+from collections.abc import Callable
+from typing import Any
+
 from coldloop import _core
 from coldloop._arrays import Answer, Errors, Numbers, apply, shaped, strict
 from coldloop._facts import Facts
-from coldloop._state import State, solved, state
+from coldloop._state import PAIRS, State, solved, state, two
 
 
 def refrigerants() -> list[str]:
@@ -237,6 +240,77 @@ class Refrigerant:
     def _held(self, how: str, temperature_k: Numbers, pressure_pa_abs: Numbers, reference: str, errors: Errors) -> State:
         pair = {"temperature_k": temperature_k, "pressure_pa_abs": pressure_pa_abs}
         return solved(how, self._code, pair, errors, reference)
+
+    def viscosity(
+        self,
+        *,
+        temperature_k: Numbers | None = None,
+        pressure_pa_abs: Numbers | None = None,
+        density_kg_m3: Numbers | None = None,
+        quality: Numbers | None = None,
+        errors: Errors = "raise",
+    ) -> Answer:
+        """Dynamic viscosity in Pa s of one phase, at temperature and pressure, at temperature and density, or of the saturated
+        liquid (a quality of 0) or vapour (1) at temperature or pressure.
+
+        Source: a published correlation, of R-134a, R-1234yf, R-744, R-152a, R-32, R-290, R-600a, R-125, R-1234ze(E), R-22 and
+        R-12. Raises as ``state``; ``NotAvailableError`` for all others, for blends, and for liquid and vapour together;
+        ``OutOfRangeError`` beyond the temperatures and pressures of the correlation.
+
+        >>> r134a = Refrigerant("R-134a")
+        >>> round(r134a.viscosity(temperature_k=283.15, pressure_pa_abs=300e3) * 1e6, 1)
+        11.1
+        >>> (r134a.viscosity(temperature_k=[273.15, 298.15], quality=0.0) * 1e6).round()
+        array([267., 195.])
+        """
+        return self._transport(_core.viscosity, temperature_k, pressure_pa_abs, density_kg_m3, quality, errors)
+
+    def conductivity(
+        self,
+        *,
+        temperature_k: Numbers | None = None,
+        pressure_pa_abs: Numbers | None = None,
+        density_kg_m3: Numbers | None = None,
+        quality: Numbers | None = None,
+        errors: Errors = "raise",
+    ) -> Answer:
+        """Thermal conductivity in W/(m K) of one phase, with the enhancement about the critical point. Given, source and errors
+        as ``viscosity``; ``NotAvailableError`` also in the critical point.
+
+        >>> round(Refrigerant("R-1234yf").conductivity(temperature_k=298.15, quality=0.0) * 1e3)
+        64
+        """
+        return self._transport(_core.conductivity, temperature_k, pressure_pa_abs, density_kg_m3, quality, errors)
+
+    def surface_tension(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
+        """Surface tension in N/m between saturated liquid and vapour.
+
+        From the lowest temperature of the equation of state to the critical one. Source: a published correlation, of the
+        refrigerants of ``viscosity``. Raises ``OutOfRangeError``, ``NotFiniteError`` and ``NotAvailableError``.
+
+        >>> round(Refrigerant("R-134a").surface_tension(298.15) * 1e3, 1)
+        8.0
+        """
+        return apply(_core.surface_tension, errors, self._code, temperature_k=temperature_k)
+
+    def _transport(
+        self,
+        core: Callable[..., Any],
+        temperature_k: Numbers | None,
+        pressure_pa_abs: Numbers | None,
+        density_kg_m3: Numbers | None,
+        quality: Numbers | None,
+        errors: Errors,
+    ) -> Answer:
+        given = {
+            "temperature_k": temperature_k,
+            "pressure_pa_abs": pressure_pa_abs,
+            "density_kg_m3": density_kg_m3,
+            "quality": quality,
+        }
+        pair = two(given, PAIRS[:4])
+        raising, names = strict(errors), " ".join(pair)
+        return shaped(lambda first, second: core(first, second, raising, self._code, names), pair)
 
     def second_virial(self, temperature_k: Numbers, *, errors: Errors = "raise") -> Answer:
         """Second virial coefficient in m3/mol, over the temperatures of the equation of state, see ``facts``.

@@ -74,11 +74,17 @@ def _same(one: Any, other: Any) -> bool:
 
 def state(code: int, given: dict[str, Numbers | None], errors: Errors, reference: str) -> State:
     """The state at the two figures of ``given`` that are not ``None``."""
-    pair = {name: value for name, value in given.items() if value is not None}
-    if tuple(pair) not in PAIRS:
-        pairs = "; ".join(" and ".join(names) for names in PAIRS)
-        raise TypeError(f"a state takes two figures, one pair of: {pairs}")
+    pair = two(given, PAIRS)
     return solved(" ".join(pair), code, pair, errors, reference)
+
+
+def two(given: dict[str, Numbers | None], pairs: tuple[tuple[str, str], ...]) -> dict[str, Numbers]:
+    """The two figures of ``given`` that are not ``None``, if they are one of these pairs."""
+    pair = {name: value for name, value in given.items() if value is not None}
+    if tuple(pair) not in pairs:
+        listed = "; ".join(" and ".join(names) for names in pairs)
+        raise TypeError(f"a state takes two figures, one pair of: {listed}")
+    return pair
 
 
 def solved(how: str, code: int, pair: dict[str, Numbers], errors: Errors, reference: str) -> State:
