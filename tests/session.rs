@@ -1,7 +1,8 @@
 //! A visit as it grows: what is undone leads back to the same bits, what is stored is resumed to the same bits, and the step that
 //! somebody was sent to do stays unless another one saves clearly more.
 
-#![allow(clippy::unwrap_used, clippy::panic)] // a test ends that way
+#![cfg(feature = "report")]
+#![allow(clippy::unwrap_used, clippy::panic, clippy::print_stdout)] // a test ends that way; the figure is what it is for
 
 use coldloop::circuit::Observations;
 use coldloop::circuit::{Gauge, Measured, Reading, Readings};
@@ -23,9 +24,10 @@ fn van() -> Session {
 }
 
 fn psig(kind: ReadingKind, psig: f64) -> (ReadingKind, Measured) {
-    let gauge = match kind {
-        ReadingKind::LowSide => Gauge::LOW_SIDE,
-        _ => Gauge::HIGH_SIDE,
+    let gauge = if kind == ReadingKind::LowSide {
+        Gauge::LOW_SIDE
+    } else {
+        Gauge::HIGH_SIDE
     };
     (kind, Reading::pressure(GaugePressure::from_psig(psig), gauge).into())
 }
@@ -42,7 +44,7 @@ fn warm(kind: ReadingKind, c: f64) -> (ReadingKind, Measured) {
 enum Add {
     Reading(ReadingKind, Measured),
     Look(Observation, bool),
-    Log(Readings),
+    Log(Box<Readings>),
     Vain(Fault),
     Ambient(f64),
     Repair(Fault),
@@ -88,7 +90,7 @@ fn reading() -> impl Strategy<Value = (ReadingKind, Measured)> {
 fn add() -> impl Strategy<Value = Add> {
     let log = (reading(), reading()).prop_map(|((one, first), (other, second))| {
         let readings = Readings::default().with(one, first).unwrap();
-        Add::Log(readings.with(other, second).unwrap())
+        Add::Log(Box::new(readings.with(other, second).unwrap()))
     });
     let fault = (1..Fault::ALL.len()).prop_map(|at| Fault::ALL[at]);
     prop_oneof![
@@ -183,6 +185,18 @@ fn a_session_answers_as_its_case_does() {
     assert_eq!(file.visit().unwrap().diagnose().unwrap(), answer);
     let toml = intake::session_to_toml(&file).unwrap();
     assert_eq!(intake::visit_from_toml(&toml).unwrap().diagnose().unwrap(), answer);
+}
+
+/// A value that a machine without memory to hand out can hold, whatever is added.
+#[test]
+fn a_session_has_a_fixed_size() {
+    let bytes = size_of::<Session>();
+    assert!(bytes < 24_576, "{bytes} bytes");
+    println!(
+        "{bytes} bytes, of which {} are settings and {} the vehicle",
+        size_of::<Settings>(),
+        size_of::<coldloop::diagnosis::Case>()
+    );
 }
 
 #[test]

@@ -22,8 +22,10 @@
 #![allow(clippy::cast_precision_loss)] // counts are small
 
 mod flow;
+#[allow(dead_code)] // practice uses the rest of it
 mod visit;
 mod ways;
+#[allow(dead_code)] // as above
 mod work;
 
 use coldloop::Fault;
