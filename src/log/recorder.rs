@@ -25,7 +25,7 @@ const AGREE: u8 = 5;
 /// use coldloop::log::{Datum, Recorder, Sample};
 /// use coldloop::{Channel, LogPhase};
 /// let mut recorder = Recorder::new(Datum::Gauge);
-/// for second in 0..240 {
+/// for second in 0..300 {
 ///     let vent_k = 280.0 + 8.0 * (-f64::from(second) / 40.0).exp();
 ///     let sample = Sample::at(f64::from(second)).with(Channel::LowSide, 200e3).with(Channel::Vent, vent_k);
 ///     recorder.push(&sample);
