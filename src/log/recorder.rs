@@ -187,8 +187,8 @@ impl Past {
             return;
         }
         let next = |channel: usize| {
-            let following = (1..=3).map(|ahead| bins.row(row.second + ahead).values[channel]);
-            following.filter(|value| !value.is_nan()).next().unwrap_or(f32::NAN)
+            let mut following = (1..=3).map(|ahead| bins.value(row.second + ahead, channel));
+            following.find(|value| !value.is_nan()).unwrap_or(f32::NAN)
         };
         let row = self.cleaner.clean(row, next, &mut self.notes);
         self.track.push(&row);

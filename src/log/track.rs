@@ -102,11 +102,10 @@ impl Steps {
     }
 
     fn take(&mut self, now: [f32; 2]) {
-        for side in 0..2 {
-            let step = now[side] - self.last[side];
+        for ((squared, now), last) in self.squared.iter_mut().zip(now).zip(self.last) {
+            let step = now - last;
             if step.is_finite() {
-                let part = 1.0 / (self.blocks.min(5) as f32);
-                self.squared[side] += part * (step * step - self.squared[side]);
+                *squared += (step * step - *squared) / (self.blocks.min(5) as f32);
             }
         }
         self.last = now;
