@@ -8,9 +8,10 @@ mod paths;
 
 use coldloop::diagnosis::{Settings, diagnose};
 use coldloop::expected::{Bands, SoundModel};
+use coldloop::log::{Datum, Recorder, Sample};
 use coldloop::units::{Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{AirSource, Compressor, Expansion, Refrigerant, intake};
+use coldloop::{AirSource, Channel, Compressor, Expansion, Refrigerant, intake};
 use std::hint::black_box;
 use std::time::Instant;
 
@@ -46,6 +47,25 @@ fn main() {
         }
     }
     bands(passes);
+    log(passes);
+}
+
+/// Samples of a cycling system into a recorder, one a second.
+fn log(passes: usize) {
+    let sample = |k: usize| {
+        let down = (k % 30) as f64 / 30.0;
+        Sample::at(k as f64)
+            .with(Channel::LowSide, 290e3 - 120e3 * down)
+            .with(Channel::HighSide, 1.0e6 + 3e5 * down)
+            .with(Channel::Vent, 280.0 + down)
+            .with(Channel::EngineSpeed, 25.0)
+    };
+    let samples: Vec<Sample> = (0..1_000).map(sample).collect();
+    measure("sample of a log", "R-134a", passes, samples.len(), || {
+        let mut recorder = Recorder::new(Datum::Gauge);
+        recorder.extend(&samples);
+        recorder.summary().elapsed_s
+    });
 }
 
 /// The sound model in a thousand weathers.

@@ -11,7 +11,7 @@
 
 use coldloop::diagnosis::{Action, Case, Judgement, Settings, judge_states};
 use coldloop::intake::{LogColumns, case_from_json};
-use coldloop::log::{Instruments, Recorder, Sample, Summary};
+use coldloop::log::{Datum, Instruments, Recorder, Sample, Summary};
 use coldloop::report::{self, Units};
 use coldloop::{Fault, LogPhase, VerdictKind};
 use std::error::Error;
@@ -40,9 +40,9 @@ fn main() -> Result<(), Box<dyn Error>> {
         }
     }
     let file = file.ok_or("which log? examples/logs/cycling-van.toml for one")?;
-    let (case, samples, instruments) = read(Path::new(&file))?;
-    let settings = Settings::default();
-    let (mut recorder, mut before, mut next_s) = (Recorder::new(), None, LOOK_S);
+    let (case, samples, datum) = read(Path::new(&file))?;
+    let (settings, instruments) = (Settings::default(), Instruments::default());
+    let (mut recorder, mut before, mut next_s) = (Recorder::new(datum), None, LOOK_S);
     let length_s = samples.last().map_or(0.0, |sample| sample.time_s);
     for (at, sample) in samples.iter().enumerate() {
         recorder.push(sample);
@@ -181,7 +181,7 @@ fn end(
     Ok(())
 }
 
-fn read(file: &Path) -> Result<(Case, Vec<Sample>, Instruments), Box<dyn Error>> {
+fn read(file: &Path) -> Result<(Case, Vec<Sample>, Datum), Box<dyn Error>> {
     let text = std::fs::read_to_string(file)?;
     let mut table: toml::Table = text.parse()?;
     let log = table
@@ -195,9 +195,5 @@ fn read(file: &Path) -> Result<(Case, Vec<Sample>, Instruments), Box<dyn Error>>
     for row in reader.records() {
         samples.push(columns.sample(row?.iter())?);
     }
-    let instruments = Instruments {
-        datum: columns.datum(),
-        ..Instruments::default()
-    };
-    Ok((case, samples, instruments))
+    Ok((case, samples, columns.datum()))
 }

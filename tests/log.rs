@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)]
 
 use coldloop::circuit::Estimate;
-use coldloop::log::{CHANNELS, Recorder, Sample, Summary};
+use coldloop::log::{CHANNELS, Datum, Recorder, Sample, Summary};
 use coldloop::{Channel, LogNote, LogPhase, Observation};
 use proptest::prelude::*;
 
@@ -11,7 +11,7 @@ const PSI_PA: f64 = 6_894.757_293;
 
 /// The summary of a log.
 fn of(samples: &[Sample]) -> Summary {
-    let mut recorder = Recorder::new();
+    let mut recorder = Recorder::new(Datum::Gauge);
     recorder.extend(samples);
     recorder.summary()
 }
@@ -328,7 +328,7 @@ proptest! {
         let sample = |t: f64| if cycles { saw_tooth(t, (165e3, 296e3), (11.0, 23.0)) } else { settling(t, 30.0, 1_500.0) };
         let at_one = of(&every(1.0, 500.0, sample));
         let samples = every(1.0 / hz, 500.0, sample);
-        let mut recorder = Recorder::new();
+        let mut recorder = Recorder::new(Datum::Gauge);
         for part in samples.chunks(split) {
             recorder.extend(part);
             let _ = recorder.summary();
@@ -352,7 +352,7 @@ proptest! {
         rows in proptest::collection::vec((prop_oneof![Just(f64::NAN), Just(f64::INFINITY), Just(-1e300), Just(1e300), -100.0..4_000.0f64],
             prop_oneof![Just(f64::NAN), Just(f64::NEG_INFINITY), Just(1e308), -1e5..4e6f64, 200.0..400.0f64, 0.0..1.0f64], 0..CHANNELS), 0..400),
     ) {
-        let mut recorder = Recorder::new();
+        let mut recorder = Recorder::new(Datum::Gauge);
         for (time, value, channel) in &rows {
             recorder.push(&Sample::at(*time).with(Channel::ALL[*channel], *value));
         }

@@ -10,7 +10,7 @@ mod score;
 use coldloop::Channel;
 use coldloop::diagnosis::{Case, Judgement, Settings, judge, judge_states};
 use coldloop::intake::{LogColumns, case_from_json};
-use coldloop::log::{Instruments, Recorder, Sample};
+use coldloop::log::{Datum, Instruments, Recorder, Sample};
 use score::{Score, Told};
 use std::error::Error;
 use std::path::Path;
@@ -26,8 +26,8 @@ fn main() -> Result<(), Box<dyn Error>> {
     for line in index.lines() {
         let entry = score::Entry::of(line)?;
         let case = case_from_json(&entry.case)?;
-        let (samples, instruments) = samples(&Path::new(&folder).join(format!("{}.csv", entry.id)))?;
-        let told = follow(&case, &samples, &instruments)?;
+        let (samples, datum) = samples(&Path::new(&folder).join(format!("{}.csv", entry.id)))?;
+        let told = follow(&case, &samples, datum)?;
         let by_hand = judge(&medians::case(&case, &samples, entry.changes), &Settings::default())?;
         let line = score.add(&entry, &told, &by_hand);
         if verbose {
@@ -39,13 +39,13 @@ fn main() -> Result<(), Box<dyn Error>> {
 }
 
 /// The verdicts while the log runs.
-fn follow(case: &Case, samples: &[Sample], instruments: &Instruments) -> Result<Vec<Told>, Box<dyn Error>> {
-    let (mut recorder, mut told, mut next_s) = (Recorder::new(), Vec::new(), LOOK_S);
+fn follow(case: &Case, samples: &[Sample], datum: Datum) -> Result<Vec<Told>, Box<dyn Error>> {
+    let (mut recorder, mut told, mut next_s) = (Recorder::new(datum), Vec::new(), LOOK_S);
     for (at, sample) in samples.iter().enumerate() {
         recorder.push(sample);
         if sample.time_s >= next_s || at + 1 == samples.len() {
             next_s = sample.time_s + LOOK_S;
-            if let Some(judgement) = now(case, &recorder, instruments)? {
+            if let Some(judgement) = now(case, &recorder)? {
                 told.push(Told::of(sample.time_s, &judgement));
             }
         }
@@ -54,13 +54,13 @@ fn follow(case: &Case, samples: &[Sample], instruments: &Instruments) -> Result<
 }
 
 /// What the log says so far.
-fn now(case: &Case, recorder: &Recorder, instruments: &Instruments) -> Result<Option<Judgement>, Box<dyn Error>> {
-    let summary = recorder.summary();
+fn now(case: &Case, recorder: &Recorder) -> Result<Option<Judgement>, Box<dyn Error>> {
+    let (summary, instruments) = (recorder.summary(), Instruments::default());
     let mut cases: Vec<Case> = Vec::new();
     for state in summary.judged() {
         cases.push(Case {
             conditions: state.conditions(&case.conditions),
-            readings: state.readings(instruments),
+            readings: state.readings(&instruments),
             ..*case
         });
     }
@@ -71,18 +71,14 @@ fn now(case: &Case, recorder: &Recorder, instruments: &Instruments) -> Result<Op
     Ok(Some(judge_states(&cases, &Settings::default())?))
 }
 
-fn samples(path: &Path) -> Result<(Vec<Sample>, Instruments), Box<dyn Error>> {
+fn samples(path: &Path) -> Result<(Vec<Sample>, Datum), Box<dyn Error>> {
     let mut reader = csv::Reader::from_path(path)?;
     let columns = LogColumns::from_header(reader.headers()?.iter())?;
     let mut samples = Vec::new();
     for row in reader.records() {
         samples.push(columns.sample(row?.iter())?);
     }
-    let instruments = Instruments {
-        datum: columns.datum(),
-        ..Instruments::default()
-    };
-    Ok((samples, instruments))
+    Ok((samples, columns.datum()))
 }
 
 /// Whether a sample has a value of this channel.

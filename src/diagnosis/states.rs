@@ -9,10 +9,14 @@ use super::visits::Visits;
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
 
+/// To which power the density of another state counts: the sources err alike in both states. Log loss on 300 building logs of the
+/// independent simulator: 0.3 to 1 serve alike, and the lower the power, the fewer verdicts change.
+const WORTH: f64 = 0.5;
+
 /// What is believed of one vehicle whose readings were taken in several states of one run, at idle and at speed for instance.
 ///
-/// The answer is that of the first state, whose prior is what the other ones leave: prior times the density of each other state given
-/// the first, under the same fault at the same severity, by the joint density that also serves two visits (log loss on logs of an
+/// The answer is that of the first state, whose prior is what the other ones leave: prior times the square root of the density of each
+/// other state given the first, under the same fault at the same severity, by the joint density that also serves two visits (log loss on logs of an
 /// independent simulator: what lasts and what passes between two states of one run is no other than between two visits). Further states
 /// are taken as independent of each other given the first. Reasons call the sum of it the prior. With one state it is
 /// [`judge`](super::judge()).
@@ -59,7 +63,7 @@ pub fn judge_states(states: &[Case], settings: &Settings) -> Result<Judgement, E
         let mut factors = [1.0; HYPOTHESES];
         for (h, factor) in factors.iter_mut().enumerate() {
             if both.alone[0][h] > 0.0 {
-                *factor = both.seen[1][h] * both.joint[h][WHOLE] / both.alone[0][h];
+                *factor = libm::pow(both.joint[h][WHOLE] / both.alone[0][h], WORTH) * both.seen[1][h];
             }
         }
         let largest = factors

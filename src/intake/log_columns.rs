@@ -137,7 +137,7 @@ impl Column {
         };
         let key = name.to_lowercase().replace([' ', '-'], "_");
         if key == "time" {
-            let line = line(cell, unit, |text| text::duration_s(text))?;
+            let line = line(cell, unit, text::duration_s)?;
             return Ok(Some(Self::new(name, None, line)));
         }
         let Some(channel) = Channel::from_id(&key) else {
@@ -161,9 +161,7 @@ impl Column {
             | Channel::LiquidLine
             | Channel::CondenserOutlet
             | Channel::EvaporatorSensor => line(cell, unit, |text| text::temperature(text).map(in_kelvins))?,
-            Channel::EngineSpeed | Channel::CompressorSpeed => {
-                line(cell, unit, |text| text::rotational_speed_hz(text))?
-            }
+            Channel::EngineSpeed | Channel::CompressorSpeed => line(cell, unit, text::rotational_speed_hz)?,
             Channel::Clutch => (0.0, 1.0),
         };
         Ok(Some(Self::new(name, Some(channel), line)))

@@ -33,18 +33,18 @@ impl Bin {
         counts: [0; CHANNELS],
     };
 
+    /// The mean of a channel; NaN without a value.
+    fn mean(&self, channel: usize) -> f32 {
+        match self.counts[channel] {
+            0 => f32::NAN,
+            count => self.sums[channel] / f32::from(count),
+        }
+    }
+
     fn row(&self, second: i64) -> Row {
-        let mean = |at: usize| {
-            let count = self.counts[at];
-            if count == 0 {
-                f32::NAN
-            } else {
-                self.sums[at] / f32::from(count)
-            }
-        };
         Row {
             second,
-            values: core::array::from_fn(mean),
+            values: core::array::from_fn(|channel| self.mean(channel)),
         }
     }
 }
@@ -93,19 +93,20 @@ impl Bins {
         }
     }
 
-    /// The means of a second; empty when it is not kept.
-    pub(super) fn row(&self, second: i64) -> Row {
+    /// The mean of a channel over a second; NaN when the second is not kept.
+    pub(super) fn value(&self, second: i64, channel: usize) -> f32 {
         if self.holds(second) {
-            self.bins[Self::place(second)].row(second)
+            self.bins[Self::place(second)].mean(channel)
         } else {
-            Bin::EMPTY.row(second)
+            f32::NAN
         }
     }
 
     /// Takes the oldest second out.
     pub(super) fn pop(&mut self) -> Row {
-        let row = self.row(self.first);
-        self.bins[Self::place(self.first)] = Bin::EMPTY;
+        let bin = &mut self.bins[Self::place(self.first)];
+        let row = bin.row(self.first);
+        *bin = Bin::EMPTY;
         self.first += 1;
         row
     }

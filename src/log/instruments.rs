@@ -16,8 +16,6 @@ pub enum Datum {
 /// The instruments of a log.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Instruments {
-    /// From what the pressures count.
-    pub datum: Datum,
     /// The low side's gauge.
     pub low_side: Gauge,
     /// The high side's gauge.
@@ -31,10 +29,9 @@ pub struct Instruments {
 }
 
 impl Default for Instruments {
-    /// An electronic manifold that counts from the surrounding air, a thermometer in the vent, thermocouples on the lines.
+    /// An electronic manifold, a thermometer in the vent, thermocouples on the lines.
     fn default() -> Self {
         Self {
-            datum: Datum::Gauge,
             low_side: Gauge::DIGITAL,
             high_side: Gauge::DIGITAL,
             transducer: Gauge::TRANSDUCER,
@@ -45,15 +42,17 @@ impl Default for Instruments {
 }
 
 impl Instruments {
-    pub(super) fn pressure(&self, mean: Estimate, gauge: Gauge) -> Reading<Pressure> {
-        let value: Pressure = match self.datum {
+    /// A mean as a reading of this gauge.
+    pub(super) fn pressure(mean: Estimate, gauge: Gauge, datum: Datum) -> Reading<Pressure> {
+        let value: Pressure = match datum {
             Datum::Gauge => GaugePressure::from_pa(mean.value).into(),
             Datum::Absolute => AbsolutePressure::from_pa(mean.value).into(),
         };
         with(Reading::pressure(value, gauge), mean)
     }
 
-    pub(super) fn temperature(&self, mean: Estimate, thermometer: Thermometer) -> Reading<Temperature> {
+    /// A mean as a reading of this thermometer.
+    pub(super) fn temperature(mean: Estimate, thermometer: Thermometer) -> Reading<Temperature> {
         with(Reading::temperature(kelvins(mean.value), thermometer), mean)
     }
 }

@@ -2,6 +2,7 @@
 
 use super::bins::{Bins, LATE};
 use super::clean::Cleaner;
+use super::instruments::Datum;
 use super::notes::Counts;
 use super::sample::{Sample, check};
 use super::summary::Summary;
@@ -21,10 +22,10 @@ const AGREE: u8 = 5;
 /// means: less than 8 KiB whatever the length of the log.
 ///
 /// ```
-/// use coldloop::log::{Recorder, Sample};
+/// use coldloop::log::{Datum, Recorder, Sample};
 /// use coldloop::{Channel, LogPhase};
-/// let mut recorder = Recorder::new();
-/// for second in 0..240 {
+/// let mut recorder = Recorder::new(Datum::Gauge);
+/// for second in 0..300 {
 ///     let vent_k = 280.0 + 8.0 * (-f64::from(second) / 40.0).exp();
 ///     let sample = Sample::at(f64::from(second)).with(Channel::LowSide, 200e3).with(Channel::Vent, vent_k);
 ///     recorder.push(&sample);
@@ -54,15 +55,9 @@ struct Past {
     notes: Counts,
 }
 
-impl Default for Recorder {
-    fn default() -> Self {
-        Self::new()
-    }
-}
-
 impl Recorder {
-    /// A recorder that has seen nothing.
-    pub const fn new() -> Self {
+    /// A recorder that has seen nothing, of a log whose pressures count from this datum.
+    pub const fn new(datum: Datum) -> Self {
         Self {
             offset_s: None,
             newest_s: 0.0,
@@ -71,7 +66,7 @@ impl Recorder {
             bins: Bins::EMPTY,
             past: Past {
                 cleaner: Cleaner::NEW,
-                track: Track::NEW,
+                track: Track::new(datum),
                 notes: Counts::NONE,
             },
         }
@@ -192,8 +187,8 @@ impl Past {
             return;
         }
         let next = |channel: usize| {
-            let following = (1..=3).map(|ahead| bins.row(row.second + ahead).values[channel]);
-            following.filter(|value| !value.is_nan()).next().unwrap_or(f32::NAN)
+            let mut following = (1..=3).map(|ahead| bins.value(row.second + ahead, channel));
+            following.find(|value| !value.is_nan()).unwrap_or(f32::NAN)
         };
         let row = self.cleaner.clean(row, next, &mut self.notes);
         self.track.push(&row);

@@ -12,7 +12,7 @@ const CLUTCH: Range = Range::new(Quantity::Probability, 0.0, 1.0);
 
 /// What was logged at one time; any of the channels may be missing.
 ///
-/// Pressures in Pa as the instruments count them ([`Instruments::datum`](super::Instruments)), temperatures in K, speeds in
+/// Pressures in Pa from the datum of the [`Recorder`](super::Recorder), temperatures in K, speeds in
 /// revolutions per second, the clutch as 0 or 1.
 ///
 /// ```

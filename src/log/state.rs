@@ -105,6 +105,8 @@ pub(super) struct State {
     pub(super) means: [Mean; CHANNELS],
     pub(super) cycles: Cycles,
     pub(super) cycling: bool,
+    /// Whether it stood still at some time, or cycled alike a few times.
+    pub(super) settled: bool,
 }
 
 impl State {
@@ -116,6 +118,7 @@ impl State {
             means: [Mean::NONE; CHANNELS],
             cycles: Cycles::NONE,
             cycling: false,
+            settled: false,
         }
     }
 

@@ -1,7 +1,7 @@
 //! What a log says: states, readings with what they are worth, observations, and what is not known yet.
 
 use super::curve::Fall;
-use super::instruments::Instruments;
+use super::instruments::{Datum, Instruments};
 use super::notes::Counts;
 use super::state::State;
 use super::track::{STATES, Track};
@@ -9,7 +9,7 @@ use crate::circuit::{Estimate, Observations, Reading, Readings};
 use crate::names::{Channel, LogPhase, Observation};
 use crate::vehicle::Conditions;
 
-/// Seconds of a state from which on it is judged. Source: engineering judgement: six blocks.
+/// Seconds of a settled state from which on it is judged. Source: engineering judgement: six blocks.
 const JUDGED_S: f64 = 60.0;
 /// Seconds of a state after which nothing more is waited for, and cycles of one. Source: makers' procedures ask for five minutes at a
 /// steady speed (published), and cycles are counted over three minutes (common practice).
@@ -17,8 +17,8 @@ const ENOUGH_S: f64 = 180.0;
 const ENOUGH_CYCLES: u32 = 3;
 /// Cycles whose length scatters by more than this share of it do not repeat. Source: engineering judgement.
 const IRREGULAR: f64 = 0.35;
-/// A low side that falls below this comes near vacuum, Pa above the surrounding air. Source: as the observation's own wording.
-const NEAR_VACUUM_PA: f64 = 20e3;
+/// So many times the low side has to come back from near vacuum. Source: engineering judgement: once may be a hose or a stop.
+const COMES_AND_GOES: u32 = 2;
 /// A clutch that is commanded for this share of the time, and a high side this many times the low one, make an engaged compressor.
 const ENGAGED: f64 = 0.97;
 const PUMPS: f64 = 2.0;
@@ -42,15 +42,15 @@ pub struct Summary {
     pub notes: Counts,
     /// Seconds after the compressor's stop until both sides were equal.
     pub equal_after_s: Option<f64>,
-    /// The lowest low side of a restless system, Pa as logged.
-    restless_low_pa: Option<f64>,
+    /// How often the low side fell near vacuum and came back.
+    pub recoveries: u32,
     states: [LogState; STATES],
     count: usize,
 }
 
 impl Summary {
     pub(super) fn of(track: &Track, notes: Counts, newest_s: f64) -> Self {
-        let now = LogState::of(&track.now, track.sees_cycles());
+        let now = LogState::of(&track.now, track);
         let mut summary = Self {
             phase: phase(track, &now),
             elapsed_s: newest_s,
@@ -59,13 +59,13 @@ impl Summary {
             cabin: track.cabin.fall(),
             notes,
             equal_after_s: track.equal_after.map(|seconds| seconds as f64),
-            restless_low_pa: track.is_restless().then_some(f64::from(track.lowest)),
+            recoveries: track.recoveries,
             states: [now; STATES],
             count: 0,
         };
         // At most one less than there is room for, and the present one.
         for state in track.earlier.iter().flatten() {
-            summary.states[summary.count] = LogState::of(state, track.sees_cycles());
+            summary.states[summary.count] = LogState::of(state, track);
             summary.count += 1;
         }
         summary.states[..summary.count].sort_unstable_by(|one, other| one.began_s().total_cmp(&other.began_s()));
@@ -81,9 +81,12 @@ impl Summary {
         &self.states[..self.count]
     }
 
-    /// The states that lasted long enough to be judged, the one that is known best first.
+    /// The states that settled, or lasted long enough to be judged all the same, the one that is known best first.
     pub fn judged(&self) -> impl Iterator<Item = &LogState> {
-        let long = |state: &&LogState| state.seconds() >= JUDGED_S && !state.is_at_rest();
+        let long = |state: &&LogState| {
+            let least_s = if state.state.settled { JUDGED_S } else { ENOUGH_S };
+            state.seconds() >= least_s && !state.is_at_rest()
+        };
         let best = self.states().iter().filter(long).max_by(|one, other| {
             let seconds = |state: &LogState| state.seconds();
             seconds(one).total_cmp(&seconds(other))
@@ -96,22 +99,14 @@ impl Summary {
     /// What follows from the trace beside the readings.
     ///
     /// The clutch is engaged where it is commanded all the time and the sides stand apart; both sides are equal soon after a stop, or
-    /// not; cooling comes and goes where the low side swings without a pattern and falls near vacuum.
+    /// not; cooling comes and goes where the low side fell near vacuum and came back at least twice.
     pub fn observations(&self) -> Observations {
         let mut seen = Observations::NONE;
-        if let Some(state) = self.judged().next() {
-            if state.is_driven() {
-                seen = seen.with(Observation::ClutchEngaged, true);
-            }
-            if let Some(swing) = state.swing()
-                && !swing.repeats
-                && swing.cut_out_pa < NEAR_VACUUM_PA
-            {
-                seen = seen.with(Observation::CoolingComesAndGoes, true);
-            }
-            if self.restless_low_pa.is_some_and(|low_pa| low_pa < NEAR_VACUUM_PA) {
-                seen = seen.with(Observation::CoolingComesAndGoes, true);
-            }
+        if self.judged().next().is_some_and(LogState::is_driven) {
+            seen = seen.with(Observation::ClutchEngaged, true);
+        }
+        if self.recoveries >= COMES_AND_GOES {
+            seen = seen.with(Observation::CoolingComesAndGoes, true);
         }
         if let Some(seconds) = self.equal_after_s {
             seen = seen.with(Observation::SidesEqualiseQuickly, seconds < QUICKLY_S);
@@ -165,6 +160,7 @@ fn wait_s(track: &Track, now: &LogState) -> f64 {
 pub struct LogState {
     state: State,
     sees_cycles: bool,
+    datum: Datum,
 }
 
 /// The swing of a low side.
@@ -187,10 +183,11 @@ pub struct LowSwing {
 }
 
 impl LogState {
-    fn of(state: &State, sees_cycles: bool) -> Self {
+    fn of(state: &State, track: &Track) -> Self {
         Self {
             state: *state,
-            sees_cycles,
+            sees_cycles: track.sees_cycles(),
+            datum: track.datum,
         }
     }
 
@@ -260,10 +257,13 @@ impl LogState {
     /// The readings of the state: means with the accuracy of the instruments beside what was seen, and how often the clutch cycles where
     /// samples came often enough to tell.
     pub fn readings(&self, instruments: &Instruments) -> Readings {
-        let pressure = |channel, gauge| self.mean(channel).map(|mean| instruments.pressure(mean, gauge));
+        let pressure = |channel, gauge| {
+            self.mean(channel)
+                .map(|mean| Instruments::pressure(mean, gauge, self.datum))
+        };
         let temperature = |channel, thermometer| {
             self.mean(channel)
-                .map(|mean| instruments.temperature(mean, thermometer))
+                .map(|mean| Instruments::temperature(mean, thermometer))
         };
         Readings {
             low_side: pressure(Channel::LowSide, instruments.low_side),
@@ -287,6 +287,8 @@ impl LogState {
             return None;
         }
         match self.swing() {
+            // A swing that does not repeat is not the clutch's doing alone.
+            Some(swing) if !swing.repeats => None,
             Some(swing) => Some(Reading {
                 value: swing.cycles_hz.value,
                 standard_uncertainty: libm::hypot(

@@ -2,11 +2,13 @@
 
 use super::bins::Row;
 use super::curve::Curve;
+use super::instruments::Datum;
 use super::sample::{CHANNELS, place};
 use super::state::State;
 use super::steady::Steady;
 use super::swing::{Swing, Turn};
 use crate::names::Channel;
+use crate::units::STANDARD_PRESSURE_PA;
 
 /// States of a log that are kept; when there are more, the shortest earlier one goes.
 pub(super) const STATES: usize = 4;
@@ -100,11 +102,10 @@ impl Steps {
     }
 
     fn take(&mut self, now: [f32; 2]) {
-        for side in 0..2 {
-            let step = now[side] - self.last[side];
+        for ((squared, now), last) in self.squared.iter_mut().zip(now).zip(self.last) {
+            let step = now - last;
             if step.is_finite() {
-                let part = 1.0 / (self.blocks.min(5) as f32);
-                self.squared[side] += part * (step * step - self.squared[side]);
+                *squared += (step * step - *squared) / (self.blocks.min(5) as f32);
             }
         }
         self.last = now;
@@ -129,35 +130,48 @@ pub(super) struct Track {
     pub(super) rows: u32,
     pub(super) vent: Curve,
     pub(super) cabin: Curve,
-    /// States that began without another speed, and the lowest mean of a block of the low side, Pa.
+    /// States that began without another speed.
     steps_alone: u8,
-    pub(super) lowest: f32,
+    /// Whether the low side is near vacuum, and how often it came back from there.
+    near_vacuum: bool,
+    pub(super) recoveries: u32,
+    pub(super) datum: Datum,
     /// Seconds from the stop of the compressor until the two sides were equal.
     pub(super) equal_after: Option<i64>,
 }
+
+/// A low side below the first comes near vacuum, one above the second has come back, Pa above the surrounding air. Source: the wording of
+/// the observation that cooling comes and goes, in numbers of engineering judgement.
+const VACUUM_PA: (f32, f32) = (20e3, 80e3);
+/// Cycles after which a cycling state counts as settled.
+const SETTLED_CYCLES: u32 = 3;
 
 /// Two sides that differ by less than this share of what they differed by when the compressor ran are equal. Judgement.
 const EQUAL: f64 = 0.1;
 
 impl Track {
-    pub(super) const NEW: Self = Self {
-        earlier: [None; STATES - 1],
-        now: State::new(0),
-        block: Block::new(0),
-        steps: Steps::NEW,
-        steady: [Steady::NEW; TELLING.len()],
-        swing: Swing::NEW,
-        trough: None,
-        other_speed: 0,
-        interval: 1.0,
-        last: None,
-        rows: 0,
-        vent: Curve::NEW,
-        cabin: Curve::NEW,
-        steps_alone: 0,
-        lowest: f32::INFINITY,
-        equal_after: None,
-    };
+    pub(super) const fn new(datum: Datum) -> Self {
+        Self {
+            earlier: [None; STATES - 1],
+            now: State::new(0),
+            block: Block::new(0),
+            steps: Steps::NEW,
+            steady: [Steady::NEW; TELLING.len()],
+            swing: Swing::NEW,
+            trough: None,
+            other_speed: 0,
+            interval: 1.0,
+            last: None,
+            rows: 0,
+            vent: Curve::NEW,
+            cabin: Curve::NEW,
+            steps_alone: 0,
+            near_vacuum: false,
+            recoveries: 0,
+            datum,
+            equal_after: None,
+        }
+    }
 
     /// Whether samples come often enough to see cycles.
     pub(super) fn sees_cycles(&self) -> bool {
@@ -166,7 +180,7 @@ impl Track {
 
     /// Whether the pressures step again and again at one speed: that is no change of the load, but a system that is not at rest in itself.
     pub(super) const fn is_restless(&self) -> bool {
-        self.steps_alone >= RESTLESS
+        self.steps_alone >= RESTLESS || self.recoveries > 0
     }
 
     /// Whether the compressor is known to stand still.
@@ -203,9 +217,10 @@ impl Track {
         self.cabin.push(second, value(Channel::Cabin));
         if self.is_other_speed(row) {
             self.begin(second);
-            (self.steps_alone, self.lowest) = (0, f32::INFINITY);
+            self.steps_alone = 0;
         }
         self.equalise(row);
+        self.watch_vacuum(value(Channel::LowSide));
         self.close_block(second);
         self.block.add(row);
         if self.sees_cycles() {
@@ -256,7 +271,7 @@ impl Track {
             let (cycles, seconds) = CEASED;
             if (second - trough) as f32 > (cycles * self.now.cycles.seconds).max(seconds) {
                 self.now.cycling = false;
-                self.now.fade(BEFORE_CYCLES_S);
+                self.change_mode();
                 self.block = Block::new(second);
             }
         }
@@ -271,11 +286,18 @@ impl Track {
         }
         if !self.now.cycling {
             self.now.cycling = true;
-            self.now.fade(BEFORE_CYCLES_S);
+            self.change_mode();
             (self.steps, self.steady) = (Steps::NEW, [Steady::NEW; TELLING.len()]);
         }
         if second - self.block.began >= CYCLES_S {
             self.end_block(second);
+        }
+    }
+
+    /// Cycling begins or ends: what was seen before counts little, unless the system does so again and again.
+    fn change_mode(&mut self) {
+        if !self.is_restless() {
+            self.now.fade(BEFORE_CYCLES_S);
         }
     }
 
@@ -313,7 +335,6 @@ impl Track {
             }
         }
         self.steps.take(sides);
-        self.lowest = self.lowest.min(sides[0]);
         for (steady, channel) in self.steady.iter_mut().zip(TELLING) {
             let value = means[place(channel)] as f32;
             if !value.is_nan() {
@@ -321,6 +342,31 @@ impl Track {
             }
         }
         self.now.push(&means, (second - block.began) as f64);
+        self.now.settled |= if self.now.cycling {
+            self.now.cycles.count >= SETTLED_CYCLES
+        } else {
+            self.is_settled()
+        };
+    }
+
+    /// Counts how often the low side comes back from near vacuum. What was taken for states of their own until the first time was none.
+    fn watch_vacuum(&mut self, low: f32) {
+        let (near, back) = match self.datum {
+            Datum::Gauge => VACUUM_PA,
+            Datum::Absolute => (
+                VACUUM_PA.0 + STANDARD_PRESSURE_PA as f32,
+                VACUUM_PA.1 + STANDARD_PRESSURE_PA as f32,
+            ),
+        };
+        if low < near {
+            self.near_vacuum = true;
+        } else if self.near_vacuum && low > back {
+            self.near_vacuum = false;
+            self.recoveries = self.recoveries.saturating_add(1);
+            if self.recoveries == 1 {
+                self.earlier = [None; STATES - 1];
+            }
+        }
     }
 
     /// Whether the two sides have come together since the compressor stopped.
