@@ -5,14 +5,15 @@
 //! 10.1080/14786440209462876). Steps of equal mass by the midpoint rule. Once no liquid is left, all that escapes is as
 //! the rest is.
 
+use super::MOST_COMPONENTS;
 use super::boiling::Boiling;
 use super::incipient::Fixed;
 use super::phase::{Mixture, Vector};
 use super::search::Side;
 use super::split::{Closing, Two};
-use super::{GAS_CONSTANT, MOST_COMPONENTS};
 use crate::error::Error;
 use crate::names::{Hole, Quantity};
+use crate::numerics::GAS_J_MOL_K;
 use crate::range::Range;
 
 const STEPS: i32 = 64;
@@ -134,7 +135,7 @@ impl Mixture<f64> {
         }
         let p_pa = match &rest.two {
             Some(two) => two.p_pa,
-            None => self.phase(t_k, &rest.amounts).pi * GAS_CONSTANT * t_k,
+            None => self.phase(t_k, &rest.amounts).pi * GAS_J_MOL_K * t_k,
         };
         Leaked {
             z: rest.amounts.map(|amount| amount / total),

@@ -8,8 +8,9 @@ use super::blend_model::{EDGE, Found, Model, enclosed};
 use super::blend_newton::Aim;
 use super::state::State;
 use crate::error::Error;
-use crate::mixture::{Boiling, Fixed, GAS_CONSTANT, Side};
+use crate::mixture::{Boiling, Fixed, Side};
 use crate::names::Quantity;
+use crate::numerics::GAS_J_MOL_K;
 use crate::range::Range;
 
 /// A search above the end of the lines begins at this multiple of the critical temperature.
@@ -33,8 +34,8 @@ impl Given {
     /// The size of such an energy: R T / M, R / M.
     fn size(self, blend: &Blend) -> f64 {
         match self {
-            Given::Enthalpy => GAS_CONSTANT * blend.critical_t_k / blend.molar_mass,
-            Given::Entropy => GAS_CONSTANT / blend.molar_mass,
+            Given::Enthalpy => GAS_J_MOL_K * blend.critical_t_k / blend.molar_mass,
+            Given::Entropy => GAS_J_MOL_K / blend.molar_mass,
         }
     }
 

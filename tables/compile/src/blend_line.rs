@@ -85,7 +85,7 @@ impl Model {
                 let phase = self.coarse.phase(t_k, &self.filled(rho_mol_m3));
                 return Ok(Critical {
                     t_k,
-                    p_pa: phase.pi * coldloop::mixture::GAS_CONSTANT * t_k,
+                    p_pa: phase.pi * coldloop::numerics::GAS_J_MOL_K * t_k,
                     rho_mol_m3,
                 });
             }

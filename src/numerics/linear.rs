@@ -1,12 +1,17 @@
 //! Small linear systems.
 
-use crate::numerics::Real;
+use super::Real;
 
-/// The solution of `matrix x = right` by elimination with row pivots, in place of `right`; false where the matrix is
-/// singular. Only the first `count` rows and columns are used.
-#[inline(never)]
-pub(super) fn solve<R: Real, const N: usize>(matrix: &mut [[R; N]; N], right: &mut [R; N], count: usize) -> bool {
-    let zero = R::from_f64(0.0);
+/// The solution of `matrix x = right` by Gaussian elimination with row pivots, in place of `right`; false where the matrix
+/// is singular: where no pivot is larger than `least`. Only the first `count` rows and columns are used.
+#[inline(never)] // one copy of it for each size of system
+pub(crate) fn solve<R: Real, const N: usize>(
+    matrix: &mut [[R; N]; N],
+    right: &mut [R; N],
+    count: usize,
+    least: f64,
+) -> bool {
+    let (zero, least) = (R::from_f64(0.0), R::from_f64(least));
     let size = |value: R| if value < zero { -value } else { value };
     for column in 0..count {
         let mut pivot = column;
@@ -16,8 +21,8 @@ pub(super) fn solve<R: Real, const N: usize>(matrix: &mut [[R; N]; N], right: &m
             }
         }
         let size = size(matrix[pivot][column]);
-        if size <= zero || size.partial_cmp(&zero).is_none() {
-            return false; // zero or NaN
+        if size <= least || size.partial_cmp(&least).is_none() {
+            return false; // too small, or NaN
         }
         matrix.swap(column, pivot);
         right.swap(column, pivot);

@@ -4,9 +4,11 @@
 //! the state is searched in temperature and density at once from the nearest saturated one. What that does not find is
 //! looked for along the isentrope between its ends, which also are the bounds of the error when there is nothing.
 
+use super::accuracy::{BLUR, NEAR, ROUNDING};
+use super::newton_step::{Balance, Step, newton_step};
 use super::pure::{Offset, Pure};
-use super::search::{BLUR, Energy, NEAR, ROUNDING, finite};
 use super::state::State;
+use super::state_ph::{Energy, finite};
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{Phase, Quantity, Reference};
@@ -197,10 +199,17 @@ impl Pure {
             }
             let (h_by_t, h_by_rho) = properties.enthalpy_slopes(equation.molar_mass);
             let (s_by_t, s_by_rho) = properties.entropy_slopes(equation.molar_mass);
-            let determinant = h_by_t * s_by_rho - h_by_rho * s_by_t;
-            let missing = (target.h_j_kg - properties.h_j_kg, target.s_j_kg_k - properties.s_j_kg_k);
-            let warmer = (missing.0 * s_by_rho - missing.1 * h_by_rho) / determinant;
-            let denser = (missing.1 * h_by_t - missing.0 * s_by_t) / determinant;
+            let enthalpy = Balance {
+                missing: target.h_j_kg - properties.h_j_kg,
+                by_t: h_by_t,
+                by_rho: h_by_rho,
+            };
+            let entropy = Balance {
+                missing: target.s_j_kg_k - properties.s_j_kg_k,
+                by_t: s_by_t,
+                by_rho: s_by_rho,
+            };
+            let Step { warmer, denser, .. } = newton_step(&enthalpy, &entropy);
             let change = f64::max(libm::fabs(warmer) / t_k, libm::fabs(denser) / rho);
             if !(warmer + denser).is_finite() {
                 return None;

@@ -4,25 +4,20 @@
 //! tell the phase, and what remains is one state on one side. It is searched in temperature and density at once; where
 //! that leaves the side, in temperature alone between ends that enclose it.
 
+use super::accuracy::{BLUR, NEAR, ROUNDING};
+use super::newton_step::{Balance, Step, newton_step};
 use super::pure::{Branch, Offset, Pure};
 use super::state::{DENSE, ON_THE_LINE, State};
 use crate::eos::{Isotherm, Properties, density_mol_m3};
 use crate::error::Error;
 use crate::names::{Phase, Quantity, Reference};
 
-/// The relative step, times cp/cv, that is exact to first order, and below which cp and w need no second look: they
-/// answer to it about cp/cv-fold, which near the critical point is much.
-pub(super) const NEAR: f64 = 2e-11;
 /// The relative step below which steps that no longer shrink are rounding, as they are close to the critical point.
 const STEP: f64 = 1e-8;
-/// What counts as rounding in a temperature, relatively.
-pub(super) const ROUNDING: f64 = 1e-13;
 /// Steps in temperature and density; most states take four or five.
 const MOST_STEPS: usize = 12;
 /// Steps within a bracket: as many halvings leave nothing of the widest one.
 const MOST_HALVINGS: usize = 120;
-/// The share by which curve and equation may differ in density; see the head of the generated curves.
-pub(super) const BLUR: f64 = 1e-9;
 /// A liquid up to this multiple of its saturated density is common.
 const COMPRESSED: f64 = 1.02;
 
@@ -222,14 +217,24 @@ impl Pure {
                 ..
             } = properties;
             let (by_t, by_rho) = target.energy.slopes(&properties, equation.molar_mass);
-            let determinant = by_t * dp_drho_j_mol - by_rho * dp_dt_pa_k;
+            let energy = Balance {
+                missing: target.value - target.energy.of(&properties),
+                by_t,
+                by_rho,
+            };
+            let pressure = Balance {
+                missing: target.p_pa - properties.p_pa,
+                by_t: dp_dt_pa_k,
+                by_rho: dp_drho_j_mol,
+            };
+            let Step {
+                warmer,
+                denser,
+                determinant,
+            } = newton_step(&energy, &pressure);
             if dp_drho_j_mol <= 0.0 || properties.cv_j_kg_k <= 0.0 || determinant <= 0.0 {
                 return None;
             }
-            let p_missing = target.p_pa - properties.p_pa;
-            let missing = target.value - target.energy.of(&properties);
-            let warmer = (missing * dp_drho_j_mol - p_missing * by_rho) / determinant;
-            let denser = (p_missing * by_t - missing * dp_dt_pa_k) / determinant;
             let next = (t_k + warmer).clamp(target.low_t_k, target.high_t_k);
             // A step that would end beyond the ends by more than rounding has not arrived.
             let cut = libm::fabs(t_k + warmer - next) > ROUNDING * t_k;
