@@ -20,8 +20,8 @@ mod c;
 mod cases;
 mod charge_cases;
 mod checks;
+mod co2_charts;
 mod curves;
-mod dense;
 mod double;
 mod dual;
 mod equilibrium;
@@ -134,7 +134,7 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     charge_cases::compile(&mut out)?;
     hardware::compile(root, &mut out)?;
     bands::compile(root, &mut out)?;
-    dense::compile(&mut out)?;
+    co2_charts::compile(&mut out)?;
     mixed::compile(&mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;
