@@ -3,6 +3,7 @@
 //!
 //! What phase a state is in is not asked here; that is the business of the room above, `saturation`.
 
+mod alpha;
 mod density;
 mod helmholtz;
 mod ideal;
@@ -12,8 +13,9 @@ mod room;
 pub(crate) mod tally;
 mod virial;
 
+pub use alpha::Alpha;
 pub use density::density_mol_m3;
-pub use helmholtz::{Alpha, Isotherm};
+pub use helmholtz::Isotherm;
 pub use ideal::Alpha0;
 pub use properties::{Properties, pressure_enthalpy_entropy};
 pub use room::fits;

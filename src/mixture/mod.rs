@@ -10,6 +10,7 @@ mod density;
 mod departure;
 mod incipient;
 mod leak;
+mod pairs;
 mod phase;
 mod properties;
 mod reducing;

@@ -6,7 +6,7 @@
 //! pressure and share of vapour, or in temperature and density, goes on.
 
 use super::blend::Blend;
-use super::blend_energy::Given;
+use super::blend_given::Given;
 use super::blend_model::Model;
 use super::state::State;
 use crate::error::Error;

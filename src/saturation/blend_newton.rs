@@ -1,7 +1,7 @@
 //! States of a blend by Newton's method: one phase in temperature and density at once, two phases in pressure and share of vapour.
 
 use super::accuracy::NEAR;
-use super::blend_energy::Given;
+use super::blend_given::Given;
 use super::blend_model::{EDGE, Found, Model};
 use super::newton_step::{Balance, Step, newton_step};
 use super::state::State;

@@ -2,7 +2,7 @@
 
 use super::accuracy::BLUR;
 use super::blend::Blend;
-use super::blend_energy::Given;
+use super::blend_given::Given;
 use super::blend_model::{EDGE, Model};
 use super::state::{QUALITY, State};
 use crate::error::Error;
