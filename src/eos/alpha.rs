@@ -20,7 +20,7 @@ pub struct Alpha<R> {
 }
 
 impl<R: Real> Alpha<R> {
-    pub(super) fn nothing() -> Self {
+    pub(crate) fn nothing() -> Self {
         let zero = R::from_f64(0.0);
         Self {
             a: zero,

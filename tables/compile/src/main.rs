@@ -40,6 +40,7 @@ mod output;
 mod pairs;
 mod python;
 mod refrigerants;
+mod root;
 mod sound;
 mod systems;
 mod work;
