@@ -1,4 +1,4 @@
-//! One evaporator and the device that feeds it: what it takes from its stream, and what its device would pass.
+//! One evaporator with its expansion device: the heat from its stream, and the flow that the device would pass.
 
 use super::plant::{Branch, Metering, Plant, Warmth};
 use super::unknowns::Point;
@@ -6,7 +6,7 @@ use super::upper::Upper;
 use crate::error::Error;
 use crate::vehicle::parts::co2_metering::{best_pa, given_up, orifice_kg_s};
 use crate::vehicle::parts::evaporator::{Evaporation, Feed, Stream};
-use crate::vehicle::parts::expansion::{Bulb, Upstream};
+use crate::vehicle::parts::expansion::{Bulb, Metered, Upstream};
 use crate::vehicle::working_fluid::equilibrium::Saturation;
 
 impl Plant<'_> {
@@ -58,7 +58,7 @@ impl Plant<'_> {
         }
     }
 
-    /// By how much (as a logarithm) an expansion device would pass more than the flow, and how far it is open.
+    /// What an expansion device does at this flow.
     pub(in crate::vehicle) fn passes(
         &self,
         branch: &Branch,
@@ -66,7 +66,7 @@ impl Plant<'_> {
         downstream_pa: f64,
         outlet_k: f64,
         flow_kg_s: f64,
-    ) -> Result<(f64, f64), Error> {
+    ) -> Result<Metered, Error> {
         let upstream = Upstream {
             saturation: &upper.liquid,
             t_k: upper.liquid_k,
@@ -79,7 +79,10 @@ impl Plant<'_> {
                     p_pa: upper.outlet.p_pa,
                     t_k: outlet_k,
                 })?;
-                Ok((libm::log(valve.flow_kg_s(&upstream, opening) / flow_kg_s), opening))
+                Ok(Metered {
+                    residual: libm::log(valve.flow_kg_s(&upstream, opening) / flow_kg_s),
+                    opening,
+                })
             }
             Metering::Orifice(orifice) => {
                 let metered = if self.fluid.is_transcritical() {
@@ -87,7 +90,10 @@ impl Plant<'_> {
                 } else {
                     orifice.flow_kg_s(&self.fluid, &upstream)?
                 };
-                Ok((libm::log(metered / flow_kg_s), orifice.free))
+                Ok(Metered {
+                    residual: libm::log(metered / flow_kg_s),
+                    opening: orifice.free,
+                })
             }
             Metering::Electronic(valve) => {
                 let set_pa =

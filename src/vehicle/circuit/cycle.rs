@@ -1,6 +1,6 @@
-//! Once round the circuit: from guesses to everything that follows, and by how much the balances miss.
+//! Once round the circuit: all states that follow from the unknowns, and the residuals of the balances.
 
-use super::plant::{Branch, Closure, Control, Plant, Protection, Warmth};
+use super::plant::{Branch, Closure, Control, Demand, Intake, Plant, Protection, Warmth};
 use super::unknowns::{Point, UNKNOWNS, Vector};
 use super::upper::{Upper, VESSEL_SOFTNESS};
 use crate::error::Error;
@@ -8,8 +8,9 @@ use crate::vehicle::parts::evaporator::{Evaporation, Feed};
 use crate::vehicle::parts::smooth::ramp;
 use crate::vehicle::working_fluid::equilibrium::Saturation;
 
-/// Least and largest logarithm of the part of the flow that a second evaporator takes: nothing, and nine tenths.
-pub(in crate::vehicle) const LN_REAR: (f64, f64) = (-11.512_925_464_970_23, -0.105_360_515_657_826);
+/// Logarithm of the part of the flow that a second evaporator takes, at the least (next to nothing) and at the most (nine tenths).
+pub(in crate::vehicle) const LEAST_LN_REAR: f64 = -11.512_925_464_970_23;
+pub(in crate::vehicle) const MOST_LN_REAR: f64 = -0.105_360_515_657_826;
 
 /// Likewise the least liquid in the flow that leaves the evaporator while the accumulator fills; full it passes what
 /// its bleed hole lets through. Judgement.
@@ -31,7 +32,7 @@ pub(in crate::vehicle) struct Cycle {
     pub opening: f64,
     pub accumulator_fill: f64,
     pub mass_kg: f64,
-    /// By how much the balances miss, each relative.
+    /// The residuals of the balances, each relative.
     pub residual: Vector,
 }
 
@@ -62,9 +63,11 @@ impl Plant<'_> {
             };
             let evaporation = self.evaporate(branch, point, &feed, &evaporating, cp)?;
             let outlet_k = self.outlet_k(&upper.outlet, evaporation.h_j_kg, cp);
-            let (unmetered, _) = self.passes(branch, upper, below_pa, outlet_k, feed.flow_kg_s)?;
+            let unmetered = self.passes(branch, upper, below_pa, outlet_k, feed.flow_kg_s)?.residual;
             // A valve that passes too much or too little at either end of the range is left there.
-            rear_unmetered = unmetered.min(LN_REAR.1 - point.ln_rear).max(LN_REAR.0 - point.ln_rear);
+            rear_unmetered = unmetered
+                .min(MOST_LN_REAR - point.ln_rear)
+                .max(LEAST_LN_REAR - point.ln_rear);
             flow = total - feed.flow_kg_s;
             evaporated_j_kg = (total * upper.evaporated_j_kg - feed.flow_kg_s * evaporation.h_j_kg) / flow;
             mass_kg += branch.volume_m3 * evaporation.rho_kg_m3;
@@ -77,7 +80,7 @@ impl Plant<'_> {
         let front = self.evaporate(&self.front, point, &feed, &evaporating, cp)?;
         mass_kg += self.front.volume_m3 * front.rho_kg_m3;
         let outlet_k = self.outlet_k(&upper.outlet, evaporated_j_kg, cp);
-        let (unmetered, opening) = self.passes(&self.front, upper, below_pa, outlet_k, flow)?;
+        let metered = self.passes(&self.front, upper, below_pa, outlet_k, flow)?;
 
         let mut accumulator_fill = 0.0;
         let mut vessel = upper.vessel;
@@ -92,7 +95,7 @@ impl Plant<'_> {
             evaporating,
             front,
             rear,
-            opening,
+            opening: metered.opening,
             accumulator_fill,
             mass_kg,
             residual: [0.0; UNKNOWNS],
@@ -101,24 +104,27 @@ impl Plant<'_> {
             Closure::Charge(charge_kg) => (mass_kg - charge_kg) / charge_kg,
             Closure::Fill(fill) => 0.1 * (vessel - fill),
         };
-        let (intake_k, intake_humidity) = self.intake(&cycle);
+        let intake = self.intake(&cycle);
         cycle.residual = [
             (front.h_j_kg - evaporated_j_kg) / upper.outlet.latent_j_kg(),
-            unmetered,
+            metered.residual,
             closure,
             self.control_residual(point, &cycle),
-            (intake_k - point.intake_k) / INTAKE_SCALE_K,
-            (intake_humidity - point.intake_humidity) / INTAKE_SCALE_HUMIDITY,
+            (intake.t_k - point.intake_k) / INTAKE_SCALE_K,
+            (intake.humidity - point.intake_humidity) / INTAKE_SCALE_HUMIDITY,
             rear_unmetered,
         ];
         Ok(cycle)
     }
 
     /// The state of the air that the evaporators would draw.
-    fn intake(&self, cycle: &Cycle) -> (f64, f64) {
+    fn intake(&self, cycle: &Cycle) -> Intake {
         let cabin = &self.cabin;
         if cabin.fresh >= 1.0 {
-            return (cabin.outside_k, cabin.outside_humidity);
+            return Intake {
+                t_k: cabin.outside_k,
+                humidity: cabin.outside_humidity,
+            };
         }
         let (mut flow, mut warm, mut humid) = (0.0, 0.0, 0.0);
         let mut add = |branch: &Branch, evaporation: &Evaporation| {
@@ -138,7 +144,7 @@ impl Plant<'_> {
     /// Demand against what the control asks for: zero where the control is satisfied, or where it is at its limit.
     fn control_residual(&self, point: &Point, cycle: &Cycle) -> f64 {
         let demand = point.demand;
-        let (least, most) = self.demand;
+        let Demand { least, most } = self.demand;
         let upper = &cycle.upper;
         let wish = match self.control {
             Control::None => 1.0,

@@ -97,6 +97,30 @@ pub(in crate::vehicle) enum Closure {
     Fill(f64),
 }
 
+/// The range of the demand: part of stroke, running time or speed.
+#[derive(Clone, Copy, Debug)]
+pub(in crate::vehicle) struct Demand {
+    pub least: f64,
+    pub most: f64,
+}
+
+/// Pressure drops at the reference flow that restrictions add, Pa.
+#[derive(Clone, Copy, Debug, Default)]
+pub(in crate::vehicle) struct Restrictions {
+    pub discharge_pa: f64,
+    pub liquid_pa: f64,
+    pub suction_pa: f64,
+}
+
+/// The air before the evaporators.
+#[derive(Clone, Copy, Debug)]
+pub(in crate::vehicle) struct Intake {
+    /// Temperature, K.
+    pub t_k: f64,
+    /// Humidity ratio.
+    pub humidity: f64,
+}
+
 /// A vehicle in its conditions, with its faults.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Plant<'a> {
@@ -104,8 +128,8 @@ pub(in crate::vehicle) struct Plant<'a> {
     pub hardware: Hardware,
     pub drive: Drive,
     pub control: Control,
-    /// Least and most demand that the control can ask for.
-    pub demand: (f64, f64),
+    /// Demand that the control can ask for.
+    pub demand: Demand,
     /// High-side pressure at which protection takes over, Pa absolute.
     pub high_limit_pa: f64,
     /// Protection that goes further than the control does.
@@ -127,8 +151,8 @@ pub(in crate::vehicle) struct Plant<'a> {
     pub gas_mol: f64,
     /// Whether the low limit that should keep the evaporator from freezing has failed.
     pub icing: bool,
-    /// Pressure drops at the reference flow that restrictions add to discharge side, liquid and suction line, Pa.
-    pub restriction_pa: (f64, f64, f64),
+    /// What restrictions add to the pressure drops.
+    pub restrictions: Restrictions,
     /// Where the high-side port stands to a restriction, where that decides what it reads.
     pub high_port: HighPort,
     /// Whether the thermometer of the liquid line sits before a restriction of it.
@@ -172,13 +196,13 @@ impl Cabin {
         settled_k + self.soaked * (self.soak_k - settled_k)
     }
 
-    /// Temperature (K) and humidity ratio before the evaporator when the air behind it is as given.
-    pub(in crate::vehicle) fn intake(&self, air_k: f64, humidity: f64, flow_kg_s: f64, cp_j_kg_k: f64) -> (f64, f64) {
+    /// The air before the evaporator when the air behind it is as given.
+    pub(in crate::vehicle) fn intake(&self, air_k: f64, humidity: f64, flow_kg_s: f64, cp_j_kg_k: f64) -> Intake {
         let cabin_k = self.air_k(self.vent_k(air_k), flow_kg_s * cp_j_kg_k);
         let cabin_humidity = humidity + self.moisture_kg_s / flow_kg_s;
-        (
-            cabin_k + self.fresh * (self.outside_k - cabin_k),
-            cabin_humidity + self.fresh * (self.outside_humidity - cabin_humidity),
-        )
+        Intake {
+            t_k: cabin_k + self.fresh * (self.outside_k - cabin_k),
+            humidity: cabin_humidity + self.fresh * (self.outside_humidity - cabin_humidity),
+        }
     }
 }

@@ -3,15 +3,14 @@
 //! Seven equations in seven unknowns: the evaporator's energy, the expansion device's flow, the charge, the compressor's
 //! control, the cabin's heat and water, and the flow of a second expansion device. They are continuous, with corners where a
 //! zone vanishes or a control saturates. Newton's method with damped steps, a Jacobian by differences that Broyden's update
-//! (Dennis & Schnabel 1983, chapter 8) carries on while it serves, and further starts when one start runs aground.
+//! (Dennis & Schnabel 1983, chapter 8) carries on while it serves, and further starts where one start does not converge.
 //!
 //! A step is judged by the natural level function (Deuflhard 2004, Newton Methods for Nonlinear Problems, section 3.3): the
-//! correction that the same Jacobian asks for after the step has to be smaller than the one before. It does not depend on how
-//! the residuals are scaled, of which a nearly shut valve's is a hundred times the others. Judged by the residuals instead, 26
-//! of 30,000 draws and 14 of 8,000 with R-744 fail (17 and 2 this way), and 1 in 100 takes 570 evaluations (180).
+//! correction that the same Jacobian gives after the step has to be smaller than the one before. This does not depend on the scale
+//! of the residuals; that of a nearly shut valve is a hundred times the others. `tables/vehicle/README.md` has the figures.
 
-use super::cycle::{Cycle, INTAKE_SCALE_HUMIDITY, INTAKE_SCALE_K, LN_REAR};
-use super::plant::Plant;
+use super::cycle::{Cycle, INTAKE_SCALE_HUMIDITY, INTAKE_SCALE_K, LEAST_LN_REAR, MOST_LN_REAR};
+use super::plant::{Demand, Plant};
 use super::unknowns::{Point, UNKNOWNS, Unknown, Vector};
 use crate::error::Error;
 use crate::numerics::{solve, sqrt};
@@ -19,23 +18,23 @@ use crate::vehicle::parts::co2_metering::best_pa;
 
 /// The largest relative imbalance of a steady state.
 pub(in crate::vehicle) const TOLERANCE: f64 = 1e-9;
-/// The evaluations of the circuit that one simulation may take, over all starts and along the way of `follow`. One costs 4 to
-/// 12 us: 10 ms at the most, 30 ms with R-744. Of 30,000 draws of `examples/fault_population.rs` half take 48, one in a hundred
-/// takes 170, and one in a thousand 700.
+/// The evaluations of the circuit that one simulation may take, over all starts and the continuation. One in a thousand simulations
+/// takes 700 (`tables/vehicle/README.md`).
 pub(in crate::vehicle) const MOST_ROUNDS: usize = 2_400;
 const MOST_STEPS: usize = 60;
 const MOST_HALVINGS: usize = 7;
-/// Steps that a bold search takes without asking whether they help, to leave a corner it sits in.
+/// Steps that a bold search takes whether or not they reduce the correction, to leave a corner of the equations.
 const BOLD_STEPS: usize = 12;
 /// The least part of a full step by which the next correction has to be smaller, per the part that is taken.
 const LEAST_GAIN: f64 = 0.25;
-/// The part of the last correction below which the next one has to lie for Broyden's update to serve in place of new differences.
+/// Broyden's update is kept while each correction is less than this part of the one before; then the Jacobian is made anew.
 const SERVED: f64 = 0.5;
 /// Step of the differences, in the scale of each unknown.
 const DIFFERENCE: f64 = 1e-7;
 /// The least logarithm of the pressure ratio that is looked at: where vapour condenses in all weathers, and for R-744, of which
 /// an open valve passes a trickle of gas at hardly any difference.
-const LEAST_LIFT: (f64, f64) = (0.005, 2e-4);
+const LEAST_LIFT: f64 = 0.005;
+const LEAST_LIFT_R744: f64 = 2e-4;
 /// The reach of one step in each unknown.
 const REACH: Vector = Point {
     ln_suction_pa: 0.35,
@@ -76,7 +75,7 @@ pub(in crate::vehicle) struct Budget {
     /// Evaluations so far.
     pub spent: usize,
     most: usize,
-    /// Steps that a search takes without asking whether they help.
+    /// Steps that a search takes whether or not they reduce the correction.
     bold: usize,
 }
 
@@ -90,7 +89,7 @@ impl Budget {
         }
     }
 
-    /// Lets the searches that follow take their first steps whether or not they help, to leave a corner they sit in.
+    /// Lets the next searches take their first steps whether or not these reduce the correction.
     pub(in crate::vehicle) const fn embolden(&mut self) {
         self.bold = BOLD_STEPS;
     }
@@ -184,7 +183,7 @@ const TRIES: [Start; 8] = [
 fn starts(plant: &Plant<'_>) -> Result<impl Iterator<Item = Point>, Error> {
     let cabin = &plant.cabin;
     let fluid = plant.fluid;
-    let (least, most) = plant.demand;
+    let Demand { least, most } = plant.demand;
     let air_k = plant.draught.standing.t_k;
     let intake_k = if cabin.fresh < 1.0 {
         (cabin.outside_k - 4.0).min(302.0)
@@ -342,17 +341,17 @@ impl Search<'_> {
         let (low, high) = (libm::log(fluid.lowest_pa()), libm::log(fluid.highest_pa()));
         x[Unknown::LN_SUCTION_PA] = x[Unknown::LN_SUCTION_PA].clamp(low, high - 0.1);
         let least = if fluid.is_transcritical() {
-            LEAST_LIFT.1
+            LEAST_LIFT_R744
         } else {
-            LEAST_LIFT.0
+            LEAST_LIFT
         };
         x[Unknown::LN_DISCHARGE_PA] = x[Unknown::LN_DISCHARGE_PA].clamp(x[Unknown::LN_SUCTION_PA] + least, high);
         x[Unknown::SUCTION] = x[Unknown::SUCTION].clamp(-0.85, 0.8);
-        let least = self.plant.protection.least.min(self.plant.demand.0);
-        x[Unknown::DEMAND] = x[Unknown::DEMAND].clamp(0.5 * least, 1.05 * self.plant.demand.1);
+        let least = self.plant.protection.least.min(self.plant.demand.least);
+        x[Unknown::DEMAND] = x[Unknown::DEMAND].clamp(0.5 * least, 1.05 * self.plant.demand.most);
         x[Unknown::INTAKE_K] = x[Unknown::INTAKE_K].clamp(240.0, 350.0);
         x[Unknown::INTAKE_HUMIDITY] = x[Unknown::INTAKE_HUMIDITY].clamp(0.0, 0.08);
-        x[Unknown::LN_REAR] = x[Unknown::LN_REAR].clamp(LN_REAR.0, LN_REAR.1);
+        x[Unknown::LN_REAR] = x[Unknown::LN_REAR].clamp(LEAST_LN_REAR, MOST_LN_REAR);
         x
     }
 }

@@ -11,10 +11,12 @@ use crate::vehicle::parts::smooth::{ramp, remainder};
 use crate::vehicle::working_fluid::equilibrium::{Saturation, State};
 
 /// Parts of condenser and receiver that hold vapour, where non-condensable gas gathers. Judgement.
-const GAS_SPACE: (f64, f64) = (0.75, 0.5);
+const GAS_SPACE_CONDENSER: f64 = 0.75;
+const GAS_SPACE_RECEIVER: f64 = 0.5;
 /// Enthalpies over which the receiver goes from empty to full, per the heat of evaporation: from entering bubbles to
 /// the subcooling that a filled receiver shows for want of equilibrium. Judgement.
-const RECEIVER: (f64, f64) = (-0.004, 0.020);
+const RECEIVER_EMPTY: f64 = -0.004;
+const RECEIVER_FULL: f64 = 0.020;
 /// Superheat from which on, and over which, the mean specific heat of the vapour takes over, K.
 const MEAN_FROM_K: f64 = 5.0;
 /// Rounding of the ends of the range over which a receiver or an accumulator fills.
@@ -79,14 +81,14 @@ impl Plant<'_> {
         let flow = compression.flow_kg_s;
         let flow_ratio = flow / hardware.reference_flow_kg_s;
         let dynamic = flow_ratio * flow_ratio;
-        let (at_discharge, at_liquid, at_suction) = self.restriction_pa;
+        let restrictions = &self.restrictions;
 
-        let lost = (hardware.discharge_drop_pa + at_discharge) * dynamic * 60.0 / compression.rho_kg_m3
+        let lost = (hardware.discharge_drop_pa + restrictions.discharge_pa) * dynamic * 60.0 / compression.rho_kg_m3
             + hardware.condenser_drop_pa * dynamic;
         let condenser_pa = discharge_pa * remainder(lost / discharge_pa);
-        let space_m3 = GAS_SPACE.0 * hardware.condenser_volume_m3
+        let space_m3 = GAS_SPACE_CONDENSER * hardware.condenser_volume_m3
             + if self.receiver {
-                GAS_SPACE.1 * hardware.receiver_volume_m3
+                GAS_SPACE_RECEIVER * hardware.receiver_volume_m3
             } else {
                 0.0
             };
@@ -114,7 +116,7 @@ impl Plant<'_> {
         let mut vessel = 0.0;
         if self.receiver {
             let liquid = (condensing.liquid_j_kg - condenser.h_j_kg) / condensing.latent_j_kg();
-            vessel = (liquid - RECEIVER.0) / (RECEIVER.1 - RECEIVER.0);
+            vessel = (liquid - RECEIVER_EMPTY) / (RECEIVER_FULL - RECEIVER_EMPTY);
             receiver_fill = ramp(vessel, VESSEL_SOFTNESS);
             mass_kg += hardware.receiver_volume_m3 * condensing.mean_kg_m3(1.0 - receiver_fill);
         }
@@ -135,11 +137,11 @@ impl Plant<'_> {
         } else {
             (condensing.bubble_k, condensing.mixture_kg_m3(outlet_j_kg))
         };
-        let lost = (hardware.liquid_drop_pa + at_liquid) * dynamic * 1100.0 / line_kg_m3;
+        let lost = (hardware.liquid_drop_pa + restrictions.liquid_pa) * dynamic * 1100.0 / line_kg_m3;
         let liquid_pa = (condenser_pa * remainder(lost / condenser_pa)).max(fluid.lowest_pa());
         let liquid = fluid.saturation(liquid_pa)?;
 
-        let lost = (hardware.suction_drop_pa + at_suction) * dynamic * 13.0 / suction.rho_kg_m3;
+        let lost = (hardware.suction_drop_pa + restrictions.suction_pa) * dynamic * 13.0 / suction.rho_kg_m3;
         let outlet = fluid.saturation((suction_pa + lost).min(fluid.highest_pa()))?;
         let gain_w = hardware.suction_gain_w_k * (self.cabin.outside_k + hardware.bay_rise_k - suction.t_k);
         // A trickle of vapour cannot take up more than the bay's temperature allows.

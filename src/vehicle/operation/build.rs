@@ -5,7 +5,9 @@ use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity};
 use crate::units::in_kelvins;
-use crate::vehicle::circuit::plant::{Branch, Cabin, Closure, Control, Metering, Plant, Protection, Warmth};
+use crate::vehicle::circuit::plant::{
+    Branch, Cabin, Closure, Control, Demand, Metering, Plant, Protection, Restrictions, Warmth,
+};
 use crate::vehicle::description::conditions::Conditions;
 use crate::vehicle::description::hardware::Hardware;
 use crate::vehicle::description::severity::FaultSeverity;
@@ -185,7 +187,7 @@ pub(in crate::vehicle) fn plant_of<'a>(
             lost: 0.0,
         },
         control,
-        demand: (least, most),
+        demand: Demand { least, most },
         high_limit_pa: high_limit_pa(&fluid, hardware.high_limit_pa + air_pa),
         protection: if transcritical {
             PROTECTION
@@ -203,7 +205,7 @@ pub(in crate::vehicle) fn plant_of<'a>(
         leaked: false,
         gas_mol: 0.0,
         icing: false,
-        restriction_pa: (0.0, 0.0, 0.0),
+        restrictions: Restrictions::default(),
         high_port: vehicle.high_port,
         clamp_before: false,
     };

@@ -11,19 +11,20 @@ use crate::vehicle::description::vehicle::{ClutchSense, Vehicle};
 /// The least part of the evaporator's heat capacity that the pressure feels: its refrigerant and the tubes next to it.
 const LEAST_WETTED: f64 = 0.08;
 
-/// Where in the band the mean lies when running through would end far beyond the point at which the clutch opens, and
-/// how far beyond, per the band, halves that. An evaporator that would come to rest `u` bands beyond lingers ever longer
-/// above the point of opening as `u` goes to nothing: by the first-order law of cooling its mean lies at
-/// `1 / ln(1 + 1 / u) - u` of the band. From a tenth on these two follow that within a twelfth of the band, and before
-/// that without its endless slope: the load of a real evaporator flutters.
-const MEAN_OF_BAND: (f64, f64) = (0.42, 0.08);
+/// Where in the band the mean lies, `MEAN_OF_BAND * u / (u + HALF_BEYOND)`, when a compressor that runs through would come to rest
+/// `u` bands below the point at which the clutch opens. Fitted to first-order cooling, `1 / ln(1 + 1 / u) - u`, within a twelfth
+/// of the band from u = 0.1 on (`tables/vehicle/README.md`).
+const MEAN_OF_BAND: f64 = 0.42;
+const HALF_BEYOND: f64 = 0.08;
 /// The heat capacity that the pressure feels when the accumulator holds no liquid, per that when it does, and the fill
 /// at which it is half way between. Judgement: without a pool that boils, only the wet tubes hold the pressure.
-const EMPTY: (f64, f64) = (0.3, 0.05);
+const EMPTY: f64 = 0.3;
+const HALF_WAY_FILL: f64 = 0.05;
 
 /// Quickest and slowest pace of the condenser, s, least part of the time that the clutch is on or off, and least heat (W):
 /// what a circuit with next to nothing in it shows still has a swing.
-const PACE_S: (f64, f64) = (1e-3, 1e5);
+const QUICKEST_S: f64 = 1e-3;
+const SLOWEST_S: f64 = 1e5;
 const LEAST_PART: f64 = 1e-3;
 const LEAST_W: f64 = 1.0;
 
@@ -54,8 +55,11 @@ pub(in crate::vehicle) fn cycling(
         return Ok(on_cut_out.map_or((through, None), |(mean, swing)| (mean, Some(swing))));
     }
     let mut held = *plant;
-    let (most, half) = MEAN_OF_BAND;
-    held.control = clutch_control(plant, vehicle.clutch_sense, most * beyond / (beyond + half));
+    held.control = clutch_control(
+        plant,
+        vehicle.clutch_sense,
+        MEAN_OF_BAND * beyond / (beyond + HALF_BEYOND),
+    );
     let mean = steady(&held, Some(through.point), budget)?;
     let swing = swing(plant, vehicle, &through, &mean)?;
     Ok((mean, swing))
@@ -96,7 +100,7 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let pool = if plant.receiver {
         1.0
     } else {
-        EMPTY.0 + (1.0 - EMPTY.0) * fill / (fill + EMPTY.1)
+        EMPTY + (1.0 - EMPTY) * fill / (fill + HALF_WAY_FILL)
     };
     let heat_j_k = h.evaporator_heat_j_k * wetted * pool;
     let engaged = mean.point.demand.clamp(LEAST_PART, 1.0 - LEAST_PART);
@@ -127,15 +131,15 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let port_pa = low_side_pa(vehicle, upper) - upper.suction_pa;
     let period_s = band_k / ((1.0 - engaged) * warming_k_s);
 
-    // The condenser's approach follows pulses of heat that are on for the part d of the time, at its own pace: it
+    // The condensing temperature above ambient follows pulses of heat that are on for the part d of the time, at its own pace: it
     // tends to 1 / d of its mean while the clutch pulls, and to nothing while it rests.
     let condensing_k = fluid.dew_k(upper.condensing.p_pa)?;
-    let approach_k = (condensing_k - plant.draught.standing.t_k).max(0.0);
-    let pace_s = CONDENSER_RATIO * h.evaporator_heat_j_k * approach_k / upper.heat_w;
-    let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.clamp(PACE_S.0, PACE_S.1));
-    let most_k = approach_k / engaged * fading(engaged * period_s) / fading(period_s);
+    let above_ambient_k = (condensing_k - plant.draught.standing.t_k).max(0.0);
+    let pace_s = CONDENSER_RATIO * h.evaporator_heat_j_k * above_ambient_k / upper.heat_w;
+    let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.clamp(QUICKEST_S, SLOWEST_S));
+    let most_k = above_ambient_k / engaged * fading(engaged * period_s) / fading(period_s);
     let least_k = most_k * (1.0 - fading((1.0 - engaged) * period_s));
-    let high_side_pa = |now_k: f64| Ok::<_, Error>(fluid.dew_pa(condensing_k - approach_k + now_k)? + upper.gas_pa);
+    let high_side_pa = |now_k: f64| Ok::<_, Error>(fluid.dew_pa(condensing_k - above_ambient_k + now_k)? + upper.gas_pa);
     Ok(Some(Swing {
         low_side_pa: (low_pa + port_pa, high_pa + port_pa),
         high_side_pa: (

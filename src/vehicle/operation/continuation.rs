@@ -1,4 +1,4 @@
-//! A steady state that no start finds at once, followed from one that is easily found.
+//! Continuation: a steady state that no start finds is approached in steps from one that is easily found.
 
 use super::build::{Fluids, plant_of};
 use super::design::design_conditions;
@@ -18,10 +18,10 @@ const MOST_FAULTS: usize = 8;
 const FIRST: f64 = 0.25;
 const LEAST: f64 = 1.0 / 256.0;
 
-/// Where the steady state of a vehicle lies, followed from the weather for which its charge was chosen, without faults,
-/// in steps that shrink where the way bends: conditions and severities go from there to the given ones together.
+/// The steady state of a vehicle by continuation: conditions and severities go together, in steps, from the design weather
+/// without faults to the given ones.
 ///
-/// Each step searches from the state before it alone: where that fails, a shorter step is cheaper than other starts.
+/// Each step starts from the state before it only: where that fails, a shorter step costs less than other starts.
 ///
 /// Errors: `NoConvergence` where the way or the budget ends, and those of the conditions and faults.
 pub(in crate::vehicle) fn followed(

@@ -1,4 +1,5 @@
-//! A high-side cut-out that stops the compressor at one pressure and starts it again at a lower one: what a gauge shows of it.
+//! A high-side cut-out that stops the compressor at one pressure and starts it again at a lower one: the mean and the swing that a
+//! gauge shows.
 
 use super::simulation::{Swing, low_side_pa};
 use crate::error::Error;
@@ -17,7 +18,9 @@ const HALF_REST: f64 = 0.05;
 /// How near its limit the high side of a system that stands on it is, relative.
 const NEAR: f64 = 1e-6;
 /// The least running part, heat (W) and room for the low side (K).
-const LEAST: (f64, f64, f64) = (0.01, 1.0, 0.1);
+const LEAST_RUNNING: f64 = 0.01;
+const LEAST_W: f64 = 1.0;
+const LEAST_K: f64 = 0.1;
 
 /// The mean of the cycles of a system that stands on its cut-out, and their swing; `None` where it does not. For a
 /// compressor with a clutch that cycles: a variable or motor-driven one is taken back instead.
@@ -34,7 +37,7 @@ pub(in crate::vehicle) fn on_cut_out(
     budget: &mut Budget,
 ) -> Result<Option<(Solution, Swing)>, Error> {
     let opens_pa = plant.high_limit_pa;
-    let rest = 1.0 - held.point.demand / plant.demand.1;
+    let rest = 1.0 - held.point.demand / plant.demand.most;
     let stands = held.cycle.upper.discharge_pa > opens_pa * (1.0 - NEAR) && rest > 0.0;
     if !stands {
         return Ok(None);
@@ -47,12 +50,12 @@ pub(in crate::vehicle) fn on_cut_out(
     let upper = &mean.cycle.upper;
     let closes_pa = opens_pa - BAND_PA;
     let h = &plant.hardware;
-    let running = (mean.point.demand / plant.demand.1).clamp(LEAST.0, 1.0 - LEAST.0);
+    let running = (mean.point.demand / plant.demand.most).clamp(LEAST_RUNNING, 1.0 - LEAST_RUNNING);
     let band_k = fluid.dew_k(opens_pa)? - fluid.dew_k(closes_pa)?;
-    let resting_s = CONDENSER_RATIO * h.evaporator_heat_j_k * band_k / upper.heat_w.max(LEAST.1);
+    let resting_s = CONDENSER_RATIO * h.evaporator_heat_j_k * band_k / upper.heat_w.max(LEAST_W);
     let low_k = fluid.dew_k(upper.suction_pa)?;
     let warms_k = resting_s * mean.cycle.front.heat_w / h.evaporator_heat_j_k;
-    let half_k = (0.5 * warms_k).min((0.5 * (mean.point.intake_k - low_k)).max(LEAST.2));
+    let half_k = (0.5 * warms_k).min((0.5 * (mean.point.intake_k - low_k)).max(LEAST_K));
     let port_pa = low_side_pa(vehicle, upper) - upper.suction_pa;
     let lost_pa = plant.high_side_pa(upper) - upper.discharge_pa;
     Ok(Some((

@@ -6,7 +6,7 @@ use crate::names::{Compressor, ErrorKind, Expansion, Fault, Quantity, Refrigeran
 use crate::numerics::GAS_J_MOL_K;
 use crate::range::SEVERITY;
 use crate::units::STANDARD_PRESSURE_PA;
-use crate::vehicle::circuit::plant::{Control, Metering, Plant};
+use crate::vehicle::circuit::plant::{Control, Demand, Metering, Plant, Restrictions};
 use crate::vehicle::description::severity::{FaultCause, FaultSeverity};
 use crate::vehicle::description::system::System;
 use crate::vehicle::description::vehicle::Vehicle;
@@ -27,7 +27,11 @@ const THROUGH_ICE: f64 = 0.06;
 /// Pressure drops at the reference flow of half-severe restrictions of high side, liquid and suction line, Pa.
 /// Engineering judgement: a drier that is 11 K colder behind than before, which the trade takes for restricted, has lost
 /// 3 bar from saturation; suction lines lose a third of a bar before the cooling suffers.
-const RESTRICTION_PA: (f64, f64, f64) = (1.6e5, 2.5e5, 0.3e5);
+const HALF_SEVERE: Restrictions = Restrictions {
+    discharge_pa: 1.6e5,
+    liquid_pa: 2.5e5,
+    suction_pa: 0.3e5,
+};
 /// How much hotter than the weather the air is that enters the condenser at worst, K. Source: Song, Fortier & Sarnia 2015
 /// (SAE Int. J. Passeng. Cars - Mech. Syst. 8(1), 338): up to 18 K at idle.
 const HOT_AIR_K: f64 = 18.0;
@@ -159,18 +163,18 @@ pub(in crate::vehicle) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &
                 plant.gas_mol += severity * MOST_GAS * STANDARD_PRESSURE_PA * volume_m3 / (GAS_J_MOL_K * STANDARD_K);
             }
             Fault::LiquidLineRestriction => {
-                plant.restriction_pa.1 += RESTRICTION_PA.1 * tight;
+                plant.restrictions.liquid_pa += HALF_SEVERE.liquid_pa * tight;
                 plant.clamp_before = f.cause == Some(FaultCause::BehindClamp);
             }
             Fault::HighSideRestriction => {
-                plant.restriction_pa.0 += RESTRICTION_PA.0 * tight;
+                plant.restrictions.discharge_pa += HALF_SEVERE.discharge_pa * tight;
                 match f.cause {
                     Some(FaultCause::BehindHighPort) => plant.high_port = HighPort::Discharge,
                     Some(FaultCause::BeforeHighPort) => plant.high_port = HighPort::Liquid,
                     _ => {}
                 }
             }
-            Fault::SuctionLineRestriction => plant.restriction_pa.2 += RESTRICTION_PA.2 * tight,
+            Fault::SuctionLineRestriction => plant.restrictions.suction_pa += HALF_SEVERE.suction_pa * tight,
             Fault::ExpansionValveStuckOpen => match &mut plant.front.metering {
                 Metering::Valve(valve) => valve.least = valve.least.max(severity),
                 Metering::Electronic(valve) => valve.least = valve.least.max(severity),
@@ -207,10 +211,10 @@ pub(in crate::vehicle) fn impose(plant: &mut Plant, vehicle: &Vehicle, faults: &
 
 /// A control that does not do what it should.
 fn control(plant: &mut Plant, vehicle: &Vehicle, cause: Option<FaultCause>, severity: f64) {
-    let (least, most) = plant.demand;
+    let Demand { least, most } = plant.demand;
     match cause {
         Some(FaultCause::ControlStuckHigh) => {
-            plant.demand.0 = least + severity * (most - least);
+            plant.demand.least = least + severity * (most - least);
             // A clutch that no longer lets go.
             plant.icing |= vehicle.cycles() && severity > 0.0;
         }
@@ -225,6 +229,6 @@ fn control(plant: &mut Plant, vehicle: &Vehicle, cause: Option<FaultCause>, seve
                 Control::Fin { set_k } | Control::Air { set_k } => *set_k += severity * EARLY_K,
             }
         }
-        _ => plant.demand.1 = most - severity * MOST_WORN * (most - least),
+        _ => plant.demand.most = most - severity * MOST_WORN * (most - least),
     }
 }

@@ -37,7 +37,7 @@ pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Si
     };
     let rho = (charge_kg / volume_m3).max(NO_CHARGE_KG_M3);
     let full = fluid.saturation(fluid.dew_pa(t_k)?)?;
-    let (p_pa, state) = if t_k >= fluid.critical().0 {
+    let (p_pa, state) = if t_k >= fluid.critical().t_k {
         fluid.filling(t_k, rho)?
     } else if rho > full.vapour_kg_m3 {
         let full = boiling(fluid, full, t_k, rho)?;

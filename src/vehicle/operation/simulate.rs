@@ -1,4 +1,4 @@
-//! What would it read?
+//! What a vehicle reads in given conditions with given faults.
 
 use super::build::{Fluids, plant_of};
 use super::clutch::cycling;

@@ -1,4 +1,4 @@
-//! What a simulated system reads, and why.
+//! The result of a simulation: readings, states, heat flows.
 
 use crate::error::Error;
 use crate::names::{HighPort, LowPort};
@@ -68,7 +68,7 @@ pub struct Looks {
     pub liquid_frosts: bool,
 }
 
-/// What the system reads, and why.
+/// What the system reads, with the states behind it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Simulation {
     /// Low-side pressure at its port, mean, Pa absolute.
@@ -146,7 +146,7 @@ impl Plant<'_> {
         }
     }
 
-    /// What instruments and eyes make of a steady state.
+    /// The readings and observations of a steady state.
     pub(in crate::vehicle) fn seen(
         &self,
         vehicle: &Vehicle,
@@ -168,11 +168,11 @@ impl Plant<'_> {
                 flow_kg_s, cp_j_kg_k, ..
             } => flow_kg_s * cp_j_kg_k,
         };
-        let (critical_k, critical_pa) = self.fluid.critical();
-        let bubble_k = if high_side_pa < critical_pa {
+        let critical = self.fluid.critical();
+        let bubble_k = if high_side_pa < critical.p_pa {
             self.fluid.bubble_k(high_side_pa)?
         } else {
-            critical_k
+            critical.t_k
         };
         let liquid_line_k = if self.clamp_before {
             states.condenser_outlet.t_k
@@ -192,7 +192,7 @@ impl Plant<'_> {
             swing: None,
             looks: Looks {
                 clutch_engaged: true,
-                bubbles: bubbling > 0.005 && upper.liquid.p_pa < critical_pa,
+                bubbles: bubbling > 0.005 && upper.liquid.p_pa < critical.p_pa,
                 evaporator_frosts: cycle.front.freezes(),
                 suction_frosts: states.suction.t_k < 272.15,
                 liquid_frosts: states.liquid.t_k < 272.15,

@@ -3,7 +3,7 @@
 //! An electronic valve holds the high side at the pressure of the best coefficient of performance. A fixed orifice lets the high side
 //! find its own pressure, with a bypass that opens before protection has to.
 
-use super::expansion::{Orifice, SEAT, Upstream, root};
+use super::expansion::{Metered, Orifice, SEAT, Upstream, root};
 use super::smooth::{positive, ramp};
 use crate::error::Error;
 use crate::vehicle::working_fluid::pure_or_mixed::WorkingFluid;
@@ -39,7 +39,7 @@ impl Electronic {
 
     /// By how much the valve misses its aim, and its opening: the high side held at `set_pa`, or the valve at the end
     /// of its reach that is nearer to that.
-    pub(in crate::vehicle) fn residual(&self, high_pa: f64, set_pa: f64, flow_kg_s: f64, full_kg_s: f64) -> (f64, f64) {
+    pub(in crate::vehicle) fn residual(&self, high_pa: f64, set_pa: f64, flow_kg_s: f64, full_kg_s: f64) -> Metered {
         let most = self.most.max(BLEED);
         let least = self.least.clamp(BLEED, most);
         let opening = (flow_kg_s / full_kg_s).clamp(least, most);
@@ -47,7 +47,10 @@ impl Electronic {
         let most_open = libm::log(full_kg_s * most / flow_kg_s);
         let least_open = libm::log(full_kg_s * least / flow_kg_s);
         let held = most_open - positive(most_open - wish, SOFTNESS);
-        (least_open + positive(held - least_open, SOFTNESS), opening)
+        Metered {
+            residual: least_open + positive(held - least_open, SOFTNESS),
+            opening,
+        }
     }
 }
 
@@ -61,7 +64,8 @@ const THROAT: f64 = 0.84;
 const THROAT_SOFTNESS: f64 = 0.02;
 /// High-side pressures over which a bypass about the orifice opens, Pa absolute, and its area per that of the orifice.
 /// Judgement: from memory of valves with a spring beside the bore, which open near 11 to 12 MPa.
-const BYPASS_PA: (f64, f64) = (11.3e6, 12.8e6);
+const BYPASS_OPENS_PA: f64 = 11.3e6;
+const BYPASS_OPEN_PA: f64 = 12.8e6;
 const BYPASS: f64 = 1.0;
 const BYPASS_SOFTNESS: f64 = 0.08;
 
@@ -76,12 +80,16 @@ pub(in crate::vehicle) fn orifice_kg_s(
     upstream: &Upstream<'_>,
 ) -> Result<f64, Error> {
     let p_pa = upstream.saturation.p_pa;
-    let (critical_k, _) = fluid.critical();
+    let critical_k = fluid.critical().t_k;
     let boils_pa = fluid.bubble_pa(upstream.t_k)? + PSEUDO_PA_K * (upstream.t_k - critical_k).max(0.0);
     let most_pa = THROAT * p_pa;
     let throat_pa = most_pa - positive(most_pa - boils_pa, THROAT_SOFTNESS * p_pa);
     let back_pa = upstream.downstream_pa + positive(throat_pa - upstream.downstream_pa, THROAT_SOFTNESS * p_pa);
-    let bypass = BYPASS * ramp((p_pa - BYPASS_PA.0) / (BYPASS_PA.1 - BYPASS_PA.0), BYPASS_SOFTNESS);
+    let bypass = BYPASS
+        * ramp(
+            (p_pa - BYPASS_OPENS_PA) / (BYPASS_OPEN_PA - BYPASS_OPENS_PA),
+            BYPASS_SOFTNESS,
+        );
     let bore_m2 = 0.25 * core::f64::consts::PI * orifice.diameter_m * orifice.diameter_m;
     Ok(bore_m2 * (orifice.free + bypass) * root(2.0 * upstream.rho_kg_m3, p_pa - back_pa))
 }
@@ -98,7 +106,7 @@ pub(in crate::vehicle) fn orifice_kg_s(
 pub(in crate::vehicle) fn best_pa(fluid: &WorkingFluid, outlet_k: f64, evaporating_k: f64) -> Result<f64, Error> {
     let (t, te) = (outlet_k - 273.15, evaporating_k - 273.15);
     let best_pa = 1e5 * ((2.778 - 0.0157 * te) * t + (0.381 * te - 9.34));
-    let highest_k = fluid.critical().0 - SHORT_OF_CRITICAL_K;
+    let highest_k = fluid.critical().t_k - SHORT_OF_CRITICAL_K;
     let condensing_k = highest_k - positive(highest_k - outlet_k - SUBCOOLING_K, AIM_SOFTNESS_K);
     let condensing_pa = fluid.dew_pa(condensing_k)?;
     let aim_pa = condensing_pa + positive(best_pa - condensing_pa, AIM_SOFTNESS_PA);

@@ -1,4 +1,4 @@
-//! The compressor: how much it pumps, what it needs for that, and how hot it sends it on.
+//! The compressor: flow, power and discharge temperature.
 
 use super::smooth::positive;
 use crate::error::Error;
@@ -38,13 +38,13 @@ const SCROLL: Machine = Machine {
     thin_gas_kg_m3: 2.0,
 };
 
-/// A scroll has no clearance volume to speak of; what its flanks leak is put as one of this size.
+/// The leakage of a scroll past its flanks, as an equivalent clearance volume per swept volume.
 const SCROLL_LEAKAGE: f64 = 0.012;
 
 /// Part of the isentropic efficiency that a variable machine has lost when its stroke goes to nothing. Judgement.
 const SHORT_STROKE_LOSS: f64 = 0.35;
 
-/// What drives the compressor, and what holds it back.
+/// The drive of the compressor and its wear.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Drive {
     /// Kind of machine and control.

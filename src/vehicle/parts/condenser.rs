@@ -1,8 +1,8 @@
 //! The condenser by moving boundaries: vapour cools, condenses, and the liquid cools below saturation.
 //!
 //! The face is one row of tubes along which the refrigerant goes and across which the air goes, each strip of face
-//! meeting fresh air. Effectiveness and number of transfer units of a cross-flow with the refrigerant mixed and the
-//! air unmixed then hold exactly, and each zone takes the share of face that its heat needs.
+//! meeting fresh air. The effectiveness of a cross-flow with the refrigerant mixed and the air unmixed then holds
+//! exactly, and each zone takes the share of face that its heat needs.
 //!
 //! Source: Incropera & DeWitt, Fundamentals of Heat and Mass Transfer, 6th edition, table 11.3 (cross-flow, one fluid
 //! mixed); moving boundaries as in Rossi 1995 (Purdue, ACMODEL) and Bell 2012 (ACHP documentation).
@@ -20,10 +20,8 @@ const REFERENCE_AIR_KG_S_M2: f64 = 2.5 * 1.15;
 const AIR_EXPONENT: f64 = 0.51;
 /// Conductance inside the tubes grows with refrigerant flow to this power. Source: Shah 1979; Dittus & Boelter 1930.
 const REFRIGERANT_EXPONENT: f64 = 0.8;
-/// Conductance of liquid inside the tubes per that of vapour: liquid in square ports of 1 mm is laminar and has 0.22 kW/(m2 K),
-/// vapour at the same flow 0.9, which is a ratio of 0.25. Source: Incropera & DeWitt, table 8.1 (`Nu` 2.98 at one temperature of the
-/// wall); Dittus & Boelter 1930 at `Re` 18,000. Engineering judgement: the ports, and a tenth more for a last pass of few tubes,
-/// in which the liquid is not laminar.
+/// Conductance of liquid inside the tubes per that of vapour at the same flow. Source: Incropera & DeWitt, table 8.1 (laminar, `Nu`
+/// 2.98), over Dittus & Boelter 1930 at `Re` 18,000; a tenth more by engineering judgement (`tables/vehicle/README.md`).
 const LIQUID_RATIO: f64 = 0.28;
 /// Resistance that a share of non-condensable gas adds to condensation, per unit of its mole fraction and relative
 /// to the clean condensing resistance. Judgement after the film theory of Colburn & Hougen 1934.

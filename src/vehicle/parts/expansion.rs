@@ -1,10 +1,10 @@
-//! The expansion devices: a thermostatic valve that looks for superheat, an orifice tube that does not look at all.
+//! The expansion devices: a thermostatic valve, which controls the superheat, and an orifice tube, which controls nothing.
 
 use super::smooth::{positive, ramp};
 use crate::error::Error;
 use crate::numerics::sqrt;
 use crate::vehicle::description::hardware::Hardware;
-use crate::vehicle::working_fluid::equilibrium::Saturation;
+use crate::vehicle::working_fluid::equilibrium::{Critical, Saturation};
 use crate::vehicle::working_fluid::pure_or_mixed::WorkingFluid;
 
 /// Discharge coefficient of a valve seat. Source: textbook value for a sharp-edged orifice.
@@ -25,6 +25,15 @@ pub(in crate::vehicle) struct Upstream<'a> {
     pub rho_kg_m3: f64,
     /// Pressure behind the device, Pa.
     pub downstream_pa: f64,
+}
+
+/// The balance of a device at the flow of the circuit.
+#[derive(Clone, Copy, Debug)]
+pub(in crate::vehicle) struct Metered {
+    /// By how much (as a logarithm) it would pass more than the flow.
+    pub residual: f64,
+    /// How far it is open, 0 to 1.
+    pub opening: f64,
 }
 
 /// What the bulb of a valve feels.
@@ -131,12 +140,15 @@ impl Orifice {
     }
 
     /// Flow, kg/s: `A sqrt(2 rho (p1 - pf))`, choked at a pressure `pf` that the correlation puts near the saturation
-    /// pressure of the entering liquid; below that the flow no longer asks what stands behind the tube.
+    /// pressure of the entering liquid; below that the flow does not depend on the pressure behind the tube.
     ///
     /// Written in reduced pressure and reduced subcooling, which is how it carries over to other refrigerants. Where
     /// bubbles enter, the homogeneous density stands for the two-phase correction.
     pub(in crate::vehicle) fn flow_kg_s(&self, fluid: &WorkingFluid, upstream: &Upstream<'_>) -> Result<f64, Error> {
-        let (critical_k, critical_pa) = fluid.critical();
+        let Critical {
+            t_k: critical_k,
+            p_pa: critical_pa,
+        } = fluid.critical();
         let p_pa = upstream.saturation.p_pa;
         let subcooling_k = positive(upstream.saturation.bubble_k - upstream.t_k, 0.02);
         let vapour_pa = fluid.bubble_pa(upstream.t_k)?.min(p_pa);

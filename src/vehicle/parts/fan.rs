@@ -28,8 +28,9 @@ pub(in crate::vehicle) struct Draught {
     pub slow: f64,
     /// Speed of the fast fan per that for which [`Draught::standing`] stands.
     pub fast: f64,
-    /// Pressures between which the fan comes up, Pa absolute.
-    pub rise_pa: (f64, f64),
+    /// Pressure from which on the fan comes up, and at which it is at full speed, Pa absolute.
+    pub rises_pa: f64,
+    pub full_pa: f64,
 }
 
 impl Draught {
@@ -52,7 +53,8 @@ impl Draught {
             ram: ram_m_s / fan_m_s,
             slow: hardware.fan_slow.min(1.0),
             fast: 1.0,
-            rise_pa: (from_pa, from_pa + hardware.fan_rise_pa),
+            rises_pa: from_pa,
+            full_pa: from_pa + hardware.fan_rise_pa,
         }
     }
 
@@ -76,7 +78,7 @@ impl Draught {
 
     /// The air while the high side is at `p_pa`: velocities of fan and driving add as the pressures that drive them.
     pub(in crate::vehicle) fn at(&self, p_pa: f64) -> FaceAir {
-        let (from, to) = self.rise_pa;
+        let (from, to) = (self.rises_pa, self.full_pa);
         let fan = self.slow + (self.fast - self.slow) * ramp((p_pa - from) / (to - from), SOFTNESS);
         FaceAir {
             flow_kg_s: self.standing.flow_kg_s * sqrt(fan * fan + self.ram * self.ram + CALM * CALM),

@@ -13,13 +13,13 @@ use crate::vehicle::working_fluid::pure_or_mixed::WorkingFluid;
 const STRIPS: usize = 12;
 /// Slope of temperature over enthalpy with which the first strip looks for its second point: that of hot gas, K kg/J.
 const GAS_SLOPE: f64 = 8e-4;
-/// The point of a strip that its straight line is drawn through.
+/// Where in a strip the second point of its straight line lies.
 const ON: f64 = 2.0 / 3.0;
-/// The refrigerant's way through the gas cooler at the pressure of `saturation`, and its state behind it.
+/// The heat that the refrigerant gives off in the gas cooler at the pressure of `saturation`, and its state at the outlet.
 ///
 /// In each strip the temperature is taken as a straight line over enthalpy, through the states at its start and two thirds
-/// on, along which the difference to the air fades exponentially. That is of third order where the temperature is smooth, has
-/// no step where a phase begins or ends, and a trickle of gas comes to the temperature of the air and not beyond it.
+/// on, along which the difference to the air fades exponentially. This is of third order where the temperature is smooth,
+/// is continuous where a phase begins or ends, and never cools below the temperature of the air.
 ///
 /// Errors: those of the properties of the fluid.
 pub(in crate::vehicle) fn cool(
@@ -52,7 +52,7 @@ pub(in crate::vehicle) fn cool(
     })
 }
 
-/// `(1 - exp(-x)) / x`: what is left of a step when the difference that drives it fades on the way.
+/// `(1 - exp(-x)) / x`: the mean of a driving difference that fades exponentially, per its value at the start.
 fn faded(x: f64) -> f64 {
     if x < 1e-6 { 1.0 - 0.5 * x } else { -libm::expm1(-x) / x }
 }

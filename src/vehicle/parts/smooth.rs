@@ -1,4 +1,4 @@
-//! Smooth forms of corners that the physics rounds as well, so that a solver sees slopes everywhere.
+//! Smooth forms of functions with corners, so that a solver has a slope everywhere.
 
 use crate::numerics::sqrt;
 
@@ -13,7 +13,7 @@ pub(in crate::vehicle) fn ramp(x: f64, width: f64) -> f64 {
 /// The larger of `x` and 0, rounded over `width`; always positive.
 pub(in crate::vehicle) fn positive(x: f64, width: f64) -> f64 {
     let root = sqrt(x * x + width * width);
-    // The second form keeps its digits where the first would subtract near-equal numbers.
+    // The second form avoids the cancellation of the first.
     if x > 0.0 {
         0.5 * (x + root)
     } else {
@@ -21,7 +21,7 @@ pub(in crate::vehicle) fn positive(x: f64, width: f64) -> f64 {
     }
 }
 
-/// What is left of 1 after a loss of `loss`: `1 - loss` up to one half, and never nothing beyond.
+/// What is left of 1 after a loss of `loss`: `1 - loss` up to one half, then an exponential that stays above zero.
 pub(in crate::vehicle) fn remainder(loss: f64) -> f64 {
     if loss <= 0.5 {
         1.0 - loss

@@ -1,4 +1,4 @@
-//! What instruments make of a simulated system.
+//! The readings that instruments show of a simulated system.
 
 use super::draws::UNIFORM;
 use crate::circuit::{Gauge, Reading, Readings};
@@ -13,7 +13,8 @@ use crate::vehicle::operation::simulation::Simulation;
 
 /// Engine speed and vehicle speed of a drive on which the vent is read, 1/s and m/s. Engineering judgement: 2,000 rpm and
 /// 54 km/h.
-const ROAD: (f64, f64) = (2_000.0 / 60.0, 15.0);
+const ROAD_HZ: f64 = 2_000.0 / 60.0;
+const ROAD_M_S: f64 = 15.0;
 
 /// What of a needle that swings with the clutch is noted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,16 +47,16 @@ impl Habits {
     /// The conditions in which the vent is read, where gauges are read in `conditions`: on the road at 2,000 rpm and
     /// 54 km/h (a motor-driven compressor keeps its own speed), or the same.
     pub fn vent_conditions(&self, vehicle: &Vehicle, conditions: &Conditions) -> Conditions {
-        let stands = conditions.vehicle_speed_m_s.is_none_or(|speed| speed < ROAD.1);
+        let stands = conditions.vehicle_speed_m_s.is_none_or(|speed| speed < ROAD_M_S);
         if !self.vent_on_road || !stands || conditions.at_rest(vehicle.system.compressor) {
             return *conditions;
         }
         Conditions {
             engine_speed_hz: match vehicle.system.compressor {
                 Compressor::Electric => conditions.engine_speed_hz,
-                Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => Some(ROAD.0),
+                Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => Some(ROAD_HZ),
             },
-            vehicle_speed_m_s: Some(ROAD.1),
+            vehicle_speed_m_s: Some(ROAD_M_S),
             ..*conditions
         }
     }

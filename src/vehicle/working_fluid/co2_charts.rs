@@ -1,5 +1,5 @@
-//! R-744 about its critical point, by interpolation: the march through a gas cooler asks for so many states that searching
-//! each one in the equation of state would take most of a simulation.
+//! R-744 about its critical point, by interpolation in charts: a gas cooler takes a thousand states, and the equation of state
+//! would take most of the time of a simulation.
 //!
 //! Temperature, logarithm of density and entropy over pressure and enthalpy, in three charts without a fold: above the
 //! critical pressure over its logarithm and enthalpy; below it over `sqrt(1 - p / pc)`, in which the saturation line runs

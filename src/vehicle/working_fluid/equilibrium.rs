@@ -19,6 +19,13 @@ pub(in crate::vehicle) struct Saturation {
     pub vapour_kg_m3: f64,
 }
 
+/// The critical point, or what stands for it.
+#[derive(Clone, Copy, Debug)]
+pub(in crate::vehicle) struct Critical {
+    pub t_k: f64,
+    pub p_pa: f64,
+}
+
 /// A homogeneous or two-phase state.
 #[derive(Clone, Copy, Debug, Default)]
 pub(in crate::vehicle) struct State {

@@ -1,6 +1,6 @@
 //! A pure refrigerant in the circuit: what the circuit asks of it, and its answers.
 
-use super::equilibrium::{Saturation, State};
+use super::equilibrium::{Critical, Saturation, State};
 use super::film;
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, Reference, Refrigerant};
@@ -200,7 +200,10 @@ impl Single {
     }
 
     /// Critical temperature (K) and pressure (Pa).
-    pub(in crate::vehicle) fn critical(&self) -> (f64, f64) {
-        (self.pure.critical_t_k, self.pure.critical_p_pa)
+    pub(in crate::vehicle) fn critical(&self) -> Critical {
+        Critical {
+            t_k: self.pure.critical_t_k,
+            p_pa: self.pure.critical_p_pa,
+        }
     }
 }

@@ -1,6 +1,6 @@
 //! The refrigerant of the circuit, pure or mixed, with one set of answers.
 
-use super::equilibrium::{Saturation, State};
+use super::equilibrium::{Critical, Saturation, State};
 use super::made::Composition;
 use super::mixed::Mixed;
 use super::mixed_table as table;
@@ -173,10 +173,13 @@ impl WorkingFluid<'_> {
     }
 
     /// Critical temperature (K) and pressure (Pa); of a charge on no list, means by moles.
-    pub(in crate::vehicle) fn critical(&self) -> (f64, f64) {
+    pub(in crate::vehicle) fn critical(&self) -> Critical {
         match self {
             Self::Single(single) => single.critical(),
-            Self::Mixed(mixed) => mixed.critical,
+            Self::Mixed(mixed) => Critical {
+                t_k: mixed.critical.0,
+                p_pa: mixed.critical.1,
+            },
         }
     }
 
