@@ -1,7 +1,7 @@
 //! The equations of state at work: the reduced Helmholtz energy with all its first and second derivatives, the
 //! properties that follow, and the density that gives a pressure.
 //!
-//! What phase a state is in is not asked here; that is the business of the room above, `saturation`.
+//! Phases are not determined here; that is the task of `saturation`, the room above.
 
 mod alpha;
 mod density;

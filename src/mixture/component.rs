@@ -1,4 +1,4 @@
-//! What a mixture is made of, and how two of its parts meet.
+//! The components of mixtures, and the parameters of a pair of them.
 
 use crate::fluid::{Fluid, Power};
 

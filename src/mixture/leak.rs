@@ -1,4 +1,4 @@
-//! What a charge becomes that leaks: the vapour or the liquid goes, and takes more of one component than of another.
+//! The composition of a charge after a leak of vapour or of liquid.
 //!
 //! The circuit is at rest at one temperature and its volume stays; what escapes has the composition of the phase that
 //! stands at the hole, in equilibrium with the rest at every moment (Rayleigh's distillation, Phil. Mag. 4 (1902) 521, doi

@@ -1,8 +1,7 @@
 //! Mixtures: the multi-fluid model of published equations and pairs, and equilibria of any composition of the known
 //! fluids, air among them.
 //!
-//! A blend on the list has its lines made beforehand, see `saturation`; here is what a leaked, mixed or contaminated
-//! charge needs.
+//! The lines of listed blends are made beforehand, see `saturation`; this room is for leaked, mixed and contaminated charges.
 
 mod boiling;
 mod component;

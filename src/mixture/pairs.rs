@@ -1,4 +1,4 @@
-//! The pair that two components are.
+//! The parameters of the pair that two components form.
 
 use super::component::{Component, Pair};
 use super::tables::{COMPONENTS, PAIRS, PLACES};

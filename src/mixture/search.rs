@@ -1,4 +1,4 @@
-//! Bubble and dew points of any composition, from nothing but the composition and what is fixed.
+//! Bubble and dew points of any composition at a temperature or a pressure, without a guess from the caller.
 //!
 //! First a start at a temperature at which the vapour is thin: there the chemical potentials in the liquid give the vapour
 //! outright, without Raoult's law. Then Newton's method; where that fails or the answer lies near the critical point, the

@@ -1,4 +1,4 @@
-//! Numbers: the trait that the equations of state are written in, and the kernels they lean on.
+//! Numbers: the trait that the equations of state are written in, elementary functions, distributions, linear systems.
 
 mod even;
 mod exponential;

@@ -1,4 +1,4 @@
-//! How exactly states are searched, and what counts as rounding.
+//! Tolerances of the searches for states.
 
 /// The relative step, times cp/cv, that is exact to first order, and below which cp and w need no second look: they
 /// answer to it about cp/cv-fold, which near the critical point is much.

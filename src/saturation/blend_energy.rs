@@ -1,7 +1,7 @@
 //! States of a blend from pressure and an energy.
 //!
 //! Enthalpy and entropy rise with temperature in one phase and with the share of vapour in two. In one phase Newton's method
-//! finds temperature and density at once; what that does not find, and two phases, are searched within ends that enclose them.
+//! finds temperature and density at once; where that fails, and in two phases, the state is searched in a bracket.
 
 use super::blend_given::Given;
 use super::blend_model::{EDGE, Found, Model, enclosed};

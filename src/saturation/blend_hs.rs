@@ -1,7 +1,7 @@
 //! The state of a blend from enthalpy and entropy.
 //!
-//! One phase is searched in temperature and density at once, as a gas and as a liquid. What is neither has two phases or lies
-//! near the critical point: at one enthalpy the entropy falls as the pressure rises, ds/dp = -v/T, so that there is one
+//! One phase is searched in temperature and density at once, as a gas and as a liquid. Every other state has two phases or
+//! lies near the critical point: at one enthalpy the entropy falls as the pressure rises, ds/dp = -v/T, so that there is one
 //! pressure. It is searched in its logarithm, each trial a state from pressure and enthalpy, from which Newton's method in
 //! pressure and share of vapour, or in temperature and density, goes on.
 

@@ -1,4 +1,4 @@
-//! States of a blend, with their phase always told: the curves tell it.
+//! States of a blend with their phase, which the saturation curves tell.
 
 use super::accuracy::BLUR;
 use super::blend::Blend;

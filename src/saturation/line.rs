@@ -1,4 +1,4 @@
-//! What every refrigerant answers, one line or two.
+//! The saturation of a refrigerant: one line of a pure fluid, two of a blend.
 
 use super::blend::Blend;
 use super::pure::Pure;

@@ -1,4 +1,4 @@
-//! The typed door: what a refrigerant answers about itself.
+//! The public, typed methods of `Refrigerant`: facts, saturation and states.
 
 use super::state::State;
 use super::tables::of;

@@ -1,4 +1,4 @@
-//! Where the search for a state of given pressure and energy begins: so near, by the curves alone, that few steps remain.
+//! The start of the search for a state of given pressure and energy, from the saturation curves alone.
 
 use super::pure::Pure;
 use super::state_ph::{Energy, Target};

@@ -1,4 +1,4 @@
-//! States, with their phase always told.
+//! States of a pure fluid with their phase.
 
 use super::accuracy::BLUR;
 use super::pure::{Branch, Offset, Pure};

@@ -1,8 +1,8 @@
 //! States from enthalpy and entropy.
 //!
-//! In two phases h - h' = T (s - s'): the curves tell whether there is such a temperature, and if so all is said. Outside,
-//! the state is searched in temperature and density at once from the nearest saturated one. What that does not find is
-//! looked for along the isentrope between its ends, which also are the bounds of the error when there is nothing.
+//! In two phases h - h' = T (s - s'); the saturation curves give the temperature that fulfils it, if there is one. In one phase the
+//! state is searched in temperature and density at once from the nearest saturated state. Where that fails it is searched along
+//! the isentrope, whose ends are the bounds of the error when there is no such state.
 
 use super::accuracy::{BLUR, NEAR, ROUNDING};
 use super::newton_step::{Balance, Step, newton_step};

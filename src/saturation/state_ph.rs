@@ -1,8 +1,8 @@
 //! States from pressure and an energy.
 //!
 //! At constant pressure enthalpy and entropy rise with temperature, and jump across the saturation line: the curves
-//! tell the phase, and what remains is one state on one side. It is searched in temperature and density at once; where
-//! that leaves the side, in temperature alone between ends that enclose it.
+//! tell the phase. In one phase the state is searched in temperature and density at once; where that leaves the phase, in
+//! temperature alone in a bracket.
 
 use super::accuracy::{BLUR, NEAR, ROUNDING};
 use super::newton_step::{Balance, Step, newton_step};

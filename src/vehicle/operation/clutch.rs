@@ -139,7 +139,8 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let fading = |time_s: f64| 1.0 - libm::exp(-time_s / pace_s.clamp(QUICKEST_S, SLOWEST_S));
     let most_k = above_ambient_k / engaged * fading(engaged * period_s) / fading(period_s);
     let least_k = most_k * (1.0 - fading((1.0 - engaged) * period_s));
-    let high_side_pa = |now_k: f64| Ok::<_, Error>(fluid.dew_pa(condensing_k - above_ambient_k + now_k)? + upper.gas_pa);
+    let high_side_pa =
+        |now_k: f64| Ok::<_, Error>(fluid.dew_pa(condensing_k - above_ambient_k + now_k)? + upper.gas_pa);
     Ok(Some(Swing {
         low_side_pa: (low_pa + port_pa, high_pa + port_pa),
         high_side_pa: (
