@@ -12,13 +12,13 @@ use crate::vehicle::working_fluid::equilibrium::Saturation;
 pub(in crate::vehicle) const LEAST_LN_REAR: f64 = -11.512_925_464_970_23;
 pub(in crate::vehicle) const MOST_LN_REAR: f64 = -0.105_360_515_657_826;
 
-/// Likewise the least liquid in the flow that leaves the evaporator while the accumulator fills; full it passes what
-/// its bleed hole lets through. Judgement.
+/// Liquid in the flow that leaves the evaporator, per the heat of evaporation, at which the accumulator begins to fill; a full one
+/// passes what its bleed hole lets through. Judgement.
 const ACCUMULATOR_EMPTY: f64 = -0.005;
 /// The least that a bleed hole lets through, mass fraction. Engineering judgement: finer holes clog with the first dirt.
 const LEAST_BLEED: f64 = 0.015;
 
-/// What a balance of the intake air is divided by: temperature (K) and humidity ratio.
+/// Scales of the balances of the intake air: temperature (K) and humidity ratio.
 pub(in crate::vehicle) const INTAKE_SCALE_K: f64 = 10.0;
 pub(in crate::vehicle) const INTAKE_SCALE_HUMIDITY: f64 = 0.005;
 
@@ -37,7 +37,7 @@ pub(in crate::vehicle) struct Cycle {
 }
 
 impl Plant<'_> {
-    /// The whole way round, with what the air before the evaporator is taken to be.
+    /// The whole way round, for the intake air of `point`.
     ///
     /// Errors: those of the properties.
     pub(in crate::vehicle) fn round(&self, point: &Point, upper: &Upper) -> Result<Cycle, Error> {
@@ -141,7 +141,7 @@ impl Plant<'_> {
         cabin.intake(warm / flow, humid / flow, flow, self.air_cp_j_kg_k)
     }
 
-    /// Demand against what the control asks for: zero where the control is satisfied, or where it is at its limit.
+    /// The residual of the control: zero where its aim is met, or where it is at its limit.
     fn control_residual(&self, point: &Point, cycle: &Cycle) -> f64 {
         let demand = point.demand;
         let Demand { least, most } = self.demand;

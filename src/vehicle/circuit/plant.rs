@@ -44,7 +44,7 @@ pub(in crate::vehicle) enum Control {
     None,
     /// Holds the low side at this pressure, Pa absolute.
     LowSide { set_pa: f64 },
-    /// Holds the low side at a pressure that falls with the high side's, as its own valve does.
+    /// Holds the low side at a pressure that falls as the high side rises, as the valve inside a compressor does.
     Internal { set_pa: f64, slope: f64 },
     /// Holds the fins of the evaporator at this temperature, K.
     Fin { set_k: f64 },
@@ -55,9 +55,9 @@ pub(in crate::vehicle) enum Control {
 /// Protection that stops the compressor where the least demand of its control is still too much.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Protection {
-    /// Low-side pressure below which it takes the compressor back, Pa absolute. The limit of the high side stands with the plant.
+    /// Low-side pressure below which it reduces the demand, Pa absolute. [`Plant::high_limit_pa`] is the limit of the high side.
     pub low_pa: f64,
-    /// The least demand that it leaves: a stopped compressor, as the mean of its short runs.
+    /// The least demand that it leaves, which stands for a stopped compressor.
     pub least: f64,
 }
 
@@ -70,7 +70,7 @@ pub(in crate::vehicle) struct Cabin {
     pub outside_humidity: f64,
     /// Part of the air that is drawn from the outside.
     pub fresh: f64,
-    /// Part of the cabin's air that has not yet felt the air conditioning, 0 in the steady state.
+    /// Part of the cabin's air that the air conditioning has not yet cooled, 0 in the steady state.
     pub soaked: f64,
     /// Temperature of such air, K.
     pub soak_k: f64,
@@ -153,14 +153,14 @@ pub(in crate::vehicle) struct Plant<'a> {
     pub icing: bool,
     /// What restrictions add to the pressure drops.
     pub restrictions: Restrictions,
-    /// Where the high-side port stands to a restriction, where that decides what it reads.
+    /// Whether the high-side port reads before or behind the condenser and its restrictions.
     pub high_port: HighPort,
     /// Whether the thermometer of the liquid line sits before a restriction of it.
     pub clamp_before: bool,
 }
 
 impl Plant<'_> {
-    /// The smallest demand of a kind of compressor; a clutch may rest altogether, for which a hundredth stands.
+    /// The smallest demand of a kind of compressor; 0.01 stands for a clutch that stays open.
     pub(in crate::vehicle) fn least_demand(kind: Compressor, hardware: &Hardware) -> f64 {
         match kind {
             Compressor::FixedClutch => 0.01,

@@ -31,8 +31,8 @@ const LEAST_GAIN: f64 = 0.25;
 const SERVED: f64 = 0.5;
 /// Step of the differences, in the scale of each unknown.
 const DIFFERENCE: f64 = 1e-7;
-/// The least logarithm of the pressure ratio that is looked at: where vapour condenses in all weathers, and for R-744, of which
-/// an open valve passes a trickle of gas at hardly any difference.
+/// The least logarithm of the pressure ratio that is searched; less for R-744, of which an open valve passes a little gas at a
+/// very small difference.
 const LEAST_LIFT: f64 = 0.005;
 const LEAST_LIFT_R744: f64 = 2e-4;
 /// The reach of one step in each unknown.
@@ -57,7 +57,7 @@ const SCALE: Vector = Point {
     ln_rear: 1.0,
 }
 .values();
-/// What the logarithm of a second evaporator's part of the flow starts from: a third.
+/// Start of the logarithm of a second evaporator's part of the flow: a third.
 const REAR_START: f64 = -1.1;
 
 type Matrix = [Vector; UNKNOWNS];

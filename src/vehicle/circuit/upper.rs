@@ -17,7 +17,7 @@ const GAS_SPACE_RECEIVER: f64 = 0.5;
 /// the subcooling that a filled receiver shows for want of equilibrium. Judgement.
 const RECEIVER_EMPTY: f64 = -0.004;
 const RECEIVER_FULL: f64 = 0.020;
-/// Superheat from which on, and over which, the mean specific heat of the vapour takes over, K.
+/// The mean specific heat of the vapour replaces the local one from this superheat on, over as much again, K.
 const MEAN_FROM_K: f64 = 5.0;
 /// Rounding of the ends of the range over which a receiver or an accumulator fills.
 pub(in crate::vehicle) const VESSEL_SOFTNESS: f64 = 0.08;
@@ -55,7 +55,7 @@ pub(in crate::vehicle) struct Upper {
     pub mass_kg: f64,
 }
 
-/// Specific heat of vapour, mean from dew to `state`; that of the state itself where there is hardly any superheat to divide by.
+/// Specific heat of vapour, mean from dew to `state`; that of the state itself where the superheat is too small to divide by.
 fn mean_cp(saturation: &Saturation, state: &State) -> f64 {
     let superheat_k = state.t_k - saturation.dew_k;
     let weight = ((superheat_k - MEAN_FROM_K) / MEAN_FROM_K).clamp(0.0, 1.0);
@@ -144,7 +144,7 @@ impl Plant<'_> {
         let lost = (hardware.suction_drop_pa + restrictions.suction_pa) * dynamic * 13.0 / suction.rho_kg_m3;
         let outlet = fluid.saturation((suction_pa + lost).min(fluid.highest_pa()))?;
         let gain_w = hardware.suction_gain_w_k * (self.cabin.outside_k + hardware.bay_rise_k - suction.t_k);
-        // A trickle of vapour cannot take up more than the bay's temperature allows.
+        // Vapour is not warmed above the temperature of the engine bay.
         let most = 0.8 * suction.cp_j_kg_k * (self.cabin.outside_k + hardware.bay_rise_k - suction.t_k);
         let warmed_j_kg = suction.h_j_kg - gain_w * most / (gain_w + most * flow);
         let exchanged_j_kg = self.exchange(&outlet, &suction, warmed_j_kg, &liquid, outlet_j_kg)?;
@@ -180,7 +180,7 @@ impl Plant<'_> {
         })
     }
 
-    /// Temperature in the liquid line, K: bubbles keep it where it boils.
+    /// Temperature in the liquid line, K; where there are bubbles, the temperature of boiling.
     fn line_k(&self, liquid: &Saturation, h_j_kg: f64) -> Result<f64, Error> {
         if h_j_kg < liquid.liquid_j_kg {
             self.fluid.liquid_k(liquid, h_j_kg)

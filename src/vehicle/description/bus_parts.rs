@@ -1,12 +1,12 @@
 //! R-407C, as it cools buses: parts and settings of its own.
 //!
-//! Its vapour holds half as much again of the cold per volume as that of R-134a at the same temperature, and its pressures lie
-//! that much higher: machines are smaller, settings are those of R-134a systems at the same dew temperatures.
+//! At the same temperature its vapour gives half as much again of cooling per volume as that of R-134a, and its pressures are
+//! higher by as much. So compressors are smaller, and settings are those of R-134a systems at the same dew temperatures.
 
 use super::hardware::Hardware;
 
 /// Sizes of the parts of an R-407C system per those of an R-134a system of the same vehicle. Judgement: swept volume by the
-/// cold that the vapour of 0 °C holds per volume; the valve by the flow at the larger difference of pressures.
+/// cooling per volume of vapour of 0 °C; the valve by the flow at the larger difference of pressures.
 const SWEPT: f64 = 0.65;
 const VALVE: f64 = 0.82;
 /// Suction pressure that the controls hold: dew at 0.4 °C as in R-134a systems, Pa absolute.
@@ -20,7 +20,7 @@ const VALVE_LIMIT_PA: f64 = 772e3;
 /// 58 °C, Pa gauge.
 const FAN_RISES_PA: f64 = 1.68e6;
 const FAN_RISE_PA: f64 = 0.58e6;
-/// High-side pressure at which protection takes the compressor back, Pa gauge. Judgement, from memory: switches of R-407C
+/// High-side pressure at which protection reduces the demand, Pa gauge. Judgement, from memory: switches of R-407C
 /// roof units open at 27 to 31 bar.
 const HIGH_LIMIT_PA: f64 = 2.95e6;
 

@@ -23,7 +23,7 @@ const EXCHANGER: f64 = 0.6;
 const SUCTION_PA: f64 = 3.52e6;
 /// Evaporator pressure above which the valve of a second evaporator no longer opens: saturation near 15 °C, Pa absolute.
 const VALVE_LIMIT_PA: f64 = 5.1e6;
-/// High-side pressure at which protection takes the compressor back, Pa gauge. Source: from memory of SAE J639: relief
+/// High-side pressure at which protection reduces the demand, Pa gauge. Source: from memory of SAE J639: relief
 /// not below 16 MPa; switches near 13.3 MPa.
 const HIGH_LIMIT_PA: f64 = 13.3e6;
 

@@ -1,4 +1,4 @@
-//! What the vehicle has.
+//! The air-conditioning system of a vehicle as its label and its owner describe it.
 
 use crate::error::Error;
 use crate::names::{Compressor, Expansion, HighPort, LowPort, Refrigerant};
@@ -23,7 +23,7 @@ pub struct System {
     pub sight_glass: Option<bool>,
     /// Pressure at which a switch or the control stops the compressor, Pa above the air.
     pub high_cut_out_pa: Option<f64>,
-    /// Evaporators: one or two; what is expected counts with them, but for R-744.
+    /// Number of evaporators, one or two; the normal readings depend on it, except with R-744.
     pub evaporators: Option<u8>,
 }
 
@@ -43,7 +43,7 @@ impl System {
         }
     }
 
-    /// Nothing, when the figures of the system can be.
+    /// Checks that the numbers of the system are possible.
     ///
     /// Errors: `NotFinite` and `OutOfRange` for a cut-out that no such system has ([`HIGH_CUT_OUT`], [`HIGH_CUT_OUT_R744`])
     /// and for a number of evaporators that is neither one nor two.
@@ -72,7 +72,7 @@ impl System {
         Ok(())
     }
 
-    /// Whether a sight glass may be looked at: where nothing is said, R-744 has none. Source: common practice, no source.
+    /// Whether there may be a sight glass; without information R-744 has none. Source: common practice, no source.
     ///
     /// ```
     /// use coldloop::vehicle::System;

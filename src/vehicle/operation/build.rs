@@ -1,4 +1,4 @@
-//! The plant of a vehicle in its conditions, with its faults: parts, controls and cabin put together.
+//! Builds the plant of a vehicle in its conditions with its faults: parts, controls, cabin.
 
 use super::faults::{charge_kg, charged_with, impose};
 use crate::air::MoistAir;
@@ -80,7 +80,7 @@ pub(in crate::vehicle) fn plant_of<'a>(
     if transcritical != fluid.is_transcritical() || (transcritical && clutch) {
         return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name));
     }
-    // A motor-driven compressor runs at a speed of its own, with the engine at rest too; one that is said to run does not stand.
+    // A motor-driven compressor has a speed of its own and runs with the engine off too.
     let given_hz = conditions.driving_hz(kind);
     let own_hz = conditions.compressor_speed_hz;
     let (speed_hz, engine_hz) = match kind {
@@ -118,7 +118,7 @@ pub(in crate::vehicle) fn plant_of<'a>(
     };
     let mut draught = Draught::of(&hardware, air, density, hardware.ram_velocity_ratio * speed_m_s, air_pa);
     if transcritical {
-        // Its pressures are others, and what its fans do at them is not known: they run.
+        // How fans follow the pressures of R-744 is unknown: they run.
         draught.slow = 1.0;
     }
     match vehicle.fan {
@@ -134,7 +134,7 @@ pub(in crate::vehicle) fn plant_of<'a>(
         .commanded_displacement
         .map_or(1.0, |commanded| f64::max(commanded, least));
 
-    // A blower at rest still lets some air past: a hundredth of its highest flow, by buoyancy and leaks.
+    // With the blower off a hundredth of its highest flow passes, by buoyancy and leaks.
     let ratio = blower.max(0.01);
     let flow_kg_s = hardware.blower_m3_s * ratio * density / (1.0 + outside.humidity_ratio());
     let metering = match system.expansion {
@@ -213,9 +213,9 @@ pub(in crate::vehicle) fn plant_of<'a>(
     Ok(plant)
 }
 
-/// The switches that stop any compressor when the high side rises, or the low side falls, too far. Without a low switch the low
-/// side falls to a deep vacuum, 5 % above the lowest pressure that is modelled: from there on the compressor moves no more than
-/// comes in. Engineering judgement: the clearance volume ends every real suction.
+/// The switches that stop any compressor at too high a high side, or too low a low side. Without a low switch the low side falls to a
+/// deep vacuum, 5 % above the lowest pressure that is modelled. Engineering judgement: there the clearance volume ends the
+/// suction of a real compressor.
 fn cutouts(fluid: &WorkingFluid, hardware: &Hardware, air_pa: f64) -> Protection {
     Protection {
         low_pa: (hardware.low_cutout_pa + air_pa).max(DEEPEST * fluid.lowest_pa()),
@@ -257,13 +257,13 @@ fn rear_branch<'a>(rear: &Rear, vehicle: &Vehicle, front: &Branch<'a>, made_for:
 /// The highest setting of that protection, per the highest pressure that is modelled: a switch that would open next to the critical
 /// pressure or above it never opens (R-1234yf: 3.4 MPa). Judgement.
 const HIGHEST_LIMIT: f64 = 0.965;
-/// What stops the compressor: a low side at saturation near -40 °C, far from dry ice, or a high side at its limit. Judgement.
+/// The protection of R-744 systems: a low side at saturation near -40 °C, far from dry ice, or a high side at its limit. Judgement.
 pub(in crate::vehicle) const PROTECTION: Protection = Protection {
     low_pa: 1.0e6,
     least: 0.01,
 };
 
-/// The pressure at which protection takes the compressor back, Pa absolute, for one that is set to `set_pa`.
+/// The pressure at which protection reduces the demand, Pa absolute, for a switch that is set to `set_pa`.
 pub(in crate::vehicle) fn high_limit_pa(fluid: &WorkingFluid, set_pa: f64) -> f64 {
     set_pa.min(HIGHEST_LIMIT * fluid.highest_pa())
 }

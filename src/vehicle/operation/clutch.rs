@@ -8,7 +8,7 @@ use crate::vehicle::circuit::solve::{Budget, Solution, steady};
 use crate::vehicle::circuit::unknowns::Point;
 use crate::vehicle::description::vehicle::{ClutchSense, Vehicle};
 
-/// The least part of the evaporator's heat capacity that the pressure feels: its refrigerant and the tubes next to it.
+/// The least part of the evaporator's heat capacity that counts for the pressure: its refrigerant and the tubes next to it.
 const LEAST_WETTED: f64 = 0.08;
 
 /// Where in the band the mean lies, `MEAN_OF_BAND * u / (u + HALF_BEYOND)`, when a compressor that runs through would come to rest
@@ -16,32 +16,32 @@ const LEAST_WETTED: f64 = 0.08;
 /// of the band from u = 0.1 on (`tables/vehicle/README.md`).
 const MEAN_OF_BAND: f64 = 0.42;
 const HALF_BEYOND: f64 = 0.08;
-/// The heat capacity that the pressure feels when the accumulator holds no liquid, per that when it does, and the fill
-/// at which it is half way between. Judgement: without a pool that boils, only the wet tubes hold the pressure.
+/// The heat capacity that counts for the pressure when the accumulator holds no liquid, per that when it does, and the fill half
+/// way between. Judgement: without boiling liquid in the accumulator only the wet tubes count.
 const EMPTY: f64 = 0.3;
 const HALF_WAY_FILL: f64 = 0.05;
 
-/// Quickest and slowest pace of the condenser, s, least part of the time that the clutch is on or off, and least heat (W):
-/// what a circuit with next to nothing in it shows still has a swing.
+/// Bounds that keep the swing finite in a nearly empty circuit: quickest and slowest time constant of the condenser (s), least part
+/// of the time that the clutch is on or off, least heat (W).
 const QUICKEST_S: f64 = 1e-3;
 const SLOWEST_S: f64 = 1e5;
 const LEAST_PART: f64 = 1e-3;
 const LEAST_W: f64 = 1.0;
 
-/// How long a fin thermostat takes to feel the fins, s; a pressure switch feels the pressure at once. Judgement.
+/// Delay of a fin thermostat, s; a pressure switch has none. Judgement.
 const THERMOSTAT_LAG_S: f64 = 3.0;
 
 /// The state of a fixed compressor: running through (looked for near `first`, where that is given), or the mean of its cycles.
 ///
 /// Running through is tried first; where that would take the low side (or the fins) below the point at which the
 /// clutch opens, the clutch cycles. Its mean state is that of a compressor with its displacement reduced to the part
-/// of the time that it runs, held within the band: just above where the clutch opens when it hardly needs to, so that the
-/// mean joins that of running through. The evaporator's heat capacity C then swings through the band dT with `f = (1 - d) Q / (C dT)` cycles per second, d being the running part and Q the mean capacity: the time
+/// of the time that it runs, held within the band: just above the point of opening when it seldom opens, so
+/// that the mean is continuous with that of running through. The evaporator's heat capacity C swings through the band dT with `f = (1 - d) Q / (C dT)` cycles per second, d being the running part and Q the mean capacity: the time
 /// to cool by dT with what capacity exceeds the load, and to warm by dT with the load. A thermostat answers late, so
 /// that the fins go beyond both ends of its band, towards where they would come to rest.
 ///
-/// Only the wetted part of the evaporator counts for C: a starved one cools and warms in a moment, which is why low
-/// charge cycles rapidly.
+/// Only the wetted part of the evaporator counts for C: a starved one cools and warms quickly, so that a system
+/// low on charge cycles rapidly.
 pub(in crate::vehicle) fn cycling(
     plant: &Plant,
     vehicle: &Vehicle,
@@ -77,7 +77,7 @@ fn beyond(plant: &Plant, vehicle: &Vehicle, through: &Solution) -> f64 {
     }
 }
 
-/// What opens a clutch that cycles.
+/// The control that a cycling clutch amounts to.
 fn clutch_control(plant: &Plant, sense: ClutchSense, above: f64) -> Control {
     let h = &plant.hardware;
     match sense {
@@ -154,8 +154,8 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     }))
 }
 
-/// How far the fins go beyond the point at which the thermostat should answer, `rest_k` before where they would come
-/// to rest and at first at the rate `rate_k_s`.
+/// How far the fins overshoot the point of the thermostat, K: they tend to a temperature `rest_k` beyond it, at first at the rate
+/// `rate_k_s`.
 fn beyond_k(rest_k: f64, rate_k_s: f64) -> f64 {
     if rest_k > 0.0 {
         rest_k * (1.0 - libm::exp(-rate_k_s * THERMOSTAT_LAG_S / rest_k))

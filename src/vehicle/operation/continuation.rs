@@ -12,9 +12,9 @@ use crate::vehicle::description::conditions::Conditions;
 use crate::vehicle::description::severity::FaultSeverity;
 use crate::vehicle::description::vehicle::Vehicle;
 
-/// The most faults that are followed at once.
+/// The most faults that are scaled; with more, all are given in full at once.
 const MOST_FAULTS: usize = 8;
-/// The first step along the way, and the least before the search gives up, per the whole way.
+/// The first step, and the least one before the search gives up, per the whole way.
 const FIRST: f64 = 0.25;
 const LEAST: f64 = 1.0 / 256.0;
 
@@ -48,7 +48,7 @@ pub(in crate::vehicle) fn followed(
     Ok(point)
 }
 
-/// The vehicle at a part of the way from its design weather and soundness to the given conditions and faults.
+/// The plant at a part of the way from the design weather without faults to the given conditions and faults.
 fn part_way<'a>(
     vehicle: &Vehicle,
     conditions: &Conditions,
@@ -81,7 +81,7 @@ fn part_way<'a>(
     };
     for (scaled, fault) in scaled.iter_mut().zip(faults) {
         *scaled = *fault;
-        // Another refrigerant is there or not.
+        // The share of another refrigerant is not scaled.
         if fault.fault != Fault::WrongRefrigerant {
             scaled.severity = part * fault.severity;
         }

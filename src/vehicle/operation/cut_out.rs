@@ -12,10 +12,10 @@ pub(in crate::vehicle) const CONDENSER_RATIO: f64 = 1.6;
 /// How far below the pressure of opening the switch closes again, Pa. From memory, makers' service texts: pressure switches
 /// open at 27 to 32 bar and close 5 to 8 bar lower.
 const BAND_PA: f64 = 0.6e6;
-/// The part of the time at rest at which the mean of the swing has come half way down to the middle of the band: a switch that
-/// opens seldom leaves the needle near the top. Engineering judgement.
+/// The part of the time at rest at which the mean has fallen half way to the middle of the band: with a switch that seldom opens the
+/// needle stays near the top. Engineering judgement.
 const HALF_REST: f64 = 0.05;
-/// How near its limit the high side of a system that stands on it is, relative.
+/// The high side is at the cut-out when it is as near as this, relative.
 const NEAR: f64 = 1e-6;
 /// The least running part, heat (W) and room for the low side (K).
 const LEAST_RUNNING: f64 = 0.01;
@@ -25,8 +25,8 @@ const LEAST_K: f64 = 0.1;
 /// The mean of the cycles of a system that stands on its cut-out, and their swing; `None` where it does not. For a
 /// compressor with a clutch that cycles: a variable or motor-driven one is taken back instead.
 ///
-/// `held` has the compressor pull as little as keeps the high side at the pressure of opening. The part of that time in which it
-/// rests lets the mean down, by half the band at the most. While the compressor rests, the condenser cools through the band with
+/// In `held` the demand is just small enough to keep the high side at the pressure of opening. The longer the compressor rests, the
+/// lower the mean, by half the band at the most. While the compressor rests, the condenser cools through the band with
 /// its mean heat; the evaporator warms meanwhile with its own, at most to the air before it.
 ///
 /// Errors: those of [`steady`] and of the fluid.

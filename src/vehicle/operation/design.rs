@@ -1,4 +1,4 @@
-//! The design of a vehicle: the charge that fills its receiver or accumulator as it should.
+//! The design of a vehicle: the right charge of its receiver or accumulator.
 
 use super::build::{Fluids, plant_of};
 use crate::error::Error;
@@ -19,8 +19,8 @@ impl Vehicle {
     /// by half, on a day of 27 °C.
     ///
     /// An orifice tube comes with a low-side switch, a valve with a fin thermostat; a nominal charge in `system`
-    /// scales the inner volumes so that it is the right one. What else the system is said to have replaces what is typical:
-    /// where its ports stand, its high-pressure cut-out, and a second evaporator for cabin air with two thirds of
+    /// scales the inner volumes so that it is the right one. What is known of the system replaces what is typical: the
+    /// places of its ports, its high-pressure cut-out, and a second evaporator for cabin air with two thirds of
     /// the size of the first.
     ///
     /// Errors: `NoConvergence` where the design point has no steady state.
@@ -73,7 +73,7 @@ impl Vehicle {
             ACCUMULATOR_FILL
         };
         plant.closure = Closure::Fill(design_fill);
-        // A design charge is found with the compressor pulling as hard as the high side lets it.
+        // The design charge is that at full demand.
         plant.control = Control::None;
         let mut budget = Budget::new();
         let mut design = steady(&plant, None, &mut budget);
@@ -82,7 +82,7 @@ impl Vehicle {
             design = steady(&plant, None, &mut budget);
         }
         let design = match design {
-            // A vessel nearly full or nearly empty is found more easily, and leads to the one that is asked for.
+            // Another fill may converge, and its state is then a start for the fill that is asked for.
             Err(error) if error.kind == ErrorKind::NoConvergence => {
                 let mut budget = Budget::new();
                 let fills = [0.1, 0.9, 0.3, 0.7, 0.4, 0.6, 0.5, 0.8];
@@ -120,7 +120,7 @@ impl Vehicle {
 /// Part of a receiver that the right charge fills. Source: a trade association's charge curve of a valve car, whose
 /// high side is flat from 21 to 7 % short and 5 psi higher at the full charge: the label's charge lies near the end of the plateau.
 const RECEIVER_FILL: f64 = 0.75;
-/// The same of an accumulator, which has to take up what the condenser gives back in mild weather: filled to three quarters it floods
+/// The same of an accumulator, which takes up what the condenser releases in mild weather: filled to three quarters it would flood
 /// the compressor below 25 °C. Engineering judgement.
 const ACCUMULATOR_FILL: f64 = 0.5;
 

@@ -1,4 +1,4 @@
-//! No simulation runs away: how often the circuit and the equation of state are asked, for vehicles with heavy faults.
+//! The cost of a simulation is bounded: evaluations of circuit and equation of state, for vehicles with severe faults.
 
 #![cfg(test)]
 
