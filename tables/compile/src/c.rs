@@ -181,7 +181,7 @@ fn snake(name: &str) -> String {
     snake
 }
 
-/// The header of the chapters; those that were just generated are not on disk yet.
+/// The header from its chapters; those just generated are given as text, because they are not on disk yet.
 fn header(root: &Path, exported: &[&Vocabulary], generated: &[(&str, String)]) -> Result<String, String> {
     let folder = root.join("bindings/c");
     let scratch = root.join("target/tables-compile");

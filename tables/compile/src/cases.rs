@@ -169,7 +169,7 @@ const PAIRS: [(&str, Pair); 7] = [
     ("hs", Line::state_hs),
 ];
 
-/// States of a temperature and pressure that are had by name only.
+/// Metastable states of a temperature and pressure.
 const METASTABLE: [(&str, Pair); 2] = [
     ("superheated_liquid", Line::superheated_liquid),
     ("subcooled_vapour", Line::subcooled_vapour),
@@ -312,7 +312,7 @@ fn air_figures(air: MoistAir) -> Result<[f64; 8], Error> {
     ])
 }
 
-/// Each figure after a comma; a NaN has many patterns and stands as `nan`.
+/// Each figure after a comma; any NaN is written as `nan`.
 pub(crate) fn bits(figures: &[f64]) -> String {
     let figure = |x: &f64| match x.is_nan() {
         true => ",nan".to_string(),
@@ -328,7 +328,7 @@ const fn exact<Q>(value: Q) -> Reading<Q> {
     }
 }
 
-/// `count` numbers from `low` to `high` with odd digits, and the absurd ones.
+/// `count` numbers from `low` to `high` with many digits, and numbers that no function accepts.
 fn steps(low: f64, high: f64, count: u32) -> Vec<String> {
     let step = |i| low + (high - low) * f64::from(i) / f64::from(count - 1);
     let even = (0..count).map(|i| format!("{:?}", step(i)));
