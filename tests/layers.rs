@@ -122,7 +122,7 @@ fn rooms_of_the_vehicle_name_only_rooms_below_them() {
         let (Some(own), Some(named)) = (room(&from), room(&to)) else {
             continue;
         };
-        if own != named && !(floor(&named) < floor(&own)) {
+        if own != named && floor(&named) >= floor(&own) {
             wrong.push(format!("{from} names {to}"));
         }
     }

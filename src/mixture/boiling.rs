@@ -111,8 +111,9 @@ impl Mixture<f64> {
         let mut right = [0.0; MOST];
         let (first, second, last) = (2 * n, 2 * n + 1, 2 * n + 2);
         two_phase_rows(z, two, (&liquid, &vapour), &mut matrix, &mut right);
-        for i in 0..n {
-            matrix[i][last] = liquid.mu_by_ln_t[i] - vapour.mu_by_ln_t[i];
+        let by_ln_t = liquid.mu_by_ln_t.iter().zip(&vapour.mu_by_ln_t);
+        for (row, (of_liquid, of_vapour)) in matrix.iter_mut().zip(by_ln_t).take(n) {
+            row[last] = of_liquid - of_vapour;
         }
         let by_liquid = pi_by_ln_rho(n, &two.liquid, &liquid);
         let by_vapour = pi_by_ln_rho(n, &two.vapour, &vapour);

@@ -5,14 +5,14 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// A Rust file: its path below the root, and its code with comments and string contents blanked.
-pub struct Source {
-    pub path: String,
-    pub generated: bool,
-    pub without_tests: String,
+pub(crate) struct Source {
+    pub(crate) path: String,
+    pub(crate) generated: bool,
+    pub(crate) without_tests: String,
 }
 
 impl Source {
-    pub fn of(path: &str, text: &str) -> Self {
+    pub(crate) fn of(path: &str, text: &str) -> Self {
         let generated = text.lines().take(6).any(|line| line.contains("Generated from"));
         Self {
             path: path.to_string(),
@@ -22,7 +22,7 @@ impl Source {
     }
 
     /// The first part of the path below `src`, without `.rs`.
-    pub fn room(&self) -> String {
+    pub(crate) fn room(&self) -> String {
         let below = self.path.trim_start_matches("src/");
         let first = below.split('/').next().unwrap_or(below);
         first.trim_end_matches(".rs").to_string()
@@ -30,7 +30,7 @@ impl Source {
 
     /// Each room named by a path that starts with `crate::`, with its line; a name of the crate's root counts as
     /// itself, and so is refused: inside the house a thing is named by its room.
-    pub fn rooms_named(&self) -> Vec<(usize, String)> {
+    pub(crate) fn rooms_named(&self) -> Vec<(usize, String)> {
         let code = &self.without_tests;
         let mut found = Vec::new();
         for (at, _) in code.match_indices("crate::") {
@@ -151,7 +151,7 @@ fn module_end(module: &str) -> usize {
 }
 
 /// Every Rust file below a folder of the project; none where the folder is missing.
-pub fn sources(folder: &str) -> Vec<Source> {
+pub(crate) fn sources(folder: &str) -> Vec<Source> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let mut paths = Vec::new();
     walk(&root.join(folder), &mut paths);
@@ -179,7 +179,7 @@ type Names = Vec<String>;
 
 /// Each file that names another, and that other one: by a path that starts with `crate::` or `super::`, re-exports followed to
 /// the file that has the name. What a file re-exports, it does not use.
-pub fn names_between_files(sources: &[Source]) -> Vec<(String, String)> {
+pub(crate) fn names_between_files(sources: &[Source]) -> Vec<(String, String)> {
     let modules: BTreeMap<Names, &Source> = sources.iter().map(|source| (source.module(), source)).collect();
     let reexports: BTreeMap<(Names, String), Names> = sources.iter().flat_map(Source::reexports).collect();
     let mut found = BTreeSet::new();
