@@ -5,7 +5,7 @@
 use super::chart::Chart;
 
 /// Above the critical pressure, over the logarithm of the ratio of pressures and enthalpy.
-pub(in crate::vehicle) static ABOVE: Chart = Chart {
+pub(super) static ABOVE: Chart = Chart {
     first: 0.0,
     first_step: 0.03,
     second: -369533.745803932,
@@ -2008,7 +2008,7 @@ pub(in crate::vehicle) static ABOVE: Chart = Chart {
 };
 
 /// Liquid below it, over sqrt(1 - p / pc) and enthalpy from the saturated liquid's.
-pub(in crate::vehicle) static LIQUID: Chart = Chart {
+pub(super) static LIQUID: Chart = Chart {
     first: 0.0,
     first_step: 0.05,
     second: -78000.0,
@@ -2240,7 +2240,7 @@ pub(in crate::vehicle) static LIQUID: Chart = Chart {
 };
 
 /// Vapour below it, over sqrt(1 - p / pc) and enthalpy from the saturated vapour's.
-pub(in crate::vehicle) static VAPOUR: Chart = Chart {
+pub(super) static VAPOUR: Chart = Chart {
     first: 0.0,
     first_step: 0.05,
     second: 0.0,

@@ -1200,7 +1200,7 @@ static R513A: Mixed = Mixed {
 };
 
 /// The blend of this name, where it stands ready.
-pub(in crate::vehicle) const fn of(refrigerant: Refrigerant) -> Option<&'static Mixed> {
+pub(super) const fn of(refrigerant: Refrigerant) -> Option<&'static Mixed> {
     #[allow(clippy::wildcard_enum_match_arm)] // all others are made when they are wanted
     match refrigerant {
         Refrigerant::R407C => Some(&R407C),
