@@ -2,7 +2,8 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::{self, Component, Fixed, GAS_CONSTANT, MOST_COMPONENTS, Mixture, Side, Split};
+use coldloop::mixture::{self, Component, Fixed, MOST_COMPONENTS, Mixture, Side, Split};
+use coldloop::numerics::GAS_J_MOL_K;
 use coldloop::{ErrorKind, Refrigerant};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -241,7 +242,7 @@ fn check_split(mixture: &Mixture<f64>, z: &[f64], t_k: f64, p_pa: f64) -> bool {
             for (rho, z) in rho.iter_mut().zip(z) {
                 *rho = z * rho_mol_m3;
             }
-            let back = mixture.phase(t_k, &rho).pi * GAS_CONSTANT * t_k;
+            let back = mixture.phase(t_k, &rho).pi * GAS_J_MOL_K * t_k;
             assert!((back / p_pa - 1.0).abs() < 1e-6, "{back} Pa, not {p_pa}");
             true
         }

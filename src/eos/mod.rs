@@ -1,8 +1,9 @@
 //! The equations of state at work: the reduced Helmholtz energy with all its first and second derivatives, the
 //! properties that follow, and the density that gives a pressure.
 //!
-//! What phase a state is in is not asked here; that is the business of the room above, `saturation`.
+//! Phases are not determined here; that is the task of `saturation`, the room above.
 
+mod alpha;
 mod density;
 mod helmholtz;
 mod ideal;
@@ -12,8 +13,9 @@ mod room;
 pub(crate) mod tally;
 mod virial;
 
+pub use alpha::Alpha;
 pub use density::density_mol_m3;
-pub use helmholtz::{Alpha, Isotherm};
+pub use helmholtz::Isotherm;
 pub use ideal::Alpha0;
 pub use properties::{Properties, pressure_enthalpy_entropy};
 pub use room::fits;

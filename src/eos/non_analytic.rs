@@ -2,7 +2,7 @@
 //!
 //! Source: J. Phys. Chem. Ref. Data 25 (1996) 1509-1596, doi 10.1063/1.555991, equation 6.1 and table 32.
 
-use super::helmholtz::Alpha;
+use super::alpha::Alpha;
 use crate::fluid::NonAnalytic;
 use crate::numerics::Real;
 

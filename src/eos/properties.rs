@@ -1,6 +1,7 @@
 //! The properties of one homogeneous phase.
 
-use super::helmholtz::{Alpha, Isotherm};
+use super::alpha::Alpha;
+use super::helmholtz::Isotherm;
 use super::ideal::Alpha0;
 use crate::numerics::Real;
 

@@ -1,4 +1,4 @@
-//! How large an equation of state may be, so that none loses a term without a word.
+//! The largest equation of state that the sums have room for.
 //!
 //! The sums run over arrays of fixed size; what would not fit is refused where the tables are compiled, and where the
 //! library itself is.

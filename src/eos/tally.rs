@@ -1,4 +1,4 @@
-//! How often an equation was asked for its value: the cost of a search, counted by tests.
+//! Counts evaluations of an equation, with which tests bound the cost of a search.
 
 #![cfg(test)]
 

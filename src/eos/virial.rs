@@ -1,4 +1,4 @@
-//! What is left of the equation in a thin gas: p = rho R T (1 + B rho + C rho^2 + ...).
+//! The equation in a thin gas: p = rho R T (1 + B rho + C rho^2 + ...).
 
 use super::helmholtz::Isotherm;
 

@@ -4,12 +4,12 @@
 //! start lies between bubble and dew point. Newton's method; with the share of vapour given the equations stay sound for
 //! blends that boil at one temperature, where temperature and pressure say nothing of the share.
 
+use super::MOST_COMPONENTS;
 use super::incipient::{Fixed, Incipient, filled, pi_by_ln_rho};
-use super::linear::solve;
 use super::phase::{Mixture, Vector};
-use super::split::Two;
-use super::{GAS_CONSTANT, MOST_COMPONENTS};
+use super::split::{Two, two_phase_rows};
 use crate::error::Error;
+use crate::numerics::{GAS_J_MOL_K, solve};
 
 /// Unknowns at most: both phases' amounts per volume, both volumes, the temperature.
 const MOST: usize = 2 * MOST_COMPONENTS + 3;
@@ -94,7 +94,7 @@ impl Mixture<f64> {
                 }
                 at.two.p_pa = match fixed {
                     Fixed::Pressure(p_pa) => p_pa,
-                    Fixed::Temperature(t_k) => self.phase(t_k, &at.two.vapour).pi * GAS_CONSTANT * t_k,
+                    Fixed::Temperature(t_k) => self.phase(t_k, &at.two.vapour).pi * GAS_J_MOL_K * t_k,
                 };
                 return Ok(at);
             }
@@ -110,22 +110,10 @@ impl Mixture<f64> {
         let mut matrix = [[0.0; MOST]; MOST];
         let mut right = [0.0; MOST];
         let (first, second, last) = (2 * n, 2 * n + 1, 2 * n + 2);
-        for i in 0..n {
-            let row = &mut matrix[i];
-            for j in 0..n {
-                row[j] = two.liquid[j] * liquid.mu_by_rho[i][j];
-                row[n + j] = -two.vapour[j] * vapour.mu_by_rho[i][j];
-            }
-            row[i] += 1.0;
-            row[n + i] -= 1.0;
-            row[last] = liquid.mu_by_ln_t[i] - vapour.mu_by_ln_t[i];
-            right[i] = libm::log(two.vapour[i] / two.liquid[i]) + vapour.mu[i] - liquid.mu[i];
-            let row = &mut matrix[n + i];
-            row[i] = two.liquid_m3_mol * two.liquid[i] / z[i];
-            row[n + i] = two.vapour_m3_mol * two.vapour[i] / z[i];
-            row[first] = two.liquid[i] / z[i];
-            row[second] = two.vapour[i] / z[i];
-            right[n + i] = 1.0 - row[i] - row[n + i];
+        two_phase_rows(z, two, (&liquid, &vapour), &mut matrix, &mut right);
+        let by_ln_t = liquid.mu_by_ln_t.iter().zip(&vapour.mu_by_ln_t);
+        for (row, (of_liquid, of_vapour)) in matrix.iter_mut().zip(by_ln_t).take(n) {
+            row[last] = of_liquid - of_vapour;
         }
         let by_liquid = pi_by_ln_rho(n, &two.liquid, &liquid);
         let by_vapour = pi_by_ln_rho(n, &two.vapour, &vapour);
@@ -149,7 +137,7 @@ impl Mixture<f64> {
                     matrix[second][n + j] = by_vapour[j] / vapour.pi;
                 }
                 matrix[second][last] = vapour.pi_by_ln_t / vapour.pi + 1.0;
-                right[second] = libm::log(p_pa / (vapour.pi * GAS_CONSTANT * at.t_k));
+                right[second] = libm::log(p_pa / (vapour.pi * GAS_J_MOL_K * at.t_k));
             }
         }
         // The mass of the vapour over that of the charge.
@@ -165,6 +153,6 @@ impl Mixture<f64> {
         }
         matrix[last][second] = mass / charge;
         right[last] = quality - two.vapour_m3_mol * mass / charge;
-        solve(&mut matrix, &mut right, 2 * n + 3).then_some(right)
+        solve(&mut matrix, &mut right, 2 * n + 3, 0.0).then_some(right)
     }
 }

@@ -1,6 +1,5 @@
-//! What a mixture is made of, and how two of its parts meet.
+//! The components of mixtures, and the parameters of a pair of them.
 
-use super::tables::{COMPONENTS, PAIRS, PLACES};
 use crate::fluid::{Fluid, Power};
 
 /// A fluid that mixtures may hold.
@@ -49,17 +48,4 @@ pub struct Pair {
     pub is_estimated: bool,
     /// The publication, or how the estimate was made.
     pub source: &'static str,
-}
-
-impl Pair {
-    /// The parameters of two different components, and whether they are seen from the second one.
-    pub(super) fn of(one: &Component, other: &Component) -> (&'static Self, bool) {
-        let low = usize::from(one.number.min(other.number));
-        let high = usize::from(one.number.max(other.number));
-        let before = low * (2 * COMPONENTS.len() - low - 1) / 2;
-        (
-            &PAIRS[usize::from(PLACES[before + high - low - 1])],
-            one.number > other.number,
-        )
-    }
 }

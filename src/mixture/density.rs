@@ -1,11 +1,12 @@
 //! The densities at which one composition has a given pressure.
 
+use super::MOST_COMPONENTS;
 use super::component::Pair;
 use super::departure::departure;
 use super::incipient::filled;
 use super::phase::{Mixture, Phase};
-use super::{GAS_CONSTANT, MOST_COMPONENTS};
 use crate::eos::Isotherm;
+use crate::numerics::GAS_J_MOL_K;
 
 const MOST_STEPS: usize = 60;
 /// The relative step after which the next would be below rounding.
@@ -42,7 +43,7 @@ impl Mixture<f64> {
     /// Newton's method from outside, which is monotone on the stable part of an isotherm; it ends without answer where
     /// the isotherm turns.
     pub(super) fn homogeneous(&self, x: &[f64], t_k: f64, p_pa: f64, root: Root) -> Option<Homogeneous> {
-        let aim = p_pa / (GAS_CONSTANT * t_k);
+        let aim = p_pa / (GAS_J_MOL_K * t_k);
         let reducing_rho = self.reducing_rho_mol_m3(x);
         let isotherms = self.isotherms(x, t_k);
         let pressure = |rho: f64| self.pressure(&isotherms, x, rho / reducing_rho, rho);

@@ -9,14 +9,7 @@ pub(super) fn departure<R: Real>(terms: &[Power], factor: f64, tau: R, delta: R)
     let number = R::from_f64;
     let zero = number(0.0);
     let (ln_tau, ln_delta) = (tau.logarithm(), delta.logarithm());
-    let mut sum = Alpha {
-        a: zero,
-        d: zero,
-        dd: zero,
-        t: zero,
-        tt: zero,
-        dt: zero,
-    };
+    let mut sum = Alpha::nothing();
     for term in terms {
         let (d, l) = (f64::from(term.d), f64::from(term.l));
         let damping = if term.l == 0 {

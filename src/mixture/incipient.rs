@@ -7,11 +7,10 @@
 //!
 //! Source of the formulation: Bell and Deiters, AIChE J. 64 (2018) 2745, doi 10.1002/aic.16074.
 
-use super::linear::solve;
+use super::MOST_COMPONENTS;
 use super::phase::{Mixture, Phase, Vector};
-use super::{GAS_CONSTANT, MOST_COMPONENTS};
 use crate::error::Error;
-use crate::numerics::Real;
+use crate::numerics::{GAS_J_MOL_K, Real, solve};
 
 /// Unknowns at most.
 const MOST: usize = MOST_COMPONENTS + 2;
@@ -92,7 +91,7 @@ impl<R: Real> Mixture<R> {
                 } else {
                     self.phase(point.t_k, &point.new)
                 };
-                point.p_pa = vapour.pi * R::from_f64(GAS_CONSTANT) * point.t_k;
+                point.p_pa = vapour.pi * R::from_f64(GAS_J_MOL_K) * point.t_k;
                 // Two equal phases are no answer.
                 if contrast < 1e-3 && same(z, &point) {
                     break;
@@ -200,11 +199,11 @@ fn step<R: Real>(
                 }
             }
             last[n + 1] = vapour.pi_by_ln_t / vapour.pi + unit;
-            let p = vapour.pi * R::from_f64(GAS_CONSTANT) * point.t_k;
+            let p = vapour.pi * R::from_f64(GAS_J_MOL_K) * point.t_k;
             right[n + 1] = (p_pa / p).logarithm();
         }
     }
-    solve(&mut matrix, &mut right, n + 2).then_some(right)
+    solve(&mut matrix, &mut right, n + 2, 0.0).then_some(right)
 }
 
 /// The share of a step that is taken: no amount changes more than by a factor of e, no dense phase by more than a

@@ -1,18 +1,19 @@
-//! What a charge becomes that leaks: the vapour or the liquid goes, and takes more of one component than of another.
+//! The composition of a charge after a leak of vapour or of liquid.
 //!
 //! The circuit is at rest at one temperature and its volume stays; what escapes has the composition of the phase that
 //! stands at the hole, in equilibrium with the rest at every moment (Rayleigh's distillation, Phil. Mag. 4 (1902) 521, doi
 //! 10.1080/14786440209462876). Steps of equal mass by the midpoint rule. Once no liquid is left, all that escapes is as
 //! the rest is.
 
+use super::MOST_COMPONENTS;
 use super::boiling::Boiling;
 use super::incipient::Fixed;
 use super::phase::{Mixture, Vector};
 use super::search::Side;
 use super::split::{Closing, Two};
-use super::{GAS_CONSTANT, MOST_COMPONENTS};
 use crate::error::Error;
 use crate::names::{Hole, Quantity};
+use crate::numerics::GAS_J_MOL_K;
 use crate::range::Range;
 
 const STEPS: i32 = 64;
@@ -134,7 +135,7 @@ impl Mixture<f64> {
         }
         let p_pa = match &rest.two {
             Some(two) => two.p_pa,
-            None => self.phase(t_k, &rest.amounts).pi * GAS_CONSTANT * t_k,
+            None => self.phase(t_k, &rest.amounts).pi * GAS_J_MOL_K * t_k,
         };
         Leaked {
             z: rest.amounts.map(|amount| amount / total),

@@ -1,8 +1,7 @@
 //! Mixtures: the multi-fluid model of published equations and pairs, and equilibria of any composition of the known
 //! fluids, air among them.
 //!
-//! A blend on the list has its lines made beforehand, see `saturation`; here is what a leaked, mixed or contaminated
-//! charge needs.
+//! The lines of listed blends are made beforehand, see `saturation`; this room is for leaked, mixed and contaminated charges.
 
 mod boiling;
 mod component;
@@ -10,7 +9,7 @@ mod density;
 mod departure;
 mod incipient;
 mod leak;
-mod linear;
+mod pairs;
 mod phase;
 mod properties;
 mod reducing;
@@ -31,11 +30,6 @@ pub use tables::of;
 
 /// The most components of a mixture: the five of the largest blend and the three gases of the air.
 pub const MOST_COMPONENTS: usize = 8;
-
-/// The molar gas constant of mixtures, J/(mol K): CODATA 2018, doi 10.1103/RevModPhys.93.025010.
-///
-/// The equations of the pure fluids were made with values up to 3e-6 apart, and a mixture can have but one.
-pub const GAS_CONSTANT: f64 = 8.314_462_618_153_24;
 
 /// Dry air as a mixture holds it: nitrogen, oxygen and argon with their mole fractions.
 ///

@@ -11,11 +11,11 @@
 use super::component::{Component, Pair};
 use super::departure::departure;
 use super::reducing::Reducing;
-use super::{GAS_CONSTANT, MOST_COMPONENTS, tables};
+use super::{MOST_COMPONENTS, tables};
 use crate::eos::{Alpha, Alpha0, Isotherm};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
-use crate::numerics::Real;
+use crate::numerics::{GAS_J_MOL_K, Real};
 use crate::range::Range;
 
 /// A list with a place for every component; those beyond the number of components are not used.
@@ -242,10 +242,10 @@ impl<R: Real> Mixture<R> {
 
     /// Molar enthalpy (J/mol) and entropy (J/(mol K)) of a phase, with the constants of the components' papers.
     ///
-    /// The caloric part of each ideal gas keeps the gas constant of its paper; all else has [`GAS_CONSTANT`].
+    /// The caloric part of each ideal gas keeps the gas constant of its paper (values up to 3e-6 apart); all else has the one of [`GAS_J_MOL_K`].
     pub fn enthalpy_entropy(&self, t_k: R, rho: &Vector<R>, phase: &Phase<R>) -> (R, R) {
         let number = R::from_f64;
-        let gas = number(GAS_CONSTANT);
+        let gas = number(GAS_J_MOL_K);
         let total = phase.rho_mol_m3;
         let mut h = gas * t_k * (phase.pi / total + phase.warmth);
         let mut s = gas * (phase.warmth - phase.alpha);

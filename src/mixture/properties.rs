@@ -1,12 +1,12 @@
 //! The properties of one homogeneous phase of a mixture.
 
-use super::GAS_CONSTANT;
 use super::density::Root;
 use super::incipient::{filled, pi_by_ln_rho};
 use super::phase::{Mixture, Phase, Vector};
 use super::search::Side;
 use crate::eos::{Alpha0, Properties};
 use crate::error::Error;
+use crate::numerics::GAS_J_MOL_K;
 
 impl Mixture<f64> {
     /// Molar mass (kg/mol) of amounts per volume or of mole fractions.
@@ -33,7 +33,7 @@ impl Mixture<f64> {
         let total = phase.rho_mol_m3;
         let molar_mass = self.molar_mass(rho);
         let (h, s) = self.enthalpy_entropy(t_k, rho, phase);
-        let mut cv = -GAS_CONSTANT * phase.warmth_slope;
+        let mut cv = -GAS_J_MOL_K * phase.warmth_slope;
         for (component, rho) in self.components().iter().zip(rho) {
             let equation = &component.fluid.equation;
             let tau = equation.reducing_t_k / t_k;
@@ -41,12 +41,12 @@ impl Mixture<f64> {
             cv -= rho / total * equation.gas_constant * ideal.tt;
         }
         let stiffness = pi_by_ln_rho(n, rho, phase)[..n].iter().sum::<f64>() / total;
-        let dp_drho = GAS_CONSTANT * t_k * stiffness;
-        let dp_dt = GAS_CONSTANT * (phase.pi + phase.pi_by_ln_t);
+        let dp_drho = GAS_J_MOL_K * t_k * stiffness;
+        let dp_dt = GAS_J_MOL_K * (phase.pi + phase.pi_by_ln_t);
         let warming = t_k * (dp_dt / total) * (dp_dt / total);
         Properties {
             t_k,
-            p_pa: phase.pi * GAS_CONSTANT * t_k,
+            p_pa: phase.pi * GAS_J_MOL_K * t_k,
             rho_mol_m3: total,
             h_j_kg: h / molar_mass,
             s_j_kg_k: s / molar_mass,

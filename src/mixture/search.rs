@@ -1,16 +1,17 @@
-//! Bubble and dew points of any composition, from nothing but the composition and what is fixed.
+//! Bubble and dew points of any composition at a temperature or a pressure, without a guess from the caller.
 //!
 //! First a start at a temperature at which the vapour is thin: there the chemical potentials in the liquid give the vapour
 //! outright, without Raoult's law. Then Newton's method; where that fails or the answer lies near the critical point, the
 //! line is followed from a colder start, and what is fixed moves in steps that halve where they are too long. A line
 //! that ends before it gets there ends in a critical point.
 
+use super::MOST_COMPONENTS;
 use super::density::Root;
 use super::incipient::{Fixed, Incipient, filled};
 use super::phase::{Mixture, Vector};
-use super::{GAS_CONSTANT, MOST_COMPONENTS};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
+use crate::numerics::GAS_J_MOL_K;
 use crate::range::Range;
 
 /// The temperatures at which mixtures are asked for: those of lines. Below, the equations of some components leave the
@@ -180,7 +181,7 @@ impl Mixture<f64> {
     /// Liquid and vapour at a temperature low enough for the vapour to be nearly an ideal gas.
     fn start(&self, z: &[f64], side: Side, t_k: f64) -> Result<Incipient<f64>, Error> {
         let n = z.len();
-        let rt = GAS_CONSTANT * t_k;
+        let rt = GAS_J_MOL_K * t_k;
         let mut about = [0.0; MOST_COMPONENTS];
         for (about, component) in about.iter_mut().zip(self.components()) {
             *about = component.about_saturation_pa(t_k);
@@ -240,7 +241,7 @@ impl Mixture<f64> {
     fn thickened(&self, z: &[f64], start: Incipient<f64>) -> Option<Incipient<f64>> {
         let n = z.len();
         let mut at = start;
-        at.p_pa = GAS_CONSTANT * at.t_k * at.new[..n].iter().sum::<f64>();
+        at.p_pa = GAS_J_MOL_K * at.t_k * at.new[..n].iter().sum::<f64>();
         for _ in 0..THICKENINGS {
             let total = at.new[..n].iter().sum::<f64>();
             let y = at.new.map(|amount| amount / total);
@@ -260,7 +261,7 @@ impl Mixture<f64> {
     /// Density (mol/m3) and residual chemical potentials of a liquid at a temperature (K) and low pressure (Pa).
     fn liquid(&self, x: &[f64], t_k: f64, p_pa: f64) -> Result<(f64, Vector<f64>), Error> {
         let n = x.len();
-        let aim = p_pa / (GAS_CONSTANT * t_k);
+        let aim = p_pa / (GAS_J_MOL_K * t_k);
         let off = f64::max(1.0 - t_k / self.reducing_t_k(x), 0.05);
         // Corresponding states, after Guggenheim, J. Chem. Phys. 13 (1945) 253, doi 10.1063/1.1724033
         let mut rho = self.reducing_rho_mol_m3(x) * (1.0 + 0.75 * off + 1.75 * libm::cbrt(off));

@@ -3,12 +3,12 @@
 //! The tangent plane test decides whether there are two, and gives the first guess of them; successive substitution
 //! brings that near, Newton's method in the logarithms of all amounts finishes it.
 
+use super::MOST_COMPONENTS;
 use super::density::{Homogeneous, Root};
 use super::incipient::pi_by_ln_rho;
-use super::linear::solve;
-use super::phase::{Mixture, Vector};
-use super::{GAS_CONSTANT, MOST_COMPONENTS};
+use super::phase::{Mixture, Phase, Vector};
 use crate::error::Error;
+use crate::numerics::{GAS_J_MOL_K, solve};
 
 /// Unknowns at most: both phases' amounts per volume and both volumes.
 const MOST: usize = 2 * MOST_COMPONENTS + 2;
@@ -187,7 +187,7 @@ impl Mixture<f64> {
         }
         at.p_pa = match closing {
             Closing::Pressure(p_pa) => p_pa,
-            Closing::Volume(_) => self.phase(t_k, &at.vapour).pi * GAS_CONSTANT * t_k,
+            Closing::Volume(_) => self.phase(t_k, &at.vapour).pi * GAS_J_MOL_K * t_k,
         };
         Ok(at)
     }
@@ -200,22 +200,7 @@ impl Mixture<f64> {
         let mut matrix = [[0.0; MOST]; MOST];
         let mut right = [0.0; MOST];
         let (first, second) = (2 * n, 2 * n + 1);
-        for i in 0..n {
-            let row = &mut matrix[i];
-            for j in 0..n {
-                row[j] = at.liquid[j] * liquid.mu_by_rho[i][j];
-                row[n + j] = -at.vapour[j] * vapour.mu_by_rho[i][j];
-            }
-            row[i] += 1.0;
-            row[n + i] -= 1.0;
-            right[i] = libm::log(at.vapour[i] / at.liquid[i]) + vapour.mu[i] - liquid.mu[i];
-            let row = &mut matrix[n + i];
-            row[i] = at.liquid_m3_mol * at.liquid[i] / z[i];
-            row[n + i] = at.vapour_m3_mol * at.vapour[i] / z[i];
-            row[first] = at.liquid[i] / z[i];
-            row[second] = at.vapour[i] / z[i];
-            right[n + i] = 1.0 - row[i] - row[n + i];
-        }
+        two_phase_rows(z, at, (&liquid, &vapour), &mut matrix, &mut right);
         let (pi_liquid, pi_vapour) = (
             pi_by_ln_rho(n, &at.liquid, &liquid),
             pi_by_ln_rho(n, &at.vapour, &vapour),
@@ -225,7 +210,7 @@ impl Mixture<f64> {
         let (scale_liquid, scale_vapour) = (scale(&pi_liquid), scale(&pi_vapour));
         match closing {
             Closing::Pressure(p_pa) => {
-                let aim = p_pa / (GAS_CONSTANT * t_k);
+                let aim = p_pa / (GAS_J_MOL_K * t_k);
                 for j in 0..n {
                     matrix[first][j] = pi_liquid[j] / scale_liquid;
                     matrix[second][n + j] = pi_vapour[j] / scale_vapour;
@@ -244,7 +229,39 @@ impl Mixture<f64> {
                 right[second] = 1.0 - (at.liquid_m3_mol + at.vapour_m3_mol) / m3_mol;
             }
         }
-        solve(&mut matrix, &mut right, 2 * n + 2).then_some(right)
+        solve(&mut matrix, &mut right, 2 * n + 2, 0.0).then_some(right)
+    }
+}
+
+/// The first 2 n rows of Newton's system for two phases of n components: equal chemical potentials, then the balance of each
+/// amount.
+///
+/// The unknowns, in the order of the columns: ln of the liquid's amounts per volume (n), ln of the vapour's (n), the liquid's
+/// volume, the vapour's volume; columns beyond these are the caller's.
+pub(super) fn two_phase_rows<const N: usize>(
+    z: &[f64],
+    at: &Two,
+    (liquid, vapour): (&Phase<f64>, &Phase<f64>),
+    matrix: &mut [[f64; N]; N],
+    right: &mut [f64; N],
+) {
+    let n = z.len();
+    let (liquid_volume, vapour_volume) = (2 * n, 2 * n + 1);
+    for i in 0..n {
+        let row = &mut matrix[i];
+        for j in 0..n {
+            row[j] = at.liquid[j] * liquid.mu_by_rho[i][j];
+            row[n + j] = -at.vapour[j] * vapour.mu_by_rho[i][j];
+        }
+        row[i] += 1.0;
+        row[n + i] -= 1.0;
+        right[i] = libm::log(at.vapour[i] / at.liquid[i]) + vapour.mu[i] - liquid.mu[i];
+        let row = &mut matrix[n + i];
+        row[i] = at.liquid_m3_mol * at.liquid[i] / z[i];
+        row[n + i] = at.vapour_m3_mol * at.vapour[i] / z[i];
+        row[liquid_volume] = at.liquid[i] / z[i];
+        row[vapour_volume] = at.vapour[i] / z[i];
+        right[n + i] = 1.0 - row[i] - row[n + i];
     }
 }
 

@@ -1,4 +1,4 @@
-//! Curves for the many blends: even cells, and pieces that keep only the digits that count.
+//! Curves of blends: cells of equal width, polynomials with the high coefficients in single precision.
 
 const CELLS: usize = 64;
 const HEAD: usize = 7;

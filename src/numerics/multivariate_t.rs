@@ -1,4 +1,4 @@
-//! The multivariate t distribution: density, what part of a reading tells of the rest, and the distribution of one number.
+//! The multivariate t distribution: density, conditional distributions, and the distribution of one number.
 //!
 //! Source: Kotz & Nadarajah, Multivariate t Distributions and Their Applications, Cambridge 2004, chapter 1: density (1.1),
 //! marginals (1.9), conditionals (1.11).

@@ -1,4 +1,4 @@
-//! Curves as polynomials by pieces, looked up without a branch but the one next to the start.
+//! Curves as piecewise polynomials; the look-up has one branch.
 
 /// Coefficients of one piece.
 pub const PIECE: usize = 16;

@@ -1,6 +1,6 @@
-//! The saturation line over arrays: the bits of one value alone, at the price of the polynomial.
+//! The saturation line over arrays: the same bits as for one value, in vector code.
 //!
-//! States have no such form: one costs some hundred times the loop around it.
+//! States have no such form: one state costs a hundred times as much as the loop around it.
 
 use super::line::Line;
 use super::pure::Pure;

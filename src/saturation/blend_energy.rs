@@ -1,50 +1,18 @@
 //! States of a blend from pressure and an energy.
 //!
 //! Enthalpy and entropy rise with temperature in one phase and with the share of vapour in two. In one phase Newton's method
-//! finds temperature and density at once; what that does not find, and two phases, are searched within ends that enclose them.
+//! finds temperature and density at once; where that fails, and in two phases, the state is searched in a bracket.
 
-use super::blend::Blend;
+use super::blend_given::Given;
 use super::blend_model::{EDGE, Found, Model, enclosed};
 use super::blend_newton::Aim;
 use super::state::State;
 use crate::error::Error;
-use crate::mixture::{Boiling, Fixed, GAS_CONSTANT, Side};
-use crate::names::Quantity;
+use crate::mixture::{Boiling, Fixed, Side};
 use crate::range::Range;
 
 /// A search above the end of the lines begins at this multiple of the critical temperature.
 const WARMER: f64 = 1.05;
-
-/// What is given beside the pressure.
-#[derive(Clone, Copy, Debug)]
-pub(super) enum Given {
-    Enthalpy,
-    Entropy,
-}
-
-impl Given {
-    pub(super) const fn of(self, state: &State) -> f64 {
-        match self {
-            Given::Enthalpy => state.h_j_kg,
-            Given::Entropy => state.s_j_kg_k,
-        }
-    }
-
-    /// The size of such an energy: R T / M, R / M.
-    fn size(self, blend: &Blend) -> f64 {
-        match self {
-            Given::Enthalpy => GAS_CONSTANT * blend.critical_t_k / blend.molar_mass,
-            Given::Entropy => GAS_CONSTANT / blend.molar_mass,
-        }
-    }
-
-    const fn quantity(self) -> Quantity {
-        match self {
-            Given::Enthalpy => Quantity::Enthalpy,
-            Given::Entropy => Quantity::Entropy,
-        }
-    }
-}
 
 impl Model {
     /// The state at a pressure at which an energy has a value.

@@ -1,17 +1,18 @@
 //! The state of a blend from enthalpy and entropy.
 //!
-//! One phase is searched in temperature and density at once, as a gas and as a liquid. What is neither has two phases or lies
-//! near the critical point: at one enthalpy the entropy falls as the pressure rises, ds/dp = -v/T, so that there is one
+//! One phase is searched in temperature and density at once, as a gas and as a liquid. Every other state has two phases or
+//! lies near the critical point: at one enthalpy the entropy falls as the pressure rises, ds/dp = -v/T, so that there is one
 //! pressure. It is searched in its logarithm, each trial a state from pressure and enthalpy, from which Newton's method in
 //! pressure and share of vapour, or in temperature and density, goes on.
 
 use super::blend::Blend;
-use super::blend_energy::Given;
+use super::blend_given::Given;
 use super::blend_model::Model;
 use super::state::State;
 use crate::error::Error;
-use crate::mixture::{Fixed, GAS_CONSTANT, Side};
+use crate::mixture::{Fixed, Side};
 use crate::names::{ErrorKind, Quantity, Reference};
+use crate::numerics::GAS_J_MOL_K;
 
 /// Trials at most: one or two are usual, before the other searches find the state from there.
 const MOST_STEPS: usize = 30;
@@ -141,7 +142,7 @@ impl Model {
             }
             let here = libm::log(state.p_pa);
             // In units of R/M, the size of an entropy.
-            miss = (state.s_j_kg_k - s_j_kg_k) * self.blend.molar_mass / GAS_CONSTANT;
+            miss = (state.s_j_kg_k - s_j_kg_k) * self.blend.molar_mass / GAS_J_MOL_K;
             if libm::fabs(miss) <= ENOUGH || (high - low <= NARROW * libm::fabs(here) && libm::fabs(miss) <= CLOSE) {
                 return Ok(state);
             }
@@ -153,7 +154,7 @@ impl Model {
             } else {
                 high = here
             }
-            let steepness = state.p_pa * self.blend.molar_mass / (state.rho_kg_m3 * state.t_k * GAS_CONSTANT);
+            let steepness = state.p_pa * self.blend.molar_mass / (state.rho_kg_m3 * state.t_k * GAS_J_MOL_K);
             let newton = here + (miss / steepness).clamp(-LONGEST, LONGEST);
             let mut next = if newton > low && newton < high {
                 newton

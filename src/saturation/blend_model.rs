@@ -4,8 +4,9 @@ use super::blend::Blend;
 use super::state::{ON_THE_LINE, State};
 use crate::eos::Properties;
 use crate::error::Error;
-use crate::mixture::{Boiling, Fixed, GAS_CONSTANT, Incipient, MOST_COMPONENTS, Mixture, Side, Split, Two, Vector};
+use crate::mixture::{Boiling, Fixed, Incipient, MOST_COMPONENTS, Mixture, Side, Split, Two, Vector};
 use crate::names::{ErrorKind, Phase, Quantity, Reference};
+use crate::numerics::GAS_J_MOL_K;
 use core::cell::Cell;
 
 /// Steps of a search within a bracket; five are usual, and as many halvings leave nothing.
@@ -168,7 +169,7 @@ impl Model {
                 blend.pressure_pa(Side::Dew, t_k)?,
             );
             // The pressure shows the rounding of the density, that of a liquid much more than its own size.
-            let blur = EDGE * (p_pa + rho_mol_m3 * GAS_CONSTANT * t_k);
+            let blur = EDGE * (p_pa + rho_mol_m3 * GAS_J_MOL_K * t_k);
             let side = if p_pa >= bubble_pa - blur {
                 Side::Bubble
             } else if p_pa <= dew_pa + blur {

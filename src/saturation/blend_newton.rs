@@ -1,8 +1,9 @@
 //! States of a blend by Newton's method: one phase in temperature and density at once, two phases in pressure and share of vapour.
 
-use super::blend_energy::Given;
+use super::accuracy::NEAR;
+use super::blend_given::Given;
 use super::blend_model::{EDGE, Found, Model};
-use super::search::NEAR;
+use super::newton_step::{Balance, Step, newton_step};
 use super::state::State;
 use crate::eos::Properties;
 use crate::mixture::{Boiling, Fixed, Side};
@@ -59,25 +60,35 @@ impl Model {
             }
             let enthalpy = |h_j_kg: f64| {
                 let (by_t, by_rho) = here.enthalpy_slopes(molar_mass);
-                (h_j_kg - offset.h_j_kg - here.h_j_kg, by_t, by_rho)
+                Balance {
+                    missing: h_j_kg - offset.h_j_kg - here.h_j_kg,
+                    by_t,
+                    by_rho,
+                }
             };
             let entropy = |s_j_kg_k: f64| {
                 let (by_t, by_rho) = here.entropy_slopes(molar_mass);
-                (s_j_kg_k - offset.s_j_kg_k - here.s_j_kg_k, by_t, by_rho)
+                Balance {
+                    missing: s_j_kg_k - offset.s_j_kg_k - here.s_j_kg_k,
+                    by_t,
+                    by_rho,
+                }
             };
             let (one, other) = match aim {
                 Aim::Both(h_j_kg, s_j_kg_k) => (enthalpy(h_j_kg), entropy(s_j_kg_k)),
                 Aim::Isobar(p_pa, given, value) => {
-                    let pressure = (p_pa - here.p_pa, here.dp_dt_pa_k, here.dp_drho_j_mol);
+                    let pressure = Balance {
+                        missing: p_pa - here.p_pa,
+                        by_t: here.dp_dt_pa_k,
+                        by_rho: here.dp_drho_j_mol,
+                    };
                     match given {
                         Given::Enthalpy => (pressure, enthalpy(value)),
                         Given::Entropy => (pressure, entropy(value)),
                     }
                 }
             };
-            let determinant = one.1 * other.2 - other.1 * one.2;
-            let warmer = (one.0 * other.2 - other.0 * one.2) / determinant;
-            let denser = (other.0 * one.1 - one.0 * other.1) / determinant;
+            let Step { warmer, denser, .. } = newton_step(&one, &other);
             if !(warmer + denser).is_finite() {
                 return None;
             }

@@ -1,9 +1,9 @@
-//! States of a blend, with their phase always told: the curves tell it.
+//! States of a blend with their phase, which the saturation curves tell.
 
+use super::accuracy::BLUR;
 use super::blend::Blend;
-use super::blend_energy::Given;
+use super::blend_given::Given;
 use super::blend_model::{EDGE, Model};
-use super::search::BLUR;
 use super::state::{QUALITY, State};
 use crate::error::Error;
 use crate::mixture::{Fixed, Side};

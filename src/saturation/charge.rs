@@ -3,7 +3,7 @@
 //! This is the door to `mixture` for a charge that was leaked, mixed or contaminated: a blend stands for its parts, a
 //! refrigerant that comes twice is added up, and the air is counted as one.
 
-use super::line::blend;
+use super::by_name::blend;
 use crate::error::Error;
 use crate::mixture::{self, Component, Fixed, Hole, MOST_COMPONENTS, Mixture, Side, Split, TEMPERATURES, Vector};
 use crate::names::{ErrorKind, Quantity, Refrigerant};

@@ -1,4 +1,4 @@
-//! No search runs away: how often the equation is asked, for states that exist and for numbers without any sense.
+//! The cost of a search is bounded: evaluations of the equation, for states that exist and for meaningless numbers.
 
 #![cfg(test)]
 

@@ -1,7 +1,7 @@
 //! Liquid held above its boiling point and vapour held below its dew point, up to the spinodal.
 //!
-//! These are states by name only: nothing else here answers with one. They matter where a fluid has no time to boil or
-//! to condense, as in a short nozzle.
+//! Only these functions give metastable states. They matter where a fluid has no time to boil or to condense, as in a
+//! short nozzle.
 
 use super::pure::Pure;
 use super::state::State;

@@ -3,31 +3,36 @@
 //! Bubble (boiling begins, liquid side) and dew (condensing begins, vapour side) exist for every refrigerant. For a
 //! pure one they are one line; for a blend they are two. Superheat is measured from dew, subcooling from bubble.
 
+mod accuracy;
 mod arrays;
 mod blend;
 mod blend_energy;
+mod blend_given;
 mod blend_hs;
 mod blend_model;
 mod blend_newton;
 mod blend_state;
+mod by_name;
 mod charge;
-mod door;
 mod effort;
-mod enthalpy_entropy;
 mod evaporating;
 mod line;
 mod metastable;
+mod newton_step;
 pub(crate) mod pseudo_critical;
 mod pure;
-mod search;
+mod refrigerant;
 mod start;
 mod state;
+mod state_hs;
+mod state_ph;
 pub(crate) mod tables;
 
 pub use arrays::{Unanswered, bubble_pressures_pa, bubble_temperatures_k, dew_pressures_pa, dew_temperatures_k};
 pub use blend::{Blend, Boundary, Part};
+pub use by_name::{blend, pure};
 pub use charge::{Charge, Parting, Remainder, Shares};
-pub use line::{Line, blend, pure};
+pub use line::Line;
 pub(crate) use pure::Offset;
 pub use pure::{Branch, Pure};
 pub use state::{Response, State};

@@ -1,7 +1,7 @@
-//! Where the search for a state of given pressure and energy begins: so near, by the curves alone, that few steps remain.
+//! The start of the search for a state of given pressure and energy, from the saturation curves alone.
 
 use super::pure::Pure;
-use super::search::{Energy, Target};
+use super::state_ph::{Energy, Target};
 use crate::numerics::{ln, sqrt};
 
 /// The least p / (rho R T) of a saturated vapour at which the virial equation cut after B tells how the vapour goes on.

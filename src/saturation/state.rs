@@ -1,7 +1,7 @@
-//! States, with their phase always told.
+//! States of a pure fluid with their phase.
 
+use super::accuracy::BLUR;
 use super::pure::{Branch, Offset, Pure};
-use super::search::BLUR;
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{ErrorKind, Phase, Quantity, Reference};

@@ -1,59 +1,36 @@
 //! The vehicle: what it has, the conditions it stands in, and the steady model of its whole air conditioning.
+//!
+//! From the ground up: `description` (what is said of a vehicle), `working_fluid` (the refrigerant of the circuit), `parts` (compressor,
+//! exchangers, expansion devices), `circuit` (all of them in balance), `operation` (what the vehicle reads), `population`
+//! (vehicles as they come). A room uses those before it; `tests/layers.rs` holds that.
 
-mod branch;
-mod clutch;
-mod compressor;
-mod condenser;
-mod conditions;
-mod cut_out;
-mod cycle;
-mod dense;
-mod dense_table;
-mod effort;
-mod evaporator;
-mod expansion;
-mod fan;
-mod faults;
-mod follow;
-mod hardware;
-mod inventory;
-mod make;
-mod measure;
-mod medium;
-mod mixed_table;
-mod plant;
+mod circuit;
+mod description;
+mod operation;
+mod parts;
 mod population;
-mod rest;
-mod roof_unit;
-mod simulate;
-mod simulation;
-mod smooth;
-mod solve;
-mod system;
-mod transcritical;
-#[allow(clippy::module_inception)] // the room is named after its chief inhabitant
-mod vehicle;
+mod working_fluid;
 
 pub use crate::names::{HighPort, LowPort};
-pub use clutch::Swing;
-pub use conditions::Conditions;
-pub use faults::{FaultCause, FaultSeverity};
-pub use hardware::{Hardware, Options, Spread};
-pub use make::Make;
-pub use measure::{Habits, Instruments, Needle};
-pub use population::Population;
-pub use simulate::simulate;
-pub use simulation::{Looks, Simulation, StatePoint, StatePoints};
-pub use system::System;
-pub use vehicle::{ClutchSense, FanDrive, Rear, RearLoad, Vehicle};
+pub use description::conditions::Conditions;
+pub use description::hardware::{Hardware, Options, Spread};
+pub use description::severity::{FaultCause, FaultSeverity};
+pub use description::system::System;
+pub use description::vehicle::{ClutchSense, FanDrive, Rear, RearLoad, Vehicle};
+pub use operation::simulate::simulate;
+pub use operation::simulation::{Looks, Simulation, StatePoint, StatePoints, Swing};
+pub use population::make::Make;
+pub use population::measure::{Habits, Instruments, Needle};
+pub use population::population::Population;
 
 use crate::error::Error;
 use crate::names::Refrigerant;
+use working_fluid::{made::Composition, mixed::Mixed};
 
 /// The polynomials of a blend in the circuit, written as Rust: for `tables/compile`, which puts them into the tables.
 ///
 /// Errors: those of the mixture model.
 #[doc(hidden)]
 pub fn blend_in_the_circuit(refrigerant: Refrigerant) -> Result<impl core::fmt::Debug, Error> {
-    medium::Mixed::of(&medium::Composition::of(refrigerant, None)?)
+    Mixed::of(&Composition::of(refrigerant, None)?)
 }

@@ -12,7 +12,7 @@ pub const COLDLOOP_VERSION_MINOR: u32 = 1;
 pub const COLDLOOP_VERSION_PATCH: u32 = 0;
 
 /// All three with dots between them.
-pub(crate) const VERSION: &CStr = c"0.1.0";
+pub const VERSION: &CStr = c"0.1.0";
 
 /// The quantity that an error speaks of.
 #[repr(C)]

@@ -1,9 +1,9 @@
 //! `tables/air.toml` into `src/air/tables.rs`.
 
-use crate::output::Output;
 use serde::Deserialize;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

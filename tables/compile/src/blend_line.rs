@@ -4,6 +4,7 @@
 //! method in extended precision, which squares the error of about 1e-14, then gives each point all its digits.
 
 use crate::double::Double;
+use crate::root::root_between;
 use coldloop::mixture::{Fixed, Incipient, Mixture, Side, Split, Vector};
 use coldloop::numerics::Real;
 use std::f64::consts::PI;
@@ -85,7 +86,7 @@ impl Model {
                 let phase = self.coarse.phase(t_k, &self.filled(rho_mol_m3));
                 return Ok(Critical {
                     t_k,
-                    p_pa: phase.pi * coldloop::mixture::GAS_CONSTANT * t_k,
+                    p_pa: phase.pi * coldloop::numerics::GAS_J_MOL_K * t_k,
                     rho_mol_m3,
                 });
             }
@@ -274,30 +275,8 @@ impl Traced {
 
     /// The temperature (K) at which ln p has a value, by the secant rule within a shrinking bracket.
     pub(crate) fn temperature(&self, ln_p: Double) -> Double {
-        let number = Double::from_f64;
-        let (mut a, mut b) = (number(self.low), number(self.high));
-        for _ in 0..12 {
-            let middle = (a + b) * number(0.5);
-            if (self.ln_p(middle) - ln_p).to_f64() > 0.0 {
-                b = middle;
-            } else {
-                a = middle;
-            }
-        }
-        let miss = |t: Double| self.ln_p(t) - ln_p;
-        let (mut fa, mut fb) = (miss(a), miss(b));
-        for _ in 0..12 {
-            if (fb - fa).to_f64() == 0.0 || fb.to_f64() == 0.0 {
-                break;
-            }
-            let next = b - fb * (b - a) / (fb - fa);
-            (a, fa) = (b, fb);
-            (b, fb) = (next, miss(next));
-            if ((b - a) / b).to_f64().abs() < 1e-22 {
-                break;
-            }
-        }
-        b
+        let (low, high) = (Double::from_f64(self.low), Double::from_f64(self.high));
+        root_between(low, high, 12, |t| self.ln_p(t) - ln_p)
     }
 
     /// The point at a temperature, in extended precision.

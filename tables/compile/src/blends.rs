@@ -4,7 +4,6 @@ use crate::blend_line::{Critical, Model, Traced};
 use crate::double::Double;
 use crate::even::{Fitted, fit_curve};
 use crate::fluid_file::digits;
-use crate::output::Output;
 use crate::refrigerants::fit_all;
 use coldloop::Refrigerant;
 use coldloop::fluid::{self, Facts};
@@ -14,11 +13,12 @@ use serde::Deserialize;
 use std::fmt::Write;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
 
 /// Lines begin here, or where the last component's equation does; at -50 C at the latest.
 const LOWEST_K: f64 = 208.15;
 const LATEST_K: f64 = 223.15;
-/// And end at this share of the critical temperature.
+/// Lines end at this share of the critical temperature.
 const END: f64 = 0.99;
 /// What a piece may differ from the line, relatively: pressures and temperatures.
 const TOLERANCES: [f64; 2] = [4e-13, 1.5e-13];
@@ -335,12 +335,12 @@ impl Compiled {
 const MEAN: &str = "the mean of the components by mass";
 const EQUATION: &str = "multi-fluid mixture model of the components' equations: O. Kunz, W. Wagner: The GERG-2008 Wide-Range Equation of State for Natural Gases and Other Mixtures. J. Chem. Eng. Data 57 (2012) 3032-3091; the pairs from the publications that each of them names";
 
-/// To the digits that a mean of such figures has.
+/// To six decimals, as many as a mean by mass has.
 fn rounded(value: f64) -> f64 {
     (value * 1e6).round() / 1e6
 }
 
-/// What the uncertainties of the pairs and of the pure lines make of a temperature, K: the largest of three places.
+/// Standard uncertainty of a temperature from those of the pairs and of the pure lines, K: the largest of three places.
 fn uncertainty_k(model: &Model, side: Side) -> Result<f64, String> {
     let n = model.z.len();
     let mut most: f64 = 0.0;

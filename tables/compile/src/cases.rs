@@ -6,7 +6,6 @@
 //! The tables hold the answers of this build of the crate. They say nothing about their truth (the other tests do);
 //! they say that Rust, C and Python agree to the bit, on this machine and on the one that wrote the tables.
 
-use crate::output::Output;
 use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, subcooling, superheat};
 use coldloop::eos::Isotherm;
@@ -16,6 +15,7 @@ use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressur
 use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
 use coldloop::{Error, Reference, Refrigerant, transport};
+use tables_names::Output;
 
 const HEAD: &str = "function,refrigerant,x,y,status,bits\n";
 
@@ -213,7 +213,7 @@ const PAIRS: [(&str, Pair); 7] = [
     ("hs", Line::state_hs),
 ];
 
-/// States of a temperature and pressure that are had by name only.
+/// Metastable states of a temperature and pressure.
 const METASTABLE: [(&str, Pair); 2] = [
     ("superheated_liquid", Line::superheated_liquid),
     ("subcooled_vapour", Line::subcooled_vapour),
@@ -356,7 +356,7 @@ fn air_figures(air: MoistAir) -> Result<[f64; 8], Error> {
     ])
 }
 
-/// Each figure after a comma; a NaN has many patterns and stands as `nan`.
+/// Each figure after a comma; any NaN is written as `nan`.
 pub(crate) fn bits(figures: &[f64]) -> String {
     let figure = |x: &f64| match x.is_nan() {
         true => ",nan".to_string(),
@@ -372,7 +372,7 @@ const fn exact<Q>(value: Q) -> Reading<Q> {
     }
 }
 
-/// `count` numbers from `low` to `high` with odd digits, and the absurd ones.
+/// `count` numbers from `low` to `high` with many digits, and numbers that no function accepts.
 fn steps(low: f64, high: f64, count: u32) -> Vec<String> {
     let step = |i| low + (high - low) * f64::from(i) / f64::from(count - 1);
     let even = (0..count).map(|i| format!("{:?}", step(i)));

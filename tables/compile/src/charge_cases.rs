@@ -1,12 +1,12 @@
 //! `tests/cases/charges.csv` and `rest.csv`: charges of any composition, and pressures at rest.
 
 use crate::cases::{ABSURD, bits, number};
-use crate::output::Output;
 use coldloop::circuit::{Reading, at_rest};
 use coldloop::mixture::Hole;
 use coldloop::saturation::{Charge, Shares};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, kelvins};
 use coldloop::{Error, Refrigerant};
+use tables_names::Output;
 
 /// Figures of a row; what a call does not tell stands as `nan`.
 const FIGURES: usize = 11;

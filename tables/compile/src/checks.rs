@@ -1,12 +1,12 @@
 //! `tables/checks/*.toml` into `src/diagnosis/check_table.rs`.
 
-use crate::output::Output;
 use crate::systems::systems;
 use coldloop::{Caution, Check, Fault, Feature, Observation};
 use serde::Deserialize;
 use serde::de::DeserializeOwned;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -3,6 +3,7 @@
 use crate::double::Double;
 use crate::equilibrium::{self, Critical, Equilibrium};
 use crate::line::Line;
+use crate::root::root_between;
 use coldloop::fluid::Equation;
 use coldloop::numerics::{Curve, PIECE, Piece, Real};
 use std::f64::consts::PI;
@@ -115,12 +116,12 @@ pub(crate) fn fit(equation: &'static Equation, lowest_t_k: f64) -> Result<Satura
     let low = by_temperature.at(lowest)[0].logarithm().to_f64();
     let high = critical.p_pa.logarithm().to_f64();
     let by_log = Master::new(high, low, bent, open_ended, |log| {
-        invert(&by_temperature, log, lowest, critical.t_k).map(|t| [t])
+        Ok([invert(&by_temperature, log, lowest, critical.t_k)])
     })?;
     let temperature = fit_curve(&by_log, |v| v[0], None, "temperature_k")?;
     let normal_boiling = Double::from_f64(101_325.0).logarithm();
     let normal_boiling = if normal_boiling.to_f64() > low {
-        Some(invert(&by_temperature, normal_boiling, lowest, critical.t_k)?)
+        Some(invert(&by_temperature, normal_boiling, lowest, critical.t_k))
     } else {
         None
     };
@@ -146,32 +147,9 @@ pub(crate) fn fit(equation: &'static Equation, lowest_t_k: f64) -> Result<Satura
     })
 }
 
-/// The temperature at which ln p is `log`, by bisection and then the secant rule.
-fn invert(pressure: &Master<1>, log: Double, low: Double, high: Double) -> Result<Double, String> {
-    let half = Double::from_f64(0.5);
-    let miss = |t: Double| pressure.at(t)[0].logarithm() - log;
-    let (mut a, mut b) = (low, high);
-    for _ in 0..20 {
-        let middle = (a + b) * half;
-        if miss(middle).to_f64() > 0.0 {
-            b = middle;
-        } else {
-            a = middle;
-        }
-    }
-    let (mut fa, mut fb) = (miss(a), miss(b));
-    for _ in 0..12 {
-        if (fb - fa).to_f64() == 0.0 || fb.to_f64() == 0.0 {
-            break;
-        }
-        let next = b - fb * (b - a) / (fb - fa);
-        (a, fa) = (b, fb);
-        (b, fb) = (next, miss(next));
-        if ((b - a) / b).to_f64().abs() < 1e-22 {
-            break;
-        }
-    }
-    Ok(b)
+/// The temperature at which ln p is `log`.
+fn invert(pressure: &Master<1>, log: Double, low: Double, high: Double) -> Double {
+    root_between(low, high, 20, |t| pressure.at(t)[0].logarithm() - log)
 }
 
 /// Values in extended precision, interpolated over each bin at its Chebyshev nodes; the pieces are fitted to it and

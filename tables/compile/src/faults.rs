@@ -1,11 +1,11 @@
 //! `tables/faults/*.toml` into `src/diagnosis/fault_table.rs`.
 
-use crate::output::Output;
 use crate::systems::systems;
 use coldloop::{Fault, Feature};
 use serde::Deserialize;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

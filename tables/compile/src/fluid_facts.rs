@@ -1,4 +1,4 @@
-//! What stands on a fluid's label: the part of its file that enters no calculation.
+//! The facts of a fluid: the part of its file that enters no calculation.
 
 use crate::fluid_file::digits;
 use serde::Deserialize;

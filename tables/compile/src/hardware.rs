@@ -1,10 +1,10 @@
-//! `tables/vehicle/hardware.toml` into `src/vehicle/hardware.rs`: the parameters of the vehicle model.
+//! `tables/vehicle/hardware.toml` into `src/vehicle/description/hardware.rs`: the parameters of the vehicle model.
 
-use crate::output::Output;
 use serde::Deserialize;
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
 
 /// The classes of vehicle, in the order of the `typical` lists and of `VehicleClass`.
 const CLASSES: [&str; 5] = ["SmallCar", "Car", "LargeCar", "Van", "Bus"];
@@ -78,7 +78,7 @@ fn documented(doc: &str, source: &str) -> String {
     format!("/// {doc}\n///\n/// Source: {}.\n", source.trim_end_matches('.'))
 }
 
-/// Reads `tables/vehicle/hardware.toml` and writes `src/vehicle/hardware.rs`.
+/// Reads `tables/vehicle/hardware.toml` and writes `src/vehicle/description/hardware.rs`.
 pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     let text =
         fs::read_to_string(root.join("tables/vehicle/hardware.toml")).map_err(|e| format!("hardware.toml: {e}"))?;
@@ -91,7 +91,7 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     }
     once(file.parameter.iter().map(|parameter| parameter.name.as_str()))?;
     once(file.choice.iter().map(|choice| choice.name.as_str()))?;
-    out.rust("src/vehicle/hardware.rs", &rust(&file)?)
+    out.rust("src/vehicle/description/hardware.rs", &rust(&file)?)
 }
 
 /// Nothing, when every name stands once.

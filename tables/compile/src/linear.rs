@@ -7,7 +7,7 @@ pub(crate) type Matrix<const N: usize> = [[f64; N]; N];
 pub(crate) struct Factor<const N: usize>(pub(crate) Matrix<N>);
 
 impl<const N: usize> Factor<N> {
-    /// Of a positive definite matrix; what is hardly definite is made so.
+    /// The factor of a positive definite matrix; pivots that are too small are raised to a least value.
     pub(crate) fn of(matrix: &Matrix<N>) -> Self {
         let mut l = [[0.0; N]; N];
         for i in 0..N {

@@ -3,8 +3,8 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
-//! `-- --only STAGE` writes what one stage makes: `names`, which a new word of `tables/names.toml` needs before anything can use
-//! it; `checks`, what `tables/checks` becomes; `transport`, the transport properties and the cases of the doors.
+//! `-- --only STAGE` writes what one stage makes: `checks`, what `tables/checks` becomes; `transport`, the transport properties and
+//! the cases of the doors. The names come from a program of their own, `tables-names`, which a new word needs first.
 //!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
 //! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
@@ -17,12 +17,11 @@ mod atlas;
 mod bands;
 mod blend_line;
 mod blends;
-mod c;
 mod cases;
 mod charge_cases;
 mod checks;
+mod co2_charts;
 mod curves;
-mod dense;
 mod double;
 mod dual;
 mod equilibrium;
@@ -36,11 +35,9 @@ mod line;
 mod linear;
 mod mixed;
 mod moments;
-mod names;
-mod output;
 mod pairs;
-mod python;
 mod refrigerants;
+mod root;
 mod sound;
 mod systems;
 mod transport;
@@ -49,6 +46,7 @@ mod work;
 
 use std::path::Path;
 use std::process::ExitCode;
+use tables_names::Output;
 
 fn main() -> ExitCode {
     let asked = |name: &str| std::env::args().any(|argument| argument == name);
@@ -117,36 +115,26 @@ fn named() -> Vec<coldloop::Refrigerant> {
 
 /// What one stage makes.
 fn only(root: &Path, stage: &str, check: bool) -> Result<(), String> {
-    let mut out = output::Output::new(root, check);
+    let mut out = Output::new(root, check);
     match stage {
-        "names" => vocabularies(root, &mut out).map(drop)?,
         "checks" => checks::compile(root, &mut out)?,
         "transport" => {
             transport::compile(root, &mut out)?;
             cases::compile(&mut out)?;
         }
-        _ => return Err(format!("there is no stage {stage}: names, checks or transport")),
+        _ => return Err(format!("there is no stage {stage}: checks or transport")),
     }
     out.finish()
 }
 
-/// The vocabularies, written for Rust, C and Python.
-fn vocabularies(root: &Path, out: &mut output::Output) -> Result<Vec<names::Vocabulary>, String> {
-    let vocabularies = names::read(root)?;
-    names::compile(&vocabularies, out)?;
-    c::compile(root, &vocabularies, out)?;
-    python::compile(&vocabularies, out)?;
-    Ok(vocabularies)
-}
-
 fn run(root: &Path, check: bool) -> Result<(), String> {
-    let mut out = output::Output::new(root, check);
-    let vocabularies = vocabularies(root, &mut out)?;
+    let mut out = Output::new(root, check);
+    let vocabularies = tables_names::write(root, &mut out)?;
     cases::compile(&mut out)?;
     charge_cases::compile(&mut out)?;
     hardware::compile(root, &mut out)?;
     bands::compile(root, &mut out)?;
-    dense::compile(&mut out)?;
+    co2_charts::compile(&mut out)?;
     mixed::compile(&mut out)?;
     faults::compile(root, &mut out)?;
     checks::compile(root, &mut out)?;

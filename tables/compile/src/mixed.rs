@@ -1,18 +1,18 @@
-//! The blends of buses in the circuit, from the mixture model into `src/vehicle/mixed_table.rs`.
+//! The blends of buses in the circuit, from the mixture model into `src/vehicle/working_fluid/mixed_table.rs`.
 
-use crate::output::Output;
 use coldloop::Refrigerant;
 use coldloop::vehicle::blend_in_the_circuit;
 use std::fmt::Write;
+use tables_names::Output;
 
 const HEADER: &str = "//! Blends in the circuit: Chebyshev coefficients of their lines and of their vapour.\n//!\n\
     //! Generated from the mixture model by tables/compile; edit its program, not this file.\n\n\
-    use super::medium::Mixed;\nuse crate::names::Refrigerant;\n\n";
+    use super::mixed::Mixed;\nuse crate::names::Refrigerant;\n\n";
 
 /// The blends that stand ready; any other is made at the start of a simulation.
 const READY: [Refrigerant; 2] = [Refrigerant::R407C, Refrigerant::R513A];
 
-/// Writes `src/vehicle/mixed_table.rs`.
+/// Writes `src/vehicle/working_fluid/mixed_table.rs`.
 pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
     let mut source = String::from(HEADER);
     let mut arms = String::new();
@@ -33,5 +33,5 @@ pub(crate) fn compile(out: &mut Output) -> Result<(), String> {
          #[allow(clippy::wildcard_enum_match_arm)] // all others are made when they are wanted\n\
          match refrigerant {{ {arms} _ => None }} }}\n"
     );
-    out.rust("src/vehicle/mixed_table.rs", &source)
+    out.rust("src/vehicle/working_fluid/mixed_table.rs", &source)
 }

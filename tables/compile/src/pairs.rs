@@ -4,8 +4,6 @@ use crate::blends;
 use crate::double::Double;
 use crate::equilibrium;
 use crate::fluid_file::{self, Compiled};
-use crate::names::Vocabulary;
-use crate::output::Output;
 use crate::refrigerants::blend_pattern;
 use coldloop::fluid::Equation;
 use coldloop::numerics::Real;
@@ -14,6 +12,8 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
+use tables_names::Vocabulary;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]

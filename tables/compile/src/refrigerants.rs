@@ -3,14 +3,14 @@
 use crate::blends;
 use crate::curves::{self, Fitted, Saturation};
 use crate::fluid_file::{self, Compiled};
-use crate::names::Vocabulary;
-use crate::output::Output;
 use coldloop::numerics::Real;
 use std::fmt::Write;
 use std::path::Path;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::sync::{Mutex, PoisonError};
 use std::thread;
+use tables_names::Output;
+use tables_names::Vocabulary;
 
 /// Reads every fluid and writes its equation, and of the refrigerants among them the saturation curves; then the two
 /// lists that find them. A fluid that is not in the vocabulary (a gas of the air) is there by its equation alone.

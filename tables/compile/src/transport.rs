@@ -1,6 +1,5 @@
 //! `tables/transport/*.toml` into the constants of the transport room.
 
-use crate::output::Output;
 use crate::transport_file::{
     ConductivitySource, ConformalSource, DiluteConductivitySource, DiluteSource, File, PotentialSource, ResidualSource,
     TensionSource, ViscositySource, digits,
@@ -14,6 +13,7 @@ use coldloop::transport::{
 use std::fmt::Write;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
 
 /// Writes the correlations of every refrigerant that has any, and the list that finds them.
 pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {

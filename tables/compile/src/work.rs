@@ -1,4 +1,4 @@
-//! Work shared out to the cores.
+//! Work in parallel on all cores.
 
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};

@@ -118,7 +118,7 @@ impl Job {
     }
 }
 
-/// How many vehicles of each kind of compressor are drawn again to see whether the table is of the model as it is.
+/// How many vehicles of each kind of compressor are drawn again to see whether the table still belongs to the model.
 pub(super) const DRAWN: usize = 3;
 
 /// Mean shift of the first [`DRAWN`] vehicles of each kind of compressor.

@@ -6,7 +6,7 @@ use crate::features::{CYCLES, FEATURES};
 use crate::moments::Table;
 use coldloop::{Expansion, Fault};
 
-/// Its rows; of the clutch's cycles, which it does not have, those of `ours` stand.
+/// Its rows; it has no clutch cycles, which are taken from `ours`.
 pub(super) fn rows(table: &Table, ours: &[FaultRows]) -> Result<Vec<FaultRows>, String> {
     let mut faults = Vec::new();
     for expansion in Expansion::ALL {

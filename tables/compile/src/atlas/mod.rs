@@ -25,8 +25,8 @@ use std::path::Path;
 
 const TABLE: &str = "tables/atlas/vehicle-model.csv";
 
-/// Weights of the bins, mild to severe. Engineering judgement: alike; tilted either way they serve no better on makes that were
-/// left out.
+/// Weights of the bins, mild to severe. Engineering judgement: equal; weights that favour mild or severe faults have no better log
+/// likelihood on makes that were left out.
 pub(crate) const WEIGHTS: [f64; 3] = [1.0 / 3.0; 3];
 
 /// A range of severities and its share of what is met.

@@ -1,8 +1,8 @@
 //! The tables of the trade (`tables/faults`) as rows of the atlas.
 //!
-//! What moves part of the way to the pressure at rest, or to the air that enters, moves less where the sound system is near it
-//! already: that is averaged over weathers from 5 to 50 °C, round the sound mean of the vehicle model, as a linear function of
-//! 1, a, w and s. Superheat, subcooling and discharge superheat move the lines that they are read on, together with the
+//! Some effects move a reading by a part of its distance to the pressure at rest, or to the air that enters, so that they are small
+//! where this distance is small. They are averaged over weathers from 5 to 50 °C, round the sound mean of the vehicle model, as a
+//! linear function of 1, a, w and s. Superheat, subcooling and discharge superheat move the lines that they are read on, together with the
 //! pressure that they count from.
 
 #![allow(clippy::needless_range_loop)] // rows and columns of matrices

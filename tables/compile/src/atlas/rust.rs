@@ -5,12 +5,12 @@ use super::{FaultRows, Row, independent, published, table};
 use crate::features::FEATURES;
 use crate::linear::Matrix;
 use crate::moments::Table;
-use crate::output::Output;
 use crate::sound;
 use crate::sound::rust::numbers;
 use coldloop::{Expansion, Fault};
 use std::fmt::Write;
 use std::path::Path;
+use tables_names::Output;
 
 const HEADER: &str = "//! What faults do, by the vehicle model, by the independent simulator and by the tables of the trade.\n//!\n\
     //! Generated from tables/atlas and tables/faults by tables/compile; fit anew with `tables-compile -- --fit-atlas` and\n\
@@ -19,7 +19,7 @@ const HEADER: &str = "//! What faults do, by the vehicle model, by the independe
     use super::rows::{FaultRows, Page, ShiftRow};\nuse crate::expected::Source;\nuse crate::names::{Expansion, Fault};\n\n\
     /// A page for every source, family of refrigerants and expansion device.\npub(super) static ATLAS: &[Page] = &[\n";
 
-/// Reads the tables of all sources and writes the file; what a source does not say of a fault is what ours says.
+/// Reads the tables of all sources and writes the file; rows that a source does not have are those of the vehicle model.
 pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     let ours = table::read(root)?;
     let independent = independent::rows(&Table::read(root)?, &ours)?;
@@ -70,13 +70,13 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     out.rust("src/diagnosis/atlas_table.rs", &(source + "];\n"))
 }
 
-/// What of the vehicles with a worn compressor have one that pumps half of the way to nothing, and nothing. Engineering
-/// judgement: the drawn severities end before, and what comes to a shop is mostly worn that far (tables/faults has 0.40 there).
+/// Part of the vehicles with a worn compressor whose compressor is worn half way beyond the drawn severities, and part whose
+/// compressor pumps nothing. Engineering judgement: most that come to a shop are worn that far (tables/faults has 0.40 there).
 const HALF_WAY: f64 = 0.25;
 const NOTHING_PUMPS: f64 = 0.15;
 
-/// Adds to the severities of a worn compressor those between the last that was drawn and one that pumps nothing, which reads as
-/// with the clutch out: physics, both sides at saturation near the ambient.
+/// Adds severities of a worn compressor between the last that was drawn and one that pumps nothing. The latter reads as with the
+/// clutch open: both sides at saturation near the ambient.
 fn wear_out(worn: &mut FaultRows, still: Option<&FaultRows>) {
     let Some(still) = still else { return };
     for group in Group::ALL {
@@ -111,7 +111,7 @@ fn wear_out(worn: &mut FaultRows, still: Option<&FaultRows>) {
     }
 }
 
-/// The rows of a fault, those of a group of compressors of which it does not speak being ours.
+/// The rows of a fault; those of a group of compressors that it does not have are taken from `ours`.
 fn filled(of: &FaultRows, ours: &FaultRows) -> FaultRows {
     let mut filled = of.clone();
     for group in Group::ALL {
@@ -155,7 +155,7 @@ fn fault(of: &FaultRows) -> Result<String, String> {
     Ok(source + "] },\n")
 }
 
-/// The bits of the numbers: a minus sign in front of a number takes the compiler a tenth of a millisecond, and there are 20,000.
+/// The bits of the numbers: the compiler takes 0.1 ms for each minus sign, and there are 20,000.
 fn bits(values: impl Iterator<Item = f64>) -> String {
     let values: Vec<String> = values.map(|value| format!("{:#x}", (value as f32).to_bits())).collect();
     format!("[{}]", values.join(", "))

@@ -68,7 +68,7 @@ pub(super) fn text(faults: &[FaultRows]) -> String {
     text
 }
 
-/// Three decimals: a thousandth of a kelvin, and no trace of the machine's last bits.
+/// Three decimals: a thousandth of a kelvin, coarse enough to be the same on every machine.
 fn number(value: f64) -> String {
     let text = format!("{value:.3}");
     if text == "-0.000" { "0.000".to_string() } else { text }

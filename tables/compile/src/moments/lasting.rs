@@ -1,4 +1,4 @@
-//! What the sound cases of one make have in common, and what is left.
+//! The part of the deviation that the sound cases of one make share, and the rest.
 
 use super::fit::{add, deviation, inverse, product};
 use super::{Covariance, FEATURES};

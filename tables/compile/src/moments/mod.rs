@@ -17,11 +17,11 @@ mod truth;
 
 pub(crate) use reading::Table;
 
-use crate::output::Output;
 use flate2::read::GzDecoder;
 use std::fs;
 use std::io::Read;
 use std::path::Path;
+use tables_names::Output;
 
 /// Readings that are fitted together.
 pub(crate) const FEATURES: usize = 7;

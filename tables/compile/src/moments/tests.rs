@@ -1,4 +1,4 @@
-//! The moments of a handful of cases, as they come out by hand.
+//! The moments of a few cases, worked out by hand.
 
 #![allow(clippy::unwrap_used)] // tests
 

@@ -1,4 +1,4 @@
-//! How well the sound model holds on makes that no fit has seen.
+//! Coverage of the sound model on makes that were not fitted.
 
 use super::draw::{self, Sample};
 use super::{features, table};

@@ -3,7 +3,7 @@
 //! Each feature by itself first: its mean is linear in the 62 terms of the weather, the logarithm of its deviation in the
 //! first 13 of them. Weighted least squares and Newton steps in turns, with the weights (nu + 1) / (nu + z^2) of the t
 //! distribution (K. L. Lange, R. J. A. Little and J. M. G. Taylor, J. Am. Stat. Assoc. 84, 1989, 881). Then the
-//! correlations of the deviations: what the weathers of one vehicle share, and what is left.
+//! correlations of the deviations: the part that lasts over all weathers of one vehicle, and the rest.
 
 use super::draw::{Sample, WEATHERS};
 use crate::features::FEATURES;

@@ -1,4 +1,4 @@
-//! What else is known of a sound system, and by how much it moves what the vehicle model reads: drawn into
+//! By how much known facts of a sound system move the readings of the vehicle model: drawn into
 //! `tables/atlas/vehicle-model-known.csv` by `--fit-known`.
 //!
 //! The same vehicles are drawn once as they come and once with what is known: a command of the condenser's fan, one evaporator or

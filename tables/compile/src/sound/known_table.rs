@@ -3,11 +3,11 @@
 use super::known::{AIRS, AMBIENTS_C, Cell, Cells, GROUPS, INPUTS, Place, SPEEDS, places};
 use super::rust::numbers;
 use crate::features::{FEATURES, NAMES};
-use crate::output::Output;
 use coldloop::Expansion;
 use std::fmt::Write;
 use std::fs;
 use std::path::Path;
+use tables_names::Output;
 
 const TABLE: &str = "tables/atlas/vehicle-model-known.csv";
 const HEADER: &str = "# What else is known of a sound system, by `tables-compile -- --fit-known`; README.md of this folder says what stands here.\n";

@@ -4,11 +4,11 @@ use super::table;
 use crate::features::{CYCLES, FEATURES, NAMES};
 use crate::linear::Matrix;
 use crate::moments::{self, conditions};
-use crate::output::Output;
 use coldloop::vehicle::System;
 use coldloop::{Compressor, Expansion, Refrigerant};
 use std::fmt::Write;
 use std::path::Path;
+use tables_names::Output;
 
 const HEADER: &str = "//! What sound vehicles read, by the vehicle model and by the independent simulator.\n//!\n\
     //! Generated from tables/atlas/vehicle-model-sound.csv and tables/atlas/independent-simulator.csv by tables/compile; fit\n\

@@ -1,0 +1,9 @@
+//! What is said of a vehicle: its system, its parts, the conditions it stands in, and its faults.
+
+mod bus_parts;
+mod co2_parts;
+pub(super) mod conditions;
+pub(super) mod hardware;
+pub(super) mod severity;
+pub(super) mod system;
+pub(super) mod vehicle;

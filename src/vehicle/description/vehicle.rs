@@ -1,0 +1,81 @@
+//! A vehicle's air conditioning as built.
+
+use super::hardware::Hardware;
+use super::system::System;
+use crate::names::{Compressor, HighPort, LowPort};
+
+/// What opens the clutch of a fixed compressor in mild weather.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ClutchSense {
+    /// A pressure switch on the low side.
+    LowSide,
+    /// A thermostat between the fins of the evaporator.
+    Fins,
+    /// Nothing: no low limit ever opens it.
+    Neither,
+}
+
+/// What drives the fan of the condenser.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FanDrive {
+    /// An electric motor that follows the high-side pressure, in steps or steplessly, between
+    /// [`Hardware::fan_rises_pa`] and [`Hardware::fan_rise_pa`] above it.
+    Pressure,
+    /// An electric motor that runs at full speed whenever the air conditioning is on.
+    Always,
+    /// The engine: the flow goes with its speed, up to that at [`Hardware::fan_engine_hz`].
+    Engine,
+}
+
+/// What a second evaporator cools.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum RearLoad {
+    /// Cabin air, with its own blower.
+    Air,
+    /// The coolant of a battery, at this inlet temperature (K) and this heat capacity of its flow (W/K).
+    Coolant {
+        /// Temperature at the inlet of the chiller, K.
+        t_k: f64,
+        /// Flow times specific heat, W/K.
+        capacity_w_k: f64,
+    },
+}
+
+/// A second evaporator in parallel, with an expansion valve and a shut-off of its own.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Rear {
+    /// What it cools.
+    pub load: RearLoad,
+    /// Its size per that of the front one, 0.05 to 2.
+    pub size: f64,
+    /// Whether the shut-off is open.
+    pub open: bool,
+}
+
+/// A vehicle's air conditioning as built, sound.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Vehicle {
+    /// What the label says.
+    pub system: System,
+    /// The parameters of its parts.
+    pub hardware: Hardware,
+    /// What opens the clutch, where there is one that cycles.
+    pub clutch_sense: ClutchSense,
+    /// Where the high-side port stands.
+    pub high_port: HighPort,
+    /// Where the low-side port stands.
+    pub low_port: LowPort,
+    /// What drives the fan of the condenser.
+    pub fan: FanDrive,
+    /// A second evaporator.
+    pub rear: Option<Rear>,
+    /// Its right charge, kg.
+    pub charge_kg: f64,
+}
+
+impl Vehicle {
+    /// Whether the compressor is belt-driven through a clutch that can cycle.
+    pub(in crate::vehicle) fn cycles(&self) -> bool {
+        self.system.compressor == Compressor::FixedClutch
+    }
+}

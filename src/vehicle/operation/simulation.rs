@@ -1,0 +1,246 @@
+//! The result of a simulation: readings, states, heat flows.
+
+use crate::error::Error;
+use crate::names::{HighPort, LowPort};
+use crate::vehicle::circuit::cycle::Cycle;
+use crate::vehicle::circuit::plant::{Plant, Warmth};
+use crate::vehicle::circuit::unknowns::Point;
+use crate::vehicle::circuit::upper::Upper;
+use crate::vehicle::description::vehicle::Vehicle;
+
+/// A named state of the refrigerant.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct StatePoint {
+    /// Absolute pressure, Pa; of the refrigerant alone where gas is mixed in.
+    pub p_pa: f64,
+    /// Temperature, K.
+    pub t_k: f64,
+    /// Specific enthalpy, J/kg.
+    pub h_j_kg: f64,
+    /// Specific entropy, J/(kg K).
+    pub s_j_kg_k: f64,
+    /// Mass fraction of vapour; 1 where superheated, 0 where subcooled.
+    pub quality: f64,
+}
+
+/// The states around the circuit.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct StatePoints {
+    /// At the compressor inlet.
+    pub suction: StatePoint,
+    /// At the compressor outlet.
+    pub discharge: StatePoint,
+    /// Behind the condenser and its receiver.
+    pub condenser_outlet: StatePoint,
+    /// Before the expansion device.
+    pub liquid: StatePoint,
+    /// Before the evaporator.
+    pub evaporator_inlet: StatePoint,
+    /// Behind the evaporators.
+    pub evaporator_outlet: StatePoint,
+}
+
+/// Between what the pressures swing as the clutch cycles.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Swing {
+    /// Low side: lowest, when the clutch opens, and highest, when it closes, Pa absolute.
+    pub low_side_pa: (f64, f64),
+    /// High side: lowest, when the clutch closes, and highest, when it opens, Pa absolute.
+    pub high_side_pa: (f64, f64),
+    /// Engagements per second.
+    pub cycles_hz: f64,
+    /// Part of the time that the clutch is engaged.
+    pub engaged: f64,
+}
+
+/// What eyes would see.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Looks {
+    /// Whether the compressor is driven, at least part of the time.
+    pub clutch_engaged: bool,
+    /// Whether bubbles pass a sight glass in the liquid line.
+    pub bubbles: bool,
+    /// Whether the evaporator frosts.
+    pub evaporator_frosts: bool,
+    /// Whether the suction line is below freezing.
+    pub suction_frosts: bool,
+    /// Whether the liquid line is below freezing before the expansion device.
+    pub liquid_frosts: bool,
+}
+
+/// What the system reads, with the states behind it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Simulation {
+    /// Low-side pressure at its port, mean, Pa absolute.
+    pub low_side_pa: f64,
+    /// High-side pressure at its port, mean, Pa absolute.
+    pub high_side_pa: f64,
+    /// Air at the vents, K.
+    pub vent_k: f64,
+    /// Cabin air, K.
+    pub cabin_k: f64,
+    /// Suction line at the compressor as a clamp on it reads, K; the refrigerant's own is that of its state.
+    pub suction_line_k: f64,
+    /// Discharge line at the compressor as a clamp on it reads, K.
+    pub discharge_line_k: f64,
+    /// Liquid line before the expansion device as a clamp on it reads, K.
+    pub liquid_line_k: f64,
+    /// Line behind the condenser, K.
+    pub condenser_outlet_k: f64,
+    /// Clutch engagements per second; zero where it stays engaged.
+    pub clutch_cycles_hz: f64,
+    /// Between what the pressures swing where the clutch cycles.
+    pub swing: Option<Swing>,
+    /// What eyes would see.
+    pub looks: Looks,
+    /// States around the circuit; those at rest where the compressor stands.
+    pub states: StatePoints,
+    /// Heat that the evaporators take up, W.
+    pub capacity_w: f64,
+    /// Heat that the condenser gives off, W.
+    pub rejected_w: f64,
+    /// Shaft or motor power, W.
+    pub power_w: f64,
+    /// Capacity over power; zero at rest.
+    pub cop: f64,
+    /// Refrigerant flow, kg/s.
+    pub flow_kg_s: f64,
+    /// Superheat at the evaporator outlet, from dew, K.
+    pub superheat_k: f64,
+    /// Subcooling before the expansion device, from bubble at the high-side reading, K.
+    pub subcooling_k: f64,
+    /// Temperature behind the evaporator, K.
+    pub evaporator_air_k: f64,
+    /// Part of stroke, running time or speed in use.
+    pub demand: f64,
+    /// Flow of the compressor over what its displacement sweeps; zero at rest.
+    pub volumetric_efficiency: f64,
+    /// Work of isentropic compression over the work done; zero at rest.
+    pub isentropic_efficiency: f64,
+    /// Part of receiver or accumulator that liquid fills.
+    pub fill: f64,
+    /// Opening of the valve, or free part of the orifice.
+    pub opening: f64,
+    /// Refrigerant in the circuit, kg.
+    pub charge_kg: f64,
+    /// Largest relative imbalance of the solved balances.
+    pub residual: f64,
+    /// Evaluations of the circuit that all its searches took; at most 2,400.
+    pub rounds: usize,
+}
+
+/// The pressure at the low-side port, Pa absolute.
+pub(in crate::vehicle) const fn low_side_pa(vehicle: &Vehicle, upper: &Upper) -> f64 {
+    match vehicle.low_port {
+        LowPort::Evaporator => upper.outlet.p_pa,
+        LowPort::Compressor => upper.suction_pa,
+    }
+}
+
+impl Plant<'_> {
+    /// The pressure at the high-side port, Pa absolute.
+    pub(in crate::vehicle) const fn high_side_pa(&self, upper: &Upper) -> f64 {
+        match self.high_port {
+            HighPort::Discharge => upper.discharge_pa,
+            HighPort::Liquid => upper.condenser_pa,
+        }
+    }
+
+    /// The readings and observations of a steady state.
+    pub(in crate::vehicle) fn seen(
+        &self,
+        vehicle: &Vehicle,
+        point: &Point,
+        cycle: &Cycle,
+    ) -> Result<Simulation, Error> {
+        let upper = &cycle.upper;
+        let states = self.states(cycle)?;
+        let capacity_w = cycle.front.heat_w + cycle.rear.map_or(0.0, |rear| rear.heat_w);
+        let power_w = upper.compression.power_w;
+        let high_side_pa = self.high_side_pa(upper);
+        let bay_k = self.cabin.outside_k + self.hardware.bay_rise_k;
+        let clamped = |pipe_k: f64| pipe_k + self.hardware.clamp_pull * (bay_k - pipe_k);
+        let bubbling = (upper.outlet_j_kg - upper.liquid.liquid_j_kg) / upper.liquid.latent_j_kg();
+        let vent_k = self.cabin.vent_k(cycle.front.stream_k);
+        let capacity_w_k = match self.front.warmth {
+            Warmth::Air { flow_kg_s, .. } => flow_kg_s * self.air_cp_j_kg_k,
+            Warmth::Coolant {
+                flow_kg_s, cp_j_kg_k, ..
+            } => flow_kg_s * cp_j_kg_k,
+        };
+        let critical = self.fluid.critical();
+        let bubble_k = if high_side_pa < critical.p_pa {
+            self.fluid.bubble_k(high_side_pa)?
+        } else {
+            critical.t_k
+        };
+        let liquid_line_k = if self.clamp_before {
+            states.condenser_outlet.t_k
+        } else {
+            states.liquid.t_k
+        };
+        Ok(Simulation {
+            low_side_pa: low_side_pa(vehicle, upper),
+            high_side_pa,
+            vent_k,
+            cabin_k: self.cabin.air_k(vent_k, capacity_w_k),
+            suction_line_k: clamped(states.suction.t_k),
+            discharge_line_k: clamped(states.discharge.t_k),
+            liquid_line_k: clamped(liquid_line_k),
+            condenser_outlet_k: states.condenser_outlet.t_k,
+            clutch_cycles_hz: 0.0,
+            swing: None,
+            looks: Looks {
+                clutch_engaged: true,
+                bubbles: bubbling > 0.005 && upper.liquid.p_pa < critical.p_pa,
+                evaporator_frosts: cycle.front.freezes(),
+                suction_frosts: states.suction.t_k < 272.15,
+                liquid_frosts: states.liquid.t_k < 272.15,
+            },
+            states,
+            capacity_w,
+            rejected_w: upper.heat_w,
+            power_w,
+            cop: capacity_w / power_w,
+            flow_kg_s: upper.compression.flow_kg_s,
+            superheat_k: states.evaporator_outlet.t_k - upper.outlet.dew_k,
+            subcooling_k: bubble_k - liquid_line_k,
+            evaporator_air_k: cycle.front.stream_k,
+            demand: point.demand,
+            volumetric_efficiency: upper.compression.volumetric,
+            isentropic_efficiency: upper.compression.isentropic,
+            fill: if self.receiver {
+                upper.receiver_fill
+            } else {
+                cycle.accumulator_fill
+            },
+            opening: cycle.opening,
+            charge_kg: cycle.mass_kg,
+            residual: cycle.residual.iter().map(|r| libm::fabs(*r)).fold(0.0, f64::max),
+            rounds: 0,
+        })
+    }
+
+    fn states(&self, cycle: &Cycle) -> Result<StatePoints, Error> {
+        let fluid = &self.fluid;
+        let upper = &cycle.upper;
+        let at = |p_pa: f64, h_j_kg: f64| -> Result<StatePoint, Error> {
+            let state = fluid.at_enthalpy(&fluid.saturation(p_pa)?, h_j_kg)?;
+            Ok(StatePoint {
+                p_pa,
+                t_k: state.t_k,
+                h_j_kg,
+                s_j_kg_k: state.s_j_kg_k,
+                quality: state.quality,
+            })
+        };
+        Ok(StatePoints {
+            suction: at(upper.suction_pa, upper.suction.h_j_kg)?,
+            discharge: at(upper.discharge_pa, upper.compression.h_j_kg)?,
+            condenser_outlet: at(upper.condensing.p_pa, upper.outlet_j_kg)?,
+            liquid: at(upper.liquid.p_pa, upper.liquid_j_kg)?,
+            evaporator_inlet: at(cycle.evaporating.p_pa, upper.liquid_j_kg)?,
+            evaporator_outlet: at(upper.outlet.p_pa, upper.evaporated_j_kg)?,
+        })
+    }
+}
