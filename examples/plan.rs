@@ -55,7 +55,7 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
             let indent = "    ".repeat(depth);
             println!(
                 "{indent}Change nothing on suspicion: hand over to somebody who knows more. ({:.0} min)",
-                step.minutes
+                step.minutes + step.parts_in_minutes
             );
             return;
         }
@@ -66,7 +66,7 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
         }
     }
     let indent = "    ".repeat(depth);
-    println!("{indent}{says} ({:.0} min)", step.minutes);
+    println!("{indent}{says} ({:.0} min)", step.minutes + step.parts_in_minutes);
     for branch in &step.branches {
         if matches!((step.action, branch.result), (Action::Repair(_), ResultKind::Yes)) {
             println!("{indent}- It helped. ({:.0} %)", 100.0 * branch.probability);

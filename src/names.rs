@@ -5033,3 +5033,260 @@ impl core::fmt::Display for Hole {
         f.write_str(self.id())
     }
 }
+
+/// How a reading lies to what is normal here today, by standard deviations from the median.
+///
+/// ```
+/// use coldloop::Standing;
+/// assert_eq!(Standing::FarTooLow.id(), "far-too-low");
+/// assert_eq!(Standing::from_id("far-too-low"), Some(Standing::FarTooLow));
+/// assert_eq!(Standing::from_code(1), Some(Standing::FarTooLow));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum Standing {
+    /// More than 3 standard deviations below the median.
+    #[cfg_attr(feature = "serde", serde(rename = "far-too-low"))]
+    FarTooLow = 1,
+    /// Below the 95 % band.
+    #[cfg_attr(feature = "serde", serde(rename = "too-low"))]
+    TooLow = 2,
+    /// Below the 80 % band.
+    #[cfg_attr(feature = "serde", serde(rename = "rather-low"))]
+    RatherLow = 3,
+    /// Within the 80 % band.
+    #[cfg_attr(feature = "serde", serde(rename = "normal"))]
+    Normal = 4,
+    /// Above the 80 % band.
+    #[cfg_attr(feature = "serde", serde(rename = "rather-high"))]
+    RatherHigh = 5,
+    /// Above the 95 % band.
+    #[cfg_attr(feature = "serde", serde(rename = "too-high"))]
+    TooHigh = 6,
+    /// More than 3 standard deviations above the median.
+    #[cfg_attr(feature = "serde", serde(rename = "far-too-high"))]
+    FarTooHigh = 7,
+}
+
+impl Standing {
+    /// Every member, in the order of the table.
+    pub const ALL: [Standing; 7] = [
+        Standing::FarTooLow,
+        Standing::TooLow,
+        Standing::RatherLow,
+        Standing::Normal,
+        Standing::RatherHigh,
+        Standing::TooHigh,
+        Standing::FarTooHigh,
+    ];
+
+    const SPELLINGS: [(Standing, &'static [&'static str]); 7] = [
+        (Standing::FarTooLow, &["far-too-low"]),
+        (Standing::TooLow, &["too-low"]),
+        (Standing::RatherLow, &["rather-low"]),
+        (Standing::Normal, &["normal"]),
+        (Standing::RatherHigh, &["rather-high"]),
+        (Standing::TooHigh, &["too-high"]),
+        (Standing::FarTooHigh, &["far-too-high"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Standing::FarTooLow => "More than 3 standard deviations below the median.",
+            Standing::TooLow => "Below the 95 % band.",
+            Standing::RatherLow => "Below the 80 % band.",
+            Standing::Normal => "Within the 80 % band.",
+            Standing::RatherHigh => "Above the 80 % band.",
+            Standing::TooHigh => "Above the 95 % band.",
+            Standing::FarTooHigh => "More than 3 standard deviations above the median.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Standing::FarTooLow),
+            2 => Some(Standing::TooLow),
+            3 => Some(Standing::RatherLow),
+            4 => Some(Standing::Normal),
+            5 => Some(Standing::RatherHigh),
+            6 => Some(Standing::TooHigh),
+            7 => Some(Standing::FarTooHigh),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Standing {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// How strongly a piece of evidence speaks, by the factor that it changes the odds by.
+///
+/// ```
+/// use coldloop::Strength;
+/// assert_eq!(Strength::Hardly.id(), "hardly");
+/// assert_eq!(Strength::from_id("hardly"), Some(Strength::Hardly));
+/// assert_eq!(Strength::from_code(1), Some(Strength::Hardly));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum Strength {
+    /// A factor below 1.2.
+    #[cfg_attr(feature = "serde", serde(rename = "hardly"))]
+    Hardly = 1,
+    /// A factor of 1.2 to 3.
+    #[cfg_attr(feature = "serde", serde(rename = "slightly"))]
+    Slightly = 2,
+    /// A factor of 3 to 10.
+    #[cfg_attr(feature = "serde", serde(rename = "clearly"))]
+    Clearly = 3,
+    /// A factor above 10.
+    #[cfg_attr(feature = "serde", serde(rename = "strongly"))]
+    Strongly = 4,
+}
+
+impl Strength {
+    /// Every member, in the order of the table.
+    pub const ALL: [Strength; 4] = [
+        Strength::Hardly,
+        Strength::Slightly,
+        Strength::Clearly,
+        Strength::Strongly,
+    ];
+
+    const SPELLINGS: [(Strength, &'static [&'static str]); 4] = [
+        (Strength::Hardly, &["hardly"]),
+        (Strength::Slightly, &["slightly"]),
+        (Strength::Clearly, &["clearly"]),
+        (Strength::Strongly, &["strongly"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Strength::Hardly => "A factor below 1.2.",
+            Strength::Slightly => "A factor of 1.2 to 3.",
+            Strength::Clearly => "A factor of 3 to 10.",
+            Strength::Strongly => "A factor above 10.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Strength::Hardly),
+            2 => Some(Strength::Slightly),
+            3 => Some(Strength::Clearly),
+            4 => Some(Strength::Strongly),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Strength {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// The language of a page.
+///
+/// ```
+/// use coldloop::Language;
+/// assert_eq!(Language::English.id(), "en");
+/// assert_eq!(Language::from_id("en"), Some(Language::English));
+/// assert_eq!(Language::from_code(1), Some(Language::English));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum Language {
+    /// English.
+    #[cfg_attr(feature = "serde", serde(rename = "en"))]
+    English = 1,
+    /// Spanish.
+    #[cfg_attr(feature = "serde", serde(rename = "es"))]
+    Spanish = 2,
+}
+
+impl Language {
+    /// Every member, in the order of the table.
+    pub const ALL: [Language; 2] = [Language::English, Language::Spanish];
+
+    const SPELLINGS: [(Language, &'static [&'static str]); 2] =
+        [(Language::English, &["en"]), (Language::Spanish, &["es"])];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Language::English => "English.",
+            Language::Spanish => "Spanish.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Language::English),
+            2 => Some(Language::Spanish),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Language {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}

@@ -3,7 +3,7 @@
 use super::check_table::{CHECKS, REPAIRS};
 use super::faults::{bit, index};
 use super::rows::{CheckRow, Repair, Reveals};
-use crate::names::{Check, Fault, Observation};
+use crate::names::{Check, Fault, Feature, Observation};
 use crate::vehicle::System;
 
 /// What sets a fault right, and what that costs.
@@ -55,6 +55,21 @@ pub fn questions(check: Check, system: &System) -> impl Iterator<Item = Observat
             Reveals::Observation(observation) => Some(observation),
             Reveals::Feature(_) => None,
         })
+}
+
+/// The figure that a check reads; `None` for one that answers questions.
+///
+/// ```
+/// use coldloop::{Check, Feature, diagnosis::figure_of};
+/// assert_eq!(figure_of(Check::ReadVent), Some(Feature::Vent));
+/// assert_eq!(figure_of(Check::TurnHub), None);
+/// ```
+pub fn figure_of(check: Check) -> Option<Feature> {
+    let mut rows = CHECKS.iter().filter(|row| row.check == check);
+    rows.find_map(|row| match row.reveals {
+        Reveals::Feature(feature) => Some(feature),
+        Reveals::Observation(_) => None,
+    })
 }
 
 #[cfg(test)]

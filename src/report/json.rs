@@ -1,8 +1,9 @@
 //! The answer as JSON.
 
+use super::page::{PageReading, Scale};
 use super::plan::{checked, repaired, says as step_says};
 use super::record::{Json, Told, record};
-use super::rows::{Row, Scale, rows};
+use super::rows::rows;
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{
@@ -80,7 +81,7 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
         "out_of_line": diagnosis.out_of_line.map(Feature::id),
-        "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
+        "expected": object(rows(case, diagnosis).iter().map(|row| (row.feature.id().into(), band(row)))),
         "expected_basis": diagnosis.basis.map(ExpectedBasis::id),
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
@@ -158,17 +159,18 @@ fn two_faults(two: &TwoFaults) -> Json {
     record!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
 }
 
-fn band(row: &Row) -> Json {
+fn band(row: &PageReading) -> Json {
     let unit = match row.scale {
         Scale::PaGauge => "pa_gauge",
         Scale::PaDifference => "pa",
         Scale::Kelvin | Scale::Difference => "k",
         Scale::PerSecond => "hz",
+        Scale::Ratio => "1",
     };
     let figures = [
-        ("low", Some(row.low)),
+        ("low", Some(row.band_95.0)),
         ("median", Some(row.median)),
-        ("high", Some(row.high)),
+        ("high", Some(row.band_95.1)),
         ("measured", row.measured),
     ];
     let figures = figures
@@ -222,7 +224,7 @@ fn check(ranked: &RankedCheck, system: &System) -> Json {
     record!({
         "check": ranked.check.id(),
         "says": ranked.check.description(),
-        "cost": record!({"minutes": ranked.minutes, "money_in_minutes": ranked.money}),
+        "cost": record!({"minutes": ranked.minutes, "money_in_minutes": ranked.parts_in_minutes}),
         "saving_minutes": ranked.saving,
         "cautions": ids(&check_cautions(ranked.check, system)),
         "outcomes": ranked.outcomes.iter().map(|outcome| record!({

@@ -3,7 +3,9 @@
 mod catalogue;
 mod evaluation;
 mod facts;
+mod finding;
 mod json;
+mod page;
 mod plan;
 mod proof;
 mod record;
@@ -17,7 +19,12 @@ mod words;
 pub use catalogue::catalogue_json;
 pub use evaluation::{evaluation_json, evaluation_text};
 pub use facts::facts_json;
+pub use finding::Finding;
 pub use json::{json, refusal_json};
+pub use page::{
+    FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageReading,
+    PageResult, PageStep, PageWhy, Scale,
+};
 pub use plan::plan_json;
 pub use proof::proof_json;
 pub use simulation::simulation_json;

@@ -134,7 +134,11 @@ fn write_step(out: &mut String, plan: &Plan, at: usize, depth: usize) -> fmt::Re
     let indent = "      ".repeat(depth - 1);
     let is_repair = matches!(step.action, Action::Repair(_));
     let says = says(step.action).trim_end_matches('.');
-    writeln!(out, "{indent}  {says} ({:.0} min)", step.minutes)?;
+    writeln!(
+        out,
+        "{indent}  {says} ({:.0} min)",
+        step.minutes + step.parts_in_minutes
+    )?;
     for branch in &step.branches {
         let helped = branch.result == ResultKind::Yes;
         let found = if is_repair {

@@ -1,8 +1,8 @@
 //! The proof of a repair as JSON and as text.
 
 use super::json::{estimate, mistake, object};
+use super::page::Scale;
 use super::record::{Json, record};
-use super::rows::Scale;
 use super::units::Units;
 use super::words::{per_cent, spoken};
 use crate::circuit::Estimate;

@@ -1,14 +1,15 @@
 //! The answer as text that a technician reads in half a minute.
 
+use super::page::{PageReading, Scale};
 use super::plan;
 use super::proof;
-use super::rows::{Row, Scale, rows};
+use super::rows::rows;
 use super::units::Units;
-use super::words::{self, feature_name, per_cent, result, says, severity, spoken, standing, strength};
+use super::words::{self, feature_name, per_cent, result, says, severity, spoken, strength};
 use crate::circuit::Estimate;
 use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, Reasons, TwoFaults};
 use crate::intake::Judgements;
-use crate::names::{Caution, Fault, QualityNote, VerdictKind};
+use crate::names::{Caution, Fault, QualityNote, Standing, VerdictKind};
 use crate::numerics::put_in_order;
 use crate::saturation::pseudo_critical;
 use alloc::format;
@@ -118,17 +119,17 @@ impl Report<'_> {
         }
     }
 
-    fn reading(&self, out: &mut String, row: &Row) -> fmt::Result {
+    fn reading(&self, out: &mut String, row: &PageReading) -> fmt::Result {
         let value = |si| self.units.value(row.scale, si);
         let measured = row.measured.map_or("-".into(), value);
         let band = format!(
             "{} to {}, usually {}",
-            value(row.low),
-            value(row.high),
+            value(row.band_95.0),
+            value(row.band_95.1),
             value(row.median)
         );
-        let standing = row.deviation.map_or("", standing);
-        let name = format!("{}, {}", spoken(row.id), self.units.unit(row.scale));
+        let standing = row.standing.map_or("", Standing::id);
+        let name = format!("{}, {}", spoken(row.feature.id()), self.units.unit(row.scale));
         let line = format!("{name:30}{measured:>8}   {band:>24}   {standing}");
         writeln!(out, "{}", line.trim_end())
     }
@@ -310,7 +311,7 @@ impl Report<'_> {
             writeln!(
                 out,
                 "  {:8} {side:10}  {}",
-                strength(contribution.log_odds),
+                strength(contribution.log_odds).id(),
                 says.trim_end()
             )?;
         }

@@ -1,6 +1,6 @@
 //! The units of a text report.
 
-use super::rows::Scale;
+use super::page::Scale;
 use crate::units::{GaugePressure, in_celsius, in_fahrenheit, kelvins};
 use alloc::format;
 use alloc::string::String;
@@ -39,6 +39,7 @@ impl Units {
             (Units::Metric, Scale::Difference) => format!("{si:.1}"),
             (Units::Us, Scale::Difference) => format!("{:.0}", si * 1.8),
             (Units::Metric | Units::Us, Scale::PerSecond) => format!("{:.0}", si * 60.0),
+            (Units::Metric | Units::Us, Scale::Ratio) => format!("{si:.1}"),
         }
     }
 
@@ -52,6 +53,7 @@ impl Units {
             (Units::Us, Scale::Kelvin | Scale::Difference) => "°F",
             (Units::Metric, Scale::Difference) => "K",
             (Units::Metric | Units::Us, Scale::PerSecond) => "/min",
+            (Units::Metric | Units::Us, Scale::Ratio) => "",
         }
     }
 

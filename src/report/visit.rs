@@ -1,14 +1,13 @@
 //! All of a visit at once: the diagnosis, what to do, and whether it helped.
 
 use super::json::answer;
+use super::page::proof;
 use super::proof::judgements;
 use super::record::Json;
 use super::text::Report;
 use super::units::Units;
-use crate::diagnosis::Diagnosis;
-use crate::intake::{Judgements, Refusal, Visit, proves};
+use crate::intake::{Refusal, Visit};
 use crate::names::VerdictKind;
-use alloc::boxed::Box;
 use alloc::string::{String, ToString};
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
@@ -58,19 +57,4 @@ pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
         proof: proof.as_deref(),
     };
     Ok(report.text())
-}
-
-/// What was done since, judged; where the repair is proven, no next step is left in the diagnosis.
-#[inline(never)] // so that its answer stands on no caller's stack
-fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgements>>, Refusal> {
-    if !visit.has_proof() {
-        return Ok(None);
-    }
-    let proof = Box::new(visit.prove_after(diagnosis));
-    visit.leave_uncharged(diagnosis);
-    if proves(&proof) {
-        diagnosis.next_step = None;
-        diagnosis.next_checks.clear();
-    }
-    Ok(Some(proof))
 }

@@ -1,24 +1,25 @@
 //! Words for numbers: how far off, how strongly.
 
-use super::rows::{Scale, deviation};
+use super::page::Scale;
+use super::rows::deviation;
 use super::units::Units;
 use crate::diagnosis::{Contribution, Diagnosis, Evidence, Resting};
-use crate::names::{Fault, Feature, Observation, ResultKind};
+use crate::names::{Fault, Feature, Observation, ResultKind, Standing, Strength};
 use alloc::format;
 use alloc::string::String;
 
 /// How a figure lies to its band, by standard deviations from the median. The limits are the 80 % and the 95 % band,
 /// and three standard deviations.
-pub(super) fn standing(deviation: f64) -> &'static str {
+pub(super) fn standing(deviation: f64) -> Option<Standing> {
     match deviation {
-        z if z.is_nan() => "",
-        z if z < -3.0 => "far too low",
-        z if z < -1.96 => "too low",
-        z if z < -1.28 => "rather low",
-        z if z <= 1.28 => "as it should be",
-        z if z <= 1.96 => "rather high",
-        z if z <= 3.0 => "too high",
-        _ => "far too high",
+        z if z.is_nan() => None,
+        z if z < -3.0 => Some(Standing::FarTooLow),
+        z if z < -1.96 => Some(Standing::TooLow),
+        z if z < -1.28 => Some(Standing::RatherLow),
+        z if z <= 1.28 => Some(Standing::Normal),
+        z if z <= 1.96 => Some(Standing::RatherHigh),
+        z if z <= 3.0 => Some(Standing::TooHigh),
+        _ => Some(Standing::FarTooHigh),
     }
 }
 
@@ -27,18 +28,18 @@ fn leaning(deviation: f64) -> &'static str {
     match deviation {
         z if (-1.28..-0.5).contains(&z) => "low in its band",
         z if z > 0.5 && z <= 1.28 => "high in its band",
-        z => standing(z),
+        z => standing(z).map_or("", Standing::id),
     }
 }
 
 /// How strongly a factor in the odds speaks. The limits are factors of 1.2, 3 and 10 (Kass & Raftery 1995, table in
 /// section 3.2, names 3 and 20 the limits of positive and strong evidence; 10 is Jeffreys' limit of strong).
-pub(super) fn strength(log_odds: f64) -> &'static str {
+pub(super) fn strength(log_odds: f64) -> Strength {
     match libm::fabs(log_odds) {
-        x if x < 0.18 => "hardly",
-        x if x < 1.1 => "slightly",
-        x if x < 2.3 => "clearly",
-        _ => "strongly",
+        x if x < 0.18 => Strength::Hardly,
+        x if x < 1.1 => Strength::Slightly,
+        x if x < 2.3 => Strength::Clearly,
+        _ => Strength::Strongly,
     }
 }
 

@@ -1,0 +1,541 @@
+//! The page: all that a technician is told of a visit, as plain data in SI and ids.
+
+use super::finding::Finding;
+use super::rows::rows;
+use super::words;
+use crate::circuit::Estimate;
+use crate::diagnosis::{Action, Branch, Cautions, Diagnosis, Plan, RankedCheck, Reasons, Resting, TwoFaults};
+use crate::diagnosis::{Case, check_cautions, repair_cautions};
+use crate::diagnosis::{Evidence, Prices};
+use crate::intake::{Judgements, Refusal, Visit, proves};
+use crate::names::{
+    Caution, ExpectedBasis, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, Standing, Strength,
+    VerdictKind,
+};
+use crate::numerics::put_in_order;
+use crate::saturation::pseudo_critical;
+use crate::vehicle::{Conditions, System};
+use alloc::boxed::Box;
+use alloc::vec::Vec;
+
+/// From these odds on two faults at once are the result.
+const LIKELIER_THAN_NOT: f64 = 0.5;
+/// Explanations less likely than this are not told.
+const TOLD_FROM: f64 = 0.02;
+/// At most so many explanations and arguments are told.
+const TOLD: usize = 5;
+
+/// All that a technician is told of a visit, in the order in which it is read.
+///
+/// Text, JSON and pictures are renderings of it. Quantities are plain SI with the unit in the name of the field; what is a
+/// pressure or a temperature by its [`Scale`] says so there.
+///
+/// ```
+/// use coldloop::{Fault, intake, report::Page};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let page = Page::of_visit(&visit)?;
+/// assert_eq!(page.result.faults, [Fault::Undercharge]);
+/// # Ok::<(), intake::Refusal>(())
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+pub struct Page {
+    /// The system.
+    pub system: System,
+    /// Its conditions.
+    pub conditions: Conditions,
+    /// What it is.
+    pub result: PageResult,
+    /// What to do: the first step first, then those that its outcomes lead to. Empty where nothing is left to do.
+    pub steps: Vec<PageStep>,
+    /// Cost until the vehicle is repaired; `None` where no plan was made.
+    pub expected: Option<PageExpected>,
+    /// Further checks, the most useful first, where there is no plan.
+    pub further_checks: Vec<PageStep>,
+    /// What was measured beside what is normal here today; empty for a system at rest, of which there are no bands.
+    pub readings: Vec<PageReading>,
+    /// What these bands rest on.
+    pub basis: Option<ExpectedBasis>,
+    /// What follows from the readings.
+    pub figures: Vec<PageFigure>,
+    /// Why the likeliest explanation is preferred to the next.
+    pub why: Option<PageWhy>,
+    /// What limits the result.
+    pub limits: Vec<PageLimit>,
+    /// Cautions that belong to no step that is told above.
+    pub cautions: Vec<Caution>,
+    /// What was done since, judged.
+    pub proof: Option<Judgements>,
+    /// Whether a repair is still to be proven by readings after it.
+    pub to_prove: bool,
+}
+
+/// What the readings come to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PageResult {
+    /// Its kind.
+    pub kind: VerdictKind,
+    /// The fault that is named, the short list, or the two faults at once.
+    pub faults: Vec<Fault>,
+    /// The probability that one of these faults is the cause, or both where `both`; of "no fault" where none stands out.
+    pub probability: f64,
+    /// Whether `faults` are two faults at once.
+    pub both: bool,
+    /// Whether the pressure at rest of this refrigerant allows no fault to be named.
+    pub bands_only: bool,
+    /// The likeliest explanations, the likeliest first.
+    pub odds: Vec<PageOdds>,
+    /// Two faults at once, where they were weighed.
+    pub two_faults: Option<TwoFaults>,
+    /// The probability of a cause that is not in the list.
+    pub none_of_these: f64,
+    /// The likeliest way in which the instruments mislead, with its probability.
+    pub mix_up: Option<(MixUp, f64)>,
+    /// What the pressure at rest tells.
+    pub rest: Option<RestFinding>,
+    /// The arithmetic of that pressure.
+    pub resting: Option<Resting>,
+}
+
+/// An explanation.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PageOdds {
+    /// The fault.
+    pub fault: Fault,
+    /// Its probability.
+    pub probability: f64,
+    /// Its severity in its own measure ([`crate::diagnosis::measure`]), low to high.
+    pub severity: Option<(f64, f64)>,
+}
+
+/// What it costs until the vehicle is repaired, in minutes of work with parts counted as labour time.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PageExpected {
+    /// Following the plan.
+    pub minutes: f64,
+    /// Repairing in the best order without any check.
+    pub without_checks_minutes: f64,
+}
+
+/// A step: something to check, a repair, or handing over.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PageStep {
+    /// What to do.
+    pub action: Action,
+    /// Its cautions, in the order in which they are told; they stand directly above the step.
+    pub cautions: Vec<Caution>,
+    /// Its labour time, min; a recovery of the charge that is not yet paid is part of it.
+    pub minutes: f64,
+    /// Its parts, as minutes of work.
+    pub parts_in_minutes: f64,
+    /// Whether the charge has to be recovered for it now.
+    pub recovers: bool,
+    /// How it can come out.
+    pub outcomes: Vec<PageOutcome>,
+}
+
+/// How a step can come out, and what then.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PageOutcome {
+    /// What is found.
+    pub finding: Finding,
+    /// Its probability.
+    pub probability: f64,
+    /// The fault that then leads.
+    pub leading: Fault,
+    /// Its probability then.
+    pub leading_probability: f64,
+    /// The place of the next step in [`Page::steps`]; `None` at the end.
+    pub next: Option<usize>,
+}
+
+/// A reading beside what is normal here today.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PageReading {
+    /// The figure.
+    pub feature: Feature,
+    /// Unit and datum of the numbers.
+    pub scale: Scale,
+    /// What was measured.
+    pub measured: Option<f64>,
+    /// The middle of the normal range.
+    pub median: f64,
+    /// The ends of the 80 % band.
+    pub band_80: (f64, f64),
+    /// The ends of the 95 % band.
+    pub band_95: (f64, f64),
+    /// Standard deviations from the median, vehicle and instrument together.
+    pub deviation: Option<f64>,
+    /// The same as one of seven words.
+    pub standing: Option<Standing>,
+}
+
+/// The unit and datum of a number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Scale {
+    /// Pa above the air of the place.
+    PaGauge,
+    /// Pa as a difference.
+    PaDifference,
+    /// K as a point on the scale.
+    Kelvin,
+    /// K as a difference.
+    Difference,
+    /// Events per second.
+    PerSecond,
+    /// A ratio, without unit.
+    Ratio,
+}
+
+/// A figure that follows from the readings.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PageFigure {
+    /// Which.
+    pub kind: FigureKind,
+    /// Unit and datum of the numbers.
+    pub scale: Scale,
+    /// Value and standard uncertainty.
+    pub estimate: Estimate,
+}
+
+/// Which figure follows from the readings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FigureKind {
+    /// Saturation temperature (dew) of the low side.
+    Evaporating,
+    /// Saturation temperature (dew) of the high side.
+    Condensing,
+    /// Pseudo-critical temperature at the high side, above the critical pressure.
+    PseudoCritical,
+    /// Condensing temperature above the ambient.
+    CondensingAboveAmbient,
+    /// Pseudo-critical temperature above the ambient.
+    PseudoCriticalAboveAmbient,
+    /// Superheat.
+    Superheat,
+    /// Subcooling.
+    Subcooling,
+    /// High side over low side, absolute.
+    PressureRatio,
+}
+
+/// Why one explanation is preferred to another.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PageWhy {
+    /// The explanation.
+    pub fault: Fault,
+    /// The likeliest other one.
+    pub rival: Fault,
+    /// The arguments, the weightiest first.
+    pub arguments: Vec<PageArgument>,
+}
+
+/// One argument.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PageArgument {
+    /// The evidence.
+    pub evidence: Evidence,
+    /// Natural logarithm of the factor by which it changes the odds; positive argues for.
+    pub log_odds: f64,
+    /// The same as a word.
+    pub strength: Strength,
+    /// The standing of a figure, where the evidence is one.
+    pub standing: Option<Standing>,
+    /// Standard deviations of that figure.
+    pub deviation: Option<f64>,
+    /// The answer to a look, where the evidence is one.
+    pub seen: Option<(Observation, bool)>,
+}
+
+/// What limits the result.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PageLimit {
+    /// The note.
+    pub note: QualityNote,
+    /// The figure that it is about, where it is about one.
+    pub feature: Option<Feature>,
+}
+
+/// What a page is made of.
+pub(super) struct Parts<'a> {
+    pub(super) case: &'a Case,
+    pub(super) diagnosis: &'a Diagnosis,
+    pub(super) reasons: &'a Reasons<'a>,
+    pub(super) prices: &'a Prices,
+    /// Stands in the place of the next checks.
+    pub(super) plan: Option<&'a Plan>,
+    pub(super) proof: Option<Judgements>,
+}
+
+impl Page {
+    /// The page of a visit, with the plan in the place of the next checks; a vehicle on which no fault stands out has none.
+    ///
+    /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
+    pub fn of_visit(visit: &Visit) -> Result<Self, Refusal> {
+        let judgement = visit.judge()?;
+        let mut diagnosis = visit.told(&judgement)?;
+        let proof = proof(visit, &mut diagnosis)?;
+        let healthy = diagnosis.verdict.kind == VerdictKind::Healthy;
+        let plan = (!healthy && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
+        Ok(Self::of(Parts {
+            case: &visit.case,
+            diagnosis: &diagnosis,
+            reasons: &judgement.reasons(&visit.settings),
+            prices: &visit.settings.prices,
+            plan: plan.as_deref().filter(|plan| !plan.steps.is_empty()),
+            proof: proof.map(|proof| *proof),
+        }))
+    }
+
+    pub(super) fn of(parts: Parts<'_>) -> Self {
+        let Parts { case, diagnosis, .. } = parts;
+        let system = &case.system;
+        let (steps, further_checks) = match parts.plan {
+            Some(plan) => (
+                plan.steps.iter().map(|step| planned(step, system)).collect(),
+                Vec::new(),
+            ),
+            None => unplanned(diagnosis, system, parts.prices),
+        };
+        let to_prove = parts.plan.is_some() && parts.proof.as_ref().is_none_or(|proof| proof.repair.is_none());
+        Self {
+            system: *system,
+            conditions: case.conditions,
+            result: result(diagnosis),
+            expected: parts.plan.map(|plan| PageExpected {
+                minutes: plan.expected_minutes,
+                without_checks_minutes: plan.without_checks_minutes,
+            }),
+            readings: rows(case, diagnosis),
+            basis: diagnosis.basis,
+            figures: figures(case, diagnosis),
+            why: why(parts.reasons, diagnosis, case),
+            limits: limits(diagnosis),
+            cautions: remaining(diagnosis, steps.first(), parts.proof.as_ref()),
+            steps,
+            further_checks,
+            to_prove,
+            proof: parts.proof,
+        }
+    }
+
+    /// What to do first.
+    pub fn first(&self) -> Option<&PageStep> {
+        self.steps.first()
+    }
+}
+
+/// What was done since, judged; where the repair is proven, no next step is left in the diagnosis.
+#[inline(never)] // so that its answer stands on no caller's stack
+pub(super) fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgements>>, Refusal> {
+    if !visit.has_proof() {
+        return Ok(None);
+    }
+    let proof = Box::new(visit.prove_after(diagnosis));
+    visit.leave_uncharged(diagnosis);
+    if proves(&proof) {
+        diagnosis.next_step = None;
+        diagnosis.next_checks.clear();
+    }
+    Ok(Some(proof))
+}
+
+fn result(diagnosis: &Diagnosis) -> PageResult {
+    let verdict = &diagnosis.verdict;
+    let pair = diagnosis
+        .two_faults
+        .filter(|two| two.probability > LIKELIER_THAN_NOT && verdict.faults[..] == two.faults);
+    let odds = diagnosis.faults.iter().filter(|ranked| ranked.probability >= TOLD_FROM);
+    PageResult {
+        kind: verdict.kind,
+        faults: verdict.faults.to_vec(),
+        probability: match (pair, verdict.kind) {
+            (Some(two), _) => two.probability,
+            (None, VerdictKind::Healthy) => diagnosis.probability_of(&[Fault::NoFault]),
+            (
+                None,
+                VerdictKind::NamedFault
+                | VerdictKind::CannotTell
+                | VerdictKind::NothingFits
+                | VerdictKind::NotEnoughEvidence,
+            ) => diagnosis.probability_of(&verdict.faults),
+        },
+        both: pair.is_some(),
+        bands_only: diagnosis.quality.contains(&QualityNote::BandsOnly),
+        odds: odds
+            .take(TOLD)
+            .map(|ranked| PageOdds {
+                fault: ranked.fault,
+                probability: ranked.probability,
+                severity: ranked.severity,
+            })
+            .collect(),
+        two_faults: diagnosis.two_faults,
+        none_of_these: diagnosis.none_of_these,
+        mix_up: diagnosis.mix_up,
+        rest: diagnosis.rest,
+        resting: diagnosis.resting,
+    }
+}
+
+fn planned(step: &crate::diagnosis::Step, system: &System) -> PageStep {
+    let outcome = |branch: &Branch| PageOutcome {
+        finding: Finding::of(step.action, branch.result, branch.observation),
+        probability: branch.probability,
+        leading: branch.leading,
+        leading_probability: branch.leading_probability,
+        next: branch.next,
+    };
+    PageStep {
+        action: step.action,
+        cautions: asked(step.action, system).to_vec(),
+        minutes: step.minutes,
+        parts_in_minutes: step.parts_in_minutes,
+        recovers: step.recovers,
+        outcomes: step.branches.iter().map(outcome).collect(),
+    }
+}
+
+/// The next step and the further checks, where there is no plan.
+fn unplanned(diagnosis: &Diagnosis, system: &System, prices: &Prices) -> (Vec<PageStep>, Vec<PageStep>) {
+    let checks = diagnosis.next_checks.iter().map(|ranked| ranked_step(ranked, system));
+    match diagnosis.next_step {
+        // Where the next step is a check, it is the first of them.
+        None | Some(Action::Check(_)) => {
+            let mut first: Vec<PageStep> = checks.collect();
+            let further = if first.is_empty() {
+                Vec::new()
+            } else {
+                first.split_off(1)
+            };
+            (first, further)
+        }
+        Some(action) => {
+            let cost = match action {
+                Action::Repair(fault) => prices.repair(fault),
+                Action::Check(_) | Action::HandOver => prices.unknown(),
+            };
+            let step = PageStep {
+                action,
+                cautions: asked(action, system).to_vec(),
+                minutes: cost.minutes,
+                parts_in_minutes: cost.money / prices.per_minute(),
+                recovers: false,
+                outcomes: Vec::new(),
+            };
+            (alloc::vec![step], checks.collect())
+        }
+    }
+}
+
+fn ranked_step(ranked: &RankedCheck, system: &System) -> PageStep {
+    let action = Action::Check(ranked.check);
+    let outcome = |outcome: &crate::diagnosis::Outcome| PageOutcome {
+        finding: Finding::of(action, outcome.result, outcome.observation),
+        probability: outcome.probability,
+        leading: outcome.leading,
+        leading_probability: outcome.leading_probability,
+        next: None,
+    };
+    PageStep {
+        action,
+        cautions: asked(action, system).to_vec(),
+        minutes: ranked.minutes,
+        parts_in_minutes: ranked.parts_in_minutes,
+        recovers: false,
+        outcomes: ranked.outcomes.iter().map(outcome).collect(),
+    }
+}
+
+/// What a step asks to be careful of.
+pub(super) fn asked(action: Action, system: &System) -> Cautions {
+    match action {
+        Action::Check(check) => check_cautions(check, system),
+        Action::Repair(fault) => repair_cautions(fault, system),
+        Action::HandOver => Cautions::new(Caution::LocalRules),
+    }
+}
+
+fn figures(case: &Case, diagnosis: &Diagnosis) -> Vec<PageFigure> {
+    let derived = &diagnosis.derived;
+    let high_pa = derived.high_side_pa.map_or(0.0, |estimate| estimate.value);
+    let beyond = pseudo_critical::slope_k_pa(case.system.refrigerant, high_pa).is_some();
+    let (high, above) = if beyond {
+        (FigureKind::PseudoCritical, FigureKind::PseudoCriticalAboveAmbient)
+    } else {
+        (FigureKind::Condensing, FigureKind::CondensingAboveAmbient)
+    };
+    let all = [
+        (FigureKind::Evaporating, Scale::Kelvin, derived.low_dew_k),
+        (high, Scale::Kelvin, derived.high_dew_k),
+        (above, Scale::Difference, derived.condensing_above_ambient_k),
+        (FigureKind::Superheat, Scale::Difference, derived.superheat_k),
+        (FigureKind::Subcooling, Scale::Difference, derived.subcooling_k),
+        (FigureKind::PressureRatio, Scale::Ratio, derived.pressure_ratio),
+    ];
+    all.into_iter()
+        .filter_map(|(kind, scale, estimate)| {
+            Some(PageFigure {
+                kind,
+                scale,
+                estimate: estimate?,
+            })
+        })
+        .collect()
+}
+
+fn why(reasons: &Reasons<'_>, diagnosis: &Diagnosis, case: &Case) -> Option<PageWhy> {
+    let first = diagnosis.faults.first()?;
+    let argument = |contribution: &crate::diagnosis::Contribution| {
+        let deviation = match contribution.evidence {
+            Evidence::Feature(feature) => super::rows::deviation(diagnosis, feature),
+            Evidence::Prior | Evidence::Observation(_) => None,
+        };
+        let seen = match contribution.evidence {
+            Evidence::Observation(question) => Some((question, case.observations.answer(question) == Some(true))),
+            Evidence::Prior | Evidence::Feature(_) => None,
+        };
+        PageArgument {
+            evidence: contribution.evidence,
+            log_odds: contribution.log_odds,
+            strength: words::strength(contribution.log_odds),
+            standing: deviation.and_then(words::standing),
+            deviation,
+            seen,
+        }
+    };
+    let because = reasons.because(first.fault, first.rival);
+    let all = because.iter().map(argument);
+    let mut arguments: Vec<PageArgument> = all.filter(|told| told.strength != Strength::Hardly).collect();
+    put_in_order(&mut arguments, |a, b| libm::fabs(a.log_odds) > libm::fabs(b.log_odds));
+    arguments.truncate(TOLD);
+    (!arguments.is_empty()).then_some(PageWhy {
+        fault: first.fault,
+        rival: first.rival,
+        arguments,
+    })
+}
+
+fn limits(diagnosis: &Diagnosis) -> Vec<PageLimit> {
+    let limit = |note: &QualityNote| PageLimit {
+        note: *note,
+        feature: diagnosis.out_of_line.filter(|_| *note == QualityNote::ReadingOutOfLine),
+    };
+    diagnosis.quality.iter().map(limit).collect()
+}
+
+/// The cautions of the diagnosis and of what was done that do not stand above the first step.
+fn remaining(diagnosis: &Diagnosis, first: Option<&PageStep>, proof: Option<&Judgements>) -> Vec<Caution> {
+    let told = first.map_or(&[][..], |step| &step.cautions);
+    let pressed = proof.and_then(|proof| proof.pressure_test.as_ref());
+    let pressed = pressed.map(super::proof::test_cautions);
+    let all = diagnosis.cautions.iter().copied().chain(pressed.into_iter().flatten());
+    let mut left: Vec<Caution> = Vec::new();
+    for caution in all {
+        if !told.contains(&caution) && !left.contains(&caution) {
+            left.push(caution);
+        }
+    }
+    // The local rules are the last word.
+    put_in_order(&mut left, |a, b| *a != Caution::LocalRules && *b == Caution::LocalRules);
+    left
+}
