@@ -2464,7 +2464,7 @@ pub enum Observation {
     /// A step of temperature or frost begins at one point of the suction line.
     #[cfg_attr(feature = "serde", serde(rename = "suction_line_step"))]
     SuctionLineStep = 18,
-    /// The low side follows when the sensing bulb or head of the valve is warmed and chilled.
+    /// The low side follows when the bulb or head of the valve is warmed and cooled.
     #[cfg_attr(feature = "serde", serde(rename = "low_side_follows_bulb"))]
     LowSideFollowsBulb = 19,
     /// Frost covers the evaporator face.
@@ -2485,7 +2485,7 @@ pub enum Observation {
     /// Raising the engine to about 2,000 rpm lowers the low side and raises the high side.
     #[cfg_attr(feature = "serde", serde(rename = "speed_lowers_low_side"))]
     SpeedLowersLowSide = 25,
-    /// Driving the control of the compressor by hand moves both pressures apart.
+    /// Commanding the compressor up with a scan tool moves both pressures apart.
     #[cfg_attr(feature = "serde", serde(rename = "control_signal_moves_pressures"))]
     ControlSignalMovesPressures = 26,
     /// After switching off, the two sides are equal in less than two minutes.
@@ -2515,7 +2515,7 @@ pub enum Observation {
     /// A second set of gauges shows the same pressures.
     #[cfg_attr(feature = "serde", serde(rename = "second_gauges_agree"))]
     SecondGaugesAgree = 35,
-    /// After ten to fifteen minutes on the road the air at the vents is as cold as it should be, and stays so.
+    /// After ten to fifteen minutes on the road the air at the vents is cold, and stays cold.
     #[cfg_attr(feature = "serde", serde(rename = "cools_on_the_road"))]
     CoolsOnTheRoad = 36,
     /// The vehicle's own transducer of the high side and the gauge show the same pressure.
@@ -2653,7 +2653,7 @@ impl Observation {
             Observation::FrostOnSuctionLine => "Frost or heavy sweat covers the suction line up to the compressor.",
             Observation::SuctionLineStep => "A step of temperature or frost begins at one point of the suction line.",
             Observation::LowSideFollowsBulb => {
-                "The low side follows when the sensing bulb or head of the valve is warmed and chilled."
+                "The low side follows when the bulb or head of the valve is warmed and cooled."
             }
             Observation::EvaporatorFrosted => "Frost covers the evaporator face.",
             Observation::AirflowFades => "The air at the vents weakens after some minutes and returns after a pause.",
@@ -2668,7 +2668,7 @@ impl Observation {
                 "Raising the engine to about 2,000 rpm lowers the low side and raises the high side."
             }
             Observation::ControlSignalMovesPressures => {
-                "Driving the control of the compressor by hand moves both pressures apart."
+                "Commanding the compressor up with a scan tool moves both pressures apart."
             }
             Observation::SidesEqualiseQuickly => {
                 "After switching off, the two sides are equal in less than two minutes."
@@ -2686,7 +2686,7 @@ impl Observation {
             Observation::RecentlyFilled => "Refrigerant was added since the system last worked well.",
             Observation::SecondGaugesAgree => "A second set of gauges shows the same pressures.",
             Observation::CoolsOnTheRoad => {
-                "After ten to fifteen minutes on the road the air at the vents is as cold as it should be, and stays so."
+                "After ten to fifteen minutes on the road the air at the vents is cold, and stays cold."
             }
             Observation::TransducerAgrees => {
                 "The vehicle's own transducer of the high side and the gauge show the same pressure."
@@ -2776,100 +2776,100 @@ pub enum Check {
     /// Read the air at the centre vent after ten minutes on the coldest setting.
     #[cfg_attr(feature = "serde", serde(rename = "read-vent"))]
     ReadVent = 3,
-    /// Clamp a thermometer on the suction line at the compressor: it gives the superheat.
+    /// Clamp a thermometer to the suction line at the compressor: it gives the superheat.
     #[cfg_attr(feature = "serde", serde(rename = "read-suction-line"))]
     ReadSuctionLine = 4,
-    /// Clamp a thermometer on the liquid line: it gives the subcooling.
+    /// Clamp a thermometer to the liquid line: it gives the subcooling.
     #[cfg_attr(feature = "serde", serde(rename = "read-liquid-line"))]
     ReadLiquidLine = 5,
-    /// Clamp a thermometer on the discharge line.
+    /// Clamp a thermometer to the discharge line.
     #[cfg_attr(feature = "serde", serde(rename = "read-discharge-line"))]
     ReadDischargeLine = 6,
     /// Count how often the clutch engages in three minutes.
     #[cfg_attr(feature = "serde", serde(rename = "count-clutch-cycles"))]
     CountClutchCycles = 7,
-    /// Start the engine, ask for full cooling, and read both sides after five minutes.
+    /// Run the A/C on full cooling and read both sides after five minutes.
     #[cfg_attr(feature = "serde", serde(rename = "run-and-read"))]
     RunAndRead = 8,
-    /// Look whether hub and pulley turn together.
+    /// Check whether hub and pulley turn together.
     #[cfg_attr(feature = "serde", serde(rename = "watch-clutch"))]
     WatchClutch = 9,
-    /// Measure the voltage at the clutch connector with cooling asked for.
+    /// Measure the voltage at the clutch connector with the A/C switched on.
     #[cfg_attr(feature = "serde", serde(rename = "measure-clutch-voltage"))]
     MeasureClutchVoltage = 10,
-    /// Engine off, belt on, clutch off: turn the hub by hand. A sound compressor needs a hand and gives resistance.
+    /// Engine off, belt on, clutch off: turn the hub by hand. A good compressor turns with an even resistance.
     #[cfg_attr(feature = "serde", serde(rename = "turn-hub"))]
     TurnHub = 11,
-    /// Look at belt and hub under load, and listen.
+    /// Watch belt and hub under load, and listen for a squeal.
     #[cfg_attr(feature = "serde", serde(rename = "look-for-slip"))]
     LookForSlip = 12,
     /// Listen to the compressor while the clutch engages and while it runs.
     #[cfg_attr(feature = "serde", serde(rename = "listen-to-compressor"))]
     ListenToCompressor = 13,
-    /// Look whether the condenser fan runs.
+    /// Check whether the condenser fan runs.
     #[cfg_attr(feature = "serde", serde(rename = "watch-condenser-fan"))]
     WatchCondenserFan = 14,
-    /// Look at the face of the condenser, with a lamp, between it and the radiator too.
+    /// Inspect the face of the condenser with a lamp, also between it and the radiator.
     #[cfg_attr(feature = "serde", serde(rename = "look-at-condenser-face"))]
     LookAtCondenserFace = 15,
     /// Spray water on the condenser and watch the high side.
     #[cfg_attr(feature = "serde", serde(rename = "spray-condenser"))]
     SprayCondenser = 16,
-    /// Follow the condenser from inlet to outlet with a thermometer and look for a step.
+    /// Move a thermometer along the condenser from inlet to outlet and look for a sudden step.
     #[cfg_attr(feature = "serde", serde(rename = "feel-condenser-passes"))]
     FeelCondenserPasses = 17,
-    /// Clamp a thermometer on a tube in the middle of the condenser and compare with saturation at the high side.
+    /// Clamp a thermometer to a tube in the middle of the condenser and compare it with the saturation temperature of the high side.
     #[cfg_attr(feature = "serde", serde(rename = "clamp-condenser-middle"))]
     ClampCondenserMiddle = 18,
     /// Look at the sight glass after five minutes of steady running.
     #[cfg_attr(feature = "serde", serde(rename = "look-at-sight-glass"))]
     LookAtSightGlass = 19,
-    /// Look for oil and dye, and go over the joints with an electronic detector.
+    /// Search for a leak: look for oil and dye, and check the joints with an electronic detector.
     #[cfg_attr(feature = "serde", serde(rename = "look-for-leaks"))]
     LookForLeaks = 20,
-    /// Listen at the expansion device.
+    /// Listen at the expansion valve or orifice tube.
     #[cfg_attr(feature = "serde", serde(rename = "listen-at-expansion"))]
     ListenAtExpansion = 21,
-    /// Measure the liquid line before and after the drier.
+    /// Measure the temperature of the liquid line before and after the drier.
     #[cfg_attr(feature = "serde", serde(rename = "drop-across-drier"))]
     DropAcrossDrier = 22,
-    /// Look for frost at the inlet of the expansion device.
+    /// Look for frost at the inlet of the expansion valve or orifice tube.
     #[cfg_attr(feature = "serde", serde(rename = "look-at-expansion"))]
     LookAtExpansion = 23,
-    /// Look how far frost or sweat reaches on the suction line.
+    /// Check how far frost or sweat reaches along the suction line.
     #[cfg_attr(feature = "serde", serde(rename = "look-at-suction-line"))]
     LookAtSuctionLine = 24,
-    /// Follow the suction line with a thermometer and look for a step.
+    /// Move a thermometer along the suction line and look for a sudden step.
     #[cfg_attr(feature = "serde", serde(rename = "follow-suction-line"))]
     FollowSuctionLine = 25,
-    /// Warm, then chill, the bulb or head of the valve and watch the low side.
+    /// Warm the bulb or head of the valve with the hand, then cool it with ice, and watch the low side.
     #[cfg_attr(feature = "serde", serde(rename = "warm-and-chill-bulb"))]
     WarmAndChillBulb = 26,
-    /// Look at the evaporator through the blower or a drain opening.
+    /// Inspect the evaporator through the blower or a drain opening.
     #[cfg_attr(feature = "serde", serde(rename = "look-at-evaporator"))]
     LookAtEvaporator = 27,
-    /// Watch vent and low side for twenty minutes of running.
+    /// Watch the vent and the low side for twenty minutes of running.
     #[cfg_attr(feature = "serde", serde(rename = "watch-twenty-minutes"))]
     WatchTwentyMinutes = 28,
-    /// Feel the air at the vents at the highest step, and look at the cabin filter.
+    /// Feel the air at the vents with the blower at its highest step, and inspect the cabin filter.
     #[cfg_attr(feature = "serde", serde(rename = "feel-airflow"))]
     FeelAirflow = 29,
     /// Close the heater valve or clamp the heater hose and watch the vent.
     #[cfg_attr(feature = "serde", serde(rename = "close-heater"))]
     CloseHeater = 30,
-    /// Raise the engine to about 2,000 rpm and watch both sides.
+    /// Raise the engine speed to about 2,000 rpm and watch both sides.
     #[cfg_attr(feature = "serde", serde(rename = "raise-engine-speed"))]
     RaiseEngineSpeed = 31,
-    /// Drive the control of the compressor by hand and watch both sides.
+    /// Command the compressor up and down with a scan tool and watch both sides.
     #[cfg_attr(feature = "serde", serde(rename = "drive-control"))]
     DriveControl = 32,
-    /// Switch off and time how long the two sides need to become equal.
+    /// Switch the A/C off and time how long both sides take to become equal.
     #[cfg_attr(feature = "serde", serde(rename = "time-equalisation"))]
     TimeEqualisation = 33,
-    /// Leave the system off until it has one temperature, and compare its pressure with saturation at the ambient.
+    /// Leave the system off until all parts have one temperature, then compare its pressure with the saturation pressure at ambient.
     #[cfg_attr(feature = "serde", serde(rename = "read-rest-pressure"))]
     ReadRestPressure = 34,
-    /// Put a refrigerant identifier on the low side.
+    /// Connect a refrigerant identifier to the low side.
     #[cfg_attr(feature = "serde", serde(rename = "identify-refrigerant"))]
     IdentifyRefrigerant = 35,
     /// Recover the charge and weigh it against the label.
@@ -2878,20 +2878,23 @@ pub enum Check {
     /// Ask who last serviced the system, and what was added.
     #[cfg_attr(feature = "serde", serde(rename = "ask-history"))]
     AskHistory = 37,
-    /// Check hoses, units and zero of the gauges and the seat of every probe, then read again with a second set.
+    /// Check hoses, units and zero of the gauges and the seat of every probe, then compare with a second set of gauges.
     #[cfg_attr(feature = "serde", serde(rename = "compare-gauges"))]
     CompareGauges = 38,
-    /// Drive for ten to fifteen minutes on the coldest setting, and feel whether it cools and goes on cooling.
+    /// Drive for ten to fifteen minutes on the coldest setting and check that it cools and keeps cooling.
     #[cfg_attr(feature = "serde", serde(rename = "road-test"))]
     RoadTest = 39,
-    /// Compare the high side of the gauge with that of the vehicle's own transducer, on a scan tool.
+    /// Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool.
     #[cfg_attr(feature = "serde", serde(rename = "compare-transducer"))]
     CompareTransducer = 40,
+    /// Search for the leak with dry nitrogen: bring the empty circuit to test pressure and check every joint with leak spray.
+    #[cfg_attr(feature = "serde", serde(rename = "search-with-nitrogen"))]
+    SearchWithNitrogen = 41,
 }
 
 impl Check {
     /// Every member, in the order of the table.
-    pub const ALL: [Check; 40] = [
+    pub const ALL: [Check; 41] = [
         Check::ReadLowSide,
         Check::ReadHighSide,
         Check::ReadVent,
@@ -2932,9 +2935,10 @@ impl Check {
         Check::CompareGauges,
         Check::RoadTest,
         Check::CompareTransducer,
+        Check::SearchWithNitrogen,
     ];
 
-    const SPELLINGS: [(Check, &'static [&'static str]); 40] = [
+    const SPELLINGS: [(Check, &'static [&'static str]); 41] = [
         (Check::ReadLowSide, &["read-low-side"]),
         (Check::ReadHighSide, &["read-high-side"]),
         (Check::ReadVent, &["read-vent"]),
@@ -2975,6 +2979,7 @@ impl Check {
         (Check::CompareGauges, &["compare-gauges"]),
         (Check::RoadTest, &["road-test"]),
         (Check::CompareTransducer, &["compare-transducer"]),
+        (Check::SearchWithNitrogen, &["search-with-nitrogen"]),
     ];
 
     /// The id used in text.
@@ -2989,59 +2994,68 @@ impl Check {
             Check::ReadHighSide => "Read the high side with the system running.",
             Check::ReadVent => "Read the air at the centre vent after ten minutes on the coldest setting.",
             Check::ReadSuctionLine => {
-                "Clamp a thermometer on the suction line at the compressor: it gives the superheat."
+                "Clamp a thermometer to the suction line at the compressor: it gives the superheat."
             }
-            Check::ReadLiquidLine => "Clamp a thermometer on the liquid line: it gives the subcooling.",
-            Check::ReadDischargeLine => "Clamp a thermometer on the discharge line.",
+            Check::ReadLiquidLine => "Clamp a thermometer to the liquid line: it gives the subcooling.",
+            Check::ReadDischargeLine => "Clamp a thermometer to the discharge line.",
             Check::CountClutchCycles => "Count how often the clutch engages in three minutes.",
-            Check::RunAndRead => "Start the engine, ask for full cooling, and read both sides after five minutes.",
-            Check::WatchClutch => "Look whether hub and pulley turn together.",
-            Check::MeasureClutchVoltage => "Measure the voltage at the clutch connector with cooling asked for.",
+            Check::RunAndRead => "Run the A/C on full cooling and read both sides after five minutes.",
+            Check::WatchClutch => "Check whether hub and pulley turn together.",
+            Check::MeasureClutchVoltage => "Measure the voltage at the clutch connector with the A/C switched on.",
             Check::TurnHub => {
-                "Engine off, belt on, clutch off: turn the hub by hand. A sound compressor needs a hand and gives resistance."
+                "Engine off, belt on, clutch off: turn the hub by hand. A good compressor turns with an even resistance."
             }
-            Check::LookForSlip => "Look at belt and hub under load, and listen.",
+            Check::LookForSlip => "Watch belt and hub under load, and listen for a squeal.",
             Check::ListenToCompressor => "Listen to the compressor while the clutch engages and while it runs.",
-            Check::WatchCondenserFan => "Look whether the condenser fan runs.",
+            Check::WatchCondenserFan => "Check whether the condenser fan runs.",
             Check::LookAtCondenserFace => {
-                "Look at the face of the condenser, with a lamp, between it and the radiator too."
+                "Inspect the face of the condenser with a lamp, also between it and the radiator."
             }
             Check::SprayCondenser => "Spray water on the condenser and watch the high side.",
             Check::FeelCondenserPasses => {
-                "Follow the condenser from inlet to outlet with a thermometer and look for a step."
+                "Move a thermometer along the condenser from inlet to outlet and look for a sudden step."
             }
             Check::ClampCondenserMiddle => {
-                "Clamp a thermometer on a tube in the middle of the condenser and compare with saturation at the high side."
+                "Clamp a thermometer to a tube in the middle of the condenser and compare it with the saturation temperature of the high side."
             }
             Check::LookAtSightGlass => "Look at the sight glass after five minutes of steady running.",
-            Check::LookForLeaks => "Look for oil and dye, and go over the joints with an electronic detector.",
-            Check::ListenAtExpansion => "Listen at the expansion device.",
-            Check::DropAcrossDrier => "Measure the liquid line before and after the drier.",
-            Check::LookAtExpansion => "Look for frost at the inlet of the expansion device.",
-            Check::LookAtSuctionLine => "Look how far frost or sweat reaches on the suction line.",
-            Check::FollowSuctionLine => "Follow the suction line with a thermometer and look for a step.",
-            Check::WarmAndChillBulb => "Warm, then chill, the bulb or head of the valve and watch the low side.",
-            Check::LookAtEvaporator => "Look at the evaporator through the blower or a drain opening.",
-            Check::WatchTwentyMinutes => "Watch vent and low side for twenty minutes of running.",
-            Check::FeelAirflow => "Feel the air at the vents at the highest step, and look at the cabin filter.",
-            Check::CloseHeater => "Close the heater valve or clamp the heater hose and watch the vent.",
-            Check::RaiseEngineSpeed => "Raise the engine to about 2,000 rpm and watch both sides.",
-            Check::DriveControl => "Drive the control of the compressor by hand and watch both sides.",
-            Check::TimeEqualisation => "Switch off and time how long the two sides need to become equal.",
-            Check::ReadRestPressure => {
-                "Leave the system off until it has one temperature, and compare its pressure with saturation at the ambient."
+            Check::LookForLeaks => {
+                "Search for a leak: look for oil and dye, and check the joints with an electronic detector."
             }
-            Check::IdentifyRefrigerant => "Put a refrigerant identifier on the low side.",
+            Check::ListenAtExpansion => "Listen at the expansion valve or orifice tube.",
+            Check::DropAcrossDrier => "Measure the temperature of the liquid line before and after the drier.",
+            Check::LookAtExpansion => "Look for frost at the inlet of the expansion valve or orifice tube.",
+            Check::LookAtSuctionLine => "Check how far frost or sweat reaches along the suction line.",
+            Check::FollowSuctionLine => "Move a thermometer along the suction line and look for a sudden step.",
+            Check::WarmAndChillBulb => {
+                "Warm the bulb or head of the valve with the hand, then cool it with ice, and watch the low side."
+            }
+            Check::LookAtEvaporator => "Inspect the evaporator through the blower or a drain opening.",
+            Check::WatchTwentyMinutes => "Watch the vent and the low side for twenty minutes of running.",
+            Check::FeelAirflow => {
+                "Feel the air at the vents with the blower at its highest step, and inspect the cabin filter."
+            }
+            Check::CloseHeater => "Close the heater valve or clamp the heater hose and watch the vent.",
+            Check::RaiseEngineSpeed => "Raise the engine speed to about 2,000 rpm and watch both sides.",
+            Check::DriveControl => "Command the compressor up and down with a scan tool and watch both sides.",
+            Check::TimeEqualisation => "Switch the A/C off and time how long both sides take to become equal.",
+            Check::ReadRestPressure => {
+                "Leave the system off until all parts have one temperature, then compare its pressure with the saturation pressure at ambient."
+            }
+            Check::IdentifyRefrigerant => "Connect a refrigerant identifier to the low side.",
             Check::RecoverAndWeigh => "Recover the charge and weigh it against the label.",
             Check::AskHistory => "Ask who last serviced the system, and what was added.",
             Check::CompareGauges => {
-                "Check hoses, units and zero of the gauges and the seat of every probe, then read again with a second set."
+                "Check hoses, units and zero of the gauges and the seat of every probe, then compare with a second set of gauges."
             }
             Check::RoadTest => {
-                "Drive for ten to fifteen minutes on the coldest setting, and feel whether it cools and goes on cooling."
+                "Drive for ten to fifteen minutes on the coldest setting and check that it cools and keeps cooling."
             }
             Check::CompareTransducer => {
-                "Compare the high side of the gauge with that of the vehicle's own transducer, on a scan tool."
+                "Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool."
+            }
+            Check::SearchWithNitrogen => {
+                "Search for the leak with dry nitrogen: bring the empty circuit to test pressure and check every joint with leak spray."
             }
         }
     }
@@ -3094,6 +3108,7 @@ impl Check {
             38 => Some(Check::CompareGauges),
             39 => Some(Check::RoadTest),
             40 => Some(Check::CompareTransducer),
+            41 => Some(Check::SearchWithNitrogen),
             _ => None,
         }
     }
@@ -3478,56 +3493,86 @@ impl core::fmt::Display for ExpectedBasis {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Caution {
-    /// The circuit is under pressure even at rest: wear eye protection, and open nothing before the charge is recovered.
+    /// The circuit is under pressure even at rest: wear eye protection, and open no joint before the charge is out.
     #[cfg_attr(feature = "serde", serde(rename = "pressure"))]
     Pressure = 1,
-    /// Escaping liquid refrigerant freezes skin and eyes: wear gloves and goggles.
+    /// Escaping refrigerant freezes skin and eyes: wear gloves and goggles.
     #[cfg_attr(feature = "serde", serde(rename = "frostbite"))]
     Frostbite = 2,
-    /// Belts, fans and hubs start without warning: keep hands, hair and clothes away; turn the hub with the engine off and the key out.
+    /// Belts and fans start without warning, and so does the engine of a hybrid: keep hands, hair and clothes away; turn the hub only with the engine off and the key out.
     #[cfg_attr(feature = "serde", serde(rename = "moving-parts"))]
     MovingParts = 3,
-    /// The refrigerant burns: keep ignition sources away, ventilate, and use equipment made for its safety group.
+    /// The refrigerant is flammable: keep ignition sources away, ventilate, and use only gauges, identifiers and machines made for flammable refrigerants.
     #[cfg_attr(feature = "serde", serde(rename = "flammable"))]
     Flammable = 4,
-    /// The compressor runs on high voltage: only qualified persons, after the disconnection procedure of the vehicle; use only the oil that its maker names.
+    /// The compressor runs on high voltage: only qualified persons may work on it, after the vehicle's own disconnection procedure and a check that no voltage is left.
     #[cfg_attr(feature = "serde", serde(rename = "high-voltage"))]
     HighVoltage = 5,
-    /// Releasing refrigerant on purpose is unlawful in many places: recover it with certified equipment.
+    /// Do not release refrigerant: it is unlawful in many places. Recover it with certified equipment.
     #[cfg_attr(feature = "serde", serde(rename = "no-venting"))]
     NoVenting = 6,
     /// The judgement of a certified technician, the data of the vehicle's maker and the local rules come first.
     #[cfg_attr(feature = "serde", serde(rename = "local-rules"))]
     LocalRules = 7,
-    /// Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level, and never heat or burn near it, for it decomposes into toxic gases.
+    /// Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level. Keep flames and hot surfaces away: heat turns it into toxic gases.
     #[cfg_attr(feature = "serde", serde(rename = "ventilation"))]
     Ventilation = 8,
-    /// Opening a circuit, and in many places buying refrigerant, is reserved by law to certified persons.
+    /// Only certified persons may open a circuit, and in many places only they may buy refrigerant.
     #[cfg_attr(feature = "serde", serde(rename = "certification"))]
     Certification = 9,
-    /// Press with dry nitrogen behind a regulator and relief valve, never with oxygen or compressed air, never mixed into refrigerant on purpose, and never above the pressure that the label and every part allow.
+    /// Pressure test: dry nitrogen only, through a regulator and a relief valve. Never oxygen, compressed air or a mix with refrigerant, and never above the pressure that the label and every part allow.
     #[cfg_attr(feature = "serde", serde(rename = "test-pressure"))]
     TestPressure = 10,
-    /// Carbon dioxide stands under up to ten times the pressure of other refrigerants and stifles unseen in closed rooms: use only gauges, hoses and parts made for it.
+    /// R-744 (carbon dioxide) stands at up to ten times the pressure of other refrigerants: use only gauges, hoses and parts made for it. It has no smell: above 3 to 4 per cent in the air it is dangerous, above 10 per cent a person soon loses consciousness. Ventilate, and leave the room if much escapes.
     #[cfg_attr(feature = "serde", serde(rename = "carbon-dioxide"))]
     CarbonDioxide = 11,
-    /// What is in the circuit is not known: it may burn although the label does not say so; identify it before any machine draws it in, and recover it into a cylinder of its own.
+    /// What is in the circuit is not known, and it may be flammable: identify it before a machine draws it in, and recover it into a separate marked cylinder.
     #[cfg_attr(feature = "serde", serde(rename = "foreign-refrigerant"))]
     ForeignRefrigerant = 12,
-    /// Discharge line, engine and exhaust burn the skin.
+    /// The discharge line, the engine and the exhaust burn the skin.
     #[cfg_attr(feature = "serde", serde(rename = "hot-parts"))]
     HotParts = 13,
-    /// Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and air with oil or a refrigerant that burns can ignite as it is compressed.
+    /// Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and compressed air with oil or a flammable refrigerant can ignite.
     #[cfg_attr(feature = "serde", serde(rename = "do-not-run"))]
     DoNotRun = 14,
-    /// This test pressure is above what the label names, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first.
+    /// This test pressure is above what the label allows, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first.
     #[cfg_attr(feature = "serde", serde(rename = "test-too-high"))]
     TestTooHigh = 15,
+    /// High voltage: keep hands, clamps, probes and water away from orange cables, their connectors and the compressor's inverter; stop if one is damaged.
+    #[cfg_attr(feature = "serde", serde(rename = "high-voltage-cables"))]
+    HighVoltageCables = 16,
+    /// Run an engine outdoors or with its exhaust led outside: carbon monoxide kills without warning.
+    #[cfg_attr(feature = "serde", serde(rename = "exhaust"))]
+    Exhaust = 17,
+    /// Before the engine is raised: parking brake on, wheels chocked, gear in park or neutral, nobody in front of the vehicle.
+    #[cfg_attr(feature = "serde", serde(rename = "park-and-chock"))]
+    ParkAndChock = 18,
+    /// Hot coolant is under pressure and scalds: do not open the cooling system, wear gloves, and clamp a hose only with a hose clamp tool.
+    #[cfg_attr(feature = "serde", serde(rename = "hot-coolant"))]
+    HotCoolant = 19,
+    /// Connect and disconnect the hoses with the engine and the A/C off and both manifold valves closed; lay the hoses clear of belts, fans and hot parts.
+    #[cfg_attr(feature = "serde", serde(rename = "connect-stopped"))]
+    ConnectStopped = 20,
+    /// Warm the valve with the hand or a warm cloth and cool it with ice. Never use a flame or a heat gun.
+    #[cfg_attr(feature = "serde", serde(rename = "hand-and-ice"))]
+    HandAndIce = 21,
+    /// Measure the oil that came out and put back the same amount, with what stays in a replaced part: only the type that the compressor's maker names.
+    #[cfg_attr(feature = "serde", serde(rename = "right-oil"))]
+    RightOil = 22,
+    /// The oil of a high-voltage compressor must insulate: use only the type that its maker names, with hoses and injectors that no other oil has been in.
+    #[cfg_attr(feature = "serde", serde(rename = "insulating-oil"))]
+    InsulatingOil = 23,
+    /// R-744 is released, not recovered, where the local rules allow it: outdoors or into an extraction, slowly through a fixed hose, with no person near its end. Wait until dry ice in the circuit is gone before a joint is opened.
+    #[cfg_attr(feature = "serde", serde(rename = "release-slowly"))]
+    ReleaseSlowly = 24,
+    /// The high side is close to its limit: watch it, and switch the A/C off if it rises further.
+    #[cfg_attr(feature = "serde", serde(rename = "high-side-near-limit"))]
+    HighSideNearLimit = 25,
 }
 
 impl Caution {
     /// Every member, in the order of the table.
-    pub const ALL: [Caution; 15] = [
+    pub const ALL: [Caution; 25] = [
         Caution::Pressure,
         Caution::Frostbite,
         Caution::MovingParts,
@@ -3543,9 +3588,19 @@ impl Caution {
         Caution::HotParts,
         Caution::DoNotRun,
         Caution::TestTooHigh,
+        Caution::HighVoltageCables,
+        Caution::Exhaust,
+        Caution::ParkAndChock,
+        Caution::HotCoolant,
+        Caution::ConnectStopped,
+        Caution::HandAndIce,
+        Caution::RightOil,
+        Caution::InsulatingOil,
+        Caution::ReleaseSlowly,
+        Caution::HighSideNearLimit,
     ];
 
-    const SPELLINGS: [(Caution, &'static [&'static str]); 15] = [
+    const SPELLINGS: [(Caution, &'static [&'static str]); 25] = [
         (Caution::Pressure, &["pressure"]),
         (Caution::Frostbite, &["frostbite"]),
         (Caution::MovingParts, &["moving-parts"]),
@@ -3561,6 +3616,16 @@ impl Caution {
         (Caution::HotParts, &["hot-parts"]),
         (Caution::DoNotRun, &["do-not-run"]),
         (Caution::TestTooHigh, &["test-too-high"]),
+        (Caution::HighVoltageCables, &["high-voltage-cables"]),
+        (Caution::Exhaust, &["exhaust"]),
+        (Caution::ParkAndChock, &["park-and-chock"]),
+        (Caution::HotCoolant, &["hot-coolant"]),
+        (Caution::ConnectStopped, &["connect-stopped"]),
+        (Caution::HandAndIce, &["hand-and-ice"]),
+        (Caution::RightOil, &["right-oil"]),
+        (Caution::InsulatingOil, &["insulating-oil"]),
+        (Caution::ReleaseSlowly, &["release-slowly"]),
+        (Caution::HighSideNearLimit, &["high-side-near-limit"]),
     ];
 
     /// The id used in text.
@@ -3572,45 +3637,75 @@ impl Caution {
     pub const fn description(self) -> &'static str {
         match self {
             Caution::Pressure => {
-                "The circuit is under pressure even at rest: wear eye protection, and open nothing before the charge is recovered."
+                "The circuit is under pressure even at rest: wear eye protection, and open no joint before the charge is out."
             }
-            Caution::Frostbite => "Escaping liquid refrigerant freezes skin and eyes: wear gloves and goggles.",
+            Caution::Frostbite => "Escaping refrigerant freezes skin and eyes: wear gloves and goggles.",
             Caution::MovingParts => {
-                "Belts, fans and hubs start without warning: keep hands, hair and clothes away; turn the hub with the engine off and the key out."
+                "Belts and fans start without warning, and so does the engine of a hybrid: keep hands, hair and clothes away; turn the hub only with the engine off and the key out."
             }
             Caution::Flammable => {
-                "The refrigerant burns: keep ignition sources away, ventilate, and use equipment made for its safety group."
+                "The refrigerant is flammable: keep ignition sources away, ventilate, and use only gauges, identifiers and machines made for flammable refrigerants."
             }
             Caution::HighVoltage => {
-                "The compressor runs on high voltage: only qualified persons, after the disconnection procedure of the vehicle; use only the oil that its maker names."
+                "The compressor runs on high voltage: only qualified persons may work on it, after the vehicle's own disconnection procedure and a check that no voltage is left."
             }
             Caution::NoVenting => {
-                "Releasing refrigerant on purpose is unlawful in many places: recover it with certified equipment."
+                "Do not release refrigerant: it is unlawful in many places. Recover it with certified equipment."
             }
             Caution::LocalRules => {
                 "The judgement of a certified technician, the data of the vehicle's maker and the local rules come first."
             }
             Caution::Ventilation => {
-                "Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level, and never heat or burn near it, for it decomposes into toxic gases."
+                "Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level. Keep flames and hot surfaces away: heat turns it into toxic gases."
             }
             Caution::Certification => {
-                "Opening a circuit, and in many places buying refrigerant, is reserved by law to certified persons."
+                "Only certified persons may open a circuit, and in many places only they may buy refrigerant."
             }
             Caution::TestPressure => {
-                "Press with dry nitrogen behind a regulator and relief valve, never with oxygen or compressed air, never mixed into refrigerant on purpose, and never above the pressure that the label and every part allow."
+                "Pressure test: dry nitrogen only, through a regulator and a relief valve. Never oxygen, compressed air or a mix with refrigerant, and never above the pressure that the label and every part allow."
             }
             Caution::CarbonDioxide => {
-                "Carbon dioxide stands under up to ten times the pressure of other refrigerants and stifles unseen in closed rooms: use only gauges, hoses and parts made for it."
+                "R-744 (carbon dioxide) stands at up to ten times the pressure of other refrigerants: use only gauges, hoses and parts made for it. It has no smell: above 3 to 4 per cent in the air it is dangerous, above 10 per cent a person soon loses consciousness. Ventilate, and leave the room if much escapes."
             }
             Caution::ForeignRefrigerant => {
-                "What is in the circuit is not known: it may burn although the label does not say so; identify it before any machine draws it in, and recover it into a cylinder of its own."
+                "What is in the circuit is not known, and it may be flammable: identify it before a machine draws it in, and recover it into a separate marked cylinder."
             }
-            Caution::HotParts => "Discharge line, engine and exhaust burn the skin.",
+            Caution::HotParts => "The discharge line, the engine and the exhaust burn the skin.",
             Caution::DoNotRun => {
-                "Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and air with oil or a refrigerant that burns can ignite as it is compressed."
+                "Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and compressed air with oil or a flammable refrigerant can ignite."
             }
             Caution::TestTooHigh => {
-                "This test pressure is above what the label names, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first."
+                "This test pressure is above what the label allows, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first."
+            }
+            Caution::HighVoltageCables => {
+                "High voltage: keep hands, clamps, probes and water away from orange cables, their connectors and the compressor's inverter; stop if one is damaged."
+            }
+            Caution::Exhaust => {
+                "Run an engine outdoors or with its exhaust led outside: carbon monoxide kills without warning."
+            }
+            Caution::ParkAndChock => {
+                "Before the engine is raised: parking brake on, wheels chocked, gear in park or neutral, nobody in front of the vehicle."
+            }
+            Caution::HotCoolant => {
+                "Hot coolant is under pressure and scalds: do not open the cooling system, wear gloves, and clamp a hose only with a hose clamp tool."
+            }
+            Caution::ConnectStopped => {
+                "Connect and disconnect the hoses with the engine and the A/C off and both manifold valves closed; lay the hoses clear of belts, fans and hot parts."
+            }
+            Caution::HandAndIce => {
+                "Warm the valve with the hand or a warm cloth and cool it with ice. Never use a flame or a heat gun."
+            }
+            Caution::RightOil => {
+                "Measure the oil that came out and put back the same amount, with what stays in a replaced part: only the type that the compressor's maker names."
+            }
+            Caution::InsulatingOil => {
+                "The oil of a high-voltage compressor must insulate: use only the type that its maker names, with hoses and injectors that no other oil has been in."
+            }
+            Caution::ReleaseSlowly => {
+                "R-744 is released, not recovered, where the local rules allow it: outdoors or into an extraction, slowly through a fixed hose, with no person near its end. Wait until dry ice in the circuit is gone before a joint is opened."
+            }
+            Caution::HighSideNearLimit => {
+                "The high side is close to its limit: watch it, and switch the A/C off if it rises further."
             }
         }
     }
@@ -3638,6 +3733,16 @@ impl Caution {
             13 => Some(Caution::HotParts),
             14 => Some(Caution::DoNotRun),
             15 => Some(Caution::TestTooHigh),
+            16 => Some(Caution::HighVoltageCables),
+            17 => Some(Caution::Exhaust),
+            18 => Some(Caution::ParkAndChock),
+            19 => Some(Caution::HotCoolant),
+            20 => Some(Caution::ConnectStopped),
+            21 => Some(Caution::HandAndIce),
+            22 => Some(Caution::RightOil),
+            23 => Some(Caution::InsulatingOil),
+            24 => Some(Caution::ReleaseSlowly),
+            25 => Some(Caution::HighSideNearLimit),
             _ => None,
         }
     }
@@ -3649,6 +3754,90 @@ impl Caution {
 }
 
 impl core::fmt::Display for Caution {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+/// Why the compressor must stand still.
+///
+/// ```
+/// use coldloop::StopReason;
+/// assert_eq!(StopReason::HighPressure.id(), "high-pressure");
+/// assert_eq!(StopReason::from_id("high-pressure"), Some(StopReason::HighPressure));
+/// assert_eq!(StopReason::from_code(1), Some(StopReason::HighPressure));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum StopReason {
+    /// Stop: switch the A/C off. The high side is at its limit; do not start it again before the cause is found.
+    #[cfg_attr(feature = "serde", serde(rename = "high-pressure"))]
+    HighPressure = 1,
+    /// Do not run the A/C: the circuit is empty or nearly empty. Find the leak with dry nitrogen first.
+    #[cfg_attr(feature = "serde", serde(rename = "nearly-empty"))]
+    NearlyEmpty = 2,
+    /// Do not start the A/C: its pressure at rest is that of air or another refrigerant, or of parts still warm.
+    #[cfg_attr(feature = "serde", serde(rename = "air-present"))]
+    AirPresent = 3,
+}
+
+impl StopReason {
+    /// Every member, in the order of the table.
+    pub const ALL: [StopReason; 3] = [
+        StopReason::HighPressure,
+        StopReason::NearlyEmpty,
+        StopReason::AirPresent,
+    ];
+
+    const SPELLINGS: [(StopReason, &'static [&'static str]); 3] = [
+        (StopReason::HighPressure, &["high-pressure"]),
+        (StopReason::NearlyEmpty, &["nearly-empty"]),
+        (StopReason::AirPresent, &["air-present"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            StopReason::HighPressure => {
+                "Stop: switch the A/C off. The high side is at its limit; do not start it again before the cause is found."
+            }
+            StopReason::NearlyEmpty => {
+                "Do not run the A/C: the circuit is empty or nearly empty. Find the leak with dry nitrogen first."
+            }
+            StopReason::AirPresent => {
+                "Do not start the A/C: its pressure at rest is that of air or another refrigerant, or of parts still warm."
+            }
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(StopReason::HighPressure),
+            2 => Some(StopReason::NearlyEmpty),
+            3 => Some(StopReason::AirPresent),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for StopReason {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         f.write_str(self.id())
     }

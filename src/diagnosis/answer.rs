@@ -1,5 +1,6 @@
 //! What a diagnosis says.
 
+use super::limits::Stop;
 use super::list::List;
 use super::rest::Resting;
 use crate::circuit::Derived;
@@ -38,6 +39,8 @@ pub struct Diagnosis {
     pub mix_up: Option<(MixUp, f64)>,
     /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.
     pub two_faults: Option<TwoFaults>,
+    /// Why the compressor must stand still, the first thing to tell; `None` where it may run.
+    pub stop: Option<Stop>,
     /// What to do next: the first step of [`Judgement::plan`](super::Judgement::plan) for the same settings. `None` where nothing is left to do, and where it
     /// was not asked for ([`Settings::next_checks`](super::Settings::next_checks)).
     pub next_step: Option<Action>,

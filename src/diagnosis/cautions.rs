@@ -1,59 +1,93 @@
-//! What can hurt, and what the law asks, in looking and in mending.
+//! What can hurt, and what the law asks, in checking and in repairing.
+//!
+//! Sources: common practice, no source. Of R-744: concentrations as in the NIOSH Pocket Guide to Chemical Hazards (3 % for 15 minutes
+//! at most, 4 % immediately dangerous), from memory; release instead of recovery: common practice, no source.
 
 use super::check_table::{CHECKS, REPAIRS};
 use super::faults::index;
+use super::limits::Stop;
 use super::list::List;
-use crate::names::{Caution, Check, Compressor, Fault, Refrigerant, RestFinding, SafetyGroup};
+use crate::names::{Caution, Check, Compressor, Fault, Refrigerant, SafetyGroup, StopReason};
 use crate::vehicle::System;
 
-/// Cautions, the gravest first as in the vocabulary's order of work.
+/// Cautions, the gravest first.
 pub type Cautions = List<Caution, { Caution::ALL.len() }>;
 
-/// What recovering, evacuating and charging brings with it.
-const RECOVERY: [Caution; 9] = [
+/// All of them, the gravest first. Source: engineering judgement.
+const ORDER: [Caution; Caution::ALL.len()] = [
+    Caution::DoNotRun,
+    Caution::HighSideNearLimit,
+    Caution::TestTooHigh,
+    Caution::HighVoltage,
+    Caution::HighVoltageCables,
+    Caution::CarbonDioxide,
+    Caution::Flammable,
+    Caution::ForeignRefrigerant,
+    Caution::TestPressure,
+    Caution::HandAndIce,
+    Caution::HotCoolant,
+    Caution::ParkAndChock,
+    Caution::ConnectStopped,
+    Caution::Pressure,
+    Caution::Frostbite,
+    Caution::MovingParts,
+    Caution::Exhaust,
+    Caution::HotParts,
+    Caution::Ventilation,
+    Caution::ReleaseSlowly,
+    Caution::NoVenting,
+    Caution::InsulatingOil,
+    Caution::RightOil,
+    Caution::Certification,
+    Caution::LocalRules,
+];
+
+/// What emptying, evacuating and charging brings with it.
+const RECOVERY: [Caution; 10] = [
     Caution::HighVoltage,
     Caution::CarbonDioxide,
     Caution::Flammable,
     Caution::Pressure,
     Caution::Frostbite,
     Caution::Ventilation,
+    Caution::ReleaseSlowly,
     Caution::NoVenting,
     Caution::Certification,
     Caution::LocalRules,
 ];
 
-/// What work on this system asks for in general.
-pub(super) fn general(system: &System) -> Cautions {
-    let mut cautions = of(system, &RECOVERY[..5]);
-    if system.compressor != Compressor::Electric {
-        cautions.push(Caution::MovingParts);
-    }
-    for caution in &RECOVERY[5..] {
-        cautions.push(*caution);
-    }
-    cautions
-}
+/// What every repair that empties the circuit asks for beside [`RECOVERY`].
+const OPENING: [Caution; 3] = [Caution::TestPressure, Caution::InsulatingOil, Caution::RightOil];
 
-/// The same for one that stands at rest, with what its pressure asks for before all else.
-pub(super) fn at_rest(system: &System, finding: Option<RestFinding>) -> Cautions {
-    let mut cautions = Cautions::new(Caution::Pressure);
-    if finding.is_some_and(RestFinding::forbids_running) {
-        cautions.push(Caution::DoNotRun);
-    }
-    for caution in &general(system) {
-        cautions.push(*caution);
-    }
-    cautions
-}
+/// What a running system asks for whose pressures are read.
+const RUN_AND_READ: [Caution; 8] = [
+    Caution::HighVoltageCables,
+    Caution::CarbonDioxide,
+    Caution::Flammable,
+    Caution::ConnectStopped,
+    Caution::Pressure,
+    Caution::Frostbite,
+    Caution::MovingParts,
+    Caution::Exhaust,
+];
 
-impl RestFinding {
-    /// Whether the compressor must stand still: no refrigerant carries its oil, or it would compress air.
-    pub(super) const fn forbids_running(self) -> bool {
-        match self {
-            RestFinding::NearlyEmpty | RestFinding::AirPresent => true,
-            RestFinding::Consistent | RestFinding::NotEqualised => false,
-        }
+/// What a leak search with dry nitrogen asks for: the rest of the charge comes out first.
+const NITROGEN: [Caution; 1] = [Caution::TestPressure];
+
+/// What work on this system asks for in general, and before all else what its pressures ask for.
+pub(super) fn general(system: &System, stop: Option<&Stop>, near_limit: bool) -> Cautions {
+    let mut wanted = List::<Caution, 14>::new(Caution::Pressure);
+    if stop.is_some_and(|stop| stop.reason != StopReason::HighPressure) {
+        wanted.push(Caution::DoNotRun);
     }
+    if near_limit {
+        wanted.push(Caution::HighSideNearLimit);
+    }
+    wanted.push(Caution::MovingParts);
+    for caution in &RECOVERY {
+        wanted.push(*caution);
+    }
+    of(system, &[&wanted])
 }
 
 /// What a check asks for on this system.
@@ -70,18 +104,22 @@ impl RestFinding {
 /// assert!(cautions.contains(&Caution::Flammable) && cautions.contains(&Caution::HighVoltage));
 /// ```
 pub fn check_cautions(check: Check, system: &System) -> Cautions {
-    let rows = CHECKS.iter().filter(|row| row.check == check);
-    let mut cautions = Cautions::new(Caution::Pressure);
-    for row in rows {
-        add(&mut cautions, system, row.cautions);
-        if row.recovery {
-            add(&mut cautions, system, &RECOVERY);
-        }
+    if check == Check::RunAndRead {
+        return of(system, &[&RUN_AND_READ]);
     }
-    cautions
+    if check == Check::SearchWithNitrogen {
+        return of(system, &[&RECOVERY, &NITROGEN]);
+    }
+    let rows = CHECKS.iter().filter(|row| row.check == check);
+    rows.map(|row| {
+        let recovery: &[Caution] = if row.recovery { &RECOVERY } else { &[] };
+        of(system, &[recovery, row.cautions])
+    })
+    .next()
+    .unwrap_or(Cautions::new(Caution::Pressure))
 }
 
-/// What setting right a fault asks for on this system.
+/// What the repair of a fault asks for on this system.
 ///
 /// Source: as [`check_cautions`].
 ///
@@ -95,46 +133,49 @@ pub fn check_cautions(check: Check, system: &System) -> Cautions {
 /// ```
 pub fn repair_cautions(fault: Fault, system: &System) -> Cautions {
     let row = &REPAIRS[index(fault)];
-    let mut cautions = Cautions::new(Caution::Pressure);
-    if row.recovery {
-        add(&mut cautions, system, &RECOVERY);
-    }
-    add(&mut cautions, system, row.cautions);
-    cautions
+    let opening: [&[Caution]; 2] = if row.recovery {
+        [&RECOVERY, &OPENING]
+    } else {
+        [&[], &[]]
+    };
+    of(system, &[opening[0], opening[1], row.cautions])
 }
 
-fn of(system: &System, wanted: &[Caution]) -> Cautions {
+/// Those of the wanted ones that apply to the system, the gravest first.
+fn of(system: &System, wanted: &[&[Caution]]) -> Cautions {
     let mut cautions = Cautions::new(Caution::Pressure);
-    add(&mut cautions, system, wanted);
-    cautions
-}
-
-/// Adds what applies to the system and is not there yet.
-fn add(cautions: &mut Cautions, system: &System, wanted: &[Caution]) {
-    for caution in wanted {
-        if applies(*caution, system) && !cautions.contains(caution) {
-            cautions.push(*caution);
+    for caution in ORDER {
+        if applies(caution, system) && wanted.iter().any(|wanted| wanted.contains(&caution)) {
+            cautions.push(caution);
         }
     }
+    cautions
 }
 
 fn applies(caution: Caution, system: &System) -> bool {
+    let electric = system.compressor == Compressor::Electric;
+    let carbon_dioxide = system.refrigerant == Refrigerant::R744;
     match caution {
-        Caution::HighVoltage => system.compressor == Compressor::Electric,
+        Caution::HighVoltage | Caution::HighVoltageCables | Caution::InsulatingOil => electric,
+        Caution::Exhaust | Caution::ParkAndChock | Caution::RightOil => !electric,
         Caution::Flammable => burns(system.refrigerant),
-        Caution::CarbonDioxide => system.refrigerant == Refrigerant::R744,
+        Caution::CarbonDioxide | Caution::ReleaseSlowly => carbon_dioxide,
+        // It does not decompose, no machine recovers it into a cylinder, and its own caution speaks of the air in the room.
+        Caution::Ventilation | Caution::NoVenting => !carbon_dioxide,
         Caution::Pressure
         | Caution::Frostbite
         | Caution::MovingParts
-        | Caution::NoVenting
         | Caution::LocalRules
-        | Caution::Ventilation
         | Caution::Certification
         | Caution::TestPressure
         | Caution::ForeignRefrigerant
         | Caution::HotParts
         | Caution::DoNotRun
-        | Caution::TestTooHigh => true,
+        | Caution::TestTooHigh
+        | Caution::HotCoolant
+        | Caution::ConnectStopped
+        | Caution::HandAndIce
+        | Caution::HighSideNearLimit => true,
     }
 }
 
@@ -161,6 +202,8 @@ mod tests {
                 Caution::NoVenting,
                 Caution::Certification,
                 Caution::Ventilation,
+                Caution::TestPressure,
+                Caution::RightOil,
             ] {
                 assert!(
                     !REPAIRS[index(fault)].recovery || cautions.contains(&needed),
@@ -174,7 +217,30 @@ mod tests {
     #[test]
     fn carbon_dioxide_has_its_own() {
         let bus = System::new(Refrigerant::R744, Expansion::Txv, Compressor::Electric);
-        assert!(general(&bus).contains(&Caution::CarbonDioxide));
-        assert!(!general(&bus).contains(&Caution::Flammable));
+        let general = general(&bus, None, false);
+        assert!(general.contains(&Caution::CarbonDioxide) && general.contains(&Caution::ReleaseSlowly));
+        for foreign in [Caution::Flammable, Caution::Ventilation, Caution::NoVenting] {
+            assert!(!general.contains(&foreign), "{foreign}");
+        }
+    }
+
+    #[test]
+    fn every_caution_has_its_place_in_the_order() {
+        for caution in Caution::ALL {
+            assert_eq!(ORDER.iter().filter(|known| **known == caution).count(), 1, "{caution}");
+        }
+    }
+
+    #[test]
+    fn rows_of_one_check_ask_for_the_same() {
+        for row in &CHECKS {
+            for other in CHECKS.iter().filter(|other| other.check == row.check) {
+                assert!(
+                    row.cautions == other.cautions && row.recovery == other.recovery,
+                    "{}",
+                    row.check
+                );
+            }
+        }
     }
 }

@@ -3,7 +3,7 @@
 use super::check_table::{CHECKS, REPAIRS};
 use super::faults::{bit, index};
 use super::rows::{CheckRow, Repair, Reveals};
-use crate::names::{Check, Fault, Feature, Observation};
+use crate::names::{Check, Fault, Feature, Observation, Refrigerant};
 use crate::vehicle::System;
 
 /// What sets a fault right, and what that costs.
@@ -20,7 +20,8 @@ pub const fn repair(fault: Fault) -> &'static Repair {
 
 fn can_be_made(row: &CheckRow, system: &System) -> bool {
     let sight_glass = row.reveals == Reveals::Observation(Observation::SightGlassBubbles);
-    row.systems & bit(system) != 0 && (!sight_glass || system.may_have_sight_glass())
+    let has_such = !(row.not_r744 && system.refrigerant == Refrigerant::R744);
+    has_such && row.systems & bit(system) != 0 && (!sight_glass || system.may_have_sight_glass())
 }
 
 /// Whether a check exists in a system: clutch checks need a clutch, and a look at a sight glass needs one.
@@ -34,8 +35,9 @@ fn can_be_made(row: &CheckRow, system: &System) -> bool {
 /// assert!(!can_check(Check::TurnHub, &system(Compressor::Electric)));
 /// ```
 pub fn can_check(check: Check, system: &System) -> bool {
-    // Every system can be run and read; what it answers stands in no table.
-    check == Check::RunAndRead || CHECKS.iter().any(|row| row.check == check && can_be_made(row, system))
+    // Every system can be run and read, and an empty one be searched for its leak; what they answer stands in no table.
+    matches!(check, Check::RunAndRead | Check::SearchWithNitrogen)
+        || CHECKS.iter().any(|row| row.check == check && can_be_made(row, system))
 }
 
 /// The questions that a check answers in this system; none for one that only reads a figure.
@@ -84,10 +86,11 @@ mod tests {
     }
 
     #[test]
-    fn every_check_but_the_first_run_is_in_the_catalogue() {
+    fn every_check_that_answers_a_question_is_in_the_catalogue() {
         for check in Check::ALL {
             let known = CHECKS.iter().any(|row| row.check == check);
-            assert_eq!(known, check != Check::RunAndRead, "{check}");
+            let without = [Check::RunAndRead, Check::SearchWithNitrogen];
+            assert_eq!(known, !without.contains(&check), "{check}");
         }
     }
 

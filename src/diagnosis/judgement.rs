@@ -3,6 +3,7 @@
 use super::answer::{Action, Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
 use super::faults::{NONE, Priors, index};
+use super::limits::{self, HighSide, Stop};
 use super::list::List;
 use super::looks::{Looks, Observations};
 use super::next_check::{self, Next, Standing};
@@ -35,6 +36,8 @@ pub struct Judgement {
     verdict: Verdict,
     rest: Option<RestFinding>,
     resting: Option<Resting>,
+    stop: Option<Stop>,
+    near_limit: bool,
     quality: List<QualityNote, { QualityNote::ALL.len() }>,
 }
 
@@ -64,7 +67,7 @@ impl Judgement {
         silent.readings = Readings::default();
         let derived = derived(case)?;
         let mut judgement = Self::weighed(&silent, by, &Scene::of(case), (derived, None));
-        (judgement.rest, judgement.resting) = (None, None);
+        (judgement.rest, judgement.resting, judgement.stop) = (None, None, None);
         if case.observations == Observations::NONE {
             // Nothing but what is usual would speak from the odds.
             judgement.faults.clear();
@@ -115,12 +118,15 @@ impl Judgement {
         if let Some(missing) = resting.and_then(|resting| resting.missing) {
             verdict::weigh_missing(faults.items_mut(), missing);
         }
+        let stop = limits::stop(case, &derived, rest);
         Self {
             verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
-            standing: Standing::of(case, posterior.off_scale(), rest),
+            standing: Standing::of(case, &posterior, stop.map(|stop| stop.reason)),
             none_of_these: posterior.probability[NONE],
             rest,
             resting,
+            stop,
+            near_limit: limits::high_side(case).is_some_and(|high| HighSide::is_near(&high, case.system.refrigerant)),
             scene: *scene,
             posterior,
             derived,
@@ -168,7 +174,8 @@ impl Judgement {
                 .and_then(|next| next.step)
                 .filter(|step| !self.is_too_much(*step)),
             next_checks: next.map_or_else(next_check::unranked, |next| next.checks),
-            cautions: cautions::at_rest(&self.scene.system, self.rest),
+            stop: self.stop,
+            cautions: cautions::general(&self.scene.system, self.stop.as_ref(), self.near_limit),
             quality: self.quality,
         })
     }

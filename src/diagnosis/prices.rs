@@ -49,6 +49,8 @@ pub struct Prices {
 
 /// Minutes of starting, settling and reading. Source: engineering judgement.
 const RUN_MINUTES: f64 = 10.0;
+/// Minutes of filling with nitrogen, searching and letting it out. Source: engineering judgement.
+const NITROGEN_MINUTES: f64 = 40.0;
 
 impl Prices {
     /// What a check costs, the recovery aside.
@@ -171,6 +173,7 @@ impl Default for Prices {
             per_minute: 1.0,
         };
         prices.checks[place(Check::RunAndRead)] = minutes(RUN_MINUTES);
+        prices.checks[place(Check::SearchWithNitrogen)] = minutes(NITROGEN_MINUTES);
         for row in &CHECKS {
             prices.checks[place(row.check)] = Cost {
                 minutes: row.minutes,

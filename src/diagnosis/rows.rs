@@ -1,8 +1,9 @@
 //! The shape of the tables: faults, what they do at rest, the atlas, checks and repairs, and what is seen.
 
 use crate::expected::Source;
-use crate::names::{Caution, Check, Expansion, Fault, Feature, Observation};
+use crate::names::{Caution, Check, Expansion, Fault, Feature, Observation, Refrigerant};
 use crate::numerics::multivariate_t::{DIMENSIONS, TRIANGLE};
+use crate::vehicle::System;
 
 /// Severities per fault.
 pub(super) const SEVERITIES: usize = 4;
@@ -106,6 +107,8 @@ pub(super) struct CheckRow {
     pub(super) recovery: bool,
     /// Whether it can be done with the engine off.
     pub(super) at_rest: bool,
+    /// Whether R-744 has no such check.
+    pub(super) not_r744: bool,
     /// The systems in which the check exists, one bit each.
     pub(super) systems: u8,
     /// What can hurt in doing it, where the system calls for it; recovering the charge aside.
@@ -133,8 +136,29 @@ pub struct Repair {
     pub recovery: bool,
     /// What can hurt, recovering the charge aside; [`super::repair_cautions`] tells all that a system calls for.
     pub cautions: &'static [Caution],
-    /// What to do, in a line.
+    /// What to do, in a line; [`Self::says_for`] tells it of any system.
     pub says: &'static str,
+    /// The same for R-744, which is released and not recovered.
+    pub says_r744: &'static str,
+}
+
+impl Repair {
+    /// What to do in this system, in a line.
+    ///
+    /// ```
+    /// use coldloop::diagnosis::repair;
+    /// use coldloop::vehicle::System;
+    /// use coldloop::{Compressor, Expansion, Fault, Refrigerant};
+    /// let van = System::new(Refrigerant::R744, Expansion::Txv, Compressor::Electric);
+    /// assert!(repair(Fault::Overcharge).says_for(&van).starts_with("Release"));
+    /// ```
+    pub fn says_for(&self, system: &System) -> &'static str {
+        if system.refrigerant == Refrigerant::R744 {
+            self.says_r744
+        } else {
+            self.says
+        }
+    }
 }
 
 /// How likely the answer "yes" is; the table has one row per observation, in the order of its code.

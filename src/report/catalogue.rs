@@ -48,7 +48,7 @@ fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
         "measure": measure(fault),
         "prior": settings.prior(fault),
         "repair": record!({
-            "says": repair.says,
+            "says": repair.says_for(system),
             "minutes": repair.minutes,
             "money": repair.money,
             "recovers_charge": repair.recovery,

@@ -7,7 +7,8 @@ use super::rows::rows;
 use super::words::says;
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{
-    Action, Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, Resting, TwoFaults, measure, repair,
+    Action, Case, Diagnosis, Evidence, RankedCheck, RankedFault, Reasons, Repair, Resting, Stop, TwoFaults, measure,
+    repair,
 };
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
@@ -25,7 +26,8 @@ use alloc::vec::Vec;
 /// `none_of_these`, `mix_up`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
 /// `deviation` in standard deviations),
 /// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `resting` (the arithmetic of the pressure at rest: `excess` above
-/// saturation, the `gas_share` or the warmth `warmer_k` that it stands for, and the share of the charge that is `missing`), `next_step` (`check` or `repair`, as a step of
+/// saturation, the `gas_share` or the warmth `warmer_k` that it stands for, and the share of the charge that is `missing`), `stop` (why the compressor must stand still: `reason`, what it `says`, and where the high side
+/// is at its limit `high_side_pa_gauge`, `limit_pa_gauge` and whether the limit is 95 % of the vehicle's own cut-out), `next_step` (`check` or `repair`, as a step of
 /// [`plan_json`](super::plan_json()), and what it `says`; `null` where nothing is left to do), `next_checks` (each
 /// with its cost, its cautions and what every outcome would mean; `of` names the question that is answered), `cautions`,
 /// `quality`. What is not known is `null`.
@@ -86,15 +88,26 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
         "resting": diagnosis.resting.as_ref().map(resting),
-        "next_step": diagnosis.next_step.map(next_step),
+        "stop": diagnosis.stop.as_ref().map(stop),
+        "next_step": diagnosis.next_step.map(|step| next_step(step, &case.system)),
         "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
         "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
         "quality": diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
     })
 }
 
-fn next_step(action: Action) -> Json {
-    record!({ "check": checked(action), "repair": repaired(action), "says": step_says(action) })
+fn next_step(action: Action, system: &System) -> Json {
+    record!({ "check": checked(action), "repair": repaired(action), "says": step_says(action, system) })
+}
+
+fn stop(stop: &Stop) -> Json {
+    record!({
+        "reason": stop.reason.id(),
+        "says": stop.reason.description(),
+        "high_side_pa_gauge": stop.high_side.map(|high| high.read_pa),
+        "limit_pa_gauge": stop.high_side.map(|high| high.stop_pa),
+        "limit_of_vehicle": stop.high_side.map(|high| high.of_vehicle),
+    })
 }
 
 fn resting(resting: &Resting) -> Json {
@@ -131,15 +144,15 @@ fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &Ran
 }
 
 fn repair_of(fault: Fault, system: &System) -> Json {
+    let row = repair(fault);
     let &Repair {
-        says,
         minutes,
         money,
         recovery,
         ..
-    } = repair(fault);
+    } = row;
     record!({
-        "says": says,
+        "says": row.says_for(system),
         "minutes": minutes,
         "money_in_minutes": money,
         "recovers_charge": recovery,

@@ -4,7 +4,7 @@ use super::finding::Finding;
 use super::rows::rows;
 use super::words;
 use crate::circuit::Estimate;
-use crate::diagnosis::{Action, Branch, Cautions, Diagnosis, Plan, RankedCheck, Reasons, Resting, TwoFaults};
+use crate::diagnosis::{Action, Branch, Cautions, Diagnosis, Plan, RankedCheck, Reasons, Resting, Stop, TwoFaults};
 use crate::diagnosis::{Case, check_cautions, repair_cautions};
 use crate::diagnosis::{Evidence, Prices};
 use crate::intake::{Judgements, Refusal, Visit, proves};
@@ -43,6 +43,8 @@ pub struct Page {
     pub system: System,
     /// Its conditions.
     pub conditions: Conditions,
+    /// Why the compressor must stand still, the first thing to tell.
+    pub stop: Option<Stop>,
     /// What it is.
     pub result: PageResult,
     /// What to do: the first step first, then those that its outcomes lead to. Empty where nothing is left to do.
@@ -300,6 +302,7 @@ impl Page {
         Self {
             system: *system,
             conditions: case.conditions,
+            stop: diagnosis.stop,
             result: result(diagnosis),
             expected: parts.plan.map(|plan| PageExpected {
                 minutes: plan.expected_minutes,

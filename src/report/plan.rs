@@ -39,7 +39,7 @@ fn step(step: &Step, system: &System) -> Json {
     record!({
         "check": checked(step.action),
         "repair": repaired(step.action),
-        "says": says(step.action),
+        "says": says(step.action, system),
         "cautions": ids(&asked(step.action, system)),
         "probability": step.probability,
         "minutes": step.minutes,
@@ -81,7 +81,7 @@ const TOLD: usize = 2;
 const TOLD_FROM: f64 = 0.01;
 
 /// The first steps as text; nothing where nothing is to be done.
-pub(super) fn write(out: &mut String, plan: &Plan) -> fmt::Result {
+pub(super) fn write(out: &mut String, plan: &Plan, system: &System) -> fmt::Result {
     if plan.steps.is_empty() {
         return Ok(());
     }
@@ -96,7 +96,7 @@ pub(super) fn write(out: &mut String, plan: &Plan) -> fmt::Result {
             String::new()
         }
     )?;
-    write_step(out, plan, 0, 1)
+    write_step(out, (plan, system), 0, 1)
 }
 
 /// What the steps that are told ask to be careful of.
@@ -121,19 +121,19 @@ fn asked(action: Action, system: &System) -> Cautions {
 const HAND_OVER: &str = "Change nothing on suspicion: hand over to somebody who knows more.";
 
 /// What to do, in a line.
-pub(super) fn says(action: Action) -> &'static str {
+pub(super) fn says(action: Action, system: &System) -> &'static str {
     match action {
         Action::Check(check) => check.description(),
-        Action::Repair(fault) => repair(fault).says,
+        Action::Repair(fault) => repair(fault).says_for(system),
         Action::HandOver => HAND_OVER,
     }
 }
 
-fn write_step(out: &mut String, plan: &Plan, at: usize, depth: usize) -> fmt::Result {
+fn write_step(out: &mut String, (plan, system): (&Plan, &System), at: usize, depth: usize) -> fmt::Result {
     let Some(step) = plan.steps.get(at) else { return Ok(()) };
     let indent = "      ".repeat(depth - 1);
     let is_repair = matches!(step.action, Action::Repair(_));
-    let says = says(step.action).trim_end_matches('.');
+    let says = says(step.action, system).trim_end_matches('.');
     writeln!(
         out,
         "{indent}  {says} ({:.0} min)",
@@ -158,7 +158,7 @@ fn write_step(out: &mut String, plan: &Plan, at: usize, depth: usize) -> fmt::Re
         let (leading, odds) = (spoken(branch.leading.id()), per_cent(branch.leading_probability));
         writeln!(out, "{indent}    {found} ({chance}): {leading} ({odds})")?;
         if let Some(next) = branch.next.filter(|_| depth < TOLD) {
-            write_step(out, plan, next, depth + 1)?;
+            write_step(out, (plan, system), next, depth + 1)?;
         }
     }
     Ok(())

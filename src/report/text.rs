@@ -65,13 +65,14 @@ impl Report<'_> {
     }
 
     fn write(&self, out: &mut String) -> fmt::Result {
+        self.stop(out)?;
         self.heading(out)?;
         self.readings(out)?;
         self.figures(out)?;
         self.verdict(out)?;
         self.why(out)?;
         match self.plan {
-            Some(plan) => plan::write(out, plan)?,
+            Some(plan) => plan::write(out, plan, &self.case.system)?,
             None => self.checks(out)?,
         }
         if let Some(proof) = self.proof {
@@ -83,6 +84,24 @@ impl Report<'_> {
             writeln!(out, "\nAFTER THE REPAIR\n  {first}\n  {second}")?;
         }
         self.notes(out)
+    }
+
+    /// Why the compressor must stand still, before all else.
+    fn stop(&self, out: &mut String) -> fmt::Result {
+        let Some(stop) = &self.diagnosis.stop else {
+            return Ok(());
+        };
+        writeln!(out, "{}", stop.reason.description())?;
+        if let Some(high) = &stop.high_side {
+            let [read, limit] = [high.read_pa, high.stop_pa].map(|pa| self.units.with_unit(Scale::PaGauge, pa));
+            let of = if high.of_vehicle {
+                "95 % of the vehicle's cut-out"
+            } else {
+                "the limit for this refrigerant"
+            };
+            writeln!(out, "  High side {read}; {of} is {limit}.")?;
+        }
+        writeln!(out)
     }
 
     fn heading(&self, out: &mut String) -> fmt::Result {
@@ -336,7 +355,7 @@ impl Report<'_> {
     /// What to do where no check is worth its time.
     fn step(&self, out: &mut String) -> fmt::Result {
         match self.diagnosis.next_step {
-            Some(step) => writeln!(out, "\nNEXT STEP\n  {}", plan::says(step)),
+            Some(step) => writeln!(out, "\nNEXT STEP\n  {}", plan::says(step, &self.case.system)),
             None => Ok(()),
         }
     }

@@ -21,7 +21,7 @@ use super::notes;
 use super::posterior::Posterior;
 use super::scene::Scene;
 use super::settings::Settings;
-use crate::names::{Check, Fault, RestFinding};
+use crate::names::{Check, Fault, StopReason};
 use cost::Jobs;
 use followed::Followed;
 use prospect::{Prospect, Prospects};
@@ -36,10 +36,10 @@ const TOLD: usize = 6;
 /// What the planner has to know of a case beside the odds.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Standing {
-    /// Whether the compressor stands still.
+    /// Whether the compressor stands still, or must.
     at_rest: bool,
-    /// What comes before everything else at rest: run it and read; or read again once all parts have the same temperature,
-    /// where air seems to be in it. `None` for an empty circuit, which must not be run, and for a running one.
+    /// What comes before everything else: at rest, run it and read, or read again once all parts have the same temperature, where
+    /// air seems to be in it; of an empty circuit, which is never run, a leak search with nitrogen. `None` for a running one.
     first: Option<Check>,
     /// Whether a pressure is one that no sound gauge shows of this refrigerant, or contradicts the vehicle's own transducer.
     doubtful: bool,
@@ -48,17 +48,22 @@ pub(super) struct Standing {
 }
 
 impl Standing {
-    pub(super) fn of(case: &Case, off_scale: bool, rest: Option<RestFinding>) -> Self {
+    pub(super) fn of(case: &Case, posterior: &Posterior, stop: Option<StopReason>) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
-        let first = match rest {
-            Some(RestFinding::NearlyEmpty) => None,
-            Some(RestFinding::AirPresent) => Some(Check::ReadRestPressure),
-            Some(RestFinding::Consistent | RestFinding::NotEqualised) | None => Some(Check::RunAndRead),
+        let doubtful = posterior.off_scale() || notes::contradicts(case);
+        let first = match stop {
+            Some(StopReason::NearlyEmpty) => {
+                let believed = !doubtful && posterior.probability[index(Fault::GaugeError)] < SUSPICION;
+                believed.then_some(Check::SearchWithNitrogen)
+            }
+            Some(StopReason::AirPresent) => Some(Check::ReadRestPressure),
+            Some(StopReason::HighPressure) => None,
+            None => at_rest.then_some(Check::RunAndRead),
         };
         Self {
-            at_rest,
-            first: first.filter(|_| at_rest),
-            doubtful: off_scale || notes::contradicts(case),
+            at_rest: at_rest || stop.is_some(),
+            first,
+            doubtful,
             one_high_side: case.readings.high_side.is_some() != case.readings.high_side_transducer.is_some(),
         }
     }

@@ -11,7 +11,7 @@ use super::super::settings::Settings;
 use super::Standing;
 use super::cost::{Belief, Jobs};
 use super::followed::Followed;
-use crate::names::{Check, Fault, Feature, Observation, ResultKind};
+use crate::names::{Check, Fault, Feature, Observation, Refrigerant, ResultKind};
 
 /// A result of a look.
 #[derive(Clone, Copy)]
@@ -103,7 +103,11 @@ impl Prospects {
                 posterior.answers(observation) || looks::implied(posterior.observations(), observation)
             }
         };
-        let can_be_taken = |row: &&CheckRow| row.systems & scene.bit != 0 && (row.at_rest || !standing.at_rest);
+        let can_be_taken = |row: &&CheckRow| {
+            row.systems & scene.bit != 0
+                && (row.at_rest || !standing.at_rest)
+                && !(row.not_r744 && scene.system.refrigerant == Refrigerant::R744)
+        };
         let foreseen = posterior.foreseen(scene);
         for row in CHECKS.iter().filter(can_be_taken).filter(|row| !known(row)) {
             let at = self.chances.len();

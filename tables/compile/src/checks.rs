@@ -89,6 +89,8 @@ struct CheckRow {
     #[serde(default)]
     at_rest: bool,
     #[serde(default)]
+    not_r744: bool,
+    #[serde(default)]
     expansion: Vec<String>,
     #[serde(default)]
     compressor: Vec<String>,
@@ -118,6 +120,7 @@ struct Repair {
     #[serde(default)]
     cautions: Vec<String>,
     says: String,
+    says_r744: Option<String>,
 }
 
 /// Reads `tables/checks` and writes `src/diagnosis/check_table.rs`.
@@ -297,11 +300,12 @@ impl Checks {
             };
             source += &format!(
                 "CheckRow {{ check: Check::{check:?}, reveals: Reveals::{reveals}, minutes: {:?}, money: {:?}, \
-                 recovery: {}, at_rest: {}, systems: {:#010b}, cautions: {}, once: {} }},\n",
+                 recovery: {}, at_rest: {}, not_r744: {}, systems: {:#010b}, cautions: {}, once: {} }},\n",
                 row.minutes,
                 row.money,
                 row.recovery,
                 row.at_rest,
+                row.not_r744,
                 systems(&row.expansion, &row.compressor)?,
                 cautions(&row.cautions)?,
                 row.once.as_ref().map_or(Ok("None".into()), Once::rust)?
@@ -327,12 +331,13 @@ impl Repairs {
                 return Err(format!("repairs.toml: {fault} must have one row"));
             };
             source += &format!(
-                "Repair {{ fault: Fault::{fault:?}, minutes: {:?}, money: {:?}, recovery: {}, cautions: {}, says: {:?} }},\n",
+                "Repair {{ fault: Fault::{fault:?}, minutes: {:?}, money: {:?}, recovery: {}, cautions: {}, says: {:?}, says_r744: {:?} }},\n",
                 row.minutes,
                 row.money,
                 row.recovery,
                 cautions(&row.cautions)?,
-                row.says
+                row.says,
+                row.says_r744.as_ref().unwrap_or(&row.says)
             );
         }
         source += "];\n\n";

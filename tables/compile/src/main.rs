@@ -3,7 +3,8 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
-//! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it.
+//! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it; `-- --checks` only
+//! what `tables/checks` becomes.
 //!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
 //! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
@@ -62,6 +63,8 @@ fn main() -> ExitCode {
         moments(&root, asked("--check"), asked("--without-makes"))
     } else if asked("--names") {
         names_only(&root, asked("--check"))
+    } else if asked("--checks") {
+        checks_only(&root, asked("--check"))
     } else {
         run(&root, asked("--check"))
     };
@@ -115,6 +118,12 @@ fn named() -> Vec<coldloop::Refrigerant> {
 fn names_only(root: &Path, check: bool) -> Result<(), String> {
     let mut out = output::Output::new(root, check);
     vocabularies(root, &mut out)?;
+    out.finish()
+}
+
+fn checks_only(root: &Path, check: bool) -> Result<(), String> {
+    let mut out = output::Output::new(root, check);
+    checks::compile(root, &mut out)?;
     out.finish()
 }
 

@@ -1,0 +1,133 @@
+//! When the compressor must stand still: a high side at its limit, or a circuit that is nearly empty or has air in it.
+
+use super::case::Case;
+use crate::circuit::Derived;
+use crate::names::{Refrigerant, RestFinding, StopReason};
+use crate::saturation;
+use crate::units::Pressure;
+
+/// Why the compressor must stand still, with the figures.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stop {
+    /// Why.
+    pub reason: StopReason,
+    /// The high side and its limit, Pa gauge; `None` for the other reasons.
+    pub high_side: Option<HighSide>,
+}
+
+/// A high side near its limit or at it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct HighSide {
+    /// The higher one of gauge and transducer, Pa gauge.
+    pub read_pa: f64,
+    /// From here on the compressor must stand still, Pa gauge.
+    pub stop_pa: f64,
+    /// Whether the limit is that of the vehicle: 95 % of its stated cut-out.
+    pub of_vehicle: bool,
+}
+
+/// From this part of the stated cut-out on, the compressor is switched off. Source: engineering judgement.
+const OF_CUT_OUT: f64 = 0.95;
+/// From this part of the limit on, a caution is given: 24 of 27 bar. Source: engineering judgement.
+const NEAR: f64 = 24.0 / 27.0;
+/// The lowest cut-out that makers print for R-134a and R-12, Pa gauge. Source: `tables/evidence/limits.csv`, eleven rows from 27 to
+/// 34 kgf/cm2. Of other refrigerants with the pressures of R-134a, and of those with higher ones up to R-404A, whose roof units are
+/// cut out near 28 bar: engineering judgement.
+const STOP_PA: f64 = 2.7e6;
+/// The same where 24 bar gauge are an ordinary high side, as with R-410A and R-32, Pa gauge. Source: engineering judgement, below
+/// cut-outs near 42 bar, from memory.
+const STOP_HIGH_PRESSURE_PA: f64 = 3.8e6;
+/// The same of R-744, Pa gauge. Source: engineering judgement, where the control of the vehicle model reaches its own limit
+/// (`vehicle::transcritical`), below the 14 MPa where protection takes over.
+const STOP_R744_PA: f64 = 1.33e7;
+/// The same part for R-744: 128 of 133 bar. Source: engineering judgement: its control works up to there.
+const NEAR_R744: f64 = 128.0 / 133.0;
+/// An ordinary condensing temperature, K. Source: engineering judgement: 45 °C.
+const CONDENSING_K: f64 = 318.15;
+/// A running system whose high side condenses this far below the ambient has no liquid left: heat does not flow from cold to warm,
+/// K. Source: physics; the margin, for sun and place of the thermometer, is engineering judgement.
+const EMPTY_BELOW_K: f64 = 8.0;
+
+/// The high side beside its limit; `None` where it was not read, and at rest.
+pub(super) fn high_side(case: &Case) -> Option<HighSide> {
+    let (system, conditions) = (&case.system, &case.conditions);
+    if conditions.at_rest(system.compressor) {
+        return None;
+    }
+    let air_pa = conditions.surroundings.pressure().pa();
+    let readings = [case.readings.high_side, case.readings.high_side_transducer];
+    let read_pa = readings
+        .into_iter()
+        .flatten()
+        .map(|reading| match reading.value {
+            Pressure::Gauge(pressure) => pressure.pa(),
+            Pressure::Absolute(pressure) => pressure.pa() - air_pa,
+        })
+        .reduce(f64::max)?;
+    let published_pa = stop_pa(system.refrigerant);
+    let stated_pa = system.high_cut_out_pa.map(|pa| OF_CUT_OUT * pa);
+    Some(HighSide {
+        read_pa,
+        stop_pa: stated_pa.unwrap_or(published_pa),
+        of_vehicle: stated_pa.is_some(),
+    })
+}
+
+/// From here on the compressor must stand still where the vehicle's own cut-out is not known, Pa gauge.
+fn stop_pa(refrigerant: Refrigerant) -> f64 {
+    if refrigerant == Refrigerant::R744 {
+        return STOP_R744_PA;
+    }
+    let ordinary_pa = saturation::bubble_pressure_pa(refrigerant, CONDENSING_K);
+    if ordinary_pa.map_or(true, |pa| pa > NEAR * STOP_PA) {
+        STOP_HIGH_PRESSURE_PA
+    } else {
+        STOP_PA
+    }
+}
+
+impl HighSide {
+    /// Whether the compressor must stand still.
+    pub(super) fn stops(&self) -> bool {
+        self.read_pa >= self.stop_pa
+    }
+
+    /// Whether it stands near its limit, and not at it.
+    pub(super) fn is_near(&self, refrigerant: Refrigerant) -> bool {
+        let near = if refrigerant == Refrigerant::R744 {
+            NEAR_R744
+        } else {
+            NEAR
+        };
+        !self.stops() && self.read_pa >= near * self.stop_pa
+    }
+}
+
+/// Why the compressor must stand still; `None` where it may run.
+pub(super) fn stop(case: &Case, derived: &Derived, rest: Option<RestFinding>) -> Option<Stop> {
+    if let Some(high_side) = high_side(case).filter(HighSide::stops) {
+        return Some(Stop {
+            reason: StopReason::HighPressure,
+            high_side: Some(high_side),
+        });
+    }
+    let reason = match rest {
+        Some(RestFinding::NearlyEmpty) => Some(StopReason::NearlyEmpty),
+        Some(RestFinding::AirPresent) => Some(StopReason::AirPresent),
+        Some(RestFinding::Consistent | RestFinding::NotEqualised) => None,
+        None => empty(case, derived).then_some(StopReason::NearlyEmpty),
+    };
+    reason.map(|reason| Stop {
+        reason,
+        high_side: None,
+    })
+}
+
+/// Whether a running system has no liquid left, whatever the instruments may be off by.
+fn empty(case: &Case, derived: &Derived) -> bool {
+    let running = !case.conditions.at_rest(case.system.compressor);
+    running
+        && derived
+            .condensing_above_ambient_k
+            .is_some_and(|above| above.value + 2.0 * above.standard_uncertainty < -EMPTY_BELOW_K)
+}
