@@ -1767,7 +1767,7 @@ impl core::fmt::Display for Thermometer {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum Fault {
-    /// The system is as it should be.
+    /// No fault: the system is normal.
     #[cfg_attr(feature = "serde", serde(rename = "no-fault"))]
     NoFault = 0,
     /// The compressor pumps too little: worn pistons, valves or gasket.
@@ -1890,7 +1890,7 @@ impl Fault {
     /// One sentence that says what it is.
     pub const fn description(self) -> &'static str {
         match self {
-            Fault::NoFault => "The system is as it should be.",
+            Fault::NoFault => "No fault: the system is normal.",
             Fault::WornCompressor => "The compressor pumps too little: worn pistons, valves or gasket.",
             Fault::Undercharge => "Too little refrigerant.",
             Fault::Overcharge => "Too much refrigerant.",
@@ -1971,13 +1971,13 @@ impl core::fmt::Display for Fault {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum VerdictKind {
-    /// The readings are those of a sound system.
+    /// No fault stands out: the readings are normal here today.
     #[cfg_attr(feature = "serde", serde(rename = "healthy"))]
     Healthy = 1,
     /// One fault explains the readings.
     #[cfg_attr(feature = "serde", serde(rename = "named-fault"))]
     NamedFault = 2,
-    /// A short list explains the readings and these readings cannot part it.
+    /// Not settled: more than one fault explains the readings.
     #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
     CannotTell = 3,
     /// No single explanation fits: measure again.
@@ -2014,9 +2014,9 @@ impl VerdictKind {
     /// One sentence that says what it is.
     pub const fn description(self) -> &'static str {
         match self {
-            VerdictKind::Healthy => "The readings are those of a sound system.",
+            VerdictKind::Healthy => "No fault stands out: the readings are normal here today.",
             VerdictKind::NamedFault => "One fault explains the readings.",
-            VerdictKind::CannotTell => "A short list explains the readings and these readings cannot part it.",
+            VerdictKind::CannotTell => "Not settled: more than one fault explains the readings.",
             VerdictKind::NothingFits => "No single explanation fits: measure again.",
             VerdictKind::NotEnoughEvidence => "Too little was measured to judge.",
         }
@@ -3313,7 +3313,7 @@ impl core::fmt::Display for MixUp {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum RestFinding {
-    /// Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. How full the system is, it does not tell.
+    /// Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. It does not tell how full the system is.
     #[cfg_attr(feature = "serde", serde(rename = "consistent"))]
     Consistent = 1,
     /// The pressure is below saturation at the ambient: no liquid is left.
@@ -3352,7 +3352,7 @@ impl RestFinding {
     pub const fn description(self) -> &'static str {
         match self {
             RestFinding::Consistent => {
-                "Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. How full the system is, it does not tell."
+                "Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. It does not tell how full the system is."
             }
             RestFinding::NearlyEmpty => "The pressure is below saturation at the ambient: no liquid is left.",
             RestFinding::AirPresent => {
@@ -3390,7 +3390,7 @@ impl core::fmt::Display for RestFinding {
     }
 }
 
-/// What the bands of a sound system rest on.
+/// What the normal bands rest on.
 ///
 /// ```
 /// use coldloop::ExpectedBasis;
@@ -3402,13 +3402,13 @@ impl core::fmt::Display for RestFinding {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum ExpectedBasis {
-    /// The vehicle's own pressure table, and for the other readings what the sources say.
+    /// The vehicle's own pressure table, and for the other readings the sources.
     #[cfg_attr(feature = "serde", serde(rename = "own-table"))]
     OwnTable = 1,
-    /// The sources, sharpened by healthy readings of the same vehicle.
+    /// The sources, narrowed by earlier normal readings of the same vehicle.
     #[cfg_attr(feature = "serde", serde(rename = "own-readings"))]
     OwnReadings = 2,
-    /// The vehicle model's sound vehicles of this kind, the only source that speaks of it; how far sources disagree is taken from R-134a.
+    /// Vehicles of this kind without a fault in the vehicle model, the only source for it; how far sources disagree is taken from R-134a.
     #[cfg_attr(feature = "serde", serde(rename = "vehicle-model"))]
     VehicleModel = 3,
     /// Several sources: the vehicle model, an independent simulator and published charts, with how far they disagree.
@@ -3440,12 +3440,10 @@ impl ExpectedBasis {
     /// One sentence that says what it is.
     pub const fn description(self) -> &'static str {
         match self {
-            ExpectedBasis::OwnTable => {
-                "The vehicle's own pressure table, and for the other readings what the sources say."
-            }
-            ExpectedBasis::OwnReadings => "The sources, sharpened by healthy readings of the same vehicle.",
+            ExpectedBasis::OwnTable => "The vehicle's own pressure table, and for the other readings the sources.",
+            ExpectedBasis::OwnReadings => "The sources, narrowed by earlier normal readings of the same vehicle.",
             ExpectedBasis::VehicleModel => {
-                "The vehicle model's sound vehicles of this kind, the only source that speaks of it; how far sources disagree is taken from R-134a."
+                "Vehicles of this kind without a fault in the vehicle model, the only source for it; how far sources disagree is taken from R-134a."
             }
             ExpectedBasis::Sources => {
                 "Several sources: the vehicle model, an independent simulator and published charts, with how far they disagree."
@@ -3843,7 +3841,7 @@ impl core::fmt::Display for StopReason {
     }
 }
 
-/// What made the answer less certain.
+/// What limits the result.
 ///
 /// ```
 /// use coldloop::QualityNote;
@@ -3870,7 +3868,7 @@ pub enum QualityNote {
     /// The system had not run long enough to settle; the bands are wider for it.
     #[cfg_attr(feature = "serde", serde(rename = "not-settled"))]
     NotSettled = 5,
-    /// The bands are those of vehicles in general; a pressure table of this vehicle would sharpen them.
+    /// The bands are those of vehicles in general; a pressure table of this vehicle would narrow them.
     #[cfg_attr(feature = "serde", serde(rename = "generic-band"))]
     GenericBand = 6,
     /// At this altitude it matters where the gauges were zeroed, and that was not given.
@@ -3900,7 +3898,7 @@ pub enum QualityNote {
     /// The pressure at rest of this refrigerant is not that of saturation here: no fault is named from it.
     #[cfg_attr(feature = "serde", serde(rename = "bands-only"))]
     BandsOnly = 15,
-    /// Thinner air, an engine faster or slower, or a blower lower than in the vehicles from which the odds were learnt: these are continued to here, and less sure for it.
+    /// The air is thinner, the engine faster or slower, or the blower lower than in the vehicles that the odds are based on: they are less sure here.
     #[cfg_attr(feature = "serde", serde(rename = "outside-fit"))]
     OutsideFit = 16,
     /// The high side was read by the vehicle's own transducer alone; it stands in for a gauge.
@@ -3918,22 +3916,22 @@ pub enum QualityNote {
     /// The vent reads colder than the evaporator sensor, by more than their uncertainties: measure both again.
     #[cfg_attr(feature = "serde", serde(rename = "vent-below-evaporator"))]
     VentBelowEvaporator = 21,
-    /// The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to.
+    /// The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is commanded to pump little.
     #[cfg_attr(feature = "serde", serde(rename = "displacement-low"))]
     DisplacementLow = 22,
-    /// There is a second evaporator: the bands count with it, but for R-744.
+    /// There is a second evaporator: the bands take it into account, except for R-744.
     #[cfg_attr(feature = "serde", serde(rename = "second-evaporator"))]
     SecondEvaporator = 23,
-    /// Where the ports stand is noted: the bands count with it, but for R-744.
+    /// The place of the ports is noted: the bands take it into account, except for R-744.
     #[cfg_attr(feature = "serde", serde(rename = "ports-noted"))]
     PortsNoted = 24,
-    /// The speed of the compressor is noted; the odds do not follow it.
+    /// The speed of the compressor is noted; the odds do not use it.
     #[cfg_attr(feature = "serde", serde(rename = "compressor-speed-noted"))]
     CompressorSpeedNoted = 25,
-    /// The command of the fan is noted: the bands count with it, but for R-744.
+    /// The command of the fan is noted: the bands take it into account, except for R-744.
     #[cfg_attr(feature = "serde", serde(rename = "fan-command-noted"))]
     FanCommandNoted = 26,
-    /// The commanded displacement is noted; the odds do not follow it.
+    /// The commanded displacement is noted; the odds do not use it.
     #[cfg_attr(feature = "serde", serde(rename = "displacement-noted"))]
     DisplacementNoted = 27,
 }
@@ -4016,7 +4014,7 @@ impl QualityNote {
             QualityNote::RunningTimeUnknown => "How long the system had run was not given; it is taken as settled.",
             QualityNote::NotSettled => "The system had not run long enough to settle; the bands are wider for it.",
             QualityNote::GenericBand => {
-                "The bands are those of vehicles in general; a pressure table of this vehicle would sharpen them."
+                "The bands are those of vehicles in general; a pressure table of this vehicle would narrow them."
             }
             QualityNote::GaugeZeroUnknown => {
                 "At this altitude it matters where the gauges were zeroed, and that was not given."
@@ -4038,7 +4036,7 @@ impl QualityNote {
                 "The pressure at rest of this refrigerant is not that of saturation here: no fault is named from it."
             }
             QualityNote::OutsideFit => {
-                "Thinner air, an engine faster or slower, or a blower lower than in the vehicles from which the odds were learnt: these are continued to here, and less sure for it."
+                "The air is thinner, the engine faster or slower, or the blower lower than in the vehicles that the odds are based on: they are less sure here."
             }
             QualityNote::TransducerStandsIn => {
                 "The high side was read by the vehicle's own transducer alone; it stands in for a gauge."
@@ -4056,13 +4054,19 @@ impl QualityNote {
                 "The vent reads colder than the evaporator sensor, by more than their uncertainties: measure both again."
             }
             QualityNote::DisplacementLow => {
-                "The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to."
+                "The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is commanded to pump little."
             }
-            QualityNote::SecondEvaporator => "There is a second evaporator: the bands count with it, but for R-744.",
-            QualityNote::PortsNoted => "Where the ports stand is noted: the bands count with it, but for R-744.",
-            QualityNote::CompressorSpeedNoted => "The speed of the compressor is noted; the odds do not follow it.",
-            QualityNote::FanCommandNoted => "The command of the fan is noted: the bands count with it, but for R-744.",
-            QualityNote::DisplacementNoted => "The commanded displacement is noted; the odds do not follow it.",
+            QualityNote::SecondEvaporator => {
+                "There is a second evaporator: the bands take it into account, except for R-744."
+            }
+            QualityNote::PortsNoted => {
+                "The place of the ports is noted: the bands take it into account, except for R-744."
+            }
+            QualityNote::CompressorSpeedNoted => "The speed of the compressor is noted; the odds do not use it.",
+            QualityNote::FanCommandNoted => {
+                "The command of the fan is noted: the bands take it into account, except for R-744."
+            }
+            QualityNote::DisplacementNoted => "The commanded displacement is noted; the odds do not use it.",
         }
     }
 
@@ -4135,13 +4139,13 @@ pub enum ResultKind {
     /// The answer is no.
     #[cfg_attr(feature = "serde", serde(rename = "no"))]
     No = 2,
-    /// Below the range of a sound system.
+    /// Below the normal range.
     #[cfg_attr(feature = "serde", serde(rename = "below"))]
     Below = 3,
-    /// Within the range of a sound system.
+    /// Within the normal range.
     #[cfg_attr(feature = "serde", serde(rename = "within"))]
     Within = 4,
-    /// Above the range of a sound system.
+    /// Above the normal range.
     #[cfg_attr(feature = "serde", serde(rename = "above"))]
     Above = 5,
 }
@@ -4174,9 +4178,9 @@ impl ResultKind {
         match self {
             ResultKind::Yes => "The answer is yes.",
             ResultKind::No => "The answer is no.",
-            ResultKind::Below => "Below the range of a sound system.",
-            ResultKind::Within => "Within the range of a sound system.",
-            ResultKind::Above => "Above the range of a sound system.",
+            ResultKind::Below => "Below the normal range.",
+            ResultKind::Within => "Within the normal range.",
+            ResultKind::Above => "Above the normal range.",
         }
     }
 
@@ -4230,7 +4234,7 @@ pub enum EvacuationFinding {
     /// Water in the coldest part cannot boil at this pressure: it stays, however long the pump runs.
     #[cfg_attr(feature = "serde", serde(rename = "water-stays"))]
     WaterStays = 3,
-    /// The gauge is too coarse to tell a deep vacuum from one that leaves the water: use a vacuum gauge that counts from nothing.
+    /// The gauge is too coarse to tell a deep vacuum from one that leaves the water: use an absolute vacuum gauge.
     #[cfg_attr(feature = "serde", serde(rename = "gauge-cannot-tell"))]
     GaugeCannotTell = 4,
 }
@@ -4267,7 +4271,7 @@ impl EvacuationFinding {
                 "Water in the coldest part cannot boil at this pressure: it stays, however long the pump runs."
             }
             EvacuationFinding::GaugeCannotTell => {
-                "The gauge is too coarse to tell a deep vacuum from one that leaves the water: use a vacuum gauge that counts from nothing."
+                "The gauge is too coarse to tell a deep vacuum from one that leaves the water: use an absolute vacuum gauge."
             }
         }
     }
@@ -4321,7 +4325,7 @@ pub enum HoldFinding {
     /// The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Evacuate on.
     #[cfg_attr(feature = "serde", serde(rename = "moisture"))]
     Moisture = 3,
-    /// The pressure rose, and these readings cannot tell a leak from moisture: hold on and read several times.
+    /// The pressure rose, and these readings cannot tell a leak from moisture: hold longer and read several times.
     #[cfg_attr(feature = "serde", serde(rename = "rise-unclear"))]
     RiseUnclear = 4,
     /// Held too briefly to say that it is tight.
@@ -4378,7 +4382,7 @@ impl HoldFinding {
                 "The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Evacuate on."
             }
             HoldFinding::RiseUnclear => {
-                "The pressure rose, and these readings cannot tell a leak from moisture: hold on and read several times."
+                "The pressure rose, and these readings cannot tell a leak from moisture: hold longer and read several times."
             }
             HoldFinding::TooShort => "Held too briefly to say that it is tight.",
             HoldFinding::GaugeCannotTell => "The gauge is too coarse to see the rise that matters.",
@@ -4515,7 +4519,7 @@ pub enum LeakFinding {
     /// Liquid is or may be present: its pressure tells the temperature, not how much was lost.
     #[cfg_attr(feature = "serde", serde(rename = "liquid-present"))]
     LiquidPresent = 4,
-    /// More gas at the end than at the start: a valve lets by, or a temperature or pressure was misread.
+    /// More gas at the end than at the start: a valve leaks, or a temperature or pressure was misread.
     #[cfg_attr(feature = "serde", serde(rename = "gas-gained"))]
     GasGained = 5,
     /// These readings do not tell whether the loss is above or below the allowed one: hold longer, or measure better.
@@ -4560,7 +4564,7 @@ impl LeakFinding {
                 "Liquid is or may be present: its pressure tells the temperature, not how much was lost."
             }
             LeakFinding::GasGained => {
-                "More gas at the end than at the start: a valve lets by, or a temperature or pressure was misread."
+                "More gas at the end than at the start: a valve leaks, or a temperature or pressure was misread."
             }
             LeakFinding::LimitUnclear => {
                 "These readings do not tell whether the loss is above or below the allowed one: hold longer, or measure better."
@@ -4697,25 +4701,25 @@ impl core::fmt::Display for ChargeFinding {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum RepairFinding {
-    /// Faulty before, sound after: the repair is proven.
+    /// Fault before, normal after: the repair is proven.
     #[cfg_attr(feature = "serde", serde(rename = "proven"))]
     Proven = 1,
-    /// Nothing changed: the fault of before still explains the readings best.
+    /// Nothing changed: the earlier fault still explains the readings best.
     #[cfg_attr(feature = "serde", serde(rename = "still-faulty"))]
     StillFaulty = 2,
-    /// The fault of before no longer shows; another does.
+    /// The earlier fault no longer shows; another does.
     #[cfg_attr(feature = "serde", serde(rename = "another-fault"))]
     AnotherFault = 3,
-    /// Sound before and sound after: these readings do not show that anything was wrong.
+    /// Normal before and after: these readings do not show that anything was wrong.
     #[cfg_attr(feature = "serde", serde(rename = "sound-before"))]
     SoundBefore = 4,
     /// The readings after the repair do not settle whether it helped.
     #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
     CannotTell = 5,
-    /// Changed for the better: the fault shrank; whether all of it is gone is open.
+    /// Better: the fault is smaller; whether all of it is gone is open.
     #[cfg_attr(feature = "serde", serde(rename = "better"))]
     Better = 6,
-    /// The fault of before is there and has grown.
+    /// The earlier fault is still there and has grown.
     #[cfg_attr(feature = "serde", serde(rename = "worse"))]
     Worse = 7,
 }
@@ -4750,15 +4754,15 @@ impl RepairFinding {
     /// One sentence that says what it is.
     pub const fn description(self) -> &'static str {
         match self {
-            RepairFinding::Proven => "Faulty before, sound after: the repair is proven.",
-            RepairFinding::StillFaulty => "Nothing changed: the fault of before still explains the readings best.",
-            RepairFinding::AnotherFault => "The fault of before no longer shows; another does.",
+            RepairFinding::Proven => "Fault before, normal after: the repair is proven.",
+            RepairFinding::StillFaulty => "Nothing changed: the earlier fault still explains the readings best.",
+            RepairFinding::AnotherFault => "The earlier fault no longer shows; another does.",
             RepairFinding::SoundBefore => {
-                "Sound before and sound after: these readings do not show that anything was wrong."
+                "Normal before and after: these readings do not show that anything was wrong."
             }
             RepairFinding::CannotTell => "The readings after the repair do not settle whether it helped.",
-            RepairFinding::Better => "Changed for the better: the fault shrank; whether all of it is gone is open.",
-            RepairFinding::Worse => "The fault of before is there and has grown.",
+            RepairFinding::Better => "Better: the fault is smaller; whether all of it is gone is open.",
+            RepairFinding::Worse => "The earlier fault is still there and has grown.",
         }
     }
 
@@ -4805,22 +4809,22 @@ impl core::fmt::Display for RepairFinding {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum PullDownFinding {
-    /// The vent came down to what a sound system reaches.
+    /// The vent reached its normal temperature.
     #[cfg_attr(feature = "serde", serde(rename = "reached"))]
     Reached = 1,
     /// The vent still falls and may reach it: read on.
     #[cfg_attr(feature = "serde", serde(rename = "falling"))]
     Falling = 2,
-    /// The vent levels off above what a sound system reaches.
+    /// The vent levels off above its normal temperature.
     #[cfg_attr(feature = "serde", serde(rename = "stalled"))]
     Stalled = 3,
-    /// The vent fell and rises again: frost on the evaporator, a clutch or fan that lets go, or a heating engine.
+    /// The vent fell and rises again: frost on the evaporator, a clutch or fan that drops out, or an engine that heats up.
     #[cfg_attr(feature = "serde", serde(rename = "rising"))]
     Rising = 4,
     /// Too few readings, or taken too early, to tell.
     #[cfg_attr(feature = "serde", serde(rename = "cannot-tell"))]
     CannotTell = 5,
-    /// The vent fell below the freezing point of water: ice closes the evaporator. Look why nothing stops the compressor before that.
+    /// The vent fell below the freezing point of water: ice closes the evaporator. Find out why nothing stops the compressor before that.
     #[cfg_attr(feature = "serde", serde(rename = "freezing"))]
     Freezing = 6,
 }
@@ -4853,15 +4857,15 @@ impl PullDownFinding {
     /// One sentence that says what it is.
     pub const fn description(self) -> &'static str {
         match self {
-            PullDownFinding::Reached => "The vent came down to what a sound system reaches.",
+            PullDownFinding::Reached => "The vent reached its normal temperature.",
             PullDownFinding::Falling => "The vent still falls and may reach it: read on.",
-            PullDownFinding::Stalled => "The vent levels off above what a sound system reaches.",
+            PullDownFinding::Stalled => "The vent levels off above its normal temperature.",
             PullDownFinding::Rising => {
-                "The vent fell and rises again: frost on the evaporator, a clutch or fan that lets go, or a heating engine."
+                "The vent fell and rises again: frost on the evaporator, a clutch or fan that drops out, or an engine that heats up."
             }
             PullDownFinding::CannotTell => "Too few readings, or taken too early, to tell.",
             PullDownFinding::Freezing => {
-                "The vent fell below the freezing point of water: ice closes the evaporator. Look why nothing stops the compressor before that."
+                "The vent fell below the freezing point of water: ice closes the evaporator. Find out why nothing stops the compressor before that."
             }
         }
     }
@@ -5007,16 +5011,16 @@ impl core::fmt::Display for ProofKind {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[repr(u32)]
 pub enum ClosingFinding {
-    /// Nothing that was tested speaks against it, and the repair is proven.
+    /// All tests passed, and the repair is proven.
     #[cfg_attr(feature = "serde", serde(rename = "proven"))]
     Proven = 1,
-    /// Nothing that was tested speaks against it, and it changed for the better.
+    /// All tests passed, and the readings are better.
     #[cfg_attr(feature = "serde", serde(rename = "better"))]
     Better = 2,
-    /// Nothing that was tested speaks against it, and whether the repair helped is open.
+    /// All tests passed; whether the repair helped is not yet shown.
     #[cfg_attr(feature = "serde", serde(rename = "open"))]
     Open = 3,
-    /// One of the proofs fails: the vehicle is not ready.
+    /// One test failed: the vehicle is not ready.
     #[cfg_attr(feature = "serde", serde(rename = "fails"))]
     Fails = 4,
 }
@@ -5045,10 +5049,10 @@ impl ClosingFinding {
     /// One sentence that says what it is.
     pub const fn description(self) -> &'static str {
         match self {
-            ClosingFinding::Proven => "Nothing that was tested speaks against it, and the repair is proven.",
-            ClosingFinding::Better => "Nothing that was tested speaks against it, and it changed for the better.",
-            ClosingFinding::Open => "Nothing that was tested speaks against it, and whether the repair helped is open.",
-            ClosingFinding::Fails => "One of the proofs fails: the vehicle is not ready.",
+            ClosingFinding::Proven => "All tests passed, and the repair is proven.",
+            ClosingFinding::Better => "All tests passed, and the readings are better.",
+            ClosingFinding::Open => "All tests passed; whether the repair helped is not yet shown.",
+            ClosingFinding::Fails => "One test failed: the vehicle is not ready.",
         }
     }
 

@@ -380,7 +380,7 @@ typedef enum coldloop_thermometer {
 
 // A state of the system that explains its readings; `no-fault` is one of them.
 typedef enum coldloop_fault {
-    // The system is as it should be.
+    // No fault: the system is normal.
     COLDLOOP_FAULT_NO_FAULT = 0,
     // The compressor pumps too little: worn pistons, valves or gasket.
     COLDLOOP_FAULT_WORN_COMPRESSOR = 1,
@@ -426,11 +426,11 @@ typedef enum coldloop_fault {
 
 // What the readings allow one to say.
 typedef enum coldloop_verdict {
-    // The readings are those of a sound system.
+    // No fault stands out: the readings are normal here today.
     COLDLOOP_VERDICT_HEALTHY = 1,
     // One fault explains the readings.
     COLDLOOP_VERDICT_NAMED_FAULT = 2,
-    // A short list explains the readings and these readings cannot part it.
+    // Not settled: more than one fault explains the readings.
     COLDLOOP_VERDICT_CANNOT_TELL = 3,
     // No single explanation fits: measure again.
     COLDLOOP_VERDICT_NOTHING_FITS = 4,

@@ -5,7 +5,7 @@ use super::faults::{Priors, index, priors};
 use super::looks::Looks;
 use super::prices::Prices;
 use crate::error::Error;
-use crate::names::{Fault, Quantity};
+use crate::names::{Fault, Language, Quantity};
 use crate::range::Range;
 
 /// How the answer is to be judged: chances before any reading, thresholds, prices.
@@ -44,6 +44,10 @@ pub struct Settings {
     pub recovered: bool,
     /// Whether further checks are ranked, which is most of the work of an answer. Default true.
     pub next_checks: bool,
+    /// The language of the page as text. Default English.
+    pub language: Language,
+    /// Whether the page as text tells all figures, limits and cautions in full. Default false.
+    pub details: bool,
 }
 
 /// Chances and thresholds.
@@ -115,6 +119,8 @@ impl Default for Settings {
             looks: Looks::default(),
             recovered: false,
             next_checks: true,
+            language: Language::English,
+            details: false,
         };
         Stakes::default().set(&mut settings);
         settings

@@ -6,7 +6,7 @@ use super::words;
 use crate::circuit::Estimate;
 use crate::diagnosis::{Action, Branch, Cautions, Diagnosis, Plan, RankedCheck, Reasons, Resting, Stop, TwoFaults};
 use crate::diagnosis::{Case, check_cautions, repair_cautions};
-use crate::diagnosis::{Evidence, Prices};
+use crate::diagnosis::{Contribution, Evidence, Prices};
 use crate::intake::{Judgements, Refusal, Visit, proves};
 use crate::names::{
     Caution, ExpectedBasis, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, Standing, Strength,
@@ -24,6 +24,9 @@ const LIKELIER_THAN_NOT: f64 = 0.5;
 const TOLD_FROM: f64 = 0.02;
 /// At most so many explanations and arguments are told.
 const TOLD: usize = 5;
+
+/// What comes before everything else.
+const WARNINGS: [Caution; 3] = [Caution::HighSideNearLimit, Caution::DoNotRun, Caution::TestTooHigh];
 
 /// All that a technician is told of a visit, in the order in which it is read.
 ///
@@ -45,6 +48,9 @@ pub struct Page {
     pub conditions: Conditions,
     /// Why the compressor must stand still, the first thing to tell.
     pub stop: Option<Stop>,
+    /// Cautions that come before everything else: a high side near its limit, a circuit that must not be run, a test pressure that
+    /// is too high.
+    pub warnings: Vec<Caution>,
     /// What it is.
     pub result: PageResult,
     /// What to do: the first step first, then those that its outcomes lead to. Empty where nothing is left to do.
@@ -299,6 +305,8 @@ impl Page {
             None => unplanned(diagnosis, system, parts.prices),
         };
         let to_prove = parts.plan.is_some() && parts.proof.as_ref().is_none_or(|proof| proof.repair.is_none());
+        let cautions = remaining(diagnosis, steps.first(), parts.proof.as_ref());
+        let (warnings, cautions) = cautions.into_iter().partition(|caution| WARNINGS.contains(caution));
         Self {
             system: *system,
             conditions: case.conditions,
@@ -313,7 +321,8 @@ impl Page {
             figures: figures(case, diagnosis),
             why: why(parts.reasons, diagnosis, case),
             limits: limits(diagnosis),
-            cautions: remaining(diagnosis, steps.first(), parts.proof.as_ref()),
+            warnings,
+            cautions,
             steps,
             further_checks,
             to_prove,
@@ -486,28 +495,32 @@ fn figures(case: &Case, diagnosis: &Diagnosis) -> Vec<PageFigure> {
         .collect()
 }
 
+/// One piece of evidence as an argument.
+pub(super) fn argument(contribution: &Contribution, diagnosis: &Diagnosis, case: &Case) -> PageArgument {
+    let (deviation, seen) = match contribution.evidence {
+        Evidence::Feature(feature) => (super::rows::deviation(diagnosis, feature), None),
+        Evidence::Observation(question) => {
+            let yes = case.observations.answer(question) == Some(true);
+            (None, Some((question, yes)))
+        }
+        Evidence::Prior => (None, None),
+    };
+    PageArgument {
+        evidence: contribution.evidence,
+        log_odds: contribution.log_odds,
+        strength: words::strength(contribution.log_odds),
+        standing: deviation.and_then(words::standing),
+        deviation,
+        seen,
+    }
+}
+
 fn why(reasons: &Reasons<'_>, diagnosis: &Diagnosis, case: &Case) -> Option<PageWhy> {
     let first = diagnosis.faults.first()?;
-    let argument = |contribution: &crate::diagnosis::Contribution| {
-        let deviation = match contribution.evidence {
-            Evidence::Feature(feature) => super::rows::deviation(diagnosis, feature),
-            Evidence::Prior | Evidence::Observation(_) => None,
-        };
-        let seen = match contribution.evidence {
-            Evidence::Observation(question) => Some((question, case.observations.answer(question) == Some(true))),
-            Evidence::Prior | Evidence::Feature(_) => None,
-        };
-        PageArgument {
-            evidence: contribution.evidence,
-            log_odds: contribution.log_odds,
-            strength: words::strength(contribution.log_odds),
-            standing: deviation.and_then(words::standing),
-            deviation,
-            seen,
-        }
-    };
     let because = reasons.because(first.fault, first.rival);
-    let all = because.iter().map(argument);
+    let all = because
+        .iter()
+        .map(|contribution| argument(contribution, diagnosis, case));
     let mut arguments: Vec<PageArgument> = all.filter(|told| told.strength != Strength::Hardly).collect();
     put_in_order(&mut arguments, |a, b| libm::fabs(a.log_odds) > libm::fabs(b.log_odds));
     arguments.truncate(TOLD);

@@ -1,13 +1,12 @@
 //! All of a visit at once: the diagnosis, what to do, and whether it helped.
 
 use super::json::answer;
-use super::page::proof;
+use super::page::{Page, proof};
 use super::proof::judgements;
 use super::record::Json;
-use super::text::Report;
 use super::units::Units;
+use super::words::Wording;
 use crate::intake::{Refusal, Visit};
-use crate::names::VerdictKind;
 use alloc::string::{String, ToString};
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
@@ -32,29 +31,21 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     Ok(told.to_string())
 }
 
-/// The same for people, with the first steps of the plan in the place of the next checks; a sound vehicle has none.
+/// The same for people: the page of the visit, in the language of its settings and with the details where they ask for them.
 ///
 /// Errors: as [`visit_json`].
 ///
 /// ```
 /// use coldloop::{intake, report};
 /// let visit = intake::visit_from_toml(include_str!("../../examples/readings/overcharge.toml"))?;
-/// assert!(report::visit_text(&visit, report::Units::Metric)?.contains("THE PLAN"));
+/// assert!(report::visit_text(&visit, report::Units::Metric)?.contains("DO FIRST"));
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
-    let judgement = visit.judge()?;
-    let mut diagnosis = visit.told(&judgement)?;
-    let proof = proof(visit, &mut diagnosis)?;
-    let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
-    let plan = (!sound && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
-    let report = Report {
-        case: &visit.case,
-        diagnosis: &diagnosis,
-        reasons: &judgement.reasons(&visit.settings),
+    let wording = Wording {
         units,
-        plan: plan.as_deref().filter(|plan| !plan.steps.is_empty()),
-        proof: proof.as_deref(),
+        language: visit.settings.language,
+        details: visit.settings.details,
     };
-    Ok(report.text())
+    Ok(Page::of_visit(visit)?.text(wording))
 }

@@ -3,8 +3,8 @@
 //! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
-//! `-- --names` writes only the names: what a new word of `tables/names.toml` needs before anything can use it; `-- --checks` only
-//! what `tables/checks` becomes.
+//! `-- --names` writes only the names and the texts: what a new word of `tables/names.toml` needs before anything can use it;
+//! `-- --checks` only what `tables/checks` becomes.
 //!
 //! `-- --fit-sound` fits the sound vehicles of the vehicle model anew, `-- --fit-atlas` its faults, both with `--vehicles N` for
 //! another number of vehicles, `-- --fit-known` what more may be known of a sound vehicle; `-- --cover-sound` measures on other
@@ -43,6 +43,7 @@ mod python;
 mod refrigerants;
 mod sound;
 mod systems;
+mod texts;
 mod work;
 
 use std::path::Path;
@@ -127,12 +128,13 @@ fn checks_only(root: &Path, check: bool) -> Result<(), String> {
     out.finish()
 }
 
-/// The vocabularies, written for Rust, C and Python.
+/// The vocabularies, written for Rust, C and Python, and the texts that speak of their members.
 fn vocabularies(root: &Path, out: &mut output::Output) -> Result<Vec<names::Vocabulary>, String> {
     let vocabularies = names::read(root)?;
     names::compile(&vocabularies, out)?;
     c::compile(root, &vocabularies, out)?;
     python::compile(&vocabularies, out)?;
+    texts::compile(root, &vocabularies, out)?;
     Ok(vocabularies)
 }
 
