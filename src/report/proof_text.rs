@@ -20,7 +20,7 @@ pub(super) fn closing(out: &mut Lines, all: &Judgements, wording: Wording) {
         return;
     }
     let weakest = closing.weakest.and_then(|weakest| finding(all, weakest, wording));
-    out.wrapped("  ", &format!("{says} {}", weakest.unwrap_or_default()));
+    out.wrapped("  ", &weakest.unwrap_or(says.into()));
 }
 
 /// What one of the proofs tells.
@@ -90,9 +90,9 @@ pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, 
     for mistake in &all.refused {
         tell(out, Text::NotJudged, &mistake.to_string());
     }
-    if let Some(closing) = all.closing.as_ref().filter(|_| details) {
+    if let Some(closing) = &all.closing {
         let mut says = closing.finding.sentence(wording.language).to_string();
-        if let Some(weakest) = closing.weakest {
+        if let Some(weakest) = closing.weakest.filter(|_| details) {
             let proof = weakest.sentence(wording.language);
             says = says + " " + &wording.filled(Text::Weakest, &[("proof", proof)]);
         }
