@@ -4,6 +4,7 @@ mod catalogue;
 mod evaluation;
 mod facts;
 mod finding;
+mod html;
 mod json;
 mod language;
 mod lines;
@@ -14,6 +15,7 @@ mod proof_text;
 mod record;
 mod rows;
 mod simulation;
+mod svg;
 mod text;
 mod texts;
 mod units;
@@ -24,6 +26,7 @@ pub use catalogue::catalogue_json;
 pub use evaluation::{evaluation_json, evaluation_text};
 pub use facts::facts_json;
 pub use finding::Finding;
+pub use html::{html, html_part};
 pub use json::{json, refusal_json};
 pub use page::{
     FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageReading,
@@ -32,6 +35,7 @@ pub use page::{
 pub use plan::plan_json;
 pub use proof::proof_json;
 pub use simulation::simulation_json;
+pub use svg::svg;
 pub use text::text;
 pub use units::Units;
 pub use visit::{visit_json, visit_text};
