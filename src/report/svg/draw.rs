@@ -203,7 +203,6 @@ impl fmt::Display for Escaped<'_> {
                 '<' => f.write_str("&lt;")?,
                 '>' => f.write_str("&gt;")?,
                 '"' => f.write_str("&quot;")?,
-                '\'' => f.write_str("&#39;")?,
                 '\n' | '\t' => f.write_str(" ")?,
                 letter if letter.is_control() || matches!(letter, '\u{fffe}' | '\u{ffff}') => {}
                 letter => f.write_char(letter)?,
