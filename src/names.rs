@@ -2887,7 +2887,7 @@ pub enum Check {
     /// Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool.
     #[cfg_attr(feature = "serde", serde(rename = "compare-transducer"))]
     CompareTransducer = 40,
-    /// Search for the leak with dry nitrogen: bring the empty circuit to test pressure and check every joint with leak spray.
+    /// Search for the leak with dry nitrogen: empty the circuit, bring it to test pressure and check every joint with leak spray.
     #[cfg_attr(feature = "serde", serde(rename = "search-with-nitrogen"))]
     SearchWithNitrogen = 41,
 }
@@ -3055,7 +3055,7 @@ impl Check {
                 "Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool."
             }
             Check::SearchWithNitrogen => {
-                "Search for the leak with dry nitrogen: bring the empty circuit to test pressure and check every joint with leak spray."
+                "Search for the leak with dry nitrogen: empty the circuit, bring it to test pressure and check every joint with leak spray."
             }
         }
     }

@@ -26,7 +26,7 @@ pub use facts::facts_json;
 pub use finding::Finding;
 pub use json::{json, refusal_json};
 pub use page::{
-    FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageReading,
+    FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageProof, PageReading,
     PageResult, PageStep, PageWhy, Scale,
 };
 pub use plan::plan_json;

@@ -9,7 +9,7 @@ use super::texts::{Named, Sentence, Short, Text};
 use super::units::Units;
 use super::words::{Wording, figure_text};
 use crate::diagnosis::{Action, Case, Diagnosis, Prices, Reasons};
-use crate::names::{Caution, Fault, QualityNote, VerdictKind};
+use crate::names::{AirSource, Caution, Compressor, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
 use crate::units::in_kelvins;
 use alloc::format;
@@ -292,7 +292,8 @@ impl Writer<'_> {
                 self.step(out, "    > ", next);
             }
         }
-        if let Some(expected) = &self.page.expected {
+        // What comes first without any choice has no costs ahead.
+        if let Some(expected) = self.page.expected.filter(|expected| expected.minutes > 0.0) {
             let [minutes, without] =
                 [expected.minutes, expected.without_checks_minutes].map(|minutes| format!("{minutes:.0}"));
             let saved = expected.without_checks_minutes > expected.minutes + 0.5;
@@ -434,15 +435,47 @@ impl Writer<'_> {
         out.wrapped("", &format!("{head}: {}.", told.join("; ")));
     }
 
+    /// What makes the proof of a repair strong; before a check only in the details.
     fn to_prove(&self, out: &mut Lines) {
-        let repair_first = self
+        let Some(again) = &self.page.to_prove else { return };
+        let Wording { language, details, .. } = self.wording;
+        let check_first = self
             .page
             .first()
-            .is_some_and(|step| matches!(step.action, Action::Repair(_)));
-        if self.page.to_prove && (repair_first || self.wording.details) {
-            let strong = self.says(Text::StrongProof);
-            out.wrapped("", &format!("{}: {strong}", self.says(Text::ToProve)));
+            .is_some_and(|step| !matches!(step.action, Action::Repair(_)));
+        if check_first && !details {
+            return;
         }
+        let mut told = String::new();
+        if again.at_rest {
+            told = told + self.says(Text::ProveRunning) + " ";
+        }
+        if !again.before.is_empty() {
+            let readings: Vec<&str> = again.before.iter().map(|kind| kind.name(language)).collect();
+            let readings = readings.join(", ");
+            told = told + &self.wording.filled(Text::ProveBefore, &[("readings", &readings)]) + " ";
+        }
+        let speed = match again.engine_speed_hz {
+            Some(speed_hz) => {
+                let rpm = format!("{:.0}", 60.0 * speed_hz);
+                self.wording.filled(Text::AtSpeed, &[("rpm", &rpm)])
+            }
+            None if self.page.system.compressor == Compressor::Electric => self.says(Text::SameSetting).into(),
+            None => self.says(Text::SameSpeed).into(),
+        };
+        let air = self.says(match again.air_source {
+            Some(AirSource::Fresh) => Text::FreshAir,
+            Some(AirSource::Recirculated) => Text::RecirculatedAir,
+            None => Text::SameAir,
+        });
+        told = told
+            + &self
+                .wording
+                .filled(Text::ProveAfter, &[("speed", &speed), ("air", air)]);
+        if details {
+            told = told + " " + self.says(Text::ProveOnFile);
+        }
+        out.wrapped("", &told);
     }
 
     fn limits(&self, out: &mut Lines) {

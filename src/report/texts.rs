@@ -36,6 +36,8 @@ pub(super) enum Text {
     AlsoCheck,
     /// and
     And,
+    /// at {rpm} rpm
+    AtSpeed,
     /// bar gauge
     BarGauge,
     /// Normal here today is taken from: {basis}
@@ -68,6 +70,8 @@ pub(super) enum Text {
     Figures,
     /// fixed
     Fixed,
+    /// fresh air
+    FreshAir,
     /// {mass} ± {spread} g
     Grams,
     /// Change no part on suspicion: hand the vehicle over to a specialist.
@@ -144,6 +148,14 @@ pub(super) enum Text {
     PressureRatio,
     /// What was done since
     Proof,
+    /// After the repair read all again with the same instruments, {speed}, {air}.
+    ProveAfter,
+    /// Also read before the repair, with the A/C running: {readings}.
+    ProveBefore,
+    /// Readings on file from when the vehicle worked well make the proof stronger.
+    ProveOnFile,
+    /// Only readings of the running system can prove the repair.
+    ProveRunning,
     /// pseudo-critical at
     PseudoCritical,
     /// pseudo-critical above ambient
@@ -158,6 +170,8 @@ pub(super) enum Text {
     Reached,
     /// Readings
     Readings,
+    /// recirculated air
+    RecirculatedAir,
     /// {off} above saturation, ± {spread}
     RestingAbove,
     /// {off} below saturation, ± {spread}
@@ -168,6 +182,14 @@ pub(super) enum Text {
     RestingMissing,
     /// {rise} ± {spread} micron in {minutes} min
     Rise,
+    /// same air source
+    SameAir,
+    /// same A/C setting
+    SameSetting,
+    /// same engine speed
+    SameSpeed,
+    /// saturation temperature of this pressure
+    SaturationAtRest,
     /// A slight fault would read the same.
     SlightFault,
     /// {strength} against
@@ -178,8 +200,6 @@ pub(super) enum Text {
     StopCutOut,
     /// High side {read}; the limit for this refrigerant is {limit}.
     StopHighSide,
-    /// read again with the same instruments, engine speed and air source, both lines and the discharge line too: that makes the proof strong.
-    StrongProof,
     /// subcooling
     Subcooling,
     /// superheat
@@ -190,8 +210,6 @@ pub(super) enum Text {
     TestPressure,
     /// a tight circuit would end at {value}
     TightEnd,
-    /// After the repair
-    ToProve,
     /// Two faults at once: {faults}
     TwoAtOnce,
     /// under 1 %
@@ -223,6 +241,7 @@ impl Text {
             Text::AllTogether => ["All together", "En conjunto"],
             Text::AlsoCheck => ["Also worth checking", "También conviene comprobar"],
             Text::And => ["and", "y"],
+            Text::AtSpeed => ["at {rpm} rpm", "a {rpm} rpm"],
             Text::BarGauge => ["bar gauge", "bar relativos"],
             Text::Basis => [
                 "Normal here today is taken from: {basis}",
@@ -245,6 +264,7 @@ impl Text {
             Text::Evaporating => ["evaporating at", "evapora a"],
             Text::Figures => ["From the readings (± covers 95 %)", "De las lecturas (± cubre el 95 %)"],
             Text::Fixed => ["fixed", "reparado"],
+            Text::FreshAir => ["fresh air", "aire exterior"],
             Text::Grams => ["{mass} ± {spread} g", "{mass} ± {spread} g"],
             Text::HandOver => [
                 "Change no part on suspicion: hand the vehicle over to a specialist.",
@@ -328,6 +348,22 @@ impl Text {
             ],
             Text::PressureRatio => ["pressure ratio", "relación de presiones"],
             Text::Proof => ["What was done since", "Qué se hizo desde entonces"],
+            Text::ProveAfter => [
+                "After the repair read all again with the same instruments, {speed}, {air}.",
+                "Después de la reparación leer todo de nuevo con los mismos instrumentos, {speed}, {air}.",
+            ],
+            Text::ProveBefore => [
+                "Also read before the repair, with the A/C running: {readings}.",
+                "Leer también antes de la reparación, con el A/C en marcha: {readings}.",
+            ],
+            Text::ProveOnFile => [
+                "Readings on file from when the vehicle worked well make the proof stronger.",
+                "Lecturas guardadas de cuando el vehículo andaba bien hacen más fuerte la prueba.",
+            ],
+            Text::ProveRunning => [
+                "Only readings of the running system can prove the repair.",
+                "Solo las lecturas del sistema en marcha pueden probar la reparación.",
+            ],
             Text::PseudoCritical => ["pseudo-critical at", "pseudocrítico a"],
             Text::PseudoCriticalAboveAmbient => ["pseudo-critical above ambient", "pseudocrítico sobre el ambiente"],
             Text::PullDown => ["Pull-down", "Enfriamiento inicial"],
@@ -338,6 +374,7 @@ impl Text {
                 "se alcanzaron {reached} micrones; el agua en la parte más fría hierve por debajo de {water} micrones",
             ],
             Text::Readings => ["Readings", "Lecturas"],
+            Text::RecirculatedAir => ["recirculated air", "aire recirculado"],
             Text::RestingAbove => [
                 "{off} above saturation, ± {spread}",
                 "{off} por encima de la saturación, ± {spread}",
@@ -358,6 +395,13 @@ impl Text {
                 "{rise} ± {spread} micron in {minutes} min",
                 "{rise} ± {spread} micrones en {minutes} min",
             ],
+            Text::SameAir => ["same air source", "misma fuente de aire"],
+            Text::SameSetting => ["same A/C setting", "mismo ajuste del A/C"],
+            Text::SameSpeed => ["same engine speed", "mismo régimen"],
+            Text::SaturationAtRest => [
+                "saturation temperature of this pressure",
+                "temperatura de saturación de esta presión",
+            ],
             Text::SlightFault => [
                 "A slight fault would read the same.",
                 "Una falla leve daría las mismas lecturas.",
@@ -372,10 +416,6 @@ impl Text {
                 "High side {read}; the limit for this refrigerant is {limit}.",
                 "Lado de alta {read}; el límite para este refrigerante es {limit}.",
             ],
-            Text::StrongProof => [
-                "read again with the same instruments, engine speed and air source, both lines and the discharge line too: that makes the proof strong.",
-                "leer de nuevo con los mismos instrumentos, régimen y fuente de aire, también ambas líneas y la de descarga: así la prueba es fuerte.",
-            ],
             Text::Subcooling => ["subcooling", "subenfriamiento"],
             Text::Superheat => ["superheat", "recalentamiento"],
             Text::TakeCare => ["Take care", "Precauciones"],
@@ -384,7 +424,6 @@ impl Text {
                 "a tight circuit would end at {value}",
                 "un circuito hermético terminaría en {value}",
             ],
-            Text::ToProve => ["After the repair", "Después de la reparación"],
             Text::TwoAtOnce => ["Two faults at once: {faults}", "Dos fallas a la vez: {faults}"],
             Text::Under1 => ["under 1 %", "menos de 1 %"],
             Text::Usual => ["usual", "usual"],
@@ -476,6 +515,25 @@ impl Named for Feature {
             Feature::DischargeSuperheat => ["discharge superheat", "recalentamiento de descarga"],
             Feature::ClutchCycles => ["clutch cycles", "ciclos del embrague"],
             Feature::RestPressure => ["pressure at rest", "presión en reposo"],
+        };
+        both[column(language)]
+    }
+}
+
+impl Named for ReadingKind {
+    fn name(self, language: Language) -> &'static str {
+        let both = match self {
+            ReadingKind::LowSide => ["low side", "lado de baja"],
+            ReadingKind::HighSide => ["high side", "lado de alta"],
+            ReadingKind::Vent => ["vent", "salida de aire"],
+            ReadingKind::Cabin => ["cabin", "cabina"],
+            ReadingKind::SuctionLine => ["suction line", "línea de succión"],
+            ReadingKind::DischargeLine => ["discharge line", "línea de descarga"],
+            ReadingKind::LiquidLine => ["liquid line", "línea de líquido"],
+            ReadingKind::CondenserOutlet => ["condenser outlet", "salida del condensador"],
+            ReadingKind::ClutchCycles => ["clutch cycles", "ciclos del embrague"],
+            ReadingKind::HighSideTransducer => ["high-side transducer", "transductor de alta"],
+            ReadingKind::EvaporatorSensor => ["evaporator sensor", "sensor del evaporador"],
         };
         both[column(language)]
     }
@@ -774,7 +832,7 @@ impl Sentence for Check {
                     "Comparar el lado de alta del manómetro con el transductor de presión del vehículo en un escáner."
                 }
                 Check::SearchWithNitrogen => {
-                    "Buscar la fuga con nitrógeno seco: llevar el circuito vacío a la presión de prueba y revisar cada unión con espuma."
+                    "Buscar la fuga con nitrógeno seco: vaciar el circuito, llevarlo a la presión de prueba y revisar cada unión con espuma."
                 }
             },
         }
