@@ -3889,7 +3889,7 @@ pub enum QualityNote {
     /// A pressure has no saturation temperature: it was judged at the end of the scale.
     #[cfg_attr(feature = "serde", serde(rename = "off-scale"))]
     OffScale = 12,
-    /// One reading fits the leading explanation badly: measure it again.
+    /// One reading does not fit: measure it again.
     #[cfg_attr(feature = "serde", serde(rename = "reading-out-of-line"))]
     ReadingOutOfLine = 13,
     /// Two faults at once would explain the readings better than any single one.
@@ -4028,7 +4028,7 @@ impl QualityNote {
             }
             QualityNote::AtRest => "The compressor stands still: only the pressure at rest can be judged.",
             QualityNote::OffScale => "A pressure has no saturation temperature: it was judged at the end of the scale.",
-            QualityNote::ReadingOutOfLine => "One reading fits the leading explanation badly: measure it again.",
+            QualityNote::ReadingOutOfLine => "One reading does not fit: measure it again.",
             QualityNote::TwoFaultsPossible => {
                 "Two faults at once would explain the readings better than any single one."
             }

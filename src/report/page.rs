@@ -280,14 +280,14 @@ pub struct PageLimit {
 }
 
 /// What a page is made of.
-pub(super) struct Parts<'a> {
-    pub(super) case: &'a Case,
-    pub(super) diagnosis: &'a Diagnosis,
-    pub(super) reasons: &'a Reasons<'a>,
-    pub(super) prices: &'a Prices,
+struct Parts<'a> {
+    case: &'a Case,
+    diagnosis: &'a Diagnosis,
+    reasons: &'a Reasons<'a>,
+    prices: &'a Prices,
     /// Stands in the place of the next checks.
-    pub(super) plan: Option<&'a Plan>,
-    pub(super) proof: Option<Judgements>,
+    plan: Option<&'a Plan>,
+    proof: Option<Judgements>,
 }
 
 impl Page {
@@ -310,7 +310,19 @@ impl Page {
         }))
     }
 
-    pub(super) fn of(parts: Parts<'_>) -> Self {
+    /// The page of a diagnosis, with the next checks in the place of a plan, and without what was done since.
+    pub fn of_diagnosis(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> Self {
+        Self::of(Parts {
+            case,
+            diagnosis,
+            reasons,
+            prices: &Prices::default(),
+            plan: None,
+            proof: None,
+        })
+    }
+
+    fn of(parts: Parts<'_>) -> Self {
         let Parts { case, diagnosis, .. } = parts;
         let system = &case.system;
         let (steps, further_checks) = match parts.plan {

@@ -196,9 +196,9 @@ pub(super) enum Text {
     SpeaksAgainst,
     /// {strength} for
     SpeaksFor,
-    /// High side {read}; 95 % of the vehicle's cut-out is {limit}.
+    /// High side {read}, 95 % of the cut-out {limit}.
     StopCutOut,
-    /// High side {read}; the limit for this refrigerant is {limit}.
+    /// High side {read}, limit {limit}.
     StopHighSide,
     /// subcooling
     Subcooling,
@@ -409,12 +409,12 @@ impl Text {
             Text::SpeaksAgainst => ["{strength} against", "{strength} en contra"],
             Text::SpeaksFor => ["{strength} for", "{strength} a favor"],
             Text::StopCutOut => [
-                "High side {read}; 95 % of the vehicle's cut-out is {limit}.",
-                "Lado de alta {read}; el 95 % del corte del vehículo es {limit}.",
+                "High side {read}, 95 % of the cut-out {limit}.",
+                "Lado de alta {read}, 95 % del corte {limit}.",
             ],
             Text::StopHighSide => [
-                "High side {read}; the limit for this refrigerant is {limit}.",
-                "Lado de alta {read}; el límite para este refrigerante es {limit}.",
+                "High side {read}, limit {limit}.",
+                "Lado de alta {read}, límite {limit}.",
             ],
             Text::Subcooling => ["subcooling", "subenfriamiento"],
             Text::Superheat => ["superheat", "recalentamiento"],
@@ -463,7 +463,7 @@ impl Named for Compressor {
 impl Named for Expansion {
     fn name(self, language: Language) -> &'static str {
         let both = match self {
-            Expansion::Txv => ["expansion valve", "válvula de expansión"],
+            Expansion::Txv => ["TXV", "válvula de expansión"],
             Expansion::OrificeTube => ["orifice tube", "tubo de orificio"],
         };
         both[column(language)]
@@ -512,7 +512,7 @@ impl Named for Feature {
             Feature::Vent => ["vent", "salida de aire"],
             Feature::Superheat => ["superheat", "recalentamiento"],
             Feature::Subcooling => ["subcooling", "subenfriamiento"],
-            Feature::DischargeSuperheat => ["discharge superheat", "recalentamiento de descarga"],
+            Feature::DischargeSuperheat => ["discharge superheat", "recal. de descarga"],
             Feature::ClutchCycles => ["clutch cycles", "ciclos del embrague"],
             Feature::RestPressure => ["pressure at rest", "presión en reposo"],
         };
@@ -1059,9 +1059,7 @@ impl Sentence for QualityNote {
                 QualityNote::OffScale => {
                     "Una presión no tiene temperatura de saturación: se juzgó en el extremo de la escala."
                 }
-                QualityNote::ReadingOutOfLine => {
-                    "Una lectura concuerda mal con la explicación principal: medirla de nuevo."
-                }
+                QualityNote::ReadingOutOfLine => "Una lectura no concuerda: medirla de nuevo.",
                 QualityNote::TwoFaultsPossible => "Dos fallas a la vez explicarían las lecturas mejor que una sola.",
                 QualityNote::BandsOnly => {
                     "La presión en reposo de este refrigerante no es aquí la de saturación: no se nombra ninguna falla por ella."
