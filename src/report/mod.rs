@@ -25,6 +25,7 @@ pub use evaluation::{evaluation_json, evaluation_text};
 pub use facts::facts_json;
 pub use finding::Finding;
 pub use json::{json, refusal_json};
+pub use language::step_says;
 pub use page::{
     FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageProof, PageReading,
     PageResult, PageStep, PageWhy, Scale,
