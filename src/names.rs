@@ -2887,7 +2887,7 @@ pub enum Check {
     /// Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool.
     #[cfg_attr(feature = "serde", serde(rename = "compare-transducer"))]
     CompareTransducer = 40,
-    /// Search for the leak with dry nitrogen: bring the empty circuit to test pressure and check every joint with leak spray.
+    /// Search for the leak with dry nitrogen: empty the circuit, bring it to test pressure and check every joint with leak spray.
     #[cfg_attr(feature = "serde", serde(rename = "search-with-nitrogen"))]
     SearchWithNitrogen = 41,
 }
@@ -3055,7 +3055,7 @@ impl Check {
                 "Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool."
             }
             Check::SearchWithNitrogen => {
-                "Search for the leak with dry nitrogen: bring the empty circuit to test pressure and check every joint with leak spray."
+                "Search for the leak with dry nitrogen: empty the circuit, bring it to test pressure and check every joint with leak spray."
             }
         }
     }
@@ -3889,7 +3889,7 @@ pub enum QualityNote {
     /// A pressure has no saturation temperature: it was judged at the end of the scale.
     #[cfg_attr(feature = "serde", serde(rename = "off-scale"))]
     OffScale = 12,
-    /// One reading fits the leading explanation badly: measure it again.
+    /// One reading does not fit: measure it again.
     #[cfg_attr(feature = "serde", serde(rename = "reading-out-of-line"))]
     ReadingOutOfLine = 13,
     /// Two faults at once would explain the readings better than any single one.
@@ -4028,7 +4028,7 @@ impl QualityNote {
             }
             QualityNote::AtRest => "The compressor stands still: only the pressure at rest can be judged.",
             QualityNote::OffScale => "A pressure has no saturation temperature: it was judged at the end of the scale.",
-            QualityNote::ReadingOutOfLine => "One reading fits the leading explanation badly: measure it again.",
+            QualityNote::ReadingOutOfLine => "One reading does not fit: measure it again.",
             QualityNote::TwoFaultsPossible => {
                 "Two faults at once would explain the readings better than any single one."
             }

@@ -74,7 +74,7 @@ fn r744_is_judged_by_an_atlas_of_its_own() {
             assert!((odds + answer.none_of_these - 1.0).abs() < 1e-9, "{odds}");
             assert!(!answer.quality.contains(&QualityNote::BandsOnly));
             assert!(
-                answer.cautions.contains(&Caution::CarbonDioxide) && answer.cautions.contains(&Caution::Ventilation)
+                answer.cautions.contains(&Caution::CarbonDioxide) && answer.cautions.contains(&Caution::ReleaseSlowly)
             );
             assert!(answer.derived.subcooling_k.is_some() && answer.expected.is_some());
             let [one, two] = [answer.faults[0], answer.faults[1]];

@@ -762,7 +762,7 @@ pub(super) const CHECKS: [CheckRow; 44] = [
         money: 0.0,
         recovery: false,
         at_rest: false,
-        not_r744: true,
+        not_r744: false,
         systems: 0b00001111,
         cautions: &[Caution::MovingParts, Caution::Exhaust],
         once: None,

@@ -40,6 +40,16 @@ pub fn can_check(check: Check, system: &System) -> bool {
         || CHECKS.iter().any(|row| row.check == check && can_be_made(row, system))
 }
 
+/// Whether a check needs the compressor running.
+///
+/// ```
+/// use coldloop::{Check, diagnosis::needs_running};
+/// assert!(needs_running(Check::LookAtSightGlass) && !needs_running(Check::TurnHub));
+/// ```
+pub fn needs_running(check: Check) -> bool {
+    check == Check::RunAndRead || CHECKS.iter().any(|row| row.check == check && !row.at_rest)
+}
+
 /// The questions that a check answers in this system; none for one that only reads a figure.
 ///
 /// ```

@@ -3,13 +3,13 @@
 use super::answer::{Action, Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
 use super::faults::{NONE, Priors, index};
-use super::limits::{self, HighSide, Stop};
+use super::limits::{self, Stop};
 use super::list::List;
 use super::looks::{Looks, Observations};
 use super::next_check::{self, Next, Standing};
 use super::posterior::{Alone, Posterior};
 use super::rest::Resting;
-use super::scene::Scene;
+use super::scene::{Scene, warm_for_rest};
 use super::settings::Settings;
 use super::verdict::{self, Measured};
 use super::{cautions, features, notes, pairs, rest};
@@ -17,8 +17,6 @@ use crate::circuit::{Derived, FeatureVector, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
 use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding, VerdictKind};
-use crate::saturation;
-use crate::units::in_kelvins;
 
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
@@ -118,7 +116,8 @@ impl Judgement {
         if let Some(missing) = resting.and_then(|resting| resting.missing) {
             verdict::weigh_missing(faults.items_mut(), missing);
         }
-        let stop = limits::stop(case, &derived, rest);
+        let high_side = limits::high_side(case);
+        let stop = limits::stop(case, high_side, &derived, rest);
         Self {
             verdict: verdict::verdict(settings, &posterior, &faults, &measured, (out_of_line, two_faults)),
             standing: Standing::of(case, &posterior, stop.map(|stop| stop.reason)),
@@ -126,7 +125,7 @@ impl Judgement {
             rest,
             resting,
             stop,
-            near_limit: limits::high_side(case).is_some_and(|high| HighSide::is_near(&high, case.system.refrigerant)),
+            near_limit: high_side.is_some_and(|high| high.is_near(case.system.refrigerant)),
             scene: *scene,
             posterior,
             derived,
@@ -311,13 +310,3 @@ fn derived(case: &Case) -> Result<Derived, Error> {
 
 /// The largest error of an ambient temperature, K. Source: engineering judgement: sun, road and the engine nearby.
 const AMBIENT_ERROR_K: f64 = 1.5;
-
-/// How near to its critical temperature no liquid is left in a sound system at rest, whose pressure then tells of its charge and
-/// volume, K. Judgement.
-const NO_LIQUID_K: f64 = 3.0;
-
-/// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.
-fn warm_for_rest(case: &Case) -> bool {
-    let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
-    in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
-}

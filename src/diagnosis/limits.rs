@@ -3,6 +3,7 @@
 use super::case::Case;
 use crate::circuit::Derived;
 use crate::names::{Refrigerant, RestFinding, StopReason};
+use crate::range::HIGH_CUT_OUT;
 use crate::saturation;
 use crate::units::Pressure;
 
@@ -48,7 +49,10 @@ const CONDENSING_K: f64 = 318.15;
 /// K. Source: physics; the margin, for sun and place of the thermometer, is engineering judgement.
 const EMPTY_BELOW_K: f64 = 8.0;
 
-/// The high side beside its limit; `None` where it was not read, and at rest.
+/// Below this no high side is near any limit, Pa gauge; most readings end here. Source: the lowest cut-out that can be stated.
+const FAR_PA: f64 = NEAR * OF_CUT_OUT * HIGH_CUT_OUT.low;
+
+/// The high side beside its limit; `None` where it was not read or is far below any limit, and at rest.
 pub(super) fn high_side(case: &Case) -> Option<HighSide> {
     let (system, conditions) = (&case.system, &case.conditions);
     if conditions.at_rest(system.compressor) {
@@ -63,12 +67,12 @@ pub(super) fn high_side(case: &Case) -> Option<HighSide> {
             Pressure::Gauge(pressure) => pressure.pa(),
             Pressure::Absolute(pressure) => pressure.pa() - air_pa,
         })
-        .reduce(f64::max)?;
-    let published_pa = stop_pa(system.refrigerant);
+        .reduce(f64::max)
+        .filter(|read_pa| *read_pa >= FAR_PA)?;
     let stated_pa = system.high_cut_out_pa.map(|pa| OF_CUT_OUT * pa);
     Some(HighSide {
         read_pa,
-        stop_pa: stated_pa.unwrap_or(published_pa),
+        stop_pa: stated_pa.unwrap_or_else(|| stop_pa(system.refrigerant)),
         of_vehicle: stated_pa.is_some(),
     })
 }
@@ -88,7 +92,7 @@ fn stop_pa(refrigerant: Refrigerant) -> f64 {
 
 impl HighSide {
     /// Whether the compressor must stand still.
-    pub(super) fn stops(&self) -> bool {
+    fn stops(&self) -> bool {
         self.read_pa >= self.stop_pa
     }
 
@@ -104,8 +108,13 @@ impl HighSide {
 }
 
 /// Why the compressor must stand still; `None` where it may run.
-pub(super) fn stop(case: &Case, derived: &Derived, rest: Option<RestFinding>) -> Option<Stop> {
-    if let Some(high_side) = high_side(case).filter(HighSide::stops) {
+pub(super) fn stop(
+    case: &Case,
+    high_side: Option<HighSide>,
+    derived: &Derived,
+    rest: Option<RestFinding>,
+) -> Option<Stop> {
+    if let Some(high_side) = high_side.filter(HighSide::stops) {
         return Some(Stop {
             reason: StopReason::HighPressure,
             high_side: Some(high_side),

@@ -54,7 +54,7 @@ pub use answer::{
 };
 pub use case::Case;
 pub use cautions::{Cautions, check_cautions, repair_cautions};
-pub use checks::{can_check, figure_of, questions, repair};
+pub use checks::{can_check, figure_of, needs_running, questions, repair};
 pub use effects::{Effect, effects};
 pub use faults::{exists, measure};
 pub use judgement::{Judgement, Reasons};

@@ -5,7 +5,8 @@ use super::faults::bit;
 use super::features::FEATURES;
 use crate::expected::{Band, SoundModel};
 use crate::names::Feature;
-use crate::units::Surroundings;
+use crate::saturation;
+use crate::units::{Surroundings, in_kelvins};
 use crate::vehicle::System;
 
 /// A system in its conditions.
@@ -19,6 +20,8 @@ pub(super) struct Scene {
     pub(super) sound: Option<SoundModel>,
     /// Whether there may be a sight glass.
     pub(super) sight_glass: bool,
+    /// Whether it is so warm that its pressure at rest tells nothing of air or of an empty circuit.
+    pub(super) warm_for_rest: bool,
 }
 
 impl Scene {
@@ -30,6 +33,7 @@ impl Scene {
             bit: bit(&case.system),
             sound: None,
             sight_glass: case.system.may_have_sight_glass(),
+            warm_for_rest: warm_for_rest(case),
         }
     }
 
@@ -42,4 +46,14 @@ impl Scene {
     pub(super) fn cannot_judge(&self, feature: Feature) -> bool {
         self.sound.as_ref().and_then(|sound| sound.view(feature)).is_none()
     }
+}
+
+/// How near to its critical temperature no liquid is left in a sound system at rest, whose pressure then tells of its charge and
+/// volume, K. Judgement.
+const NO_LIQUID_K: f64 = 3.0;
+
+/// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.
+pub(super) fn warm_for_rest(case: &Case) -> bool {
+    let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
+    in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
 }

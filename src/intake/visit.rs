@@ -7,10 +7,11 @@ use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
-use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, diagnose, judge};
+use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, diagnose, judge, needs_running};
 use crate::error::Error;
 use crate::names::{
-    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Observation, Quantity, Refrigerant,
+    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Observation, Quantity,
+    Refrigerant, RepairFinding,
 };
 use crate::proof::{
     Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
@@ -110,7 +111,7 @@ impl Visit {
         }
         let checks = diagnosis.next_checks;
         diagnosis.next_checks.clear();
-        for check in checks.iter().filter(|check| !WITH_CHARGE.contains(&check.check)) {
+        for check in checks.iter().filter(|check| !needs_charge(check.check)) {
             diagnosis.next_checks.push(*check);
         }
         if diagnosis.next_step.is_some_and(asks_for_charge) {
@@ -270,8 +271,8 @@ impl Visit {
     #[inline(never)] // as above
     pub(crate) fn planned(&self, judgement: &Judgement) -> Box<Plan> {
         let mut plan = Box::new(judgement.plan(&self.settings));
-        let first = plan.steps.first();
-        if first.is_some_and(|step| asks_for_charge(step.action)) && self.is_uncharged() {
+        let asks = plan.steps.iter().any(|step| asks_for_charge(step.action));
+        if asks && self.is_uncharged() {
             plan.clear();
         }
         plan
@@ -335,8 +336,10 @@ impl Judgements {
 
 /// Whether the repair is proven and no test failed, so that nothing is left to do.
 pub(crate) fn proves(judgements: &Judgements) -> bool {
-    let closing = judgements.closing.as_ref();
-    closing.is_some_and(|closing| closing.finding == ClosingFinding::Proven)
+    let repaired = judgements.repair.as_ref();
+    let fails = judgements.closing.as_ref();
+    repaired.is_some_and(|repair| repair.finding == RepairFinding::Proven)
+        && fails.is_none_or(|closing| closing.finding != ClosingFinding::Fails)
 }
 
 /// What was weighed is an answer: whether the charge lay below or above the label before, and does after. What the shop has answered
@@ -379,16 +382,19 @@ fn judged<T, U>(
         .ok()
 }
 
-/// Checks that an empty circuit cannot show, and must not be run for.
-const WITH_CHARGE: [Check; 4] = [
-    Check::RunAndRead,
+/// Checks that an empty circuit cannot show, beside those that need it running.
+const WITH_CHARGE: [Check; 3] = [
     Check::RecoverAndWeigh,
     Check::IdentifyRefrigerant,
     Check::ReadRestPressure,
 ];
 
+fn needs_charge(check: Check) -> bool {
+    WITH_CHARGE.contains(&check) || needs_running(check)
+}
+
 fn asks_for_charge(step: Action) -> bool {
-    matches!(step, Action::Check(check) if WITH_CHARGE.contains(&check))
+    matches!(step, Action::Check(check) if needs_charge(check))
 }
 
 /// The tables of what was done; a mistake in one of them leaves the others standing.

@@ -2,6 +2,8 @@
 //!
 //! Every judgement carries the uncertainty of its instruments, and says so where they cannot tell.
 
+#[cfg(feature = "report")]
+mod again;
 mod change;
 mod charge;
 mod closing;
@@ -15,6 +17,8 @@ mod pull_down;
 mod repair;
 mod rise;
 
+#[cfg(feature = "report")]
+pub(crate) use again::Again;
 #[cfg(feature = "report")]
 pub(crate) use change::Change;
 pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, usual_tolerance_kg};

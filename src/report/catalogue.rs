@@ -3,7 +3,7 @@
 use super::json::ids;
 use super::record::{Json, record};
 use crate::diagnosis::{
-    Prices, Settings, can_check, check_cautions, exists, measure, questions, repair, repair_cautions,
+    Prices, Settings, can_check, check_cautions, exists, measure, needs_running, questions, repair, repair_cautions,
 };
 use crate::names::{Check, Fault, Observation};
 use crate::vehicle::System;
@@ -14,7 +14,7 @@ use alloc::vec::Vec;
 ///
 /// Keys: `faults` that the system can have (each `fault`, `says`, `measure` of its severity, `prior`, and `repair` with
 /// `says`, `minutes`, `parts_in_minutes`, `recovers_charge`, `cautions`), `checks` that exist for it (each `check`, `says`, `minutes`,
-/// `parts_in_minutes`, `cautions` and `questions`, the observations that it answers), and `observations` (each `observation` and what
+/// `parts_in_minutes`, whether it `needs_running`, `cautions` and `questions`, the observations that it answers), and `observations` (each `observation` and what
 /// it `says`). Costs and priors are the library's own; a readings file may have others.
 ///
 /// Source: common practice, no source, in `tables/faults` and `tables/checks`.
@@ -65,6 +65,7 @@ fn told(check: Check, system: &System) -> Json {
         "says": check.description(),
         "minutes": cost.minutes,
         "parts_in_minutes": cost.money,
+        "needs_running": needs_running(check),
         "cautions": ids(&check_cautions(check, system)),
         "questions": asked,
     })

@@ -1,7 +1,8 @@
 //! How a step can come out, by name.
 
+use super::words::finding_says;
 use crate::diagnosis::{Action, figure_of};
-use crate::names::{Check, Feature, Observation, ResultKind};
+use crate::names::{Check, Feature, Language, Observation, ResultKind};
 use alloc::format;
 use alloc::string::String;
 
@@ -21,8 +22,8 @@ pub enum Finding {
 }
 
 impl Finding {
-    /// What the result of a step is.
-    pub(super) fn of(action: Action, result: ResultKind, observation: Option<Observation>) -> Self {
+    /// What the result of a step is, as a branch of a plan or an outcome of a check has it.
+    pub fn of(action: Action, result: ResultKind, observation: Option<Observation>) -> Self {
         let yes = result == ResultKind::Yes;
         match (action, observation) {
             (Action::Check(_), Some(question)) => Self::Seen(question, yes),
@@ -33,6 +34,17 @@ impl Finding {
             (Action::Repair(_) | Action::HandOver, _) if yes => Self::Fixed,
             (Action::Repair(_) | Action::HandOver, _) => Self::NotFixed,
         }
+    }
+
+    /// What was seen, in a few words.
+    ///
+    /// ```
+    /// use coldloop::{Language, Observation, report::Finding};
+    /// let clear = Finding::Seen(Observation::SightGlassBubbles, false);
+    /// assert_eq!(clear.says(Language::English), "sight glass clear");
+    /// ```
+    pub fn says(self, language: Language) -> String {
+        finding_says(self, language)
     }
 
     /// Its id: the question, the figure or the check, and how it came out, as in `sight_glass_bubbles.yes`, `vent.above`,

@@ -34,8 +34,17 @@ pub(super) fn fill(text: &str, words: &[(&str, &str)]) -> String {
     filled
 }
 
-/// What to do in this system.
-pub(super) fn step_says(action: Action, system: &System, language: Language) -> &'static str {
+/// What to do in this system, in a sentence.
+///
+/// ```
+/// use coldloop::diagnosis::Action;
+/// use coldloop::vehicle::System;
+/// use coldloop::{Check, Compressor, Expansion, Language, Refrigerant, report::step_says};
+/// let van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let says = step_says(Action::Check(Check::WatchClutch), &van, Language::English);
+/// assert_eq!(says, "Check whether hub and pulley turn together.");
+/// ```
+pub fn step_says(action: Action, system: &System, language: Language) -> &'static str {
     match (action, language) {
         (Action::Check(check), _) => check.sentence(language),
         (Action::Repair(fault), Language::English) => repair(fault).says_for(system),

@@ -28,8 +28,9 @@ pub use facts::facts_json;
 pub use finding::Finding;
 pub use html::{html, html_part};
 pub use json::{json, refusal_json};
+pub use language::step_says;
 pub use page::{
-    FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageReading,
+    FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageProof, PageReading,
     PageResult, PageStep, PageWhy, Scale,
 };
 pub use plan::plan_json;

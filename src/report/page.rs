@@ -9,10 +9,11 @@ use crate::diagnosis::{Case, check_cautions, repair_cautions};
 use crate::diagnosis::{Contribution, Evidence, Prices};
 use crate::intake::{Judgements, Refusal, Visit, proves};
 use crate::names::{
-    Caution, ExpectedBasis, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, Standing, Strength,
-    VerdictKind,
+    AirSource, Caution, ExpectedBasis, Fault, Feature, MixUp, Observation, QualityNote, ReadingKind, RepairFinding,
+    RestFinding, Standing, Strength, VerdictKind,
 };
 use crate::numerics::put_in_order;
+use crate::proof::Again;
 use crate::saturation::pseudo_critical;
 use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
@@ -73,8 +74,8 @@ pub struct Page {
     pub cautions: Vec<Caution>,
     /// What was done since, judged.
     pub proof: Option<Judgements>,
-    /// Whether a repair is still to be proven by readings after it.
-    pub to_prove: bool,
+    /// What makes the proof of a repair strong; `None` where nothing is left to prove.
+    pub to_prove: Option<PageProof>,
 }
 
 /// What the readings come to.
@@ -224,6 +225,8 @@ pub enum FigureKind {
     Subcooling,
     /// High side over low side, absolute.
     PressureRatio,
+    /// Saturation temperature (dew) of the pressure at rest.
+    SaturationAtRest,
 }
 
 /// Why one explanation is preferred to another.
@@ -254,6 +257,19 @@ pub struct PageArgument {
     pub seen: Option<(Observation, bool)>,
 }
 
+/// What to read before a repair and again after it, and how.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PageProof {
+    /// Readings that were not taken yet; only what is read before and after is compared.
+    pub before: Vec<ReadingKind>,
+    /// Whether nothing was read with the system running.
+    pub at_rest: bool,
+    /// The engine speed to read at again, Hz.
+    pub engine_speed_hz: Option<f64>,
+    /// The air source to read with again.
+    pub air_source: Option<AirSource>,
+}
+
 /// What limits the result.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PageLimit {
@@ -264,14 +280,14 @@ pub struct PageLimit {
 }
 
 /// What a page is made of.
-pub(super) struct Parts<'a> {
-    pub(super) case: &'a Case,
-    pub(super) diagnosis: &'a Diagnosis,
-    pub(super) reasons: &'a Reasons<'a>,
-    pub(super) prices: &'a Prices,
+struct Parts<'a> {
+    case: &'a Case,
+    diagnosis: &'a Diagnosis,
+    reasons: &'a Reasons<'a>,
+    prices: &'a Prices,
     /// Stands in the place of the next checks.
-    pub(super) plan: Option<&'a Plan>,
-    pub(super) proof: Option<Judgements>,
+    plan: Option<&'a Plan>,
+    proof: Option<Judgements>,
 }
 
 impl Page {
@@ -294,7 +310,19 @@ impl Page {
         }))
     }
 
-    pub(super) fn of(parts: Parts<'_>) -> Self {
+    /// The page of a diagnosis, with the next checks in the place of a plan, and without what was done since.
+    pub fn of_diagnosis(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> Self {
+        Self::of(Parts {
+            case,
+            diagnosis,
+            reasons,
+            prices: &Prices::default(),
+            plan: None,
+            proof: None,
+        })
+    }
+
+    fn of(parts: Parts<'_>) -> Self {
         let Parts { case, diagnosis, .. } = parts;
         let system = &case.system;
         let (steps, further_checks) = match parts.plan {
@@ -304,7 +332,19 @@ impl Page {
             ),
             None => unplanned(diagnosis, system, parts.prices),
         };
-        let to_prove = parts.plan.is_some() && parts.proof.as_ref().is_none_or(|proof| proof.repair.is_none());
+        let repair = parts.proof.as_ref().and_then(|proof| proof.repair.as_ref());
+        let to_prove = match repair.map(|repair| repair.finding) {
+            None => parts.plan.map(|_| Again::of(case, diagnosis.stop.is_some())),
+            // What was not read before can no longer be.
+            Some(RepairFinding::Better | RepairFinding::CannotTell) => Some(Again::of(case, true)),
+            Some(
+                RepairFinding::Proven
+                | RepairFinding::StillFaulty
+                | RepairFinding::AnotherFault
+                | RepairFinding::SoundBefore
+                | RepairFinding::Worse,
+            ) => None,
+        };
         let cautions = remaining(diagnosis, steps.first(), parts.proof.as_ref());
         let (warnings, cautions) = cautions.into_iter().partition(|caution| WARNINGS.contains(caution));
         Self {
@@ -325,7 +365,12 @@ impl Page {
             cautions,
             steps,
             further_checks,
-            to_prove,
+            to_prove: to_prove.map(|again| PageProof {
+                before: again.before.to_vec(),
+                at_rest: again.at_rest,
+                engine_speed_hz: again.engine_speed_hz,
+                air_source: again.air_source,
+            }),
             proof: parts.proof,
         }
     }
@@ -347,6 +392,10 @@ pub(super) fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<B
     if proves(&proof) {
         diagnosis.next_step = None;
         diagnosis.next_checks.clear();
+    }
+    if let Some(repair) = &proof.repair {
+        // The vehicle is now what was read last.
+        diagnosis.stop = repair.after.stop;
     }
     Ok(Some(proof))
 }
@@ -476,7 +525,10 @@ fn figures(case: &Case, diagnosis: &Diagnosis) -> Vec<PageFigure> {
     } else {
         (FigureKind::Condensing, FigureKind::CondensingAboveAmbient)
     };
-    let all = [
+    let at_rest = case.conditions.at_rest(case.system.compressor);
+    // Nothing evaporates or condenses at rest.
+    let resting = [(FigureKind::SaturationAtRest, Scale::Kelvin, derived.low_dew_k)];
+    let running = [
         (FigureKind::Evaporating, Scale::Kelvin, derived.low_dew_k),
         (high, Scale::Kelvin, derived.high_dew_k),
         (above, Scale::Difference, derived.condensing_above_ambient_k),
@@ -484,8 +536,9 @@ fn figures(case: &Case, diagnosis: &Diagnosis) -> Vec<PageFigure> {
         (FigureKind::Subcooling, Scale::Difference, derived.subcooling_k),
         (FigureKind::PressureRatio, Scale::Ratio, derived.pressure_ratio),
     ];
-    all.into_iter()
-        .filter_map(|(kind, scale, estimate)| {
+    let all = if at_rest { &resting[..] } else { &running[..] };
+    all.iter()
+        .filter_map(|&(kind, scale, estimate)| {
             Some(PageFigure {
                 kind,
                 scale,

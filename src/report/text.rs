@@ -3,13 +3,13 @@
 use super::finding::Finding;
 use super::language::step_says;
 use super::lines::{Lines, capital, whole};
-use super::page::{Page, PageArgument, PageReading, PageStep, Parts, Scale};
+use super::page::{Page, PageArgument, PageReading, PageStep, Scale};
 use super::proof_text;
 use super::texts::{Named, Sentence, Short, Text};
 use super::units::Units;
 use super::words::{Wording, figure_text};
-use crate::diagnosis::{Action, Case, Diagnosis, Prices, Reasons};
-use crate::names::{Caution, Fault, QualityNote, VerdictKind};
+use crate::diagnosis::{Action, Case, Diagnosis, Reasons};
+use crate::names::{AirSource, Caution, Compressor, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
 use crate::units::in_kelvins;
 use alloc::format;
@@ -20,6 +20,8 @@ use alloc::vec::Vec;
 const LIKELIER_THAN_NOT: f64 = 0.5;
 /// What a result less likely than this would mean is not told.
 const TOLD_FROM: f64 = 0.01;
+/// So many cautions stand above a step that has none of its own.
+const GENERAL: usize = 3;
 /// At most so many arguments and limits stand on a page without the details.
 const ARGUMENTS: usize = 2;
 const LIMITS: usize = 1;
@@ -42,15 +44,7 @@ const DOUBTFUL_FROM: f64 = 0.05;
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn text(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, units: Units) -> String {
-    let page = Page::of(Parts {
-        case,
-        diagnosis,
-        reasons,
-        prices: &Prices::default(),
-        plan: None,
-        proof: None,
-    });
-    page.text(Wording::new(units))
+    Page::of_diagnosis(case, diagnosis, reasons).text(Wording::new(units))
 }
 
 impl Page {
@@ -114,15 +108,16 @@ impl Writer<'_> {
             }
         }
         let Some(stop) = &self.page.stop else { return };
-        out.wrapped("", stop.reason.sentence(self.wording.language));
+        let mut says = String::from(stop.reason.sentence(self.wording.language));
         if let Some(high) = &stop.high_side {
             let [read, limit] = [high.read_pa, high.stop_pa].map(|pa| self.wording.with_unit(Scale::PaGauge, pa));
             let text = match high.of_vehicle {
                 true => Text::StopCutOut,
                 false => Text::StopHighSide,
             };
-            out.wrapped("  ", &self.wording.filled(text, &[("read", &read), ("limit", &limit)]));
+            says = says + " " + &self.wording.filled(text, &[("read", &read), ("limit", &limit)]);
         }
+        out.wrapped("", &says);
     }
 
     pub(super) fn heading(&self, out: &mut Lines) {
@@ -267,7 +262,12 @@ impl Writer<'_> {
         };
         out.heading(self.says(Text::DoFirst));
         match first.cautions.is_empty() {
-            true => self.care(out, &self.page.cautions),
+            true => {
+                // The gravest of those that go with the vehicle.
+                let most = if self.wording.details { usize::MAX } else { GENERAL };
+                let cautions = &self.page.cautions;
+                self.care(out, &cautions[..cautions.len().min(most)]);
+            }
             false => self.care(out, &first.cautions),
         }
         self.step(out, "  ", first);
@@ -297,7 +297,8 @@ impl Writer<'_> {
 
     /// What it comes to until the vehicle is repaired, and what else is worth checking.
     pub(super) fn after_first(&self, out: &mut Lines) {
-        if let Some(expected) = &self.page.expected {
+        // What comes first without any choice has no costs ahead.
+        if let Some(expected) = self.page.expected.filter(|expected| expected.minutes > 0.0) {
             let [minutes, without] =
                 [expected.minutes, expected.without_checks_minutes].map(|minutes| format!("{minutes:.0}"));
             let saved = expected.without_checks_minutes > expected.minutes + 0.5;
@@ -439,15 +440,47 @@ impl Writer<'_> {
         out.wrapped("", &format!("{head}: {}.", told.join("; ")));
     }
 
+    /// What makes the proof of a repair strong; before a check only in the details.
     pub(super) fn to_prove(&self, out: &mut Lines) {
-        let repair_first = self
+        let Some(again) = &self.page.to_prove else { return };
+        let Wording { language, details, .. } = self.wording;
+        let check_first = self
             .page
             .first()
-            .is_some_and(|step| matches!(step.action, Action::Repair(_)));
-        if self.page.to_prove && (repair_first || self.wording.details) {
-            let strong = self.says(Text::StrongProof);
-            out.wrapped("", &format!("{}: {strong}", self.says(Text::ToProve)));
+            .is_some_and(|step| !matches!(step.action, Action::Repair(_)));
+        if check_first && !details {
+            return;
         }
+        let mut told = String::new();
+        if again.at_rest {
+            told = told + self.says(Text::ProveRunning) + " ";
+        }
+        if !again.before.is_empty() {
+            let readings: Vec<&str> = again.before.iter().map(|kind| kind.name(language)).collect();
+            let readings = readings.join(", ");
+            told = told + &self.wording.filled(Text::ProveBefore, &[("readings", &readings)]) + " ";
+        }
+        let speed = match again.engine_speed_hz {
+            Some(speed_hz) => {
+                let rpm = format!("{:.0}", 60.0 * speed_hz);
+                self.wording.filled(Text::AtSpeed, &[("rpm", &rpm)])
+            }
+            None if self.page.system.compressor == Compressor::Electric => self.says(Text::SameSetting).into(),
+            None => self.says(Text::SameSpeed).into(),
+        };
+        let air = self.says(match again.air_source {
+            Some(AirSource::Fresh) => Text::FreshAir,
+            Some(AirSource::Recirculated) => Text::RecirculatedAir,
+            None => Text::SameAir,
+        });
+        told = told
+            + &self
+                .wording
+                .filled(Text::ProveAfter, &[("speed", &speed), ("air", air)]);
+        if details {
+            told = told + " " + self.says(Text::ProveOnFile);
+        }
+        out.wrapped("", &told);
     }
 
     pub(super) fn limits(&self, out: &mut Lines) {

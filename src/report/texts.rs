@@ -38,6 +38,8 @@ pub(super) enum Text {
     AlsoCheck,
     /// and
     And,
+    /// at {rpm} rpm
+    AtSpeed,
     /// bar gauge
     BarGauge,
     /// Normal here today is taken from: {basis}
@@ -82,6 +84,8 @@ pub(super) enum Text {
     Figures,
     /// fixed
     Fixed,
+    /// fresh air
+    FreshAir,
     /// {mass} ± {spread} g
     Grams,
     /// Change no part on suspicion: hand the vehicle over to a specialist.
@@ -190,6 +194,14 @@ pub(super) enum Text {
     PressureRatio,
     /// What was done since
     Proof,
+    /// After the repair read all again with the same instruments, {speed}, {air}.
+    ProveAfter,
+    /// Also read before the repair, with the A/C running: {readings}.
+    ProveBefore,
+    /// Readings on file from when the vehicle worked well make the proof stronger.
+    ProveOnFile,
+    /// Only readings of the running system can prove the repair.
+    ProveRunning,
     /// pseudo-critical at
     PseudoCritical,
     /// pseudo-critical above ambient
@@ -204,6 +216,8 @@ pub(super) enum Text {
     Reached,
     /// Readings
     Readings,
+    /// recirculated air
+    RecirculatedAir,
     /// {off} above saturation, ± {spread}
     RestingAbove,
     /// {off} below saturation, ± {spread}
@@ -218,18 +232,24 @@ pub(super) enum Text {
     SaturationLine,
     /// {share} % of vehicles
     ShareOfVehicles,
+    /// same air source
+    SameAir,
+    /// same A/C setting
+    SameSetting,
+    /// same engine speed
+    SameSpeed,
+    /// saturation temperature of this pressure
+    SaturationAtRest,
     /// A slight fault would read the same.
     SlightFault,
     /// {strength} against
     SpeaksAgainst,
     /// {strength} for
     SpeaksFor,
-    /// High side {read}; 95 % of the vehicle's cut-out is {limit}.
+    /// High side {read}, 95 % of the cut-out {limit}.
     StopCutOut,
-    /// High side {read}; the limit for this refrigerant is {limit}.
+    /// High side {read}, limit {limit}.
     StopHighSide,
-    /// read again with the same instruments, engine speed and air source, both lines and the discharge line too: that makes the proof strong.
-    StrongProof,
     /// subcooling
     Subcooling,
     /// suction line
@@ -244,8 +264,6 @@ pub(super) enum Text {
     TightEnd,
     /// time, min
     TimeMin,
-    /// After the repair
-    ToProve,
     /// Two faults at once: {faults}
     TwoAtOnce,
     /// under 1 %
@@ -285,6 +303,7 @@ impl Text {
             Text::AllTogether => ["All together", "En conjunto"],
             Text::AlsoCheck => ["Also worth checking", "También conviene comprobar"],
             Text::And => ["and", "y"],
+            Text::AtSpeed => ["at {rpm} rpm", "a {rpm} rpm"],
             Text::BarGauge => ["bar gauge", "bar relativos"],
             Text::Basis => [
                 "Normal here today is taken from: {basis}",
@@ -319,6 +338,7 @@ impl Text {
             Text::Evaporating => ["evaporating at", "evapora a"],
             Text::Figures => ["From the readings (± covers 95 %)", "De las lecturas (± cubre el 95 %)"],
             Text::Fixed => ["fixed", "reparado"],
+            Text::FreshAir => ["fresh air", "aire exterior"],
             Text::Grams => ["{mass} ± {spread} g", "{mass} ± {spread} g"],
             Text::HandOver => [
                 "Change no part on suspicion: hand the vehicle over to a specialist.",
@@ -424,6 +444,22 @@ impl Text {
             Text::PressureAbsolute => ["pressure above vacuum", "presión sobre el vacío"],
             Text::PressureRatio => ["pressure ratio", "relación de presiones"],
             Text::Proof => ["What was done since", "Qué se hizo desde entonces"],
+            Text::ProveAfter => [
+                "After the repair read all again with the same instruments, {speed}, {air}.",
+                "Después de la reparación leer todo de nuevo con los mismos instrumentos, {speed}, {air}.",
+            ],
+            Text::ProveBefore => [
+                "Also read before the repair, with the A/C running: {readings}.",
+                "Leer también antes de la reparación, con el A/C en marcha: {readings}.",
+            ],
+            Text::ProveOnFile => [
+                "Readings on file from when the vehicle worked well make the proof stronger.",
+                "Lecturas guardadas de cuando el vehículo andaba bien hacen más fuerte la prueba.",
+            ],
+            Text::ProveRunning => [
+                "Only readings of the running system can prove the repair.",
+                "Solo las lecturas del sistema en marcha pueden probar la reparación.",
+            ],
             Text::PseudoCritical => ["pseudo-critical at", "pseudocrítico a"],
             Text::PseudoCriticalAboveAmbient => ["pseudo-critical above ambient", "pseudocrítico sobre el ambiente"],
             Text::PullDown => ["Pull-down", "Enfriamiento inicial"],
@@ -434,6 +470,7 @@ impl Text {
                 "se alcanzaron {reached} micrones; el agua en la parte más fría hierve por debajo de {water} micrones",
             ],
             Text::Readings => ["Readings", "Lecturas"],
+            Text::RecirculatedAir => ["recirculated air", "aire recirculado"],
             Text::RestingAbove => [
                 "{off} above saturation, ± {spread}",
                 "{off} por encima de la saturación, ± {spread}",
@@ -459,6 +496,13 @@ impl Text {
                 "líquido que hierve (izquierda) y vapor que condensa (derecha)",
             ],
             Text::ShareOfVehicles => ["{share} % of vehicles", "{share} % de los vehículos"],
+            Text::SameAir => ["same air source", "misma fuente de aire"],
+            Text::SameSetting => ["same A/C setting", "mismo ajuste del A/C"],
+            Text::SameSpeed => ["same engine speed", "mismo régimen"],
+            Text::SaturationAtRest => [
+                "saturation temperature of this pressure",
+                "temperatura de saturación de esta presión",
+            ],
             Text::SlightFault => [
                 "A slight fault would read the same.",
                 "Una falla leve daría las mismas lecturas.",
@@ -466,16 +510,12 @@ impl Text {
             Text::SpeaksAgainst => ["{strength} against", "{strength} en contra"],
             Text::SpeaksFor => ["{strength} for", "{strength} a favor"],
             Text::StopCutOut => [
-                "High side {read}; 95 % of the vehicle's cut-out is {limit}.",
-                "Lado de alta {read}; el 95 % del corte del vehículo es {limit}.",
+                "High side {read}, 95 % of the cut-out {limit}.",
+                "Lado de alta {read}, 95 % del corte {limit}.",
             ],
             Text::StopHighSide => [
-                "High side {read}; the limit for this refrigerant is {limit}.",
-                "Lado de alta {read}; el límite para este refrigerante es {limit}.",
-            ],
-            Text::StrongProof => [
-                "read again with the same instruments, engine speed and air source, both lines and the discharge line too: that makes the proof strong.",
-                "leer de nuevo con los mismos instrumentos, régimen y fuente de aire, también ambas líneas y la de descarga: así la prueba es fuerte.",
+                "High side {read}, limit {limit}.",
+                "Lado de alta {read}, límite {limit}.",
             ],
             Text::Subcooling => ["subcooling", "subenfriamiento"],
             Text::SuctionLine => ["suction line", "línea de succión"],
@@ -487,7 +527,6 @@ impl Text {
                 "un circuito hermético terminaría en {value}",
             ],
             Text::TimeMin => ["time, min", "tiempo, min"],
-            Text::ToProve => ["After the repair", "Después de la reparación"],
             Text::TwoAtOnce => ["Two faults at once: {faults}", "Dos fallas a la vez: {faults}"],
             Text::Under1 => ["under 1 %", "menos de 1 %"],
             Text::Usual => ["usual", "usual"],
@@ -535,7 +574,7 @@ impl Named for Compressor {
 impl Named for Expansion {
     fn name(self, language: Language) -> &'static str {
         let both = match self {
-            Expansion::Txv => ["expansion valve", "válvula de expansión"],
+            Expansion::Txv => ["TXV", "válvula de expansión"],
             Expansion::OrificeTube => ["orifice tube", "tubo de orificio"],
         };
         both[column(language)]
@@ -584,9 +623,28 @@ impl Named for Feature {
             Feature::Vent => ["vent", "salida de aire"],
             Feature::Superheat => ["superheat", "recalentamiento"],
             Feature::Subcooling => ["subcooling", "subenfriamiento"],
-            Feature::DischargeSuperheat => ["discharge superheat", "recalentamiento de descarga"],
+            Feature::DischargeSuperheat => ["discharge superheat", "recal. de descarga"],
             Feature::ClutchCycles => ["clutch cycles", "ciclos del embrague"],
             Feature::RestPressure => ["pressure at rest", "presión en reposo"],
+        };
+        both[column(language)]
+    }
+}
+
+impl Named for ReadingKind {
+    fn name(self, language: Language) -> &'static str {
+        let both = match self {
+            ReadingKind::LowSide => ["low side", "lado de baja"],
+            ReadingKind::HighSide => ["high side", "lado de alta"],
+            ReadingKind::Vent => ["vent", "salida de aire"],
+            ReadingKind::Cabin => ["cabin", "cabina"],
+            ReadingKind::SuctionLine => ["suction line", "línea de succión"],
+            ReadingKind::DischargeLine => ["discharge line", "línea de descarga"],
+            ReadingKind::LiquidLine => ["liquid line", "línea de líquido"],
+            ReadingKind::CondenserOutlet => ["condenser outlet", "salida del condensador"],
+            ReadingKind::ClutchCycles => ["clutch cycles", "ciclos del embrague"],
+            ReadingKind::HighSideTransducer => ["high-side transducer", "transductor de alta"],
+            ReadingKind::EvaporatorSensor => ["evaporator sensor", "sensor del evaporador"],
         };
         both[column(language)]
     }
@@ -885,7 +943,7 @@ impl Sentence for Check {
                     "Comparar el lado de alta del manómetro con el transductor de presión del vehículo en un escáner."
                 }
                 Check::SearchWithNitrogen => {
-                    "Buscar la fuga con nitrógeno seco: llevar el circuito vacío a la presión de prueba y revisar cada unión con espuma."
+                    "Buscar la fuga con nitrógeno seco: vaciar el circuito, llevarlo a la presión de prueba y revisar cada unión con espuma."
                 }
             },
         }
@@ -1112,9 +1170,7 @@ impl Sentence for QualityNote {
                 QualityNote::OffScale => {
                     "Una presión no tiene temperatura de saturación: se juzgó en el extremo de la escala."
                 }
-                QualityNote::ReadingOutOfLine => {
-                    "Una lectura concuerda mal con la explicación principal: medirla de nuevo."
-                }
+                QualityNote::ReadingOutOfLine => "Una lectura no concuerda: medirla de nuevo.",
                 QualityNote::TwoFaultsPossible => "Dos fallas a la vez explicarían las lecturas mejor que una sola.",
                 QualityNote::BandsOnly => {
                     "La presión en reposo de este refrigerante no es aquí la de saturación: no se nombra ninguna falla por ella."

@@ -188,6 +188,7 @@ pub(super) const fn figure_text(kind: FigureKind) -> Text {
         FigureKind::Superheat => Text::Superheat,
         FigureKind::Subcooling => Text::Subcooling,
         FigureKind::PressureRatio => Text::PressureRatio,
+        FigureKind::SaturationAtRest => Text::SaturationAtRest,
     }
 }
 

@@ -123,10 +123,14 @@ def test_a_diagnosis_reads_well():
     assert next(iter(answer.odds)) == "worn-compressor"
     assert 0.99 < sum(answer.odds.values()) + answer.to_dict().get("none_of_these", 0.0) < 1.01
     assert answer.verdict in repr(answer)
-    assert "worn compressor" in str(answer)
+    assert "WORN COMPRESSOR" in str(answer)
     page = answer._repr_html_()
-    assert "kPa gauge" in page or "psig" in page
+    assert "WORN COMPRESSOR" in page
+    assert "psig" in page
     xml.etree.ElementTree.fromstring(page.partition("</style>")[2])  # well formed
+    spanish = str(coldloop.diagnose(WORN, language="es", details=True))
+    assert "COMPRESOR DESGASTADO" in spanish
+    assert len(spanish.splitlines()) > len(str(answer).splitlines())
 
 
 @pytest.mark.parametrize("file", GOOD, ids=lambda file: file.stem)

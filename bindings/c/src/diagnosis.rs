@@ -62,8 +62,9 @@ pub extern "C" fn coldloop_diagnose(
     told(readings, page, error, |readings| report::visit_json(&*visit(readings)?))
 }
 
-/// The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a
-/// refusal is JSON as above. Errors as coldloop_diagnose.
+/// The same diagnosis as a page for people, in the units in which the readings were written: what it is, what to do first with
+/// its cautions, the readings beside what is normal, why, and what limits the result. "language" in the "settings" of the
+/// readings chooses English ("en") or Spanish ("es"), "details": true all figures, limits and cautions in full; a refusal is JSON as above. Errors as coldloop_diagnose.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_report(
     readings: *const c_char,

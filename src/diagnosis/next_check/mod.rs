@@ -100,8 +100,9 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
     if let Some(check) = standing.first {
         plan.steps.push(Step {
             action: Action::Check(check),
-            minutes: settings.prices.check(check).minutes,
+            minutes: first_minutes(check, settings),
             probability: 1.0,
+            recovers: empties(check, settings),
             ..Step::BLANK
         });
         return plan;
@@ -115,6 +116,22 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
         step.minutes -= step.parts_in_minutes;
     }
     plan
+}
+
+/// Whether the rest of a charge has to come out first.
+fn empties(check: Check, settings: &Settings) -> bool {
+    check == Check::SearchWithNitrogen && !settings.recovered
+}
+
+/// What comes before everything else costs, min.
+fn first_minutes(check: Check, settings: &Settings) -> f64 {
+    let prices = &settings.prices;
+    let recovery = if empties(check, settings) {
+        prices.recovery().minutes
+    } else {
+        0.0
+    };
+    prices.check(check).minutes + recovery
 }
 
 /// What is taken from the search over all looks that can still be taken, once every first step is weighed.
@@ -190,7 +207,7 @@ impl<'a> Bench<'a> {
         if let Some(check) = self.standing.first {
             // Without a running system, or one that may be run, nothing else can be said.
             ranked.push(RankedCheck {
-                minutes: self.settings.prices.check(check).minutes,
+                minutes: first_minutes(check, self.settings),
                 ..blank(check)
             });
         }

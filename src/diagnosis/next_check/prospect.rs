@@ -98,6 +98,11 @@ impl Prospects {
         let known = |row: &CheckRow| match row.reveals {
             Reveals::Feature(feature) => posterior.knows(feature) || scene.cannot_judge(feature),
             Reveals::Observation(Observation::SightGlassBubbles) if !scene.sight_glass => true,
+            Reveals::Observation(Observation::RestPressureHigh | Observation::RestPressureLow)
+                if scene.warm_for_rest =>
+            {
+                true
+            }
             Reveals::Observation(Observation::TransducerAgrees) if !standing.one_high_side => true,
             Reveals::Observation(observation) => {
                 posterior.answers(observation) || looks::implied(posterior.observations(), observation)

@@ -8,8 +8,9 @@ from coldloop._readings import Readings, options, text
 
 
 class Diagnosis:
-    """The answer to a vehicle's readings. ``str()`` gives the report for people, ``html()`` the
-    same with drawings, ``to_dict()`` all of it.
+    """The answer to a vehicle's readings. ``str()`` gives the page for people in the units of the readings, ``html()`` the same
+    with drawings, ``to_dict()`` all of it. The settings ``language`` (``en`` or ``es``) and ``details`` (all figures, limits and
+    cautions in full) choose the page.
 
     >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
     ...             "conditions": {"ambient": "74 °F", "altitude": "0 m"}, "readings": {"vent": "42 °F"}}
@@ -109,7 +110,7 @@ def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
 
     A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and stand in the
     place of the ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
-    ``none_of_these``, ``two_faults``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
+    ``none_of_these``, ``two_faults``, ``language``, ``details``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
     ``stakes`` (``look``, ``sound_part``, ``missed_fault``, ``wrong_list`` and ``needless_repeat``: what wrong answers cost
     in minutes, from which the thresholds follow that are not given), ``recovered``, ``next_checks``, ``prices``
     (``per_minute``, ``recovery``, ``verify``, ``unknown``, and ``checks`` and ``repairs`` by id, each with ``minutes``

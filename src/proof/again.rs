@@ -1,0 +1,54 @@
+//! What makes the proof of a repair strong, told before the repair is made.
+
+use crate::circuit::Readings;
+use crate::diagnosis::{Case, List};
+use crate::names::{AirSource, Compressor, ReadingKind};
+
+/// What to read before a repair and again after it, and how.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Again {
+    /// Readings that the visit before the repair has not yet: only what both visits have is compared. Empty where it must not run.
+    pub(crate) before: List<ReadingKind, 6>,
+    /// Whether nothing was read with the system running, so that only what the system then reads can prove the repair.
+    pub(crate) at_rest: bool,
+    /// The engine speed to read at again, Hz; `None` where it is not known, and for an electric compressor.
+    pub(crate) engine_speed_hz: Option<f64>,
+    /// The air source to read with again.
+    pub(crate) air_source: Option<AirSource>,
+}
+
+impl Again {
+    /// Source: pairs of visits of an independent simulator (`tests/repair_pairs.rs`), of which both lines, the discharge line and the same
+    /// speed and air source at both visits each prove more; of R-744, which it does not have, engineering judgement.
+    pub(crate) fn of(case: &Case, must_stand: bool) -> Self {
+        let (readings, conditions) = (&case.readings, &case.conditions);
+        let compressor = case.system.compressor;
+        let mut before = List::new(ReadingKind::Vent);
+        for kind in missing(readings).filter(|_| !must_stand) {
+            before.push(kind);
+        }
+        Self {
+            before,
+            at_rest: conditions.at_rest(compressor),
+            engine_speed_hz: conditions
+                .engine_speed_hz
+                .filter(|_| compressor != Compressor::Electric),
+            air_source: conditions.air_source,
+        }
+    }
+}
+
+/// What was not read of all that a proof compares.
+fn missing(readings: &Readings) -> impl Iterator<Item = ReadingKind> {
+    let high = readings.high_side.or(readings.high_side_transducer);
+    [
+        (ReadingKind::LowSide, readings.low_side.is_none()),
+        (ReadingKind::HighSide, high.is_none()),
+        (ReadingKind::Vent, readings.vent.is_none()),
+        (ReadingKind::SuctionLine, readings.suction_line.is_none()),
+        (ReadingKind::LiquidLine, readings.liquid_line.is_none()),
+        (ReadingKind::DischargeLine, readings.discharge_line.is_none()),
+    ]
+    .into_iter()
+    .filter_map(|(kind, missing)| missing.then_some(kind))
+}
