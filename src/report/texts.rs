@@ -228,10 +228,6 @@ pub(super) enum Text {
     RestingMissing,
     /// {rise} ± {spread} micron in {minutes} min
     Rise,
-    /// boiling liquid (left) and condensing vapour (right)
-    SaturationLine,
-    /// {share} % of vehicles
-    ShareOfVehicles,
     /// same air source
     SameAir,
     /// same A/C setting
@@ -240,6 +236,10 @@ pub(super) enum Text {
     SameSpeed,
     /// saturation temperature of this pressure
     SaturationAtRest,
+    /// boiling liquid (left) and condensing vapour (right)
+    SaturationLine,
+    /// {share} % of vehicles
+    ShareOfVehicles,
     /// A slight fault would read the same.
     SlightFault,
     /// {strength} against
@@ -491,11 +491,6 @@ impl Text {
                 "{rise} ± {spread} micron in {minutes} min",
                 "{rise} ± {spread} micrones en {minutes} min",
             ],
-            Text::SaturationLine => [
-                "boiling liquid (left) and condensing vapour (right)",
-                "líquido que hierve (izquierda) y vapor que condensa (derecha)",
-            ],
-            Text::ShareOfVehicles => ["{share} % of vehicles", "{share} % de los vehículos"],
             Text::SameAir => ["same air source", "misma fuente de aire"],
             Text::SameSetting => ["same A/C setting", "mismo ajuste del A/C"],
             Text::SameSpeed => ["same engine speed", "mismo régimen"],
@@ -503,6 +498,11 @@ impl Text {
                 "saturation temperature of this pressure",
                 "temperatura de saturación de esta presión",
             ],
+            Text::SaturationLine => [
+                "boiling liquid (left) and condensing vapour (right)",
+                "líquido que hierve (izquierda) y vapor que condensa (derecha)",
+            ],
+            Text::ShareOfVehicles => ["{share} % of vehicles", "{share} % de los vehículos"],
             Text::SlightFault => [
                 "A slight fault would read the same.",
                 "Una falla leve daría las mismas lecturas.",
