@@ -1515,8 +1515,9 @@ uint32_t coldloop_diagnose(const char *readings,
                            size_t *length,
                            struct coldloop_error *error);
 
-// The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a
-// refusal is JSON as above. Errors as coldloop_diagnose.
+// The same diagnosis as a page for people, in the units in which the readings were written: what it is, what to do first with
+// its cautions, the readings beside what is normal, why, and what limits the result. "language" in the "settings" of the
+// readings chooses English ("en") or Spanish ("es"), "details": true all figures, limits and cautions in full; a refusal is JSON as above. Errors as coldloop_diagnose.
 uint32_t coldloop_report(const char *readings,
                          char *report,
                          size_t capacity,
