@@ -5483,3 +5483,109 @@ impl core::fmt::Display for Language {
         f.write_str(self.id())
     }
 }
+
+/// A drawing of what a visit tells.
+///
+/// ```
+/// use coldloop::Picture;
+/// assert_eq!(Picture::Readings.id(), "readings");
+/// assert_eq!(Picture::from_id("readings"), Some(Picture::Readings));
+/// assert_eq!(Picture::from_code(1), Some(Picture::Readings));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[repr(u32)]
+pub enum Picture {
+    /// The readings in the ranges that are normal.
+    #[cfg_attr(feature = "serde", serde(rename = "readings"))]
+    Readings = 1,
+    /// The likeliest explanations as bars.
+    #[cfg_attr(feature = "serde", serde(rename = "odds"))]
+    Odds = 2,
+    /// The first steps of the plan as a tree.
+    #[cfg_attr(feature = "serde", serde(rename = "plan"))]
+    Plan = 3,
+    /// The cycle on axes of pressure and enthalpy.
+    #[cfg_attr(feature = "serde", serde(rename = "cycle"))]
+    Cycle = 4,
+    /// The vent after the start.
+    #[cfg_attr(feature = "serde", serde(rename = "pull-down"))]
+    PullDown = 5,
+    /// The vacuum that was held.
+    #[cfg_attr(feature = "serde", serde(rename = "hold"))]
+    Hold = 6,
+    /// The test pressure that was watched.
+    #[cfg_attr(feature = "serde", serde(rename = "pressure-test"))]
+    PressureTest = 7,
+}
+
+impl Picture {
+    /// Every member, in the order of the table.
+    pub const ALL: [Picture; 7] = [
+        Picture::Readings,
+        Picture::Odds,
+        Picture::Plan,
+        Picture::Cycle,
+        Picture::PullDown,
+        Picture::Hold,
+        Picture::PressureTest,
+    ];
+
+    const SPELLINGS: [(Picture, &'static [&'static str]); 7] = [
+        (Picture::Readings, &["readings"]),
+        (Picture::Odds, &["odds"]),
+        (Picture::Plan, &["plan"]),
+        (Picture::Cycle, &["cycle"]),
+        (Picture::PullDown, &["pull-down"]),
+        (Picture::Hold, &["hold"]),
+        (Picture::PressureTest, &["pressure-test"]),
+    ];
+
+    /// The id used in text.
+    pub const fn id(self) -> &'static str {
+        Self::SPELLINGS[(self.code() - 1) as usize].1[0]
+    }
+
+    /// One sentence that says what it is.
+    pub const fn description(self) -> &'static str {
+        match self {
+            Picture::Readings => "The readings in the ranges that are normal.",
+            Picture::Odds => "The likeliest explanations as bars.",
+            Picture::Plan => "The first steps of the plan as a tree.",
+            Picture::Cycle => "The cycle on axes of pressure and enthalpy.",
+            Picture::PullDown => "The vent after the start.",
+            Picture::Hold => "The vacuum that was held.",
+            Picture::PressureTest => "The test pressure that was watched.",
+        }
+    }
+
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The member with this code, or `None`.
+    pub const fn from_code(code: u32) -> Option<Self> {
+        match code {
+            1 => Some(Picture::Readings),
+            2 => Some(Picture::Odds),
+            3 => Some(Picture::Plan),
+            4 => Some(Picture::Cycle),
+            5 => Some(Picture::PullDown),
+            6 => Some(Picture::Hold),
+            7 => Some(Picture::PressureTest),
+            _ => None,
+        }
+    }
+
+    /// The member with this id or accepted spelling, whatever its case, or `None`.
+    pub fn from_id(id: &str) -> Option<Self> {
+        spelled(&Self::SPELLINGS, id)
+    }
+}
+
+impl core::fmt::Display for Picture {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str(self.id())
+    }
+}

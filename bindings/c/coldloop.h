@@ -96,7 +96,7 @@
 // of the readings is.
 #define COLDLOOP_ANSWER_MAX 262144
 
-// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
+// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_page_html, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
 // test measures them.
 #define COLDLOOP_STACK_MAX 65536
 
@@ -1523,6 +1523,14 @@ uint32_t coldloop_report(const char *readings,
                          size_t capacity,
                          size_t *length,
                          struct coldloop_error *error);
+
+// The same as a page to look at: one self-contained HTML document with its drawings as SVG, without script, which is read on a
+// phone and prints on one sheet; a refusal is JSON as above. Errors as coldloop_diagnose.
+uint32_t coldloop_page_html(const char *readings,
+                            char *page,
+                            size_t capacity,
+                            size_t *length,
+                            struct coldloop_error *error);
 
 // What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that
 // coldloop_diagnose takes. Times are those of work, in minutes.

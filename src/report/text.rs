@@ -65,9 +65,9 @@ impl Page {
     }
 }
 
-struct Writer<'a> {
-    page: &'a Page,
-    wording: Wording,
+pub(super) struct Writer<'a> {
+    pub(super) page: &'a Page,
+    pub(super) wording: Wording,
 }
 
 impl Writer<'_> {
@@ -96,7 +96,7 @@ impl Writer<'_> {
     }
 
     /// Why the compressor must stand still, before all else.
-    fn stop(&self, out: &mut Lines) {
+    pub(super) fn stop(&self, out: &mut Lines) {
         for warning in &self.page.warnings {
             // The reason to stop says that it must not be run.
             if *warning != Caution::DoNotRun || self.page.stop.is_none() || self.wording.details {
@@ -120,7 +120,7 @@ impl Writer<'_> {
         out.wrapped("", &says);
     }
 
-    fn heading(&self, out: &mut Lines) {
+    pub(super) fn heading(&self, out: &mut Lines) {
         let Page { system, conditions, .. } = self.page;
         let language = self.wording.language;
         let mut told = whole(&self.wording.with_unit(Scale::Kelvin, in_kelvins(conditions.ambient)));
@@ -139,7 +139,7 @@ impl Writer<'_> {
         out.wrapped("", &self.wording.filled(Text::Heading, &words));
     }
 
-    fn result(&self, out: &mut Lines) {
+    pub(super) fn result(&self, out: &mut Lines) {
         let result = &self.page.result;
         let repair = self.page.proof.as_ref().and_then(|proof| proof.repair.as_ref());
         match repair {
@@ -195,7 +195,7 @@ impl Writer<'_> {
     }
 
     /// The result in a line.
-    fn headline(&self) -> String {
+    pub(super) fn headline(&self) -> String {
         let result = &self.page.result;
         let odds = self.wording.per_cent(result.probability);
         let named = |text: Text, last: Text| {
@@ -292,6 +292,11 @@ impl Writer<'_> {
                 self.step(out, "    > ", next);
             }
         }
+        self.after_first(out);
+    }
+
+    /// What it comes to until the vehicle is repaired, and what else is worth checking.
+    pub(super) fn after_first(&self, out: &mut Lines) {
         // What comes first without any choice has no costs ahead.
         if let Some(expected) = self.page.expected.filter(|expected| expected.minutes > 0.0) {
             let [minutes, without] =
@@ -312,7 +317,7 @@ impl Writer<'_> {
         }
     }
 
-    fn step(&self, out: &mut Lines, first: &str, step: &PageStep) {
+    fn step(&self, out: &mut Lines, first: &'static str, step: &PageStep) {
         let says = step_says(step.action, &self.page.system, self.wording.language);
         let says = says.trim_end_matches('.');
         out.wrapped(first, &format!("{says} ({}).", self.wording.cost(step)));
@@ -382,7 +387,7 @@ impl Writer<'_> {
         ]
     }
 
-    fn figures(&self, out: &mut Lines) {
+    pub(super) fn figures(&self, out: &mut Lines) {
         // What a running system shows stands among its readings.
         let told = self.wording.details || self.page.readings.is_empty();
         if self.page.figures.is_empty() || !told {
@@ -409,7 +414,7 @@ impl Writer<'_> {
         out.wrapped("  ", &figures.collect::<Vec<_>>().join("; "));
     }
 
-    fn why(&self, out: &mut Lines) {
+    pub(super) fn why(&self, out: &mut Lines) {
         let Some(why) = &self.page.why else { return };
         let [fault, rival] = [why.fault, why.rival].map(|fault| fault.name(self.wording.language));
         let head = self.wording.filled(Text::Why, &[("fault", fault), ("rival", rival)]);
@@ -436,7 +441,7 @@ impl Writer<'_> {
     }
 
     /// What makes the proof of a repair strong; before a check only in the details.
-    fn to_prove(&self, out: &mut Lines) {
+    pub(super) fn to_prove(&self, out: &mut Lines) {
         let Some(again) = &self.page.to_prove else { return };
         let Wording { language, details, .. } = self.wording;
         let check_first = self
@@ -478,7 +483,7 @@ impl Writer<'_> {
         out.wrapped("", &told);
     }
 
-    fn limits(&self, out: &mut Lines) {
+    pub(super) fn limits(&self, out: &mut Lines) {
         let mut limits = self.page.limits.clone();
         if limits.is_empty() {
             return;

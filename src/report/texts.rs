@@ -28,6 +28,8 @@ pub(super) trait Sentence {
 pub(super) enum Text {
     /// {figure} above normal
     AboveNormal,
+    /// after the expansion device, with the enthalpy of 3
+    AfterExpansion,
     /// After the repair
     AfterRepair,
     /// All together
@@ -52,16 +54,28 @@ pub(super) enum Text {
     ChargeNow,
     /// more common
     Commoner,
+    /// condenser outlet
+    CondenserOutlet,
     /// condensing at
     Condensing,
     /// condensing above ambient
     CondensingAboveAmbient,
+    /// discharge line
+    DischargeLine,
     /// Do first
     DoFirst,
     /// {figure} does not fit: measure it again.
     DoesNotFit,
+    /// drawn for a compressor without losses
+    DrawnIdeal,
+    /// drawn as saturated
+    DrawnSaturated,
+    /// a dry circuit stays below {value} micron
+    DryBelow,
     /// empty in {low} to {high} months
     EmptyIn,
+    /// enthalpy
+    Enthalpy,
     /// Evacuation
     Evacuation,
     /// evaporating at
@@ -100,12 +114,24 @@ pub(super) enum Text {
     LeastSeenYear,
     /// What limits this result
     Limits,
+    /// liquid line
+    LiquidLine,
+    /// logarithmic
+    Logarithmic,
     /// it loses {low} to {high} g of refrigerant a year if the leak is a hole or a crack
     Loses,
     /// in the low part of normal
     LowInBand,
+    /// check
+    MarkCheck,
+    /// hand over
+    MarkHandOver,
+    /// repair
+    MarkRepair,
     /// measured
     Measured,
+    /// micron
+    Micron,
     /// {minutes} min
     Minutes,
     /// {minutes} min, parts worth {parts} min
@@ -120,12 +146,20 @@ pub(super) enum Text {
     NoneOfThese,
     /// normal here today
     NormalHereToday,
+    /// normal {low} to {high}
+    NormalRange,
+    /// normal here today ({share} % of vehicles)
+    NormalShare,
+    /// Not drawn: {reason}
+    NotDrawn,
     /// Too little was measured to judge
     NotEnough,
     /// not fixed
     NotFixed,
     /// Not judged
     NotJudged,
+    /// not read
+    NotRead,
     /// Not settled: {faults}
     NotSettled,
     /// No single explanation fits: measure again
@@ -140,10 +174,22 @@ pub(super) enum Text {
     Over99,
     /// both {faults} {odds}
     Pair,
+    /// Cycle: pressure and enthalpy
+    PictureCycle,
+    /// How likely
+    PictureOdds,
+    /// Plan
+    PicturePlan,
+    /// Readings and what is normal here today
+    PictureReadings,
     /// About {minutes} min until repaired, parts as labour time.
     PlanTotal,
     /// About {minutes} min until repaired, parts as labour time ({without} without checks).
     PlanWithoutChecks,
+    /// pressure
+    Pressure,
+    /// pressure above vacuum
+    PressureAbsolute,
     /// pressure ratio
     PressureRatio,
     /// What was done since
@@ -190,6 +236,10 @@ pub(super) enum Text {
     SameSpeed,
     /// saturation temperature of this pressure
     SaturationAtRest,
+    /// boiling liquid (left) and condensing vapour (right)
+    SaturationLine,
+    /// {share} % of vehicles
+    ShareOfVehicles,
     /// A slight fault would read the same.
     SlightFault,
     /// {strength} against
@@ -202,6 +252,8 @@ pub(super) enum Text {
     StopHighSide,
     /// subcooling
     Subcooling,
+    /// suction line
+    SuctionLine,
     /// superheat
     Superheat,
     /// Take care
@@ -210,6 +262,8 @@ pub(super) enum Text {
     TestPressure,
     /// a tight circuit would end at {value}
     TightEnd,
+    /// time, min
+    TimeMin,
     /// Two faults at once: {faults}
     TwoAtOnce,
     /// under 1 %
@@ -220,10 +274,14 @@ pub(super) enum Text {
     VentColder,
     /// the vent, corrected for weather, is {value} warmer
     VentWarmer,
+    /// water boils in the warmest part at {value} micron
+    WaterBoils,
     /// The weakest proof: {proof}
     Weakest,
     /// What else
     WhatElse,
+    /// What the outcome means, and what then
+    WhatThen,
     /// Why {fault}, not {rival}
     Why,
     /// {figure} normal
@@ -237,6 +295,10 @@ impl Text {
     pub(super) const fn of(self, language: Language) -> &'static str {
         let both = match self {
             Text::AboveNormal => ["{figure} above normal", "{figure} por encima de lo normal"],
+            Text::AfterExpansion => [
+                "after the expansion device, with the enthalpy of 3",
+                "después de la expansión, con la entalpía de 3",
+            ],
             Text::AfterRepair => ["After the repair", "Después de la reparación"],
             Text::AllTogether => ["All together", "En conjunto"],
             Text::AlsoCheck => ["Also worth checking", "También conviene comprobar"],
@@ -252,14 +314,26 @@ impl Text {
             Text::ChargeFound => ["Charge found", "Carga encontrada"],
             Text::ChargeNow => ["Charge now", "Carga actual"],
             Text::Commoner => ["more common", "más común"],
+            Text::CondenserOutlet => ["condenser outlet", "salida del condensador"],
             Text::Condensing => ["condensing at", "condensa a"],
             Text::CondensingAboveAmbient => ["condensing above ambient", "condensación sobre el ambiente"],
+            Text::DischargeLine => ["discharge line", "línea de descarga"],
             Text::DoFirst => ["Do first", "Primer paso"],
             Text::DoesNotFit => [
                 "{figure} does not fit: measure it again.",
                 "{figure} no concuerda: medir de nuevo.",
             ],
+            Text::DrawnIdeal => [
+                "drawn for a compressor without losses",
+                "dibujada para un compresor sin pérdidas",
+            ],
+            Text::DrawnSaturated => ["drawn as saturated", "dibujada como saturada"],
+            Text::DryBelow => [
+                "a dry circuit stays below {value} micron",
+                "un circuito seco queda por debajo de {value} micrones",
+            ],
             Text::EmptyIn => ["empty in {low} to {high} months", "vacío en {low} a {high} meses"],
+            Text::Enthalpy => ["enthalpy", "entalpía"],
             Text::Evacuation => ["Evacuation", "Vacío"],
             Text::Evaporating => ["evaporating at", "evapora a"],
             Text::Figures => ["From the readings (± covers 95 %)", "De las lecturas (± cubre el 95 %)"],
@@ -303,12 +377,18 @@ impl Text {
                 "una pérdida menor de {low} a {high} g de refrigerante al año no se vería",
             ],
             Text::Limits => ["What limits this result", "Qué limita este resultado"],
+            Text::LiquidLine => ["liquid line", "línea de líquido"],
+            Text::Logarithmic => ["logarithmic", "logarítmica"],
             Text::Loses => [
                 "it loses {low} to {high} g of refrigerant a year if the leak is a hole or a crack",
                 "pierde de {low} a {high} g de refrigerante al año si la fuga es un orificio o una grieta",
             ],
             Text::LowInBand => ["in the low part of normal", "en la parte baja de lo normal"],
+            Text::MarkCheck => ["check", "comprobación"],
+            Text::MarkHandOver => ["hand over", "entregar"],
+            Text::MarkRepair => ["repair", "reparación"],
             Text::Measured => ["measured", "medido"],
+            Text::Micron => ["micron", "micrones"],
             Text::Minutes => ["{minutes} min", "{minutes} min"],
             Text::MinutesAndParts => [
                 "{minutes} min, parts worth {parts} min",
@@ -322,9 +402,16 @@ impl Text {
             ],
             Text::NoneOfThese => ["none of these", "ninguna de estas"],
             Text::NormalHereToday => ["normal here today", "normal aquí hoy"],
+            Text::NormalRange => ["normal {low} to {high}", "normal {low} a {high}"],
+            Text::NormalShare => [
+                "normal here today ({share} % of vehicles)",
+                "normal aquí hoy ({share} % de los vehículos)",
+            ],
+            Text::NotDrawn => ["Not drawn: {reason}", "Sin dibujar: {reason}"],
             Text::NotEnough => ["Too little was measured to judge", "Se midió muy poco para juzgar"],
             Text::NotFixed => ["not fixed", "no reparado"],
             Text::NotJudged => ["Not judged", "Sin juzgar"],
+            Text::NotRead => ["not read", "sin leer"],
             Text::NotSettled => ["Not settled: {faults}", "Sin decidir: {faults}"],
             Text::NothingFits => [
                 "No single explanation fits: measure again",
@@ -338,6 +425,13 @@ impl Text {
             Text::OtherCautions => ["Other cautions", "Otras precauciones"],
             Text::Over99 => ["over 99 %", "más de 99 %"],
             Text::Pair => ["both {faults} {odds}", "{faults} a la vez {odds}"],
+            Text::PictureCycle => ["Cycle: pressure and enthalpy", "Ciclo: presión y entalpía"],
+            Text::PictureOdds => ["How likely", "Qué tan probable"],
+            Text::PicturePlan => ["Plan", "Plan"],
+            Text::PictureReadings => [
+                "Readings and what is normal here today",
+                "Lecturas y lo normal aquí hoy",
+            ],
             Text::PlanTotal => [
                 "About {minutes} min until repaired, parts as labour time.",
                 "Unos {minutes} min hasta repararlo, repuestos como mano de obra.",
@@ -346,6 +440,8 @@ impl Text {
                 "About {minutes} min until repaired, parts as labour time ({without} without checks).",
                 "Unos {minutes} min hasta repararlo, repuestos como mano de obra ({without} sin comprobar).",
             ],
+            Text::Pressure => ["pressure", "presión"],
+            Text::PressureAbsolute => ["pressure above vacuum", "presión sobre el vacío"],
             Text::PressureRatio => ["pressure ratio", "relación de presiones"],
             Text::Proof => ["What was done since", "Qué se hizo desde entonces"],
             Text::ProveAfter => [
@@ -402,6 +498,11 @@ impl Text {
                 "saturation temperature of this pressure",
                 "temperatura de saturación de esta presión",
             ],
+            Text::SaturationLine => [
+                "boiling liquid (left) and condensing vapour (right)",
+                "líquido que hierve (izquierda) y vapor que condensa (derecha)",
+            ],
+            Text::ShareOfVehicles => ["{share} % of vehicles", "{share} % de los vehículos"],
             Text::SlightFault => [
                 "A slight fault would read the same.",
                 "Una falla leve daría las mismas lecturas.",
@@ -417,6 +518,7 @@ impl Text {
                 "Lado de alta {read}, límite {limit}.",
             ],
             Text::Subcooling => ["subcooling", "subenfriamiento"],
+            Text::SuctionLine => ["suction line", "línea de succión"],
             Text::Superheat => ["superheat", "recalentamiento"],
             Text::TakeCare => ["Take care", "Precauciones"],
             Text::TestPressure => ["Test pressure", "Prueba de presión"],
@@ -424,6 +526,7 @@ impl Text {
                 "a tight circuit would end at {value}",
                 "un circuito hermético terminaría en {value}",
             ],
+            Text::TimeMin => ["time, min", "tiempo, min"],
             Text::TwoAtOnce => ["Two faults at once: {faults}", "Dos fallas a la vez: {faults}"],
             Text::Under1 => ["under 1 %", "menos de 1 %"],
             Text::Usual => ["usual", "usual"],
@@ -435,8 +538,16 @@ impl Text {
                 "the vent, corrected for weather, is {value} warmer",
                 "la salida, corregida por el clima, está {value} más caliente",
             ],
+            Text::WaterBoils => [
+                "water boils in the warmest part at {value} micron",
+                "el agua hierve en la parte más caliente a {value} micrones",
+            ],
             Text::Weakest => ["The weakest proof: {proof}", "La prueba más débil: {proof}"],
             Text::WhatElse => ["What else", "Qué más puede ser"],
+            Text::WhatThen => [
+                "What the outcome means, and what then",
+                "Qué significa el resultado, y qué sigue",
+            ],
             Text::Why => ["Why {fault}, not {rival}", "Por qué {fault} y no {rival}"],
             Text::WithinNormal => ["{figure} normal", "{figure} normal"],
             Text::ZeroOff => [

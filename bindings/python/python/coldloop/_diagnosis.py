@@ -1,7 +1,6 @@
 """From readings to a verdict, a plan and a proof."""
 
 import json
-from html import escape
 from typing import Any
 
 from coldloop import _core
@@ -9,7 +8,8 @@ from coldloop._readings import Readings, options, text
 
 
 class Diagnosis:
-    """The answer to a vehicle's readings. ``str()`` gives the page for people in the units of the readings, ``to_dict()`` all of
+    """The answer to a vehicle's readings. ``str()`` gives the page for people in the units of the readings, ``html()`` the same with
+    drawings, ``to_dict()`` all of
     it. The settings ``language`` (``en`` or ``es``) and ``details`` (all figures, limits and cautions in full) choose the page.
 
     >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -58,8 +58,33 @@ class Diagnosis:
     def __repr__(self) -> str:
         return f"<Diagnosis: {' '.join([self.verdict, *self.named])}>"
 
+    def html(self) -> str:
+        """The page as one self-contained HTML document with its drawings: no script, readable on a phone, on one sheet when
+        printed, in the units of the readings.
+
+        >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+        ...             "conditions": {"ambient": "74 °F", "altitude": "0 m"}, "readings": {"vent": "42 °F"}}
+        >>> diagnose(readings).html().startswith("<!DOCTYPE html>")
+        True
+        """
+        return _core.page_html(*self._asked)
+
+    def svg(self, picture: str) -> str | None:
+        """One drawing of the page as an SVG element: ``readings``, ``odds``, ``plan``, ``cycle``, ``pull-down``, ``hold`` or
+        ``pressure-test``; ``None`` where there is nothing to draw. Raises ``UnknownNameError`` for another name.
+
+        >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+        ...             "conditions": {"ambient": "74 °F", "altitude": "0 m"}, "readings": {"vent": "42 °F"}}
+        >>> diagnose(readings).svg("odds")[:4]
+        '<svg'
+        >>> diagnose(readings).svg("hold") is None  # no vacuum was held
+        True
+        """
+        readings, settings = self._asked
+        return _core.picture_svg(readings, picture, settings)
+
     def _repr_html_(self) -> str:
-        return f"<pre>{escape(str(self))}</pre>"
+        return _core.page_html(*self._asked, part=True)
 
 
 def catalogue(readings: Readings) -> dict[str, Any]:
