@@ -8,9 +8,9 @@ from coldloop._readings import Readings, options, text
 
 
 class Diagnosis:
-    """The answer to a vehicle's readings. ``str()`` gives the page for people in the units of the readings, ``html()`` the same
-    with drawings, ``to_dict()`` all of it. The settings ``language`` (``en`` or ``es``) and ``details`` (all figures, limits and
-    cautions in full) choose the page.
+    """The answer to a vehicle's readings. ``str()`` gives the page for people in the units of the readings, ``html()`` the same with
+    drawings, ``to_dict()`` all of
+    it. The settings ``language`` (``en`` or ``es``) and ``details`` (all figures, limits and cautions in full) choose the page.
 
     >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
     ...             "conditions": {"ambient": "74 °F", "altitude": "0 m"}, "readings": {"vent": "42 °F"}}
