@@ -76,7 +76,7 @@ pub(super) fn cycle(case: &Case, page: &Page, wording: Wording) -> Result<Option
     axes(&mut to, h_j_kg, &up, air_pa, ln_p.map(libm::exp), wording);
     for reading in page.readings.iter().filter(|reading| reading.scale == Scale::PaGauge) {
         let ends = [reading.band_80.0, reading.band_80.1].map(|pa| libm::log(f64::max(pa + air_pa, 1.0)));
-        let [low, high] = ends.map(|ln_p| f64::min(f64::max(up.at(ln_p), TOP), BOTTOM));
+        let [low, high] = ends.map(|ln_p| up.at(ln_p).clamp(TOP, BOTTOM));
         to.area([LEFT, high], [7.0, low - high], Fill::Hatched);
     }
     let points: Vec<[f64; 2]> = dome.iter().map(|[h, p]| place(*h, *p)).collect();

@@ -11,9 +11,9 @@ pub(super) fn shown(units: Units, scale: Scale, si: f64) -> f64 {
         (Scale::PaGauge | Scale::PaDifference, units) => si / pressure_unit_pa(units),
         (Scale::Kelvin, Units::Metric | Units::Bar) => in_celsius(kelvins(si)),
         (Scale::Kelvin, Units::Us) => in_fahrenheit(kelvins(si)),
-        (Scale::Difference, Units::Metric | Units::Bar) | (Scale::Ratio, _) => si,
+        (Scale::Difference, Units::Metric | Units::Bar) | (Scale::Ratio, Units::Metric | Units::Bar | Units::Us) => si,
         (Scale::Difference, Units::Us) => 1.8 * si,
-        (Scale::PerSecond, _) => 60.0 * si,
+        (Scale::PerSecond, Units::Metric | Units::Bar | Units::Us) => 60.0 * si,
     }
 }
 
