@@ -193,7 +193,10 @@ fn sentences(value: &serde_json::Value) -> Vec<String> {
             own.chain(entries.values().flat_map(sentences)).collect()
         }
         serde_json::Value::Array(items) => items.iter().flat_map(sentences).collect(),
-        _ => Vec::new(),
+        serde_json::Value::Null
+        | serde_json::Value::Bool(_)
+        | serde_json::Value::Number(_)
+        | serde_json::Value::String(_) => Vec::new(),
     }
 }
 

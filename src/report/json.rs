@@ -2,7 +2,8 @@
 
 use super::finding::Finding;
 use super::language::step_says;
-use super::page::{PageReading, Scale, argument};
+use super::made::argument;
+use super::page::{PageReading, Scale};
 use super::plan::{checked, repaired};
 use super::record::{Json, Told, record};
 use super::rows::rows;

@@ -3,7 +3,7 @@
 use super::finding::Finding;
 use super::json::ids;
 use super::language::step_says;
-use super::page::asked;
+use super::made::asked;
 use super::record::{Json, record};
 use super::words::finding_says;
 use crate::diagnosis::{Action, Branch, Plan, Step};

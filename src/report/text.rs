@@ -3,17 +3,17 @@
 use super::finding::Finding;
 use super::language::step_says;
 use super::lines::{Lines, capital, whole};
-use super::page::{Page, PageArgument, PageReading, PageStep, Scale};
+use super::page::{Page, PageStep, Scale};
 use super::proof_text;
 use super::texts::{Named, Sentence, Short, Text};
 use super::units::Units;
-use super::words::{Wording, figure_text};
+use super::words::Wording;
 use crate::diagnosis::{Action, Case, Diagnosis, Reasons};
 use crate::names::{AirSource, Caution, Compressor, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
 use crate::units::in_kelvins;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 /// From this probability of "no fault" on, slight faults need no word.
@@ -22,8 +22,7 @@ const LIKELIER_THAN_NOT: f64 = 0.5;
 const TOLD_FROM: f64 = 0.01;
 /// So many cautions stand above a step that has none of its own.
 const GENERAL: usize = 3;
-/// At most so many arguments and limits stand on a page without the details.
-const ARGUMENTS: usize = 2;
+/// At most so many limits stand on a page without the details.
 const LIMITS: usize = 1;
 /// A page without the details tells of so many explanations, and of misleading instruments and two faults at once from this
 /// probability on.
@@ -91,7 +90,7 @@ impl Writer<'_> {
         self.cautions(out);
     }
 
-    fn says(&self, text: Text) -> &'static str {
+    pub(super) fn says(&self, text: Text) -> &'static str {
         self.wording.text(text)
     }
 
@@ -338,106 +337,6 @@ impl Writer<'_> {
         if !told.is_empty() {
             out.wrapped("  ! ", &(capital(&told.join("; ")) + "."));
         }
-    }
-
-    fn readings(&self, out: &mut Lines) {
-        let rows = self.page.readings.iter();
-        let rows = rows.filter(|row| self.wording.details || row.measured.is_some());
-        let rows: Vec<[String; 4]> = rows.map(|row| self.reading(row)).collect();
-        if rows.is_empty() {
-            return;
-        }
-        let head = [
-            self.says(Text::Readings).to_uppercase(),
-            self.says(Text::Measured).to_string(),
-            format!("{} ({})", self.says(Text::NormalHereToday), self.says(Text::Usual)),
-            String::new(),
-        ];
-        let width = |column: usize| {
-            let all = rows.iter().chain([&head]);
-            all.map(|row| row[column].chars().count()).max().unwrap_or(0)
-        };
-        let [name, measured, normal] = [0, 1, 2].map(width);
-        for row in [&head].into_iter().chain(&rows) {
-            let [a, b, c, d] = row;
-            out.line(&format!("{a:name$} {b:>measured$}  {c:<normal$}  {d}"));
-        }
-        if let Some(basis) = self.page.basis.filter(|_| self.wording.details) {
-            let basis = basis.sentence(self.wording.language);
-            out.wrapped("  ", &self.wording.filled(Text::Basis, &[("basis", basis)]));
-        }
-    }
-
-    fn reading(&self, row: &PageReading) -> [String; 4] {
-        let language = self.wording.language;
-        let value = |si| self.wording.units.value(row.scale, si);
-        let (low, high) = row.band_95;
-        let band = self
-            .wording
-            .filled(Text::Range, &[("low", &value(low)), ("high", &value(high))]);
-        [
-            format!(
-                "  {}, {}",
-                row.feature.name(language),
-                self.wording.units.unit(row.scale, language)
-            ),
-            row.measured.map_or("-".into(), value),
-            format!("{band} ({})", value(row.median)),
-            row.standing.map_or("", |standing| standing.name(language)).into(),
-        ]
-    }
-
-    pub(super) fn figures(&self, out: &mut Lines) {
-        // What a running system shows stands among its readings.
-        let told = self.wording.details || self.page.readings.is_empty();
-        if self.page.figures.is_empty() || !told {
-            return;
-        }
-        let Wording { units, language, .. } = self.wording;
-        let figures = self.page.figures.iter().map(|figure| {
-            let spread_scale = if figure.scale == Scale::Kelvin {
-                Scale::Difference
-            } else {
-                figure.scale
-            };
-            let spread = units.value(spread_scale, 2.0 * figure.estimate.standard_uncertainty);
-            let value = units.value(figure.scale, figure.estimate.value);
-            let line = format!(
-                "{} {value} ± {spread} {}",
-                self.says(figure_text(figure.kind)),
-                units.unit(figure.scale, language)
-            );
-            line.trim_end().to_string()
-        });
-        out.gap();
-        out.heading(self.says(Text::Figures));
-        out.wrapped("  ", &figures.collect::<Vec<_>>().join("; "));
-    }
-
-    pub(super) fn why(&self, out: &mut Lines) {
-        let Some(why) = &self.page.why else { return };
-        let [fault, rival] = [why.fault, why.rival].map(|fault| fault.name(self.wording.language));
-        let head = self.wording.filled(Text::Why, &[("fault", fault), ("rival", rival)]);
-        let argument = |argument: &PageArgument| {
-            let text = if argument.log_odds > 0.0 {
-                Text::SpeaksFor
-            } else {
-                Text::SpeaksAgainst
-            };
-            let strength = argument.strength.name(self.wording.language);
-            let how = self.wording.filled(text, &[("strength", strength)]);
-            format!("{} ({how})", self.wording.argument(argument))
-        };
-        out.gap();
-        if self.wording.details {
-            out.heading(&head);
-            for told in &why.arguments {
-                out.wrapped("  ", &argument(told));
-            }
-            return;
-        }
-        let told: Vec<String> = why.arguments.iter().take(ARGUMENTS).map(argument).collect();
-        out.wrapped("", &format!("{head}: {}.", told.join("; ")));
     }
 
     /// What makes the proof of a repair strong; before a check only in the details.

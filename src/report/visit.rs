@@ -1,7 +1,8 @@
 //! All of a visit at once: the diagnosis, what to do, and whether it helped.
 
 use super::json::answer;
-use super::page::{Page, proof};
+use super::made::proof;
+use super::page::Page;
 use super::proof::judgements;
 use super::record::Json;
 use super::units::Units;
