@@ -1,16 +1,16 @@
-//! Readings in; verdict, plan, and the proof of a repair where the file tells one, out.
+//! Readings in; the page out: what it is, what to do first, and whether a repair is proven where the file tells of one.
 //!
 //! ```text
-//! cargo run --release --example diagnose -- [--json] [--us | --metric] examples/readings/low-charge.toml
+//! cargo run --release --example diagnose -- [--json] [--details] [--language es] [--us | --metric] [--html PAGE.html] examples/readings/low-charge.toml
 //! ```
 //!
-//! A file that ends in `.json` is read as JSON. Input that cannot be read ends with status 2 and one message on
+//! `--html` writes the page with its drawings to that file too. A file that ends in `.json` is read as JSON. Input that cannot be read ends with status 2 and one message on
 //! standard error; nothing is printed half.
 
-use coldloop::{intake, report};
+use coldloop::{Language, intake, report};
 use std::process::ExitCode;
 
-const USAGE: &str = "usage: diagnose [--json] [--us | --metric] READINGS.toml";
+const USAGE: &str = "usage: diagnose [--json] [--details] [--language en|es] [--us | --metric | --bar] [--html PAGE.html] READINGS.toml";
 
 fn main() -> ExitCode {
     match answer(std::env::args().skip(1)) {
@@ -26,10 +26,19 @@ fn main() -> ExitCode {
 }
 
 fn answer(arguments: impl Iterator<Item = String>) -> Result<String, String> {
-    let (mut json, mut units, mut file) = (false, None, None);
-    for argument in arguments {
+    let (mut json, mut details, mut language, mut units) = (false, false, None, None);
+    let (mut html, mut file) = (None, None);
+    let mut arguments = arguments;
+    while let Some(argument) = arguments.next() {
         match argument.as_str() {
             "--json" => json = true,
+            "--details" => details = true,
+            "--language" => {
+                let id = arguments.next().ok_or(USAGE)?;
+                language = Some(Language::from_id(&id).ok_or(format!("{id}: unknown language; {USAGE}"))?);
+            }
+            "--html" => html = Some(arguments.next().ok_or(USAGE)?),
+            "--bar" => units = Some(report::Units::Bar),
             "--us" => units = Some(report::Units::Us),
             "--metric" => units = Some(report::Units::Metric),
             option if option.starts_with('-') => return Err(format!("{option}: unknown option; {USAGE}")),
@@ -51,8 +60,14 @@ fn answer(arguments: impl Iterator<Item = String>) -> Result<String, String> {
             untold => mistakes.join("\n") + &format!("\n{file}: and {untold} more"),
         }
     };
-    let visit = read(&text).map_err(refused)?;
+    let mut visit = read(&text).map_err(refused)?;
+    visit.settings.details |= details;
+    visit.settings.language = language.unwrap_or(visit.settings.language);
     let units = units.unwrap_or(report::Units::as_written(&text));
+    if let Some(to) = html {
+        let page = report::html(&visit, units).map_err(refused)?;
+        std::fs::write(&to, page).map_err(|error| format!("{to}: {error}"))?;
+    }
     let answer = if json {
         report::visit_json(&visit)
     } else {

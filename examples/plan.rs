@@ -5,13 +5,14 @@
 //! ```
 //!
 //! The garage is invented: municipal vehicles at 1,600 m. Costs are the library's defaults in minutes of work, parts
-//! counted as work; a shop's own go into [`Settings`].
+//! as labour time; a shop's own go into [`Settings`].
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Action, Case, Plan, Settings, check_cautions, judge, repair, repair_cautions};
+use coldloop::diagnosis::{Action, Case, Plan, Settings, check_cautions, judge, repair_cautions};
+use coldloop::report::{Finding, step_says};
 use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Caution, Compressor, Expansion, Observation, Refrigerant, ResultKind, Thermometer};
+use coldloop::{Caution, Compressor, Expansion, Language, Refrigerant, ResultKind, Thermometer};
 
 fn main() -> Result<(), coldloop::Error> {
     // The bus: an expansion valve and a compressor with a clutch.
@@ -33,7 +34,7 @@ fn main() -> Result<(), coldloop::Error> {
     }
     let plan = judgement.plan(&settings);
     println!(
-        "\nThe plan: {:.0} min of work on average until it is repaired, parts counted as work; without looking further {:.0} min.",
+        "\nThe plan: {:.0} min of work on average until it is repaired, parts as labour time; without checks {:.0} min.",
         plan.expected_minutes, plan.without_checks_minutes
     );
     let mut cautions: Vec<Caution> = diagnosis.cautions.to_vec();
@@ -48,17 +49,11 @@ fn main() -> Result<(), coldloop::Error> {
 /// Prints a step and those that follow from its results, and gathers what they ask to be careful of.
 fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut Vec<Caution>) {
     let Some(step) = plan.steps.get(at) else { return };
-    let (says, asked) = match step.action {
-        Action::Check(check) => (check.description(), check_cautions(check, system)),
-        Action::Repair(fault) => (repair(fault).says, repair_cautions(fault, system)),
-        Action::HandOver => {
-            let indent = "    ".repeat(depth);
-            println!(
-                "{indent}Change nothing on suspicion: hand over to somebody who knows more. ({:.0} min)",
-                step.minutes
-            );
-            return;
-        }
+    let says = step_says(step.action, system, Language::English);
+    let asked = match step.action {
+        Action::Check(check) => check_cautions(check, system).to_vec(),
+        Action::Repair(fault) => repair_cautions(fault, system).to_vec(),
+        Action::HandOver => Vec::new(),
     };
     for caution in &asked {
         if !cautions.contains(caution) {
@@ -66,15 +61,15 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
         }
     }
     let indent = "    ".repeat(depth);
-    println!("{indent}{says} ({:.0} min)", step.minutes);
+    println!("{indent}{says} ({:.0} min)", step.minutes + step.parts_in_minutes);
     for branch in &step.branches {
+        let found = Finding::of(step.action, branch.result, branch.observation).says(Language::English);
         if matches!((step.action, branch.result), (Action::Repair(_), ResultKind::Yes)) {
-            println!("{indent}- It helped. ({:.0} %)", 100.0 * branch.probability);
+            println!("{indent}- {found} ({:.0} %)", 100.0 * branch.probability);
             continue;
         }
         println!(
-            "{indent}- {} ({:.0} %): then most likely, {:.0} %: {}",
-            outcome(branch.result, branch.observation, step.branches.len()),
+            "{indent}- {found} ({:.0} %): then most likely, {:.0} %: {}",
             100.0 * branch.probability,
             100.0 * branch.leading_probability,
             branch.leading.description()
@@ -82,16 +77,5 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
         if let Some(next) = branch.next {
             follow(plan, next, depth + 1, system, cautions);
         }
-    }
-}
-
-/// What was found, one of so many results, in words: only a "yes" says its question, which tells several apart.
-fn outcome(result: ResultKind, question: Option<Observation>, of: usize) -> &'static str {
-    match (result, question) {
-        (ResultKind::Yes, Some(question)) => question.description(),
-        (ResultKind::Yes, None) => "Yes.",
-        (ResultKind::No, _) if of > 2 => "Neither.",
-        (ResultKind::No, _) => "No.",
-        (ResultKind::Below | ResultKind::Within | ResultKind::Above, _) => result.description(),
     }
 }

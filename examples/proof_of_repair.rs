@@ -57,13 +57,13 @@ fn main() -> Result<(), Box<dyn Error>> {
     let proof = prove(&before, &case_from_toml(AFTER)?, &Settings::default())?;
     println!("Does it cool? {}", proof.finding.description());
     println!(
-        "  before: {}\n  now sound: {:.0} %; the same fault still there: {:.0} %",
+        "  before: {}\n  no fault now: {:.0} %; the same fault still there: {:.0} %",
         proof.fault.description(),
         100.0 * proof.sound,
         100.0 * proof.same_fault
     );
     if let Some(gained_k) = proof.vent_gained_k {
-        println!("  the vent, the weather of each day taken out: {gained_k:.0} K colder");
+        println!("  the vent, corrected for weather: {gained_k:.0} K colder");
     }
     println!("\nTake care, and follow local rules first:");
     for caution in &repair_cautions(proof.fault, &before.system) {

@@ -124,7 +124,7 @@ impl fmt::Display for Error {
             ErrorKind::Missing => write!(f, "{quantity} is missing"),
             ErrorKind::Inconsistent => write!(f, "{quantity} contradicts another value"),
             ErrorKind::Syntax => write!(f, "this is not a readings file"),
-            ErrorKind::NotAvailable => write!(f, "no published data give {quantity} here"),
+            ErrorKind::NotAvailable => write!(f, "{quantity} is not available here: no published data support it"),
         }
     }
 }

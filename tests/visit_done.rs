@@ -7,6 +7,16 @@ use coldloop::diagnosis::Action;
 use coldloop::{Caution, Check, EvacuationFinding, HoldFinding, LeakFinding, PullDownFinding, intake, report};
 use std::fs;
 
+/// The page with the details, on one line.
+fn page_of(visit: &intake::Visit) -> String {
+    let wording = report::Wording {
+        details: true,
+        ..report::Wording::new(report::Units::Metric)
+    };
+    let page = report::Page::of_visit(visit).unwrap().text(wording);
+    page.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
 fn van() -> String {
     fs::read_to_string(format!(
         "{}/examples/readings/repaired-van.toml",
@@ -48,8 +58,8 @@ fn a_bad_entry_silences_its_own_table_only() {
             key == "charge.charged" || all.repair == whole.repair,
         ];
         assert_eq!(told.iter().filter(|same| !**same).count(), 1, "{key}");
-        let page = report::visit_text(&visit, report::Units::Metric).unwrap();
-        assert!(page.contains(&format!("  Not judged: {}", visit.refused[0])), "{page}");
+        let page = page_of(&visit);
+        assert!(page.contains(&format!("Not judged: {}", visit.refused[0])), "{page}");
         let answer: serde_json::Value = serde_json::from_str(&report::visit_json(&visit).unwrap()).unwrap();
         assert_eq!(answer["proof"]["refused"][0]["key"], key);
         assert_eq!(answer["proof"]["refused"][0]["message"], visit.refused[0].to_string());
@@ -123,8 +133,8 @@ fn a_dial_that_shows_more_vacuum_than_there_is_air_is_taken_for_all_it_can_show(
     let visit = intake::visit_from_toml(&text).unwrap();
     let vacuum = visit.prove().unwrap().evacuation.unwrap();
     assert_eq!(vacuum.finding, EvacuationFinding::GaugeCannotTell);
-    let page = report::visit_text(&visit, report::Units::Metric).unwrap();
-    let says = "lets a gauge show 24.7 inHg of vacuum, and no more: this one is off by 5.3 inHg or more";
+    let page = page_of(&visit);
+    let says = "lets a gauge show at most 24.7 inHg of vacuum: this gauge is off by 5.3 inHg or more";
     assert!(page.contains(says), "{page}");
 }
 
@@ -186,7 +196,7 @@ fn a_circuit_without_a_charge_is_not_run() {
     ] {
         let visit = example(name);
         assert!(visit.is_uncharged());
-        let page = report::visit_text(&visit, report::Units::Metric).unwrap();
+        let page = page_of(&visit);
         assert!(page.contains(Caution::DoNotRun.description()), "{page}");
         let run = Check::RunAndRead;
         assert!(!page.contains(run.description().trim_end_matches('.')), "{page}");
@@ -218,7 +228,7 @@ fn a_circuit_without_a_charge_is_not_run() {
 fn a_test_pressure_that_is_too_high_is_warned_of() {
     let page = |start: &str, label: &str| {
         let text = van().replace("start = \"10 bar gauge\"", &format!("start = \"{start}\"{label}"));
-        report::visit_text(&intake::visit_from_toml(&text).unwrap(), report::Units::Metric).unwrap()
+        page_of(&intake::visit_from_toml(&text).unwrap())
     };
     let warned = |page: String| page.contains(Caution::TestTooHigh.description());
     assert!(warned(page("31 bar gauge", "")) && !warned(page("29 bar gauge", "")));

@@ -96,7 +96,7 @@
 // of the readings is.
 #define COLDLOOP_ANSWER_MAX 262144
 
-// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
+// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_page_html, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
 // test measures them.
 #define COLDLOOP_STACK_MAX 65536
 
@@ -386,7 +386,7 @@ typedef enum coldloop_thermometer {
 
 // A state of the system that explains its readings; `no-fault` is one of them.
 typedef enum coldloop_fault {
-    // The system is as it should be.
+    // No fault: the system is normal.
     COLDLOOP_FAULT_NO_FAULT = 0,
     // The compressor pumps too little: worn pistons, valves or gasket.
     COLDLOOP_FAULT_WORN_COMPRESSOR = 1,
@@ -432,11 +432,11 @@ typedef enum coldloop_fault {
 
 // What the readings allow one to say.
 typedef enum coldloop_verdict {
-    // The readings are those of a sound system.
+    // No fault stands out: the readings are normal here today.
     COLDLOOP_VERDICT_HEALTHY = 1,
     // One fault explains the readings.
     COLDLOOP_VERDICT_NAMED_FAULT = 2,
-    // A short list explains the readings and these readings cannot part it.
+    // Not settled: more than one fault explains the readings.
     COLDLOOP_VERDICT_CANNOT_TELL = 3,
     // No single explanation fits: measure again.
     COLDLOOP_VERDICT_NOTHING_FITS = 4,
@@ -1601,13 +1601,22 @@ uint32_t coldloop_diagnose(const char *readings,
                            size_t *length,
                            struct coldloop_error *error);
 
-// The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a
-// refusal is JSON as above. Errors as coldloop_diagnose.
+// The same diagnosis as a page for people, in the units in which the readings were written: what it is, what to do first with
+// its cautions, the readings beside what is normal, why, and what limits the result. "language" in the "settings" of the
+// readings chooses English ("en") or Spanish ("es"), "details": true all figures, limits and cautions in full; a refusal is JSON as above. Errors as coldloop_diagnose.
 uint32_t coldloop_report(const char *readings,
                          char *report,
                          size_t capacity,
                          size_t *length,
                          struct coldloop_error *error);
+
+// The same as a page to look at: one self-contained HTML document with its drawings as SVG, without script, which is read on a
+// phone and prints on one sheet; a refusal is JSON as above. Errors as coldloop_diagnose.
+uint32_t coldloop_page_html(const char *readings,
+                            char *page,
+                            size_t capacity,
+                            size_t *length,
+                            struct coldloop_error *error);
 
 // What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that
 // coldloop_diagnose takes. Times are those of work, in minutes.

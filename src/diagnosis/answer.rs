@@ -134,10 +134,10 @@ pub struct Contribution {
 pub struct RankedCheck {
     /// The check.
     pub check: Check,
-    /// Its time, min.
+    /// Its labour time, min.
     pub minutes: f64,
-    /// Its price in units of a minute of work.
-    pub money: f64,
+    /// Its materials, as minutes of work.
+    pub parts_in_minutes: f64,
     /// By how much it lowers the expected cost until the vehicle is repaired, its own cost paid, in minutes of work, against
     /// doing without a check now; `None` for the check without which nothing can be said.
     pub saving: Option<f64>,
@@ -214,8 +214,10 @@ pub struct Step {
     pub action: Action,
     /// Probability of getting here.
     pub probability: f64,
-    /// What it costs in minutes of work, parts and a recovery that is not yet paid included.
+    /// Its labour time, min; a recovery of the charge that is not yet paid is part of it.
     pub minutes: f64,
+    /// Its parts and materials, as minutes of work.
+    pub parts_in_minutes: f64,
     /// Whether the charge has to be recovered for it now.
     pub recovers: bool,
     /// How it can come out.
@@ -273,6 +275,7 @@ impl Step {
         action: Action::Check(Check::RunAndRead),
         probability: 0.0,
         minutes: 0.0,
+        parts_in_minutes: 0.0,
         recovers: false,
         branches: List::new(Branch::BLANK),
     };

@@ -144,6 +144,21 @@ const fn read_for(feature: Feature) -> ReadingKind {
     }
 }
 
+/// The figure that a check reads; `None` for one that answers questions.
+///
+/// ```
+/// use coldloop::{Check, Feature, diagnosis::figure_of};
+/// assert_eq!(figure_of(Check::ReadVent), Some(Feature::Vent));
+/// assert_eq!(figure_of(Check::TurnHub), None);
+/// ```
+pub fn figure_of(check: Check) -> Option<Feature> {
+    let mut rows = CHECKS.iter().filter(|row| row.check == check);
+    rows.find_map(|row| match row.reveals {
+        Reveals::Feature(feature) => Some(feature),
+        Reveals::Observation(_) => None,
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

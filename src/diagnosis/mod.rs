@@ -56,7 +56,7 @@ pub use answer::{
 pub use case::Case;
 pub use cautions::{Cautions, check_cautions, repair_cautions};
 pub(crate) use checks::recovers;
-pub use checks::{Key, can_check, needs_running, questions, repair};
+pub use checks::{Key, can_check, figure_of, needs_running, questions, repair};
 pub use effects::{Effect, effects};
 pub use faults::{exists, measure};
 pub use judgement::{Judgement, Reasons};

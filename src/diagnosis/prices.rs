@@ -1,5 +1,6 @@
 //! What checks and repairs cost, as the user sees it.
 
+use super::answer::Action;
 use super::check_table::{CHECKS, NONE_OF_THESE_MINUTES, RECOVERY_MINUTES, REPAIRS, VERIFY_MINUTES};
 use super::faults::index;
 use crate::error::Error;
@@ -80,6 +81,16 @@ impl Prices {
     /// The price of a minute of work, in the user's own money.
     pub const fn per_minute(&self) -> f64 {
         self.per_minute
+    }
+
+    /// The parts and materials of a step, as minutes of work.
+    pub(super) const fn parts_in_minutes(&self, action: Action) -> f64 {
+        let cost = match action {
+            Action::Check(check) => self.check(check),
+            Action::Repair(fault) => self.repair(fault),
+            Action::HandOver => self.unknown,
+        };
+        cost.money / self.per_minute
     }
 
     /// The same with another cost of a check.

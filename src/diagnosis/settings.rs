@@ -6,7 +6,7 @@ use super::faults::{Priors, index, priors};
 use super::looks::Looks;
 use super::prices::Prices;
 use crate::error::Error;
-use crate::names::{Fault, Quantity};
+use crate::names::{Fault, Language, Quantity};
 use crate::range::Range;
 
 /// How the answer is to be judged: chances before any reading, thresholds, prices.
@@ -48,6 +48,10 @@ pub struct Settings {
     /// The step that somebody was sent to do: it stays the next one until another one saves clearly more, so that a reading within its
     /// noise does not send him elsewhere. Default none.
     pub held: Option<Action>,
+    /// The language of the page as text. Default English.
+    pub language: Language,
+    /// Whether the page as text tells all figures, limits and cautions in full. Default false.
+    pub details: bool,
 }
 
 /// Chances and thresholds.
@@ -120,6 +124,8 @@ impl Default for Settings {
             recovered: false,
             next_checks: true,
             held: None,
+            language: Language::English,
+            details: false,
         };
         Stakes::default().set(&mut settings);
         settings

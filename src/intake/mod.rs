@@ -55,6 +55,8 @@
 //! priors = { undercharge = 0.3 }
 //! looks.undercharge = { oil_traces = 0.6 }
 //! prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 } }
+//! language = "en"                    # of the page as text; or es
+//! details = false                    # true: the page tells every figure, limit and caution in full
 //! counts.cases = { undercharge = 14 }  # a shop's confirmed cases, as in `counts_from_toml`
 //!
 //! [[baseline]]                       # optional, any number: earlier visits at which this vehicle was sound

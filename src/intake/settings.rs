@@ -7,7 +7,7 @@ use super::refusal::Refusal;
 use super::tree::{Entry, Table};
 use crate::diagnosis::{Action, Cost, Counts, Prices, Settings, Stakes};
 use crate::error::Error;
-use crate::names::{Check, ErrorKind, Fault, Observation, Quantity};
+use crate::names::{Check, ErrorKind, Fault, Language, Observation, Quantity};
 use alloc::boxed::Box;
 
 const SHARES: &str = "write the number alone, without quotes";
@@ -31,6 +31,8 @@ pub(super) fn settings(table: &Table<'_>, settings: &mut Settings) {
         "looks",
         "counts",
         "held",
+        "language",
+        "details",
     ]);
     table.told("stakes", |table| {
         stakes(settings, table);
@@ -46,6 +48,11 @@ pub(super) fn settings(table: &Table<'_>, settings: &mut Settings) {
             "short_list" => set(settings, &entry, |settings| &mut settings.short_list),
             "least_information" => set(settings, &entry, |settings| &mut settings.least_information),
             "recovered" => settings.recovered = entry.yes_or_no().unwrap_or(settings.recovered),
+            "language" => {
+                let member = entry.member(&Language::ALL, Language::id, Language::from_id);
+                settings.language = member.unwrap_or(settings.language);
+            }
+            "details" => settings.details = entry.yes_or_no().unwrap_or(settings.details),
             "next_checks" => settings.next_checks = entry.yes_or_no().unwrap_or(settings.next_checks),
             _ => {}
         }

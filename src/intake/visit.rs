@@ -165,7 +165,7 @@ impl Visit {
     ///     "conditions": { "ambient": "-20 °C", "altitude": "0 m" }
     /// }"#)?;
     /// let refusal = visit.diagnose().unwrap_err();
-    /// let says = "conditions.ambient = -20 °C: temperature -20 °C is outside 5 °C to 50 °C; what sound systems show";
+    /// let says = "conditions.ambient = -20 °C: temperature -20 °C is outside 5 °C to 50 °C; normal readings";
     /// assert!(refusal.to_string().starts_with(says), "{refusal}");
     /// # Ok::<(), intake::Refusal>(())
     /// ```
@@ -203,12 +203,12 @@ impl Visit {
                 true => self.ambient.clone(),
                 false => alloc::format!("{:.1} °C", in_celsius(ambient)),
             };
-            let advice = "what sound systems show is known there only";
+            let advice = "normal readings are known there only";
             let mistake = Mistake::new("conditions.ambient", &written, error, advice);
             return mistake.in_unit_of(&written).into();
         }
         if error.kind == ErrorKind::NotAvailable {
-            let advice = "what sound systems of this kind show is not known; properties, superheat and subcooling are";
+            let advice = "normal readings of this kind of system are not available, and with them no diagnosis; properties, superheat and subcooling are";
             return Mistake::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice).into();
         }
         error.into()

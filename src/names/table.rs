@@ -337,7 +337,7 @@ vocabulary! {
     /// assert_eq!(Fault::from_code(0), Some(Fault::NoFault));
     /// ```
     Fault[21] {
-        NoFault = 0, ["no-fault"], "The system is as it should be.";
+        NoFault = 0, ["no-fault"], "No fault: the system is normal.";
         WornCompressor = 1, ["worn-compressor"], "The compressor pumps too little: worn pistons, valves or gasket.";
         Undercharge = 2, ["undercharge"], "Too little refrigerant.";
         Overcharge = 3, ["overcharge"], "Too much refrigerant.";
@@ -371,9 +371,9 @@ vocabulary! {
     /// assert_eq!(VerdictKind::from_code(1), Some(VerdictKind::Healthy));
     /// ```
     VerdictKind[5] {
-        Healthy = 1, ["healthy"], "The readings are those of a sound system.";
+        Healthy = 1, ["healthy"], "No fault stands out: the readings are normal here today.";
         NamedFault = 2, ["named-fault"], "One fault explains the readings.";
-        CannotTell = 3, ["cannot-tell"], "A short list explains the readings and these readings cannot part it.";
+        CannotTell = 3, ["cannot-tell"], "Not settled: more than one fault explains the readings.";
         NothingFits = 4, ["nothing-fits"], "No single explanation fits: measure again.";
         NotEnoughEvidence = 5, ["not-enough-evidence"], "Too little was measured to judge.";
     }
@@ -592,7 +592,7 @@ vocabulary! {
     /// assert_eq!(RestFinding::from_code(1), Some(RestFinding::Consistent));
     /// ```
     RestFinding[4] {
-        Consistent = 1, ["consistent"], "Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. How full the system is, it does not tell.";
+        Consistent = 1, ["consistent"], "Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. It does not tell how full the system is.";
         NearlyEmpty = 2, ["nearly-empty"], "The pressure is below saturation at the ambient: no liquid is left.";
         AirPresent = 3, ["air-present"], "The pressure is above saturation at the ambient: air, another refrigerant, or parts still warm.";
         NotEqualised = 4, ["not-equalised"], "The two sides still differ: wait, then read again.";
@@ -600,7 +600,7 @@ vocabulary! {
 }
 
 vocabulary! {
-    /// What the bands of a sound system rest on.
+    /// What the normal bands rest on.
     ///
     /// ```
     /// use coldloop::ExpectedBasis;
@@ -609,9 +609,9 @@ vocabulary! {
     /// assert_eq!(ExpectedBasis::from_code(1), Some(ExpectedBasis::OwnTable));
     /// ```
     ExpectedBasis[4] {
-        OwnTable = 1, ["own-table"], "The vehicle's own pressure table, and for the other readings what the sources say.";
-        OwnReadings = 2, ["own-readings"], "The sources, sharpened by healthy readings of the same vehicle.";
-        VehicleModel = 3, ["vehicle-model"], "The vehicle model's sound vehicles of this kind, the only source that speaks of it; how far sources disagree is taken from R-134a.";
+        OwnTable = 1, ["own-table"], "The vehicle's own pressure table, and for the other readings the sources.";
+        OwnReadings = 2, ["own-readings"], "The sources, narrowed by earlier normal readings of the same vehicle.";
+        VehicleModel = 3, ["vehicle-model"], "Vehicles of this kind without a fault in the vehicle model, the only source for it; how far sources disagree is taken from R-134a.";
         Sources = 4, ["sources"], "Several sources: the vehicle model, an independent simulator and published charts, with how far they disagree.";
     }
 }
@@ -671,7 +671,7 @@ vocabulary! {
 }
 
 vocabulary! {
-    /// What made the answer less certain.
+    /// What limits the result.
     ///
     /// ```
     /// use coldloop::QualityNote;
@@ -685,28 +685,28 @@ vocabulary! {
         AirSourceUnknown = 3, ["air-source-unknown"], "Fresh or recirculated air was not given; the band of the vent is wider for it.";
         RunningTimeUnknown = 4, ["running-time-unknown"], "How long the system had run was not given; it is taken as settled.";
         NotSettled = 5, ["not-settled"], "The system had not run long enough to settle; the bands are wider for it.";
-        GenericBand = 6, ["generic-band"], "The bands are those of vehicles in general; a pressure table of this vehicle would sharpen them.";
+        GenericBand = 6, ["generic-band"], "The bands are those of vehicles in general; a pressure table of this vehicle would narrow them.";
         GaugeZeroUnknown = 7, ["gauge-zero-unknown"], "At this altitude it matters where the gauges were zeroed, and that was not given.";
         ClutchCycling = 8, ["clutch-cycling"], "The clutch cycles: the low side swings, and one figure of it says less.";
         StrokeLimit = 9, ["stroke-limit"], "Hot air at low engine speed: a variable compressor may run out of stroke, which is no fault.";
         SidesEqual = 10, ["sides-equal"], "The two sides are equal: the compressor is not driven or does not pump, or the system is at rest.";
         AtRest = 11, ["at-rest"], "The compressor stands still: only the pressure at rest can be judged.";
         OffScale = 12, ["off-scale"], "A pressure has no saturation temperature: it was judged at the end of the scale.";
-        ReadingOutOfLine = 13, ["reading-out-of-line"], "One reading fits the leading explanation badly: measure it again.";
+        ReadingOutOfLine = 13, ["reading-out-of-line"], "One reading does not fit: measure it again.";
         TwoFaultsPossible = 14, ["two-faults-possible"], "Two faults at once would explain the readings better than any single one.";
         BandsOnly = 15, ["bands-only"], "The pressure at rest of this refrigerant is not that of saturation here: no fault is named from it.";
-        OutsideFit = 16, ["outside-fit"], "Thinner air, an engine faster or slower, or a blower lower than in the vehicles from which the odds were learnt: these are continued to here, and less sure for it.";
+        OutsideFit = 16, ["outside-fit"], "The air is thinner, the engine faster or slower, or the blower lower than in the vehicles that the odds are based on: they are less sure here.";
         TransducerStandsIn = 17, ["transducer-stands-in"], "The high side was read by the vehicle's own transducer alone; it stands in for a gauge.";
         TransducerContradicts = 18, ["transducer-contradicts"], "Gauge and transducer of the high side differ by more than their uncertainties: the gauge was judged; find out which of the two is off.";
         NearHighCutOut = 19, ["near-high-cut-out"], "The high side stands at 95 % of its cut-out or above it: the switch stops the compressor there, and a mean of such readings says less.";
         EvaporatorFreezing = 20, ["evaporator-freezing"], "The evaporator sensor reads below the freezing point of water: ice may close the fins.";
         VentBelowEvaporator = 21, ["vent-below-evaporator"], "The vent reads colder than the evaporator sensor, by more than their uncertainties: measure both again.";
-        DisplacementLow = 22, ["displacement-low"], "The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is told to.";
-        SecondEvaporator = 23, ["second-evaporator"], "There is a second evaporator: the bands count with it, but for R-744.";
-        PortsNoted = 24, ["ports-noted"], "Where the ports stand is noted: the bands count with it, but for R-744.";
-        CompressorSpeedNoted = 25, ["compressor-speed-noted"], "The speed of the compressor is noted; the odds do not follow it.";
-        FanCommandNoted = 26, ["fan-command-noted"], "The command of the fan is noted: the bands count with it, but for R-744.";
-        DisplacementNoted = 27, ["displacement-noted"], "The commanded displacement is noted; the odds do not follow it.";
+        DisplacementLow = 22, ["displacement-low"], "The control commands less than half of the displacement in hot air: what looks like a compressor that pumps too little may be one that is commanded to pump little.";
+        SecondEvaporator = 23, ["second-evaporator"], "There is a second evaporator: the bands take it into account, except for R-744.";
+        PortsNoted = 24, ["ports-noted"], "The place of the ports is noted: the bands take it into account, except for R-744.";
+        CompressorSpeedNoted = 25, ["compressor-speed-noted"], "The speed of the compressor is noted; the odds do not use it.";
+        FanCommandNoted = 26, ["fan-command-noted"], "The command of the fan is noted: the bands take it into account, except for R-744.";
+        DisplacementNoted = 27, ["displacement-noted"], "The commanded displacement is noted; the odds do not use it.";
     }
 }
 
@@ -722,9 +722,9 @@ vocabulary! {
     ResultKind[5] {
         Yes = 1, ["yes"], "The answer is yes.";
         No = 2, ["no"], "The answer is no.";
-        Below = 3, ["below"], "Below the range of a sound system.";
-        Within = 4, ["within"], "Within the range of a sound system.";
-        Above = 5, ["above"], "Above the range of a sound system.";
+        Below = 3, ["below"], "Below the normal range.";
+        Within = 4, ["within"], "Within the normal range.";
+        Above = 5, ["above"], "Above the normal range.";
     }
 }
 
@@ -741,7 +741,7 @@ vocabulary! {
         Deep = 1, ["deep"], "Deep enough: far below the pressure at which water boils in the coldest part.";
         WaterBoils = 2, ["water-boils"], "Water boils and leaves, but the pressure is not yet that of a dry circuit: go on.";
         WaterStays = 3, ["water-stays"], "Water in the coldest part cannot boil at this pressure: it stays, however long the pump runs.";
-        GaugeCannotTell = 4, ["gauge-cannot-tell"], "The gauge is too coarse to tell a deep vacuum from one that leaves the water: use a vacuum gauge that counts from nothing.";
+        GaugeCannotTell = 4, ["gauge-cannot-tell"], "The gauge is too coarse to tell a deep vacuum from one that leaves the water: use an absolute vacuum gauge.";
     }
 }
 
@@ -758,7 +758,7 @@ vocabulary! {
         Tight = 1, ["tight"], "The pressure held, or its rise settled within the limit and below that of a dry circuit: no leak shows at this pressure difference, and no moisture.";
         Leak = 2, ["leak"], "The pressure rises steadily, or beyond what water can do: air comes in.";
         Moisture = 3, ["moisture"], "The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Evacuate on.";
-        RiseUnclear = 4, ["rise-unclear"], "The pressure rose, and these readings cannot tell a leak from moisture: hold on and read several times.";
+        RiseUnclear = 4, ["rise-unclear"], "The pressure rose, and these readings cannot tell a leak from moisture: hold longer and read several times.";
         TooShort = 5, ["too-short"], "Held too briefly to say that it is tight.";
         GaugeCannotTell = 6, ["gauge-cannot-tell"], "The gauge is too coarse to see the rise that matters.";
         Falling = 7, ["falling"], "The pressure fell: the pump is not shut off from the circuit, or a part cools. Shut it off and read again.";
@@ -795,7 +795,7 @@ vocabulary! {
         Leaks = 2, ["leaks"], "Gas was surely lost: the circuit leaks.";
         NoLossSeen = 3, ["no-loss-seen"], "No loss shows; one that is smaller than the smallest detectable one would not have shown.";
         LiquidPresent = 4, ["liquid-present"], "Liquid is or may be present: its pressure tells the temperature, not how much was lost.";
-        GasGained = 5, ["gas-gained"], "More gas at the end than at the start: a valve lets by, or a temperature or pressure was misread.";
+        GasGained = 5, ["gas-gained"], "More gas at the end than at the start: a valve leaks, or a temperature or pressure was misread.";
         LimitUnclear = 6, ["limit-unclear"], "These readings do not tell whether the loss is above or below the allowed one: hold longer, or measure better.";
     }
 }
@@ -827,13 +827,13 @@ vocabulary! {
     /// assert_eq!(RepairFinding::from_code(1), Some(RepairFinding::Proven));
     /// ```
     RepairFinding[7] {
-        Proven = 1, ["proven"], "Faulty before, sound after: the repair is proven.";
-        StillFaulty = 2, ["still-faulty"], "Nothing changed: the fault of before still explains the readings best.";
-        AnotherFault = 3, ["another-fault"], "The fault of before no longer shows; another does.";
-        SoundBefore = 4, ["sound-before"], "Sound before and sound after: these readings do not show that anything was wrong.";
+        Proven = 1, ["proven"], "Fault before, normal after: the repair is proven.";
+        StillFaulty = 2, ["still-faulty"], "Nothing changed: the earlier fault still explains the readings best.";
+        AnotherFault = 3, ["another-fault"], "The earlier fault no longer shows; another does.";
+        SoundBefore = 4, ["sound-before"], "Normal before and after: these readings do not show that anything was wrong.";
         CannotTell = 5, ["cannot-tell"], "The readings after the repair do not settle whether it helped.";
-        Better = 6, ["better"], "Changed for the better: the fault shrank; whether all of it is gone is open.";
-        Worse = 7, ["worse"], "The fault of before is there and has grown.";
+        Better = 6, ["better"], "Better: the fault is smaller; whether all of it is gone is open.";
+        Worse = 7, ["worse"], "The earlier fault is still there and has grown.";
     }
 }
 
@@ -847,12 +847,12 @@ vocabulary! {
     /// assert_eq!(PullDownFinding::from_code(1), Some(PullDownFinding::Reached));
     /// ```
     PullDownFinding[6] {
-        Reached = 1, ["reached"], "The vent came down to what a sound system reaches.";
+        Reached = 1, ["reached"], "The vent reached its normal temperature.";
         Falling = 2, ["falling"], "The vent still falls and may reach it: read on.";
-        Stalled = 3, ["stalled"], "The vent levels off above what a sound system reaches.";
-        Rising = 4, ["rising"], "The vent fell and rises again: frost on the evaporator, a clutch or fan that lets go, or a heating engine.";
+        Stalled = 3, ["stalled"], "The vent levels off above its normal temperature.";
+        Rising = 4, ["rising"], "The vent fell and rises again: frost on the evaporator, a clutch or fan that drops out, or an engine that heats up.";
         CannotTell = 5, ["cannot-tell"], "Too few readings, or taken too early, to tell.";
-        Freezing = 6, ["freezing"], "The vent fell below the freezing point of water: ice closes the evaporator. Look why nothing stops the compressor before that.";
+        Freezing = 6, ["freezing"], "The vent fell below the freezing point of water: ice closes the evaporator. Find out why nothing stops the compressor before that.";
     }
 }
 
@@ -885,10 +885,10 @@ vocabulary! {
     /// assert_eq!(ClosingFinding::from_code(1), Some(ClosingFinding::Proven));
     /// ```
     ClosingFinding[4] {
-        Proven = 1, ["proven"], "Nothing that was tested speaks against it, and the repair is proven.";
-        Better = 2, ["better"], "Nothing that was tested speaks against it, and it changed for the better.";
-        Open = 3, ["open"], "Nothing that was tested speaks against it, and whether the repair helped is open.";
-        Fails = 4, ["fails"], "One of the proofs fails: the vehicle is not ready.";
+        Proven = 1, ["proven"], "All tests passed, and the repair is proven.";
+        Better = 2, ["better"], "All tests passed, and the readings are better.";
+        Open = 3, ["open"], "All tests passed; whether the repair helped is not yet shown.";
+        Fails = 4, ["fails"], "One test failed: the vehicle is not ready.";
     }
 }
 
@@ -989,5 +989,77 @@ vocabulary! {
         Spike = 9, ["spike"], "A value far from both its neighbours, ignored.";
         Stuck = 10, ["stuck"], "A second in which a channel repeated the same value for more than a minute while others moved; ignored.";
         UnitStep = 11, ["unit-step"], "A second in which a channel stood in another unit than before; ignored.";
+    }
+}
+
+vocabulary! {
+    /// How a reading lies to what is normal here today, by standard deviations from the median.
+    ///
+    /// ```
+    /// use coldloop::Standing;
+    /// assert_eq!(Standing::FarTooLow.id(), "far-too-low");
+    /// assert_eq!(Standing::from_id("far-too-low"), Some(Standing::FarTooLow));
+    /// assert_eq!(Standing::from_code(1), Some(Standing::FarTooLow));
+    /// ```
+    Standing[7] {
+        FarTooLow = 1, ["far-too-low"], "More than 3 standard deviations below the median.";
+        TooLow = 2, ["too-low"], "Below the 95 % band.";
+        RatherLow = 3, ["rather-low"], "Below the 80 % band.";
+        Normal = 4, ["normal"], "Within the 80 % band.";
+        RatherHigh = 5, ["rather-high"], "Above the 80 % band.";
+        TooHigh = 6, ["too-high"], "Above the 95 % band.";
+        FarTooHigh = 7, ["far-too-high"], "More than 3 standard deviations above the median.";
+    }
+}
+
+vocabulary! {
+    /// How strongly a piece of evidence speaks, by the factor that it changes the odds by.
+    ///
+    /// ```
+    /// use coldloop::Strength;
+    /// assert_eq!(Strength::Hardly.id(), "hardly");
+    /// assert_eq!(Strength::from_id("hardly"), Some(Strength::Hardly));
+    /// assert_eq!(Strength::from_code(1), Some(Strength::Hardly));
+    /// ```
+    Strength[4] {
+        Hardly = 1, ["hardly"], "A factor below 1.2.";
+        Slightly = 2, ["slightly"], "A factor of 1.2 to 3.";
+        Clearly = 3, ["clearly"], "A factor of 3 to 10.";
+        Strongly = 4, ["strongly"], "A factor above 10.";
+    }
+}
+
+vocabulary! {
+    /// The language of a page.
+    ///
+    /// ```
+    /// use coldloop::Language;
+    /// assert_eq!(Language::English.id(), "en");
+    /// assert_eq!(Language::from_id("en"), Some(Language::English));
+    /// assert_eq!(Language::from_code(1), Some(Language::English));
+    /// ```
+    Language[2] {
+        English = 1, ["en"], "English.";
+        Spanish = 2, ["es"], "Spanish.";
+    }
+}
+
+vocabulary! {
+    /// A drawing of what a visit tells.
+    ///
+    /// ```
+    /// use coldloop::Picture;
+    /// assert_eq!(Picture::Readings.id(), "readings");
+    /// assert_eq!(Picture::from_id("readings"), Some(Picture::Readings));
+    /// assert_eq!(Picture::from_code(1), Some(Picture::Readings));
+    /// ```
+    Picture[7] {
+        Readings = 1, ["readings"], "The readings in the ranges that are normal.";
+        Odds = 2, ["odds"], "The likeliest explanations as bars.";
+        Plan = 3, ["plan"], "The first steps of the plan as a tree.";
+        Cycle = 4, ["cycle"], "The cycle on axes of pressure and enthalpy.";
+        PullDown = 5, ["pull-down"], "The vent after the start.";
+        Hold = 6, ["hold"], "The vacuum that was held.";
+        PressureTest = 7, ["pressure-test"], "The test pressure that was watched.";
     }
 }

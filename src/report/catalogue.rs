@@ -1,4 +1,4 @@
-//! What can be asked and mended on a system, as JSON.
+//! What can be checked and repaired on a system, as JSON.
 
 use super::json::ids;
 use super::record::{Json, record};
@@ -13,8 +13,8 @@ use alloc::vec::Vec;
 /// What a program has to know to ask the right questions about a system, as one JSON object, on one line.
 ///
 /// Keys: `faults` that the system can have (each `fault`, `says`, `measure` of its severity, `prior`, and `repair` with
-/// `says`, `minutes`, `money`, `recovers_charge`, `cautions`), `checks` that exist for it (each `check`, `says`, `minutes`,
-/// `money`, whether it `needs_running`, `cautions` and `questions`, the observations that it answers), and `observations` (each `observation` and what
+/// `says`, `minutes`, `parts_in_minutes`, `recovers_charge`, `cautions`), `checks` that exist for it (each `check`, `says`, `minutes`,
+/// `parts_in_minutes`, whether it `needs_running`, `cautions` and `questions`, the observations that it answers), and `observations` (each `observation` and what
 /// it `says`). Costs and priors are the library's own; a readings file may have others.
 ///
 /// Source: common practice, no source, in `tables/faults` and `tables/checks`.
@@ -50,7 +50,7 @@ fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
         "repair": record!({
             "says": repair.says_for(system),
             "minutes": repair.minutes,
-            "money": repair.money,
+            "parts_in_minutes": repair.money,
             "recovers_charge": repair.recovery,
             "cautions": ids(&repair_cautions(fault, system)),
         }),
@@ -64,7 +64,7 @@ fn told(check: Check, system: &System) -> Json {
         "check": check.id(),
         "says": check.description(),
         "minutes": cost.minutes,
-        "money": cost.money,
+        "parts_in_minutes": cost.money,
         "needs_running": needs_running(check),
         "cautions": ids(&check_cautions(check, system)),
         "questions": asked,

@@ -1,9 +1,14 @@
 //! The answer as JSON.
 
-use super::plan::{checked, filled, repaired, says as step_says};
+use super::finding::Finding;
+use super::language::step_says;
+use super::made::argument;
+use super::page::{PageReading, Scale};
+use super::plan::{checked, filled, repaired};
 use super::record::{Json, Told, record};
-use super::rows::{Row, Scale, rows};
-use super::words::says;
+use super::rows::rows;
+use super::units::Units;
+use super::words::{Wording, finding_says};
 use crate::circuit::{Derived, Estimate};
 use crate::diagnosis::{
     Action, Case, Diagnosis, Evidence, Key, RankedCheck, RankedFault, Reasons, Repair, Resting, Stop, TwoFaults,
@@ -11,7 +16,9 @@ use crate::diagnosis::{
 };
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
-use crate::names::{Caution, Check, ExpectedBasis, Fault, Feature, MixUp, Observation, RestFinding};
+use crate::names::{
+    Caution, Check, ExpectedBasis, Fault, Feature, Language, MixUp, Observation, RestFinding, Standing,
+};
 use crate::vehicle::System;
 use alloc::borrow::Cow;
 use alloc::format;
@@ -21,16 +28,17 @@ use alloc::vec::Vec;
 /// The answer as one JSON object, on one line.
 ///
 /// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
-/// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`),
+/// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`, in which each piece of evidence has its `strength`, an id of `Strength`),
 /// `none_of_these`, `mix_up`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
-/// `deviation` in standard deviations),
+/// `deviation` in standard deviations, `standing` as an id of `Standing`),
 /// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `resting` (the arithmetic of the pressure at rest: `excess` above
 /// saturation, the `gas_share` or the warmth `warmer_k` that it stands for, and the share of the charge that is `missing`), `stop` (why the compressor must stand still: `reason`, what it `says`, and where the high side
 /// is at its limit `high_side_pa_gauge`, `limit_pa_gauge` and whether the limit is 95 % of the vehicle's own cut-out), `next_step` (`check` or `repair`, as a step of
 /// [`plan_json`](super::plan_json()), and what it `says`; `null` where nothing is left to do), `next_checks` (each
-/// with the entries of a readings file that it `fills`, its cost, its cautions and what every outcome would mean; `of` names the
-/// question that is answered), `cautions`,
-/// `quality`, and as in every answer the version of the library (`coldloop`) and of its formats (`format`). What is not known is `null`.
+/// with the entries of a readings file that it `fills`, its `minutes` of labour and `parts_in_minutes`, its cautions and what every
+/// outcome would mean: `outcome` is the id of a [`Finding`](super::Finding), `seen` what was seen, `of` the question that is
+/// answered), `cautions`, `quality`, and as in every answer the version of the library (`coldloop`) and of its formats
+/// (`format`). What is not known is `null`.
 ///
 /// ```
 /// use coldloop::{diagnosis::{Settings, judge}, intake, report};
@@ -83,7 +91,7 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
         "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
         "out_of_line": diagnosis.out_of_line.map(Feature::id),
-        "expected": object(rows(case, diagnosis).iter().map(|row| (row.id.into(), band(row)))),
+        "expected": object(rows(case, diagnosis).iter().map(|row| (row.feature.id().into(), band(row)))),
         "expected_basis": diagnosis.basis.map(ExpectedBasis::id),
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
@@ -97,7 +105,12 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
 }
 
 fn next_step(action: Action, system: &System) -> Json {
-    record!({ "check": checked(action), "repair": repaired(action), "says": step_says(action, system), "fills": filled(action) })
+    record!({
+        "check": checked(action),
+        "repair": repaired(action),
+        "says": step_says(action, system, Language::English),
+        "fills": filled(action),
+    })
 }
 
 fn stop(stop: &Stop) -> Json {
@@ -125,21 +138,28 @@ pub(super) fn object(entries: impl Iterator<Item = (Cow<'static, str>, Json)>) -
 
 fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &RankedFault) -> Json {
     let because = reasons.because(ranked.fault, ranked.rival);
+    let wording = Wording::new(Units::Metric);
     record!({
         "fault": ranked.fault.id(),
         "probability": ranked.probability,
         "severity": ranked.severity.map(|(low, high)| record!({"measure": measure(ranked.fault), "low": low, "high": high})),
         "repair": repair_of(ranked.fault, &case.system),
         "against": ranked.rival.id(),
-        "because": because.iter().map(|contribution| record!({
-            "evidence": match contribution.evidence {
-                Evidence::Prior => "prior",
-                Evidence::Feature(feature) => feature.id(),
-                Evidence::Observation(observation) => observation.id(),
-            },
-            "log_odds": contribution.log_odds,
-            "says": says(contribution, diagnosis, case),
-        })).collect::<Vec<_>>(),
+        "because": because.iter().map(|contribution| {
+            let argument = argument(contribution, diagnosis, case);
+            record!({
+                "evidence": match contribution.evidence {
+                    Evidence::Prior => "prior",
+                    Evidence::Feature(feature) => feature.id(),
+                    Evidence::Observation(observation) => observation.id(),
+                },
+                "log_odds": contribution.log_odds,
+                "strength": argument.strength.id(),
+                "standing": argument.standing.map(Standing::id),
+                "seen": argument.seen.map(|(question, yes)| Finding::Seen(question, yes).id()),
+                "says": wording.argument(&argument),
+            })
+        }).collect::<Vec<_>>(),
     })
 }
 
@@ -154,7 +174,7 @@ fn repair_of(fault: Fault, system: &System) -> Json {
     record!({
         "says": row.says_for(system),
         "minutes": minutes,
-        "money_in_minutes": money,
+        "parts_in_minutes": money,
         "recovers_charge": recovery,
         "cautions": ids(&repair_cautions(fault, system)),
     })
@@ -177,23 +197,28 @@ fn two_faults(two: &TwoFaults) -> Json {
     record!({"faults": two.faults.map(Fault::id), "probability": two.probability, "any_pair_probability": two.any_pair})
 }
 
-fn band(row: &Row) -> Json {
+fn band(row: &PageReading) -> Json {
     let unit = match row.scale {
         Scale::PaGauge => "pa_gauge",
         Scale::PaDifference => "pa",
         Scale::Kelvin | Scale::Difference => "k",
         Scale::PerSecond => "hz",
+        Scale::Ratio => "1",
     };
     let figures = [
-        ("low", Some(row.low)),
+        ("low", Some(row.band_95.0)),
         ("median", Some(row.median)),
-        ("high", Some(row.high)),
+        ("high", Some(row.band_95.1)),
         ("measured", row.measured),
     ];
     let figures = figures
         .into_iter()
         .map(|(name, value)| (format!("{name}_{unit}").into(), value.told()));
-    object(figures.chain([("deviation".into(), row.deviation.told())]))
+    let standing = row.standing.map(Standing::id);
+    object(figures.chain([
+        ("deviation".into(), row.deviation.told()),
+        ("standing".into(), standing.told()),
+    ]))
 }
 
 /// Every derived figure by its name; the unit stands in the key of the value.
@@ -242,10 +267,13 @@ fn check(ranked: &RankedCheck, system: &System) -> Json {
         "check": ranked.check.id(),
         "says": ranked.check.description(),
         "fills": fills(ranked.check),
-        "cost": record!({"minutes": ranked.minutes, "money_in_minutes": ranked.money}),
+        "minutes": ranked.minutes,
+        "parts_in_minutes": ranked.parts_in_minutes,
         "saving_minutes": ranked.saving,
         "cautions": ids(&check_cautions(ranked.check, system)),
-        "outcomes": ranked.outcomes.iter().map(|outcome| record!({
+        "outcomes": ranked.outcomes.iter().map(|outcome| (outcome, Finding::of(Action::Check(ranked.check), outcome.result, outcome.observation))).map(|(outcome, finding)| record!({
+            "outcome": finding.id(),
+            "seen": finding_says(finding, Language::English),
             "result": outcome.result.id(),
             "of": outcome.observation.map(Observation::id),
             "probability": outcome.probability,

@@ -1,23 +1,25 @@
-//! A plan as JSON and as text.
+//! A plan as JSON.
 
+use super::finding::Finding;
 use super::json::{fills, ids};
+use super::language::step_says;
+use super::made::asked;
 use super::record::{Json, record};
-use super::words::{per_cent, result, spoken};
-use crate::diagnosis::{Action, Branch, Cautions, Plan, Step, check_cautions, repair, repair_cautions};
-use crate::names::{Caution, Observation, ResultKind};
+use super::words::finding_says;
+use crate::diagnosis::{Action, Branch, Plan, Step};
+use crate::names::{Language, Observation};
 use crate::vehicle::System;
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
-use core::fmt::{self, Write};
 
 /// A plan as one JSON object, on one line.
 ///
 /// Keys: `expected_minutes` (of work, until the vehicle is repaired), `without_checks_minutes`, `steps`. Each step has
 /// `check` or `repair` (an id; the other is `null`, and both where it is handed over), `says`, `fills` (the entries of a
-/// readings file that a check fills), `cautions`, `probability` of
-/// getting there, `minutes`, `recovers_charge`, and `branches`: `result`, `of` (the question that is answered),
-/// `probability`, `then`, `then_probability`, `next` (the place of the next step in `steps`, counted from zero, or `null` at the end).
+/// readings file that a check fills), `cautions`, `probability` of getting there, `minutes` of labour, `parts_in_minutes`,
+/// `recovers_charge`, and `branches`: `outcome` (the id of a [`Finding`](super::Finding)) and what was `seen`, `result`, `of`
+/// (the question that is answered), `probability`, `then`, `then_probability`, `next` (the place of the next step in `steps`,
+/// counted from zero, or `null` at the end).
 ///
 /// ```
 /// use coldloop::{diagnosis::{Settings, judge}, intake, report};
@@ -40,13 +42,14 @@ fn step(step: &Step, system: &System) -> Json {
     record!({
         "check": checked(step.action),
         "repair": repaired(step.action),
-        "says": says(step.action, system),
+        "says": step_says(step.action, system, Language::English),
         "fills": filled(step.action),
         "cautions": ids(&asked(step.action, system)),
         "probability": step.probability,
         "minutes": step.minutes,
+        "parts_in_minutes": step.parts_in_minutes,
         "recovers_charge": step.recovers,
-        "branches": step.branches.iter().map(branch).collect::<Vec<_>>(),
+        "branches": step.branches.iter().map(|told| branch(step.action, told)).collect::<Vec<_>>(),
     })
 }
 
@@ -66,7 +69,7 @@ pub(super) fn filled(action: Action) -> Json {
     }
 }
 
-/// The fault that a step sets right.
+/// The fault that a step repairs.
 pub(super) const fn repaired(action: Action) -> Option<&'static str> {
     match action {
         Action::Repair(fault) => Some(fault.id()),
@@ -74,8 +77,11 @@ pub(super) const fn repaired(action: Action) -> Option<&'static str> {
     }
 }
 
-fn branch(branch: &Branch) -> Json {
+fn branch(action: Action, branch: &Branch) -> Json {
+    let finding = Finding::of(action, branch.result, branch.observation);
     record!({
+        "outcome": finding.id(),
+        "seen": finding_says(finding, Language::English),
         "result": branch.result.id(),
         "of": branch.observation.map(Observation::id),
         "probability": branch.probability,
@@ -83,92 +89,4 @@ fn branch(branch: &Branch) -> Json {
         "then_probability": branch.leading_probability,
         "next": branch.next,
     })
-}
-
-/// How many steps deep a plan is told as text; what comes then is weighed again with what was found.
-const TOLD: usize = 2;
-/// What a result less likely than this would mean is not told.
-const TOLD_FROM: f64 = 0.01;
-
-/// The first steps as text; nothing where nothing is to be done.
-pub(super) fn write(out: &mut String, plan: &Plan, system: &System) -> fmt::Result {
-    if plan.steps.is_empty() {
-        return Ok(());
-    }
-    let minutes = |minutes: f64| format!("{minutes:.0} min");
-    write!(out, "\nTHE PLAN")?;
-    // What comes first without any choice has no costs ahead.
-    if plan.expected_minutes > 0.0 {
-        write!(
-            out,
-            "  {} of work on average, parts counted as work",
-            minutes(plan.expected_minutes)
-        )?;
-        if plan.without_checks_minutes > plan.expected_minutes + 0.5 {
-            write!(out, "; without looking first {}", minutes(plan.without_checks_minutes))?;
-        }
-    }
-    writeln!(out)?;
-    write_step(out, (plan, system), 0, 1)
-}
-
-/// What the steps that are told ask to be careful of.
-pub(super) fn cautions(plan: &Plan, system: &System) -> Vec<Caution> {
-    let first = plan.steps.iter().take(1);
-    let next = first
-        .clone()
-        .flat_map(|step| step.branches.iter().filter_map(|branch| branch.next));
-    let told = first.chain(next.filter_map(|at| plan.steps.get(at)));
-    told.flat_map(|step| asked(step.action, system).to_vec()).collect()
-}
-
-fn asked(action: Action, system: &System) -> Cautions {
-    match action {
-        Action::Check(check) => check_cautions(check, system),
-        Action::Repair(fault) => repair_cautions(fault, system),
-        Action::HandOver => Cautions::new(Caution::LocalRules),
-    }
-}
-
-/// What to do when neither a look nor a repair is worth its cost.
-const HAND_OVER: &str = "Change nothing on suspicion: hand over to somebody who knows more.";
-
-/// What to do, in a line.
-pub(super) fn says(action: Action, system: &System) -> &'static str {
-    match action {
-        Action::Check(check) => check.description(),
-        Action::Repair(fault) => repair(fault).says_for(system),
-        Action::HandOver => HAND_OVER,
-    }
-}
-
-fn write_step(out: &mut String, (plan, system): (&Plan, &System), at: usize, depth: usize) -> fmt::Result {
-    let Some(step) = plan.steps.get(at) else { return Ok(()) };
-    let indent = "      ".repeat(depth - 1);
-    let is_repair = matches!(step.action, Action::Repair(_));
-    let says = says(step.action, system).trim_end_matches('.');
-    writeln!(out, "{indent}  {says} ({:.0} min)", step.minutes)?;
-    for branch in &step.branches {
-        let helped = branch.result == ResultKind::Yes;
-        let found = if is_repair {
-            if helped {
-                "it helped".into()
-            } else {
-                "it did not".into()
-            }
-        } else {
-            result(branch.result, branch.observation, step.branches.len())
-        };
-        let chance = per_cent(branch.probability);
-        if (is_repair && helped) || branch.probability < TOLD_FROM {
-            writeln!(out, "{indent}    {found} ({chance})")?;
-            continue;
-        }
-        let (leading, odds) = (spoken(branch.leading.id()), per_cent(branch.leading_probability));
-        writeln!(out, "{indent}    {found} ({chance}): {leading} ({odds})")?;
-        if let Some(next) = branch.next.filter(|_| depth < TOLD) {
-            write_step(out, (plan, system), next, depth + 1)?;
-        }
-    }
-    Ok(())
 }

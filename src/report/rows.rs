@@ -1,42 +1,17 @@
-//! The lines of a report: each reading beside what a sound system shows.
+//! The readings of a page: each beside what is normal here today.
 
-use crate::circuit::Reading;
+use super::page::{PageReading, Scale};
+use super::words::standing;
+use crate::circuit::{Estimate, Reading};
 use crate::diagnosis::{Case, Diagnosis};
 use crate::expected::Band;
-use crate::names::{Feature, ReadingKind};
+use crate::names::Feature;
 use crate::units::{GaugePressure, Pressure, Temperature, TemperatureDifference};
 use crate::units::{difference_in_kelvins, in_kelvins};
 use alloc::vec::Vec;
 
-/// The unit and datum in which a row stands.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Scale {
-    /// Pa above the air of the place.
-    PaGauge,
-    /// Pa as a difference.
-    PaDifference,
-    /// K as a point on the scale.
-    Kelvin,
-    /// K as a difference.
-    Difference,
-    /// Events per second.
-    PerSecond,
-}
-
-/// One reading beside the band of a sound system, in SI.
-pub(super) struct Row {
-    pub(super) id: &'static str,
-    pub(super) scale: Scale,
-    pub(super) low: f64,
-    pub(super) median: f64,
-    pub(super) high: f64,
-    pub(super) measured: Option<f64>,
-    /// Standard deviations from the median, vehicle and instrument together.
-    pub(super) deviation: Option<f64>,
-}
-
 /// A row for every band; none for a system at rest, of which there are no bands.
-pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
+pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<PageReading> {
     let Some(bands) = &diagnosis.expected else {
         return Vec::new();
     };
@@ -44,46 +19,33 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<Row> {
     let datum = case.readings.gauge_zero.unwrap_or(air);
     let gauge = |reading: Option<Reading<Pressure>>| Some(reading?.value.absolute(datum).gauge(air).pa());
     let kelvin = |reading: Option<Reading<Temperature>>| Some(in_kelvins(reading?.value));
-    let deviation = |feature: Feature| deviation(diagnosis, feature);
     let (readings, derived) = (&case.readings, &diagnosis.derived);
+    let value = |estimate: Option<Estimate>| Some(estimate?.value);
     let mut rows = alloc::vec![
-        Row {
-            measured: gauge(readings.low_side),
-            deviation: deviation(Feature::LowSide),
-            ..pressure(ReadingKind::LowSide.id(), bands.low_side)
-        },
-        Row {
-            measured: gauge(readings.high_side_known(case.conditions.surroundings)),
-            deviation: deviation(Feature::HighSide),
-            ..pressure(ReadingKind::HighSide.id(), bands.high_side)
-        },
-        Row {
-            measured: kelvin(readings.vent),
-            deviation: deviation(Feature::Vent),
-            ..temperature(ReadingKind::Vent.id(), bands.vent)
-        },
-        Row {
-            measured: derived.superheat_k.map(|estimate| estimate.value),
-            deviation: deviation(Feature::Superheat),
-            ..difference(Feature::Superheat.id(), bands.superheat)
-        },
-        Row {
-            measured: derived.subcooling_k.map(|estimate| estimate.value),
-            deviation: deviation(Feature::Subcooling),
-            ..difference(Feature::Subcooling.id(), bands.subcooling)
-        },
-        Row {
-            measured: derived.discharge_superheat_k.map(|estimate| estimate.value),
-            deviation: deviation(Feature::DischargeSuperheat),
-            ..difference(Feature::DischargeSuperheat.id(), bands.discharge_superheat)
-        },
+        pressure(Feature::LowSide, bands.low_side, gauge(readings.low_side)),
+        pressure(Feature::HighSide, bands.high_side, gauge(readings.high_side_known(air))),
+        row(
+            Feature::Vent,
+            Scale::Kelvin,
+            bands.vent,
+            in_kelvins,
+            kelvin(readings.vent)
+        ),
+        difference(Feature::Superheat, bands.superheat, value(derived.superheat_k)),
+        difference(Feature::Subcooling, bands.subcooling, value(derived.subcooling_k)),
+        difference(
+            Feature::DischargeSuperheat,
+            bands.discharge_superheat,
+            value(derived.discharge_superheat_k)
+        ),
     ];
     if let Some(band) = bands.clutch_cycles_hz {
-        rows.push(Row {
-            measured: readings.clutch_cycles_hz.map(|reading| reading.value),
-            deviation: deviation(Feature::ClutchCycles),
-            ..row(ReadingKind::ClutchCycles.id(), Scale::PerSecond, band, |hz| hz)
-        });
+        let measured = readings.clutch_cycles_hz.map(|reading| reading.value);
+        rows.push(row(Feature::ClutchCycles, Scale::PerSecond, band, |hz| hz, measured));
+    }
+    for row in &mut rows {
+        row.deviation = deviation(diagnosis, row.feature);
+        row.standing = row.deviation.and_then(standing);
     }
     rows
 }
@@ -97,26 +59,29 @@ pub(super) fn deviation(diagnosis: &Diagnosis, feature: Feature) -> Option<f64> 
     Some(measured.deviation)
 }
 
-fn pressure(id: &'static str, band: Band<GaugePressure>) -> Row {
-    row(id, Scale::PaGauge, band, GaugePressure::pa)
+fn pressure(feature: Feature, band: Band<GaugePressure>, measured: Option<f64>) -> PageReading {
+    row(feature, Scale::PaGauge, band, GaugePressure::pa, measured)
 }
 
-fn temperature(id: &'static str, band: Band<Temperature>) -> Row {
-    row(id, Scale::Kelvin, band, in_kelvins)
+fn difference(feature: Feature, band: Band<TemperatureDifference>, measured: Option<f64>) -> PageReading {
+    row(feature, Scale::Difference, band, difference_in_kelvins, measured)
 }
 
-fn difference(id: &'static str, band: Band<TemperatureDifference>) -> Row {
-    row(id, Scale::Difference, band, difference_in_kelvins)
-}
-
-fn row<Q: Copy>(id: &'static str, scale: Scale, band: Band<Q>, si: impl Fn(Q) -> f64) -> Row {
-    Row {
-        id,
+fn row<Q: Copy>(
+    feature: Feature,
+    scale: Scale,
+    band: Band<Q>,
+    si: impl Fn(Q) -> f64,
+    measured: Option<f64>,
+) -> PageReading {
+    PageReading {
+        feature,
         scale,
-        low: si(band.low_95),
+        measured,
         median: si(band.median),
-        high: si(band.high_95),
-        measured: None,
+        band_80: (si(band.low_80), si(band.high_80)),
+        band_95: (si(band.low_95), si(band.high_95)),
         deviation: None,
+        standing: None,
     }
 }

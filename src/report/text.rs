@@ -1,27 +1,35 @@
-//! The answer as text that a technician reads in half a minute.
+//! The page as text that a technician reads in half a minute: 80 columns, and 30 lines in the usual case.
 
-use super::plan;
-use super::proof;
-use super::rows::{Row, Scale, rows};
+use super::finding::Finding;
+use super::language::step_says;
+use super::lines::{Lines, capital, whole};
+use super::page::{Page, PageStep, Scale};
+use super::proof_text;
+use super::texts::{Named, Sentence, Short, Text};
 use super::units::Units;
-use super::words::{self, feature_name, per_cent, result, says, severity, spoken, standing, strength};
-use crate::circuit::Estimate;
-use crate::diagnosis::{Case, Contribution, Diagnosis, Plan, RankedCheck, Reasons, TwoFaults};
-use crate::intake::Judgements;
-use crate::names::{Caution, Fault, QualityNote, VerdictKind};
+use super::words::Wording;
+use crate::diagnosis::{Action, Case, Diagnosis, Reasons};
+use crate::names::{AirSource, Caution, Compressor, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
-use crate::proof::Again;
-use crate::saturation::pseudo_critical;
+use crate::units::in_kelvins;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
-use core::fmt::{self, Write};
 
-/// From these odds on a sound system needs no word about slight faults, and two faults at once are the verdict.
+/// From this probability of "no fault" on, slight faults need no word.
 const LIKELIER_THAN_NOT: f64 = 0.5;
+/// What a result less likely than this would mean is not told.
+const TOLD_FROM: f64 = 0.01;
+/// So many cautions stand above a step that has none of its own.
+const GENERAL: usize = 3;
+/// At most so many limits stand on a page without the details.
+const LIMITS: usize = 1;
+/// A page without the details tells of so many explanations, and of misleading instruments and two faults at once from this
+/// probability on.
+const CANDIDATES: usize = 3;
+const DOUBTFUL_FROM: f64 = 0.05;
 
-/// The answer as text: what was measured against what was expected, derived figures, verdict with odds and reasons,
-/// next check, cautions.
+/// The page of a diagnosis as text, in English and without the details, with the next checks in the place of a plan.
 ///
 /// ```
 /// use coldloop::{diagnosis::{Settings, judge}, intake, report};
@@ -31,393 +39,386 @@ const LIKELIER_THAN_NOT: f64 = 0.5;
 /// let judgement = judge(&case, &settings)?;
 /// let units = report::Units::as_written(file);
 /// let text = report::text(&case, &judgement.diagnosis(&settings)?, &judgement.reasons(&settings), units);
-/// assert!(text.contains("undercharge"));
+/// assert!(text.contains("UNDERCHARGE"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn text(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, units: Units) -> String {
-    Report {
-        case,
-        diagnosis,
-        reasons,
-        units,
-        plan: None,
-        proof: None,
-    }
-    .text()
+    Page::of_diagnosis(case, diagnosis, reasons).text(Wording::new(units))
 }
 
-pub(super) struct Report<'a> {
-    pub(super) case: &'a Case,
-    pub(super) diagnosis: &'a Diagnosis,
-    pub(super) reasons: &'a Reasons<'a>,
-    pub(super) units: Units,
-    /// Stands in the place of the next checks.
-    pub(super) plan: Option<&'a Plan>,
-    pub(super) proof: Option<&'a Judgements>,
+impl Page {
+    /// The page as text: what it is, what to do first with its cautions above it, what then, the readings, why, what
+    /// limits the result. No line is wider than 80 columns.
+    ///
+    /// ```
+    /// use coldloop::{intake, report::{Page, Units, Wording}};
+    /// let visit = intake::visit_from_toml(include_str!("../../examples/readings/overcharge.toml"))?;
+    /// let text = Page::of_visit(&visit)?.text(Wording::new(Units::Metric));
+    /// assert!(text.lines().all(|line| line.chars().count() <= 80));
+    /// # Ok::<(), intake::Refusal>(())
+    /// ```
+    pub fn text(&self, wording: Wording) -> String {
+        let mut lines = Lines::default();
+        Writer { page: self, wording }.write(&mut lines);
+        lines.into_text()
+    }
 }
 
-impl Report<'_> {
-    pub(super) fn text(&self) -> String {
-        let mut out = String::new();
-        // Writing into a String does not fail.
-        let _ = self.write(&mut out);
-        out
+pub(super) struct Writer<'a> {
+    pub(super) page: &'a Page,
+    pub(super) wording: Wording,
+}
+
+impl Writer<'_> {
+    fn write(&self, out: &mut Lines) {
+        self.stop(out);
+        self.heading(out);
+        out.gap();
+        self.result(out);
+        out.gap();
+        self.steps(out);
+        out.gap();
+        self.readings(out);
+        self.figures(out);
+        self.why(out);
+        if let Some(proof) = &self.page.proof {
+            out.gap();
+            proof_text::write(out, proof, &self.page.conditions, self.wording);
+        }
+        self.to_prove(out);
+        self.limits(out);
+        self.cautions(out);
     }
 
-    fn write(&self, out: &mut String) -> fmt::Result {
-        self.stop(out)?;
-        self.heading(out)?;
-        self.readings(out)?;
-        self.figures(out)?;
-        self.verdict(out)?;
-        self.why(out)?;
-        match self.plan {
-            Some(plan) => plan::write(out, plan, &self.case.system)?,
-            None => self.checks(out)?,
-        }
-        if let Some(proof) = self.proof {
-            proof::write(out, proof, self.case, self.units)?;
-        }
-        let to_prove = self.proof.is_none_or(|proof| proof.repair.is_none());
-        if self.plan.is_some() && to_prove {
-            let again = Again::of(self.case, self.diagnosis.stop.is_some());
-            writeln!(out, "\nTO PROVE THE REPAIR")?;
-            for line in proof::strong(&again, &self.case.system) {
-                writeln!(out, "  {line}")?;
-            }
-        }
-        self.notes(out)
+    pub(super) fn says(&self, text: Text) -> &'static str {
+        self.wording.text(text)
     }
 
     /// Why the compressor must stand still, before all else.
-    fn stop(&self, out: &mut String) -> fmt::Result {
-        let Some(stop) = &self.diagnosis.stop else {
-            return Ok(());
-        };
-        writeln!(out, "{}", stop.reason.description())?;
-        if let Some(high) = &stop.high_side {
-            let [read, limit] = [high.read_pa, high.stop_pa].map(|pa| self.units.with_unit(Scale::PaGauge, pa));
-            let of = if high.of_vehicle {
-                "95 % of the vehicle's cut-out"
-            } else {
-                "the limit for this refrigerant"
-            };
-            writeln!(out, "  High side {read}; {of} is {limit}.")?;
+    pub(super) fn stop(&self, out: &mut Lines) {
+        for warning in &self.page.warnings {
+            // The reason to stop says that it must not be run.
+            if *warning != Caution::DoNotRun || self.page.stop.is_none() || self.wording.details {
+                let says = match self.wording.details {
+                    true => warning.sentence(self.wording.language).into(),
+                    false => capital(warning.short(self.wording.language)) + ".",
+                };
+                out.wrapped("! ", &says);
+            }
         }
-        writeln!(out)
+        let Some(stop) = &self.page.stop else { return };
+        let mut says = String::from(stop.reason.sentence(self.wording.language));
+        if let Some(high) = &stop.high_side {
+            let [read, limit] = [high.read_pa, high.stop_pa].map(|pa| self.wording.with_unit(Scale::PaGauge, pa));
+            let text = match high.of_vehicle {
+                true => Text::StopCutOut,
+                false => Text::StopHighSide,
+            };
+            says = says + " " + &self.wording.filled(text, &[("read", &read), ("limit", &limit)]);
+        }
+        out.wrapped("", &says);
     }
 
-    fn heading(&self, out: &mut String) -> fmt::Result {
-        let Case { system, conditions, .. } = self.case;
-        let ambient = self
-            .units
-            .with_unit(Scale::Kelvin, crate::units::in_kelvins(conditions.ambient));
-        write!(
-            out,
-            "{}, {}, {} compressor; ambient {ambient}",
-            system.refrigerant,
-            spoken(system.expansion.id()),
-            spoken(system.compressor.id())
-        )?;
+    pub(super) fn heading(&self, out: &mut Lines) {
+        let Page { system, conditions, .. } = self.page;
+        let language = self.wording.language;
+        let mut told = whole(&self.wording.with_unit(Scale::Kelvin, in_kelvins(conditions.ambient)));
         if let Some(humidity) = conditions.relative_humidity {
-            write!(out, ", {:.0} % humidity", 100.0 * humidity)?;
+            let value = format!("{:.0}", 100.0 * humidity);
+            told = told + ", " + &whole(&self.wording.filled(Text::Humidity, &[("value", &value)]));
         }
         let air_pa = conditions.surroundings.pressure().pa();
-        writeln!(out, ", air {:.1} kPa", air_pa / 1e3)
-    }
-
-    fn readings(&self, out: &mut String) -> fmt::Result {
-        let rows = rows(self.case, self.diagnosis);
-        if rows.is_empty() {
-            return Ok(());
-        }
-        writeln!(out, "\n{:24}{:>14}   {:>24}", "", "measured", "a sound system here")?;
-        for row in &rows {
-            self.reading(out, row)?;
-        }
-        match self.diagnosis.basis {
-            Some(basis) => writeln!(out, "  Bands: {}", basis.description()),
-            None => Ok(()),
-        }
-    }
-
-    fn reading(&self, out: &mut String, row: &Row) -> fmt::Result {
-        let value = |si| self.units.value(row.scale, si);
-        let measured = row.measured.map_or("-".into(), value);
-        let band = format!(
-            "{} to {}, usually {}",
-            value(row.low),
-            value(row.high),
-            value(row.median)
-        );
-        let standing = row.deviation.map_or("", standing);
-        let name = format!("{}, {}", spoken(row.id), self.units.unit(row.scale));
-        let line = format!("{name:30}{measured:>8}   {band:>24}   {standing}");
-        writeln!(out, "{}", line.trim_end())
-    }
-
-    fn figures(&self, out: &mut String) -> fmt::Result {
-        let derived = &self.diagnosis.derived;
-        let point = |estimate: Option<Estimate>| self.estimate(Scale::Kelvin, estimate);
-        let difference = |estimate: Option<Estimate>| self.estimate(Scale::Difference, estimate);
-        let high_pa = derived.high_side_pa.map_or(0.0, |estimate| estimate.value);
-        let beyond = pseudo_critical::slope_k_pa(self.case.system.refrigerant, high_pa).is_some();
-        let (high, above) = if beyond {
-            ("pseudo-critical at", "pseudo-critical above ambient")
-        } else {
-            ("condensing at", "condensing above ambient")
-        };
-        let figures = [
-            ("evaporating at", point(derived.low_dew_k)),
-            (high, point(derived.high_dew_k)),
-            (above, difference(derived.condensing_above_ambient_k)),
-            ("superheat", difference(derived.superheat_k)),
-            ("subcooling", difference(derived.subcooling_k)),
-            (
-                "pressure ratio",
-                derived
-                    .pressure_ratio
-                    .map(|e| format!("{:.1} ± {:.1}", e.value, 2.0 * e.standard_uncertainty)),
-            ),
+        told = told + ", " + &whole(&format!("{:.1} kPa", air_pa / 1e3));
+        let words = [
+            ("refrigerant", system.refrigerant.id()),
+            ("expansion", system.expansion.name(language)),
+            ("compressor", system.compressor.name(language)),
+            ("ambient", &told),
         ];
-        let at_rest = self.case.conditions.at_rest(self.case.system.compressor);
-        // Nothing evaporates or condenses at rest: of these figures only the first one is left.
-        let resting = [("saturation temperature of this pressure", point(derived.low_dew_k))];
-        let told: &[(&str, Option<String>)] = if at_rest { &resting } else { &figures };
-        let known: Vec<String> = told
-            .iter()
-            .filter_map(|(name, value)| Some(format!("{name} {}", value.as_ref()?)))
-            .collect();
-        if known.is_empty() {
-            return Ok(());
-        }
-        writeln!(out, "\nFrom the readings (± covers 95 %)")?;
-        known
-            .chunks(2)
-            .try_for_each(|pair| writeln!(out, "  {}", pair.join(";  ")))
+        out.wrapped("", &self.wording.filled(Text::Heading, &words));
     }
 
-    fn estimate(&self, scale: Scale, estimate: Option<Estimate>) -> Option<String> {
-        let estimate = estimate?;
-        let spread = self.units.value(Scale::Difference, 2.0 * estimate.standard_uncertainty);
-        Some(format!(
-            "{} ± {spread} {}",
-            self.units.value(scale, estimate.value),
-            self.units.unit(scale)
-        ))
-    }
-
-    fn verdict(&self, out: &mut String) -> fmt::Result {
-        let Diagnosis { verdict, .. } = self.diagnosis;
-        write!(out, "\nVERDICT  ")?;
-        match verdict.kind {
-            VerdictKind::Healthy => {
-                let none = self.diagnosis.probability_of(&[Fault::NoFault]);
-                writeln!(out, "sound ({})", per_cent(none))?;
-                if none < LIKELIER_THAN_NOT {
-                    writeln!(out, "  No fault stands out; a slight one would read the same.")?;
-                }
+    pub(super) fn result(&self, out: &mut Lines) {
+        let result = &self.page.result;
+        let repair = self.page.proof.as_ref().and_then(|proof| proof.repair.as_ref());
+        match repair {
+            Some(proof) => {
+                out.wrapped("", &proof.finding.sentence(self.wording.language).to_uppercase());
+                let before = self.headline();
+                out.wrapped("  ", &self.wording.filled(Text::BeforeRepair, &[("result", &before)]));
             }
-            VerdictKind::CannotTell if self.two_at_once().is_some() => {
-                let names = verdict
-                    .faults
-                    .iter()
-                    .map(|fault| spoken(fault.id()))
-                    .collect::<Vec<_>>();
-                let odds = self.two_at_once().map_or(0.0, |two| two.probability);
-                writeln!(
-                    out,
-                    "two faults at once, both {} ({})",
-                    names.join(" and "),
-                    per_cent(odds)
-                )?;
-            }
-            VerdictKind::NamedFault | VerdictKind::CannotTell => {
-                let names = verdict
-                    .faults
-                    .iter()
-                    .map(|fault| spoken(fault.id()))
-                    .collect::<Vec<_>>();
-                let lead = if verdict.kind == VerdictKind::CannotTell {
-                    "these readings cannot tell: "
-                } else {
-                    ""
-                };
-                let odds = per_cent(self.diagnosis.probability_of(&verdict.faults));
-                writeln!(out, "{lead}{} ({odds})", names.join(" or "))?;
-            }
-            VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence => {
-                let note = QualityNote::BandsOnly;
-                let why = if self.diagnosis.quality.contains(&note) {
-                    note.description()
-                } else {
-                    verdict.kind.description()
-                };
-                writeln!(out, "{}: {why}", spoken(verdict.kind.id()))?;
-            }
+            None => match self.severity() {
+                Some(severity) => out.wrapped("", &format!("{}: {severity}", self.headline().to_uppercase())),
+                None => out.heading(&self.headline()),
+            },
         }
-        if let Some(finding) = self.diagnosis.rest {
-            writeln!(out, "  {}", finding.description())?;
+        if let Some(proof) = &self.page.proof {
+            proof_text::closing(out, proof, self.wording);
         }
-        if let Some(resting) = &self.diagnosis.resting {
-            writeln!(out, "    {}", words::resting(resting, self.units))?;
+        let no_fault = result.kind == VerdictKind::Healthy;
+        if no_fault && result.probability < LIKELIER_THAN_NOT {
+            out.wrapped("  ", self.says(Text::SlightFault));
         }
-        if let Some((mix_up, probability)) = self.diagnosis.mix_up {
-            writeln!(
-                out,
-                "  The instruments may mislead ({}): {}",
-                per_cent(probability),
-                mix_up.description()
-            )?;
+        let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
+        if let Some(finding) = result.rest {
+            out.wrapped("  ", finding.sentence(self.wording.language));
         }
-        self.odds(out)
-    }
-
-    /// The pair that the verdict tells, where it tells one.
-    fn two_at_once(&self) -> Option<TwoFaults> {
-        let told = &self.diagnosis.verdict.faults;
-        self.diagnosis
-            .two_faults
-            .filter(|two| two.probability > LIKELIER_THAN_NOT && told[..] == two.faults)
-    }
-
-    fn odds(&self, out: &mut String) -> fmt::Result {
-        let likely = self
-            .diagnosis
-            .faults
-            .iter()
-            .filter(|ranked| ranked.probability >= 0.02)
-            .take(5);
-        for ranked in likely {
-            let line = format!(
-                "  {:>9}  {:30}{}",
-                per_cent(ranked.probability),
-                spoken(ranked.fault.id()),
-                severity(ranked.fault, ranked.severity)
+        if let Some(resting) = &result.resting {
+            out.wrapped("  ", &(self.wording.resting(resting) + "."));
+        }
+        if let Some((way, probability)) = result.mix_up.filter(|(_, probability)| *probability >= told_from) {
+            let odds = self.wording.per_cent(probability);
+            let way = way.sentence(self.wording.language);
+            out.wrapped(
+                "  ",
+                &self.wording.filled(Text::Instruments, &[("odds", &odds), ("way", way)]),
             );
-            writeln!(out, "{}", line.trim_end())?;
         }
-        if let Some(two) = self.diagnosis.two_faults {
-            let [a, b] = two.faults.map(|fault| spoken(fault.id()));
-            writeln!(
-                out,
-                "  {:>9}  both {a} and {b}, if pairs are weighed too",
-                per_cent(two.probability)
-            )?;
+        let odds = self.odds().join("; ");
+        let is_list = matches!(
+            result.kind,
+            VerdictKind::CannotTell | VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence
+        );
+        match (odds.is_empty(), is_list && !result.both) {
+            (true, _) => {}
+            (false, true) => out.wrapped("  ", &(odds + ".")),
+            (false, false) => out.wrapped("  ", &format!("{}: {odds}.", self.says(Text::WhatElse))),
         }
-        if self.diagnosis.none_of_these >= 0.02 {
-            writeln!(out, "  {:>9}  none of these", per_cent(self.diagnosis.none_of_these))?;
-        }
-        Ok(())
     }
 
-    fn why(&self, out: &mut String) -> fmt::Result {
-        let Some(first) = self.diagnosis.faults.first() else {
-            return Ok(());
+    /// How severe the fault that is named is.
+    fn severity(&self) -> Option<String> {
+        let result = &self.page.result;
+        let named = result.odds.iter().find(|odds| result.faults[..] == [odds.fault])?;
+        self.wording.severity(named)
+    }
+
+    /// The result in a line.
+    pub(super) fn headline(&self) -> String {
+        let result = &self.page.result;
+        let odds = self.wording.per_cent(result.probability);
+        let named = |text: Text, last: Text| {
+            let faults = self.wording.faults(&result.faults, last);
+            self.wording.filled(text, &[("faults", &faults)])
         };
-        let because = self.reasons.because(first.fault, first.rival);
-        let mut weighty: Vec<&Contribution> = because.iter().filter(|c| libm::fabs(c.log_odds) >= 0.18).collect();
-        put_in_order(&mut weighty, |a, b| libm::fabs(a.log_odds) > libm::fabs(b.log_odds));
-        if weighty.is_empty() {
-            return Ok(());
+        match result.kind {
+            VerdictKind::Healthy => format!("{} ({odds})", self.says(Text::NoFaultStandsOut)),
+            VerdictKind::CannotTell if result.both => format!("{} ({odds})", named(Text::TwoAtOnce, Text::And)),
+            VerdictKind::CannotTell => format!("{} ({odds})", named(Text::NotSettled, Text::Or)),
+            VerdictKind::NamedFault => format!("{} ({odds})", self.wording.faults(&result.faults, Text::Or)),
+            VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence if result.bands_only => {
+                let says = QualityNote::BandsOnly.sentence(self.wording.language);
+                says.trim_end_matches('.').into()
+            }
+            VerdictKind::NothingFits => self.says(Text::NothingFits).into(),
+            VerdictKind::NotEnoughEvidence => self.says(Text::NotEnough).into(),
         }
-        writeln!(
-            out,
-            "\nWhy {} rather than {}",
-            spoken(first.fault.id()),
-            spoken(first.rival.id())
-        )?;
-        for contribution in weighty.into_iter().take(5) {
-            let side = if contribution.log_odds > 0.0 {
-                "for it"
+    }
+
+    /// The explanations with their odds and severities; what the headline tells is not repeated.
+    fn odds(&self) -> Vec<String> {
+        let result = &self.page.result;
+        let mut all = Vec::new();
+        let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
+        let most = if self.wording.details { usize::MAX } else { CANDIDATES };
+        if result.kind == VerdictKind::NotEnoughEvidence && !self.wording.details {
+            return all; // they are the priors
+        }
+        for odds in result.odds.iter().take(most) {
+            let told = result.faults[..] == [odds.fault]
+                || result.kind == VerdictKind::Healthy && odds.fault == Fault::NoFault;
+            if told {
+                continue;
+            }
+            let name = odds.fault.name(self.wording.language);
+            let chance = self.wording.per_cent(odds.probability);
+            match self.wording.severity(odds).filter(|_| self.wording.details) {
+                Some(severity) => all.push(format!("{name} {chance} ({severity})")),
+                None => all.push(format!("{name} {chance}")),
+            }
+        }
+        if let Some(two) = result
+            .two_faults
+            .filter(|two| !result.both && two.probability >= told_from)
+        {
+            let faults = self.wording.faults(&two.faults, Text::And);
+            let odds = self.wording.per_cent(two.probability);
+            all.push(self.wording.filled(Text::Pair, &[("faults", &faults), ("odds", &odds)]));
+        }
+        if result.none_of_these >= 0.02 {
+            let odds = self.wording.per_cent(result.none_of_these);
+            all.push(format!("{} {odds}", self.says(Text::NoneOfThese)));
+        }
+        all
+    }
+
+    /// The first step with its cautions above it, and what its outcomes mean; where there is none, only cautions.
+    fn steps(&self, out: &mut Lines) {
+        let Some(first) = self.page.first() else {
+            out.heading(self.says(Text::TakeCare));
+            self.care(out, &self.page.cautions);
+            return;
+        };
+        out.heading(self.says(Text::DoFirst));
+        match first.cautions.is_empty() {
+            true => {
+                // The gravest of those that go with the vehicle.
+                let most = if self.wording.details { usize::MAX } else { GENERAL };
+                let cautions = &self.page.cautions;
+                self.care(out, &cautions[..cautions.len().min(most)]);
+            }
+            false => self.care(out, &first.cautions),
+        }
+        self.step(out, "  ", first);
+        let mut fixed = String::new();
+        for outcome in &first.outcomes {
+            let found = self.wording.finding(outcome.finding);
+            let mut line = format!("{fixed}{found} ({})", self.wording.per_cent(outcome.probability));
+            if outcome.finding == Finding::Fixed {
+                fixed = line + "; ";
+                continue;
+            }
+            if outcome.probability >= TOLD_FROM {
+                let leading = outcome.leading.name(self.wording.language);
+                line = format!(
+                    "{line}: {leading} {}",
+                    self.wording.per_cent(outcome.leading_probability)
+                );
+            }
+            out.wrapped("  - ", &line);
+            let next = outcome.next.and_then(|at| self.page.steps.get(at));
+            if let Some(next) = next.filter(|_| outcome.probability >= TOLD_FROM) {
+                self.step(out, "    > ", next);
+            }
+        }
+        self.after_first(out);
+    }
+
+    /// What it comes to until the vehicle is repaired, and what else is worth checking.
+    pub(super) fn after_first(&self, out: &mut Lines) {
+        // What comes first without any choice has no costs ahead.
+        if let Some(expected) = self.page.expected.filter(|expected| expected.minutes > 0.0) {
+            let [minutes, without] =
+                [expected.minutes, expected.without_checks_minutes].map(|minutes| format!("{minutes:.0}"));
+            let saved = expected.without_checks_minutes > expected.minutes + 0.5;
+            let text = if saved {
+                Text::PlanWithoutChecks
             } else {
-                "against it"
+                Text::PlanTotal
             };
-            let says = says(contribution, self.diagnosis, self.case);
-            writeln!(
-                out,
-                "  {:8} {side:10}  {}",
-                strength(contribution.log_odds),
-                says.trim_end()
-            )?;
+            let words = [("minutes", minutes.as_str()), ("without", without.as_str())];
+            out.wrapped("  ", &self.wording.filled(text, &words));
         }
-        Ok(())
-    }
-
-    fn checks(&self, out: &mut String) -> fmt::Result {
-        let mut checks = self.diagnosis.next_checks.iter();
-        let Some(first) = checks.next() else {
-            return self.step(out);
-        };
-        writeln!(out, "\nNEXT CHECK")?;
-        self.check(out, first)?;
-        for then in first.outcomes.iter() {
-            let probability = per_cent(then.leading_probability);
-            let result = result(then.result, then.observation, first.outcomes.len());
-            writeln!(out, "    {result:>6}: {} ({probability})", spoken(then.leading.id()))?;
-        }
-        checks.take(2).try_for_each(|check| self.check(out, check))
-    }
-
-    /// What to do where no check is worth its time.
-    fn step(&self, out: &mut String) -> fmt::Result {
-        match self.diagnosis.next_step {
-            Some(step) => writeln!(out, "\nNEXT STEP\n  {}", plan::says(step, &self.case.system)),
-            None => Ok(()),
+        if let Some((check, others)) = self.page.further_checks.split_first() {
+            out.wrapped("", &format!("{}:", self.says(Text::AlsoCheck)));
+            self.step(out, "  ", check);
+            others.iter().take(1).for_each(|check| self.step(out, "  ", check));
         }
     }
 
-    fn check(&self, out: &mut String, ranked: &RankedCheck) -> fmt::Result {
-        writeln!(
-            out,
-            "  {} ({:.0} min)",
-            ranked.check.description().trim_end_matches('.'),
-            ranked.minutes
-        )
+    fn step(&self, out: &mut Lines, first: &'static str, step: &PageStep) {
+        let says = step_says(step.action, &self.page.system, self.wording.language);
+        let says = says.trim_end_matches('.');
+        out.wrapped(first, &format!("{says} ({}).", self.wording.cost(step)));
     }
 
-    fn notes(&self, out: &mut String) -> fmt::Result {
-        if !self.diagnosis.quality.is_empty() {
-            writeln!(out, "\nLess certain because")?;
-            for note in &self.diagnosis.quality {
-                match self.diagnosis.out_of_line {
-                    Some(feature) if *note == QualityNote::ReadingOutOfLine => {
-                        let figure = feature_name(feature);
-                        writeln!(
-                            out,
-                            "  The {figure} fits the leading explanation badly: measure it again."
-                        )?;
-                    }
-                    _ => writeln!(out, "  {}", note.description())?,
-                }
+    /// Cautions in a few words each, or in full.
+    fn care(&self, out: &mut Lines, cautions: &[Caution]) {
+        if self.wording.details {
+            for caution in cautions {
+                out.wrapped("  ! ", caution.sentence(self.wording.language));
             }
+            return;
         }
-        writeln!(out, "\nTAKE CARE")?;
-        self.cautions()
+        let told: Vec<&str> = cautions
             .iter()
-            .try_for_each(|caution| writeln!(out, "  {}", caution.description()))
+            .map(|caution| caution.short(self.wording.language))
+            .collect();
+        if !told.is_empty() {
+            out.wrapped("  ! ", &(capital(&told.join("; ")) + "."));
+        }
     }
 
-    /// Those of the diagnosis, then those of the steps that are told and of what was done.
-    fn cautions(&self) -> Vec<Caution> {
-        let mut cautions = self.diagnosis.cautions.to_vec();
-        let steps = self
-            .plan
-            .map(|plan| plan::cautions(plan, &self.case.system))
-            .unwrap_or_default();
-        let pressed = self
-            .proof
-            .and_then(|proof| proof.pressure_test.as_ref())
-            .map(proof::test_cautions);
-        for caution in steps.into_iter().chain(pressed.into_iter().flatten()) {
-            if !cautions.contains(&caution) {
-                cautions.push(caution);
-            }
+    /// What makes the proof of a repair strong; before a check only in the details.
+    pub(super) fn to_prove(&self, out: &mut Lines) {
+        let Some(again) = &self.page.to_prove else { return };
+        let Wording { language, details, .. } = self.wording;
+        let check_first = self
+            .page
+            .first()
+            .is_some_and(|step| !matches!(step.action, Action::Repair(_)));
+        if check_first && !details {
+            return;
         }
-        // The local rules are the last word.
-        put_in_order(&mut cautions, |a, b| {
-            *a != Caution::LocalRules && *b == Caution::LocalRules
+        let mut told = String::new();
+        if again.at_rest {
+            told = told + self.says(Text::ProveRunning) + " ";
+        }
+        if !again.before.is_empty() {
+            let readings: Vec<&str> = again.before.iter().map(|kind| kind.name(language)).collect();
+            let readings = readings.join(", ");
+            told = told + &self.wording.filled(Text::ProveBefore, &[("readings", &readings)]) + " ";
+        }
+        let speed = match again.engine_speed_hz {
+            Some(speed_hz) => {
+                let rpm = format!("{:.0}", 60.0 * speed_hz);
+                self.wording.filled(Text::AtSpeed, &[("rpm", &rpm)])
+            }
+            None if self.page.system.compressor == Compressor::Electric => self.says(Text::SameSetting).into(),
+            None => self.says(Text::SameSpeed).into(),
+        };
+        let air = self.says(match again.air_source {
+            Some(AirSource::Fresh) => Text::FreshAir,
+            Some(AirSource::Recirculated) => Text::RecirculatedAir,
+            None => Text::SameAir,
         });
-        cautions
+        told = told
+            + &self
+                .wording
+                .filled(Text::ProveAfter, &[("speed", &speed), ("air", air)]);
+        if details {
+            told = told + " " + self.says(Text::ProveOnFile);
+        }
+        out.wrapped("", &told);
+    }
+
+    pub(super) fn limits(&self, out: &mut Lines) {
+        let mut limits = self.page.limits.clone();
+        if limits.is_empty() {
+            return;
+        }
+        // What can be measured again comes first.
+        put_in_order(&mut limits, |a, b| {
+            a.note == QualityNote::ReadingOutOfLine && b.note != QualityNote::ReadingOutOfLine
+        });
+        let head = self.says(Text::Limits);
+        let told: Vec<String> = limits.iter().map(|limit| self.wording.limit(limit)).collect();
+        if self.wording.details {
+            out.gap();
+            out.heading(head);
+            told.iter().for_each(|limit| out.wrapped("  ", limit));
+            return;
+        }
+        let mut line = format!(
+            "{head}: {}",
+            told.iter().take(LIMITS).cloned().collect::<Vec<_>>().join(" ")
+        );
+        if told.len() > LIMITS {
+            let count = format!("{}", told.len() - LIMITS);
+            line = line + " " + &self.wording.filled(Text::MoreLimits, &[("count", &count)]);
+        }
+        out.wrapped("", &line);
+    }
+
+    fn cautions(&self, out: &mut Lines) {
+        let told_above = self.page.first().is_none_or(|step| step.cautions.is_empty());
+        if self.page.cautions.is_empty() || told_above {
+            return;
+        }
+        if self.wording.details {
+            out.gap();
+            out.heading(self.says(Text::OtherCautions));
+            self.care(out, &self.page.cautions);
+        }
     }
 }

@@ -1,14 +1,13 @@
 //! All of a visit at once: the diagnosis, what to do, and whether it helped.
 
 use super::json::answer;
+use super::made::proof;
+use super::page::Page;
 use super::proof::judgements;
 use super::record::Json;
-use super::text::Report;
 use super::units::Units;
-use crate::diagnosis::Diagnosis;
-use crate::intake::{Judgements, Refusal, Visit, proves};
-use crate::names::VerdictKind;
-use alloc::boxed::Box;
+use super::words::Wording;
+use crate::intake::{Refusal, Visit};
 use alloc::string::String;
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
@@ -33,48 +32,21 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     Ok(told.answer())
 }
 
-/// The same for people, with the first steps of the plan in the place of the next checks; a sound vehicle has none.
+/// The same for people: the page of the visit, in the language of its settings and with the details where they ask for them.
 ///
 /// Errors: as [`visit_json`].
 ///
 /// ```
 /// use coldloop::{intake, report};
 /// let visit = intake::visit_from_toml(include_str!("../../examples/readings/overcharge.toml"))?;
-/// assert!(report::visit_text(&visit, report::Units::Metric)?.contains("THE PLAN"));
+/// assert!(report::visit_text(&visit, report::Units::Metric)?.contains("DO FIRST"));
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_text(visit: &Visit, units: Units) -> Result<String, Refusal> {
-    let judgement = visit.judge()?;
-    let mut diagnosis = visit.told(&judgement)?;
-    let proof = proof(visit, &mut diagnosis)?;
-    let sound = diagnosis.verdict.kind == VerdictKind::Healthy;
-    let plan = (!sound && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
-    let report = Report {
-        case: &visit.case,
-        diagnosis: &diagnosis,
-        reasons: &judgement.reasons(&visit.settings),
+    let wording = Wording {
         units,
-        plan: plan.as_deref().filter(|plan| !plan.steps.is_empty()),
-        proof: proof.as_deref(),
+        language: visit.settings.language,
+        details: visit.settings.details,
     };
-    Ok(report.text())
-}
-
-/// What was done since, judged; where the repair is proven, no next step is left in the diagnosis.
-#[inline(never)] // so that its answer stands on no caller's stack
-fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgements>>, Refusal> {
-    if !visit.has_proof() {
-        return Ok(None);
-    }
-    let proof = Box::new(visit.prove_after(diagnosis));
-    visit.leave_uncharged(diagnosis);
-    if proves(&proof) {
-        diagnosis.next_step = None;
-        diagnosis.next_checks.clear();
-    }
-    if let Some(repair) = &proof.repair {
-        // The vehicle is now what was read last.
-        diagnosis.stop = repair.after.stop;
-    }
-    Ok(Some(proof))
+    Ok(Page::of_visit(visit)?.text(wording))
 }

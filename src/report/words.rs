@@ -1,150 +1,219 @@
-//! Words for numbers: how far off, how strongly.
+//! Words for numbers and findings: how far off, how strongly, how likely, in a language.
 
-use super::rows::{Scale, deviation};
+use super::finding::Finding;
+use super::language::fill;
+use super::lines::whole;
+use super::page::{FigureKind, PageArgument, PageLimit, PageOdds, PageStep, Scale};
+use super::texts::{Named, Sentence, Text, none_of, seen, severity as severity_text};
 use super::units::Units;
-use crate::diagnosis::{Contribution, Diagnosis, Evidence, Resting};
-use crate::names::{Fault, Feature, Observation, ResultKind};
+use crate::diagnosis::{Evidence, Resting};
+use crate::names::{Fault, Feature, Language, QualityNote, ResultKind, Standing, Strength};
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 
-/// How a figure lies to its band, by standard deviations from the median. The limits are the 80 % and the 95 % band,
-/// and three standard deviations.
-pub(super) fn standing(deviation: f64) -> &'static str {
-    match deviation {
-        z if z.is_nan() => "",
-        z if z < -3.0 => "far too low",
-        z if z < -1.96 => "too low",
-        z if z < -1.28 => "rather low",
-        z if z <= 1.28 => "as it should be",
-        z if z <= 1.96 => "rather high",
-        z if z <= 3.0 => "too high",
-        _ => "far too high",
+/// How a page is put into words.
+///
+/// ```
+/// use coldloop::{Language, report::{Units, Wording}};
+/// let spanish = Wording { language: Language::Spanish, ..Wording::new(Units::Metric) };
+/// assert!(!spanish.details);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Wording {
+    /// The units.
+    pub units: Units,
+    /// The language.
+    pub language: Language,
+    /// Whether all figures, limits and cautions are told in full.
+    pub details: bool,
+}
+
+impl Wording {
+    /// In English, without the details.
+    pub const fn new(units: Units) -> Self {
+        Self {
+            units,
+            language: Language::English,
+            details: false,
+        }
+    }
+
+    pub(super) const fn text(self, text: Text) -> &'static str {
+        text.of(self.language)
+    }
+
+    pub(super) fn filled(self, text: Text, words: &[(&str, &str)]) -> String {
+        fill(self.text(text), words)
+    }
+
+    /// A number with its unit.
+    pub(super) fn with_unit(self, scale: Scale, si: f64) -> String {
+        self.units.with_unit(scale, si, self.language)
+    }
+
+    /// A probability in per cent, with no false certainty at its ends.
+    pub(super) fn per_cent(self, probability: f64) -> String {
+        match probability {
+            p if p > 0.99 => whole(self.text(Text::Over99)),
+            p if p < 0.01 => whole(self.text(Text::Under1)),
+            p => whole(&format!("{:.0} %", 100.0 * p)),
+        }
+    }
+
+    /// Faults by name, joined by commas and a last word.
+    pub(super) fn faults(self, faults: &[Fault], last: Text) -> String {
+        let names: Vec<&str> = faults.iter().map(|fault| fault.name(self.language)).collect();
+        match names.split_last() {
+            Some((end, [])) => (*end).into(),
+            Some((end, others)) => format!("{} {} {end}", others.join(", "), self.text(last)),
+            None => String::new(),
+        }
+    }
+
+    /// The severity of a fault in its own measure.
+    pub(super) fn severity(self, odds: &PageOdds) -> Option<String> {
+        let (low, high) = odds.severity?;
+        let text = severity_text(odds.fault, self.language)?;
+        let shown = |x: f64| match crate::diagnosis::measure(odds.fault).starts_with("share") {
+            true => format!("{:.0}", 100.0 * x),
+            false => format!("{x:.1}"),
+        };
+        Some(fill(text, &[("low", &shown(low)), ("high", &shown(high))]))
+    }
+
+    /// What a step finds.
+    pub(super) fn finding(self, finding: Finding) -> String {
+        finding_says(finding, self.language)
+    }
+
+    /// What an argument says, without how strongly.
+    pub(super) fn argument(self, argument: &PageArgument) -> String {
+        match argument.evidence {
+            Evidence::Prior => {
+                let commoner = argument.log_odds > 0.0;
+                self.text(if commoner { Text::Commoner } else { Text::Rarer }).into()
+            }
+            Evidence::Feature(feature) => {
+                let name = feature.name(self.language);
+                format!("{name} {}", self.leaning(argument)).trim_end().into()
+            }
+            Evidence::Observation(question) => {
+                let yes = argument.seen.is_some_and(|(_, yes)| yes);
+                seen(question, yes, self.language).into()
+            }
+        }
+    }
+
+    /// The standing of a figure, where the side matters that it takes within its band: beyond half a standard deviation.
+    fn leaning(self, argument: &PageArgument) -> &'static str {
+        match (argument.standing, argument.deviation) {
+            (Some(Standing::Normal), Some(z)) if z < -0.5 => self.text(Text::LowInBand),
+            (Some(Standing::Normal), Some(z)) if z > 0.5 => self.text(Text::HighInBand),
+            (Some(standing), _) => standing.name(self.language),
+            (None, _) => "",
+        }
+    }
+
+    /// What limits the result, in a sentence.
+    pub(super) fn limit(self, limit: &PageLimit) -> String {
+        match limit.feature {
+            Some(feature) if limit.note == QualityNote::ReadingOutOfLine => {
+                let figure = super::lines::capital(feature.name(self.language));
+                self.filled(Text::DoesNotFit, &[("figure", &figure)])
+            }
+            Some(_) | None => limit.note.sentence(self.language).into(),
+        }
+    }
+
+    /// What a step costs.
+    pub(super) fn cost(self, step: &PageStep) -> String {
+        let [minutes, parts] = [step.minutes, step.parts_in_minutes].map(|minutes| format!("{minutes:.0}"));
+        match parts.as_str() {
+            "0" => whole(&self.filled(Text::Minutes, &[("minutes", &minutes)])),
+            _ => self.filled(Text::MinutesAndParts, &[("minutes", &minutes), ("parts", &parts)]),
+        }
+    }
+
+    /// What a pressure at rest comes to, in figures.
+    pub(super) fn resting(self, resting: &Resting) -> String {
+        let pressure = |pa: f64| self.with_unit(Scale::PaDifference, libm::fabs(pa));
+        let Resting { excess_pa, missing, .. } = resting;
+        let off = pressure(excess_pa.value);
+        if let Some((low, high)) = missing {
+            let [low, high] = [low, high].map(|share| format!("{:.0}", 100.0 * share));
+            let share = match low == high {
+                true => low,
+                false => self.filled(Text::Range, &[("low", &low), ("high", &high)]),
+            };
+            return self.filled(Text::RestingMissing, &[("off", &off), ("share", &share)]);
+        }
+        if resting.gas_share > 0.0 {
+            let warmer = self.with_unit(Scale::Difference, resting.warmer_k);
+            let share = format!("{:.0}", 100.0 * resting.gas_share);
+            return self.filled(
+                Text::RestingGas,
+                &[("off", &off), ("share", &share), ("warmer", &warmer)],
+            );
+        }
+        let below = excess_pa.value < 0.0;
+        let spread = pressure(2.0 * excess_pa.standard_uncertainty);
+        let text = if below { Text::RestingBelow } else { Text::RestingAbove };
+        self.filled(text, &[("off", &off), ("spread", &spread)])
     }
 }
 
-/// The same where the side matters that a figure takes within its band: beyond half a standard deviation.
-fn leaning(deviation: f64) -> &'static str {
+/// What a step finds.
+pub(super) fn finding_says(finding: Finding, language: Language) -> String {
+    let figure = |text: Text, feature: Feature| fill(text.of(language), &[("figure", feature.name(language))]);
+    match finding {
+        Finding::Seen(question, yes) => seen(question, yes, language).into(),
+        Finding::Read(feature, ResultKind::Below | ResultKind::No) => figure(Text::BelowNormal, feature),
+        Finding::Read(feature, ResultKind::Within) => figure(Text::WithinNormal, feature),
+        Finding::Read(feature, ResultKind::Above | ResultKind::Yes) => figure(Text::AboveNormal, feature),
+        Finding::NoneOf(check) => none_of(check, language).unwrap_or_default().into(),
+        Finding::Fixed => Text::Fixed.of(language).into(),
+        Finding::NotFixed => Text::NotFixed.of(language).into(),
+    }
+}
+
+/// The name of a figure that follows from the readings.
+pub(super) const fn figure_text(kind: FigureKind) -> Text {
+    match kind {
+        FigureKind::Evaporating => Text::Evaporating,
+        FigureKind::Condensing => Text::Condensing,
+        FigureKind::PseudoCritical => Text::PseudoCritical,
+        FigureKind::CondensingAboveAmbient => Text::CondensingAboveAmbient,
+        FigureKind::PseudoCriticalAboveAmbient => Text::PseudoCriticalAboveAmbient,
+        FigureKind::Superheat => Text::Superheat,
+        FigureKind::Subcooling => Text::Subcooling,
+        FigureKind::PressureRatio => Text::PressureRatio,
+        FigureKind::SaturationAtRest => Text::SaturationAtRest,
+    }
+}
+
+/// How a figure lies to its band, by standard deviations from the median. The limits are the 80 % and the 95 % band,
+/// and three standard deviations.
+pub(super) fn standing(deviation: f64) -> Option<Standing> {
     match deviation {
-        z if (-1.28..-0.5).contains(&z) => "low in its band",
-        z if z > 0.5 && z <= 1.28 => "high in its band",
-        z => standing(z),
+        z if z.is_nan() => None,
+        z if z < -3.0 => Some(Standing::FarTooLow),
+        z if z < -1.96 => Some(Standing::TooLow),
+        z if z < -1.28 => Some(Standing::RatherLow),
+        z if z <= 1.28 => Some(Standing::Normal),
+        z if z <= 1.96 => Some(Standing::RatherHigh),
+        z if z <= 3.0 => Some(Standing::TooHigh),
+        _ => Some(Standing::FarTooHigh),
     }
 }
 
 /// How strongly a factor in the odds speaks. The limits are factors of 1.2, 3 and 10 (Kass & Raftery 1995, table in
 /// section 3.2, names 3 and 20 the limits of positive and strong evidence; 10 is Jeffreys' limit of strong).
-pub(super) fn strength(log_odds: f64) -> &'static str {
+pub(super) fn strength(log_odds: f64) -> Strength {
     match libm::fabs(log_odds) {
-        x if x < 0.18 => "hardly",
-        x if x < 1.1 => "slightly",
-        x if x < 2.3 => "clearly",
-        _ => "strongly",
-    }
-}
-
-/// What a piece of evidence says, in one line.
-pub(super) fn says(contribution: &Contribution, diagnosis: &Diagnosis, case: &crate::diagnosis::Case) -> String {
-    match contribution.evidence {
-        Evidence::Prior => "how common it is".into(),
-        Evidence::Feature(feature) => {
-            let standing = deviation(diagnosis, feature).map_or("", leaning);
-            format!("{} {standing}", feature_name(feature))
-        }
-        Evidence::Observation(observation) => {
-            let answer = if case.observations.answer(observation) == Some(true) {
-                "yes"
-            } else {
-                "no"
-            };
-            format!("{}: {answer}", sentence(observation))
-        }
-    }
-}
-
-fn sentence(observation: Observation) -> &'static str {
-    observation.description().trim_end_matches('.')
-}
-
-/// A figure as a technician calls it.
-pub(super) fn feature_name(feature: Feature) -> &'static str {
-    match feature {
-        Feature::LowSide => "low side",
-        Feature::HighSide => "high side",
-        Feature::Vent => "vent air",
-        Feature::Superheat => "superheat",
-        Feature::Subcooling => "subcooling",
-        Feature::DischargeSuperheat => "discharge line above condensing",
-        Feature::ClutchCycles => "clutch cycles",
-        Feature::RestPressure => "pressure at rest",
-    }
-}
-
-/// What a pressure at rest comes to, in figures.
-pub(super) fn resting(resting: &Resting, units: Units) -> String {
-    let pressure = |pa: f64| units.with_unit(Scale::PaDifference, libm::fabs(pa));
-    let Resting { excess_pa, missing, .. } = resting;
-    let off = pressure(excess_pa.value);
-    if let Some((low, high)) = missing {
-        let [low, high] = [low, high].map(|share| format!("{:.0}", 100.0 * share));
-        let range = if low == high { low } else { format!("{low} to {high}") };
-        return format!("{off} below saturation: {range} % of the charge is missing");
-    }
-    if resting.gas_share > 0.0 {
-        let warmer = units.with_unit(Scale::Difference, resting.warmer_k);
-        let share = 100.0 * resting.gas_share;
-        return format!(
-            "{off} above saturation: about {share:.0} % gas, or parts {warmer} warmer than the ambient: wait an hour, read again"
-        );
-    }
-    let side = if excess_pa.value < 0.0 { "below" } else { "above" };
-    format!(
-        "{off} {side} saturation, ± {}",
-        pressure(2.0 * excess_pa.standard_uncertainty)
-    )
-}
-
-/// A result in a word or two; a look that answers several questions names the one that is answered with yes.
-pub(super) fn result(kind: ResultKind, observation: Option<Observation>, of: usize) -> String {
-    match (kind, observation) {
-        (ResultKind::Yes, Some(observation)) if of > 2 => spoken(observation.id()),
-        (ResultKind::No, None) => "neither".into(),
-        (ResultKind::Below, _) => "below its band".into(),
-        (ResultKind::Within, _) => "in its band".into(),
-        (ResultKind::Above, _) => "above its band".into(),
-        (ResultKind::Yes | ResultKind::No, _) => kind.id().into(),
-    }
-}
-
-/// What keeps its hyphen before the rest of an id.
-const COMPOUNDS: [&str; 4] = ["non-", "high-side", "liquid-line", "suction-line"];
-
-/// An id as words.
-pub(super) fn spoken(id: &str) -> String {
-    let kept = COMPOUNDS
-        .into_iter()
-        .find(|compound| id.starts_with(compound))
-        .map_or(0, str::len);
-    let (compound, rest) = id.split_at(kept);
-    format!("{compound}{}", rest.replace(['-', '_'], " "))
-}
-
-/// A probability in per cent, with no false certainty at its ends.
-pub(super) fn per_cent(probability: f64) -> String {
-    match probability {
-        p if p > 0.99 => "over 99 %".into(),
-        p if p < 0.01 => "under 1 %".into(),
-        p => format!("{:.0} %", 100.0 * p),
-    }
-}
-
-/// The severity of a fault in its own measure, or an empty text.
-pub(super) fn severity(fault: Fault, range: Option<(f64, f64)>) -> String {
-    let measure = crate::diagnosis::measure(fault);
-    match range {
-        None => String::new(),
-        Some((low, high)) if measure.starts_with("share") => {
-            format!("{measure}: {:.0} to {:.0} %", 100.0 * low, 100.0 * high)
-        }
-        Some((low, high)) => format!("{measure}: {low:.1} to {high:.1}"),
+        x if x < 0.18 => Strength::Hardly,
+        x if x < 1.1 => Strength::Slightly,
+        x if x < 2.3 => Strength::Clearly,
+        _ => Strength::Strongly,
     }
 }

@@ -9,7 +9,6 @@ from pathlib import Path
 
 import coldloop
 import pytest
-from coldloop import _page
 
 ROOT = Path(__file__).parents[2]
 EXAMPLE = ROOT / "target/release/examples/diagnose"
@@ -124,16 +123,32 @@ def test_a_diagnosis_reads_well():
     assert next(iter(answer.odds)) == "worn-compressor"
     assert 0.99 < sum(answer.odds.values()) + answer.to_dict().get("none_of_these", 0.0) < 1.01
     assert answer.verdict in repr(answer)
-    assert "worn compressor" in str(answer)
+    assert "WORN COMPRESSOR" in str(answer)
     page = answer._repr_html_()
-    assert "worn compressor" in page
-    assert "kPa gauge" in page
+    assert "kPa gauge" in page or "psig" in page
     xml.etree.ElementTree.fromstring(page.partition("</style>")[2])  # well formed
+    spanish = str(coldloop.diagnose(WORN, language="es", details=True))
+    assert "COMPRESOR DESGASTADO" in spanish
+    assert len(spanish.splitlines()) > len(str(answer).splitlines())
 
 
-def test_a_page_escapes_what_it_is_given():
-    assert "<script>" not in coldloop.diagnose(WORN)._repr_html_()
-    assert _page.words("<script>") == "&lt;script&gt;"
+@pytest.mark.parametrize("file", GOOD, ids=lambda file: file.stem)
+def test_the_page_is_the_same_through_every_door(file, tmp_path):
+    page = tmp_path / "page.html"
+    subprocess.run([EXAMPLE, "--html", page, file], capture_output=True, check=True)
+    answer = coldloop.diagnose(file.read_text())
+    assert answer.html() == page.read_text()
+    assert through_c(file.read_text(), "coldloop_page_html") == (0, answer.html())
+    xml.etree.ElementTree.fromstring(answer.html())
+    for picture in ("readings", "odds", "plan", "cycle", "pull-down", "hold", "pressure-test"):
+        svg = answer.svg(picture)
+        assert svg is None or svg in answer.html()
+
+
+def test_a_page_speaks_the_language_that_it_is_asked_for():
+    assert "lado de baja" in coldloop.diagnose(WORN, language="es").html()
+    with pytest.raises(coldloop.UnknownNameError):
+        coldloop.diagnose(WORN).svg("painting")
 
 
 def test_the_answer_cannot_be_changed_from_outside():

@@ -40,7 +40,7 @@ use core::ffi::c_char;
 /// of the readings is.
 pub const COLDLOOP_ANSWER_MAX: usize = 262_144;
 
-/// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
+/// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_page_html, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
 /// test measures them.
 pub const COLDLOOP_STACK_MAX: usize = 65_536;
 
@@ -62,8 +62,9 @@ pub extern "C" fn coldloop_diagnose(
     told(readings, page, error, |readings| report::visit_json(&*visit(readings)?))
 }
 
-/// The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a
-/// refusal is JSON as above. Errors as coldloop_diagnose.
+/// The same diagnosis as a page for people, in the units in which the readings were written: what it is, what to do first with
+/// its cautions, the readings beside what is normal, why, and what limits the result. "language" in the "settings" of the
+/// readings chooses English ("en") or Spanish ("es"), "details": true all figures, limits and cautions in full; a refusal is JSON as above. Errors as coldloop_diagnose.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_report(
     readings: *const c_char,
@@ -75,6 +76,22 @@ pub extern "C" fn coldloop_report(
     let page = Page::new(report, capacity, length);
     told(readings, page, error, |readings| {
         report::visit_text(&*visit(readings)?, report::Units::as_written(readings))
+    })
+}
+
+/// The same as a page to look at: one self-contained HTML document with its drawings as SVG, without script, which is read on a
+/// phone and prints on one sheet; a refusal is JSON as above. Errors as coldloop_diagnose.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_page_html(
+    readings: *const c_char,
+    page: *mut c_char,
+    capacity: usize,
+    length: *mut usize,
+    error: *mut ColdloopError,
+) -> u32 {
+    let page = Page::new(page, capacity, length);
+    told(readings, page, error, |readings| {
+        report::html(&*visit(readings)?, report::Units::as_written(readings))
     })
 }
 
@@ -365,6 +382,7 @@ mod tests {
             for call in [
                 coldloop_diagnose,
                 coldloop_report,
+                coldloop_page_html,
                 coldloop_plan,
                 coldloop_prove,
                 coldloop_catalogue,

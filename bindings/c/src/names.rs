@@ -575,7 +575,7 @@ impl ColdloopThermometer {
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum ColdloopFault {
-    /// The system is as it should be.
+    /// No fault: the system is normal.
     NoFault = 0,
     /// The compressor pumps too little: worn pistons, valves or gasket.
     WornCompressor = 1,
@@ -658,11 +658,11 @@ impl ColdloopFault {
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum ColdloopVerdict {
-    /// The readings are those of a sound system.
+    /// No fault stands out: the readings are normal here today.
     Healthy = 1,
     /// One fault explains the readings.
     NamedFault = 2,
-    /// A short list explains the readings and these readings cannot part it.
+    /// Not settled: more than one fault explains the readings.
     CannotTell = 3,
     /// No single explanation fits: measure again.
     NothingFits = 4,

@@ -76,7 +76,7 @@ static int call(unsigned entry)
     case 39: return derive();
     case 40: return expected();
     case 41: return page(coldloop_diagnose, readings);
-    case 42: return page(coldloop_report, readings);
+    case 42: return page(one_in(2) ? coldloop_page_html : coldloop_report, readings);
     case 43: return page(coldloop_simulate, trial);
     case 44: return page(sources, "");
     case 45: return facts();

@@ -27,9 +27,19 @@ static void the_report_for_people_says_the_same(void)
 {
     size_t length = 0;
     CHECK(coldloop_report(worn, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
-    CHECK(length == strlen(answer) && strstr(answer, "VERDICT") != NULL && strstr(answer, "worn compressor") != NULL);
+    CHECK(length == strlen(answer) && strstr(answer, "DO FIRST") != NULL && strstr(answer, "WORN COMPRESSOR") != NULL);
     CHECK(strstr(answer, "psi") != NULL); /* in the units in which the readings were written */
     CHECK(coldloop_report("{}", answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_MISSING);
+    CHECK(strstr(answer, "\"refused\"") != NULL);
+}
+
+static void the_page_is_one_html_document(void)
+{
+    size_t length = 0;
+    CHECK(coldloop_page_html(worn, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(length == strlen(answer) && strncmp(answer, "<!DOCTYPE html>", 15) == 0);
+    CHECK(strstr(answer, "<svg") != NULL && strstr(answer, "<script") == NULL && strstr(answer, "psig") != NULL);
+    CHECK(coldloop_page_html("{}", answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_MISSING);
     CHECK(strstr(answer, "\"refused\"") != NULL);
 }
 
@@ -203,6 +213,7 @@ int main(void)
 {
     a_verdict_comes_back_as_json();
     the_report_for_people_says_the_same();
+    the_page_is_one_html_document();
     a_plan_says_what_to_do_first();
     a_readings_file_is_answered_as_its_json();
     settings_reach_the_verdict();

@@ -84,6 +84,7 @@ int main(void)
     } functions[] = {
         {"coldloop_diagnose", coldloop_diagnose},
         {"coldloop_report", coldloop_report},
+        {"coldloop_page_html", coldloop_page_html},
         {"coldloop_plan", coldloop_plan},
         {"coldloop_prove", coldloop_prove},
     };

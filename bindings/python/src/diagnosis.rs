@@ -6,7 +6,7 @@ use coldloop::evaluate::{Priors, evaluate as evaluated};
 use coldloop::expected::{Band, Bands, SoundModel};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::units::{difference_in_kelvins, in_kelvins};
-use coldloop::{Fault, report, vehicle};
+use coldloop::{Fault, Picture, report, vehicle};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -24,6 +24,37 @@ pub(crate) fn report_text(py: Python<'_>, readings: &str, settings: Option<&str>
     told(py, || {
         report::visit_text(&*visit(readings, settings)?, report::Units::as_written(readings))
     })
+}
+
+/// The answer as an HTML document, or as a part of another one.
+#[pyfunction]
+#[pyo3(signature = (readings, settings=None, part=false))]
+pub(crate) fn page_html(py: Python<'_>, readings: &str, settings: Option<&str>, part: bool) -> PyResult<String> {
+    told(py, || {
+        let (visit, units) = (visit(readings, settings)?, report::Units::as_written(readings));
+        if part {
+            report::html_part(&visit, units)
+        } else {
+            report::html(&visit, units)
+        }
+    })
+}
+
+/// A drawing as SVG; nothing where there is nothing to draw.
+#[pyfunction]
+#[pyo3(signature = (readings, picture, settings=None))]
+pub(crate) fn picture_svg(
+    py: Python<'_>,
+    readings: &str,
+    picture: &str,
+    settings: Option<&str>,
+) -> PyResult<Option<String>> {
+    let picture = Picture::from_id(picture).ok_or_else(|| unknown(py, picture, Picture::ALL.map(Picture::id)))?;
+    let svg = py.detach(|| {
+        let units = report::Units::as_written(readings);
+        report::svg(&*visit(readings, settings)?, picture, units)
+    });
+    svg.map_err(|refusal| refused(py, &refusal))
 }
 
 /// What to do next, as JSON.

@@ -36,7 +36,8 @@ mod _core {
     };
     #[pymodule_export]
     use super::diagnosis::{
-        cases, catalogue, counts, diagnose, evaluate, expected, learn, plan, prove, record, report_text, simulate,
+        cases, catalogue, counts, diagnose, evaluate, expected, learn, page_html, picture_svg, plan, prove, record,
+        report_text, simulate,
     };
     #[pymodule_export]
     use super::facts::facts;

@@ -118,6 +118,11 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
     searched(posterior, scene, settings, standing, |bench, search, weighing| {
         search.grow_into(&mut plan, &bench.state, bench.first(search, weighing), weighing);
     });
+    // The search weighs minutes with the parts in them.
+    for step in plan.steps.items_mut() {
+        step.parts_in_minutes = settings.prices.parts_in_minutes(step.action);
+        step.minutes -= step.parts_in_minutes;
+    }
     plan
 }
 
@@ -279,7 +284,7 @@ impl<'a> Bench<'a> {
         };
         let mut check = RankedCheck {
             minutes: cost.minutes + recovery,
-            money: cost.money,
+            parts_in_minutes: cost.money / self.settings.prices.per_minute(),
             saving,
             ..blank(prospect.check)
         };
@@ -307,7 +312,7 @@ const fn blank(check: Check) -> RankedCheck {
     RankedCheck {
         check,
         minutes: 0.0,
-        money: 0.0,
+        parts_in_minutes: 0.0,
         saving: None,
         outcomes: List::new(Outcome::BLANK),
     }

@@ -1,4 +1,4 @@
-//! The vocabularies of `tables/names.toml` for Rust, C and Python, and the C header.
+//! The vocabularies of `tables/names.toml` for Rust, C and Python, the C header, and the texts of the page.
 //!
 //! Nothing here needs coldloop, so that a new word can be written before anything is built with it.
 
@@ -6,6 +6,7 @@ mod c;
 mod names;
 mod output;
 mod python;
+mod texts;
 
 pub use names::{Vocabulary, read};
 pub use output::Output;
@@ -20,5 +21,6 @@ pub fn write(root: &Path, out: &mut Output) -> Result<Vec<Vocabulary>, String> {
     names::compile(&vocabularies, out)?;
     c::compile(root, &vocabularies, out)?;
     python::compile(&vocabularies, out)?;
+    texts::compile(root, &vocabularies, out)?;
     Ok(vocabularies)
 }

@@ -8,7 +8,9 @@ from coldloop._readings import Readings, options, text
 
 
 class Diagnosis:
-    """The answer to a vehicle's readings. ``str()`` gives the report for people, ``to_dict()`` all of it.
+    """The answer to a vehicle's readings. ``str()`` gives the page for people in the units of the readings, ``html()`` the same with
+    drawings, ``to_dict()`` all of
+    it. The settings ``language`` (``en`` or ``es``) and ``details`` (all figures, limits and cautions in full) choose the page.
 
     >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
     ...             "conditions": {"ambient": "74 °F", "altitude": "0 m"}, "readings": {"vent": "42 °F"}}
@@ -56,10 +58,33 @@ class Diagnosis:
     def __repr__(self) -> str:
         return f"<Diagnosis: {' '.join([self.verdict, *self.named])}>"
 
-    def _repr_html_(self) -> str:
-        from coldloop._page import page
+    def html(self) -> str:
+        """The page as one self-contained HTML document with its drawings: no script, readable on a phone, on one sheet when
+        printed, in the units of the readings.
 
-        return page(self._answer)
+        >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+        ...             "conditions": {"ambient": "74 °F", "altitude": "0 m"}, "readings": {"vent": "42 °F"}}
+        >>> diagnose(readings).html().startswith("<!DOCTYPE html>")
+        True
+        """
+        return _core.page_html(*self._asked)
+
+    def svg(self, picture: str) -> str | None:
+        """One drawing of the page as an SVG element: ``readings``, ``odds``, ``plan``, ``cycle``, ``pull-down``, ``hold`` or
+        ``pressure-test``; ``None`` where there is nothing to draw. Raises ``UnknownNameError`` for another name.
+
+        >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
+        ...             "conditions": {"ambient": "74 °F", "altitude": "0 m"}, "readings": {"vent": "42 °F"}}
+        >>> diagnose(readings).svg("odds")[:4]
+        '<svg'
+        >>> diagnose(readings).svg("hold") is None  # no vacuum was held
+        True
+        """
+        readings, settings = self._asked
+        return _core.picture_svg(readings, picture, settings)
+
+    def _repr_html_(self) -> str:
+        return _core.page_html(*self._asked, part=True)
 
 
 def catalogue(readings: Readings) -> dict[str, Any]:
@@ -85,7 +110,7 @@ def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
 
     A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and stand in the
     place of the ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
-    ``none_of_these``, ``two_faults``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
+    ``none_of_these``, ``two_faults``, ``language``, ``details``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
     ``stakes`` (``look``, ``sound_part``, ``missed_fault``, ``wrong_list`` and ``needless_repeat``: what wrong answers cost
     in minutes, from which the thresholds follow that are not given), ``recovered``, ``next_checks``, ``prices``
     (``per_minute``, ``recovery``, ``verify``, ``unknown``, and ``checks`` and ``repairs`` by id, each with ``minutes``

@@ -1,0 +1,360 @@
+//! The page of a visit: how it is made.
+
+use super::finding::Finding;
+use super::page::{
+    FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageProof, PageResult,
+    PageStep, PageWhy, Scale,
+};
+use super::rows::rows;
+use super::words;
+use crate::diagnosis::{Action, Branch, Cautions, Diagnosis, Plan, RankedCheck, Reasons};
+use crate::diagnosis::{Case, check_cautions, repair_cautions};
+use crate::diagnosis::{Contribution, Evidence, Prices};
+use crate::intake::{Judgements, Refusal, Visit, proves};
+use crate::names::{Caution, Fault, QualityNote, RepairFinding, Strength, VerdictKind};
+use crate::numerics::put_in_order;
+use crate::proof::Again;
+use crate::saturation::pseudo_critical;
+use crate::vehicle::System;
+use alloc::boxed::Box;
+use alloc::vec::Vec;
+
+/// From these odds on two faults at once are the result.
+const LIKELIER_THAN_NOT: f64 = 0.5;
+/// Explanations less likely than this are not told.
+const TOLD_FROM: f64 = 0.02;
+/// At most so many explanations and arguments are told.
+const TOLD: usize = 5;
+
+/// What comes before everything else.
+const WARNINGS: [Caution; 3] = [Caution::HighSideNearLimit, Caution::DoNotRun, Caution::TestTooHigh];
+
+/// What a page is made of.
+struct Parts<'a> {
+    case: &'a Case,
+    diagnosis: &'a Diagnosis,
+    reasons: &'a Reasons<'a>,
+    prices: &'a Prices,
+    /// Stands in the place of the next checks.
+    plan: Option<&'a Plan>,
+    proof: Option<Judgements>,
+}
+
+impl Page {
+    /// The page of a visit, with the plan in the place of the next checks; a vehicle on which no fault stands out has none.
+    ///
+    /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
+    pub fn of_visit(visit: &Visit) -> Result<Self, Refusal> {
+        let judgement = visit.judge()?;
+        let mut diagnosis = visit.told(&judgement)?;
+        let proof = proof(visit, &mut diagnosis)?;
+        let healthy = diagnosis.verdict.kind == VerdictKind::Healthy;
+        let plan = (!healthy && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
+        Ok(Self::of(Parts {
+            case: &visit.case,
+            diagnosis: &diagnosis,
+            reasons: &judgement.reasons(&visit.settings),
+            prices: &visit.settings.prices,
+            plan: plan.as_deref().filter(|plan| !plan.steps.is_empty()),
+            proof: proof.map(|proof| *proof),
+        }))
+    }
+
+    /// The page of a diagnosis, with the next checks in the place of a plan, and without what was done since.
+    pub fn of_diagnosis(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> Self {
+        Self::of(Parts {
+            case,
+            diagnosis,
+            reasons,
+            prices: &Prices::default(),
+            plan: None,
+            proof: None,
+        })
+    }
+
+    fn of(parts: Parts<'_>) -> Self {
+        let Parts { case, diagnosis, .. } = parts;
+        let system = &case.system;
+        let (steps, further_checks) = match parts.plan {
+            Some(plan) => (
+                plan.steps.iter().map(|step| planned(step, system)).collect(),
+                Vec::new(),
+            ),
+            None => unplanned(diagnosis, system, parts.prices),
+        };
+        let repair = parts.proof.as_ref().and_then(|proof| proof.repair.as_ref());
+        let to_prove = match repair.map(|repair| repair.finding) {
+            None => parts.plan.map(|_| Again::of(case, diagnosis.stop.is_some())),
+            // What was not read before can no longer be.
+            Some(RepairFinding::Better | RepairFinding::CannotTell) => Some(Again::of(case, true)),
+            Some(
+                RepairFinding::Proven
+                | RepairFinding::StillFaulty
+                | RepairFinding::AnotherFault
+                | RepairFinding::SoundBefore
+                | RepairFinding::Worse,
+            ) => None,
+        };
+        let cautions = remaining(diagnosis, steps.first(), parts.proof.as_ref());
+        let (warnings, cautions) = cautions.into_iter().partition(|caution| WARNINGS.contains(caution));
+        Self {
+            system: *system,
+            conditions: case.conditions,
+            stop: diagnosis.stop,
+            result: result(diagnosis),
+            expected: parts.plan.map(|plan| PageExpected {
+                minutes: plan.expected_minutes,
+                without_checks_minutes: plan.without_checks_minutes,
+            }),
+            readings: rows(case, diagnosis),
+            basis: diagnosis.basis,
+            figures: figures(case, diagnosis),
+            why: why(parts.reasons, diagnosis, case),
+            limits: limits(diagnosis),
+            warnings,
+            cautions,
+            steps,
+            further_checks,
+            to_prove: to_prove.map(|again| PageProof {
+                before: again.before.to_vec(),
+                at_rest: again.at_rest,
+                engine_speed_hz: again.engine_speed_hz,
+                air_source: again.air_source,
+            }),
+            proof: parts.proof,
+        }
+    }
+
+    /// What to do first.
+    pub fn first(&self) -> Option<&PageStep> {
+        self.steps.first()
+    }
+}
+
+/// What was done since, judged; where the repair is proven, no next step is left in the diagnosis.
+#[inline(never)] // so that its answer stands on no caller's stack
+pub(super) fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgements>>, Refusal> {
+    if !visit.has_proof() {
+        return Ok(None);
+    }
+    let proof = Box::new(visit.prove_after(diagnosis));
+    visit.leave_uncharged(diagnosis);
+    if proves(&proof) {
+        diagnosis.next_step = None;
+        diagnosis.next_checks.clear();
+    }
+    if let Some(repair) = &proof.repair {
+        // The vehicle is now what was read last.
+        diagnosis.stop = repair.after.stop;
+    }
+    Ok(Some(proof))
+}
+
+fn result(diagnosis: &Diagnosis) -> PageResult {
+    let verdict = &diagnosis.verdict;
+    let pair = diagnosis
+        .two_faults
+        .filter(|two| two.probability > LIKELIER_THAN_NOT && verdict.faults[..] == two.faults);
+    let odds = diagnosis.faults.iter().filter(|ranked| ranked.probability >= TOLD_FROM);
+    PageResult {
+        kind: verdict.kind,
+        faults: verdict.faults.to_vec(),
+        probability: match (pair, verdict.kind) {
+            (Some(two), _) => two.probability,
+            (None, VerdictKind::Healthy) => diagnosis.probability_of(&[Fault::NoFault]),
+            (
+                None,
+                VerdictKind::NamedFault
+                | VerdictKind::CannotTell
+                | VerdictKind::NothingFits
+                | VerdictKind::NotEnoughEvidence,
+            ) => diagnosis.probability_of(&verdict.faults),
+        },
+        both: pair.is_some(),
+        bands_only: diagnosis.quality.contains(&QualityNote::BandsOnly),
+        odds: odds
+            .take(TOLD)
+            .map(|ranked| PageOdds {
+                fault: ranked.fault,
+                probability: ranked.probability,
+                severity: ranked.severity,
+            })
+            .collect(),
+        two_faults: diagnosis.two_faults,
+        none_of_these: diagnosis.none_of_these,
+        mix_up: diagnosis.mix_up,
+        rest: diagnosis.rest,
+        resting: diagnosis.resting,
+    }
+}
+
+fn planned(step: &crate::diagnosis::Step, system: &System) -> PageStep {
+    let outcome = |branch: &Branch| PageOutcome {
+        finding: Finding::of(step.action, branch.result, branch.observation),
+        probability: branch.probability,
+        leading: branch.leading,
+        leading_probability: branch.leading_probability,
+        next: branch.next,
+    };
+    PageStep {
+        action: step.action,
+        cautions: asked(step.action, system).to_vec(),
+        minutes: step.minutes,
+        parts_in_minutes: step.parts_in_minutes,
+        recovers: step.recovers,
+        outcomes: step.branches.iter().map(outcome).collect(),
+    }
+}
+
+/// The next step and the further checks, where there is no plan.
+fn unplanned(diagnosis: &Diagnosis, system: &System, prices: &Prices) -> (Vec<PageStep>, Vec<PageStep>) {
+    let checks = diagnosis.next_checks.iter().map(|ranked| ranked_step(ranked, system));
+    match diagnosis.next_step {
+        // Where the next step is a check, it is the first of them.
+        None | Some(Action::Check(_)) => {
+            let mut first: Vec<PageStep> = checks.collect();
+            let further = if first.is_empty() {
+                Vec::new()
+            } else {
+                first.split_off(1)
+            };
+            (first, further)
+        }
+        Some(action) => {
+            let cost = match action {
+                Action::Repair(fault) => prices.repair(fault),
+                Action::Check(_) | Action::HandOver => prices.unknown(),
+            };
+            let step = PageStep {
+                action,
+                cautions: asked(action, system).to_vec(),
+                minutes: cost.minutes,
+                parts_in_minutes: cost.money / prices.per_minute(),
+                recovers: false,
+                outcomes: Vec::new(),
+            };
+            (alloc::vec![step], checks.collect())
+        }
+    }
+}
+
+fn ranked_step(ranked: &RankedCheck, system: &System) -> PageStep {
+    let action = Action::Check(ranked.check);
+    let outcome = |outcome: &crate::diagnosis::Outcome| PageOutcome {
+        finding: Finding::of(action, outcome.result, outcome.observation),
+        probability: outcome.probability,
+        leading: outcome.leading,
+        leading_probability: outcome.leading_probability,
+        next: None,
+    };
+    PageStep {
+        action,
+        cautions: asked(action, system).to_vec(),
+        minutes: ranked.minutes,
+        parts_in_minutes: ranked.parts_in_minutes,
+        recovers: false,
+        outcomes: ranked.outcomes.iter().map(outcome).collect(),
+    }
+}
+
+/// What a step asks to be careful of.
+pub(super) fn asked(action: Action, system: &System) -> Cautions {
+    match action {
+        Action::Check(check) => check_cautions(check, system),
+        Action::Repair(fault) => repair_cautions(fault, system),
+        Action::HandOver => Cautions::new(Caution::LocalRules),
+    }
+}
+
+fn figures(case: &Case, diagnosis: &Diagnosis) -> Vec<PageFigure> {
+    let derived = &diagnosis.derived;
+    let high_pa = derived.high_side_pa.map_or(0.0, |estimate| estimate.value);
+    let beyond = pseudo_critical::slope_k_pa(case.system.refrigerant, high_pa).is_some();
+    let (high, above) = if beyond {
+        (FigureKind::PseudoCritical, FigureKind::PseudoCriticalAboveAmbient)
+    } else {
+        (FigureKind::Condensing, FigureKind::CondensingAboveAmbient)
+    };
+    let at_rest = case.conditions.at_rest(case.system.compressor);
+    // Nothing evaporates or condenses at rest.
+    let resting = [(FigureKind::SaturationAtRest, Scale::Kelvin, derived.low_dew_k)];
+    let running = [
+        (FigureKind::Evaporating, Scale::Kelvin, derived.low_dew_k),
+        (high, Scale::Kelvin, derived.high_dew_k),
+        (above, Scale::Difference, derived.condensing_above_ambient_k),
+        (FigureKind::Superheat, Scale::Difference, derived.superheat_k),
+        (FigureKind::Subcooling, Scale::Difference, derived.subcooling_k),
+        (FigureKind::PressureRatio, Scale::Ratio, derived.pressure_ratio),
+    ];
+    let all = if at_rest { &resting[..] } else { &running[..] };
+    all.iter()
+        .filter_map(|&(kind, scale, estimate)| {
+            Some(PageFigure {
+                kind,
+                scale,
+                estimate: estimate?,
+            })
+        })
+        .collect()
+}
+
+/// One piece of evidence as an argument.
+pub(super) fn argument(contribution: &Contribution, diagnosis: &Diagnosis, case: &Case) -> PageArgument {
+    let (deviation, seen) = match contribution.evidence {
+        Evidence::Feature(feature) => (super::rows::deviation(diagnosis, feature), None),
+        Evidence::Observation(question) => {
+            let yes = case.observations.answer(question) == Some(true);
+            (None, Some((question, yes)))
+        }
+        Evidence::Prior => (None, None),
+    };
+    PageArgument {
+        evidence: contribution.evidence,
+        log_odds: contribution.log_odds,
+        strength: words::strength(contribution.log_odds),
+        standing: deviation.and_then(words::standing),
+        deviation,
+        seen,
+    }
+}
+
+fn why(reasons: &Reasons<'_>, diagnosis: &Diagnosis, case: &Case) -> Option<PageWhy> {
+    let first = diagnosis.faults.first()?;
+    let because = reasons.because(first.fault, first.rival);
+    let all = because
+        .iter()
+        .map(|contribution| argument(contribution, diagnosis, case));
+    let mut arguments: Vec<PageArgument> = all.filter(|told| told.strength != Strength::Hardly).collect();
+    put_in_order(&mut arguments, |a, b| libm::fabs(a.log_odds) > libm::fabs(b.log_odds));
+    arguments.truncate(TOLD);
+    (!arguments.is_empty()).then_some(PageWhy {
+        fault: first.fault,
+        rival: first.rival,
+        arguments,
+    })
+}
+
+fn limits(diagnosis: &Diagnosis) -> Vec<PageLimit> {
+    let limit = |note: &QualityNote| PageLimit {
+        note: *note,
+        feature: diagnosis.out_of_line.filter(|_| *note == QualityNote::ReadingOutOfLine),
+    };
+    diagnosis.quality.iter().map(limit).collect()
+}
+
+/// The cautions of the diagnosis and of what was done that do not stand above the first step.
+fn remaining(diagnosis: &Diagnosis, first: Option<&PageStep>, proof: Option<&Judgements>) -> Vec<Caution> {
+    let told = first.map_or(&[][..], |step| &step.cautions);
+    let pressed = proof.and_then(|proof| proof.pressure_test.as_ref());
+    let pressed = pressed.map(super::proof::test_cautions);
+    let all = diagnosis.cautions.iter().copied().chain(pressed.into_iter().flatten());
+    let mut left: Vec<Caution> = Vec::new();
+    for caution in all {
+        if !told.contains(&caution) && !left.contains(&caution) {
+            left.push(caution);
+        }
+    }
+    // The local rules are the last word.
+    put_in_order(&mut left, |a, b| *a != Caution::LocalRules && *b == Caution::LocalRules);
+    left
+}

@@ -1,0 +1,204 @@
+//! What was done to a vehicle and what it shows, as text.
+
+use super::lines::Lines;
+use super::page::Scale;
+use super::texts::{Named, Sentence, Text};
+use super::words::Wording;
+use crate::intake::Judgements;
+use crate::names::{ChargeFinding, ClosingFinding, ProofKind};
+use crate::proof::{HoldJudgement, Leak, Proof, Vacuum};
+use crate::units::{AbsolutePressure, GaugePressure};
+use crate::vehicle::Conditions;
+use alloc::format;
+use alloc::string::{String, ToString};
+
+/// What all of it comes to, and the weakest proof where something is open.
+pub(super) fn closing(out: &mut Lines, all: &Judgements, wording: Wording) {
+    let Some(closing) = &all.closing else { return };
+    let says = closing.finding.sentence(wording.language);
+    if all.repair.is_some() && closing.finding == ClosingFinding::Proven {
+        return;
+    }
+    let weakest = closing.weakest.and_then(|weakest| finding(all, weakest, wording));
+    out.wrapped("  ", &weakest.unwrap_or(says.into()));
+}
+
+/// What one of the proofs tells.
+fn finding(all: &Judgements, kind: ProofKind, wording: Wording) -> Option<String> {
+    let language = wording.language;
+    let (name, says) = match kind {
+        ProofKind::PressureTest => (
+            Text::TestPressure,
+            all.pressure_test.as_ref()?.finding.sentence(language),
+        ),
+        ProofKind::Evacuation => (Text::Evacuation, all.evacuation.as_ref()?.finding.sentence(language)),
+        ProofKind::Hold => (Text::HeldVacuum, all.hold.as_ref()?.finding.sentence(language)),
+        ProofKind::Charge => (Text::ChargeNow, all.charge.as_ref()?.now?.sentence(language)),
+        ProofKind::PullDown => (Text::PullDown, all.pull_down.as_ref()?.finding.sentence(language)),
+        ProofKind::Repair => return None, // it is the headline
+    };
+    Some(format!("{}: {says}", wording.text(name)))
+}
+
+/// All of it: a sentence each, with the figures below in the details.
+pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, wording: Wording) {
+    out.heading(wording.text(Text::Proof));
+    let tell = |out: &mut Lines, name: Text, says: &str| out.wrapped("  ", &format!("{}: {says}", wording.text(name)));
+    let details = wording.details;
+    if let Some(test) = &all.pressure_test {
+        tell(out, Text::TestPressure, test.finding.sentence(wording.language));
+        if details {
+            test_figures(out, test, conditions, wording);
+        }
+    }
+    if let Some(vacuum) = &all.evacuation {
+        tell(out, Text::Evacuation, vacuum.finding.sentence(wording.language));
+        if details {
+            vacuum_figures(out, vacuum, wording);
+        }
+    }
+    if let Some(hold) = &all.hold {
+        tell(out, Text::HeldVacuum, hold.finding.sentence(wording.language));
+        if details {
+            hold_figures(out, hold, wording);
+        }
+    }
+    if let Some(balance) = &all.charge {
+        for (name, mass, finding) in [
+            (Text::ChargeFound, balance.found_kg, balance.found),
+            (Text::ChargeNow, balance.now_kg, balance.now),
+        ] {
+            if let Some(mass) = mass {
+                let says = finding.map_or(wording.text(Text::NoLabel), |finding: ChargeFinding| {
+                    finding.sentence(wording.language)
+                });
+                let [grams, spread] =
+                    [mass.value, 2.0 * mass.standard_uncertainty].map(|kg| format!("{:.0}", 1e3 * kg));
+                let mass = wording.filled(Text::Grams, &[("mass", &grams), ("spread", &spread)]);
+                tell(out, name, &format!("{mass}. {says}"));
+            }
+        }
+    }
+    if let Some(fall) = &all.pull_down {
+        tell(out, Text::PullDown, fall.finding.sentence(wording.language));
+    }
+    // The page begins with what follows, unless it is told in full.
+    if let Some(proof) = all.repair.as_ref().filter(|_| details) {
+        tell(out, Text::AfterRepair, proof.finding.sentence(wording.language));
+        repair_figures(out, proof, wording);
+    }
+    for mistake in &all.refused {
+        tell(out, Text::NotJudged, &mistake.to_string());
+    }
+    if let Some(closing) = &all.closing {
+        let mut says = closing.finding.sentence(wording.language).to_string();
+        if let Some(weakest) = closing.weakest.filter(|_| details) {
+            let proof = weakest.sentence(wording.language);
+            says = says + " " + &wording.filled(Text::Weakest, &[("proof", proof)]);
+        }
+        tell(out, Text::AllTogether, &says);
+    }
+}
+
+fn microns(pa: f64) -> f64 {
+    AbsolutePressure::from_pa(pa).microns()
+}
+
+fn vacuum_figures(out: &mut Lines, vacuum: &Vacuum, wording: Wording) {
+    let [reached, water] = [vacuum.reached_pa, vacuum.water_pa].map(|pa| format!("{:.0}", microns(pa.value)));
+    out.wrapped(
+        "    ",
+        &wording.filled(Text::Reached, &[("reached", &reached), ("water", &water)]),
+    );
+    if let Some(off_pa) = vacuum.zero_off_pa {
+        let [deepest, off] =
+            [vacuum.deepest_pa_gauge, -off_pa].map(|pa| format!("{:.1}", GaugePressure::from_pa(pa).inhg_vacuum()));
+        out.wrapped(
+            "    ",
+            &wording.filled(Text::ZeroOff, &[("deepest", &deepest), ("off", &off)]),
+        );
+    }
+}
+
+fn hold_figures(out: &mut Lines, hold: &HoldJudgement, wording: Wording) {
+    let rise = format!("{:+.0}", microns(hold.rise_pa.value));
+    let spread = format!("{:.0}", 2.0 * microns(hold.rise_pa.standard_uncertainty));
+    let minutes = format!("{:.0}", hold.held_s / 60.0);
+    let words = [("rise", rise.as_str()), ("spread", &spread), ("minutes", &minutes)];
+    let mut line = wording.filled(Text::Rise, &words);
+    if let Some(late) = hold.late_pa_s {
+        let rise = format!("{:+.1}", 60.0 * microns(late.value));
+        let spread = format!("{:.1}", 120.0 * microns(late.standard_uncertainty));
+        line = line + ", " + &wording.filled(Text::LateRise, &[("rise", &rise), ("spread", &spread)]);
+    }
+    out.wrapped("    ", &line);
+}
+
+/// Where a tight circuit would end, the loss in the refrigerant of the vehicle, and what would not have shown.
+fn test_figures(out: &mut Lines, test: &Leak, conditions: &Conditions, wording: Wording) {
+    const YEAR_S: f64 = 365.25 * 86_400.0;
+    let air_pa = conditions.surroundings.pressure().pa();
+    let tight = wording.with_unit(Scale::PaGauge, test.tight_end_pa - air_pa);
+    out.wrapped("    ", &wording.filled(Text::TightEnd, &[("value", &tight)]));
+    let ends = |text: Text, low: f64, high: f64| {
+        let [low, high] = [low, high].map(two_digits);
+        wording.filled(text, &[("low", &low), ("high", &high)])
+    };
+    let grams_a_year = |text: Text, (low, high): (f64, f64)| ends(text, 1e3 * YEAR_S * low, 1e3 * YEAR_S * high);
+    if let Some(loss) = test.refrigerant_kg_s {
+        let mut line = grams_a_year(Text::Loses, loss);
+        if let Some((low, high)) = test.empty_s {
+            line = line + "; " + &ends(Text::EmptyIn, 12.0 * low / YEAR_S, 12.0 * high / YEAR_S);
+        }
+        out.wrapped("    ", &line);
+    }
+    let mut line = match (test.least_seen_refrigerant_kg_s, test.least_seen_kg_s) {
+        (Some(least), _) => grams_a_year(Text::LeastSeenYear, least),
+        (None, Some(least)) => {
+            let value = format!("{:.2}", 3.6e6 * least);
+            wording.filled(Text::LeastSeenHour, &[("value", &value)])
+        }
+        (None, None) => return,
+    };
+    for (needed_s, text) in [
+        (test.needed_s, Text::HoldForAllowed),
+        (test.needed_for_a_year_s, Text::HoldForYear),
+    ] {
+        if let Some(needed_s) = needed_s {
+            let hours = two_digits(needed_s / 3_600.0);
+            line = line + "; " + &wording.filled(text, &[("hours", &hours)]);
+        }
+    }
+    out.wrapped("    ", &line);
+}
+
+fn repair_figures(out: &mut Lines, proof: &Proof, wording: Wording) {
+    let words = [
+        ("odds", wording.per_cent(proof.sound)),
+        ("fault", proof.fault.name(wording.language).into()),
+        ("still", wording.per_cent(proof.same_fault)),
+    ];
+    let words = words.each_ref().map(|(name, word)| (*name, word.as_str()));
+    out.wrapped("    ", &wording.filled(Text::NowNormal, &words));
+    if let Some(gained_k) = proof.vent_gained_k {
+        let value = wording.with_unit(Scale::Difference, libm::fabs(gained_k));
+        let text = match gained_k >= 0.0 {
+            true => Text::VentColder,
+            false => Text::VentWarmer,
+        };
+        out.wrapped("    ", &wording.filled(text, &[("value", &value)]));
+    }
+}
+
+/// A number to two digits.
+fn two_digits(x: f64) -> String {
+    match x {
+        x if x < 1.0 => format!("{x:.2}"),
+        x if x < 10.0 => format!("{x:.1}"),
+        x if x < 100.0 => format!("{x:.0}"),
+        x => {
+            let step = libm::pow(10.0, libm::floor(libm::log10(x)) - 1.0);
+            format!("{:.0}", step * libm::round(x / step))
+        }
+    }
+}

@@ -1,0 +1,81 @@
+//! The plan as a small tree: what to do, what is found, what then.
+
+use super::draw::{Anchor, Drawing, LINE, Mark, Stroke};
+use crate::diagnosis::Action;
+use crate::report::finding::Finding;
+use crate::report::language::step_says;
+use crate::report::lines::whole;
+use crate::report::page::{Page, PageOutcome, PageStep};
+use crate::report::texts::{Named, Text};
+use crate::report::words::Wording;
+use alloc::format;
+use alloc::string::String;
+
+/// How many steps deep the plan is drawn; what comes then is weighed again with what was found.
+const TOLD: usize = 2;
+/// A result less likely than this is not followed.
+const TOLD_FROM: f64 = 0.01;
+/// How far to the right each depth stands, px.
+const INDENT: f64 = 22.0;
+
+/// The drawing; `None` where there is nothing to do.
+pub(super) fn plan(page: &Page, wording: Wording) -> Option<String> {
+    let first = page.steps.first()?;
+    let mut to = Drawing::new();
+    let y = step(&mut to, wording, page, first, 0, 4.0);
+    to.mark([8.0, y + 6.0], Mark::Ring);
+    to.text([20.0, y + 10.0], Anchor::Start, wording.text(Text::MarkCheck));
+    to.mark([98.0, y + 6.0], Mark::Square);
+    to.text([110.0, y + 10.0], Anchor::Start, wording.text(Text::MarkRepair));
+    to.mark([198.0, y + 6.0], Mark::Blank);
+    to.text([210.0, y + 10.0], Anchor::Start, wording.text(Text::MarkHandOver));
+    Some(to.finish(wording.text(Text::PicturePlan), y + 18.0))
+}
+
+/// A step with its outcomes below it; gives the place below all of them.
+fn step(to: &mut Drawing, wording: Wording, page: &Page, step: &PageStep, depth: usize, top: f64) -> f64 {
+    let x = 8.0 + INDENT * 2.0 * depth as f64;
+    let mark = match step.action {
+        Action::Check(_) => Mark::Ring,
+        Action::Repair(_) => Mark::Square,
+        Action::HandOver => Mark::Blank,
+    };
+    to.mark([x, top + 7.0], mark);
+    let says = step_says(step.action, &page.system, wording.language).trim_end_matches('.');
+    let says = format!("{says} ({})", whole(&wording.cost(step)));
+    let mut y = to.lines([x + 12.0, top + 11.0], &says);
+    let mut last = None;
+    for outcome in step.outcomes.iter().filter(|outcome| outcome.probability >= TOLD_FROM) {
+        let branch = y - 4.0;
+        to.line([x, branch], [x + INDENT - 6.0, branch], Stroke::Thin);
+        last = Some(branch);
+        y = to.lines([x + INDENT - 2.0, y], &found(outcome, wording));
+        let next = outcome
+            .next
+            .and_then(|at| page.steps.get(at))
+            .filter(|_| depth + 1 < TOLD);
+        if let Some(next) = next {
+            let [from, below] = [[x + INDENT * 2.0, y - LINE + 4.0], [x + INDENT * 2.0, y - LINE + 8.0]];
+            to.line(from, below, Stroke::Thin);
+            y = self::step(to, wording, page, next, depth + 1, y - LINE + 6.0) + LINE - 2.0;
+        }
+    }
+    if let Some(last) = last {
+        to.line([x, top + 11.0], [x, last], Stroke::Thin);
+    }
+    y - LINE + 8.0
+}
+
+/// What is found, how likely that is, and which fault then leads.
+fn found(outcome: &PageOutcome, wording: Wording) -> String {
+    let found = wording.finding(outcome.finding);
+    let chance = wording.per_cent(outcome.probability);
+    if outcome.finding == Finding::Fixed {
+        return format!("{found} ({chance})");
+    }
+    let leading = outcome.leading.name(wording.language);
+    format!(
+        "{found} ({chance}): {leading} ({})",
+        wording.per_cent(outcome.leading_probability)
+    )
+}
