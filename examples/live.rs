@@ -52,14 +52,16 @@ fn main() -> Result<(), Box<dyn Error>> {
         next_s = sample.time_s + LOOK_S;
         let summary = recorder.summary();
         let judgement = judged(&case, &summary, &instruments, &settings)?;
+        let mut named = judgement
+            .as_ref()
+            .map_or(Vec::new(), |judgement| judgement.verdict().faults.to_vec());
+        // The order of a short list is that of the odds, which are told beside it.
+        named.sort_by_key(|fault| fault.code());
+        let kind = judgement.as_ref().map(|judgement| judgement.verdict().kind);
         let told = Told {
             phase: summary.phase,
-            verdict: judgement
-                .as_ref()
-                .map_or(VerdictKind::NotEnoughEvidence, |judgement| judgement.verdict().kind),
-            named: judgement
-                .as_ref()
-                .map_or(Vec::new(), |judgement| judgement.verdict().faults.to_vec()),
+            verdict: kind.unwrap_or(VerdictKind::NotEnoughEvidence),
+            named,
         };
         if before.as_ref() != Some(&told) {
             if json {

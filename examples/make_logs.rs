@@ -44,11 +44,15 @@ struct Story {
 fn main() -> Result<(), Box<dyn Error>> {
     let folder = std::env::args().nth(1).unwrap_or_else(|| "examples/logs".into());
     std::fs::create_dir_all(&folder)?;
+    let mut index = String::new();
     for (seed, story) in stories().iter().enumerate() {
         let (toml, csv) = story.told(seed as u64)?;
         std::fs::write(Path::new(&folder).join(format!("{}.toml", story.name)), toml)?;
         std::fs::write(Path::new(&folder).join(format!("{}.csv", story.name)), csv)?;
+        writeln!(index, "{}", story.truth())?;
+        println!("{}: {}", story.name, story.says);
     }
+    std::fs::write(Path::new(&folder).join("index.jsonl"), index)?;
     Ok(())
 }
 
@@ -237,6 +241,28 @@ impl Story {
             rpm + noise(8.0),
             u8::from(on)
         )
+    }
+
+    /// The line of the index that `evaluate_logs` reads.
+    fn truth(&self) -> serde_json::Value {
+        let fault = self.parts.iter().find_map(|(_, _, fault)| *fault);
+        let rpm = |part: Option<&(usize, f64, Option<FaultSeverity>)>| part.map(|(_, rpm, _)| *rpm);
+        serde_json::json!({
+            "id": self.name,
+            "system": {
+                "refrigerant": self.system.refrigerant.id(),
+                "expansion": self.system.expansion.id(),
+                "compressor": self.system.compressor.id(),
+            },
+            "conditions": {
+                "ambient": format!("{:.0} °C", self.ambient_c),
+                "humidity": format!("{:.0} %", 100.0 * self.humidity),
+                "altitude": "1600 m",
+                "air_source": "recirculated",
+            },
+            "speeds_rpm": [rpm(self.parts.first()), rpm(self.parts.last())],
+            "truth": {"fault": fault.map_or(Fault::NoFault, |fault| fault.fault).id()},
+        })
     }
 
     fn header(&self) -> String {

@@ -9,6 +9,7 @@ use coldloop::log::{Datum, Instruments, Recorder, Sample, Summary};
 use coldloop::units::{Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Channel, Compressor, Expansion, Fault, LogNote, LogPhase, Observation, Refrigerant, VerdictKind};
+use proptest::prelude::*;
 
 const PSI_PA: f64 = 6_894.757_293;
 
@@ -174,4 +175,29 @@ fn states_are_judged_together_in_any_order() {
     );
     assert_eq!(one.faults()[0].fault, other.faults()[0].fault);
     assert!(probability(&one, Fault::WornCompressor) > probability(&alone, Fault::WornCompressor));
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    /// Any cells make columns and samples, or a refusal that says something; whatever comes out is taken by a recorder.
+    #[test]
+    fn any_cells_are_read_or_refused(
+        header in proptest::collection::vec("(time|low side|high side|vent|clutch|note|Engine Speed)?( )?(\\[(s|min|kPa|kPa gauge|psi gauge|psia|°C|°F|K|rpm)?\\]?)?|\\PC{0,12}", 0..8),
+        rows in proptest::collection::vec(proptest::collection::vec("-?[0-9]{0,4}\\.?[0-9]{0,2}|nan|inf|-inf|1e999|\\PC{0,6}", 0..10), 0..40),
+    ) {
+        match LogColumns::from_header(header.iter().map(String::as_str)) {
+            Err(refusal) => prop_assert!(!refusal.to_string().is_empty()),
+            Ok(columns) => {
+                let mut recorder = Recorder::new(columns.datum());
+                for row in &rows {
+                    match columns.sample(row.iter().map(String::as_str)) {
+                        Ok(sample) => recorder.push(&sample),
+                        Err(refusal) => prop_assert!(!refusal.to_string().is_empty()),
+                    }
+                }
+                prop_assert!(recorder.summary().elapsed_s.is_finite());
+            }
+        }
+    }
 }

@@ -9,8 +9,8 @@
 const MEAN: f32 = 0.4;
 const VARIANCE: f32 = 0.25;
 const DIFFERENCES: f32 = 0.25;
-/// 95 % of steady normal noise stays below this ratio; see the test.
-const CRITICAL: f32 = 2.0;
+/// 99 % of steady normal noise stays below this ratio; see the test. Three channels have to be settled at once.
+const CRITICAL: f32 = 2.1;
 
 /// The filters of one channel.
 #[derive(Clone, Copy, Debug)]
@@ -77,7 +77,7 @@ mod tests {
     }
 
     #[test]
-    fn the_critical_ratio_is_that_of_one_in_twenty() {
+    fn the_critical_ratio_is_that_of_one_in_a_hundred() {
         let mut random = rand_chacha::ChaCha8Rng::seed_from_u64(1);
         let mut steady = Steady::NEW;
         let (mut above, mut all) = (0, 0);
@@ -89,7 +89,7 @@ mod tests {
             }
         }
         let share = above as f64 / f64::from(all);
-        assert!((0.03..0.07).contains(&share), "{share}");
+        assert!((0.008..0.012).contains(&share), "{share}");
     }
 
     #[test]
