@@ -159,3 +159,40 @@ fn write_step(out: &mut String, plan: &Plan, at: usize, depth: usize) -> fmt::Re
     }
     Ok(())
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+    use crate::diagnosis::List;
+    use crate::names::{Check, Fault};
+
+    /// What a result would mean is told from one per cent on: it is shown in whole per cents, and below one it would be nearly 0 %.
+    #[test]
+    fn a_result_below_one_per_cent_is_not_followed() {
+        let told = |probability: f64| {
+            let branch = Branch {
+                result: ResultKind::Yes,
+                observation: None,
+                probability,
+                leading: Fault::Undercharge,
+                leading_probability: 0.8,
+                next: None,
+            };
+            let mut branches = List::new(branch);
+            branches.push(branch);
+            let mut plan = Plan::EMPTY;
+            plan.steps.push(Step {
+                action: Action::Check(Check::RunAndRead),
+                probability: 1.0,
+                minutes: 10.0,
+                recovers: false,
+                branches,
+            });
+            let mut out = String::new();
+            write(&mut out, &plan).unwrap();
+            out.contains(&spoken(Fault::Undercharge.id()))
+        };
+        assert_eq!((told(0.0095), told(0.0105)), (false, true));
+    }
+}
