@@ -202,6 +202,7 @@ fn vent_gained_k(before: &Case, after: &Case, first: &Diagnosis, second: &Diagno
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
 mod tests {
     use super::*;
 
@@ -255,5 +256,26 @@ mod tests {
             (by(0.31), by(0.325)),
             (RepairFinding::CannotTell, RepairFinding::SoundBefore)
         );
+    }
+
+    /// Of a proven repair every figure lies within three standard deviations of what a sound system shows, to either side.
+    #[test]
+    fn figures_of_a_proven_repair_lie_within_three_standard_deviations() {
+        use crate::diagnosis::Deviation;
+        use crate::names::{Compressor, Expansion, Refrigerant};
+        use crate::units::{Surroundings, celsius};
+        use crate::vehicle::{Conditions, System};
+        let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+        let conditions = Conditions::new(celsius(28.0), Surroundings::SEA_LEVEL);
+        let mut readings = crate::circuit::Readings::default();
+        readings.vent = Some(crate::circuit::Reading::within(celsius(8.0), 1.0));
+        let read = diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap();
+        let with = |deviation: f64| {
+            let mut diagnosis = read.clone();
+            let seen = diagnosis.deviations[0];
+            diagnosis.deviations.push(Deviation { deviation, ..seen });
+            within(&diagnosis)
+        };
+        assert!(with(2.9) && !with(3.1) && with(-2.9) && !with(-3.1));
     }
 }

@@ -244,37 +244,44 @@ mod tests {
         by * (1.0 - f64::exp(-t / within_s))
     }
 
-    /// Each pair of times of which drying is at least twice as long fits a trace of its own to the last digit of a gauge, and no
-    /// other pair does.
+    /// Chi squared and level of the best fit to a trace without errors that comes to 1,810 Pa by gas of one time constant and water
+    /// of another.
+    fn fitted(fast_s: f64, slow_s: f64) -> (f64, f64) {
+        let times = (0..60).map(|n| slow_s * f64::from(n * n) / 600.0);
+        let rises = |t: f64| 10.0 + settled(t, 900.0, fast_s) + settled(t, 900.0, slow_s);
+        let bounds = Bounds {
+            allowed_pa_s: ALLOWED.pa_s(),
+            most_pa: 3_000.0,
+        };
+        let mut best = (f64::INFINITY, 0.0);
+        each(&trace(times, 0.0, rises), &|point| *point, bounds, |fit| {
+            if fit.chi_squared < best.0 {
+                best = (fit.chi_squared, fit.level_pa);
+            }
+        });
+        best
+    }
+
+    /// Each pair of times of which drying is at least twice as long fits a trace of its own to the last digit of a gauge; what is
+    /// nearer together does not.
     #[test]
     fn gas_leaves_within_a_quarter_of_an_hour_and_water_dries_within_hours() {
-        let mut pairs = 0;
         for fast_s in [30.0, 60.0, 120.0, 240.0, 480.0, 900.0] {
             for slow_s in [120.0, 240.0, 480.0, 960.0, 1_920.0, 3_840.0, 7_200.0] {
-                if slow_s / fast_s < 1.99 {
-                    continue;
+                let (chi_squared, level_pa) = fitted(fast_s, slow_s);
+                if slow_s >= 2.0 * fast_s {
+                    // What is left is how unusual the time is: the median is ten minutes, a factor of e one standard deviation.
+                    let unusual = f64::ln(slow_s / 600.0);
+                    assert!(
+                        libm::fabs(chi_squared - unusual * unusual) < 0.01,
+                        "{fast_s} {slow_s}: {chi_squared}"
+                    );
+                    assert!(libm::fabs(level_pa - 1_800.0) < 0.5, "{fast_s} {slow_s}: {level_pa}");
+                } else if slow_s > fast_s {
+                    assert!(chi_squared > 100.0, "{fast_s} {slow_s}: {chi_squared}");
                 }
-                let times = (0..60).map(|n| fast_s * 0.05 * f64::from(n * n) * slow_s / fast_s / 30.0);
-                let rises = |t: f64| 10.0 + settled(t, 900.0, fast_s) + settled(t, 900.0, slow_s);
-                let points = trace(times, 0.0, rises);
-                let bounds = Bounds {
-                    allowed_pa_s: ALLOWED.pa_s(),
-                    most_pa: 3_000.0,
-                };
-                let mut best = (f64::INFINITY, 0.0);
-                each(&points, &|point| *point, bounds, |fit| {
-                    if fit.chi_squared < best.0 {
-                        best = (fit.chi_squared, fit.level_pa);
-                    }
-                });
-                // What is left is how unusual the time is: the median is ten minutes, a factor of e one standard deviation.
-                let unusual = f64::ln(slow_s / 600.0);
-                assert!((best.0 - unusual * unusual).abs() < 0.01, "{fast_s} {slow_s}: {best:?}");
-                assert!((best.1 - 1_800.0).abs() < 0.5, "{fast_s} {slow_s}: {best:?}");
-                pairs += 1;
             }
         }
-        assert_eq!(pairs, 32);
     }
 
     /// Readings that stay rule out a leak of r once the sum of (r (t - mean))² over their variance is 4: r = 0.01 Pa/s at 0, 200,
@@ -311,7 +318,7 @@ mod tests {
             });
             found(&points).is_some()
         };
-        assert_eq!((fits(1.42), fits(1.49)), (true, false));
+        assert_eq!((fits(1.43), fits(1.445)), (true, false));
     }
 
     /// Drying comes to no more than the pressure of water: a rise beyond it that slows down is a leak or nothing.
