@@ -19,7 +19,8 @@ pub fn holds(input: &[u8]) {
         return;
     };
     let mut texts = texts.split(|byte| *byte == APART).map(ended);
-    let (one, other) = (texts.next().unwrap_or_default(), texts.next().unwrap_or_default());
+    let mut next = || texts.next().unwrap_or_else(|| ended(&[]));
+    let (one, other) = (next(), next());
     let given = |text: &[u8], bit: u8| {
         if nulls & bit == 0 {
             text.as_ptr().cast::<c_char>()
