@@ -1,8 +1,8 @@
 //! Pressures at rest, gauges and feature vectors.
 
-use coldloop::Refrigerant;
-use coldloop::circuit::{FeatureVector, Holding, Reading, Readings, at_rest};
+use coldloop::circuit::{FeatureVector, Gauge, Holding, Reading, Readings, at_rest};
 use coldloop::units::{AbsolutePressure, Pressure, Surroundings, celsius};
+use coldloop::{GaugeClass, Refrigerant};
 
 fn read<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {
@@ -111,4 +111,45 @@ fn a_pressure_beyond_the_critical_one_goes_on_as_the_line_ends() {
     let reading = high(4_500_000.0);
     let relative = reading.standard_uncertainty / t_k(4_500_000.0);
     assert!((relative - 0.14 * 1_000.0 / 4_500_000.0).abs() < 1e-9, "{relative}");
+}
+
+/// Where a publication states none, a saturation pressure is within 0.5 %; that of R-134a is within 0.05 % (Tillner-Roth & Baehr
+/// 1994).
+#[test]
+fn a_saturation_pressure_is_known_within_what_its_publication_states() {
+    let relative = |refrigerant: Refrigerant| {
+        let exact = read(absolute(300_000.0), 0.0);
+        let found = at_rest(refrigerant, exact, read(celsius(20.0), 0.0), Surroundings::SEA_LEVEL).unwrap();
+        found.excess_pa.standard_uncertainty / (300_000.0 - found.excess_pa.value) * f64::sqrt(3.0)
+    };
+    assert_eq!(Refrigerant::R600.facts().saturation_uncertainty, None);
+    assert!((relative(Refrigerant::R600) - 0.005).abs() < 1e-9);
+    let stated = Refrigerant::R134a.facts().saturation_uncertainty.unwrap();
+    assert!((relative(Refrigerant::R134a) - stated).abs() < 1e-9 && stated < 0.001);
+}
+
+/// Above its critical pressure R-744 has a pseudo-critical temperature, known within 0.35 K.
+#[test]
+fn the_pseudo_critical_temperature_is_known_within_a_third_of_a_kelvin() {
+    let readings = Readings {
+        high_side: Some(read(absolute(9_000_000.0), 0.0)),
+        ..Readings::default()
+    };
+    let features = FeatureVector::of(Refrigerant::R744, &readings, celsius(25.0), Surroundings::SEA_LEVEL).unwrap();
+    let high = features.read[FeatureVector::HIGH_SIDE].unwrap();
+    assert!((high.standard_uncertainty * f64::sqrt(3.0) - 0.35).abs() < 1e-9);
+}
+
+/// Class 1.6 is 1.6 % of the span, 2.5 the like; grades of ASME B40.100 are finer in the middle half of the scale.
+#[test]
+fn a_gauge_is_off_by_its_class_of_its_span() {
+    let limit = |gauge: Gauge| gauge.limit_of_error_pa(400_000.0);
+    assert_eq!((limit(Gauge::LOW_SIDE), limit(Gauge::HIGH_SIDE)), (17_600.0, 56_000.0));
+    assert_eq!(limit(Gauge::TRANSDUCER), 87_500.0);
+    let digital = Gauge::new(GaugeClass::Digital, -100_000.0, 3_500_000.0).unwrap();
+    assert_eq!(digital, Gauge::DIGITAL);
+    let graded = Gauge::new(GaugeClass::GradeA, -100_000.0, 900_000.0).unwrap();
+    let at = |position: f64| graded.limit_of_error_pa(-100_000.0 + 1_000_000.0 * position);
+    assert_eq!((at(0.249), at(0.251)), (20_000.0, 10_000.0));
+    assert_eq!((at(0.749), at(0.751)), (10_000.0, 20_000.0));
 }
