@@ -360,4 +360,15 @@ mod tests {
         }
         assert_eq!((left, fitted), ([true; 2], [true; 2]), "both edges are met");
     }
+
+    /// From 3 K below the critical temperature on no liquid is left at rest: R-744, 30.98 °C (Span & Wagner 1996).
+    #[test]
+    fn a_system_at_rest_near_its_critical_temperature_holds_no_liquid() {
+        let warm = |ambient_c: f64| {
+            let system = System::new(Refrigerant::R744, Expansion::Txv, Compressor::VariableExternal);
+            let conditions = Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL);
+            warm_for_rest(&Case::new(system, conditions, Readings::default()))
+        };
+        assert_eq!((warm(27.9), warm(28.1)), (false, true));
+    }
 }
