@@ -261,14 +261,17 @@ mod tests {
     /// Of a proven repair every figure lies within three standard deviations of what a sound system shows, to either side.
     #[test]
     fn figures_of_a_proven_repair_lie_within_three_standard_deviations() {
+        use crate::circuit::{Reading, Readings};
         use crate::diagnosis::Deviation;
         use crate::names::{Compressor, Expansion, Refrigerant};
         use crate::units::{Surroundings, celsius};
         use crate::vehicle::{Conditions, System};
         let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
         let conditions = Conditions::new(celsius(28.0), Surroundings::SEA_LEVEL);
-        let mut readings = crate::circuit::Readings::default();
-        readings.vent = Some(crate::circuit::Reading::within(celsius(8.0), 1.0));
+        let readings = Readings {
+            vent: Some(Reading::within(celsius(8.0), 1.0)),
+            ..Readings::default()
+        };
         let read = diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap();
         let with = |deviation: f64| {
             let mut diagnosis = read.clone();

@@ -314,7 +314,7 @@ mod tests {
     fn readings_that_scatter_beyond_three_standard_deviations_fit_nothing() {
         let fits = |scatter: f64| {
             let points = trace((0..16).map(|n| 60.0 * f64::from(n)), 1.0, |t| {
-                50.0 + if (t / 60.0) as u32 % 2 == 0 { scatter } else { -scatter }
+                50.0 + scatter * f64::cos(core::f64::consts::PI * t / 60.0)
             });
             found(&points).is_some()
         };

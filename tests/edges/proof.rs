@@ -235,6 +235,26 @@ fn a_leak_that_empties_within_a_year_sets_the_time_to_hold() {
     assert!((test(0.3).needed_for_a_year_s.unwrap() / wanted_s - 2.0).abs() < 1e-9);
 }
 
+/// Nothing leaks out of what does not stand above the air: a test below it, and R-134a at -35 °C, 66 kPa (Tillner-Roth & Baehr 1994).
+#[test]
+fn what_stands_below_the_air_does_not_leak_out() {
+    let told = |start_pa: f64, at_c: f64| {
+        let test = Decay {
+            surroundings: Surroundings::SEA_LEVEL,
+            volume_m3: Some(read(0.002, 0.0)),
+            served: Some(Served {
+                refrigerant: Refrigerant::R134a,
+                temperature: celsius(at_c),
+                charge_kg: Some(0.6),
+            }),
+            ..decay(DecayGas::Nitrogen, start_pa, start_pa - 1_000.0)
+        };
+        test.judge().unwrap().needed_for_a_year_s.is_some()
+    };
+    assert!(told(500_000.0, 20.0));
+    assert!(!told(-20_000.0, 20.0) && !told(500_000.0, -35.0) && !told(-20_000.0, -35.0));
+}
+
 fn book() -> ChargeBook {
     ChargeBook {
         nominal_kg: Some(0.600),
@@ -365,6 +385,13 @@ fn a_vent_rises_by_two_kelvins_and_freezes_below_zero() {
 fn a_rise_of_the_vent_stands_out_from_its_thermometer() {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let conditions = Conditions::new(celsius(28.0), place());
+    // A fall that does not slow has no end.
+    let straight = [0.0, 1.0, 2.0, 3.0].map(|n| VentSample {
+        after_s: 120.0 * n,
+        vent: read(celsius(30.0 - 2.0 * n), 0.0),
+    });
+    let fall = pull_down(&system, &conditions, &straight).unwrap();
+    assert_eq!((fall.finding, fall.levels_off_k), (PullDownFinding::CannotTell, None));
     let climbs = |by_k: f64| {
         let at = |after_s: f64, c: f64| VentSample {
             after_s,
