@@ -8,9 +8,14 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::Side;
-use coldloop::saturation::{self, Branch, Line, State, pure};
-use coldloop::{Error, ErrorKind, Phase, Reference, Refrigerant};
+use coldloop::saturation::{self, Branch, Line, pure};
+use coldloop::{Error, Reference, Refrigerant};
+use states::{H, P, RHO, S, T, X, sound, typed};
+
+/// What has to hold of a state, as the fuzzer has it.
+#[path = "fuzz/src/states.rs"]
+#[allow(dead_code, unreachable_pub)] // the fuzzer has all of it, as a library
+mod states;
 
 /// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
 struct Random(u64);
@@ -51,59 +56,6 @@ impl Random {
     }
 }
 
-fn sound(state: Result<State, Error>, given: (Refrigerant, f64, f64)) {
-    match state {
-        Ok(state) => {
-            let figures = [
-                state.t_k,
-                state.p_pa,
-                state.rho_mol_m3,
-                state.rho_kg_m3,
-                state.h_j_kg,
-                state.s_j_kg_k,
-            ];
-            assert!(figures.iter().all(|x| x.is_finite()), "{given:?}: {state:?}");
-            assert!(
-                state.t_k > 0.0 && state.p_pa > 0.0 && state.rho_mol_m3 > 0.0,
-                "{given:?}: {state:?}"
-            );
-            assert_eq!(state.quality.is_some(), state.phase == Phase::TwoPhase, "{given:?}");
-            // A saturated side has it too, except in the critical point.
-            let is_one = state.quality.is_none_or(|quality| quality == 0.0 || quality == 1.0);
-            assert!(is_one || state.response.is_none(), "{given:?}: {state:?}");
-            assert!(
-                state.quality.is_some() || state.response.is_some(),
-                "{given:?}: {state:?}"
-            );
-            if let Some(quality) = state.quality {
-                assert!((0.0..=1.0).contains(&quality), "{given:?}: {state:?}");
-            }
-            if let Some(r) = state.response {
-                let responses = [
-                    r.cv_j_kg_k,
-                    r.cp_j_kg_k,
-                    r.w_m_s,
-                    r.joule_thomson_k_pa,
-                    r.isobaric_expansion_1_k,
-                ];
-                assert!(responses.iter().all(|x| !x.is_nan()), "{given:?}: {state:?}");
-            }
-        }
-        Err(error) => typed(error, given),
-    }
-}
-
-fn typed(error: Error, given: (Refrigerant, f64, f64)) {
-    let expected = [
-        ErrorKind::OutOfRange,
-        ErrorKind::NotFinite,
-        ErrorKind::TwoPhase,
-        ErrorKind::NotAvailable,
-        ErrorKind::NoConvergence,
-    ];
-    assert!(expected.contains(&error.kind), "{given:?}: {error:?}");
-}
-
 fn inputs() -> u64 {
     std::env::var("COLDLOOP_INPUTS").map_or(10_000, |n| n.parse().unwrap())
 }
@@ -120,13 +72,6 @@ fn try_all(first: (f64, f64), second: (f64, f64), entry: impl Fn(Refrigerant, f6
         );
     }
 }
-
-const T: (f64, f64) = (80.0, 700.0);
-const P: (f64, f64) = (1.0, 1e8);
-const RHO: (f64, f64) = (1e-6, 4e4);
-const H: (f64, f64) = (1.0, 9e5);
-const S: (f64, f64) = (1.0, 4e3);
-const X: (f64, f64) = (1e-9, 1.0);
 
 fn any(refrigerant: Refrigerant) -> Result<Line, Error> {
     Ok(saturation::of(refrigerant))
@@ -160,20 +105,7 @@ fn the_saturation_line() {
     try_all(T, P, |refrigerant, t_k, p_pa| {
         let line = saturation::of(refrigerant);
         let given = (refrigerant, t_k, p_pa);
-        for found in [
-            line.pressure_pa(Side::Bubble, t_k),
-            line.pressure_pa(Side::Dew, t_k),
-            line.slope_pa_k(Side::Bubble, t_k),
-            line.slope_pa_k(Side::Dew, t_k),
-            line.latent_heat_j_kg(t_k),
-            line.temperature_k(Side::Bubble, p_pa),
-            line.temperature_k(Side::Dew, p_pa),
-        ] {
-            match found {
-                Ok(value) => assert!(value.is_finite(), "{given:?}: {value}"),
-                Err(error) => typed(error, given),
-            }
-        }
+        states::saturated(refrigerant, t_k, p_pa);
         let Line::Pure(pure) = line else { return };
         for branch in [pure.liquid(t_k), pure.vapour(t_k)] {
             match branch {

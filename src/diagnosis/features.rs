@@ -207,3 +207,38 @@ fn absolute(pa: f64, standard_uncertainty: f64) -> Reading<Pressure> {
         standard_uncertainty,
     }
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+    use crate::circuit::Gauge;
+    use crate::names::{Compressor, Expansion, Refrigerant};
+    use crate::units::{GaugePressure, Surroundings, celsius};
+    use crate::vehicle::{Conditions, System};
+
+    /// A gauge zeroed at sea level is thought of where the air differs by 4 kPa, at 340 m or lower than -330 m: the weather alone
+    /// moves it by 1.4 kPa at two standard uncertainties, and a needle of a dial is 7 kPa thick.
+    #[test]
+    fn a_zero_at_sea_level_is_suspected_from_four_kilopascals_on() {
+        let suspected = |air_pa: f64| {
+            let air = Surroundings::measured(AbsolutePressure::from_pa(air_pa)).unwrap();
+            let low = Reading::pressure(GaugePressure::from_pa(200_000.0), Gauge::LOW_SIDE);
+            let readings = Readings {
+                low_side: Some(low),
+                ..Readings::default()
+            };
+            let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+            let case = Case::new(system, Conditions::new(celsius(25.0), air), readings);
+            pressures(&case, Some(MixUp::ZeroedAtSeaLevel)).is_some()
+        };
+        assert_eq!(
+            (suspected(101_325.0 - 3_900.0), suspected(101_325.0 - 4_100.0)),
+            (false, true)
+        );
+        assert_eq!(
+            (suspected(101_325.0 + 3_900.0), suspected(101_325.0 + 4_100.0)),
+            (false, true)
+        );
+    }
+}

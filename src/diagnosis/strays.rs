@@ -264,3 +264,39 @@ pub(super) fn pa(reading: Reading<Pressure>) -> f64 {
         Pressure::Gauge(pressure) => pressure.pa(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::GaugePressure;
+
+    /// 1 psi apart is equal however fine the gauges, 5 psi is not however coarse they are; between them 2 standard uncertainties of
+    /// the difference count, here 2 * 10 kPa.
+    #[test]
+    fn sides_are_equal_within_their_gauges_and_two_bounds() {
+        let equal = |apart_pa: f64, u_pa: f64| {
+            let side = |pa: f64, u_pa: f64| {
+                Some(Reading {
+                    value: GaugePressure::from_pa(pa).into(),
+                    standard_uncertainty: u_pa,
+                })
+            };
+            sides_equal(side(500_000.0, 0.6 * u_pa), side(500_000.0 + apart_pa, 0.8 * u_pa))
+        };
+        for sign in [1.0, -1.0] {
+            assert_eq!(
+                (equal(6_900.0 * sign, 0.0), equal(7_100.0 * sign, 0.0)),
+                (Some(true), Some(false))
+            );
+            assert_eq!(
+                (equal(34_500.0 * sign, 1e6), equal(35_500.0 * sign, 1e6)),
+                (Some(true), Some(false))
+            );
+            assert_eq!(
+                (equal(19_800.0 * sign, 1e4), equal(20_200.0 * sign, 1e4)),
+                (Some(true), Some(false))
+            );
+        }
+        assert_eq!(sides_equal(None, None), None);
+    }
+}

@@ -359,3 +359,40 @@ pub(super) fn quality(
     }
     notes
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn is_sound(none: f64, most: f64, deviation: f64, out_of_line: Option<Feature>) -> bool {
+        let ranked = [(Fault::NoFault, none), (Fault::Undercharge, most)].map(|(fault, probability)| RankedFault {
+            fault,
+            probability,
+            ..RankedFault::BLANK
+        });
+        let vent = Measured {
+            feature: Feature::Vent,
+            measured: 0.0,
+            standard_uncertainty: 0.0,
+            deviation,
+        };
+        sound(&Settings::default(), &ranked, &[vent], out_of_line)
+    }
+
+    /// No single fault leads: a sound system has at least 0.8 of the probability of the likeliest one, and 1 - 45 / 60 = 0.25 of all.
+    #[test]
+    fn a_system_is_sound_where_no_fault_leads() {
+        assert!(is_sound(0.40, 0.49, 0.0, None) && !is_sound(0.40, 0.51, 0.0, None));
+        assert!(is_sound(0.26, 0.20, 0.0, None) && !is_sound(0.24, 0.20, 0.0, None));
+    }
+
+    /// Every figure lies in its 95 % band, or is told as out of line where the sound system could be named by its odds, 0.7.
+    #[test]
+    fn a_system_is_sound_where_its_figures_are() {
+        assert!(is_sound(0.9, 0.05, 1.95, None) && is_sound(0.9, 0.05, -1.95, None));
+        assert!(!is_sound(0.9, 0.05, 1.97, None) && !is_sound(0.9, 0.05, -1.97, None));
+        let told = Some(Feature::Vent);
+        assert!(is_sound(0.71, 0.05, 2.5, told) && !is_sound(0.69, 0.05, 2.5, told));
+        assert!(!is_sound(0.71, 0.05, 2.5, Some(Feature::LowSide)));
+    }
+}

@@ -146,11 +146,44 @@ impl Mixture<f64> {
     }
 }
 
-/// So near its dew point the last trace of liquid counts as gone.
+/// So near its dew point, as a share of its density, the last trace of liquid counts as gone where its search fails: the dew point
+/// itself is known to some 1e-7.
 const NEAR_DEW: f64 = 1e-6;
 
 /// What is left in the circuit: amounts per volume of the circuit (mol/m3), and the two phases while there are two.
 struct Rest {
     amounts: Vector<f64>,
     two: Option<Two>,
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+    use crate::mixture;
+    use crate::names::Refrigerant;
+
+    /// R-407C at 25 °C, a millionth above its dew density, and a search for its liquid that starts from nothing and fails.
+    #[test]
+    fn the_last_millionth_of_liquid_counts_as_gone() {
+        let parts = [Refrigerant::R32, Refrigerant::R125, Refrigerant::R134a].map(|part| mixture::of(part).unwrap());
+        let mixture = Mixture::new(&parts).unwrap();
+        let (z, t_k) = ([0.381_1, 0.179_6, 0.439_3], 298.15);
+        let dew = mixture.point(&z, Side::Dew, Fixed::Temperature(t_k)).unwrap();
+        let mut rest = mixture.filled_circuit(&z, t_k, 300.0).unwrap();
+        let after = |rest: &Rest| mixture.after(rest, t_k, Hole::Vapour, rest, 0.0);
+        assert!(after(&rest).unwrap().two.is_some());
+        let mut fails = rest.two.unwrap();
+        fails.liquid_m3_mol = f64::NAN;
+        rest.two = Some(fails);
+        let mut dried = |above: f64| {
+            let total: f64 = rest.amounts.iter().sum();
+            rest.amounts = rest
+                .amounts
+                .map(|amount| amount / total * dew.rho_mol_m3 * (1.0 + above));
+            after(&rest).map(|rest| rest.two.is_none())
+        };
+        assert_eq!(dried(0.9e-6), Ok(true));
+        assert!(dried(1.1e-6).is_err());
+    }
 }

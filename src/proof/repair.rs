@@ -212,3 +212,85 @@ fn vent_gained_k(before: &Case, after: &Case, first: &Diagnosis, second: &Diagno
     };
     Some(above(before, first)? - above(after, second)?)
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+
+    fn found(set: impl Fn(&mut Change)) -> RepairFinding {
+        let mut change = Change::NOTHING;
+        set(&mut change);
+        finding(&change, true, &Settings::default())
+    }
+
+    /// A repair that is said to be proven and is none costs 175 min, a look 45 min: from 1 - 45 / 175 = 0.743 on it is said, where
+    /// every figure lies within its limit.
+    #[test]
+    fn a_repair_is_proven_from_where_a_look_costs_more_than_the_vehicle_that_comes_back() {
+        let by = |set_right: f64| found(|change| change.set_right = set_right);
+        assert_eq!((by(0.74), by(0.75)), (RepairFinding::CannotTell, RepairFinding::Proven));
+        let mut change = Change::NOTHING;
+        change.set_right = 0.75;
+        assert_eq!(finding(&change, false, &Settings::default()), RepairFinding::CannotTell);
+    }
+
+    /// A look that goes astray costs 130 min: from 1 - 45 / 130 = 0.654 of the fault on less of it is told.
+    #[test]
+    fn less_of_a_fault_is_told_from_two_thirds_of_it_on() {
+        let by = |gone: f64| found(|change| change.gone = gone);
+        assert_eq!((by(0.65), by(0.66)), (RepairFinding::CannotTell, RepairFinding::Better));
+    }
+
+    /// From even odds on a change is spoken of; it is worse where a fault has grown by more than a twenty-fifth.
+    #[test]
+    fn what_did_not_change_is_told_from_even_odds_on() {
+        let still = |unchanged: f64, worse: f64, gone: f64| {
+            found(|change| (change.unchanged, change.worse, change.gone) = (unchanged, worse, gone))
+        };
+        assert_eq!(still(0.30, 0.19, 0.0), RepairFinding::CannotTell);
+        assert_eq!(still(0.30, 0.21, 0.0), RepairFinding::StillFaulty);
+        assert_eq!(still(0.51, 0.0, -0.037), RepairFinding::StillFaulty);
+        assert_eq!(still(0.51, 0.0, -0.043), RepairFinding::Worse);
+        let another = |another: f64| found(|change| change.another = another);
+        assert_eq!(
+            (another(0.49), another(0.51)),
+            (RepairFinding::CannotTell, RepairFinding::AnotherFault)
+        );
+    }
+
+    /// A vehicle that was sound both times is told from the odds on at which a fault is named, 0.7 with a fifth of its chance.
+    #[test]
+    fn a_vehicle_was_sound_before_from_the_odds_at_which_a_fault_is_named() {
+        let by = |sound_both: f64| found(|change| change.sound_both = sound_both);
+        // 0.318 / (0.318 + 0.2 * 0.682) = 0.7.
+        assert_eq!(
+            (by(0.31), by(0.325)),
+            (RepairFinding::CannotTell, RepairFinding::SoundBefore)
+        );
+    }
+
+    /// Of a proven repair every figure lies within three standard deviations of what a sound system shows, to either side.
+    #[test]
+    fn figures_of_a_proven_repair_lie_within_three_standard_deviations() {
+        use crate::circuit::{Reading, Readings};
+        use crate::diagnosis::Deviation;
+        use crate::names::{Compressor, Expansion, Refrigerant};
+        use crate::units::{Surroundings, celsius};
+        use crate::vehicle::{Conditions, System};
+        let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+        let conditions = Conditions::new(celsius(28.0), Surroundings::SEA_LEVEL);
+        let readings = Readings {
+            vent: Some(Reading::within(celsius(8.0), 1.0)),
+            ..Readings::default()
+        };
+        let read = diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap();
+        let with = |deviation: f64| {
+            let mut diagnosis = read.clone();
+            let seen = diagnosis.deviations[0];
+            diagnosis.deviations.push(Deviation { deviation, ..seen });
+            within(&diagnosis)
+        };
+        assert!(with(2.9) && !with(3.1) && with(-2.9) && !with(-3.1));
+    }
+}

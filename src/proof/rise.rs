@@ -215,3 +215,119 @@ impl Moments {
 
 /// A pivot below this share of its diagonal element is lost to rounding.
 const SINGULAR: f64 = 1e-10;
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+    use alloc::vec::Vec;
+
+    const ALLOWED: Rise = Rise {
+        rise_pa: 6.0,
+        over_s: 600.0,
+    };
+
+    fn trace(times: impl IntoIterator<Item = f64>, u_pa: f64, pa: impl Fn(f64) -> f64) -> Vec<Point> {
+        let point = |after_s| Point {
+            after_s,
+            value: pa(after_s),
+            standard_uncertainty: u_pa,
+        };
+        times.into_iter().map(point).collect()
+    }
+
+    fn found(points: &[Point]) -> Option<Shapes> {
+        shapes(points, |point| *point, ALLOWED, 3_000.0)
+    }
+
+    fn settled(t: f64, by: f64, within_s: f64) -> f64 {
+        by * (1.0 - f64::exp(-t / within_s))
+    }
+
+    /// Chi squared and level of the best fit to a trace without errors that comes to 1,810 Pa by gas of one time constant and water
+    /// of another.
+    fn fitted(fast_s: f64, slow_s: f64) -> (f64, f64) {
+        let times = (0..60).map(|n| slow_s * f64::from(n * n) / 600.0);
+        let rises = |t: f64| 10.0 + settled(t, 900.0, fast_s) + settled(t, 900.0, slow_s);
+        let bounds = Bounds {
+            allowed_pa_s: ALLOWED.pa_s(),
+            most_pa: 3_000.0,
+        };
+        let mut best = (f64::INFINITY, 0.0);
+        each(&trace(times, 0.0, rises), &|point| *point, bounds, |fit| {
+            if fit.chi_squared < best.0 {
+                best = (fit.chi_squared, fit.level_pa);
+            }
+        });
+        best
+    }
+
+    /// Each pair of times of which drying is at least twice as long fits a trace of its own to the last digit of a gauge; what is
+    /// nearer together does not.
+    #[test]
+    fn gas_leaves_within_a_quarter_of_an_hour_and_water_dries_within_hours() {
+        for fast_s in [30.0, 60.0, 120.0, 240.0, 480.0, 900.0] {
+            for slow_s in [120.0, 240.0, 480.0, 960.0, 1_920.0, 3_840.0, 7_200.0] {
+                let (chi_squared, level_pa) = fitted(fast_s, slow_s);
+                if slow_s >= 2.0 * fast_s {
+                    // What is left is how unusual the time is: the median is ten minutes, a factor of e one standard deviation.
+                    let unusual = f64::ln(slow_s / 600.0);
+                    assert!(
+                        libm::fabs(chi_squared - unusual * unusual) < 0.01,
+                        "{fast_s} {slow_s}: {chi_squared}"
+                    );
+                    assert!(libm::fabs(level_pa - 1_800.0) < 0.5, "{fast_s} {slow_s}: {level_pa}");
+                } else if slow_s > fast_s {
+                    assert!(chi_squared > 100.0, "{fast_s} {slow_s}: {chi_squared}");
+                }
+            }
+        }
+    }
+
+    /// Readings that stay rule out a leak of r once the sum of (r (t - mean))² over their variance is 4: r = 0.01 Pa/s at 0, 200,
+    /// 400 and 600 s gives 20 Pa², so that the edge is a standard uncertainty of the root of 5.
+    #[test]
+    fn two_standard_deviations_rule_a_leak_out() {
+        let no_leak = |u_pa: f64| {
+            found(&trace([0.0, 200.0, 400.0, 600.0], u_pa, |_| 50.0))
+                .unwrap()
+                .no_leak
+        };
+        assert_eq!((no_leak(2.18), no_leak(2.29)), (true, false));
+    }
+
+    /// The last digit of a gauge, 0.04 Pa, is the least that counts: with it, the same leak is ruled out until the readings stand
+    /// so close that their sum of squares is below 4 times 0.0016 Pa².
+    #[test]
+    fn a_reading_is_no_better_than_the_last_digit_of_its_gauge() {
+        let no_leak = |apart_s: f64| {
+            let times = [0.0, apart_s, 2.0 * apart_s, 3.0 * apart_s];
+            found(&trace(times, 0.0, |_| 50.0)).unwrap().no_leak
+        };
+        // 5 (0.01 Pa/s apart)² = 0.0064 Pa²: 3.58 s.
+        assert_eq!((no_leak(3.5), no_leak(3.65)), (false, true));
+    }
+
+    /// The mean of chi squared is the number of readings and its standard deviation the root of twice that; 3 of these are the
+    /// limit: 16 + 3 √32 = 32.97 for sixteen readings that go up and down, of which no rise takes more than their mean and trend.
+    #[test]
+    fn readings_that_scatter_beyond_three_standard_deviations_fit_nothing() {
+        let fits = |scatter: f64| {
+            let points = trace((0..16).map(|n| 60.0 * f64::from(n)), 1.0, |t| {
+                50.0 + scatter * f64::cos(core::f64::consts::PI * t / 60.0)
+            });
+            found(&points).is_some()
+        };
+        assert_eq!((fits(1.43), fits(1.445)), (true, false));
+    }
+
+    /// Drying comes to no more than the pressure of water: a rise beyond it that slows down is a leak or nothing.
+    #[test]
+    fn drying_ends_at_the_pressure_of_water() {
+        let points = trace((0..20).map(|n| 300.0 * f64::from(n)), 1.0, |t| {
+            10.0 + settled(t, 2_000.0, 1_920.0)
+        });
+        let with = |most_pa: f64| shapes(&points, |point| *point, ALLOWED, most_pa);
+        assert!(with(2_020.0).is_some() && with(1_900.0).is_none());
+    }
+}

@@ -10,6 +10,8 @@ mod arrays;
 mod boundary;
 pub mod charge;
 pub mod circuit;
+#[cfg(test)]
+mod corpus;
 pub mod diagnosis;
 pub mod error;
 pub mod expected;

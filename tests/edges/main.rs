@@ -1,0 +1,12 @@
+//! Constants that decide a verdict, a proof or a refusal, each just below and just above its edge.
+//!
+//! The edges stand here as numbers, never by the name of the constant: a constant that is moved by a tenth fails its test.
+
+#![cfg(feature = "report")]
+#![allow(clippy::unwrap_used)] // a test ends that way
+
+mod circuit;
+mod diagnosis;
+mod done;
+mod proof;
+mod units;

@@ -1,0 +1,31 @@
+//! The air, and what a gauge counts from.
+
+use coldloop::units::{AbsolutePressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, text};
+
+/// The weather, 700 Pa; a barometer, 100 Pa.
+#[test]
+fn the_air_is_known_by_a_barometer_better_than_by_the_altitude() {
+    let barometer = Surroundings::measured(AbsolutePressure::from_pa(84_000.0)).unwrap();
+    assert_eq!(barometer.standard_uncertainty_pa(), 100.0);
+    let altitude = Surroundings::at_altitude(1_600.0).unwrap();
+    assert_eq!(altitude.standard_uncertainty_pa(), 700.0);
+    assert_eq!(Surroundings::SEA_LEVEL.standard_uncertainty_pa(), 700.0);
+}
+
+/// A gauge counts from the air of the place, in both directions, and a difference of pressures has no datum.
+#[test]
+fn gauge_and_absolute_differ_by_the_air() {
+    assert_eq!(absolute_pressure_pa(250_000.0, 84_000.0), Ok(334_000.0));
+    assert_eq!(gauge_pressure_pa(334_000.0, 84_000.0), Ok(250_000.0));
+    assert_eq!(text::pressure_difference_pa("2 kPa"), Ok(2_000.0));
+}
+
+/// A blower runs at a part of its full speed.
+#[test]
+fn a_blower_setting_is_a_share() {
+    assert_eq!(
+        (text::blower_setting("60 %"), text::blower_setting("0.25")),
+        (Ok(0.6), Ok(0.25))
+    );
+    assert!(text::blower_setting("101 %").is_err());
+}
