@@ -229,7 +229,7 @@ fn assert_near(found: &State, right: &State, given: &str) {
 /// Inside the glide temperature and pressure fix the share of vapour.
 #[test]
 fn temperature_and_pressure_tell_the_quality_of_a_blend_with_glide() {
-    let line = saturation::of(Refrigerant::R407C);
+    let line = saturation::line_of(Refrigerant::R407C);
     let boiling = line.state_pq(500e3, 0.4, Reference::Iir).unwrap();
     let found = line.state_tp(boiling.t_k, 500e3, Reference::Iir).unwrap();
     assert_eq!(found.phase, Phase::TwoPhase);

@@ -5,7 +5,7 @@
 use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, at_rest, subcooling, superheat};
 use coldloop::eos::Isotherm;
-use coldloop::mixture::Hole;
+use coldloop::mixture::LeakPhase;
 use coldloop::saturation::{self, Charge, Shares, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{
@@ -61,19 +61,19 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
             mean.map(in_kelvins)
         }
         ("viscosity", Some(refrigerant)) => {
-            let state = saturation::of(refrigerant).state_tp(x, y, Reference::Iir)?;
+            let state = saturation::line_of(refrigerant).state_tp(x, y, Reference::Iir)?;
             refrigerant.viscosity_pa_s(&state)
         }
         ("conductivity", Some(refrigerant)) => {
-            let state = saturation::of(refrigerant).state_tp(x, y, Reference::Iir)?;
+            let state = saturation::line_of(refrigerant).state_tp(x, y, Reference::Iir)?;
             refrigerant.conductivity_w_m_k(&state)
         }
         ("saturated_viscosity", Some(refrigerant)) => {
-            let state = saturation::of(refrigerant).state_tq(x, y, Reference::Iir)?;
+            let state = saturation::line_of(refrigerant).state_tq(x, y, Reference::Iir)?;
             refrigerant.viscosity_pa_s(&state)
         }
         ("saturated_conductivity", Some(refrigerant)) => {
-            let state = saturation::of(refrigerant).state_tq(x, y, Reference::Iir)?;
+            let state = saturation::line_of(refrigerant).state_tq(x, y, Reference::Iir)?;
             refrigerant.conductivity_w_m_k(&state)
         }
         ("surface_tension", Some(refrigerant)) => coldloop::transport::surface_tension_n_m(refrigerant, x),
@@ -116,7 +116,7 @@ fn every_state_has_its_status_and_bits() {
 }
 
 fn state(pair: &str, refrigerant: Refrigerant, x: f64, y: f64, reference: Reference) -> Result<State, Error> {
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     match pair {
         "tp" => line.state_tp(x, y, reference),
         "td" => line.state_t_rho(x, y / line.molar_mass(), reference),
@@ -212,24 +212,24 @@ fn charge(text: &str) -> Result<Charge, Error> {
 
 fn charge_figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f64; 11], Error> {
     let mut figures = [f64::NAN; 11];
-    let leaked = |hole| charge.leaked(x, y, hole, z);
+    let leaked = |leak_phase| charge.leaked(x, y, leak_phase, z);
     let left = match call {
         "bubble_pressure" => return Ok(first(charge.bubble_pressure_pa(x)?)),
         "dew_pressure" => return Ok(first(charge.dew_pressure_pa(x)?)),
         "bubble_temperature" => return Ok(first(charge.bubble_temperature_k(x)?)),
         "dew_temperature" => return Ok(first(charge.dew_temperature_k(x)?)),
         "split" => {
-            let parting = charge.split(x, y)?;
-            figures[0] = parting.rho_kg_m3;
-            if let (Some(liquid), Some(vapour)) = (parting.liquid, parting.vapour) {
+            let phase_split = charge.split(x, y)?;
+            figures[0] = phase_split.rho_kg_m3;
+            if let (Some(liquid), Some(vapour)) = (phase_split.liquid, phase_split.vapour) {
                 let one = |shares: &Shares| shares.refrigerants().next().unwrap().1;
-                figures[1..4].copy_from_slice(&[parting.quality.unwrap(), liquid.0, vapour.0]);
+                figures[1..4].copy_from_slice(&[phase_split.quality.unwrap(), liquid.0, vapour.0]);
                 figures[4..8].copy_from_slice(&[one(&liquid.1), one(&vapour.1), liquid.1.air(), vapour.1.air()]);
             }
             return Ok(figures);
         }
-        "leaked_vapour" => leaked(Hole::Vapour)?,
-        "leaked_liquid" => leaked(Hole::Liquid)?,
+        "leaked_vapour" => leaked(LeakPhase::Vapour)?,
+        "leaked_liquid" => leaked(LeakPhase::Liquid)?,
         _ => panic!("{call} is not a call"),
     };
     (figures[0], figures[1]) = (left.p_pa, f64::from(u8::from(left.has_liquid)));
@@ -280,7 +280,7 @@ fn every_pressure_at_rest_has_its_status_and_bits() {
                     above.standard_uncertainty,
                 ];
                 let share = told("", &[found.gas_share]);
-                told(&format!("0,{}", found.holding.code()), &figures) + &share
+                told(&format!("0,{}", found.pressure_match.code()), &figures) + &share
             }
             Err(error) => format!("{},,,,,,", error.kind.code()),
         };

@@ -2,7 +2,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::Hole;
+use coldloop::mixture::LeakPhase;
 use coldloop::saturation::{self, Charge};
 use coldloop::{ErrorKind, Phase, Quantity, Reference, Refrigerant};
 
@@ -20,7 +20,7 @@ fn a_listed_blend_has_its_own_lines() {
     {
         let charge = listed(refrigerant);
         for t_k in [263.15, WARM_K] {
-            let line = saturation::of(refrigerant);
+            let line = saturation::line_of(refrigerant);
             let dew =
                 charge.dew_pressure_pa(t_k).unwrap() / line.pressure_pa(coldloop::mixture::Side::Dew, t_k).unwrap();
             assert!((dew - 1.0).abs() < 1e-9, "{refrigerant:?} {dew}");
@@ -45,7 +45,7 @@ fn a_pure_charge_is_the_pure_refrigerant() {
     let liquid = charge.split(WARM_K, 1.1 * p_pa).unwrap();
     assert!(vapour.quality.is_none() && vapour.rho_kg_m3 < 40.0);
     assert!(liquid.quality.is_none() && liquid.rho_kg_m3 > 1_100.0);
-    let left = charge.leaked(WARM_K, 300.0, Hole::Vapour, 0.5).unwrap();
+    let left = charge.leaked(WARM_K, 300.0, LeakPhase::Vapour, 0.5).unwrap();
     assert!(left.has_liquid && (left.p_pa / p_pa - 1.0).abs() < 1e-4);
     assert!((left.shares.of(Refrigerant::R134a) - 1.0).abs() < 1e-15);
 }
@@ -73,14 +73,14 @@ fn shares_are_by_mass_whatever_the_unit() {
 
 /// Two phases hold what the charge holds: shares and volumes close.
 #[test]
-fn a_parting_keeps_every_component() {
+fn a_phase_split_keeps_every_component() {
     let charge = Charge::new(&[(Refrigerant::R407C, 0.9), (Refrigerant::R22, 0.08)], 0.02).unwrap();
     let p_pa = 0.5 * charge.bubble_pressure_pa(WARM_K).unwrap() + 0.5 * charge.dew_pressure_pa(WARM_K).unwrap();
-    let parting = charge.split(WARM_K, p_pa).unwrap();
+    let phase_split = charge.split(WARM_K, p_pa).unwrap();
     let (quality, liquid, vapour) = (
-        parting.quality.unwrap(),
-        parting.liquid.unwrap(),
-        parting.vapour.unwrap(),
+        phase_split.quality.unwrap(),
+        phase_split.liquid.unwrap(),
+        phase_split.vapour.unwrap(),
     );
     assert!(quality > 0.05 && quality < 1.0);
     let mixed = |of: fn(&saturation::Shares) -> f64| (1.0 - quality) * of(&liquid.1) + quality * of(&vapour.1);
@@ -88,7 +88,7 @@ fn a_parting_keeps_every_component() {
     assert!((mixed(saturation::Shares::air) - 0.02).abs() < 1e-9);
     assert!(vapour.1.air() > 5.0 * liquid.1.air()); // air hardly dissolves
     let volume = (1.0 - quality) / liquid.0 + quality / vapour.0;
-    assert!((volume * parting.rho_kg_m3 - 1.0).abs() < 1e-9);
+    assert!((volume * phase_split.rho_kg_m3 - 1.0).abs() < 1e-9);
 }
 
 #[test]
@@ -117,7 +117,7 @@ fn what_is_no_charge_is_refused() {
 #[test]
 fn the_evaporating_mean_lies_between_inlet_and_dew() {
     for refrigerant in [Refrigerant::R134a, Refrigerant::R407C, Refrigerant::R455A] {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let dew_k = saturation::dew_temperature_k(refrigerant, 400e3).unwrap();
         let bubble_k = saturation::bubble_temperature_k(refrigerant, 400e3).unwrap();
         let at = |quality| line.evaporating_mean_pq(400e3, quality).unwrap();
@@ -154,7 +154,7 @@ fn a_blend_comes_back_from_enthalpy_and_entropy() {
         .into_iter()
         .filter(|refrigerant| refrigerant.is_blend())
     {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let (t_c, p_c) = (line.critical_t_k(), line.critical_p_pa());
         let mut states = Vec::new();
         for (t, p) in [(0.9, 0.05), (0.95, 0.3), (1.05, 1.5), (0.8, 1.1), (0.75, 0.6)] {
@@ -173,7 +173,7 @@ fn a_blend_comes_back_from_enthalpy_and_entropy() {
             assert!((found.s_j_kg_k - state.s_j_kg_k).abs() < 1e-6);
         }
     }
-    let line = saturation::of(Refrigerant::R407C);
+    let line = saturation::line_of(Refrigerant::R407C);
     let refused = |h, s| line.state_hs(h, s, Reference::Iir).unwrap_err().kind;
     assert_eq!(refused(f64::NAN, 1e3), ErrorKind::NotFinite);
     assert_eq!(refused(400e3, f64::INFINITY), ErrorKind::NotFinite);

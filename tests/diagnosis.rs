@@ -7,7 +7,7 @@ use coldloop::diagnosis::{Case, Diagnosis, Judge, Settings, Stakes, diagnose, ju
 use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
-    Caution, Check, Compressor, ErrorKind, Expansion, Fault, Feature, MixUp, Observation, QualityNote, Quantity,
+    Caution, Check, Compressor, EntryError, ErrorKind, Expansion, Fault, Feature, Observation, QualityNote, Quantity,
     Refrigerant, RestFinding, Thermometer, VerdictKind,
 };
 use proptest::prelude::*;
@@ -132,15 +132,15 @@ fn a_reading_that_was_not_taken_argues_nothing() {
 #[test]
 fn swapped_hoses_and_wrong_units_are_recognised_for_what_they_are() {
     let place = Surroundings::SEA_LEVEL;
-    for (pressures, mix_up) in [
-        (psig(175.0, 40.0), MixUp::SwappedHoses),
-        (psig(275.0, 1_200.0), MixUp::KpaTypedAsPsi),
+    for (pressures, entry_error) in [
+        (psig(175.0, 40.0), EntryError::SwappedHoses),
+        (psig(275.0, 1_200.0), EntryError::KpaTypedAsPsi),
     ] {
         let answer = judged(&with(van(place), pressures, Some(41.0)));
-        let (found, probability) = answer.mix_up.unwrap();
-        assert_eq!(found, mix_up);
-        assert_eq!(*answer.verdict.faults, [Fault::GaugeError], "{mix_up}");
-        assert!(probability > 0.8, "{mix_up}: {probability}");
+        let (found, probability) = answer.entry_error.unwrap();
+        assert_eq!(found, entry_error);
+        assert_eq!(*answer.verdict.faults, [Fault::GaugeError], "{entry_error}");
+        assert!(probability > 0.8, "{entry_error}: {probability}");
         assert_eq!(answer.next_checks[0].check, Check::CompareGauges);
     }
 }

@@ -2,7 +2,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::{self, Fixed, Hole, Leaked, MOST_COMPONENTS, Mixture, Side, Split};
+use coldloop::mixture::{self, Fixed, LeakPhase, Leaked, MOST_COMPONENTS, Mixture, Side, Split};
 use coldloop::{ErrorKind, Quantity, Refrigerant};
 
 const WARM_K: f64 = 298.15;
@@ -16,7 +16,10 @@ const R407C: [(Refrigerant, f64); 3] = [
 const R410A: [(Refrigerant, f64); 2] = [(Refrigerant::R32, 0.5), (Refrigerant::R125, 0.5)];
 
 fn charge(parts: &[(Refrigerant, f64)]) -> (Mixture<f64>, Vec<f64>) {
-    let components: Vec<_> = parts.iter().map(|(part, _)| mixture::of(*part).unwrap()).collect();
+    let components: Vec<_> = parts
+        .iter()
+        .map(|(part, _)| mixture::component_of(*part).unwrap())
+        .collect();
     let moles: Vec<f64> = components
         .iter()
         .zip(parts)
@@ -29,9 +32,9 @@ fn charge(parts: &[(Refrigerant, f64)]) -> (Mixture<f64>, Vec<f64>) {
     )
 }
 
-fn leaked(parts: &[(Refrigerant, f64)], rho_kg_m3: f64, hole: Hole, lost: f64) -> Leaked {
+fn leaked(parts: &[(Refrigerant, f64)], rho_kg_m3: f64, leak_phase: LeakPhase, lost: f64) -> Leaked {
     let (mixture, z) = charge(parts);
-    mixture.leaked(&z, WARM_K, rho_kg_m3, hole, lost).unwrap()
+    mixture.leaked(&z, WARM_K, rho_kg_m3, leak_phase, lost).unwrap()
 }
 
 /// The same leak of vapour in many plain steps, each with its pressure sought among splits at given pressures.
@@ -75,7 +78,7 @@ fn in_small_steps(parts: &[(Refrigerant, f64)], rho_kg_m3: f64, lost: f64, steps
 
 #[test]
 fn a_leak_is_what_many_small_steps_come_to() {
-    let found = leaked(&R407C, 300.0, Hole::Vapour, 0.4);
+    let found = leaked(&R407C, 300.0, LeakPhase::Vapour, 0.4);
     // A plain step errs by its square: twice as many halve what is wrong with all, and the difference takes it away.
     let [coarse, fine] = [50, 100].map(|steps| in_small_steps(&R407C, 300.0, 0.4, steps));
     for i in 0..R407C.len() {
@@ -89,26 +92,26 @@ fn a_leak_is_what_many_small_steps_come_to() {
 #[test]
 fn what_boils_first_leaks_first() {
     let before = charge(&R407C).1;
-    let mut last = leaked(&R407C, 300.0, Hole::Vapour, 0.0);
+    let mut last = leaked(&R407C, 300.0, LeakPhase::Vapour, 0.0);
     for i in 0..before.len() {
         assert!((last.z[i] - before[i]).abs() < 1e-12);
         assert!((last.mass[i] - R407C[i].1).abs() < 1e-12);
     }
     for tenths in 1..=8 {
-        let left = leaked(&R407C, 300.0, Hole::Vapour, 0.1 * f64::from(tenths));
+        let left = leaked(&R407C, 300.0, LeakPhase::Vapour, 0.1 * f64::from(tenths));
         assert!(left.mass[0] <= last.mass[0] && left.mass[2] >= last.mass[2] && left.p_pa < last.p_pa);
         assert!((left.mass.iter().sum::<f64>() - 1.0).abs() < 1e-12);
         last = left;
     }
     assert!(last.mass[2] > 0.58, "{:?}", last.mass);
-    let near = leaked(&R410A, 300.0, Hole::Vapour, 0.5);
+    let near = leaked(&R410A, 300.0, LeakPhase::Vapour, 0.5);
     assert!((near.mass[0] - 0.5).abs() < 0.015, "{:?}", near.mass);
 }
 
 #[test]
 fn a_leak_of_liquid_hardly_changes_the_charge() {
-    let vapour = leaked(&R407C, 500.0, Hole::Vapour, 0.3);
-    let liquid = leaked(&R407C, 500.0, Hole::Liquid, 0.3);
+    let vapour = leaked(&R407C, 500.0, LeakPhase::Vapour, 0.3);
+    let liquid = leaked(&R407C, 500.0, LeakPhase::Liquid, 0.3);
     let moved = |left: &Leaked| (left.mass[2] - 0.52).abs();
     assert!(
         moved(&liquid) < 0.3 * moved(&vapour),
@@ -122,8 +125,8 @@ fn a_leak_of_liquid_hardly_changes_the_charge() {
 
 #[test]
 fn without_liquid_the_composition_stays() {
-    let [dry, drier] = [0.95, 0.98].map(|lost| leaked(&R407C, 300.0, Hole::Vapour, lost));
-    assert!(!dry.has_liquid && leaked(&R407C, 300.0, Hole::Vapour, 0.5).has_liquid);
+    let [dry, drier] = [0.95, 0.98].map(|lost| leaked(&R407C, 300.0, LeakPhase::Vapour, lost));
+    assert!(!dry.has_liquid && leaked(&R407C, 300.0, LeakPhase::Vapour, 0.5).has_liquid);
     for i in 0..3 {
         assert!((dry.z[i] - drier.z[i]).abs() < 2e-3, "{:?} {:?}", dry.z, drier.z);
     }
@@ -134,7 +137,7 @@ fn without_liquid_the_composition_stays() {
 #[test]
 fn what_cannot_leak_is_told() {
     let (mixture, z) = charge(&R407C);
-    let refused = |rho: f64, t_k: f64, lost: f64| mixture.leaked(&z, t_k, rho, Hole::Vapour, lost).unwrap_err();
+    let refused = |rho: f64, t_k: f64, lost: f64| mixture.leaked(&z, t_k, rho, LeakPhase::Vapour, lost).unwrap_err();
     for (error, kind, quantity) in [
         (refused(300.0, WARM_K, 1.0), ErrorKind::OutOfRange, Quantity::Severity),
         (refused(300.0, WARM_K, -0.1), ErrorKind::OutOfRange, Quantity::Severity),

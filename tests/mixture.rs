@@ -9,7 +9,7 @@ use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 fn component(id: &str) -> &'static Component {
-    mixture::of(Refrigerant::from_id(id).unwrap()).unwrap()
+    mixture::component_of(Refrigerant::from_id(id).unwrap()).unwrap()
 }
 
 /// Source of the rows: see the head of the file.
@@ -165,7 +165,7 @@ fn random_charges_are_solved() {
         let count = random.random_range(2..=5);
         let mut components: Vec<&'static Component> = Vec::new();
         while components.len() < count {
-            let one = mixture::of(Refrigerant::ALL[random.random_range(0..22)]).unwrap();
+            let one = mixture::component_of(Refrigerant::ALL[random.random_range(0..22)]).unwrap();
             if !components.iter().any(|other| other.number == one.number) {
                 components.push(one);
             }

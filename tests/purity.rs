@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // a test ends that way
 
-use coldloop::circuit::{AtRest, Holding, Reading, at_rest};
+use coldloop::circuit::{AtRest, PressureMatch, Reading, at_rest};
 use coldloop::units::{AbsolutePressure, Surroundings, celsius};
 use coldloop::{ErrorKind, Refrigerant};
 
@@ -18,7 +18,7 @@ fn at(refrigerant: Refrigerant, pa: f64, t_c: f64) -> Result<AtRest, coldloop::E
 
 /// Every refrigerant whose lines a pressure agrees with.
 fn agreeing(pa: f64, t_c: f64) -> Vec<Refrigerant> {
-    let agrees = |r: &Refrigerant| at(*r, pa, t_c).is_ok_and(|found| found.holding == Holding::Agrees);
+    let agrees = |r: &Refrigerant| at(*r, pa, t_c).is_ok_and(|found| found.pressure_match == PressureMatch::Agrees);
     Refrigerant::ALL.iter().copied().filter(agrees).collect()
 }
 
@@ -54,7 +54,7 @@ fn a_second_temperature_tells_more() {
 #[test]
 fn air_shows_as_its_partial_pressure() {
     let found = at(Refrigerant::R134a, 665.4e3 + 120e3, 25.0).unwrap();
-    assert_eq!(found.holding, Holding::TooHigh);
+    assert_eq!(found.pressure_match, PressureMatch::TooHigh);
     assert!((found.excess_pa.value - 120e3).abs() < 200.0);
     assert!((found.gas_share - 120.0 / 785.4).abs() < 1e-3);
     // 3 kPa and 0.3 K, rectangular, at 19.5 kPa/K: 1.7 and 3.4 kPa
@@ -74,12 +74,18 @@ fn a_blend_agrees_between_its_lines() {
     );
     for share in [0.0, 0.5, 1.0] {
         assert_eq!(
-            at(r407c, dew + share * (bubble - dew), 25.0).unwrap().holding,
-            Holding::Agrees
+            at(r407c, dew + share * (bubble - dew), 25.0).unwrap().pressure_match,
+            PressureMatch::Agrees
         );
     }
-    assert_eq!(at(r407c, 0.9 * dew, 25.0).unwrap().holding, Holding::TooLow);
-    assert_eq!(at(r407c, 1.1 * bubble, 25.0).unwrap().holding, Holding::TooHigh);
+    assert_eq!(
+        at(r407c, 0.9 * dew, 25.0).unwrap().pressure_match,
+        PressureMatch::TooLow
+    );
+    assert_eq!(
+        at(r407c, 1.1 * bubble, 25.0).unwrap().pressure_match,
+        PressureMatch::TooHigh
+    );
 }
 
 #[test]

@@ -199,7 +199,7 @@ fn round_trip(blends: bool) -> String {
     let (mut worst, mut count): (f64, usize) = (0.0, 0);
     for refrigerant in Refrigerant::ALL.into_iter().filter(|r| r.is_blend() == blends) {
         count += 1;
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let (low, high) = (line.temperatures().low, line.temperatures().high);
         for side in [Side::Bubble, Side::Dew] {
             for k in 0..=STEPS {

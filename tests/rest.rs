@@ -3,7 +3,7 @@
 #![cfg(feature = "report")]
 #![allow(clippy::unwrap_used)] // a test ends that way
 
-use coldloop::circuit::{Gauge, Holding, Reading, at_rest};
+use coldloop::circuit::{Gauge, PressureMatch, Reading, at_rest};
 use coldloop::diagnosis::{Action, Diagnosis, Resting, diagnose, judge};
 use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
 use coldloop::{Caution, Check, Fault, Refrigerant, RestFinding, intake, report};
@@ -58,10 +58,10 @@ fn the_page_judges_as_at_rest_does() {
         };
         let ambient = Reading::within(fahrenheit(70.0), 1.5);
         let found = at_rest(Refrigerant::R134a, both, ambient, Surroundings::SEA_LEVEL).unwrap();
-        let finding = match found.holding {
-            Holding::Agrees => RestFinding::Consistent,
-            Holding::TooHigh => RestFinding::AirPresent,
-            Holding::TooLow => RestFinding::NearlyEmpty,
+        let finding = match found.pressure_match {
+            PressureMatch::Agrees => RestFinding::Consistent,
+            PressureMatch::TooHigh => RestFinding::AirPresent,
+            PressureMatch::TooLow => RestFinding::NearlyEmpty,
         };
         // Within a psi of the limit the two carry the air of the place differently.
         let edge = |estimate: coldloop::circuit::Estimate| {

@@ -8,7 +8,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::saturation::{self, Branch, Line, pure};
+use coldloop::saturation::{self, Line, SaturatedPhase, pure};
 use coldloop::{Error, Reference, Refrigerant};
 use states::{H, P, RHO, S, T, X, sound, typed};
 
@@ -74,7 +74,7 @@ fn try_all(first: (f64, f64), second: (f64, f64), entry: impl Fn(Refrigerant, f6
 }
 
 fn any(refrigerant: Refrigerant) -> Result<Line, Error> {
-    Ok(saturation::of(refrigerant))
+    Ok(saturation::line_of(refrigerant))
 }
 
 macro_rules! any_bits {
@@ -103,13 +103,13 @@ any_bits! {
 #[test]
 fn the_saturation_line() {
     try_all(T, P, |refrigerant, t_k, p_pa| {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let given = (refrigerant, t_k, p_pa);
         states::saturated(refrigerant, t_k, p_pa);
         let Line::Pure(pure) = line else { return };
         for branch in [pure.liquid(t_k), pure.vapour(t_k)] {
             match branch {
-                Ok(Branch {
+                Ok(SaturatedPhase {
                     rho_mol_m3,
                     h_j_kg,
                     s_j_kg_k,

@@ -35,7 +35,7 @@ fn comes_back(refrigerant: Refrigerant, how: &str, right: &State, found: Result<
 }
 
 fn all_pairs(refrigerant: Refrigerant, right: &State) {
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     if is_near_critical(line, right) {
         return;
     }
@@ -66,7 +66,7 @@ fn all_pairs(refrigerant: Refrigerant, right: &State) {
 fn every_state_comes_back_from_every_pair() {
     let mut count = 0;
     for refrigerant in Refrigerant::ALL {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let steps = if refrigerant.is_blend() { 6 } else { 16 };
         let between = |low: f64, high: f64, i: u32| low + (high - low) * f64::from(i) / f64::from(steps - 1);
         let (t, p, lines) = (line.valid_temperatures(), line.valid_pressures(), line.temperatures());
@@ -97,13 +97,13 @@ fn every_state_comes_back_from_every_pair() {
 /// Two phases whose bubble point at that pressure is colder than the lines, and two phases near the end of the lines.
 #[test]
 fn two_phases_at_the_edges_of_a_blend_come_back() {
-    let cold = saturation::of(Refrigerant::R445A)
+    let cold = saturation::line_of(Refrigerant::R445A)
         .state_tp(237.827_591_826_048_75, 74_505.693_058_513_59, IIR)
         .unwrap();
     assert_eq!(cold.phase, Phase::TwoPhase);
     all_pairs(Refrigerant::R445A, &cold);
 
-    let line = saturation::of(Refrigerant::R448A);
+    let line = saturation::line_of(Refrigerant::R448A);
     let found = line
         .state_hs(371_625.006_669_251_83, 1_520.422_933_015_670_9, IIR)
         .unwrap();
@@ -113,7 +113,7 @@ fn two_phases_at_the_edges_of_a_blend_come_back() {
         "{found:?}"
     );
     for refrigerant in [Refrigerant::R448A, Refrigerant::R449A, Refrigerant::R455A] {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         for i in 0..12 {
             for j in 0..12 {
                 let t_k = line.critical_t_k() * (0.965 + 0.0028 * f64::from(i));
@@ -136,7 +136,7 @@ fn two_phases_at_the_edges_of_a_blend_come_back() {
 #[test]
 fn a_saturated_side_answers_all_that_one_phase_has() {
     for refrigerant in Refrigerant::ALL {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let t_k = 0.8 * line.critical_t_k();
         for (side, quality, beside) in [(Side::Bubble, 0.0, 1.0 + 1e-9), (Side::Dew, 1.0, 1.0 - 1e-9)] {
             let sides = [

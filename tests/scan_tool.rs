@@ -9,8 +9,8 @@ use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, can_check, diagnose
 use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, HighPort, LowPort, System, Vehicle, simulate};
 use coldloop::{
-    Check, Compressor, ErrorKind, Expansion, ExpectedBasis, MixUp, Observation, QualityNote, Quantity, Refrigerant,
-    VehicleClass, intake,
+    Check, Compressor, EntryError, ErrorKind, Expansion, ExpectedBasis, Observation, QualityNote, Quantity,
+    Refrigerant, VehicleClass, intake,
 };
 
 /// A file of the garage with parts of it replaced.
@@ -179,8 +179,14 @@ fn a_transducer_that_agrees_clears_the_gauge_and_one_that_does_not_has_both_comp
     let sure = |answer: &Diagnosis| answer.derived.high_side_pa.unwrap().standard_uncertainty;
     assert!(sure(&agrees) < sure(&alone));
     let suspects = |answer: &Diagnosis| {
-        let off = [MixUp::HighGaugeOff, MixUp::BothGaugesOff, MixUp::SwappedHoses];
-        answer.mix_up.is_some_and(|(mix_up, _)| off.contains(&mix_up))
+        let off = [
+            EntryError::HighGaugeOff,
+            EntryError::BothGaugesOff,
+            EntryError::SwappedHoses,
+        ];
+        answer
+            .entry_error
+            .is_some_and(|(entry_error, _)| off.contains(&entry_error))
     };
     assert!(!suspects(&agrees));
     let contradicts = judged(&with("1500 kPa gauge"));

@@ -10,7 +10,7 @@ use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
 use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Check, Compressor, Expansion, Fault, MixUp, Refrigerant, RestFinding, VerdictKind};
+use coldloop::{Check, Compressor, EntryError, Expansion, Fault, Refrigerant, RestFinding, VerdictKind};
 use draws::{Draw, KINDS, Lines, World};
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
@@ -49,19 +49,24 @@ struct Said {
 }
 
 impl Said {
-    fn add(&mut self, answer: &Diagnosis, mix_up: Option<MixUp>) {
+    fn add(&mut self, answer: &Diagnosis, entry_error: Option<EntryError>) {
         self.all += 1;
         let blamed = |fault: &Fault| *fault == Fault::GaugeError;
         self.named += usize::from(answer.verdict.kind == VerdictKind::NamedFault && blamed(&answer.verdict.faults[0]));
         let first = blamed(&answer.faults[0].fault);
         self.first += usize::from(first);
         self.three += usize::from(answer.faults.iter().take(3).any(|ranked| blamed(&ranked.fault)));
-        self.rightly += usize::from(first && answer.mix_up.map(|(mix_up, _)| mix_up) == mix_up);
+        self.rightly += usize::from(first && answer.entry_error.map(|(entry_error, _)| entry_error) == entry_error);
     }
 }
 
 /// Vehicles of every kind with this fault, their readings spoilt.
-fn said(fault: Fault, severity: f64, mix_up: Option<MixUp>, spoil: impl Fn(&mut Readings, &Conditions)) -> Said {
+fn said(
+    fault: Fault,
+    severity: f64,
+    entry_error: Option<EntryError>,
+    spoil: impl Fn(&mut Readings, &Conditions),
+) -> Said {
     let mut settings = Settings::default();
     settings.next_checks = false;
     let mut said = Said::default();
@@ -74,7 +79,7 @@ fn said(fault: Fault, severity: f64, mix_up: Option<MixUp>, spoil: impl Fn(&mut 
             spoil(&mut readings, &draw.actual);
             // A line hotter than any can be is refused.
             if let Ok(answer) = diagnose(&Case::new(draw.system, draw.conditions, readings), &settings) {
-                said.add(&answer, mix_up);
+                said.add(&answer, entry_error);
             }
         }
     }
@@ -110,46 +115,46 @@ fn good_instruments_are_left_alone() {
 fn instruments_that_stray_far_are_found() {
     type Spoil = fn(&mut Readings, &Conditions);
     // In per cent of the vehicles, how often it is first and among three; and of the firsts, how often the right instrument is told.
-    let cases: [(MixUp, Spoil, [usize; 3]); 6] = [
+    let cases: [(EntryError, Spoil, [usize; 3]); 6] = [
         (
-            MixUp::LowGaugeOff,
+            EntryError::LowGaugeOff,
             |r, _| r.low_side = by_pa(r.low_side, -80e3),
             [15, 45, 40],
         ),
         (
             // Absolute pressures noted as gauge pressures read nearly the same, and are commoner.
-            MixUp::LowGaugeOff,
+            EntryError::LowGaugeOff,
             |r, _| r.low_side = by_pa(r.low_side, 150e3),
             [25, 65, 8],
         ),
         (
-            MixUp::HighGaugeOff,
+            EntryError::HighGaugeOff,
             |r, _| r.high_side = by_pa(r.high_side, -250e3),
             [5, 12, 40],
         ),
         (
-            MixUp::DischargeProbeLoose,
+            EntryError::DischargeProbeLoose,
             |r, c| r.discharge_line = toward(r.discharge_line, c.ambient, 0.6),
             [30, 55, 40],
         ),
         (
-            MixUp::SuctionProbeLoose,
+            EntryError::SuctionProbeLoose,
             |r, c| r.suction_line = toward(r.suction_line, c.ambient, 0.6),
             [8, 30, 40],
         ),
         (
             // A leaking heater door is the commoner reason for such a vent: the probe is among three, not first.
-            MixUp::VentProbeAside,
+            EntryError::VentProbeAside,
             |r, c| r.vent = toward(r.vent, c.ambient, 0.6),
             [0, 55, 40],
         ),
     ];
-    for (mix_up, spoil, [first, three, rightly]) in cases {
-        let said = said(Fault::NoFault, 0.0, Some(mix_up), spoil);
-        println!("{mix_up}: {said:?}");
-        assert!(100 * said.first >= first * said.all, "{mix_up}: {said:?}");
-        assert!(100 * said.three >= three * said.all, "{mix_up}: {said:?}");
-        assert!(100 * said.rightly >= rightly * said.first, "{mix_up}: {said:?}");
+    for (entry_error, spoil, [first, three, rightly]) in cases {
+        let said = said(Fault::NoFault, 0.0, Some(entry_error), spoil);
+        println!("{entry_error}: {said:?}");
+        assert!(100 * said.first >= first * said.all, "{entry_error}: {said:?}");
+        assert!(100 * said.three >= three * said.all, "{entry_error}: {said:?}");
+        assert!(100 * said.rightly >= rightly * said.first, "{entry_error}: {said:?}");
     }
 }
 
@@ -169,21 +174,21 @@ fn a_system_at_rest_tells_which_gauge_is_off() {
         diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap()
     };
     let equal = at_rest(564.0, 566.0);
-    assert_eq!((equal.rest, equal.mix_up), (Some(RestFinding::Consistent), None));
+    assert_eq!((equal.rest, equal.entry_error), (Some(RestFinding::Consistent), None));
     // One side agrees with the ambient, and the other with nothing.
     for (low, high, off) in [
-        (640.0, 566.0, MixUp::LowGaugeOff),
-        (490.0, 566.0, MixUp::LowGaugeOff),
-        (564.0, 640.0, MixUp::HighGaugeOff),
+        (640.0, 566.0, EntryError::LowGaugeOff),
+        (490.0, 566.0, EntryError::LowGaugeOff),
+        (564.0, 640.0, EntryError::HighGaugeOff),
     ] {
         let apart = at_rest(low, high);
-        let (mix_up, probability) = apart.mix_up.unwrap();
-        assert_eq!((apart.rest, mix_up), (Some(RestFinding::NotEqualised), off));
+        let (entry_error, probability) = apart.entry_error.unwrap();
+        assert_eq!((apart.rest, entry_error), (Some(RestFinding::NotEqualised), off));
         assert!(probability > 0.1, "{low} {high}: {probability}");
         assert!(equal.probability_of(&[Fault::GaugeError]) < 0.5 * probability);
     }
     // Sides that are far apart only need time.
-    assert_eq!(at_rest(300.0, 900.0).mix_up, None);
+    assert_eq!(at_rest(300.0, 900.0).entry_error, None);
 }
 
 /// A coupler that is shut leaves its gauge at the air's pressure; the other side is judged alone.
@@ -204,24 +209,24 @@ fn a_hose_that_is_shut_is_found() {
     };
     // 27 °C is 89 psig at saturation. Little charge and a valve that is shut bring the low side to nought too.
     for (low, high, running, shut, least) in [
-        (35.0, 0.0, true, MixUp::HighHoseShut, 0.3),
-        (35.0, 2.0, true, MixUp::HighHoseShut, 0.3),
-        (0.0, 180.0, true, MixUp::LowHoseShut, 0.02),
-        (89.0, 0.0, false, MixUp::HighHoseShut, 0.1),
-        (0.0, 89.0, false, MixUp::LowHoseShut, 0.1),
+        (35.0, 0.0, true, EntryError::HighHoseShut, 0.3),
+        (35.0, 2.0, true, EntryError::HighHoseShut, 0.3),
+        (0.0, 180.0, true, EntryError::LowHoseShut, 0.02),
+        (89.0, 0.0, false, EntryError::HighHoseShut, 0.1),
+        (0.0, 89.0, false, EntryError::LowHoseShut, 0.1),
     ] {
         let answer = judged(low, high, running);
-        let (mix_up, probability) = answer.mix_up.unwrap();
-        assert_eq!(mix_up, shut, "{low} {high} {running}");
+        let (entry_error, probability) = answer.entry_error.unwrap();
+        assert_eq!(entry_error, shut, "{low} {high} {running}");
         assert!(probability > least, "{low} {high} {running}: {probability}");
     }
     assert_eq!(judged(35.0, 0.0, true).faults[0].fault, Fault::GaugeError);
     // A gauge well away from both is that of an open hose, and so is one of two that agree at rest.
     for (low, high, running) in [(60.0, 25.0, true), (89.0, 89.0, false), (35.0, 180.0, true)] {
-        let told = judged(low, high, running).mix_up;
-        let shut = [MixUp::LowHoseShut, MixUp::HighHoseShut];
+        let told = judged(low, high, running).entry_error;
+        let shut = [EntryError::LowHoseShut, EntryError::HighHoseShut];
         assert!(
-            told.is_none_or(|(mix_up, _)| !shut.contains(&mix_up)),
+            told.is_none_or(|(entry_error, _)| !shut.contains(&entry_error)),
             "{low} {high}: {told:?}"
         );
     }

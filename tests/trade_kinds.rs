@@ -7,7 +7,7 @@ use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::units::{GaugePressure, Surroundings, fahrenheit, in_fahrenheit};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Compressor, Expansion, Fault, MixUp, Observation, Refrigerant, Thermometer};
+use coldloop::{Compressor, EntryError, Expansion, Fault, Observation, Refrigerant, Thermometer};
 
 /// What was read and seen of a vehicle with a fixed clutch, at sea level, after twelve minutes; pressures are those of R-134a.
 #[derive(Clone, Copy, Debug)]
@@ -241,7 +241,7 @@ fn equal_sides_far_below_saturation_are_a_system_that_is_nearly_empty() {
 fn a_high_side_at_nought_is_a_hose_that_is_shut() {
     let each = [80.0, 90.0].map(|ambient_f| Seen::gauges(ambient_f, 40.0, 0.0));
     of_every_kind(each, |answer| {
-        let shut = matches!(answer.mix_up, Some((MixUp::HighHoseShut, _)));
+        let shut = matches!(answer.entry_error, Some((EntryError::HighHoseShut, _)));
         (!shut || place(answer, Fault::GaugeError) > 0).then(|| leaders(answer))
     });
 }

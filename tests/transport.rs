@@ -45,7 +45,7 @@ fn the_papers_rows_come_out() {
     let all = rows("transport_printed.csv");
     for row in &all {
         let refrigerant = Refrigerant::from_id(&row[0]).unwrap();
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let number = |k: usize| row[k].parse::<f64>().unwrap();
         let (t_k, printed, unit) = (number(2), number(5), number(6));
         let state = match &row[3] {
@@ -83,7 +83,7 @@ fn newer_correlations_are_near() {
         (Refrigerant::R32, 300.0, 10.0, 12.6333e-6, 0.05),
         (Refrigerant::R32, 300.0, 1_100.0, 173.431e-6, 0.05),
     ] {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let state = line
             .state_t_rho(t_k, rho_kg_m3 / line.molar_mass(), Reference::Iir)
             .unwrap();
@@ -131,7 +131,7 @@ fn another_library_has_the_same() {
         let found = if &row[1] == "surface tension" {
             transport::surface_tension_n_m(refrigerant, t_k)
         } else {
-            at_density(saturation::of(refrigerant), t_k, number(3))
+            at_density(saturation::line_of(refrigerant), t_k, number(3))
                 .and_then(|state| figure(refrigerant, &row[1], &state))
         };
         let off = match found {
@@ -180,7 +180,7 @@ fn at_density(line: Line, t_k: f64, rho_mol_m3: f64) -> Result<State, Error> {
 fn there_is_a_figure_over_the_whole_range() {
     let mut wrong = String::new();
     for refrigerant in WITH {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let found = transport::of(refrigerant).unwrap();
         let (viscosity, conductivity) = (found.viscosity.unwrap(), found.conductivity.unwrap());
         for step in 0..=40 {
@@ -229,7 +229,7 @@ fn there_is_a_figure_over_the_whole_range() {
 #[test]
 fn a_thin_vapour_is_nearly_a_dilute_gas() {
     for refrigerant in [Refrigerant::R12, Refrigerant::R22, Refrigerant::R32] {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let critical = line.pure().unwrap();
         for step in 0..30 {
             let t_k = critical.critical_t_k * (0.45 + 0.03 * f64::from(step));
@@ -254,7 +254,7 @@ fn a_thin_vapour_is_nearly_a_dilute_gas() {
 #[test]
 fn what_is_not_published_is_refused() {
     for refrigerant in Refrigerant::ALL {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let t_k = 0.8 * line.temperatures().high;
         let state = line.state_tq(t_k, 1.0, Reference::Iir).unwrap();
         let figures = [
@@ -274,7 +274,7 @@ fn what_is_not_published_is_refused() {
     }
     let blend = transport::surface_tension_n_m(Refrigerant::R407C, 273.15).unwrap_err();
     assert_eq!(blend.to_string(), "no published data give surface tension here");
-    let line = saturation::of(Refrigerant::R290);
+    let line = saturation::line_of(Refrigerant::R290);
     let hot = line.state_tp(630.0, 1e5, Reference::Iir).unwrap();
     let error = transport::viscosity_pa_s(Refrigerant::R290, &hot).unwrap_err();
     assert_eq!(error.to_string(), "temperature 630 K is outside 90 K to 600 K");

@@ -445,22 +445,22 @@ typedef enum coldloop_verdict {
 } coldloop_verdict;
 
 // What a pressure at rest says of one refrigerant.
-typedef enum coldloop_holding {
+typedef enum coldloop_pressure_match {
     // The charge can be this refrigerant, and nothing else.
-    COLDLOOP_HOLDING_AGREES = 1,
+    COLDLOOP_PRESSURE_MATCH_AGREES = 1,
     // The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.
-    COLDLOOP_HOLDING_TOO_HIGH = 2,
+    COLDLOOP_PRESSURE_MATCH_TOO_HIGH = 2,
     // The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out.
-    COLDLOOP_HOLDING_TOO_LOW = 3,
-} coldloop_holding;
+    COLDLOOP_PRESSURE_MATCH_TOO_LOW = 3,
+} coldloop_pressure_match;
 
 // Where a circuit at rest leaks.
-typedef enum coldloop_hole {
+typedef enum coldloop_leak_phase {
     // Above the liquid: vapour escapes.
-    COLDLOOP_HOLE_VAPOUR = 1,
+    COLDLOOP_LEAK_PHASE_VAPOUR = 1,
     // Below its surface: liquid escapes, and vapour when it is gone.
-    COLDLOOP_HOLE_LIQUID = 2,
-} coldloop_hole;
+    COLDLOOP_LEAK_PHASE_LIQUID = 2,
+} coldloop_leak_phase;
 
 // What a function returns: 0, or why it has no answer.
 typedef enum coldloop_status {
@@ -635,9 +635,9 @@ typedef struct coldloop_shares {
     double air;
 } coldloop_shares;
 
-// A charge at a temperature and pressure. Set `size` to sizeof(coldloop_parting).
-typedef struct coldloop_parting {
-    // sizeof(coldloop_parting), so that the struct can grow.
+// A charge at a temperature and pressure. Set `size` to sizeof(coldloop_phase_split).
+typedef struct coldloop_phase_split {
+    // sizeof(coldloop_phase_split), so that the struct can grow.
     size_t size;
     // Density of all, kg/m3.
     double density_kg_m3;
@@ -651,7 +651,7 @@ typedef struct coldloop_parting {
     struct coldloop_shares liquid;
     // Composition of the other.
     struct coldloop_shares vapour;
-} coldloop_parting;
+} coldloop_phase_split;
 
 // What a leak has left. Set `size` to sizeof(coldloop_remainder).
 typedef struct coldloop_remainder {
@@ -762,7 +762,7 @@ typedef struct coldloop_resting {
     // sizeof(coldloop_resting), so that the struct can grow.
     size_t size;
     // A coldloop_holding.
-    uint32_t holding;
+    uint32_t pressure_match;
     // The pressure above that of the bubble line, Pa; where it is too high, the partial pressure of the gas, if it is gas.
     struct coldloop_estimate excess_pa;
     // The pressure above that of the dew line, Pa; of a pure refrigerant the same.
@@ -818,7 +818,7 @@ typedef struct coldloop_bands {
     // Air at the centre vent, K.
     struct coldloop_band vent_k;
     // Condensing temperature above the ambient, K.
-    struct coldloop_band approach_k;
+    struct coldloop_band condensing_above_ambient_k;
     // Superheat at the compressor, K.
     struct coldloop_band superheat_k;
     // Subcooling in the liquid line, K.
@@ -959,7 +959,7 @@ uint32_t coldloop_bubble_slope(uint32_t refrigerant,
 // is vapour, and the dew point. Of a pure refrigerant it is the saturation temperature. Superheat does not count from
 // here, but from the dew point. Source: EN 12900 and AHRI Standard 540, from memory.
 //
-// Errors: as coldloop_state_pq.
+// Errors: as coldloop_state_pressure_quality.
 uint32_t coldloop_evaporating_mean(uint32_t refrigerant,
                                    double pressure_pa_abs,
                                    double quality,
@@ -969,7 +969,7 @@ uint32_t coldloop_evaporating_mean(uint32_t refrigerant,
 // The same for an inlet of the enthalpy of the liquid line, J/kg, counted from a coldloop_reference; where liquid comes in
 // below its bubble point, the range begins at the bubble point.
 //
-// Errors: as coldloop_state_ph; OUT_OF_RANGE for an inlet that has boiled already.
+// Errors: as coldloop_state_pressure_enthalpy; OUT_OF_RANGE for an inlet that has boiled already.
 uint32_t coldloop_evaporating_mean_ph(uint32_t refrigerant,
                                       uint32_t reference,
                                       double pressure_pa_abs,
@@ -1042,7 +1042,7 @@ uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
  * they count: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
  *
  *     coldloop_state suction = {.size = sizeof suction};
- *     if (coldloop_state_tp(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
+ *     if (coldloop_state_temperature_pressure(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
  *         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
  *
  * A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
@@ -1057,67 +1057,67 @@ uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
 // The state at a temperature and pressure.
 //
 // Errors: those above, and TWO_PHASE on the saturation line, where the two do not fix a state.
-uint32_t coldloop_state_tp(uint32_t refrigerant,
-                           uint32_t reference,
-                           double temperature_k,
-                           double pressure_pa_abs,
-                           struct coldloop_state *state,
-                           struct coldloop_error *error);
+uint32_t coldloop_state_temperature_pressure(uint32_t refrigerant,
+                                             uint32_t reference,
+                                             double temperature_k,
+                                             double pressure_pa_abs,
+                                             struct coldloop_state *state,
+                                             struct coldloop_error *error);
 
 // The state at a temperature and a density, kg/m3.
-uint32_t coldloop_state_td(uint32_t refrigerant,
-                           uint32_t reference,
-                           double temperature_k,
-                           double density_kg_m3,
-                           struct coldloop_state *state,
-                           struct coldloop_error *error);
+uint32_t coldloop_state_temperature_density(uint32_t refrigerant,
+                                            uint32_t reference,
+                                            double temperature_k,
+                                            double density_kg_m3,
+                                            struct coldloop_state *state,
+                                            struct coldloop_error *error);
 
 // The state on the saturation line at a temperature and a quality, 0 (liquid) to 1 (vapour).
-uint32_t coldloop_state_tq(uint32_t refrigerant,
-                           uint32_t reference,
-                           double temperature_k,
-                           double quality,
-                           struct coldloop_state *state,
-                           struct coldloop_error *error);
+uint32_t coldloop_state_temperature_quality(uint32_t refrigerant,
+                                            uint32_t reference,
+                                            double temperature_k,
+                                            double quality,
+                                            struct coldloop_state *state,
+                                            struct coldloop_error *error);
 
 // The state on the saturation line at a pressure and a quality, 0 (liquid) to 1 (vapour).
-uint32_t coldloop_state_pq(uint32_t refrigerant,
-                           uint32_t reference,
-                           double pressure_pa_abs,
-                           double quality,
-                           struct coldloop_state *state,
-                           struct coldloop_error *error);
+uint32_t coldloop_state_pressure_quality(uint32_t refrigerant,
+                                         uint32_t reference,
+                                         double pressure_pa_abs,
+                                         double quality,
+                                         struct coldloop_state *state,
+                                         struct coldloop_error *error);
 
 // The state at a pressure and a specific enthalpy, J/kg.
 //
 // Errors: those above, and NO_CONVERGENCE with the relative residual as its value.
-uint32_t coldloop_state_ph(uint32_t refrigerant,
-                           uint32_t reference,
-                           double pressure_pa_abs,
-                           double enthalpy_j_kg,
-                           struct coldloop_state *state,
-                           struct coldloop_error *error);
+uint32_t coldloop_state_pressure_enthalpy(uint32_t refrigerant,
+                                          uint32_t reference,
+                                          double pressure_pa_abs,
+                                          double enthalpy_j_kg,
+                                          struct coldloop_state *state,
+                                          struct coldloop_error *error);
 
-// The state at a pressure and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
-uint32_t coldloop_state_ps(uint32_t refrigerant,
-                           uint32_t reference,
-                           double pressure_pa_abs,
-                           double entropy_j_kg_k,
-                           struct coldloop_state *state,
-                           struct coldloop_error *error);
+// The state at a pressure and a specific entropy, J/(kg K). Errors as coldloop_state_pressure_enthalpy.
+uint32_t coldloop_state_pressure_entropy(uint32_t refrigerant,
+                                         uint32_t reference,
+                                         double pressure_pa_abs,
+                                         double entropy_j_kg_k,
+                                         struct coldloop_state *state,
+                                         struct coldloop_error *error);
 
-// The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
-uint32_t coldloop_state_hs(uint32_t refrigerant,
-                           uint32_t reference,
-                           double enthalpy_j_kg,
-                           double entropy_j_kg_k,
-                           struct coldloop_state *state,
-                           struct coldloop_error *error);
+// The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K). Errors as coldloop_state_pressure_enthalpy.
+uint32_t coldloop_state_enthalpy_entropy(uint32_t refrigerant,
+                                         uint32_t reference,
+                                         double enthalpy_j_kg,
+                                         double entropy_j_kg_k,
+                                         struct coldloop_state *state,
+                                         struct coldloop_error *error);
 
 // The liquid at a temperature (K) below its saturation pressure (Pa above vacuum), which has not boiled yet: an
 // extrapolation of the equation of state, between the saturation line and the spinodal.
 //
-// Errors: as coldloop_state_tp; OUT_OF_RANGE in pressure with the spinodal and the saturation line as bounds.
+// Errors: as coldloop_state_temperature_pressure; OUT_OF_RANGE in pressure with the spinodal and the saturation line as bounds.
 uint32_t coldloop_superheated_liquid(uint32_t refrigerant,
                                      uint32_t reference,
                                      double temperature_k,
@@ -1296,19 +1296,19 @@ uint32_t coldloop_charge_dew_temperature(const struct coldloop_shares *charge,
 uint32_t coldloop_charge_split(const struct coldloop_shares *charge,
                                double temperature_k,
                                double pressure_pa_abs,
-                               struct coldloop_parting *parting,
+                               struct coldloop_phase_split *phase_split,
                                struct coldloop_error *error);
 
 // What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge
 // over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the
-// phase at the hole, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
+// phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
 // two kinds.
 //
 // Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
 uint32_t coldloop_charge_leaked(const struct coldloop_shares *charge,
                                 double temperature_k,
                                 double density_kg_m3,
-                                uint32_t hole,
+                                uint32_t leak_phase,
                                 double lost,
                                 struct coldloop_remainder *remainder,
                                 struct coldloop_error *error);
@@ -1755,40 +1755,40 @@ uint32_t coldloop_evaluate(const char *cases,
  */
 
 // Kelvin of degrees Celsius.
-double coldloop_kelvin_of_celsius(double celsius);
+double coldloop_celsius_to_kelvin(double celsius);
 
 // Kelvin of degrees Fahrenheit.
-double coldloop_kelvin_of_fahrenheit(double fahrenheit);
+double coldloop_fahrenheit_to_kelvin(double fahrenheit);
 
 // Degrees Celsius of kelvin.
-double coldloop_celsius_of_kelvin(double temperature_k);
+double coldloop_kelvin_to_celsius(double temperature_k);
 
 // Degrees Fahrenheit of kelvin.
-double coldloop_fahrenheit_of_kelvin(double temperature_k);
+double coldloop_kelvin_to_fahrenheit(double temperature_k);
 
 // Pascals of pounds-force per square inch.
-double coldloop_pa_of_psi(double psi);
+double coldloop_psi_to_pa(double psi);
 
 // Pounds-force per square inch of pascals.
-double coldloop_psi_of_pa(double pa);
+double coldloop_pa_to_psi(double pa);
 
 // Pascals of bars.
-double coldloop_pa_of_bar(double bar);
+double coldloop_bar_to_pa(double bar);
 
 // Bars of pascals.
-double coldloop_bar_of_pa(double pa);
+double coldloop_pa_to_bar(double pa);
 
 // Pascals of inches of mercury; a vacuum of 20 inches is a gauge pressure of minus that.
 double coldloop_pa_of_inhg(double inhg);
 
 // Inches of mercury of pascals.
-double coldloop_inhg_of_pa(double pa);
+double coldloop_pa_to_inhg(double pa);
 
 // Pascals of microns of mercury.
 double coldloop_pa_of_microns(double microns);
 
 // Microns of mercury of pascals.
-double coldloop_microns_of_pa(double pa);
+double coldloop_pa_to_microns(double pa);
 
 // Reads a pressure with its unit and datum: "35 psig", "2.4 bar gauge", "101.3 kPa abs", "18 inHg vacuum".
 //
@@ -1848,7 +1848,7 @@ const char *coldloop_phase_name(uint32_t phase);
 // The coldloop_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 uint32_t coldloop_phase_from_name(const char *name, uint32_t *phase, struct coldloop_error *error);
 
-// The id of a coldloop_reference, such as "IIR"; NULL for a number that is none.
+// The id of a coldloop_reference, such as "liquid-at-0-celsius"; NULL for a number that is none.
 const char *coldloop_reference_name(uint32_t reference);
 
 // The coldloop_reference of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
@@ -1900,17 +1900,19 @@ const char *coldloop_verdict_name(uint32_t verdict);
 // The coldloop_verdict of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 uint32_t coldloop_verdict_from_name(const char *name, uint32_t *verdict, struct coldloop_error *error);
 
-// The id of a coldloop_holding, such as "agrees"; NULL for a number that is none.
-const char *coldloop_holding_name(uint32_t holding);
+// The id of a coldloop_pressure_match, such as "agrees"; NULL for a number that is none.
+const char *coldloop_pressure_match_name(uint32_t pressure_match);
 
-// The coldloop_holding of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
-uint32_t coldloop_holding_from_name(const char *name, uint32_t *holding, struct coldloop_error *error);
+// The coldloop_pressure_match of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_pressure_match_from_name(const char *name,
+                                           uint32_t *pressure_match,
+                                           struct coldloop_error *error);
 
-// The id of a coldloop_hole, such as "vapour"; NULL for a number that is none.
-const char *coldloop_hole_name(uint32_t hole);
+// The id of a coldloop_leak_phase, such as "vapour"; NULL for a number that is none.
+const char *coldloop_leak_phase_name(uint32_t leak_phase);
 
-// The coldloop_hole of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
-uint32_t coldloop_hole_from_name(const char *name, uint32_t *hole, struct coldloop_error *error);
+// The coldloop_leak_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_leak_phase_from_name(const char *name, uint32_t *leak_phase, struct coldloop_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

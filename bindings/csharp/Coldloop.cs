@@ -419,7 +419,7 @@ namespace Coldloop
     public unsafe struct Resting
     {
         public UIntPtr size;
-        public uint holding;
+        public uint pressure_match;
         public Estimate excess_pa;
         public Estimate above_dew_pa;
         public double gas_share;
@@ -637,9 +637,9 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_charge_split", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint ChargeSplit(Shares* charge, double temperature_k, double pressure_pa_abs, Parting* parting, Error* error);
 
-        /// <summary>What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the phase at the hole, in equilibrium with the rest (Rayleigh's distillation).</summary>
+        /// <summary>What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation).</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_charge_leaked", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint ChargeLeaked(Shares* charge, double temperature_k, double density_kg_m3, uint hole, double lost, Remainder* remainder, Error* error);
+        public static extern uint ChargeLeaked(Shares* charge, double temperature_k, double density_kg_m3, uint leak_phase, double lost, Remainder* remainder, Error* error);
 
         /// <summary>Pressure of the standard atmosphere at a geopotential altitude from -500 m to 9,000 m.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_standard_pressure", CallingConvention = CallingConvention.Cdecl)]
@@ -923,18 +923,18 @@ namespace Coldloop
 
         /// <summary>The id of a coldloop_holding, such as "agrees"; NULL for a number that is none.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_holding_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern byte* HoldingName(uint holding);
+        public static extern byte* HoldingName(uint pressure_match);
 
         /// <summary>The coldloop_holding of an id; 0 on failure.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_holding_from_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint HoldingFromName(byte* name, uint* holding, Error* error);
+        public static extern uint HoldingFromName(byte* name, uint* pressure_match, Error* error);
 
         /// <summary>The id of a coldloop_hole, such as "vapour"; NULL for a number that is none.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_hole_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern byte* HoleName(uint hole);
+        [DllImport("coldloop", EntryPoint = "coldloop_leak_phase_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* HoleName(uint leak_phase);
 
         /// <summary>The coldloop_hole of an id; 0 on failure.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_hole_from_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint HoleFromName(byte* name, uint* hole, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_leak_phase_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint HoleFromName(byte* name, uint* leak_phase, Error* error);
     }
 }

@@ -45,7 +45,7 @@ coldloop_state state_tp(std::uint32_t refrigerant, double kelvin, double pa_abs)
 {
     coldloop_state state{};
     state.size = sizeof state;
-    return ask(coldloop_state_tp, state, refrigerant, COLDLOOP_REFERENCE_IIR, kelvin, pa_abs);
+    return ask(coldloop_state_temperature_pressure, state, refrigerant, COLDLOOP_REFERENCE_IIR, kelvin, pa_abs);
 }
 
 // The report for people; a string that owns its memory, filled in one call.
@@ -66,7 +66,7 @@ std::string report(const std::string &readings_json)
 int main()
 try {
     const double air_pa = garage::ask(coldloop_standard_pressure, 0.0, 1600.0);
-    const double low_side_pa = coldloop_pa_of_psi(35.0);
+    const double low_side_pa = coldloop_psi_to_pa(35.0);
     std::cout << "superheat " << garage::superheat_k(COLDLOOP_REFRIGERANT_R134A, 285.15, low_side_pa, air_pa) << " K\n";
     std::cout << "suction vapour " << garage::state_tp(COLDLOOP_REFRIGERANT_R134A, 285.15, low_side_pa + air_pa).density_kg_m3
               << " kg/m3\n\n";

@@ -171,7 +171,7 @@ fn at(fact: &Fact, values: &[(f64, f64)]) -> Option<f64> {
 
 /// A fitted reading, K, as an absolute pressure, Pa, or a temperature, K.
 fn value(fact: &Fact, system: &System, fitted_k: f64) -> Result<f64, coldloop::Error> {
-    let line = saturation::of(system.refrigerant);
+    let line = saturation::line_of(system.refrigerant);
     let t_k = fitted_k + in_kelvins(fact.conditions.ambient);
     match fact.reading {
         Reading::LowSide => line.pressure_pa(Side::Dew, t_k),

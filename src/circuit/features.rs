@@ -131,7 +131,7 @@ fn saturated(refrigerant: Refrigerant, pressure: Known, side: Input) -> Result<(
             Ok((Estimate { value, ..estimate }, false))
         }
         Err(error) if error.kind == ErrorKind::OutOfRange => {
-            let line = saturation::of(refrigerant);
+            let line = saturation::line_of(refrigerant);
             let (critical_k, critical_pa) = (line.critical_t_k(), line.critical_p_pa());
             let known = pressure.estimate();
             if known.value < critical_pa {

@@ -67,7 +67,7 @@ fn saturated(refrigerant: Refrigerant, pressure: Known, side: Side) -> Result<Kn
         let model_k = rectangular(pseudo_critical::LINE_LIMIT_K);
         return Ok(Known::of(t_k, &[(slope_k_pa, pressure)]).and(Input::SaturationModel, model_k));
     }
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     let t_k = line.temperature_k(side, pressure.value)?;
     let slope_k_pa = 1.0 / line.slope_pa_k(side, t_k)?;
     let model_k = slope_k_pa * model_pa(line, side, pressure.value, 1.0 / slope_k_pa);
@@ -76,7 +76,7 @@ fn saturated(refrigerant: Refrigerant, pressure: Known, side: Side) -> Result<Kn
 
 /// Bubble or dew pressure of a temperature, Pa.
 pub(super) fn saturation_pressure(refrigerant: Refrigerant, temperature: Known, side: Side) -> Result<Known, Error> {
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     let p_pa = line.pressure_pa(side, temperature.value)?;
     let slope_pa_k = line.slope_pa_k(side, temperature.value)?;
     Ok(Known::of(p_pa, &[(slope_pa_k, temperature)])
@@ -123,7 +123,7 @@ pub(super) fn isentropic_efficiency(
     if high.value <= low.value || outlet.state.h_j_kg <= inlet.state.h_j_kg {
         return None;
     }
-    let ideal = saturation::of(refrigerant)
+    let ideal = saturation::line_of(refrigerant)
         .state_ps(outlet.state.p_pa, inlet.state.s_j_kg_k, Reference::Iir)
         .ok()?;
     let s_by_t = inlet.response.cp_j_kg_k / inlet.state.t_k;
@@ -160,7 +160,7 @@ struct Point {
 impl Point {
     /// `None` unless the refrigerant has one of these phases there: the share of vapour in a mixture cannot be read.
     fn of(refrigerant: Refrigerant, pressure: Known, temperature: Known, phases: [Phase; 2]) -> Option<Self> {
-        let state = saturation::of(refrigerant)
+        let state = saturation::line_of(refrigerant)
             .state_tp(temperature.value, pressure.value, Reference::Iir)
             .ok()?;
         let response = state.response.filter(|_| phases.contains(&state.phase))?;

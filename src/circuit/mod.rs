@@ -9,7 +9,7 @@ mod observations;
 mod purity;
 mod readings;
 
-pub use crate::names::Holding;
+pub use crate::names::PressureMatch;
 pub use derived::{Derived, dew_temperature, subcooling, superheat};
 pub use estimate::Estimate;
 pub use features::FeatureVector;

@@ -5,7 +5,7 @@ use super::figures;
 use super::readings::Reading;
 use crate::error::Error;
 use crate::mixture::Side;
-use crate::names::{Holding, Refrigerant};
+use crate::names::{PressureMatch, Refrigerant};
 use crate::units::{Pressure, Surroundings, Temperature};
 
 /// Standard uncertainties that a reading may lie off a line and still agree with it.
@@ -15,7 +15,7 @@ const COVERAGE: f64 = 2.0;
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct AtRest {
     /// What it says.
-    pub holding: Holding,
+    pub pressure_match: PressureMatch,
     /// The pressure above that of the bubble line, Pa.
     ///
     /// Where it is `TooHigh`, this is the partial pressure of the gas, if it is gas (Dalton's law, which holds within a few
@@ -40,13 +40,13 @@ pub struct AtRest {
 ///
 /// ```
 /// use coldloop::Refrigerant;
-/// use coldloop::circuit::{Holding, Reading, at_rest};
+/// use coldloop::circuit::{PressureMatch, Reading, at_rest};
 /// use coldloop::units::{AbsolutePressure, Surroundings, celsius};
 ///
 /// let pressure = Reading::within(AbsolutePressure::from_pa(800_000.0).into(), 5_000.0);
 /// let temperature = Reading::within(celsius(25.0), 0.5);
 /// let found = at_rest(Refrigerant::R134a, pressure, temperature, Surroundings::SEA_LEVEL)?;
-/// assert_eq!(found.holding, Holding::TooHigh);
+/// assert_eq!(found.pressure_match, PressureMatch::TooHigh);
 /// assert!((found.excess_pa.value - 134_600.0).abs() < 500.0);
 /// # Ok::<(), coldloop::Error>(())
 /// ```
@@ -63,20 +63,20 @@ pub fn at_rest(
         Ok(pressure.minus(line).estimate())
     };
     let (excess_pa, above_dew_pa) = (above(Side::Bubble)?, above(Side::Dew)?);
-    let holding = if excess_pa.value > COVERAGE * excess_pa.standard_uncertainty {
-        Holding::TooHigh
+    let pressure_match = if excess_pa.value > COVERAGE * excess_pa.standard_uncertainty {
+        PressureMatch::TooHigh
     } else if above_dew_pa.value < -COVERAGE * above_dew_pa.standard_uncertainty {
-        Holding::TooLow
+        PressureMatch::TooLow
     } else {
-        Holding::Agrees
+        PressureMatch::Agrees
     };
     Ok(AtRest {
-        holding,
+        pressure_match,
         excess_pa,
         above_dew_pa,
-        gas_share: match holding {
-            Holding::TooHigh => excess_pa.value / pressure.value,
-            Holding::Agrees | Holding::TooLow => 0.0,
+        gas_share: match pressure_match {
+            PressureMatch::TooHigh => excess_pa.value / pressure.value,
+            PressureMatch::Agrees | PressureMatch::TooLow => 0.0,
         },
     })
 }

@@ -6,7 +6,7 @@ use super::rest::Resting;
 use crate::circuit::Derived;
 use crate::expected::{Band, Bands};
 use crate::names::{
-    Caution, Check, ExpectedBasis, Fault, Feature, MixUp, Observation, QualityNote, RestFinding, ResultKind,
+    Caution, Check, EntryError, ExpectedBasis, Fault, Feature, Observation, QualityNote, RestFinding, ResultKind,
     VerdictKind,
 };
 
@@ -37,7 +37,7 @@ pub struct Diagnosis {
     /// The arithmetic of that pressure; `None` for a running system, and where the two sides differ.
     pub resting: Option<Resting>,
     /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
-    pub mix_up: Option<(MixUp, f64)>,
+    pub entry_error: Option<(EntryError, f64)>,
     /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.
     pub two_faults: Option<TwoFaults>,
     /// Why the compressor must stand still, the first thing to tell; `None` where it may run.

@@ -5,7 +5,7 @@ use super::strays::{self, pa, sides_equal};
 use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::error::Error;
 use crate::expected::SoundModel;
-use crate::names::{Feature, MixUp};
+use crate::names::{EntryError, Feature};
 use crate::units::constants::PSI_PA;
 use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA};
 
@@ -34,12 +34,16 @@ pub(super) const FIGURE_OF: [Feature; FeatureVector::COUNT] = [
 /// `None` when the entry error cannot have happened here.
 ///
 /// Errors: those of [`FeatureVector::of`].
-pub(super) fn running(case: &Case, sound: &SoundModel, mix_up: Option<MixUp>) -> Result<Option<FeatureVector>, Error> {
-    let Some(mut readings) = strays::corrected(case, sound, mix_up) else {
+pub(super) fn running(
+    case: &Case,
+    sound: &SoundModel,
+    entry_error: Option<EntryError>,
+) -> Result<Option<FeatureVector>, Error> {
+    let Some(mut readings) = strays::corrected(case, sound, entry_error) else {
         return Ok(None);
     };
-    if mix_up.and_then(strays::probe).is_none() {
-        let Some([low, high]) = pressures(case, mix_up) else {
+    if entry_error.and_then(strays::probe).is_none() {
+        let Some([low, high]) = pressures(case, entry_error) else {
             return Ok(None);
         };
         readings.low_side = low;
@@ -52,9 +56,9 @@ pub(super) fn running(case: &Case, sound: &SoundModel, mix_up: Option<MixUp>) ->
     let features = FeatureVector::of(case.system.refrigerant, &readings, case.conditions.ambient, air);
     match features {
         // What no gauge shows was not meant.
-        Ok(features) if mix_up.is_some() && features.off_scale => Ok(None),
+        Ok(features) if entry_error.is_some() && features.off_scale => Ok(None),
         Ok(features) => Ok(Some(features)),
-        Err(_) if mix_up.is_some() => Ok(None),
+        Err(_) if entry_error.is_some() => Ok(None),
         Err(error) => Err(error),
     }
 }
@@ -73,10 +77,11 @@ fn mean(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Opti
 
 /// The pressure of a system at rest: saturation temperature above the ambient, and what its likelihood is multiplied by for the
 /// difference of the sides. `None` when the sides differ, nothing was read, or the entry error cannot have happened here.
-pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<(crate::circuit::Estimate, bool, f64)> {
-    let [low, high] = pressures(case, mix_up)?;
-    let strays =
-        mix_up.and_then(|mix_up| strays::at_rest(mix_up, [low, high], case.conditions.surroundings.pressure().pa()));
+pub(super) fn resting(case: &Case, entry_error: Option<EntryError>) -> Option<(crate::circuit::Estimate, bool, f64)> {
+    let [low, high] = pressures(case, entry_error)?;
+    let strays = entry_error.and_then(|entry_error| {
+        strays::at_rest(entry_error, [low, high], case.conditions.surroundings.pressure().pa())
+    });
     if sides_equal(low, high) == Some(false) && strays.is_none() {
         return None;
     }
@@ -88,7 +93,7 @@ pub(super) fn resting(case: &Case, mix_up: Option<MixUp>) -> Option<(crate::circ
     let air = case.conditions.surroundings;
     let features = FeatureVector::of(case.system.refrigerant, &readings, case.conditions.ambient, air).ok()?;
     let off_scale = features.off_scale;
-    if mix_up.is_some() && off_scale {
+    if entry_error.is_some() && off_scale {
         return None;
     }
     Some((features.read[FeatureVector::LOW_SIDE]?, off_scale, beside))
@@ -111,8 +116,8 @@ pub(super) fn equal_sides(case: &Case) -> Option<bool> {
 /// Air pressures that differ by less make no difference worth a suspicion, Pa.
 const SAME_AIR_PA: f64 = 4_000.0;
 
-/// Both sides above vacuum, as they are or as a mix-up would have them; `None` when it cannot have happened.
-fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Pressure>>; 2]> {
+/// Both sides above vacuum, as they are or as a entry error would have them; `None` when it cannot have happened.
+fn pressures(case: &Case, entry_error: Option<EntryError>) -> Option<[Option<Reading<Pressure>>; 2]> {
     let Readings {
         low_side, gauge_zero, ..
     } = case.readings;
@@ -125,23 +130,29 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
     let air_pa = case.conditions.surroundings.pressure().pa();
     let datum = gauge_zero.unwrap_or(air);
     let (datum_pa, air_uncertain_pa) = (datum.pressure().pa(), datum.standard_uncertainty_pa());
-    let possible = match mix_up {
+    let possible = match entry_error {
         None => true,
-        Some(MixUp::SwappedHoses | MixUp::BothGaugesOff) => low_side.is_some() && gauge && !cleared,
-        Some(MixUp::LowGaugeOff | MixUp::LowHoseShut) => low_side.is_some(),
-        Some(MixUp::HighGaugeOff) => high_side.is_some() && !cleared,
-        Some(MixUp::HighHoseShut) => gauge && !cleared,
+        Some(EntryError::SwappedHoses | EntryError::BothGaugesOff) => low_side.is_some() && gauge && !cleared,
+        Some(EntryError::LowGaugeOff | EntryError::LowHoseShut) => low_side.is_some(),
+        Some(EntryError::HighGaugeOff) => high_side.is_some() && !cleared,
+        Some(EntryError::HighHoseShut) => gauge && !cleared,
         Some(
-            MixUp::VentProbeAside | MixUp::SuctionProbeLoose | MixUp::LiquidProbeLoose | MixUp::DischargeProbeLoose,
+            EntryError::VentProbeAside
+            | EntryError::SuctionProbeLoose
+            | EntryError::LiquidProbeLoose
+            | EntryError::DischargeProbeLoose,
         ) => !case.conditions.at_rest(case.system.compressor),
-        Some(MixUp::ZeroedAtSeaLevel) => {
+        Some(EntryError::ZeroedAtSeaLevel) => {
             gauge_zero.is_none() && libm::fabs(air_pa - STANDARD_PRESSURE_PA) > SAME_AIR_PA
         }
         Some(
-            MixUp::KpaTypedAsPsi | MixUp::PsiTypedAsKpa | MixUp::AbsoluteTypedAsGauge | MixUp::GaugeTypedAsAbsolute,
+            EntryError::KpaTypedAsPsi
+            | EntryError::PsiTypedAsKpa
+            | EntryError::AbsoluteTypedAsGauge
+            | EntryError::GaugeTypedAsAbsolute,
         ) => true,
     };
-    let of_pressures = mix_up.is_some_and(|mix_up| strays::probe(mix_up).is_none());
+    let of_pressures = entry_error.is_some_and(|entry_error| strays::probe(entry_error).is_none());
     if !possible || (of_pressures && sides.iter().flatten().count() == 0) {
         return None;
     }
@@ -152,52 +163,52 @@ fn pressures(case: &Case, mix_up: Option<MixUp>) -> Option<[Option<Reading<Press
         .zip([strays::low_is_off, strays::high_is_off])
     {
         if let Some((reading, shown)) = side {
-            let own_pa = strays::uncertain_pa(reading, mix_up.is_some_and(off));
+            let own_pa = strays::uncertain_pa(reading, entry_error.is_some_and(off));
             let uncertain_pa = match shown {
                 Pressure::Gauge(_) => libm::hypot(own_pa, air_uncertain_pa),
                 Pressure::Absolute(_) => own_pa,
             };
-            *meant = Some(absolute(meant_pa(shown, datum_pa, mix_up)?, uncertain_pa));
+            *meant = Some(absolute(meant_pa(shown, datum_pa, entry_error)?, uncertain_pa));
         }
     }
     let [low, high] = meant;
-    Some(if mix_up == Some(MixUp::SwappedHoses) {
+    Some(if entry_error == Some(EntryError::SwappedHoses) {
         [high, low]
     } else {
         [low, high]
     })
 }
 
-/// What a noted pressure was above vacuum, if a mix-up stood between; `None` when it cannot have.
-fn meant_pa(noted: Pressure, datum_pa: f64, mix_up: Option<MixUp>) -> Option<f64> {
+/// What a noted pressure was above vacuum, if a entry error stood between; `None` when it cannot have.
+fn meant_pa(noted: Pressure, datum_pa: f64, entry_error: Option<EntryError>) -> Option<f64> {
     let rescaled = |factor: f64| match noted {
         Pressure::Gauge(p) => p.pa() * factor + datum_pa,
         Pressure::Absolute(p) => p.pa() * factor,
     };
-    match (mix_up, noted) {
+    match (entry_error, noted) {
         (
             None
             | Some(
-                MixUp::SwappedHoses
-                | MixUp::LowGaugeOff
-                | MixUp::HighGaugeOff
-                | MixUp::BothGaugesOff
-                | MixUp::LowHoseShut
-                | MixUp::HighHoseShut
-                | MixUp::VentProbeAside
-                | MixUp::SuctionProbeLoose
-                | MixUp::LiquidProbeLoose
-                | MixUp::DischargeProbeLoose,
+                EntryError::SwappedHoses
+                | EntryError::LowGaugeOff
+                | EntryError::HighGaugeOff
+                | EntryError::BothGaugesOff
+                | EntryError::LowHoseShut
+                | EntryError::HighHoseShut
+                | EntryError::VentProbeAside
+                | EntryError::SuctionProbeLoose
+                | EntryError::LiquidProbeLoose
+                | EntryError::DischargeProbeLoose,
             ),
             _,
         ) => Some(rescaled(1.0)),
-        (Some(MixUp::KpaTypedAsPsi), _) => Some(rescaled(1_000.0 / PSI_PA)),
-        (Some(MixUp::PsiTypedAsKpa), _) => Some(rescaled(PSI_PA / 1_000.0)),
-        (Some(MixUp::AbsoluteTypedAsGauge), Pressure::Gauge(p)) => Some(p.pa()),
-        (Some(MixUp::GaugeTypedAsAbsolute), Pressure::Absolute(p)) => Some(p.pa() + datum_pa),
-        (Some(MixUp::ZeroedAtSeaLevel), Pressure::Gauge(p)) => Some(p.pa() + STANDARD_PRESSURE_PA),
-        (Some(MixUp::AbsoluteTypedAsGauge | MixUp::ZeroedAtSeaLevel), Pressure::Absolute(_))
-        | (Some(MixUp::GaugeTypedAsAbsolute), Pressure::Gauge(_)) => None,
+        (Some(EntryError::KpaTypedAsPsi), _) => Some(rescaled(1_000.0 / PSI_PA)),
+        (Some(EntryError::PsiTypedAsKpa), _) => Some(rescaled(PSI_PA / 1_000.0)),
+        (Some(EntryError::AbsoluteTypedAsGauge), Pressure::Gauge(p)) => Some(p.pa()),
+        (Some(EntryError::GaugeTypedAsAbsolute), Pressure::Absolute(p)) => Some(p.pa() + datum_pa),
+        (Some(EntryError::ZeroedAtSeaLevel), Pressure::Gauge(p)) => Some(p.pa() + STANDARD_PRESSURE_PA),
+        (Some(EntryError::AbsoluteTypedAsGauge | EntryError::ZeroedAtSeaLevel), Pressure::Absolute(_))
+        | (Some(EntryError::GaugeTypedAsAbsolute), Pressure::Gauge(_)) => None,
     }
 }
 
@@ -230,7 +241,7 @@ mod tests {
             };
             let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
             let case = Case::new(system, Conditions::new(celsius(25.0), air), readings);
-            pressures(&case, Some(MixUp::ZeroedAtSeaLevel)).is_some()
+            pressures(&case, Some(EntryError::ZeroedAtSeaLevel)).is_some()
         };
         assert_eq!(
             (suspected(101_325.0 - 3_900.0), suspected(101_325.0 - 4_100.0)),

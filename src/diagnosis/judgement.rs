@@ -16,7 +16,7 @@ use super::{cautions, features, notes, pairs, rest};
 use crate::circuit::{Derived, FeatureVector, Observations, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
-use crate::names::{Fault, Feature, MixUp, QualityNote, RestFinding, VerdictKind};
+use crate::names::{EntryError, Fault, Feature, QualityNote, RestFinding, VerdictKind};
 
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
@@ -166,7 +166,7 @@ impl Judgement {
             out_of_line: self.out_of_line,
             rest: self.rest,
             resting: self.resting,
-            mix_up: self.mix_up(),
+            entry_error: self.entry_error(),
             two_faults: self.two_faults,
             next_step: next
                 .as_ref()
@@ -210,9 +210,9 @@ impl Judgement {
     }
 
     /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
-    pub fn mix_up(&self) -> Option<(MixUp, f64)> {
+    pub fn entry_error(&self) -> Option<(EntryError, f64)> {
         let gauge_error = self.posterior.probability[index(Fault::GaugeError)];
-        let shares = MixUp::ALL.into_iter().zip(*self.posterior.mix_ups());
+        let shares = EntryError::ALL.into_iter().zip(*self.posterior.entry_errors());
         let (likeliest, share) = shares.max_by(|a, b| a.1.total_cmp(&b.1))?;
         let probability = gauge_error * share;
         (probability >= 0.01).then_some((likeliest, probability))

@@ -6,7 +6,7 @@ use super::faults::{NONE, index};
 use super::features::{FEATURES, FIGURE_OF, place};
 use super::rows::{Bits, FaultRows, number};
 use crate::expected::{Component, SoundModel};
-use crate::names::{Fault, MixUp};
+use crate::names::{EntryError, Fault};
 use crate::numerics::multivariate_t::{DIMENSIONS, Factor, TRIANGLE, Vector};
 
 /// Part of every fault that shows itself in a way the atlas does not know, so that no tail decides alone; of sound systems a third of
@@ -83,7 +83,7 @@ impl Grounds<'_> {
     /// Density of a sound system and of anything at all, for several sets of readings of the same features: of each the values and
     /// the variances of the instruments, in the order of `read`.
     #[inline(never)]
-    pub(super) fn of_unmoved(&self, seen: &Seen, all: &[(MixUp, Vector, Vector)], take: Take<'_>) {
+    pub(super) fn of_unmoved(&self, seen: &Seen, all: &[(EntryError, Vector, Vector)], take: Take<'_>) {
         for component in self.sound.components() {
             let source = OfSource::new(component, seen, self.sound.few());
             let (mut batch, sound) = (Batch::new(&source), component.scale());

@@ -1,7 +1,7 @@
 //! From features and observations to probabilities.
 
 mod ahead;
-mod mix_ups;
+mod entry_errors;
 mod reasons;
 mod severity;
 
@@ -18,7 +18,7 @@ use super::rest;
 use super::scene::Scene;
 use super::settings::Settings;
 use crate::circuit::{Estimate, FeatureVector, Observations};
-use crate::names::{Fault, Feature, MixUp, Observation};
+use crate::names::{EntryError, Fault, Feature, Observation};
 
 /// What is less likely than this changes no prediction.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
@@ -66,7 +66,7 @@ struct Weighed {
     /// The severities that explain the readings: the middle 80 %.
     severity: [(f64, f64); Fault::ALL.len()],
     /// Share of each entry error within the gauge error.
-    mix_ups: [f64; MixUp::ALL.len()],
+    entry_errors: [f64; EntryError::ALL.len()],
 }
 
 impl Weighed {
@@ -79,7 +79,7 @@ impl Weighed {
         figures: List::new(Feature::LowSide),
         likelihood: [[1.0; HYPOTHESES]; FeatureVector::COUNT + 1],
         severity: [(0.0, 1.0); Fault::ALL.len()],
-        mix_ups: [0.0; MixUp::ALL.len()],
+        entry_errors: [0.0; EntryError::ALL.len()],
     };
 
     /// The features of a running system.
@@ -299,8 +299,8 @@ impl Posterior {
     }
 
     /// Share of each entry error within the gauge error.
-    pub(super) fn mix_ups(&self) -> &[f64; MixUp::ALL.len()] {
-        &self.weighed.mix_ups
+    pub(super) fn entry_errors(&self) -> &[f64; EntryError::ALL.len()] {
+        &self.weighed.entry_errors
     }
 
     /// The pressure at rest as a temperature above the ambient, K.

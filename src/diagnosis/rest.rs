@@ -5,7 +5,7 @@ use super::fault_table::FAULTS;
 use super::faults::HYPOTHESES;
 use super::features;
 use super::rows::{AtRest, SEVERITIES};
-use crate::circuit::{Estimate, Holding, Reading, at_rest};
+use crate::circuit::{Estimate, PressureMatch, Reading, at_rest};
 use crate::mixture::Side;
 use crate::names::{Reference, RestFinding};
 use crate::saturation;
@@ -40,18 +40,18 @@ pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
     let found = at_rest(refrigerant, pressure, Reading::within(ambient, ambient_error_k), air).ok()?;
     let p_pa = pressure.value.absolute(air).pa();
     let missing = || {
-        let (line, t_k) = (saturation::of(refrigerant), in_kelvins(ambient));
+        let (line, t_k) = (saturation::line_of(refrigerant), in_kelvins(ambient));
         let vapour = line.state_tp(t_k, p_pa, Reference::Iir).ok()?.rho_kg_m3;
         let liquid = line.density_kg_m3(Side::Bubble, t_k).ok()?;
         let [most, least] = [FILLING.0, FILLING.1].map(|filling| f64::min(vapour / (filling * liquid), 1.0));
         let may_be_air = p_pa <= air.pressure().pa() + 2.0 * pressure.standard_uncertainty;
         Some((1.0 - most, if may_be_air { 1.0 } else { 1.0 - least }))
     };
-    let (finding, missing) = match found.holding {
-        Holding::Agrees => (RestFinding::Consistent, None),
-        Holding::TooHigh => (RestFinding::AirPresent, None),
+    let (finding, missing) = match found.pressure_match {
+        PressureMatch::Agrees => (RestFinding::Consistent, None),
+        PressureMatch::TooHigh => (RestFinding::AirPresent, None),
         // Next to nothing of it is left under a vacuum, which has no density of its own.
-        Holding::TooLow => (RestFinding::NearlyEmpty, missing().or(Some((1.0, 1.0)))),
+        PressureMatch::TooLow => (RestFinding::NearlyEmpty, missing().or(Some((1.0, 1.0)))),
     };
     Some(Resting {
         finding,

@@ -54,6 +54,6 @@ const NO_LIQUID_K: f64 = 3.0;
 
 /// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.
 pub(super) fn warm_for_rest(case: &Case) -> bool {
-    let critical_k = saturation::of(case.system.refrigerant).critical_t_k();
+    let critical_k = saturation::line_of(case.system.refrigerant).critical_t_k();
     in_kelvins(case.conditions.ambient) > critical_k - NO_LIQUID_K
 }

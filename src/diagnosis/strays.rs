@@ -9,7 +9,7 @@
 use super::case::Case;
 use crate::circuit::{Estimate, FeatureVector, Reading, Readings};
 use crate::expected::SoundModel;
-use crate::names::MixUp;
+use crate::names::EntryError;
 use crate::units::{AbsolutePressure, Pressure, Temperature, in_kelvins, kelvins};
 
 /// How far a gauge is off that is off, as a standard deviation, Pa. Source: engineering judgement: 7 psi.
@@ -41,35 +41,35 @@ pub(super) enum Probe {
     Discharge,
 }
 
-/// The probe of which a mix-up speaks.
-pub(super) const fn probe(mix_up: MixUp) -> Option<Probe> {
-    match mix_up {
-        MixUp::VentProbeAside => Some(Probe::Vent),
-        MixUp::SuctionProbeLoose => Some(Probe::Suction),
-        MixUp::LiquidProbeLoose => Some(Probe::Liquid),
-        MixUp::DischargeProbeLoose => Some(Probe::Discharge),
-        MixUp::SwappedHoses
-        | MixUp::KpaTypedAsPsi
-        | MixUp::PsiTypedAsKpa
-        | MixUp::AbsoluteTypedAsGauge
-        | MixUp::GaugeTypedAsAbsolute
-        | MixUp::ZeroedAtSeaLevel
-        | MixUp::LowGaugeOff
-        | MixUp::HighGaugeOff
-        | MixUp::BothGaugesOff
-        | MixUp::LowHoseShut
-        | MixUp::HighHoseShut => None,
+/// The probe of which a entry error speaks.
+pub(super) const fn probe(entry_error: EntryError) -> Option<Probe> {
+    match entry_error {
+        EntryError::VentProbeAside => Some(Probe::Vent),
+        EntryError::SuctionProbeLoose => Some(Probe::Suction),
+        EntryError::LiquidProbeLoose => Some(Probe::Liquid),
+        EntryError::DischargeProbeLoose => Some(Probe::Discharge),
+        EntryError::SwappedHoses
+        | EntryError::KpaTypedAsPsi
+        | EntryError::PsiTypedAsKpa
+        | EntryError::AbsoluteTypedAsGauge
+        | EntryError::GaugeTypedAsAbsolute
+        | EntryError::ZeroedAtSeaLevel
+        | EntryError::LowGaugeOff
+        | EntryError::HighGaugeOff
+        | EntryError::BothGaugesOff
+        | EntryError::LowHoseShut
+        | EntryError::HighHoseShut => None,
     }
 }
 
 /// Whether the low gauge is off.
-pub(super) const fn low_is_off(mix_up: MixUp) -> bool {
-    matches!(mix_up, MixUp::LowGaugeOff | MixUp::BothGaugesOff)
+pub(super) const fn low_is_off(entry_error: EntryError) -> bool {
+    matches!(entry_error, EntryError::LowGaugeOff | EntryError::BothGaugesOff)
 }
 
 /// Whether the high gauge is off.
-pub(super) const fn high_is_off(mix_up: MixUp) -> bool {
-    matches!(mix_up, MixUp::HighGaugeOff | MixUp::BothGaugesOff)
+pub(super) const fn high_is_off(entry_error: EntryError) -> bool {
+    matches!(entry_error, EntryError::HighGaugeOff | EntryError::BothGaugesOff)
 }
 
 /// What a pressure is uncertain by, Pa.
@@ -116,10 +116,10 @@ fn behind_a_shut_hose(own: Reading<Pressure>, other: Option<Reading<Pressure>>, 
 pub(super) fn beyond_a_shut_hose(
     case: &Case,
     sound: &SoundModel,
-    mix_up: MixUp,
+    entry_error: EntryError,
     mut features: FeatureVector,
 ) -> Option<(FeatureVector, f64)> {
-    let Some(place) = shut_side(mix_up) else {
+    let Some(place) = shut_side(entry_error) else {
         return Some((features, 1.0));
     };
     let air = case.conditions.surroundings;
@@ -147,11 +147,11 @@ pub(super) fn beyond_a_shut_hose(
     (per_pa > 0.0).then_some((features, per_pa * pa_per_k * UNREAD_K * SQRT_2_PI))
 }
 
-/// The feature of the side whose hose a mix-up says is shut.
-pub(super) const fn shut_side(mix_up: MixUp) -> Option<usize> {
-    if matches!(mix_up, MixUp::LowHoseShut) {
+/// The feature of the side whose hose a entry error says is shut.
+pub(super) const fn shut_side(entry_error: EntryError) -> Option<usize> {
+    if matches!(entry_error, EntryError::LowHoseShut) {
         Some(FeatureVector::LOW_SIDE)
-    } else if matches!(mix_up, MixUp::HighHoseShut) {
+    } else if matches!(entry_error, EntryError::HighHoseShut) {
         Some(FeatureVector::HIGH_SIDE)
     } else {
         None
@@ -160,9 +160,9 @@ pub(super) const fn shut_side(mix_up: MixUp) -> Option<usize> {
 
 /// The readings with that of a probe in the wrong place corrected as far as it can be; `None` when it was not taken, or
 /// has nothing to explain.
-pub(super) fn corrected(case: &Case, sound: &SoundModel, mix_up: Option<MixUp>) -> Option<Readings> {
+pub(super) fn corrected(case: &Case, sound: &SoundModel, entry_error: Option<EntryError>) -> Option<Readings> {
     let mut readings = case.readings;
-    let Some(probe) = mix_up.and_then(probe) else {
+    let Some(probe) = entry_error.and_then(probe) else {
         return Some(readings);
     };
     let air_k = in_kelvins(case.conditions.ambient);
@@ -208,11 +208,11 @@ type BothSides = [Option<Reading<Pressure>>; 2];
 
 /// The sides of a system at rest when one gauge is off or its hose shut: only the other one counts, and the likelihood of their
 /// difference beside that of sides that are not yet equal. `None` where no gauge is off, or none is left.
-pub(super) fn at_rest(mix_up: MixUp, [low, high]: BothSides, air_pa: f64) -> Option<(BothSides, f64)> {
+pub(super) fn at_rest(entry_error: EntryError, [low, high]: BothSides, air_pa: f64) -> Option<(BothSides, f64)> {
     let (left, right) = (low?, high?);
-    let shut = shut_side(mix_up);
-    let low_is_out = low_is_off(mix_up) || shut == Some(FeatureVector::LOW_SIDE);
-    let high_is_out = high_is_off(mix_up) || shut == Some(FeatureVector::HIGH_SIDE);
+    let shut = shut_side(entry_error);
+    let low_is_out = low_is_off(entry_error) || shut == Some(FeatureVector::LOW_SIDE);
+    let high_is_out = high_is_off(entry_error) || shut == Some(FeatureVector::HIGH_SIDE);
     let sides = match (low_is_out, high_is_out) {
         (true, false) => [None, high],
         (false, true) => [low, None],

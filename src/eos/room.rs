@@ -14,7 +14,7 @@ use crate::names::Refrigerant;
 ///
 /// ```
 /// use coldloop::{Refrigerant, eos, fluid};
-/// let known = fluid::of(Refrigerant::R744).unwrap().equation;
+/// let known = fluid::fluid_of(Refrigerant::R744).unwrap().equation;
 /// assert_eq!(eos::fits(&known), Ok(()));
 /// let crowded = fluid::Equation { power: &[fluid::Power { n: 1.0, t: 1.0, d: 1, l: 0 }; 60], ..known };
 /// assert!(eos::fits(&crowded).is_err());
@@ -74,7 +74,7 @@ const _: () = {
     assert!(ideal::MAX_PLANCK_EINSTEIN == 12 && MAX_L == 7 && MAX_D == 15);
     let mut k = 0;
     while k < Refrigerant::ALL.len() {
-        if let Ok(fluid) = fluid::of(Refrigerant::ALL[k]) {
+        if let Ok(fluid) = fluid::fluid_of(Refrigerant::ALL[k]) {
             assert!(fits(&fluid.equation).is_ok());
         }
         k += 1;

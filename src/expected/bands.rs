@@ -20,7 +20,7 @@ pub struct Bands {
     /// Air at the centre vent.
     pub vent: Band<Temperature>,
     /// Condensing temperature above the ambient.
-    pub approach: Band<TemperatureDifference>,
+    pub condensing_above_ambient: Band<TemperatureDifference>,
     /// Suction line at the compressor above the saturation temperature of the low side.
     pub superheat: Band<TemperatureDifference>,
     /// Liquid line below the saturation temperature of the high side.
@@ -78,7 +78,7 @@ impl Bands {
         let of = |feature: Feature| known(feature).ok_or(Error::of(ErrorKind::Missing, Quantity::Name));
         let difference = |band: Band<f64>| band.map(kelvins_difference);
         // A band that reaches beyond the scale of the features, or the end of the saturation line, ends there.
-        let warmest_k = saturation::of(refrigerant).critical_t_k() - 0.1;
+        let warmest_k = saturation::line_of(refrigerant).critical_t_k() - 0.1;
         let low = |t_k: f64| pseudo_critical::along_pa(refrigerant, t_k.clamp(FeatureVector::COLDEST_K, warmest_k));
         let high = |t_k: f64| {
             let t_k = f64::max(t_k, FeatureVector::COLDEST_K);
@@ -93,7 +93,7 @@ impl Bands {
             low_side: pressure(of(Feature::LowSide)?, low, air)?,
             high_side: pressure(high_side, high, air)?,
             vent: of(Feature::Vent)?.map(kelvins),
-            approach: high_side.map(|t_k| kelvins_difference(t_k - model.ambient_k())),
+            condensing_above_ambient: high_side.map(|t_k| kelvins_difference(t_k - model.ambient_k())),
             superheat: difference(of(Feature::Superheat)?),
             subcooling: difference(of(Feature::Subcooling)?),
             discharge_superheat: difference(of(Feature::DischargeSuperheat)?),

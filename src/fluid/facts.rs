@@ -38,7 +38,7 @@ impl Melting {
     ///
     /// ```
     /// use coldloop::{Refrigerant, fluid};
-    /// let melting = fluid::of(Refrigerant::R744).unwrap().melting.unwrap();
+    /// let melting = fluid::fluid_of(Refrigerant::R744).unwrap().melting.unwrap();
     /// assert!((melting.pressure_pa(220.0) - 16.719e6).abs() < 1e3);
     /// ```
     pub fn pressure_pa(&self, t_k: f64) -> f64 {

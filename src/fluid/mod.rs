@@ -7,7 +7,7 @@ pub(crate) mod tables;
 
 pub use equation::{DoubleExponential, Equation, Gaussian, Ideal, NonAnalytic, Power};
 pub use facts::{Facts, Flammability, Fluid, Melting, Sourced, Warming};
-pub use tables::of;
+pub use tables::fluid_of;
 
 /// Nitrogen, oxygen and argon: the gases of the air, which a circuit holds when it was not evacuated.
 ///

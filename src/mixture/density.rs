@@ -4,7 +4,7 @@ use super::MOST_COMPONENTS;
 use super::component::Pair;
 use super::departure::departure;
 use super::incipient::filled;
-use super::phase::{Mixture, Phase};
+use super::phase::{Mixture, PhaseProperties};
 use crate::eos::Isotherm;
 use crate::numerics::GAS_J_MOL_K;
 
@@ -27,7 +27,7 @@ pub(super) enum Root {
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Homogeneous {
     pub(super) rho_mol_m3: f64,
-    pub(super) phase: Phase<f64>,
+    pub(super) phase: PhaseProperties<f64>,
 }
 
 impl Homogeneous {

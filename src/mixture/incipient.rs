@@ -8,7 +8,7 @@
 //! Source of the formulation: Bell and Deiters, AIChE J. 64 (2018) 2745, doi 10.1002/aic.16074.
 
 use super::MOST_COMPONENTS;
-use super::phase::{Mixture, Phase, Vector};
+use super::phase::{Mixture, PhaseProperties, Vector};
 use crate::error::Error;
 use crate::numerics::{GAS_J_MOL_K, Real, solve};
 
@@ -119,7 +119,7 @@ pub(super) fn filled<R: Real>(z: &[R], rho_mol_m3: R) -> Vector<R> {
 }
 
 /// d mu_i / d ln rho_j, without the part of the ideal gas: rho_j Psi_ij.
-fn responses<R: Real>(n: usize, rho: &Vector<R>, phase: &Phase<R>) -> [Vector<R>; MOST_COMPONENTS] {
+fn responses<R: Real>(n: usize, rho: &Vector<R>, phase: &PhaseProperties<R>) -> [Vector<R>; MOST_COMPONENTS] {
     let mut by = phase.mu_by_rho;
     for row in by.iter_mut().take(n) {
         for (value, &rho) in row.iter_mut().zip(rho).take(n) {
@@ -131,7 +131,7 @@ fn responses<R: Real>(n: usize, rho: &Vector<R>, phase: &Phase<R>) -> [Vector<R>
 
 /// d pi / d ln rho_j = rho_j (1 + sum_i rho_i Psi_ij).
 #[inline(never)]
-pub(super) fn pi_by_ln_rho<R: Real>(n: usize, rho: &Vector<R>, phase: &Phase<R>) -> Vector<R> {
+pub(super) fn pi_by_ln_rho<R: Real>(n: usize, rho: &Vector<R>, phase: &PhaseProperties<R>) -> Vector<R> {
     let one = R::from_f64(1.0);
     let mut by = [R::from_f64(0.0); MOST_COMPONENTS];
     for j in 0..n {
@@ -145,9 +145,9 @@ pub(super) fn pi_by_ln_rho<R: Real>(n: usize, rho: &Vector<R>, phase: &Phase<R>)
 fn step<R: Real>(
     n: usize,
     given: &Vector<R>,
-    one: &Phase<R>,
+    one: &PhaseProperties<R>,
     point: &Incipient<R>,
-    other: &Phase<R>,
+    other: &PhaseProperties<R>,
     fixed: Fixed<R>,
 ) -> Option<[R; MOST]> {
     let (zero, unit) = (R::from_f64(0.0), R::from_f64(1.0));

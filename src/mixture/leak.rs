@@ -1,7 +1,7 @@
 //! The composition of a charge after a leak of vapour or of liquid.
 //!
 //! The circuit is at rest at one temperature and its volume stays; what escapes has the composition of the phase that
-//! stands at the hole, in equilibrium with the rest at every moment (Rayleigh's distillation, Phil. Mag. 4 (1902) 521, doi
+//! stands at the leak, in equilibrium with the rest at every moment (Rayleigh's distillation, Phil. Mag. 4 (1902) 521, doi
 //! 10.1080/14786440209462876). Steps of equal mass by the midpoint rule. Once no liquid is left, all that escapes is as
 //! the rest is.
 
@@ -12,7 +12,7 @@ use super::phase::{Mixture, Vector};
 use super::search::Side;
 use super::split::{Closing, Two};
 use crate::error::Error;
-use crate::names::{Hole, Quantity};
+use crate::names::{LeakPhase, Quantity};
 use crate::numerics::GAS_J_MOL_K;
 use crate::range::Range;
 
@@ -36,7 +36,7 @@ pub struct Leaked {
 
 impl Mixture<f64> {
     /// What is left of a charge of the mole fractions `z` (above zero, of sum one) in a circuit at rest at `t_k` (K), which
-    /// it fills with `rho_kg_m3` on average, when the share `lost` of its mass has escaped at the `hole`.
+    /// it fills with `rho_kg_m3` on average, when the share `lost` of its mass has escaped as `leak_phase`.
     ///
     /// Method: see the head of this module; composition within 1e-4. A leak while the system runs lies between the two
     /// kinds.
@@ -46,23 +46,30 @@ impl Mixture<f64> {
     ///
     /// ```
     /// use coldloop::Refrigerant;
-    /// use coldloop::mixture::{self, Hole, Mixture};
+    /// use coldloop::mixture::{self, LeakPhase, Mixture};
     ///
     /// // R-407C: R-32, R-125, R-134a. Half of it leaks as vapour at 25 °C from a circuit filled with 300 kg/m3.
-    /// let parts = [Refrigerant::R32, Refrigerant::R125, Refrigerant::R134a].map(mixture::of);
+    /// let parts = [Refrigerant::R32, Refrigerant::R125, Refrigerant::R134a].map(mixture::component_of);
     /// let mixture = Mixture::new(&[parts[0]?, parts[1]?, parts[2]?])?;
     /// let z = [0.381_1, 0.179_6, 0.439_3];
-    /// let left = mixture.leaked(&z, 298.15, 300.0, Hole::Vapour, 0.5)?;
+    /// let left = mixture.leaked(&z, 298.15, 300.0, LeakPhase::Vapour, 0.5)?;
     /// assert!(left.mass[2] > 0.56 && left.mass[0] < 0.21);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn leaked(&self, z: &[f64], t_k: f64, rho_kg_m3: f64, hole: Hole, lost: f64) -> Result<Leaked, Error> {
+    pub fn leaked(
+        &self,
+        z: &[f64],
+        t_k: f64,
+        rho_kg_m3: f64,
+        leak_phase: LeakPhase,
+        lost: f64,
+    ) -> Result<Leaked, Error> {
         let lost = LOST.check(lost)?;
         let mut rest = self.filled_circuit(z, t_k, rho_kg_m3)?;
         let step_kg_m3 = rho_kg_m3 * lost / f64::from(STEPS);
         for _ in 0..STEPS {
-            let half = self.after(&rest, t_k, hole, &rest, 0.5 * step_kg_m3)?;
-            rest = self.after(&rest, t_k, hole, &half, step_kg_m3)?;
+            let half = self.after(&rest, t_k, leak_phase, &rest, 0.5 * step_kg_m3)?;
+            rest = self.after(&rest, t_k, leak_phase, &half, step_kg_m3)?;
         }
         Ok(self.left(&rest, t_k))
     }
@@ -88,13 +95,13 @@ impl Mixture<f64> {
         })
     }
 
-    /// The rest when `mass_kg_m3` more has escaped, of what stands at the hole in `at`.
-    fn after(&self, from: &Rest, t_k: f64, hole: Hole, at: &Rest, mass_kg_m3: f64) -> Result<Rest, Error> {
+    /// The rest when `mass_kg_m3` more has escaped, of what stands at the leak in `at`.
+    fn after(&self, from: &Rest, t_k: f64, leak_phase: LeakPhase, at: &Rest, mass_kg_m3: f64) -> Result<Rest, Error> {
         let n = self.components().len();
-        let escaping = match (&at.two, hole) {
-            (Some(two), Hole::Vapour) => two.vapour,
-            (Some(two), Hole::Liquid) => two.liquid,
-            (None, Hole::Vapour | Hole::Liquid) => at.amounts,
+        let escaping = match (&at.two, leak_phase) {
+            (Some(two), LeakPhase::Vapour) => two.vapour,
+            (Some(two), LeakPhase::Liquid) => two.liquid,
+            (None, LeakPhase::Vapour | LeakPhase::Liquid) => at.amounts,
         };
         let moles = mass_kg_m3 / self.molar_mass(&escaping);
         let share = moles / escaping[..n].iter().sum::<f64>();
@@ -166,12 +173,13 @@ mod tests {
     /// R-407C at 25 °C, a millionth above its dew density, and a search for its liquid that starts from nothing and fails.
     #[test]
     fn the_last_millionth_of_liquid_counts_as_gone() {
-        let parts = [Refrigerant::R32, Refrigerant::R125, Refrigerant::R134a].map(|part| mixture::of(part).unwrap());
+        let parts =
+            [Refrigerant::R32, Refrigerant::R125, Refrigerant::R134a].map(|part| mixture::component_of(part).unwrap());
         let mixture = Mixture::new(&parts).unwrap();
         let (z, t_k) = ([0.381_1, 0.179_6, 0.439_3], 298.15);
         let dew = mixture.point(&z, Side::Dew, Fixed::Temperature(t_k)).unwrap();
         let mut rest = mixture.filled_circuit(&z, t_k, 300.0).unwrap();
-        let after = |rest: &Rest| mixture.after(rest, t_k, Hole::Vapour, rest, 0.0);
+        let after = |rest: &Rest| mixture.after(rest, t_k, LeakPhase::Vapour, rest, 0.0);
         assert!(after(&rest).unwrap().two.is_some());
         let mut fails = rest.two.unwrap();
         fails.liquid_m3_mol = f64::NAN;

@@ -18,15 +18,15 @@ mod split;
 mod stability;
 pub(crate) mod tables;
 
-pub use crate::names::Hole;
+pub use crate::names::LeakPhase;
 pub use boiling::Boiling;
 pub use component::{Component, Pair};
 pub use incipient::{Fixed, Incipient};
 pub use leak::{LOST, Leaked};
-pub use phase::{Mixture, Phase, Vector};
+pub use phase::{Mixture, PhaseProperties, Vector};
 pub use search::{Side, TEMPERATURES};
 pub use split::{Closing, Split, Two};
-pub use tables::of;
+pub use tables::component_of;
 
 /// The most components of a mixture: the five of the largest blend and the three gases of the air.
 pub const MOST_COMPONENTS: usize = 8;

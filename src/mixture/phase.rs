@@ -32,7 +32,7 @@ pub struct Mixture<R> {
 
 /// A phase at one temperature and set of amounts per volume.
 #[derive(Clone, Copy, Debug)]
-pub struct Phase<R> {
+pub struct PhaseProperties<R> {
     /// Molar density, mol/m3.
     pub rho_mol_m3: R,
     /// p / (R T), mol/m3.
@@ -148,7 +148,7 @@ impl<R: Real> Mixture<R> {
     }
 
     /// The phase at a temperature (K) and amounts per volume (mol/m3), all above zero.
-    pub fn phase(&self, t_k: R, rho: &Vector<R>) -> Phase<R> {
+    pub fn phase(&self, t_k: R, rho: &Vector<R>) -> PhaseProperties<R> {
         let (zero, one) = (R::from_f64(0.0), R::from_f64(1.0));
         let n = self.count;
         let total = rho[..n].iter().fold(zero, |sum, &rho| sum + rho);
@@ -211,7 +211,7 @@ impl<R: Real> Mixture<R> {
         let lean_d = reduced_v.first.map(|first| one + first);
 
         let (d_and_dd, t_and_tt) = (by_d + by_dd, by_t + by_tt);
-        let mut phase = Phase {
+        let mut phase = PhaseProperties {
             rho_mol_m3: total,
             pi: total * (one + by_d),
             mu: [zero; MOST_COMPONENTS],
@@ -243,7 +243,7 @@ impl<R: Real> Mixture<R> {
     /// Molar enthalpy (J/mol) and entropy (J/(mol K)) of a phase, with the constants of the components' papers.
     ///
     /// The caloric part of each ideal gas keeps the gas constant of its paper (values up to 3e-6 apart); all else has the one of [`GAS_J_MOL_K`].
-    pub fn enthalpy_entropy(&self, t_k: R, rho: &Vector<R>, phase: &Phase<R>) -> (R, R) {
+    pub fn enthalpy_entropy(&self, t_k: R, rho: &Vector<R>, phase: &PhaseProperties<R>) -> (R, R) {
         let number = R::from_f64;
         let gas = number(GAS_J_MOL_K);
         let total = phase.rho_mol_m3;

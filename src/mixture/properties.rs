@@ -2,7 +2,7 @@
 
 use super::density::Root;
 use super::incipient::{filled, pi_by_ln_rho};
-use super::phase::{Mixture, Phase, Vector};
+use super::phase::{Mixture, PhaseProperties, Vector};
 use super::search::Side;
 use crate::eos::{Alpha0, Properties};
 use crate::error::Error;
@@ -28,7 +28,7 @@ impl Mixture<f64> {
         self.properties_of(t_k, rho, &phase)
     }
 
-    fn properties_of(&self, t_k: f64, rho: &Vector<f64>, phase: &Phase<f64>) -> Properties {
+    fn properties_of(&self, t_k: f64, rho: &Vector<f64>, phase: &PhaseProperties<f64>) -> Properties {
         let n = self.components().len();
         let total = phase.rho_mol_m3;
         let molar_mass = self.molar_mass(rho);

@@ -6,7 +6,7 @@
 use super::MOST_COMPONENTS;
 use super::density::{Homogeneous, Root};
 use super::incipient::pi_by_ln_rho;
-use super::phase::{Mixture, Phase, Vector};
+use super::phase::{Mixture, PhaseProperties, Vector};
 use crate::error::Error;
 use crate::numerics::{GAS_J_MOL_K, solve};
 
@@ -241,7 +241,7 @@ impl Mixture<f64> {
 pub(super) fn two_phase_rows<const N: usize>(
     z: &[f64],
     at: &Two,
-    (liquid, vapour): (&Phase<f64>, &Phase<f64>),
+    (liquid, vapour): (&PhaseProperties<f64>, &PhaseProperties<f64>),
     matrix: &mut [[f64; N]; N],
     right: &mut [f64; N],
 ) {

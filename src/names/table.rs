@@ -418,14 +418,14 @@ vocabulary! {
     ///
     /// ```
     /// use coldloop::Reference;
-    /// assert_eq!(Reference::Iir.id(), "IIR");
-    /// assert_eq!(Reference::from_id("IIR"), Some(Reference::Iir));
+    /// assert_eq!(Reference::Iir.id(), "liquid-at-0-celsius");
+    /// assert_eq!(Reference::from_id("liquid-at-0-celsius"), Some(Reference::Iir));
     /// assert_eq!(Reference::from_code(1), Some(Reference::Iir));
     /// ```
     Reference[3] {
-        Iir = 1, ["IIR"], "Saturated liquid at 0 °C has 200 kJ/kg and 1 kJ/(kg K).";
-        Ashrae = 2, ["ASHRAE"], "Saturated liquid at -40 °C has zero of both.";
-        NormalBoilingPoint = 3, ["NBP"], "Saturated liquid at 101.325 kPa has zero of both.";
+        Iir = 1, ["liquid-at-0-celsius", "IIR"], "Saturated liquid at 0 °C has 200 kJ/kg and 1 kJ/(kg K).";
+        Ashrae = 2, ["liquid-at-minus-40-celsius", "ASHRAE"], "Saturated liquid at -40 °C has zero of both.";
+        NormalBoilingPoint = 3, ["liquid-at-boiling-point", "NBP"], "Saturated liquid at 101.325 kPa has zero of both.";
     }
 }
 
@@ -558,12 +558,12 @@ vocabulary! {
     /// A way in which gauges and thermometers mislead.
     ///
     /// ```
-    /// use coldloop::MixUp;
-    /// assert_eq!(MixUp::SwappedHoses.id(), "swapped-hoses");
-    /// assert_eq!(MixUp::from_id("swapped-hoses"), Some(MixUp::SwappedHoses));
-    /// assert_eq!(MixUp::from_code(1), Some(MixUp::SwappedHoses));
+    /// use coldloop::EntryError;
+    /// assert_eq!(EntryError::SwappedHoses.id(), "swapped-hoses");
+    /// assert_eq!(EntryError::from_id("swapped-hoses"), Some(EntryError::SwappedHoses));
+    /// assert_eq!(EntryError::from_code(1), Some(EntryError::SwappedHoses));
     /// ```
-    MixUp[15] {
+    EntryError[15] {
         SwappedHoses = 1, ["swapped-hoses"], "The two hoses are swapped.";
         KpaTypedAsPsi = 2, ["kpa-typed-as-psi"], "Figures in kPa were noted as psi.";
         PsiTypedAsKpa = 3, ["psi-typed-as-kpa"], "Figures in psi were noted as kPa.";
@@ -896,12 +896,12 @@ vocabulary! {
     /// What a pressure at rest says of one refrigerant.
     ///
     /// ```
-    /// use coldloop::Holding;
-    /// assert_eq!(Holding::Agrees.id(), "agrees");
-    /// assert_eq!(Holding::from_id("agrees"), Some(Holding::Agrees));
-    /// assert_eq!(Holding::from_code(1), Some(Holding::Agrees));
+    /// use coldloop::PressureMatch;
+    /// assert_eq!(PressureMatch::Agrees.id(), "agrees");
+    /// assert_eq!(PressureMatch::from_id("agrees"), Some(PressureMatch::Agrees));
+    /// assert_eq!(PressureMatch::from_code(1), Some(PressureMatch::Agrees));
     /// ```
-    Holding[3] {
+    PressureMatch[3] {
         Agrees = 1, ["agrees"], "The charge can be this refrigerant, and nothing else.";
         TooHigh = 2, ["too-high"], "The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.";
         TooLow = 3, ["too-low"], "The pressure is lower: it is another refrigerant, or no liquid is left, or the temperatures had not evened out.";
@@ -912,12 +912,12 @@ vocabulary! {
     /// Where a circuit at rest leaks.
     ///
     /// ```
-    /// use coldloop::Hole;
-    /// assert_eq!(Hole::Vapour.id(), "vapour");
-    /// assert_eq!(Hole::from_id("vapour"), Some(Hole::Vapour));
-    /// assert_eq!(Hole::from_code(1), Some(Hole::Vapour));
+    /// use coldloop::LeakPhase;
+    /// assert_eq!(LeakPhase::Vapour.id(), "vapour");
+    /// assert_eq!(LeakPhase::from_id("vapour"), Some(LeakPhase::Vapour));
+    /// assert_eq!(LeakPhase::from_code(1), Some(LeakPhase::Vapour));
     /// ```
-    Hole[2] {
+    LeakPhase[2] {
         Vapour = 1, ["vapour"], "Above the liquid: vapour escapes.";
         Liquid = 2, ["liquid"], "Below its surface: liquid escapes, and vapour when it is gone.";
     }

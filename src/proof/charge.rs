@@ -230,7 +230,7 @@ impl ChargeBook {
 
     fn density_kg_m3(&self, t_k: f64, vapour_pa: Option<f64>) -> Result<f64, Error> {
         let Some(p_pa) = vapour_pa else {
-            return saturation::of(self.refrigerant).density_kg_m3(Side::Bubble, t_k);
+            return saturation::line_of(self.refrigerant).density_kg_m3(Side::Bubble, t_k);
         };
         let gas = DecayGas::Vapour(self.refrigerant);
         if gas

@@ -19,7 +19,7 @@ fn viscosity_pa_s(gas: DecayGas, t_k: f64, p_pa: f64) -> Result<f64, Error> {
     if let DecayGas::Vapour(refrigerant) = gas
         && transport::of(refrigerant).is_ok()
     {
-        let state = saturation::of(refrigerant).state_tp(t_k, p_pa, Reference::Iir)?;
+        let state = saturation::line_of(refrigerant).state_tp(t_k, p_pa, Reference::Iir)?;
         match transport::viscosity_pa_s(refrigerant, &state) {
             Err(error) if error.kind == ErrorKind::OutOfRange => {}
             found => return found,

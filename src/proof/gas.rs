@@ -26,7 +26,7 @@ impl DecayGas {
         let DecayGas::Vapour(refrigerant) = self else {
             return Ok(None);
         };
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         if t_k >= line.critical_t_k() {
             return Ok(None);
         }
@@ -41,7 +41,7 @@ impl DecayGas {
         let ideal = p_pa / (GAS_J_MOL_K * t_k);
         match self {
             DecayGas::Nitrogen => density_kg_m3(nitrogen(), t_k, p_pa, 2.0 * ideal),
-            DecayGas::Vapour(refrigerant) => match saturation::of(refrigerant) {
+            DecayGas::Vapour(refrigerant) => match saturation::line_of(refrigerant) {
                 Line::Pure(pure) => {
                     let highest = if t_k < pure.critical_t_k {
                         // A hair beyond the line, so that a step of the derivative across it has an answer.
@@ -65,7 +65,7 @@ impl DecayGas {
         let saturation_pa = self.saturation_pa(t_k)?.map(|(p_pa, _)| p_pa);
         match self {
             DecayGas::Nitrogen => Ok(pressure_pa(nitrogen(), t_k, rho_kg_m3)),
-            DecayGas::Vapour(refrigerant) => match saturation::of(refrigerant) {
+            DecayGas::Vapour(refrigerant) => match saturation::line_of(refrigerant) {
                 Line::Pure(pure) => {
                     let condenses = t_k < pure.critical_t_k && rho_kg_m3 > dew_kg_m3(pure, t_k)?;
                     let p_pa = pressure_pa(&pure.fluid.equation, t_k, rho_kg_m3);

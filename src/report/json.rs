@@ -17,7 +17,7 @@ use crate::diagnosis::{
 use crate::diagnosis::{check_cautions, repair_cautions};
 use crate::intake::{Mistake, Refusal};
 use crate::names::{
-    Caution, Check, ExpectedBasis, Fault, Feature, Language, MixUp, Observation, RestFinding, Standing,
+    Caution, Check, EntryError, ExpectedBasis, Fault, Feature, Language, Observation, RestFinding, Standing,
 };
 use crate::vehicle::System;
 use alloc::borrow::Cow;
@@ -29,7 +29,7 @@ use alloc::vec::Vec;
 ///
 /// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
 /// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`, in which each piece of evidence has its `strength`, an id of `Strength`),
-/// `none_of_these`, `mix_up`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
+/// `none_of_these`, `entry_error`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
 /// `deviation` in standard deviations, `standing` as an id of `Standing`),
 /// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `resting` (the arithmetic of the pressure at rest: `excess` above
 /// saturation, the `gas_share` or the warmth `warmer_k` that it stands for, and the share of the charge that is `missing`), `stop` (why the compressor must stand still: `reason`, what it `says`, and where the high side
@@ -88,7 +88,7 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
         "rival": verdict.rival.map(Fault::id),
         "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, reasons, ranked)).collect::<Vec<_>>(),
         "none_of_these": diagnosis.none_of_these,
-        "mix_up": diagnosis.mix_up.map(|(kind, probability)| mix_up(kind, probability)),
+        "entry_error": diagnosis.entry_error.map(|(kind, probability)| entry_error(kind, probability)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
         "out_of_line": diagnosis.out_of_line.map(Feature::id),
         "expected": object(rows(case, diagnosis).iter().map(|row| (row.feature.id().into(), band(row)))),
@@ -189,7 +189,7 @@ pub(super) fn ids(cautions: &[Caution]) -> Json {
     cautions.iter().copied().map(Caution::id).collect()
 }
 
-fn mix_up(kind: MixUp, probability: f64) -> Json {
+fn entry_error(kind: EntryError, probability: f64) -> Json {
     record!({"kind": kind.id(), "probability": probability, "says": kind.description()})
 }
 
@@ -231,7 +231,7 @@ fn figures(derived: &Derived) -> Json {
         ("superheat", "k", derived.superheat_k),
         ("subcooling", "k", derived.subcooling_k),
         ("discharge_superheat", "k", derived.discharge_superheat_k),
-        ("approach", "k", derived.condensing_above_ambient_k),
+        ("condensing_above_ambient", "k", derived.condensing_above_ambient_k),
         ("vent_above_evaporating", "k", derived.vent_above_evaporating_k),
         ("pressure_ratio", "", derived.pressure_ratio),
         ("cooling", "j_kg", derived.cooling_j_kg),

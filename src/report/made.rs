@@ -182,7 +182,7 @@ fn result(diagnosis: &Diagnosis) -> PageResult {
             .collect(),
         two_faults: diagnosis.two_faults,
         none_of_these: diagnosis.none_of_these,
-        mix_up: diagnosis.mix_up,
+        entry_error: diagnosis.entry_error,
         rest: diagnosis.rest,
         resting: diagnosis.resting,
     }

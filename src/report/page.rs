@@ -5,7 +5,7 @@ use crate::circuit::Estimate;
 use crate::diagnosis::{Action, Evidence, Resting, Stop, TwoFaults};
 use crate::intake::Judgements;
 use crate::names::{
-    AirSource, Caution, ExpectedBasis, Fault, Feature, MixUp, Observation, QualityNote, ReadingKind, RestFinding,
+    AirSource, Caution, EntryError, ExpectedBasis, Fault, Feature, Observation, QualityNote, ReadingKind, RestFinding,
     Standing, Strength, VerdictKind,
 };
 use crate::vehicle::{Conditions, System};
@@ -80,7 +80,7 @@ pub struct PageResult {
     /// The probability of a cause that is not in the list.
     pub none_of_these: f64,
     /// The likeliest way in which the instruments mislead, with its probability.
-    pub mix_up: Option<(MixUp, f64)>,
+    pub entry_error: Option<(EntryError, f64)>,
     /// What the pressure at rest tells.
     pub rest: Option<RestFinding>,
     /// The arithmetic of that pressure.

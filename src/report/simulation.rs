@@ -2,7 +2,7 @@
 
 use super::record::{Json, record};
 use crate::units::Surroundings;
-use crate::vehicle::{Looks, Simulation, StatePoint, Swing};
+use crate::vehicle::{Simulation, StatePoint, Swing, VisibleSigns};
 use alloc::string::String;
 
 /// A simulation as one JSON object, on one line; `place` is the air in which the gauges are read.
@@ -78,7 +78,7 @@ fn swing(swing: Swing, air_pa: f64) -> Json {
     })
 }
 
-fn looks(looks: Looks) -> Json {
+fn looks(looks: VisibleSigns) -> Json {
     record!({
         "clutch_engaged": looks.clutch_engaged,
         "bubbles": looks.bubbles,

@@ -166,7 +166,7 @@ impl Writer<'_> {
         if let Some(resting) = &result.resting {
             out.wrapped("  ", &(self.wording.resting(resting) + "."));
         }
-        if let Some((way, probability)) = result.mix_up.filter(|(_, probability)| *probability >= told_from) {
+        if let Some((way, probability)) = result.entry_error.filter(|(_, probability)| *probability >= told_from) {
             let odds = self.wording.per_cent(probability);
             let way = way.sentence(self.wording.language);
             out.wrapped(

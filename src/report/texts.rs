@@ -964,6 +964,51 @@ impl Sentence for ClosingFinding {
     }
 }
 
+impl Sentence for EntryError {
+    fn sentence(self, language: Language) -> &'static str {
+        match language {
+            Language::English => self.description(),
+            Language::Spanish => match self {
+                EntryError::SwappedHoses => "Las dos mangueras están intercambiadas.",
+                EntryError::KpaTypedAsPsi => "Se anotaron cifras en kPa como psi.",
+                EntryError::PsiTypedAsKpa => "Se anotaron cifras en psi como kPa.",
+                EntryError::AbsoluteTypedAsGauge => "Se anotaron presiones absolutas como relativas.",
+                EntryError::GaugeTypedAsAbsolute => "Se anotaron presiones relativas como absolutas.",
+                EntryError::ZeroedAtSeaLevel => {
+                    "Los manómetros se pusieron a cero al nivel del mar y no en el aire de este lugar."
+                }
+                EntryError::LowGaugeOff => {
+                    "El manómetro de baja está desviado: con la manguera abierta no vuelve a cero."
+                }
+                EntryError::HighGaugeOff => {
+                    "El manómetro de alta está desviado: con la manguera abierta no vuelve a cero."
+                }
+                EntryError::BothGaugesOff => {
+                    "Los dos manómetros están desviados, como cuando se ponen a cero con presión en las mangueras."
+                }
+                EntryError::VentProbeAside => {
+                    "El termómetro no está en la corriente de la salida y lee hacia el aire de la cabina."
+                }
+                EntryError::SuctionProbeLoose => {
+                    "La sonda de la línea de succión está suelta o sin aislar y lee hacia el aire que la rodea."
+                }
+                EntryError::LiquidProbeLoose => {
+                    "La sonda de la línea de líquido está suelta o sin aislar y lee hacia el aire que la rodea."
+                }
+                EntryError::DischargeProbeLoose => {
+                    "La sonda de la línea de descarga está suelta o sin aislar y lee hacia el aire que la rodea."
+                }
+                EntryError::LowHoseShut => {
+                    "El acople de la manguera de baja está cerrado: su manómetro muestra la presión del aire o, por el múltiple, la del otro lado."
+                }
+                EntryError::HighHoseShut => {
+                    "El acople de la manguera de alta está cerrado: su manómetro muestra la presión del aire o, por el múltiple, la del otro lado."
+                }
+            },
+        }
+    }
+}
+
 impl Sentence for EvacuationFinding {
     fn sentence(self, language: Language) -> &'static str {
         match language {
@@ -1052,47 +1097,6 @@ impl Sentence for LeakFinding {
                 }
                 LeakFinding::LimitUnclear => {
                     "Estas lecturas no dicen si la pérdida está por encima o por debajo de la permitida: mantener más tiempo o medir mejor."
-                }
-            },
-        }
-    }
-}
-
-impl Sentence for MixUp {
-    fn sentence(self, language: Language) -> &'static str {
-        match language {
-            Language::English => self.description(),
-            Language::Spanish => match self {
-                MixUp::SwappedHoses => "Las dos mangueras están intercambiadas.",
-                MixUp::KpaTypedAsPsi => "Se anotaron cifras en kPa como psi.",
-                MixUp::PsiTypedAsKpa => "Se anotaron cifras en psi como kPa.",
-                MixUp::AbsoluteTypedAsGauge => "Se anotaron presiones absolutas como relativas.",
-                MixUp::GaugeTypedAsAbsolute => "Se anotaron presiones relativas como absolutas.",
-                MixUp::ZeroedAtSeaLevel => {
-                    "Los manómetros se pusieron a cero al nivel del mar y no en el aire de este lugar."
-                }
-                MixUp::LowGaugeOff => "El manómetro de baja está desviado: con la manguera abierta no vuelve a cero.",
-                MixUp::HighGaugeOff => "El manómetro de alta está desviado: con la manguera abierta no vuelve a cero.",
-                MixUp::BothGaugesOff => {
-                    "Los dos manómetros están desviados, como cuando se ponen a cero con presión en las mangueras."
-                }
-                MixUp::VentProbeAside => {
-                    "El termómetro no está en la corriente de la salida y lee hacia el aire de la cabina."
-                }
-                MixUp::SuctionProbeLoose => {
-                    "La sonda de la línea de succión está suelta o sin aislar y lee hacia el aire que la rodea."
-                }
-                MixUp::LiquidProbeLoose => {
-                    "La sonda de la línea de líquido está suelta o sin aislar y lee hacia el aire que la rodea."
-                }
-                MixUp::DischargeProbeLoose => {
-                    "La sonda de la línea de descarga está suelta o sin aislar y lee hacia el aire que la rodea."
-                }
-                MixUp::LowHoseShut => {
-                    "El acople de la manguera de baja está cerrado: su manómetro muestra la presión del aire o, por el múltiple, la del otro lado."
-                }
-                MixUp::HighHoseShut => {
-                    "El acople de la manguera de alta está cerrado: su manómetro muestra la presión del aire o, por el múltiple, la del otro lado."
                 }
             },
         }

@@ -4,7 +4,7 @@
 
 use super::line::Line;
 use super::pure::Pure;
-use super::tables::of;
+use super::tables::line_of;
 use crate::error::Error;
 use crate::mixture::Side;
 use crate::names::{ErrorKind, Quantity, Refrigerant};
@@ -39,28 +39,28 @@ pub struct Unanswered {
 /// assert!(p_pa[1].is_nan() && p_pa[2] > 0.0);
 /// ```
 pub fn dew_pressures_pa(refrigerant: Refrigerant, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).pressures_pa(Side::Dew, t_k, p_pa)
+    line_of(refrigerant).pressures_pa(Side::Dew, t_k, p_pa)
 }
 
 /// The bubble pressure (Pa) of each temperature (K) into the same place of `p_pa`.
 ///
 /// Errors: as [`dew_pressures_pa`].
 pub fn bubble_pressures_pa(refrigerant: Refrigerant, t_k: &[f64], p_pa: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).pressures_pa(Side::Bubble, t_k, p_pa)
+    line_of(refrigerant).pressures_pa(Side::Bubble, t_k, p_pa)
 }
 
 /// The dew temperature (K) of each pressure (Pa) into the same place of `t_k`.
 ///
 /// Errors: as [`dew_pressures_pa`].
 pub fn dew_temperatures_k(refrigerant: Refrigerant, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).temperatures_k(Side::Dew, p_pa, t_k)
+    line_of(refrigerant).temperatures_k(Side::Dew, p_pa, t_k)
 }
 
 /// The bubble temperature (K) of each pressure (Pa) into the same place of `t_k`.
 ///
 /// Errors: as [`dew_pressures_pa`].
 pub fn bubble_temperatures_k(refrigerant: Refrigerant, p_pa: &[f64], t_k: &mut [f64]) -> Result<(), Unanswered> {
-    of(refrigerant).temperatures_k(Side::Bubble, p_pa, t_k)
+    line_of(refrigerant).temperatures_k(Side::Bubble, p_pa, t_k)
 }
 
 impl Pure {

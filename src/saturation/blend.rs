@@ -144,10 +144,10 @@ impl Blend {
     ///
     /// Errors: none that a listed blend meets; those of [`Mixture::new`].
     pub fn mixture(&self) -> Result<(Mixture<f64>, [f64; MOST_COMPONENTS]), Error> {
-        let mut components = [mixture::of(Refrigerant::R134a)?; MOST_COMPONENTS];
+        let mut components = [mixture::component_of(Refrigerant::R134a)?; MOST_COMPONENTS];
         let mut z = [1.0; MOST_COMPONENTS];
         for ((component, z), part) in components.iter_mut().zip(&mut z).zip(self.parts) {
-            *component = mixture::of(part.refrigerant)?;
+            *component = mixture::component_of(part.refrigerant)?;
             *z = part.mole_fraction;
         }
         Ok((Mixture::new(&components[..self.parts.len()])?, z))

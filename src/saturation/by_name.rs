@@ -18,7 +18,7 @@ use crate::names::Refrigerant;
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub const fn pure(refrigerant: Refrigerant) -> Result<&'static Pure, Error> {
-    tables::of(refrigerant).pure()
+    tables::line_of(refrigerant).pure()
 }
 
 /// The blend of this name; `None` for a pure refrigerant.
@@ -31,7 +31,7 @@ pub const fn pure(refrigerant: Refrigerant) -> Result<&'static Pure, Error> {
 /// assert!(saturation::blend(Refrigerant::R134a).is_none());
 /// ```
 pub const fn blend(refrigerant: Refrigerant) -> Option<&'static Blend> {
-    match tables::of(refrigerant) {
+    match tables::line_of(refrigerant) {
         Line::Pure(_) => None,
         Line::Blend(blend) => Some(blend),
     }

@@ -5,7 +5,7 @@
 
 use super::by_name::blend;
 use crate::error::Error;
-use crate::mixture::{self, Component, Fixed, Hole, MOST_COMPONENTS, Mixture, Side, Split, TEMPERATURES, Vector};
+use crate::mixture::{self, Component, Fixed, LeakPhase, MOST_COMPONENTS, Mixture, Side, Split, TEMPERATURES, Vector};
 use crate::names::{ErrorKind, Quantity, Refrigerant};
 use crate::range::{ABSOLUTE_PRESSURE, MASS};
 
@@ -28,7 +28,7 @@ pub struct Shares {
 
 /// A charge at a temperature and pressure.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Parting {
+pub struct PhaseSplit {
     /// Density of all, kg/m3.
     pub rho_kg_m3: f64,
     /// Mass fraction of vapour; `None` where there is one phase.
@@ -139,7 +139,7 @@ impl Charge {
     ///
     /// Errors: none for what this room gave; those of [`Charge::new`].
     pub fn of(shares: Shares) -> Result<Self, Error> {
-        let mut components = [mixture::of(Refrigerant::R134a)?; MOST_COMPONENTS];
+        let mut components = [mixture::component_of(Refrigerant::R134a)?; MOST_COMPONENTS];
         let mut z = [1.0; MOST_COMPONENTS];
         let mut count = 0;
         let mut push = |component: &'static Component, moles: f64| {
@@ -151,7 +151,7 @@ impl Charge {
             Ok(())
         };
         for (refrigerant, mass) in shares.refrigerants() {
-            let component = mixture::of(refrigerant)?;
+            let component = mixture::component_of(refrigerant)?;
             push(component, mass / component.fluid.equation.molar_mass)?;
         }
         if shares.air > 0.0 {
@@ -242,16 +242,16 @@ impl Charge {
     /// use coldloop::saturation::Charge;
     ///
     /// // What boils off R-407C first is rich in R-32.
-    /// let parting = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?.split(298.15, 1.15e6)?;
-    /// assert!(parting.vapour.is_some_and(|(_, made_of)| made_of.of(Refrigerant::R32) > 0.3));
+    /// let phase_split = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?.split(298.15, 1.15e6)?;
+    /// assert!(phase_split.vapour.is_some_and(|(_, made_of)| made_of.of(Refrigerant::R32) > 0.3));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn split(&self, t_k: f64, p_pa: f64) -> Result<Parting, Error> {
+    pub fn split(&self, t_k: f64, p_pa: f64) -> Result<PhaseSplit, Error> {
         let t_k = TEMPERATURES.check(t_k)?;
         let p_pa = ABSOLUTE_PRESSURE.check(p_pa)?;
         let molar_mass = self.mixture.molar_mass(&self.z);
         Ok(match self.mixture.split(self.mole_fractions(), t_k, p_pa)? {
-            Split::One { rho_mol_m3, .. } => Parting {
+            Split::One { rho_mol_m3, .. } => PhaseSplit {
                 rho_kg_m3: rho_mol_m3 * molar_mass,
                 quality: None,
                 liquid: None,
@@ -260,7 +260,7 @@ impl Charge {
             Split::Two(two) => {
                 let [liquid, vapour] =
                     [&two.liquid, &two.vapour].map(|rho| (self.density_kg_m3(rho), self.shares_of(rho)));
-                Parting {
+                PhaseSplit {
                     rho_kg_m3: molar_mass / (two.liquid_m3_mol + two.vapour_m3_mol),
                     quality: Some(two.vapour_m3_mol * vapour.0 / molar_mass),
                     liquid: Some(liquid),
@@ -271,21 +271,23 @@ impl Charge {
     }
 
     /// What is left of the charge in a circuit at rest at `t_k` (K), which it fills with `rho_kg_m3` on average, when the
-    /// share `lost` of its mass has escaped at the `hole`.
+    /// share `lost` of its mass has escaped as `leak_phase`.
     ///
     /// Method, accuracy and errors: as [`Mixture::leaked`].
     ///
     /// ```
-    /// use coldloop::mixture::Hole;
+    /// use coldloop::mixture::LeakPhase;
     /// use coldloop::{Refrigerant, saturation::Charge};
     ///
     /// // Half of it lost as vapour, R-407C is no longer R-407C.
-    /// let left = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?.leaked(298.15, 300.0, Hole::Vapour, 0.5)?;
+    /// let left = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?.leaked(298.15, 300.0, LeakPhase::Vapour, 0.5)?;
     /// assert!(left.shares.of(Refrigerant::R134a) > 0.56);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn leaked(&self, t_k: f64, rho_kg_m3: f64, hole: Hole, lost: f64) -> Result<Remainder, Error> {
-        let left = self.mixture.leaked(self.mole_fractions(), t_k, rho_kg_m3, hole, lost)?;
+    pub fn leaked(&self, t_k: f64, rho_kg_m3: f64, leak_phase: LeakPhase, lost: f64) -> Result<Remainder, Error> {
+        let left = self
+            .mixture
+            .leaked(self.mole_fractions(), t_k, rho_kg_m3, leak_phase, lost)?;
         Ok(Remainder {
             shares: self.shares_of(&left.z),
             p_pa: left.p_pa,

@@ -4,7 +4,7 @@
 
 extern crate std;
 
-use super::{Blend, Pure, State, blend, of, pure};
+use super::{Blend, Pure, State, blend, line_of, pure};
 use crate::eos::tally::evaluations;
 use crate::error::Error;
 use crate::names::{Reference, Refrigerant};
@@ -142,7 +142,7 @@ fn odd_inputs_of_blends_cost_a_bounded_number_of_evaluations() {
 #[test]
 fn states_of_blends_are_found_in_few_evaluations() {
     let mut costs = [Vec::new(), Vec::new(), Vec::new()];
-    for line in Refrigerant::ALL.into_iter().filter(|r| r.is_blend()).map(of) {
+    for line in Refrigerant::ALL.into_iter().filter(|r| r.is_blend()).map(line_of) {
         let (t, p) = (line.valid_temperatures(), line.valid_pressures());
         for i in 0..8 {
             for j in 0..8 {

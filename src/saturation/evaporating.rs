@@ -59,7 +59,9 @@ impl Refrigerant {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn evaporating_mean(self, pressure: AbsolutePressure, quality: f64) -> Result<Temperature, Error> {
-        super::of(self).evaporating_mean_pq(pressure.pa(), quality).map(kelvins)
+        super::line_of(self)
+            .evaporating_mean_pq(pressure.pa(), quality)
+            .map(kelvins)
     }
 
     /// The same for an inlet of the enthalpy of the liquid line, J/kg, counted from `reference`.
@@ -80,7 +82,7 @@ impl Refrigerant {
         h_j_kg: f64,
         reference: Reference,
     ) -> Result<Temperature, Error> {
-        super::of(self)
+        super::line_of(self)
             .evaporating_mean_ph(pressure.pa(), h_j_kg, reference)
             .map(kelvins)
     }

@@ -31,12 +31,12 @@ pub(crate) mod tables;
 pub use arrays::{Unanswered, bubble_pressures_pa, bubble_temperatures_k, dew_pressures_pa, dew_temperatures_k};
 pub use blend::{Blend, Boundary, Part};
 pub use by_name::{blend, pure};
-pub use charge::{Charge, Parting, Remainder, Shares};
+pub use charge::{Charge, PhaseSplit, Remainder, Shares};
 pub use line::Line;
 pub(crate) use pure::Offset;
-pub use pure::{Branch, Pure};
+pub use pure::{Pure, SaturatedPhase};
 pub use state::{Response, State};
-pub use tables::of;
+pub use tables::line_of;
 
 use crate::error::Error;
 use crate::mixture::Side;
@@ -46,14 +46,14 @@ use crate::names::Refrigerant;
 ///
 /// Errors: `NotFinite`; `OutOfRange` below the lowest temperature of the equation and above the critical point.
 pub fn dew_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).pressure_pa(Side::Dew, t_k)
+    line_of(refrigerant).pressure_pa(Side::Dew, t_k)
 }
 
 /// The pressure (Pa) at which the liquid begins to boil at `t_k`, K.
 ///
 /// Errors: as [`dew_pressure_pa`].
 pub fn bubble_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).pressure_pa(Side::Bubble, t_k)
+    line_of(refrigerant).pressure_pa(Side::Bubble, t_k)
 }
 
 /// The temperature (K) at which the vapour begins to condense at `p_pa`, Pa.
@@ -61,28 +61,28 @@ pub fn bubble_pressure_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Err
 /// Errors: `NotFinite`; `OutOfRange` below the saturation pressure of the lowest temperature and above the critical
 /// pressure.
 pub fn dew_temperature_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
-    of(refrigerant).temperature_k(Side::Dew, p_pa)
+    line_of(refrigerant).temperature_k(Side::Dew, p_pa)
 }
 
 /// The temperature (K) at which the liquid begins to boil at `p_pa`, Pa.
 ///
 /// Errors: as [`dew_temperature_k`].
 pub fn bubble_temperature_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
-    of(refrigerant).temperature_k(Side::Bubble, p_pa)
+    line_of(refrigerant).temperature_k(Side::Bubble, p_pa)
 }
 
 /// The slope dp/dT (Pa/K) of the dew line at `t_k`, K.
 ///
 /// Errors: as [`dew_pressure_pa`].
 pub fn slope_pa_k(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).slope_pa_k(Side::Dew, t_k)
+    line_of(refrigerant).slope_pa_k(Side::Dew, t_k)
 }
 
 /// The slope dp/dT (Pa/K) of the bubble line at `t_k`, K.
 ///
 /// Errors: as [`dew_pressure_pa`].
 pub fn bubble_slope_pa_k(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).slope_pa_k(Side::Bubble, t_k)
+    line_of(refrigerant).slope_pa_k(Side::Bubble, t_k)
 }
 
 /// The glide (K): how much warmer the dew point is than the bubble point at `p_pa`, Pa; 0 for a pure fluid.
@@ -96,5 +96,5 @@ pub fn glide_k(refrigerant: Refrigerant, p_pa: f64) -> Result<f64, Error> {
 ///
 /// Errors: as [`dew_pressure_pa`].
 pub fn latent_heat_j_kg(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    of(refrigerant).latent_heat_j_kg(t_k)
+    line_of(refrigerant).latent_heat_j_kg(t_k)
 }

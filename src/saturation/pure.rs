@@ -45,7 +45,7 @@ pub(crate) struct Offset {
 
 /// One side of the saturation line at one temperature; energies with the constants of the paper.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Branch {
+pub struct SaturatedPhase {
     /// Density, mol/m3.
     pub rho_mol_m3: f64,
     /// Specific enthalpy, J/kg.
@@ -111,9 +111,9 @@ impl Pure {
     ///
     /// Errors: `NotFinite`, `OutOfRange`.
     #[inline]
-    pub fn liquid(&self, t_k: f64) -> Result<Branch, Error> {
+    pub fn liquid(&self, t_k: f64) -> Result<SaturatedPhase, Error> {
         let s = self.distance(self.temperatures().check(t_k)?);
-        Ok(Branch {
+        Ok(SaturatedPhase {
             rho_mol_m3: self.liquid_rho_mol_m3.at(s),
             h_j_kg: self.liquid_h_j_kg.at(s),
             s_j_kg_k: self.liquid_s_j_kg_k.at(s),
@@ -124,9 +124,9 @@ impl Pure {
     ///
     /// Errors: `NotFinite`, `OutOfRange`.
     #[inline]
-    pub fn vapour(&self, t_k: f64) -> Result<Branch, Error> {
+    pub fn vapour(&self, t_k: f64) -> Result<SaturatedPhase, Error> {
         let s = self.distance(self.temperatures().check(t_k)?);
-        Ok(Branch {
+        Ok(SaturatedPhase {
             rho_mol_m3: self.vapour_rho_mol_m3.at(s),
             h_j_kg: self.vapour_h_j_kg.at(s),
             s_j_kg_k: self.vapour_s_j_kg_k(t_k, s),

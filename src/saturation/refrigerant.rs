@@ -1,7 +1,7 @@
 //! The public, typed methods of `Refrigerant`: facts, saturation and states.
 
 use super::state::State;
-use super::tables::of;
+use super::tables::line_of;
 use crate::error::Error;
 use crate::fluid::Facts;
 use crate::names::{Reference, Refrigerant};
@@ -10,7 +10,7 @@ use crate::units::{AbsolutePressure, Temperature, in_kelvins, kelvins};
 impl Refrigerant {
     /// The published facts: safety group, flammability limit, warming potential.
     pub fn facts(self) -> &'static Facts {
-        of(self).facts()
+        line_of(self).facts()
     }
 
     /// Whether it is a blend, whose dew point is warmer than its bubble point.
@@ -115,7 +115,7 @@ impl Refrigerant {
         pressure: AbsolutePressure,
         reference: Reference,
     ) -> Result<State, Error> {
-        of(self).state_tp(in_kelvins(temperature), pressure.pa(), reference)
+        line_of(self).state_tp(in_kelvins(temperature), pressure.pa(), reference)
     }
 
     /// The state at a temperature and density (mol/m3), with its phase.
@@ -131,7 +131,7 @@ impl Refrigerant {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn state_t_rho(self, temperature: Temperature, rho_mol_m3: f64, reference: Reference) -> Result<State, Error> {
-        of(self).state_t_rho(in_kelvins(temperature), rho_mol_m3, reference)
+        line_of(self).state_t_rho(in_kelvins(temperature), rho_mol_m3, reference)
     }
 
     /// The state on the saturation line at a temperature and quality (0 liquid, 1 vapour).
@@ -152,14 +152,14 @@ impl Refrigerant {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn state_tq(self, temperature: Temperature, quality: f64, reference: Reference) -> Result<State, Error> {
-        of(self).state_tq(in_kelvins(temperature), quality, reference)
+        line_of(self).state_tq(in_kelvins(temperature), quality, reference)
     }
 
     /// The state on the saturation line at a pressure and quality (0 liquid, 1 vapour).
     ///
     /// Errors: as [`Refrigerant::state_tq`].
     pub fn state_pq(self, pressure: AbsolutePressure, quality: f64, reference: Reference) -> Result<State, Error> {
-        of(self).state_pq(pressure.pa(), quality, reference)
+        line_of(self).state_pq(pressure.pa(), quality, reference)
     }
 
     /// The liquid below its boiling pressure that has not boiled yet: metastable, and given only by this name.
@@ -185,7 +185,7 @@ impl Refrigerant {
         pressure: AbsolutePressure,
         reference: Reference,
     ) -> Result<State, Error> {
-        of(self).superheated_liquid(in_kelvins(temperature), pressure.pa(), reference)
+        line_of(self).superheated_liquid(in_kelvins(temperature), pressure.pa(), reference)
     }
 
     /// The vapour above its condensing pressure that has not condensed yet: metastable, and given only by this name.
@@ -197,7 +197,7 @@ impl Refrigerant {
         pressure: AbsolutePressure,
         reference: Reference,
     ) -> Result<State, Error> {
-        of(self).subcooled_vapour(in_kelvins(temperature), pressure.pa(), reference)
+        line_of(self).subcooled_vapour(in_kelvins(temperature), pressure.pa(), reference)
     }
 
     /// The state at a pressure and specific enthalpy (J/kg, counted from `reference`), with its phase.
@@ -214,20 +214,20 @@ impl Refrigerant {
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn state_ph(self, pressure: AbsolutePressure, h_j_kg: f64, reference: Reference) -> Result<State, Error> {
-        of(self).state_ph(pressure.pa(), h_j_kg, reference)
+        line_of(self).state_ph(pressure.pa(), h_j_kg, reference)
     }
 
     /// The state at a pressure and specific entropy (J/(kg K), counted from `reference`), with its phase.
     ///
     /// Errors: as [`Refrigerant::state_ph`].
     pub fn state_ps(self, pressure: AbsolutePressure, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
-        of(self).state_ps(pressure.pa(), s_j_kg_k, reference)
+        line_of(self).state_ps(pressure.pa(), s_j_kg_k, reference)
     }
 
     /// The state at a specific enthalpy (J/kg) and entropy (J/(kg K)), with its phase.
     ///
     /// Errors: as [`Refrigerant::state_ph`].
     pub fn state_hs(self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
-        of(self).state_hs(h_j_kg, s_j_kg_k, reference)
+        line_of(self).state_hs(h_j_kg, s_j_kg_k, reference)
     }
 }

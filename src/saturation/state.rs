@@ -1,7 +1,7 @@
 //! States of a pure fluid with their phase.
 
 use super::accuracy::BLUR;
-use super::pure::{Branch, Offset, Pure};
+use super::pure::{Offset, Pure, SaturatedPhase};
 use crate::eos::{Isotherm, Properties};
 use crate::error::Error;
 use crate::names::{ErrorKind, Phase, Quantity, Reference};
@@ -201,8 +201,8 @@ impl Pure {
         p_pa: f64,
         quality: f64,
         offset: Offset,
-        liquid: Branch,
-        vapour: Branch,
+        liquid: SaturatedPhase,
+        vapour: SaturatedPhase,
     ) -> State {
         let mixed = |liquid: f64, vapour: f64| liquid + quality * (vapour - liquid);
         let rho_mol_m3 = 1.0 / mixed(1.0 / liquid.rho_mol_m3, 1.0 / vapour.rho_mol_m3);

@@ -6,7 +6,7 @@
 
 use super::accuracy::{BLUR, NEAR, ROUNDING};
 use super::newton_step::{Balance, Step, newton_step};
-use super::pure::{Branch, Offset, Pure};
+use super::pure::{Offset, Pure, SaturatedPhase};
 use super::state::{DENSE, ON_THE_LINE, State};
 use crate::eos::{Isotherm, Properties, density_mol_m3};
 use crate::error::Error;
@@ -52,7 +52,7 @@ impl Energy {
         }
     }
 
-    const fn on(self, branch: &Branch) -> f64 {
+    const fn on(self, branch: &SaturatedPhase) -> f64 {
         match self {
             Energy::Enthalpy => branch.h_j_kg,
             Energy::Entropy => branch.s_j_kg_k,

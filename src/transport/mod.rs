@@ -30,7 +30,7 @@ use crate::saturation::{State, pure};
 ///
 /// ```
 /// use coldloop::{Reference, Refrigerant, saturation, transport};
-/// let liquid = saturation::of(Refrigerant::R134a).state_tq(298.15, 0.0, Reference::Iir)?;
+/// let liquid = saturation::line_of(Refrigerant::R134a).state_tq(298.15, 0.0, Reference::Iir)?;
 /// let viscosity_pa_s = transport::viscosity_pa_s(Refrigerant::R134a, &liquid)?;
 /// assert!((viscosity_pa_s - 195e-6).abs() < 5e-6);
 /// # Ok::<(), coldloop::Error>(())
@@ -52,7 +52,7 @@ pub fn viscosity_pa_s(refrigerant: Refrigerant, state: &State) -> Result<f64, Er
 ///
 /// ```
 /// use coldloop::{Reference, Refrigerant, saturation, transport};
-/// let vapour = saturation::of(Refrigerant::R134a).state_tq(273.15, 1.0, Reference::Iir)?;
+/// let vapour = saturation::line_of(Refrigerant::R134a).state_tq(273.15, 1.0, Reference::Iir)?;
 /// let conductivity_w_m_k = transport::conductivity_w_m_k(Refrigerant::R134a, &vapour)?;
 /// assert!((conductivity_w_m_k - 11.5e-3).abs() < 0.2e-3);
 /// # Ok::<(), coldloop::Error>(())

@@ -29,7 +29,7 @@ use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit, kelv
 /// ```
 pub type Temperature = uom::si::f64::ThermodynamicTemperature;
 
-/// A temperature difference: superheat, subcooling, approach.
+/// A temperature difference: superheat, subcooling, condensing above ambient.
 pub type TemperatureDifference = uom::si::f64::TemperatureInterval;
 
 /// The temperature of `value` kelvin.

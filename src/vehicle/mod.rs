@@ -18,7 +18,7 @@ pub use description::severity::{FaultCause, FaultSeverity};
 pub use description::system::System;
 pub use description::vehicle::{ClutchSense, FanDrive, Rear, RearLoad, Vehicle};
 pub use operation::simulate::simulate;
-pub use operation::simulation::{Looks, Simulation, StatePoint, StatePoints, Swing};
+pub use operation::simulation::{Simulation, StatePoint, StatePoints, Swing, VisibleSigns};
 pub use population::make::Make;
 pub use population::measure::{Habits, Instruments, Needle};
 pub use population::population::Population;

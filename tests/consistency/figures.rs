@@ -106,7 +106,7 @@ fn one_band_stands_beside_each_figure() {
             }
             let expected = one.expected(deviation.feature)?;
             // A pressure that leaves the saturation line ends there, and a colder one than -45 °C counts as that.
-            let critical_k = coldloop::saturation::of(case.system.refrigerant).critical_t_k();
+            let critical_k = coldloop::saturation::line_of(case.system.refrigerant).critical_t_k();
             let on_line = |k: &f64| *k > FeatureVector::COLDEST_K + 0.01 && *k < critical_k - 0.11;
             let differs =
                 |(own, expected): (&f64, &f64)| on_line(own) && on_line(expected) && (own - expected).abs() > 1e-6;

@@ -92,8 +92,8 @@ fn probabilities_are_a_distribution_over_the_faults_that_exist() {
         let gauges = answer
             .ranked(Fault::GaugeError)
             .map_or(0.0, |ranked| ranked.probability);
-        let mix_up = answer.mix_up.map_or(0.0, |(_, probability)| probability);
-        (mix_up > gauges + ROUNDING).then(|| format!("one mix-up {mix_up}, all of them {gauges}"))
+        let entry_error = answer.entry_error.map_or(0.0, |(_, probability)| probability);
+        (entry_error > gauges + ROUNDING).then(|| format!("one entry error {entry_error}, all of them {gauges}"))
     });
 }
 

@@ -57,9 +57,9 @@ fn json_tells_the_fields() {
         let two = answer
             .two_faults
             .is_none_or(|two| is(&told["two_faults"]["probability"], two.probability));
-        let mix_up = answer
-            .mix_up
-            .is_none_or(|(_, probability)| is(&told["mix_up"]["probability"], probability));
+        let entry_error = answer
+            .entry_error
+            .is_none_or(|(_, probability)| is(&told["entry_error"]["probability"], probability));
         let step = match answer.next_step {
             Some(Action::Check(check)) => id(&told["next_step"]["check"]).as_deref() == Some(check.id()),
             Some(Action::Repair(fault)) => id(&told["next_step"]["repair"]).as_deref() == Some(fault.id()),
@@ -79,8 +79,8 @@ fn json_tells_the_fields() {
             .collect();
         let holds = faults.len() == answer.faults.len()
             && is(&told["none_of_these"], answer.none_of_these)
-            && (two && mix_up && step && checks == ranked);
-        (!holds).then(|| "faults, pair, mix-up or next step".into())
+            && (two && entry_error && step && checks == ranked);
+        (!holds).then(|| "faults, pair, entry error or next step".into())
     });
 }
 

@@ -1,6 +1,6 @@
 //! Pressures at rest, gauges and feature vectors.
 
-use coldloop::circuit::{FeatureVector, Gauge, Holding, Reading, Readings, at_rest};
+use coldloop::circuit::{FeatureVector, Gauge, PressureMatch, Reading, Readings, at_rest};
 use coldloop::units::{AbsolutePressure, Pressure, Surroundings, celsius};
 use coldloop::{GaugeClass, Refrigerant};
 
@@ -37,10 +37,10 @@ fn a_pressure_at_rest_disagrees_from_two_standard_uncertainties_on() {
         found.above_dew_pa.standard_uncertainty,
     );
     assert!(bubble_pa > dew_pa + 100_000.0 && u_bubble > 4_000.0 && u_dew > 4_000.0);
-    assert_eq!(at(bubble_pa + 1.9 * u_bubble).holding, Holding::Agrees);
-    assert_eq!(at(bubble_pa + 2.1 * u_bubble).holding, Holding::TooHigh);
-    assert_eq!(at(dew_pa - 1.9 * u_dew).holding, Holding::Agrees);
-    assert_eq!(at(dew_pa - 2.1 * u_dew).holding, Holding::TooLow);
+    assert_eq!(at(bubble_pa + 1.9 * u_bubble).pressure_match, PressureMatch::Agrees);
+    assert_eq!(at(bubble_pa + 2.1 * u_bubble).pressure_match, PressureMatch::TooHigh);
+    assert_eq!(at(dew_pa - 1.9 * u_dew).pressure_match, PressureMatch::Agrees);
+    assert_eq!(at(dew_pa - 2.1 * u_dew).pressure_match, PressureMatch::TooLow);
     assert_eq!(at(bubble_pa + 1.9 * u_bubble).gas_share, 0.0);
 }
 

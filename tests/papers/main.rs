@@ -139,7 +139,7 @@ fn integrated_equations_give_the_printed_pressure() {
             .map(|text| text.parse().unwrap())
             .collect();
         let critical: f64 = printed.rho_critical_mol_dm3.parse().unwrap();
-        let equation = &fluid::of(refrigerant).unwrap().equation;
+        let equation = &fluid::fluid_of(refrigerant).unwrap().equation;
         for t_k in [160.0, 220.0, 273.15, 320.0, 386.411, 450.0, 500.0] {
             let isotherm = Isotherm::new(equation, t_k);
             for rho in [1e-3, 0.1, 1.0, 4.0, 5.57145, 9.0, 14.0, 18.0] {

@@ -140,14 +140,14 @@ def charge(text):
 def charge_figures(call, charge, x, y, z):
     """The eleven figures of a row; NaN for what the call does not tell."""
     if call == "split":
-        parting = charge.split(x, y)
+        phase_split = charge.split(x, y)
         first = next(iter(charge.composition))
-        sides = parting.liquid, parting.vapour
-        found = [parting.density_kg_m3, parting.quality, parting.liquid_density_kg_m3, parting.vapour_density_kg_m3]
-        air = np.nan if np.isnan(parting.quality) else 0.0
+        sides = phase_split.liquid, phase_split.vapour
+        found = [phase_split.density_kg_m3, phase_split.quality, phase_split.liquid_density_kg_m3, phase_split.vapour_density_kg_m3]
+        air = np.nan if np.isnan(phase_split.quality) else 0.0
         found += [side[first] for side in sides] + [side.get("air", air) for side in sides]
     elif call.startswith("leaked"):
-        left = charge.leaked(x, y, z, hole=call.removeprefix("leaked_"))
+        left = charge.leaked(x, y, z, leak_phase=call.removeprefix("leaked_"))
         shares = [share for name, share in left.composition.items() if name != "air"]
         shares += [0.0] * (8 - len(shares)) + [left.composition.get("air", 0.0)]
         found = [left.pressure_pa_abs, float(left.has_liquid), *shares]
@@ -174,7 +174,7 @@ def test_every_charge_has_its_status_and_bits():
 
 def test_every_pressure_at_rest_has_its_status_and_bits():
     rows = table("rest.csv")
-    holdings = ["", "agrees", "too-high", "too-low"]
+    pressure_matches = ["", "agrees", "too-high", "too-low"]
     for row in rows:
         pressure = {"pressure_pa_abs": float(row["pressure_pa"])}
         if row["air_pa_abs"]:
@@ -184,7 +184,7 @@ def test_every_pressure_at_rest_has_its_status_and_bits():
         try:
             found = coldloop.at_rest(row["refrigerant"], float(row["temperature_k"]), **pressure, **uncertainties)
             figures_found = [getattr(found, name) for name in list(row)[8:]]
-            found = ["0", str(holdings.index(found.holding)), *told(figures_found)]
+            found = ["0", str(pressure_matches.index(found.pressure_match)), *told(figures_found)]
         except coldloop.ColdloopError as error:
             found = [str(error.code), *[""] * 6]
         assert found == list(row.values())[6:], row

@@ -194,7 +194,7 @@ def test_swapped_hoses_and_mistaken_units_are_called_so():
     ]:
         answer = coldloop.diagnose({**WORN, "readings": {"low_side": low, "high_side": high, "vent": "46 °F"}})
         assert answer.named == ["gauge-error"]
-        assert answer.to_dict()["mix_up"]["kind"] == kind
+        assert answer.to_dict()["entry_error"]["kind"] == kind
 
 
 @pytest.mark.parametrize("wrong", [{}, "text", {"system": 3}, {**WORN, "readngs": {}}])

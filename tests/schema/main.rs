@@ -9,8 +9,8 @@ mod fits;
 use coldloop::diagnosis::{Settings, judge};
 use coldloop::session::Session;
 use coldloop::{
-    AirSource, Caution, Check, Compressor, Expansion, ExpectedBasis, Fault, Feature, GaugeClass, HighPort, LowPort,
-    MixUp, Observation, QualityNote, ReadingKind, Refrigerant, RestFinding, ResultKind, TestGas, Thermometer,
+    AirSource, Caution, Check, Compressor, EntryError, Expansion, ExpectedBasis, Fault, Feature, GaugeClass, HighPort,
+    LowPort, Observation, QualityNote, ReadingKind, Refrigerant, RestFinding, ResultKind, TestGas, Thermometer,
     VerdictKind, intake, report,
 };
 use fits::{assert_fits, unfit};
@@ -278,8 +278,8 @@ fn answer_schema() -> Value {
         ("against", fault()),
         ("because", list(because)),
     ]);
-    let mix_up = object(&[
-        ("kind", one_of(&MixUp::ALL, MixUp::id)),
+    let entry_error = object(&[
+        ("kind", one_of(&EntryError::ALL, EntryError::id)),
         ("probability", share.clone()),
         ("says", text.clone()),
     ]);
@@ -325,7 +325,7 @@ fn answer_schema() -> Value {
         ("rival", or_null(fault())),
         ("faults", list(ranked)),
         ("none_of_these", share),
-        ("mix_up", or_null(mix_up)),
+        ("entry_error", or_null(entry_error)),
         ("two_faults", or_null(two)),
         ("out_of_line", or_null(one_of(&Feature::ALL, Feature::id))),
         ("expected", json!({ "type": "object", "additionalProperties": figures })),

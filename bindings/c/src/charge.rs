@@ -19,7 +19,7 @@ use crate::boundary::{Failure, Record, known, member, number, record, sized, val
 use crate::error::ColdloopError;
 use crate::memory::read;
 use crate::names::ColdloopStatus;
-use coldloop::mixture::{Hole, MOST_COMPONENTS};
+use coldloop::mixture::{LeakPhase, MOST_COMPONENTS};
 use coldloop::saturation::{Charge, Shares};
 use coldloop::{Error, Quantity, Refrigerant};
 use core::mem::{MaybeUninit, size_of};
@@ -52,11 +52,11 @@ const NOTHING: ColdloopShares = ColdloopShares {
     air: NAN,
 };
 
-/// A charge at a temperature and pressure. Set `size` to sizeof(coldloop_parting).
+/// A charge at a temperature and pressure. Set `size` to sizeof(coldloop_phase_split).
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
-pub struct ColdloopParting {
-    /// sizeof(coldloop_parting), so that the struct can grow.
+pub struct ColdloopPhaseSplit {
+    /// sizeof(coldloop_phase_split), so that the struct can grow.
     pub size: usize,
     /// Density of all, kg/m3.
     pub density_kg_m3: f64,
@@ -73,7 +73,7 @@ pub struct ColdloopParting {
 }
 
 sized!(
-    ColdloopParting,
+    ColdloopPhaseSplit,
     Self {
         size: 0,
         density_kg_m3: NAN,
@@ -228,28 +228,28 @@ pub extern "C" fn coldloop_charge_split(
     charge: *const ColdloopShares,
     temperature_k: f64,
     pressure_pa_abs: f64,
-    parting: *mut ColdloopParting,
+    phase_split: *mut ColdloopPhaseSplit,
     error: *mut ColdloopError,
 ) -> u32 {
-    record(parting, error, || {
+    record(phase_split, error, || {
         let found = charge_of(charge)?.split(temperature_k, pressure_pa_abs)?;
         let density = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NAN, |(density, _)| *density);
         let shares = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NOTHING, |(_, shares)| told(shares));
-        Ok(ColdloopParting {
+        Ok(ColdloopPhaseSplit {
             density_kg_m3: found.rho_kg_m3,
             quality: found.quality.unwrap_or(NAN),
             liquid_density_kg_m3: density(&found.liquid),
             vapour_density_kg_m3: density(&found.vapour),
             liquid: shares(&found.liquid),
             vapour: shares(&found.vapour),
-            ..ColdloopParting::BLANK
+            ..ColdloopPhaseSplit::BLANK
         })
     })
 }
 
 /// What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge
 /// over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the
-/// phase at the hole, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
+/// phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
 /// two kinds.
 ///
 /// Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
@@ -258,14 +258,14 @@ pub extern "C" fn coldloop_charge_leaked(
     charge: *const ColdloopShares,
     temperature_k: f64,
     density_kg_m3: f64,
-    hole: u32,
+    leak_phase: u32,
     lost: f64,
     remainder: *mut ColdloopRemainder,
     error: *mut ColdloopError,
 ) -> u32 {
     record(remainder, error, || {
-        let hole = member(hole, Hole::from_code)?;
-        let left = charge_of(charge)?.leaked(temperature_k, density_kg_m3, hole, lost)?;
+        let leak_phase = member(leak_phase, LeakPhase::from_code)?;
+        let left = charge_of(charge)?.leaked(temperature_k, density_kg_m3, leak_phase, lost)?;
         Ok(ColdloopRemainder {
             has_liquid: u32::from(left.has_liquid),
             pressure_pa_abs: left.p_pa,

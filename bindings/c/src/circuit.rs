@@ -296,7 +296,7 @@ pub struct ColdloopResting {
     /// sizeof(coldloop_resting), so that the struct can grow.
     pub size: usize,
     /// A coldloop_holding.
-    pub holding: u32,
+    pub pressure_match: u32,
     /// The pressure above that of the bubble line, Pa; where it is too high, the partial pressure of the gas, if it is gas.
     pub excess_pa: ColdloopEstimate,
     /// The pressure above that of the dew line, Pa; of a pure refrigerant the same.
@@ -309,7 +309,7 @@ sized!(
     ColdloopResting,
     Self {
         size: 0,
-        holding: 0,
+        pressure_match: 0,
         excess_pa: NOTHING,
         above_dew_pa: NOTHING,
         gas_share: f64::NAN,
@@ -347,7 +347,7 @@ pub extern "C" fn coldloop_at_rest(
         let found = at_rest(known(refrigerant)?, pressure, temperature, air)?;
         Ok(ColdloopResting {
             size: 0,
-            holding: found.holding.code(),
+            pressure_match: found.pressure_match.code(),
             excess_pa: estimate(Some(found.excess_pa)),
             above_dew_pa: estimate(Some(found.above_dew_pa)),
             gas_share: found.gas_share,

@@ -68,7 +68,7 @@ pub struct ColdloopBands {
     /// Air at the centre vent, K.
     pub vent_k: ColdloopBand,
     /// Condensing temperature above the ambient, K.
-    pub approach_k: ColdloopBand,
+    pub condensing_above_ambient_k: ColdloopBand,
     /// Superheat at the compressor, K.
     pub superheat_k: ColdloopBand,
     /// Subcooling in the liquid line, K.
@@ -94,7 +94,7 @@ sized!(
         low_side_pa_gauge: NONE,
         high_side_pa_gauge: NONE,
         vent_k: NONE,
-        approach_k: NONE,
+        condensing_above_ambient_k: NONE,
         superheat_k: NONE,
         subcooling_k: NONE,
         discharge_superheat_k: NONE,
@@ -128,7 +128,7 @@ pub extern "C" fn coldloop_expected(
             low_side_pa_gauge: band(bands.low_side, GaugePressure::pa),
             high_side_pa_gauge: band(bands.high_side, GaugePressure::pa),
             vent_k: band(bands.vent, in_kelvins),
-            approach_k: difference(bands.approach),
+            condensing_above_ambient_k: difference(bands.condensing_above_ambient),
             superheat_k: difference(bands.superheat),
             subcooling_k: difference(bands.subcooling),
             discharge_superheat_k: difference(bands.discharge_superheat),

@@ -1,14 +1,14 @@
 //! Answers that stand where something given stood, memory that is not aligned, strides of every kind: what the header allows,
 //! called as C calls it. `tests/run miri` runs these under Miri, which sees what an ordinary run may survive.
 
-use crate::charge::{ColdloopParting, ColdloopRemainder, ColdloopShares};
+use crate::charge::{ColdloopPhaseSplit, ColdloopRemainder, ColdloopShares};
 use crate::charge::{coldloop_charge_leaked, coldloop_charge_shares, coldloop_charge_split};
 use crate::circuit::{ColdloopDerived, ColdloopEstimate, ColdloopReadings, coldloop_derive, coldloop_superheats};
 use crate::diagnosis::{coldloop_catalogue, coldloop_record};
 use crate::error::{ColdloopError, coldloop_error_message};
 use crate::expected::{ColdloopBands, ColdloopConditions, coldloop_expected};
 use crate::saturation::{coldloop_dew_pressure, coldloop_dew_pressures};
-use crate::state::{COLDLOOP_PAIR_TP, ColdloopState, coldloop_state_tp, coldloop_states};
+use crate::state::{COLDLOOP_PAIR_TP, ColdloopState, coldloop_state_temperature_pressure, coldloop_states};
 use crate::units::{COLDLOOP_DATUM_GAUGE, coldloop_read_pressure};
 use crate::vocabulary::coldloop_refrigerant_from_name;
 use coldloop::{Compressor, Expansion, Reference, Refrigerant};
@@ -110,9 +110,9 @@ fn the_composition_of_a_charge_may_take_its_place() {
 fn what_a_leak_leaves_may_be_leaked_again() {
     let memory = Memory::new();
     let (apart, given) = (memory.blank::<ColdloopRemainder>(400), charge(&memory, 0));
-    let hole = coldloop::mixture::Hole::Vapour.code();
+    let leak_phase = coldloop::mixture::LeakPhase::Vapour.code();
     assert_eq!(
-        coldloop_charge_leaked(given, 293.15, 250.0, hole, 0.2, apart, null_mut()),
+        coldloop_charge_leaked(given, 293.15, 250.0, leak_phase, 0.2, apart, null_mut()),
         0
     );
     // The charge lies within the struct that is answered.
@@ -120,7 +120,7 @@ fn what_a_leak_leaves_may_be_leaked_again() {
     let within = 800 + core::mem::offset_of!(ColdloopRemainder, shares);
     let given = charge(&memory, within);
     assert_eq!(
-        coldloop_charge_leaked(given, 293.15, 250.0, hole, 0.2, same, null_mut()),
+        coldloop_charge_leaked(given, 293.15, 250.0, leak_phase, 0.2, same, null_mut()),
         0
     );
     assert_eq!(shown(&get(same)), shown(&get(apart)));
@@ -135,8 +135,8 @@ fn a_charge_may_part_where_it_stood() {
     let memory = Memory::new();
     let (apart, given) = (memory.blank(600), charge(&memory, 0));
     assert_eq!(coldloop_charge_split(given, 293.15, 500e3, apart, null_mut()), 0);
-    let same: *mut ColdloopParting = memory.blank(1200);
-    let given = charge(&memory, 1200 + core::mem::offset_of!(ColdloopParting, liquid));
+    let same: *mut ColdloopPhaseSplit = memory.blank(1200);
+    let given = charge(&memory, 1200 + core::mem::offset_of!(ColdloopPhaseSplit, liquid));
     assert_eq!(coldloop_charge_split(given, 293.15, 500e3, same, null_mut()), 0);
     assert_eq!(shown(&get(same)), shown(&get(apart)));
 }
@@ -312,9 +312,15 @@ fn states_may_be_answered_over_their_own_rows() {
         0
     );
     for (at, t_k) in [(0, 300.0), (size, 310.0)] {
-        assert_eq!(coldloop_state_tp(R134A, IIR, t_k, 200e3, one, null_mut()), 0);
+        assert_eq!(
+            coldloop_state_temperature_pressure(R134A, IIR, t_k, 200e3, one, null_mut()),
+            0
+        );
         assert_eq!(shown(&get(memory.at::<ColdloopState>(at))), shown(&get(one)));
     }
-    assert_ne!(coldloop_state_tp(R134A, IIR, 300.0, 200e3, null_mut(), null_mut()), 0);
+    assert_ne!(
+        coldloop_state_temperature_pressure(R134A, IIR, 300.0, 200e3, null_mut(), null_mut()),
+        0
+    );
     assert_ne!(coldloop_charge_shares(null(), null_mut(), null_mut()), 0);
 }

@@ -406,9 +406,9 @@ impl ColdloopReference {
     /// The id of a code, or `None`.
     pub const fn text(code: u32) -> Option<&'static CStr> {
         match code {
-            1 => Some(c"IIR"),
-            2 => Some(c"ASHRAE"),
-            3 => Some(c"NBP"),
+            1 => Some(c"liquid-at-0-celsius"),
+            2 => Some(c"liquid-at-minus-40-celsius"),
+            3 => Some(c"liquid-at-boiling-point"),
             _ => None,
         }
     }
@@ -692,7 +692,7 @@ impl ColdloopVerdict {
 /// What a pressure at rest says of one refrigerant.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ColdloopHolding {
+pub enum ColdloopPressureMatch {
     /// The charge can be this refrigerant, and nothing else.
     Agrees = 1,
     /// The pressure is higher: with this refrigerant there is gas that does not condense, or another refrigerant.
@@ -701,7 +701,7 @@ pub enum ColdloopHolding {
     TooLow = 3,
 }
 
-impl ColdloopHolding {
+impl ColdloopPressureMatch {
     /// The pinned code.
     pub const fn code(self) -> u32 {
         self as u32
@@ -721,14 +721,14 @@ impl ColdloopHolding {
 /// Where a circuit at rest leaks.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ColdloopHole {
+pub enum ColdloopLeakPhase {
     /// Above the liquid: vapour escapes.
     Vapour = 1,
     /// Below its surface: liquid escapes, and vapour when it is gone.
     Liquid = 2,
 }
 
-impl ColdloopHole {
+impl ColdloopLeakPhase {
     /// The pinned code.
     pub const fn code(self) -> u32 {
         self as u32

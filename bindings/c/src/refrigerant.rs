@@ -89,7 +89,7 @@ pub extern "C" fn coldloop_refrigerant_facts(
     error: *mut ColdloopError,
 ) -> u32 {
     record(facts, error, || {
-        let line = saturation::of(known(refrigerant)?);
+        let line = saturation::line_of(known(refrigerant)?);
         let facts = line.facts();
         let flammability = facts.flammability_limit.map(|limit| limit.value);
         let warming = facts.warming.last().map(|warming| warming.value);

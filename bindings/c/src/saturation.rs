@@ -124,7 +124,7 @@ pub extern "C" fn coldloop_bubble_slope(
 /// is vapour, and the dew point. Of a pure refrigerant it is the saturation temperature. Superheat does not count from
 /// here, but from the dew point. Source: EN 12900 and AHRI Standard 540, from memory.
 ///
-/// Errors: as coldloop_state_pq.
+/// Errors: as coldloop_state_pressure_quality.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_evaporating_mean(
     refrigerant: u32,
@@ -134,7 +134,7 @@ pub extern "C" fn coldloop_evaporating_mean(
     error: *mut ColdloopError,
 ) -> u32 {
     number(mean_k, error, || {
-        let line = saturation::of(known(refrigerant)?);
+        let line = saturation::line_of(known(refrigerant)?);
         Ok(line.evaporating_mean_pq(pressure_pa_abs, quality)?)
     })
 }
@@ -142,7 +142,7 @@ pub extern "C" fn coldloop_evaporating_mean(
 /// The same for an inlet of the enthalpy of the liquid line, J/kg, counted from a coldloop_reference; where liquid comes in
 /// below its bubble point, the range begins at the bubble point.
 ///
-/// Errors: as coldloop_state_ph; OUT_OF_RANGE for an inlet that has boiled already.
+/// Errors: as coldloop_state_pressure_enthalpy; OUT_OF_RANGE for an inlet that has boiled already.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_evaporating_mean_ph(
     refrigerant: u32,
@@ -154,7 +154,7 @@ pub extern "C" fn coldloop_evaporating_mean_ph(
 ) -> u32 {
     number(mean_k, error, || {
         let reference = member(reference, Reference::from_code)?;
-        let line = saturation::of(known(refrigerant)?);
+        let line = saturation::line_of(known(refrigerant)?);
         Ok(line.evaporating_mean_ph(pressure_pa_abs, enthalpy_j_kg, reference)?)
     })
 }
@@ -216,7 +216,7 @@ pub extern "C" fn coldloop_saturated(
 ) -> u32 {
     record(saturation, error, || {
         let reference = member(reference, Reference::from_code)?;
-        let pure = saturation::of(known(refrigerant)?);
+        let pure = saturation::line_of(known(refrigerant)?);
         let liquid = pure.state_tq(temperature_k, 0.0, reference)?;
         let vapour = pure.state_tq(temperature_k, 1.0, reference)?;
         Ok(ColdloopSaturation {

@@ -5,7 +5,7 @@
 //! they count: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
 //!
 //!     coldloop_state suction = {.size = sizeof suction};
-//!     if (coldloop_state_tp(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
+//!     if (coldloop_state_temperature_pressure(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
 //!         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
 //!
 //! A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
@@ -167,7 +167,7 @@ fn one(
 ) -> u32 {
     record(state, error, || {
         let reference = member(reference, Reference::from_code)?;
-        Ok(pair(saturation::of(known(refrigerant)?), first, second, reference)?.into())
+        Ok(pair(saturation::line_of(known(refrigerant)?), first, second, reference)?.into())
     })
 }
 
@@ -179,7 +179,7 @@ fn state_td(line: Line, t_k: f64, rho_kg_m3: f64, reference: Reference) -> Resul
 ///
 /// Errors: those above, and TWO_PHASE on the saturation line, where the two do not fix a state.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_state_tp(
+pub extern "C" fn coldloop_state_temperature_pressure(
     refrigerant: u32,
     reference: u32,
     temperature_k: f64,
@@ -193,7 +193,7 @@ pub extern "C" fn coldloop_state_tp(
 
 /// The state at a temperature and a density, kg/m3.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_state_td(
+pub extern "C" fn coldloop_state_temperature_density(
     refrigerant: u32,
     reference: u32,
     temperature_k: f64,
@@ -207,7 +207,7 @@ pub extern "C" fn coldloop_state_td(
 
 /// The state on the saturation line at a temperature and a quality, 0 (liquid) to 1 (vapour).
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_state_tq(
+pub extern "C" fn coldloop_state_temperature_quality(
     refrigerant: u32,
     reference: u32,
     temperature_k: f64,
@@ -221,7 +221,7 @@ pub extern "C" fn coldloop_state_tq(
 
 /// The state on the saturation line at a pressure and a quality, 0 (liquid) to 1 (vapour).
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_state_pq(
+pub extern "C" fn coldloop_state_pressure_quality(
     refrigerant: u32,
     reference: u32,
     pressure_pa_abs: f64,
@@ -237,7 +237,7 @@ pub extern "C" fn coldloop_state_pq(
 ///
 /// Errors: those above, and NO_CONVERGENCE with the relative residual as its value.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_state_ph(
+pub extern "C" fn coldloop_state_pressure_enthalpy(
     refrigerant: u32,
     reference: u32,
     pressure_pa_abs: f64,
@@ -249,9 +249,9 @@ pub extern "C" fn coldloop_state_ph(
     one(Line::state_ph, (refrigerant, reference), figures, state, error)
 }
 
-/// The state at a pressure and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
+/// The state at a pressure and a specific entropy, J/(kg K). Errors as coldloop_state_pressure_enthalpy.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_state_ps(
+pub extern "C" fn coldloop_state_pressure_entropy(
     refrigerant: u32,
     reference: u32,
     pressure_pa_abs: f64,
@@ -263,9 +263,9 @@ pub extern "C" fn coldloop_state_ps(
     one(Line::state_ps, (refrigerant, reference), figures, state, error)
 }
 
-/// The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K). Errors as coldloop_state_ph.
+/// The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K). Errors as coldloop_state_pressure_enthalpy.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_state_hs(
+pub extern "C" fn coldloop_state_enthalpy_entropy(
     refrigerant: u32,
     reference: u32,
     enthalpy_j_kg: f64,
@@ -280,7 +280,7 @@ pub extern "C" fn coldloop_state_hs(
 /// The liquid at a temperature (K) below its saturation pressure (Pa above vacuum), which has not boiled yet: an
 /// extrapolation of the equation of state, between the saturation line and the spinodal.
 ///
-/// Errors: as coldloop_state_tp; OUT_OF_RANGE in pressure with the spinodal and the saturation line as bounds.
+/// Errors: as coldloop_state_temperature_pressure; OUT_OF_RANGE in pressure with the spinodal and the saturation line as bounds.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_superheated_liquid(
     refrigerant: u32,
@@ -349,7 +349,7 @@ pub extern "C" fn coldloop_states(
     let blank = ColdloopState::BLANK.sized(size);
     let given = pair_of(pair).and_then(|pair| {
         let reference = member(reference, Reference::from_code)?;
-        Ok((pair, saturation::of(known(refrigerant)?), reference))
+        Ok((pair, saturation::line_of(known(refrigerant)?), reference))
     });
     rows(count, columns, output, (failed, error), blank, |[first, second]| {
         let (pair, line, reference) = given?;

@@ -30,7 +30,7 @@ fn of(property: Property, refrigerant: u32, pair: u32, first: f64, second: f64) 
         });
     }
     // Nothing here counts from a reference state; every refrigerant with a correlation has this one.
-    let state = pair_of(pair)?(saturation::of(refrigerant), first, second, Reference::Iir)?;
+    let state = pair_of(pair)?(saturation::line_of(refrigerant), first, second, Reference::Iir)?;
     property(refrigerant, &state)
 }
 

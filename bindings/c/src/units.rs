@@ -29,49 +29,49 @@ pub const COLDLOOP_DATUM_GAUGE: u32 = 2;
 
 /// Kelvin of degrees Celsius.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_kelvin_of_celsius(celsius: f64) -> f64 {
+pub extern "C" fn coldloop_celsius_to_kelvin(celsius: f64) -> f64 {
     in_kelvins(units::celsius(celsius))
 }
 
 /// Kelvin of degrees Fahrenheit.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_kelvin_of_fahrenheit(fahrenheit: f64) -> f64 {
+pub extern "C" fn coldloop_fahrenheit_to_kelvin(fahrenheit: f64) -> f64 {
     in_kelvins(units::fahrenheit(fahrenheit))
 }
 
 /// Degrees Celsius of kelvin.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_celsius_of_kelvin(temperature_k: f64) -> f64 {
+pub extern "C" fn coldloop_kelvin_to_celsius(temperature_k: f64) -> f64 {
     units::in_celsius(units::kelvins(temperature_k))
 }
 
 /// Degrees Fahrenheit of kelvin.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_fahrenheit_of_kelvin(temperature_k: f64) -> f64 {
+pub extern "C" fn coldloop_kelvin_to_fahrenheit(temperature_k: f64) -> f64 {
     units::in_fahrenheit(units::kelvins(temperature_k))
 }
 
 /// Pascals of pounds-force per square inch.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_pa_of_psi(psi: f64) -> f64 {
+pub extern "C" fn coldloop_psi_to_pa(psi: f64) -> f64 {
     psi * PSI_PA
 }
 
 /// Pounds-force per square inch of pascals.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_psi_of_pa(pa: f64) -> f64 {
+pub extern "C" fn coldloop_pa_to_psi(pa: f64) -> f64 {
     pa / PSI_PA
 }
 
 /// Pascals of bars.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_pa_of_bar(bar: f64) -> f64 {
+pub extern "C" fn coldloop_bar_to_pa(bar: f64) -> f64 {
     bar * 100_000.0
 }
 
 /// Bars of pascals.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_bar_of_pa(pa: f64) -> f64 {
+pub extern "C" fn coldloop_pa_to_bar(pa: f64) -> f64 {
     pa / 100_000.0
 }
 
@@ -83,7 +83,7 @@ pub extern "C" fn coldloop_pa_of_inhg(inhg: f64) -> f64 {
 
 /// Inches of mercury of pascals.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_inhg_of_pa(pa: f64) -> f64 {
+pub extern "C" fn coldloop_pa_to_inhg(pa: f64) -> f64 {
     pa / INHG_PA
 }
 
@@ -95,7 +95,7 @@ pub extern "C" fn coldloop_pa_of_microns(microns: f64) -> f64 {
 
 /// Microns of mercury of pascals.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_microns_of_pa(pa: f64) -> f64 {
+pub extern "C" fn coldloop_pa_to_microns(pa: f64) -> f64 {
     pa / MICRON_PA
 }
 

@@ -79,7 +79,7 @@ pub extern "C" fn coldloop_phase_from_name(name: *const c_char, phase: *mut u32,
     })
 }
 
-/// The id of a coldloop_reference, such as "IIR"; NULL for a number that is none.
+/// The id of a coldloop_reference, such as "liquid-at-0-celsius"; NULL for a number that is none.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_reference_name(reference: u32) -> *const c_char {
     n::ColdloopReference::text(reference).map_or(core::ptr::null(), CStr::as_ptr)
@@ -215,28 +215,38 @@ pub extern "C" fn coldloop_verdict_from_name(name: *const c_char, verdict: *mut 
     })
 }
 
-/// The id of a coldloop_holding, such as "agrees"; NULL for a number that is none.
+/// The id of a coldloop_pressure_match, such as "agrees"; NULL for a number that is none.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_holding_name(holding: u32) -> *const c_char {
-    n::ColdloopHolding::text(holding).map_or(core::ptr::null(), CStr::as_ptr)
+pub extern "C" fn coldloop_pressure_match_name(pressure_match: u32) -> *const c_char {
+    n::ColdloopPressureMatch::text(pressure_match).map_or(core::ptr::null(), CStr::as_ptr)
 }
 
-/// The coldloop_holding of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+/// The coldloop_pressure_match of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_holding_from_name(name: *const c_char, holding: *mut u32, error: *mut ColdloopError) -> u32 {
-    code(holding, error, || {
-        Ok(named(coldloop::Holding::from_id(&text(name)?))?.code())
+pub extern "C" fn coldloop_pressure_match_from_name(
+    name: *const c_char,
+    pressure_match: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(pressure_match, error, || {
+        Ok(named(coldloop::PressureMatch::from_id(&text(name)?))?.code())
     })
 }
 
-/// The id of a coldloop_hole, such as "vapour"; NULL for a number that is none.
+/// The id of a coldloop_leak_phase, such as "vapour"; NULL for a number that is none.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_hole_name(hole: u32) -> *const c_char {
-    n::ColdloopHole::text(hole).map_or(core::ptr::null(), CStr::as_ptr)
+pub extern "C" fn coldloop_leak_phase_name(leak_phase: u32) -> *const c_char {
+    n::ColdloopLeakPhase::text(leak_phase).map_or(core::ptr::null(), CStr::as_ptr)
 }
 
-/// The coldloop_hole of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+/// The coldloop_leak_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_hole_from_name(name: *const c_char, hole: *mut u32, error: *mut ColdloopError) -> u32 {
-    code(hole, error, || Ok(named(coldloop::Hole::from_id(&text(name)?))?.code()))
+pub extern "C" fn coldloop_leak_phase_from_name(
+    name: *const c_char,
+    leak_phase: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(leak_phase, error, || {
+        Ok(named(coldloop::LeakPhase::from_id(&text(name)?))?.code())
+    })
 }

@@ -144,8 +144,8 @@ typedef uint32_t of_two(uint32_t, uint32_t, double, double, coldloop_state *, co
 /* Each row by its own function, and each pair as an array of one; both have to give the same. */
 static void states(char *line, int size)
 {
-    static of_two *const by_name[NAMED] = {coldloop_state_tp, coldloop_state_td, coldloop_state_tq, coldloop_state_pq,
-                                           coldloop_state_ph, coldloop_state_ps, coldloop_state_hs,
+    static of_two *const by_name[NAMED] = {coldloop_state_temperature_pressure, coldloop_state_temperature_density, coldloop_state_temperature_quality, coldloop_state_pressure_quality,
+                                           coldloop_state_pressure_enthalpy, coldloop_state_pressure_entropy, coldloop_state_enthalpy_entropy,
                                            coldloop_superheated_liquid, coldloop_subcooled_vapour};
     char *field[17];
     FILE *file = table("tests/cases/states.csv", line, size);
@@ -236,7 +236,7 @@ static uint32_t charge_call(const char *call, const coldloop_shares *charge, con
     if (strcmp(call, "dew_temperature") == 0)
         return coldloop_charge_dew_temperature(charge, x[0], figure, NULL);
     if (strcmp(call, "split") == 0) {
-        coldloop_parting p = {.size = sizeof p};
+        coldloop_phase_split p = {.size = sizeof p};
         status = coldloop_charge_split(charge, x[0], x[1], &p, NULL);
         const double found[] = {p.density_kg_m3, p.quality, p.liquid_density_kg_m3, p.vapour_density_kg_m3,
                                 p.liquid.masses[0], p.vapour.masses[0], p.liquid.air, p.vapour.air};
@@ -244,8 +244,8 @@ static uint32_t charge_call(const char *call, const coldloop_shares *charge, con
         return status;
     }
     coldloop_remainder r = {.size = sizeof r};
-    const uint32_t hole = strcmp(call, "leaked_vapour") == 0 ? COLDLOOP_HOLE_VAPOUR : COLDLOOP_HOLE_LIQUID;
-    status = coldloop_charge_leaked(charge, x[0], x[1], hole, x[2], &r, NULL);
+    const uint32_t leak_phase = strcmp(call, "leaked_vapour") == 0 ? COLDLOOP_LEAK_PHASE_VAPOUR : COLDLOOP_LEAK_PHASE_LIQUID;
+    status = coldloop_charge_leaked(charge, x[0], x[1], leak_phase, x[2], &r, NULL);
     if (status != COLDLOOP_STATUS_OK)
         return status;
     figure[0] = r.pressure_pa_abs;
@@ -286,7 +286,7 @@ static void rest(char *line, int size)
             x[i] = strtod(field[i], NULL);
         status = coldloop_at_rest(refrigerant, *field[3] == '\0' ? COLDLOOP_DATUM_ABSOLUTE : COLDLOOP_DATUM_GAUGE, x[1], x[2],
                                   x[3], x[4], x[5], &r, NULL);
-        CHECK(status == strtoul(field[6], NULL, 10) && r.holding == strtoul(field[7], NULL, 10));
+        CHECK(status == strtoul(field[6], NULL, 10) && r.pressure_match == strtoul(field[7], NULL, 10));
         CHECK(same(field[8], r.excess_pa.value) && same(field[9], r.excess_pa.standard_uncertainty));
         CHECK(same(field[10], r.above_dew_pa.value) && same(field[11], r.above_dew_pa.standard_uncertainty));
         CHECK(same(field[12], r.gas_share));

@@ -160,14 +160,14 @@ static void an_answer_may_stand_where_its_question_stood(void)
 {
     coldloop_shares mixed = {.count = 2}, alone;
     coldloop_remainder left = {.size = sizeof left}, again;
-    coldloop_parting parted = {.size = sizeof parted}, parted_again;
+    coldloop_phase_split parted = {.size = sizeof parted}, parted_again;
     mixed.refrigerants[0] = COLDLOOP_REFRIGERANT_R134A, mixed.masses[0] = 0.9;
     mixed.refrigerants[1] = COLDLOOP_REFRIGERANT_R22, mixed.masses[1] = 0.1;
 
     CHECK(coldloop_charge_shares(&mixed, &alone, NULL) == COLDLOOP_STATUS_OK && alone.count == 2);
     left.shares = mixed, again = left;
-    CHECK(coldloop_charge_leaked(&mixed, 293.15, 250.0, COLDLOOP_HOLE_VAPOUR, 0.2, &left, NULL) == COLDLOOP_STATUS_OK);
-    CHECK(coldloop_charge_leaked(&again.shares, 293.15, 250.0, COLDLOOP_HOLE_VAPOUR, 0.2, &again, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_charge_leaked(&mixed, 293.15, 250.0, COLDLOOP_LEAK_PHASE_VAPOUR, 0.2, &left, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_charge_leaked(&again.shares, 293.15, 250.0, COLDLOOP_LEAK_PHASE_VAPOUR, 0.2, &again, NULL) == COLDLOOP_STATUS_OK);
     CHECK(left.pressure_pa_abs == again.pressure_pa_abs && left.shares.count == again.shares.count);
     CHECK(memcmp(left.shares.masses, again.shares.masses, sizeof left.shares.masses) == 0);
 

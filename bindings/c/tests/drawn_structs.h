@@ -269,7 +269,7 @@ static int shares_of_charge(void)
 static int split(void)
 {
     const coldloop_shares charge = shares();
-    coldloop_parting p;
+    coldloop_phase_split p;
     const int null = one_in(16);
     memset(&p, 0x5a, sizeof p);
     p.size = struct_size(sizeof p);
@@ -300,8 +300,8 @@ static int at_rest(void)
     r.size = struct_size(sizeof r);
     const uint32_t status = coldloop_at_rest(code(REFRIGERANTS), code(2), pascal(), any(0.0, 1e4), any(6e4, 1.1e5), kelvin(),
                                              any(0.0, 2.0), null ? NULL : &r, details);
-    return told(status, null, r.size < sizeof r, r.holding >= 1 && r.holding <= 3 && isfinite(r.gas_share),
-                r.holding == 0 && isnan(r.excess_pa.value));
+    return told(status, null, r.size < sizeof r, r.pressure_match >= 1 && r.pressure_match <= 3 && isfinite(r.gas_share),
+                r.pressure_match == 0 && isnan(r.excess_pa.value));
 }
 
 #endif

@@ -4,7 +4,7 @@ use crate::arrays::{Answer, Columns, each, several};
 use crate::errors::{raised, unknown};
 use crate::saturation::known;
 use coldloop::Error;
-use coldloop::mixture::{Hole, MOST_COMPONENTS};
+use coldloop::mixture::{LeakPhase, MOST_COMPONENTS};
 use coldloop::saturation::{Charge, Shares};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
@@ -64,11 +64,11 @@ pub(crate) fn charge_split<'py>(
 ) -> Columns<'py> {
     let charge = charge(&given).map_err(|error| raised(py, error))?;
     let columns = several(py, [temperature_k, pressure_pa_abs], strict, |[t_k, p_pa]| {
-        let parting = charge.split(t_k, p_pa)?;
+        let phase_split = charge.split(t_k, p_pa)?;
         let mut figures = [f64::NAN; 4 + 2 * PLACES];
-        figures[0] = parting.rho_kg_m3;
-        figures[1] = parting.quality.unwrap_or(f64::NAN);
-        if let (Some(liquid), Some(vapour)) = (parting.liquid, parting.vapour) {
+        figures[0] = phase_split.rho_kg_m3;
+        figures[1] = phase_split.quality.unwrap_or(f64::NAN);
+        if let (Some(liquid), Some(vapour)) = (phase_split.liquid, phase_split.vapour) {
             (figures[2], figures[3]) = (liquid.0, vapour.0);
             figures[4..4 + PLACES].copy_from_slice(&places(&liquid.1));
             figures[4 + PLACES..].copy_from_slice(&places(&vapour.1));
@@ -87,12 +87,13 @@ pub(crate) fn charge_leaked<'py>(
     lost: &Bound<'py, PyAny>,
     strict: bool,
     given: Given,
-    hole: &str,
+    leak_phase: &str,
 ) -> Columns<'py> {
     let charge = charge(&given).map_err(|error| raised(py, error))?;
-    let hole = Hole::from_id(hole).ok_or_else(|| unknown(py, hole, Hole::ALL.map(Hole::id)))?;
+    let leak_phase =
+        LeakPhase::from_id(leak_phase).ok_or_else(|| unknown(py, leak_phase, LeakPhase::ALL.map(LeakPhase::id)))?;
     let columns = several(py, [temperature_k, density_kg_m3, lost], strict, |[t_k, rho, lost]| {
-        let left = charge.leaked(t_k, rho, hole, lost)?;
+        let left = charge.leaked(t_k, rho, leak_phase, lost)?;
         let mut figures = [f64::NAN; 2 + PLACES];
         (figures[0], figures[1]) = (left.p_pa, f64::from(u8::from(left.has_liquid)));
         figures[2..].copy_from_slice(&places(&left.shares));

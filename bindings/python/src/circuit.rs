@@ -7,7 +7,7 @@ use coldloop::circuit::{
     self, Derived, Estimate, Gauge, Reading, Readings, subcooling as subcooled, superheat as superheated,
 };
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
-use coldloop::{Error, GaugeClass, Holding, Thermometer};
+use coldloop::{Error, GaugeClass, PressureMatch, Thermometer};
 use pyo3::prelude::*;
 
 /// Superheat, K; without air the pressure counts from vacuum, with air from there.
@@ -76,7 +76,7 @@ fn datum(pa: f64, air_pa: Option<f64>) -> Result<(Pressure, Surroundings), Error
     })
 }
 
-/// What a pressure at rest says of a refrigerant: code of the holding, excess and its uncertainty (Pa), the same above the
+/// What a pressure at rest says of a refrigerant: code of the pressure_match, excess and its uncertainty (Pa), the same above the
 /// dew line, mole share of gas. The pressure counts from vacuum where there is no air.
 #[pyfunction]
 pub(crate) fn at_rest<'py>(
@@ -96,7 +96,7 @@ pub(crate) fn at_rest<'py>(
             air,
         )?;
         Ok([
-            f64::from(found.holding.code()),
+            f64::from(found.pressure_match.code()),
             found.excess_pa.value,
             found.excess_pa.standard_uncertainty,
             found.above_dew_pa.value,
@@ -120,7 +120,7 @@ pub(crate) fn at_rest<'py>(
 #[pyfunction]
 pub(crate) fn holdings() -> Vec<&'static str> {
     std::iter::once("")
-        .chain(Holding::ALL.iter().map(|holding| holding.id()))
+        .chain(PressureMatch::ALL.iter().map(|pressure_match| pressure_match.id()))
         .collect()
 }
 

@@ -161,7 +161,10 @@ pub(crate) fn expected<'py>(py: Python<'py>, readings: &str) -> PyResult<Bound<'
     all.set_item("low_side_pa_gauge", limits(bands.low_side, |pressure| pressure.pa()))?;
     all.set_item("high_side_pa_gauge", limits(bands.high_side, |pressure| pressure.pa()))?;
     all.set_item("vent_k", limits(bands.vent, in_kelvins))?;
-    all.set_item("approach_k", limits(bands.approach, difference_in_kelvins))?;
+    all.set_item(
+        "condensing_above_ambient_k",
+        limits(bands.condensing_above_ambient, difference_in_kelvins),
+    )?;
     all.set_item("superheat_k", limits(bands.superheat, difference_in_kelvins))?;
     all.set_item("subcooling_k", limits(bands.subcooling, difference_in_kelvins))?;
     all.set_item(

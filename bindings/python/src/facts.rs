@@ -3,7 +3,7 @@
 use crate::errors::raised;
 use crate::saturation::known;
 use coldloop::fluid::Sourced;
-use coldloop::saturation::{Line, of};
+use coldloop::saturation::{Line, line_of};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -11,7 +11,7 @@ use pyo3::types::PyDict;
 #[pyfunction]
 pub(crate) fn facts(py: Python<'_>, code: u32) -> PyResult<Bound<'_, PyDict>> {
     let refrigerant = known(code).map_err(|error| raised(py, error))?;
-    let line = of(refrigerant);
+    let line = line_of(refrigerant);
     let facts = line.facts();
     let molar_mass = line.molar_mass();
 

@@ -73,7 +73,7 @@ pub(crate) fn evaporating_mean<'py>(
         .map(|id| Reference::from_id(id).ok_or_else(|| unknown(py, id, Reference::ALL.map(Reference::id))))
         .transpose()?;
     each(py, [pressure_pa_abs, inlet], strict, |[p_pa, inlet]| {
-        let line = saturation::of(known(code)?);
+        let line = saturation::line_of(known(code)?);
         match reference {
             None => line.evaporating_mean_pq(p_pa, inlet),
             Some(reference) => line.evaporating_mean_ph(p_pa, inlet, reference),
@@ -98,9 +98,9 @@ fn answered<'py>(
 }
 
 fn liquid_density_kg_m3(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    saturation::of(refrigerant).density_kg_m3(Side::Bubble, t_k)
+    saturation::line_of(refrigerant).density_kg_m3(Side::Bubble, t_k)
 }
 
 fn vapour_density_kg_m3(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
-    saturation::of(refrigerant).density_kg_m3(Side::Dew, t_k)
+    saturation::line_of(refrigerant).density_kg_m3(Side::Dew, t_k)
 }

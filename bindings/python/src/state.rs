@@ -4,7 +4,7 @@ use crate::arrays::{Answer, Columns, each, several};
 use crate::errors::{raised, unknown};
 use crate::saturation::known;
 use coldloop::eos::Isotherm;
-use coldloop::saturation::{Line, State, of};
+use coldloop::saturation::{Line, State, line_of};
 use coldloop::{Error, Phase, Reference};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
@@ -29,7 +29,7 @@ pub(crate) fn state<'py>(
 ) -> Columns<'py> {
     let reference =
         Reference::from_id(reference).ok_or_else(|| unknown(py, reference, Reference::ALL.map(Reference::id)))?;
-    let line = of(known(code).map_err(|error| raised(py, error))?);
+    let line = line_of(known(code).map_err(|error| raised(py, error))?);
     let solve = solve(given)?;
     let columns = several(py, [first, second], strict, |[first, second]| {
         Ok(figures(&solve(line, first, second, reference)?))
@@ -107,7 +107,7 @@ fn virial<'py>(
     coefficient: fn(&Isotherm<f64>) -> f64,
 ) -> Answer<'py> {
     each(py, [temperature_k], strict, |[t_k]| {
-        let pure = of(known(code)?).pure()?;
+        let pure = line_of(known(code)?).pure()?;
         let t_k = pure.valid_temperatures().check(t_k)?;
         Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
     })

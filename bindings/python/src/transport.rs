@@ -3,7 +3,7 @@
 use crate::arrays::{Answer, each};
 use crate::saturation::known;
 use crate::state::{Solve, solve};
-use coldloop::saturation::{State, of};
+use coldloop::saturation::{State, line_of};
 use coldloop::{Error, Reference, Refrigerant, transport};
 use pyo3::prelude::*;
 
@@ -71,6 +71,9 @@ fn property<'py>(
     each(py, figures, strict, |[first, second]| {
         let refrigerant = known(code)?;
         // Nothing here counts from a reference state; every refrigerant with a correlation has this one.
-        property(refrigerant, &solve(of(refrigerant), first, second, Reference::Iir)?)
+        property(
+            refrigerant,
+            &solve(line_of(refrigerant), first, second, Reference::Iir)?,
+        )
     })
 }

@@ -36,7 +36,7 @@ use crate::names::{ErrorKind, Quantity, Refrigerant};
 /// The fluid that a pure refrigerant is.
 ///
 /// Errors: `NotAvailable` for a blend.
-pub const fn of(refrigerant: Refrigerant) -> Result<&'static Fluid, Error> {
+pub const fn fluid_of(refrigerant: Refrigerant) -> Result<&'static Fluid, Error> {
     match refrigerant {
         Refrigerant::R1132E => Ok(&r1132e::R1132E),
         Refrigerant::R115 => Ok(&r115::R115),

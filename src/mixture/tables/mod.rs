@@ -11,7 +11,7 @@ use crate::names::{ErrorKind, Quantity, Refrigerant};
 /// The component of a mixture that a pure refrigerant is.
 ///
 /// Errors: `NotAvailable` for a blend, which has several.
-pub const fn of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {
+pub const fn component_of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {
     match refrigerant {
         Refrigerant::R1132E => Ok(&COMPONENTS[0]),
         Refrigerant::R115 => Ok(&COMPONENTS[1]),

@@ -55,7 +55,7 @@ pub(super) fn cycle(case: &Case, page: &Page, wording: Wording) -> Result<Option
         return Ok(None);
     };
     let refrigerant = case.system.refrigerant;
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     let lowest_k = line.temperature_k(Side::Dew, cycle.corners[0].p_pa)? - BELOW_K;
     let dome = dome(line, f64::max(lowest_k, line.temperatures().low))?;
     let all = || {
@@ -202,7 +202,7 @@ fn corners(case: &Case, wording: Wording) -> Result<Option<Cycle>, Error> {
         return Ok(None);
     }
     let refrigerant = case.system.refrigerant;
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     let told = |name: Text, reading: Option<Temperature>, otherwise: Text| {
         let name = wording.text(name);
         match reading {
@@ -256,7 +256,7 @@ fn corners(case: &Case, wording: Wording) -> Result<Option<Cycle>, Error> {
 /// The enthalpy before the expansion device, and whether it is that of the temperature that was read: a line as warm as boiling
 /// liquid, and one that was not read, stand for boiling liquid. `None` above the critical pressure without a temperature.
 fn liquid_state(refrigerant: Refrigerant, p_pa: f64, t: Option<Temperature>) -> Result<Option<(f64, bool)>, Error> {
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     if p_pa >= line.pressures(Side::Bubble).high {
         return t
             .map(|t| Ok((line.state_tp(in_kelvins(t), p_pa, REFERENCE)?.h_j_kg, true)))
@@ -271,7 +271,7 @@ fn liquid_state(refrigerant: Refrigerant, p_pa: f64, t: Option<Temperature>) -> 
 
 /// The state in the discharge line; one that reads colder than condensing vapour stands for that.
 fn discharge_state(refrigerant: Refrigerant, p_pa: f64, t: Temperature) -> Result<State, Error> {
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     let condenses = p_pa < line.pressures(Side::Dew).high;
     if condenses && in_kelvins(t) <= saturation::dew_temperature_k(refrigerant, p_pa)? {
         return line.state_pq(p_pa, 1.0, REFERENCE);

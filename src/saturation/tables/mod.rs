@@ -64,7 +64,7 @@ use crate::names::Refrigerant;
 use crate::saturation::Line;
 
 /// The saturation curves of a refrigerant.
-pub const fn of(refrigerant: Refrigerant) -> Line {
+pub const fn line_of(refrigerant: Refrigerant) -> Line {
     match refrigerant {
         Refrigerant::R1132E => Line::Pure(&r1132e::R1132E),
         Refrigerant::R115 => Line::Pure(&r115::R115),

@@ -1,6 +1,6 @@
 //! A system at rest: both sides equal, everything at the temperature of the air.
 
-use super::simulation::{Looks, Simulation, StatePoint, StatePoints};
+use super::simulation::{Simulation, StatePoint, StatePoints, VisibleSigns};
 use crate::error::Error;
 use crate::numerics::GAS_J_MOL_K;
 use crate::vehicle::circuit::plant::{Closure, Plant, Warmth};
@@ -79,7 +79,7 @@ pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Si
         condenser_outlet_k: t_k,
         clutch_cycles_hz: 0.0,
         swing: None,
-        looks: Looks {
+        looks: VisibleSigns {
             clutch_engaged: false,
             bubbles: state.quality >= 1.0,
             evaporator_frosts: false,

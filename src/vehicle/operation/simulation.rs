@@ -55,7 +55,7 @@ pub struct Swing {
 
 /// What eyes would see.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Looks {
+pub struct VisibleSigns {
     /// Whether the compressor is driven, at least part of the time.
     pub clutch_engaged: bool,
     /// Whether bubbles pass a sight glass in the liquid line.
@@ -92,7 +92,7 @@ pub struct Simulation {
     /// Between what the pressures swing where the clutch cycles.
     pub swing: Option<Swing>,
     /// What eyes would see.
-    pub looks: Looks,
+    pub looks: VisibleSigns,
     /// States around the circuit; those at rest where the compressor stands.
     pub states: StatePoints,
     /// Heat that the evaporators take up, W.
@@ -190,7 +190,7 @@ impl Plant<'_> {
             condenser_outlet_k: states.condenser_outlet.t_k,
             clutch_cycles_hz: 0.0,
             swing: None,
-            looks: Looks {
+            looks: VisibleSigns {
                 clutch_engaged: true,
                 bubbles: bubbling > 0.005 && upper.liquid.p_pa < critical.p_pa,
                 evaporator_frosts: cycle.front.freezes(),

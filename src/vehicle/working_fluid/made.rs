@@ -103,11 +103,11 @@ struct Model {
 impl Model {
     fn of(composition: &Composition) -> Result<Self, Error> {
         let parts = composition.parts();
-        let mut components = [mixture::of(Refrigerant::R134a)?; MOST_COMPONENTS];
+        let mut components = [mixture::component_of(Refrigerant::R134a)?; MOST_COMPONENTS];
         let mut z = [0.0; MOST_COMPONENTS];
         let mut moles = 0.0;
         for ((component, z), (refrigerant, mass)) in components.iter_mut().zip(&mut z).zip(parts) {
-            *component = mixture::of(*refrigerant)?;
+            *component = mixture::component_of(*refrigerant)?;
             *z = mass / component.fluid.equation.molar_mass;
             moles += *z;
         }

@@ -119,7 +119,7 @@ impl Compiled {
 
     fn fluids(&self) -> Result<Vec<(&'static coldloop::fluid::Fluid, f64)>, String> {
         let fluid = |(refrigerant, share): &(Refrigerant, f64)| {
-            let fluid = fluid::of(*refrigerant).map_err(|e| format!("{refrigerant}: {e}"))?;
+            let fluid = fluid::fluid_of(*refrigerant).map_err(|e| format!("{refrigerant}: {e}"))?;
             Ok((fluid, *share))
         };
         self.parts.iter().map(fluid).collect()
@@ -133,7 +133,8 @@ impl Compiled {
     }
 
     fn lines(&self) -> Result<Lines, String> {
-        let component = |(refrigerant, _): &(Refrigerant, f64)| mixture::of(*refrigerant).map_err(|e| e.to_string());
+        let component =
+            |(refrigerant, _): &(Refrigerant, f64)| mixture::component_of(*refrigerant).map_err(|e| e.to_string());
         let components = self.parts.iter().map(component).collect::<Result<Vec<_>, _>>()?;
         let (z, _) = self.moles()?;
         let model = Model::new(&components, &z)?;

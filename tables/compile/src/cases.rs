@@ -87,7 +87,7 @@ fn functions() -> Result<String, String> {
         }
     }
     for refrigerant in Refrigerant::ALL {
-        let (name, line) = (refrigerant.id(), saturation::of(refrigerant));
+        let (name, line) = (refrigerant.id(), saturation::line_of(refrigerant));
         for x in steps(150.0, 460.0, 13) {
             let t_k = number(&x)?;
             table += &row(
@@ -150,7 +150,7 @@ fn transport_cases() -> Result<String, String> {
     ];
     let mut table = String::new();
     for refrigerant in Refrigerant::ALL {
-        let (name, line) = (refrigerant.id(), saturation::of(refrigerant));
+        let (name, line) = (refrigerant.id(), saturation::line_of(refrigerant));
         for (property, function) in PROPERTIES {
             for (x, y) in pairs(&steps(190.0, 475.0, 7), &steps(50_000.0, 9e6, 4)) {
                 let state = line.state_tp(number(&x)?, number(&y)?, Reference::Iir);
@@ -228,7 +228,7 @@ fn states() -> Result<String, String> {
     );
     let mut references = Reference::ALL.iter().cycle().copied();
     for refrigerant in Refrigerant::ALL {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let (t_c, p_c) = (line.critical_t_k(), line.critical_p_pa());
         for reference in references.by_ref().take(2) {
             let homogeneous = [(0.9, 0.05), (0.8, 1.1), (1.05, 1.5)]
@@ -260,7 +260,7 @@ fn states() -> Result<String, String> {
         }
     }
     for refrigerant in Refrigerant::ALL {
-        let line = saturation::of(refrigerant);
+        let line = saturation::line_of(refrigerant);
         let t_k = 0.85 * line.critical_t_k();
         let p_pa = line.pressure_pa(Side::Bubble, t_k).map_err(|error| error.to_string())?;
         for (name, pair) in METASTABLE {
@@ -271,7 +271,7 @@ fn states() -> Result<String, String> {
             }
         }
     }
-    let line = saturation::of(Refrigerant::R134a);
+    let line = saturation::line_of(Refrigerant::R134a);
     for (x, y) in pairs(&ABSURD.map(str::to_string), &ABSURD.map(str::to_string)) {
         for (name, pair) in PAIRS.into_iter().chain(METASTABLE) {
             let answer = pair(line, number(&x)?, number(&y)?, Reference::Iir);

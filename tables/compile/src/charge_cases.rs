@@ -2,7 +2,7 @@
 
 use crate::cases::{ABSURD, bits, number};
 use coldloop::circuit::{Reading, at_rest};
-use coldloop::mixture::Hole;
+use coldloop::mixture::LeakPhase;
 use coldloop::saturation::{Charge, Shares};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, kelvins};
 use coldloop::{Error, Refrigerant};
@@ -112,21 +112,23 @@ fn figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f64; FIG
         "bubble_temperature" => figures[0] = charge.bubble_temperature_k(x)?,
         "dew_temperature" => figures[0] = charge.dew_temperature_k(x)?,
         "split" => {
-            let parting = charge.split(x, y)?;
-            figures[0] = parting.rho_kg_m3;
-            if let (Some(quality), Some(liquid), Some(vapour)) = (parting.quality, parting.liquid, parting.vapour) {
+            let phase_split = charge.split(x, y)?;
+            figures[0] = phase_split.rho_kg_m3;
+            if let (Some(quality), Some(liquid), Some(vapour)) =
+                (phase_split.quality, phase_split.liquid, phase_split.vapour)
+            {
                 let first = |shares: &Shares| shares.refrigerants().next().map_or(f64::NAN, |(_, share)| share);
                 figures[1..4].copy_from_slice(&[quality, liquid.0, vapour.0]);
                 figures[4..8].copy_from_slice(&[first(&liquid.1), first(&vapour.1), liquid.1.air(), vapour.1.air()]);
             }
         }
         _ => {
-            let hole = if call == "leaked_vapour" {
-                Hole::Vapour
+            let leak_phase = if call == "leaked_vapour" {
+                LeakPhase::Vapour
             } else {
-                Hole::Liquid
+                LeakPhase::Liquid
             };
-            let left = charge.leaked(x, y, hole, z)?;
+            let left = charge.leaked(x, y, leak_phase, z)?;
             (figures[0], figures[1]) = (left.p_pa, f64::from(u8::from(left.has_liquid)));
             figures[2..].fill(0.0);
             for (figure, (_, share)) in figures[2..].iter_mut().zip(left.shares.refrigerants()) {
@@ -141,7 +143,7 @@ fn figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f64; FIG
 /// Pressures at rest, absolute where there is no air, beside a few refrigerants.
 fn rest() -> Result<String, String> {
     let mut table = String::from(
-        "refrigerant,pressure_pa,pressure_uncertainty_pa,air_pa_abs,temperature_k,temperature_uncertainty_k,status,holding,\
+        "refrigerant,pressure_pa,pressure_uncertainty_pa,air_pa_abs,temperature_k,temperature_uncertainty_k,status,pressure_match,\
          excess_pa,excess_uncertainty_pa,above_dew_pa,above_dew_uncertainty_pa,gas_share\n",
     );
     let usual = ["292800.0", "665400.0", "800000.0", "1317900.0", "-20000.0"];
@@ -202,7 +204,7 @@ fn rest_row(refrigerant: Refrigerant, fields: [&str; 5]) -> Result<String, Strin
                 found.above_dew_pa.standard_uncertainty,
                 found.gas_share,
             ];
-            format!("0,{}{}", found.holding.code(), bits(&figures))
+            format!("0,{}{}", found.pressure_match.code(), bits(&figures))
         }
         Err(error) => format!("{},,,,,,", error.kind.code()),
     };

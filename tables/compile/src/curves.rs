@@ -67,9 +67,9 @@ impl Fitted {
 
 /// A quantity along the saturation line: its name, how it is read off an equilibrium, and the scale its error is
 /// measured by (0 for its own value).
-type Branch = (&'static str, fn(&Equilibrium) -> Double, bool);
+type SaturatedPhase = (&'static str, fn(&Equilibrium) -> Double, bool);
 
-const BRANCHES: [Branch; 5] = [
+const BRANCHES: [SaturatedPhase; 5] = [
     ("liquid_rho_mol_m3", |e| e.liquid_rho_mol_m3, true),
     ("vapour_rho_mol_m3", |e| e.vapour_rho_mol_m3, true),
     ("liquid_h_j_kg", |e| e.liquid_h_j_mol, false),

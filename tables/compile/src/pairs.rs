@@ -163,7 +163,7 @@ pub(crate) fn compile(
         "//! The components of mixtures and their pairs.\n//!\n//! Generated from tables/refrigerants and tables/pairs by tables/compile; edit the tables, not this file.\n\n\
          use super::component::{{Component, Pair}};\nuse crate::error::Error;\nuse crate::fluid::Power;\nuse crate::fluid::tables as fluid;\nuse crate::names::{{ErrorKind, Quantity, Refrigerant}};\n\n\
          /// The component of a mixture that a pure refrigerant is.\n///\n/// Errors: `NotAvailable` for a blend, which has several.\n\
-         pub const fn of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {{\nmatch refrigerant {{\n{arms}{several} => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),\n}}\n}}\n\n\
+         pub const fn component_of(refrigerant: Refrigerant) -> Result<&'static Component, Error> {{\nmatch refrigerant {{\n{arms}{several} => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),\n}}\n}}\n\n\
          /// Every fluid that a mixture may hold.\npub(crate) static COMPONENTS: [Component; {fluid_count}] = [\n{components}];\n\n\
          /// Nitrogen, oxygen and argon.\npub(super) static AIR: [&Component; 3] = [{air}];\n\n\
          /// The different ways in which two of them meet.\npub(super) static PAIRS: [Pair; {kinds}] = [\n{table}];\n\n\

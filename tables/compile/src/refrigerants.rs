@@ -92,7 +92,7 @@ fn fluid_index(refrigerants: &[Compiled], gases: &[Compiled], blends: &[blends::
         "//! The constants of the equation of state of every pure refrigerant.\n{HEAD}\
          {modules}\nuse crate::error::Error;\nuse crate::fluid::Fluid;\nuse crate::names::{{ErrorKind, Quantity, Refrigerant}};\n\n\
          /// The fluid that a pure refrigerant is.\n///\n/// Errors: `NotAvailable` for a blend.\n\
-         pub const fn of(refrigerant: Refrigerant) -> Result<&'static Fluid, Error> {{\nmatch refrigerant {{\n{arms}{} => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),\n}}\n}}\n",
+         pub const fn fluid_of(refrigerant: Refrigerant) -> Result<&'static Fluid, Error> {{\nmatch refrigerant {{\n{arms}{} => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),\n}}\n}}\n",
         blend_pattern(blends)
     )
 }
@@ -120,7 +120,7 @@ fn line_index(refrigerants: &[Compiled], blends: &[blends::Compiled]) -> String 
     format!(
         "//! The saturation curves of every refrigerant.\n{HEAD}\
          {modules}\nuse crate::names::Refrigerant;\nuse crate::saturation::Line;\n\n\
-         /// The saturation curves of a refrigerant.\npub const fn of(refrigerant: Refrigerant) -> Line {{\nmatch refrigerant {{\n{arms}}}\n}}\n"
+         /// The saturation curves of a refrigerant.\npub const fn line_of(refrigerant: Refrigerant) -> Line {{\nmatch refrigerant {{\n{arms}}}\n}}\n"
     )
 }
 

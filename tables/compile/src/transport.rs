@@ -48,7 +48,10 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
 }
 
 fn rust(file: &File, refrigerant: Refrigerant, constant: &str) -> Result<String, String> {
-    let molar_mass = fluid::of(refrigerant).map_err(|e| e.to_string())?.equation.molar_mass;
+    let molar_mass = fluid::fluid_of(refrigerant)
+        .map_err(|e| e.to_string())?
+        .equation
+        .molar_mass;
     let transport = Transport {
         viscosity: file
             .viscosity

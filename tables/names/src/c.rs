@@ -19,8 +19,8 @@ const EXPORTED: [&str; 15] = [
     "Thermometer",
     "Fault",
     "VerdictKind",
-    "Holding",
-    "Hole",
+    "PressureMatch",
+    "LeakPhase",
     "ErrorKind",
 ];
 

@@ -21,7 +21,7 @@ pub fn holds(input: &[u8]) {
         return;
     };
     let refrigerant = Refrigerant::ALL[usize::from(*code) % Refrigerant::ALL.len()];
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     let within = |bits: u64, (low, high): (f64, f64)| match entry {
         128.. => low + (high - low) * ((bits >> 11) as f64 / (1_u64 << 53) as f64),
         _ => f64::from_bits(bits),
@@ -59,7 +59,7 @@ fn number(bytes: &[u8], place: usize) -> Option<u64> {
 
 /// The lines of saturation.
 pub fn saturated(refrigerant: Refrigerant, t_k: f64, p_pa: f64) {
-    let line = saturation::of(refrigerant);
+    let line = saturation::line_of(refrigerant);
     let given = (refrigerant, t_k, p_pa);
     for found in [
         line.pressure_pa(Side::Bubble, t_k),

@@ -15,12 +15,12 @@ MOST_COMPONENTS = 8
 
 
 @dataclass(frozen=True, slots=True)
-class Parting:
+class PhaseSplit:
     """A charge at a temperature and pressure: floats for floats, otherwise what came in, in the broadcast shape.
 
     All but the density is NaN where there is one phase.
 
-    >>> Parting.__match_args__[:2]
+    >>> PhaseSplit.__match_args__[:2]
     ('density_kg_m3', 'quality')
     """
 
@@ -122,13 +122,13 @@ class Charge:
         """
         return self._point("dew_temperature", errors, pressure_pa_abs=pressure_pa_abs)
 
-    def split(self, temperature_k: Numbers, pressure_pa_abs: Numbers, *, errors: Errors = "raise") -> Parting:
+    def split(self, temperature_k: Numbers, pressure_pa_abs: Numbers, *, errors: Errors = "raise") -> PhaseSplit:
         """The charge at a temperature and pressure: one phase, or liquid and vapour with what each is made of.
 
         Source and errors as ``bubble_pressure``.
 
-        >>> parting = Charge({"R-407C": 1.0}).split(298.15, 1.15e6)
-        >>> round(parting.quality, 2), round(parting.vapour["R-32"], 2)
+        >>> phase_split = Charge({"R-407C": 1.0}).split(298.15, 1.15e6)
+        >>> round(phase_split.quality, 2), round(phase_split.vapour["R-32"], 2)
         (0.23, 0.3)
         """
         raising = strict(errors)
@@ -140,7 +140,7 @@ class Charge:
         found = several(columns, arguments, 4 + 2 * (MOST_COMPONENTS + 1))
         density, quality, liquid, vapour, *shares = found
         sides = self._by_name(shares), self._by_name(shares[MOST_COMPONENTS + 1 :])
-        return Parting(density, quality, liquid, vapour, *sides)
+        return PhaseSplit(density, quality, liquid, vapour, *sides)
 
     def leaked(
         self,
@@ -148,15 +148,15 @@ class Charge:
         density_kg_m3: Numbers,
         lost: Numbers,
         *,
-        hole: str = "vapour",
+        leak_phase: str = "vapour",
         errors: Errors = "raise",
     ) -> Remainder:
         """What is left in a circuit at rest, which the charge fills with ``density_kg_m3`` on average (charge over inner
-        volume), when the share ``lost`` (0 to 0.99) of its mass has escaped at the ``hole``: ``vapour`` or ``liquid``.
+        volume), when the share ``lost`` (0 to 0.99) of its mass has escaped as ``leak_phase``: ``vapour`` or ``liquid``.
 
         A leak while the system runs lies between the two kinds. Source: Rayleigh's distillation, Phil. Mag. 4 (1902) 521,
         with the mixture model. Raises as ``bubble_pressure``; ``OutOfRangeError`` also for a density at which the charge is
-        not liquid and vapour; ``UnknownNameError`` for another hole.
+        not liquid and vapour; ``UnknownNameError`` for another phase.
 
         >>> left = Charge({"R-407C": 1.0}).leaked(298.15, 300.0, [0.0, 0.5])
         >>> left.composition["R-134a"].round(3), left.has_liquid
@@ -165,7 +165,7 @@ class Charge:
         raising = strict(errors)
 
         def columns(t_k: Any, rho: Any, lost: Any) -> list[Any]:
-            return _core.charge_leaked(t_k, rho, lost, raising, self._given, hole)
+            return _core.charge_leaked(t_k, rho, lost, raising, self._given, leak_phase)
 
         arguments = {"temperature_k": temperature_k, "density_kg_m3": density_kg_m3, "lost": lost}
         found = several(columns, arguments, 3 + MOST_COMPONENTS)

@@ -10,7 +10,7 @@ from coldloop import _core
 from coldloop._arrays import Answer, Errors, Numbers, apply, named, plain, several, shaped, strict
 from coldloop._refrigerant import Refrigerant
 
-HOLDINGS = np.array(_core.holdings())
+PRESSURE_MATCHES = np.array(_core.holdings())
 
 Estimate: TypeAlias = tuple[float, float]
 """A value with its standard uncertainty."""
@@ -64,10 +64,10 @@ class AtRest:
     """A pressure at rest beside the lines of one refrigerant; floats for floats, otherwise what came in.
 
     >>> AtRest.__match_args__[:2]
-    ('holding', 'excess_pa')
+    ('pressure_match', 'excess_pa')
     """
 
-    holding: Answer
+    pressure_match: Answer
     """``agrees``, ``too-high`` or ``too-low``; empty where there is no answer."""
     excess_pa: Answer
     """The pressure above that of the bubble line; where it is too high, the partial pressure of the gas, if it is gas."""
@@ -100,7 +100,7 @@ def at_rest(
     ``OutOfRangeError`` and ``NotFiniteError``.
 
     >>> found = at_rest("R-134a", 298.15, temperature_uncertainty_k=0.3, pressure_pa_abs=800e3, pressure_uncertainty_pa=3e3)
-    >>> found.holding, round(found.excess_pa, -2), round(found.gas_share, 2)
+    >>> found.pressure_match, round(found.excess_pa, -2), round(found.gas_share, 2)
     ('too-high', 134600.0, 0.17)
     """
     if not isinstance(refrigerant, Refrigerant):
@@ -114,8 +114,8 @@ def at_rest(
     pressure, *air = datum.items()
     arguments = {"temperature_k": temperature_k, "temperature_uncertainty_k": temperature_uncertainty_k}
     arguments |= dict([pressure]) | {"pressure_uncertainty_pa": pressure_uncertainty_pa} | dict(air)
-    holding, *figures = several(columns, arguments, len(fields(AtRest)))
-    return AtRest(named(holding, HOLDINGS), *figures)
+    pressure_match, *figures = several(columns, arguments, len(fields(AtRest)))
+    return AtRest(named(pressure_match, PRESSURE_MATCHES), *figures)
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,7 +39,7 @@ def diagnose_table(
     write into them from another thread meanwhile.
 
     The answer holds ``verdict``, ``named`` (the fault, or a short list with spaces between), ``rival``,
-    ``mix_up`` and ``mix_up_probability``, ``rest``, one ``odds_...`` for each fault (missing
+    ``entry_error`` and ``entry_error_probability``, ``rest``, one ``odds_...`` for each fault (missing
     where the system cannot have it) and ``odds_none_of_these``, the derived figures with their standard
     uncertainties (``superheat_k``, ``superheat_uncertainty_k``, ...), and ``refused``. Further checks are not
     ranked: ask ``diagnose`` for those of one vehicle. With ``errors="raise"`` the first row that cannot be judged
@@ -86,7 +86,7 @@ def diagnose_table(
     return source.answer(kept, columns, labels, [*FIRST, *(name for name in columns if name not in FIRST)])
 
 
-FIRST = ("verdict", "named", "rival", "mix_up", "mix_up_probability", "rest", "refused")
+FIRST = ("verdict", "named", "rival", "entry_error", "entry_error_probability", "rest", "refused")
 
 
 def column_names() -> list[str]:

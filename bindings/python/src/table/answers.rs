@@ -3,7 +3,7 @@
 use super::columns::{Refused, Table};
 use coldloop::circuit::{Derived, Estimate};
 use coldloop::diagnosis::{Judge, Judgement};
-use coldloop::{Fault, MixUp, RestFinding, VerdictKind};
+use coldloop::{EntryError, Fault, RestFinding, VerdictKind};
 use std::collections::HashMap;
 
 /// Rows that a thread judges at a time.
@@ -11,9 +11,9 @@ pub(super) const BLOCK: usize = 512;
 
 const FAULTS: usize = Fault::ALL.len();
 const DERIVED: usize = 12;
-/// None of these, the mix-up, and a value and an uncertainty of every derived figure.
+/// None of these, the entry error, and a value and an uncertainty of every derived figure.
 const FIGURES: usize = FAULTS + 2 + 2 * DERIVED;
-/// The columns of places in a vocabulary: verdict, rival, mix-up, rest.
+/// The columns of places in a vocabulary: verdict, rival, entry error, rest.
 const CODES: usize = 4;
 
 /// The derived figures, in the order of [`DERIVED_NAMES`].
@@ -43,7 +43,7 @@ const DERIVED_NAMES: [(&str, &str); DERIVED] = [
     ("superheat", "_k"),
     ("subcooling", "_k"),
     ("discharge_superheat", "_k"),
-    ("approach", "_k"),
+    ("condensing_above_ambient", "_k"),
     ("vent_above_evaporating", "_k"),
     ("pressure_ratio", ""),
     ("cooling", "_j_kg"),
@@ -73,9 +73,9 @@ impl Row {
                 odds[index] = ranked.probability;
             }
         }
-        let mix_up = judgement.mix_up();
+        let entry_error = judgement.entry_error();
         rest[0] = judgement.none_of_these();
-        rest[1] = mix_up.map_or(f64::NAN, |(_, probability)| probability);
+        rest[1] = entry_error.map_or(f64::NAN, |(_, probability)| probability);
         for (estimate, place) in derived(judgement.derived())
             .into_iter()
             .zip(rest[2..].chunks_exact_mut(2))
@@ -89,7 +89,7 @@ impl Row {
         row.codes = [
             place(&VerdictKind::ALL, Some(verdict.kind)),
             place(&Fault::ALL, verdict.rival),
-            place(&MixUp::ALL, mix_up.map(|(kind, _)| kind)),
+            place(&EntryError::ALL, entry_error.map(|(kind, _)| kind)),
             place(&RestFinding::ALL, judgement.rest()),
         ];
         for (named, fault) in row.named.iter_mut().zip(verdict.faults.iter()) {
@@ -214,7 +214,7 @@ impl Answers {
             .map(|fault| format!("odds_{}", fault.id().replace('-', "_")))
             .collect();
         names.push("odds_none_of_these".into());
-        names.push("mix_up_probability".into());
+        names.push("entry_error_probability".into());
         for (name, unit) in DERIVED_NAMES {
             names.push(format!("{name}{unit}"));
             names.push(format!("{name}_uncertainty{unit}"));
@@ -222,7 +222,7 @@ impl Answers {
         let vocabulary: [(&str, Vec<String>); CODES] = [
             ("verdict", labels(&VerdictKind::ALL, VerdictKind::id)),
             ("rival", labels(&Fault::ALL, Fault::id)),
-            ("mix_up", labels(&MixUp::ALL, MixUp::id)),
+            ("entry_error", labels(&EntryError::ALL, EntryError::id)),
             ("rest", labels(&RestFinding::ALL, RestFinding::id)),
         ];
         let mut codes: Vec<Codes> = vocabulary

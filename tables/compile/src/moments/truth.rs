@@ -130,7 +130,7 @@ fn low_k(refrigerant: Refrigerant, pressure: Estimate, dew: Option<Estimate>) ->
     match dew {
         Some(dew) if dew.value >= COLDEST_K => Ok(dew),
         _ => {
-            let slope_pa_k = saturation::of(refrigerant)
+            let slope_pa_k = saturation::line_of(refrigerant)
                 .slope_pa_k(Side::Dew, COLDEST_K)
                 .map_err(|e| e.to_string())?;
             Ok(Estimate {
