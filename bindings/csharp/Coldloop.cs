@@ -36,6 +36,9 @@ namespace Coldloop
         Displacement = 27,
         FanCommand = 28,
         Evaporators = 29,
+        Viscosity = 30,
+        Conductivity = 31,
+        SurfaceTension = 32,
     }
 
     /// <summary>A refrigerant by its ANSI/ASHRAE Standard 34 designation.</summary>
@@ -207,7 +210,7 @@ namespace Coldloop
     }
 
     /// <summary>What a pressure at rest says of one refrigerant.</summary>
-    public enum Holding : uint
+    public enum PressureMatch : uint
     {
         Agrees = 1,
         TooHigh = 2,
@@ -215,7 +218,7 @@ namespace Coldloop
     }
 
     /// <summary>Where a circuit at rest leaks.</summary>
-    public enum Hole : uint
+    public enum LeakPhase : uint
     {
         Vapour = 1,
         Liquid = 2,
@@ -331,7 +334,7 @@ namespace Coldloop
 
     /// <summary>A charge at a temperature and pressure.</summary>
     [StructLayout(LayoutKind.Sequential)]
-    public unsafe struct Parting
+    public unsafe struct PhaseSplit
     {
         public UIntPtr size;
         public double density_kg_m3;
@@ -459,7 +462,7 @@ namespace Coldloop
         public Band low_side_pa_gauge;
         public Band high_side_pa_gauge;
         public Band vent_k;
-        public Band approach_k;
+        public Band condensing_above_ambient_k;
         public Band superheat_k;
         public Band subcooling_k;
         public Band discharge_superheat_k;
@@ -570,32 +573,32 @@ namespace Coldloop
         public static extern uint BubbleTemperatures(uint refrigerant, UIntPtr count, double* pressure_pa_abs, IntPtr pressure_stride, double* temperature_k, IntPtr temperature_stride, UIntPtr* failed, Error* error);
 
         /// <summary>The state at a temperature and pressure.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_state_tp", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint StateTp(uint refrigerant, uint reference, double temperature_k, double pressure_pa_abs, State* state, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_state_temperature_pressure", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint StateTemperaturePressure(uint refrigerant, uint reference, double temperature_k, double pressure_pa_abs, State* state, Error* error);
 
         /// <summary>The state at a temperature and a density, kg/m3.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_state_td", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint StateTd(uint refrigerant, uint reference, double temperature_k, double density_kg_m3, State* state, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_state_temperature_density", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint StateTemperatureDensity(uint refrigerant, uint reference, double temperature_k, double density_kg_m3, State* state, Error* error);
 
         /// <summary>The state on the saturation line at a temperature and a quality, 0 (liquid) to 1 (vapour).</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_state_tq", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint StateTq(uint refrigerant, uint reference, double temperature_k, double quality, State* state, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_state_temperature_quality", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint StateTemperatureQuality(uint refrigerant, uint reference, double temperature_k, double quality, State* state, Error* error);
 
         /// <summary>The state on the saturation line at a pressure and a quality, 0 (liquid) to 1 (vapour).</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_state_pq", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint StatePq(uint refrigerant, uint reference, double pressure_pa_abs, double quality, State* state, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_state_pressure_quality", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint StatePressureQuality(uint refrigerant, uint reference, double pressure_pa_abs, double quality, State* state, Error* error);
 
         /// <summary>The state at a pressure and a specific enthalpy, J/kg.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_state_ph", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint StatePh(uint refrigerant, uint reference, double pressure_pa_abs, double enthalpy_j_kg, State* state, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_state_pressure_enthalpy", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint StatePressureEnthalpy(uint refrigerant, uint reference, double pressure_pa_abs, double enthalpy_j_kg, State* state, Error* error);
 
         /// <summary>The state at a pressure and a specific entropy, J/(kg K).</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_state_ps", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint StatePs(uint refrigerant, uint reference, double pressure_pa_abs, double entropy_j_kg_k, State* state, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_state_pressure_entropy", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint StatePressureEntropy(uint refrigerant, uint reference, double pressure_pa_abs, double entropy_j_kg_k, State* state, Error* error);
 
         /// <summary>The state at a specific enthalpy, J/kg, and a specific entropy, J/(kg K).</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_state_hs", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint StateHs(uint refrigerant, uint reference, double enthalpy_j_kg, double entropy_j_kg_k, State* state, Error* error);
+        [DllImport("coldloop", EntryPoint = "coldloop_state_enthalpy_entropy", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint StateEnthalpyEntropy(uint refrigerant, uint reference, double enthalpy_j_kg, double entropy_j_kg_k, State* state, Error* error);
 
         /// <summary>The liquid at a temperature (K) below its saturation pressure (Pa above vacuum), which has not boiled yet: an extrapolation of the equation of state, between the saturation line and the spinodal.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_superheated_liquid", CallingConvention = CallingConvention.Cdecl)]
@@ -612,6 +615,30 @@ namespace Coldloop
         /// <summary>The second (m3/mol) and third (m6/mol2) virial coefficients of the equation of state at a temperature; either place may be NULL.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_virial_coefficients", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint VirialCoefficients(uint refrigerant, double temperature_k, double* second_m3_mol, double* third_m6_mol2, Error* error);
+
+        /// <summary>Dynamic viscosity, Pa s, in the state of a pair.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_viscosity", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint Viscosity(uint refrigerant, uint pair, double first, double second, double* viscosity_pa_s, Error* error);
+
+        /// <summary>Thermal conductivity, W/(m K), in the state of a pair.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_conductivity", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint Conductivity(uint refrigerant, uint pair, double first, double second, double* conductivity_w_m_k, Error* error);
+
+        /// <summary>Surface tension, N/m, between saturated liquid and vapour at a temperature, up to the critical one.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_surface_tension", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SurfaceTension(uint refrigerant, double temperature_k, double* surface_tension_n_m, Error* error);
+
+        /// <summary>Viscosities of `count` rows in the states of a pair.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_viscosities", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint Viscosities(uint refrigerant, uint pair, UIntPtr count, double* first, IntPtr first_stride, double* second, IntPtr second_stride, double* viscosity_pa_s, IntPtr viscosity_stride, UIntPtr* failed, Error* error);
+
+        /// <summary>Thermal conductivities of `count` rows in the states of a pair.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_conductivities", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint Conductivities(uint refrigerant, uint pair, UIntPtr count, double* first, IntPtr first_stride, double* second, IntPtr second_stride, double* conductivity_w_m_k, IntPtr conductivity_stride, UIntPtr* failed, Error* error);
+
+        /// <summary>Surface tensions of `count` temperatures.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_surface_tensions", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SurfaceTensions(uint refrigerant, UIntPtr count, double* temperature_k, IntPtr temperature_stride, double* surface_tension_n_m, IntPtr surface_tension_stride, UIntPtr* failed, Error* error);
 
         /// <summary>The composition of a charge: blends as their parts, each component once, as mass fractions of sum one with the air.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_charge_shares", CallingConvention = CallingConvention.Cdecl)]
@@ -635,7 +662,7 @@ namespace Coldloop
 
         /// <summary>A charge at a temperature and pressure: one phase, or liquid and vapour with what each is made of.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_charge_split", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint ChargeSplit(Shares* charge, double temperature_k, double pressure_pa_abs, Parting* parting, Error* error);
+        public static extern uint ChargeSplit(Shares* charge, double temperature_k, double pressure_pa_abs, PhaseSplit* phase_split, Error* error);
 
         /// <summary>What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation).</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_charge_leaked", CallingConvention = CallingConvention.Cdecl)]
@@ -737,9 +764,13 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_diagnose", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Diagnose(byte* readings, byte* answer, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>The same diagnosis as a report for people, with plan and proof, in the units in which the readings were written; a refusal is JSON as above.</summary>
+        /// <summary>The same diagnosis as a page for people, in the units in which the readings were written: what it is, what to do first with its cautions, the readings beside what is normal, why, and what limits the result. "language" in the "settings" of the readings chooses English ("en") or Spanish ("es"), "details": true all figures, limits and cautions in full; a refusal is JSON as above.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_report", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Report(byte* readings, byte* report, UIntPtr capacity, UIntPtr* length, Error* error);
+
+        /// <summary>The same as a page to look at: one self-contained HTML document with its drawings as SVG, without script, which is read on a phone and prints on one sheet; a refusal is JSON as above.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_page_html", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint PageHtml(byte* readings, byte* page, UIntPtr capacity, UIntPtr* length, Error* error);
 
         /// <summary>What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that coldloop_diagnose takes.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_plan", CallingConvention = CallingConvention.Cdecl)]
@@ -770,52 +801,52 @@ namespace Coldloop
         public static extern uint Evaluate(byte* cases, byte* settings, uint priors_told, byte* answer, UIntPtr capacity, UIntPtr* length, Error* error);
 
         /// <summary>Kelvin of degrees Celsius.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_kelvin_of_celsius", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double KelvinOfCelsius(double celsius);
+        [DllImport("coldloop", EntryPoint = "coldloop_celsius_to_kelvin", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double CelsiusToKelvin(double celsius);
 
         /// <summary>Kelvin of degrees Fahrenheit.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_kelvin_of_fahrenheit", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double KelvinOfFahrenheit(double fahrenheit);
+        [DllImport("coldloop", EntryPoint = "coldloop_fahrenheit_to_kelvin", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double FahrenheitToKelvin(double fahrenheit);
 
         /// <summary>Degrees Celsius of kelvin.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_celsius_of_kelvin", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double CelsiusOfKelvin(double temperature_k);
+        [DllImport("coldloop", EntryPoint = "coldloop_kelvin_to_celsius", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double KelvinToCelsius(double temperature_k);
 
         /// <summary>Degrees Fahrenheit of kelvin.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_fahrenheit_of_kelvin", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double FahrenheitOfKelvin(double temperature_k);
+        [DllImport("coldloop", EntryPoint = "coldloop_kelvin_to_fahrenheit", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double KelvinToFahrenheit(double temperature_k);
 
         /// <summary>Pascals of pounds-force per square inch.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_pa_of_psi", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double PaOfPsi(double psi);
+        [DllImport("coldloop", EntryPoint = "coldloop_psi_to_pa", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double PsiToPa(double psi);
 
         /// <summary>Pounds-force per square inch of pascals.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_psi_of_pa", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double PsiOfPa(double pa);
+        [DllImport("coldloop", EntryPoint = "coldloop_pa_to_psi", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double PaToPsi(double pa);
 
         /// <summary>Pascals of bars.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_pa_of_bar", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double PaOfBar(double bar);
+        [DllImport("coldloop", EntryPoint = "coldloop_bar_to_pa", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double BarToPa(double bar);
 
         /// <summary>Bars of pascals.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_bar_of_pa", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double BarOfPa(double pa);
+        [DllImport("coldloop", EntryPoint = "coldloop_pa_to_bar", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double PaToBar(double pa);
 
         /// <summary>Pascals of inches of mercury; a vacuum of 20 inches is a gauge pressure of minus that.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_pa_of_inhg", CallingConvention = CallingConvention.Cdecl)]
         public static extern double PaOfInhg(double inhg);
 
         /// <summary>Inches of mercury of pascals.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_inhg_of_pa", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double InhgOfPa(double pa);
+        [DllImport("coldloop", EntryPoint = "coldloop_pa_to_inhg", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double PaToInhg(double pa);
 
         /// <summary>Pascals of microns of mercury.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_pa_of_microns", CallingConvention = CallingConvention.Cdecl)]
         public static extern double PaOfMicrons(double microns);
 
         /// <summary>Microns of mercury of pascals.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_microns_of_pa", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double MicronsOfPa(double pa);
+        [DllImport("coldloop", EntryPoint = "coldloop_pa_to_microns", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double PaToMicrons(double pa);
 
         /// <summary>Reads a pressure with its unit and datum: "35 psig", "2.4 bar gauge", "101.3 kPa abs", "18 inHg vacuum". `datum` receives COLDLOOP_DATUM_ABSOLUTE or COLDLOOP_DATUM_GAUGE (0 on failure), `pressure_pa` the pascals from there.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_read_pressure", CallingConvention = CallingConvention.Cdecl)]
@@ -857,7 +888,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_phase_from_name", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint PhaseFromName(byte* name, uint* phase, Error* error);
 
-        /// <summary>The id of a coldloop_reference, such as "IIR"; NULL for a number that is none.</summary>
+        /// <summary>The id of a coldloop_reference, such as "liquid-at-0-celsius"; NULL for a number that is none.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_reference_name", CallingConvention = CallingConvention.Cdecl)]
         public static extern byte* ReferenceName(uint reference);
 
@@ -921,20 +952,20 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_verdict_from_name", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint VerdictFromName(byte* name, uint* verdict, Error* error);
 
-        /// <summary>The id of a coldloop_holding, such as "agrees"; NULL for a number that is none.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_holding_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern byte* HoldingName(uint pressure_match);
+        /// <summary>The id of a coldloop_pressure_match, such as "agrees"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_pressure_match_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* PressureMatchName(uint pressure_match);
 
-        /// <summary>The coldloop_holding of an id; 0 on failure.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_holding_from_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint HoldingFromName(byte* name, uint* pressure_match, Error* error);
+        /// <summary>The coldloop_pressure_match of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_pressure_match_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint PressureMatchFromName(byte* name, uint* pressure_match, Error* error);
 
-        /// <summary>The id of a coldloop_hole, such as "vapour"; NULL for a number that is none.</summary>
+        /// <summary>The id of a coldloop_leak_phase, such as "vapour"; NULL for a number that is none.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_leak_phase_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern byte* HoleName(uint leak_phase);
+        public static extern byte* LeakPhaseName(uint leak_phase);
 
-        /// <summary>The coldloop_hole of an id; 0 on failure.</summary>
+        /// <summary>The coldloop_leak_phase of an id; 0 on failure.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_leak_phase_from_name", CallingConvention = CallingConvention.Cdecl)]
-        public static extern uint HoleFromName(byte* name, uint* leak_phase, Error* error);
+        public static extern uint LeakPhaseFromName(byte* name, uint* leak_phase, Error* error);
     }
 }

@@ -151,7 +151,7 @@ static void a_charge_may_be_anything(void)
 {
     double bubble = 0.0, dew = 0.0, mean = 0.0;
     coldloop_shares charge = {.count = 2}, found;
-    coldloop_phase_split parting = {.size = sizeof parting};
+    coldloop_phase_split split = {.size = sizeof parting};
     coldloop_remainder left = {.size = sizeof left};
     coldloop_error error = {.size = sizeof error};
     charge.refrigerants[0] = COLDLOOP_REFRIGERANT_R407C, charge.masses[0] = 4.0;
@@ -160,9 +160,9 @@ static void a_charge_may_be_anything(void)
     CHECK(found.refrigerants[2] == R134A && near(found.masses[2], 0.8 * 0.52 + 0.2, 1e-12));
     CHECK(coldloop_charge_bubble_pressure(&found, 298.15, &bubble, NULL) == 0);
     CHECK(coldloop_charge_dew_pressure(&charge, 298.15, &dew, NULL) == 0 && bubble > dew);
-    CHECK(coldloop_charge_split(&charge, 298.15, 0.5 * (bubble + dew), &parting, NULL) == 0);
-    CHECK(parting.quality > 0.0 && parting.quality < 1.0 && parting.liquid.count == 3);
-    CHECK(parting.vapour.masses[0] > parting.liquid.masses[0]); /* R-32 boils first */
+    CHECK(coldloop_charge_split(&charge, 298.15, 0.5 * (bubble + dew), &split, NULL) == 0);
+    CHECK(split.quality > 0.0 && split.quality < 1.0 && split.liquid.count == 3);
+    CHECK(split.vapour.masses[0] > split.liquid.masses[0]); /* R-32 boils first */
     CHECK(coldloop_charge_leaked(&charge, 298.15, 300.0, COLDLOOP_LEAK_PHASE_VAPOUR, 0.5, &left, NULL) == 0);
     CHECK(left.has_liquid == 1 && left.shares.masses[0] < found.masses[0] && left.pressure_pa_abs < bubble);
     CHECK(coldloop_charge_dew_pressure(&left.shares, 298.15, &mean, NULL) == 0 && mean < left.pressure_pa_abs);
