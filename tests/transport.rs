@@ -273,7 +273,10 @@ fn what_is_not_published_is_refused() {
         }
     }
     let blend = transport::surface_tension_n_m(Refrigerant::R407C, 273.15).unwrap_err();
-    assert_eq!(blend.to_string(), "no published data give surface tension here");
+    assert_eq!(
+        blend.to_string(),
+        "surface tension is not available here: no published data support it"
+    );
     let line = saturation::line_of(Refrigerant::R290);
     let hot = line.state_tp(630.0, 1e5, Reference::Iir).unwrap();
     let error = transport::viscosity_pa_s(Refrigerant::R290, &hot).unwrap_err();
