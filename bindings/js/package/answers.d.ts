@@ -182,8 +182,10 @@ export interface ReadingsFile {
           [k: string]: unknown;
         }
       | string;
+    details?: boolean;
     healthy?: number;
     held?: Held;
+    language?: "en" | "es";
     least_information?: number;
     looks?: {
       [k: string]: unknown;
@@ -382,7 +384,8 @@ export interface Held {
     | "ask-history"
     | "compare-gauges"
     | "road-test"
-    | "compare-transducer";
+    | "compare-transducer"
+    | "search-with-nitrogen";
   hand_over?: boolean;
   repair?:
     | "no-fault"
@@ -495,7 +498,17 @@ export interface Answer {
       | "foreign-refrigerant"
       | "hot-parts"
       | "do-not-run"
-      | "test-too-high";
+      | "test-too-high"
+      | "high-voltage-cables"
+      | "exhaust"
+      | "park-and-chock"
+      | "hot-coolant"
+      | "connect-stopped"
+      | "hand-and-ice"
+      | "right-oil"
+      | "insulating-oil"
+      | "release-slowly"
+      | "high-side-near-limit";
     says: string;
   }[];
   coldloop: string;
@@ -504,9 +517,51 @@ export interface Answer {
       [k: string]: number | null;
     } | null;
   };
+  entry_error: {
+    kind:
+      | "swapped-hoses"
+      | "kpa-typed-as-psi"
+      | "psi-typed-as-kpa"
+      | "absolute-typed-as-gauge"
+      | "gauge-typed-as-absolute"
+      | "zeroed-at-sea-level"
+      | "low-gauge-off"
+      | "high-gauge-off"
+      | "both-gauges-off"
+      | "vent-probe-aside"
+      | "suction-probe-loose"
+      | "liquid-probe-loose"
+      | "discharge-probe-loose"
+      | "low-hose-shut"
+      | "high-hose-shut";
+    probability: number;
+    says: string;
+  } | null;
   expected: {
     [k: string]: {
-      [k: string]: number | null;
+      deviation?: number | null;
+      high_1?: number | null;
+      high_hz?: number | null;
+      high_k?: number | null;
+      high_pa?: number | null;
+      high_pa_gauge?: number | null;
+      low_1?: number | null;
+      low_hz?: number | null;
+      low_k?: number | null;
+      low_pa?: number | null;
+      low_pa_gauge?: number | null;
+      measured_1?: number | null;
+      measured_hz?: number | null;
+      measured_k?: number | null;
+      measured_pa?: number | null;
+      measured_pa_gauge?: number | null;
+      median_1?: number | null;
+      median_hz?: number | null;
+      median_k?: number | null;
+      median_pa?: number | null;
+      median_pa_gauge?: number | null;
+      standing?:
+        ("far-too-low" | "too-low" | "rather-low" | "normal" | "rather-high" | "too-high" | "far-too-high") | null;
     };
   };
   expected_basis: ("own-table" | "own-readings" | "vehicle-model" | "sources") | null;
@@ -583,6 +638,10 @@ export interface Answer {
         | "prior";
       log_odds: number;
       says: string;
+      seen: string | null;
+      standing:
+        ("far-too-low" | "too-low" | "rather-low" | "normal" | "rather-high" | "too-high" | "far-too-high") | null;
+      strength: "hardly" | "slightly" | "clearly" | "strongly";
     }[];
     fault:
       | "no-fault"
@@ -624,9 +683,19 @@ export interface Answer {
         | "hot-parts"
         | "do-not-run"
         | "test-too-high"
+        | "high-voltage-cables"
+        | "exhaust"
+        | "park-and-chock"
+        | "hot-coolant"
+        | "connect-stopped"
+        | "hand-and-ice"
+        | "right-oil"
+        | "insulating-oil"
+        | "release-slowly"
+        | "high-side-near-limit"
       )[];
       minutes: number;
-      money_in_minutes: number;
+      parts_in_minutes: number;
       recovers_charge: boolean;
       says: string;
     };
@@ -637,26 +706,6 @@ export interface Answer {
     } | null;
   }[];
   format: 1;
-  entry_error: {
-    kind:
-      | "swapped-hoses"
-      | "kpa-typed-as-psi"
-      | "psi-typed-as-kpa"
-      | "absolute-typed-as-gauge"
-      | "gauge-typed-as-absolute"
-      | "zeroed-at-sea-level"
-      | "low-gauge-off"
-      | "high-gauge-off"
-      | "both-gauges-off"
-      | "vent-probe-aside"
-      | "suction-probe-loose"
-      | "liquid-probe-loose"
-      | "discharge-probe-loose"
-      | "low-hose-shut"
-      | "high-hose-shut";
-    probability: number;
-    says: string;
-  } | null;
   named: (
     | "no-fault"
     | "worn-compressor"
@@ -697,6 +746,16 @@ export interface Answer {
       | "hot-parts"
       | "do-not-run"
       | "test-too-high"
+      | "high-voltage-cables"
+      | "exhaust"
+      | "park-and-chock"
+      | "hot-coolant"
+      | "connect-stopped"
+      | "hand-and-ice"
+      | "right-oil"
+      | "insulating-oil"
+      | "release-slowly"
+      | "high-side-near-limit"
     )[];
     check:
       | "read-low-side"
@@ -738,11 +797,8 @@ export interface Answer {
       | "ask-history"
       | "compare-gauges"
       | "road-test"
-      | "compare-transducer";
-    cost: {
-      minutes: number;
-      money_in_minutes: number;
-    };
+      | "compare-transducer"
+      | "search-with-nitrogen";
     fills: (
       | "observations.airflow_fades"
       | "observations.airflow_weak"
@@ -789,6 +845,7 @@ export interface Answer {
       | "readings.suction_line"
       | "readings.vent"
     )[];
+    minutes: number;
     outcomes: {
       of:
         | (
@@ -831,8 +888,10 @@ export interface Answer {
             | "transducer_agrees"
           )
         | null;
+      outcome: string;
       probability: number;
       result: "yes" | "no" | "below" | "within" | "above";
+      seen: string;
       then:
         | "no-fault"
         | "worn-compressor"
@@ -857,6 +916,7 @@ export interface Answer {
         | "gauge-error";
       then_probability: number;
     }[];
+    parts_in_minutes: number;
     saving_minutes: number | null;
     says: string;
   }[];
@@ -903,6 +963,7 @@ export interface Answer {
           | "compare-gauges"
           | "road-test"
           | "compare-transducer"
+          | "search-with-nitrogen"
         )
       | null;
     fills: (
@@ -1054,6 +1115,13 @@ export interface Answer {
         | "gauge-error"
       )
     | null;
+  stop: {
+    high_side_pa_gauge: number | null;
+    limit_of_vehicle: boolean | null;
+    limit_pa_gauge: number | null;
+    reason: "high-pressure" | "nearly-empty" | "air-present";
+    says: string;
+  } | null;
   two_faults: {
     any_pair_probability: number;
     faults: (
