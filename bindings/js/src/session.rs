@@ -38,7 +38,8 @@ pub(crate) fn added(stored: &str, given: &str) -> Result<String, Refusal> {
             session.set_conditions(given.conditions)?;
         }
         if given.readings.gauge_zero.is_some() {
-            return Ok(session.add_log(&given.readings, &given.observations)?);
+            session.add_log(&given.readings, &given.observations)?;
+            return Ok(());
         }
         for kind in ReadingKind::ALL {
             if let Some(measured) = given.readings.get(kind) {
@@ -61,7 +62,10 @@ pub(crate) fn came_out(stored: &str, outcome: &str) -> Result<String, Refusal> {
         "" => None,
         question => Some(known(question, Observation::from_id)?),
     };
-    changed(stored, |file| Ok(file.session.add_outcome(check, result, question)?))
+    changed(stored, |file| {
+        file.session.add_outcome(check, result, question)?;
+        Ok(())
+    })
 }
 
 /// With a repair: its fault, behind which `in-vain` stands where it did not help.
@@ -72,10 +76,11 @@ pub(crate) fn repaired(stored: &str, repair: &str) -> Result<String, Refusal> {
     };
     let fault = known(fault, Fault::from_id)?;
     changed(stored, |file| {
-        Ok(match in_vain {
-            true => file.session.add_vain_repair(fault)?,
-            false => file.session.add_repair(fault)?,
-        })
+        let noted = match in_vain {
+            true => file.session.add_vain_repair(fault),
+            false => file.session.add_repair(fault),
+        };
+        noted.map_err(Refusal::from)
     })
 }
 
