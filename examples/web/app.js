@@ -127,7 +127,8 @@ function show() {
   place("undo").textContent = undo === undefined ? say("undo") : `${say("undo")}: ${stepSays(undo.at(-1).step)}`;
   place("next").replaceChildren();
   place("page").replaceChildren();
-  if (attempt(place("trouble"), showAnswer)) localStorage.setItem("visit", file());
+  localStorage.setItem("visit", file());
+  attempt(place("trouble"), showAnswer);
 }
 
 /** What a step of the session did. */

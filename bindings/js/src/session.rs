@@ -2,6 +2,7 @@
 //! question answers stands below that on a line of its own.
 
 use coldloop::intake::{self, Refusal, SessionFile};
+use coldloop::session::NextStep;
 use coldloop::{Check, Error, ErrorKind, Fault, Language, Observation, Quantity, ReadingKind, ResultKind, report};
 
 /// What an id names.
@@ -92,26 +93,32 @@ pub(crate) fn undone(stored: &str) -> Result<String, Refusal> {
     })
 }
 
+/// The next step, which is held from here on; a refusal names the entry of the readings file that is to blame, where there is one.
+fn held(file: &mut SessionFile) -> Result<Option<NextStep>, Refusal> {
+    file.session.next_step().or_else(|error| {
+        file.visit()?.judge()?;
+        Err(error.into())
+    })
+}
+
 /// The next step in a language, which is held from here on, or `null`.
 pub(crate) fn next(stored: &str, language: &str) -> Result<String, Refusal> {
     let language = known(language, Language::from_id)?;
     asked(stored, |file| {
-        let session = &mut file.session;
-        if session.next_step()?.is_none() {
+        if held(file)?.is_none() {
             return Ok("null".into());
         }
-        let plan = session.plan()?;
+        let plan = file.session.plan()?;
+        let system = file.session.came_in().system;
         let step = plan.steps.first();
-        Ok(step.map_or("null".into(), |step| {
-            report::step_json(step, &session.came_in().system, language)
-        }))
+        Ok(step.map_or("null".into(), |step| report::step_json(step, &system, language)))
     })
 }
 
 /// What is known now, as the answer to its readings file; the step that it names is held from here on.
 pub(crate) fn answer(stored: &str) -> Result<String, Refusal> {
     asked(stored, |file| {
-        file.session.next_step()?;
+        held(file)?;
         report::visit_json(&*file.visit()?)
     })
 }
@@ -127,7 +134,7 @@ pub(crate) fn page(stored: &str, wording: &str) -> Result<String, Refusal> {
         _ => return Err(Error::of(ErrorKind::UnknownName, Quantity::Name).into()),
     };
     asked(stored, |file| {
-        file.session.next_step()?;
+        held(file)?;
         let mut visit = file.visit()?;
         visit.settings.language = language;
         report::html(&visit, units)

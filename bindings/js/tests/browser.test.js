@@ -24,6 +24,8 @@ const LOW_CHARGE = {
 };
 // What the steps may ask for besides, and what is seen of this van; the last answer of every question is that nothing is.
 const SEEN = /^(bubbles in the sight glass|oil .*|hub and pulley turn together|condenser fan runs|voltage at the clutch|fixed)$/;
+// The same van after the repair, in the middle of what is normal that day.
+const SOUND = { low_side: "215 kPa gauge", high_side: "1400 kPa gauge", vent: "9 °C", suction_line: "12 °C", liquid_line: "42 °C" };
 const ASKED = { ...LOW_CHARGE, discharge_line: "78 °C" };
 
 function serve() {
@@ -107,7 +109,7 @@ test("the readings of a van with too little charge name it, and the steps lead t
   });
 });
 
-test("guided by its steps a visit comes from two pressures to the repair", async () => {
+test("guided by its steps a visit comes from two pressures to the repair, and to its proof", async () => {
   await visited("guided", async (page) => {
     await page.locator("#vehicle button[type=submit]").click();
     for (const name of ["low_side", "high_side"]) await write(page, name, LOW_CHARGE[name]);
@@ -129,6 +131,10 @@ test("guided by its steps a visit comes from two pressures to the repair", async
     await page.locator("#undo", { hasText: "the repair" }).waitFor();
     assert.equal(await page.locator("#readings-title").textContent(), "Readings after the repair");
     assert.equal(await line(page, "vent").inputValue(), "");
+    for (const [name, text] of Object.entries(SOUND)) await write(page, name, text);
+    await page.locator("#page h1", { hasText: /the repair is proven/i }).waitFor();
+    assert.match(await next.textContent(), /Nothing is left to do/);
+    await picture(page, "proven");
   });
 });
 

@@ -141,6 +141,9 @@ test("outcomes and repairs lead through a visit, in both languages", async () =>
   for (const outcome of [["look", "yes"], ["read-vent", "above"], ["look-for-leaks", "yes", "belt_slips"]])
     assert.throws(() => check.outcome(...outcome), Refusal, outcome.join(" "));
   assert.throws(() => check.repair("no-fault"), Refusal);
+  const frost = check.add("conditions.ambient", "-10 °C");
+  for (const ask of [() => frost.next(), () => frost.answer(), () => frost.page()])
+    assert.throws(ask, (refusal) => refusal.key === "conditions.ambient" && /normal readings/.test(refusal.message));
   assert.throws(() => check.next({ language: "it" }), Refusal);
   assert.throws(() => check.page({ units: "furlongs" }), Refusal);
 });
