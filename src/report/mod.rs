@@ -35,7 +35,7 @@ pub use page::{
     FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageProof, PageReading,
     PageResult, PageStep, PageWhy, Scale,
 };
-pub use plan::plan_json;
+pub use plan::{plan_json, step_json};
 pub use proof::proof_json;
 pub use simulation::simulation_json;
 pub use svg::svg;

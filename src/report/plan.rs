@@ -4,7 +4,8 @@ use super::finding::Finding;
 use super::json::{fills, ids};
 use super::language::step_says;
 use super::made::asked;
-use super::record::{Json, record};
+use super::record::{Json, record, tell};
+use super::texts::Short;
 use super::words::finding_says;
 use crate::diagnosis::{Action, Branch, Plan, Step};
 use crate::names::{Language, Observation};
@@ -33,23 +34,45 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
     record!({
         "expected_minutes": plan.expected_minutes,
         "without_checks_minutes": plan.without_checks_minutes,
-        "steps": plan.steps.iter().map(|planned| step(planned, system)).collect::<Vec<_>>(),
+        "steps": plan.steps.iter().map(|planned| step(planned, system, Language::English)).collect::<Vec<_>>(),
     })
     .answer()
 }
 
-fn step(step: &Step, system: &System) -> Json {
+/// A step of a plan for somebody who does it next, as one JSON object, on one line.
+///
+/// Keys: those of a step of [`plan_json`], with `says` and `seen` in the language, and `care`: its cautions in a few words each.
+///
+/// ```
+/// use coldloop::{Language, intake, report};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/overcharge.toml"))?;
+/// let plan = visit.plan()?;
+/// let told = report::step_json(&plan.steps[0], &visit.case.system, Language::Spanish);
+/// assert!(told.contains(r#""care":["#));
+/// # Ok::<(), intake::Refusal>(())
+/// ```
+pub fn step_json(step: &Step, system: &System, language: Language) -> String {
+    let care = asked(step.action, system);
+    let care = care.iter().map(|caution| caution.short(language));
+    let mut told = self::step(step, system, language);
+    if let Json::Object(entries) = &mut told {
+        tell(entries, "care", care.collect::<Vec<_>>());
+    }
+    told.answer()
+}
+
+fn step(step: &Step, system: &System, language: Language) -> Json {
     record!({
         "check": checked(step.action),
         "repair": repaired(step.action),
-        "says": step_says(step.action, system, Language::English),
+        "says": step_says(step.action, system, language),
         "fills": filled(step.action),
         "cautions": ids(&asked(step.action, system)),
         "probability": step.probability,
         "minutes": step.minutes,
         "parts_in_minutes": step.parts_in_minutes,
         "recovers_charge": step.recovers,
-        "branches": step.branches.iter().map(|told| branch(step.action, told)).collect::<Vec<_>>(),
+        "branches": step.branches.iter().map(|told| branch(step.action, told, language)).collect::<Vec<_>>(),
     })
 }
 
@@ -77,11 +100,11 @@ pub(super) const fn repaired(action: Action) -> Option<&'static str> {
     }
 }
 
-fn branch(action: Action, branch: &Branch) -> Json {
+fn branch(action: Action, branch: &Branch, language: Language) -> Json {
     let finding = Finding::of(action, branch.result, branch.observation);
     record!({
         "outcome": finding.id(),
-        "seen": finding_says(finding, Language::English),
+        "seen": finding_says(finding, language),
         "result": branch.result.id(),
         "of": branch.observation.map(Observation::id),
         "probability": branch.probability,

@@ -26,8 +26,9 @@ def pages_with(language: str) -> list[Path]:
 
 def test_no_block_is_left_out() -> None:
     languages = {name for page in PAGES for name, _ in BLOCK.findall(page.read_text(encoding="utf-8"))}
-    # Rust is run by the tests of its documentation; text is not code, and shell commands are those of tests/run.
-    assert languages <= {"pycon", "toml", "c", "rust", "text", "sh"}
+    # Rust is run by the tests of its documentation, and JavaScript by those of its package; text is not code, and shell commands are
+    # those of tests/run.
+    assert languages <= {"pycon", "toml", "c", "rust", "js", "text", "sh"}
 
 
 @pytest.mark.parametrize("page", pages_with("pycon"), ids=lambda page: page.stem)

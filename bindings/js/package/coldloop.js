@@ -32,6 +32,79 @@ const encoder = new TextEncoder();
 const decoder = new TextDecoder();
 const text = (input) => (typeof input === "string" ? input : JSON.stringify(input));
 
+// The keys that tell the same thing: one that is given takes the place of the other.
+const INSTEAD = new Map([["altitude", "barometer"], ["barometer", "altitude"]]);
+
+/** A visit as it grows; `stored` is all that it holds. */
+class Session {
+  #call;
+  #stored;
+
+  constructor(call, readings) {
+    this.#call = call;
+    this.#stored = call("sessionStart", readings, "");
+  }
+
+  // The new session is kept; what was asked stands below it.
+  #ask(name, given = "") {
+    const told = this.#call(name, this.#stored, given);
+    const end = told.indexOf("\n");
+    if (end < 0) this.#stored = told;
+    else this.#stored = told.slice(0, end);
+    return end < 0 ? null : told.slice(end + 1);
+  }
+
+  get stored() {
+    return this.#stored;
+  }
+
+  get readings() {
+    const { system, after, conditions, readings, observations } = JSON.parse(this.#stored);
+    const now = after ?? { conditions, readings, observations };
+    return { system, ...now };
+  }
+
+  add(key, value) {
+    const [table, entry] = key.split(".", 2);
+    const { system, conditions } = this.readings;
+    const given = { system, conditions, [table]: { [entry]: value } };
+    if (table === "conditions") {
+      given.conditions = { ...conditions, [entry]: value };
+      delete given.conditions[INSTEAD.get(entry)];
+    }
+    this.#ask("sessionAdd", JSON.stringify(given));
+    return this;
+  }
+
+  outcome(check, result, of) {
+    this.#ask("sessionOutcome", [check, result, of].filter((id) => id != null).join(" "));
+    return this;
+  }
+
+  repair(fault, { helped = true } = {}) {
+    this.#ask("sessionRepair", helped ? fault : `${fault} in-vain`);
+    return this;
+  }
+
+  undo() {
+    const step = JSON.parse(this.#stored).undo?.at(-1).step ?? null;
+    this.#ask("sessionUndo");
+    return step;
+  }
+
+  next({ language = "en" } = {}) {
+    return JSON.parse(this.#ask("sessionNext", language));
+  }
+
+  answer() {
+    return JSON.parse(this.#ask("sessionAnswer"));
+  }
+
+  page({ language = "en", units = "metric" } = {}) {
+    return this.#ask("sessionPage", `${language} ${units}`);
+  }
+}
+
 class Coldloop {
   #module;
   #numbers = new Map([["names", 0]]);
@@ -79,6 +152,19 @@ class Coldloop {
 
   prove(readings, settings) {
     return JSON.parse(this.#judged("prove", readings, settings));
+  }
+
+  page(readings, settings) {
+    return this.#judged("page", readings, settings);
+  }
+
+  picture(readings, picture, settings) {
+    const wanted = settings === undefined ? picture : `${picture} ${JSON.stringify(settings)}`;
+    return this.#call("picture", text(readings), wanted) || null;
+  }
+
+  session(readings) {
+    return new Session((name, stored, given) => this.#call(name, stored, given), text(readings));
   }
 
   catalogue(readings) {

@@ -2,13 +2,15 @@
 
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::units::{AbsolutePressure, in_kelvins, kelvins};
-use coldloop::{Error, ErrorKind, Quantity, Refrigerant, report, vehicle};
+use coldloop::{Error, Picture, Refrigerant, report, vehicle};
+
+use super::session;
 
 /// Two texts in; the answer, or a refusal as JSON.
 type Function = fn(&str, &str) -> Result<String, String>;
 
 /// Their place in this list is their number in `package/coldloop.js`; `names` tells them, so that the two are compared.
-pub(crate) const FUNCTIONS: [(&str, Function); 12] = [
+pub(crate) const FUNCTIONS: [(&str, Function); 22] = [
     ("names", names),
     ("version", |_, _| Ok(env!("CARGO_PKG_VERSION").into())),
     ("diagnose", |readings, settings| {
@@ -29,6 +31,24 @@ pub(crate) const FUNCTIONS: [(&str, Function); 12] = [
     ("catalogue", |readings, _| {
         told(|| Ok(report::catalogue_json(&intake::system_from_text(readings)?)))
     }),
+    ("page", |readings, settings| {
+        told(|| report::html(&*visit(readings, settings)?, report::Units::as_written(readings)))
+    }),
+    ("picture", |readings, picture| told(|| drawn(readings, picture))),
+    ("sessionStart", |readings, _| told(|| session::started(readings))),
+    ("sessionAdd", |stored, given| told(|| session::added(stored, given))),
+    ("sessionOutcome", |stored, outcome| {
+        told(|| session::came_out(stored, outcome))
+    }),
+    ("sessionRepair", |stored, fault| {
+        told(|| session::repaired(stored, fault))
+    }),
+    ("sessionUndo", |stored, _| told(|| session::undone(stored))),
+    ("sessionNext", |stored, language| {
+        told(|| session::next(stored, language))
+    }),
+    ("sessionAnswer", |stored, _| told(|| session::answer(stored))),
+    ("sessionPage", |stored, wording| told(|| session::page(stored, wording))),
     ("simulate", |trial, _| told(|| simulated(trial))),
     ("bubblePressure", |name, kelvin| {
         number(name, kelvin, |it, t_k| Ok(it.bubble_pressure(kelvins(t_k))?.pa()))
@@ -65,6 +85,18 @@ fn visit(readings: &str, settings: &str) -> Result<Box<Visit>, Refusal> {
     Ok(visit)
 }
 
+/// A drawing by its id, behind which settings may stand after a space; an empty text where there is nothing to draw.
+fn drawn(readings: &str, picture: &str) -> Result<String, Refusal> {
+    let (picture, settings) = picture.split_once(' ').unwrap_or((picture, ""));
+    let picture = session::known(picture, Picture::from_id)?;
+    let svg = report::svg(
+        &*visit(readings, settings)?,
+        picture,
+        report::Units::as_written(readings),
+    )?;
+    Ok(svg.unwrap_or_default())
+}
+
 fn simulated(trial: &str) -> Result<String, Refusal> {
     let trial = intake::trial_from_text(trial)?;
     let simulation = vehicle::simulate(&trial.vehicle, &trial.conditions, &trial.faults)?;
@@ -74,7 +106,7 @@ fn simulated(trial: &str) -> Result<String, Refusal> {
 /// A figure of a refrigerant, as the shortest text that reads back to the same bits.
 fn number(name: &str, si: &str, figure: fn(Refrigerant, f64) -> Result<f64, Error>) -> Result<String, String> {
     told(|| {
-        let refrigerant = Refrigerant::from_id(name).ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name))?;
+        let refrigerant = session::known(name, Refrigerant::from_id)?;
         let si = si.parse().unwrap_or(f64::NAN);
         Ok(figure(refrigerant, si)?.to_string())
     })

@@ -6,6 +6,7 @@
 //! thread, so that its two buffers belong to one call at a time.
 
 mod functions;
+mod session;
 
 use functions::FUNCTIONS;
 use std::cell::RefCell;

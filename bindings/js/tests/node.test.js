@@ -2,7 +2,9 @@
 
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
-import { readFile, readdir } from "node:fs/promises";
+import { mkdtemp, readFile, readdir } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import test from "node:test";
 import { pathToFileURL } from "node:url";
 import { Refusal, load } from "coldloop";
@@ -58,6 +60,105 @@ test("a refusal names key and value", () => {
   assert.throws(() => coldloop.diagnose(readings), (refusal) => refusal.key === "system.refrigerant" && /R-744/.test(refusal.message));
   assert.throws(() => coldloop.dewPressure("R-134a", 500), /500/);
   assert.throws(() => coldloop.dewPressure("R-134a", NaN), Refusal);
+});
+
+test("pages and drawings are those of the program in Rust", async () => {
+  const folder = new URL("examples/readings/", root);
+  const program = new URL("target/release/examples/diagnose", root).pathname;
+  const out = join(await mkdtemp(join(tmpdir(), "coldloop-")), "page.html");
+  for (const name of ["low-charge.toml", "repaired-van.toml", "carbon-dioxide-van.toml"]) {
+    const file = new URL(name, folder);
+    const readings = await readFile(file, "utf8");
+    execFileSync(program, ["--html", out, file.pathname]);
+    const page = coldloop.page(readings);
+    assert.equal(page, await readFile(out, "utf8"), name);
+    assert.ok(page.includes(coldloop.picture(readings, "odds")), name);
+    assert.throws(() => coldloop.picture(readings, "paintings"), Refusal);
+  }
+  assert.equal(coldloop.picture(await readFile(new URL("low-charge.toml", folder), "utf8"), "hold"), null);
+});
+
+test("what is added to a session is what a file says, and undone it leaves the same bits", async () => {
+  const readings = { system: { refrigerant: "R-134a", expansion: "txv", compressor: "fixed-clutch" } };
+  readings.conditions = { ambient: "29 °C", altitude: "1600 m" };
+  const session = coldloop.session(readings);
+  const states = [];
+  const done = [];
+  const add = (key, value) => {
+    const answer = session.answer();
+    states.push([session.stored, answer]);
+    session.add(key, value);
+    done.push(key.split(".")[0]);
+  };
+  add("readings.low_side", "105 kPa gauge");
+  add("readings.high_side", "1010 kPa gauge");
+  add("readings.vent", "17 °C");
+  add("conditions.barometer", "83 kPa abs");
+  add("conditions.altitude", "1500 m");
+  add("conditions.humidity", "35 %");
+  add("observations.oil_traces", true);
+  const whole = { ...readings, conditions: { ambient: "29 °C", altitude: "1500 m", humidity: "35 %" } };
+  whole.readings = { low_side: "105 kPa gauge", high_side: "1010 kPa gauge", vent: "17 °C" };
+  whole.observations = { oil_traces: true };
+  const resumed = coldloop.session(session.stored);
+  // The step that is held belongs to the visit, and not to the file.
+  assert.deepEqual(session.answer().faults, coldloop.diagnose(whole).faults);
+  assert.deepEqual(resumed.answer(), session.answer());
+  const before = session.stored;
+  for (const [key, value] of [["readings.vent", "17"], ["readings.vents", "17 °C"], ["weather.ambient", "20 °C"], ["conditions.ambient", "900 °C"]])
+    assert.throws(() => session.add(key, value), (refusal) => refusal instanceof Refusal && refusal.key.startsWith(key.split(".")[0]), key);
+  assert.equal(session.stored, before);
+  const told = { readings: "reading", observations: "observation" };
+  for (const [stored, answer] of states.reverse()) {
+    const table = done.pop();
+    const step = session.undo();
+    assert.ok(step === table || told[table] in step, JSON.stringify(step));
+    assert.deepEqual(session.answer(), answer);
+    assert.equal(session.stored, stored);
+  }
+  assert.equal(session.undo(), null);
+});
+
+test("outcomes and repairs lead through a visit, in both languages", async () => {
+  const session = coldloop.session(await readFile(new URL("examples/readings/low-charge.toml", root), "utf8"));
+  const start = session.stored;
+  const step = session.next();
+  assert.equal(step.repair, "undercharge");
+  assert.ok(step.care.length > 0 && step.care.length === step.cautions.length);
+  assert.notEqual(session.next({ language: "es" }).says, step.says);
+  session.repair(step.repair, { helped: false });
+  assert.equal(session.answer().faults.find(({ fault }) => fault === "undercharge").probability, 0);
+  assert.deepEqual(session.undo(), { in_vain: "undercharge" });
+  session.repair(step.repair);
+  assert.equal(session.readings.readings, undefined);
+  session.add("readings.vent", "6 °C").add("readings.low_side", "190 kPa gauge").add("readings.high_side", "1250 kPa gauge");
+  assert.equal(session.answer().proof.repair.finding, coldloop.prove(session.stored).repair.finding);
+  assert.match(session.page({ language: "es", units: "us" }), /psi/);
+  for (let undone = 0; undone < 4; undone += 1) session.undo();
+  assert.equal(coldloop.session(start).page(), session.page());
+  const check = coldloop.session(start).outcome("look-for-leaks", "yes", "oil_traces");
+  assert.equal(check.readings.observations.oil_traces, true);
+  for (const outcome of [["look", "yes"], ["read-vent", "above"], ["look-for-leaks", "yes", "belt_slips"]])
+    assert.throws(() => check.outcome(...outcome), Refusal, outcome.join(" "));
+  assert.throws(() => check.repair("no-fault"), Refusal);
+  const frost = check.add("conditions.ambient", "-10 °C");
+  for (const ask of [() => frost.next(), () => frost.answer(), () => frost.page()])
+    assert.throws(ask, (refusal) => refusal.key === "conditions.ambient" && /normal readings/.test(refusal.message));
+  assert.throws(() => check.next({ language: "it" }), Refusal);
+  assert.throws(() => check.page({ units: "furlongs" }), Refusal);
+});
+
+test("the blocks of the guide run", async () => {
+  const pages = await readdir(new URL("docs/", root));
+  let count = 0;
+  for (const page of pages.filter((name) => name.endsWith(".md"))) {
+    const text = await readFile(new URL(`docs/${page}`, root), "utf8");
+    for (const [, code] of text.matchAll(/^```js\n(.*?)^```$/gms)) {
+      execFileSync(process.execPath, ["--input-type=module"], { input: code, encoding: "utf8" });
+      count += 1;
+    }
+  }
+  assert.ok(count > 0);
 });
 
 test("settings stand in the place of those of the readings", async () => {
