@@ -1779,13 +1779,13 @@ double coldloop_bar_to_pa(double bar);
 double coldloop_pa_to_bar(double pa);
 
 // Pascals of inches of mercury; a vacuum of 20 inches is a gauge pressure of minus that.
-double coldloop_pa_of_inhg(double inhg);
+double coldloop_inhg_to_pa(double inhg);
 
 // Inches of mercury of pascals.
 double coldloop_pa_to_inhg(double pa);
 
 // Pascals of microns of mercury.
-double coldloop_pa_of_microns(double microns);
+double coldloop_microns_to_pa(double microns);
 
 // Microns of mercury of pascals.
 double coldloop_pa_to_microns(double pa);

@@ -833,16 +833,16 @@ namespace Coldloop
         public static extern double PaToBar(double pa);
 
         /// <summary>Pascals of inches of mercury; a vacuum of 20 inches is a gauge pressure of minus that.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_pa_of_inhg", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double PaOfInhg(double inhg);
+        [DllImport("coldloop", EntryPoint = "coldloop_inhg_to_pa", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double InhgToPa(double inhg);
 
         /// <summary>Inches of mercury of pascals.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_pa_to_inhg", CallingConvention = CallingConvention.Cdecl)]
         public static extern double PaToInhg(double pa);
 
         /// <summary>Pascals of microns of mercury.</summary>
-        [DllImport("coldloop", EntryPoint = "coldloop_pa_of_microns", CallingConvention = CallingConvention.Cdecl)]
-        public static extern double PaOfMicrons(double microns);
+        [DllImport("coldloop", EntryPoint = "coldloop_microns_to_pa", CallingConvention = CallingConvention.Cdecl)]
+        public static extern double MicronsToPa(double microns);
 
         /// <summary>Microns of mercury of pascals.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_pa_to_microns", CallingConvention = CallingConvention.Cdecl)]

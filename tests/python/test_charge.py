@@ -90,10 +90,10 @@ def test_derived_figures_carry_their_uncertainty():
 
 def test_units_are_those_of_their_exact_definitions():
     assert coldloop.psi_to_pa(1.0) == pytest.approx(6894.757293168361, rel=1e-15)  # NIST SP 811, B.8
-    assert coldloop.pa_of_inhg(1.0) == pytest.approx(3386.388640341, rel=1e-12)
+    assert coldloop.inhg_to_pa(1.0) == pytest.approx(3386.388640341, rel=1e-12)
     pairs = [("psi", "pa"), ("bar", "pa"), ("inhg", "pa"), ("microns", "pa"), ("celsius", "kelvin"), ("fahrenheit", "kelvin")]
     for unit, si in pairs:
-        there, back = getattr(coldloop, f"{si}_of_{unit}"), getattr(coldloop, f"{unit}_of_{si}")
+        there, back = getattr(coldloop, f"{unit}_to_{si}"), getattr(coldloop, f"{si}_to_{unit}")
         assert np.allclose(back(there([12.5, 400.0])), [12.5, 400.0], rtol=1e-13, atol=0.0)
 
 

@@ -77,7 +77,7 @@ pub extern "C" fn coldloop_pa_to_bar(pa: f64) -> f64 {
 
 /// Pascals of inches of mercury; a vacuum of 20 inches is a gauge pressure of minus that.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_pa_of_inhg(inhg: f64) -> f64 {
+pub extern "C" fn coldloop_inhg_to_pa(inhg: f64) -> f64 {
     inhg * INHG_PA
 }
 
@@ -89,7 +89,7 @@ pub extern "C" fn coldloop_pa_to_inhg(pa: f64) -> f64 {
 
 /// Pascals of microns of mercury.
 #[unsafe(no_mangle)]
-pub extern "C" fn coldloop_pa_of_microns(microns: f64) -> f64 {
+pub extern "C" fn coldloop_microns_to_pa(microns: f64) -> f64 {
     microns * MICRON_PA
 }
 

@@ -223,9 +223,9 @@ static void units_are_exact_and_text_says_its_datum(void)
     coldloop_error error = {.size = sizeof error};
     char message[256];
     CHECK(near(coldloop_psi_to_pa(1.0), 6894.757293168361, 1e-11)); /* NIST SP 811, B.8 */
-    CHECK(near(coldloop_pa_of_inhg(1.0), 3386.388640341, 1e-11));
+    CHECK(near(coldloop_inhg_to_pa(1.0), 3386.388640341, 1e-11));
     CHECK(coldloop_pa_to_psi(coldloop_psi_to_pa(35.0)) == 35.0 && coldloop_pa_to_bar(coldloop_bar_to_pa(2.4)) == 2.4);
-    CHECK(near(coldloop_pa_to_microns(133.322387415), 1000.0, 1e-9) && near(coldloop_pa_of_microns(1000.0), 133.322387415, 1e-11));
+    CHECK(near(coldloop_pa_to_microns(133.322387415), 1000.0, 1e-9) && near(coldloop_microns_to_pa(1000.0), 133.322387415, 1e-11));
     CHECK(near(coldloop_pa_to_inhg(3386.388640341), 1.0, 1e-15));
     CHECK(near(coldloop_fahrenheit_to_kelvin(32.0), 273.15, 1e-10) && coldloop_celsius_to_kelvin(0.0) == 273.15);
     CHECK(near(coldloop_kelvin_to_fahrenheit(373.15), 212.0, 1e-10) && near(coldloop_kelvin_to_celsius(373.15), 100.0, 1e-10));

@@ -101,8 +101,8 @@ static int call(unsigned entry)
     case 64: return returns(coldloop_kelvin_to_celsius(kelvin())) && returns(coldloop_kelvin_to_fahrenheit(kelvin()));
     case 65: return returns(coldloop_psi_to_pa(pascal())) && returns(coldloop_pa_to_psi(pascal()));
     case 66: return returns(coldloop_bar_to_pa(pascal())) && returns(coldloop_pa_to_bar(pascal()));
-    case 67: return returns(coldloop_pa_of_inhg(pascal())) && returns(coldloop_pa_to_inhg(pascal()));
-    case 68: return returns(coldloop_pa_of_microns(pascal())) && returns(coldloop_pa_to_microns(pascal()));
+    case 67: return returns(coldloop_inhg_to_pa(pascal())) && returns(coldloop_pa_to_inhg(pascal()));
+    case 68: return returns(coldloop_microns_to_pa(pascal())) && returns(coldloop_pa_to_microns(pascal()));
     case 69: return virials();
     case 70: return page(one_in(2) ? coldloop_plan : coldloop_catalogue, readings);
     case 71: return page(coldloop_prove, visit);

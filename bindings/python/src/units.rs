@@ -20,9 +20,9 @@ pub(crate) fn converted<'py>(py: Python<'py>, x: &Bound<'py, PyAny>, strict: boo
         "pa_to_psi" => |x| GaugePressure::from_pa(x).psig(),
         "bar_to_pa" => |x| GaugePressure::from_bar(x).pa(),
         "pa_to_bar" => |x| GaugePressure::from_pa(x).bar(),
-        "pa_of_inhg" => |x| x * INHG_PA,
+        "inhg_to_pa" => |x| x * INHG_PA,
         "pa_to_inhg" => |x| x / INHG_PA,
-        "pa_of_microns" => |x| x * MICRON_PA,
+        "microns_to_pa" => |x| x * MICRON_PA,
         "pa_to_microns" => |x| AbsolutePressure::from_pa(x).microns(),
         _ => return Err(PyValueError::new_err("this is no conversion")),
     };

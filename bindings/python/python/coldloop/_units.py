@@ -81,13 +81,13 @@ def pa_to_bar(pressure_pa: Numbers, *, errors: Errors = "raise") -> Answer:
     return _converted("pa_to_bar", errors, pressure_pa=pressure_pa)
 
 
-def pa_of_inhg(inhg: Numbers, *, errors: Errors = "raise") -> Answer:
+def inhg_to_pa(inhg: Numbers, *, errors: Errors = "raise") -> Answer:
     """Pascals of inches of mercury at 0 °C; a vacuum of 20 inches is a gauge pressure of minus that.
 
-    >>> round(pa_of_inhg(20.0))
+    >>> round(inhg_to_pa(20.0))
     67728
     """
-    return _converted("pa_of_inhg", errors, inhg=inhg)
+    return _converted("inhg_to_pa", errors, inhg=inhg)
 
 
 def pa_to_inhg(pressure_pa: Numbers, *, errors: Errors = "raise") -> Answer:
@@ -99,13 +99,13 @@ def pa_to_inhg(pressure_pa: Numbers, *, errors: Errors = "raise") -> Answer:
     return _converted("pa_to_inhg", errors, pressure_pa=pressure_pa)
 
 
-def pa_of_microns(microns: Numbers, *, errors: Errors = "raise") -> Answer:
+def microns_to_pa(microns: Numbers, *, errors: Errors = "raise") -> Answer:
     """Pascals of microns of mercury.
 
-    >>> round(pa_of_microns(500.0), 2)
+    >>> round(microns_to_pa(500.0), 2)
     66.66
     """
-    return _converted("pa_of_microns", errors, microns=microns)
+    return _converted("microns_to_pa", errors, microns=microns)
 
 
 def pa_to_microns(pressure_pa: Numbers, *, errors: Errors = "raise") -> Answer:
