@@ -3,14 +3,15 @@
 use super::finding::Finding;
 use super::language::step_says;
 use super::lines::{Lines, capital, whole};
-use super::page::{Page, PageStep, Scale};
+use super::page::{Page, PageStep, Scale, TOLD_FROM};
 use super::proof_text;
 use super::texts::{Named, Sentence, Short, Text};
 use super::units::Units;
 use super::words::Wording;
 use crate::diagnosis::{Action, Case, Diagnosis, Reasons};
-use crate::names::{AirSource, Caution, Compressor, Fault, QualityNote, VerdictKind};
+use crate::names::{AirSource, Caution, ClosingFinding, Compressor, Fault, QualityNote, VerdictKind};
 use crate::numerics::put_in_order;
+use crate::proof::Proof;
 use crate::units::in_kelvins;
 use alloc::format;
 use alloc::string::String;
@@ -18,8 +19,6 @@ use alloc::vec::Vec;
 
 /// From this probability of "no fault" on, slight faults need no word.
 const LIKELIER_THAN_NOT: f64 = 0.5;
-/// What a result less likely than this would mean is not told.
-const TOLD_FROM: f64 = 0.01;
 /// So many cautions stand above a step that has none of its own.
 const GENERAL: usize = 3;
 /// At most so many limits stand on a page without the details.
@@ -74,7 +73,7 @@ impl Writer<'_> {
         self.stop(out);
         self.heading(out);
         out.gap();
-        self.result(out);
+        self.result(out, false);
         out.gap();
         self.steps(out);
         out.gap();
@@ -82,7 +81,6 @@ impl Writer<'_> {
         self.figures(out);
         self.why(out);
         if let Some(proof) = &self.page.proof {
-            out.gap();
             proof_text::write(out, proof, &self.page.conditions, self.wording);
         }
         self.to_prove(out);
@@ -138,22 +136,30 @@ impl Writer<'_> {
         out.wrapped("", &self.wording.filled(Text::Heading, &words));
     }
 
-    pub(super) fn result(&self, out: &mut Lines) {
+    /// What it is; in text with the odds, which stand as bars where they are drawn.
+    pub(super) fn result(&self, out: &mut Lines, odds_drawn: bool) {
         let result = &self.page.result;
-        let repair = self.page.proof.as_ref().and_then(|proof| proof.repair.as_ref());
-        match repair {
+        let headline = if odds_drawn {
+            self.headline()
+        } else {
+            self.headline_with_odds()
+        };
+        match self.repair() {
             Some(proof) => {
-                out.wrapped("", &proof.finding.sentence(self.wording.language).to_uppercase());
-                let before = self.headline();
-                out.wrapped("  ", &self.wording.filled(Text::BeforeRepair, &[("result", &before)]));
+                let finding = proof.finding.sentence(self.wording.language);
+                out.heading(finding.trim_end_matches('.'));
+                out.wrapped("  ", &self.wording.filled(Text::BeforeRepair, &[("result", &headline)]));
             }
             None => match self.severity() {
-                Some(severity) => out.wrapped("", &format!("{}: {severity}", self.headline().to_uppercase())),
-                None => out.heading(&self.headline()),
+                Some(severity) if odds_drawn => out.heading(&format!("{headline}: {severity}")),
+                Some(severity) => out.wrapped("", &format!("{}: {severity}", headline.to_uppercase())),
+                None => out.heading(&headline),
             },
         }
         if let Some(proof) = &self.page.proof {
-            proof_text::closing(out, proof, self.wording);
+            let told = proof_text::closing(proof, self.wording).filter(|_| self.tested_only().is_none());
+            let weakest = proof_text::weakest(proof, self.wording);
+            weakest.or(told).iter().for_each(|told| out.wrapped("  ", told));
         }
         let no_fault = result.kind == VerdictKind::Healthy;
         if no_fault && result.probability < LIKELIER_THAN_NOT {
@@ -174,16 +180,62 @@ impl Writer<'_> {
                 &self.wording.filled(Text::Instruments, &[("odds", &odds), ("way", way)]),
             );
         }
-        let odds = self.odds().join("; ");
+        let listed = self.lists_odds();
+        let odds = if odds_drawn {
+            self.pair().into_iter().collect()
+        } else {
+            self.odds(listed)
+        };
+        let odds: Vec<String> = odds;
+        let odds = odds.join("; ");
         let is_list = matches!(
             result.kind,
             VerdictKind::CannotTell | VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence
         );
-        match (odds.is_empty(), is_list && !result.both) {
+        match (odds.is_empty(), is_list && !result.both && !listed) {
             (true, _) => {}
             (false, true) => out.wrapped("  ", &(odds + ".")),
             (false, false) => out.wrapped("  ", &format!("{}: {odds}.", self.says(Text::WhatElse))),
         }
+    }
+
+    /// Before against after a repair, where both were read.
+    pub(super) fn repair(&self) -> Option<&Proof> {
+        self.page.proof.as_ref().and_then(|proof| proof.repair.as_deref())
+    }
+
+    /// Whether the headline is a short list that has the odds of each fault beside it.
+    fn lists_odds(&self) -> bool {
+        let result = &self.page.result;
+        let known = |fault: &Fault| result.odds.iter().any(|odds| odds.fault == *fault);
+        !self.wording.details
+            && result.kind == VerdictKind::CannotTell
+            && !result.both
+            && result.faults.iter().all(known)
+    }
+
+    /// The result in a line, each fault of a short list with its odds.
+    fn headline_with_odds(&self) -> String {
+        if !self.lists_odds() {
+            return self.headline();
+        }
+        let result = &self.page.result;
+        let listed = result.odds.iter().filter(|odds| result.faults.contains(&odds.fault));
+        let listed = listed.map(|odds| {
+            format!(
+                "{} {}",
+                odds.fault.name(self.wording.language),
+                self.wording.per_cent(odds.probability)
+            )
+        });
+        let faults = self.wording.joined(listed.collect(), Text::Or);
+        self.wording.filled(Text::NotSettled, &[("faults", &faults)])
+    }
+
+    /// What the tests come to, where nothing else was read.
+    fn tested_only(&self) -> Option<ClosingFinding> {
+        let closing = self.page.proof.as_ref()?.closing.as_ref()?;
+        self.page.result.odds.is_empty().then_some(closing.finding)
     }
 
     /// How severe the fault that is named is.
@@ -211,21 +263,24 @@ impl Writer<'_> {
                 says.trim_end_matches('.').into()
             }
             VerdictKind::NothingFits => self.says(Text::NothingFits).into(),
-            VerdictKind::NotEnoughEvidence => self.says(Text::NotEnough).into(),
+            VerdictKind::NotEnoughEvidence => match self.tested_only() {
+                Some(finding) => finding.sentence(self.wording.language).trim_end_matches('.').into(),
+                None => self.says(Text::NotEnough).into(),
+            },
         }
     }
 
     /// The explanations with their odds and severities; what the headline tells is not repeated.
-    fn odds(&self) -> Vec<String> {
+    fn odds(&self, listed: bool) -> Vec<String> {
         let result = &self.page.result;
         let mut all = Vec::new();
-        let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
         let most = if self.wording.details { usize::MAX } else { CANDIDATES };
         if result.kind == VerdictKind::NotEnoughEvidence && !self.wording.details {
             return all; // they are the priors
         }
         for odds in result.odds.iter().take(most) {
             let told = result.faults[..] == [odds.fault]
+                || listed && result.faults.contains(&odds.fault)
                 || result.kind == VerdictKind::Healthy && odds.fault == Fault::NoFault;
             if told {
                 continue;
@@ -237,38 +292,54 @@ impl Writer<'_> {
                 None => all.push(format!("{name} {chance}")),
             }
         }
-        if let Some(two) = result
-            .two_faults
-            .filter(|two| !result.both && two.probability >= told_from)
-        {
-            let faults = self.wording.faults(&two.faults, Text::And);
-            let odds = self.wording.per_cent(two.probability);
-            all.push(self.wording.filled(Text::Pair, &[("faults", &faults), ("odds", &odds)]));
-        }
-        if result.none_of_these >= 0.02 {
+        all.extend(self.pair());
+        if result.none_of_these >= TOLD_FROM {
             let odds = self.wording.per_cent(result.none_of_these);
             all.push(format!("{} {odds}", self.says(Text::NoneOfThese)));
         }
         all
     }
 
+    /// Two faults at once, where they are likely enough to be told and not the result.
+    fn pair(&self) -> Option<String> {
+        let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
+        let result = &self.page.result;
+        let two = result
+            .two_faults
+            .filter(|two| !result.both && two.probability >= told_from)?;
+        let faults = self.wording.faults(&two.faults, Text::And);
+        let odds = self.wording.per_cent(two.probability);
+        Some(self.wording.filled(Text::Pair, &[("faults", &faults), ("odds", &odds)]))
+    }
+
+    /// The cautions that are told first: those of the first step, or those that go with the vehicle, `all` or the gravest of them.
+    pub(super) fn first_cautions(&self, all: bool) -> &[Caution] {
+        match self.page.first() {
+            Some(first) if !first.cautions.is_empty() => &first.cautions,
+            Some(_) | None => {
+                let most = if all { usize::MAX } else { GENERAL };
+                &self.page.cautions[..self.page.cautions.len().min(most)]
+            }
+        }
+    }
+
+    /// What to do where no step is planned: charge what was tested empty.
+    pub(super) fn charge_first(&self) -> Option<&'static str> {
+        let must_be_charged = self.page.warnings.contains(&Caution::DoNotRun) && self.page.proof.is_some();
+        (must_be_charged && self.page.first().is_none()).then(|| self.says(Text::ChargeFirst))
+    }
+
     /// The first step with its cautions above it, and what its outcomes mean; where there is none, only cautions.
     fn steps(&self, out: &mut Lines) {
         let Some(first) = self.page.first() else {
-            out.heading(self.says(Text::TakeCare));
-            self.care(out, &self.page.cautions);
+            let says = self.charge_first();
+            out.heading(self.says(says.map_or(Text::TakeCare, |_| Text::DoFirst)));
+            self.care(out, self.first_cautions(self.wording.details));
+            says.into_iter().for_each(|says| out.wrapped("  ", says));
             return;
         };
         out.heading(self.says(Text::DoFirst));
-        match first.cautions.is_empty() {
-            true => {
-                // The gravest of those that go with the vehicle.
-                let most = if self.wording.details { usize::MAX } else { GENERAL };
-                let cautions = &self.page.cautions;
-                self.care(out, &cautions[..cautions.len().min(most)]);
-            }
-            false => self.care(out, &first.cautions),
-        }
+        self.care(out, self.first_cautions(self.wording.details));
         self.step(out, "  ", first);
         let mut fixed = String::new();
         for outcome in &first.outcomes {
@@ -278,7 +349,7 @@ impl Writer<'_> {
                 fixed = line + "; ";
                 continue;
             }
-            if outcome.probability >= TOLD_FROM {
+            if outcome.is_followed() {
                 let leading = outcome.leading.name(self.wording.language);
                 line = format!(
                     "{line}: {leading} {}",
@@ -287,7 +358,7 @@ impl Writer<'_> {
             }
             out.wrapped("  - ", &line);
             let next = outcome.next.and_then(|at| self.page.steps.get(at));
-            if let Some(next) = next.filter(|_| outcome.probability >= TOLD_FROM) {
+            if let Some(next) = next.filter(|_| outcome.is_followed()) {
                 self.step(out, "    > ", next);
             }
         }
