@@ -595,7 +595,7 @@ vocabulary! {
         Consistent = 1, ["consistent"], "Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. It does not tell how full the system is.";
         NearlyEmpty = 2, ["nearly-empty"], "The pressure is below saturation at the ambient: no liquid is left.";
         AirPresent = 3, ["air-present"], "The pressure is above saturation at the ambient: air, another refrigerant, or parts still warm.";
-        NotEqualised = 4, ["not-equalised"], "The two sides still differ: wait, then read again.";
+        NotEqualised = 4, ["not-equalised"], "The two sides still differ: the pressure at rest cannot be judged yet.";
     }
 }
 

@@ -224,6 +224,8 @@ pub(super) enum Text {
     RecirculatedAir,
     /// {off} above saturation, ± {spread}
     RestingAbove,
+    /// at saturation, ± {spread}
+    RestingAt,
     /// {off} below saturation, ± {spread}
     RestingBelow,
     /// {off} above saturation: about {share} % gas, or parts {warmer} warmer than the ambient: wait an hour, read again
@@ -484,6 +486,7 @@ impl Text {
                 "{off} above saturation, ± {spread}",
                 "{off} por encima de la saturación, ± {spread}",
             ],
+            Text::RestingAt => ["at saturation, ± {spread}", "en la saturación, ± {spread}"],
             Text::RestingBelow => [
                 "{off} below saturation, ± {spread}",
                 "{off} por debajo de la saturación, ± {spread}",
@@ -1266,7 +1269,9 @@ impl Sentence for RestFinding {
                 RestFinding::AirPresent => {
                     "La presión está por encima de la saturación al ambiente: aire, otro refrigerante o piezas aún calientes."
                 }
-                RestFinding::NotEqualised => "Los dos lados aún difieren: esperar y leer de nuevo.",
+                RestFinding::NotEqualised => {
+                    "Los dos lados aún difieren: la presión en reposo todavía no se puede juzgar."
+                }
             },
         }
     }
