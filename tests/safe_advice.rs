@@ -141,6 +141,28 @@ fn an_empty_circuit_is_searched_with_nitrogen_and_never_started() {
     assert!(check_cautions(Check::SearchWithNitrogen, &sweeper).contains(&Caution::TestPressure));
 }
 
+/// Where the two sides still differ and both lie far below saturation, no liquid is left on either of them. R-134a at 70 °F saturates at
+/// 73.7 psig at 1,600 m (Tillner-Roth & Baehr 1994).
+#[test]
+fn an_empty_circuit_that_has_not_equalised_is_never_started() {
+    let read = |low: f64, high: f64| {
+        let file = sweeper(low).replace(
+            &format!("high_side = \"{low} psig\""),
+            &format!("high_side = \"{high} psig\""),
+        );
+        answered(&file)
+    };
+    for (low, high) in [(2.0, 20.0), (20.0, 2.0), (5.0, 30.0)] {
+        let found = read(low, high);
+        assert_eq!(found.0.rest, Some(RestFinding::NotEqualised), "{}", found.2);
+        assert_eq!(found.0.stop.unwrap().reason, StopReason::NearlyEmpty);
+        assert!(found.2.starts_with("Do not run the A/C"), "{}", found.2);
+        assert_stands(&found);
+    }
+    // One side may hold liquid.
+    assert_eq!(read(20.0, 90.0).0.stop, None);
+}
+
 /// Heat does not flow from cold to warm: a running system whose high side condenses far below the ambient has no liquid left. At
 /// 32 °C saturation of R-134a is 8.15 bar absolute (Tillner-Roth & Baehr 1994), 7.3 bar gauge at 1,600 m.
 #[test]

@@ -166,11 +166,13 @@ impl Writer<'_> {
             out.wrapped("  ", self.says(Text::SlightFault));
         }
         let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
-        if let Some(finding) = result.rest {
+        // The reason to stop has said so.
+        let is_said = self.page.stop.is_some() && result.resting.is_some() && !self.wording.details;
+        if let Some(finding) = result.rest.filter(|_| !is_said) {
             out.wrapped("  ", finding.sentence(self.wording.language));
         }
         if let Some(resting) = &result.resting {
-            out.wrapped("  ", &(self.wording.resting(resting) + "."));
+            out.wrapped("  ", &(capital(&self.wording.resting(resting)) + "."));
         }
         if let Some((way, probability)) = result.entry_error.filter(|(_, probability)| *probability >= told_from) {
             let odds = self.wording.per_cent(probability);
@@ -207,11 +209,8 @@ impl Writer<'_> {
     /// Whether the headline is a short list that has the odds of each fault beside it.
     fn lists_odds(&self) -> bool {
         let result = &self.page.result;
-        let known = |fault: &Fault| result.odds.iter().any(|odds| odds.fault == *fault);
-        !self.wording.details
-            && result.kind == VerdictKind::CannotTell
-            && !result.both
-            && result.faults.iter().all(known)
+        let is_short = !self.wording.details && result.kind == VerdictKind::CannotTell && !result.both;
+        is_short && !result.odds.is_empty()
     }
 
     /// The result in a line, each fault of a short list with its odds.
@@ -220,13 +219,12 @@ impl Writer<'_> {
             return self.headline();
         }
         let result = &self.page.result;
-        let listed = result.odds.iter().filter(|odds| result.faults.contains(&odds.fault));
-        let listed = listed.map(|odds| {
-            format!(
-                "{} {}",
-                odds.fault.name(self.wording.language),
-                self.wording.per_cent(odds.probability)
-            )
+        let listed = result.faults.iter().map(|fault| {
+            let name = fault.name(self.wording.language);
+            match result.odds.iter().find(|odds| odds.fault == *fault) {
+                Some(odds) => format!("{name} {}", self.wording.per_cent(odds.probability)),
+                None => name.into(),
+            }
         });
         let faults = self.wording.joined(listed.collect(), Text::Or);
         self.wording.filled(Text::NotSettled, &[("faults", &faults)])

@@ -166,7 +166,13 @@ impl Wording {
         }
         let below = excess_pa.value < 0.0;
         let spread = pressure(2.0 * excess_pa.standard_uncertainty);
-        let text = if below { Text::RestingBelow } else { Text::RestingAbove };
+        // What rounds to nothing is neither above nor below.
+        let is_nothing = off.starts_with("0 ") || off.starts_with("0.0 ");
+        let text = match (is_nothing, below) {
+            (true, _) => Text::RestingAt,
+            (false, true) => Text::RestingBelow,
+            (false, false) => Text::RestingAbove,
+        };
         self.filled(text, &[("off", &off), ("spread", &spread)])
     }
 }
