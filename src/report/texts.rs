@@ -270,6 +270,8 @@ pub(super) enum Text {
     TightEnd,
     /// time, min
     TimeMin,
+    /// To prove the repair
+    ToProve,
     /// Two faults at once: {faults}
     TwoAtOnce,
     /// under 1 %
@@ -539,6 +541,7 @@ impl Text {
                 "un circuito hermético terminaría en {value}",
             ],
             Text::TimeMin => ["time, min", "tiempo, min"],
+            Text::ToProve => ["To prove the repair", "Para probar la reparación"],
             Text::TwoAtOnce => ["Two faults at once: {faults}", "Dos fallas a la vez: {faults}"],
             Text::Under1 => ["under 1 %", "menos de 1 %"],
             Text::Usual => ["usual", "usual"],
@@ -617,7 +620,7 @@ impl Named for Fault {
             Fault::CompressorControlFault => ["compressor control fault", "falla del control del compresor"],
             Fault::ClutchNotEngaged => ["clutch not engaged", "embrague sin acoplar"],
             Fault::ClutchSlipping => ["clutch or belt slipping", "embrague o correa que patina"],
-            Fault::HeaterAirMixing => ["heater air mixing in", "mezcla de aire del calefactor"],
+            Fault::HeaterAirMixing => ["warm air from the heater", "aire caliente del calefactor"],
             Fault::HighSideRestriction => ["high-side restriction", "restricción en el lado de alta"],
             Fault::SuctionLineRestriction => ["suction-line restriction", "restricción en la línea de succión"],
             Fault::WrongRefrigerant => ["wrong refrigerant", "refrigerante equivocado"],
