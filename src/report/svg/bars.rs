@@ -36,8 +36,8 @@ pub(super) fn readings(page: &Page, wording: Wording) -> Option<String> {
         Anchor::Start,
         &wording.filled(Text::ShareOfVehicles, &[("share", "80")]),
     );
-    to.area([238.0, y - 9.0], [16.0, 10.0], Fill::Blank);
-    to.text([260.0, y], Anchor::Start, "95 %");
+    to.area([262.0, y - 9.0], [16.0, 10.0], Fill::Blank);
+    to.text([284.0, y], Anchor::Start, "95 %");
     Some(to.finish(wording.text(Text::PictureReadings), y + 6.0))
 }
 
