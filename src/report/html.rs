@@ -1,6 +1,6 @@
 //! The page as HTML: text and drawings on one sheet, which a phone shows in one column and a printer in black.
 
-use super::lines::{Lines, Piece, uncapital};
+use super::lines::{Lines, Piece, capital, uncapital};
 use super::page::Page;
 use super::svg::{Escaped, drawn, wording};
 use super::text::Writer;
@@ -43,7 +43,7 @@ pub fn html(visit: &Visit, units: Units) -> Result<String, Refusal> {
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>{}</title>\n<style>{STYLE}</style>\n\
          </head>\n<body>\n",
         sheet.wording.language.id(),
-        Escaped(&sheet.writer().headline()),
+        Escaped(&capital(&sheet.writer().headline())),
     ); // writing into a String does not fail
     let _ = sheet.article(&mut out);
     out.push_str("</body>\n</html>\n");
@@ -124,7 +124,14 @@ impl<'a> Sheet<'a> {
                 self.drawing(out, picture)?;
             }
         }
-        self.told(out, Writer::to_prove)?;
+        let mut lines = Lines::default();
+        self.writer().to_prove(&mut lines);
+        if !lines.pieces().is_empty() {
+            out.write_str("<section>\n")?;
+            element(out, "h2", self.text(Text::ToProve))?;
+            pieces(out, lines.pieces())?;
+            out.write_str("</section>\n")?;
+        }
         self.other_cautions(out)?;
         out.write_str("</article>\n")
     }
@@ -165,7 +172,7 @@ impl<'a> Sheet<'a> {
         self.writer().result(&mut lines, true);
         if let Some((Piece::Heading(first) | Piece::Wrapped { text: first, .. }, others)) = lines.pieces().split_first()
         {
-            element(out, "h1", first)?;
+            element(out, "h1", &capital(first))?;
             pieces(out, others)?;
         }
         self.drawing(out, Picture::Odds)?;
@@ -190,11 +197,15 @@ impl<'a> Sheet<'a> {
         self.care(out, self.writer().first_cautions(false))?;
         let says = step_says(first.action, &self.page.system, self.wording.language);
         let says = format!("{} ({})", says.trim_end_matches('.'), self.wording.cost(first));
-        writeln!(out, "<p class=\"step\">{}</p>\n</section>\n<section>", Escaped(&says))?;
-        element(out, "h2", self.text(Text::WhatThen))?;
-        self.drawing(out, Picture::Plan)?;
+        writeln!(out, "<p class=\"step\">{}</p>\n</section>", Escaped(&says))?;
         let mut lines = Lines::default();
         self.writer().after_first(&mut lines);
+        if first.outcomes.is_empty() && lines.pieces().is_empty() {
+            return Ok(());
+        }
+        out.write_str("<section>\n")?;
+        element(out, "h2", self.text(Text::WhatThen))?;
+        self.drawing(out, Picture::Plan)?;
         pieces(out, lines.pieces())?;
         out.write_str("</section>\n")
     }

@@ -82,8 +82,15 @@ impl Writer<'_> {
             } else {
                 figure.scale
             };
-            let spread = units.value(spread_scale, 2.0 * figure.estimate.standard_uncertainty);
-            let value = units.value(figure.scale, figure.estimate.value);
+            let spread = 2.0 * figure.estimate.standard_uncertainty;
+            // A ratio has as many digits as its spread needs.
+            let (value, spread) = match figure.scale {
+                Scale::Ratio if spread < 0.05 => (format!("{:.2}", figure.estimate.value), format!("{spread:.2}")),
+                scale => (
+                    units.value(scale, figure.estimate.value),
+                    units.value(spread_scale, spread),
+                ),
+            };
             let line = format!(
                 "{} {value} ± {spread} {}",
                 self.says(figure_text(figure.kind)),
@@ -102,7 +109,7 @@ impl Writer<'_> {
         let is_proven = self
             .repair()
             .is_some_and(|repair| repair.finding == RepairFinding::Proven);
-        if is_proven && !self.wording.details {
+        if is_proven {
             return;
         }
         let [fault, rival] = [why.fault, why.rival].map(|fault| fault.name(self.wording.language));

@@ -16,17 +16,17 @@ const TOLD: usize = 2;
 /// How far to the right each depth stands, px.
 const INDENT: f64 = 22.0;
 
-/// The drawing; `None` where there is nothing to do.
+/// The drawing; `None` where there is nothing to do, or nothing that the first step decides.
 pub(super) fn plan(page: &Page, wording: Wording) -> Option<String> {
-    let first = page.steps.first()?;
+    let first = page.steps.first().filter(|first| !first.outcomes.is_empty())?;
     let mut to = Drawing::new();
     let y = step(&mut to, wording, page, first, 0, 4.0);
     to.mark([8.0, y + 6.0], Mark::Ring);
     to.text([20.0, y + 10.0], Anchor::Start, wording.text(Text::MarkCheck));
-    to.mark([98.0, y + 6.0], Mark::Square);
-    to.text([110.0, y + 10.0], Anchor::Start, wording.text(Text::MarkRepair));
-    to.mark([198.0, y + 6.0], Mark::Blank);
-    to.text([210.0, y + 10.0], Anchor::Start, wording.text(Text::MarkHandOver));
+    to.mark([116.0, y + 6.0], Mark::Square);
+    to.text([128.0, y + 10.0], Anchor::Start, wording.text(Text::MarkRepair));
+    to.mark([216.0, y + 6.0], Mark::Blank);
+    to.text([228.0, y + 10.0], Anchor::Start, wording.text(Text::MarkHandOver));
     Some(to.finish(wording.text(Text::PicturePlan), y + 18.0))
 }
 
