@@ -84,12 +84,11 @@ impl Writer<'_> {
             };
             let spread = 2.0 * figure.estimate.standard_uncertainty;
             // A ratio has as many digits as its spread needs.
-            let (value, spread) = match figure.scale {
-                Scale::Ratio if spread < 0.05 => (format!("{:.2}", figure.estimate.value), format!("{spread:.2}")),
-                scale => (
-                    units.value(scale, figure.estimate.value),
-                    units.value(spread_scale, spread),
-                ),
+            let (value, spread) = if figure.scale == Scale::Ratio && spread < 0.05 {
+                (format!("{:.2}", figure.estimate.value), format!("{spread:.2}"))
+            } else {
+                let value = units.value(figure.scale, figure.estimate.value);
+                (value, units.value(spread_scale, spread))
             };
             let line = format!(
                 "{} {value} ± {spread} {}",
