@@ -2,7 +2,6 @@
 
 use super::limits::Stop;
 use super::list::List;
-use super::prices::{Cost, Prices};
 use super::rest::Resting;
 use crate::circuit::Derived;
 use crate::expected::{Band, Bands};
@@ -170,22 +169,6 @@ impl Outcome {
         leading: Fault::NoFault,
         leading_probability: 0.0,
     };
-}
-
-impl RankedCheck {
-    /// A leak search with dry nitrogen, of a circuit that is already empty.
-    pub(crate) fn search_with_nitrogen(prices: &Prices) -> Self {
-        let check = Check::SearchWithNitrogen;
-        let cost = prices.check(check);
-        let parts_in_minutes = prices.in_minutes(Cost { minutes: 0.0, ..cost });
-        Self {
-            check,
-            minutes: cost.minutes,
-            parts_in_minutes,
-            saving: None,
-            outcomes: List::new(Outcome::BLANK),
-        }
-    }
 }
 
 impl Verdict {
