@@ -32,12 +32,23 @@ fn sweeper(psig: f64) -> String {
 fn answered(text: &str) -> (Diagnosis, Plan, String) {
     let visit = intake::visit_from_toml(text).unwrap();
     let judgement = judge(&visit.case, &visit.settings).unwrap();
-    let page = report::visit_text(&visit, report::Units::Metric).unwrap();
+    let page = flat(&report::visit_text(&visit, report::Units::Metric).unwrap());
     (
         judgement.diagnosis(&visit.settings).unwrap(),
         judgement.plan(&visit.settings),
         page,
     )
+}
+
+/// The page with all its details, on one line.
+fn detailed(text: &str) -> String {
+    let mut visit = intake::visit_from_toml(text).unwrap();
+    visit.settings.details = true;
+    flat(&report::visit_text(&visit, report::Units::Metric).unwrap())
+}
+
+fn flat(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 /// No check of an answer needs the system running.
@@ -130,6 +141,28 @@ fn an_empty_circuit_is_searched_with_nitrogen_and_never_started() {
     assert!(check_cautions(Check::SearchWithNitrogen, &sweeper).contains(&Caution::TestPressure));
 }
 
+/// Where the two sides still differ and both lie far below saturation, no liquid is left on either of them. R-134a at 70 °F saturates at
+/// 73.7 psig at 1,600 m (Tillner-Roth & Baehr 1994).
+#[test]
+fn an_empty_circuit_that_has_not_equalised_is_never_started() {
+    let read = |low: f64, high: f64| {
+        let file = sweeper(low).replace(
+            &format!("high_side = \"{low} psig\""),
+            &format!("high_side = \"{high} psig\""),
+        );
+        answered(&file)
+    };
+    for (low, high) in [(2.0, 20.0), (20.0, 2.0), (5.0, 30.0)] {
+        let found = read(low, high);
+        assert_eq!(found.0.rest, Some(RestFinding::NotEqualised), "{}", found.2);
+        assert_eq!(found.0.stop.unwrap().reason, StopReason::NearlyEmpty);
+        assert!(found.2.starts_with("Do not run the A/C"), "{}", found.2);
+        assert_stands(&found);
+    }
+    // One side may hold liquid.
+    assert_eq!(read(20.0, 90.0).0.stop, None);
+}
+
 /// Heat does not flow from cold to warm: a running system whose high side condenses far below the ambient has no liquid left. At
 /// 32 °C saturation of R-134a is 8.15 bar absolute (Tillner-Roth & Baehr 1994), 7.3 bar gauge at 1,600 m.
 #[test]
@@ -167,8 +200,9 @@ fn at_rest_only_the_first_step_asks_to_run() {
     for ranked in answer.next_checks.iter().skip(1) {
         assert!(!needs_running(ranked.check), "{}", ranked.check);
     }
+    let page = detailed(&sweeper(73.7));
     assert!(
-        page.contains("Only readings of a running system can prove the repair"),
+        page.contains("Only readings of the running system can prove the repair"),
         "{page}"
     );
 }
@@ -196,7 +230,8 @@ fn carbon_dioxide_has_its_own_procedures() {
         }
     }
     let file = include_str!("../examples/readings/carbon-dioxide-van.toml");
-    let (answer, plan, page) = answered(file);
+    let (answer, plan, _) = answered(file);
+    let page = detailed(file);
     let none = [
         Check::LookAtSightGlass,
         Check::IdentifyRefrigerant,
@@ -302,18 +337,46 @@ fn a_proven_repair_is_not_planned_again() {
 
 #[test]
 fn before_a_repair_the_page_says_what_makes_its_proof_strong() {
-    let (_, _, page) = answered(&r134a([0.6, 9.5]));
+    let page = detailed(&r134a([0.6, 9.5]));
     for says in [
-        "also read: suction line, liquid line, discharge line.",
-        "with the same instruments, at 1500 rpm and with recirculated air",
+        "Also read before the repair, with the A/C running: suction line, liquid line, discharge line.",
+        "with the same instruments, at 1500 rpm, recirculated air",
     ] {
         assert!(page.contains(says), "{says}: {page}");
     }
-    let (_, _, page) = answered(include_str!("../examples/readings/carbon-dioxide-van.toml"));
-    assert!(page.contains("at the same A/C setting and with fresh air"), "{page}");
+    let page = detailed(include_str!("../examples/readings/carbon-dioxide-van.toml"));
+    assert!(page.contains("same A/C setting, fresh air"), "{page}");
     // What must not run is not read first.
-    let (answer, _, page) = answered(&r134a([3.0, 28.0]));
-    assert!(answer.stop.is_some() && !page.contains("also read:"), "{page}");
+    let (answer, _, _) = answered(&r134a([3.0, 28.0]));
+    let page = detailed(&r134a([3.0, 28.0]));
+    assert!(answer.stop.is_some() && !page.contains("Also read before"), "{page}");
+}
+
+/// After a pressure test or an evacuation nothing runs, and a leak that they show is searched with nitrogen before all else.
+#[test]
+fn a_circuit_without_a_charge_says_so_first() {
+    for (name, leaks, judged) in [
+        ("evacuation-with-water", false, false),
+        ("evacuation-with-leak", true, false),
+        ("pressure-test", false, false),
+        ("bus-slow-leak", true, true),
+    ] {
+        let file = std::fs::read_to_string(format!("examples/readings/{name}.toml")).unwrap();
+        let visit = intake::visit_from_toml(&file).unwrap();
+        let json: serde_json::Value = serde_json::from_str(&report::visit_json(&visit).unwrap()).unwrap();
+        assert_eq!(json["cautions"][0]["caution"], "do-not-run", "{name}");
+        let page = flat(&report::visit_text(&visit, report::Units::Metric).unwrap());
+        assert!(page.starts_with("! Do not run"), "{page}");
+        assert!(!page.contains("with the A/C running"), "{page}");
+        let search = Check::SearchWithNitrogen.description().split(':').next().unwrap();
+        assert_eq!(page.contains(search), leaks && !judged, "{page}");
+        assert_eq!(
+            page.contains("When all tests are passed, evacuate"),
+            !leaks && !judged,
+            "{page}"
+        );
+        assert!(!page.contains("second set of gauges"), "{page}");
+    }
 }
 
 /// No reading of a running system is judged where the file has a system at its limit, whatever else it holds.

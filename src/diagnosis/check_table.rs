@@ -1247,8 +1247,8 @@ pub(super) static REPAIRS: [Repair; 21] = [
         money: 100.0,
         recovery: false,
         cautions: &[Caution::MovingParts],
-        says: "Trace the voltage to the clutch: pressure switches, relay, coil and air gap. A lost charge also keeps the clutch out.",
-        says_r744: "Trace the voltage to the clutch: pressure switches, relay, coil and air gap. A lost charge also keeps the clutch out.",
+        says: "Trace the voltage to the clutch: pressure switches, relay, coil and air gap. A low charge also keeps the clutch from engaging.",
+        says_r744: "Trace the voltage to the clutch: pressure switches, relay, coil and air gap. A low charge also keeps the clutch from engaging.",
     },
     Repair {
         fault: Fault::ClutchSlipping,
@@ -1301,8 +1301,8 @@ pub(super) static REPAIRS: [Repair; 21] = [
         money: 0.0,
         recovery: false,
         cautions: &[Caution::Pressure, Caution::Frostbite],
-        says: "Correct hoses, units and zero of the gauges and the seat of the probes, and read again.",
-        says_r744: "Correct hoses, units and zero of the gauges and the seat of the probes, and read again.",
+        says: "Correct hoses, units and zero of the gauges and the contact of the probes, and read again.",
+        says_r744: "Correct hoses, units and zero of the gauges and the contact of the probes, and read again.",
     },
 ];
 

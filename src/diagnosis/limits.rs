@@ -1,11 +1,11 @@
 //! When the compressor must stand still: a high side at its limit, or a circuit that is nearly empty or has air in it.
 
 use super::case::Case;
-use crate::circuit::Derived;
+use crate::circuit::{Derived, Estimate};
 use crate::names::{Refrigerant, RestFinding, StopReason};
 use crate::range::HIGH_CUT_OUT;
 use crate::saturation;
-use crate::units::Pressure;
+use crate::units::{Pressure, in_kelvins};
 
 /// Why the compressor must stand still, with the figures.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -125,7 +125,8 @@ pub(super) fn stop(
     let reason = match rest {
         Some(RestFinding::NearlyEmpty) => Some(StopReason::NearlyEmpty),
         Some(RestFinding::AirPresent) => Some(StopReason::AirPresent),
-        Some(RestFinding::Consistent | RestFinding::NotEqualised) => None,
+        Some(RestFinding::Consistent) => None,
+        Some(RestFinding::NotEqualised) => empty_at_rest(case, derived).then_some(StopReason::NearlyEmpty),
         None => empty(case, derived).then_some(StopReason::NearlyEmpty),
     };
     reason.map(|reason| Stop {
@@ -140,5 +141,19 @@ fn empty(case: &Case, derived: &Derived) -> bool {
     running
         && derived
             .condensing_above_ambient_k
-            .is_some_and(|above| above.value + 2.0 * above.standard_uncertainty < -EMPTY_BELOW_K)
+            .is_some_and(|above| is_far_below(above, 0.0))
+}
+
+/// Whether neither side of a system at rest has liquid left, though the two still differ: liquid would hold its side at saturation.
+fn empty_at_rest(case: &Case, derived: &Derived) -> bool {
+    let ambient_k = in_kelvins(case.conditions.ambient);
+    let sides = [derived.low_dew_k, derived.high_dew_k];
+    sides
+        .iter()
+        .all(|side| side.is_some_and(|dew| is_far_below(dew, ambient_k)))
+}
+
+/// Whether a saturation temperature lies so far below the ambient that no liquid can be there, whatever the instruments may be off by.
+fn is_far_below(dew: Estimate, ambient_k: f64) -> bool {
+    dew.value + 2.0 * dew.standard_uncertainty < ambient_k - EMPTY_BELOW_K
 }

@@ -8,11 +8,13 @@ use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
 use crate::circuit::Readings;
-use crate::diagnosis::{Action, Case, Diagnosis, Judgement, Plan, Settings, diagnose, judge, needs_running};
+use crate::diagnosis::{
+    Action, Case, Diagnosis, Judgement, Plan, RankedCheck, Settings, diagnose, judge, needs_running,
+};
 use crate::error::Error;
 use crate::names::{
-    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Fault, Observation, Quantity,
-    Refrigerant, RepairFinding,
+    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Fault, HoldFinding, LeakFinding,
+    Observation, Quantity, Refrigerant, RepairFinding, VerdictKind,
 };
 use crate::proof::{
     Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
@@ -79,6 +81,13 @@ impl Judgements {
         let judged = tested || self.charge.is_some() || self.pull_down.is_some() || self.repair.is_some();
         Refusal::of(self.refused.clone()).filter(|_| !judged)
     }
+
+    /// Whether the pressure test or the held vacuum shows a leak.
+    fn show_a_leak(&self) -> bool {
+        let pressed = self.pressure_test.as_ref().map(|test| test.finding);
+        let held = self.hold.as_ref().map(|hold| hold.finding);
+        pressed == Some(LeakFinding::Leaks) || held == Some(HoldFinding::Leak)
+    }
 }
 
 impl Visit {
@@ -104,22 +113,34 @@ impl Visit {
         opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged_kg.is_none())
     }
 
-    /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says that it must stand
-    /// still.
-    pub(crate) fn leave_uncharged(&self, diagnosis: &mut Diagnosis) {
+    /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says before all else
+    /// that it must stand still. Where too little was read to judge the vehicle, no check of it is told either: a leak that the
+    /// tests show is searched with nitrogen, and what else comes next is what the tests say.
+    pub(crate) fn leave_uncharged(&self, diagnosis: &mut Diagnosis, done: &Judgements) {
         if !self.is_uncharged() {
             return;
         }
         let checks = diagnosis.next_checks;
         diagnosis.next_checks.clear();
-        for check in checks.iter().filter(|check| !needs_charge(check.check)) {
-            diagnosis.next_checks.push(*check);
-        }
-        if diagnosis.next_step.is_some_and(asks_for_charge) {
+        if diagnosis.verdict.kind == VerdictKind::NotEnoughEvidence {
+            let search = RankedCheck::search_with_nitrogen(&self.settings.prices);
+            if done.show_a_leak() {
+                diagnosis.next_checks.push(search);
+            }
             diagnosis.next_step = diagnosis.next_checks.first().map(|check| Action::Check(check.check));
+        } else {
+            for check in checks.iter().filter(|check| !needs_charge(check.check)) {
+                diagnosis.next_checks.push(*check);
+            }
+            if diagnosis.next_step.is_some_and(asks_for_charge) {
+                diagnosis.next_step = diagnosis.next_checks.first().map(|check| Action::Check(check.check));
+            }
         }
-        if !diagnosis.cautions.contains(&Caution::DoNotRun) {
-            diagnosis.cautions.push(Caution::DoNotRun);
+        let cautions = diagnosis.cautions;
+        diagnosis.cautions.clear();
+        diagnosis.cautions.push(Caution::DoNotRun);
+        for caution in cautions.iter().filter(|caution| **caution != Caution::DoNotRun) {
+            diagnosis.cautions.push(*caution);
         }
     }
 

@@ -547,7 +547,7 @@ vocabulary! {
         IdentifyRefrigerant = 35, ["identify-refrigerant"], "Connect a refrigerant identifier to the low side.";
         RecoverAndWeigh = 36, ["recover-and-weigh"], "Recover the charge and weigh it against the label.";
         AskHistory = 37, ["ask-history"], "Ask who last serviced the system, and what was added.";
-        CompareGauges = 38, ["compare-gauges"], "Check hoses, units and zero of the gauges and the seat of every probe, then compare with a second set of gauges.";
+        CompareGauges = 38, ["compare-gauges"], "Check hoses, units and zero of the gauges and the contact of every probe, then compare with a second set of gauges.";
         RoadTest = 39, ["road-test"], "Drive for ten to fifteen minutes on the coldest setting and check that it cools and keeps cooling.";
         CompareTransducer = 40, ["compare-transducer"], "Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool.";
         SearchWithNitrogen = 41, ["search-with-nitrogen"], "Search for the leak with dry nitrogen: empty the circuit, bring it to test pressure and check every joint with leak spray.";
@@ -595,7 +595,7 @@ vocabulary! {
         Consistent = 1, ["consistent"], "Liquid is left and no air shows: the pressure is saturation at the ambient, as well as the instruments tell. It does not tell how full the system is.";
         NearlyEmpty = 2, ["nearly-empty"], "The pressure is below saturation at the ambient: no liquid is left.";
         AirPresent = 3, ["air-present"], "The pressure is above saturation at the ambient: air, another refrigerant, or parts still warm.";
-        NotEqualised = 4, ["not-equalised"], "The two sides still differ: wait, then read again.";
+        NotEqualised = 4, ["not-equalised"], "The two sides still differ: the pressure at rest cannot be judged yet.";
     }
 }
 
@@ -665,7 +665,7 @@ vocabulary! {
     /// ```
     StopReason[3] {
         HighPressure = 1, ["high-pressure"], "Stop: switch the A/C off. The high side is at its limit; do not start it again before the cause is found.";
-        NearlyEmpty = 2, ["nearly-empty"], "Do not run the A/C: the circuit is empty or nearly empty. Find the leak with dry nitrogen first.";
+        NearlyEmpty = 2, ["nearly-empty"], "Do not run the A/C: by these pressures the circuit is empty or nearly empty. If the gauges are right, search for the leak with dry nitrogen.";
         AirPresent = 3, ["air-present"], "Do not start the A/C: its pressure at rest is that of air or another refrigerant, or of parts still warm.";
     }
 }
@@ -680,14 +680,14 @@ vocabulary! {
     /// assert_eq!(QualityNote::from_code(1), Some(QualityNote::FewReadings));
     /// ```
     QualityNote[27] {
-        FewReadings = 1, ["few-readings"], "Fewer than both pressures and the vent were read.";
+        FewReadings = 1, ["few-readings"], "Low side, high side and vent were not all read.";
         HumidityUnknown = 2, ["humidity-unknown"], "The humidity was not given; the bands are wider for it.";
         AirSourceUnknown = 3, ["air-source-unknown"], "Fresh or recirculated air was not given; the band of the vent is wider for it.";
         RunningTimeUnknown = 4, ["running-time-unknown"], "How long the system had run was not given; it is taken as settled.";
         NotSettled = 5, ["not-settled"], "The system had not run long enough to settle; the bands are wider for it.";
         GenericBand = 6, ["generic-band"], "The bands are those of vehicles in general; a pressure table of this vehicle would narrow them.";
         GaugeZeroUnknown = 7, ["gauge-zero-unknown"], "At this altitude it matters where the gauges were zeroed, and that was not given.";
-        ClutchCycling = 8, ["clutch-cycling"], "The clutch cycles: the low side swings, and one figure of it says less.";
+        ClutchCycling = 8, ["clutch-cycling"], "The clutch cycles: the low side swings, and a single reading of it says less.";
         StrokeLimit = 9, ["stroke-limit"], "Hot air at low engine speed: a variable compressor may run out of stroke, which is no fault.";
         SidesEqual = 10, ["sides-equal"], "The two sides are equal: the compressor is not driven or does not pump, or the system is at rest.";
         AtRest = 11, ["at-rest"], "The compressor stands still: only the pressure at rest can be judged.";
@@ -756,13 +756,13 @@ vocabulary! {
     /// ```
     HoldFinding[8] {
         Tight = 1, ["tight"], "The pressure held, or its rise settled within the limit and below that of a dry circuit: no leak shows at this pressure difference, and no moisture.";
-        Leak = 2, ["leak"], "The pressure rises steadily, or beyond what water can do: air comes in.";
-        Moisture = 3, ["moisture"], "The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Evacuate on.";
+        Leak = 2, ["leak"], "Rises steadily, or higher than water explains: air leaks in.";
+        Moisture = 3, ["moisture"], "The rise levels off no higher than the vapour pressure of water: moisture, or refrigerant that leaves the oil. Keep evacuating.";
         RiseUnclear = 4, ["rise-unclear"], "The pressure rose, and these readings cannot tell a leak from moisture: hold longer and read several times.";
         TooShort = 5, ["too-short"], "Held too briefly to say that it is tight.";
         GaugeCannotTell = 6, ["gauge-cannot-tell"], "The gauge is too coarse to see the rise that matters.";
         Falling = 7, ["falling"], "The pressure fell: the pump is not shut off from the circuit, or a part cools. Shut it off and read again.";
-        NotDeep = 8, ["not-deep"], "The pressure held, but it is too high for a dry circuit: evacuate on before it is held again.";
+        NotDeep = 8, ["not-deep"], "The pressure held, but it is too high for a dry circuit: keep evacuating before it is held again.";
     }
 }
 
@@ -791,9 +791,9 @@ vocabulary! {
     /// assert_eq!(LeakFinding::from_code(1), Some(LeakFinding::Tight));
     /// ```
     LeakFinding[6] {
-        Tight = 1, ["tight"], "The loss is surely below the allowed one.";
-        Leaks = 2, ["leaks"], "Gas was surely lost: the circuit leaks.";
-        NoLossSeen = 3, ["no-loss-seen"], "No loss shows; one that is smaller than the smallest detectable one would not have shown.";
+        Tight = 1, ["tight"], "The loss is certainly below the allowed one.";
+        Leaks = 2, ["leaks"], "Gas was lost beyond doubt: the circuit leaks.";
+        NoLossSeen = 3, ["no-loss-seen"], "No loss was seen; a loss too small for this test would not show.";
         LiquidPresent = 4, ["liquid-present"], "Liquid is or may be present: its pressure tells the temperature, not how much was lost.";
         GasGained = 5, ["gas-gained"], "More gas at the end than at the start: a valve leaks, or a temperature or pressure was misread.";
         LimitUnclear = 6, ["limit-unclear"], "These readings do not tell whether the loss is above or below the allowed one: hold longer, or measure better.";
@@ -810,9 +810,9 @@ vocabulary! {
     /// assert_eq!(ChargeFinding::from_code(1), Some(ChargeFinding::Within));
     /// ```
     ChargeFinding[4] {
-        Within = 1, ["within"], "The charge is surely within the tolerance of the label.";
-        Under = 2, ["under"], "The charge is surely less than the label allows.";
-        Over = 3, ["over"], "The charge is surely more than the label allows.";
+        Within = 1, ["within"], "The charge is certainly within the tolerance of the label.";
+        Under = 2, ["under"], "The charge is certainly less than the label allows.";
+        Over = 3, ["over"], "The charge is certainly more than the label allows.";
         CannotTell = 4, ["cannot-tell"], "The masses are too uncertain to tell whether the charge is within the tolerance.";
     }
 }
@@ -828,7 +828,7 @@ vocabulary! {
     /// ```
     RepairFinding[7] {
         Proven = 1, ["proven"], "Fault before, normal after: the repair is proven.";
-        StillFaulty = 2, ["still-faulty"], "Nothing changed: the earlier fault still explains the readings best.";
+        StillFaulty = 2, ["still-faulty"], "The earlier fault is still there: it explains the readings best.";
         AnotherFault = 3, ["another-fault"], "The earlier fault no longer shows; another does.";
         SoundBefore = 4, ["sound-before"], "Normal before and after: these readings do not show that anything was wrong.";
         CannotTell = 5, ["cannot-tell"], "The readings after the repair do not settle whether it helped.";
@@ -848,7 +848,7 @@ vocabulary! {
     /// ```
     PullDownFinding[6] {
         Reached = 1, ["reached"], "The vent reached its normal temperature.";
-        Falling = 2, ["falling"], "The vent still falls and may reach it: read on.";
+        Falling = 2, ["falling"], "The vent is still falling and may reach it: keep reading.";
         Stalled = 3, ["stalled"], "The vent levels off above its normal temperature.";
         Rising = 4, ["rising"], "The vent fell and rises again: frost on the evaporator, a clutch or fan that drops out, or an engine that heats up.";
         CannotTell = 5, ["cannot-tell"], "Too few readings, or taken too early, to tell.";

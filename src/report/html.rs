@@ -1,6 +1,6 @@
 //! The page as HTML: text and drawings on one sheet, which a phone shows in one column and a printer in black.
 
-use super::lines::{Lines, Piece};
+use super::lines::{Lines, Piece, capital, uncapital};
 use super::page::Page;
 use super::svg::{Escaped, drawn, wording};
 use super::text::Writer;
@@ -43,7 +43,7 @@ pub fn html(visit: &Visit, units: Units) -> Result<String, Refusal> {
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>{}</title>\n<style>{STYLE}</style>\n\
          </head>\n<body>\n",
         sheet.wording.language.id(),
-        Escaped(&sheet.writer().headline()),
+        Escaped(&capital(&sheet.writer().headline())),
     ); // writing into a String does not fail
     let _ = sheet.article(&mut out);
     out.push_str("</body>\n</html>\n");
@@ -124,7 +124,14 @@ impl<'a> Sheet<'a> {
                 self.drawing(out, picture)?;
             }
         }
-        self.told(out, Writer::to_prove)?;
+        let mut lines = Lines::default();
+        self.writer().to_prove(&mut lines);
+        if !lines.pieces().is_empty() {
+            out.write_str("<section>\n")?;
+            element(out, "h2", self.text(Text::ToProve))?;
+            pieces(out, lines.pieces())?;
+            out.write_str("</section>\n")?;
+        }
         self.other_cautions(out)?;
         out.write_str("</article>\n")
     }
@@ -162,10 +169,10 @@ impl<'a> Sheet<'a> {
         self.told(out, Writer::heading)?;
         out.write_str("<section>\n")?;
         let mut lines = Lines::default();
-        self.writer().result(&mut lines);
+        self.writer().result(&mut lines, true);
         if let Some((Piece::Heading(first) | Piece::Wrapped { text: first, .. }, others)) = lines.pieces().split_first()
         {
-            element(out, "h1", first)?;
+            element(out, "h1", &capital(first))?;
             pieces(out, others)?;
         }
         self.drawing(out, Picture::Odds)?;
@@ -176,23 +183,29 @@ impl<'a> Sheet<'a> {
     fn to_do(&self, out: &mut String) -> fmt::Result {
         out.write_str("<section>\n")?;
         let Some(first) = self.page.first() else {
-            self.care(out, &self.page.cautions)?;
+            let says = self.writer().charge_first();
+            if says.is_some() {
+                element(out, "h2", self.text(Text::DoFirst))?;
+            }
+            self.care(out, self.writer().first_cautions(false))?;
+            if let Some(says) = says {
+                writeln!(out, "<p class=\"step\">{}</p>", Escaped(says))?;
+            }
             return out.write_str("</section>\n");
         };
         element(out, "h2", self.text(Text::DoFirst))?;
-        let told = if first.cautions.is_empty() {
-            &self.page.cautions
-        } else {
-            &first.cautions
-        };
-        self.care(out, told)?;
+        self.care(out, self.writer().first_cautions(false))?;
         let says = step_says(first.action, &self.page.system, self.wording.language);
         let says = format!("{} ({})", says.trim_end_matches('.'), self.wording.cost(first));
-        writeln!(out, "<p class=\"step\">{}</p>\n</section>\n<section>", Escaped(&says))?;
-        element(out, "h2", self.text(Text::WhatThen))?;
-        self.drawing(out, Picture::Plan)?;
+        writeln!(out, "<p class=\"step\">{}</p>\n</section>", Escaped(&says))?;
         let mut lines = Lines::default();
         self.writer().after_first(&mut lines);
+        if first.outcomes.is_empty() && lines.pieces().is_empty() {
+            return Ok(());
+        }
+        out.write_str("<section>\n")?;
+        element(out, "h2", self.text(Text::WhatThen))?;
+        self.drawing(out, Picture::Plan)?;
         pieces(out, lines.pieces())?;
         out.write_str("</section>\n")
     }
@@ -212,11 +225,11 @@ impl<'a> Sheet<'a> {
     fn readings(&self, out: &mut String) -> fmt::Result {
         if !self.page.readings.is_empty() {
             out.write_str("<section>\n")?;
-            element(out, "h2", self.text(Text::Readings))?;
+            element(out, "h2", self.text(self.writer().readings_text()))?;
             self.drawing(out, Picture::Readings)?;
             if let Some(basis) = self.page.basis {
-                let basis = [("basis", basis.sentence(self.wording.language))];
-                let says = self.wording.filled(Text::Basis, &basis);
+                let basis = uncapital(basis.sentence(self.wording.language));
+                let says = self.wording.filled(Text::Basis, &[("basis", &basis)]);
                 writeln!(out, "<p class=\"more\">{}</p>", Escaped(&says))?;
             }
             out.write_str("</section>\n")?;
@@ -227,19 +240,20 @@ impl<'a> Sheet<'a> {
 
     /// The cautions that belong to no step above, on request.
     fn other_cautions(&self, out: &mut String) -> fmt::Result {
-        if self.page.cautions.is_empty() {
+        let writer = self.writer();
+        let told = writer.first_cautions(false);
+        let others = || self.page.cautions.iter().filter(|caution| !told.contains(caution));
+        if others().next().is_none() {
             return Ok(());
         }
         let title = Escaped(self.text(Text::OtherCautions));
         writeln!(out, "<details>\n<summary>{title}</summary>")?;
-        list(
-            out,
-            self.page
-                .cautions
-                .iter()
-                .map(|caution| caution.sentence(self.wording.language)),
-        )?;
-        out.write_str("</details>\n")
+        list(out, others().map(|caution| caution.sentence(self.wording.language)))?;
+        // Paper shows what is folded on a screen, in a few words each.
+        writeln!(out, "</details>\n<section class=\"paper\">\n<h2>{title}</h2>")?;
+        let short = others().map(|caution| caution.short(self.wording.language));
+        list(out, short)?;
+        out.write_str("</section>\n")
     }
 }
 

@@ -106,6 +106,15 @@ pub(super) fn whole(text: &str) -> String {
         .collect()
 }
 
+/// A sentence as it stands after a colon: without its capital letter.
+pub(super) fn uncapital(text: &str) -> String {
+    let mut letters = text.chars();
+    match letters.next() {
+        Some(first) => first.to_lowercase().chain(letters).collect(),
+        None => String::new(),
+    }
+}
+
 /// A text with a capital letter at its beginning.
 pub(super) fn capital(text: &str) -> String {
     let mut letters = text.chars();

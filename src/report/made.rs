@@ -3,7 +3,7 @@
 use super::finding::Finding;
 use super::page::{
     FigureKind, Page, PageArgument, PageExpected, PageFigure, PageLimit, PageOdds, PageOutcome, PageProof, PageResult,
-    PageStep, PageWhy, Scale,
+    PageStep, PageWhy, Scale, TOLD_FROM,
 };
 use super::rows::rows;
 use super::words;
@@ -21,8 +21,6 @@ use alloc::vec::Vec;
 
 /// From these odds on two faults at once are the result.
 const LIKELIER_THAN_NOT: f64 = 0.5;
-/// Explanations less likely than this are not told.
-const TOLD_FROM: f64 = 0.02;
 /// At most so many explanations and arguments are told.
 const TOLD: usize = 5;
 
@@ -49,7 +47,9 @@ impl Page {
         let mut diagnosis = visit.told(&judgement)?;
         let proof = proof(visit, &mut diagnosis)?;
         let healthy = diagnosis.verdict.kind == VerdictKind::Healthy;
-        let plan = (!healthy && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
+        // Tests of an empty circuit alone say nothing of the vehicle.
+        let empty = visit.is_uncharged() && diagnosis.verdict.kind == VerdictKind::NotEnoughEvidence;
+        let plan = (!healthy && !empty && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
         Ok(Self::of(Parts {
             case: &visit.case,
             diagnosis: &diagnosis,
@@ -84,7 +84,10 @@ impl Page {
         };
         let repair = parts.proof.as_ref().and_then(|proof| proof.repair.as_ref());
         let to_prove = match repair.map(|repair| repair.finding) {
-            None => parts.plan.map(|_| Again::of(case, diagnosis.stop.is_some())),
+            None => {
+                let must_stand = diagnosis.stop.is_some() || diagnosis.cautions.contains(&Caution::DoNotRun);
+                parts.plan.map(|_| Again::of(case, must_stand))
+            }
             // What was not read before can no longer be.
             Some(RepairFinding::Better | RepairFinding::CannotTell) => Some(Again::of(case, true)),
             Some(
@@ -101,7 +104,7 @@ impl Page {
             system: *system,
             conditions: case.conditions,
             stop: diagnosis.stop,
-            result: result(diagnosis),
+            result: result(diagnosis, parts.reasons),
             expected: parts.plan.map(|plan| PageExpected {
                 minutes: plan.expected_minutes,
                 without_checks_minutes: plan.without_checks_minutes,
@@ -138,7 +141,7 @@ pub(super) fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<B
         return Ok(None);
     }
     let proof = Box::new(visit.prove_after(diagnosis));
-    visit.leave_uncharged(diagnosis);
+    visit.leave_uncharged(diagnosis, &proof);
     if proves(&proof) {
         diagnosis.next_step = None;
         diagnosis.next_checks.clear();
@@ -150,12 +153,14 @@ pub(super) fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<B
     Ok(Some(proof))
 }
 
-fn result(diagnosis: &Diagnosis) -> PageResult {
+fn result(diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> PageResult {
     let verdict = &diagnosis.verdict;
     let pair = diagnosis
         .two_faults
         .filter(|two| two.probability > LIKELIER_THAN_NOT && verdict.faults[..] == two.faults);
     let odds = diagnosis.faults.iter().filter(|ranked| ranked.probability >= TOLD_FROM);
+    // Priors are no result.
+    let told = if is_informed(diagnosis, reasons) { TOLD } else { 0 };
     PageResult {
         kind: verdict.kind,
         faults: verdict.faults.to_vec(),
@@ -173,7 +178,7 @@ fn result(diagnosis: &Diagnosis) -> PageResult {
         both: pair.is_some(),
         bands_only: diagnosis.quality.contains(&QualityNote::BandsOnly),
         odds: odds
-            .take(TOLD)
+            .take(told)
             .map(|ranked| PageOdds {
                 fault: ranked.fault,
                 probability: ranked.probability,
@@ -181,11 +186,19 @@ fn result(diagnosis: &Diagnosis) -> PageResult {
             })
             .collect(),
         two_faults: diagnosis.two_faults,
-        none_of_these: diagnosis.none_of_these,
+        none_of_these: if told > 0 { diagnosis.none_of_these } else { 0.0 },
         entry_error: diagnosis.entry_error,
         rest: diagnosis.rest,
         resting: diagnosis.resting,
     }
+}
+
+/// Whether anything but the priors speaks for or against the leading explanation.
+fn is_informed(diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> bool {
+    let told = |contribution: &Contribution| contribution.evidence != Evidence::Prior;
+    let mut faults = diagnosis.faults.iter().take(1);
+    let spoken = faults.any(|first| reasons.because(first.fault, first.rival).iter().any(told));
+    spoken || diagnosis.rest.is_some()
 }
 
 fn planned(step: &crate::diagnosis::Step, system: &System) -> PageStep {

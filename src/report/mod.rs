@@ -19,6 +19,7 @@ mod simulation;
 mod svg;
 mod text;
 mod text_readings;
+mod text_result;
 mod texts;
 mod units;
 mod visit;

@@ -11,6 +11,11 @@ use crate::names::{
 use crate::vehicle::{Conditions, System};
 use alloc::vec::Vec;
 
+/// An explanation less likely than this is not told.
+pub(super) const TOLD_FROM: f64 = 0.02;
+/// What a result of a step less likely than this would mean is not told, and no next step follows from it: it is printed as "under 1 %".
+const FOLLOWED_FROM: f64 = 0.01;
+
 /// All that a technician is told of a visit, in the order in which it is read.
 ///
 /// Text, JSON and pictures are renderings of it. Quantities are plain SI with the unit in the name of the field; what is a
@@ -73,7 +78,7 @@ pub struct PageResult {
     pub both: bool,
     /// Whether the pressure at rest of this refrigerant allows no fault to be named.
     pub bands_only: bool,
-    /// The likeliest explanations, the likeliest first.
+    /// The likeliest explanations, the likeliest first; empty where nothing was read or seen that speaks for or against any of them.
     pub odds: Vec<PageOdds>,
     /// Two faults at once, where they were weighed.
     pub two_faults: Option<TwoFaults>,
@@ -137,6 +142,13 @@ pub struct PageOutcome {
     pub leading_probability: f64,
     /// The place of the next step in [`Page::steps`]; `None` at the end.
     pub next: Option<usize>,
+}
+
+impl PageOutcome {
+    /// Whether what it would mean is told, and the step that it leads to.
+    pub(super) fn is_followed(&self) -> bool {
+        self.probability >= FOLLOWED_FROM
+    }
 }
 
 /// A reading beside what is normal here today.

@@ -1,6 +1,6 @@
 //! What was done to a vehicle and what it shows, as text.
 
-use super::lines::Lines;
+use super::lines::{Lines, uncapital};
 use super::page::Scale;
 use super::texts::{Named, Sentence, Text};
 use super::words::Wording;
@@ -12,15 +12,20 @@ use crate::vehicle::Conditions;
 use alloc::format;
 use alloc::string::{String, ToString};
 
-/// What all of it comes to, and the weakest proof where something is open.
-pub(super) fn closing(out: &mut Lines, all: &Judgements, wording: Wording) {
-    let Some(closing) = &all.closing else { return };
-    let says = closing.finding.sentence(wording.language);
+/// What all of it comes to; nothing where the finding of the repair, the headline, says so.
+pub(super) fn closing(all: &Judgements, wording: Wording) -> Option<String> {
+    let finding = all.closing.as_ref()?.finding;
+    let is_headline = all.repair.is_some() && finding == ClosingFinding::Proven;
+    (!is_headline).then(|| finding.sentence(wording.language).into())
+}
+
+/// What the weakest proof tells, where something is open.
+pub(super) fn weakest(all: &Judgements, wording: Wording) -> Option<String> {
+    let closing = all.closing.as_ref()?;
     if all.repair.is_some() && closing.finding == ClosingFinding::Proven {
-        return;
+        return None;
     }
-    let weakest = closing.weakest.and_then(|weakest| finding(all, weakest, wording));
-    out.wrapped("  ", &weakest.unwrap_or(says.into()));
+    finding(all, closing.weakest?, wording)
 }
 
 /// What one of the proofs tells.
@@ -40,11 +45,22 @@ fn finding(all: &Judgements, kind: ProofKind, wording: Wording) -> Option<String
     Some(format!("{}: {says}", wording.text(name)))
 }
 
-/// All of it: a sentence each, with the figures below in the details.
+/// All of it: a sentence each, with the figures below in the details; without them, what stands below the headline is not repeated.
 pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, wording: Wording) {
-    out.heading(wording.text(Text::Proof));
-    let tell = |out: &mut Lines, name: Text, says: &str| out.wrapped("  ", &format!("{}: {says}", wording.text(name)));
     let details = wording.details;
+    let told = weakest(all, wording).filter(|_| !details);
+    let headed = &mut false;
+    let mut tell = |out: &mut Lines, name: Text, says: &str| {
+        let line = format!("{}: {says}", wording.text(name));
+        if told.as_ref() == Some(&line) {
+            return;
+        }
+        if !core::mem::replace(headed, true) {
+            out.gap();
+            out.heading(wording.text(Text::Proof));
+        }
+        out.wrapped("  ", &line);
+    };
     if let Some(test) = &all.pressure_test {
         tell(out, Text::TestPressure, test.finding.sentence(wording.language));
         if details {
@@ -90,11 +106,13 @@ pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, 
     for mistake in &all.refused {
         tell(out, Text::NotJudged, &mistake.to_string());
     }
-    if let Some(closing) = &all.closing {
+    // Alone it stands below the headline already.
+    let is_told = weakest(all, wording).is_none();
+    if let Some(closing) = all.closing.as_ref().filter(|_| details || !is_told) {
         let mut says = closing.finding.sentence(wording.language).to_string();
         if let Some(weakest) = closing.weakest.filter(|_| details) {
-            let proof = weakest.sentence(wording.language);
-            says = says + " " + &wording.filled(Text::Weakest, &[("proof", proof)]);
+            let proof = uncapital(weakest.sentence(wording.language));
+            says = says + " " + &wording.filled(Text::Weakest, &[("proof", &proof)]);
         }
         tell(out, Text::AllTogether, &says);
     }

@@ -9,25 +9,17 @@ use super::texts::{Named, Sentence, Short, Text};
 use super::units::Units;
 use super::words::Wording;
 use crate::diagnosis::{Action, Case, Diagnosis, Reasons};
-use crate::names::{AirSource, Caution, Compressor, Fault, QualityNote, VerdictKind};
+use crate::names::{AirSource, Caution, Compressor, QualityNote};
 use crate::numerics::put_in_order;
 use crate::units::in_kelvins;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// From this probability of "no fault" on, slight faults need no word.
-const LIKELIER_THAN_NOT: f64 = 0.5;
-/// What a result less likely than this would mean is not told.
-const TOLD_FROM: f64 = 0.01;
 /// So many cautions stand above a step that has none of its own.
 const GENERAL: usize = 3;
 /// At most so many limits stand on a page without the details.
 const LIMITS: usize = 1;
-/// A page without the details tells of so many explanations, and of misleading instruments and two faults at once from this
-/// probability on.
-const CANDIDATES: usize = 3;
-const DOUBTFUL_FROM: f64 = 0.05;
 
 /// The page of a diagnosis as text, in English and without the details, with the next checks in the place of a plan.
 ///
@@ -74,7 +66,7 @@ impl Writer<'_> {
         self.stop(out);
         self.heading(out);
         out.gap();
-        self.result(out);
+        self.result(out, false);
         out.gap();
         self.steps(out);
         out.gap();
@@ -82,7 +74,6 @@ impl Writer<'_> {
         self.figures(out);
         self.why(out);
         if let Some(proof) = &self.page.proof {
-            out.gap();
             proof_text::write(out, proof, &self.page.conditions, self.wording);
         }
         self.to_prove(out);
@@ -138,137 +129,34 @@ impl Writer<'_> {
         out.wrapped("", &self.wording.filled(Text::Heading, &words));
     }
 
-    pub(super) fn result(&self, out: &mut Lines) {
-        let result = &self.page.result;
-        let repair = self.page.proof.as_ref().and_then(|proof| proof.repair.as_ref());
-        match repair {
-            Some(proof) => {
-                out.wrapped("", &proof.finding.sentence(self.wording.language).to_uppercase());
-                let before = self.headline();
-                out.wrapped("  ", &self.wording.filled(Text::BeforeRepair, &[("result", &before)]));
+    /// The cautions that are told first: those of the first step, or those that go with the vehicle, `all` or the gravest of them.
+    pub(super) fn first_cautions(&self, all: bool) -> &[Caution] {
+        match self.page.first() {
+            Some(first) if !first.cautions.is_empty() => &first.cautions,
+            Some(_) | None => {
+                let most = if all { usize::MAX } else { GENERAL };
+                &self.page.cautions[..self.page.cautions.len().min(most)]
             }
-            None => match self.severity() {
-                Some(severity) => out.wrapped("", &format!("{}: {severity}", self.headline().to_uppercase())),
-                None => out.heading(&self.headline()),
-            },
-        }
-        if let Some(proof) = &self.page.proof {
-            proof_text::closing(out, proof, self.wording);
-        }
-        let no_fault = result.kind == VerdictKind::Healthy;
-        if no_fault && result.probability < LIKELIER_THAN_NOT {
-            out.wrapped("  ", self.says(Text::SlightFault));
-        }
-        let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
-        if let Some(finding) = result.rest {
-            out.wrapped("  ", finding.sentence(self.wording.language));
-        }
-        if let Some(resting) = &result.resting {
-            out.wrapped("  ", &(self.wording.resting(resting) + "."));
-        }
-        if let Some((way, probability)) = result.entry_error.filter(|(_, probability)| *probability >= told_from) {
-            let odds = self.wording.per_cent(probability);
-            let way = way.sentence(self.wording.language);
-            out.wrapped(
-                "  ",
-                &self.wording.filled(Text::Instruments, &[("odds", &odds), ("way", way)]),
-            );
-        }
-        let odds = self.odds().join("; ");
-        let is_list = matches!(
-            result.kind,
-            VerdictKind::CannotTell | VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence
-        );
-        match (odds.is_empty(), is_list && !result.both) {
-            (true, _) => {}
-            (false, true) => out.wrapped("  ", &(odds + ".")),
-            (false, false) => out.wrapped("  ", &format!("{}: {odds}.", self.says(Text::WhatElse))),
         }
     }
 
-    /// How severe the fault that is named is.
-    fn severity(&self) -> Option<String> {
-        let result = &self.page.result;
-        let named = result.odds.iter().find(|odds| result.faults[..] == [odds.fault])?;
-        self.wording.severity(named)
-    }
-
-    /// The result in a line.
-    pub(super) fn headline(&self) -> String {
-        let result = &self.page.result;
-        let odds = self.wording.per_cent(result.probability);
-        let named = |text: Text, last: Text| {
-            let faults = self.wording.faults(&result.faults, last);
-            self.wording.filled(text, &[("faults", &faults)])
-        };
-        match result.kind {
-            VerdictKind::Healthy => format!("{} ({odds})", self.says(Text::NoFaultStandsOut)),
-            VerdictKind::CannotTell if result.both => format!("{} ({odds})", named(Text::TwoAtOnce, Text::And)),
-            VerdictKind::CannotTell => format!("{} ({odds})", named(Text::NotSettled, Text::Or)),
-            VerdictKind::NamedFault => format!("{} ({odds})", self.wording.faults(&result.faults, Text::Or)),
-            VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence if result.bands_only => {
-                let says = QualityNote::BandsOnly.sentence(self.wording.language);
-                says.trim_end_matches('.').into()
-            }
-            VerdictKind::NothingFits => self.says(Text::NothingFits).into(),
-            VerdictKind::NotEnoughEvidence => self.says(Text::NotEnough).into(),
-        }
-    }
-
-    /// The explanations with their odds and severities; what the headline tells is not repeated.
-    fn odds(&self) -> Vec<String> {
-        let result = &self.page.result;
-        let mut all = Vec::new();
-        let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
-        let most = if self.wording.details { usize::MAX } else { CANDIDATES };
-        if result.kind == VerdictKind::NotEnoughEvidence && !self.wording.details {
-            return all; // they are the priors
-        }
-        for odds in result.odds.iter().take(most) {
-            let told = result.faults[..] == [odds.fault]
-                || result.kind == VerdictKind::Healthy && odds.fault == Fault::NoFault;
-            if told {
-                continue;
-            }
-            let name = odds.fault.name(self.wording.language);
-            let chance = self.wording.per_cent(odds.probability);
-            match self.wording.severity(odds).filter(|_| self.wording.details) {
-                Some(severity) => all.push(format!("{name} {chance} ({severity})")),
-                None => all.push(format!("{name} {chance}")),
-            }
-        }
-        if let Some(two) = result
-            .two_faults
-            .filter(|two| !result.both && two.probability >= told_from)
-        {
-            let faults = self.wording.faults(&two.faults, Text::And);
-            let odds = self.wording.per_cent(two.probability);
-            all.push(self.wording.filled(Text::Pair, &[("faults", &faults), ("odds", &odds)]));
-        }
-        if result.none_of_these >= 0.02 {
-            let odds = self.wording.per_cent(result.none_of_these);
-            all.push(format!("{} {odds}", self.says(Text::NoneOfThese)));
-        }
-        all
+    /// What to do where no step is planned: charge what was tested empty.
+    pub(super) fn charge_first(&self) -> Option<&'static str> {
+        let must_be_charged = self.page.warnings.contains(&Caution::DoNotRun) && self.page.proof.is_some();
+        (must_be_charged && self.page.first().is_none()).then(|| self.says(Text::ChargeFirst))
     }
 
     /// The first step with its cautions above it, and what its outcomes mean; where there is none, only cautions.
     fn steps(&self, out: &mut Lines) {
         let Some(first) = self.page.first() else {
-            out.heading(self.says(Text::TakeCare));
-            self.care(out, &self.page.cautions);
+            let says = self.charge_first();
+            out.heading(self.says(says.map_or(Text::TakeCare, |_| Text::DoFirst)));
+            self.care(out, self.first_cautions(self.wording.details));
+            says.into_iter().for_each(|says| out.wrapped("  ", says));
             return;
         };
         out.heading(self.says(Text::DoFirst));
-        match first.cautions.is_empty() {
-            true => {
-                // The gravest of those that go with the vehicle.
-                let most = if self.wording.details { usize::MAX } else { GENERAL };
-                let cautions = &self.page.cautions;
-                self.care(out, &cautions[..cautions.len().min(most)]);
-            }
-            false => self.care(out, &first.cautions),
-        }
+        self.care(out, self.first_cautions(self.wording.details));
         self.step(out, "  ", first);
         let mut fixed = String::new();
         for outcome in &first.outcomes {
@@ -278,7 +166,7 @@ impl Writer<'_> {
                 fixed = line + "; ";
                 continue;
             }
-            if outcome.probability >= TOLD_FROM {
+            if outcome.is_followed() {
                 let leading = outcome.leading.name(self.wording.language);
                 line = format!(
                     "{line}: {leading} {}",
@@ -287,7 +175,7 @@ impl Writer<'_> {
             }
             out.wrapped("  - ", &line);
             let next = outcome.next.and_then(|at| self.page.steps.get(at));
-            if let Some(next) = next.filter(|_| outcome.probability >= TOLD_FROM) {
+            if let Some(next) = next.filter(|_| outcome.is_followed()) {
                 self.step(out, "    > ", next);
             }
         }

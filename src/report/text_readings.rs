@@ -1,10 +1,11 @@
 //! The readings of a page as text, what follows from them, and why.
 
-use super::lines::Lines;
+use super::lines::{Lines, uncapital};
 use super::page::{PageArgument, PageReading, Scale};
 use super::text::Writer;
 use super::texts::{Named, Sentence, Text};
 use super::words::{Wording, figure_text};
+use crate::names::RepairFinding;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -21,7 +22,7 @@ impl Writer<'_> {
             return;
         }
         let head = [
-            self.says(Text::Readings).to_uppercase(),
+            self.says(self.readings_text()).to_uppercase(),
             self.says(Text::Measured).to_string(),
             format!("{} ({})", self.says(Text::NormalHereToday), self.says(Text::Usual)),
             String::new(),
@@ -36,8 +37,16 @@ impl Writer<'_> {
             out.line(&format!("{a:name$} {b:>measured$}  {c:<normal$}  {d}"));
         }
         if let Some(basis) = self.page.basis.filter(|_| self.wording.details) {
-            let basis = basis.sentence(self.wording.language);
+            let basis = &uncapital(basis.sentence(self.wording.language));
             out.wrapped("  ", &self.wording.filled(Text::Basis, &[("basis", basis)]));
+        }
+    }
+
+    /// What was read, or what was read before the repair, of which the bands and reasons speak.
+    pub(super) fn readings_text(&self) -> Text {
+        match self.repair() {
+            Some(_) => Text::ReadingsBefore,
+            None => Text::Readings,
         }
     }
 
@@ -73,8 +82,14 @@ impl Writer<'_> {
             } else {
                 figure.scale
             };
-            let spread = units.value(spread_scale, 2.0 * figure.estimate.standard_uncertainty);
-            let value = units.value(figure.scale, figure.estimate.value);
+            let spread = 2.0 * figure.estimate.standard_uncertainty;
+            // A ratio has as many digits as its spread needs.
+            let (value, spread) = if figure.scale == Scale::Ratio && spread < 0.05 {
+                (format!("{:.2}", figure.estimate.value), format!("{spread:.2}"))
+            } else {
+                let value = units.value(figure.scale, figure.estimate.value);
+                (value, units.value(spread_scale, spread))
+            };
             let line = format!(
                 "{} {value} ± {spread} {}",
                 self.says(figure_text(figure.kind)),
@@ -89,6 +104,13 @@ impl Writer<'_> {
 
     pub(super) fn why(&self, out: &mut Lines) {
         let Some(why) = &self.page.why else { return };
+        // A fault that is repaired needs no argument.
+        let is_proven = self
+            .repair()
+            .is_some_and(|repair| repair.finding == RepairFinding::Proven);
+        if is_proven {
+            return;
+        }
         let [fault, rival] = [why.fault, why.rival].map(|fault| fault.name(self.wording.language));
         let head = self.wording.filled(Text::Why, &[("fault", fault), ("rival", rival)]);
         let argument = |argument: &PageArgument| {

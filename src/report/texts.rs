@@ -48,6 +48,8 @@ pub(super) enum Text {
     BeforeRepair,
     /// {figure} below normal
     BelowNormal,
+    /// When all tests are passed, evacuate, charge by weight, then run the A/C and read again.
+    ChargeFirst,
     /// Charge found
     ChargeFound,
     /// Charge now
@@ -216,10 +218,14 @@ pub(super) enum Text {
     Reached,
     /// Readings
     Readings,
+    /// Readings before the repair
+    ReadingsBefore,
     /// recirculated air
     RecirculatedAir,
     /// {off} above saturation, ± {spread}
     RestingAbove,
+    /// at saturation, ± {spread}
+    RestingAt,
     /// {off} below saturation, ± {spread}
     RestingBelow,
     /// {off} above saturation: about {share} % gas, or parts {warmer} warmer than the ambient: wait an hour, read again
@@ -264,6 +270,8 @@ pub(super) enum Text {
     TightEnd,
     /// time, min
     TimeMin,
+    /// To prove the repair
+    ToProve,
     /// Two faults at once: {faults}
     TwoAtOnce,
     /// under 1 %
@@ -282,7 +290,7 @@ pub(super) enum Text {
     WhatElse,
     /// What the outcome means, and what then
     WhatThen,
-    /// Why {fault}, not {rival}
+    /// Why {fault} rather than {rival}
     Why,
     /// {figure} normal
     WithinNormal,
@@ -311,6 +319,10 @@ impl Text {
             ],
             Text::BeforeRepair => ["Before the repair: {result}", "Antes de la reparación: {result}"],
             Text::BelowNormal => ["{figure} below normal", "{figure} por debajo de lo normal"],
+            Text::ChargeFirst => [
+                "When all tests are passed, evacuate, charge by weight, then run the A/C and read again.",
+                "Cuando todas las pruebas estén superadas, hacer vacío, cargar por peso, y luego hacer funcionar el A/C y leer de nuevo.",
+            ],
             Text::ChargeFound => ["Charge found", "Carga encontrada"],
             Text::ChargeNow => ["Charge now", "Carga actual"],
             Text::Commoner => ["more common", "más común"],
@@ -392,7 +404,7 @@ impl Text {
             Text::Minutes => ["{minutes} min", "{minutes} min"],
             Text::MinutesAndParts => [
                 "{minutes} min, parts worth {parts} min",
-                "{minutes} min, repuestos por {parts} min",
+                "{minutes} min, piezas por valor de {parts} min",
             ],
             Text::MoreLimits => ["{count} more in the details.", "{count} más en los detalles."],
             Text::NoFaultStandsOut => ["No fault stands out", "No se destaca ninguna falla"],
@@ -434,11 +446,11 @@ impl Text {
             ],
             Text::PlanTotal => [
                 "About {minutes} min until repaired, parts as labour time.",
-                "Unos {minutes} min hasta repararlo, repuestos como mano de obra.",
+                "Unos {minutes} min hasta repararlo, piezas como mano de obra.",
             ],
             Text::PlanWithoutChecks => [
                 "About {minutes} min until repaired, parts as labour time ({without} without checks).",
-                "Unos {minutes} min hasta repararlo, repuestos como mano de obra ({without} sin comprobar).",
+                "Unos {minutes} min hasta repararlo, piezas como mano de obra ({without} sin comprobar).",
             ],
             Text::Pressure => ["pressure", "presión"],
             Text::PressureAbsolute => ["pressure above vacuum", "presión sobre el vacío"],
@@ -454,7 +466,7 @@ impl Text {
             ],
             Text::ProveOnFile => [
                 "Readings on file from when the vehicle worked well make the proof stronger.",
-                "Lecturas guardadas de cuando el vehículo andaba bien hacen más fuerte la prueba.",
+                "Lecturas guardadas de cuando el vehículo andaba bien refuerzan la prueba.",
             ],
             Text::ProveRunning => [
                 "Only readings of the running system can prove the repair.",
@@ -470,11 +482,13 @@ impl Text {
                 "se alcanzaron {reached} micrones; el agua en la parte más fría hierve por debajo de {water} micrones",
             ],
             Text::Readings => ["Readings", "Lecturas"],
+            Text::ReadingsBefore => ["Readings before the repair", "Lecturas antes de la reparación"],
             Text::RecirculatedAir => ["recirculated air", "aire recirculado"],
             Text::RestingAbove => [
                 "{off} above saturation, ± {spread}",
                 "{off} por encima de la saturación, ± {spread}",
             ],
+            Text::RestingAt => ["at saturation, ± {spread}", "en la saturación, ± {spread}"],
             Text::RestingBelow => [
                 "{off} below saturation, ± {spread}",
                 "{off} por debajo de la saturación, ± {spread}",
@@ -519,7 +533,7 @@ impl Text {
             ],
             Text::Subcooling => ["subcooling", "subenfriamiento"],
             Text::SuctionLine => ["suction line", "línea de succión"],
-            Text::Superheat => ["superheat", "recalentamiento"],
+            Text::Superheat => ["superheat", "sobrecalentamiento"],
             Text::TakeCare => ["Take care", "Precauciones"],
             Text::TestPressure => ["Test pressure", "Prueba de presión"],
             Text::TightEnd => [
@@ -527,6 +541,7 @@ impl Text {
                 "un circuito hermético terminaría en {value}",
             ],
             Text::TimeMin => ["time, min", "tiempo, min"],
+            Text::ToProve => ["To prove the repair", "Para probar la reparación"],
             Text::TwoAtOnce => ["Two faults at once: {faults}", "Dos fallas a la vez: {faults}"],
             Text::Under1 => ["under 1 %", "menos de 1 %"],
             Text::Usual => ["usual", "usual"],
@@ -542,13 +557,13 @@ impl Text {
                 "water boils in the warmest part at {value} micron",
                 "el agua hierve en la parte más caliente a {value} micrones",
             ],
-            Text::Weakest => ["The weakest proof: {proof}", "La prueba más débil: {proof}"],
+            Text::Weakest => ["The weakest proof: {proof}", "La prueba menos firme: {proof}"],
             Text::WhatElse => ["What else", "Qué más puede ser"],
             Text::WhatThen => [
                 "What the outcome means, and what then",
                 "Qué significa el resultado, y qué sigue",
             ],
-            Text::Why => ["Why {fault}, not {rival}", "Por qué {fault} y no {rival}"],
+            Text::Why => ["Why {fault} rather than {rival}", "Por qué {fault} antes que {rival}"],
             Text::WithinNormal => ["{figure} normal", "{figure} normal"],
             Text::ZeroOff => [
                 "the air here lets a gauge show at most {deepest} inHg of vacuum: this gauge is off by {off} inHg or more, and counts as the deepest that it can show",
@@ -600,12 +615,12 @@ impl Named for Fault {
             Fault::EvaporatorIcing => ["evaporator icing", "hielo en el evaporador"],
             Fault::MoistureIcing => [
                 "moisture freezing at the expansion device",
-                "humedad que se congela en la expansión",
+                "humedad que se congela en el dispositivo de expansión",
             ],
             Fault::CompressorControlFault => ["compressor control fault", "falla del control del compresor"],
             Fault::ClutchNotEngaged => ["clutch not engaged", "embrague sin acoplar"],
             Fault::ClutchSlipping => ["clutch or belt slipping", "embrague o correa que patina"],
-            Fault::HeaterAirMixing => ["heater air mixing in", "mezcla de aire del calefactor"],
+            Fault::HeaterAirMixing => ["warm air from the heater", "aire caliente del calefactor"],
             Fault::HighSideRestriction => ["high-side restriction", "restricción en el lado de alta"],
             Fault::SuctionLineRestriction => ["suction-line restriction", "restricción en la línea de succión"],
             Fault::WrongRefrigerant => ["wrong refrigerant", "refrigerante equivocado"],
@@ -621,10 +636,10 @@ impl Named for Feature {
             Feature::LowSide => ["low side", "lado de baja"],
             Feature::HighSide => ["high side", "lado de alta"],
             Feature::Vent => ["vent", "salida de aire"],
-            Feature::Superheat => ["superheat", "recalentamiento"],
+            Feature::Superheat => ["superheat", "sobrecalentamiento"],
             Feature::Subcooling => ["subcooling", "subenfriamiento"],
-            Feature::DischargeSuperheat => ["discharge superheat", "recal. de descarga"],
-            Feature::ClutchCycles => ["clutch cycles", "ciclos del embrague"],
+            Feature::DischargeSuperheat => ["discharge superheat", "sobrecal. de descarga"],
+            Feature::ClutchCycles => ["clutch cycles", "ciclado del embrague"],
             Feature::RestPressure => ["pressure at rest", "presión en reposo"],
         };
         both[column(language)]
@@ -642,7 +657,7 @@ impl Named for ReadingKind {
             ReadingKind::DischargeLine => ["discharge line", "línea de descarga"],
             ReadingKind::LiquidLine => ["liquid line", "línea de líquido"],
             ReadingKind::CondenserOutlet => ["condenser outlet", "salida del condensador"],
-            ReadingKind::ClutchCycles => ["clutch cycles", "ciclos del embrague"],
+            ReadingKind::ClutchCycles => ["clutch cycles", "ciclado del embrague"],
             ReadingKind::HighSideTransducer => ["high-side transducer", "transductor de alta"],
             ReadingKind::EvaporatorSensor => ["evaporator sensor", "sensor del evaporador"],
         };
@@ -653,13 +668,13 @@ impl Named for ReadingKind {
 impl Named for Standing {
     fn name(self, language: Language) -> &'static str {
         let both = match self {
-            Standing::FarTooLow => ["far too low", "demasiado bajo"],
-            Standing::TooLow => ["too low", "muy bajo"],
-            Standing::RatherLow => ["rather low", "algo bajo"],
+            Standing::FarTooLow => ["far too low", "muy por debajo"],
+            Standing::TooLow => ["too low", "por debajo"],
+            Standing::RatherLow => ["rather low", "algo por debajo"],
             Standing::Normal => ["normal", "normal"],
-            Standing::RatherHigh => ["rather high", "algo alto"],
-            Standing::TooHigh => ["too high", "muy alto"],
-            Standing::FarTooHigh => ["far too high", "demasiado alto"],
+            Standing::RatherHigh => ["rather high", "algo por encima"],
+            Standing::TooHigh => ["too high", "por encima"],
+            Standing::FarTooHigh => ["far too high", "muy por encima"],
         };
         both[column(language)]
     }
@@ -876,7 +891,7 @@ impl Sentence for Check {
                 Check::ReadHighSide => "Leer el lado de alta con el sistema en marcha.",
                 Check::ReadVent => "Leer el aire en la salida central tras diez minutos en el ajuste más frío.",
                 Check::ReadSuctionLine => {
-                    "Sujetar un termómetro a la línea de succión en el compresor: da el recalentamiento."
+                    "Sujetar un termómetro a la línea de succión en el compresor: da el sobrecalentamiento."
                 }
                 Check::ReadLiquidLine => "Sujetar un termómetro a la línea de líquido: da el subenfriamiento.",
                 Check::ReadDischargeLine => "Sujetar un termómetro a la línea de descarga.",
@@ -912,7 +927,7 @@ impl Sentence for Check {
                     "Buscar escarcha a la entrada de la válvula de expansión o del tubo de orificio."
                 }
                 Check::LookAtSuctionLine => {
-                    "Comprobar hasta dónde llega la escarcha o el sudor en la línea de succión."
+                    "Comprobar hasta dónde llega la escarcha o la condensación en la línea de succión."
                 }
                 Check::FollowSuctionLine => "Recorrer la línea de succión con un termómetro y buscar un salto.",
                 Check::WarmAndChillBulb => {
@@ -921,7 +936,7 @@ impl Sentence for Check {
                 Check::LookAtEvaporator => "Revisar el evaporador por el ventilador o por una abertura de desagüe.",
                 Check::WatchTwentyMinutes => "Observar la salida y el lado de baja durante veinte minutos de marcha.",
                 Check::FeelAirflow => {
-                    "Sentir el aire en las salidas con el ventilador al máximo, y revisar el filtro de cabina."
+                    "Comprobar con la mano el aire en las salidas con el ventilador al máximo, y revisar el filtro de cabina."
                 }
                 Check::CloseHeater => "Cerrar la válvula del calefactor o pinzar su manguera y observar la salida.",
                 Check::RaiseEngineSpeed => "Subir el régimen del motor a unas 2000 rpm y observar ambos lados.",
@@ -934,7 +949,7 @@ impl Sentence for Check {
                 Check::RecoverAndWeigh => "Recuperar la carga y pesarla contra la etiqueta.",
                 Check::AskHistory => "Preguntar quién hizo el último servicio y qué se agregó.",
                 Check::CompareGauges => {
-                    "Comprobar mangueras, unidades y cero de los manómetros y el apoyo de cada sonda; luego comparar con otro juego de manómetros."
+                    "Comprobar mangueras, unidades y cero de los manómetros y el contacto de cada sonda; luego comparar con otro juego de manómetros."
                 }
                 Check::RoadTest => {
                     "Conducir de diez a quince minutos en el ajuste más frío y comprobar que enfría y sigue enfriando."
@@ -1024,7 +1039,7 @@ impl Sentence for EvacuationFinding {
                     "El agua en la parte más fría no puede hervir a esta presión: se queda, por más que funcione la bomba."
                 }
                 EvacuationFinding::GaugeCannotTell => {
-                    "El manómetro es demasiado grueso para distinguir un vacío profundo de uno que deja el agua: usar un vacuómetro absoluto."
+                    "La resolución del manómetro no alcanza para distinguir un vacío profundo de uno que deja el agua: usar un vacuómetro absoluto."
                 }
             },
         }
@@ -1061,7 +1076,9 @@ impl Sentence for HoldFinding {
                 HoldFinding::Tight => {
                     "La presión se mantuvo, o su subida se detuvo dentro del límite y por debajo de la de un circuito seco: no se ve fuga con esta diferencia de presión, ni humedad."
                 }
-                HoldFinding::Leak => "La presión sube de forma constante, o más de lo que puede el agua: entra aire.",
+                HoldFinding::Leak => {
+                    "La presión sube de forma constante, o más de lo que la haría subir el agua: entra aire."
+                }
                 HoldFinding::Moisture => {
                     "La subida se detiene sin pasar la presión de vapor del agua: humedad, o refrigerante que sale del aceite. Seguir con el vacío."
                 }
@@ -1069,7 +1086,9 @@ impl Sentence for HoldFinding {
                     "La presión subió, y estas lecturas no distinguen una fuga de la humedad: mantener más y leer varias veces."
                 }
                 HoldFinding::TooShort => "Se mantuvo muy poco tiempo para decir que es hermético.",
-                HoldFinding::GaugeCannotTell => "El manómetro es demasiado grueso para ver la subida que importa.",
+                HoldFinding::GaugeCannotTell => {
+                    "La resolución del manómetro no alcanza para ver la subida que importa."
+                }
                 HoldFinding::Falling => {
                     "La presión bajó: la bomba no está aislada del circuito, o una parte se enfría. Cerrarla y leer de nuevo."
                 }
@@ -1087,8 +1106,8 @@ impl Sentence for LeakFinding {
             Language::English => self.description(),
             Language::Spanish => match self {
                 LeakFinding::Tight => "La pérdida es con seguridad menor que la permitida.",
-                LeakFinding::Leaks => "Se perdió gas con seguridad: el circuito tiene fuga.",
-                LeakFinding::NoLossSeen => "No se ve pérdida; una menor que la mínima detectable no se habría visto.",
+                LeakFinding::Leaks => "Se perdió gas sin duda: el circuito tiene fuga.",
+                LeakFinding::NoLossSeen => "No se vio pérdida; una demasiado pequeña para esta prueba no se vería.",
                 LeakFinding::LiquidPresent => {
                     "Hay o puede haber líquido: su presión dice la temperatura, no cuánto se perdió."
                 }
@@ -1144,7 +1163,7 @@ impl Sentence for QualityNote {
         match language {
             Language::English => self.description(),
             Language::Spanish => match self {
-                QualityNote::FewReadings => "No se leyeron las dos presiones y la salida de aire.",
+                QualityNote::FewReadings => "No se leyeron todos: lado de baja, lado de alta y salida de aire.",
                 QualityNote::HumidityUnknown => "No se dio la humedad; los rangos son más anchos por eso.",
                 QualityNote::AirSourceUnknown => {
                     "No se dio si el aire es exterior o recirculado; el rango de la salida es más ancho por eso."
@@ -1180,7 +1199,7 @@ impl Sentence for QualityNote {
                     "La presión en reposo de este refrigerante no es aquí la de saturación: no se nombra ninguna falla por ella."
                 }
                 QualityNote::OutsideFit => {
-                    "Aire más delgado, motor más rápido o más lento, o ventilador más bajo que en los vehículos de los que salen las probabilidades: valen menos aquí."
+                    "Aire menos denso, motor más rápido o más lento, o ventilador más bajo que en los vehículos de los que salen las probabilidades: valen menos aquí."
                 }
                 QualityNote::TransducerStandsIn => {
                     "El lado de alta lo leyó solo el transductor del vehículo; reemplaza a un manómetro."
@@ -1224,7 +1243,7 @@ impl Sentence for RepairFinding {
             Language::English => self.description(),
             Language::Spanish => match self {
                 RepairFinding::Proven => "Con falla antes, sin falla después: la reparación está probada.",
-                RepairFinding::StillFaulty => "Nada cambió: la falla de antes sigue explicando mejor las lecturas.",
+                RepairFinding::StillFaulty => "La falla de antes sigue ahí: es la que mejor explica las lecturas.",
                 RepairFinding::AnotherFault => "La falla de antes ya no se ve; se ve otra.",
                 RepairFinding::SoundBefore => {
                     "Sin falla antes y sin falla después: estas lecturas no muestran que algo anduviera mal."
@@ -1253,7 +1272,9 @@ impl Sentence for RestFinding {
                 RestFinding::AirPresent => {
                     "La presión está por encima de la saturación al ambiente: aire, otro refrigerante o piezas aún calientes."
                 }
-                RestFinding::NotEqualised => "Los dos lados aún difieren: esperar y leer de nuevo.",
+                RestFinding::NotEqualised => {
+                    "Los dos lados aún difieren: la presión en reposo todavía no se puede juzgar."
+                }
             },
         }
     }
@@ -1265,10 +1286,10 @@ impl Sentence for StopReason {
             Language::English => self.description(),
             Language::Spanish => match self {
                 StopReason::HighPressure => {
-                    "Alto: apagar el A/C. El lado de alta está en su límite; no volver a arrancarlo antes de hallar la causa."
+                    "Parar: apagar el A/C. El lado de alta está en su límite; no volver a encenderlo antes de hallar la causa."
                 }
                 StopReason::NearlyEmpty => {
-                    "No hacer funcionar el A/C: el circuito está vacío o casi vacío. Buscar primero la fuga con nitrógeno seco."
+                    "No hacer funcionar el A/C: según estas presiones el circuito está vacío o casi vacío. Si los manómetros son correctos, buscar la fuga con nitrógeno seco."
                 }
                 StopReason::AirPresent => {
                     "No arrancar el A/C: su presión en reposo es la de aire u otro refrigerante, o de piezas aún calientes."
@@ -1298,8 +1319,8 @@ pub(super) const fn severity(of: Fault, language: Language) -> Option<&'static s
             "{low} a {high} % del aire perdido",
         ],
         Fault::NonCondensables => [
-            "gas for {low} to {high} times the circuit's volume at one atmosphere",
-            "gas para {low} a {high} veces el volumen del circuito a una atmósfera",
+            "enough gas to fill the circuit {low} to {high} times at atmospheric pressure",
+            "gas para llenar el circuito {low} a {high} veces a presión atmosférica",
         ],
         Fault::LiquidLineRestriction => [
             "{low} to {high} % of the flow area blocked",
@@ -1310,8 +1331,8 @@ pub(super) const fn severity(of: Fault, language: Language) -> Option<&'static s
             "apertura mínima de la válvula {low} a {high}",
         ],
         Fault::ExpansionValveStuckClosed => [
-            "{low} to {high} % of the opening out of reach",
-            "{low} a {high} % de la apertura fuera de alcance",
+            "{low} to {high} % of the valve opening lost",
+            "{low} a {high} % de la apertura de la válvula perdida",
         ],
         Fault::OrificeRestricted => [
             "{low} to {high} % of the flow area blocked",
@@ -1431,15 +1452,18 @@ pub(super) fn seen(question: Observation, yes: bool, language: Language) -> &'st
             }
             Observation::SightGlassBubbles => ["bubbles in the sight glass", "burbujas en la mirilla"],
             Observation::OilTraces => ["oil or dye at a joint", "aceite o colorante en una unión"],
-            Observation::HissingAtExpansion => ["expansion device hisses", "la expansión silba"],
+            Observation::HissingAtExpansion => ["expansion device hisses", "el dispositivo de expansión silba"],
             Observation::DropAcrossDrier => [
                 "clearly colder after the drier",
                 "claramente más fría después del filtro",
             ],
-            Observation::FrostAtExpansion => ["frost at the expansion inlet", "escarcha a la entrada de la expansión"],
+            Observation::FrostAtExpansion => [
+                "frost at the expansion inlet",
+                "escarcha a la entrada del dispositivo de expansión",
+            ],
             Observation::FrostOnSuctionLine => [
                 "frost or sweat up to the compressor",
-                "escarcha o sudor hasta el compresor",
+                "escarcha o condensación hasta el compresor",
             ],
             Observation::SuctionLineStep => ["step at one point of the line", "salto en un punto de la línea"],
             Observation::LowSideFollowsBulb => ["low side follows", "el lado de baja responde"],
@@ -1497,13 +1521,13 @@ pub(super) fn seen(question: Observation, yes: bool, language: Language) -> &'st
                 ["even fall from inlet to outlet", "descenso parejo de entrada a salida"]
             }
             Observation::CondenserTubeBelowSaturation => ["tube at saturation", "tubo a la saturación"],
-            Observation::SightGlassBubbles => ["sight glass clear", "mirilla clara"],
+            Observation::SightGlassBubbles => ["sight glass clear", "mirilla sin burbujas"],
             Observation::OilTraces => ["no trace of a leak", "sin rastro de fuga"],
-            Observation::HissingAtExpansion => ["expansion device is quiet", "la expansión no suena"],
+            Observation::HissingAtExpansion => ["expansion device is quiet", "el dispositivo de expansión no suena"],
             Observation::DropAcrossDrier => ["same temperature on both sides", "igual temperatura en ambos lados"],
             Observation::FrostAtExpansion => [
                 "no frost at the expansion inlet",
-                "sin escarcha a la entrada de la expansión",
+                "sin escarcha a la entrada del dispositivo de expansión",
             ],
             Observation::FrostOnSuctionLine => ["suction line free of frost", "línea de succión sin escarcha"],
             Observation::SuctionLineStep => ["no step along the line", "sin salto en la línea"],
@@ -1592,7 +1616,7 @@ pub(super) const fn repair_in_spanish(fault: Fault, r744: bool) -> &'static str 
                 "Comprobar primero el cableado y la señal del control. Si están bien, liberar la carga despacio, cambiar la válvula de control, probar a presión, hacer vacío y cargar por peso."
             }
             Fault::ClutchNotEngaged => {
-                "Seguir la tensión hasta el embrague: interruptores de presión, relé, bobina y entrehierro. Una carga perdida también lo deja suelto."
+                "Seguir la tensión hasta el embrague: interruptores de presión, relé, bobina y entrehierro. Con poca carga tampoco acopla."
             }
             Fault::ClutchSlipping => {
                 "Tensar o cambiar la correa, ajustar el entrehierro del embrague y comprobar que el compresor gira con facilidad."
@@ -1608,7 +1632,7 @@ pub(super) const fn repair_in_spanish(fault: Fault, r744: bool) -> &'static str 
                 "No liberar lo que hay en el circuito, pues no se conoce: hacerlo retirar, luego hacer vacío y cargar R-744 por peso."
             }
             Fault::GaugeError => {
-                "Corregir mangueras, unidades y cero de los manómetros y el apoyo de las sondas, y leer de nuevo."
+                "Corregir mangueras, unidades y cero de los manómetros y el contacto de las sondas, y leer de nuevo."
             }
         }
     } else {
@@ -1652,7 +1676,7 @@ pub(super) const fn repair_in_spanish(fault: Fault, r744: bool) -> &'static str 
                 "Comprobar primero el cableado y la señal del control. Si están bien, recuperar la carga, cambiar la válvula de control, probar a presión, hacer vacío y cargar por peso."
             }
             Fault::ClutchNotEngaged => {
-                "Seguir la tensión hasta el embrague: interruptores de presión, relé, bobina y entrehierro. Una carga perdida también lo deja suelto."
+                "Seguir la tensión hasta el embrague: interruptores de presión, relé, bobina y entrehierro. Con poca carga tampoco acopla."
             }
             Fault::ClutchSlipping => {
                 "Tensar o cambiar la correa, ajustar el entrehierro del embrague y comprobar que el compresor gira con facilidad."
@@ -1668,7 +1692,7 @@ pub(super) const fn repair_in_spanish(fault: Fault, r744: bool) -> &'static str 
                 "Recuperar la carga en un cilindro para refrigerante mezclado, hacer vacío y cargar por peso el refrigerante de la etiqueta."
             }
             Fault::GaugeError => {
-                "Corregir mangueras, unidades y cero de los manómetros y el apoyo de las sondas, y leer de nuevo."
+                "Corregir mangueras, unidades y cero de los manómetros y el contacto de las sondas, y leer de nuevo."
             }
         }
     }

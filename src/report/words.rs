@@ -63,9 +63,14 @@ impl Wording {
 
     /// Faults by name, joined by commas and a last word.
     pub(super) fn faults(self, faults: &[Fault], last: Text) -> String {
-        let names: Vec<&str> = faults.iter().map(|fault| fault.name(self.language)).collect();
-        match names.split_last() {
-            Some((end, [])) => (*end).into(),
+        let names = faults.iter().map(|fault| fault.name(self.language).into());
+        self.joined(names.collect(), last)
+    }
+
+    /// Items joined by commas and a last word.
+    pub(super) fn joined(self, items: Vec<String>, last: Text) -> String {
+        match items.split_last() {
+            Some((end, [])) => end.clone(),
             Some((end, others)) => format!("{} {} {end}", others.join(", "), self.text(last)),
             None => String::new(),
         }
@@ -79,7 +84,10 @@ impl Wording {
             true => format!("{:.0}", 100.0 * x),
             false => format!("{x:.1}"),
         };
-        Some(fill(text, &[("low", &shown(low)), ("high", &shown(high))]))
+        let [low, high] = [low, high].map(shown);
+        // "0 to 100 %" tells nothing.
+        let is_known = (low.as_str(), high.as_str()) != ("0", "100");
+        is_known.then(|| fill(text, &[("low", &low), ("high", &high)]))
     }
 
     /// What a step finds.
@@ -158,7 +166,13 @@ impl Wording {
         }
         let below = excess_pa.value < 0.0;
         let spread = pressure(2.0 * excess_pa.standard_uncertainty);
-        let text = if below { Text::RestingBelow } else { Text::RestingAbove };
+        // What rounds to nothing is neither above nor below.
+        let is_nothing = off.starts_with("0 ") || off.starts_with("0.0 ");
+        let text = match (is_nothing, below) {
+            (true, _) => Text::RestingAt,
+            (false, true) => Text::RestingBelow,
+            (false, false) => Text::RestingAbove,
+        };
         self.filled(text, &[("off", &off), ("spread", &spread)])
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::figures::{counts, has_glide};
 use crate::{Answered, no_answer};
-use coldloop::diagnosis::Action;
+use coldloop::diagnosis::{Action, Evidence};
 use coldloop::report::{self, Units};
 use coldloop::units::{GaugePressure, in_celsius, kelvins};
 use coldloop::{Fault, Feature, VerdictKind};
@@ -172,7 +172,18 @@ fn the_text_tells_the_probabilities() {
         if headline.as_ref().is_some_and(|odds| !text.contains(odds)) {
             return Some(format!("{headline:?} is not in {text}"));
         }
-        let listed = answer.faults.iter().filter(|ranked| ranked.probability >= 0.02).take(5);
+        // Priors alone are no result.
+        let reasons = one.judgement.reasons(&one.asked.settings);
+        let spoken = answer.faults.first().is_some_and(|first| {
+            let because = reasons.because(first.fault, first.rival);
+            because.iter().any(|told| told.evidence != Evidence::Prior)
+        });
+        let told = if spoken || answer.rest.is_some() { 5 } else { 0 };
+        let listed = answer
+            .faults
+            .iter()
+            .filter(|ranked| ranked.probability >= 0.02)
+            .take(told);
         for ranked in listed {
             let alone = answer.verdict.faults[..] == [ranked.fault] || ranked.fault == Fault::NoFault;
             let found = alone || text.contains(&format!(" {}", per_cent(ranked.probability)));

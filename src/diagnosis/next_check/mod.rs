@@ -19,6 +19,7 @@ use super::faults::index;
 use super::list::List;
 use super::notes;
 use super::posterior::Posterior;
+use super::prices::Prices;
 use super::scene::Scene;
 use super::settings::Settings;
 use crate::names::{Check, Fault, StopReason};
@@ -305,6 +306,18 @@ impl<'a> Bench<'a> {
             });
         }
         check
+    }
+}
+
+impl RankedCheck {
+    /// A leak search with dry nitrogen, of a circuit that is already empty.
+    pub(crate) fn search_with_nitrogen(prices: &Prices) -> Self {
+        let check = Check::SearchWithNitrogen;
+        Self {
+            minutes: prices.check(check).minutes,
+            parts_in_minutes: prices.parts_in_minutes(Action::Check(check)),
+            ..blank(check)
+        }
     }
 }
 

@@ -4,7 +4,7 @@ use super::axis::{Axis, range};
 use super::draw::{Anchor, Drawing, Fill, LETTERS, Mark, Stroke, WIDTH};
 use super::scale::shown;
 use crate::names::{Fault, VerdictKind};
-use crate::report::page::{Page, PageReading};
+use crate::report::page::{Page, PageReading, TOLD_FROM};
 use crate::report::texts::{Named, Text};
 use crate::report::words::Wording;
 use alloc::format;
@@ -36,8 +36,8 @@ pub(super) fn readings(page: &Page, wording: Wording) -> Option<String> {
         Anchor::Start,
         &wording.filled(Text::ShareOfVehicles, &[("share", "80")]),
     );
-    to.area([238.0, y - 9.0], [16.0, 10.0], Fill::Blank);
-    to.text([260.0, y], Anchor::Start, "95 %");
+    to.area([262.0, y - 9.0], [16.0, 10.0], Fill::Blank);
+    to.text([284.0, y], Anchor::Start, "95 %");
     Some(to.finish(wording.text(Text::PictureReadings), y + 6.0))
 }
 
@@ -108,7 +108,7 @@ pub(super) fn odds(page: &Page, wording: Wording) -> Option<String> {
         let fill = if named(odds.fault) { Fill::Full } else { Fill::Hatched };
         bar(&mut to, odds.fault.name(wording.language), odds.probability, fill);
     }
-    if result.none_of_these >= 0.02 {
+    if result.none_of_these >= TOLD_FROM {
         bar(
             &mut to,
             wording.text(Text::NoneOfThese),

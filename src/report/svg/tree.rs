@@ -13,22 +13,20 @@ use alloc::string::String;
 
 /// How many steps deep the plan is drawn; what comes then is weighed again with what was found.
 const TOLD: usize = 2;
-/// A result less likely than this is not followed.
-const TOLD_FROM: f64 = 0.01;
 /// How far to the right each depth stands, px.
 const INDENT: f64 = 22.0;
 
-/// The drawing; `None` where there is nothing to do.
+/// The drawing; `None` where there is nothing to do, or nothing that the first step decides.
 pub(super) fn plan(page: &Page, wording: Wording) -> Option<String> {
-    let first = page.steps.first()?;
+    let first = page.steps.first().filter(|first| !first.outcomes.is_empty())?;
     let mut to = Drawing::new();
     let y = step(&mut to, wording, page, first, 0, 4.0);
     to.mark([8.0, y + 6.0], Mark::Ring);
     to.text([20.0, y + 10.0], Anchor::Start, wording.text(Text::MarkCheck));
-    to.mark([98.0, y + 6.0], Mark::Square);
-    to.text([110.0, y + 10.0], Anchor::Start, wording.text(Text::MarkRepair));
-    to.mark([198.0, y + 6.0], Mark::Blank);
-    to.text([210.0, y + 10.0], Anchor::Start, wording.text(Text::MarkHandOver));
+    to.mark([116.0, y + 6.0], Mark::Square);
+    to.text([128.0, y + 10.0], Anchor::Start, wording.text(Text::MarkRepair));
+    to.mark([216.0, y + 6.0], Mark::Blank);
+    to.text([228.0, y + 10.0], Anchor::Start, wording.text(Text::MarkHandOver));
     Some(to.finish(wording.text(Text::PicturePlan), y + 18.0))
 }
 
@@ -45,7 +43,7 @@ fn step(to: &mut Drawing, wording: Wording, page: &Page, step: &PageStep, depth:
     let says = format!("{says} ({})", whole(&wording.cost(step)));
     let mut y = to.lines([x + 12.0, top + 11.0], &says);
     let mut last = None;
-    for outcome in step.outcomes.iter().filter(|outcome| outcome.probability >= TOLD_FROM) {
+    for outcome in step.outcomes.iter().filter(|outcome| outcome.is_followed()) {
         let branch = y - 4.0;
         to.line([x, branch], [x + INDENT - 6.0, branch], Stroke::Thin);
         last = Some(branch);
@@ -78,4 +76,42 @@ fn found(outcome: &PageOutcome, wording: Wording) -> String {
         "{found} ({chance}): {leading} ({})",
         wording.per_cent(outcome.leading_probability)
     )
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)] // a test ends that way
+
+    use super::*;
+    use crate::intake;
+    use crate::names::Fault;
+    use crate::report::Units;
+    use alloc::vec::Vec;
+
+    /// Text and drawing follow a branch from one per cent on, for they ask the same place.
+    #[test]
+    fn a_branch_is_followed_from_one_per_cent_on() {
+        let file = include_str!("../../../examples/readings/low-charge.toml");
+        let mut page = Page::of_visit(&intake::visit_from_toml(file).unwrap()).unwrap();
+        let wording = Wording::new(Units::Metric);
+        let follow = |page: &Page| {
+            let then = page.steps[page.steps[0].outcomes[1].next.unwrap()].action;
+            let says = step_says(then, &page.system, wording.language);
+            // The first words stand on one line in the text and in the drawing.
+            let first: Vec<&str> = says.split(' ').take(3).collect();
+            let first = first.join(" ");
+            let leads = Fault::ExpansionValveStuckClosed.name(wording.language);
+            let text = page.text(wording);
+            let branch = text.lines().find(|line| line.contains("not fixed")).unwrap();
+            [
+                branch.contains(leads),
+                text.contains(&first),
+                plan(page, wording).unwrap().contains(&first),
+            ]
+        };
+        for (probability, is_followed) in [(0.0095, false), (0.0105, true)] {
+            page.steps[0].outcomes[1].probability = probability;
+            assert_eq!(follow(&page), [is_followed; 3], "{probability}");
+        }
+    }
 }
