@@ -2,7 +2,7 @@
 
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::air::MoistAir;
-use coldloop::mixture::Side;
+use coldloop::saturation::Side;
 use coldloop::units::in_kelvins;
 use coldloop::vehicle::System;
 use coldloop::{AirSource, Compressor, Fault, Refrigerant, saturation};

@@ -190,11 +190,12 @@ impl Charge {
     }
 
     /// The mixture model.
+    #[doc(hidden)]
     pub const fn mixture(&self) -> &Mixture<f64> {
         &self.mixture
     }
 
-    /// Mole fractions of the components of [`Charge::mixture`].
+    /// Mole fractions of the components, in the order of [`Shares::refrigerants`], the gases of the air behind them.
     pub fn mole_fractions(&self) -> &[f64] {
         &self.z[..self.mixture.components().len()]
     }
