@@ -91,6 +91,7 @@ impl Atlas {
             Compressor::VariableInternal | Compressor::VariableExternal => "variable",
             Compressor::FixedClutch => "fixed-clutch",
             Compressor::Electric => "electric",
+            _ => unreachable!("a new member of the vocabulary"),
         };
         let group = if rows(group, "shift").next().is_some() {
             group

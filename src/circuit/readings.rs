@@ -115,6 +115,7 @@ pub struct Readings {
 
 /// A reading of any kind.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub enum Measured {
     /// Of a gauge or a transducer.
     Pressure(Reading<Pressure>),

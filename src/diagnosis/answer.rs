@@ -15,6 +15,7 @@ use crate::names::{
 /// Reasons and plan belong to the [`Judgement`](super::Judgement) that it is taken from.
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Diagnosis {
     /// What the readings allow one to say.
     pub verdict: Verdict,
@@ -56,6 +57,7 @@ pub struct Diagnosis {
 /// What the readings allow one to say.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Verdict {
     /// Its kind.
     pub kind: VerdictKind,
@@ -68,6 +70,7 @@ pub struct Verdict {
 /// One fault and its standing.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct RankedFault {
     /// The fault.
     pub fault: Fault,
@@ -82,6 +85,7 @@ pub struct RankedFault {
 /// Two faults at once, weighed against all single explanations.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct TwoFaults {
     /// The likeliest pair.
     pub faults: [Fault; 2],
@@ -94,6 +98,7 @@ pub struct TwoFaults {
 /// One figure beside what a sound system shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Deviation {
     /// The figure.
     pub feature: Feature,
@@ -110,6 +115,7 @@ pub struct Deviation {
 
 /// A piece of evidence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Evidence {
     /// How common the faults are before anything is read.
     Prior,
@@ -121,6 +127,7 @@ pub enum Evidence {
 
 /// What one piece of evidence argues.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Contribution {
     /// The evidence.
     pub evidence: Evidence,
@@ -131,6 +138,7 @@ pub struct Contribution {
 /// A further check and its worth.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct RankedCheck {
     /// The check.
     pub check: Check,
@@ -148,6 +156,7 @@ pub struct RankedCheck {
 /// How a check can come out, and what that would mean.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Outcome {
     /// The result.
     pub result: ResultKind,
@@ -197,6 +206,7 @@ pub const STEPS: usize = 13;
 /// What to do next, and what then.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Plan {
     /// The steps, the first one first; each result of a step tells where the next one stands.
     pub steps: List<Step, STEPS>,
@@ -209,6 +219,7 @@ pub struct Plan {
 /// A step of a plan.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Step {
     /// What to do.
     pub action: Action,
@@ -228,6 +239,7 @@ pub struct Step {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+#[non_exhaustive]
 pub enum Action {
     /// A look or a reading.
     Check(Check),
@@ -241,6 +253,7 @@ pub enum Action {
 /// How a step can come out, and what then.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Branch {
     /// The result; of a repair, whether it helped.
     pub result: ResultKind,

@@ -49,6 +49,7 @@ impl Melting {
 
 /// Facts that enter no calculation here; what is not known is `None`.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Facts {
     /// Chemical name.
     pub name: &'static str,
@@ -83,6 +84,7 @@ pub struct Sourced<T> {
 
 /// The least that burns in air.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Flammability {
     /// By volume, 0 to 1.
     pub volume_fraction: Option<f64>,
@@ -92,6 +94,7 @@ pub struct Flammability {
 
 /// Global warming potential over 100 years, carbon dioxide being 1.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Warming {
     /// Assessment report of the IPCC: `AR4`, `AR5`, `AR6`.
     pub report: &'static str,

@@ -27,6 +27,7 @@ pub(super) const TOLD: usize = 12;
 /// assert_eq!(refusal.error().kind, coldloop::ErrorKind::OutOfRange);
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Refusal {
     /// The first mistake, whose error stands for all.
     pub first: Box<Mistake>,
@@ -38,6 +39,7 @@ pub struct Refusal {
 
 /// One mistake of a readings file.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Mistake {
     /// The dotted key, shortened to 80 characters; an empty text when the file as a whole is refused.
     pub key: String,

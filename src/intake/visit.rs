@@ -26,6 +26,7 @@ use alloc::vec::Vec;
 
 /// A readings file: a case, how to judge it, and whatever was done to the vehicle since.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Visit {
     /// The vehicle as it came in.
     pub case: Case,
@@ -52,6 +53,7 @@ pub struct Visit {
 
 /// What was done, judged.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Judgements {
     /// The test pressure.
     pub pressure_test: Option<Leak>,

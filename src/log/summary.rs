@@ -27,6 +27,7 @@ const QUICKLY_S: f64 = 120.0;
 
 /// What a log says so far.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Summary {
     /// How its last part stands.
     pub phase: LogPhase,
@@ -165,6 +166,7 @@ pub struct LogState {
 
 /// The swing of a low side.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct LowSwing {
     /// Whole cycles that were seen.
     pub cycles: u32,

@@ -83,6 +83,7 @@ pub struct ChargeBook {
 
 /// What the masses tell.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Balance {
     /// Charge found in the vehicle, kg; `None` when nothing was recovered by weight.
     pub found_kg: Option<Estimate>,

@@ -26,6 +26,7 @@ pub struct Proofs<'a> {
 /// The judgement over all of them. Masses need no rule of their own to lift "better" to "proven": what was weighed is an answer to
 /// whether the charge lies below or above the label, before and after, and is in the proof of the repair already.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Closing {
     /// The judgement.
     pub finding: ClosingFinding,

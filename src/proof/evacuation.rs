@@ -31,6 +31,7 @@ pub struct Evacuation {
 
 /// What the pressure reached tells.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Vacuum {
     /// The judgement.
     pub finding: EvacuationFinding,

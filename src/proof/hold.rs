@@ -82,6 +82,7 @@ pub struct Hold<'a> {
 
 /// What a held vacuum tells.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct HoldJudgement {
     /// The judgement.
     pub finding: HoldFinding,

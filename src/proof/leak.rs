@@ -67,6 +67,7 @@ pub struct Decay {
 
 /// What the decay of a test pressure tells.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Leak {
     /// The judgement.
     pub finding: LeakFinding,

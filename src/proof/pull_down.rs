@@ -31,6 +31,7 @@ pub struct VentSample {
 
 /// How the vent came down.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PullDown {
     /// The judgement.
     pub finding: PullDownFinding,

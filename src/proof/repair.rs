@@ -26,6 +26,7 @@ const LIMIT: f64 = 3.0;
 
 /// One figure before and after, in standard deviations from what a sound system shows in the conditions of its own time.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Seen {
     /// The figure.
     pub feature: Feature,
@@ -37,6 +38,7 @@ pub struct Seen {
 
 /// What the readings before and after tell together.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Proof {
     /// The judgement.
     pub finding: RepairFinding,

@@ -24,6 +24,7 @@ use alloc::vec::Vec;
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Page {
     /// The system.
     pub system: System,
@@ -62,6 +63,7 @@ pub struct Page {
 
 /// What the readings come to.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageResult {
     /// Its kind.
     pub kind: VerdictKind,
@@ -89,6 +91,7 @@ pub struct PageResult {
 
 /// An explanation.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageOdds {
     /// The fault.
     pub fault: Fault,
@@ -100,6 +103,7 @@ pub struct PageOdds {
 
 /// What it costs until the vehicle is repaired, in minutes of work with parts counted as labour time.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageExpected {
     /// Following the plan.
     pub minutes: f64,
@@ -109,6 +113,7 @@ pub struct PageExpected {
 
 /// A step: something to check, a repair, or handing over.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageStep {
     /// What to do.
     pub action: Action,
@@ -126,6 +131,7 @@ pub struct PageStep {
 
 /// How a step can come out, and what then.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageOutcome {
     /// What is found.
     pub finding: Finding,
@@ -141,6 +147,7 @@ pub struct PageOutcome {
 
 /// A reading beside what is normal here today.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageReading {
     /// The figure.
     pub feature: Feature,
@@ -162,6 +169,7 @@ pub struct PageReading {
 
 /// The unit and datum of a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Scale {
     /// Pa above the air of the place.
     PaGauge,
@@ -179,6 +187,7 @@ pub enum Scale {
 
 /// A figure that follows from the readings.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageFigure {
     /// Which.
     pub kind: FigureKind,
@@ -190,6 +199,7 @@ pub struct PageFigure {
 
 /// Which figure follows from the readings.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum FigureKind {
     /// Saturation temperature (dew) of the low side.
     Evaporating,
@@ -213,6 +223,7 @@ pub enum FigureKind {
 
 /// Why one explanation is preferred to another.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageWhy {
     /// The explanation.
     pub fault: Fault,
@@ -224,6 +235,7 @@ pub struct PageWhy {
 
 /// One argument.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageArgument {
     /// The evidence.
     pub evidence: Evidence,
@@ -241,6 +253,7 @@ pub struct PageArgument {
 
 /// What to read before a repair and again after it, and how.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageProof {
     /// Readings that were not taken yet; only what is read before and after is compared.
     pub before: Vec<ReadingKind>,
@@ -254,6 +267,7 @@ pub struct PageProof {
 
 /// What limits the result.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageLimit {
     /// The note.
     pub note: QualityNote,

@@ -50,6 +50,7 @@ pub struct Blend {
 
 /// One component of a blend.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Part {
     /// The component.
     pub refrigerant: Refrigerant,

@@ -28,6 +28,7 @@ pub struct Shares {
 
 /// A charge at a temperature and pressure.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PhaseSplit {
     /// Density of all, kg/m3.
     pub rho_kg_m3: f64,
@@ -41,6 +42,7 @@ pub struct PhaseSplit {
 
 /// What a leak has left.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Remainder {
     /// Its composition.
     pub shares: Shares,

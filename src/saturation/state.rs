@@ -17,6 +17,7 @@ const DENSEST: f64 = 5.0;
 
 /// A state of a refrigerant in equilibrium, in SI; enthalpy and entropy count from the reference state asked for.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct State {
     /// The phase.
     pub phase: Phase,
