@@ -13,6 +13,17 @@ use crate::names::{
 /// The answer: what the readings allow one to say.
 ///
 /// Reasons and plan belong to the [`Judgement`](super::Judgement) that it is taken from.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{Fault, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// assert_eq!(answer.faults[0].fault, Fault::Undercharge);
+/// let leak_or_overcharge = answer.probability_of(&[Fault::Undercharge, Fault::Overcharge]);
+/// assert!(leak_or_overcharge > 0.9 && leak_or_overcharge <= 1.0);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -55,6 +66,16 @@ pub struct Diagnosis {
 }
 
 /// What the readings allow one to say.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{Fault, VerdictKind, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let verdict = diagnose(&case, &Settings::default())?.verdict;
+/// assert_eq!(verdict.kind, VerdictKind::NamedFault);
+/// assert_eq!(verdict.faults[..], [Fault::Undercharge]);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -68,6 +89,17 @@ pub struct Verdict {
 }
 
 /// One fault and its standing.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// let first = &answer.faults[0];
+/// let (least, most) = first.severity.expect("a leading fault has a severity");
+/// assert!(first.probability > answer.faults[1].probability && least < most);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -136,6 +168,16 @@ pub struct Contribution {
 }
 
 /// A further check and its worth.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// let total = |check: &coldloop::diagnosis::RankedCheck| check.outcomes.iter().map(|outcome| outcome.probability).sum::<f64>();
+/// assert!(answer.next_checks.iter().all(|check| (total(check) - 1.0).abs() < 1e-9));
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -204,6 +246,17 @@ impl RankedFault {
 pub const STEPS: usize = 13;
 
 /// What to do next, and what then.
+///
+/// ```
+/// use coldloop::diagnosis::{Action, Settings, judge};
+/// use coldloop::{Fault, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let settings = Settings::default();
+/// let plan = judge(&case, &settings)?.plan(&settings);
+/// assert_eq!(plan.steps[0].action, Action::Repair(Fault::Undercharge));
+/// assert!(plan.expected_minutes < plan.without_checks_minutes);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -236,6 +289,19 @@ pub struct Step {
 }
 
 /// What a step of a plan does.
+///
+/// ```
+/// use coldloop::diagnosis::{Action, Settings, diagnose, repair};
+/// use coldloop::intake;
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let says = match diagnose(&case, &Settings::default())?.next_step {
+///     Some(Action::Check(check)) => check.description(),
+///     Some(Action::Repair(fault)) => repair(fault).says,
+///     _ => "Hand over.",
+/// };
+/// assert!(says.starts_with("Recover"));
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]

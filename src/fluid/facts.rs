@@ -48,6 +48,12 @@ impl Melting {
 }
 
 /// Facts that enter no calculation here; what is not known is `None`.
+///
+/// ```
+/// use coldloop::{Refrigerant, SafetyGroup};
+/// let facts = Refrigerant::R1234yf.facts();
+/// assert!(facts.safety_group.is_some_and(|group| group.value == SafetyGroup::A2L && !group.source.is_empty()));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Facts {

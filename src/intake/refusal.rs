@@ -38,6 +38,14 @@ pub struct Refusal {
 }
 
 /// One mistake of a readings file.
+///
+/// ```
+/// use coldloop::{ErrorKind, intake};
+/// let text = include_str!("../../examples/readings/low-charge.toml").replace("105 kPa gauge", "105 kPa");
+/// let mistake = intake::case_from_toml(&text).unwrap_err().first;
+/// assert_eq!((mistake.error.kind, mistake.value.as_str()), (ErrorKind::MissingDatum, "\"105 kPa\""));
+/// assert_eq!(mistake.position.map(|place| place.line), Some(21));
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Mistake {

@@ -52,6 +52,14 @@ pub struct Visit {
 }
 
 /// What was done, judged.
+///
+/// ```
+/// use coldloop::{intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let judgements = visit.prove()?;
+/// assert!(judgements.charge.is_some() && judgements.closing.is_some() && judgements.refused.is_empty());
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Judgements {

@@ -18,6 +18,14 @@ pub struct Charge {
 }
 
 /// What a charge or one of its phases is made of, by mass.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// use coldloop::saturation::Charge;
+/// let shares = Charge::new(&[(Refrigerant::R134a, 0.97)], 0.03)?.shares();
+/// assert!((shares.air() - 0.03).abs() < 1e-12 && (shares.of(Refrigerant::R134a) - 0.97).abs() < 1e-12);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Shares {
     refrigerants: [Refrigerant; MOST_COMPONENTS],

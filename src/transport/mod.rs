@@ -126,7 +126,7 @@ fn met(range: Range, value: f64) -> Result<(), Error> {
 /// ```
 /// use coldloop::{Quantity, Refrigerant, transport};
 /// let source = transport::published(Refrigerant::R134a, Quantity::Viscosity)?;
-/// assert_eq!(source.doi, Some("10.1021/ie020791e"));
+/// assert_eq!(source.doi, Some("10.1021/ie0300880"));
 /// assert!(transport::published(Refrigerant::R404A, Quantity::Viscosity).is_err());
 /// # Ok::<(), coldloop::Error>(())
 /// ```

@@ -73,6 +73,18 @@ pub struct VisibleSigns {
 }
 
 /// What the system reads, with the states behind it.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, FaultSeverity, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal);
+/// let van = Vehicle::typical(system, VehicleClass::Van)?;
+/// let day = Conditions::new(celsius(29.0), Surroundings::at_altitude(1_600.0)?);
+/// let (sound, short) = (simulate(&van, &day, &[])?, simulate(&van, &day, &[FaultSeverity::new(Fault::Undercharge, 0.6)])?);
+/// assert!(short.vent_k > sound.vent_k && short.capacity_w < sound.capacity_w);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Simulation {
