@@ -37,7 +37,7 @@ impl Melting {
     /// The pressure (Pa) above which the fluid freezes at `t_k`, K.
     ///
     /// ```
-    /// use coldloop::{Refrigerant, fluid};
+    /// use coldloop::{Refrigerant, inner::fluid};
     /// let melting = fluid::fluid_of(Refrigerant::R744).unwrap().melting.unwrap();
     /// assert!((melting.pressure_pa(220.0) - 16.719e6).abs() < 1e3);
     /// ```

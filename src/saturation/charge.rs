@@ -287,7 +287,7 @@ impl Charge {
     /// Method, accuracy and errors: as [`Mixture::leaked`].
     ///
     /// ```
-    /// use coldloop::mixture::LeakPhase;
+    /// use coldloop::LeakPhase;
     /// use coldloop::{Refrigerant, saturation::Charge};
     ///
     /// // Half of it lost as vapour, R-407C is no longer R-407C.
