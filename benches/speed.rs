@@ -9,7 +9,7 @@ mod paths;
 use coldloop::diagnosis::{Settings, diagnose};
 use coldloop::expected::{Bands, SoundModel};
 use coldloop::log::{Datum, Recorder, Sample};
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Channel, Compressor, Expansion, Refrigerant, intake};
 use std::hint::black_box;
@@ -87,7 +87,7 @@ fn bands(passes: usize) {
         days.iter().map(|day| beyond(black_box(day))).sum()
     });
     measure("its bands", "R-134a", passes, paths::INPUTS, || {
-        let vent = |day| Bands::of(&system, day).map_or(f64::NAN, |bands| bands.vent.median.value);
+        let vent = |day| Bands::of(&system, day).map_or(f64::NAN, |bands| in_kelvins(bands.vent.median));
         days.iter().map(|day| vent(black_box(day))).sum()
     });
 }

@@ -133,6 +133,7 @@ fn show(
             Action::Check(check) => check.description(),
             Action::Repair(fault) => coldloop::diagnosis::repair(fault).says,
             Action::HandOver => "Hand over to somebody who knows more.",
+            _ => "A step that is newer than this program.",
         };
         println!("       Next: {says}");
     }

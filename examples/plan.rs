@@ -54,6 +54,7 @@ fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut 
         Action::Check(check) => check_cautions(check, system).to_vec(),
         Action::Repair(fault) => repair_cautions(fault, system).to_vec(),
         Action::HandOver => Vec::new(),
+        _ => Vec::new(),
     };
     for caution in &asked {
         if !cautions.contains(caution) {

@@ -66,18 +66,18 @@ extern crate self as coldloop;
 pub mod air;
 pub mod circuit;
 pub mod diagnosis;
-pub mod eos;
+mod eos;
 pub mod error;
 #[cfg(feature = "report")]
 pub mod evaluate;
 pub mod expected;
-pub mod fluid;
+mod fluid;
 #[cfg(feature = "report")]
 pub mod intake;
 pub mod log;
-pub mod mixture;
+mod mixture;
 mod names;
-pub mod numerics;
+mod numerics;
 pub mod proof;
 pub mod range;
 #[cfg(feature = "report")]
@@ -90,6 +90,32 @@ pub mod vehicle;
 
 pub use error::Error;
 pub use names::*;
+
+/// What the generator of the tables and the tests of this project need of the inner rooms.
+///
+/// No part of the interface: it may change with every release. `DEVELOPERS.md` says why it is here.
+#[doc(hidden)]
+pub mod inner {
+    pub mod eos {
+        pub use crate::eos::*;
+    }
+    pub mod fluid {
+        pub use crate::fluid::*;
+    }
+    pub mod mixture {
+        pub use crate::mixture::*;
+    }
+    pub mod numerics {
+        pub use crate::numerics::*;
+    }
+    pub mod transport {
+        pub use crate::transport::correlation::*;
+        pub use crate::transport::tables::of;
+    }
+    pub mod vehicle {
+        pub use crate::vehicle::blend_in_the_circuit;
+    }
+}
 
 /// The snippets of the pages beside the code, compiled and run.
 #[cfg(all(doctest, feature = "std", feature = "report"))]

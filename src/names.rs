@@ -15,6 +15,7 @@ macro_rules! vocabulary {
         $(#[$meta])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
         #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+        #[non_exhaustive]
         #[repr(u32)]
         pub enum $name {
             $(

@@ -3,7 +3,7 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::circuit::{Estimate, Reading, subcooling, superheat};
-use coldloop::mixture::{Fixed, Side};
+use coldloop::inner::mixture::{Fixed, Side};
 use coldloop::saturation::{self, Blend, Line, State};
 use coldloop::units::{AbsolutePressure, Pressure, Surroundings, fahrenheit, in_kelvins, kelvins};
 use coldloop::{Error, ErrorKind, Phase, Reference, Refrigerant};

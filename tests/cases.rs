@@ -2,10 +2,9 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+use coldloop::LeakPhase;
 use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, at_rest, subcooling, superheat};
-use coldloop::eos::Isotherm;
-use coldloop::mixture::LeakPhase;
 use coldloop::saturation::{self, Charge, Shares, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{
@@ -50,8 +49,12 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
         ("gauge_pressure", None) => gauge_pressure_pa(x, y),
         ("bubble_slope", Some(refrigerant)) => saturation::bubble_slope_pa_k(refrigerant, x),
         ("glide", Some(refrigerant)) => saturation::glide_k(refrigerant, x),
-        ("second_virial", Some(refrigerant)) => virial(refrigerant, x, Isotherm::second_virial_m3_mol),
-        ("third_virial", Some(refrigerant)) => virial(refrigerant, x, Isotherm::third_virial_m6_mol2),
+        ("second_virial", Some(refrigerant)) => {
+            saturation::pure(refrigerant).and_then(|pure| pure.second_virial_m3_mol(x))
+        }
+        ("third_virial", Some(refrigerant)) => {
+            saturation::pure(refrigerant).and_then(|pure| pure.third_virial_m6_mol2(x))
+        }
         ("evaporating_mean", Some(refrigerant)) => {
             let mean = refrigerant.evaporating_mean(AbsolutePressure::from_pa(x), y);
             mean.map(in_kelvins)
@@ -89,12 +92,6 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
         }
         _ => panic!("{function} with {refrigerant:?} is not a case"),
     }
-}
-
-fn virial(refrigerant: Refrigerant, t_k: f64, coefficient: fn(&Isotherm<f64>) -> f64) -> Result<f64, Error> {
-    let pure = saturation::pure(refrigerant)?;
-    let t_k = pure.valid_temperatures().check(t_k)?;
-    Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
 }
 
 #[test]

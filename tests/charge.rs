@@ -2,7 +2,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::LeakPhase;
+use coldloop::LeakPhase;
 use coldloop::saturation::{self, Charge};
 use coldloop::{ErrorKind, Phase, Quantity, Reference, Refrigerant};
 
@@ -22,9 +22,9 @@ fn a_listed_blend_has_its_own_lines() {
         for t_k in [263.15, WARM_K] {
             let line = saturation::line_of(refrigerant);
             let dew =
-                charge.dew_pressure_pa(t_k).unwrap() / line.pressure_pa(coldloop::mixture::Side::Dew, t_k).unwrap();
+                charge.dew_pressure_pa(t_k).unwrap() / line.pressure_pa(coldloop::saturation::Side::Dew, t_k).unwrap();
             assert!((dew - 1.0).abs() < 1e-9, "{refrigerant:?} {dew}");
-            let line_pa = line.pressure_pa(coldloop::mixture::Side::Bubble, t_k).unwrap();
+            let line_pa = line.pressure_pa(coldloop::saturation::Side::Bubble, t_k).unwrap();
             let bubble = charge.bubble_pressure_pa(t_k).unwrap() / line_pa;
             assert!((bubble - 1.0).abs() < 1e-9, "{refrigerant:?} {bubble}");
             let back_k = charge.bubble_temperature_k(line_pa).unwrap();

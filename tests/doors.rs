@@ -67,14 +67,29 @@ fn implementing(line: &str) -> Option<&str> {
     after(rest, &[""])
 }
 
+/// The rooms that programs cannot name; the vocabulary can be named, by the crate.
+fn private_rooms() -> BTreeSet<String> {
+    let text = fs::read_to_string("src/lib.rs").unwrap();
+    let rooms = text.lines().filter_map(|line| after(line, &["mod "]));
+    let rooms: BTreeSet<String> = rooms
+        .filter(|room| *room != "names" && *room != "pages")
+        .map(str::to_string)
+        .collect();
+    assert!(rooms.contains("numerics"));
+    rooms
+}
+
 /// `room::Type::function` of every public function. The vocabulary, which is generated, has its ids and codes at every door.
 fn public_functions() -> BTreeSet<String> {
-    let mut all = BTreeSet::new();
+    let (private, mut all) = (private_rooms(), BTreeSet::new());
     for (path, text) in files("src", ".rs") {
         if path.contains("/tables/") || path == "src/names.rs" {
             continue;
         }
         let room = path["src/".len()..].split('/').next().unwrap().trim_end_matches(".rs");
+        if private.contains(room) {
+            continue;
+        }
         let mut owner = String::new();
         for line in text.split("#[cfg(test)]\nmod tests {").next().unwrap().lines() {
             if let Some(name) = implementing(line) {

@@ -2,7 +2,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::eos::Isotherm;
+use coldloop::inner::eos::Isotherm;
 use coldloop::saturation::{self, Pure, Response, State};
 use coldloop::{Reference, Refrigerant};
 use proptest::prelude::*;

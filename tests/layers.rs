@@ -144,12 +144,6 @@ fn every_room_is_a_folder_or_a_file_named_in_the_picture() {
     }
 }
 
-#[test]
-fn only_units_names_uom() {
-    let wrong = places(&sources("src"), "uom::", |source| source.room() == "units");
-    assert_none(&wrong);
-}
-
 /// The core runs without std and answers with the same bits everywhere; std's mathematics belongs to the machine.
 /// Methods such as `exp` are kept out by building every room without the feature `std`.
 #[test]

@@ -2,7 +2,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::{self, Fixed, LeakPhase, Leaked, MOST_COMPONENTS, Mixture, Side, Split};
+use coldloop::inner::mixture::{self, Fixed, LeakPhase, Leaked, MOST_COMPONENTS, Mixture, Side, Split};
 use coldloop::{ErrorKind, Quantity, Refrigerant};
 
 const WARM_K: f64 = 298.15;

@@ -2,8 +2,8 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::{self, Component, Fixed, MOST_COMPONENTS, Mixture, Side, Split};
-use coldloop::numerics::GAS_J_MOL_K;
+use coldloop::inner::mixture::{self, Component, Fixed, MOST_COMPONENTS, Mixture, Side, Split};
+use coldloop::inner::numerics::GAS_J_MOL_K;
 use coldloop::{ErrorKind, Refrigerant};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;

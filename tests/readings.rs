@@ -50,6 +50,7 @@ fn doubts_the_instruments(diagnosis: &Diagnosis) -> bool {
         VerdictKind::NothingFits => true,
         VerdictKind::CannotTell => diagnosis.faults[0].fault == Fault::GaugeError,
         VerdictKind::Healthy | VerdictKind::NamedFault | VerdictKind::NotEnoughEvidence => false,
+        _ => unreachable!("a new member of the vocabulary"),
     }
 }
 

@@ -8,7 +8,7 @@
 mod published;
 
 use coldloop::air::MoistAir;
-use coldloop::mixture::Side;
+use coldloop::saturation::Side;
 use coldloop::{Refrigerant, intake, report, saturation};
 use std::collections::BTreeSet;
 use std::fs;

@@ -62,6 +62,7 @@ fn the_page_judges_as_at_rest_does() {
             PressureMatch::Agrees => RestFinding::Consistent,
             PressureMatch::TooHigh => RestFinding::AirPresent,
             PressureMatch::TooLow => RestFinding::NearlyEmpty,
+            _ => unreachable!("a new member of the vocabulary"),
         };
         // Within a psi of the limit the two carry the air of the place differently.
         let edge = |estimate: coldloop::circuit::Estimate| {

@@ -2,7 +2,7 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::mixture::Side;
+use coldloop::saturation::Side;
 use coldloop::saturation::{self, Line, State};
 use coldloop::{Error, Phase, Reference, Refrigerant};
 

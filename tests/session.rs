@@ -403,6 +403,7 @@ fn moved(read: Measured, by: f64) -> Measured {
             Reading { value, ..reading }.into()
         }
         Measured::Frequency(reading) => Measured::Frequency(reading),
+        _ => unreachable!("a new member of the vocabulary"),
     }
 }
 

@@ -109,6 +109,7 @@ fn figure(system: &System, conditions: &Conditions, readings: &Readings, figure:
         Feature::DischargeSuperheat => at(F::DISCHARGE_LINE)? - at(F::HIGH_SIDE)?,
         Feature::ClutchCycles => at(F::CLUTCH_CYCLES)?,
         Feature::RestPressure => return None,
+        _ => unreachable!("a new member of the vocabulary"),
     })
 }
 

@@ -3,7 +3,7 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::saturation::{self, Line, State};
-use coldloop::{Error, ErrorKind, Quantity, Reference, Refrigerant, transport};
+use coldloop::{Error, ErrorKind, Quantity, Reference, Refrigerant, inner, transport};
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
@@ -181,7 +181,7 @@ fn there_is_a_figure_over_the_whole_range() {
     let mut wrong = String::new();
     for refrigerant in WITH {
         let line = saturation::line_of(refrigerant);
-        let found = transport::of(refrigerant).unwrap();
+        let found = inner::transport::of(refrigerant).unwrap();
         let (viscosity, conductivity) = (found.viscosity.unwrap(), found.conductivity.unwrap());
         for step in 0..=40 {
             let (low, high) = (viscosity.published.lowest_t_k, viscosity.published.highest_t_k);

@@ -217,6 +217,7 @@ fn more_of_a_fault_moves_its_reading_further() {
                 (Expansion::OrificeTube, _) => 0.02,
                 (Expansion::Txv, Fault::Undercharge) => 2e-5,
                 (Expansion::Txv, _) => 1e-7,
+                _ => unreachable!("a new member of the vocabulary"),
             };
             assert!(
                 direction * (now - last) >= -slack * last.abs(),

@@ -102,6 +102,7 @@ fn every_fault_moves_a_reading_one_way() {
                 (OrificeTube, _) => 0.005,
                 (Txv, Fault::Undercharge) => 2e-5,
                 (Txv, _) => 1e-6,
+                _ => unreachable!("a new member of the vocabulary"),
             };
             assert!(
                 direction * (now - last) >= -slack * last.abs(),

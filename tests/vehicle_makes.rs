@@ -106,6 +106,7 @@ fn starved_superheat_ends_at_the_temperature_of_the_air_round_the_pipe() {
             let device = match expansion {
                 Expansion::Txv => Fault::ExpansionValveStuckClosed,
                 Expansion::OrificeTube => Fault::OrificeRestricted,
+                _ => unreachable!("a new member of the vocabulary"),
             };
             for fault in [
                 Fault::Undercharge,

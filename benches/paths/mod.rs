@@ -1,8 +1,8 @@
 //! The hot paths, once for every program that measures them: one pass goes over `INPUTS` different inputs in no order, so
 //! that no branch is learnt by heart.
 
-use coldloop::eos::{Isotherm, Properties};
-use coldloop::mixture::Side;
+use coldloop::inner::eos::{Isotherm, Properties};
+use coldloop::saturation::Side;
 use coldloop::saturation::{self, Charge, Pure, State};
 use coldloop::{Reference, Refrigerant};
 use std::hint::black_box;

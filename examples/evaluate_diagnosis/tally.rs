@@ -108,6 +108,7 @@ impl Tally {
                 VerdictKind::NamedFault => true,
                 VerdictKind::CannotTell => !listed,
                 VerdictKind::Healthy | VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence => false,
+                _ => unreachable!("a new member of the vocabulary"),
             };
             self.alarms += weight * f64::from(u8::from(alarm));
         } else if case.significant {
@@ -119,6 +120,7 @@ impl Tally {
                 VerdictKind::CannotTell => &mut self.list_without,
                 VerdictKind::Healthy => &mut self.missed,
                 VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence => &mut self.no_answer,
+                _ => unreachable!("a new member of the vocabulary"),
             };
             *slot += weight;
             self.first += weight * f64::from(u8::from(first == Some(fault)));

@@ -32,6 +32,7 @@ pub(crate) fn plan(visit: &Visit, times_us: &mut Vec<f64>) -> Result<Minutes, Er
                 }
             }
             Action::HandOver => break,
+            _ => unreachable!("a new member of the vocabulary"),
         }
     }
     Ok(work.close())

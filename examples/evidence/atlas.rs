@@ -2,7 +2,7 @@
 
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::air::MoistAir;
-use coldloop::mixture::Side;
+use coldloop::saturation::Side;
 use coldloop::units::in_kelvins;
 use coldloop::vehicle::System;
 use coldloop::{AirSource, Compressor, Fault, Refrigerant, saturation};
@@ -91,6 +91,7 @@ impl Atlas {
             Compressor::VariableInternal | Compressor::VariableExternal => "variable",
             Compressor::FixedClutch => "fixed-clutch",
             Compressor::Electric => "electric",
+            _ => unreachable!("a new member of the vocabulary"),
         };
         let group = if rows(group, "shift").next().is_some() {
             group

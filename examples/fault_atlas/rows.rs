@@ -137,7 +137,7 @@ pub(crate) const fn called(source: Source) -> &'static str {
 }
 
 /// What a figure is called, and its unit.
-pub(crate) const fn titled(figure: Feature) -> [&'static str; 2] {
+pub(crate) fn titled(figure: Feature) -> [&'static str; 2] {
     match figure {
         Feature::LowSide => ["low side", "K of saturation temperature"],
         Feature::HighSide => ["high side", "K of saturation temperature"],
@@ -147,6 +147,7 @@ pub(crate) const fn titled(figure: Feature) -> [&'static str; 2] {
         Feature::DischargeSuperheat => ["discharge superheat", "K"],
         Feature::ClutchCycles => ["clutch cycles", "ln(1 + per minute)"],
         Feature::RestPressure => ["pressure at rest", "K"],
+        _ => unreachable!("a new member of the vocabulary"),
     }
 }
 
@@ -166,12 +167,14 @@ pub(crate) fn system(page: &Page) -> String {
     let expansion = match expansion {
         coldloop::Expansion::Txv => "thermostatic expansion valve",
         coldloop::Expansion::OrificeTube => "orifice tube",
+        _ => unreachable!("a new member of the vocabulary"),
     };
     let compressor = match compressor {
         coldloop::Compressor::FixedClutch => "fixed compressor with a clutch",
         coldloop::Compressor::VariableInternal => "variable compressor, internally controlled",
         coldloop::Compressor::VariableExternal => "variable compressor, externally controlled",
         coldloop::Compressor::Electric => "electric compressor",
+        _ => unreachable!("a new member of the vocabulary"),
     };
     format!("{refrigerant}, {expansion}, {compressor}")
 }

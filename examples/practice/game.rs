@@ -93,6 +93,7 @@ fn introduce(seed: u64, visit: &Visit, out: &mut dyn Write) -> Result<(), Box<dy
         VehicleClass::Van => "A van",
         VehicleClass::Bus => "A bus",
         VehicleClass::SmallCar | VehicleClass::Car | VehicleClass::LargeCar => "The street sweeper",
+        _ => "A vehicle",
     };
     let (system, conditions) = (&visit.case.system, &visit.case.conditions);
     writeln!(
@@ -197,6 +198,7 @@ fn shown(measured: Measured) -> String {
         },
         Measured::Temperature(reading) => format!("{:.1} °C", in_kelvins(reading.value) - 273.15),
         Measured::Frequency(reading) => format!("{:.1} /min", 60.0 * reading.value),
+        _ => "unknown".to_string(),
     }
 }
 
@@ -236,6 +238,7 @@ fn by_plan(visit: &Visit) -> Result<(Minutes, Vec<String>), Error> {
                 let settings = session.settings().with_prior(Fault::NoFault, 0.0);
                 session = Session::of(session.case(), settings)?;
             }
+            Some(_) => unreachable!("a new member of the vocabulary"),
         }
     }
     Ok((work.close(), told))

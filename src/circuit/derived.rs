@@ -91,6 +91,7 @@ pub fn subcooling(
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Derived {
     /// Low-side pressure above vacuum, Pa.
     pub low_side_pa: Option<Estimate>,

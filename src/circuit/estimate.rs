@@ -8,6 +8,16 @@ use crate::numerics::sqrt;
 /// contribute through the derivative of the value. Source: JCGM 100:2008, equation 10.
 ///
 /// The true value lies within twice the standard uncertainty in about 95 of 100 cases.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// use coldloop::circuit::{Gauge, Reading, superheat};
+/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// let low_side = Reading::pressure(GaugePressure::from_psig(35.0), Gauge::LOW_SIDE);
+/// let superheat_k = superheat(Refrigerant::R134a, Reading::within(celsius(12.0), 1.0), low_side, Surroundings::SEA_LEVEL)?;
+/// assert!((7.0..8.5).contains(&superheat_k.value) && (0.5..2.0).contains(&superheat_k.standard_uncertainty));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Estimate {

@@ -30,6 +30,7 @@ use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct FeatureVector {
     /// Value and standard uncertainty of each; `None` for what was not read.
     pub read: [Option<Estimate>; Self::COUNT],

@@ -13,6 +13,7 @@ const COVERAGE: f64 = 2.0;
 
 /// A pressure at rest beside the lines of one refrigerant.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct AtRest {
     /// What it says.
     pub pressure_match: PressureMatch,

@@ -114,7 +114,14 @@ pub struct Readings {
 }
 
 /// A reading of any kind.
+///
+/// ```
+/// use coldloop::circuit::{Measured, Reading};
+/// use coldloop::units::celsius;
+/// assert!(matches!(Measured::from(Reading::within(celsius(7.0), 0.5)), Measured::Temperature(_)));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub enum Measured {
     /// Of a gauge or a transducer.
     Pressure(Reading<Pressure>),

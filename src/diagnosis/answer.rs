@@ -13,8 +13,20 @@ use crate::names::{
 /// The answer: what the readings allow one to say.
 ///
 /// Reasons and plan belong to the [`Judgement`](super::Judgement) that it is taken from.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{Fault, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// assert_eq!(answer.faults[0].fault, Fault::Undercharge);
+/// let leak_or_overcharge = answer.probability_of(&[Fault::Undercharge, Fault::Overcharge]);
+/// assert!(leak_or_overcharge > 0.9 && leak_or_overcharge <= 1.0);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Diagnosis {
     /// What the readings allow one to say.
     pub verdict: Verdict,
@@ -54,8 +66,19 @@ pub struct Diagnosis {
 }
 
 /// What the readings allow one to say.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{Fault, VerdictKind, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let verdict = diagnose(&case, &Settings::default())?.verdict;
+/// assert_eq!(verdict.kind, VerdictKind::NamedFault);
+/// assert_eq!(verdict.faults[..], [Fault::Undercharge]);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Verdict {
     /// Its kind.
     pub kind: VerdictKind,
@@ -66,8 +89,20 @@ pub struct Verdict {
 }
 
 /// One fault and its standing.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// let first = &answer.faults[0];
+/// let (least, most) = first.severity.expect("a leading fault has a severity");
+/// assert!(first.probability > answer.faults[1].probability && least < most);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct RankedFault {
     /// The fault.
     pub fault: Fault,
@@ -82,6 +117,7 @@ pub struct RankedFault {
 /// Two faults at once, weighed against all single explanations.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct TwoFaults {
     /// The likeliest pair.
     pub faults: [Fault; 2],
@@ -94,6 +130,7 @@ pub struct TwoFaults {
 /// One figure beside what a sound system shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Deviation {
     /// The figure.
     pub feature: Feature,
@@ -110,6 +147,7 @@ pub struct Deviation {
 
 /// A piece of evidence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Evidence {
     /// How common the faults are before anything is read.
     Prior,
@@ -121,6 +159,7 @@ pub enum Evidence {
 
 /// What one piece of evidence argues.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Contribution {
     /// The evidence.
     pub evidence: Evidence,
@@ -129,8 +168,19 @@ pub struct Contribution {
 }
 
 /// A further check and its worth.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// let total = |check: &coldloop::diagnosis::RankedCheck| check.outcomes.iter().map(|outcome| outcome.probability).sum::<f64>();
+/// assert!(answer.next_checks.iter().all(|check| (total(check) - 1.0).abs() < 1e-9));
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct RankedCheck {
     /// The check.
     pub check: Check,
@@ -148,6 +198,7 @@ pub struct RankedCheck {
 /// How a check can come out, and what that would mean.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Outcome {
     /// The result.
     pub result: ResultKind,
@@ -195,8 +246,20 @@ impl RankedFault {
 pub const STEPS: usize = 13;
 
 /// What to do next, and what then.
+///
+/// ```
+/// use coldloop::diagnosis::{Action, Settings, judge};
+/// use coldloop::{Fault, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let settings = Settings::default();
+/// let plan = judge(&case, &settings)?.plan(&settings);
+/// assert_eq!(plan.steps[0].action, Action::Repair(Fault::Undercharge));
+/// assert!(plan.expected_minutes < plan.without_checks_minutes);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Plan {
     /// The steps, the first one first; each result of a step tells where the next one stands.
     pub steps: List<Step, STEPS>,
@@ -209,6 +272,7 @@ pub struct Plan {
 /// A step of a plan.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Step {
     /// What to do.
     pub action: Action,
@@ -225,9 +289,23 @@ pub struct Step {
 }
 
 /// What a step of a plan does.
+///
+/// ```
+/// use coldloop::diagnosis::{Action, Settings, diagnose, repair};
+/// use coldloop::intake;
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let says = match diagnose(&case, &Settings::default())?.next_step {
+///     Some(Action::Check(check)) => check.description(),
+///     Some(Action::Repair(fault)) => repair(fault).says,
+///     _ => "Hand over.",
+/// };
+/// assert!(says.starts_with("Recover"));
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+#[non_exhaustive]
 pub enum Action {
     /// A look or a reading.
     Check(Check),
@@ -241,6 +319,7 @@ pub enum Action {
 /// How a step can come out, and what then.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Branch {
     /// The result; of a repair, whether it helped.
     pub result: ResultKind,

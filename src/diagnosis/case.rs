@@ -9,6 +9,24 @@ use crate::units::{Pressure, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
 /// One vehicle at one moment: what it has, where it stands, what was read and what was seen.
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Observations, Reading, Readings};
+/// use coldloop::diagnosis::Case;
+/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Observation, Refrigerant};
+/// let system = System::new(Refrigerant::R1234yf, Expansion::Txv, Compressor::VariableExternal);
+/// let conditions = Conditions::new(celsius(29.0), Surroundings::at_altitude(1_600.0)?);
+/// let readings = Readings {
+///     low_side: Some(Reading::pressure(GaugePressure::from_bar(1.1), Gauge::LOW_SIDE)),
+///     ..Readings::default()
+/// };
+/// let mut case = Case::new(system, conditions, readings);
+/// case.observations = Observations::NONE.with(Observation::SightGlassBubbles, true);
+/// assert!(case.own_table.is_none());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Case {
     /// The vehicle.

@@ -93,7 +93,7 @@ pub(super) fn general(system: &System, stop: Option<&Stop>, near_limit: bool) ->
 /// What a check asks for on this system.
 ///
 /// Source: common practice, no source, in `tables/checks`; the refrigerant's safety group as published
-/// ([`crate::fluid::Facts`]). Local codes and the data of the vehicle's maker come first.
+/// ([`crate::saturation::Facts`]). Local codes and the data of the vehicle's maker come first.
 ///
 /// ```
 /// use coldloop::diagnosis::check_cautions;

@@ -78,6 +78,7 @@ pub fn questions(check: Check, system: &System) -> impl Iterator<Item = Observat
 
 /// An entry of a readings file that a check fills; it is written as `readings.vent` or `observations.clutch_engaged`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Key {
     /// A reading, in `[readings]`.
     Reading(ReadingKind),

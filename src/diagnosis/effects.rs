@@ -12,6 +12,7 @@ use crate::vehicle::{Conditions, System};
 
 /// How far one source has one severity of a fault move one figure.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Effect {
     /// Who says so.
     pub source: Source,

@@ -268,6 +268,18 @@ impl Judgement {
 }
 
 /// What each piece of evidence says of every fault; [`Judgement::reasons`] works it out.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, judge};
+/// use coldloop::intake;
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let settings = Settings::default();
+/// let judgement = judge(&case, &settings)?;
+/// let leading = judgement.faults()[0];
+/// let because = judgement.reasons(&settings).because(leading.fault, leading.rival);
+/// assert!(because.iter().map(|reason| reason.log_odds).sum::<f64>() > 0.0);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 pub struct Reasons<'a> {
     posterior: &'a Posterior,
     looks: &'a Looks,

@@ -10,6 +10,7 @@ use crate::units::{Pressure, in_kelvins};
 /// Why the compressor must stand still, with the figures.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Stop {
     /// Why.
     pub reason: StopReason,
@@ -20,6 +21,7 @@ pub struct Stop {
 /// A high side near its limit or at it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct HighSide {
     /// The higher one of gauge and transducer, Pa gauge.
     pub read_pa: f64,

@@ -12,6 +12,14 @@ const PRICE: Range = Range::new(Quantity::Cost, 0.0, 1e6);
 const RATE: Range = Range::new(Quantity::Cost, 1e-3, 1e6);
 
 /// What one piece of work costs.
+///
+/// ```
+/// use coldloop::diagnosis::{Cost, Prices};
+/// use coldloop::Check;
+/// let prices = Prices::default().with_check(Check::LookAtSightGlass, Cost { minutes: 8.0, money: 0.0 })?;
+/// assert_eq!(prices.check(Check::LookAtSightGlass).minutes, 8.0);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Cost {
     /// Its time, min.

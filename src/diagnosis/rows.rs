@@ -125,6 +125,7 @@ pub(super) struct Once {
 
 /// What sets a fault right, and what that costs.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Repair {
     /// The fault.
     pub fault: Fault,

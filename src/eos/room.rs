@@ -13,7 +13,8 @@ use crate::names::Refrigerant;
 /// Errors: the text names the terms and how many of them there may be, or how high their powers.
 ///
 /// ```
-/// use coldloop::{Refrigerant, eos, fluid};
+/// use coldloop::Refrigerant;
+/// use coldloop::inner::{eos, fluid};
 /// let known = fluid::fluid_of(Refrigerant::R744).unwrap().equation;
 /// assert_eq!(eos::fits(&known), Ok(()));
 /// let crowded = fluid::Equation { power: &[fluid::Power { n: 1.0, t: 1.0, d: 1, l: 0 }; 60], ..known };

@@ -38,6 +38,7 @@ const PLACES: u64 = 1024;
 
 /// How common the causes are taken to be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Priors {
     /// As the settings have it.
     Given,

@@ -8,6 +8,7 @@ use alloc::vec::Vec;
 
 /// A share or a mean over some of the cases, with its interval.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Score {
     /// The share, 0 to 1, or the mean; `None` where there is no such case.
     pub value: Option<f64>,
@@ -19,6 +20,7 @@ pub struct Score {
 
 /// The cases whose leader has a probability between two limits.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct ReliabilityBin {
     /// The lower limit, which belongs to the bin.
     pub low: f64,
@@ -34,6 +36,7 @@ pub struct ReliabilityBin {
 
 /// A line that could not be read or judged.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct RefusedCase {
     /// Its number in the file, from one.
     pub line: usize,
@@ -48,6 +51,7 @@ pub struct RefusedCase {
 /// A percentile interval of the calibration error lies higher than the error itself where cases are few: each resample has
 /// the scatter of the cases twice.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Summary {
     /// Cases that were judged.
     pub cases: u64,

@@ -12,6 +12,7 @@ use crate::vehicle::{Conditions, System};
 /// The bands of every reading, in the quantity that its instrument shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Bands {
     /// Low-side pressure above the air of the place.
     pub low_side: Band<GaugePressure>,

@@ -22,6 +22,17 @@ pub(super) const QUANTILE_80: f64 = 1.281_551_565_544_600_4;
 pub(super) const QUANTILE_95: f64 = 1.959_963_984_540_054;
 
 /// Where a figure of a sound vehicle lies.
+///
+/// ```
+/// use coldloop::expected::Bands;
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let vent = Bands::of(&system, &Conditions::new(celsius(29.0), Surroundings::at_altitude(1_600.0)?))?.vent;
+/// assert!(vent.low_95 < vent.low_80 && vent.low_80 < vent.median && vent.median < vent.high_80 && vent.high_80 < vent.high_95);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Band<Q> {

@@ -327,6 +327,7 @@ pub struct TableRow {
 
 /// A row that a pressure table cannot have.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct TableError {
     /// The row, counted from zero; the number of rows when it is their count that is wrong.
     pub row: usize,

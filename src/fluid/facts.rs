@@ -37,7 +37,7 @@ impl Melting {
     /// The pressure (Pa) above which the fluid freezes at `t_k`, K.
     ///
     /// ```
-    /// use coldloop::{Refrigerant, fluid};
+    /// use coldloop::{Refrigerant, inner::fluid};
     /// let melting = fluid::fluid_of(Refrigerant::R744).unwrap().melting.unwrap();
     /// assert!((melting.pressure_pa(220.0) - 16.719e6).abs() < 1e3);
     /// ```
@@ -48,7 +48,14 @@ impl Melting {
 }
 
 /// Facts that enter no calculation here; what is not known is `None`.
+///
+/// ```
+/// use coldloop::{Refrigerant, SafetyGroup};
+/// let facts = Refrigerant::R1234yf.facts();
+/// assert!(facts.safety_group.is_some_and(|group| group.value == SafetyGroup::A2L && !group.source.is_empty()));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Facts {
     /// Chemical name.
     pub name: &'static str,
@@ -83,6 +90,7 @@ pub struct Sourced<T> {
 
 /// The least that burns in air.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Flammability {
     /// By volume, 0 to 1.
     pub volume_fraction: Option<f64>,
@@ -92,6 +100,7 @@ pub struct Flammability {
 
 /// Global warming potential over 100 years, carbon dioxide being 1.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Warming {
     /// Assessment report of the IPCC: `AR4`, `AR5`, `AR6`.
     pub report: &'static str,

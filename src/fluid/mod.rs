@@ -14,7 +14,7 @@ pub use tables::fluid_of;
 /// They are fluids, not refrigerants of a vehicle, and have no saturation curves here.
 ///
 /// ```
-/// let [nitrogen, oxygen, argon] = coldloop::fluid::gases_of_air();
+/// let [nitrogen, oxygen, argon] = coldloop::inner::fluid::gases_of_air();
 /// assert!(nitrogen.equation.molar_mass < oxygen.equation.molar_mass);
 /// assert_eq!(argon.facts.cas, Some("7440-37-1"));
 /// ```

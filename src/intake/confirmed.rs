@@ -22,6 +22,7 @@ const SEVERITY: Range = Range::new(Quantity::Severity, 0.0, 1.0);
 
 /// A vehicle whose cause was confirmed, as a line of a file of confirmed cases has it.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Confirmed {
     /// The readings file of the vehicle as it came in.
     pub visit: Visit,

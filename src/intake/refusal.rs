@@ -27,6 +27,7 @@ pub(super) const TOLD: usize = 12;
 /// assert_eq!(refusal.error().kind, coldloop::ErrorKind::OutOfRange);
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Refusal {
     /// The first mistake, whose error stands for all.
     pub first: Box<Mistake>,
@@ -37,7 +38,16 @@ pub struct Refusal {
 }
 
 /// One mistake of a readings file.
+///
+/// ```
+/// use coldloop::{ErrorKind, intake};
+/// let text = include_str!("../../examples/readings/low-charge.toml").replace("105 kPa gauge", "105 kPa");
+/// let mistake = intake::case_from_toml(&text).unwrap_err().first;
+/// assert_eq!((mistake.error.kind, mistake.value.as_str()), (ErrorKind::MissingDatum, "\"105 kPa\""));
+/// assert_eq!(mistake.position.map(|place| place.line), Some(21));
+/// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Mistake {
     /// The dotted key, shortened to 80 characters; an empty text when the file as a whole is refused.
     pub key: String,

@@ -11,6 +11,7 @@ use alloc::vec::Vec;
 
 /// A vehicle to simulate, in its conditions, with its faults.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Trial {
     /// The vehicle, with the typical hardware of its class.
     pub vehicle: Vehicle,

@@ -28,6 +28,7 @@ use alloc::vec::Vec;
 
 /// A readings file: a case, how to judge it, and whatever was done to the vehicle since.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Visit {
     /// The vehicle as it came in.
     pub case: Case,
@@ -53,7 +54,16 @@ pub struct Visit {
 }
 
 /// What was done, judged.
+///
+/// ```
+/// use coldloop::{intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let judgements = visit.prove()?;
+/// assert!(judgements.charge.is_some() && judgements.closing.is_some() && judgements.refused.is_empty());
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Judgements {
     /// The test pressure.
     pub pressure_test: Option<Leak>,

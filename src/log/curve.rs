@@ -97,6 +97,7 @@ impl Curve {
 
 /// How a temperature came down after the start.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Fall {
     /// Where it started, K.
     pub from_k: f64,

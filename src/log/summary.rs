@@ -26,7 +26,18 @@ const PUMPS: f64 = 2.0;
 const QUICKLY_S: f64 = 120.0;
 
 /// What a log says so far.
+///
+/// ```
+/// use coldloop::log::{Datum, Recorder, Sample};
+/// use coldloop::{Channel, LogPhase};
+/// let mut recorder = Recorder::new(Datum::Gauge);
+/// recorder.push(&Sample::at(0.0).with(Channel::LowSide, 200e3));
+/// let summary = recorder.summary();
+/// assert_ne!(summary.phase, LogPhase::Settled);
+/// assert!(summary.vent.is_none() && summary.elapsed_s < 1.0);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Summary {
     /// How its last part stands.
     pub phase: LogPhase,
@@ -156,6 +167,19 @@ fn wait_s(track: &Track, now: &LogState) -> f64 {
 }
 
 /// A stretch of a log at one speed and load.
+///
+/// ```
+/// use coldloop::Channel;
+/// use coldloop::log::{Datum, Instruments, Recorder, Sample};
+/// let mut recorder = Recorder::new(Datum::Gauge);
+/// for second in 0..300 {
+///     recorder.push(&Sample::at(f64::from(second)).with(Channel::LowSide, 200e3).with(Channel::Vent, 280.0));
+/// }
+/// let summary = recorder.summary();
+/// let state = summary.states().last().expect("it has settled");
+/// assert!(state.readings(&Instruments::default()).vent.is_some());
+/// assert!(state.mean(Channel::Cabin).is_none());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LogState {
     state: State,
@@ -165,6 +189,7 @@ pub struct LogState {
 
 /// The swing of a low side.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct LowSwing {
     /// Whole cycles that were seen.
     pub cycles: u32,

@@ -46,7 +46,7 @@ impl Mixture<f64> {
     ///
     /// ```
     /// use coldloop::Refrigerant;
-    /// use coldloop::mixture::{self, LeakPhase, Mixture};
+    /// use coldloop::inner::mixture::{self, LeakPhase, Mixture};
     ///
     /// // R-407C: R-32, R-125, R-134a. Half of it leaks as vapour at 25 °C from a circuit filled with 300 kg/m3.
     /// let parts = [Refrigerant::R32, Refrigerant::R125, Refrigerant::R134a].map(mixture::component_of);

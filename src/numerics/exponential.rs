@@ -16,8 +16,8 @@ const HIGHEST: f64 = 709.0;
 /// whose remainder is below 5e-18.
 ///
 /// ```
-/// assert_eq!(coldloop::numerics::exp(0.0), 1.0);
-/// assert!((coldloop::numerics::exp(1.0) - core::f64::consts::E).abs() < 1e-15);
+/// assert_eq!(coldloop::inner::numerics::exp(0.0), 1.0);
+/// assert!((coldloop::inner::numerics::exp(1.0) - core::f64::consts::E).abs() < 1e-15);
 /// ```
 #[inline]
 pub fn exp(x: f64) -> f64 {

@@ -16,8 +16,8 @@ const LN2_LOW: f64 = 1.908_214_929_270_587_7e-10; // ln 2 - LN2_HIGH
 /// the rounding of s small.
 ///
 /// ```
-/// assert_eq!(coldloop::numerics::ln(1.0), 0.0);
-/// assert!((coldloop::numerics::ln(10.0) - core::f64::consts::LN_10).abs() < 1e-15);
+/// assert_eq!(coldloop::inner::numerics::ln(1.0), 0.0);
+/// assert!((coldloop::inner::numerics::ln(10.0) - core::f64::consts::LN_10).abs() < 1e-15);
 /// ```
 #[inline]
 pub fn ln(x: f64) -> f64 {

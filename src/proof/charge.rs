@@ -82,7 +82,17 @@ pub struct ChargeBook {
 }
 
 /// What the masses tell.
+///
+/// ```
+/// use coldloop::{ChargeFinding, intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let balance = visit.prove()?.charge.expect("it was charged");
+/// assert_eq!(balance.now, Some(ChargeFinding::Within));
+/// assert!(balance.now_kg.is_some_and(|now| (now.value - 0.85).abs() < 0.05));
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Balance {
     /// Charge found in the vehicle, kg; `None` when nothing was recovered by weight.
     pub found_kg: Option<Estimate>,

@@ -25,7 +25,16 @@ pub struct Proofs<'a> {
 
 /// The judgement over all of them. Masses need no rule of their own to lift "better" to "proven": what was weighed is an answer to
 /// whether the charge lies below or above the label, before and after, and is in the proof of the repair already.
+///
+/// ```
+/// use coldloop::{ClosingFinding, intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let closing = visit.prove()?.closing.expect("there are proofs");
+/// assert_ne!(closing.finding, ClosingFinding::Fails);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Closing {
     /// The judgement.
     pub finding: ClosingFinding,

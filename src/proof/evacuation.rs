@@ -30,7 +30,17 @@ pub struct Evacuation {
 }
 
 /// What the pressure reached tells.
+///
+/// ```
+/// use coldloop::{EvacuationFinding, intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let vacuum = visit.prove()?.evacuation.expect("it was evacuated");
+/// assert_eq!(vacuum.finding, EvacuationFinding::Deep);
+/// assert!(vacuum.reached_pa.value < vacuum.water_pa.value);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Vacuum {
     /// The judgement.
     pub finding: EvacuationFinding,

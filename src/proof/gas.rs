@@ -12,6 +12,7 @@ const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 
 /// What the circuit is filled with while its pressure is watched.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum DecayGas {
     /// Dry nitrogen.
     Nitrogen,

@@ -81,7 +81,17 @@ pub struct Hold<'a> {
 }
 
 /// What a held vacuum tells.
+///
+/// ```
+/// use coldloop::{HoldFinding, intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let hold = visit.prove()?.hold.expect("the vacuum was held");
+/// assert_ne!(hold.finding, HoldFinding::Leak);
+/// assert_eq!(hold.held_s, 1_200.0);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct HoldJudgement {
     /// The judgement.
     pub finding: HoldFinding,

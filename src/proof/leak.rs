@@ -66,7 +66,18 @@ pub struct Decay {
 }
 
 /// What the decay of a test pressure tells.
+///
+/// ```
+/// use coldloop::{LeakFinding, intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let leak = visit.prove()?.pressure_test.expect("it was tested");
+/// assert_eq!(leak.finding, LeakFinding::NoLossSeen);
+/// // What a test of this length in this air can see: smaller leaks are not excluded.
+/// assert!(leak.least_seen_kg_s.is_some_and(|least| least > 0.0));
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Leak {
     /// The judgement.
     pub finding: LeakFinding,

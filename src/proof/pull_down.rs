@@ -30,7 +30,17 @@ pub struct VentSample {
 }
 
 /// How the vent came down.
+///
+/// ```
+/// use coldloop::{PullDownFinding, intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let pull_down = visit.prove()?.pull_down.expect("the vent was read");
+/// assert_eq!(pull_down.finding, PullDownFinding::Reached);
+/// assert!(pull_down.expected.low_95 < pull_down.expected.high_95);
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PullDown {
     /// The judgement.
     pub finding: PullDownFinding,

@@ -26,6 +26,7 @@ const LIMIT: f64 = 3.0;
 
 /// One figure before and after, in standard deviations from what a sound system shows in the conditions of its own time.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Seen {
     /// The figure.
     pub feature: Feature,
@@ -36,7 +37,17 @@ pub struct Seen {
 }
 
 /// What the readings before and after tell together.
+///
+/// ```
+/// use coldloop::{RepairFinding, intake};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// let proof = visit.prove()?.repair.expect("there are readings before and after");
+/// assert_ne!(proof.finding, RepairFinding::StillFaulty);
+/// assert!(proof.seen.iter().any(|seen| seen.before.is_some() && seen.after.is_some()));
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Proof {
     /// The judgement.
     pub finding: RepairFinding,

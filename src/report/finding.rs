@@ -8,6 +8,7 @@ use alloc::string::String;
 
 /// What a step finds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Finding {
     /// The answer to a question.
     Seen(Observation, bool),

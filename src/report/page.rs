@@ -29,6 +29,7 @@ const FOLLOWED_FROM: f64 = 0.01;
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Page {
     /// The system.
     pub system: System,
@@ -67,6 +68,7 @@ pub struct Page {
 
 /// What the readings come to.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageResult {
     /// Its kind.
     pub kind: VerdictKind,
@@ -94,6 +96,7 @@ pub struct PageResult {
 
 /// An explanation.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageOdds {
     /// The fault.
     pub fault: Fault,
@@ -105,6 +108,7 @@ pub struct PageOdds {
 
 /// What it costs until the vehicle is repaired, in minutes of work with parts counted as labour time.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageExpected {
     /// Following the plan.
     pub minutes: f64,
@@ -114,6 +118,7 @@ pub struct PageExpected {
 
 /// A step: something to check, a repair, or handing over.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageStep {
     /// What to do.
     pub action: Action,
@@ -131,6 +136,7 @@ pub struct PageStep {
 
 /// How a step can come out, and what then.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageOutcome {
     /// What is found.
     pub finding: Finding,
@@ -153,6 +159,7 @@ impl PageOutcome {
 
 /// A reading beside what is normal here today.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageReading {
     /// The figure.
     pub feature: Feature,
@@ -174,6 +181,7 @@ pub struct PageReading {
 
 /// The unit and datum of a number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Scale {
     /// Pa above the air of the place.
     PaGauge,
@@ -191,6 +199,7 @@ pub enum Scale {
 
 /// A figure that follows from the readings.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageFigure {
     /// Which.
     pub kind: FigureKind,
@@ -202,6 +211,7 @@ pub struct PageFigure {
 
 /// Which figure follows from the readings.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum FigureKind {
     /// Saturation temperature (dew) of the low side.
     Evaporating,
@@ -225,6 +235,7 @@ pub enum FigureKind {
 
 /// Why one explanation is preferred to another.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageWhy {
     /// The explanation.
     pub fault: Fault,
@@ -236,6 +247,7 @@ pub struct PageWhy {
 
 /// One argument.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageArgument {
     /// The evidence.
     pub evidence: Evidence,
@@ -253,6 +265,7 @@ pub struct PageArgument {
 
 /// What to read before a repair and again after it, and how.
 #[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageProof {
     /// Readings that were not taken yet; only what is read before and after is compared.
     pub before: Vec<ReadingKind>,
@@ -266,6 +279,7 @@ pub struct PageProof {
 
 /// What limits the result.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PageLimit {
     /// The note.
     pub note: QualityNote,

@@ -9,6 +9,7 @@ use alloc::string::String;
 
 /// The units of a text report.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Units {
     /// kPa, °C.
     Metric,

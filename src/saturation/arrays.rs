@@ -12,6 +12,7 @@ use crate::range::Range;
 
 /// The elements of an array that have no answer, in whose place NaN was written; all others were computed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Unanswered {
     /// How many there are.
     pub count: usize,

@@ -50,6 +50,7 @@ pub struct Blend {
 
 /// One component of a blend.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Part {
     /// The component.
     pub refrigerant: Refrigerant,
@@ -143,6 +144,7 @@ impl Blend {
     /// The mixture model of the components, in the order of [`Blend::parts`], and their mole fractions.
     ///
     /// Errors: none that a listed blend meets; those of [`Mixture::new`].
+    #[doc(hidden)]
     pub fn mixture(&self) -> Result<(Mixture<f64>, [f64; MOST_COMPONENTS]), Error> {
         let mut components = [mixture::component_of(Refrigerant::R134a)?; MOST_COMPONENTS];
         let mut z = [1.0; MOST_COMPONENTS];

@@ -18,6 +18,14 @@ pub struct Charge {
 }
 
 /// What a charge or one of its phases is made of, by mass.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// use coldloop::saturation::Charge;
+/// let shares = Charge::new(&[(Refrigerant::R134a, 0.97)], 0.03)?.shares();
+/// assert!((shares.air() - 0.03).abs() < 1e-12 && (shares.of(Refrigerant::R134a) - 0.97).abs() < 1e-12);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Shares {
     refrigerants: [Refrigerant; MOST_COMPONENTS],
@@ -28,6 +36,7 @@ pub struct Shares {
 
 /// A charge at a temperature and pressure.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct PhaseSplit {
     /// Density of all, kg/m3.
     pub rho_kg_m3: f64,
@@ -41,6 +50,7 @@ pub struct PhaseSplit {
 
 /// What a leak has left.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Remainder {
     /// Its composition.
     pub shares: Shares,
@@ -190,11 +200,12 @@ impl Charge {
     }
 
     /// The mixture model.
+    #[doc(hidden)]
     pub const fn mixture(&self) -> &Mixture<f64> {
         &self.mixture
     }
 
-    /// Mole fractions of the components of [`Charge::mixture`].
+    /// Mole fractions of the components, in the order of [`Shares::refrigerants`], the gases of the air behind them.
     pub fn mole_fractions(&self) -> &[f64] {
         &self.z[..self.mixture.components().len()]
     }
@@ -276,7 +287,7 @@ impl Charge {
     /// Method, accuracy and errors: as [`Mixture::leaked`].
     ///
     /// ```
-    /// use coldloop::mixture::LeakPhase;
+    /// use coldloop::LeakPhase;
     /// use coldloop::{Refrigerant, saturation::Charge};
     ///
     /// // Half of it lost as vapour, R-407C is no longer R-407C.

@@ -10,6 +10,16 @@ use crate::names::{ErrorKind, Quantity, Reference};
 use crate::range::Range;
 
 /// The saturation of a refrigerant: one line of a pure fluid, or the two of a blend.
+///
+/// ```
+/// use coldloop::saturation::{Line, Side, line_of};
+/// use coldloop::Refrigerant;
+/// assert!(matches!(line_of(Refrigerant::R134a), Line::Pure(_)));
+/// let blend = line_of(Refrigerant::R407C);
+/// let glide_k = blend.temperature_k(Side::Dew, 500_000.0)? - blend.temperature_k(Side::Bubble, 500_000.0)?;
+/// assert!((5.0..8.0).contains(&glide_k));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub enum Line {
     /// A pure fluid.

@@ -38,8 +38,10 @@ pub use pure::{Pure, SaturatedPhase};
 pub use state::{Response, State};
 pub use tables::line_of;
 
+pub use crate::fluid::{Facts, Flammability, Sourced, Warming};
+pub use crate::mixture::{MOST_COMPONENTS, Side};
+
 use crate::error::Error;
-use crate::mixture::Side;
 use crate::names::Refrigerant;
 
 /// The pressure (Pa) at which the last liquid boils away at `t_k`, K.

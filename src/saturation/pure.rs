@@ -1,5 +1,6 @@
 //! The saturation line of a pure fluid as curves.
 
+use crate::eos::Isotherm;
 use crate::error::Error;
 use crate::fluid::Fluid;
 use crate::names::{ErrorKind, Quantity, Reference};
@@ -13,7 +14,8 @@ use crate::range::Range;
 /// analytic through the critical point.
 #[derive(Clone, Copy, Debug)]
 pub struct Pure {
-    /// Equation, limits and facts.
+    /// Equation, limits and facts; no part of the interface, see [`Line::facts`](super::Line::facts) for what a label says.
+    #[doc(hidden)]
     pub fluid: &'static Fluid,
     /// Critical temperature of the equation itself, K; the published one may differ in its last digits.
     pub critical_t_k: f64,
@@ -105,6 +107,34 @@ impl Pure {
     pub fn latent_heat_j_kg(&self, t_k: f64) -> Result<f64, Error> {
         let s = self.distance(self.temperatures().check(t_k)?);
         Ok(self.vapour_h_j_kg.at(s) - self.liquid_h_j_kg.at(s))
+    }
+
+    /// The second virial coefficient B (m3/mol) at `t_k`, K.
+    ///
+    /// Source: the limit of the equation of state at no density. Range: [`Pure::valid_temperatures`].
+    ///
+    /// Errors: `NotFinite`, `OutOfRange`.
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, saturation};
+    /// let b_m3_mol = saturation::pure(Refrigerant::R134a)?.second_virial_m3_mol(300.0)?;
+    /// assert!((-600e-6..-400e-6).contains(&b_m3_mol));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    pub fn second_virial_m3_mol(&self, t_k: f64) -> Result<f64, Error> {
+        Ok(self.isotherm(t_k)?.second_virial_m3_mol())
+    }
+
+    /// The third virial coefficient C (m6/mol2) at `t_k`, K, to about 1e-7 of its terms.
+    ///
+    /// Source, range, errors: as [`Pure::second_virial_m3_mol`].
+    pub fn third_virial_m6_mol2(&self, t_k: f64) -> Result<f64, Error> {
+        Ok(self.isotherm(t_k)?.third_virial_m6_mol2())
+    }
+
+    fn isotherm(&self, t_k: f64) -> Result<Isotherm<f64>, Error> {
+        let t_k = self.valid_temperatures().check(t_k)?;
+        Ok(Isotherm::new(&self.fluid.equation, t_k))
     }
 
     /// Saturated liquid at `t_k`, K.

@@ -16,7 +16,16 @@ pub(super) const DENSE: f64 = 2.5;
 const DENSEST: f64 = 5.0;
 
 /// A state of a refrigerant in equilibrium, in SI; enthalpy and entropy count from the reference state asked for.
+///
+/// ```
+/// use coldloop::{Phase, Reference, Refrigerant, saturation};
+/// let vapour = saturation::line_of(Refrigerant::R134a).state_tp(300.0, 300_000.0, Reference::Iir)?;
+/// assert_eq!((vapour.phase, vapour.quality), (Phase::Vapour, None));
+/// assert!((vapour.u_j_kg() - (vapour.h_j_kg - vapour.p_pa / vapour.rho_kg_m3)).abs() < 1e-6);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct State {
     /// The phase.
     pub phase: Phase,
@@ -40,6 +49,14 @@ pub struct State {
 }
 
 /// How a homogeneous phase responds to change.
+///
+/// ```
+/// use coldloop::{Reference, Refrigerant, saturation};
+/// let vapour = saturation::line_of(Refrigerant::R134a).state_tp(300.0, 300_000.0, Reference::Iir)?;
+/// let response = vapour.response.expect("one phase has one");
+/// assert!(response.cp_j_kg_k > response.cv_j_kg_k && (100.0..200.0).contains(&response.w_m_s));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Response {
     /// Specific heat at constant volume, J/(kg K).

@@ -62,6 +62,7 @@ pub struct Session {
 
 /// The next step, and which entry of a readings file it fills.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct NextStep {
     /// What to do.
     pub action: Action,

@@ -5,6 +5,7 @@ use crate::names::{Check, Fault, Observation, ReadingKind};
 
 /// What a step did.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Done {
     /// A reading was added or changed.
     Reading(ReadingKind),
@@ -24,6 +25,7 @@ pub enum Done {
 
 /// What became of undoing.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub enum Undone {
     /// This step was taken back.
     Step(Done),

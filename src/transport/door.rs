@@ -8,7 +8,7 @@ use crate::units::{Temperature, in_kelvins};
 impl Refrigerant {
     /// The dynamic viscosity (Pa s) in a state of one phase of this refrigerant, or of its saturated liquid or vapour.
     ///
-    /// Source: a published correlation, named by [`transport::of`](crate::transport::of).
+    /// Source: a published correlation, named by [`transport::published`](crate::transport::published).
     ///
     /// Errors: `NotAvailable` where none is published, for a blend, and for liquid and vapour together; `OutOfRange` outside the
     /// temperatures and pressures of the correlation.
@@ -31,7 +31,7 @@ impl Refrigerant {
 
     /// The thermal conductivity (W/(m K)) in a state of one phase of this refrigerant, or of its saturated liquid or vapour.
     ///
-    /// Source: a published correlation, named by [`transport::of`](crate::transport::of); with the enhancement about the critical point.
+    /// Source: a published correlation, named by [`transport::published`](crate::transport::published); with the enhancement about the critical point.
     ///
     /// Errors: as [`Refrigerant::viscosity_pa_s`]; `NotAvailable` also in the critical point itself.
     ///
@@ -47,7 +47,7 @@ impl Refrigerant {
 
     /// The surface tension (N/m) between saturated liquid and vapour.
     ///
-    /// Source: a published correlation, named by [`transport::of`](crate::transport::of).
+    /// Source: a published correlation, named by [`transport::published`](crate::transport::published).
     ///
     /// Errors: `NotFinite`; `OutOfRange` below the lowest temperature of the equation of state and above the critical one;
     /// `NotAvailable` where none is published and for a blend.

@@ -5,16 +5,17 @@
 
 mod conductivity;
 mod conformal;
-mod correlation;
+pub(crate) mod correlation;
 mod door;
-mod tables;
+pub(crate) mod tables;
 mod viscosity;
 
-pub use correlation::{
+pub use correlation::Published;
+pub(crate) use correlation::{
     Conductivity, ConductivityForm, Conformal, CriticalEnhancement, DiluteConductivity, DiluteViscosity, LennardJones,
-    Published, ResidualViscosity, SurfaceTension, Term, Transport, Viscosity, ViscosityForm,
+    ResidualViscosity, SurfaceTension, Term, Transport, Viscosity, ViscosityForm,
 };
-pub use tables::of;
+pub(crate) use tables::of;
 
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, Refrigerant};
@@ -23,7 +24,7 @@ use crate::saturation::{State, pure};
 
 /// The dynamic viscosity (Pa s) of `refrigerant` in a state of one phase, or of its saturated liquid or vapour (a quality of 0 or 1).
 ///
-/// Source: [`of`] names it. Range: that of the correlation, within that of the equation of state.
+/// Source: [`published`] names it. Range: that of the correlation, within that of the equation of state.
 ///
 /// Errors: `NotAvailable` where no correlation is published, for a blend, and for liquid and vapour together; `OutOfRange` outside
 /// the temperatures and pressures of the correlation.
@@ -37,7 +38,7 @@ use crate::saturation::{State, pure};
 /// ```
 pub fn viscosity_pa_s(refrigerant: Refrigerant, state: &State) -> Result<f64, Error> {
     let missing = Error::of(ErrorKind::NotAvailable, Quantity::Viscosity);
-    let viscosity = published(refrigerant, missing)?.viscosity.as_ref().ok_or(missing)?;
+    let viscosity = correlations(refrigerant, missing)?.viscosity.as_ref().ok_or(missing)?;
     one_phase(state, missing)?;
     viscosity.published.check(viscosity.highest_p_pa, state)?;
     viscosity.at(pure(refrigerant)?, state.t_k, state.rho_mol_m3)
@@ -45,7 +46,7 @@ pub fn viscosity_pa_s(refrigerant: Refrigerant, state: &State) -> Result<f64, Er
 
 /// The thermal conductivity (W/(m K)) of `refrigerant` in a state of one phase, or of its saturated liquid or vapour.
 ///
-/// Source: [`of`] names it; with the enhancement about the critical point, where it grows without bound. Range: that of the
+/// Source: [`published`] names it; with the enhancement about the critical point, where it grows without bound. Range: that of the
 /// correlation, within that of the equation of state.
 ///
 /// Errors: as [`viscosity_pa_s`]; `NotAvailable` also in the critical point itself.
@@ -59,7 +60,7 @@ pub fn viscosity_pa_s(refrigerant: Refrigerant, state: &State) -> Result<f64, Er
 /// ```
 pub fn conductivity_w_m_k(refrigerant: Refrigerant, state: &State) -> Result<f64, Error> {
     let missing = Error::of(ErrorKind::NotAvailable, Quantity::Conductivity);
-    let found = published(refrigerant, missing)?;
+    let found = correlations(refrigerant, missing)?;
     let conductivity = found.conductivity.as_ref().ok_or(missing)?;
     let viscosity = found.viscosity.as_ref().ok_or(missing)?;
     one_phase(state, missing)?;
@@ -73,7 +74,7 @@ pub fn conductivity_w_m_k(refrigerant: Refrigerant, state: &State) -> Result<f64
 
 /// The surface tension (N/m) of `refrigerant` between its saturated liquid and vapour at `t_k`, K.
 ///
-/// Source: [`of`] names it. Range: from the lowest temperature of the equation of state to the critical one.
+/// Source: [`published`] names it. Range: from the lowest temperature of the equation of state to the critical one.
 ///
 /// Errors: `NotFinite`, `OutOfRange`; `NotAvailable` where no correlation is published and for a blend.
 ///
@@ -87,7 +88,7 @@ pub fn conductivity_w_m_k(refrigerant: Refrigerant, state: &State) -> Result<f64
 /// ```
 pub fn surface_tension_n_m(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error> {
     let missing = Error::of(ErrorKind::NotAvailable, Quantity::SurfaceTension);
-    let SurfaceTension { published, terms } = published(refrigerant, missing)?
+    let SurfaceTension { published, terms } = correlations(refrigerant, missing)?
         .surface_tension
         .as_ref()
         .ok_or(missing)?;
@@ -117,8 +118,33 @@ fn met(range: Range, value: f64) -> Result<(), Error> {
     Ok(())
 }
 
-/// What is published of a refrigerant; `missing`, which names the property, where nothing is.
-fn published(refrigerant: Refrigerant, missing: Error) -> Result<&'static Transport, Error> {
+/// Where the correlation of this property was published: [`Quantity::Viscosity`], [`Quantity::Conductivity`] or
+/// [`Quantity::SurfaceTension`].
+///
+/// Errors: `NotAvailable` where no correlation is published, for a blend, and for every other quantity.
+///
+/// ```
+/// use coldloop::{Quantity, Refrigerant, transport};
+/// let source = transport::published(Refrigerant::R134a, Quantity::Viscosity)?;
+/// assert_eq!(source.doi, Some("10.1021/ie0300880"));
+/// assert!(transport::published(Refrigerant::R404A, Quantity::Viscosity).is_err());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+#[allow(clippy::wildcard_enum_match_arm)] // the other quantities are no transport properties
+pub fn published(refrigerant: Refrigerant, property: Quantity) -> Result<&'static Published, Error> {
+    let missing = Error::of(ErrorKind::NotAvailable, property);
+    let found = correlations(refrigerant, missing)?;
+    let published = match property {
+        Quantity::Viscosity => found.viscosity.as_ref().map(|known| &known.published),
+        Quantity::Conductivity => found.conductivity.as_ref().map(|known| &known.published),
+        Quantity::SurfaceTension => found.surface_tension.as_ref().map(|known| &known.published),
+        _ => None,
+    };
+    published.ok_or(missing)
+}
+
+/// The correlations of a refrigerant; `missing`, which names the property, where there are none.
+fn correlations(refrigerant: Refrigerant, missing: Error) -> Result<&'static Transport, Error> {
     of(refrigerant).map_err(|_| missing)
 }
 

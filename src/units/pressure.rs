@@ -45,6 +45,13 @@ pub struct GaugePressure {
 }
 
 /// A pressure whose datum is known at run time only.
+///
+/// ```
+/// use coldloop::units::{AbsolutePressure, GaugePressure, Pressure};
+/// let read: Pressure = GaugePressure::from_psig(35.0).into();
+/// assert!(matches!(read, Pressure::Gauge(_)));
+/// assert!(matches!(Pressure::from(AbsolutePressure::from_kpa(342.6)), Pressure::Absolute(_)));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Pressure {
     /// Above vacuum.

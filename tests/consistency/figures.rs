@@ -57,6 +57,7 @@ impl Answered {
             Feature::DischargeSuperheat => Some(differences(&bands.discharge_superheat)),
             Feature::ClutchCycles => Some(numbers(&bands.clutch_cycles_hz?).map(|hz| (60.0 * hz).ln_1p())),
             Feature::RestPressure => None,
+            _ => unreachable!("a new member of the vocabulary"),
         }
     }
 }
@@ -173,6 +174,7 @@ fn derived(answer: &Diagnosis, feature: Feature) -> Option<Estimate> {
         Feature::Subcooling => derived.subcooling_k,
         Feature::DischargeSuperheat => derived.discharge_superheat_k,
         Feature::Vent | Feature::ClutchCycles | Feature::RestPressure => None,
+        _ => unreachable!("a new member of the vocabulary"),
     };
     estimate.filter(|_| counts(answer))
 }
@@ -210,6 +212,7 @@ fn derived_figures_are_those_that_are_judged() {
             | Feature::DischargeSuperheat
             | Feature::ClutchCycles
             | Feature::RestPressure => figures_differ(&one.answer, d),
+            _ => unreachable!("a new member of the vocabulary"),
         })
     });
 }

@@ -136,6 +136,7 @@ fn the_verdict_is_that_of_the_probabilities() {
             },
             VerdictKind::Healthy => named.is_empty() && answer.probability_of(&[Fault::NoFault]) >= settings.healthy,
             VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence => named.is_empty(),
+            _ => unreachable!("a new member of the vocabulary"),
         };
         (!holds).then(|| format!("{:?} {named:?} with {first:?}", verdict.kind))
     });

@@ -65,6 +65,7 @@ fn json_tells_the_fields() {
             Some(Action::Repair(fault)) => id(&told["next_step"]["repair"]).as_deref() == Some(fault.id()),
             Some(Action::HandOver) => told["next_step"]["check"].is_null() && told["next_step"]["repair"].is_null(),
             None => told["next_step"].is_null(),
+            Some(_) => unreachable!("a new member of the vocabulary"),
         };
         let checks: Vec<String> = told["next_checks"]
             .as_array()
@@ -100,6 +101,7 @@ fn json_measures_what_is_judged() {
                 Feature::Vent | Feature::Superheat | Feature::Subcooling | Feature::DischargeSuperheat => {
                     (d.feature.id(), "k")
                 }
+                _ => unreachable!("a new member of the vocabulary"),
             };
             let row = &told["expected"][id];
             let measured = row[format!("measured_{unit}")].as_f64();
@@ -118,6 +120,7 @@ fn json_measures_what_is_judged() {
                 | Feature::Subcooling
                 | Feature::DischargeSuperheat
                 | Feature::RestPressure => Ok(kelvins(measured)),
+                _ => unreachable!("a new member of the vocabulary"),
             };
             // Off the saturation line, and below -45 °C, the judgement counts otherwise.
             let as_judged = as_judged
@@ -167,6 +170,7 @@ fn the_text_tells_the_probabilities() {
                 None => Some(answer.probability_of(&answer.verdict.faults)),
             },
             VerdictKind::NothingFits | VerdictKind::NotEnoughEvidence => None,
+            _ => unreachable!("a new member of the vocabulary"),
         };
         let headline = odds.map(|odds| format!("({})", per_cent(odds).to_uppercase()));
         if headline.as_ref().is_some_and(|odds| !text.contains(odds)) {

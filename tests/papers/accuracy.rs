@@ -4,7 +4,7 @@
 //! rewrites the table in the README instead of comparing it.
 
 use crate::published;
-use coldloop::eos::{Isotherm, Properties};
+use coldloop::inner::eos::{Isotherm, Properties};
 use coldloop::{ErrorKind, Reference, Refrigerant, saturation};
 use std::collections::BTreeMap;
 use std::fmt::Write;

@@ -9,8 +9,9 @@ mod accuracy;
 mod published;
 
 use coldloop::Refrigerant;
-use coldloop::eos::Isotherm;
-use coldloop::{fluid, saturation};
+use coldloop::inner::eos::Isotherm;
+use coldloop::inner::fluid;
+use coldloop::saturation;
 use published::papers;
 use std::collections::BTreeSet;
 

@@ -3,7 +3,7 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // part of tests
 
 use coldloop::Refrigerant;
-use coldloop::eos::{Isotherm, Properties, density_mol_m3};
+use coldloop::inner::eos::{Isotherm, Properties, density_mol_m3};
 use coldloop::saturation::{self, Pure};
 use serde::Deserialize;
 use std::collections::BTreeMap;

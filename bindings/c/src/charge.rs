@@ -19,7 +19,8 @@ use crate::boundary::{Failure, Record, known, member, number, record, sized, val
 use crate::error::ColdloopError;
 use crate::memory::read;
 use crate::names::ColdloopStatus;
-use coldloop::mixture::{LeakPhase, MOST_COMPONENTS};
+use coldloop::LeakPhase;
+use coldloop::saturation::MOST_COMPONENTS;
 use coldloop::saturation::{Charge, Shares};
 use coldloop::{Error, Quantity, Refrigerant};
 use core::mem::{MaybeUninit, size_of};

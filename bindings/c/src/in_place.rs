@@ -110,7 +110,7 @@ fn the_composition_of_a_charge_may_take_its_place() {
 fn what_a_leak_leaves_may_be_leaked_again() {
     let memory = Memory::new();
     let (apart, given) = (memory.blank::<ColdloopRemainder>(400), charge(&memory, 0));
-    let leak_phase = coldloop::mixture::LeakPhase::Vapour.code();
+    let leak_phase = coldloop::LeakPhase::Vapour.code();
     assert_eq!(
         coldloop_charge_leaked(given, 293.15, 250.0, leak_phase, 0.2, apart, null_mut()),
         0

@@ -21,7 +21,6 @@ use crate::boundary::{Failure, Record, answer, known, member, record, sized};
 use crate::error::ColdloopError;
 use crate::memory::{Answers, Column, size_of_record, write};
 use crate::names::ColdloopStatus;
-use coldloop::eos::Isotherm;
 use coldloop::saturation::{self, Line, Response, State};
 use coldloop::{Error, ErrorKind, Quantity, Reference};
 use core::mem::size_of;
@@ -390,9 +389,10 @@ pub extern "C" fn coldloop_virial_coefficients(
     let mut coefficients = (NAN, NAN);
     let status = answer(error, || {
         let pure = saturation::pure(known(refrigerant)?)?;
-        let t_k = pure.valid_temperatures().check(temperature_k)?;
-        let isotherm = Isotherm::new(&pure.fluid.equation, t_k);
-        coefficients = (isotherm.second_virial_m3_mol(), isotherm.third_virial_m6_mol2());
+        coefficients = (
+            pure.second_virial_m3_mol(temperature_k)?,
+            pure.third_virial_m6_mol2(temperature_k)?,
+        );
         Ok(())
     });
     write(second_m3_mol, coefficients.0);

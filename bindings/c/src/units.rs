@@ -176,6 +176,7 @@ pub extern "C" fn coldloop_read_quantity(
             | Quantity::Viscosity
             | Quantity::Conductivity
             | Quantity::SurfaceTension => return Err(Error::of(ErrorKind::NotAvailable, quantity).into()),
+            _ => return Err(Error::of(ErrorKind::NotAvailable, quantity).into()),
         })
     })
 }

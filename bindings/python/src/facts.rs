@@ -2,7 +2,7 @@
 
 use crate::errors::raised;
 use crate::saturation::known;
-use coldloop::fluid::Sourced;
+use coldloop::saturation::Sourced;
 use coldloop::saturation::{Line, line_of};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;

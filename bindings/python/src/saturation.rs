@@ -2,7 +2,7 @@
 
 use crate::arrays::{Answer, each, whole};
 use crate::errors::unknown;
-use coldloop::mixture::Side;
+use coldloop::saturation::Side;
 use coldloop::saturation::{self, Unanswered};
 use coldloop::{Error, ErrorKind, Quantity, Reference, Refrigerant};
 use pyo3::prelude::*;

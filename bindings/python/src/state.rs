@@ -3,8 +3,7 @@
 use crate::arrays::{Answer, Columns, each, several};
 use crate::errors::{raised, unknown};
 use crate::saturation::known;
-use coldloop::eos::Isotherm;
-use coldloop::saturation::{Line, State, line_of};
+use coldloop::saturation::{Line, Pure, State, line_of};
 use coldloop::{Error, Phase, Reference};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
@@ -85,7 +84,7 @@ pub(crate) fn second_virial<'py>(
     strict: bool,
     code: u32,
 ) -> Answer<'py> {
-    virial(py, temperature_k, strict, code, Isotherm::second_virial_m3_mol)
+    virial(py, temperature_k, strict, code, Pure::second_virial_m3_mol)
 }
 
 /// Third virial coefficient, m6/mol2.
@@ -96,7 +95,7 @@ pub(crate) fn third_virial<'py>(
     strict: bool,
     code: u32,
 ) -> Answer<'py> {
-    virial(py, temperature_k, strict, code, Isotherm::third_virial_m6_mol2)
+    virial(py, temperature_k, strict, code, Pure::third_virial_m6_mol2)
 }
 
 fn virial<'py>(
@@ -104,12 +103,10 @@ fn virial<'py>(
     temperature_k: &Bound<'py, PyAny>,
     strict: bool,
     code: u32,
-    coefficient: fn(&Isotherm<f64>) -> f64,
+    coefficient: fn(&Pure, f64) -> Result<f64, Error>,
 ) -> Answer<'py> {
     each(py, [temperature_k], strict, |[t_k]| {
-        let pure = line_of(known(code)?).pure()?;
-        let t_k = pure.valid_temperatures().check(t_k)?;
-        Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
+        coefficient(line_of(known(code)?).pure()?, t_k)
     })
 }
 

@@ -63,5 +63,6 @@ pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
         | Quantity::Viscosity
         | Quantity::Conductivity
         | Quantity::SurfaceTension => None,
+        _ => None,
     }
 }

@@ -5,6 +5,14 @@
 use crate::names::VehicleClass;
 
 /// The hardware of one vehicle A/C.
+///
+/// ```
+/// use coldloop::VehicleClass;
+/// use coldloop::vehicle::Hardware;
+/// let (van, bus) = (Hardware::typical(VehicleClass::Van), Hardware::typical(VehicleClass::Bus));
+/// assert!(van.displacement_m3 < bus.displacement_m3);
+/// assert_eq!(Hardware::from_values(van.values()), van);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Hardware {
     /// Swept volume per revolution of a belt-driven compressor, m3.
@@ -307,6 +315,17 @@ pub struct Spread {
 }
 
 /// What some makes and vehicles have and others have not.
+///
+/// ```
+/// use coldloop::vehicle::{Options, Population, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let population = Population {
+///     options: Options { fan_always: 1.0, ..Options::USUAL },
+///     ..Population::usual(system, VehicleClass::Van)
+/// };
+/// assert!(population.vehicle(&[0.5; Population::UNIFORMS]).is_ok());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Options {
     /// Part of makes whose valve systems have the receiver built into the condenser.

@@ -4,6 +4,7 @@ use crate::names::{Fault, Refrigerant};
 
 /// In which form a fault comes, where it has more than one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum FaultCause {
     /// Worn compressor: compressed vapour leaks back. The usual form.
     Leakage,

@@ -6,6 +6,7 @@ use crate::names::{Compressor, HighPort, LowPort};
 
 /// What opens the clutch of a fixed compressor in mild weather.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum ClutchSense {
     /// A pressure switch on the low side.
     LowSide,
@@ -17,6 +18,7 @@ pub enum ClutchSense {
 
 /// What drives the fan of the condenser.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum FanDrive {
     /// An electric motor that follows the high-side pressure, in steps or steplessly, between
     /// [`Hardware::fan_rises_pa`] and [`Hardware::fan_rise_pa`] above it.
@@ -29,6 +31,7 @@ pub enum FanDrive {
 
 /// What a second evaporator cools.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub enum RearLoad {
     /// Cabin air, with its own blower.
     Air,

@@ -10,6 +10,7 @@ use crate::vehicle::description::vehicle::Vehicle;
 
 /// A named state of the refrigerant.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[non_exhaustive]
 pub struct StatePoint {
     /// Absolute pressure, Pa; of the refrigerant alone where gas is mixed in.
     pub p_pa: f64,
@@ -25,6 +26,7 @@ pub struct StatePoint {
 
 /// The states around the circuit.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[non_exhaustive]
 pub struct StatePoints {
     /// At the compressor inlet.
     pub suction: StatePoint,
@@ -42,6 +44,7 @@ pub struct StatePoints {
 
 /// Between what the pressures swing as the clutch cycles.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Swing {
     /// Low side: lowest, when the clutch opens, and highest, when it closes, Pa absolute.
     pub low_side_pa: (f64, f64),
@@ -55,6 +58,7 @@ pub struct Swing {
 
 /// What eyes would see.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct VisibleSigns {
     /// Whether the compressor is driven, at least part of the time.
     pub clutch_engaged: bool,
@@ -69,7 +73,20 @@ pub struct VisibleSigns {
 }
 
 /// What the system reads, with the states behind it.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, FaultSeverity, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal);
+/// let van = Vehicle::typical(system, VehicleClass::Van)?;
+/// let day = Conditions::new(celsius(29.0), Surroundings::at_altitude(1_600.0)?);
+/// let (sound, short) = (simulate(&van, &day, &[])?, simulate(&van, &day, &[FaultSeverity::new(Fault::Undercharge, 0.6)])?);
+/// assert!(short.vent_k > sound.vent_k && short.capacity_w < sound.capacity_w);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Simulation {
     /// Low-side pressure at its port, mean, Pa absolute.
     pub low_side_pa: f64,

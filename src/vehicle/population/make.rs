@@ -13,6 +13,7 @@ use core::ops::Range;
 
 /// What all vehicles of one maker share.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
 pub struct Make {
     /// Where the high-side port stands.
     pub high_port: HighPort,

@@ -18,6 +18,7 @@ const ROAD_M_S: f64 = 15.0;
 
 /// What of a needle that swings with the clutch is noted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Needle {
     /// The mean of a cycle on both sides.
     Mean,

@@ -5,8 +5,8 @@
 
 use crate::double::Double;
 use crate::root::root_between;
-use coldloop::mixture::{Fixed, Incipient, Mixture, Side, Split, Vector};
-use coldloop::numerics::Real;
+use coldloop::inner::mixture::{Fixed, Incipient, Mixture, Side, Split, Vector};
+use coldloop::inner::numerics::Real;
 use std::f64::consts::PI;
 
 /// Bins of the master interpolation, and its nodes in each.
@@ -31,7 +31,7 @@ pub(crate) struct Critical {
 }
 
 impl Model {
-    pub(crate) fn new(components: &[&'static coldloop::mixture::Component], z: &[f64]) -> Result<Self, String> {
+    pub(crate) fn new(components: &[&'static coldloop::inner::mixture::Component], z: &[f64]) -> Result<Self, String> {
         Ok(Self {
             coarse: Mixture::new(components).map_err(|e| e.to_string())?,
             fine: Mixture::new(components).map_err(|e| e.to_string())?,
@@ -86,7 +86,7 @@ impl Model {
                 let phase = self.coarse.phase(t_k, &self.filled(rho_mol_m3));
                 return Ok(Critical {
                     t_k,
-                    p_pa: phase.pi * coldloop::numerics::GAS_J_MOL_K * t_k,
+                    p_pa: phase.pi * coldloop::inner::numerics::GAS_J_MOL_K * t_k,
                     rho_mol_m3,
                 });
             }
@@ -118,7 +118,7 @@ impl Model {
     }
 
     fn filled(&self, rho_mol_m3: f64) -> Vector<f64> {
-        let mut rho = [1.0; coldloop::mixture::MOST_COMPONENTS];
+        let mut rho = [1.0; coldloop::inner::mixture::MOST_COMPONENTS];
         for (rho, &z) in rho.iter_mut().zip(&self.z) {
             *rho = z * rho_mol_m3;
         }

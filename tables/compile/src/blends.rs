@@ -6,9 +6,9 @@ use crate::even::{Fitted, fit_curve};
 use crate::fluid_file::digits;
 use crate::refrigerants::fit_all;
 use coldloop::Refrigerant;
-use coldloop::fluid::{self, Facts};
-use coldloop::mixture::{self, Fixed, Side};
-use coldloop::numerics::Real;
+use coldloop::inner::fluid::{self, Facts};
+use coldloop::inner::mixture::{self, Fixed, Side};
+use coldloop::inner::numerics::Real;
 use serde::Deserialize;
 use std::fmt::Write;
 use std::fs;
@@ -117,7 +117,7 @@ impl Compiled {
         self.file.designation.replace('-', "")
     }
 
-    fn fluids(&self) -> Result<Vec<(&'static coldloop::fluid::Fluid, f64)>, String> {
+    fn fluids(&self) -> Result<Vec<(&'static coldloop::inner::fluid::Fluid, f64)>, String> {
         let fluid = |(refrigerant, share): &(Refrigerant, f64)| {
             let fluid = fluid::fluid_of(*refrigerant).map_err(|e| format!("{refrigerant}: {e}"))?;
             Ok((fluid, *share))
@@ -219,7 +219,7 @@ impl Compiled {
         let facts = self.facts()?;
         let warming = if facts.contains("Warming {") { ", Warming" } else { "" };
         let fluids = self.fluids()?;
-        let least = |of: &dyn Fn(&coldloop::fluid::Fluid) -> f64| {
+        let least = |of: &dyn Fn(&coldloop::inner::fluid::Fluid) -> f64| {
             fluids.iter().map(|(fluid, _)| of(fluid)).fold(f64::INFINITY, f64::min)
         };
         let critical = lines.critical;

@@ -8,9 +8,8 @@
 
 use coldloop::air::{self, MoistAir};
 use coldloop::circuit::{Reading, subcooling, superheat};
-use coldloop::eos::Isotherm;
-use coldloop::mixture::Side;
-use coldloop::saturation::{self, Line, State};
+use coldloop::saturation::Side;
+use coldloop::saturation::{self, Line, Pure, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
@@ -98,7 +97,13 @@ fn functions() -> Result<String, String> {
                 saturation::bubble_slope_pa_k(refrigerant, t_k),
             );
             for (function, coefficient) in VIRIALS {
-                table += &row(function, name, &x, "", virial(line, t_k, coefficient));
+                table += &row(
+                    function,
+                    name,
+                    &x,
+                    "",
+                    line.pure().and_then(|pure| coefficient(pure, t_k)),
+                );
             }
         }
         for x in steps(20_000.0, 5_000_000.0, 7) {
@@ -185,18 +190,12 @@ fn transport_cases() -> Result<String, String> {
 }
 
 /// A virial coefficient, under the name that it has in the table.
-type Virial = fn(&Isotherm<f64>) -> f64;
+type Virial = fn(&Pure, f64) -> Result<f64, Error>;
 
 const VIRIALS: [(&str, Virial); 2] = [
-    ("second_virial", Isotherm::second_virial_m3_mol),
-    ("third_virial", Isotherm::third_virial_m6_mol2),
+    ("second_virial", Pure::second_virial_m3_mol),
+    ("third_virial", Pure::third_virial_m6_mol2),
 ];
-
-fn virial(line: Line, t_k: f64, coefficient: Virial) -> Result<f64, Error> {
-    let pure = line.pure()?;
-    let t_k = pure.valid_temperatures().check(t_k)?;
-    Ok(coefficient(&Isotherm::new(&pure.fluid.equation, t_k)))
-}
 
 /// A pair of figures that fixes a state, under the name that it has in the table.
 type Pair = fn(Line, f64, f64, Reference) -> Result<State, Error>;

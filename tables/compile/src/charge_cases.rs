@@ -1,8 +1,8 @@
 //! `tests/cases/charges.csv` and `rest.csv`: charges of any composition, and pressures at rest.
 
 use crate::cases::{ABSURD, bits, number};
+use coldloop::LeakPhase;
 use coldloop::circuit::{Reading, at_rest};
-use coldloop::mixture::LeakPhase;
 use coldloop::saturation::{Charge, Shares};
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, kelvins};
 use coldloop::{Error, Refrigerant};

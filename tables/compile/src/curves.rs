@@ -4,8 +4,8 @@ use crate::double::Double;
 use crate::equilibrium::{self, Critical, Equilibrium};
 use crate::line::Line;
 use crate::root::root_between;
-use coldloop::fluid::Equation;
-use coldloop::numerics::{Curve, PIECE, Piece, Real};
+use coldloop::inner::fluid::Equation;
+use coldloop::inner::numerics::{Curve, PIECE, Piece, Real};
 use std::f64::consts::PI;
 
 /// Nodes of the master interpolation in each cell.

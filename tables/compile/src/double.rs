@@ -4,7 +4,7 @@
 //! 224-242, doi 10.1007/BF01397083) and Knuth. The maintained crate for this, twofloat 0.8, was measured first: its
 //! exp and ln are good to 1e-12 to 1e-19 only, where 1e-30 is needed.
 
-use coldloop::numerics::Real;
+use coldloop::inner::numerics::Real;
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
 /// high + low, with |low| at most half a unit in the last place of high.

@@ -1,6 +1,6 @@
 //! A number with its derivative, to reach the third derivatives that the critical point needs.
 
-use coldloop::numerics::Real;
+use coldloop::inner::numerics::Real;
 use std::cmp::Ordering;
 use std::ops::{Add, Div, Mul, Neg, Sub};
 

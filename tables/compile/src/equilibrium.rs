@@ -2,9 +2,9 @@
 
 use crate::double::Double;
 use crate::dual::Dual;
-use coldloop::eos::{Isotherm, pressure_enthalpy_entropy};
-use coldloop::fluid::Equation;
-use coldloop::numerics::Real;
+use coldloop::inner::eos::{Isotherm, pressure_enthalpy_entropy};
+use coldloop::inner::fluid::Equation;
+use coldloop::inner::numerics::Real;
 
 /// Liquid and vapour in equilibrium.
 #[derive(Clone, Copy, Debug)]

@@ -2,7 +2,7 @@
 
 use crate::blend_line::node;
 use crate::double::Double;
-use coldloop::numerics::{EvenCurve, Real, SHORT_PIECE, ShortPiece};
+use coldloop::inner::numerics::{EvenCurve, Real, SHORT_PIECE, ShortPiece};
 
 /// What a piece may differ where one cell alone does not meet the tolerance.
 const LIMIT: f64 = 4e-13;

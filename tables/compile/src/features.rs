@@ -91,6 +91,7 @@ pub(crate) fn moves(system: &System, conditions: &Conditions) -> Result<[f64; 4]
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
             (conditions.engine_speed_hz.ok_or_else(missing)? / 25.0).ln()
         }
+        _ => unreachable!("a new member of the vocabulary"),
     };
     Ok([
         1.0,

@@ -1,7 +1,7 @@
 //! One file of `tables/refrigerants`: what it may hold, and how its printed digits become constants.
 
 use crate::fluid_facts::Facts;
-use coldloop::fluid::{DoubleExponential, Equation, Gaussian, Ideal, Melting, NonAnalytic, Power};
+use coldloop::inner::fluid::{DoubleExponential, Equation, Gaussian, Ideal, Melting, NonAnalytic, Power};
 use serde::Deserialize;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
@@ -187,7 +187,7 @@ impl File {
         for group in &source.residual {
             group.compile(&mut equation)?;
         }
-        coldloop::eos::fits(&equation)?;
+        coldloop::inner::eos::fits(&equation)?;
         let melting = match &source.melting {
             Some(MeltingSource {
                 t_triple_k,

@@ -6,6 +6,29 @@ use std::fs;
 use std::path::Path;
 use tables_names::Output;
 
+/// The examples of the documentation of what is written.
+const HARDWARE_EXAMPLE: &str = r"///
+/// ```
+/// use coldloop::VehicleClass;
+/// use coldloop::vehicle::Hardware;
+/// let (van, bus) = (Hardware::typical(VehicleClass::Van), Hardware::typical(VehicleClass::Bus));
+/// assert!(van.displacement_m3 < bus.displacement_m3);
+/// assert_eq!(Hardware::from_values(van.values()), van);
+/// ```
+";
+const OPTIONS_EXAMPLE: &str = r"///
+/// ```
+/// use coldloop::vehicle::{Options, Population, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let population = Population {
+///     options: Options { fan_always: 1.0, ..Options::USUAL },
+///     ..Population::usual(system, VehicleClass::Van)
+/// };
+/// assert!(population.vehicle(&[0.5; Population::UNIFORMS]).is_ok());
+/// ```
+";
+
 /// The classes of vehicle, in the order of the `typical` lists and of `VehicleClass`.
 const CLASSES: [&str; 5] = ["SmallCar", "Car", "LargeCar", "Van", "Bus"];
 
@@ -169,7 +192,7 @@ fn rust(file: &File) -> Result<String, String> {
         "//! The parameters of the vehicle model: typical values by class, and their spreads.\n//!\n\
          //! Generated from tables/vehicle/hardware.toml by tables/compile; edit the table, not this file.\n\n\
          use crate::names::VehicleClass;\n\n\
-         /// The hardware of one vehicle A/C.\n\
+         /// The hardware of one vehicle A/C.\n{HARDWARE_EXAMPLE}\
          #[derive(Clone, Copy, Debug, PartialEq)]\npub struct Hardware {{\n{fields}}}\n\n\
          /// How a parameter varies: standard deviations of the value when `additive`, else of its natural logarithm.\n\
          #[derive(Clone, Copy, Debug, PartialEq)]\npub struct Spread {{\n\
@@ -177,7 +200,7 @@ fn rust(file: &File) -> Result<String, String> {
          /// Between the vehicles of one make.\npub vehicle: f64,\n\
          /// Whether the deviation is added to the typical value.\npub additive: bool,\n\
          /// Whether the parameter grows with the size of the system.\npub extensive: bool,\n}}\n\n\
-         /// What some makes and vehicles have and others have not.\n\
+         /// What some makes and vehicles have and others have not.\n{OPTIONS_EXAMPLE}\
          #[derive(Clone, Copy, Debug, PartialEq)]\npub struct Options {{\n{choices}}}\n\n\
          impl Options {{\n\
          /// What is usual.\npub const USUAL: Self = Self {{ {usual} }};\n}}\n\n\

@@ -2,9 +2,9 @@
 
 use crate::double::Double;
 use crate::equilibrium::{self, Critical, Equilibrium};
-use coldloop::eos::Isotherm;
-use coldloop::fluid::Equation;
-use coldloop::numerics::Real;
+use coldloop::inner::eos::Isotherm;
+use coldloop::inner::fluid::Equation;
+use coldloop::inner::numerics::Real;
 
 /// The saturation line, traced from a safe point in both directions, to start Newton's method anywhere on it.
 pub(crate) struct Line {

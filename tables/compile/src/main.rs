@@ -118,11 +118,12 @@ fn only(root: &Path, stage: &str, check: bool) -> Result<(), String> {
     let mut out = Output::new(root, check);
     match stage {
         "checks" => checks::compile(root, &mut out)?,
+        "hardware" => hardware::compile(root, &mut out)?,
         "transport" => {
             transport::compile(root, &mut out)?;
             cases::compile(&mut out)?;
         }
-        _ => return Err(format!("there is no stage {stage}: checks or transport")),
+        _ => return Err(format!("there is no stage {stage}: checks, hardware or transport")),
     }
     out.finish()
 }

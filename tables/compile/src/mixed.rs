@@ -1,7 +1,7 @@
 //! The blends of buses in the circuit, from the mixture model into `src/vehicle/working_fluid/mixed_table.rs`.
 
 use coldloop::Refrigerant;
-use coldloop::vehicle::blend_in_the_circuit;
+use coldloop::inner::vehicle::blend_in_the_circuit;
 use std::fmt::Write;
 use tables_names::Output;
 

@@ -3,7 +3,7 @@
 use crate::blends;
 use crate::curves::{self, Fitted, Saturation};
 use crate::fluid_file::{self, Compiled};
-use coldloop::numerics::Real;
+use coldloop::inner::numerics::Real;
 use std::fmt::Write;
 use std::path::Path;
 use std::sync::atomic::{AtomicUsize, Ordering};

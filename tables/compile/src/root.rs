@@ -1,7 +1,7 @@
 //! The root of a rising function in numbers of twice the usual precision.
 
 use crate::double::Double;
-use coldloop::numerics::Real;
+use coldloop::inner::numerics::Real;
 
 /// Where `miss` is zero between two ends, by so many halvings and then the secant rule.
 pub(crate) fn root_between(low: Double, high: Double, halvings: usize, miss: impl Fn(Double) -> Double) -> Double {

@@ -5,8 +5,8 @@ use crate::transport_file::{
     TensionSource, ViscositySource, digits,
 };
 use coldloop::Refrigerant;
-use coldloop::fluid;
-use coldloop::transport::{
+use coldloop::inner::fluid;
+use coldloop::inner::transport::{
     Conductivity, ConductivityForm, Conformal, CriticalEnhancement, DiluteConductivity, DiluteViscosity, LennardJones,
     ResidualViscosity, SurfaceTension, Term, Transport, Viscosity, ViscosityForm,
 };

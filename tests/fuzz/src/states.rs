@@ -1,7 +1,7 @@
 //! Any bits at the functions of properties: finite figures of one phase or of two, or a typed error.
 
 use coldloop::air::{MoistAir, enhancement_factor, water_boiling_point_k, water_saturation_pressure_pa};
-use coldloop::mixture::Side;
+use coldloop::saturation::Side;
 use coldloop::saturation::{self, State};
 use coldloop::{Error, ErrorKind, Phase, Reference, Refrigerant};
 

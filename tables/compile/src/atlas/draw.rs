@@ -156,7 +156,7 @@ const fn form(part_of_charge: bool) -> &'static str {
 }
 
 /// The name of a form of a fault.
-const fn cause(cause: FaultCause) -> &'static str {
+fn cause(cause: FaultCause) -> &'static str {
     match cause {
         FaultCause::Leakage => "leakage",
         FaultCause::LostDisplacement => "lost displacement",
@@ -173,5 +173,6 @@ const fn cause(cause: FaultCause) -> &'static str {
         FaultCause::ControlStuckLow => "stuck low",
         FaultCause::ControlStuckHigh => "stuck high",
         FaultCause::SwitchOpensEarly => "opens early",
+        _ => unreachable!("a new member of the vocabulary"),
     }
 }

@@ -36,10 +36,11 @@ impl Group {
 }
 
 /// The group of a compressor.
-pub(crate) const fn group(compressor: Compressor) -> Group {
+pub(crate) fn group(compressor: Compressor) -> Group {
     match compressor {
         Compressor::FixedClutch => Group::FixedClutch,
         Compressor::VariableInternal | Compressor::VariableExternal => Group::Variable,
         Compressor::Electric => Group::Electric,
+        _ => unreachable!("a new member of the vocabulary"),
     }
 }

@@ -220,7 +220,7 @@ fn moved(
 /// The features that a figure of the tables moves, and in which direction; `None` for the pressure at rest.
 ///
 /// A line moves with the pressure that its figure counts from.
-const fn view(feature: Feature) -> Option<(&'static [usize], f64)> {
+fn view(feature: Feature) -> Option<(&'static [usize], f64)> {
     Some(match feature {
         Feature::LowSide => (&[0, 3], 1.0),
         Feature::HighSide => (&[1, 4, 5, 6], 1.0),
@@ -230,5 +230,6 @@ const fn view(feature: Feature) -> Option<(&'static [usize], f64)> {
         Feature::DischargeSuperheat => (&[6], 1.0),
         Feature::ClutchCycles => (&[7], 1.0),
         Feature::RestPressure => return None,
+        _ => unreachable!("a new member of the vocabulary"),
     })
 }

@@ -37,6 +37,7 @@ fn noted(case: &Case) -> [Option<f64>; LEFT_OUT] {
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
             conditions.engine_speed_hz.map(|hz| (hz / REFERENCE_SPEED_HZ).ln())
         }
+        _ => unreachable!("a new member of the vocabulary"),
     };
     [
         conditions.relative_humidity,

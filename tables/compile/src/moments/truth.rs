@@ -2,7 +2,7 @@
 
 use super::FEATURES;
 use coldloop::circuit::{Derived, Estimate, FeatureVector, Reading};
-use coldloop::mixture::Side;
+use coldloop::saturation::Side;
 use coldloop::units::{Temperature, in_kelvins};
 use coldloop::vehicle::Conditions;
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, intake, saturation};

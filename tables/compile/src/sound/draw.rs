@@ -120,6 +120,7 @@ pub(crate) fn conditions(system: &System, rng: &mut ChaCha8Rng) -> Result<Condit
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
             Some(even(Weather::ENGINE_SPEED, rng.random()))
         }
+        _ => unreachable!("a new member of the vocabulary"),
     };
     Ok(Conditions {
         relative_humidity: Some(relative_humidity),
