@@ -30,6 +30,7 @@ use working_fluid::{made::Composition, mixed::Mixed};
 /// The polynomials of a blend in the circuit, written as Rust: for `tables/compile`, which puts them into the tables.
 ///
 /// Errors: those of the mixture model.
+#[doc(hidden)]
 pub fn blend_in_the_circuit(refrigerant: Refrigerant) -> Result<impl core::fmt::Debug, Error> {
     Mixed::of(&Composition::of(refrigerant, None)?)
 }
