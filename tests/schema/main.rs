@@ -10,8 +10,8 @@ use coldloop::diagnosis::{Settings, judge};
 use coldloop::session::Session;
 use coldloop::{
     AirSource, Caution, Check, Compressor, EntryError, Expansion, ExpectedBasis, Fault, Feature, GaugeClass, HighPort,
-    LowPort, Observation, QualityNote, ReadingKind, Refrigerant, RestFinding, ResultKind, TestGas, Thermometer,
-    VerdictKind, intake, report,
+    Language, LowPort, Observation, QualityNote, ReadingKind, Refrigerant, RestFinding, ResultKind, Standing,
+    StopReason, Strength, TestGas, Thermometer, VerdictKind, intake, report,
 };
 use fits::{assert_fits, unfit};
 use serde_json::{Map, Value, json};
@@ -136,7 +136,8 @@ fn readings(key: &str) -> Value {
 
 fn settings(key: &str) -> Value {
     match key {
-        "recovered" | "next_checks" => yes_or_no(),
+        "recovered" | "next_checks" | "details" => yes_or_no(),
+        "language" => one_of(&Language::ALL, Language::id),
         "priors" | "looks" | "prices" | "stakes" => json!({ "type": "object" }),
         "counts" => json!({ "type": ["object", "string"] }),
         "held" => defined("held"),
@@ -253,6 +254,22 @@ fn answer_schema() -> Value {
         list(json!({ "enum": keys }))
     };
     let figures = json!({ "type": "object", "additionalProperties": maybe });
+    let standing = || or_null(one_of(&Standing::ALL, Standing::id));
+    let bands = ["low", "median", "high", "measured"];
+    let units = ["pa_gauge", "pa", "k", "hz", "1"];
+    let mut band = json!({ "type": "object", "additionalProperties": false });
+    for (name, unit) in bands.iter().flat_map(|name| units.iter().map(move |unit| (name, unit))) {
+        band["properties"][format!("{name}_{unit}")] = maybe.clone();
+    }
+    band["properties"]["deviation"] = maybe.clone();
+    band["properties"]["standing"] = standing();
+    let stop = object(&[
+        ("reason", one_of(&StopReason::ALL, StopReason::id)),
+        ("says", text.clone()),
+        ("high_side_pa_gauge", maybe.clone()),
+        ("limit_pa_gauge", maybe.clone()),
+        ("limit_of_vehicle", json!({ "type": ["boolean", "null"] })),
+    ]);
     let severity = object(&[
         ("measure", text.clone()),
         ("low", number.clone()),
@@ -261,13 +278,16 @@ fn answer_schema() -> Value {
     let repair = object(&[
         ("says", text.clone()),
         ("minutes", number.clone()),
-        ("money_in_minutes", number.clone()),
+        ("parts_in_minutes", number.clone()),
         ("recovers_charge", boolean),
         ("cautions", cautions()),
     ]);
     let because = object(&[
         ("evidence", evidence),
         ("log_odds", number.clone()),
+        ("strength", one_of(&Strength::ALL, Strength::id)),
+        ("standing", standing()),
+        ("seen", json!({ "type": ["string", "null"] })),
         ("says", text.clone()),
     ]);
     let ranked = object(&[
@@ -296,6 +316,8 @@ fn answer_schema() -> Value {
         ("fills", fills.clone()),
     ]);
     let outcome = object(&[
+        ("outcome", text.clone()),
+        ("seen", text.clone()),
         ("result", one_of(&ResultKind::ALL, ResultKind::id)),
         ("of", question()),
         ("probability", share.clone()),
@@ -306,11 +328,9 @@ fn answer_schema() -> Value {
         ("check", one_of(&Check::ALL, Check::id)),
         ("says", text.clone()),
         ("fills", fills),
-        (
-            "cost",
-            object(&[("minutes", number.clone()), ("money_in_minutes", number)]),
-        ),
-        ("saving_minutes", maybe),
+        ("minutes", number.clone()),
+        ("parts_in_minutes", number),
+        ("saving_minutes", maybe.clone()),
         ("cautions", cautions()),
         ("outcomes", list(outcome)),
     ]);
@@ -328,7 +348,7 @@ fn answer_schema() -> Value {
         ("entry_error", or_null(entry_error)),
         ("two_faults", or_null(two)),
         ("out_of_line", or_null(one_of(&Feature::ALL, Feature::id))),
-        ("expected", json!({ "type": "object", "additionalProperties": figures })),
+        ("expected", json!({ "type": "object", "additionalProperties": band })),
         (
             "expected_basis",
             or_null(one_of(&ExpectedBasis::ALL, ExpectedBasis::id)),
@@ -339,6 +359,7 @@ fn answer_schema() -> Value {
         ),
         ("rest", or_null(one_of(&RestFinding::ALL, RestFinding::id))),
         ("resting", or_null(resting)),
+        ("stop", or_null(stop)),
         ("next_step", or_null(step)),
         ("next_checks", list(check)),
         ("cautions", list(caution)),
