@@ -71,6 +71,11 @@ impl Limit {
         self.read(text, read_json::node, session)
     }
 
+    /// As [`session_from_text`](super::session_from_text).
+    pub fn session_from_text(self, text: &str) -> Result<Box<SessionFile>, Refusal> {
+        self.read(text, either(text), session)
+    }
+
     /// As [`system_from_text`](super::system_from_text).
     pub fn system_from_text(self, text: &str) -> Result<System, Refusal> {
         self.read(text, either(text), |root| {

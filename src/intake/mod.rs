@@ -170,10 +170,13 @@ pub use counts::{counts_from_toml, counts_to_toml};
 pub use limit::Limit;
 pub use log_columns::LogColumns;
 pub use refusal::{Mistake, Position, Refusal};
-pub use session::{SessionFile, session_from_json, session_from_toml, session_to_json, session_to_toml};
+pub use session::{
+    SessionFile, session_from_json, session_from_text, session_from_toml, session_to_json, session_to_toml,
+};
 pub use trial::Trial;
 pub(crate) use visit::proves;
 pub use visit::{Judgements, Visit};
+pub use written::readings_to_json;
 
 use crate::diagnosis::{Case, Settings};
 use crate::vehicle::System;

@@ -142,6 +142,18 @@ pub fn session_from_json(text: &str) -> Result<Box<SessionFile>, Refusal> {
     Limit::default().session_from_json(text)
 }
 
+/// The same from a text of either kind: JSON starts with a brace, which no TOML does.
+///
+/// Errors: as [`session_from_toml`].
+///
+/// ```
+/// let file = include_str!("../../examples/readings/low-charge.toml");
+/// assert_eq!(coldloop::intake::session_from_text(file), coldloop::intake::session_from_toml(file));
+/// ```
+pub fn session_from_text(text: &str) -> Result<Box<SessionFile>, Refusal> {
+    Limit::default().session_from_text(text)
+}
+
 /// A session as a readings file in TOML, from which it is resumed to the same bits.
 ///
 /// What is known now stands in the usual tables, so that whatever reads a readings file reads this one; `[[undo]]` tells for

@@ -3,10 +3,9 @@
 use super::finding::Finding;
 use super::json::{fills, ids};
 use super::language::step_says;
-use super::made::asked;
 use super::record::{Json, record};
 use super::words::finding_says;
-use crate::diagnosis::{Action, Branch, Plan, Step};
+use crate::diagnosis::{Action, Branch, Plan, Step, step_cautions};
 use crate::names::{Language, Observation};
 use crate::vehicle::System;
 use alloc::string::String;
@@ -44,7 +43,7 @@ fn step(step: &Step, system: &System) -> Json {
         "repair": repaired(step.action),
         "says": step_says(step.action, system, Language::English),
         "fills": filled(step.action),
-        "cautions": ids(&asked(step.action, system)),
+        "cautions": ids(&step_cautions(step.action, system)),
         "probability": step.probability,
         "minutes": step.minutes,
         "parts_in_minutes": step.parts_in_minutes,
