@@ -5,8 +5,8 @@
 
 use crate::boundary::{Failure, Growing};
 use crate::names::ColdloopStatus;
-use core::ffi::{CStr, c_char};
-use core::mem::size_of;
+use core::ffi::{CStr, c_char, c_void};
+use core::mem::{needs_drop, offset_of, size_of};
 
 /// A copy of the value behind the pointer; `None` for null.
 pub(crate) fn read<T: Copy>(at: *const T) -> Option<T> {
@@ -63,6 +63,62 @@ pub(crate) fn write_text(text: &str, buffer: *mut c_char, capacity: usize) -> us
     text.len()
 }
 
+/// A value that lives in memory of the caller from call to call.
+pub(crate) trait Kept: Sized {
+    /// Tells memory that holds one from other memory.
+    const MARK: u64;
+}
+
+/// How it stands there: its mark first.
+#[repr(C)]
+struct Marked<T> {
+    mark: u64,
+    value: T,
+}
+
+/// Bytes that one takes.
+pub(crate) const fn room<T: Kept>() -> usize {
+    size_of::<Marked<T>>()
+}
+
+/// Nothing, where that much memory takes one.
+pub(crate) fn has_room<T: Kept>(memory: *const c_void, size: usize) -> Result<(), Failure> {
+    if memory.is_null() {
+        return Err(Failure::Door(ColdloopStatus::NullPointer));
+    }
+    if size < room::<T>() {
+        return Err(Failure::Door(ColdloopStatus::StructSize));
+    }
+    Ok(())
+}
+
+/// Writes a value with its mark.
+pub(crate) fn keep<T: Kept>(memory: *mut c_void, value: &T) {
+    const { assert!(!needs_drop::<T>(), "copied as bits, and never dropped") };
+    write(memory.cast(), T::MARK);
+    // SAFETY: the header asks for the room of one, which `has_room` or the mark has confirmed; a value that needs no drop may
+    // be there twice.
+    unsafe {
+        let to = memory.byte_add(offset_of!(Marked<T>, value)).cast::<u8>();
+        core::ptr::copy_nonoverlapping(core::ptr::from_ref(value).cast::<u8>(), to, size_of::<T>());
+    }
+}
+
+/// A copy of the value that is kept there.
+pub(crate) fn kept<T: Kept>(memory: *const c_void) -> Result<Box<T>, Failure> {
+    let mark = read(memory.cast::<u64>()).ok_or(Failure::Door(ColdloopStatus::NullPointer))?;
+    if mark != T::MARK {
+        return Err(Failure::Door(ColdloopStatus::NotInitialised));
+    }
+    let mut copy = Box::<T>::new_uninit();
+    // SAFETY: the mark says that `keep` has written a value there, and the header asks to leave it alone.
+    unsafe {
+        let from = memory.byte_add(offset_of!(Marked<T>, value)).cast::<u8>();
+        core::ptr::copy_nonoverlapping(from, copy.as_mut_ptr().cast::<u8>(), size_of::<T>());
+        Ok(copy.assume_init())
+    }
+}
+
 /// Writes as many codes as fit; a null buffer takes none.
 pub(crate) fn write_codes(all: impl Iterator<Item = u32>, buffer: *mut u32, capacity: usize) {
     let mut place = Answers::new(buffer, size_of::<u32>().cast_signed());
@@ -93,6 +149,26 @@ impl Column {
         let number = unsafe { self.at.read_unaligned() };
         self.at = self.at.wrapping_byte_offset(self.stride);
         number
+    }
+}
+
+/// Codes one after the other: where the next one is read.
+pub(crate) struct Codes(*const u32);
+
+impl Codes {
+    pub(crate) const fn new(at: *const u32) -> Self {
+        Self(at)
+    }
+
+    pub(crate) const fn is_null(&self) -> bool {
+        self.0.is_null()
+    }
+
+    pub(crate) fn take(&mut self) -> u32 {
+        // SAFETY: as for a column.
+        let code = unsafe { self.0.read_unaligned() };
+        self.0 = self.0.wrapping_add(1);
+        code
     }
 }
 
