@@ -1254,8 +1254,10 @@ typedef struct coldloop_log_state {
     double high_low_pa;
     // Highest high side of a cycle, Pa as logged.
     double high_high_pa;
-    // Mean of each coldloop_channel over the state, with the standard uncertainty of what was seen; NaN where it was not logged.
-    struct coldloop_estimate means[COLDLOOP_MOST_CHANNELS];
+    // Mean of each coldloop_channel over the state; NaN where it was not logged.
+    double means[COLDLOOP_MOST_CHANNELS];
+    // Standard uncertainty of each mean, of what was seen and without the instrument's.
+    double uncertainties[COLDLOOP_MOST_CHANNELS];
     // How far each still drifts: the last part of the state less its mean.
     double drifts[COLDLOOP_MOST_CHANNELS];
 } coldloop_log_state;
@@ -1277,9 +1279,9 @@ typedef struct coldloop_instruments {
     uint32_t lines;
 } coldloop_instruments;
 
-// The system of a vehicle. Set `size` to sizeof(coldloop_system); the first three are needed.
-typedef struct coldloop_system {
-    // sizeof(coldloop_system), so that the struct can grow.
+// The system of a vehicle. Set `size` to sizeof(coldloop_vehicle_system); the first three are needed.
+typedef struct coldloop_vehicle_system {
+    // sizeof(coldloop_vehicle_system), so that the struct can grow.
     size_t size;
     // The coldloop_refrigerant that the label names.
     uint32_t refrigerant;
@@ -1299,7 +1301,7 @@ typedef struct coldloop_system {
     double nominal_charge_kg;
     // Pressure at which a switch or the control stops the compressor, Pa above the air.
     double high_cut_out_pa_gauge;
-} coldloop_system;
+} coldloop_vehicle_system;
 
 // How a visit stands. Set `size` to sizeof(coldloop_standing).
 typedef struct coldloop_standing {
@@ -2359,8 +2361,9 @@ uint32_t coldloop_recorder_observation(const void *recorder,
  * says what to do next. Verdict, odds and steps are numbers and enumerators. It lives in memory of the caller, of
  * coldloop_session_size() bytes, and needs no freeing:
  *
- *     coldloop_system van = {.size = sizeof van, .refrigerant = COLDLOOP_REFRIGERANT_R134A, .expansion = COLDLOOP_EXPANSION_TXV,
- *                            .compressor = COLDLOOP_COMPRESSOR_FIXED_CLUTCH, .nominal_charge_kg = NAN, .high_cut_out_pa_gauge = NAN};
+ *     coldloop_vehicle_system van = {
+ *         .size = sizeof van, .refrigerant = COLDLOOP_REFRIGERANT_R134A, .expansion = COLDLOOP_EXPANSION_TXV,
+ *         .compressor = COLDLOOP_COMPRESSOR_FIXED_CLUTCH, .nominal_charge_kg = NAN, .high_cut_out_pa_gauge = NAN};
  *     void *session = malloc(coldloop_session_size());
  *     coldloop_session_init(session, coldloop_session_size(), &van, &conditions, NULL, NULL);
  *     coldloop_session_add_reading(session, COLDLOOP_READING_KIND_LOW_SIDE, COLDLOOP_DATUM_GAUGE, 427e3, 10e3, NULL);
@@ -2383,7 +2386,7 @@ size_t coldloop_session_size(void);
 // INCONSISTENT for what cannot be, NOT_UTF8 and those of a readings file for settings; nothing is written then.
 uint32_t coldloop_session_init(void *session,
                                size_t size,
-                               const struct coldloop_system *system,
+                               const struct coldloop_vehicle_system *system,
                                const struct coldloop_conditions *conditions,
                                const char *settings,
                                struct coldloop_error *error);

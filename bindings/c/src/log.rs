@@ -161,8 +161,10 @@ pub struct ColdloopLogState {
     pub high_low_pa: f64,
     /// Highest high side of a cycle, Pa as logged.
     pub high_high_pa: f64,
-    /// Mean of each coldloop_channel over the state, with the standard uncertainty of what was seen; NaN where it was not logged.
-    pub means: [ColdloopEstimate; COLDLOOP_MOST_CHANNELS],
+    /// Mean of each coldloop_channel over the state; NaN where it was not logged.
+    pub means: [f64; COLDLOOP_MOST_CHANNELS],
+    /// Standard uncertainty of each mean, of what was seen and without the instrument's.
+    pub uncertainties: [f64; COLDLOOP_MOST_CHANNELS],
     /// How far each still drifts: the last part of the state less its mean.
     pub drifts: [f64; COLDLOOP_MOST_CHANNELS],
 }
@@ -182,7 +184,8 @@ sized!(
         cut_in_pa: NAN,
         high_low_pa: NAN,
         high_high_pa: NAN,
-        means: [UNKNOWN; COLDLOOP_MOST_CHANNELS],
+        means: [NAN; COLDLOOP_MOST_CHANNELS],
+        uncertainties: [NAN; COLDLOOP_MOST_CHANNELS],
         drifts: [NAN; COLDLOOP_MOST_CHANNELS],
     }
 );
@@ -413,7 +416,9 @@ fn told(state: &LogState, judged: bool) -> ColdloopLogState {
         ..ColdloopLogState::BLANK
     };
     for (at, channel) in Channel::ALL.into_iter().enumerate() {
-        told.means[at] = state.mean(channel).map_or(UNKNOWN, estimate);
+        if let Some(mean) = state.mean(channel) {
+            (told.means[at], told.uncertainties[at]) = (mean.value, mean.standard_uncertainty);
+        }
         told.drifts[at] = state.drift(channel).unwrap_or(NAN);
     }
     let Some(swing) = state.swing() else {

@@ -199,6 +199,51 @@ impl<T: Copy> Answers<T> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use core::mem::MaybeUninit;
+    use core::ptr::null;
+
+    #[derive(Debug, PartialEq)]
+    struct Held(u8, Option<f64>);
+
+    impl Kept for Held {
+        const MARK: u64 = 7;
+    }
+
+    fn status<T>(outcome: Result<T, Failure>) -> u32 {
+        match outcome {
+            Ok(_) => 0,
+            Err(Failure::Library(error)) => error.kind.code(),
+            Err(Failure::Door(status)) => status.code(),
+        }
+    }
+
+    #[test]
+    fn what_is_kept_needs_no_alignment_and_may_be_moved() {
+        let (mut one, mut other) = ([MaybeUninit::<u8>::uninit(); 64], [MaybeUninit::<u8>::uninit(); 64]);
+        let memory: *mut c_void = one.as_mut_ptr().wrapping_add(3).cast();
+        assert!(room::<Held>() < 60);
+        keep(memory, &Held(5, Some(2.5)));
+        let moved: *mut c_void = other.as_mut_ptr().wrapping_add(1).cast();
+        // SAFETY: within both.
+        unsafe { core::ptr::copy_nonoverlapping(memory.cast::<MaybeUninit<u8>>(), moved.cast(), room::<Held>()) };
+        keep(memory, &Held(6, None));
+        assert!(matches!(kept::<Held>(moved), Ok(held) if *held == Held(5, Some(2.5))));
+        assert!(matches!(kept::<Held>(memory), Ok(held) if *held == Held(6, None)));
+    }
+
+    #[test]
+    fn memory_that_holds_none_is_told_from_one() {
+        let memory = [0_u64; 8];
+        let at: *const c_void = memory.as_ptr().cast();
+        assert_eq!(status(kept::<Held>(at)), ColdloopStatus::NotInitialised.code());
+        assert_eq!(status(kept::<Held>(null())), ColdloopStatus::NullPointer.code());
+        assert_eq!(status(has_room::<Held>(null(), 64)), ColdloopStatus::NullPointer.code());
+        assert_eq!(
+            status(has_room::<Held>(at, room::<Held>() - 1)),
+            ColdloopStatus::StructSize.code()
+        );
+        assert_eq!(status(has_room::<Held>(at, room::<Held>())), 0);
+    }
 
     #[test]
     fn text_is_cut_after_a_whole_character() {

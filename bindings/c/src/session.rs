@@ -4,8 +4,9 @@
 //! says what to do next. Verdict, odds and steps are numbers and enumerators. It lives in memory of the caller, of
 //! coldloop_session_size() bytes, and needs no freeing:
 //!
-//!     coldloop_system van = {.size = sizeof van, .refrigerant = COLDLOOP_REFRIGERANT_R134A, .expansion = COLDLOOP_EXPANSION_TXV,
-//!                            .compressor = COLDLOOP_COMPRESSOR_FIXED_CLUTCH, .nominal_charge_kg = NAN, .high_cut_out_pa_gauge = NAN};
+//!     coldloop_vehicle_system van = {
+//!         .size = sizeof van, .refrigerant = COLDLOOP_REFRIGERANT_R134A, .expansion = COLDLOOP_EXPANSION_TXV,
+//!         .compressor = COLDLOOP_COMPRESSOR_FIXED_CLUTCH, .nominal_charge_kg = NAN, .high_cut_out_pa_gauge = NAN};
 //!     void *session = malloc(coldloop_session_size());
 //!     coldloop_session_init(session, coldloop_session_size(), &van, &conditions, NULL, NULL);
 //!     coldloop_session_add_reading(session, COLDLOOP_READING_KIND_LOW_SIDE, COLDLOOP_DATUM_GAUGE, 427e3, 10e3, NULL);
@@ -51,11 +52,11 @@ impl Kept for Session {
     const MARK: u64 = u64::from_le_bytes(*b"sessions") ^ size_of::<Self>() as u64;
 }
 
-/// The system of a vehicle. Set `size` to sizeof(coldloop_system); the first three are needed.
+/// The system of a vehicle. Set `size` to sizeof(coldloop_vehicle_system); the first three are needed.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
-pub struct ColdloopSystem {
-    /// sizeof(coldloop_system), so that the struct can grow.
+pub struct ColdloopVehicleSystem {
+    /// sizeof(coldloop_vehicle_system), so that the struct can grow.
     pub size: usize,
     /// The coldloop_refrigerant that the label names.
     pub refrigerant: u32,
@@ -77,7 +78,7 @@ pub struct ColdloopSystem {
     pub high_cut_out_pa_gauge: f64,
 }
 
-impl Growing for ColdloopSystem {}
+impl Growing for ColdloopVehicleSystem {}
 
 /// How a visit stands. Set `size` to sizeof(coldloop_standing).
 #[repr(C)]
@@ -190,7 +191,7 @@ pub extern "C" fn coldloop_session_size() -> usize {
 pub extern "C" fn coldloop_session_init(
     session: *mut c_void,
     size: usize,
-    system: *const ColdloopSystem,
+    system: *const ColdloopVehicleSystem,
     conditions: *const ColdloopConditions,
     settings: *const c_char,
     error: *mut ColdloopError,
@@ -581,7 +582,7 @@ fn measured(kind: ReadingKind, datum: u32, value: f64, standard_uncertainty: f64
     })
 }
 
-fn system_of(given: &ColdloopSystem) -> Result<System, Error> {
+fn system_of(given: &ColdloopVehicleSystem) -> Result<System, Error> {
     let mut system = System::new(
         known(given.refrigerant)?,
         member(given.expansion, Expansion::from_code)?,

@@ -67,8 +67,8 @@ static void recorders(void)
     CHECK(fabs(summary.vent.to_k - 281.0) < 0.1 && summary.vent.half_s < 60.0 && summary.vent.falls == 0);
     CHECK(isnan(summary.cabin.from_k) && isnan(summary.equal_after_s));
     CHECK(coldloop_recorder_state(recorder, 0, &state, NULL) == COLDLOOP_STATUS_OK);
-    CHECK(fabs(state.means[COLDLOOP_CHANNEL_LOW_SIDE - 1].value - 230e3) < 1.0 && state.cycles == 0 && isnan(state.on_share));
-    CHECK(isnan(state.means[COLDLOOP_CHANNEL_CABIN - 1].value) && state.judged == 1);
+    CHECK(fabs(state.means[COLDLOOP_CHANNEL_LOW_SIDE - 1] - 230e3) < 1.0 && state.uncertainties[COLDLOOP_CHANNEL_LOW_SIDE - 1] >= 0.0 && state.cycles == 0 && isnan(state.on_share));
+    CHECK(isnan(state.means[COLDLOOP_CHANNEL_CABIN - 1]) && state.judged == 1);
     CHECK(coldloop_recorder_state(recorder, 1, &state, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE && isnan(state.seconds));
     CHECK(coldloop_recorder_observation(recorder, COLDLOOP_OBSERVATION_CLUTCH_ENGAGED, &seen, NULL) == COLDLOOP_STATUS_OK && seen == 1);
     CHECK(coldloop_recorder_observation(recorder, COLDLOOP_OBSERVATION_OIL_TRACES, &seen, NULL) == COLDLOOP_STATUS_MISSING && seen == 0);
@@ -115,12 +115,12 @@ static void recorders(void)
     CHECK(coldloop_recorder_state(moved + 3, 0, &again, NULL) == COLDLOOP_STATUS_OK);
     CHECK(again.seconds == state.seconds && again.cut_out_pa == state.cut_out_pa && again.cycles_hz.value == state.cycles_hz.value);
     for (int c = 0; c < CHANNELS; c++)
-        CHECK(again.means[channels[c] - 1].value == state.means[channels[c] - 1].value);
+        CHECK(again.means[channels[c] - 1] == state.means[channels[c] - 1]);
     free(moved);
     free(recorder);
 }
 
-static const coldloop_system van = {.size = sizeof van,
+static const coldloop_vehicle_system van = {.size = sizeof van,
                                     .refrigerant = COLDLOOP_REFRIGERANT_R134A,
                                     .expansion = COLDLOOP_EXPANSION_TXV,
                                     .compressor = COLDLOOP_COMPRESSOR_FIXED_CLUTCH,
@@ -179,7 +179,7 @@ static void beginnings(void)
 {
     const size_t size = coldloop_session_size();
     unsigned char *memory = calloc(1, size);
-    coldloop_system wrong = van;
+    coldloop_vehicle_system wrong = van;
     coldloop_conditions hot = yard;
     uint32_t undone = 9;
     char refusal[512];
