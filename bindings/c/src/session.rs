@@ -534,52 +534,53 @@ fn yes_or_no(code: u32) -> Result<bool, Error> {
 }
 
 fn measured(kind: ReadingKind, datum: u32, value: f64, standard_uncertainty: f64) -> Result<Measured, Error> {
-    let quantity = match kind {
-        ReadingKind::LowSide | ReadingKind::HighSide | ReadingKind::HighSideTransducer => Quantity::GaugePressure,
+    let read = |quantity| {
+        for figure in [value, standard_uncertainty] {
+            if !figure.is_finite() {
+                return Err(Error {
+                    value: figure,
+                    ..Error::of(ErrorKind::NotFinite, quantity)
+                });
+            }
+        }
+        if standard_uncertainty < 0.0 {
+            return Err(Error::out_of_range(quantity, standard_uncertainty, 0.0, f64::INFINITY));
+        }
+        Ok(Reading {
+            value,
+            standard_uncertainty,
+        })
+    };
+    match kind {
+        ReadingKind::LowSide | ReadingKind::HighSide | ReadingKind::HighSideTransducer => {
+            read(Quantity::GaugePressure)?;
+            let value: Pressure = match datum {
+                COLDLOOP_DATUM_GAUGE => GaugePressure::from_pa(value).into(),
+                COLDLOOP_DATUM_ABSOLUTE => AbsolutePressure::from_pa(value).into(),
+                _ => return Err(Error::of(ErrorKind::MissingDatum, Quantity::Name)),
+            };
+            let reading = Reading {
+                value,
+                standard_uncertainty,
+            };
+            Ok(reading.into())
+        }
         ReadingKind::Vent
         | ReadingKind::Cabin
         | ReadingKind::SuctionLine
         | ReadingKind::DischargeLine
         | ReadingKind::LiquidLine
         | ReadingKind::CondenserOutlet
-        | ReadingKind::EvaporatorSensor => Quantity::Temperature,
-        ReadingKind::ClutchCycles => Quantity::Frequency,
-    };
-    for figure in [value, standard_uncertainty] {
-        if !figure.is_finite() {
-            return Err(Error {
-                value: figure,
-                ..Error::of(ErrorKind::NotFinite, quantity)
-            });
-        }
-    }
-    if standard_uncertainty < 0.0 {
-        return Err(Error::out_of_range(quantity, standard_uncertainty, 0.0, f64::INFINITY));
-    }
-    Ok(match quantity {
-        Quantity::GaugePressure => {
-            let value: Pressure = match datum {
-                COLDLOOP_DATUM_GAUGE => GaugePressure::from_pa(value).into(),
-                COLDLOOP_DATUM_ABSOLUTE => AbsolutePressure::from_pa(value).into(),
-                _ => return Err(Error::of(ErrorKind::MissingDatum, Quantity::Name)),
-            };
-            Reading {
-                value,
+        | ReadingKind::EvaporatorSensor => {
+            read(Quantity::Temperature)?;
+            let reading = Reading {
+                value: kelvins(value),
                 standard_uncertainty,
-            }
-            .into()
+            };
+            Ok(reading.into())
         }
-        Quantity::Temperature => Reading {
-            value: kelvins(value),
-            standard_uncertainty,
-        }
-        .into(),
-        _ => Reading {
-            value,
-            standard_uncertainty,
-        }
-        .into(),
-    })
+        ReadingKind::ClutchCycles => Ok(read(Quantity::Frequency)?.into()),
+    }
 }
 
 fn system_of(given: &ColdloopVehicleSystem) -> Result<System, Error> {
