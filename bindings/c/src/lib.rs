@@ -24,6 +24,7 @@ pub mod names;
 pub mod refrigerant;
 pub mod saturation;
 pub mod session;
+mod session_input;
 pub mod state;
 pub mod transport;
 pub mod units;

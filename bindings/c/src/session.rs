@@ -17,25 +17,19 @@
 //! Memory that holds no session is answered with NOT_INITIALISED; what is refused leaves the session as it was. A session is of the
 //! library that initialised it: to hand it to another version, or to keep it, store it as a text.
 
-use crate::boundary::{Failure, Growing, Page, Record, answer, code, known, member, page, record, sized};
+use crate::boundary::{Failure, Growing, Page, Record, answer, code, member, page, record, sized};
 use crate::diagnosis::refused;
 use crate::error::ColdloopError;
 use crate::expected::{ColdloopConditions, conditions_of};
 use crate::log::{ColdloopInstruments, best, instruments_of};
 use crate::memory::{Answers, Kept, given, has_room, keep, kept, room, text, write};
 use crate::names::ColdloopStatus;
-use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
-use coldloop::circuit::{Measured, Reading};
+use crate::session_input::{measured, system_of, yes_or_no};
 use coldloop::diagnosis::{Action, Key, Settings, step_cautions};
 use coldloop::intake::{self, SessionFile};
 use coldloop::log::Recorder;
 use coldloop::session::{Session, Undone};
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, kelvins};
-use coldloop::vehicle::System;
-use coldloop::{
-    Caution, Check, Compressor, Error, ErrorKind, Expansion, Fault, HighPort, LowPort, Observation, Quantity,
-    ReadingKind, ResultKind,
-};
+use coldloop::{Caution, Check, Error, ErrorKind, Fault, Observation, Quantity, ReadingKind, ResultKind};
 use core::ffi::{c_char, c_void};
 
 /// Places for the cautions of a step. More than there are today.
@@ -523,91 +517,4 @@ fn changed(
         keep(session, &*known);
         Ok(())
     })
-}
-
-fn yes_or_no(code: u32) -> Result<bool, Error> {
-    match code {
-        0 => Ok(false),
-        1 => Ok(true),
-        _ => Err(Error::out_of_range(Quantity::Name, f64::from(code), 0.0, 1.0)),
-    }
-}
-
-fn measured(kind: ReadingKind, datum: u32, value: f64, standard_uncertainty: f64) -> Result<Measured, Error> {
-    let read = |quantity| {
-        for figure in [value, standard_uncertainty] {
-            if !figure.is_finite() {
-                return Err(Error {
-                    value: figure,
-                    ..Error::of(ErrorKind::NotFinite, quantity)
-                });
-            }
-        }
-        if standard_uncertainty < 0.0 {
-            return Err(Error::out_of_range(quantity, standard_uncertainty, 0.0, f64::INFINITY));
-        }
-        Ok(Reading {
-            value,
-            standard_uncertainty,
-        })
-    };
-    match kind {
-        ReadingKind::LowSide | ReadingKind::HighSide | ReadingKind::HighSideTransducer => {
-            read(Quantity::GaugePressure)?;
-            let value: Pressure = match datum {
-                COLDLOOP_DATUM_GAUGE => GaugePressure::from_pa(value).into(),
-                COLDLOOP_DATUM_ABSOLUTE => AbsolutePressure::from_pa(value).into(),
-                _ => return Err(Error::of(ErrorKind::MissingDatum, Quantity::Name)),
-            };
-            let reading = Reading {
-                value,
-                standard_uncertainty,
-            };
-            Ok(reading.into())
-        }
-        ReadingKind::Vent
-        | ReadingKind::Cabin
-        | ReadingKind::SuctionLine
-        | ReadingKind::DischargeLine
-        | ReadingKind::LiquidLine
-        | ReadingKind::CondenserOutlet
-        | ReadingKind::EvaporatorSensor => {
-            read(Quantity::Temperature)?;
-            let reading = Reading {
-                value: kelvins(value),
-                standard_uncertainty,
-            };
-            Ok(reading.into())
-        }
-        ReadingKind::ClutchCycles => Ok(read(Quantity::Frequency)?.into()),
-    }
-}
-
-fn system_of(given: &ColdloopVehicleSystem) -> Result<System, Error> {
-    let mut system = System::new(
-        known(given.refrigerant)?,
-        member(given.expansion, Expansion::from_code)?,
-        member(given.compressor, Compressor::from_code)?,
-    );
-    let some = |value: f64| (!value.is_nan()).then_some(value);
-    system.nominal_charge_kg = some(given.nominal_charge_kg);
-    system.high_cut_out_pa = some(given.high_cut_out_pa_gauge);
-    if given.low_port != 0 {
-        system.low_port = Some(member(given.low_port, LowPort::from_code)?);
-    }
-    if given.high_port != 0 {
-        system.high_port = Some(member(given.high_port, HighPort::from_code)?);
-    }
-    system.sight_glass = match given.sight_glass {
-        0 => None,
-        1 => Some(true),
-        2 => Some(false),
-        code => return Err(Error::out_of_range(Quantity::Name, f64::from(code), 0.0, 2.0)),
-    };
-    if given.evaporators != 0 {
-        let wrong = || Error::out_of_range(Quantity::Evaporators, f64::from(given.evaporators), 1.0, 2.0);
-        system.evaporators = Some(u8::try_from(given.evaporators).map_err(|_| wrong())?);
-    }
-    system.check()?;
-    Ok(system)
 }
