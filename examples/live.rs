@@ -9,7 +9,7 @@
 //! plays it so many times faster than it was logged; without it there is no waiting. `--json` prints a line for every change and a
 //! last one with the whole answer. The logs are invented, of a municipal fleet garage at 1,600 m.
 
-use coldloop::diagnosis::{Action, Case, Judgement, Settings, judge_states};
+use coldloop::diagnosis::{Action, Case, Judgement, Settings, judge_states, log_cases};
 use coldloop::intake::{LogColumns, case_from_json};
 use coldloop::log::{Datum, Instruments, Recorder, Sample, Summary};
 use coldloop::report::{self, Units};
@@ -93,18 +93,7 @@ fn judged(
 }
 
 fn cases(case: &Case, summary: &Summary, instruments: &Instruments) -> Vec<Case> {
-    let mut cases: Vec<Case> = summary
-        .judged()
-        .map(|state| Case {
-            conditions: state.conditions(&case.conditions),
-            readings: state.readings(instruments),
-            ..*case
-        })
-        .collect();
-    if let Some(first) = cases.first_mut() {
-        first.observations = summary.observations();
-    }
-    cases
+    log_cases(case, summary, instruments).collect()
 }
 
 /// One change, for the terminal.

@@ -32,7 +32,8 @@
  *   of the other rows.
  *
  *   The library holds no state, allocates nothing that outlives a call, takes no locks: every function may be
- *   called from any thread at any time.
+ *   called from any thread at any time. Recorders and sessions live in memory that the caller supplies: initialise it, copy
+ *   it with memcpy if you like, and free it as your own; one of them is for one thread at a time.
  *
  * Chapters
  *
@@ -41,7 +42,7 @@
  *   refrigerants; saturation; states; transport properties; any charge;
  *   the surrounding air; moist air and water;
  *   superheat, subcooling and what else follows from readings; what a sound system should read;
- *   diagnosis, plan, proof and simulation;
+ *   diagnosis, plan, proof and simulation; readings over time; a visit as it grows;
  *   units and text; names of the numbers.
  *
  * A first call
@@ -99,6 +100,18 @@
 // Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_page_html, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
 // test measures them.
 #define COLDLOOP_STACK_MAX 65536
+
+// Places for channels: that of a coldloop_channel is its number less 1. More than there are today.
+#define COLDLOOP_MOST_CHANNELS 16
+
+// Places for notes: that of a coldloop_log_note is its number less 1. More than there are today.
+#define COLDLOOP_MOST_LOG_NOTES 16
+
+// Places for the cautions of a step. More than there are today.
+#define COLDLOOP_MOST_CAUTIONS 32
+
+// The most faults that a verdict names.
+#define COLDLOOP_MOST_NAMED 4
 
 // The pressure counts from vacuum.
 #define COLDLOOP_DATUM_ABSOLUTE 1
@@ -462,6 +475,352 @@ typedef enum coldloop_leak_phase {
     COLDLOOP_LEAK_PHASE_LIQUID = 2,
 } coldloop_leak_phase;
 
+// Where the low-side port stands.
+typedef enum coldloop_low_port {
+    // At the evaporator or accumulator, before the suction line.
+    COLDLOOP_LOW_PORT_EVAPORATOR = 1,
+    // At the compressor, behind the suction line.
+    COLDLOOP_LOW_PORT_COMPRESSOR = 2,
+} coldloop_low_port;
+
+// Where the high-side port stands.
+typedef enum coldloop_high_port {
+    // On the discharge line, before the condenser.
+    COLDLOOP_HIGH_PORT_DISCHARGE = 1,
+    // On the liquid line, behind the condenser.
+    COLDLOOP_HIGH_PORT_LIQUID = 2,
+} coldloop_high_port;
+
+// A reading that an instrument gives.
+typedef enum coldloop_reading_kind {
+    // Low-side pressure.
+    COLDLOOP_READING_KIND_LOW_SIDE = 1,
+    // High-side pressure.
+    COLDLOOP_READING_KIND_HIGH_SIDE = 2,
+    // Air temperature at the centre vent.
+    COLDLOOP_READING_KIND_VENT = 3,
+    // Cabin air temperature.
+    COLDLOOP_READING_KIND_CABIN = 4,
+    // Temperature of the suction line at the compressor.
+    COLDLOOP_READING_KIND_SUCTION_LINE = 5,
+    // Temperature of the discharge line at the compressor.
+    COLDLOOP_READING_KIND_DISCHARGE_LINE = 6,
+    // Temperature of the liquid line before the expansion device.
+    COLDLOOP_READING_KIND_LIQUID_LINE = 7,
+    // Temperature of the line at the condenser outlet.
+    COLDLOOP_READING_KIND_CONDENSER_OUTLET = 8,
+    // Clutch engagements per minute.
+    COLDLOOP_READING_KIND_CLUTCH_CYCLES = 9,
+    // High-side pressure that the vehicle's own transducer tells a scan tool.
+    COLDLOOP_READING_KIND_HIGH_SIDE_TRANSDUCER = 10,
+    // Temperature of the fins, or of the air behind the evaporator, that the vehicle's own sensor tells a scan tool.
+    COLDLOOP_READING_KIND_EVAPORATOR_SENSOR = 11,
+} coldloop_reading_kind;
+
+// What eyes, ears and hands find, answered yes or no.
+typedef enum coldloop_observation {
+    // The clutch is engaged: hub and pulley turn together.
+    COLDLOOP_OBSERVATION_CLUTCH_ENGAGED = 1,
+    // The clutch coil gets its voltage when cooling is asked for.
+    COLDLOOP_OBSERVATION_CLUTCH_HAS_VOLTAGE = 2,
+    // With the belt on and the clutch off, the hub turns by hand without resistance.
+    COLDLOOP_OBSERVATION_HUB_TURNS_FREELY = 3,
+    // With the clutch off, the hub cannot be turned by hand.
+    COLDLOOP_OBSERVATION_HUB_LOCKED = 4,
+    // The belt or the clutch slips: squeal, smell, glaze, or a hub slower than its pulley.
+    COLDLOOP_OBSERVATION_BELT_SLIPS = 5,
+    // The compressor knocks or rattles while it is engaged.
+    COLDLOOP_OBSERVATION_COMPRESSOR_NOISY = 6,
+    // The condenser fan runs while cooling is asked for.
+    COLDLOOP_OBSERVATION_CONDENSER_FAN_RUNNING = 7,
+    // The face of the condenser is covered by dirt, leaves or bent fins.
+    COLDLOOP_OBSERVATION_CONDENSER_FACE_BLOCKED = 8,
+    // Water sprayed on the condenser lowers the high side strongly within a minute.
+    COLDLOOP_OBSERVATION_WATER_LOWERS_HIGH_SIDE = 9,
+    // A step of temperature is felt along one condenser pass.
+    COLDLOOP_OBSERVATION_CONDENSER_HAS_TEMPERATURE_STEP = 10,
+    // A tube in the middle of the condenser is clearly colder than the saturation temperature of the high side.
+    COLDLOOP_OBSERVATION_CONDENSER_TUBE_BELOW_SATURATION = 11,
+    // Bubbles or foam stand in the sight glass after some minutes of steady running.
+    COLDLOOP_OBSERVATION_SIGHT_GLASS_BUBBLES = 12,
+    // Fresh oil or dye shows at a joint, hose, seal or heat exchanger.
+    COLDLOOP_OBSERVATION_OIL_TRACES = 13,
+    // The expansion device hisses or gurgles while the system runs.
+    COLDLOOP_OBSERVATION_HISSING_AT_EXPANSION = 14,
+    // The liquid line is clearly colder after the drier, or after another point, than before it.
+    COLDLOOP_OBSERVATION_DROP_ACROSS_DRIER = 15,
+    // Frost or a sharp cold step stands at the inlet of the expansion device.
+    COLDLOOP_OBSERVATION_FROST_AT_EXPANSION = 16,
+    // Frost or heavy sweat covers the suction line up to the compressor.
+    COLDLOOP_OBSERVATION_FROST_ON_SUCTION_LINE = 17,
+    // A step of temperature or frost begins at one point of the suction line.
+    COLDLOOP_OBSERVATION_SUCTION_LINE_STEP = 18,
+    // The low side follows when the bulb or head of the valve is warmed and cooled.
+    COLDLOOP_OBSERVATION_LOW_SIDE_FOLLOWS_BULB = 19,
+    // Frost covers the evaporator face.
+    COLDLOOP_OBSERVATION_EVAPORATOR_FROSTED = 20,
+    // The air at the vents weakens after some minutes and returns after a pause.
+    COLDLOOP_OBSERVATION_AIRFLOW_FADES = 21,
+    // Cooling comes and goes in minutes while the low side falls towards vacuum and recovers.
+    COLDLOOP_OBSERVATION_COOLING_COMES_AND_GOES = 22,
+    // Little air leaves the vents with the blower at its highest step.
+    COLDLOOP_OBSERVATION_AIRFLOW_WEAK = 23,
+    // Closing the heater valve, or clamping the heater hose, makes the vent clearly colder.
+    COLDLOOP_OBSERVATION_CLOSING_HEATER_COOLS_VENT = 24,
+    // Raising the engine to about 2,000 rpm lowers the low side and raises the high side.
+    COLDLOOP_OBSERVATION_SPEED_LOWERS_LOW_SIDE = 25,
+    // Commanding the compressor up with a scan tool moves both pressures apart.
+    COLDLOOP_OBSERVATION_CONTROL_SIGNAL_MOVES_PRESSURES = 26,
+    // After switching off, the two sides are equal in less than two minutes.
+    COLDLOOP_OBSERVATION_SIDES_EQUALISE_QUICKLY = 27,
+    // At rest and at one temperature, the pressure is clearly above saturation at the ambient.
+    COLDLOOP_OBSERVATION_REST_PRESSURE_HIGH = 28,
+    // At rest and at one temperature, the pressure is clearly below saturation at the ambient.
+    COLDLOOP_OBSERVATION_REST_PRESSURE_LOW = 29,
+    // A refrigerant identifier shows air.
+    COLDLOOP_OBSERVATION_IDENTIFIER_SHOWS_AIR = 30,
+    // A refrigerant identifier shows another refrigerant than the label.
+    COLDLOOP_OBSERVATION_IDENTIFIER_SHOWS_OTHER = 31,
+    // Clearly less refrigerant was recovered than the label names.
+    COLDLOOP_OBSERVATION_RECOVERED_BELOW_LABEL = 32,
+    // Clearly more refrigerant was recovered than the label names.
+    COLDLOOP_OBSERVATION_RECOVERED_ABOVE_LABEL = 33,
+    // Refrigerant was added since the system last worked well.
+    COLDLOOP_OBSERVATION_RECENTLY_FILLED = 34,
+    // A second set of gauges shows the same pressures.
+    COLDLOOP_OBSERVATION_SECOND_GAUGES_AGREE = 35,
+    // After ten to fifteen minutes on the road the air at the vents is cold, and stays cold.
+    COLDLOOP_OBSERVATION_COOLS_ON_THE_ROAD = 36,
+    // The vehicle's own transducer of the high side and the gauge show the same pressure.
+    COLDLOOP_OBSERVATION_TRANSDUCER_AGREES = 37,
+} coldloop_observation;
+
+// A further check: something to read, to look at, or to try.
+typedef enum coldloop_check {
+    // Read the low side with the system running.
+    COLDLOOP_CHECK_READ_LOW_SIDE = 1,
+    // Read the high side with the system running.
+    COLDLOOP_CHECK_READ_HIGH_SIDE = 2,
+    // Read the air at the centre vent after ten minutes on the coldest setting.
+    COLDLOOP_CHECK_READ_VENT = 3,
+    // Clamp a thermometer to the suction line at the compressor: it gives the superheat.
+    COLDLOOP_CHECK_READ_SUCTION_LINE = 4,
+    // Clamp a thermometer to the liquid line: it gives the subcooling.
+    COLDLOOP_CHECK_READ_LIQUID_LINE = 5,
+    // Clamp a thermometer to the discharge line.
+    COLDLOOP_CHECK_READ_DISCHARGE_LINE = 6,
+    // Count how often the clutch engages in three minutes.
+    COLDLOOP_CHECK_COUNT_CLUTCH_CYCLES = 7,
+    // Run the A/C on full cooling and read both sides after five minutes.
+    COLDLOOP_CHECK_RUN_AND_READ = 8,
+    // Check whether hub and pulley turn together.
+    COLDLOOP_CHECK_WATCH_CLUTCH = 9,
+    // Measure the voltage at the clutch connector with the A/C switched on.
+    COLDLOOP_CHECK_MEASURE_CLUTCH_VOLTAGE = 10,
+    // Engine off, belt on, clutch off: turn the hub by hand. A good compressor turns with an even resistance.
+    COLDLOOP_CHECK_TURN_HUB = 11,
+    // Watch belt and hub under load, and listen for a squeal.
+    COLDLOOP_CHECK_LOOK_FOR_SLIP = 12,
+    // Listen to the compressor while the clutch engages and while it runs.
+    COLDLOOP_CHECK_LISTEN_TO_COMPRESSOR = 13,
+    // Check whether the condenser fan runs.
+    COLDLOOP_CHECK_WATCH_CONDENSER_FAN = 14,
+    // Inspect the face of the condenser with a lamp, also between it and the radiator.
+    COLDLOOP_CHECK_LOOK_AT_CONDENSER_FACE = 15,
+    // Spray water on the condenser and watch the high side.
+    COLDLOOP_CHECK_SPRAY_CONDENSER = 16,
+    // Move a thermometer along the condenser from inlet to outlet and look for a sudden step.
+    COLDLOOP_CHECK_FEEL_CONDENSER_PASSES = 17,
+    // Clamp a thermometer to a tube in the middle of the condenser and compare it with the saturation temperature of the high side.
+    COLDLOOP_CHECK_CLAMP_CONDENSER_MIDDLE = 18,
+    // Look at the sight glass after five minutes of steady running.
+    COLDLOOP_CHECK_LOOK_AT_SIGHT_GLASS = 19,
+    // Search for a leak: look for oil and dye, and check the joints with an electronic detector.
+    COLDLOOP_CHECK_LOOK_FOR_LEAKS = 20,
+    // Listen at the expansion valve or orifice tube.
+    COLDLOOP_CHECK_LISTEN_AT_EXPANSION = 21,
+    // Measure the temperature of the liquid line before and after the drier.
+    COLDLOOP_CHECK_DROP_ACROSS_DRIER = 22,
+    // Look for frost at the inlet of the expansion valve or orifice tube.
+    COLDLOOP_CHECK_LOOK_AT_EXPANSION = 23,
+    // Check how far frost or sweat reaches along the suction line.
+    COLDLOOP_CHECK_LOOK_AT_SUCTION_LINE = 24,
+    // Move a thermometer along the suction line and look for a sudden step.
+    COLDLOOP_CHECK_FOLLOW_SUCTION_LINE = 25,
+    // Warm the bulb or head of the valve with the hand, then cool it with ice, and watch the low side.
+    COLDLOOP_CHECK_WARM_AND_CHILL_BULB = 26,
+    // Inspect the evaporator through the blower or a drain opening.
+    COLDLOOP_CHECK_LOOK_AT_EVAPORATOR = 27,
+    // Watch the vent and the low side for twenty minutes of running.
+    COLDLOOP_CHECK_WATCH_TWENTY_MINUTES = 28,
+    // Feel the air at the vents with the blower at its highest step, and inspect the cabin filter.
+    COLDLOOP_CHECK_FEEL_AIRFLOW = 29,
+    // Close the heater valve or clamp the heater hose and watch the vent.
+    COLDLOOP_CHECK_CLOSE_HEATER = 30,
+    // Raise the engine speed to about 2,000 rpm and watch both sides.
+    COLDLOOP_CHECK_RAISE_ENGINE_SPEED = 31,
+    // Command the compressor up and down with a scan tool and watch both sides.
+    COLDLOOP_CHECK_DRIVE_CONTROL = 32,
+    // Switch the A/C off and time how long both sides take to become equal.
+    COLDLOOP_CHECK_TIME_EQUALISATION = 33,
+    // Leave the system off until all parts have one temperature, then compare its pressure with the saturation pressure at ambient.
+    COLDLOOP_CHECK_READ_REST_PRESSURE = 34,
+    // Connect a refrigerant identifier to the low side.
+    COLDLOOP_CHECK_IDENTIFY_REFRIGERANT = 35,
+    // Recover the charge and weigh it against the label.
+    COLDLOOP_CHECK_RECOVER_AND_WEIGH = 36,
+    // Ask who last serviced the system, and what was added.
+    COLDLOOP_CHECK_ASK_HISTORY = 37,
+    // Check hoses, units and zero of the gauges and the seat of every probe, then compare with a second set of gauges.
+    COLDLOOP_CHECK_COMPARE_GAUGES = 38,
+    // Drive for ten to fifteen minutes on the coldest setting and check that it cools and keeps cooling.
+    COLDLOOP_CHECK_ROAD_TEST = 39,
+    // Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool.
+    COLDLOOP_CHECK_COMPARE_TRANSDUCER = 40,
+    // Search for the leak with dry nitrogen: empty the circuit, bring it to test pressure and check every joint with leak spray.
+    COLDLOOP_CHECK_SEARCH_WITH_NITROGEN = 41,
+} coldloop_check;
+
+// How a check can come out.
+typedef enum coldloop_result_kind {
+    // The answer is yes.
+    COLDLOOP_RESULT_KIND_YES = 1,
+    // The answer is no.
+    COLDLOOP_RESULT_KIND_NO = 2,
+    // Below the normal range.
+    COLDLOOP_RESULT_KIND_BELOW = 3,
+    // Within the normal range.
+    COLDLOOP_RESULT_KIND_WITHIN = 4,
+    // Above the normal range.
+    COLDLOOP_RESULT_KIND_ABOVE = 5,
+} coldloop_result_kind;
+
+// What can hurt, and what the law asks.
+typedef enum coldloop_caution {
+    // The circuit is under pressure even at rest: wear eye protection, and open no joint before the charge is out.
+    COLDLOOP_CAUTION_PRESSURE = 1,
+    // Escaping refrigerant freezes skin and eyes: wear gloves and goggles.
+    COLDLOOP_CAUTION_FROSTBITE = 2,
+    // Belts and fans start without warning, and so does the engine of a hybrid: keep hands, hair and clothes away; turn the hub only with the engine off and the key out.
+    COLDLOOP_CAUTION_MOVING_PARTS = 3,
+    // The refrigerant is flammable: keep ignition sources away, ventilate, and use only gauges, identifiers and machines made for flammable refrigerants.
+    COLDLOOP_CAUTION_FLAMMABLE = 4,
+    // The compressor runs on high voltage: only qualified persons may work on it, after the vehicle's own disconnection procedure and a check that no voltage is left.
+    COLDLOOP_CAUTION_HIGH_VOLTAGE = 5,
+    // Do not release refrigerant: it is unlawful in many places. Recover it with certified equipment.
+    COLDLOOP_CAUTION_NO_VENTING = 6,
+    // The judgement of a certified technician, the data of the vehicle's maker and the local rules come first.
+    COLDLOOP_CAUTION_LOCAL_RULES = 7,
+    // Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level. Keep flames and hot surfaces away: heat turns it into toxic gases.
+    COLDLOOP_CAUTION_VENTILATION = 8,
+    // Only certified persons may open a circuit, and in many places only they may buy refrigerant.
+    COLDLOOP_CAUTION_CERTIFICATION = 9,
+    // Pressure test: dry nitrogen only, through a regulator and a relief valve. Never oxygen, compressed air or a mix with refrigerant, and never above the pressure that the label and every part allow.
+    COLDLOOP_CAUTION_TEST_PRESSURE = 10,
+    // R-744 (carbon dioxide) stands at up to ten times the pressure of other refrigerants: use only gauges, hoses and parts made for it. It has no smell: above 3 to 4 per cent in the air it is dangerous, above 10 per cent a person soon loses consciousness. Ventilate, and leave the room if much escapes.
+    COLDLOOP_CAUTION_CARBON_DIOXIDE = 11,
+    // What is in the circuit is not known, and it may be flammable: identify it before a machine draws it in, and recover it into a separate marked cylinder.
+    COLDLOOP_CAUTION_FOREIGN_REFRIGERANT = 12,
+    // The discharge line, the engine and the exhaust burn the skin.
+    COLDLOOP_CAUTION_HOT_PARTS = 13,
+    // Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and compressed air with oil or a flammable refrigerant can ignite.
+    COLDLOOP_CAUTION_DO_NOT_RUN = 14,
+    // This test pressure is above what the label allows, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first.
+    COLDLOOP_CAUTION_TEST_TOO_HIGH = 15,
+    // High voltage: keep hands, clamps, probes and water away from orange cables, their connectors and the compressor's inverter; stop if one is damaged.
+    COLDLOOP_CAUTION_HIGH_VOLTAGE_CABLES = 16,
+    // Run an engine outdoors or with its exhaust led outside: carbon monoxide kills without warning.
+    COLDLOOP_CAUTION_EXHAUST = 17,
+    // Before the engine is raised: parking brake on, wheels chocked, gear in park or neutral, nobody in front of the vehicle.
+    COLDLOOP_CAUTION_PARK_AND_CHOCK = 18,
+    // Hot coolant is under pressure and scalds: do not open the cooling system, wear gloves, and clamp a hose only with a hose clamp tool.
+    COLDLOOP_CAUTION_HOT_COOLANT = 19,
+    // Connect and disconnect the hoses with the engine and the A/C off and both manifold valves closed; lay the hoses clear of belts, fans and hot parts.
+    COLDLOOP_CAUTION_CONNECT_STOPPED = 20,
+    // Warm the valve with the hand or a warm cloth and cool it with ice. Never use a flame or a heat gun.
+    COLDLOOP_CAUTION_HAND_AND_ICE = 21,
+    // Measure the oil that came out and put back the same amount, with what stays in a replaced part: only the type that the compressor's maker names.
+    COLDLOOP_CAUTION_RIGHT_OIL = 22,
+    // The oil of a high-voltage compressor must insulate: use only the type that its maker names, with hoses and injectors that no other oil has been in.
+    COLDLOOP_CAUTION_INSULATING_OIL = 23,
+    // R-744 is released, not recovered, where the local rules allow it: outdoors or into an extraction, slowly through a fixed hose, with no person near its end. Wait until dry ice in the circuit is gone before a joint is opened.
+    COLDLOOP_CAUTION_RELEASE_SLOWLY = 24,
+    // The high side is close to its limit: watch it, and switch the A/C off if it rises further.
+    COLDLOOP_CAUTION_HIGH_SIDE_NEAR_LIMIT = 25,
+} coldloop_caution;
+
+// What a log can hold; readings by the keys of a readings file.
+typedef enum coldloop_channel {
+    // Low-side pressure, Pa.
+    COLDLOOP_CHANNEL_LOW_SIDE = 1,
+    // High-side pressure, Pa.
+    COLDLOOP_CHANNEL_HIGH_SIDE = 2,
+    // Air at the centre vent, K.
+    COLDLOOP_CHANNEL_VENT = 3,
+    // Cabin air, K.
+    COLDLOOP_CHANNEL_CABIN = 4,
+    // Suction line at the compressor, K.
+    COLDLOOP_CHANNEL_SUCTION_LINE = 5,
+    // Discharge line at the compressor, K.
+    COLDLOOP_CHANNEL_DISCHARGE_LINE = 6,
+    // Liquid line before the expansion device, K.
+    COLDLOOP_CHANNEL_LIQUID_LINE = 7,
+    // Line at the condenser outlet, K.
+    COLDLOOP_CHANNEL_CONDENSER_OUTLET = 8,
+    // The vehicle's own high-side transducer, Pa.
+    COLDLOOP_CHANNEL_HIGH_SIDE_TRANSDUCER = 9,
+    // The vehicle's own sensor at the evaporator, K.
+    COLDLOOP_CHANNEL_EVAPORATOR_SENSOR = 10,
+    // Engine speed, revolutions per second.
+    COLDLOOP_CHANNEL_ENGINE_SPEED = 11,
+    // Speed of the compressor itself, revolutions per second.
+    COLDLOOP_CHANNEL_COMPRESSOR_SPEED = 12,
+    // Clutch: 1 engaged, 0 released.
+    COLDLOOP_CHANNEL_CLUTCH = 13,
+} coldloop_channel;
+
+// In what state the last part of a log is.
+typedef enum coldloop_log_phase {
+    // Too little was logged to tell.
+    COLDLOOP_LOG_PHASE_EMPTY = 1,
+    // Readings still move towards where they settle.
+    COLDLOOP_LOG_PHASE_SETTLING = 2,
+    // The readings stand still but for noise.
+    COLDLOOP_LOG_PHASE_SETTLED = 3,
+    // The clutch cycles, and its cycles repeat.
+    COLDLOOP_LOG_PHASE_CYCLING = 4,
+    // The readings swing without a clutch that explains it, and do not repeat.
+    COLDLOOP_LOG_PHASE_IRREGULAR = 5,
+    // The compressor stands still.
+    COLDLOOP_LOG_PHASE_AT_REST = 6,
+} coldloop_log_phase;
+
+// What of a log was refused, ignored or doubted; each is counted.
+typedef enum coldloop_log_note {
+    // A sample without a finite time, refused.
+    COLDLOOP_LOG_NOTE_TIME_NOT_FINITE = 1,
+    // A sample more than 30 s older than the newest, refused.
+    COLDLOOP_LOG_NOTE_TOO_LATE = 2,
+    // The clock jumped: what follows counts as a new stretch of the log.
+    COLDLOOP_LOG_NOTE_CLOCK_JUMPED = 3,
+    // An infinite value, refused.
+    COLDLOOP_LOG_NOTE_NOT_FINITE = 4,
+    // A value that the quantity cannot have, refused.
+    COLDLOOP_LOG_NOTE_OUT_OF_RANGE = 5,
+    // A sample with the time of the one before it, averaged with it.
+    COLDLOOP_LOG_NOTE_REPEATED_TIME = 6,
+    // A second without a value of a channel that had one before.
+    COLDLOOP_LOG_NOTE_DROPOUT = 7,
+    // A second without any sample.
+    COLDLOOP_LOG_NOTE_GAP = 8,
+    // A value far from both its neighbours, ignored.
+    COLDLOOP_LOG_NOTE_SPIKE = 9,
+    // A second in which a channel repeated the same value for more than a minute while others moved; ignored.
+    COLDLOOP_LOG_NOTE_STUCK = 10,
+    // A second in which a channel stood in another unit than before; ignored.
+    COLDLOOP_LOG_NOTE_UNIT_STEP = 11,
+} coldloop_log_note;
+
 // What a function returns: 0, or why it has no answer.
 typedef enum coldloop_status {
     // The answer stands in the out-pointers.
@@ -502,6 +861,8 @@ typedef enum coldloop_status {
     COLDLOOP_STATUS_NOT_UTF8 = 1003,
     // A defect of the library was caught at its boundary; please report it.
     COLDLOOP_STATUS_INTERNAL = 1004,
+    // The memory holds no recorder or session of this library: initialise it first.
+    COLDLOOP_STATUS_NOT_INITIALISED = 1005,
 } coldloop_status;
 
 // The details of a failure. Set `size` to sizeof(coldloop_error) before the call; the call fills in the rest.
@@ -828,6 +1189,178 @@ typedef struct coldloop_bands {
     // Clutch engagements per second; NaN where no clutch cycles.
     struct coldloop_band clutch_cycles_hz;
 } coldloop_bands;
+
+// How a temperature came down after the start; NaN where it was not logged or did not.
+typedef struct coldloop_fall {
+    // Where it started, K.
+    double from_k;
+    // Where the last quarter of the log stands, K.
+    double to_k;
+    // When it had come down half of the way, s.
+    double half_s;
+    // 1 where it still falls in that quarter, by more than 0.5 K.
+    uint32_t falls;
+} coldloop_fall;
+
+// What a log says so far. Set `size` to sizeof(coldloop_log_summary).
+typedef struct coldloop_log_summary {
+    // sizeof(coldloop_log_summary), so that the struct can grow.
+    size_t size;
+    // How its last part stands, a coldloop_log_phase.
+    uint32_t phase;
+    // States of it, as coldloop_recorder_state tells them.
+    uint32_t states;
+    // How many of them settled, or lasted long enough to be judged all the same.
+    uint32_t judged;
+    // How often the low side fell near vacuum and came back.
+    uint32_t recoveries;
+    // Length of the log, s.
+    double elapsed_s;
+    // How much longer the present state should last before more is told, s; 0 when it has lasted long enough.
+    double wait_s;
+    // Seconds after the compressor's stop until both sides were equal; NaN where that was not seen.
+    double equal_after_s;
+    // How the vent came down.
+    struct coldloop_fall vent;
+    // How the cabin came down.
+    struct coldloop_fall cabin;
+    // How often each coldloop_log_note happened.
+    uint32_t notes[COLDLOOP_MOST_LOG_NOTES];
+} coldloop_log_summary;
+
+// A stretch of a log at one speed and load. Set `size` to sizeof(coldloop_log_state).
+typedef struct coldloop_log_state {
+    // sizeof(coldloop_log_state), so that the struct can grow.
+    size_t size;
+    // 1 where it settled or lasted long enough to be judged.
+    uint32_t judged;
+    // Whole cycles of the clutch that were seen; 0 where it does not cycle, and the figures of the swing are NaN.
+    uint32_t cycles;
+    // 1 where its cycles are alike and a switching compressor explains them.
+    uint32_t repeats;
+    // When it began, s since the first sample.
+    double began_s;
+    // Seconds of it that the means rest on.
+    double seconds;
+    // Cycles per second.
+    struct coldloop_estimate cycles_hz;
+    // Part of the time that the clutch is engaged.
+    double on_share;
+    // Low side at which the compressor is switched off, Pa as logged.
+    double cut_out_pa;
+    // Low side at which it is switched on, Pa as logged.
+    double cut_in_pa;
+    // Lowest high side of a cycle, Pa as logged.
+    double high_low_pa;
+    // Highest high side of a cycle, Pa as logged.
+    double high_high_pa;
+    // Mean of each coldloop_channel over the state; NaN where it was not logged.
+    double means[COLDLOOP_MOST_CHANNELS];
+    // Standard uncertainty of each mean, of what was seen and without the instrument's.
+    double uncertainties[COLDLOOP_MOST_CHANNELS];
+    // How far each still drifts: the last part of the state less its mean.
+    double drifts[COLDLOOP_MOST_CHANNELS];
+} coldloop_log_state;
+
+// What a log was read with. Set `size` to sizeof(coldloop_instruments); 0 for the usual: an electronic manifold, the vehicle's own
+// transducer, a pocket thermometer in the air, thermocouples on the lines.
+typedef struct coldloop_instruments {
+    // sizeof(coldloop_instruments), so that the struct can grow.
+    size_t size;
+    // The low side's coldloop_gauge_class.
+    uint32_t low_side;
+    // The high side's.
+    uint32_t high_side;
+    // That of the vehicle's own transducer.
+    uint32_t high_side_transducer;
+    // The coldloop_thermometer of vent, cabin and evaporator.
+    uint32_t air;
+    // That of the lines.
+    uint32_t lines;
+} coldloop_instruments;
+
+// The system of a vehicle. Set `size` to sizeof(coldloop_vehicle_system); the first three are needed.
+typedef struct coldloop_vehicle_system {
+    // sizeof(coldloop_vehicle_system), so that the struct can grow.
+    size_t size;
+    // The coldloop_refrigerant that the label names.
+    uint32_t refrigerant;
+    // A coldloop_expansion.
+    uint32_t expansion;
+    // A coldloop_compressor.
+    uint32_t compressor;
+    // A coldloop_low_port; 0 where it is not known, as all codes that follow.
+    uint32_t low_port;
+    // A coldloop_high_port.
+    uint32_t high_port;
+    // 1 where there is a sight glass, 2 where there is none.
+    uint32_t sight_glass;
+    // Number of evaporators, 1 or 2.
+    uint32_t evaporators;
+    // The charge that the label names, kg; NaN where it is not known, as the next.
+    double nominal_charge_kg;
+    // Pressure at which a switch or the control stops the compressor, Pa above the air.
+    double high_cut_out_pa_gauge;
+} coldloop_vehicle_system;
+
+// How a visit stands. Set `size` to sizeof(coldloop_standing).
+typedef struct coldloop_standing {
+    // sizeof(coldloop_standing), so that the struct can grow.
+    size_t size;
+    // A coldloop_verdict.
+    uint32_t verdict;
+    // How many places of `named` are in use.
+    uint32_t named_count;
+    // The coldloop_fault that is named, or the short list.
+    uint32_t named[COLDLOOP_MOST_NAMED];
+    // The likeliest coldloop_fault beside the first; 0 where none is left that matters.
+    uint32_t rival;
+    // 1 once a repair was done.
+    uint32_t after_repair;
+    // Steps that can be undone.
+    uint32_t undoable;
+    // Probability that the cause is none of the faults.
+    double none_of_these;
+} coldloop_standing;
+
+// A fault with its odds.
+typedef struct coldloop_ranked_fault {
+    // A coldloop_fault.
+    uint32_t fault;
+    // The likeliest other one.
+    uint32_t rival;
+    // Its probability.
+    double probability;
+    // The severities that explain the readings, in the fault's own measure: the least; NaN where it has none.
+    double severity_low;
+    // The greatest.
+    double severity_high;
+} coldloop_ranked_fault;
+
+// What to do next: one of check, repair and handing over; none of them where nothing is left to do. Set `size` to
+// sizeof(coldloop_next_step).
+typedef struct coldloop_next_step {
+    // sizeof(coldloop_next_step), so that the struct can grow.
+    size_t size;
+    // A coldloop_check, or 0.
+    uint32_t check;
+    // The coldloop_fault that is to be set right, or 0.
+    uint32_t repair;
+    // 1 where the work is handed over to somebody who knows more.
+    uint32_t hand_over;
+    // The coldloop_reading_kind that the check fills, or 0.
+    uint32_t reading;
+    // The coldloop_observation that it fills, or 0; the first one where it answers two questions.
+    uint32_t observation;
+    // How many places of `cautions` are in use.
+    uint32_t caution_count;
+    // Each a coldloop_caution, the gravest first: to be read before the step is done.
+    uint32_t cautions[COLDLOOP_MOST_CAUTIONS];
+    // Labour time, min.
+    double minutes;
+    // Parts and materials, as minutes of work.
+    double parts_in_minutes;
+} coldloop_next_step;
 
 #ifdef __cplusplus
 extern "C" {
@@ -1739,6 +2272,235 @@ uint32_t coldloop_evaluate(const char *cases,
                            struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
+ * Readings over time
+ *
+ * A recorder takes the samples of one vehicle and finds what they say: states at one speed and load, cycles of a clutch, readings
+ * with their uncertainty. It lives in memory of the caller, of coldloop_recorder_size() bytes, whatever the length of the log, and
+ * needs no freeing:
+ *
+ *     void *recorder = malloc(coldloop_recorder_size());
+ *     coldloop_recorder_init(recorder, coldloop_recorder_size(), COLDLOOP_DATUM_GAUGE, NULL);
+ *     const uint32_t channels[] = {COLDLOOP_CHANNEL_LOW_SIDE, COLDLOOP_CHANNEL_HIGH_SIDE};
+ *     double time_s = 0.0, sample[] = {210e3, 1150e3};
+ *     coldloop_recorder_push(recorder, 1, &time_s, 0, 2, channels, sample, 0, sizeof(double), NULL);
+ *
+ * Values are in SI: pressures in Pa from the datum of the recorder, temperatures in K, speeds in revolutions per second, the clutch
+ * as 1 or 0. NaN is a value that was not logged. A sample may come up to 30 s late; what is refused, ignored or doubted is counted.
+ * Memory that holds no recorder is answered with NOT_INITIALISED. A recorder is of the library that initialised it: it cannot be
+ * handed to another version.
+ */
+
+// Bytes that a recorder takes.
+size_t coldloop_recorder_size(void);
+
+// Makes a recorder that has seen nothing in `size` bytes of memory, of a log whose pressures count from this datum:
+// COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.
+//
+// Errors: NULL_POINTER, STRUCT_SIZE for less than coldloop_recorder_size(), MISSING_DATUM; nothing is written then.
+uint32_t coldloop_recorder_init(void *recorder,
+                                size_t size,
+                                uint32_t datum,
+                                struct coldloop_error *error);
+
+// Takes `count` samples: their times, and of each the values of the coldloop_channels in `channels`.
+//
+// `row_stride` are the bytes from each sample to the next, `channel_stride` those from each channel to the next, so that rows of a
+// struct and columns of arrays are served alike. Time is that of the logger's clock, s; only differences count. What cannot be is
+// refused and counted, see coldloop_log_note.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME for a number that is no coldloop_channel; no sample is taken then.
+uint32_t coldloop_recorder_push(void *recorder,
+                                size_t count,
+                                const double *time_s,
+                                ptrdiff_t time_stride,
+                                size_t channel_count,
+                                const uint32_t *channels,
+                                const double *values,
+                                ptrdiff_t row_stride,
+                                ptrdiff_t channel_stride,
+                                struct coldloop_error *error);
+
+// What the log says so far. Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE.
+uint32_t coldloop_recorder_summary(const void *recorder,
+                                   struct coldloop_log_summary *summary,
+                                   struct coldloop_error *error);
+
+// A state of the log, counted from 0 in the order of time; the present one is the last.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, OUT_OF_RANGE for a state that is not there.
+uint32_t coldloop_recorder_state(const void *recorder,
+                                 size_t place,
+                                 struct coldloop_log_state *state,
+                                 struct coldloop_error *error);
+
+// A reading of the state that is known best, with its standard uncertainty: that of the instrument and that of what was seen.
+//
+// `kind` is a coldloop_reading_kind; `instruments` may be NULL for the usual ones. Pa from the datum of the log, K, or cycles per
+// second.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, UNKNOWN_NAME; MISSING where no state has lasted long enough or the log does
+// not tell it.
+uint32_t coldloop_recorder_reading(const void *recorder,
+                                   const struct coldloop_instruments *instruments,
+                                   uint32_t kind,
+                                   struct coldloop_estimate *reading,
+                                   struct coldloop_error *error);
+
+// What the log tells of a coldloop_observation: 1 for yes, 0 for no.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME; MISSING where the log does not tell it.
+uint32_t coldloop_recorder_observation(const void *recorder,
+                                       uint32_t observation,
+                                       uint32_t *seen,
+                                       struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * A visit as it grows
+ *
+ * A session holds what is known of a vehicle: readings, logs, looks and repairs are added one by one, each can be undone, and it
+ * says what to do next. Verdict, odds and steps are numbers and enumerators. It lives in memory of the caller, of
+ * coldloop_session_size() bytes, and needs no freeing:
+ *
+ *     coldloop_vehicle_system van = {
+ *         .size = sizeof van, .refrigerant = COLDLOOP_REFRIGERANT_R134A, .expansion = COLDLOOP_EXPANSION_TXV,
+ *         .compressor = COLDLOOP_COMPRESSOR_FIXED_CLUTCH, .nominal_charge_kg = NAN, .high_cut_out_pa_gauge = NAN};
+ *     void *session = malloc(coldloop_session_size());
+ *     coldloop_session_init(session, coldloop_session_size(), &van, &conditions, NULL, NULL);
+ *     coldloop_session_add_reading(session, COLDLOOP_READING_KIND_LOW_SIDE, COLDLOOP_DATUM_GAUGE, 427e3, 10e3, NULL);
+ *     coldloop_next_step next = {.size = sizeof next};
+ *     coldloop_session_next(session, &next, NULL);
+ *
+ * Somebody who was told the next step is on his way to do it: it changes only when another one saves clearly more.
+ * Memory that holds no session is answered with NOT_INITIALISED; what is refused leaves the session as it was. A session is of the
+ * library that initialised it: to hand it to another version, or to keep it, store it as a text.
+ */
+
+// Bytes that a session takes.
+size_t coldloop_session_size(void);
+
+// Makes a session of a vehicle of which nothing was read yet in `size` bytes of memory.
+//
+// `settings` may be NULL, or a JSON object in the shape of the "settings" of a readings file.
+//
+// Errors: NULL_POINTER, STRUCT_SIZE for less than coldloop_session_size() and for structs, UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE,
+// INCONSISTENT for what cannot be, NOT_UTF8 and those of a readings file for settings; nothing is written then.
+uint32_t coldloop_session_init(void *session,
+                               size_t size,
+                               const struct coldloop_vehicle_system *system,
+                               const struct coldloop_conditions *conditions,
+                               const char *settings,
+                               struct coldloop_error *error);
+
+// Makes a session of a text: a stored session, or the start of one from any readings file, in TOML or JSON.
+//
+// A refused text is told in `refusal` as coldloop_diagnose tells it; NULL takes none of it.
+//
+// Errors: those of coldloop_diagnose, and STRUCT_SIZE for less than coldloop_session_size(); the session is not written then.
+uint32_t coldloop_session_from_text(void *session,
+                                    size_t size,
+                                    const char *stored,
+                                    char *refusal,
+                                    size_t capacity,
+                                    size_t *length,
+                                    struct coldloop_error *error);
+
+// Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second,
+// with its standard uncertainty in the same unit.
+//
+// `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise;
+// coldloop_gauge_uncertainty and coldloop_thermometer_uncertainty tell the uncertainty of an instrument.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME, MISSING_DATUM, NOT_FINITE, OUT_OF_RANGE.
+uint32_t coldloop_session_add_reading(void *session,
+                                      uint32_t kind,
+                                      uint32_t datum,
+                                      double reading,
+                                      double standard_uncertainty,
+                                      struct coldloop_error *error);
+
+// Adds the state of a recorder's log that is known best, and before it, as a step of its own, the speeds that were logged in that
+// state. `instruments` may be NULL for the usual ones.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, UNKNOWN_NAME; MISSING where no state has lasted long enough, and those of
+// coldloop_session_add_reading.
+uint32_t coldloop_session_add_log(void *session,
+                                  const void *recorder,
+                                  const struct coldloop_instruments *instruments,
+                                  struct coldloop_error *error);
+
+// Adds the answer to a question, a coldloop_observation: 1 for yes, 0 for no.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME, OUT_OF_RANGE for another answer, INCONSISTENT.
+uint32_t coldloop_session_add_observation(void *session,
+                                          uint32_t observation,
+                                          uint32_t seen,
+                                          struct coldloop_error *error);
+
+// Adds how a coldloop_check came out, a coldloop_result_kind: yes or no; of a check with two questions with the coldloop_observation
+// to which a yes belongs, 0 otherwise.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME; MISSING for a figure of which only the side is told, INCONSISTENT.
+uint32_t coldloop_session_add_outcome(void *session,
+                                      uint32_t check,
+                                      uint32_t result,
+                                      uint32_t question,
+                                      struct coldloop_error *error);
+
+// Puts other conditions in the place of those that were given. Errors: as coldloop_session_init.
+uint32_t coldloop_session_set_conditions(void *session,
+                                         const struct coldloop_conditions *conditions,
+                                         struct coldloop_error *error);
+
+// Notes that a coldloop_fault was set right: what is added from now on is of the vehicle after it. With 0 for `helped` it is a repair
+// that did not help: its fault is ruled out, and all that was read still holds.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME, OUT_OF_RANGE for another `helped` than 0 and 1, INCONSISTENT for a fault that
+// the system cannot have.
+uint32_t coldloop_session_add_repair(void *session,
+                                     uint32_t fault,
+                                     uint32_t helped,
+                                     struct coldloop_error *error);
+
+// Takes the last step back; `undone` receives 1, or 0 where nothing was added yet.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, NOT_AVAILABLE where only steps are left that are too old.
+uint32_t coldloop_session_undo(void *session, uint32_t *undone, struct coldloop_error *error);
+
+// The verdict now. Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, and those of coldloop_diagnose.
+uint32_t coldloop_session_standing(const void *session,
+                                   struct coldloop_standing *standing,
+                                   struct coldloop_error *error);
+
+// The faults that were considered with their odds, the most likely first. At most `capacity` of them go to `faults`; `count` receives
+// how many there are.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, and those of coldloop_diagnose; `count` is 0 then.
+uint32_t coldloop_session_odds(const void *session,
+                               struct coldloop_ranked_fault *faults,
+                               size_t capacity,
+                               size_t *count,
+                               struct coldloop_error *error);
+
+// What to do next, with its cautions and the entry that its result belongs to; it is held from here on.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, and those of coldloop_diagnose.
+uint32_t coldloop_session_next(void *session, struct coldloop_next_step *next, struct coldloop_error *error);
+
+// The session as a readings file in TOML, from which it is resumed to the same bits. `file` is the text that it began with, whose
+// "meta" and further tables are kept as they were written, or NULL.
+//
+// Buffer, capacity and length as for coldloop_diagnose.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, those of a readings file for `file`; NOT_AVAILABLE for a pressure table or earlier visits of a
+// text that is not given.
+uint32_t coldloop_session_text(const void *session,
+                               const char *file,
+                               char *stored,
+                               size_t capacity,
+                               size_t *length,
+                               struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
  * Units and text
  *
  * Every function of this library speaks SI; these turn what a gauge or a person says into it. The factors are made of
@@ -1913,6 +2675,72 @@ const char *coldloop_leak_phase_name(uint32_t leak_phase);
 
 // The coldloop_leak_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 uint32_t coldloop_leak_phase_from_name(const char *name, uint32_t *leak_phase, struct coldloop_error *error);
+
+// The id of a coldloop_low_port, such as "evaporator"; NULL for a number that is none.
+const char *coldloop_low_port_name(uint32_t low_port);
+
+// The coldloop_low_port of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_low_port_from_name(const char *name, uint32_t *low_port, struct coldloop_error *error);
+
+// The id of a coldloop_high_port, such as "discharge-line"; NULL for a number that is none.
+const char *coldloop_high_port_name(uint32_t high_port);
+
+// The coldloop_high_port of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_high_port_from_name(const char *name, uint32_t *high_port, struct coldloop_error *error);
+
+// The id of a coldloop_reading_kind, such as "low_side"; NULL for a number that is none.
+const char *coldloop_reading_kind_name(uint32_t reading_kind);
+
+// The coldloop_reading_kind of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_reading_kind_from_name(const char *name,
+                                         uint32_t *reading_kind,
+                                         struct coldloop_error *error);
+
+// The id of a coldloop_observation, such as "clutch_engaged"; NULL for a number that is none.
+const char *coldloop_observation_name(uint32_t observation);
+
+// The coldloop_observation of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_observation_from_name(const char *name,
+                                        uint32_t *observation,
+                                        struct coldloop_error *error);
+
+// The id of a coldloop_check, such as "read-low-side"; NULL for a number that is none.
+const char *coldloop_check_name(uint32_t check);
+
+// The coldloop_check of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_check_from_name(const char *name, uint32_t *check, struct coldloop_error *error);
+
+// The id of a coldloop_result_kind, such as "yes"; NULL for a number that is none.
+const char *coldloop_result_kind_name(uint32_t result_kind);
+
+// The coldloop_result_kind of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_result_kind_from_name(const char *name,
+                                        uint32_t *result_kind,
+                                        struct coldloop_error *error);
+
+// The id of a coldloop_caution, such as "pressure"; NULL for a number that is none.
+const char *coldloop_caution_name(uint32_t caution);
+
+// The coldloop_caution of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_caution_from_name(const char *name, uint32_t *caution, struct coldloop_error *error);
+
+// The id of a coldloop_channel, such as "low_side"; NULL for a number that is none.
+const char *coldloop_channel_name(uint32_t channel);
+
+// The coldloop_channel of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_channel_from_name(const char *name, uint32_t *channel, struct coldloop_error *error);
+
+// The id of a coldloop_log_phase, such as "empty"; NULL for a number that is none.
+const char *coldloop_log_phase_name(uint32_t log_phase);
+
+// The coldloop_log_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_log_phase_from_name(const char *name, uint32_t *log_phase, struct coldloop_error *error);
+
+// The id of a coldloop_log_note, such as "time-not-finite"; NULL for a number that is none.
+const char *coldloop_log_note_name(uint32_t log_note);
+
+// The coldloop_log_note of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_log_note_from_name(const char *name, uint32_t *log_note, struct coldloop_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

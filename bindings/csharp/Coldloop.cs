@@ -224,6 +224,209 @@ namespace Coldloop
         Liquid = 2,
     }
 
+    /// <summary>Where the low-side port stands.</summary>
+    public enum LowPort : uint
+    {
+        Evaporator = 1,
+        Compressor = 2,
+    }
+
+    /// <summary>Where the high-side port stands.</summary>
+    public enum HighPort : uint
+    {
+        Discharge = 1,
+        Liquid = 2,
+    }
+
+    /// <summary>A reading that an instrument gives.</summary>
+    public enum ReadingKind : uint
+    {
+        LowSide = 1,
+        HighSide = 2,
+        Vent = 3,
+        Cabin = 4,
+        SuctionLine = 5,
+        DischargeLine = 6,
+        LiquidLine = 7,
+        CondenserOutlet = 8,
+        ClutchCycles = 9,
+        HighSideTransducer = 10,
+        EvaporatorSensor = 11,
+    }
+
+    /// <summary>What eyes, ears and hands find, answered yes or no.</summary>
+    public enum Observation : uint
+    {
+        ClutchEngaged = 1,
+        ClutchHasVoltage = 2,
+        HubTurnsFreely = 3,
+        HubLocked = 4,
+        BeltSlips = 5,
+        CompressorNoisy = 6,
+        CondenserFanRunning = 7,
+        CondenserFaceBlocked = 8,
+        WaterLowersHighSide = 9,
+        CondenserHasTemperatureStep = 10,
+        CondenserTubeBelowSaturation = 11,
+        SightGlassBubbles = 12,
+        OilTraces = 13,
+        HissingAtExpansion = 14,
+        DropAcrossDrier = 15,
+        FrostAtExpansion = 16,
+        FrostOnSuctionLine = 17,
+        SuctionLineStep = 18,
+        LowSideFollowsBulb = 19,
+        EvaporatorFrosted = 20,
+        AirflowFades = 21,
+        CoolingComesAndGoes = 22,
+        AirflowWeak = 23,
+        ClosingHeaterCoolsVent = 24,
+        SpeedLowersLowSide = 25,
+        ControlSignalMovesPressures = 26,
+        SidesEqualiseQuickly = 27,
+        RestPressureHigh = 28,
+        RestPressureLow = 29,
+        IdentifierShowsAir = 30,
+        IdentifierShowsOther = 31,
+        RecoveredBelowLabel = 32,
+        RecoveredAboveLabel = 33,
+        RecentlyFilled = 34,
+        SecondGaugesAgree = 35,
+        CoolsOnTheRoad = 36,
+        TransducerAgrees = 37,
+    }
+
+    /// <summary>A further check: something to read, to look at, or to try.</summary>
+    public enum Check : uint
+    {
+        ReadLowSide = 1,
+        ReadHighSide = 2,
+        ReadVent = 3,
+        ReadSuctionLine = 4,
+        ReadLiquidLine = 5,
+        ReadDischargeLine = 6,
+        CountClutchCycles = 7,
+        RunAndRead = 8,
+        WatchClutch = 9,
+        MeasureClutchVoltage = 10,
+        TurnHub = 11,
+        LookForSlip = 12,
+        ListenToCompressor = 13,
+        WatchCondenserFan = 14,
+        LookAtCondenserFace = 15,
+        SprayCondenser = 16,
+        FeelCondenserPasses = 17,
+        ClampCondenserMiddle = 18,
+        LookAtSightGlass = 19,
+        LookForLeaks = 20,
+        ListenAtExpansion = 21,
+        DropAcrossDrier = 22,
+        LookAtExpansion = 23,
+        LookAtSuctionLine = 24,
+        FollowSuctionLine = 25,
+        WarmAndChillBulb = 26,
+        LookAtEvaporator = 27,
+        WatchTwentyMinutes = 28,
+        FeelAirflow = 29,
+        CloseHeater = 30,
+        RaiseEngineSpeed = 31,
+        DriveControl = 32,
+        TimeEqualisation = 33,
+        ReadRestPressure = 34,
+        IdentifyRefrigerant = 35,
+        RecoverAndWeigh = 36,
+        AskHistory = 37,
+        CompareGauges = 38,
+        RoadTest = 39,
+        CompareTransducer = 40,
+        SearchWithNitrogen = 41,
+    }
+
+    /// <summary>How a check can come out.</summary>
+    public enum ResultKind : uint
+    {
+        Yes = 1,
+        No = 2,
+        Below = 3,
+        Within = 4,
+        Above = 5,
+    }
+
+    /// <summary>What can hurt, and what the law asks.</summary>
+    public enum Caution : uint
+    {
+        Pressure = 1,
+        Frostbite = 2,
+        MovingParts = 3,
+        Flammable = 4,
+        HighVoltage = 5,
+        NoVenting = 6,
+        LocalRules = 7,
+        Ventilation = 8,
+        Certification = 9,
+        TestPressure = 10,
+        CarbonDioxide = 11,
+        ForeignRefrigerant = 12,
+        HotParts = 13,
+        DoNotRun = 14,
+        TestTooHigh = 15,
+        HighVoltageCables = 16,
+        Exhaust = 17,
+        ParkAndChock = 18,
+        HotCoolant = 19,
+        ConnectStopped = 20,
+        HandAndIce = 21,
+        RightOil = 22,
+        InsulatingOil = 23,
+        ReleaseSlowly = 24,
+        HighSideNearLimit = 25,
+    }
+
+    /// <summary>What a log can hold; readings by the keys of a readings file.</summary>
+    public enum Channel : uint
+    {
+        LowSide = 1,
+        HighSide = 2,
+        Vent = 3,
+        Cabin = 4,
+        SuctionLine = 5,
+        DischargeLine = 6,
+        LiquidLine = 7,
+        CondenserOutlet = 8,
+        HighSideTransducer = 9,
+        EvaporatorSensor = 10,
+        EngineSpeed = 11,
+        CompressorSpeed = 12,
+        Clutch = 13,
+    }
+
+    /// <summary>In what state the last part of a log is.</summary>
+    public enum LogPhase : uint
+    {
+        Empty = 1,
+        Settling = 2,
+        Settled = 3,
+        Cycling = 4,
+        Irregular = 5,
+        AtRest = 6,
+    }
+
+    /// <summary>What of a log was refused, ignored or doubted; each is counted.</summary>
+    public enum LogNote : uint
+    {
+        TimeNotFinite = 1,
+        TooLate = 2,
+        ClockJumped = 3,
+        NotFinite = 4,
+        OutOfRange = 5,
+        RepeatedTime = 6,
+        Dropout = 7,
+        Gap = 8,
+        Spike = 9,
+        Stuck = 10,
+        UnitStep = 11,
+    }
+
     /// <summary>What a function returns: 0, or why it has no answer.</summary>
     public enum Status : uint
     {
@@ -246,6 +449,7 @@ namespace Coldloop
         StructSize = 1002,
         NotUtf8 = 1003,
         Internal = 1004,
+        NotInitialised = 1005,
     }
 
     /// <summary>The details of a failure.</summary>
@@ -469,6 +673,123 @@ namespace Coldloop
         public Band clutch_cycles_hz;
     }
 
+    /// <summary>How a temperature came down after the start; NaN where it was not logged or did not.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct Fall
+    {
+        public double from_k;
+        public double to_k;
+        public double half_s;
+        public uint falls;
+    }
+
+    /// <summary>What a log says so far.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct LogSummary
+    {
+        public UIntPtr size;
+        public uint phase;
+        public uint states;
+        public uint judged;
+        public uint recoveries;
+        public double elapsed_s;
+        public double wait_s;
+        public double equal_after_s;
+        public Fall vent;
+        public Fall cabin;
+        public fixed uint notes[16];
+    }
+
+    /// <summary>A stretch of a log at one speed and load.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct LogState
+    {
+        public UIntPtr size;
+        public uint judged;
+        public uint cycles;
+        public uint repeats;
+        public double began_s;
+        public double seconds;
+        public Estimate cycles_hz;
+        public double on_share;
+        public double cut_out_pa;
+        public double cut_in_pa;
+        public double high_low_pa;
+        public double high_high_pa;
+        public fixed double means[16];
+        public fixed double uncertainties[16];
+        public fixed double drifts[16];
+    }
+
+    /// <summary>What a log was read with.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct Instruments
+    {
+        public UIntPtr size;
+        public uint low_side;
+        public uint high_side;
+        public uint high_side_transducer;
+        public uint air;
+        public uint lines;
+    }
+
+    /// <summary>The system of a vehicle.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct VehicleSystem
+    {
+        public UIntPtr size;
+        public uint refrigerant;
+        public uint expansion;
+        public uint compressor;
+        public uint low_port;
+        public uint high_port;
+        public uint sight_glass;
+        public uint evaporators;
+        public double nominal_charge_kg;
+        public double high_cut_out_pa_gauge;
+    }
+
+    /// <summary>How a visit stands.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct Standing
+    {
+        public UIntPtr size;
+        public uint verdict;
+        public uint named_count;
+        public fixed uint named[4];
+        public uint rival;
+        public uint after_repair;
+        public uint undoable;
+        public double none_of_these;
+    }
+
+    /// <summary>A fault with its odds.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct RankedFault
+    {
+        public uint fault;
+        public uint rival;
+        public double probability;
+        public double severity_low;
+        public double severity_high;
+    }
+
+    /// <summary>What to do next: one of check, repair and handing over; none of them where nothing is left to do.</summary>
+    [StructLayout(LayoutKind.Sequential)]
+    public unsafe struct NextStep
+    {
+        public UIntPtr size;
+        public uint check;
+        public uint repair;
+        public uint hand_over;
+        public uint reading;
+        public uint observation;
+        public uint caution_count;
+        public fixed uint cautions[32];
+        public double minutes;
+        public double parts_in_minutes;
+    }
+
     /// <summary>The functions of the C library, as they are.</summary>
     public static unsafe class Native
     {
@@ -485,6 +806,10 @@ namespace Coldloop
         public const uint MostComponents = 8;
         public const uint AnswerMax = 262144;
         public const uint StackMax = 65536;
+        public const uint MostChannels = 16;
+        public const uint MostLogNotes = 16;
+        public const uint MostCautions = 32;
+        public const uint MostNamed = 4;
         public const uint DatumAbsolute = 1;
         public const uint DatumGauge = 2;
 
@@ -800,6 +1125,90 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_evaluate", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Evaluate(byte* cases, byte* settings, uint priors_told, byte* answer, UIntPtr capacity, UIntPtr* length, Error* error);
 
+        /// <summary>Bytes that a recorder takes.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_recorder_size", CallingConvention = CallingConvention.Cdecl)]
+        public static extern UIntPtr RecorderSize();
+
+        /// <summary>Makes a recorder that has seen nothing in `size` bytes of memory, of a log whose pressures count from this datum: COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_recorder_init", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint RecorderInit(void* recorder, UIntPtr size, uint datum, Error* error);
+
+        /// <summary>Takes `count` samples: their times, and of each the values of the coldloop_channels in `channels`. `row_stride` are the bytes from each sample to the next, `channel_stride` those from each channel to the next, so that rows of a struct and columns of arrays are served alike.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_recorder_push", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint RecorderPush(void* recorder, UIntPtr count, double* time_s, IntPtr time_stride, UIntPtr channel_count, uint* channels, double* values, IntPtr row_stride, IntPtr channel_stride, Error* error);
+
+        /// <summary>What the log says so far.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_recorder_summary", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint RecorderSummary(void* recorder, LogSummary* summary, Error* error);
+
+        /// <summary>A state of the log, counted from 0 in the order of time; the present one is the last.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_recorder_state", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint RecorderState(void* recorder, UIntPtr place, LogState* state, Error* error);
+
+        /// <summary>A reading of the state that is known best, with its standard uncertainty: that of the instrument and that of what was seen. `kind` is a coldloop_reading_kind; `instruments` may be NULL for the usual ones.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_recorder_reading", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint RecorderReading(void* recorder, Instruments* instruments, uint kind, Estimate* reading, Error* error);
+
+        /// <summary>What the log tells of a coldloop_observation: 1 for yes, 0 for no.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_recorder_observation", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint RecorderObservation(void* recorder, uint observation, uint* seen, Error* error);
+
+        /// <summary>Bytes that a session takes.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_size", CallingConvention = CallingConvention.Cdecl)]
+        public static extern UIntPtr SessionSize();
+
+        /// <summary>Makes a session of a vehicle of which nothing was read yet in `size` bytes of memory. `settings` may be NULL, or a JSON object in the shape of the "settings" of a readings file.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_init", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionInit(void* session, UIntPtr size, VehicleSystem* system, Conditions* conditions, byte* settings, Error* error);
+
+        /// <summary>Makes a session of a text: a stored session, or the start of one from any readings file, in TOML or JSON.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_from_text", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionFromText(void* session, UIntPtr size, byte* stored, byte* refusal, UIntPtr capacity, UIntPtr* length, Error* error);
+
+        /// <summary>Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second, with its standard uncertainty in the same unit. `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise; coldloop_gauge_uncertainty and coldloop_thermometer_uncertainty tell the uncertainty of an instrument.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_add_reading", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionAddReading(void* session, uint kind, uint datum, double reading, double standard_uncertainty, Error* error);
+
+        /// <summary>Adds the state of a recorder's log that is known best, and before it, as a step of its own, the speeds that were logged in that state. `instruments` may be NULL for the usual ones.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_add_log", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionAddLog(void* session, void* recorder, Instruments* instruments, Error* error);
+
+        /// <summary>Adds the answer to a question, a coldloop_observation: 1 for yes, 0 for no.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_add_observation", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionAddObservation(void* session, uint observation, uint seen, Error* error);
+
+        /// <summary>Adds how a coldloop_check came out, a coldloop_result_kind: yes or no; of a check with two questions with the coldloop_observation to which a yes belongs, 0 otherwise.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_add_outcome", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionAddOutcome(void* session, uint check, uint result, uint question, Error* error);
+
+        /// <summary>Puts other conditions in the place of those that were given.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_set_conditions", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionSetConditions(void* session, Conditions* conditions, Error* error);
+
+        /// <summary>Notes that a coldloop_fault was set right: what is added from now on is of the vehicle after it.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_add_repair", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionAddRepair(void* session, uint fault, uint helped, Error* error);
+
+        /// <summary>Takes the last step back; `undone` receives 1, or 0 where nothing was added yet.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_undo", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionUndo(void* session, uint* undone, Error* error);
+
+        /// <summary>The verdict now.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_standing", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionStanding(void* session, Standing* standing, Error* error);
+
+        /// <summary>The faults that were considered with their odds, the most likely first.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_odds", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionOdds(void* session, RankedFault* faults, UIntPtr capacity, UIntPtr* count, Error* error);
+
+        /// <summary>What to do next, with its cautions and the entry that its result belongs to; it is held from here on.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_next", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionNext(void* session, NextStep* next, Error* error);
+
+        /// <summary>The session as a readings file in TOML, from which it is resumed to the same bits. `file` is the text that it began with, whose "meta" and further tables are kept as they were written, or NULL.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_text", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionText(void* session, byte* file, byte* stored, UIntPtr capacity, UIntPtr* length, Error* error);
+
         /// <summary>Kelvin of degrees Celsius.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_celsius_to_kelvin", CallingConvention = CallingConvention.Cdecl)]
         public static extern double CelsiusToKelvin(double celsius);
@@ -967,5 +1376,85 @@ namespace Coldloop
         /// <summary>The coldloop_leak_phase of an id; 0 on failure.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_leak_phase_from_name", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint LeakPhaseFromName(byte* name, uint* leak_phase, Error* error);
+
+        /// <summary>The id of a coldloop_low_port, such as "evaporator"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_low_port_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* LowPortName(uint low_port);
+
+        /// <summary>The coldloop_low_port of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_low_port_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint LowPortFromName(byte* name, uint* low_port, Error* error);
+
+        /// <summary>The id of a coldloop_high_port, such as "discharge-line"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_high_port_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* HighPortName(uint high_port);
+
+        /// <summary>The coldloop_high_port of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_high_port_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint HighPortFromName(byte* name, uint* high_port, Error* error);
+
+        /// <summary>The id of a coldloop_reading_kind, such as "low_side"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_reading_kind_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* ReadingKindName(uint reading_kind);
+
+        /// <summary>The coldloop_reading_kind of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_reading_kind_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint ReadingKindFromName(byte* name, uint* reading_kind, Error* error);
+
+        /// <summary>The id of a coldloop_observation, such as "clutch_engaged"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_observation_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* ObservationName(uint observation);
+
+        /// <summary>The coldloop_observation of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_observation_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint ObservationFromName(byte* name, uint* observation, Error* error);
+
+        /// <summary>The id of a coldloop_check, such as "read-low-side"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_check_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* CheckName(uint check);
+
+        /// <summary>The coldloop_check of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_check_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint CheckFromName(byte* name, uint* check, Error* error);
+
+        /// <summary>The id of a coldloop_result_kind, such as "yes"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_result_kind_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* ResultKindName(uint result_kind);
+
+        /// <summary>The coldloop_result_kind of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_result_kind_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint ResultKindFromName(byte* name, uint* result_kind, Error* error);
+
+        /// <summary>The id of a coldloop_caution, such as "pressure"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_caution_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* CautionName(uint caution);
+
+        /// <summary>The coldloop_caution of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_caution_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint CautionFromName(byte* name, uint* caution, Error* error);
+
+        /// <summary>The id of a coldloop_channel, such as "low_side"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_channel_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* ChannelName(uint channel);
+
+        /// <summary>The coldloop_channel of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_channel_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint ChannelFromName(byte* name, uint* channel, Error* error);
+
+        /// <summary>The id of a coldloop_log_phase, such as "empty"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_log_phase_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* LogPhaseName(uint log_phase);
+
+        /// <summary>The coldloop_log_phase of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_log_phase_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint LogPhaseFromName(byte* name, uint* log_phase, Error* error);
+
+        /// <summary>The id of a coldloop_log_note, such as "time-not-finite"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_log_note_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* LogNoteName(uint log_note);
+
+        /// <summary>The coldloop_log_note of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_log_note_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint LogNoteFromName(byte* name, uint* log_note, Error* error);
     }
 }

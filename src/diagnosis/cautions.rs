@@ -3,6 +3,7 @@
 //! Sources: common practice, no source. Of R-744: concentrations as in the NIOSH Pocket Guide to Chemical Hazards (3 % for 15 minutes
 //! at most, 4 % immediately dangerous), from memory; release instead of recovery: common practice, no source.
 
+use super::answer::Action;
 use super::check_table::{CHECKS, REPAIRS};
 use super::faults::index;
 use super::limits::Stop;
@@ -139,6 +140,15 @@ pub fn repair_cautions(fault: Fault, system: &System) -> Cautions {
         [&[], &[]]
     };
     of(system, &[opening[0], opening[1], row.cautions])
+}
+
+/// What a step asks to be careful of; handing over asks for the local rules.
+pub fn step_cautions(action: Action, system: &System) -> Cautions {
+    match action {
+        Action::Check(check) => check_cautions(check, system),
+        Action::Repair(fault) => repair_cautions(fault, system),
+        Action::HandOver => Cautions::new(Caution::LocalRules),
+    }
 }
 
 /// Those of the wanted ones that apply to the system, the gravest first.

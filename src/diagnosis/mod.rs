@@ -54,7 +54,7 @@ pub use answer::{
     STEPS, Step, TwoFaults, Verdict,
 };
 pub use case::Case;
-pub use cautions::{Cautions, check_cautions, repair_cautions};
+pub use cautions::{Cautions, check_cautions, repair_cautions, step_cautions};
 pub(crate) use checks::recovers;
 pub use checks::{Key, can_check, figure_of, needs_running, questions, repair};
 pub use effects::{Effect, effects};
@@ -70,7 +70,7 @@ pub use rest::Resting;
 pub use rows::Repair;
 pub use settings::{Settings, Stakes};
 pub(crate) use stacked::{GONE, LEFT, PARTS, WHOLE};
-pub use states::judge_states;
+pub use states::{judge_states, log_cases};
 pub(crate) use visits::{Visits, hypothesis};
 
 use crate::error::Error;

@@ -6,7 +6,9 @@ use super::judgement::Judgement;
 use super::settings::Settings;
 use super::stacked::WHOLE;
 use super::visits::Visits;
+use crate::circuit::Observations;
 use crate::error::Error;
+use crate::log::{Instruments, Summary};
 use crate::names::{ErrorKind, Quantity};
 
 /// To which power the density of another state counts: the sources err alike in both states. Log loss on 300 building logs of the
@@ -74,4 +76,46 @@ pub fn judge_states(states: &[Case], settings: &Settings) -> Result<Judgement, E
         }
     }
     Judgement::of(first, settings, &priors)
+}
+
+/// The states of a log that can be judged, as [`judge_states`] takes them; none where no state has lasted long enough.
+///
+/// Each has the system of `known`, its own readings, and the conditions of `known` with the speeds that were logged. The first one is the
+/// answer's: it also has what was read and seen besides, where the log does not tell that itself.
+///
+/// ```
+/// use coldloop::diagnosis::{Case, Settings, judge_states, log_cases};
+/// use coldloop::log::{Datum, Instruments, Recorder, Sample};
+/// use coldloop::{Channel, intake};
+/// let known = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let mut recorder = Recorder::new(Datum::Gauge);
+/// for second in 0..200 {
+///     let sample = Sample::at(f64::from(second)).with(Channel::LowSide, 180e3).with(Channel::HighSide, 900e3);
+///     recorder.push(&sample);
+/// }
+/// let cases: Vec<Case> = log_cases(&known, &recorder.summary(), &Instruments::default()).collect();
+/// assert_eq!(cases.len(), 1);
+/// assert_eq!(cases[0].readings.vent, known.readings.vent);
+/// assert!(judge_states(&cases, &Settings::default()).is_ok());
+/// # Ok::<(), coldloop::intake::Refusal>(())
+/// ```
+pub fn log_cases<'a>(
+    known: &'a Case,
+    summary: &'a Summary,
+    instruments: &'a Instruments,
+) -> impl Iterator<Item = Case> + 'a {
+    summary.judged().enumerate().map(move |(at, state)| {
+        let mut case = *known;
+        case.conditions = state.conditions(&known.conditions);
+        let read = state.readings(instruments);
+        if at > 0 {
+            (case.readings, case.observations) = (read, Observations::NONE);
+            return case;
+        }
+        case.readings = known.readings.updated(&read);
+        for (observation, answer) in summary.observations().answered() {
+            case.observations = case.observations.with(observation, answer);
+        }
+        case
+    })
 }

@@ -103,17 +103,43 @@ impl LogColumns {
     /// Errors: a refusal that names the column, for a cell that is no number; one for a row without its time. What is a number and cannot
     /// be is for the recorder to refuse.
     pub fn sample<'a>(&self, cells: impl IntoIterator<Item = &'a str>) -> Result<Sample, Refusal> {
-        let (mut time_s, mut sample) = (None, Sample::at(0.0));
+        let mut numbers = Vec::with_capacity(self.columns.len());
         for (column, cell) in self.columns.iter().zip(cells) {
-            let (Some(column), cell) = (column, cell.trim()) else {
+            let cell = cell.trim();
+            let missing = cell.is_empty() || MISSING.iter().any(|word| cell.eq_ignore_ascii_case(word));
+            numbers.push(match column {
+                Some(column) if !missing => cell.parse::<f64>().map_err(|_| {
+                    let error = Error::of(ErrorKind::NotANumber, Quantity::Name);
+                    Refusal::from(Mistake::new(
+                        &column.name,
+                        cell,
+                        error,
+                        "write a number, or leave the cell empty",
+                    ))
+                })?,
+                Some(_) | None => f64::NAN,
+            });
+        }
+        self.sample_of(numbers)
+    }
+
+    /// The sample of a row of numbers, each in the unit of its column; NaN is a missing value.
+    ///
+    /// Errors: a refusal for a row without its time.
+    ///
+    /// ```
+    /// use coldloop::{Channel, intake::LogColumns};
+    /// let columns = LogColumns::from_header(["time [min]", "vent [°C]"])?;
+    /// let sample = columns.sample_of([2.0, 7.5])?;
+    /// assert_eq!((sample.time_s, sample.value(Channel::Vent)), (120.0, Some(280.65)));
+    /// assert!(columns.sample_of([f64::NAN, 7.5]).is_err());
+    /// # Ok::<(), coldloop::intake::Refusal>(())
+    /// ```
+    pub fn sample_of(&self, numbers: impl IntoIterator<Item = f64>) -> Result<Sample, Refusal> {
+        let (mut time_s, mut sample) = (None, Sample::at(0.0));
+        for (column, number) in self.columns.iter().zip(numbers) {
+            let Some(column) = column.as_ref().filter(|_| !number.is_nan()) else {
                 continue;
-            };
-            if cell.is_empty() || MISSING.iter().any(|word| cell.eq_ignore_ascii_case(word)) {
-                continue;
-            }
-            let Ok(number) = cell.parse::<f64>() else {
-                let error = Error::of(ErrorKind::NotANumber, Quantity::Name);
-                return Err(Mistake::new(&column.name, cell, error, "write a number, or leave the cell empty").into());
             };
             let value = column.from + column.per * number;
             match column.channel {

@@ -176,6 +176,7 @@ pub use session::{
 pub use trial::Trial;
 pub(crate) use visit::proves;
 pub use visit::{Judgements, Visit};
+pub use written::readings_to_json;
 
 use crate::diagnosis::{Case, Settings};
 use crate::vehicle::System;

@@ -35,6 +35,20 @@ fn quantity(unit: &'static str) -> impl Fn(f64) -> Kept {
     move |value| Kept::Text(format!("{value:?} {unit}"))
 }
 
+/// Readings as the `[readings]` of a readings file, in JSON, each with its standard uncertainty.
+///
+/// ```
+/// use coldloop::circuit::{Reading, Readings};
+/// use coldloop::{ReadingKind, Thermometer, intake, units::celsius};
+/// let vent = Reading::temperature(celsius(7.0), Thermometer::PocketDigital);
+/// let readings = Readings::default().with(ReadingKind::Vent, vent)?;
+/// assert!(intake::readings_to_json(&readings).starts_with(r#"{"vent": {"value": "280.15 K", "uncertainty": "#));
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+pub fn readings_to_json(readings: &Readings) -> String {
+    Kept::Table(self::readings(readings)).json()
+}
+
 /// What is known now.
 pub(super) fn session(session: &Session) -> Entries {
     let (settings, now, _) = session.stored();

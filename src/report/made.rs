@@ -7,8 +7,8 @@ use super::page::{
 };
 use super::rows::rows;
 use super::words;
-use crate::diagnosis::{Action, Branch, Cautions, Diagnosis, Plan, RankedCheck, Reasons};
-use crate::diagnosis::{Case, check_cautions, repair_cautions};
+use crate::diagnosis::{Action, Branch, Diagnosis, Plan, RankedCheck, Reasons};
+use crate::diagnosis::{Case, step_cautions};
 use crate::diagnosis::{Contribution, Evidence, Prices};
 use crate::intake::{Judgements, Refusal, Visit, proves};
 use crate::names::{Caution, Fault, QualityNote, RepairFinding, Strength, VerdictKind};
@@ -211,7 +211,7 @@ fn planned(step: &crate::diagnosis::Step, system: &System) -> PageStep {
     };
     PageStep {
         action: step.action,
-        cautions: asked(step.action, system).to_vec(),
+        cautions: step_cautions(step.action, system).to_vec(),
         minutes: step.minutes,
         parts_in_minutes: step.parts_in_minutes,
         recovers: step.recovers,
@@ -240,7 +240,7 @@ fn unplanned(diagnosis: &Diagnosis, system: &System, prices: &Prices) -> (Vec<Pa
             };
             let step = PageStep {
                 action,
-                cautions: asked(action, system).to_vec(),
+                cautions: step_cautions(action, system).to_vec(),
                 minutes: cost.minutes,
                 parts_in_minutes: cost.money / prices.per_minute(),
                 recovers: false,
@@ -262,20 +262,11 @@ fn ranked_step(ranked: &RankedCheck, system: &System) -> PageStep {
     };
     PageStep {
         action,
-        cautions: asked(action, system).to_vec(),
+        cautions: step_cautions(action, system).to_vec(),
         minutes: ranked.minutes,
         parts_in_minutes: ranked.parts_in_minutes,
         recovers: false,
         outcomes: ranked.outcomes.iter().map(outcome).collect(),
-    }
-}
-
-/// What a step asks to be careful of.
-pub(super) fn asked(action: Action, system: &System) -> Cautions {
-    match action {
-        Action::Check(check) => check_cautions(check, system),
-        Action::Repair(fault) => repair_cautions(fault, system),
-        Action::HandOver => Cautions::new(Caution::LocalRules),
     }
 }
 

@@ -3,11 +3,10 @@
 use super::finding::Finding;
 use super::json::{fills, ids};
 use super::language::step_says;
-use super::made::asked;
 use super::record::{Json, record, tell};
 use super::texts::Short;
 use super::words::finding_says;
-use crate::diagnosis::{Action, Branch, Plan, Step};
+use crate::diagnosis::{Action, Branch, Plan, Step, step_cautions};
 use crate::names::{Language, Observation};
 use crate::vehicle::System;
 use alloc::string::String;
@@ -52,7 +51,7 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn step_json(step: &Step, system: &System, language: Language) -> String {
-    let care = asked(step.action, system);
+    let care = step_cautions(step.action, system);
     let care = care.iter().map(|caution| caution.short(language));
     let mut told = self::step(step, system, language);
     if let Json::Object(entries) = &mut told {
@@ -67,7 +66,7 @@ fn step(step: &Step, system: &System, language: Language) -> Json {
         "repair": repaired(step.action),
         "says": step_says(step.action, system, language),
         "fills": filled(step.action),
-        "cautions": ids(&asked(step.action, system)),
+        "cautions": ids(&step_cautions(step.action, system)),
         "probability": step.probability,
         "minutes": step.minutes,
         "parts_in_minutes": step.parts_in_minutes,

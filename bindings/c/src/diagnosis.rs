@@ -315,7 +315,7 @@ fn told(
     page(out, error, || Ok(body(&text(given)?).map_err(refused)))
 }
 
-fn refused(refusal: Refusal) -> (Error, String) {
+pub(crate) fn refused(refusal: Refusal) -> (Error, String) {
     (refusal.error(), report::refusal_json(&refusal))
 }
 

@@ -138,7 +138,7 @@ pub extern "C" fn coldloop_expected(
     })
 }
 
-fn conditions_of(given: &ColdloopConditions) -> Result<Conditions, Error> {
+pub(crate) fn conditions_of(given: &ColdloopConditions) -> Result<Conditions, Error> {
     let air = Surroundings::measured(AbsolutePressure::from_pa(given.air_pa_abs))?;
     let some = |value: f64| (!value.is_nan()).then_some(value);
     Ok(Conditions {

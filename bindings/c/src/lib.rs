@@ -17,11 +17,14 @@ pub mod error;
 pub mod expected;
 #[cfg(test)]
 mod in_place;
+pub mod log;
 mod memory;
 pub mod moist_air;
 pub mod names;
 pub mod refrigerant;
 pub mod saturation;
+pub mod session;
+mod session_input;
 pub mod state;
 pub mod transport;
 pub mod units;

@@ -5,8 +5,8 @@
 
 use crate::boundary::{Failure, Growing};
 use crate::names::ColdloopStatus;
-use core::ffi::{CStr, c_char};
-use core::mem::size_of;
+use core::ffi::{CStr, c_char, c_void};
+use core::mem::{needs_drop, offset_of, size_of};
 
 /// A copy of the value behind the pointer; `None` for null.
 pub(crate) fn read<T: Copy>(at: *const T) -> Option<T> {
@@ -63,6 +63,62 @@ pub(crate) fn write_text(text: &str, buffer: *mut c_char, capacity: usize) -> us
     text.len()
 }
 
+/// A value that lives in memory of the caller from call to call.
+pub(crate) trait Kept: Sized {
+    /// Tells memory that holds one from other memory.
+    const MARK: u64;
+}
+
+/// How it stands there: its mark first.
+#[repr(C)]
+struct Marked<T> {
+    mark: u64,
+    value: T,
+}
+
+/// Bytes that one takes.
+pub(crate) const fn room<T: Kept>() -> usize {
+    size_of::<Marked<T>>()
+}
+
+/// Nothing, where that much memory takes one.
+pub(crate) fn has_room<T: Kept>(memory: *const c_void, size: usize) -> Result<(), Failure> {
+    if memory.is_null() {
+        return Err(Failure::Door(ColdloopStatus::NullPointer));
+    }
+    if size < room::<T>() {
+        return Err(Failure::Door(ColdloopStatus::StructSize));
+    }
+    Ok(())
+}
+
+/// Writes a value with its mark.
+pub(crate) fn keep<T: Kept>(memory: *mut c_void, value: &T) {
+    const { assert!(!needs_drop::<T>(), "copied as bits, and never dropped") };
+    write(memory.cast(), T::MARK);
+    // SAFETY: the header asks for the room of one, which `has_room` or the mark has confirmed; a value that needs no drop may
+    // be there twice.
+    unsafe {
+        let to = memory.byte_add(offset_of!(Marked<T>, value)).cast::<u8>();
+        core::ptr::copy_nonoverlapping(core::ptr::from_ref(value).cast::<u8>(), to, size_of::<T>());
+    }
+}
+
+/// A copy of the value that is kept there.
+pub(crate) fn kept<T: Kept>(memory: *const c_void) -> Result<Box<T>, Failure> {
+    let mark = read(memory.cast::<u64>()).ok_or(Failure::Door(ColdloopStatus::NullPointer))?;
+    if mark != T::MARK {
+        return Err(Failure::Door(ColdloopStatus::NotInitialised));
+    }
+    let mut copy = Box::<T>::new_uninit();
+    // SAFETY: the mark says that `keep` has written a value there, and the header asks to leave it alone.
+    unsafe {
+        let from = memory.byte_add(offset_of!(Marked<T>, value)).cast::<u8>();
+        core::ptr::copy_nonoverlapping(from, copy.as_mut_ptr().cast::<u8>(), size_of::<T>());
+        Ok(copy.assume_init())
+    }
+}
+
 /// Writes as many codes as fit; a null buffer takes none.
 pub(crate) fn write_codes(all: impl Iterator<Item = u32>, buffer: *mut u32, capacity: usize) {
     let mut place = Answers::new(buffer, size_of::<u32>().cast_signed());
@@ -96,6 +152,26 @@ impl Column {
     }
 }
 
+/// Codes one after the other: where the next one is read.
+pub(crate) struct Codes(*const u32);
+
+impl Codes {
+    pub(crate) const fn new(at: *const u32) -> Self {
+        Self(at)
+    }
+
+    pub(crate) const fn is_null(&self) -> bool {
+        self.0.is_null()
+    }
+
+    pub(crate) fn take(&mut self) -> u32 {
+        // SAFETY: as for a column.
+        let code = unsafe { self.0.read_unaligned() };
+        self.0 = self.0.wrapping_add(1);
+        code
+    }
+}
+
 /// The same for answers: where the next one is written.
 #[derive(Clone, Copy)]
 pub(crate) struct Answers<T> {
@@ -123,6 +199,51 @@ impl<T: Copy> Answers<T> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use core::mem::MaybeUninit;
+    use core::ptr::null;
+
+    #[derive(Debug, PartialEq)]
+    struct Held(u8, Option<f64>);
+
+    impl Kept for Held {
+        const MARK: u64 = 7;
+    }
+
+    fn status<T>(outcome: Result<T, Failure>) -> u32 {
+        match outcome {
+            Ok(_) => 0,
+            Err(Failure::Library(error)) => error.kind.code(),
+            Err(Failure::Door(status)) => status.code(),
+        }
+    }
+
+    #[test]
+    fn what_is_kept_needs_no_alignment_and_may_be_moved() {
+        let (mut one, mut other) = ([MaybeUninit::<u8>::uninit(); 64], [MaybeUninit::<u8>::uninit(); 64]);
+        let memory: *mut c_void = one.as_mut_ptr().wrapping_add(3).cast();
+        assert!(room::<Held>() < 60);
+        keep(memory, &Held(5, Some(2.5)));
+        let moved: *mut c_void = other.as_mut_ptr().wrapping_add(1).cast();
+        // SAFETY: within both.
+        unsafe { core::ptr::copy_nonoverlapping(memory.cast::<MaybeUninit<u8>>(), moved.cast(), room::<Held>()) };
+        keep(memory, &Held(6, None));
+        assert!(matches!(kept::<Held>(moved), Ok(held) if *held == Held(5, Some(2.5))));
+        assert!(matches!(kept::<Held>(memory), Ok(held) if *held == Held(6, None)));
+    }
+
+    #[test]
+    fn memory_that_holds_none_is_told_from_one() {
+        let memory = [0_u64; 8];
+        let at: *const c_void = memory.as_ptr().cast();
+        assert_eq!(status(kept::<Held>(at)), ColdloopStatus::NotInitialised.code());
+        assert_eq!(status(kept::<Held>(null())), ColdloopStatus::NullPointer.code());
+        assert_eq!(status(has_room::<Held>(null(), 64)), ColdloopStatus::NullPointer.code());
+        assert_eq!(
+            status(has_room::<Held>(at, room::<Held>() - 1)),
+            ColdloopStatus::StructSize.code()
+        );
+        assert_eq!(status(has_room::<Held>(at, room::<Held>())), 0);
+    }
 
     #[test]
     fn text_is_cut_after_a_whole_character() {

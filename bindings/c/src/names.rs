@@ -744,6 +744,665 @@ impl ColdloopLeakPhase {
     }
 }
 
+/// Where the low-side port stands.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopLowPort {
+    /// At the evaporator or accumulator, before the suction line.
+    Evaporator = 1,
+    /// At the compressor, behind the suction line.
+    Compressor = 2,
+}
+
+impl ColdloopLowPort {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"evaporator"),
+            2 => Some(c"compressor"),
+            _ => None,
+        }
+    }
+}
+
+/// Where the high-side port stands.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopHighPort {
+    /// On the discharge line, before the condenser.
+    Discharge = 1,
+    /// On the liquid line, behind the condenser.
+    Liquid = 2,
+}
+
+impl ColdloopHighPort {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"discharge-line"),
+            2 => Some(c"liquid-line"),
+            _ => None,
+        }
+    }
+}
+
+/// A reading that an instrument gives.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopReadingKind {
+    /// Low-side pressure.
+    LowSide = 1,
+    /// High-side pressure.
+    HighSide = 2,
+    /// Air temperature at the centre vent.
+    Vent = 3,
+    /// Cabin air temperature.
+    Cabin = 4,
+    /// Temperature of the suction line at the compressor.
+    SuctionLine = 5,
+    /// Temperature of the discharge line at the compressor.
+    DischargeLine = 6,
+    /// Temperature of the liquid line before the expansion device.
+    LiquidLine = 7,
+    /// Temperature of the line at the condenser outlet.
+    CondenserOutlet = 8,
+    /// Clutch engagements per minute.
+    ClutchCycles = 9,
+    /// High-side pressure that the vehicle's own transducer tells a scan tool.
+    HighSideTransducer = 10,
+    /// Temperature of the fins, or of the air behind the evaporator, that the vehicle's own sensor tells a scan tool.
+    EvaporatorSensor = 11,
+}
+
+impl ColdloopReadingKind {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"low_side"),
+            2 => Some(c"high_side"),
+            3 => Some(c"vent"),
+            4 => Some(c"cabin"),
+            5 => Some(c"suction_line"),
+            6 => Some(c"discharge_line"),
+            7 => Some(c"liquid_line"),
+            8 => Some(c"condenser_outlet"),
+            9 => Some(c"clutch_cycles"),
+            10 => Some(c"high_side_transducer"),
+            11 => Some(c"evaporator_sensor"),
+            _ => None,
+        }
+    }
+}
+
+/// What eyes, ears and hands find, answered yes or no.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopObservation {
+    /// The clutch is engaged: hub and pulley turn together.
+    ClutchEngaged = 1,
+    /// The clutch coil gets its voltage when cooling is asked for.
+    ClutchHasVoltage = 2,
+    /// With the belt on and the clutch off, the hub turns by hand without resistance.
+    HubTurnsFreely = 3,
+    /// With the clutch off, the hub cannot be turned by hand.
+    HubLocked = 4,
+    /// The belt or the clutch slips: squeal, smell, glaze, or a hub slower than its pulley.
+    BeltSlips = 5,
+    /// The compressor knocks or rattles while it is engaged.
+    CompressorNoisy = 6,
+    /// The condenser fan runs while cooling is asked for.
+    CondenserFanRunning = 7,
+    /// The face of the condenser is covered by dirt, leaves or bent fins.
+    CondenserFaceBlocked = 8,
+    /// Water sprayed on the condenser lowers the high side strongly within a minute.
+    WaterLowersHighSide = 9,
+    /// A step of temperature is felt along one condenser pass.
+    CondenserHasTemperatureStep = 10,
+    /// A tube in the middle of the condenser is clearly colder than the saturation temperature of the high side.
+    CondenserTubeBelowSaturation = 11,
+    /// Bubbles or foam stand in the sight glass after some minutes of steady running.
+    SightGlassBubbles = 12,
+    /// Fresh oil or dye shows at a joint, hose, seal or heat exchanger.
+    OilTraces = 13,
+    /// The expansion device hisses or gurgles while the system runs.
+    HissingAtExpansion = 14,
+    /// The liquid line is clearly colder after the drier, or after another point, than before it.
+    DropAcrossDrier = 15,
+    /// Frost or a sharp cold step stands at the inlet of the expansion device.
+    FrostAtExpansion = 16,
+    /// Frost or heavy sweat covers the suction line up to the compressor.
+    FrostOnSuctionLine = 17,
+    /// A step of temperature or frost begins at one point of the suction line.
+    SuctionLineStep = 18,
+    /// The low side follows when the bulb or head of the valve is warmed and cooled.
+    LowSideFollowsBulb = 19,
+    /// Frost covers the evaporator face.
+    EvaporatorFrosted = 20,
+    /// The air at the vents weakens after some minutes and returns after a pause.
+    AirflowFades = 21,
+    /// Cooling comes and goes in minutes while the low side falls towards vacuum and recovers.
+    CoolingComesAndGoes = 22,
+    /// Little air leaves the vents with the blower at its highest step.
+    AirflowWeak = 23,
+    /// Closing the heater valve, or clamping the heater hose, makes the vent clearly colder.
+    ClosingHeaterCoolsVent = 24,
+    /// Raising the engine to about 2,000 rpm lowers the low side and raises the high side.
+    SpeedLowersLowSide = 25,
+    /// Commanding the compressor up with a scan tool moves both pressures apart.
+    ControlSignalMovesPressures = 26,
+    /// After switching off, the two sides are equal in less than two minutes.
+    SidesEqualiseQuickly = 27,
+    /// At rest and at one temperature, the pressure is clearly above saturation at the ambient.
+    RestPressureHigh = 28,
+    /// At rest and at one temperature, the pressure is clearly below saturation at the ambient.
+    RestPressureLow = 29,
+    /// A refrigerant identifier shows air.
+    IdentifierShowsAir = 30,
+    /// A refrigerant identifier shows another refrigerant than the label.
+    IdentifierShowsOther = 31,
+    /// Clearly less refrigerant was recovered than the label names.
+    RecoveredBelowLabel = 32,
+    /// Clearly more refrigerant was recovered than the label names.
+    RecoveredAboveLabel = 33,
+    /// Refrigerant was added since the system last worked well.
+    RecentlyFilled = 34,
+    /// A second set of gauges shows the same pressures.
+    SecondGaugesAgree = 35,
+    /// After ten to fifteen minutes on the road the air at the vents is cold, and stays cold.
+    CoolsOnTheRoad = 36,
+    /// The vehicle's own transducer of the high side and the gauge show the same pressure.
+    TransducerAgrees = 37,
+}
+
+impl ColdloopObservation {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"clutch_engaged"),
+            2 => Some(c"clutch_has_voltage"),
+            3 => Some(c"hub_turns_freely"),
+            4 => Some(c"hub_locked"),
+            5 => Some(c"belt_slips"),
+            6 => Some(c"compressor_noisy"),
+            7 => Some(c"condenser_fan_running"),
+            8 => Some(c"condenser_face_blocked"),
+            9 => Some(c"water_lowers_high_side"),
+            10 => Some(c"condenser_has_temperature_step"),
+            11 => Some(c"condenser_tube_below_saturation"),
+            12 => Some(c"sight_glass_bubbles"),
+            13 => Some(c"oil_traces"),
+            14 => Some(c"hissing_at_expansion"),
+            15 => Some(c"drop_across_drier"),
+            16 => Some(c"frost_at_expansion"),
+            17 => Some(c"frost_on_suction_line"),
+            18 => Some(c"suction_line_step"),
+            19 => Some(c"low_side_follows_bulb"),
+            20 => Some(c"evaporator_frosted"),
+            21 => Some(c"airflow_fades"),
+            22 => Some(c"cooling_comes_and_goes"),
+            23 => Some(c"airflow_weak"),
+            24 => Some(c"closing_heater_cools_vent"),
+            25 => Some(c"speed_lowers_low_side"),
+            26 => Some(c"control_signal_moves_pressures"),
+            27 => Some(c"sides_equalise_quickly"),
+            28 => Some(c"rest_pressure_high"),
+            29 => Some(c"rest_pressure_low"),
+            30 => Some(c"identifier_shows_air"),
+            31 => Some(c"identifier_shows_other"),
+            32 => Some(c"recovered_below_label"),
+            33 => Some(c"recovered_above_label"),
+            34 => Some(c"recently_filled"),
+            35 => Some(c"second_gauges_agree"),
+            36 => Some(c"cools_on_the_road"),
+            37 => Some(c"transducer_agrees"),
+            _ => None,
+        }
+    }
+}
+
+/// A further check: something to read, to look at, or to try.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopCheck {
+    /// Read the low side with the system running.
+    ReadLowSide = 1,
+    /// Read the high side with the system running.
+    ReadHighSide = 2,
+    /// Read the air at the centre vent after ten minutes on the coldest setting.
+    ReadVent = 3,
+    /// Clamp a thermometer to the suction line at the compressor: it gives the superheat.
+    ReadSuctionLine = 4,
+    /// Clamp a thermometer to the liquid line: it gives the subcooling.
+    ReadLiquidLine = 5,
+    /// Clamp a thermometer to the discharge line.
+    ReadDischargeLine = 6,
+    /// Count how often the clutch engages in three minutes.
+    CountClutchCycles = 7,
+    /// Run the A/C on full cooling and read both sides after five minutes.
+    RunAndRead = 8,
+    /// Check whether hub and pulley turn together.
+    WatchClutch = 9,
+    /// Measure the voltage at the clutch connector with the A/C switched on.
+    MeasureClutchVoltage = 10,
+    /// Engine off, belt on, clutch off: turn the hub by hand. A good compressor turns with an even resistance.
+    TurnHub = 11,
+    /// Watch belt and hub under load, and listen for a squeal.
+    LookForSlip = 12,
+    /// Listen to the compressor while the clutch engages and while it runs.
+    ListenToCompressor = 13,
+    /// Check whether the condenser fan runs.
+    WatchCondenserFan = 14,
+    /// Inspect the face of the condenser with a lamp, also between it and the radiator.
+    LookAtCondenserFace = 15,
+    /// Spray water on the condenser and watch the high side.
+    SprayCondenser = 16,
+    /// Move a thermometer along the condenser from inlet to outlet and look for a sudden step.
+    FeelCondenserPasses = 17,
+    /// Clamp a thermometer to a tube in the middle of the condenser and compare it with the saturation temperature of the high side.
+    ClampCondenserMiddle = 18,
+    /// Look at the sight glass after five minutes of steady running.
+    LookAtSightGlass = 19,
+    /// Search for a leak: look for oil and dye, and check the joints with an electronic detector.
+    LookForLeaks = 20,
+    /// Listen at the expansion valve or orifice tube.
+    ListenAtExpansion = 21,
+    /// Measure the temperature of the liquid line before and after the drier.
+    DropAcrossDrier = 22,
+    /// Look for frost at the inlet of the expansion valve or orifice tube.
+    LookAtExpansion = 23,
+    /// Check how far frost or sweat reaches along the suction line.
+    LookAtSuctionLine = 24,
+    /// Move a thermometer along the suction line and look for a sudden step.
+    FollowSuctionLine = 25,
+    /// Warm the bulb or head of the valve with the hand, then cool it with ice, and watch the low side.
+    WarmAndChillBulb = 26,
+    /// Inspect the evaporator through the blower or a drain opening.
+    LookAtEvaporator = 27,
+    /// Watch the vent and the low side for twenty minutes of running.
+    WatchTwentyMinutes = 28,
+    /// Feel the air at the vents with the blower at its highest step, and inspect the cabin filter.
+    FeelAirflow = 29,
+    /// Close the heater valve or clamp the heater hose and watch the vent.
+    CloseHeater = 30,
+    /// Raise the engine speed to about 2,000 rpm and watch both sides.
+    RaiseEngineSpeed = 31,
+    /// Command the compressor up and down with a scan tool and watch both sides.
+    DriveControl = 32,
+    /// Switch the A/C off and time how long both sides take to become equal.
+    TimeEqualisation = 33,
+    /// Leave the system off until all parts have one temperature, then compare its pressure with the saturation pressure at ambient.
+    ReadRestPressure = 34,
+    /// Connect a refrigerant identifier to the low side.
+    IdentifyRefrigerant = 35,
+    /// Recover the charge and weigh it against the label.
+    RecoverAndWeigh = 36,
+    /// Ask who last serviced the system, and what was added.
+    AskHistory = 37,
+    /// Check hoses, units and zero of the gauges and the seat of every probe, then compare with a second set of gauges.
+    CompareGauges = 38,
+    /// Drive for ten to fifteen minutes on the coldest setting and check that it cools and keeps cooling.
+    RoadTest = 39,
+    /// Compare the high side of the gauge with the vehicle's own pressure transducer on a scan tool.
+    CompareTransducer = 40,
+    /// Search for the leak with dry nitrogen: empty the circuit, bring it to test pressure and check every joint with leak spray.
+    SearchWithNitrogen = 41,
+}
+
+impl ColdloopCheck {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"read-low-side"),
+            2 => Some(c"read-high-side"),
+            3 => Some(c"read-vent"),
+            4 => Some(c"read-suction-line"),
+            5 => Some(c"read-liquid-line"),
+            6 => Some(c"read-discharge-line"),
+            7 => Some(c"count-clutch-cycles"),
+            8 => Some(c"run-and-read"),
+            9 => Some(c"watch-clutch"),
+            10 => Some(c"measure-clutch-voltage"),
+            11 => Some(c"turn-hub"),
+            12 => Some(c"look-for-slip"),
+            13 => Some(c"listen-to-compressor"),
+            14 => Some(c"watch-condenser-fan"),
+            15 => Some(c"look-at-condenser-face"),
+            16 => Some(c"spray-condenser"),
+            17 => Some(c"feel-condenser-passes"),
+            18 => Some(c"clamp-condenser-middle"),
+            19 => Some(c"look-at-sight-glass"),
+            20 => Some(c"look-for-leaks"),
+            21 => Some(c"listen-at-expansion"),
+            22 => Some(c"drop-across-drier"),
+            23 => Some(c"look-at-expansion"),
+            24 => Some(c"look-at-suction-line"),
+            25 => Some(c"follow-suction-line"),
+            26 => Some(c"warm-and-chill-bulb"),
+            27 => Some(c"look-at-evaporator"),
+            28 => Some(c"watch-twenty-minutes"),
+            29 => Some(c"feel-airflow"),
+            30 => Some(c"close-heater"),
+            31 => Some(c"raise-engine-speed"),
+            32 => Some(c"drive-control"),
+            33 => Some(c"time-equalisation"),
+            34 => Some(c"read-rest-pressure"),
+            35 => Some(c"identify-refrigerant"),
+            36 => Some(c"recover-and-weigh"),
+            37 => Some(c"ask-history"),
+            38 => Some(c"compare-gauges"),
+            39 => Some(c"road-test"),
+            40 => Some(c"compare-transducer"),
+            41 => Some(c"search-with-nitrogen"),
+            _ => None,
+        }
+    }
+}
+
+/// How a check can come out.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopResultKind {
+    /// The answer is yes.
+    Yes = 1,
+    /// The answer is no.
+    No = 2,
+    /// Below the normal range.
+    Below = 3,
+    /// Within the normal range.
+    Within = 4,
+    /// Above the normal range.
+    Above = 5,
+}
+
+impl ColdloopResultKind {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"yes"),
+            2 => Some(c"no"),
+            3 => Some(c"below"),
+            4 => Some(c"within"),
+            5 => Some(c"above"),
+            _ => None,
+        }
+    }
+}
+
+/// What can hurt, and what the law asks.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopCaution {
+    /// The circuit is under pressure even at rest: wear eye protection, and open no joint before the charge is out.
+    Pressure = 1,
+    /// Escaping refrigerant freezes skin and eyes: wear gloves and goggles.
+    Frostbite = 2,
+    /// Belts and fans start without warning, and so does the engine of a hybrid: keep hands, hair and clothes away; turn the hub only with the engine off and the key out.
+    MovingParts = 3,
+    /// The refrigerant is flammable: keep ignition sources away, ventilate, and use only gauges, identifiers and machines made for flammable refrigerants.
+    Flammable = 4,
+    /// The compressor runs on high voltage: only qualified persons may work on it, after the vehicle's own disconnection procedure and a check that no voltage is left.
+    HighVoltage = 5,
+    /// Do not release refrigerant: it is unlawful in many places. Recover it with certified equipment.
+    NoVenting = 6,
+    /// The judgement of a certified technician, the data of the vehicle's maker and the local rules come first.
+    LocalRules = 7,
+    /// Refrigerant gathers in pits and closed rooms and displaces the air: ventilate at floor level. Keep flames and hot surfaces away: heat turns it into toxic gases.
+    Ventilation = 8,
+    /// Only certified persons may open a circuit, and in many places only they may buy refrigerant.
+    Certification = 9,
+    /// Pressure test: dry nitrogen only, through a regulator and a relief valve. Never oxygen, compressed air or a mix with refrigerant, and never above the pressure that the label and every part allow.
+    TestPressure = 10,
+    /// R-744 (carbon dioxide) stands at up to ten times the pressure of other refrigerants: use only gauges, hoses and parts made for it. It has no smell: above 3 to 4 per cent in the air it is dangerous, above 10 per cent a person soon loses consciousness. Ventilate, and leave the room if much escapes.
+    CarbonDioxide = 11,
+    /// What is in the circuit is not known, and it may be flammable: identify it before a machine draws it in, and recover it into a separate marked cylinder.
+    ForeignRefrigerant = 12,
+    /// The discharge line, the engine and the exhaust burn the skin.
+    HotParts = 13,
+    /// Do not run the compressor on an empty circuit or one with air in it: no refrigerant brings its oil back, and compressed air with oil or a flammable refrigerant can ignite.
+    DoNotRun = 14,
+    /// This test pressure is above what the label allows, or above 30 bar where no label was given: let it down before anyone comes near, for the weakest part bursts first.
+    TestTooHigh = 15,
+    /// High voltage: keep hands, clamps, probes and water away from orange cables, their connectors and the compressor's inverter; stop if one is damaged.
+    HighVoltageCables = 16,
+    /// Run an engine outdoors or with its exhaust led outside: carbon monoxide kills without warning.
+    Exhaust = 17,
+    /// Before the engine is raised: parking brake on, wheels chocked, gear in park or neutral, nobody in front of the vehicle.
+    ParkAndChock = 18,
+    /// Hot coolant is under pressure and scalds: do not open the cooling system, wear gloves, and clamp a hose only with a hose clamp tool.
+    HotCoolant = 19,
+    /// Connect and disconnect the hoses with the engine and the A/C off and both manifold valves closed; lay the hoses clear of belts, fans and hot parts.
+    ConnectStopped = 20,
+    /// Warm the valve with the hand or a warm cloth and cool it with ice. Never use a flame or a heat gun.
+    HandAndIce = 21,
+    /// Measure the oil that came out and put back the same amount, with what stays in a replaced part: only the type that the compressor's maker names.
+    RightOil = 22,
+    /// The oil of a high-voltage compressor must insulate: use only the type that its maker names, with hoses and injectors that no other oil has been in.
+    InsulatingOil = 23,
+    /// R-744 is released, not recovered, where the local rules allow it: outdoors or into an extraction, slowly through a fixed hose, with no person near its end. Wait until dry ice in the circuit is gone before a joint is opened.
+    ReleaseSlowly = 24,
+    /// The high side is close to its limit: watch it, and switch the A/C off if it rises further.
+    HighSideNearLimit = 25,
+}
+
+impl ColdloopCaution {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"pressure"),
+            2 => Some(c"frostbite"),
+            3 => Some(c"moving-parts"),
+            4 => Some(c"flammable"),
+            5 => Some(c"high-voltage"),
+            6 => Some(c"no-venting"),
+            7 => Some(c"local-rules"),
+            8 => Some(c"ventilation"),
+            9 => Some(c"certification"),
+            10 => Some(c"test-pressure"),
+            11 => Some(c"carbon-dioxide"),
+            12 => Some(c"foreign-refrigerant"),
+            13 => Some(c"hot-parts"),
+            14 => Some(c"do-not-run"),
+            15 => Some(c"test-too-high"),
+            16 => Some(c"high-voltage-cables"),
+            17 => Some(c"exhaust"),
+            18 => Some(c"park-and-chock"),
+            19 => Some(c"hot-coolant"),
+            20 => Some(c"connect-stopped"),
+            21 => Some(c"hand-and-ice"),
+            22 => Some(c"right-oil"),
+            23 => Some(c"insulating-oil"),
+            24 => Some(c"release-slowly"),
+            25 => Some(c"high-side-near-limit"),
+            _ => None,
+        }
+    }
+}
+
+/// What a log can hold; readings by the keys of a readings file.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopChannel {
+    /// Low-side pressure, Pa.
+    LowSide = 1,
+    /// High-side pressure, Pa.
+    HighSide = 2,
+    /// Air at the centre vent, K.
+    Vent = 3,
+    /// Cabin air, K.
+    Cabin = 4,
+    /// Suction line at the compressor, K.
+    SuctionLine = 5,
+    /// Discharge line at the compressor, K.
+    DischargeLine = 6,
+    /// Liquid line before the expansion device, K.
+    LiquidLine = 7,
+    /// Line at the condenser outlet, K.
+    CondenserOutlet = 8,
+    /// The vehicle's own high-side transducer, Pa.
+    HighSideTransducer = 9,
+    /// The vehicle's own sensor at the evaporator, K.
+    EvaporatorSensor = 10,
+    /// Engine speed, revolutions per second.
+    EngineSpeed = 11,
+    /// Speed of the compressor itself, revolutions per second.
+    CompressorSpeed = 12,
+    /// Clutch: 1 engaged, 0 released.
+    Clutch = 13,
+}
+
+impl ColdloopChannel {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"low_side"),
+            2 => Some(c"high_side"),
+            3 => Some(c"vent"),
+            4 => Some(c"cabin"),
+            5 => Some(c"suction_line"),
+            6 => Some(c"discharge_line"),
+            7 => Some(c"liquid_line"),
+            8 => Some(c"condenser_outlet"),
+            9 => Some(c"high_side_transducer"),
+            10 => Some(c"evaporator_sensor"),
+            11 => Some(c"engine_speed"),
+            12 => Some(c"compressor_speed"),
+            13 => Some(c"clutch"),
+            _ => None,
+        }
+    }
+}
+
+/// In what state the last part of a log is.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopLogPhase {
+    /// Too little was logged to tell.
+    Empty = 1,
+    /// Readings still move towards where they settle.
+    Settling = 2,
+    /// The readings stand still but for noise.
+    Settled = 3,
+    /// The clutch cycles, and its cycles repeat.
+    Cycling = 4,
+    /// The readings swing without a clutch that explains it, and do not repeat.
+    Irregular = 5,
+    /// The compressor stands still.
+    AtRest = 6,
+}
+
+impl ColdloopLogPhase {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"empty"),
+            2 => Some(c"settling"),
+            3 => Some(c"settled"),
+            4 => Some(c"cycling"),
+            5 => Some(c"irregular"),
+            6 => Some(c"at-rest"),
+            _ => None,
+        }
+    }
+}
+
+/// What of a log was refused, ignored or doubted; each is counted.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopLogNote {
+    /// A sample without a finite time, refused.
+    TimeNotFinite = 1,
+    /// A sample more than 30 s older than the newest, refused.
+    TooLate = 2,
+    /// The clock jumped: what follows counts as a new stretch of the log.
+    ClockJumped = 3,
+    /// An infinite value, refused.
+    NotFinite = 4,
+    /// A value that the quantity cannot have, refused.
+    OutOfRange = 5,
+    /// A sample with the time of the one before it, averaged with it.
+    RepeatedTime = 6,
+    /// A second without a value of a channel that had one before.
+    Dropout = 7,
+    /// A second without any sample.
+    Gap = 8,
+    /// A value far from both its neighbours, ignored.
+    Spike = 9,
+    /// A second in which a channel repeated the same value for more than a minute while others moved; ignored.
+    Stuck = 10,
+    /// A second in which a channel stood in another unit than before; ignored.
+    UnitStep = 11,
+}
+
+impl ColdloopLogNote {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"time-not-finite"),
+            2 => Some(c"too-late"),
+            3 => Some(c"clock-jumped"),
+            4 => Some(c"not-finite"),
+            5 => Some(c"out-of-range"),
+            6 => Some(c"repeated-time"),
+            7 => Some(c"dropout"),
+            8 => Some(c"gap"),
+            9 => Some(c"spike"),
+            10 => Some(c"stuck"),
+            11 => Some(c"unit-step"),
+            _ => None,
+        }
+    }
+}
+
 /// What a function returns: 0, or why it has no answer.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -786,6 +1445,8 @@ pub enum ColdloopStatus {
     NotUtf8 = 1003,
     /// A defect of the library was caught at its boundary; please report it.
     Internal = 1004,
+    /// The memory holds no recorder or session of this library: initialise it first.
+    NotInitialised = 1005,
 }
 
 impl ColdloopStatus {
@@ -816,6 +1477,7 @@ impl ColdloopStatus {
             1002 => Some(c"The size field of a struct is not one that this library knows."),
             1003 => Some(c"A text is not UTF-8."),
             1004 => Some(c"A defect of the library was caught at its boundary; please report it."),
+            1005 => Some(c"The memory holds no recorder or session of this library: initialise it first."),
             _ => None,
         }
     }

@@ -250,3 +250,171 @@ pub extern "C" fn coldloop_leak_phase_from_name(
         Ok(named(coldloop::LeakPhase::from_id(&text(name)?))?.code())
     })
 }
+
+/// The id of a coldloop_low_port, such as "evaporator"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_low_port_name(low_port: u32) -> *const c_char {
+    n::ColdloopLowPort::text(low_port).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_low_port of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_low_port_from_name(
+    name: *const c_char,
+    low_port: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(low_port, error, || {
+        Ok(named(coldloop::LowPort::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_high_port, such as "discharge-line"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_high_port_name(high_port: u32) -> *const c_char {
+    n::ColdloopHighPort::text(high_port).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_high_port of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_high_port_from_name(
+    name: *const c_char,
+    high_port: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(high_port, error, || {
+        Ok(named(coldloop::HighPort::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_reading_kind, such as "low_side"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_reading_kind_name(reading_kind: u32) -> *const c_char {
+    n::ColdloopReadingKind::text(reading_kind).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_reading_kind of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_reading_kind_from_name(
+    name: *const c_char,
+    reading_kind: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(reading_kind, error, || {
+        Ok(named(coldloop::ReadingKind::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_observation, such as "clutch_engaged"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_observation_name(observation: u32) -> *const c_char {
+    n::ColdloopObservation::text(observation).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_observation of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_observation_from_name(
+    name: *const c_char,
+    observation: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(observation, error, || {
+        Ok(named(coldloop::Observation::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_check, such as "read-low-side"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_check_name(check: u32) -> *const c_char {
+    n::ColdloopCheck::text(check).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_check of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_check_from_name(name: *const c_char, check: *mut u32, error: *mut ColdloopError) -> u32 {
+    code(check, error, || {
+        Ok(named(coldloop::Check::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_result_kind, such as "yes"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_result_kind_name(result_kind: u32) -> *const c_char {
+    n::ColdloopResultKind::text(result_kind).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_result_kind of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_result_kind_from_name(
+    name: *const c_char,
+    result_kind: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(result_kind, error, || {
+        Ok(named(coldloop::ResultKind::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_caution, such as "pressure"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_caution_name(caution: u32) -> *const c_char {
+    n::ColdloopCaution::text(caution).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_caution of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_caution_from_name(name: *const c_char, caution: *mut u32, error: *mut ColdloopError) -> u32 {
+    code(caution, error, || {
+        Ok(named(coldloop::Caution::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_channel, such as "low_side"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_channel_name(channel: u32) -> *const c_char {
+    n::ColdloopChannel::text(channel).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_channel of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_channel_from_name(name: *const c_char, channel: *mut u32, error: *mut ColdloopError) -> u32 {
+    code(channel, error, || {
+        Ok(named(coldloop::Channel::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_log_phase, such as "empty"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_log_phase_name(log_phase: u32) -> *const c_char {
+    n::ColdloopLogPhase::text(log_phase).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_log_phase of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_log_phase_from_name(
+    name: *const c_char,
+    log_phase: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(log_phase, error, || {
+        Ok(named(coldloop::LogPhase::from_id(&text(name)?))?.code())
+    })
+}
+
+/// The id of a coldloop_log_note, such as "time-not-finite"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_log_note_name(log_note: u32) -> *const c_char {
+    n::ColdloopLogNote::text(log_note).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_log_note of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_log_note_from_name(
+    name: *const c_char,
+    log_note: *mut u32,
+    error: *mut ColdloopError,
+) -> u32 {
+    code(log_note, error, || {
+        Ok(named(coldloop::LogNote::from_id(&text(name)?))?.code())
+    })
+}

@@ -151,7 +151,7 @@ static void a_charge_may_be_anything(void)
 {
     double bubble = 0.0, dew = 0.0, mean = 0.0;
     coldloop_shares charge = {.count = 2}, found;
-    coldloop_phase_split split = {.size = sizeof parting};
+    coldloop_phase_split split = {.size = sizeof split};
     coldloop_remainder left = {.size = sizeof left};
     coldloop_error error = {.size = sizeof error};
     charge.refrigerants[0] = COLDLOOP_REFRIGERANT_R407C, charge.masses[0] = 4.0;

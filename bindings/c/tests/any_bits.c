@@ -2,6 +2,7 @@
  * caught panic. Each round calls one function, drawn at random; "any_bits 10000000" runs the long form. */
 
 #include "check.h"
+#include "drawn_live.h"
 #include "drawn_structs.h"
 #include "drawn_text.h"
 
@@ -27,7 +28,7 @@ static uint32_t evaporating_mean_ph(void)
 
 #define NAMES(x, id) from_name(coldloop_##x##_from_name, coldloop_##x##_name, id)
 
-enum { ENTRIES = 94 };
+enum { ENTRIES = 113 };
 
 /* Calls the entry point of this number; whether it kept its promise. */
 static int call(unsigned entry)
@@ -127,6 +128,25 @@ static int call(unsigned entry)
     case 91: return properties(coldloop_viscosities);
     case 92: return properties(coldloop_conductivities);
     case 93: return columns(coldloop_surface_tensions, 0);
+    case 94: return NAMES(low_port, "evaporator");
+    case 95: return NAMES(high_port, "liquid-line");
+    case 96: return NAMES(reading_kind, "vent");
+    case 97: return NAMES(observation, "oil_traces");
+    case 98: return NAMES(check, "turn-hub");
+    case 99: return NAMES(result_kind, "yes");
+    case 100: return NAMES(caution, "pressure");
+    case 101: return NAMES(channel, "engine_speed");
+    case 102: return NAMES(log_phase, "settled");
+    case 103: return NAMES(log_note, "gap");
+    case 104: return recorder_begins();
+    case 105: return recorder_takes();
+    case 106: return recorder_tells();
+    case 107: return recorder_states();
+    case 108: return recorder_reads();
+    case 109: return one_in(4) ? session_begins() : page(session_read, visit);
+    case 110: return page(session_written, visit);
+    case 111: return session_grows();
+    case 112: return one_in(8) ? session_tells() : session_grows();
     /* The calls that cost thousands of times the others come up less often, these in their place. */
     default: return number(coldloop_dew_pressure(code(REFRIGERANTS), kelvin(), any_out(), details));
     }

@@ -10,7 +10,9 @@ mod circuit;
 mod diagnosis;
 mod errors;
 mod facts;
+mod log;
 mod saturation;
+mod session;
 mod state;
 mod table;
 mod text;
@@ -42,10 +44,14 @@ mod _core {
     #[pymodule_export]
     use super::facts::facts;
     #[pymodule_export]
+    use super::log::{Recorder, log_header};
+    #[pymodule_export]
     use super::saturation::{
         bubble_pressure, bubble_slope, bubble_temperature, dew_pressure, dew_temperature, evaporating_mean, glide,
         latent_heat, liquid_density, saturation_slope, vapour_density,
     };
+    #[pymodule_export]
+    use super::session::Session;
     #[pymodule_export]
     use super::state::{phases, second_virial, state, third_virial};
     #[pymodule_export]

@@ -7,6 +7,8 @@
 #![no_std]
 #![forbid(unsafe_code)]
 
+#[cfg(feature = "live")]
+pub mod live;
 pub mod sensors;
 pub mod station;
 

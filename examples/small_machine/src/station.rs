@@ -55,24 +55,29 @@ impl Station {
         ambient_k: f64,
         engine_speed_hz: f64,
     ) -> Result<coldloop::diagnosis::Diagnosis, Error> {
-        use coldloop::circuit::Readings;
         use coldloop::diagnosis::{Case, Settings, diagnose};
-        use coldloop::units::kelvins;
+        let (system, mut conditions) = self.vehicle(ambient_k);
+        conditions.engine_speed_hz = Some(engine_speed_hz);
+        let readings = self.readings(counts)?;
+        diagnose(&Case::new(system, conditions, readings), &Settings::default())
+    }
+
+    /// The system that it is mounted in, and the conditions as far as the bus tells them.
+    pub(crate) fn vehicle(&self, ambient_k: f64) -> (coldloop::vehicle::System, coldloop::vehicle::Conditions) {
         use coldloop::vehicle::{Conditions, System};
-        use coldloop::{Compressor, Expansion};
+        use coldloop::{Compressor, Expansion, units::kelvins};
         let system = System::new(crate::refrigerant(), Expansion::Txv, Compressor::FixedClutch);
-        let conditions = Conditions {
-            engine_speed_hz: Some(engine_speed_hz),
-            ..Conditions::new(kelvins(ambient_k), self.air)
-        };
-        let readings = Readings {
+        (system, Conditions::new(kelvins(ambient_k), self.air))
+    }
+
+    pub(crate) fn readings(&self, counts: Counts) -> Result<coldloop::circuit::Readings, Error> {
+        Ok(coldloop::circuit::Readings {
             low_side: Some(self.low_side.reading(counts.low_side)?),
             high_side: Some(self.high_side.reading(counts.high_side)?),
             suction_line: Some(self.suction_line.reading(counts.suction_line)?),
             liquid_line: Some(self.liquid_line.reading(counts.liquid_line)?),
-            ..Readings::default()
-        };
-        diagnose(&Case::new(system, conditions, readings), &Settings::default())
+            ..coldloop::circuit::Readings::default()
+        })
     }
 }
 

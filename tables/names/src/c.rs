@@ -6,7 +6,7 @@ use std::fs;
 use std::path::Path;
 
 /// The vocabularies that C callers pass or receive as numbers.
-const EXPORTED: [&str; 15] = [
+const EXPORTED: [&str; 25] = [
     "Quantity",
     "Refrigerant",
     "SafetyGroup",
@@ -21,11 +21,21 @@ const EXPORTED: [&str; 15] = [
     "VerdictKind",
     "PressureMatch",
     "LeakPhase",
+    "LowPort",
+    "HighPort",
+    "ReadingKind",
+    "Observation",
+    "Check",
+    "ResultKind",
+    "Caution",
+    "Channel",
+    "LogPhase",
+    "LogNote",
     "ErrorKind",
 ];
 
 /// Status codes that only the C door has: 0, and failures that Rust's types rule out.
-const STATUS: [(u32, &str, &str); 5] = [
+const STATUS: [(u32, &str, &str); 6] = [
     (0, "Ok", "The answer stands in the out-pointers."),
     (1001, "NullPointer", "A pointer that must not be null was null."),
     (
@@ -39,10 +49,15 @@ const STATUS: [(u32, &str, &str); 5] = [
         "Internal",
         "A defect of the library was caught at its boundary; please report it.",
     ),
+    (
+        1005,
+        "NotInitialised",
+        "The memory holds no recorder or session of this library: initialise it first.",
+    ),
 ];
 
 /// The chapters of the header in reading order: files in `bindings/c/src`.
-const CHAPTERS: [&str; 15] = [
+const CHAPTERS: [&str; 17] = [
     "names",
     "version",
     "error",
@@ -56,6 +71,8 @@ const CHAPTERS: [&str; 15] = [
     "circuit",
     "expected",
     "diagnosis",
+    "log",
+    "session",
     "units",
     "vocabulary",
 ];

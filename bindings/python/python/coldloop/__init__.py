@@ -9,7 +9,7 @@ defined answer, so hand over a copy of one that changes.
 
 ``diagnose`` judges one vehicle, ``diagnose_table`` many; ``plan`` says what to do next, ``prove`` whether it helped, and
 ``Counts`` keeps what a shop has learned; ``evaluate`` tells how good the answers to confirmed cases are; ``simulate`` says what a vehicle would read;
-``coldloop.plot`` draws (it needs matplotlib and is imported by itself).
+``Log`` takes readings over time, and ``Session`` guides a visit step by step; ``coldloop.plot`` draws (it needs matplotlib and is imported by itself).
 """
 
 from coldloop._air import (
@@ -59,7 +59,9 @@ from coldloop._errors import (
 from coldloop._evaluation import Evaluation, Score, evaluate
 from coldloop._facts import Facts
 from coldloop._learning import Counts
+from coldloop._log import Log
 from coldloop._refrigerant import Refrigerant, refrigerants
+from coldloop._session import Session
 from coldloop._simulation import simulate
 from coldloop._state import State
 from coldloop._table import column_names, diagnose_table
@@ -91,6 +93,7 @@ __all__ = [
     "Facts",
     "FormatError",
     "InconsistentError",
+    "Log",
     "MissingDatumError",
     "MissingError",
     "MissingUnitError",
@@ -104,6 +107,7 @@ __all__ = [
     "Refrigerant",
     "Remainder",
     "Score",
+    "Session",
     "State",
     "TwoPhaseError",
     "UnknownNameError",

@@ -4,6 +4,7 @@ import json
 from typing import Any
 
 from coldloop import _core
+from coldloop._answers import Answer
 from coldloop._readings import Readings, options, text
 
 
@@ -23,10 +24,10 @@ class Diagnosis:
     def __init__(self, readings: str, settings: str | None):
         self._asked = readings, settings
         self._json = _core.diagnose(readings, settings)
-        self._read: dict[str, Any] | None = None
+        self._read: Answer | None = None
 
     @property
-    def _answer(self) -> dict[str, Any]:
+    def _answer(self) -> Answer:
         # Reading the JSON takes nearly as long as the diagnosis, and not every caller looks at all of it.
         if self._read is None:
             self._read = self.to_dict()
@@ -47,9 +48,9 @@ class Diagnosis:
         """The probability of every fault that was considered, the most likely first."""
         return {fault["fault"]: fault["probability"] for fault in self._answer["faults"]}
 
-    def to_dict(self) -> dict[str, Any]:
+    def to_dict(self) -> Answer:
         """The whole answer, equal to its JSON: plain SI numbers with unit and datum in the key."""
-        answer: dict[str, Any] = json.loads(self._json)
+        answer: Answer = json.loads(self._json)
         return answer
 
     def __str__(self) -> str:

@@ -38,6 +38,10 @@ class Frame(ABC):
         """A column of numbers, or of true and false; NaN where there is none."""
 
     @abstractmethod
+    def seconds(self, name: str) -> npt.NDArray[np.float64]:
+        """A column of dates with times as seconds of one clock; NaN where there is none."""
+
+    @abstractmethod
     def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
         """A column of words: the place of each in a list of those that occur, -1 where there is none."""
 
@@ -76,6 +80,15 @@ def floats(name: str, column: Any) -> npt.NDArray[np.float64]:
     return np.ascontiguousarray(array, dtype=np.float64)
 
 
+def clock(name: str, column: Any) -> npt.NDArray[np.float64]:
+    """An array of dates with times as seconds."""
+    times = np.asarray(column)
+    if times.dtype.kind != "M":
+        raise TypeError(f"column {name} takes dates with times, not {times.dtype}: name one of numbers with its unit, {name}_s")
+    seconds = times.astype("datetime64[ns]").astype(np.int64) / 1e9
+    return np.where(np.isnat(times), np.nan, seconds)
+
+
 def _texts(names: Any) -> list[str]:
     """The names of columns, which have to be text."""
     for name in names:
@@ -100,6 +113,11 @@ class Pandas(Frame):
         if getattr(column.dtype, "kind", "O") in "fiub":
             return np.ascontiguousarray(column.to_numpy(dtype=np.float64, na_value=np.nan))
         return floats(name, column.astype(object).where(column.notna(), None).to_numpy())
+
+    def seconds(self, name: str) -> npt.NDArray[np.float64]:
+        column = self.table[name]
+        zoned = getattr(column.dtype, "tz", None) is not None
+        return clock(name, column.to_numpy(dtype="datetime64[ns]") if zoned else column.to_numpy())
 
     def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
         import pandas as pd
@@ -153,6 +171,9 @@ class Arrow(Frame):
             raise TypeError(f"column {name} takes numbers or true and false, not {kind}")
         return np.ascontiguousarray(column.cast(pa.float64()).to_numpy(zero_copy_only=False))
 
+    def seconds(self, name: str) -> npt.NDArray[np.float64]:
+        return clock(name, self.column(name).to_numpy(zero_copy_only=False))
+
     def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
         import pyarrow as pa
 
@@ -198,6 +219,9 @@ class Polars(Frame):
         if not (column.dtype.is_numeric() or column.dtype in (pl.Boolean, pl.Null)):
             raise TypeError(f"column {name} takes numbers or true and false, not {column.dtype}")
         return np.ascontiguousarray(column.cast(pl.Float64).to_numpy())
+
+    def seconds(self, name: str) -> npt.NDArray[np.float64]:
+        return clock(name, self.table[name].to_numpy())
 
     def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
         import polars as pl
@@ -247,6 +271,9 @@ class Arrays(Frame):
 
     def numbers(self, name: str) -> npt.NDArray[np.float64]:
         return floats(name, self.table[name])
+
+    def seconds(self, name: str) -> npt.NDArray[np.float64]:
+        return clock(name, self.table[name])
 
     def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
         places: dict[str, int] = {}

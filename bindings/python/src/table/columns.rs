@@ -9,7 +9,7 @@ use coldloop::diagnosis::Case;
 use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, text};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
-    AirSource, Compressor, Error, ErrorKind, Expansion, GaugeClass, HighPort, LowPort, Observation, Quantity,
+    AirSource, Channel, Compressor, Error, ErrorKind, Expansion, GaugeClass, HighPort, LowPort, Observation, Quantity,
     Refrigerant, Thermometer,
 };
 use std::fmt::Write;
@@ -95,22 +95,53 @@ pub(super) fn kind(name: &str) -> Result<Kind, Error> {
     if let Some(observation) = Observation::from_id(name) {
         return Ok(Kind::Answer(observation));
     }
+    let (entry, unit) = entry_and_unit(name, &NUMBERS)?;
+    Ok(Kind::Number(entry, unit))
+}
+
+/// The entry that the name of a column of numbers begins with, and the unit that follows.
+///
+/// Errors: `UnknownName`, and for a unit that does not fit `MissingUnit`, `MissingDatum` or `UnknownUnit`.
+fn entry_and_unit(name: &str, entries: &[(&'static str, Quantity)]) -> Result<(&'static str, String), Error> {
     let unit_of = |entry: &str| match name.strip_prefix(entry)? {
         "" => Some(""),
         rest => rest.strip_prefix('_'),
     };
-    let (entry, quantity, unit) = NUMBERS
-        .into_iter()
-        .find_map(|(entry, quantity)| Some((entry, quantity, unit_of(entry)?)))
+    let (entry, quantity, unit) = entries
+        .iter()
+        .find_map(|(entry, quantity)| Some((*entry, *quantity, unit_of(entry)?)))
         .ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name))?;
     let spaced = unit.replace('_', " ");
     match fits(quantity, &spaced) {
-        Ok(()) => Ok(Kind::Number(entry, spaced)),
+        Ok(()) => Ok((entry, spaced)),
         Err(error) => {
             let divided = unit.replace('_', "/");
             fits(quantity, &divided).map_err(|_| error)?;
-            Ok(Kind::Number(entry, divided))
+            Ok((entry, divided))
         }
+    }
+}
+
+/// The header cell of a log for the name of a column: the time, a channel with its unit, the clutch; none for another column.
+///
+/// A name with brackets is a header cell already.
+///
+/// Errors: as [`kind`] for the unit.
+pub(crate) fn log_cell(name: &str) -> Result<Option<String>, Error> {
+    let plain = name.split('[').next().unwrap_or(name).trim().to_lowercase();
+    let plain = plain.replace([' ', '-'], "_");
+    if name.contains('[') || plain == Channel::Clutch.id() {
+        let known = plain == "time" || Channel::from_id(&plain).is_some();
+        return Ok(known.then(|| name.to_string()));
+    }
+    let channels = NUMBERS
+        .into_iter()
+        .filter(|(entry, _)| Channel::from_id(entry).is_some());
+    let entries: Vec<_> = channels.chain([("time", Quantity::Duration)]).collect();
+    match entry_and_unit(name, &entries) {
+        Ok((entry, unit)) => Ok(Some(format!("{entry} [{unit}]"))),
+        Err(error) if error.kind == ErrorKind::UnknownName => Ok(None),
+        Err(error) => Err(error),
     }
 }
 

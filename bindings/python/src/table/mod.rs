@@ -8,6 +8,7 @@ use crate::errors::{refused_key, told};
 use answers::{Answers, BLOCK, Block};
 use coldloop::diagnosis::{Judge, Settings};
 use coldloop::{Error, ErrorKind, Observation, Quantity};
+pub(crate) use columns::log_cell;
 use columns::{Kind, Table, kind};
 use numpy::{PyArray1, PyReadonlyArray1};
 use pyo3::prelude::*;
