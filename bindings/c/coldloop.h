@@ -671,7 +671,7 @@ typedef enum coldloop_check {
     COLDLOOP_CHECK_RECOVER_AND_WEIGH = 36,
     // Ask who last serviced the system, and what was added.
     COLDLOOP_CHECK_ASK_HISTORY = 37,
-    // Check hoses, units and zero of the gauges and the seat of every probe, then compare with a second set of gauges.
+    // Check hoses, units and zero of the gauges and the contact of every probe, then compare with a second set of gauges.
     COLDLOOP_CHECK_COMPARE_GAUGES = 38,
     // Drive for ten to fifteen minutes on the coldest setting and check that it cools and keeps cooling.
     COLDLOOP_CHECK_ROAD_TEST = 39,

@@ -1058,7 +1058,7 @@ pub enum ColdloopCheck {
     RecoverAndWeigh = 36,
     /// Ask who last serviced the system, and what was added.
     AskHistory = 37,
-    /// Check hoses, units and zero of the gauges and the seat of every probe, then compare with a second set of gauges.
+    /// Check hoses, units and zero of the gauges and the contact of every probe, then compare with a second set of gauges.
     CompareGauges = 38,
     /// Drive for ten to fifteen minutes on the coldest setting and check that it cools and keeps cooling.
     RoadTest = 39,

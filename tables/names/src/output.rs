@@ -46,7 +46,7 @@ impl Output {
         if self.check {
             let paths: Vec<String> = self.changed.into_iter().map(|(path, _)| path).collect();
             return Err(format!(
-                "stale, run `cargo run -p tables-compile`: {}",
+                "stale, write it again without `--check`: {}",
                 paths.join(", ")
             ));
         }
