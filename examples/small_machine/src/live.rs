@@ -50,7 +50,7 @@ impl Live {
                     Pressure::Absolute(pressure) => pressure.pa(),
                 },
                 Some(Measured::Temperature(reading)) => in_kelvins(reading.value),
-                Some(Measured::Frequency(_)) | None => continue,
+                Some(_) | None => continue,
             };
             sample = sample.with(channel, value);
         }

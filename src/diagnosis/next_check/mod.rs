@@ -311,6 +311,7 @@ impl<'a> Bench<'a> {
 
 impl RankedCheck {
     /// A leak search with dry nitrogen, of a circuit that is already empty.
+    #[cfg(feature = "report")]
     pub(crate) fn search_with_nitrogen(prices: &Prices) -> Self {
         let check = Check::SearchWithNitrogen;
         Self {

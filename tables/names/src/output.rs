@@ -45,10 +45,7 @@ impl Output {
         }
         if self.check {
             let paths: Vec<String> = self.changed.into_iter().map(|(path, _)| path).collect();
-            return Err(format!(
-                "stale, write it again without `--check`: {}",
-                paths.join(", ")
-            ));
+            return Err(format!("stale, write it again without `--check`: {}", paths.join(", ")));
         }
         for (path, text) in self.changed {
             fs::write(self.root.join(&path), text).map_err(|e| format!("{path}: {e}"))?;
