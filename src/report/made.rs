@@ -35,7 +35,7 @@ struct Parts<'a> {
     prices: &'a Prices,
     /// Stands in the place of the next checks.
     plan: Option<&'a Plan>,
-    proof: Option<Judgements>,
+    proof: Option<Box<Judgements>>,
 }
 
 impl Page {
@@ -56,7 +56,7 @@ impl Page {
             reasons: &judgement.reasons(&visit.settings),
             prices: &visit.settings.prices,
             plan: plan.as_deref().filter(|plan| !plan.steps.is_empty()),
-            proof: proof.map(|proof| *proof),
+            proof,
         }))
     }
 
@@ -98,7 +98,7 @@ impl Page {
                 | RepairFinding::Worse,
             ) => None,
         };
-        let cautions = remaining(diagnosis, steps.first(), parts.proof.as_ref());
+        let cautions = remaining(diagnosis, steps.first(), parts.proof.as_deref());
         let (warnings, cautions) = cautions.into_iter().partition(|caution| WARNINGS.contains(caution));
         Self {
             system: *system,

@@ -9,6 +9,7 @@ use crate::names::{
     Standing, Strength, VerdictKind,
 };
 use crate::vehicle::{Conditions, System};
+use alloc::boxed::Box;
 use alloc::vec::Vec;
 
 /// An explanation less likely than this is not told.
@@ -61,7 +62,7 @@ pub struct Page {
     /// Cautions that belong to no step that is told above.
     pub cautions: Vec<Caution>,
     /// What was done since, judged.
-    pub proof: Option<Judgements>,
+    pub proof: Option<Box<Judgements>>,
     /// What makes the proof of a repair strong; `None` where nothing is left to prove.
     pub to_prove: Option<PageProof>,
 }

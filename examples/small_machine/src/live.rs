@@ -63,7 +63,8 @@ impl Live {
         let summary = self.recorder.summary();
         let best = summary.judged().next();
         let state = best.ok_or(Error::of(ErrorKind::Missing, Quantity::Duration))?;
-        self.session.set_conditions(state.conditions(&self.session.case().conditions))?;
+        self.session
+            .set_conditions(state.conditions(&self.session.case().conditions))?;
         let readings = state.readings(&Instruments::default());
         self.session.add_log(&readings, &summary.observations())
     }

@@ -19,6 +19,7 @@ use super::faults::index;
 use super::list::List;
 use super::notes;
 use super::posterior::Posterior;
+#[cfg(feature = "report")]
 use super::prices::Prices;
 use super::scene::Scene;
 use super::settings::Settings;
