@@ -3,44 +3,16 @@
 #![cfg(feature = "report")]
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+mod pages;
+
 use coldloop::diagnosis::Action;
-use coldloop::intake::{self, Visit};
+use coldloop::intake;
 use coldloop::report::{self, Page, Units, Wording};
 use coldloop::{Check, Feature, Language, Observation, Standing, VerdictKind};
+use pages::{files, flat, wordings};
 use serde::Deserialize;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-
-/// The readings files of the garage that can be read, by name.
-fn files() -> Vec<(String, String, Box<Visit>)> {
-    let mut files = Vec::new();
-    for entry in fs::read_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/readings")).unwrap() {
-        let path = entry.unwrap().path();
-        let text = fs::read_to_string(&path).unwrap();
-        let name = path.file_stem().unwrap().to_str().unwrap().to_string();
-        if !name.starts_with("bad") {
-            let visit = intake::visit_from_toml(&text).unwrap();
-            files.push((name, text, visit));
-        }
-    }
-    assert!(files.len() > 20);
-    files
-}
-
-fn wordings(file: &str) -> Vec<Wording> {
-    let all = Language::ALL.into_iter().flat_map(|language| {
-        [false, true].map(|details| Wording {
-            units: Units::as_written(file),
-            language,
-            details,
-        })
-    });
-    all.collect()
-}
-
-fn flat(text: &str) -> String {
-    text.split_whitespace().collect::<Vec<_>>().join(" ")
-}
 
 #[test]
 fn the_usual_case_fits_thirty_lines_of_eighty_columns() {

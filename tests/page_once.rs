@@ -3,41 +3,12 @@
 #![cfg(feature = "report")]
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
-use coldloop::intake::{self, Visit};
+mod pages;
+
 use coldloop::report::{self, Page, Units, Wording};
-use coldloop::{Fault, Language, VerdictKind};
+use coldloop::{Fault, VerdictKind};
+use pages::{files, flat, wordings};
 use std::fs;
-
-/// The readings files of the garage that can be read, by name.
-fn files() -> Vec<(String, String, Box<Visit>)> {
-    let mut files = Vec::new();
-    for entry in fs::read_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/readings")).unwrap() {
-        let path = entry.unwrap().path();
-        let text = fs::read_to_string(&path).unwrap();
-        let name = path.file_stem().unwrap().to_str().unwrap().to_string();
-        if !name.starts_with("bad") {
-            let visit = intake::visit_from_toml(&text).unwrap();
-            files.push((name, text, visit));
-        }
-    }
-    assert!(files.len() > 20);
-    files
-}
-
-fn wordings(file: &str) -> Vec<Wording> {
-    let all = Language::ALL.into_iter().flat_map(|language| {
-        [false, true].map(|details| Wording {
-            units: Units::as_written(file),
-            language,
-            details,
-        })
-    });
-    all.collect()
-}
-
-fn flat(text: &str) -> String {
-    text.split_whitespace().collect::<Vec<_>>().join(" ")
-}
 
 /// The page's name of a fault.
 fn name_of(fault: Fault) -> String {

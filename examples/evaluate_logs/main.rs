@@ -7,8 +7,7 @@
 mod medians;
 mod score;
 
-use coldloop::Channel;
-use coldloop::diagnosis::{Case, Judgement, Settings, judge, judge_states};
+use coldloop::diagnosis::{Case, Judgement, Settings, judge, judge_states, log_cases};
 use coldloop::intake::{LogColumns, case_from_json};
 use coldloop::log::{Datum, Instruments, Recorder, Sample};
 use score::{Score, Told};
@@ -55,19 +54,10 @@ fn follow(case: &Case, samples: &[Sample], datum: Datum) -> Result<Vec<Told>, Bo
 
 /// What the log says so far.
 fn now(case: &Case, recorder: &Recorder) -> Result<Option<Judgement>, Box<dyn Error>> {
-    let (summary, instruments) = (recorder.summary(), Instruments::default());
-    let mut cases: Vec<Case> = Vec::new();
-    for state in summary.judged() {
-        cases.push(Case {
-            conditions: state.conditions(&case.conditions),
-            readings: state.readings(&instruments),
-            ..*case
-        });
-    }
-    let Some(first) = cases.first_mut() else {
+    let cases: Vec<Case> = log_cases(case, &recorder.summary(), &Instruments::default()).collect();
+    if cases.is_empty() {
         return Ok(None);
-    };
-    first.observations = summary.observations();
+    }
     Ok(Some(judge_states(&cases, &Settings::default())?))
 }
 
@@ -79,9 +69,4 @@ fn samples(path: &Path) -> Result<(Vec<Sample>, Datum), Box<dyn Error>> {
         samples.push(columns.sample(row?.iter())?);
     }
     Ok((samples, columns.datum()))
-}
-
-/// Whether a sample has a value of this channel.
-fn value(sample: &Sample, channel: Channel) -> Option<f64> {
-    sample.value(channel)
 }

@@ -1,6 +1,5 @@
 //! A log typed in by hand: the medians of its last two minutes, or of the two minutes before its speed changes.
 
-use crate::value;
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::Case;
 use coldloop::log::Sample;
@@ -18,7 +17,7 @@ pub(crate) fn case(case: &Case, samples: &[Sample], changes: bool) -> Case {
         let mut values: Vec<f64> = samples
             .iter()
             .filter(window)
-            .filter_map(|sample| value(sample, channel))
+            .filter_map(|sample| sample.value(channel))
             .collect();
         values.sort_by(f64::total_cmp);
         values.get(values.len() / 2).copied()

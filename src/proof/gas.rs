@@ -5,10 +5,8 @@ use crate::error::Error;
 use crate::fluid::{Equation, gases_of_air};
 use crate::mixture::{MOST_COMPONENTS, Side};
 use crate::names::Refrigerant;
+use crate::numerics::GAS_J_MOL_K;
 use crate::saturation::{self, Blend, Line, Pure};
-
-/// Gas constant, J/(mol K); a start for the search alone.
-const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 
 /// What the circuit is filled with while its pressure is watched.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

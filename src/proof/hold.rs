@@ -6,6 +6,7 @@ use super::rise::shapes;
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
 use crate::names::{ErrorKind, HoldFinding, Quantity};
+use crate::numerics::GAS_J_MOL_K;
 use crate::range::{ABSOLUTE_PRESSURE, DURATION, Range, VOLUME};
 use crate::units::constants::MICRON_PA;
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
@@ -15,9 +16,6 @@ pub const LEAST_HOLD_S: f64 = 600.0;
 
 /// Molar mass of dry air, kg/mol. Source: ISO 2533:1975, 2.1 (28.964 420 g/mol).
 const AIR_KG_MOL: f64 = 0.028_964_420;
-
-/// Gas constant, J/(mol K). Exact since 2019.
-const GAS_J_MOL_K: f64 = 8.314_462_618_153_24;
 
 /// A fall by this many standard uncertainties of its slope is one. Source: engineering judgement: a circuit that is shut off is
 /// rarely called falling for the scatter of its readings alone, once in a thousand.
