@@ -9,7 +9,7 @@
 //! Below 0.5 samples a second only means are told; cycles are unknown.
 //!
 //! Sources: steady state by the ratio of variances of Cao & Rhinehart 1995 (`steady`); bins, states and their limits are engineering
-//! judgement, each marked where it stands.
+//! judgement, and each constant says so.
 
 mod bins;
 mod clean;

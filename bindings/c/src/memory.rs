@@ -69,7 +69,7 @@ pub(crate) trait Kept: Sized {
     const MARK: u64;
 }
 
-/// How it stands there: its mark first.
+/// The value in the memory of the caller: the mark of its type, then its bytes.
 #[repr(C)]
 struct Marked<T> {
     mark: u64,
