@@ -160,7 +160,10 @@ fn end(
     let judgement = judge_states(&cases, settings)?;
     let diagnosis = judgement.diagnosis(settings)?;
     if json {
-        println!("{}", report::json(first, &diagnosis, &judgement.reasons(settings)));
+        println!(
+            "{}",
+            report::json(first, &diagnosis, &judgement.reasons(settings), settings.language)
+        );
         return Ok(());
     }
     println!(

@@ -9,7 +9,7 @@ use coldloop::diagnosis::{
 };
 use coldloop::units::{GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Check, Compressor, Expansion, Fault, Observation, Refrigerant, Thermometer, intake, report};
+use coldloop::{Check, Compressor, Expansion, Fault, Language, Observation, Refrigerant, Thermometer, intake, report};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use std::fs;
@@ -100,6 +100,7 @@ fn every_door_names_the_same_next_step() {
             &case,
             &answer,
             &reasons_of(&case).reasons(&Settings::default()),
+            Language::English,
         ))
         .unwrap();
         let first = answer.next_checks.first().map(|ranked| ranked.check);

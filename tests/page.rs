@@ -348,6 +348,41 @@ fn the_page_is_the_answer() {
     }
 }
 
+/// What an answer says in words, taken out of it. What an outcome was `seen` by is words, what an argument has `seen` is an id.
+fn taken_sentences(value: &mut serde_json::Value) -> Vec<String> {
+    if let Some(entries) = value.as_object_mut() {
+        let is_outcome = entries.contains_key("outcome");
+        let keys = ["says", "seen"].into_iter().filter(|key| is_outcome || *key != "seen");
+        let own: Vec<_> = keys.filter_map(|key| entries.remove(key)).collect();
+        let own = own.iter().filter_map(|says| says.as_str().map(String::from));
+        own.chain(entries.values_mut().flat_map(taken_sentences)).collect()
+    } else if let Some(items) = value.as_array_mut() {
+        items.iter_mut().flat_map(taken_sentences).collect()
+    } else {
+        Vec::new()
+    }
+}
+
+/// As JSON, too, what an answer says is in the language of the settings; ids and figures are the same in every language.
+#[test]
+fn json_speaks_the_language_of_the_settings() {
+    for file in [
+        include_str!("../examples/readings/low-charge.toml"),
+        include_str!("../examples/readings/repaired-van.toml"),
+    ] {
+        let told = |language: &str| -> serde_json::Value {
+            let visit = intake::visit_from_toml(&format!("{file}\n[settings]\nlanguage = \"{language}\"\n")).unwrap();
+            serde_json::from_str(&report::visit_json(&visit).unwrap()).unwrap()
+        };
+        let (mut english, mut spanish) = (told("en"), told("es"));
+        let (said, dicho) = (taken_sentences(&mut english), taken_sentences(&mut spanish));
+        assert!(said.len() > 20 && said.len() == dicho.len());
+        let same: Vec<_> = said.iter().zip(&dicho).filter(|(one, other)| one == other).collect();
+        assert!(same.is_empty(), "not translated: {same:#?}");
+        assert_eq!(english, spanish);
+    }
+}
+
 /// The settings of a file choose language and details, for every door that reads a file.
 #[test]
 fn the_settings_choose_the_language() {

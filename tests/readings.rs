@@ -5,7 +5,7 @@
 
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
 use coldloop::vehicle::simulate;
-use coldloop::{Check, ExpectedBasis, Fault, QualityNote, VerdictKind, intake, report};
+use coldloop::{Check, ExpectedBasis, Fault, Language, QualityNote, VerdictKind, intake, report};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use std::fs;
@@ -147,7 +147,8 @@ fn text_and_json_come_for_every_file() {
             (text.contains("DO FIRST") || text.contains("TAKE CARE")) && text.contains("\n  ! "),
             "{name}:\n{text}"
         );
-        let answer: serde_json::Value = serde_json::from_str(&report::json(&case, &diagnosis, &reasons)).unwrap();
+        let answer: serde_json::Value =
+            serde_json::from_str(&report::json(&case, &diagnosis, &reasons, Language::English)).unwrap();
         for key in [
             "verdict",
             "faults",
@@ -313,6 +314,7 @@ fn earlier_healthy_visits_sharpen_what_is_expected() {
         &judge(&case, &Settings::default())
             .unwrap()
             .reasons(&Settings::default()),
+        Language::English,
     );
     assert!(json.contains(r#""expected_basis":"own-readings""#));
 }

@@ -87,6 +87,7 @@ fn the_report_tells_the_proof_and_json_the_same_findings() {
         &visit.case,
         &judgement.diagnosis(&visit.settings).unwrap(),
         &judgement.reasons(&visit.settings),
+        visit.settings.language,
     ))
     .unwrap();
     let (mut told, mut alone) = (answer.clone(), diagnosis);

@@ -821,6 +821,24 @@ typedef enum coldloop_log_note {
     COLDLOOP_LOG_NOTE_UNIT_STEP = 11,
 } coldloop_log_note;
 
+// A drawing of what a visit tells.
+typedef enum coldloop_picture {
+    // The readings in the ranges that are normal.
+    COLDLOOP_PICTURE_READINGS = 1,
+    // The likeliest explanations as bars.
+    COLDLOOP_PICTURE_ODDS = 2,
+    // The first steps of the plan as a tree.
+    COLDLOOP_PICTURE_PLAN = 3,
+    // The cycle on axes of pressure and enthalpy.
+    COLDLOOP_PICTURE_CYCLE = 4,
+    // The vent after the start.
+    COLDLOOP_PICTURE_PULL_DOWN = 5,
+    // The vacuum that was held.
+    COLDLOOP_PICTURE_HOLD = 6,
+    // The test pressure that was watched.
+    COLDLOOP_PICTURE_PRESSURE_TEST = 7,
+} coldloop_picture;
+
 // What a function returns: 0, or why it has no answer.
 typedef enum coldloop_status {
     // The answer stands in the out-pointers.
@@ -2151,6 +2169,16 @@ uint32_t coldloop_page_html(const char *readings,
                             size_t *length,
                             struct coldloop_error *error);
 
+// One drawing of that page, a coldloop_picture, as an SVG document by itself: the readings in their ranges, the odds, the plan, the
+// cycle, or a curve of what was watched. The text is empty, and the status OK, where the readings have nothing to draw of it; a
+// refusal is JSON as above. Errors as coldloop_diagnose; UNKNOWN_NAME for a number that is no coldloop_picture.
+uint32_t coldloop_picture_svg(const char *readings,
+                              uint32_t picture,
+                              char *svg,
+                              size_t capacity,
+                              size_t *length,
+                              struct coldloop_error *error);
+
 // What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that
 // coldloop_diagnose takes. Times are those of work, in minutes.
 //
@@ -2741,6 +2769,12 @@ const char *coldloop_log_note_name(uint32_t log_note);
 
 // The coldloop_log_note of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
 uint32_t coldloop_log_note_from_name(const char *name, uint32_t *log_note, struct coldloop_error *error);
+
+// The id of a coldloop_picture, such as "readings"; NULL for a number that is none.
+const char *coldloop_picture_name(uint32_t picture);
+
+// The coldloop_picture of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+uint32_t coldloop_picture_from_name(const char *name, uint32_t *picture, struct coldloop_error *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -427,6 +427,18 @@ namespace Coldloop
         UnitStep = 11,
     }
 
+    /// <summary>A drawing of what a visit tells.</summary>
+    public enum Picture : uint
+    {
+        Readings = 1,
+        Odds = 2,
+        Plan = 3,
+        Cycle = 4,
+        PullDown = 5,
+        Hold = 6,
+        PressureTest = 7,
+    }
+
     /// <summary>What a function returns: 0, or why it has no answer.</summary>
     public enum Status : uint
     {
@@ -1097,6 +1109,10 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_page_html", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint PageHtml(byte* readings, byte* page, UIntPtr capacity, UIntPtr* length, Error* error);
 
+        /// <summary>One drawing of that page, a coldloop_picture, as an SVG document by itself: the readings in their ranges, the odds, the plan, the cycle, or a curve of what was watched.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_picture_svg", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint PictureSvg(byte* readings, uint picture, byte* svg, UIntPtr capacity, UIntPtr* length, Error* error);
+
         /// <summary>What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that coldloop_diagnose takes.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_plan", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Plan(byte* readings, byte* plan, UIntPtr capacity, UIntPtr* length, Error* error);
@@ -1456,5 +1472,13 @@ namespace Coldloop
         /// <summary>The coldloop_log_note of an id; 0 on failure.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_log_note_from_name", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint LogNoteFromName(byte* name, uint* log_note, Error* error);
+
+        /// <summary>The id of a coldloop_picture, such as "readings"; NULL for a number that is none.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_picture_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern byte* PictureName(uint picture);
+
+        /// <summary>The coldloop_picture of an id; 0 on failure.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_picture_from_name", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint PictureFromName(byte* name, uint* picture, Error* error);
     }
 }

@@ -7,6 +7,7 @@ use super::page::{PageReading, Scale};
 use super::plan::{checked, filled, repaired};
 use super::record::{Json, Told, record};
 use super::rows::rows;
+use super::texts::Sentence;
 use super::units::Units;
 use super::words::{Wording, finding_says};
 use crate::circuit::{Derived, Estimate};
@@ -27,7 +28,8 @@ use alloc::vec::Vec;
 
 /// The answer as one JSON object, on one line.
 ///
-/// Numbers are plain SI with the unit and the datum in the key. Keys: `verdict` (an id of `VerdictKind`), `named` (the
+/// Numbers are plain SI with the unit and the datum in the key; ids are the same in every language, and what it `says` is in the
+/// one that is asked for. Keys: `verdict` (an id of `VerdictKind`), `named` (the
 /// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`, in which each piece of evidence has its `strength`, an id of `Strength`),
 /// `none_of_these`, `entry_error`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
 /// `deviation` in standard deviations, `standing` as an id of `Standing`),
@@ -45,12 +47,12 @@ use alloc::vec::Vec;
 /// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
 /// let settings = Settings::default();
 /// let judgement = judge(&case, &settings)?;
-/// let answer = report::json(&case, &judgement.diagnosis(&settings)?, &judgement.reasons(&settings));
+/// let answer = report::json(&case, &judgement.diagnosis(&settings)?, &judgement.reasons(&settings), settings.language);
 /// assert!(answer.starts_with(r#"{"verdict":"#));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn json(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> String {
-    answer(case, diagnosis, reasons).answer()
+pub fn json(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, language: Language) -> String {
+    answer(case, diagnosis, reasons, language).answer()
 }
 
 /// A refused readings file as one JSON object: `refused`, with the `key` and the `value` of the first mistake, a `message`
@@ -80,15 +82,15 @@ pub(super) fn mistake(mistake: &Mistake) -> Json {
     })
 }
 
-pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> Json {
+pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, language: Language) -> Json {
     let verdict = &diagnosis.verdict;
     record!({
         "verdict": verdict.kind.id(),
         "named": verdict.faults.iter().copied().map(Fault::id).collect::<Vec<_>>(),
         "rival": verdict.rival.map(Fault::id),
-        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, reasons, ranked)).collect::<Vec<_>>(),
+        "faults": diagnosis.faults.iter().map(|ranked| fault(case, diagnosis, reasons, ranked, language)).collect::<Vec<_>>(),
         "none_of_these": diagnosis.none_of_these,
-        "entry_error": diagnosis.entry_error.map(|(kind, probability)| entry_error(kind, probability)),
+        "entry_error": diagnosis.entry_error.map(|(kind, probability)| entry_error(kind, probability, language)),
         "two_faults": diagnosis.two_faults.map(|two| two_faults(&two)),
         "out_of_line": diagnosis.out_of_line.map(Feature::id),
         "expected": object(rows(case, diagnosis).iter().map(|row| (row.feature.id().into(), band(row)))),
@@ -96,27 +98,27 @@ pub(super) fn answer(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) 
         "derived": figures(&diagnosis.derived),
         "rest": diagnosis.rest.map(RestFinding::id),
         "resting": diagnosis.resting.as_ref().map(resting),
-        "stop": diagnosis.stop.as_ref().map(stop),
-        "next_step": diagnosis.next_step.map(|step| next_step(step, &case.system)),
-        "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system)).collect::<Vec<_>>(),
-        "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.description()})).collect::<Vec<_>>(),
-        "quality": diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.description()})).collect::<Vec<_>>(),
+        "stop": diagnosis.stop.as_ref().map(|why| stop(why, language)),
+        "next_step": diagnosis.next_step.map(|step| next_step(step, &case.system, language)),
+        "next_checks": diagnosis.next_checks.iter().map(|ranked| check(ranked, &case.system, language)).collect::<Vec<_>>(),
+        "cautions": diagnosis.cautions.iter().map(|c| record!({"caution": c.id(), "says": c.sentence(language)})).collect::<Vec<_>>(),
+        "quality": diagnosis.quality.iter().map(|n| record!({"note": n.id(), "says": n.sentence(language)})).collect::<Vec<_>>(),
     })
 }
 
-fn next_step(action: Action, system: &System) -> Json {
+fn next_step(action: Action, system: &System, language: Language) -> Json {
     record!({
         "check": checked(action),
         "repair": repaired(action),
-        "says": step_says(action, system, Language::English),
+        "says": step_says(action, system, language),
         "fills": filled(action),
     })
 }
 
-fn stop(stop: &Stop) -> Json {
+fn stop(stop: &Stop, language: Language) -> Json {
     record!({
         "reason": stop.reason.id(),
-        "says": stop.reason.description(),
+        "says": stop.reason.sentence(language),
         "high_side_pa_gauge": stop.high_side.map(|high| high.read_pa),
         "limit_pa_gauge": stop.high_side.map(|high| high.stop_pa),
         "limit_of_vehicle": stop.high_side.map(|high| high.of_vehicle),
@@ -136,14 +138,17 @@ pub(super) fn object(entries: impl Iterator<Item = (Cow<'static, str>, Json)>) -
     Json::Object(entries.collect())
 }
 
-fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &RankedFault) -> Json {
+fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &RankedFault, language: Language) -> Json {
     let because = reasons.because(ranked.fault, ranked.rival);
-    let wording = Wording::new(Units::Metric);
+    let wording = Wording {
+        language,
+        ..Wording::new(Units::Metric)
+    };
     record!({
         "fault": ranked.fault.id(),
         "probability": ranked.probability,
         "severity": ranked.severity.map(|(low, high)| record!({"measure": measure(ranked.fault), "low": low, "high": high})),
-        "repair": repair_of(ranked.fault, &case.system),
+        "repair": repair_of(ranked.fault, &case.system, language),
         "against": ranked.rival.id(),
         "because": because.iter().map(|contribution| {
             let argument = argument(contribution, diagnosis, case);
@@ -163,7 +168,7 @@ fn fault(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, ranked: &Ran
     })
 }
 
-fn repair_of(fault: Fault, system: &System) -> Json {
+fn repair_of(fault: Fault, system: &System, language: Language) -> Json {
     let row = repair(fault);
     let &Repair {
         minutes,
@@ -172,7 +177,7 @@ fn repair_of(fault: Fault, system: &System) -> Json {
         ..
     } = row;
     record!({
-        "says": row.says_for(system),
+        "says": step_says(Action::Repair(fault), system, language),
         "minutes": minutes,
         "parts_in_minutes": money,
         "recovers_charge": recovery,
@@ -189,8 +194,8 @@ pub(super) fn ids(cautions: &[Caution]) -> Json {
     cautions.iter().copied().map(Caution::id).collect()
 }
 
-fn entry_error(kind: EntryError, probability: f64) -> Json {
-    record!({"kind": kind.id(), "probability": probability, "says": kind.description()})
+fn entry_error(kind: EntryError, probability: f64, language: Language) -> Json {
+    record!({"kind": kind.id(), "probability": probability, "says": kind.sentence(language)})
 }
 
 fn two_faults(two: &TwoFaults) -> Json {
@@ -262,10 +267,10 @@ pub(super) fn estimate(unit: &str, estimate: Option<Estimate>) -> Json {
     )
 }
 
-fn check(ranked: &RankedCheck, system: &System) -> Json {
+fn check(ranked: &RankedCheck, system: &System, language: Language) -> Json {
     record!({
         "check": ranked.check.id(),
-        "says": ranked.check.description(),
+        "says": ranked.check.sentence(language),
         "fills": fills(ranked.check),
         "minutes": ranked.minutes,
         "parts_in_minutes": ranked.parts_in_minutes,
@@ -273,7 +278,7 @@ fn check(ranked: &RankedCheck, system: &System) -> Json {
         "cautions": ids(&check_cautions(ranked.check, system)),
         "outcomes": ranked.outcomes.iter().map(|outcome| (outcome, Finding::of(Action::Check(ranked.check), outcome.result, outcome.observation))).map(|(outcome, finding)| record!({
             "outcome": finding.id(),
-            "seen": finding_says(finding, Language::English),
+            "seen": finding_says(finding, language),
             "result": outcome.result.id(),
             "of": outcome.observation.map(Observation::id),
             "probability": outcome.probability,

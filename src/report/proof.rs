@@ -2,9 +2,10 @@
 
 use super::json::{estimate, mistake, object};
 use super::record::{Json, record};
+use super::texts::Sentence;
 use crate::circuit::Estimate;
 use crate::intake::Judgements;
-use crate::names::{Caution, ChargeFinding, Fault, ProofKind};
+use crate::names::{Caution, ChargeFinding, Fault, Language, ProofKind};
 use crate::proof::{Balance, Closing, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::units::in_kelvins;
 use alloc::string::String;
@@ -22,31 +23,31 @@ use alloc::vec::Vec;
 /// ```
 /// use coldloop::{intake, report};
 /// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
-/// let proof = report::proof_json(&visit.prove()?);
+/// let proof = report::proof_json(&visit.prove()?, visit.settings.language);
 /// assert!(proof.contains(r#""repair":{"finding":"proven""#));
 /// # Ok::<(), intake::Refusal>(())
 /// ```
-pub fn proof_json(judgements: &Judgements) -> String {
-    self::judgements(judgements).answer()
+pub fn proof_json(judgements: &Judgements, language: Language) -> String {
+    self::judgements(judgements, language).answer()
 }
 
-pub(super) fn judgements(all: &Judgements) -> Json {
+pub(super) fn judgements(all: &Judgements, language: Language) -> Json {
     record!({
-        "pressure_test": all.pressure_test.as_ref().map(leak),
-        "evacuation": all.evacuation.as_ref().map(vacuum),
-        "hold": all.hold.as_ref().map(hold),
-        "charge": all.charge.as_ref().map(balance),
-        "pull_down": all.pull_down.as_ref().map(pull_down),
-        "repair": all.repair.as_deref().map(repair),
-        "closing": all.closing.as_ref().map(closing),
+        "pressure_test": all.pressure_test.as_ref().map(|done| leak(done, language)),
+        "evacuation": all.evacuation.as_ref().map(|done| vacuum(done, language)),
+        "hold": all.hold.as_ref().map(|done| hold(done, language)),
+        "charge": all.charge.as_ref().map(|done| balance(done, language)),
+        "pull_down": all.pull_down.as_ref().map(|done| pull_down(done, language)),
+        "repair": all.repair.as_deref().map(|done| repair(done, language)),
+        "closing": all.closing.as_ref().map(|done| closing(done, language)),
         "refused": all.refused.iter().map(mistake).collect::<Vec<_>>(),
     })
 }
 
-fn leak(leak: &Leak) -> Json {
+fn leak(leak: &Leak, language: Language) -> Json {
     record!({
         "finding": leak.finding.id(),
-        "says": leak.finding.description(),
+        "says": leak.finding.sentence(language),
         "tight_end_pa_abs": leak.tight_end_pa,
         "lost": estimate("", leak.lost),
         "rate": estimate("kg_s", leak.rate_kg_s),
@@ -71,10 +72,10 @@ pub(super) fn test_cautions(leak: &Leak) -> impl Iterator<Item = Caution> {
     core::iter::once(Caution::TestPressure).chain(too_high)
 }
 
-fn vacuum(vacuum: &Vacuum) -> Json {
+fn vacuum(vacuum: &Vacuum, language: Language) -> Json {
     record!({
         "finding": vacuum.finding.id(),
-        "says": vacuum.finding.description(),
+        "says": vacuum.finding.sentence(language),
         "reached": estimate("pa_abs", Some(vacuum.reached_pa)),
         "water": estimate("pa_abs", Some(vacuum.water_pa)),
         "boiling_point": estimate("k", vacuum.boiling_point_k),
@@ -84,10 +85,10 @@ fn vacuum(vacuum: &Vacuum) -> Json {
     })
 }
 
-fn hold(hold: &HoldJudgement) -> Json {
+fn hold(hold: &HoldJudgement, language: Language) -> Json {
     record!({
         "finding": hold.finding.id(),
-        "says": hold.finding.description(),
+        "says": hold.finding.sentence(language),
         "held_s": hold.held_s,
         "rise": estimate("pa", Some(hold.rise_pa)),
         "early": estimate("pa_s", hold.early_pa_s),
@@ -98,11 +99,11 @@ fn hold(hold: &HoldJudgement) -> Json {
     })
 }
 
-fn balance(balance: &Balance) -> Json {
+fn balance(balance: &Balance, language: Language) -> Json {
     let side = |mass: Option<Estimate>, finding: Option<ChargeFinding>| {
         record!({
             "finding": finding.map(ChargeFinding::id),
-            "says": finding.map(ChargeFinding::description),
+            "says": finding.map(|finding| finding.sentence(language)),
             "mass": estimate("kg", mass),
         })
     };
@@ -114,10 +115,10 @@ fn balance(balance: &Balance) -> Json {
     })
 }
 
-fn pull_down(fall: &PullDown) -> Json {
+fn pull_down(fall: &PullDown, language: Language) -> Json {
     record!({
         "finding": fall.finding.id(),
-        "says": fall.finding.description(),
+        "says": fall.finding.sentence(language),
         "expected": record!({
             "low_k": in_kelvins(fall.expected.low_95),
             "median_k": in_kelvins(fall.expected.median),
@@ -128,14 +129,14 @@ fn pull_down(fall: &PullDown) -> Json {
     })
 }
 
-fn repair(proof: &Proof) -> Json {
+fn repair(proof: &Proof, language: Language) -> Json {
     let seen = proof.seen.iter().map(|seen| {
         let id = seen.feature.id().into();
         (id, record!({"before": seen.before, "after": seen.after}))
     });
     record!({
         "finding": proof.finding.id(),
-        "says": proof.finding.description(),
+        "says": proof.finding.sentence(language),
         "sound": proof.sound,
         "set_right": proof.set_right,
         "unchanged": proof.unchanged,
@@ -155,10 +156,10 @@ fn repair(proof: &Proof) -> Json {
     })
 }
 
-fn closing(closing: &Closing) -> Json {
+fn closing(closing: &Closing, language: Language) -> Json {
     record!({
         "finding": closing.finding.id(),
-        "says": closing.finding.description(),
+        "says": closing.finding.sentence(language),
         "weakest": closing.weakest.map(ProofKind::id),
     })
 }

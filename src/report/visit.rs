@@ -25,9 +25,14 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     let judgement = visit.judge()?;
     let mut diagnosis = visit.told(&judgement)?;
     let proof = proof(visit, &mut diagnosis)?;
-    let mut told = answer(&visit.case, &diagnosis, &judgement.reasons(&visit.settings));
+    let mut told = answer(
+        &visit.case,
+        &diagnosis,
+        &judgement.reasons(&visit.settings),
+        visit.settings.language,
+    );
     if let (Json::Object(entries), Some(proof)) = (&mut told, &proof) {
-        entries.push(("proof".into(), judgements(proof)));
+        entries.push(("proof".into(), judgements(proof, visit.settings.language)));
     }
     Ok(told.answer())
 }

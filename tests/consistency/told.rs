@@ -13,6 +13,7 @@ fn json(one: &Answered) -> Value {
         &one.asked.case,
         &one.answer,
         &one.judgement.reasons(&one.asked.settings),
+        one.asked.settings.language,
     ))
     .unwrap()
 }

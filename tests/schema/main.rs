@@ -297,6 +297,7 @@ fn answers_with_little_in_them_fit_too() {
             &case,
             &judgement.diagnosis(&settings).unwrap(),
             &judgement.reasons(&settings),
+            settings.language,
         );
         assert_fits(&answer_schema(), &answer, "little");
     }

@@ -33,7 +33,7 @@ use coldloop::diagnosis::Settings;
 use coldloop::evaluate::{Priors, evaluate};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::vehicle::simulate;
-use coldloop::{Error, Fault, Quantity, report};
+use coldloop::{Error, Fault, Picture, Quantity, report};
 use core::ffi::c_char;
 
 /// Bytes that take any answer of a function which writes text, the zero byte included. A refusal may be longer where a key
@@ -95,6 +95,25 @@ pub extern "C" fn coldloop_page_html(
     })
 }
 
+/// One drawing of that page, a coldloop_picture, as an SVG document by itself: the readings in their ranges, the odds, the plan, the
+/// cycle, or a curve of what was watched. The text is empty, and the status OK, where the readings have nothing to draw of it; a
+/// refusal is JSON as above. Errors as coldloop_diagnose; UNKNOWN_NAME for a number that is no coldloop_picture.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_picture_svg(
+    readings: *const c_char,
+    picture: u32,
+    svg: *mut c_char,
+    capacity: usize,
+    length: *mut usize,
+    error: *mut ColdloopError,
+) -> u32 {
+    page(Page::new(svg, capacity, length), error, || {
+        let (readings, picture) = (text(readings)?, member(picture, Picture::from_code)?);
+        let drawn = || report::svg(&visit(&readings)?, picture, report::Units::as_written(&readings));
+        Ok(drawn().map(Option::unwrap_or_default).map_err(refused))
+    })
+}
+
 /// What to do next, three steps deep: the checks worth their cost and the repairs that they lead to, by the readings that
 /// coldloop_diagnose takes. Times are those of work, in minutes.
 ///
@@ -141,7 +160,8 @@ pub extern "C" fn coldloop_prove(
 ) -> u32 {
     let page = Page::new(proof, capacity, length);
     told(readings, page, error, |readings| {
-        Ok(report::proof_json(&visit(readings)?.prove()?))
+        let visit = visit(readings)?;
+        Ok(report::proof_json(&visit.prove()?, visit.settings.language))
     })
 }
 

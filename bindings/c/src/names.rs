@@ -1403,6 +1403,47 @@ impl ColdloopLogNote {
     }
 }
 
+/// A drawing of what a visit tells.
+#[repr(C)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ColdloopPicture {
+    /// The readings in the ranges that are normal.
+    Readings = 1,
+    /// The likeliest explanations as bars.
+    Odds = 2,
+    /// The first steps of the plan as a tree.
+    Plan = 3,
+    /// The cycle on axes of pressure and enthalpy.
+    Cycle = 4,
+    /// The vent after the start.
+    PullDown = 5,
+    /// The vacuum that was held.
+    Hold = 6,
+    /// The test pressure that was watched.
+    PressureTest = 7,
+}
+
+impl ColdloopPicture {
+    /// The pinned code.
+    pub const fn code(self) -> u32 {
+        self as u32
+    }
+
+    /// The id of a code, or `None`.
+    pub const fn text(code: u32) -> Option<&'static CStr> {
+        match code {
+            1 => Some(c"readings"),
+            2 => Some(c"odds"),
+            3 => Some(c"plan"),
+            4 => Some(c"cycle"),
+            5 => Some(c"pull-down"),
+            6 => Some(c"hold"),
+            7 => Some(c"pressure-test"),
+            _ => None,
+        }
+    }
+}
+
 /// What a function returns: 0, or why it has no answer.
 #[repr(C)]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -418,3 +418,17 @@ pub extern "C" fn coldloop_log_note_from_name(
         Ok(named(coldloop::LogNote::from_id(&text(name)?))?.code())
     })
 }
+
+/// The id of a coldloop_picture, such as "readings"; NULL for a number that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_picture_name(picture: u32) -> *const c_char {
+    n::ColdloopPicture::text(picture).map_or(core::ptr::null(), CStr::as_ptr)
+}
+
+/// The coldloop_picture of an id; 0 on failure. Errors: UNKNOWN_NAME, NULL_POINTER, NOT_UTF8.
+#[unsafe(no_mangle)]
+pub extern "C" fn coldloop_picture_from_name(name: *const c_char, picture: *mut u32, error: *mut ColdloopError) -> u32 {
+    code(picture, error, || {
+        Ok(named(coldloop::Picture::from_id(&text(name)?))?.code())
+    })
+}

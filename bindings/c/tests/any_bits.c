@@ -28,7 +28,7 @@ static uint32_t evaporating_mean_ph(void)
 
 #define NAMES(x, id) from_name(coldloop_##x##_from_name, coldloop_##x##_name, id)
 
-enum { ENTRIES = 113 };
+enum { ENTRIES = 115 };
 
 /* Calls the entry point of this number; whether it kept its promise. */
 static int call(unsigned entry)
@@ -148,6 +148,8 @@ static int call(unsigned entry)
     case 111: return session_grows();
     case 112: return one_in(8) ? session_tells() : session_grows();
     /* The calls that cost thousands of times the others come up less often, these in their place. */
+    case 113: return NAMES(picture, "cycle");
+    case 114: return page(drawing, visit);
     default: return number(coldloop_dew_pressure(code(REFRIGERANTS), kelvin(), any_out(), details));
     }
 }

@@ -110,6 +110,11 @@ static uint32_t learned(const char *given, char *buffer, size_t capacity, size_t
     return coldloop_evaluate(given, one_in(4) ? "{\"named\": 0.8}" : "", code(3), buffer, capacity, length, failure);
 }
 
+static uint32_t drawing(const char *given, char *buffer, size_t capacity, size_t *length, coldloop_error *failure)
+{
+    return coldloop_picture_svg(given, code(7), buffer, capacity, length, failure);
+}
+
 static int read_pressure(void)
 {
     uint32_t datum = 9;

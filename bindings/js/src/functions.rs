@@ -26,7 +26,10 @@ pub(crate) const FUNCTIONS: [(&str, Function); 22] = [
         })
     }),
     ("prove", |readings, settings| {
-        told(|| Ok(report::proof_json(&visit(readings, settings)?.prove()?)))
+        told(|| {
+            let visit = visit(readings, settings)?;
+            Ok(report::proof_json(&visit.prove()?, visit.settings.language))
+        })
     }),
     ("catalogue", |readings, _| {
         told(|| Ok(report::catalogue_json(&intake::system_from_text(readings)?)))

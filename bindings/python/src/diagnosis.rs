@@ -71,7 +71,10 @@ pub(crate) fn plan(py: Python<'_>, readings: &str, settings: Option<&str>) -> Py
 #[pyfunction]
 #[pyo3(signature = (readings, settings=None))]
 pub(crate) fn prove(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
-    told(py, || Ok(report::proof_json(&visit(readings, settings)?.prove()?)))
+    told(py, || {
+        let visit = visit(readings, settings)?;
+        Ok(report::proof_json(&visit.prove()?, visit.settings.language))
+    })
 }
 
 /// The counts with one confirmed case more, as the text of their file; no cause is one that is none of the faults.

@@ -144,7 +144,12 @@ impl Recorder {
         let told = py.detach(|| {
             let judgement = judge_states(&cases, &settings)?;
             let diagnosis = judgement.diagnosis(&settings)?;
-            Ok(report::json(first, &diagnosis, &judgement.reasons(&settings)))
+            Ok(report::json(
+                first,
+                &diagnosis,
+                &judgement.reasons(&settings),
+                settings.language,
+            ))
         });
         told.map(Some).map_err(|error| raised(py, error))
     }

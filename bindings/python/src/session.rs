@@ -130,7 +130,8 @@ impl Session {
         let answer = py.detach(|| {
             let diagnosis = session.answer()?;
             let (judgement, settings) = (session.judge()?, session.settings());
-            Ok(report::json(&session.case(), &diagnosis, &judgement.reasons(&settings)))
+            let reasons = judgement.reasons(&settings);
+            Ok(report::json(&session.case(), &diagnosis, &reasons, settings.language))
         });
         answer.map_err(|error| raised(py, error))
     }
@@ -177,7 +178,10 @@ impl Session {
 
     /// What was done, judged, as JSON.
     fn proof(&self, py: Python<'_>) -> PyResult<String> {
-        self.told(py, |file| Ok(report::proof_json(&file.visit()?.prove()?)))
+        self.told(py, |file| {
+            let visit = file.visit()?;
+            Ok(report::proof_json(&visit.prove()?, visit.settings.language))
+        })
     }
 
     fn text(&self, py: Python<'_>) -> PyResult<String> {

@@ -6,7 +6,7 @@ use std::fs;
 use std::path::Path;
 
 /// The vocabularies that C callers pass or receive as numbers.
-const EXPORTED: [&str; 25] = [
+const EXPORTED: [&str; 26] = [
     "Quantity",
     "Refrigerant",
     "SafetyGroup",
@@ -31,6 +31,7 @@ const EXPORTED: [&str; 25] = [
     "Channel",
     "LogPhase",
     "LogNote",
+    "Picture",
     "ErrorKind",
 ];
 

@@ -51,7 +51,7 @@ fn answered(visit: &Visit, written: &str) {
         }
     }
     match visit.prove() {
-        Ok(judged) => whole(&report::proof_json(&judged)),
+        Ok(judged) => whole(&report::proof_json(&judged, visit.settings.language)),
         Err(refusal) => refused(&refusal, written),
     }
     if let Ok(plan) = visit.plan() {
