@@ -59,6 +59,30 @@ def dew_pressure():
     return found["ours"] / COUNT * 1e9, found["theirs"] / COUNT * 1e9, ordinary / len(few) * 1e9
 
 
+def transport(count=2_000):
+    """ns for viscosity and conductivity of the subcooled liquid of R-134a by temperature and density: ours over an array, and the
+    peer's low-level interface, its fastest for these. Both follow the same published correlations.
+    """
+    r134a = coldloop.Refrigerant("R-134a")
+    t_k = T_K[T_K < 340.0][:count]
+    rho = r134a.state(temperature_k=t_k, pressure_pa_abs=3e6).density_kg_m3
+    state = peer.AbstractState("HEOS", "R134a")
+    pairs = list(zip(rho.tolist(), t_k.tolist(), strict=True))
+
+    def ours():
+        place = {"temperature_k": t_k, "density_kg_m3": rho}
+        return r134a.viscosity(**place), r134a.conductivity(**place)
+
+    def theirs():
+        for pair in pairs:
+            state.update(peer.DmassT_INPUTS, *pair)
+            yield state.viscosity(), state.conductivity()
+
+    assert np.allclose(ours(), np.array(list(theirs())).T, rtol=3e-5)
+    found = least({"ours": ours, "theirs": lambda: list(theirs())}, passes=25)
+    return found["ours"] / count * 1e9, found["theirs"] / count * 1e9
+
+
 def rows_per_second(rows=20_000):
     """Rows that one core judges in a second, from a pandas table."""
     table = pd.DataFrame(fleet(rows)).drop(columns="vehicle")
@@ -92,6 +116,7 @@ def wheel_mb():
 
 def main():
     ours, fastest, ordinary = dew_pressure()
+    both, low_level = transport()
     rows = [
         (
             "dew pressure over 1e6, beside the peer's fastest array path",
@@ -104,6 +129,12 @@ def main():
             f"{ours:.1f} ns; PropsSI {ordinary:.0f} ns",
             f"{ordinary / ours:.0f}",
             ">= 50",
+        ),
+        (
+            "viscosity and conductivity of R-134a, liquid by temperature and density",
+            f"{both:.0f} ns; AbstractState {low_level:.0f} ns",
+            f"{low_level / both:.1f}",
+            "",
         ),
         ("`diagnose_table`, rows a second and core", f"{rows_per_second():,.0f}", "", ">= 50,000"),
         ("import beyond NumPy's own", f"{import_ms():.0f} ms", "", "<= 50 ms"),

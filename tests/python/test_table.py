@@ -260,3 +260,25 @@ def test_what_labels_and_scan_tools_tell_is_heard():
     )
     notes = [note["note"] if isinstance(note, dict) else note for note in alone["quality"]]
     assert "transducer-stands-in" in notes and "at-rest" not in notes
+
+
+MAKERS = [pd.DataFrame, pl.DataFrame, pa.table, pa.RecordBatch.from_pydict]
+
+
+@pytest.mark.parametrize("make", MAKERS)
+@pytest.mark.parametrize("rows", [0, 3])
+@pytest.mark.parametrize("keep", [[], ["vehicle"]])
+def test_a_table_may_be_empty_have_columns_without_a_value_and_keep_nothing(make, rows, keep):
+    columns = {name: column[:rows].tolist() for name, column in TABLE.items() if name in keep or name != "vehicle"}
+    table = make({**columns, "sight_glass": [None] * rows, "discharge_line_c": [None] * rows})
+    answer = coldloop.diagnose_table(table, keep=keep)
+    assert type(answer) is type(table)
+    assert answer.shape[0] == rows
+    names = list(answer.columns) if make in MAKERS[:2] else answer.schema.names
+    assert names[: len(keep) + 1] == [*keep, "verdict"]
+
+
+@pytest.mark.parametrize("table", [pl.LazyFrame(TABLE), pd.Series([1.0]), pl.Series([1.0])])
+def test_what_is_no_table_is_refused_by_its_kind(table):
+    with pytest.raises(TypeError, match=f"a table is of pandas, polars or Arrow, .* not {type(table).__name__}$"):
+        coldloop.diagnose_table(table)

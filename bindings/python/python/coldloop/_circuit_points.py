@@ -1,12 +1,13 @@
 """The readings of a readings file as numbers, and the circuit that they describe."""
 
+import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
 from coldloop import _air, _core
-from coldloop._diagnosis import diagnose
-from coldloop._errors import UnknownUnitError
+from coldloop._errors import MissingError, UnknownUnitError
+from coldloop._readings import Readings, text
 from coldloop._refrigerant import Refrigerant
 
 
@@ -37,13 +38,23 @@ class Measured:
     uncertainty: float
 
 
-def points(readings: Mapping[str, Any]) -> Points:
+def written(readings: Readings) -> dict[str, Any]:
+    """Readings as the library writes them: SI units, a barometer for the altitude. Raises as ``diagnose``."""
+    file: dict[str, Any] = {"readings": {}, **json.loads(_core.Session(text(readings)).to_json())}
+    return file
+
+
+def points(file: Mapping[str, Any]) -> Points:
     """The corners that follow from the readings; without a line's temperature, those of an ideal circuit."""
-    refrigerant = Refrigerant(readings["system"]["refrigerant"])
-    low, high = (pressure_pa_abs(readings, side) for side in ("low_side", "high_side"))
-    if low is None or high is None:
-        raise ValueError("a circuit needs low_side and high_side")
-    lines = readings["readings"]
+    refrigerant = Refrigerant(file["system"]["refrigerant"])
+    corners = []
+    for side in ("low_side", "high_side"):
+        pressure = pressure_pa_abs(file, side)
+        if pressure is None:
+            raise MissingError(f"{side}: a circuit needs both pressures, and this one was not read", "pressure", key=side)
+        corners.append(pressure)
+    low, high = corners
+    lines = file["readings"]
     suction = _corner(refrigerant, "suction", low, temperature_k(lines, "suction_line"), quality=1.0)
     entropy = refrigerant.state(pressure_pa_abs=low, enthalpy_j_kg=suction.enthalpy_j_kg).entropy_j_kg_k
     discharge = _corner(refrigerant, "discharge", high, temperature_k(lines, "discharge_line"), entropy_j_kg_k=entropy)
@@ -63,58 +74,40 @@ def _corner(refrigerant: Refrigerant, name: str, p_pa: float, t_k: float | None,
     return Point(name, p_pa, state.enthalpy_j_kg, state.temperature_k, t_k is not None)
 
 
-def text(entry: Any) -> str | None:
-    """The text of an entry, which may be a table with its instrument."""
-    written: str | None = entry["value"] if isinstance(entry, Mapping) else entry
-    return written
+def _value(entry: Any) -> str | None:
+    """The text of an entry, which may be a table with its uncertainty."""
+    value: str | None = entry["value"] if isinstance(entry, Mapping) else entry
+    return value
 
 
 def temperature_k(lines: Mapping[str, Any], name: str) -> float | None:
     """A temperature that was read."""
-    written = text(lines.get(name))
-    return None if written is None else _core.quantity("temperature", written)
+    value = _value(lines.get(name))
+    return None if value is None else _core.quantity("temperature", value)
 
 
-def ambient_k(readings: Mapping[str, Any]) -> float:
-    """The air around the vehicle."""
-    return _core.quantity("temperature", readings["conditions"]["ambient"])
-
-
-def pressure_pa_abs(readings: Mapping[str, Any], side: str) -> float | None:
+def pressure_pa_abs(file: Mapping[str, Any], side: str) -> float | None:
     """A pressure that was read, above vacuum; a gauge counts from where it was zeroed."""
-    written = text(readings["readings"].get(side))
-    if written is None:
+    value = _value(file["readings"].get(side))
+    if value is None:
         return None
-    zero = _air_pa(readings["readings"], "gauge_zero_altitude", "gauge_zero_barometer")
-    air = zero or _air_pa(readings["conditions"], "altitude", "barometer")
-    if air is None:
-        raise ValueError("a gauge reads against the air around it: altitude or barometer is missing")
+    zero = _value(file["readings"].get("gauge_zero_barometer"))
     try:
-        return float(_air.absolute_pressure(_core.quantity("gauge pressure", written), air))
+        air = _air_pa(file) if zero is None else _core.quantity("absolute pressure", zero)
+        return float(_air.absolute_pressure(_core.quantity("gauge pressure", value), air))
     except UnknownUnitError:
-        return _core.quantity("absolute pressure", written)
+        return _core.quantity("absolute pressure", value)
 
 
-def gauge_reading(readings: Mapping[str, Any], side: str) -> Measured | None:
+def gauge_reading(file: Mapping[str, Any], side: str) -> Measured | None:
     """A pressure above the air of the place, with the uncertainty of its gauge."""
-    absolute = pressure_pa_abs(readings, side)
-    air = _air_pa(readings["conditions"], "altitude", "barometer")
-    if absolute is None or air is None:
+    absolute = pressure_pa_abs(file, side)
+    if absolute is None:
         return None
-    return Measured(absolute - air, _uncertainty_pa(readings, side, absolute))
+    uncertainty = _core.quantity("absolute pressure", f"{file['readings'][side]['uncertainty']} abs")  # written in Pa
+    return Measured(absolute - _air_pa(file), uncertainty)
 
 
-def _uncertainty_pa(readings: Mapping[str, Any], side: str, absolute: float) -> float:
-    """That of the pressure: the one of its saturation temperature times the slope of the line."""
-    derived = diagnose(readings).to_dict()["derived"][f"{side}_dew"]
-    if derived is None:
-        return 0.0
-    refrigerant = Refrigerant(readings["system"]["refrigerant"])
-    slope = refrigerant.saturation_slope(derived["value_k"])
-    return float(slope * derived["standard_uncertainty_k"])
-
-
-def _air_pa(table: Mapping[str, Any], altitude: str, barometer: str) -> float | None:
-    if altitude in table:
-        return float(_air.standard_pressure(_core.quantity("altitude", table[altitude])))
-    return _core.quantity("absolute pressure", table[barometer]) if barometer in table else None
+def _air_pa(file: Mapping[str, Any]) -> float:
+    """The air of the place."""
+    return _core.quantity("absolute pressure", _value(file["conditions"]["barometer"]) or "")

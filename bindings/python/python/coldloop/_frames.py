@@ -1,14 +1,15 @@
 """The kinds of table: pandas, polars, Arrow, or a mapping from names to arrays.
 
-None of the libraries is imported here before one of its tables comes in, except Arrow's for tables of others that
+None of these libraries is imported here before one of its tables comes in, except Arrow's for tables of others that
 offer themselves through its interface.
 """
 
 import sys
 from abc import ABC, abstractmethod
-from collections.abc import Mapping, Sized
+from collections.abc import Iterable, Mapping, Sized
 from typing import Any
 
+import narwhals as nw
 import numpy as np
 import numpy.typing as npt
 
@@ -52,15 +53,12 @@ class Frame(ABC):
 
 def frame(table: Any) -> Frame:
     """The kind of a table."""
-    module = type(table).__module__.partition(".")[0]
-    if module == "pandas":
-        return Pandas(table)
-    if module == "polars":
-        return Polars(table)
-    if module == "pyarrow" or hasattr(table, "__arrow_c_stream__"):
-        return Arrow(table)
     if isinstance(table, Mapping):
         return Arrays(table)
+    if nw.dependencies.is_into_dataframe(table):
+        return Table(table)
+    if hasattr(table, "__arrow_c_stream__") and not nw.dependencies.is_into_series(table):
+        return Stream(table)
     raise TypeError(
         f"a table is of pandas, polars or Arrow, or a mapping from names to arrays, not {type(table).__name__}"
     )
@@ -89,6 +87,15 @@ def clock(name: str, column: Any) -> npt.NDArray[np.float64]:
     return np.where(np.isnat(times), np.nan, seconds)
 
 
+def once(names: Iterable[Any], where: str) -> None:
+    """Refuses names of which one stands twice."""
+    known = set()
+    for name in names:
+        if name in known:
+            raise InconsistentError(f"{name}: this column stands twice in {where}", "name", key=str(name))
+        known.add(name)
+
+
 def _texts(names: Any) -> list[str]:
     """The names of columns, which have to be text."""
     for name in names:
@@ -97,8 +104,15 @@ def _texts(names: Any) -> list[str]:
     return list(names)
 
 
-class Pandas(Frame):
-    """A DataFrame of pandas."""
+class Table(Frame):
+    """A table of pandas, polars or Arrow, through narwhals."""
+
+    def __init__(self, table: Any):
+        try:
+            super().__init__(nw.from_native(table, eager_only=True))
+        except nw.exceptions.DuplicateError:
+            once(getattr(table, "column_names", table.columns), "the table")
+            raise
 
     @property
     def names(self) -> list[str]:
@@ -110,137 +124,50 @@ class Pandas(Frame):
 
     def numbers(self, name: str) -> npt.NDArray[np.float64]:
         column = self.table[name]
-        if getattr(column.dtype, "kind", "O") in "fiub":
-            return np.ascontiguousarray(column.to_numpy(dtype=np.float64, na_value=np.nan))
-        return floats(name, column.astype(object).where(column.notna(), None).to_numpy())
+        if column.dtype.is_numeric() or column.dtype == nw.Boolean:
+            return np.ascontiguousarray(column.cast(nw.Float64).to_numpy())
+        return floats(name, np.where(column.is_null().to_numpy(), None, column.to_numpy()))
 
     def seconds(self, name: str) -> npt.NDArray[np.float64]:
         column = self.table[name]
-        zoned = getattr(column.dtype, "tz", None) is not None
-        return clock(name, column.to_numpy(dtype="datetime64[ns]") if zoned else column.to_numpy())
+        zoned = isinstance(column.dtype, nw.Datetime) and column.dtype.time_zone is not None
+        return clock(name, (column.dt.convert_time_zone("UTC").dt.replace_time_zone(None) if zoned else column).to_numpy())
 
     def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
-        import pandas as pd
-
-        codes, uniques = pd.factorize(self.table[name])
-        return codes, [str(word) for word in uniques]
+        column = self.table[name]
+        words = column.drop_nulls().unique(maintain_order=True).to_list()
+        if not words:
+            return np.full(self.rows, -1), []
+        codes = column.replace_strict(words, list(range(len(words))), default=-1, return_dtype=nw.Int64)
+        return codes.to_numpy(), [str(word) for word in words]
 
     def answer(self, kept: list[str], columns: dict[str, Any], labels: Labels, order: list[str]) -> Any:
-        import pandas as pd
+        backend = self.table.implementation
 
         def column(name: str) -> Any:
-            if name in labels:
-                return pd.Categorical.from_codes(columns[name] - 1, categories=labels[name])
-            return columns[name]
+            if name not in labels:
+                numbers = nw.new_series(name, columns[name], backend=backend)
+                return numbers if backend.is_pandas_like() else numbers.fill_nan(None)  # pandas means the same by both
+            kind = nw.Categorical() if backend.is_pyarrow() else nw.Enum(labels[name])
+            return nw.new_series(name, [None, *labels[name]], kind, backend=backend)[columns[name]]
 
-        answer = pd.DataFrame({name: column(name) for name in order}, index=self.table.index)
-        return pd.concat([self.table[kept], answer], axis=1) if kept else answer
+        return self.table.with_columns(*map(column, order)).select(*kept, *order).to_native()
 
 
-class Arrow(Frame):
-    """A table or record batch of Arrow, or of whoever offers its stream."""
+class Stream(Table):
+    """A record batch of Arrow, or a table of whoever offers the stream of one."""
 
     def __init__(self, table: Any):
         import pyarrow as pa
 
-        super().__init__(table if isinstance(table, (pa.Table, pa.RecordBatch)) else pa.table(table))
-
-    @property
-    def names(self) -> list[str]:
-        return list(self.table.schema.names)
-
-    @property
-    def rows(self) -> int:
-        return int(self.table.num_rows)
-
-    def column(self, name: str) -> Any:
-        """A column in one piece."""
-        column = self.table.column(name)
-        return column.combine_chunks() if hasattr(column, "combine_chunks") else column
-
-    def numbers(self, name: str) -> npt.NDArray[np.float64]:
-        import pyarrow as pa
-
-        column = self.column(name)
-        kind = column.type
-        if pa.types.is_null(kind):
-            return np.full(self.rows, np.nan)
-        if pa.types.is_boolean(kind):
-            column = column.cast(pa.uint8())
-        elif not (pa.types.is_floating(kind) or pa.types.is_integer(kind)):
-            raise TypeError(f"column {name} takes numbers or true and false, not {kind}")
-        return np.ascontiguousarray(column.cast(pa.float64()).to_numpy(zero_copy_only=False))
-
-    def seconds(self, name: str) -> npt.NDArray[np.float64]:
-        return clock(name, self.column(name).to_numpy(zero_copy_only=False))
-
-    def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
-        import pyarrow as pa
-
-        column = self.column(name)
-        if not pa.types.is_dictionary(column.type):
-            column = column.dictionary_encode()
-        codes = column.indices.fill_null(-1).cast(pa.int64()).to_numpy(zero_copy_only=False)
-        return codes, [str(word) for word in column.dictionary.to_pylist()]
+        super().__init__(pa.table(table))
+        self.given, self.batch = table, isinstance(table, pa.RecordBatch)
 
     def answer(self, kept: list[str], columns: dict[str, Any], labels: Labels, order: list[str]) -> Any:
-        import pyarrow as pa
-
-        arrays = {name: self.column(name) for name in kept} | {
-            name: arrow_column(columns[name], labels.get(name)) for name in order
-        }
-        return type(self.table).from_pydict(arrays) if isinstance(self.table, pa.RecordBatch) else pa.table(arrays)
-
-
-def arrow_column(column: Any, labels: list[str] | None) -> Any:
-    """A column of Arrow: numbers with nulls for NaN, or words by their codes with null for 0."""
-    import pyarrow as pa
-
-    if labels is None:
-        return pa.array(column, from_pandas=True)
-    return pa.DictionaryArray.from_arrays(pa.array(column - 1, mask=column == 0), pa.array(labels, pa.string()))
-
-
-class Polars(Frame):
-    """A DataFrame of polars."""
-
-    @property
-    def names(self) -> list[str]:
-        return list(self.table.columns)
-
-    @property
-    def rows(self) -> int:
-        return int(self.table.height)
-
-    def numbers(self, name: str) -> npt.NDArray[np.float64]:
-        import polars as pl
-
-        column = self.table[name]
-        if not (column.dtype.is_numeric() or column.dtype in (pl.Boolean, pl.Null)):
-            raise TypeError(f"column {name} takes numbers or true and false, not {column.dtype}")
-        return np.ascontiguousarray(column.cast(pl.Float64).to_numpy())
-
-    def seconds(self, name: str) -> npt.NDArray[np.float64]:
-        return clock(name, self.table[name].to_numpy())
-
-    def words(self, name: str) -> tuple[npt.NDArray[np.int64], list[str]]:
-        import polars as pl
-
-        column = self.table[name].cast(pl.String)
-        uniques = column.drop_nulls().unique(maintain_order=True)
-        places = column.cast(pl.Enum(uniques)).to_physical().cast(pl.Int64).fill_null(-1)
-        return places.to_numpy(), uniques.to_list()
-
-    def answer(self, kept: list[str], columns: dict[str, Any], labels: Labels, order: list[str]) -> Any:
-        import polars as pl
-
-        def column(name: str) -> Any:
-            if name not in labels:
-                return pl.Series(name, columns[name], nan_to_null=True)
-            words = pl.Series([None, *labels[name]], dtype=pl.String)
-            return words.gather(pl.Series(columns[name])).cast(pl.Enum(labels[name])).alias(name)
-
-        return self.table.select(kept).hstack([column(name) for name in order])
+        table = super().answer(kept, columns, labels, order)
+        if not self.batch:
+            return table
+        return type(self.given).from_arrays([column.combine_chunks() for column in table.columns], table.column_names)
 
 
 class Arrays(Frame):

@@ -10,7 +10,6 @@ from typing import Any
 from coldloop import _core
 from coldloop._answers import Answer, LogState, LogSummary
 from coldloop._errors import FormatError
-from coldloop._frames import frame
 from coldloop._readings import Readings, options, text
 
 
@@ -49,6 +48,8 @@ class Log:
             return
         if isinstance(source, str):
             raise TypeError(f"a log is a table, or the path of a CSV file: pathlib.Path({source!r:.80})")
+        from coldloop._frames import frame  # late, as in _table.py
+
         table = frame(source)
         dated = "time" in table.names
         names = [name for name in table.names if name != "time"]

@@ -122,8 +122,8 @@ class Session:
         return self._core.to_toml()
 
     @classmethod
-    def from_toml(cls, stored: str) -> "Session":
-        """The session that a text holds: one that was stored, or the start of one from any readings file."""
+    def from_toml(cls, stored: Readings) -> "Session":
+        """The session that a text or a file holds: one that was stored, or the start of one from any readings file."""
         return cls(stored)
 
     def __str__(self) -> str:

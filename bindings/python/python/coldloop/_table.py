@@ -3,7 +3,7 @@
 import os
 import sys
 from collections.abc import Callable, Iterable
-from typing import Any, TypeAlias
+from typing import TYPE_CHECKING, Any, TypeAlias
 
 import numpy as np
 import numpy.typing as npt
@@ -11,8 +11,10 @@ import numpy.typing as npt
 from coldloop import _core
 from coldloop._arrays import Errors, strict
 from coldloop._errors import InconsistentError, UnknownNameError
-from coldloop._frames import Frame, frame
 from coldloop._readings import options
+
+if TYPE_CHECKING:
+    from coldloop._frames import Frame
 
 Progress: TypeAlias = bool | Callable[[int, int], object]
 
@@ -56,6 +58,8 @@ def diagnose_table(
     >>> [str(names).split(" ")[0] for names in answer["named"]]  # the likeliest of each row
     ['worn-compressor', '']
     """
+    from coldloop._frames import frame  # with narwhals, which takes longer to import than all else of the package
+
     source = frame(table)
     kept = _kept(source.names, keep)
     raising = strict(errors)
@@ -100,17 +104,16 @@ def column_names() -> list[str]:
 
 
 def _kept(names: list[str], keep: Iterable[str]) -> list[str]:
-    """The columns to hand through, when they and all others stand once in the table."""
+    """The columns to hand through, when each stands in the table and is named once."""
+    from coldloop._frames import once
+
     if isinstance(keep, str):
         raise TypeError(f"keep takes a list of names, as in keep=[{keep!r}]")
     kept = list(keep)
     for name in kept:
         if name not in names:
             raise UnknownNameError(f"{name}: keep names this column, and the table has none of this name", "name", key=name)
-    for columns, where in ((names, "the table"), (kept, "keep")):
-        if len(set(columns)) < len(columns):
-            twice = next(name for name in columns if columns.count(name) > 1)
-            raise InconsistentError(f"{twice}: this column stands twice in {where}", "name", key=twice)
+    once(kept, "keep")
     return kept
 
 
@@ -118,7 +121,7 @@ NO_WORD = 2**32 - 1
 """A code that stands for no word of any column: its rows are refused."""
 
 
-def _codes(source: Frame, name: str, raising: bool) -> npt.NDArray[np.uint32]:
+def _codes(source: "Frame", name: str, raising: bool) -> npt.NDArray[np.uint32]:
     """The codes of a column of words; each word is looked up once."""
     codes, uniques = source.words(name)
     known = [0, *(_code(name, word, raising) for word in uniques)]

@@ -4,7 +4,6 @@ It needs matplotlib (``pip install "coldloop[plot]"``) and is imported by itself
 function draws into the axes that it is given, or into new ones, and gives them back.
 """
 
-from collections.abc import Mapping
 from typing import Any
 
 import matplotlib.pyplot as plt
@@ -15,6 +14,7 @@ from matplotlib.ticker import NullFormatter, ScalarFormatter
 from coldloop import _circuit_points as circuit
 from coldloop import _diagnosis as diagnosis
 from coldloop._errors import ColdloopError
+from coldloop._readings import Readings
 from coldloop._refrigerant import Refrigerant
 
 __all__ = ["odds", "pressure_bands", "pressure_enthalpy"]
@@ -23,12 +23,12 @@ INK, GREY, PALE = "#111111", "#777777", "#bbbbbb"
 ZERO_C = 273.15
 
 
-def pressure_enthalpy(readings: Mapping[str, Any], *, ax: Axes | None = None) -> Axes:
+def pressure_enthalpy(readings: Readings, *, ax: Axes | None = None) -> Axes:
     """The circuit of a readings file in the pressure-enthalpy diagram of its refrigerant.
 
     Points that were measured are full; a point whose line temperature was not taken is hollow, and stands where an
     ideal circuit with these pressures would have it. Enthalpy counts from the IIR reference, pressure from vacuum. Both
-    pressures are needed. Raises the errors of ``diagnose``, and ``ValueError`` where a pressure is missing.
+    pressures are needed. ``readings`` are those of ``diagnose``. Raises as ``diagnose``, and ``MissingError`` where a pressure is missing.
 
     >>> ax = pressure_enthalpy({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -38,7 +38,7 @@ def pressure_enthalpy(readings: Mapping[str, Any], *, ax: Axes | None = None) ->
     >>> ax.get_xlabel()
     'specific enthalpy, kJ/kg'
     """
-    points = circuit.points(readings)
+    points = circuit.points(circuit.written(readings))
     refrigerant = points.refrigerant
     ax = ax or plt.subplots(figsize=(7.2, 4.8), layout="constrained")[1]
     _dome(ax, refrigerant)
@@ -76,11 +76,12 @@ def pressure_enthalpy(readings: Mapping[str, Any], *, ax: Axes | None = None) ->
     )
 
 
-def pressure_bands(readings: Mapping[str, Any], *, side: str = "low_side", ax: Axes | None = None) -> Axes:
+def pressure_bands(readings: Readings, *, side: str = "low_side", ax: Axes | None = None) -> Axes:
     """What the low or high side of sound systems like this one shows over ambient temperature, and what this one shows.
 
     The dark band holds 80 % of sound systems, the light one 95 %; the bar through the reading is its standard
-    uncertainty taken twice. All conditions but the ambient are those of the readings. Raises as ``diagnose``.
+    uncertainty taken twice. All conditions but the ambient are those of the readings, which are those of ``diagnose``. Raises as
+    ``diagnose``.
 
     >>> ax = pressure_bands({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -91,8 +92,9 @@ def pressure_bands(readings: Mapping[str, Any], *, side: str = "low_side", ax: A
     """
     if side not in ("low_side", "high_side"):
         raise ValueError(f'side is "low_side" or "high_side", not {side!r}')
+    file = circuit.written(readings)
     ax = ax or plt.subplots(figsize=(5.6, 4.0), layout="constrained")[1]
-    ambient, bands = _bands(readings, f"{side}_pa_gauge")
+    ambient, bands = _bands(file, f"{side}_pa_gauge")
     kpa = {name: np.array([band[name] for band in bands]) / 1e3 for name in bands[0]}
     ax.fill_between(ambient, kpa["low_95"], kpa["high_95"], color="#e8e8e8", lw=0, zorder=1)
     ax.fill_between(ambient, kpa["low_80"], kpa["high_80"], color="#c8c8c8", lw=0, zorder=1)
@@ -101,9 +103,10 @@ def pressure_bands(readings: Mapping[str, Any], *, side: str = "low_side", ax: A
     ax.plot(ambient, kpa["median"], color=INK, lw=1.2, zorder=2)
     for limit, text in (("high_95", "95 %"), ("high_80", "80 %"), ("median", "median")):
         ax.annotate(text, (ambient[-1], kpa[limit][-1]), (4, 0), textcoords="offset points", fontsize=8, va="center")
-    measured = circuit.gauge_reading(readings, side)
-    if measured is not None:
-        here = circuit.ambient_k(readings) - ZERO_C
+    measured = circuit.gauge_reading(file, side)
+    here = circuit.temperature_k(file["conditions"], "ambient")
+    if measured is not None and here is not None:
+        here -= ZERO_C
         ax.errorbar(
             here, measured.value / 1e3, 2e-3 * measured.uncertainty, fmt="o", color=INK, ms=6, capsize=4, zorder=4
         )
@@ -212,12 +215,12 @@ def _isotherm(ax: Axes, refrigerant: Refrigerant, celsius: int) -> None:
     )
 
 
-def _bands(readings: Mapping[str, Any], name: str) -> tuple[Any, list[dict[str, float]]]:
+def _bands(file: dict[str, Any], name: str) -> tuple[Any, list[dict[str, float]]]:
     """The bands of a reading over the ambients of which the sources speak."""
     ambient, bands = [], []
     for celsius in np.arange(5.0, 50.5, 1.0):
-        conditions = {**readings["conditions"], "ambient": f"{celsius} °C"}
-        band = diagnosis.expected({"system": readings["system"], "conditions": conditions})[name]
+        conditions = {**file["conditions"], "ambient": f"{celsius} °C"}
+        band = diagnosis.expected({"system": file["system"], "conditions": conditions})[name]
         if band is not None:
             ambient.append(celsius)
             bands.append(band)
