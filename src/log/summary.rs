@@ -4,9 +4,9 @@ use super::curve::Fall;
 use super::instruments::{Datum, Instruments};
 use super::notes::Counts;
 use super::state::State;
-use super::track::{STATES, Track};
+use super::track::{STATES, STILL, TELLING, Track};
 use crate::circuit::{Estimate, Observations, Reading, Readings};
-use crate::names::{Channel, LogPhase, Observation};
+use crate::names::{Channel, LogNote, LogPhase, Observation};
 use crate::vehicle::Conditions;
 
 /// Seconds of a settled state from which on it is judged. Source: engineering judgement: six blocks.
@@ -84,6 +84,8 @@ impl Summary {
             summary.states[summary.count] = now;
             summary.count += 1;
         }
+        let drifts = summary.judged().map(LogState::drifting).sum();
+        summary.notes.add(LogNote::Drift, drifts);
         summary
     }
 
@@ -238,6 +240,15 @@ impl LogState {
     /// How far a channel still drifts: the last part of the state less its mean.
     pub fn drift(&self, channel: Channel) -> Option<f64> {
         self.state.mean(channel).map(|mean| mean.recent - mean.mean)
+    }
+
+    /// How many of both pressures and the vent still drift at its end.
+    fn drifting(&self) -> u32 {
+        let drifts = |(channel, still): &(Channel, f32)| {
+            let mean = self.state.mean(*channel);
+            mean.is_some_and(|mean| mean.drifts(f64::from(*still)))
+        };
+        TELLING.into_iter().zip(STILL).filter(drifts).count() as u32
     }
 
     /// The swing of the low side where it cycles.
