@@ -14,11 +14,11 @@ pub use past::{Done, Undone};
 
 use crate::circuit::{Derived, Measured, Observations, Readings};
 use crate::diagnosis::{
-    Action, Case, Diagnosis, Judgement, Key, Plan, Settings, exists, judge, questions, recovers, repair,
+    Action, Case, Diagnosis, Judgement, Key, PROVING, Plan, Settings, exists, judge, questions, recovers, repair,
 };
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity, ReadingKind, RepairFinding, ResultKind};
-use crate::proof::{Proof, judge_after, prove};
+use crate::proof::{Proof, judge_after, left_to_read, prove};
 #[cfg(feature = "report")]
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
@@ -319,16 +319,27 @@ impl Session {
 
     /// What is known now; its next step is held from here on.
     ///
-    /// Where the readings prove that the repair helped, no step is left.
+    /// Where the readings prove that the repair helped, no step is left. Where they leave it open and nothing else is to be done, the
+    /// next step reads what the proof still lacks, until all is read that it compares.
     ///
     /// Errors: those of [`judge`].
     #[inline(never)]
     pub fn answer(&mut self) -> Result<Diagnosis, Error> {
-        let mut diagnosis = match &self.judge() {
-            Ok(judgement) => judgement.diagnosis(&self.settings())?,
+        let finding = self.finding()?;
+        let settings = self.settings();
+        let mut diagnosis = match &mut self.judge() {
+            Ok(judgement) => {
+                let told = judgement.diagnosis(&settings)?;
+                if told.next_step.is_none() && settings.next_checks && is_open(finding) {
+                    judgement.to_prove(self.left_to_read());
+                    judgement.diagnosis(&settings)?
+                } else {
+                    told
+                }
+            }
             Err(error) => return Err(*error),
         };
-        if self.is_proven()? {
+        if finding == Some(RepairFinding::Proven) {
             diagnosis.next_step = None;
             diagnosis.next_checks.clear();
         }
@@ -355,11 +366,21 @@ impl Session {
     /// Errors: those of [`judge`].
     #[inline(never)]
     pub fn plan(&self) -> Result<Plan, Error> {
-        let mut plan = match &self.judge() {
-            Ok(judgement) => judgement.plan(&self.settings()),
+        let finding = self.finding()?;
+        let settings = self.settings();
+        let mut plan = match &mut self.judge() {
+            Ok(judgement) => {
+                let plan = judgement.plan(&settings);
+                if plan.steps.is_empty() && is_open(finding) {
+                    judgement.to_prove(self.left_to_read());
+                    judgement.plan(&settings)
+                } else {
+                    plan
+                }
+            }
             Err(error) => return Err(*error),
         };
-        if self.is_proven()? {
+        if finding == Some(RepairFinding::Proven) {
             plan.clear();
         }
         Ok(plan)
@@ -375,12 +396,19 @@ impl Session {
         prove(&self.came_in, &self.case(), &self.settings()).map(Some)
     }
 
-    #[inline(never)]
-    fn is_proven(&self) -> Result<bool, Error> {
-        Ok(self
-            .proof()?
-            .is_some_and(|proof| proof.finding == RepairFinding::Proven))
+    #[inline(never)] // so that the proof stands on no caller's stack
+    fn finding(&self) -> Result<Option<RepairFinding>, Error> {
+        Ok(self.proof()?.map(|proof| proof.finding))
     }
+
+    fn left_to_read(&self) -> [Option<Check>; PROVING] {
+        left_to_read(&self.came_in.readings, &self.now.moment.readings)
+    }
+}
+
+/// Whether the readings leave it open if a repair has set right all.
+const fn is_open(finding: Option<RepairFinding>) -> bool {
+    matches!(finding, Some(RepairFinding::Better | RepairFinding::CannotTell))
 }
 
 /// How many steps can be stored.

@@ -55,9 +55,22 @@ pub(super) struct Standing {
     doubtful: bool,
     /// Whether the high side was read once, by a gauge or by the vehicle's own transducer, and can be read by the other.
     one_high_side: bool,
+    /// What a proof of the repair still lacks, the most wanted first; nothing unless that is asked for.
+    to_prove: [Option<Check>; PROVING],
 }
 
+/// The most readings that a proof of a repair compares.
+pub(crate) const PROVING: usize = 6;
+
 impl Standing {
+    /// The same visit, in which the repair is to be proven by one of these readings.
+    pub(super) const fn proving(self, wanted: [Option<Check>; PROVING]) -> Self {
+        Self {
+            to_prove: wanted,
+            ..self
+        }
+    }
+
     pub(super) fn of(case: &Case, posterior: &Posterior, stop: Option<StopReason>) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
         let doubtful = posterior.off_scale() || notes::contradicts(case);
@@ -75,6 +88,7 @@ impl Standing {
             first,
             doubtful,
             one_high_side: case.readings.high_side.is_some() != case.readings.high_side_transducer.is_some(),
+            to_prove: [None; PROVING],
         }
     }
 }
@@ -208,7 +222,7 @@ impl<'a> Bench<'a> {
 
     /// The first step.
     fn first(&self, search: &Search<'_>, weighing: &Weighing) -> Move {
-        if let Some(at) = self.suspected() {
+        if let Some(at) = self.before_all() {
             return Move::Check(at);
         }
         self.held(search, weighing)
@@ -236,8 +250,8 @@ impl<'a> Bench<'a> {
                 ..blank(check)
             });
         }
-        let suspected = self.suspected();
-        if let Some(at) = suspected {
+        let before_all = self.before_all();
+        if let Some(at) = before_all {
             // Nor with gauges that mislead.
             ranked.push(self.told(&self.prospects.all()[at], None));
         }
@@ -248,7 +262,7 @@ impl<'a> Bench<'a> {
             ranked.push(self.told(&self.prospects.all()[at], Some(saving)));
         }
         for (value, at) in weighing.checks() {
-            let first = suspected == Some(*at) || held.is_some_and(|(_, held)| held == *at);
+            let first = before_all == Some(*at) || held.is_some_and(|(_, held)| held == *at);
             let told = first || self.standing.first == Some(self.prospects.all()[*at].check);
             if *value < weighing.without.0 && !told {
                 let saving = weighing.without_minutes() - value;
@@ -256,6 +270,13 @@ impl<'a> Bench<'a> {
             }
         }
         ranked
+    }
+
+    /// Where the check stands that comes before whatever the search finds.
+    fn before_all(&self) -> Option<usize> {
+        let wanted = self.standing.to_prove.iter().flatten();
+        self.suspected()
+            .or_else(|| wanted.copied().find_map(|check| self.prospects.place(check)))
     }
 
     /// Where a comparison of the gauges stands, the cheapest, when they are suspected, nothing fits what they show, or a
