@@ -74,6 +74,14 @@ fn a_slow_drift_is_noted_and_noise_is_none() {
     assert_eq!(drifts(&every(1.0, 600.0, |t| saw_tooth(t, ends, (9.0, 21.0)))), 0);
 }
 
+/// A switch that opens near vacuum makes cycles that are alike: that is no cooling that comes and goes.
+#[test]
+fn a_clutch_that_cycles_down_to_vacuum_is_no_ice() {
+    let summary = of(&every(1.0, 600.0, |t| saw_tooth(t, (5e3, 180e3), (9.0, 21.0))));
+    assert!(summary.recoveries > 5 && summary.states().last().unwrap().swing().unwrap().repeats);
+    assert_eq!(summary.observations().answer(Observation::CoolingComesAndGoes), None);
+}
+
 /// Sources: workshop manuals of 1993 and 1998 for cars with an orifice tube: the switch opens at 22 to 28 psi and closes at 40 to 47 psi;
 /// the high side moves opposite to the low side; a cycle is on-time and off-time together.
 #[test]

@@ -112,13 +112,15 @@ impl Summary {
     /// What follows from the trace beside the readings.
     ///
     /// The clutch is engaged where it is commanded all the time and the sides stand apart; both sides are equal soon after a stop, or
-    /// not; cooling comes and goes where the low side fell near vacuum and came back at least twice.
+    /// not; cooling comes and goes where the low side fell near vacuum and came back at least twice, unless a clutch whose cycles are
+    /// alike explains that.
     pub fn observations(&self) -> Observations {
         let mut seen = Observations::NONE;
         if self.judged().next().is_some_and(LogState::is_driven) {
             seen = seen.with(Observation::ClutchEngaged, true);
         }
-        if self.recoveries >= COMES_AND_GOES {
+        let swing = self.judged().next().and_then(LogState::swing);
+        if self.recoveries >= COMES_AND_GOES && !swing.is_some_and(|swing| swing.repeats) {
             seen = seen.with(Observation::CoolingComesAndGoes, true);
         }
         if let Some(seconds) = self.equal_after_s {
