@@ -6,7 +6,7 @@ use super::faults::{NONE, Priors, index};
 use super::limits::{self, Stop};
 use super::list::List;
 use super::looks::Looks;
-use super::next_check::{self, Next, PROVING, Standing};
+use super::next_check::{self, Next, Standing};
 use super::posterior::{Alone, Posterior};
 use super::rest::Resting;
 use super::scene::{Scene, warm_for_rest};
@@ -137,8 +137,8 @@ impl Judgement {
         }
     }
 
-    /// From here on the next step is the first of these readings that can be taken, to prove a repair.
-    pub(crate) const fn to_prove(&mut self, wanted: [Option<Check>; PROVING]) {
+    /// From here on the next step is this reading where it can be taken, to prove a repair.
+    pub(crate) const fn to_prove(&mut self, wanted: Check) {
         self.standing = self.standing.proving(wanted);
     }
 

@@ -64,7 +64,6 @@ pub use learning::Counts;
 pub use limits::{HighSide, Stop};
 pub use list::List;
 pub use looks::Looks;
-pub(crate) use next_check::PROVING;
 pub(crate) use posterior::OfEach;
 pub use prices::{Cost, Prices};
 pub use rest::Resting;

@@ -1,7 +1,7 @@
 //! What makes the proof of a repair strong, told before the repair is made.
 
 use crate::circuit::Readings;
-use crate::diagnosis::{Case, Key, List, PROVING};
+use crate::diagnosis::{Case, Key, List};
 use crate::names::{AirSource, Check, Compressor, ReadingKind};
 
 /// What to read before a repair and again after it, and how.
@@ -37,6 +37,9 @@ impl Again {
         }
     }
 }
+
+/// The most readings that a proof of a repair compares.
+pub(crate) const PROVING: usize = 6;
 
 /// The checks that read after a repair what its proof still lacks, the most wanted first: without both pressures and the vent nothing
 /// is proven; of the rest, what was read before the repair comes first, for what both visits have is compared.

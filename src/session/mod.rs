@@ -14,11 +14,11 @@ pub use past::{Done, Undone};
 
 use crate::circuit::{Derived, Measured, Observations, Readings};
 use crate::diagnosis::{
-    Action, Case, Diagnosis, Judgement, Key, PROVING, Plan, Settings, exists, judge, questions, recovers, repair,
+    Action, Case, Diagnosis, Judgement, Key, Plan, Settings, exists, judge, questions, recovers, repair,
 };
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity, ReadingKind, RepairFinding, ResultKind};
-use crate::proof::{Proof, judge_after, left_to_read, prove};
+use crate::proof::{PROVING, Proof, judge_after, left_to_read, prove};
 #[cfg(feature = "report")]
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
@@ -329,13 +329,15 @@ impl Session {
         let settings = self.settings();
         let mut diagnosis = match &mut self.judge() {
             Ok(judgement) => {
-                let told = judgement.diagnosis(&settings)?;
-                if told.next_step.is_none() && settings.next_checks && is_open(finding) {
-                    judgement.to_prove(self.left_to_read());
-                    judgement.diagnosis(&settings)?
-                } else {
-                    told
+                let mut told = judgement.diagnosis(&settings)?;
+                for check in self.left_to_read(finding).filter(|_| settings.next_checks) {
+                    if told.next_step.is_some() {
+                        break;
+                    }
+                    judgement.to_prove(check);
+                    told = judgement.diagnosis(&settings)?;
                 }
+                told
             }
             Err(error) => return Err(*error),
         };
@@ -370,13 +372,15 @@ impl Session {
         let settings = self.settings();
         let mut plan = match &mut self.judge() {
             Ok(judgement) => {
-                let plan = judgement.plan(&settings);
-                if plan.steps.is_empty() && is_open(finding) {
-                    judgement.to_prove(self.left_to_read());
-                    judgement.plan(&settings)
-                } else {
-                    plan
+                let mut plan = judgement.plan(&settings);
+                for check in self.left_to_read(finding) {
+                    if !plan.steps.is_empty() {
+                        break;
+                    }
+                    judgement.to_prove(check);
+                    plan = judgement.plan(&settings);
                 }
+                plan
             }
             Err(error) => return Err(*error),
         };
@@ -401,14 +405,23 @@ impl Session {
         Ok(self.proof()?.map(|proof| proof.finding))
     }
 
-    fn left_to_read(&self) -> [Option<Check>; PROVING] {
-        left_to_read(&self.came_in.readings, &self.now.moment.readings)
+    /// What a proof that the readings leave open still lacks, the most wanted first.
+    fn left_to_read(&self, finding: Option<RepairFinding>) -> impl Iterator<Item = Check> + use<> {
+        let left = match finding {
+            Some(RepairFinding::Better | RepairFinding::CannotTell) => {
+                left_to_read(&self.came_in.readings, &self.now.moment.readings)
+            }
+            Some(
+                RepairFinding::Proven
+                | RepairFinding::StillFaulty
+                | RepairFinding::AnotherFault
+                | RepairFinding::SoundBefore
+                | RepairFinding::Worse,
+            )
+            | None => [None; PROVING],
+        };
+        left.into_iter().flatten()
     }
-}
-
-/// Whether the readings leave it open if a repair has set right all.
-const fn is_open(finding: Option<RepairFinding>) -> bool {
-    matches!(finding, Some(RepairFinding::Better | RepairFinding::CannotTell))
 }
 
 /// How many steps can be stored.

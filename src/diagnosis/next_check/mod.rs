@@ -55,18 +55,15 @@ pub(super) struct Standing {
     doubtful: bool,
     /// Whether the high side was read once, by a gauge or by the vehicle's own transducer, and can be read by the other.
     one_high_side: bool,
-    /// What a proof of the repair still lacks, the most wanted first; nothing unless that is asked for.
-    to_prove: [Option<Check>; PROVING],
+    /// A reading that a proof of the repair still lacks; `None` unless that is asked for.
+    to_prove: Option<Check>,
 }
 
-/// The most readings that a proof of a repair compares.
-pub(crate) const PROVING: usize = 6;
-
 impl Standing {
-    /// The same visit, in which the repair is to be proven by one of these readings.
-    pub(super) const fn proving(self, wanted: [Option<Check>; PROVING]) -> Self {
+    /// The same visit, in which the repair is to be proven by this reading.
+    pub(super) const fn proving(self, wanted: Check) -> Self {
         Self {
-            to_prove: wanted,
+            to_prove: Some(wanted),
             ..self
         }
     }
@@ -88,7 +85,7 @@ impl Standing {
             first,
             doubtful,
             one_high_side: case.readings.high_side.is_some() != case.readings.high_side_transducer.is_some(),
-            to_prove: [None; PROVING],
+            to_prove: None,
         }
     }
 }
@@ -274,9 +271,8 @@ impl<'a> Bench<'a> {
 
     /// Where the check stands that comes before whatever the search finds.
     fn before_all(&self) -> Option<usize> {
-        let wanted = self.standing.to_prove.iter().flatten();
         self.suspected()
-            .or_else(|| wanted.copied().find_map(|check| self.prospects.place(check)))
+            .or_else(|| self.prospects.place(self.standing.to_prove?))
     }
 
     /// Where a comparison of the gauges stands, the cheapest, when they are suspected, nothing fits what they show, or a
