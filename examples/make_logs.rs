@@ -44,16 +44,26 @@ struct Story {
 fn main() -> Result<(), Box<dyn Error>> {
     let folder = std::env::args().nth(1).unwrap_or_else(|| "examples/logs".into());
     std::fs::create_dir_all(&folder)?;
-    let mut index = String::new();
-    for (seed, story) in stories().iter().enumerate() {
-        let (toml, csv) = story.told(seed as u64)?;
-        std::fs::write(Path::new(&folder).join(format!("{}.toml", story.name)), toml)?;
-        std::fs::write(Path::new(&folder).join(format!("{}.csv", story.name)), csv)?;
-        writeln!(index, "{}", story.truth())?;
+    for (name, text) in files()? {
+        std::fs::write(Path::new(&folder).join(name), text)?;
+    }
+    for story in stories() {
         println!("{}: {}", story.name, story.says);
     }
-    std::fs::write(Path::new(&folder).join("index.jsonl"), index)?;
     Ok(())
+}
+
+/// The files of the folder, each with its name.
+pub(crate) fn files() -> Result<Vec<(String, String)>, Box<dyn Error>> {
+    let (mut files, mut index) = (Vec::new(), String::new());
+    for (seed, story) in stories().iter().enumerate() {
+        let (toml, csv) = story.told(seed as u64)?;
+        files.push((format!("{}.toml", story.name), toml));
+        files.push((format!("{}.csv", story.name), csv));
+        writeln!(index, "{}", story.truth())?;
+    }
+    files.push(("index.jsonl".into(), index));
+    Ok(files)
 }
 
 fn stories() -> Vec<Story> {
@@ -243,26 +253,22 @@ impl Story {
         )
     }
 
-    /// The line of the index that `evaluate_logs` reads.
-    fn truth(&self) -> serde_json::Value {
+    /// The line of the index that `evaluate_logs` reads, its keys in this order whatever features JSON is built with.
+    fn truth(&self) -> String {
         let fault = self.parts.iter().find_map(|(_, _, fault)| *fault);
-        let rpm = |part: Option<&(usize, f64, Option<FaultSeverity>)>| part.map(|(_, rpm, _)| *rpm);
-        serde_json::json!({
-            "id": self.name,
-            "system": {
-                "refrigerant": self.system.refrigerant.id(),
-                "expansion": self.system.expansion.id(),
-                "compressor": self.system.compressor.id(),
-            },
-            "conditions": {
-                "ambient": format!("{:.0} °C", self.ambient_c),
-                "humidity": format!("{:.0} %", 100.0 * self.humidity),
-                "altitude": "1600 m",
-                "air_source": "recirculated",
-            },
-            "speeds_rpm": [rpm(self.parts.first()), rpm(self.parts.last())],
-            "truth": {"fault": fault.map_or(Fault::NoFault, |fault| fault.fault).id()},
-        })
+        let rpm = |part: Option<&(usize, f64, Option<FaultSeverity>)>| part.map_or(0.0, |(_, rpm, _)| *rpm);
+        format!(
+            r#"{{"id":"{}","system":{{"refrigerant":"{}","expansion":"{}","compressor":"{}"}},"conditions":{{"ambient":"{:.0} °C","humidity":"{:.0} %","altitude":"1600 m","air_source":"recirculated"}},"speeds_rpm":[{:.1},{:.1}],"truth":{{"fault":"{}"}}}}"#,
+            self.name,
+            self.system.refrigerant.id(),
+            self.system.expansion.id(),
+            self.system.compressor.id(),
+            self.ambient_c,
+            100.0 * self.humidity,
+            rpm(self.parts.first()),
+            rpm(self.parts.last()),
+            fault.map_or(Fault::NoFault, |fault| fault.fault).id(),
+        )
     }
 
     fn header(&self) -> String {

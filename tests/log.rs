@@ -53,6 +53,35 @@ fn the_recorder_fits_into_eight_kibibytes() {
     assert!(size_of::<Recorder>() <= 8 * 1024, "{}", size_of::<Recorder>());
 }
 
+/// A low side that falls by 30 kPa in ten minutes, as that of a slow leak or a frosting coil would, drifts; noise, a decay that has
+/// ended and a clutch that cycles do not.
+#[test]
+fn a_slow_drift_is_noted_and_noise_is_none() {
+    let drifts = |samples: &[Sample]| {
+        let summary = of(samples);
+        assert!(summary.judged().count() > 0);
+        summary.notes.of(LogNote::Drift)
+    };
+    let falling = |per_s: f64| {
+        every(1.0, 600.0, move |t| {
+            let low_pa = settling(t, 20.0, 1_500.0).value(Channel::LowSide).unwrap();
+            settling(t, 20.0, 1_500.0).with(Channel::LowSide, low_pa - per_s * t)
+        })
+    };
+    assert_eq!(drifts(&falling(50.0)), 1);
+    assert_eq!(drifts(&falling(0.0)), 0);
+    let ends = (24.0 * PSI_PA, 43.0 * PSI_PA);
+    assert_eq!(drifts(&every(1.0, 600.0, |t| saw_tooth(t, ends, (9.0, 21.0)))), 0);
+}
+
+/// A switch that opens near vacuum makes cycles that are alike: that is no cooling that comes and goes.
+#[test]
+fn a_clutch_that_cycles_down_to_vacuum_is_no_ice() {
+    let summary = of(&every(1.0, 600.0, |t| saw_tooth(t, (5e3, 180e3), (9.0, 21.0))));
+    assert!(summary.recoveries > 5 && summary.states().last().unwrap().swing().unwrap().repeats);
+    assert_eq!(summary.observations().answer(Observation::CoolingComesAndGoes), None);
+}
+
 /// Sources: workshop manuals of 1993 and 1998 for cars with an orifice tube: the switch opens at 22 to 28 psi and closes at 40 to 47 psi;
 /// the high side moves opposite to the low side; a cycle is on-time and off-time together.
 #[test]

@@ -11,7 +11,28 @@ use coldloop::vehicle::{Conditions, System};
 use coldloop::{Channel, Compressor, Expansion, Fault, LogNote, LogPhase, Observation, Refrigerant, VerdictKind};
 use proptest::prelude::*;
 
+#[path = "../examples/make_logs.rs"]
+#[allow(dead_code)] // its main function
+mod make_logs;
+
 const PSI_PA: f64 = 6_894.757_293;
+
+/// `cargo run --release --example make_logs -- examples/logs` writes them again.
+#[test]
+fn the_logs_of_the_garage_are_what_the_example_makes() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/examples/logs");
+    let made = make_logs::files().unwrap();
+    for (name, text) in &made {
+        let there = std::fs::read_to_string(format!("{folder}/{name}")).unwrap();
+        let differs = text.lines().zip(there.lines()).position(|(made, there)| made != there);
+        assert!(
+            *text == there,
+            "{name} differs, first in line {:?}",
+            differs.map(|at| at + 1)
+        );
+    }
+    assert_eq!(std::fs::read_dir(folder).unwrap().count(), made.len());
+}
 
 /// The cases that a log stands for.
 fn cases(case: &Case, summary: &Summary) -> Vec<Case> {

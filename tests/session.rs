@@ -6,8 +6,8 @@
 
 use coldloop::circuit::Observations;
 use coldloop::circuit::{Gauge, Measured, Reading, Readings};
-use coldloop::diagnosis::{Action, Settings, diagnose, judge};
-use coldloop::session::{Done, Session, Undone};
+use coldloop::diagnosis::{Action, Key, Settings, diagnose, judge};
+use coldloop::session::{Done, NextStep, Session, Undone};
 use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -360,6 +360,59 @@ fn after_a_repair_the_vehicle_is_judged_with_what_was_found_before() {
     }
     assert!(!session.is_after_repair());
     assert_eq!(session.case(), visit.case);
+}
+
+/// The same van, of which only pressures and vent were read after the repair, with some of the cooling still missing.
+///
+/// The proof is open: the visit goes on with what it still lacks, the lines that were read before, until all is read.
+#[test]
+fn an_open_proof_has_a_next_step_until_all_is_read() {
+    let text = std::fs::read_to_string("examples/readings/repaired-van.toml").unwrap();
+    let visit = intake::visit_from_toml(&text).unwrap();
+    let after = visit.after.unwrap();
+    let mut session = Session::of(visit.case, visit.settings).unwrap();
+    session.add_repair(Fault::Undercharge).unwrap();
+    session.set_conditions(after.conditions).unwrap();
+    for (kind, measured) in [
+        psig(ReadingKind::LowSide, 27.0),
+        psig(ReadingKind::HighSide, 180.0),
+        warm(ReadingKind::Vent, 8.0),
+    ] {
+        session.add_reading(kind, measured).unwrap();
+    }
+    for (kind, c) in [
+        (ReadingKind::SuctionLine, 12.0),
+        (ReadingKind::LiquidLine, 41.0),
+        (ReadingKind::DischargeLine, 70.0),
+    ] {
+        assert_eq!(session.proof().unwrap().unwrap().finding, RepairFinding::Better);
+        // By itself the vehicle counts as sound.
+        assert_eq!(
+            session
+                .judge()
+                .unwrap()
+                .diagnosis(&session.settings())
+                .unwrap()
+                .next_step,
+            None
+        );
+        let next = session.next_step().unwrap().unwrap();
+        assert_eq!(next.key, Some(Key::Reading(kind)));
+        let plan = session.plan().unwrap();
+        assert_eq!(plan.steps[0].action, next.action);
+        assert!(plan.steps[0].minutes > 0.0 && !plan.steps[0].branches.is_empty());
+        assert_eq!(session.answer().unwrap().next_checks[0].check, next_check(&next));
+        let (kind, measured) = warm(kind, c);
+        session.add_reading(kind, measured).unwrap();
+    }
+    assert_eq!(session.next_step().unwrap(), None);
+}
+
+fn next_check(next: &NextStep) -> Check {
+    match next.action {
+        Action::Check(check) => check,
+        other => panic!("{other:?}"),
+    }
 }
 
 /// How far the readings of one visit move a step that is held: within its noise none of them sends anybody back and forth.

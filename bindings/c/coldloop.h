@@ -42,7 +42,7 @@
  *   refrigerants; saturation; states; transport properties; any charge;
  *   the surrounding air; moist air and water;
  *   superheat, subcooling and what else follows from readings; what a sound system should read;
- *   diagnosis, plan, proof and simulation; readings over time; a visit as it grows;
+ *   diagnosis, plan, proof and simulation; readings over time; a visit as it grows, and what a log says of it;
  *   units and text; names of the numbers.
  *
  * A first call
@@ -109,6 +109,9 @@
 
 // Places for the cautions of a step. More than there are today.
 #define COLDLOOP_MOST_CAUTIONS 32
+
+// Bytes of stack that any function of a recorder or a session takes at most, on a 64-bit machine; a test measures them.
+#define COLDLOOP_SESSION_STACK_MAX 131072
 
 // The most faults that a verdict names.
 #define COLDLOOP_MOST_NAMED 4
@@ -819,6 +822,8 @@ typedef enum coldloop_log_note {
     COLDLOOP_LOG_NOTE_STUCK = 10,
     // A second in which a channel stood in another unit than before; ignored.
     COLDLOOP_LOG_NOTE_UNIT_STEP = 11,
+    // A pressure or the vent of a state that is judged, which still drifted at its end; its uncertainty covers that.
+    COLDLOOP_LOG_NOTE_DRIFT = 12,
 } coldloop_log_note;
 
 // A drawing of what a visit tells.
@@ -1156,6 +1161,9 @@ typedef struct coldloop_conditions {
     size_t size;
     // A coldloop_air_source; 0 where it is not known.
     uint32_t air_source;
+    // 1 where the compressor is driven, as seen or as a scan tool tells it, 2 where it is not; 0 where it is not known. It goes
+    // before what any speed says.
+    uint32_t compressor_running;
     // Air in the shade, in front of the vehicle, K.
     double ambient_k;
     // Pressure of that air above vacuum, Pa.
@@ -1170,6 +1178,12 @@ typedef struct coldloop_conditions {
     double vehicle_speed_m_s;
     // Time since the system was switched on, s.
     double running_s;
+    // Speed of the compressor itself, as a scan tool tells it, revolutions per second; 0 when it stands still.
+    double compressor_speed_hz;
+    // Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
+    double commanded_displacement;
+    // Command of the condenser's fan, 0 (off) to 1 (full speed).
+    double fan_command;
 } coldloop_conditions;
 
 // The median of a reading over sound vehicles, and the bands that hold 80 % and 95 % of them.
@@ -2447,7 +2461,7 @@ uint32_t coldloop_session_add_reading(void *session,
                                       struct coldloop_error *error);
 
 // Adds the state of a recorder's log that is known best, and before it, as a step of its own, the speeds that were logged in that
-// state. `instruments` may be NULL for the usual ones.
+// state. `instruments` may be NULL for the usual ones. coldloop_session_log_standing judges all states of the log together.
 //
 // Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, UNKNOWN_NAME; MISSING where no state has lasted long enough, and those of
 // coldloop_session_add_reading.
@@ -2527,6 +2541,37 @@ uint32_t coldloop_session_text(const void *session,
                                size_t capacity,
                                size_t *length,
                                struct coldloop_error *error);
+
+/* ----------------------------------------------------------------------------
+ * What a log says of the vehicle of a session
+ *
+ * A log may hold several states, at idle and at speed for instance. coldloop_session_add_log takes the one that is known best
+ * into the visit. These two judge all of them together, beside what the session knows, and change nothing: they are what a
+ * program shows while a log runs.
+ */
+
+// The verdict from all judged states of a recorder's log together, with what the session knows beside it.
+//
+// `instruments` may be NULL for the usual ones. After a repair the vehicle is judged by itself, without what was found before.
+//
+// Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, UNKNOWN_NAME; MISSING where no state has lasted long enough, and those of
+// coldloop_diagnose.
+uint32_t coldloop_session_log_standing(const void *session,
+                                       const void *recorder,
+                                       const struct coldloop_instruments *instruments,
+                                       struct coldloop_standing *told,
+                                       struct coldloop_error *error);
+
+// The same as the faults that were considered with their odds. Places, capacity and count as for coldloop_session_odds.
+//
+// Errors: as coldloop_session_log_standing; `count` is 0 then.
+uint32_t coldloop_session_log_odds(const void *session,
+                                   const void *recorder,
+                                   const struct coldloop_instruments *instruments,
+                                   struct coldloop_ranked_fault *faults,
+                                   size_t capacity,
+                                   size_t *count,
+                                   struct coldloop_error *error);
 
 /* ----------------------------------------------------------------------------
  * Units and text

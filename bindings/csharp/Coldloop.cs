@@ -425,6 +425,7 @@ namespace Coldloop
         Spike = 9,
         Stuck = 10,
         UnitStep = 11,
+        Drift = 12,
     }
 
     /// <summary>A drawing of what a visit tells.</summary>
@@ -650,6 +651,7 @@ namespace Coldloop
     {
         public UIntPtr size;
         public uint air_source;
+        public uint compressor_running;
         public double ambient_k;
         public double air_pa_abs;
         public double relative_humidity;
@@ -657,6 +659,9 @@ namespace Coldloop
         public double blower;
         public double vehicle_speed_m_s;
         public double running_s;
+        public double compressor_speed_hz;
+        public double commanded_displacement;
+        public double fan_command;
     }
 
     /// <summary>The median of a reading over sound vehicles, and the bands that hold 80 % and 95 % of them.</summary>
@@ -821,6 +826,7 @@ namespace Coldloop
         public const uint MostChannels = 16;
         public const uint MostLogNotes = 16;
         public const uint MostCautions = 32;
+        public const uint SessionStackMax = 131072;
         public const uint MostNamed = 4;
         public const uint DatumAbsolute = 1;
         public const uint DatumGauge = 2;
@@ -1185,7 +1191,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_session_add_reading", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionAddReading(void* session, uint kind, uint datum, double reading, double standard_uncertainty, Error* error);
 
-        /// <summary>Adds the state of a recorder's log that is known best, and before it, as a step of its own, the speeds that were logged in that state. `instruments` may be NULL for the usual ones.</summary>
+        /// <summary>Adds the state of a recorder's log that is known best, and before it, as a step of its own, the speeds that were logged in that state. `instruments` may be NULL for the usual ones. coldloop_session_log_standing judges all states of the log together.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_add_log", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionAddLog(void* session, void* recorder, Instruments* instruments, Error* error);
 
@@ -1224,6 +1230,14 @@ namespace Coldloop
         /// <summary>The session as a readings file in TOML, from which it is resumed to the same bits. `file` is the text that it began with, whose "meta" and further tables are kept as they were written, or NULL.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_text", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionText(void* session, byte* file, byte* stored, UIntPtr capacity, UIntPtr* length, Error* error);
+
+        /// <summary>The verdict from all judged states of a recorder's log together, with what the session knows beside it. `instruments` may be NULL for the usual ones.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_log_standing", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionLogStanding(void* session, void* recorder, Instruments* instruments, Standing* told, Error* error);
+
+        /// <summary>The same as the faults that were considered with their odds.</summary>
+        [DllImport("coldloop", EntryPoint = "coldloop_session_log_odds", CallingConvention = CallingConvention.Cdecl)]
+        public static extern uint SessionLogOdds(void* session, void* recorder, Instruments* instruments, RankedFault* faults, UIntPtr capacity, UIntPtr* count, Error* error);
 
         /// <summary>Kelvin of degrees Celsius.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_celsius_to_kelvin", CallingConvention = CallingConvention.Cdecl)]

@@ -23,7 +23,8 @@ int main(void)
                                          .nominal_charge_kg = 0.85,
                                          .high_cut_out_pa_gauge = NAN};
     coldloop_conditions yard = {.size = sizeof yard, .ambient_k = 297.15, .relative_humidity = NAN, .engine_speed_hz = NAN,
-                                .blower = NAN, .vehicle_speed_m_s = NAN, .running_s = NAN};
+                                .blower = NAN, .vehicle_speed_m_s = NAN, .running_s = NAN, .compressor_speed_hz = NAN,
+                                .commanded_displacement = NAN, .fan_command = NAN};
     coldloop_log_summary summary = {.size = sizeof summary};
     coldloop_next_step next = {.size = sizeof next};
     coldloop_standing standing = {.size = sizeof standing};
@@ -48,8 +49,9 @@ int main(void)
     printf("%.0f s: %s, wait %.0f s more\n", summary.elapsed_s, coldloop_log_phase_name(summary.phase), summary.wait_s);
 
     if (coldloop_session_init(session, coldloop_session_size(), &van, &yard, NULL, NULL) ||
-        coldloop_session_add_log(session, recorder, NULL, NULL) || coldloop_session_standing(session, &standing, NULL) ||
-        coldloop_session_odds(session, faults, 3, &count, NULL) || coldloop_session_next(session, &next, NULL))
+        coldloop_session_log_standing(session, recorder, NULL, &standing, NULL) ||
+        coldloop_session_log_odds(session, recorder, NULL, faults, 3, &count, NULL) ||
+        coldloop_session_add_log(session, recorder, NULL, NULL) || coldloop_session_next(session, &next, NULL))
         return 1;
     printf("%s\n", coldloop_verdict_name(standing.verdict));
     for (size_t i = 0; i < count && i < 3; i++)

@@ -16,7 +16,7 @@ use super::{cautions, features, notes, pairs, rest};
 use crate::circuit::{Derived, FeatureVector, Observations, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
-use crate::names::{EntryError, Fault, Feature, QualityNote, RestFinding, VerdictKind};
+use crate::names::{Check, EntryError, Fault, Feature, QualityNote, RestFinding, VerdictKind};
 
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
@@ -135,6 +135,11 @@ impl Judgement {
             two_faults,
             quality,
         }
+    }
+
+    /// From here on the next step is this reading where it can be taken, to prove a repair.
+    pub(crate) const fn to_prove(&mut self, wanted: Check) {
+        self.standing = self.standing.proving(wanted);
     }
 
     /// What it tells; the next step by these settings.

@@ -10,6 +10,13 @@ const MAIN: f64 = 2.0;
 /// The same for a mean of the last part only, which tells what drift is left.
 const RECENT: f64 = 8.0;
 
+/// Variance of the difference of the two means of so many blocks without a trend, per that of one block and times their number: with
+/// weights that grow as t^2 and t^8, 9/5 + 81/17 - 2 27/11.
+const APART: f64 = 1.66;
+/// From so many standard deviations on, that difference is a drift. Source: engineering judgement: one state in twenty drifts by chance
+/// where it also passes what counts as standing still; a straight trend shows from twelve blocks on.
+const DRIFTS: f64 = 2.0;
+
 /// The running mean of one channel.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Mean {
@@ -39,6 +46,12 @@ impl Mean {
             self.variance = ((1.0 - main) * (variance + main * off * off)) as f32;
         }
         self.blocks = self.blocks.saturating_add(1);
+    }
+
+    /// Whether the last part stands off the mean, by more than `still` and by more than the scatter of the blocks explains.
+    pub(super) fn drifts(&self, still: f64) -> bool {
+        let scatter = libm::sqrt(f64::from(self.variance) * APART / f64::from(self.blocks.max(1)));
+        libm::fabs(self.recent - self.mean) > f64::max(still, DRIFTS * scatter)
     }
 
     /// Standard uncertainty of the mean: of the sampling, and the drift that is left.

@@ -4,9 +4,9 @@ use super::curve::Fall;
 use super::instruments::{Datum, Instruments};
 use super::notes::Counts;
 use super::state::State;
-use super::track::{STATES, Track};
+use super::track::{STATES, STILL, TELLING, Track};
 use crate::circuit::{Estimate, Observations, Reading, Readings};
-use crate::names::{Channel, LogPhase, Observation};
+use crate::names::{Channel, LogNote, LogPhase, Observation};
 use crate::vehicle::Conditions;
 
 /// Seconds of a settled state from which on it is judged. Source: engineering judgement: six blocks.
@@ -84,6 +84,8 @@ impl Summary {
             summary.states[summary.count] = now;
             summary.count += 1;
         }
+        let drifts = summary.judged().map(LogState::drifting).sum();
+        summary.notes.add(LogNote::Drift, drifts);
         summary
     }
 
@@ -110,13 +112,15 @@ impl Summary {
     /// What follows from the trace beside the readings.
     ///
     /// The clutch is engaged where it is commanded all the time and the sides stand apart; both sides are equal soon after a stop, or
-    /// not; cooling comes and goes where the low side fell near vacuum and came back at least twice.
+    /// not; cooling comes and goes where the low side fell near vacuum and came back at least twice, unless a clutch whose cycles are
+    /// alike explains that.
     pub fn observations(&self) -> Observations {
         let mut seen = Observations::NONE;
         if self.judged().next().is_some_and(LogState::is_driven) {
             seen = seen.with(Observation::ClutchEngaged, true);
         }
-        if self.recoveries >= COMES_AND_GOES {
+        let swing = self.judged().next().and_then(LogState::swing);
+        if self.recoveries >= COMES_AND_GOES && !swing.is_some_and(|swing| swing.repeats) {
             seen = seen.with(Observation::CoolingComesAndGoes, true);
         }
         if let Some(seconds) = self.equal_after_s {
@@ -238,6 +242,15 @@ impl LogState {
     /// How far a channel still drifts: the last part of the state less its mean.
     pub fn drift(&self, channel: Channel) -> Option<f64> {
         self.state.mean(channel).map(|mean| mean.recent - mean.mean)
+    }
+
+    /// How many of both pressures and the vent still drift at its end.
+    fn drifting(&self) -> u32 {
+        let drifts = |(channel, still): &(Channel, f32)| {
+            let mean = self.state.mean(*channel);
+            mean.is_some_and(|mean| mean.drifts(f64::from(*still)))
+        };
+        TELLING.into_iter().zip(STILL).filter(drifts).count() as u32
     }
 
     /// The swing of the low side where it cycles.

@@ -37,10 +37,10 @@ const STEP_BLOCKS: u32 = 6;
 const RESTLESS: u8 = 3;
 /// Movement that counts as standing still: low side, high side (Pa), vent (K). Source: engineering judgement, half of what a gauge
 /// or a pocket thermometer tells.
-const STILL: [f32; 3] = [3e3, 10e3, 0.3];
+pub(super) const STILL: [f32; 3] = [3e3, 10e3, 0.3];
 
 /// The channels that tell whether a system has settled.
-const TELLING: [Channel; 3] = [Channel::LowSide, Channel::HighSide, Channel::Vent];
+pub(super) const TELLING: [Channel; 3] = [Channel::LowSide, Channel::HighSide, Channel::Vent];
 
 /// Sums of a block.
 #[derive(Clone, Copy, Debug)]

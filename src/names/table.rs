@@ -977,7 +977,7 @@ vocabulary! {
     /// assert_eq!(LogNote::from_id("time-not-finite"), Some(LogNote::TimeNotFinite));
     /// assert_eq!(LogNote::from_code(1), Some(LogNote::TimeNotFinite));
     /// ```
-    LogNote[11] {
+    LogNote[12] {
         TimeNotFinite = 1, ["time-not-finite"], "A sample without a finite time, refused.";
         TooLate = 2, ["too-late"], "A sample more than 30 s older than the newest, refused.";
         ClockJumped = 3, ["clock-jumped"], "The clock jumped: what follows counts as a new stretch of the log.";
@@ -989,6 +989,7 @@ vocabulary! {
         Spike = 9, ["spike"], "A value far from both its neighbours, ignored.";
         Stuck = 10, ["stuck"], "A second in which a channel repeated the same value for more than a minute while others moved; ignored.";
         UnitStep = 11, ["unit-step"], "A second in which a channel stood in another unit than before; ignored.";
+        Drift = 12, ["drift"], "A pressure or the vent of a state that is judged, which still drifted at its end; its uncertainty covers that.";
     }
 }
 

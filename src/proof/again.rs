@@ -1,8 +1,8 @@
 //! What makes the proof of a repair strong, told before the repair is made.
 
 use crate::circuit::Readings;
-use crate::diagnosis::{Case, List};
-use crate::names::{AirSource, Compressor, ReadingKind};
+use crate::diagnosis::{Case, Key, List};
+use crate::names::{AirSource, Check, Compressor, ReadingKind};
 
 /// What to read before a repair and again after it, and how.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -36,6 +36,27 @@ impl Again {
             air_source: conditions.air_source,
         }
     }
+}
+
+/// The most readings that a proof of a repair compares.
+pub(crate) const PROVING: usize = 6;
+
+/// The checks that read after a repair what its proof still lacks, the most wanted first: without both pressures and the vent nothing
+/// is proven; of the rest, what was read before the repair comes first, for what both visits have is compared.
+pub(crate) fn left_to_read(before: &Readings, after: &Readings) -> [Option<Check>; PROVING] {
+    let was_read = |kind: ReadingKind| missing(before).all(|unread| unread != kind);
+    let needed = |kind: ReadingKind| matches!(kind, ReadingKind::LowSide | ReadingKind::HighSide | ReadingKind::Vent);
+    let mut left = [None; PROVING];
+    let ranks: [&dyn Fn(ReadingKind) -> bool; 3] = [&needed, &|kind| !needed(kind) && was_read(kind), &|kind| {
+        !needed(kind) && !was_read(kind)
+    }];
+    let ranked = ranks
+        .into_iter()
+        .flat_map(|rank| missing(after).filter(move |kind| rank(*kind)));
+    for (place, kind) in left.iter_mut().zip(ranked) {
+        *place = Check::ALL.into_iter().find(|check| check.key() == Key::Reading(kind));
+    }
+    left
 }
 
 /// What was not read of all that a proof compares.

@@ -19,6 +19,7 @@ mod rise;
 
 #[cfg(feature = "report")]
 pub(crate) use again::Again;
+pub(crate) use again::{PROVING, left_to_read};
 #[cfg(feature = "report")]
 pub(crate) use change::Change;
 pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, usual_tolerance_kg};

@@ -18,7 +18,7 @@ use crate::diagnosis::{
 };
 use crate::error::Error;
 use crate::names::{Check, ErrorKind, Fault, Observation, Quantity, ReadingKind, RepairFinding, ResultKind};
-use crate::proof::{Proof, judge_after, prove};
+use crate::proof::{PROVING, Proof, judge_after, left_to_read, prove};
 #[cfg(feature = "report")]
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
@@ -319,16 +319,29 @@ impl Session {
 
     /// What is known now; its next step is held from here on.
     ///
-    /// Where the readings prove that the repair helped, no step is left.
+    /// Where the readings prove that the repair helped, no step is left. Where they leave it open and nothing else is to be done, the
+    /// next step reads what the proof still lacks, until all is read that it compares.
     ///
     /// Errors: those of [`judge`].
     #[inline(never)]
     pub fn answer(&mut self) -> Result<Diagnosis, Error> {
-        let mut diagnosis = match &self.judge() {
-            Ok(judgement) => judgement.diagnosis(&self.settings())?,
+        let finding = self.finding()?;
+        let settings = self.settings();
+        let mut diagnosis = match &mut self.judge() {
+            Ok(judgement) => {
+                let mut told = judgement.diagnosis(&settings)?;
+                for check in self.left_to_read(finding).filter(|_| settings.next_checks) {
+                    if told.next_step.is_some() {
+                        break;
+                    }
+                    judgement.to_prove(check);
+                    told = judgement.diagnosis(&settings)?;
+                }
+                told
+            }
             Err(error) => return Err(*error),
         };
-        if self.is_proven()? {
+        if finding == Some(RepairFinding::Proven) {
             diagnosis.next_step = None;
             diagnosis.next_checks.clear();
         }
@@ -355,11 +368,23 @@ impl Session {
     /// Errors: those of [`judge`].
     #[inline(never)]
     pub fn plan(&self) -> Result<Plan, Error> {
-        let mut plan = match &self.judge() {
-            Ok(judgement) => judgement.plan(&self.settings()),
+        let finding = self.finding()?;
+        let settings = self.settings();
+        let mut plan = match &mut self.judge() {
+            Ok(judgement) => {
+                let mut plan = judgement.plan(&settings);
+                for check in self.left_to_read(finding) {
+                    if !plan.steps.is_empty() {
+                        break;
+                    }
+                    judgement.to_prove(check);
+                    plan = judgement.plan(&settings);
+                }
+                plan
+            }
             Err(error) => return Err(*error),
         };
-        if self.is_proven()? {
+        if finding == Some(RepairFinding::Proven) {
             plan.clear();
         }
         Ok(plan)
@@ -375,11 +400,27 @@ impl Session {
         prove(&self.came_in, &self.case(), &self.settings()).map(Some)
     }
 
-    #[inline(never)]
-    fn is_proven(&self) -> Result<bool, Error> {
-        Ok(self
-            .proof()?
-            .is_some_and(|proof| proof.finding == RepairFinding::Proven))
+    #[inline(never)] // so that the proof stands on no caller's stack
+    fn finding(&self) -> Result<Option<RepairFinding>, Error> {
+        Ok(self.proof()?.map(|proof| proof.finding))
+    }
+
+    /// What a proof that the readings leave open still lacks, the most wanted first.
+    fn left_to_read(&self, finding: Option<RepairFinding>) -> impl Iterator<Item = Check> + use<> {
+        let left = match finding {
+            Some(RepairFinding::Better | RepairFinding::CannotTell) => {
+                left_to_read(&self.came_in.readings, &self.now.moment.readings)
+            }
+            Some(
+                RepairFinding::Proven
+                | RepairFinding::StillFaulty
+                | RepairFinding::AnotherFault
+                | RepairFinding::SoundBefore
+                | RepairFinding::Worse,
+            )
+            | None => [None; PROVING],
+        };
+        left.into_iter().flatten()
     }
 }
 

@@ -1,6 +1,7 @@
 """Readings over time: every kind of table says the same, and what cannot be read is refused by its place."""
 
 import csv
+import runpy
 import tomllib
 from pathlib import Path
 
@@ -157,6 +158,17 @@ def test_two_states_say_more_than_one():
         faults = coldloop.Log(source).judge(case)["faults"]
         odds.append({fault["fault"]: fault["probability"] for fault in faults}["worn-compressor"])
     assert odds[1] > odds[0]
+
+
+def test_the_windows_of_a_database_end_with_what_the_whole_log_says():
+    changes = runpy.run_path(str(ROOT / "examples/python/fleet_logs_duckdb.py"))["main"]()
+    last = {name: (verdict, first, probability) for name, _, _, verdict, first, probability in changes}
+    assert set(last) == {"van-5", "street-sweeper", "van-6"}
+    for name, log in {"van-5": "cycling-van", "street-sweeper": "worn-compressor"}.items():
+        answer = coldloop.Log(LOGS / f"{log}.csv").judge(vehicle(log))
+        assert last[name][:2] == (answer["verdict"], answer["faults"][0]["fault"])
+        # Both logs last ten minutes, and their verdict changes once: from nothing to this one.
+        assert sum(change[0] == name for change in changes) == 1
 
 
 def test_nothing_is_judged_before_a_state_has_lasted():

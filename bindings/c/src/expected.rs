@@ -7,6 +7,7 @@
 use crate::boundary::{Growing, Record, known, member, record, sized};
 use crate::error::ColdloopError;
 use crate::memory::given;
+use crate::session_input::known_or_not;
 use coldloop::expected::{Band, Bands};
 use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, TemperatureDifference};
 use coldloop::units::{difference_in_kelvins, in_kelvins, kelvins};
@@ -21,6 +22,9 @@ pub struct ColdloopConditions {
     pub size: usize,
     /// A coldloop_air_source; 0 where it is not known.
     pub air_source: u32,
+    /// 1 where the compressor is driven, as seen or as a scan tool tells it, 2 where it is not; 0 where it is not known. It goes
+    /// before what any speed says.
+    pub compressor_running: u32,
     /// Air in the shade, in front of the vehicle, K.
     pub ambient_k: f64,
     /// Pressure of that air above vacuum, Pa.
@@ -35,6 +39,12 @@ pub struct ColdloopConditions {
     pub vehicle_speed_m_s: f64,
     /// Time since the system was switched on, s.
     pub running_s: f64,
+    /// Speed of the compressor itself, as a scan tool tells it, revolutions per second; 0 when it stands still.
+    pub compressor_speed_hz: f64,
+    /// Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
+    pub commanded_displacement: f64,
+    /// Command of the condenser's fan, 0 (off) to 1 (full speed).
+    pub fan_command: f64,
 }
 
 impl Growing for ColdloopConditions {}
@@ -151,6 +161,10 @@ pub(crate) fn conditions_of(given: &ColdloopConditions) -> Result<Conditions, Er
         blower: some(given.blower),
         vehicle_speed_m_s: some(given.vehicle_speed_m_s),
         running_s: some(given.running_s),
+        compressor_running: known_or_not(given.compressor_running)?,
+        compressor_speed_hz: some(given.compressor_speed_hz),
+        commanded_displacement: some(given.commanded_displacement),
+        fan_command: some(given.fan_command),
         ..Conditions::new(kelvins(given.ambient_k), air)
     })
 }

@@ -173,6 +173,7 @@ fn structs_of_different_kinds_may_share_their_memory() {
     let conditions = ColdloopConditions {
         size: size_of::<ColdloopBands>(),
         air_source: 0,
+        compressor_running: 0,
         ambient_k: 300.0,
         air_pa_abs: 101_325.0,
         relative_humidity: 0.5,
@@ -180,6 +181,9 @@ fn structs_of_different_kinds_may_share_their_memory() {
         blower: f64::NAN,
         vehicle_speed_m_s: f64::NAN,
         running_s: f64::NAN,
+        compressor_speed_hz: f64::NAN,
+        commanded_displacement: f64::NAN,
+        fan_command: f64::NAN,
     };
     let (expansion, compressor) = (Expansion::Txv.code(), Compressor::FixedClutch.code());
     let (given, apart) = (memory.with(0, conditions), memory.blank::<ColdloopBands>(600));

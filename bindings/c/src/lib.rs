@@ -18,6 +18,7 @@ pub mod expected;
 #[cfg(test)]
 mod in_place;
 pub mod log;
+pub mod log_verdict;
 mod memory;
 pub mod moist_air;
 pub mod names;

@@ -1376,6 +1376,8 @@ pub enum ColdloopLogNote {
     Stuck = 10,
     /// A second in which a channel stood in another unit than before; ignored.
     UnitStep = 11,
+    /// A pressure or the vent of a state that is judged, which still drifted at its end; its uncertainty covers that.
+    Drift = 12,
 }
 
 impl ColdloopLogNote {
@@ -1398,6 +1400,7 @@ impl ColdloopLogNote {
             9 => Some(c"spike"),
             10 => Some(c"stuck"),
             11 => Some(c"unit-step"),
+            12 => Some(c"drift"),
             _ => None,
         }
     }

@@ -25,7 +25,7 @@ use crate::log::{ColdloopInstruments, best, instruments_of};
 use crate::memory::{Answers, Kept, given, has_room, keep, kept, room, text, write};
 use crate::names::ColdloopStatus;
 use crate::session_input::{measured, system_of, yes_or_no};
-use coldloop::diagnosis::{Action, Key, Settings, step_cautions};
+use coldloop::diagnosis::{Action, Judgement, Key, Settings, step_cautions};
 use coldloop::intake::{self, SessionFile};
 use coldloop::log::Recorder;
 use coldloop::session::{Session, Undone};
@@ -36,6 +36,9 @@ use core::ffi::{c_char, c_void};
 pub const COLDLOOP_MOST_CAUTIONS: usize = 32;
 
 const _: () = assert!(COLDLOOP_MOST_CAUTIONS >= Caution::ALL.len());
+
+/// Bytes of stack that any function of a recorder or a session takes at most, on a 64-bit machine; a test measures them.
+pub const COLDLOOP_SESSION_STACK_MAX: usize = 131_072;
 
 /// The most faults that a verdict names.
 pub const COLDLOOP_MOST_NAMED: usize = 4;
@@ -253,7 +256,7 @@ pub extern "C" fn coldloop_session_add_reading(
 }
 
 /// Adds the state of a recorder's log that is known best, and before it, as a step of its own, the speeds that were logged in that
-/// state. `instruments` may be NULL for the usual ones.
+/// state. `instruments` may be NULL for the usual ones. coldloop_session_log_standing judges all states of the log together.
 ///
 /// Errors: NULL_POINTER, NOT_INITIALISED, STRUCT_SIZE, UNKNOWN_NAME; MISSING where no state has lasted long enough, and those of
 /// coldloop_session_add_reading.
@@ -375,21 +378,7 @@ pub extern "C" fn coldloop_session_standing(
 ) -> u32 {
     record(standing, error, || {
         let known = kept::<Session>(session)?;
-        let judgement = known.judge()?;
-        let verdict = judgement.verdict();
-        let mut told = ColdloopStanding {
-            verdict: verdict.kind.code(),
-            rival: verdict.rival.map_or(0, Fault::code),
-            after_repair: u32::from(known.is_after_repair()),
-            undoable: u32::try_from(known.undoable()).unwrap_or(u32::MAX),
-            none_of_these: judgement.none_of_these(),
-            ..ColdloopStanding::BLANK
-        };
-        for (place, fault) in told.named.iter_mut().zip(verdict.faults.iter()) {
-            *place = fault.code();
-            told.named_count += 1;
-        }
-        Ok(told)
+        Ok(standing_of(&known.judge()?, &known))
     })
 }
 
@@ -405,30 +394,10 @@ pub extern "C" fn coldloop_session_odds(
     count: *mut usize,
     error: *mut ColdloopError,
 ) -> u32 {
-    let mut told = Vec::new();
-    let status = answer(error, || {
-        if count.is_null() || (faults.is_null() && capacity > 0) {
-            return Err(Failure::Door(ColdloopStatus::NullPointer));
-        }
+    odds_of(faults, capacity, count, error, || {
         let known = kept::<Session>(session)?;
-        let mut settings = known.settings();
-        settings.next_checks = false;
-        let diagnosis = known.judge()?.diagnosis(&settings)?;
-        told.extend(diagnosis.faults.iter().map(|ranked| ColdloopRankedFault {
-            fault: ranked.fault.code(),
-            rival: ranked.rival.code(),
-            probability: ranked.probability,
-            severity_low: ranked.severity.map_or(NAN, |(low, _)| low),
-            severity_high: ranked.severity.map_or(NAN, |(_, high)| high),
-        }));
-        Ok(())
-    });
-    let mut places = Answers::new(faults, size_of::<ColdloopRankedFault>().cast_signed());
-    for ranked in told.iter().take(if faults.is_null() { 0 } else { capacity }) {
-        places.put(*ranked);
-    }
-    write(count, told.len());
-    status
+        Ok((Box::new(known.judge()?), known))
+    })
 }
 
 /// What to do next, with its cautions and the entry that its result belongs to; it is held from here on.
@@ -506,6 +475,58 @@ pub extern "C" fn coldloop_session_text(
         });
         Ok(written.map_err(refused))
     })
+}
+
+/// How a visit stands by what is believed.
+pub(crate) fn standing_of(judgement: &Judgement, known: &Session) -> ColdloopStanding {
+    let verdict = judgement.verdict();
+    let mut told = ColdloopStanding {
+        verdict: verdict.kind.code(),
+        rival: verdict.rival.map_or(0, Fault::code),
+        after_repair: u32::from(known.is_after_repair()),
+        undoable: u32::try_from(known.undoable()).unwrap_or(u32::MAX),
+        none_of_these: judgement.none_of_these(),
+        ..ColdloopStanding::BLANK
+    };
+    for (place, fault) in told.named.iter_mut().zip(verdict.faults.iter()) {
+        *place = fault.code();
+        told.named_count += 1;
+    }
+    told
+}
+
+/// Writes the odds by what `body` believes of a session.
+pub(crate) fn odds_of(
+    faults: *mut ColdloopRankedFault,
+    capacity: usize,
+    count: *mut usize,
+    error: *mut ColdloopError,
+    body: impl FnOnce() -> Result<(Box<Judgement>, Box<Session>), Failure>,
+) -> u32 {
+    let mut told = Vec::new();
+    let status = answer(error, || {
+        if count.is_null() || (faults.is_null() && capacity > 0) {
+            return Err(Failure::Door(ColdloopStatus::NullPointer));
+        }
+        let (judgement, known) = body()?;
+        let mut settings = known.settings();
+        settings.next_checks = false;
+        let diagnosis = judgement.diagnosis(&settings)?;
+        told.extend(diagnosis.faults.iter().map(|ranked| ColdloopRankedFault {
+            fault: ranked.fault.code(),
+            rival: ranked.rival.code(),
+            probability: ranked.probability,
+            severity_low: ranked.severity.map_or(NAN, |(low, _)| low),
+            severity_high: ranked.severity.map_or(NAN, |(_, high)| high),
+        }));
+        Ok(())
+    });
+    let mut places = Answers::new(faults, size_of::<ColdloopRankedFault>().cast_signed());
+    for ranked in told.iter().take(if faults.is_null() { 0 } else { capacity }) {
+        places.put(*ranked);
+    }
+    write(count, told.len());
+    status
 }
 
 /// Runs `body` on a copy of the session, which takes its place where nothing is refused.

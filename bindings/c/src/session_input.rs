@@ -17,6 +17,16 @@ pub(crate) fn yes_or_no(code: u32) -> Result<bool, Error> {
     }
 }
 
+/// An answer that is 1 for yes, 2 for no, or 0 where it is not known.
+pub(crate) fn known_or_not(code: u32) -> Result<Option<bool>, Error> {
+    match code {
+        0 => Ok(None),
+        1 => Ok(Some(true)),
+        2 => Ok(Some(false)),
+        _ => Err(Error::out_of_range(Quantity::Name, f64::from(code), 0.0, 2.0)),
+    }
+}
+
 /// A reading with its standard uncertainty; the datum is that of a pressure.
 pub(crate) fn measured(
     kind: ReadingKind,
@@ -90,12 +100,7 @@ pub(crate) fn system_of(given: &ColdloopVehicleSystem) -> Result<System, Error> 
     if given.high_port != 0 {
         system.high_port = Some(member(given.high_port, HighPort::from_code)?);
     }
-    system.sight_glass = match given.sight_glass {
-        0 => None,
-        1 => Some(true),
-        2 => Some(false),
-        code => return Err(Error::out_of_range(Quantity::Name, f64::from(code), 0.0, 2.0)),
-    };
+    system.sight_glass = known_or_not(given.sight_glass)?;
     if given.evaporators != 0 {
         let wrong = || Error::out_of_range(Quantity::Evaporators, f64::from(given.evaporators), 1.0, 2.0);
         system.evaporators = Some(u8::try_from(given.evaporators).map_err(|_| wrong())?);

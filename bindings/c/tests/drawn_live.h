@@ -37,8 +37,9 @@ static int filled(uint32_t status, size_t size, size_t whole, int answered, int 
 
 static coldloop_conditions any_conditions(void)
 {
-    const coldloop_conditions drawn = {struct_size(sizeof drawn), code(2), any(280.0, 315.0), any(7e4, 1.05e5), part(), any(0.0, 60.0),
-                                       part(), any(0.0, 40.0), any(0.0, 2e3)};
+    const coldloop_conditions drawn = {struct_size(sizeof drawn), code(2), one_in(2) ? 0 : code(2), any(280.0, 315.0), any(7e4, 1.05e5), part(),
+                                       any(0.0, 60.0), part(), any(0.0, 40.0), any(0.0, 2e3), one_in(2) ? NAN : any(0.0, 60.0),
+                                       one_in(2) ? NAN : part(), one_in(2) ? NAN : part()};
     return drawn;
 }
 
@@ -147,7 +148,7 @@ static int session_tells(void)
     memset(&next, 0x5a, sizeof next);
     standing.size = struct_size(sizeof standing);
     next.size = struct_size(sizeof next);
-    switch (bits() % 3) {
+    switch (bits() % 5) {
     case 0:
         status = coldloop_session_standing(session_memory(), &standing, details);
         return filled(status, standing.size, sizeof standing, coldloop_verdict_name(standing.verdict) != NULL && standing.none_of_these >= 0.0,
@@ -155,6 +156,13 @@ static int session_tells(void)
     case 1:
         status = coldloop_session_next(session_memory(), &next, details);
         return filled(status, next.size, sizeof next, (next.check != 0) + (next.repair != 0) + next.hand_over <= 1, next.check == 0 && isnan(next.minutes));
+    case 2:
+        status = coldloop_session_log_standing(session_memory(), recorder_memory(), NULL, &standing, details);
+        return filled(status, standing.size, sizeof standing, coldloop_verdict_name(standing.verdict) != NULL && standing.none_of_these >= 0.0,
+                      standing.verdict == 0 && isnan(standing.none_of_these));
+    case 3:
+        status = coldloop_session_log_odds(session_memory(), recorder_memory(), NULL, one_in(8) ? NULL : faults, capacity, &count, details);
+        return returned(status) && (count != 0) == (status == COLDLOOP_STATUS_OK);
     default:
         status = coldloop_session_odds(session_memory(), one_in(8) ? NULL : faults, capacity, &count, details);
         return returned(status) && (count != 0) == (status == COLDLOOP_STATUS_OK);

@@ -185,6 +185,10 @@ static int expected(void)
     c.blower = one_in(2) ? NAN : part();
     c.vehicle_speed_m_s = one_in(2) ? NAN : any(0.0, 40.0);
     c.running_s = one_in(2) ? NAN : any(0.0, 1e4);
+    c.compressor_running = one_in(2) ? 0 : code(2);
+    c.compressor_speed_hz = one_in(2) ? NAN : any(0.0, 60.0);
+    c.commanded_displacement = one_in(2) ? NAN : part();
+    c.fan_command = one_in(2) ? NAN : part();
     const uint32_t status = coldloop_expected(code(2), code(2), code(4), &c, null ? NULL : &b, details);
     return told(status, null, b.size < sizeof b, isfinite(b.low_side_pa_gauge.median) && isfinite(b.vent_k.high_95),
                 isnan(b.low_side_pa_gauge.median));

@@ -133,7 +133,10 @@ static const coldloop_conditions yard = {.size = sizeof yard,
                                          .engine_speed_hz = NAN,
                                          .blower = NAN,
                                          .vehicle_speed_m_s = NAN,
-                                         .running_s = NAN};
+                                         .running_s = NAN,
+                                         .compressor_speed_hz = NAN,
+                                         .commanded_displacement = NAN,
+                                         .fan_command = NAN};
 
 static void *session_of_van(void)
 {
@@ -318,6 +321,51 @@ static void logs_of_sessions(void)
     free(recorder);
 }
 
+/* Idle, then speed, with little pressure difference at both: a worn compressor. Each state alone tells less than both. */
+static void states_of_a_log_together(void)
+{
+    enum { IDLE_S = 300, ROWS = 600 };
+    static row rows[ROWS];
+    static const uint32_t two[] = {COLDLOOP_CHANNEL_LOW_SIDE, COLDLOOP_CHANNEL_HIGH_SIDE, COLDLOOP_CHANNEL_VENT, COLDLOOP_CHANNEL_ENGINE_SPEED};
+    coldloop_ranked_fault alone[32], both[32];
+    coldloop_standing standing = {.size = sizeof standing}, again = {.size = sizeof again};
+    size_t count = 0, count_both = 0;
+    void *recorder = malloc(coldloop_recorder_size()), *session = malloc(coldloop_session_size()), *none = malloc(coldloop_recorder_size());
+    for (int s = 0; s < ROWS; s++) {
+        const int idles = s < IDLE_S;
+        const row now = {s, idles ? 390e3 : 330e3, idles ? 850e3 : 1000e3, idles ? 289.0 : 287.0, idles ? 13.3 : 33.3, 1.0};
+        rows[s] = now;
+    }
+    CHECK(coldloop_session_init(session, coldloop_session_size(), &van, &yard, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_recorder_init(recorder, coldloop_recorder_size(), COLDLOOP_DATUM_GAUGE, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_recorder_init(none, coldloop_recorder_size(), COLDLOOP_DATUM_GAUGE, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_session_log_standing(session, none, NULL, &standing, NULL) == COLDLOOP_STATUS_MISSING);
+    CHECK(standing.verdict == 0 && isnan(standing.none_of_these));
+    CHECK(coldloop_recorder_push(recorder, IDLE_S, &rows[0].time_s, sizeof rows[0], 4, two, &rows[0].low_pa, sizeof rows[0], sizeof(double), NULL)
+          == COLDLOOP_STATUS_OK);
+
+    /* With one state it is what the session says of a log that was added. */
+    CHECK(coldloop_session_log_odds(session, recorder, NULL, both, 32, &count_both, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_session_log_standing(session, recorder, NULL, &standing, NULL) == COLDLOOP_STATUS_OK && standing.undoable == 0);
+    CHECK(coldloop_session_add_log(session, recorder, NULL, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_session_odds(session, alone, 32, &count, NULL) == COLDLOOP_STATUS_OK && count == count_both);
+    for (size_t at = 0; at < count; at++)
+        CHECK(alone[at].fault == both[at].fault && alone[at].probability == both[at].probability);
+    CHECK(coldloop_session_standing(session, &again, NULL) == COLDLOOP_STATUS_OK && again.verdict == standing.verdict);
+
+    /* With two it says more. */
+    CHECK(coldloop_recorder_push(recorder, ROWS - IDLE_S, &rows[IDLE_S].time_s, sizeof rows[0], 4, two, &rows[IDLE_S].low_pa, sizeof rows[0],
+                                 sizeof(double), NULL)
+          == COLDLOOP_STATUS_OK);
+    CHECK(coldloop_session_log_odds(session, recorder, NULL, both, 32, &count_both, NULL) == COLDLOOP_STATUS_OK);
+    CHECK(both[0].fault == COLDLOOP_FAULT_WORN_COMPRESSOR && both[0].probability > odds_of(session, COLDLOOP_FAULT_WORN_COMPRESSOR));
+    CHECK(coldloop_session_log_odds(session, recorder, NULL, NULL, 1, &count, NULL) == COLDLOOP_STATUS_NULL_POINTER && count == 0);
+    CHECK(coldloop_session_log_odds(recorder, recorder, NULL, both, 32, &count, NULL) == COLDLOOP_STATUS_NOT_INITIALISED && count == 0);
+    free(none);
+    free(session);
+    free(recorder);
+}
+
 int main(void)
 {
     recorders();
@@ -325,5 +373,6 @@ int main(void)
     steps();
     texts();
     logs_of_sessions();
+    states_of_a_log_together();
     return checks_end();
 }

@@ -55,9 +55,19 @@ pub(super) struct Standing {
     doubtful: bool,
     /// Whether the high side was read once, by a gauge or by the vehicle's own transducer, and can be read by the other.
     one_high_side: bool,
+    /// A reading that a proof of the repair still lacks; `None` unless that is asked for.
+    to_prove: Option<Check>,
 }
 
 impl Standing {
+    /// The same visit, in which the repair is to be proven by this reading.
+    pub(super) const fn proving(self, wanted: Check) -> Self {
+        Self {
+            to_prove: Some(wanted),
+            ..self
+        }
+    }
+
     pub(super) fn of(case: &Case, posterior: &Posterior, stop: Option<StopReason>) -> Self {
         let at_rest = case.conditions.at_rest(case.system.compressor);
         let doubtful = posterior.off_scale() || notes::contradicts(case);
@@ -75,6 +85,7 @@ impl Standing {
             first,
             doubtful,
             one_high_side: case.readings.high_side.is_some() != case.readings.high_side_transducer.is_some(),
+            to_prove: None,
         }
     }
 }
@@ -208,7 +219,7 @@ impl<'a> Bench<'a> {
 
     /// The first step.
     fn first(&self, search: &Search<'_>, weighing: &Weighing) -> Move {
-        if let Some(at) = self.suspected() {
+        if let Some(at) = self.before_all() {
             return Move::Check(at);
         }
         self.held(search, weighing)
@@ -236,8 +247,8 @@ impl<'a> Bench<'a> {
                 ..blank(check)
             });
         }
-        let suspected = self.suspected();
-        if let Some(at) = suspected {
+        let before_all = self.before_all();
+        if let Some(at) = before_all {
             // Nor with gauges that mislead.
             ranked.push(self.told(&self.prospects.all()[at], None));
         }
@@ -248,7 +259,7 @@ impl<'a> Bench<'a> {
             ranked.push(self.told(&self.prospects.all()[at], Some(saving)));
         }
         for (value, at) in weighing.checks() {
-            let first = suspected == Some(*at) || held.is_some_and(|(_, held)| held == *at);
+            let first = before_all == Some(*at) || held.is_some_and(|(_, held)| held == *at);
             let told = first || self.standing.first == Some(self.prospects.all()[*at].check);
             if *value < weighing.without.0 && !told {
                 let saving = weighing.without_minutes() - value;
@@ -256,6 +267,12 @@ impl<'a> Bench<'a> {
             }
         }
         ranked
+    }
+
+    /// Where the check stands that comes before whatever the search finds.
+    fn before_all(&self) -> Option<usize> {
+        self.suspected()
+            .or_else(|| self.prospects.place(self.standing.to_prove?))
     }
 
     /// Where a comparison of the gauges stands, the cheapest, when they are suspected, nothing fits what they show, or a

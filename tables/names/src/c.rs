@@ -58,7 +58,7 @@ const STATUS: [(u32, &str, &str); 6] = [
 ];
 
 /// The chapters of the header in reading order: files in `bindings/c/src`.
-const CHAPTERS: [&str; 17] = [
+const CHAPTERS: [&str; 18] = [
     "names",
     "version",
     "error",
@@ -74,6 +74,7 @@ const CHAPTERS: [&str; 17] = [
     "diagnosis",
     "log",
     "session",
+    "log_verdict",
     "units",
     "vocabulary",
 ];
