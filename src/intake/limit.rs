@@ -106,7 +106,7 @@ impl Limit {
     }
 
     /// The same in a box, for it is large.
-    pub(super) fn confirmed(self, line: &str) -> Result<Box<Confirmed>, Refusal> {
+    pub(crate) fn confirmed(self, line: &str) -> Result<Box<Confirmed>, Refusal> {
         self.read(line, read_json::node, confirmed)
     }
 
