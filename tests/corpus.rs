@@ -5,9 +5,15 @@
 
 use std::fs;
 
+#[path = "fuzz/src/logs.rs"]
+#[allow(unreachable_pub)] // what the fuzzer has as a library
+mod logs;
 #[path = "fuzz/src/readings.rs"]
 #[allow(unreachable_pub)] // what the fuzzer has as a library
 mod readings;
+#[path = "fuzz/src/sessions.rs"]
+#[allow(unreachable_pub)] // what the fuzzer has as a library
+mod sessions;
 #[path = "fuzz/src/states.rs"]
 #[allow(unreachable_pub)] // what the fuzzer has as a library
 mod states;
@@ -38,4 +44,21 @@ fn any_text_is_answered_or_refused() {
 #[test]
 fn any_bits_are_a_state_or_an_error() {
     replay("states", states::holds);
+}
+
+#[test]
+fn any_samples_are_recorded_or_refused() {
+    replay("logs", logs::holds);
+    // So are the logs of the examples.
+    for file in fs::read_dir(format!("{}/examples/logs", env!("CARGO_MANIFEST_DIR"))).unwrap() {
+        logs::holds(&fs::read(file.unwrap().path()).unwrap());
+    }
+}
+
+#[test]
+fn any_session_is_stored_to_the_same_bits_or_refused() {
+    replay("sessions", sessions::holds);
+    for file in fs::read_dir(format!("{}/examples/readings", env!("CARGO_MANIFEST_DIR"))).unwrap() {
+        sessions::holds(&fs::read(file.unwrap().path()).unwrap());
+    }
 }

@@ -1,6 +1,6 @@
 //! How good the answers are: confirmed cases, judged, and counted how often the answer was right.
 //!
-//! A file of confirmed cases has one on each line, as [`confirmed_from_json`] describes it. [`evaluate()`] judges all of them
+//! A file of confirmed cases has one on each line, as [`confirmed_from_json`](crate::intake::confirmed_from_json) describes it. [`evaluate()`] judges all of them
 //! and tells a [`Summary`]; [`Evaluation`] takes them one by one, so that a file of any size takes up little memory.
 //!
 //! A case is judged as if its cause were unknown. The causes that can be are the faults and "none of these"; the
@@ -22,8 +22,9 @@ pub use summary::{RefusedCase, ReliabilityBin, Score, Summary};
 
 use crate::diagnosis::{Judge, Settings};
 use crate::error::Error;
-use crate::intake::{Cause, Confirmed, Refusal, cases_of, confirmed_from_json};
+use crate::intake::{Cause, Confirmed, Limit, Refusal, cases_of};
 use crate::names::{ErrorKind, Fault, Quantity};
+use alloc::boxed::Box;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -63,24 +64,31 @@ pub enum Priors {
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn evaluate(lines: &str, settings: &Settings, priors: Priors) -> Result<Summary, Error> {
-    let mut settings = match priors {
-        Priors::Given => *settings,
-        Priors::Told => {
-            let mut mix = Mix::default();
-            // A line that is refused here is refused again below, where it is told.
-            for case in cases_of(lines).filter_map(|(_, line)| confirmed_from_json(line).ok()) {
-                mix.add(&case.truth);
-            }
-            mix.applied(settings)?
-        }
-    };
-    // Ranking further checks takes most of the time of an answer, and is not evaluated.
-    settings.next_checks = false;
+    let settings = settings_for(lines, settings, priors)?;
     let mut evaluation = Evaluation::new(&settings)?;
     for (number, line) in cases_of(lines) {
         evaluation.add_line(number, line);
     }
     Ok(evaluation.summary())
+}
+
+/// The settings by which the cases of these lines are judged; in a box, for they are large.
+#[inline(never)]
+fn settings_for(lines: &str, settings: &Settings, priors: Priors) -> Result<Box<Settings>, Error> {
+    let mut settings = match priors {
+        Priors::Given => Box::new(*settings),
+        Priors::Told => {
+            let mut mix = Mix::default();
+            // A line that is refused here is refused again when it is judged, where it is told.
+            for case in cases_of(lines).filter_map(|(_, line)| Limit::default().confirmed(line).ok()) {
+                mix.add(&case.truth);
+            }
+            Box::new(mix.applied(settings)?)
+        }
+    };
+    // Ranking further checks takes most of the time of an answer, and is not evaluated.
+    settings.next_checks = false;
+    Ok(settings)
 }
 
 /// How common each cause is among confirmed cases.
@@ -172,7 +180,7 @@ impl<'a> Evaluation<'a> {
 
     /// Reads, judges and counts the case of a line; one that cannot be read or judged is counted as refused.
     pub fn add_line(&mut self, number: usize, line: &str) {
-        match confirmed_from_json(line) {
+        match Limit::default().confirmed(line) {
             Ok(case) => self.add(number, &case),
             Err(refusal) => self.refuse(number, "", refusal),
         }

@@ -103,7 +103,9 @@ pub fn confirmed_from_json(line: &str) -> Result<Confirmed, Refusal> {
 pub fn counts_from_cases(counts: &Counts, lines: &str) -> Result<Box<Counts>, Refusal> {
     let mut counts = Box::new(*counts);
     for (number, line) in cases_of(lines) {
-        let case = confirmed_from_json(line).map_err(|refusal| refusal.in_line(number))?;
+        let case = Limit::default()
+            .confirmed(line)
+            .map_err(|refusal| refusal.in_line(number))?;
         case.record(&mut counts);
     }
     Ok(counts)
@@ -138,13 +140,24 @@ pub(super) fn confirmed(root: &Table<'_>) -> Result<Box<Confirmed>, Refused> {
     let id = named("id");
     let group = named("group").or_else(|| make(root));
     let significant = root.get("significant").map(|entry| entry.yes_or_no());
-    Ok(Box::new(Confirmed {
-        visit: *visit?,
-        truth: truth?,
-        id: id.unwrap_or_default(),
-        significant: significant.transpose()?.unwrap_or(true),
+    let significant = significant.transpose()?.unwrap_or(true);
+    Ok(with_truth(visit?, (truth?, significant), id.unwrap_or_default(), group))
+}
+
+#[inline(never)] // a visit is large: so that the stack has no room for one while a line is read
+fn with_truth(
+    visit: Box<Visit>,
+    (truth, significant): (Vec<Cause>, bool),
+    id: String,
+    group: Option<String>,
+) -> Box<Confirmed> {
+    Box::new(Confirmed {
+        visit: *visit,
+        truth,
+        id,
+        significant,
         group,
-    }))
+    })
 }
 
 /// The make of a simulated vehicle.

@@ -102,7 +102,12 @@ impl Limit {
 
     /// As [`confirmed_from_json`](super::confirmed_from_json).
     pub fn confirmed_from_json(self, line: &str) -> Result<Confirmed, Refusal> {
-        self.read(line, read_json::node, confirmed).map(|confirmed| *confirmed)
+        self.confirmed(line).map(|confirmed| *confirmed)
+    }
+
+    /// The same in a box, for it is large.
+    pub(crate) fn confirmed(self, line: &str) -> Result<Box<Confirmed>, Refusal> {
+        self.read(line, read_json::node, confirmed)
     }
 
     /// As [`trial_from_json`](super::trial_from_json).

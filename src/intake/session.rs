@@ -195,7 +195,7 @@ pub(super) fn session(root: &Table<'_>) -> Result<Box<SessionFile>, Refused> {
     });
     let forgot = given(root, "forgot", |entry| entry.yes_or_no()).unwrap_or(false);
     let steps = (&steps.unwrap_or_default()[..], forgot);
-    let session = Session::resumed(visit.case, visit.settings, standing, steps);
+    let session = Session::resumed(&visit.case, &visit.settings, standing, steps);
     let session = session.map_err(|error| {
         let blamed = root.get("undo").or_else(|| root.get("readings"));
         blamed.map_or_else(
@@ -203,7 +203,15 @@ pub(super) fn session(root: &Table<'_>) -> Result<Box<SessionFile>, Refused> {
             |entry| entry.refuse(error, ""),
         )
     })?;
-    Ok(Box::new(SessionFile { session, kept }))
+    Ok(with_kept(session, kept))
+}
+
+#[inline(never)] // a session is large: so that the stack has no room for one while a file is read
+fn with_kept(session: Box<Session>, kept: Vec<(String, Kept)>) -> Box<SessionFile> {
+    Box::new(SessionFile {
+        session: *session,
+        kept,
+    })
 }
 
 /// A row of `[[undo]]`: the step, and how the visit stood before it.

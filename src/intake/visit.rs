@@ -19,7 +19,7 @@ use crate::names::{
 use crate::proof::{
     Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
 };
-use crate::proof::{Change, Sample, Vacuum, VentSample, compared, diagnose_after, pull_down};
+use crate::proof::{Change, Sample, Vacuum, VentSample, changed, compared, judged_with, pull_down};
 use crate::units::{Surroundings, celsius, in_celsius, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
@@ -322,12 +322,23 @@ impl Visit {
 
     #[inline(never)] // as above
     fn proof(&self, before: &Diagnosis, after: &Case) -> Result<Box<Proof>, Error> {
-        let then = diagnose_after(&self.case, after, &self.settings).map(Box::new)?;
-        Ok(self.compared(before, after, &then))
+        let change = self.changed(after)?;
+        let then = self.judged_with(&change, after)?;
+        Ok(self.compared(before, (after, &then), &change))
     }
 
     #[inline(never)] // as above
-    fn compared(&self, before: &Diagnosis, after: &Case, (change, then): &(Change, Diagnosis)) -> Box<Proof> {
+    fn changed(&self, after: &Case) -> Result<Box<Change>, Error> {
+        changed(&self.case, after, &self.settings).map(Box::new)
+    }
+
+    #[inline(never)] // as above
+    fn judged_with(&self, change: &Change, after: &Case) -> Result<Box<Diagnosis>, Error> {
+        judged_with(change, after, &self.settings).map(Box::new)
+    }
+
+    #[inline(never)] // as above
+    fn compared(&self, before: &Diagnosis, (after, then): (&Case, &Diagnosis), change: &Change) -> Box<Proof> {
         Box::new(compared((&self.case, before), (after, then), change, &self.settings))
     }
 

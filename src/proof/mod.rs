@@ -32,7 +32,7 @@ pub use pull_down::{PullDown, VentSample, pull_down};
 pub(crate) use repair::judge_after;
 pub use repair::{Proof, Seen, prove};
 #[cfg(feature = "report")]
-pub(crate) use repair::{compared, diagnose_after};
+pub(crate) use repair::{changed, compared, judged_with};
 
 use crate::circuit::{Estimate, Reading};
 use crate::error::Error;

@@ -85,16 +85,9 @@ pub struct Proof {
 /// Errors: those of [`diagnose`]; `Inconsistent` when the two cases are different systems.
 pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
     let first = diagnose(before, settings)?;
-    let (change, second) = diagnose_after(before, after, settings)?;
-    Ok(compared((before, &first), (after, &second), &change, settings))
-}
-
-/// What the readings after a repair tell, what was found before taken into account.
-#[inline(never)] // so that it is worked out on less stack than both diagnoses fill
-pub(crate) fn diagnose_after(before: &Case, after: &Case, settings: &Settings) -> Result<(Change, Diagnosis), Error> {
     let change = changed(before, after, settings)?;
     let second = judged_with(&change, after, settings)?;
-    Ok((change, second))
+    Ok(compared((before, &first), (after, &second), &change, settings))
 }
 
 /// What is believed of a vehicle after a repair, what was found before taken into account.
@@ -137,7 +130,7 @@ pub(crate) fn compared(
 
 /// What both visits say stands on the stack only until it is summed up.
 #[inline(never)]
-fn changed(before: &Case, after: &Case, settings: &Settings) -> Result<Change, Error> {
+pub(crate) fn changed(before: &Case, after: &Case, settings: &Settings) -> Result<Change, Error> {
     if before.system != after.system {
         return Err(Error::of(ErrorKind::Inconsistent, Quantity::Name));
     }
@@ -146,7 +139,7 @@ fn changed(before: &Case, after: &Case, settings: &Settings) -> Result<Change, E
 
 /// The second visit, what was found before taken into account.
 #[inline(never)]
-fn judged_with(change: &Change, after: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
+pub(crate) fn judged_with(change: &Change, after: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     match &judge_with(after, settings, |fault| change.then(fault)) {
         Ok(judgement) => judgement.diagnosis(settings),
         Err(error) => Err(*error),

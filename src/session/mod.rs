@@ -22,6 +22,8 @@ use crate::proof::{PROVING, Proof, judge_after, left_to_read, prove};
 #[cfg(feature = "report")]
 use crate::range::Range;
 use crate::vehicle::{Conditions, System};
+#[cfg(feature = "report")]
+use alloc::boxed::Box;
 use past::Past;
 pub(crate) use standing::Standing;
 #[cfg(feature = "report")]
@@ -242,21 +244,28 @@ impl Session {
     ///
     /// Errors: as [`Self::of`]; `OutOfRange` for more steps than can be undone.
     #[cfg(feature = "report")]
+    #[inline(never)] // so that the stack has room for one session at a time
     pub(crate) fn resumed(
-        came_in: Case,
-        settings: Settings,
+        came_in: &Case,
+        settings: &Settings,
         now: Standing,
         (steps, forgot): (&[(Done, Standing)], bool),
-    ) -> Result<Self, Error> {
-        let mut session = Self::of(came_in, settings)?;
-        check(&now.moment.case(&came_in))?;
+    ) -> Result<Box<Self>, Error> {
+        let mut session = Self::started(came_in, settings)?;
+        check(&now.moment.case(came_in))?;
         ROWS.check(steps.len() as f64)?;
         for (done, before) in steps {
-            check(&before.moment.case(&came_in))?;
+            check(&before.moment.case(came_in))?;
             session.past.remember(*done, *before);
         }
         (session.now, session.past.forgot) = (now, forgot);
         Ok(session)
+    }
+
+    #[cfg(feature = "report")]
+    #[inline(never)] // as above
+    fn started(came_in: &Case, settings: &Settings) -> Result<Box<Self>, Error> {
+        Self::of(*came_in, *settings).map(Box::new)
     }
 
     /// All that a file has to hold: the settings of the start, how the visit stands, the steps before, and whether older ones were

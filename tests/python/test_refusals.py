@@ -222,3 +222,11 @@ def test_where_no_thread_can_be_started_the_callers_does_the_work():
 
     # A stack larger than any address space: the system refuses every thread.
     assert told(RUST_MIN_STACK=str(2**47)) == told()
+
+
+def test_a_whole_number_that_no_float_holds_is_refused_by_its_column():
+    table = {**TABLE, "ambient_c": [10**400] * len(TABLE["refrigerant"])}
+    with pytest.raises(ValueError, match="^column ambient_c holds a whole number that is too large"):
+        coldloop.diagnose_table(table)
+    with pytest.raises(ValueError, match="^column time_s holds a whole number that is too large"):
+        coldloop.Log({"time_s": [0, 10**400], "vent_c": [7.0, 7.0]})

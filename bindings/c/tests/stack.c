@@ -2,14 +2,8 @@
 
 #define _POSIX_C_SOURCE 200809L
 
-#include "check.h"
 #include "coldloop.h"
-
-#include <pthread.h>
-#include <stdlib.h>
-#include <string.h>
-
-enum { STACK = 1 << 20, PATTERN = 0xa5 };
+#include "painted.h"
 
 /* A visit with much in it: all readings, what was seen, the vehicle's own table and visits, and what was done since. */
 static const char *const VISIT =
@@ -57,23 +51,9 @@ static void *made(void *given)
 /* Bytes of a stack that a call leaves changed. */
 static size_t used(struct call *call)
 {
-    void *stack = NULL;
-    pthread_attr_t attributes;
-    pthread_t thread;
-    size_t untouched = 0;
-    CHECK(posix_memalign(&stack, 4096, STACK) == 0);
-    memset(stack, PATTERN, STACK);
-    CHECK(pthread_attr_init(&attributes) == 0);
-    CHECK(pthread_attr_setstack(&attributes, stack, STACK) == 0);
-    CHECK(pthread_create(&thread, &attributes, made, call) == 0);
-    CHECK(pthread_join(thread, NULL) == 0);
-    CHECK(pthread_attr_destroy(&attributes) == 0);
+    const size_t bytes = stack_used(made, call);
     CHECK(call->status == COLDLOOP_STATUS_OK);
-    while (untouched < STACK && ((unsigned char *)stack)[untouched] == PATTERN) {
-        untouched++;
-    }
-    free(stack);
-    return STACK - untouched;
+    return bytes;
 }
 
 int main(void)

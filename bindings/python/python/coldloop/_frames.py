@@ -75,7 +75,10 @@ def floats(name: str, column: Any) -> npt.NDArray[np.float64]:
             raise TypeError(f"column {name} takes numbers or true and false, not {wrong[0]!r}")
     elif array.dtype.kind not in "fiub":
         raise TypeError(f"column {name} takes numbers or true and false, not {array.dtype}")
-    return np.ascontiguousarray(array, dtype=np.float64)
+    try:
+        return np.ascontiguousarray(array, dtype=np.float64)
+    except OverflowError as error:
+        raise ValueError(f"column {name} holds a whole number that is too large for a float") from error
 
 
 def clock(name: str, column: Any) -> npt.NDArray[np.float64]:
