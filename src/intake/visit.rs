@@ -127,27 +127,25 @@ impl Visit {
     }
 
     /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says before all else
-    /// that it must stand still. Where too little was read to judge the vehicle, no check of it is told either: a leak that the
-    /// tests show is searched with nitrogen, and what else comes next is what the tests say.
+    /// that it must stand still. A leak that the tests show is searched with nitrogen first. Where too little was read to judge the
+    /// vehicle, no check of it is told.
     pub(crate) fn leave_uncharged(&self, diagnosis: &mut Diagnosis, done: &Judgements) {
         if !self.is_uncharged() {
             return;
         }
         let checks = diagnosis.next_checks;
         diagnosis.next_checks.clear();
-        if diagnosis.verdict.kind == VerdictKind::NotEnoughEvidence {
+        let leaks = done.show_a_leak();
+        if leaks {
             let search = RankedCheck::search_with_nitrogen(&self.settings.prices);
-            if done.show_a_leak() {
-                diagnosis.next_checks.push(search);
-            }
+            diagnosis.next_checks.push(search);
+        }
+        let judged = diagnosis.verdict.kind != VerdictKind::NotEnoughEvidence;
+        for check in checks.iter().filter(|check| judged && !needs_charge(check.check)) {
+            diagnosis.next_checks.push(*check);
+        }
+        if leaks || !judged || diagnosis.next_step.is_some_and(asks_for_charge) {
             diagnosis.next_step = diagnosis.next_checks.first().map(|check| Action::Check(check.check));
-        } else {
-            for check in checks.iter().filter(|check| !needs_charge(check.check)) {
-                diagnosis.next_checks.push(*check);
-            }
-            if diagnosis.next_step.is_some_and(asks_for_charge) {
-                diagnosis.next_step = diagnosis.next_checks.first().map(|check| Action::Check(check.check));
-            }
         }
         let cautions = diagnosis.cautions;
         diagnosis.cautions.clear();
