@@ -596,6 +596,18 @@ typedef enum coldloop_observation {
     COLDLOOP_OBSERVATION_COOLS_ON_THE_ROAD = 36,
     // The vehicle's own transducer of the high side and the gauge show the same pressure.
     COLDLOOP_OBSERVATION_TRANSDUCER_AGREES = 37,
+    // Dye of this refrigerant charge glows under UV light on the outside of the circuit.
+    COLDLOOP_OBSERVATION_DYE_GLOWS = 38,
+    // An electronic detector of refrigerant alarms at one place again and again.
+    COLDLOOP_OBSERVATION_DETECTOR_ALARMS = 39,
+    // Trace gas or test gas under pressure escapes at a place that a detector or foam shows.
+    COLDLOOP_OBSERVATION_TRACE_GAS_ESCAPES = 40,
+    // A test pressure holds: the loss is surely less than allowed.
+    COLDLOOP_OBSERVATION_TEST_PRESSURE_HOLDS = 41,
+    // A deep vacuum holds: no air comes in and no moisture boils.
+    COLDLOOP_OBSERVATION_VACUUM_HOLDS = 42,
+    // The circuit was evacuated deeply before it was filled.
+    COLDLOOP_OBSERVATION_EVACUATED_BEFORE_FILLING = 43,
 } coldloop_observation;
 
 // A further check: something to read, to look at, or to try.

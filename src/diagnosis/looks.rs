@@ -12,17 +12,9 @@ use crate::range::Range;
 /// A chance of 0 or 1 is never known: one wrong answer could not be outweighed by any number of right ones.
 pub(super) const CHANCE: Range = Range::new(Quantity::Probability, 0.001, 0.999);
 
-/// How often an answer is noted wrongly. Source: engineering judgement for instruments; for what is seen, heard and felt the loss on the
-/// notes of an independent simulator, where a tenth to a fifth of each chance drawn to even odds serves best.
-const fn mistaken(observation: Observation) -> f64 {
-    if matches!(observation, Observation::IdentifierShowsOther) {
-        0.005
-    } else if matches!(observation, Observation::HubTurnsFreely | Observation::HubLocked) {
-        0.02
-    } else {
-        0.05
-    }
-}
+/// An answer that a sound system gives less often than this, mistakes counted, speaks against one whatever the odds say. Source:
+/// engineering judgement: what is seen, heard and felt is noted wrongly as often, so that only instruments and the hand on a hub do.
+const SELDOM: f64 = 0.05;
 
 /// How likely the answer "yes" is to every question under every fault.
 ///
@@ -66,7 +58,7 @@ impl Looks {
     fn chance(&self, observation: Observation, hypothesis: usize) -> f64 {
         let known = self.yes[place(observation)].get(hypothesis);
         let yes = known.map_or_else(|| 0.8 * OBSERVATIONS[place(observation)].otherwise + 0.1, |yes| *yes);
-        let mistaken = mistaken(observation);
+        let mistaken = OBSERVATIONS[place(observation)].mistaken;
         (1.0 - 2.0 * mistaken) * yes + mistaken
     }
 }
@@ -123,6 +115,15 @@ pub(super) fn sights(observations: &Observations) -> Sights {
         }
     }
     sights
+}
+
+/// Whether a sound system hardly ever gives one of the answers: a charge that surely lies below the label, a test pressure that is lost.
+pub(crate) fn speak_against_sound(observations: &Observations, looks: &Looks) -> bool {
+    let mut answered = observations.answered();
+    answered.any(|(observation, answer)| {
+        let yes = looks.chance(observation, index(Fault::NoFault));
+        (if answer { yes } else { 1.0 - yes }) < SELDOM
+    })
 }
 
 /// The chances of "yes" to a question that is still to be asked, weakened by what was seen of the same cause.

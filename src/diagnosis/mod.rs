@@ -64,6 +64,7 @@ pub use learning::Counts;
 pub use limits::{HighSide, Stop};
 pub use list::List;
 pub use looks::Looks;
+pub(crate) use looks::speak_against_sound;
 pub(crate) use posterior::OfEach;
 pub use prices::{Cost, Prices};
 pub use rest::Resting;

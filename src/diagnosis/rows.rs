@@ -164,6 +164,8 @@ impl Repair {
 
 /// How likely the answer "yes" is; the table has one row per observation, in the order of its code.
 pub(super) struct ObservationRow {
+    /// How often either answer is noted wrongly.
+    pub(super) mistaken: f64,
     /// Under a fault of which no row speaks.
     pub(super) otherwise: f64,
     /// Under each fault, in the order of its code.

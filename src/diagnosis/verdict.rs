@@ -5,6 +5,7 @@ use super::case::Case;
 use super::faults::{index, row};
 use super::features::{FEATURES, equal_sides, place};
 use super::list::List;
+use super::looks;
 use super::posterior::Posterior;
 use super::rest;
 use super::scene::Scene;
@@ -201,7 +202,8 @@ pub(super) fn verdict(
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     };
     // That a system is as sound as most says little against the prior, and yet much when both sides and more were read.
-    let in_order = sound(settings, ranked, measured, out_of_line);
+    let contradicted = looks::speak_against_sound(posterior.observations(), &settings.looks);
+    let in_order = !contradicted && sound(settings, ranked, measured, out_of_line);
     if posterior.information() < settings.least_information && !(in_order && measured.len() > 2) {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     }
@@ -251,7 +253,9 @@ pub(super) fn verdict(
     for fault in ranked.iter().take(4) {
         faults.push(fault.fault);
         held += fault.probability;
-        if held >= settings.short_list {
+        // What contradicts a sound system is not told beside one alone.
+        let alone = contradicted && fault.fault == Fault::NoFault && faults.len() == 1;
+        if held >= settings.short_list && !alone {
             break;
         }
     }

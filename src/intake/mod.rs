@@ -142,6 +142,7 @@
 mod case;
 mod confirmed;
 mod counts;
+mod evidence;
 mod file;
 mod instruments;
 mod kept;

@@ -1,20 +1,21 @@
 //! A vehicle's visit: what was read, how to judge it, and what was done since.
 
 use super::case::{TABLES, case, moment};
+use super::evidence;
 use super::file::{OF_FILE, known_format, repairs};
 use super::mistakes::Refused;
 use super::refusal::{Mistake, Refusal};
 use super::settings::settings;
 use super::tree::Table;
 use super::work::{charge, evacuation, held, hold, pressure_test, vents};
-use crate::circuit::Readings;
+use crate::circuit::{Observations, Readings};
 use crate::diagnosis::{
     Action, Case, Diagnosis, Judgement, Plan, RankedCheck, Settings, diagnose, judge, needs_running,
 };
 use crate::error::Error;
 use crate::names::{
-    Caution, ChargeFinding, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Fault, HoldFinding, LeakFinding,
-    Observation, Quantity, Refrigerant, RepairFinding, VerdictKind,
+    Caution, Check, ClosingFinding, Compressor, ErrorKind, Expansion, Fault, HoldFinding, LeakFinding, Observation,
+    Quantity, Refrigerant, RepairFinding, VerdictKind,
 };
 use crate::proof::{
     Balance, ChargeBook, Closing, Decay, Evacuation, Hold, HoldJudgement, Leak, Proof, Proofs, PullDown,
@@ -77,6 +78,8 @@ pub struct Judgements {
     pub pull_down: Option<PullDown>,
     /// Before against after.
     pub repair: Option<Box<Proof>>,
+    /// Whether dye, a detector or trace gas showed a leak after the repair; `None` where none of them was tried.
+    pub leak_found: Option<bool>,
     /// All of them together; `None` where nothing was done.
     pub closing: Option<Closing>,
     /// What was done and cannot be judged: the mistakes of its tables as they were read, and what the judgement refuses, with
@@ -124,27 +127,25 @@ impl Visit {
     }
 
     /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says before all else
-    /// that it must stand still. Where too little was read to judge the vehicle, no check of it is told either: a leak that the
-    /// tests show is searched with nitrogen, and what else comes next is what the tests say.
+    /// that it must stand still. A leak that the tests show is searched with nitrogen first. Where too little was read to judge the
+    /// vehicle, no check of it is told.
     pub(crate) fn leave_uncharged(&self, diagnosis: &mut Diagnosis, done: &Judgements) {
         if !self.is_uncharged() {
             return;
         }
         let checks = diagnosis.next_checks;
         diagnosis.next_checks.clear();
-        if diagnosis.verdict.kind == VerdictKind::NotEnoughEvidence {
+        let leaks = done.show_a_leak();
+        if leaks {
             let search = RankedCheck::search_with_nitrogen(&self.settings.prices);
-            if done.show_a_leak() {
-                diagnosis.next_checks.push(search);
-            }
+            diagnosis.next_checks.push(search);
+        }
+        let judged = diagnosis.verdict.kind != VerdictKind::NotEnoughEvidence;
+        for check in checks.iter().filter(|check| judged && !needs_charge(check.check)) {
+            diagnosis.next_checks.push(*check);
+        }
+        if leaks || !judged || diagnosis.next_step.is_some_and(asks_for_charge) {
             diagnosis.next_step = diagnosis.next_checks.first().map(|check| Action::Check(check.check));
-        } else {
-            for check in checks.iter().filter(|check| !needs_charge(check.check)) {
-                diagnosis.next_checks.push(*check);
-            }
-            if diagnosis.next_step.is_some_and(asks_for_charge) {
-                diagnosis.next_step = diagnosis.next_checks.first().map(|check| Action::Check(check.check));
-            }
         }
         let cautions = diagnosis.cautions;
         diagnosis.cautions.clear();
@@ -356,10 +357,12 @@ impl Visit {
                 pull_down(&last.system, &last.conditions, vents)
             }),
             repair: judged(all, "after", self.after.as_ref(), repair),
+            leak_found: self.after.and_then(|after| leak_found(&after.observations)),
             closing: None,
             refused,
         };
         judged.closing = judged.proofs().closing();
+        judged.leave_unproven();
         judged
     }
 }
@@ -372,45 +375,41 @@ impl Judgements {
             hold: self.hold.as_ref(),
             charge: self.charge.as_ref(),
             pull_down: self.pull_down.as_ref(),
+            leak_found: self.leak_found,
             repair: self.repair.as_deref(),
         }
     }
+
+    /// What failed a test is not called proven: by the readings it changed for the better, and what is left of the fault is open.
+    fn leave_unproven(&mut self) {
+        let fails = self
+            .closing
+            .is_some_and(|closing| closing.finding == ClosingFinding::Fails);
+        if let Some(repair) = self
+            .repair
+            .as_mut()
+            .filter(|repair| fails && repair.finding == RepairFinding::Proven)
+        {
+            repair.finding = RepairFinding::Better;
+        }
+    }
 }
 
-/// Whether the repair is proven and no test failed, so that nothing is left to do.
+/// Whether one of the ways to find a leak has found one.
+fn leak_found(observations: &Observations) -> Option<bool> {
+    let ways = [
+        Observation::DyeGlows,
+        Observation::DetectorAlarms,
+        Observation::TraceGasEscapes,
+    ];
+    let answers = ways.into_iter().filter_map(|way| observations.answer(way));
+    answers.reduce(|found, also| found || also)
+}
+
+/// Whether the repair is proven, so that nothing is left to do.
 pub(crate) fn proves(judgements: &Judgements) -> bool {
     let repaired = judgements.repair.as_ref();
-    let fails = judgements.closing.as_ref();
     repaired.is_some_and(|repair| repair.finding == RepairFinding::Proven)
-        && fails.is_none_or(|closing| closing.finding != ClosingFinding::Fails)
-}
-
-/// What was weighed is an answer: whether the charge lay below or above the label before, and does after. What the shop has answered
-/// itself stands.
-fn weighed(visit: &mut Visit) {
-    let Some(Ok(balance)) = visit.charge.map(|book| book.balance()) else {
-        return;
-    };
-    let answers = |finding: Option<ChargeFinding>, case: &mut Case| {
-        let (below, above) = match finding {
-            Some(ChargeFinding::Under) => (true, false),
-            Some(ChargeFinding::Over) => (false, true),
-            Some(ChargeFinding::Within) => (false, false),
-            Some(ChargeFinding::CannotTell) | None => return,
-        };
-        for (observation, answer) in [
-            (Observation::RecoveredBelowLabel, below),
-            (Observation::RecoveredAboveLabel, above),
-        ] {
-            if case.observations.answer(observation).is_none() {
-                case.observations = case.observations.with(observation, answer);
-            }
-        }
-    };
-    answers(balance.found, &mut visit.case);
-    if let Some(after) = &mut visit.after {
-        answers(balance.now, after);
-    }
 }
 
 /// What was done, judged; where it cannot be, that is put to what was refused.
@@ -488,7 +487,7 @@ pub(super) fn as_came_in(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     visit.charge = root.told("charge", |table| Ok(charge(table, &visit.case)));
     visit.pull_down = root.told("pull_down", vents).unwrap_or_default();
     case?;
-    weighed(&mut visit);
+    evidence::answer(&mut visit);
     visit.ambient = ambient_as_written(root);
     Ok(visit)
 }

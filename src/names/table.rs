@@ -459,7 +459,7 @@ vocabulary! {
     /// assert_eq!(Observation::from_id("clutch_engaged"), Some(Observation::ClutchEngaged));
     /// assert_eq!(Observation::from_code(1), Some(Observation::ClutchEngaged));
     /// ```
-    Observation[37] {
+    Observation[43] {
         ClutchEngaged = 1, ["clutch_engaged"], "The clutch is engaged: hub and pulley turn together.";
         ClutchHasVoltage = 2, ["clutch_has_voltage"], "The clutch coil gets its voltage when cooling is asked for.";
         HubTurnsFreely = 3, ["hub_turns_freely"], "With the belt on and the clutch off, the hub turns by hand without resistance.";
@@ -497,6 +497,12 @@ vocabulary! {
         SecondGaugesAgree = 35, ["second_gauges_agree"], "A second set of gauges shows the same pressures.";
         CoolsOnTheRoad = 36, ["cools_on_the_road"], "After ten to fifteen minutes on the road the air at the vents is cold, and stays cold.";
         TransducerAgrees = 37, ["transducer_agrees"], "The vehicle's own transducer of the high side and the gauge show the same pressure.";
+        DyeGlows = 38, ["dye_glows"], "Dye of this refrigerant charge glows under UV light on the outside of the circuit.";
+        DetectorAlarms = 39, ["detector_alarms"], "An electronic detector of refrigerant alarms at one place again and again.";
+        TraceGasEscapes = 40, ["trace_gas_escapes"], "Trace gas or test gas under pressure escapes at a place that a detector or foam shows.";
+        TestPressureHolds = 41, ["test_pressure_holds"], "A test pressure holds: the loss is surely less than allowed.";
+        VacuumHolds = 42, ["vacuum_holds"], "A deep vacuum holds: no air comes in and no moisture boils.";
+        EvacuatedBeforeFilling = 43, ["evacuated_before_filling"], "The circuit was evacuated deeply before it was filled.";
     }
 }
 
@@ -865,13 +871,14 @@ vocabulary! {
     /// assert_eq!(ProofKind::from_id("pressure-test"), Some(ProofKind::PressureTest));
     /// assert_eq!(ProofKind::from_code(1), Some(ProofKind::PressureTest));
     /// ```
-    ProofKind[6] {
+    ProofKind[7] {
         PressureTest = 1, ["pressure-test"], "A test pressure that was watched.";
         Evacuation = 2, ["evacuation"], "What the vacuum pump reached.";
         Hold = 3, ["hold"], "The vacuum that was held.";
         Charge = 4, ["charge"], "The masses.";
         PullDown = 5, ["pull-down"], "The vent after the start.";
         Repair = 6, ["repair"], "The readings before and after.";
+        LeakSearch = 7, ["leak-search"], "Dye, detector or trace gas after the repair.";
     }
 }
 

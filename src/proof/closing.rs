@@ -19,12 +19,15 @@ pub struct Proofs<'a> {
     pub charge: Option<&'a Balance>,
     /// The vent after the start.
     pub pull_down: Option<&'a PullDown>,
+    /// Whether dye, a detector or trace gas showed a leak after the repair.
+    pub leak_found: Option<bool>,
     /// Before against after.
     pub repair: Option<&'a Proof>,
 }
 
-/// The judgement over all of them. Masses need no rule of their own to lift "better" to "proven": what was weighed is an answer to
-/// whether the charge lies below or above the label, before and after, and is in the proof of the repair already.
+/// The judgement over all of them. Masses and tests need no rule of their own to lift "better" to "proven": what was weighed, pressed
+/// and evacuated answers questions whose odds are in the proof of the repair already, for the faults that they speak of. The vent after
+/// the start is a link of the chain and moves no odds, as the readings after the repair have the same vent.
 ///
 /// ```
 /// use coldloop::{ClosingFinding, intake};
@@ -81,6 +84,7 @@ impl Proofs<'_> {
             (ProofKind::Hold, self.hold.map(|hold| held(hold.finding))),
             (ProofKind::Charge, self.charge.and_then(|book| Some(filled(book.now?)))),
             (ProofKind::PullDown, self.pull_down.map(|fall| cold(fall.finding))),
+            (ProofKind::LeakSearch, self.leak_found.map(searched)),
         ];
         let done = || tests.into_iter().filter_map(|(kind, end)| Some((kind, end?)));
         let first = |wanted: End| done().find(|(_, end)| *end == wanted).map(|(kind, _)| kind);
@@ -154,6 +158,10 @@ const fn cold(finding: PullDownFinding) -> End {
         PullDownFinding::Stalled | PullDownFinding::Rising | PullDownFinding::Freezing => End::Fails,
         PullDownFinding::Falling | PullDownFinding::CannotTell => End::Open,
     }
+}
+
+const fn searched(found: bool) -> End {
+    if found { End::Fails } else { End::Holds }
 }
 
 const fn helped(finding: RepairFinding) -> End {

@@ -4,7 +4,7 @@
 //! figures on other makes stand in `tests/repair_pairs.rs`.
 
 use super::change::Change;
-use crate::diagnosis::{Case, Diagnosis, Judgement, List, Settings, Visits, diagnose, judge_with};
+use crate::diagnosis::{Case, Diagnosis, Judgement, List, Settings, Visits, diagnose, judge_with, speak_against_sound};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Feature, Quantity, RepairFinding};
 use crate::units::in_kelvins;
@@ -107,10 +107,11 @@ pub(crate) fn compared(
     change: &Change,
     settings: &Settings,
 ) -> Proof {
+    let fits = |case: &Case| !speak_against_sound(&case.observations, &settings.looks);
     let cools = cooling_was_seen(second) && !after.conditions.at_rest(after.system.compressor);
     Proof {
         finding: if cools {
-            finding(change, within(second), settings)
+            finding(change, within(second) && fits(after), fits(before), settings)
         } else {
             RepairFinding::CannotTell
         },
@@ -146,12 +147,13 @@ pub(crate) fn judged_with(change: &Change, after: &Case, settings: &Settings) ->
     }
 }
 
-fn finding(change: &Change, within: bool, settings: &Settings) -> RepairFinding {
-    if within && change.set_right >= PROVEN {
+/// `fits` says whether all figures and answers after the repair are those of a sound system, `fitted` whether the answers before were.
+fn finding(change: &Change, fits: bool, fitted: bool, settings: &Settings) -> RepairFinding {
+    if fits && change.set_right >= PROVEN {
         RepairFinding::Proven
     } else if change.gone >= BETTER {
         RepairFinding::Better
-    } else if within && change.sound_throughout() >= settings.named {
+    } else if fits && fitted && change.sound_throughout() >= settings.named {
         RepairFinding::SoundBefore
     } else if change.unchanged + change.worse >= EVEN_ODDS {
         if change.gone < GREW {
@@ -225,7 +227,7 @@ mod tests {
     fn found(set: impl Fn(&mut Change)) -> RepairFinding {
         let mut change = Change::NOTHING;
         set(&mut change);
-        finding(&change, true, &Settings::default())
+        finding(&change, true, true, &Settings::default())
     }
 
     /// A repair that is said to be proven and is none costs 175 min, a look 45 min: from 1 - 45 / 175 = 0.743 on it is said, where
@@ -236,7 +238,10 @@ mod tests {
         assert_eq!((by(0.74), by(0.75)), (RepairFinding::CannotTell, RepairFinding::Proven));
         let mut change = Change::NOTHING;
         change.set_right = 0.75;
-        assert_eq!(finding(&change, false, &Settings::default()), RepairFinding::CannotTell);
+        assert_eq!(
+            finding(&change, false, true, &Settings::default()),
+            RepairFinding::CannotTell
+        );
     }
 
     /// A look that goes astray costs 130 min: from 1 - 45 / 130 = 0.654 of the fault on less of it is told.

@@ -13,7 +13,7 @@ use alloc::vec::Vec;
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
-/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `repair`; `null` for what was not done or cannot be judged,
+/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `leak_found` (whether), `repair`; `null` for what was not done or cannot be judged,
 /// of which `refused` tells the mistakes as [`refusal_json`](super::refusal_json) does; and `closing`, what all of them tell
 /// together, with the `weakest` of them. Each has its
 /// `finding` (an id) and what that `says`, and the figures of its struct in [`crate::proof`] in plain SI, with unit and
@@ -38,6 +38,7 @@ pub(super) fn judgements(all: &Judgements, language: Language) -> Json {
         "hold": all.hold.as_ref().map(|done| hold(done, language)),
         "charge": all.charge.as_ref().map(|done| balance(done, language)),
         "pull_down": all.pull_down.as_ref().map(|done| pull_down(done, language)),
+        "leak_found": all.leak_found,
         "repair": all.repair.as_deref().map(|done| repair(done, language)),
         "closing": all.closing.as_ref().map(|done| closing(done, language)),
         "refused": all.refused.iter().map(mistake).collect::<Vec<_>>(),

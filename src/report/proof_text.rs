@@ -40,9 +40,15 @@ fn finding(all: &Judgements, kind: ProofKind, wording: Wording) -> Option<String
         ProofKind::Hold => (Text::HeldVacuum, all.hold.as_ref()?.finding.sentence(language)),
         ProofKind::Charge => (Text::ChargeNow, all.charge.as_ref()?.now?.sentence(language)),
         ProofKind::PullDown => (Text::PullDown, all.pull_down.as_ref()?.finding.sentence(language)),
+        ProofKind::LeakSearch => (Text::LeakSearch, leak_search(all.leak_found?, wording)),
         ProofKind::Repair => return None, // it is the headline
     };
     Some(format!("{}: {says}", wording.text(name)))
+}
+
+/// What dye, a detector or trace gas showed.
+fn leak_search(found: bool, wording: Wording) -> &'static str {
+    wording.text(if found { Text::LeakFound } else { Text::NoLeakFound })
 }
 
 /// All of it: a sentence each, with the figures below in the details; without them, what stands below the headline is not repeated.
@@ -97,6 +103,9 @@ pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, 
     }
     if let Some(fall) = &all.pull_down {
         tell(out, Text::PullDown, fall.finding.sentence(wording.language));
+    }
+    if let Some(found) = all.leak_found {
+        tell(out, Text::LeakSearch, leak_search(found, wording));
     }
     // The page begins with what follows, unless it is told in full.
     if let Some(proof) = all.repair.as_ref().filter(|_| details) {

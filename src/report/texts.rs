@@ -110,6 +110,10 @@ pub(super) enum Text {
     KpaGauge,
     /// at the end {rise} ± {spread} micron a minute
     LateRise,
+    /// A leak was found.
+    LeakFound,
+    /// Leak search
+    LeakSearch,
     /// a loss below {value} g/h would not show
     LeastSeenHour,
     /// a loss below {low} to {high} g of refrigerant a year would not show
@@ -144,6 +148,8 @@ pub(super) enum Text {
     NoFaultStandsOut,
     /// The charge on the label was not given.
     NoLabel,
+    /// No leak was found.
+    NoLeakFound,
     /// none of these
     NoneOfThese,
     /// normal here today
@@ -380,6 +386,8 @@ impl Text {
                 "at the end {rise} ± {spread} micron a minute",
                 "al final {rise} ± {spread} micrones por minuto",
             ],
+            Text::LeakFound => ["A leak was found.", "Se encontró una fuga."],
+            Text::LeakSearch => ["Leak search", "Búsqueda de fugas"],
             Text::LeastSeenHour => [
                 "a loss below {value} g/h would not show",
                 "una pérdida menor de {value} g/h no se vería",
@@ -412,6 +420,7 @@ impl Text {
                 "The charge on the label was not given.",
                 "No se dio la carga de la etiqueta.",
             ],
+            Text::NoLeakFound => ["No leak was found.", "No se encontró ninguna fuga."],
             Text::NoneOfThese => ["none of these", "ninguna de estas"],
             Text::NormalHereToday => ["normal here today", "normal aquí hoy"],
             Text::NormalRange => ["normal {low} to {high}", "normal {low} a {high}"],
@@ -1133,6 +1142,7 @@ impl Sentence for ProofKind {
                 ProofKind::Charge => "las masas.",
                 ProofKind::PullDown => "la salida después del arranque.",
                 ProofKind::Repair => "las lecturas antes y después.",
+                ProofKind::LeakSearch => "el colorante, el detector o el gas trazador después de la reparación.",
             },
         }
     }
@@ -1505,6 +1515,17 @@ pub(super) fn seen(question: Observation, yes: bool, language: Language) -> &'st
                 "enfría en ruta y sigue enfriando",
             ],
             Observation::TransducerAgrees => ["gauge and transducer agree", "manómetro y transductor coinciden"],
+            Observation::DyeGlows => [
+                "dye glows at a joint or part",
+                "el colorante brilla en una unión o pieza",
+            ],
+            Observation::DetectorAlarms => ["detector alarms at one place", "el detector suena en un lugar"],
+            Observation::TraceGasEscapes => ["trace gas escapes", "escapa gas trazador"],
+            Observation::TestPressureHolds => ["test pressure holds", "la presión de prueba se mantiene"],
+            Observation::VacuumHolds => ["vacuum holds", "el vacío se mantiene"],
+            Observation::EvacuatedBeforeFilling => {
+                ["evacuated deeply before filling", "vacío profundo antes de cargar"]
+            }
         }
     } else {
         match question {
@@ -1568,6 +1589,12 @@ pub(super) fn seen(question: Observation, yes: bool, language: Language) -> &'st
             Observation::SecondGaugesAgree => ["second gauges disagree", "los otros manómetros no coinciden"],
             Observation::CoolsOnTheRoad => ["does not keep cooling on the road", "no sigue enfriando en ruta"],
             Observation::TransducerAgrees => ["gauge and transducer disagree", "manómetro y transductor no coinciden"],
+            Observation::DyeGlows => ["no dye on the outside", "no hay colorante por fuera"],
+            Observation::DetectorAlarms => ["detector stays silent", "el detector no suena"],
+            Observation::TraceGasEscapes => ["no trace gas escapes", "no escapa gas trazador"],
+            Observation::TestPressureHolds => ["test pressure is lost", "la presión de prueba se pierde"],
+            Observation::VacuumHolds => ["vacuum is lost", "el vacío se pierde"],
+            Observation::EvacuatedBeforeFilling => ["filled without a deep vacuum", "cargado sin vacío profundo"],
         }
     };
     both[column(language)]

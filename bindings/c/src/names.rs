@@ -927,6 +927,18 @@ pub enum ColdloopObservation {
     CoolsOnTheRoad = 36,
     /// The vehicle's own transducer of the high side and the gauge show the same pressure.
     TransducerAgrees = 37,
+    /// Dye of this refrigerant charge glows under UV light on the outside of the circuit.
+    DyeGlows = 38,
+    /// An electronic detector of refrigerant alarms at one place again and again.
+    DetectorAlarms = 39,
+    /// Trace gas or test gas under pressure escapes at a place that a detector or foam shows.
+    TraceGasEscapes = 40,
+    /// A test pressure holds: the loss is surely less than allowed.
+    TestPressureHolds = 41,
+    /// A deep vacuum holds: no air comes in and no moisture boils.
+    VacuumHolds = 42,
+    /// The circuit was evacuated deeply before it was filled.
+    EvacuatedBeforeFilling = 43,
 }
 
 impl ColdloopObservation {
@@ -975,6 +987,12 @@ impl ColdloopObservation {
             35 => Some(c"second_gauges_agree"),
             36 => Some(c"cools_on_the_road"),
             37 => Some(c"transducer_agrees"),
+            38 => Some(c"dye_glows"),
+            39 => Some(c"detector_alarms"),
+            40 => Some(c"trace_gas_escapes"),
+            41 => Some(c"test_pressure_holds"),
+            42 => Some(c"vacuum_holds"),
+            43 => Some(c"evacuated_before_filling"),
             _ => None,
         }
     }

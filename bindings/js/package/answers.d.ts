@@ -256,7 +256,10 @@ export interface Observations {
   control_signal_moves_pressures?: boolean;
   cooling_comes_and_goes?: boolean;
   cools_on_the_road?: boolean;
+  detector_alarms?: boolean;
   drop_across_drier?: boolean;
+  dye_glows?: boolean;
+  evacuated_before_filling?: boolean;
   evaporator_frosted?: boolean;
   frost_at_expansion?: boolean;
   frost_on_suction_line?: boolean;
@@ -277,7 +280,10 @@ export interface Observations {
   sight_glass_bubbles?: boolean;
   speed_lowers_low_side?: boolean;
   suction_line_step?: boolean;
+  test_pressure_holds?: boolean;
+  trace_gas_escapes?: boolean;
   transducer_agrees?: boolean;
+  vacuum_holds?: boolean;
   water_lowers_high_side?: boolean;
 }
 export interface Readings {
@@ -635,6 +641,12 @@ export interface Answer {
         | "second_gauges_agree"
         | "cools_on_the_road"
         | "transducer_agrees"
+        | "dye_glows"
+        | "detector_alarms"
+        | "trace_gas_escapes"
+        | "test_pressure_holds"
+        | "vacuum_holds"
+        | "evacuated_before_filling"
         | "prior";
       log_odds: number;
       says: string;
@@ -886,6 +898,12 @@ export interface Answer {
             | "second_gauges_agree"
             | "cools_on_the_road"
             | "transducer_agrees"
+            | "dye_glows"
+            | "detector_alarms"
+            | "trace_gas_escapes"
+            | "test_pressure_holds"
+            | "vacuum_holds"
+            | "evacuated_before_filling"
           )
         | null;
       outcome: string;

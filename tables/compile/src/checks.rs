@@ -11,6 +11,7 @@ use tables_names::Output;
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Observations {
+    mistaken: Mistaken,
     observation: Vec<ObservationRow>,
     exclusive: Vec<Exclusive>,
     shared: Vec<Shared>,
@@ -35,9 +36,18 @@ struct Shared {
 #[serde(deny_unknown_fields)]
 struct ObservationRow {
     id: String,
+    mistaken: Option<Mistaken>,
     otherwise: f64,
     source: String,
     yes: Vec<Chance>,
+}
+
+/// How often an answer is noted wrongly.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Mistaken {
+    chance: f64,
+    source: String,
 }
 
 #[derive(Deserialize)]
@@ -177,13 +187,20 @@ impl Observations {
                     "observations.toml: {observation}: a chance of 0 or 1 is never known"
                 ));
             }
+            let mistaken = row.mistaken.as_ref().unwrap_or(&self.mistaken);
+            if !(0.001..=0.2).contains(&mistaken.chance) {
+                return Err(format!("observations.toml: {observation}: mistaken is out of range"));
+            }
             source += &format!("// {}\n", row.source);
+            if row.mistaken.is_some() {
+                source += &format!("// noted wrongly: {}\n", mistaken.source);
+            }
             for chance in &row.yes {
                 source += &format!("// {}: {}\n", chance.fault, chance.source);
             }
             source += &format!(
-                "ObservationRow {{ otherwise: {:?}, yes: {chances:?} }},\n",
-                row.otherwise
+                "ObservationRow {{ mistaken: {:?}, otherwise: {:?}, yes: {chances:?} }},\n",
+                mistaken.chance, row.otherwise
             );
         }
         source += "];\n\n";
