@@ -20,7 +20,7 @@ const fn mistaken(observation: Observation) -> f64 {
     } else if matches!(observation, Observation::HubTurnsFreely | Observation::HubLocked) {
         0.02
     } else {
-        0.05
+        0.08
     }
 }
 
