@@ -39,7 +39,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.182, 0.337],
                             shift: [
                                 [0x3fb9374c, 0x3f0e978d, 0x3c03126f, 0xbf8a9fbe],
@@ -54,7 +54,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.491, 0.643],
                             shift: [
                                 [0x406872b0, 0x3fec6a7f, 0xbcc49ba6, 0xbfb624dd],
@@ -69,7 +69,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.796, 0.95],
                             shift: [
                                 [0x41291687, 0x4066872b, 0xbeee978d, 0xc049fbe7],
@@ -84,7 +84,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41aa3852, 0x40d449ba, 0xbf9cbc6a, 0xbf8fdf3b],
@@ -99,7 +99,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41ffe560, 0x411aa7f0, 0xbffdd2f2, 0x3f6872b0],
@@ -116,7 +116,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.187, 0.337],
                             shift: [
                                 [0x3f27ef9e, 0x3e5b22d1, 0x3e54fdf4, 0xbea5e354],
@@ -131,7 +131,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x401d70a4, 0x3f5b22d1, 0x3f76c8b4, 0xbf35c28f],
@@ -146,7 +146,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.795, 0.95],
                             shift: [
                                 [0x41029ba6, 0x4042b021, 0x3f4ed917, 0xbfe147ae],
@@ -161,7 +161,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419679db, 0x40cba5e3, 0xbe018937, 0xbe7ae148],
@@ -176,7 +176,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41eba5e3, 0x411af9db, 0xbf87ced9, 0x3fa28f5c],
@@ -193,7 +193,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.18, 0.337],
                             shift: [
                                 [0x3ec10625, 0xbeb645a2, 0x3ec83127, 0xbefbe76d],
@@ -208,7 +208,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.488, 0.643],
                             shift: [
                                 [0x4042d0e5, 0x3eb4bc6a, 0x3f847ae1, 0xbf61cac1],
@@ -223,7 +223,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.797, 0.95],
                             shift: [
                                 [0x410e5604, 0x401c6a7f, 0x3fbccccd, 0xc008c49c],
@@ -238,7 +238,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a38831, 0x40c1c28f, 0xbe820c4a, 0xbf1d4fdf],
@@ -253,7 +253,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41ffe560, 0x411aa7f0, 0xbffdd2f2, 0x3f6872b0],
@@ -3311,7 +3311,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.177, 0.337],
                             shift: [
                                 [0x3f2b020c, 0x3e4ccccd, 0x3f23126f, 0xbf93f7cf],
@@ -3326,7 +3326,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x40295810, 0x3fa51eb8, 0x3f683127, 0xbfdf5c29],
@@ -3341,7 +3341,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.799, 0.95],
                             shift: [
                                 [0x4129d70a, 0x408bd70a, 0x3d1fbe77, 0xc0a6d0e5],
@@ -3356,7 +3356,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419eea7f, 0x40e0f1aa, 0xbf24dd2f, 0xbffde354],
@@ -3371,7 +3371,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e8e979, 0x411b0625, 0xbfa9db23, 0x3f9f7cee],
@@ -3388,7 +3388,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.182, 0.337],
                             shift: [
                                 [0x3e8c49ba, 0xbd178d50, 0x3ebd70a4, 0x3b03126f],
@@ -3403,7 +3403,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x403353f8, 0x3fa2b021, 0x3eec8b44, 0xbf360419],
@@ -3418,7 +3418,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.796, 0.95],
                             shift: [
                                 [0x412bdb23, 0x40880831, 0x3d9ba5e3, 0xc06e872b],
@@ -3433,7 +3433,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419df6c9, 0x40de0419, 0xbf5a7efa, 0xbf96c8b4],
@@ -3448,7 +3448,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e60000, 0x411a0000, 0xbfe43958, 0x3faf7cee],
@@ -3465,7 +3465,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.187, 0.337],
                             shift: [
                                 [0x3ef126e9, 0xbe28f5c3, 0x3ecb4396, 0xbec18937],
@@ -3480,7 +3480,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.493, 0.643],
                             shift: [
                                 [0x40222d0e, 0x3d656042, 0x3f7645a2, 0xbf6d9168],
@@ -3495,7 +3495,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.79, 0.95],
                             shift: [
                                 [0x411a147b, 0x404c5a1d, 0x3f9d2f1b, 0xc07978d5],
@@ -3510,7 +3510,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419af9db, 0x40ce1cac, 0xbd4ac083, 0xbfa9ba5e],
@@ -3525,7 +3525,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e8e979, 0x411b0625, 0xbfa9db23, 0x3f9f7cee],
@@ -6419,7 +6419,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.178, 0.337],
                             shift: [
                                 [0x3e439581, 0x3e6978d5, 0x3e73b646, 0x3e624dd3],
@@ -6434,7 +6434,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.486, 0.643],
                             shift: [
                                 [0x401051ec, 0x3f170a3d, 0x3fdf7cee, 0xbfb9db23],
@@ -6449,7 +6449,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.805, 0.95],
                             shift: [
                                 [0x4112e979, 0x40720c4a, 0x3fb24dd3, 0xc010a3d7],
@@ -6464,7 +6464,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41906c8b, 0x40c08f5c, 0x3e1a1cac, 0xbf46e979],
@@ -6479,7 +6479,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41d7645a, 0x41040c4a, 0xbf8bc6a8, 0x3f34bc6a],
@@ -6496,7 +6496,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.176, 0.337],
                             shift: [
                                 [0x3f4e5604, 0xbdb851ec, 0xbda9fbe7, 0x3e158106],
@@ -6511,7 +6511,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x400b126f, 0xbf7645a2, 0x3fd0e560, 0xbf9b020c],
@@ -6526,7 +6526,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.805, 0.95],
                             shift: [
                                 [0x4114dd2f, 0x4006978d, 0x400a2d0e, 0xc00a2d0e],
@@ -6541,7 +6541,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4190e979, 0x40a5b22d, 0x3f089375, 0xbf39fbe7],
@@ -6556,7 +6556,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41d7645a, 0x41040c4a, 0xbf8bc6a8, 0x3f34bc6a],
@@ -8767,7 +8767,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.18, 0.337],
                             shift: [
                                 [0x3f160419, 0x3dc49ba6, 0x3f05e354, 0xbe89374c],
@@ -8782,7 +8782,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.49, 0.643],
                             shift: [
                                 [0x4058d4fe, 0x3f9dd2f2, 0x3f574bc7, 0xc0318937],
@@ -8797,7 +8797,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.796, 0.95],
                             shift: [
                                 [0x416374bc, 0x409da9fc, 0xbea66666, 0xc083851f],
@@ -8812,7 +8812,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a6f6c9, 0x40da8b44, 0xbf4e76c9, 0xbfd34396],
@@ -8827,7 +8827,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41dc3333, 0x410bb646, 0xbfa4dd2f, 0x3f4f1aa0],
@@ -8844,7 +8844,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.03, 0.181, 0.337],
                             shift: [
                                 [0x3ef0a3d7, 0xbbc49ba6, 0x3e020c4a, 0xbe72b021],
@@ -8859,7 +8859,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.337, 0.492, 0.643],
                             shift: [
                                 [0x3fd7ced9, 0x3e50e560, 0x3f92b021, 0xc01c8b44],
@@ -8874,7 +8874,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28332907,
+                            weight: 0.23999327,
                             severity: [0.643, 0.797, 0.95],
                             shift: [
                                 [0x41367efa, 0x4086f9db, 0x3f4872b0, 0xc05624dd],
@@ -8889,7 +8889,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1000085,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419bb958, 0x40cf3333, 0xbe8147ae, 0xbfa25e35],
@@ -8904,7 +8904,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05000425,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41dc3333, 0x410bb646, 0xbfa4dd2f, 0x3f4f1aa0],
@@ -10999,7 +10999,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.15, 0.3, 0.45],
                             shift: [
                                 [0x400ec8b4, 0x40021cac, 0x3fad4fdf, 0xbff9999a],
@@ -11014,7 +11014,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.45, 0.59, 0.725],
                             shift: [
                                 [0x40b83958, 0x4058a3d7, 0x3ff7ef9e, 0xc03978d5],
@@ -11029,7 +11029,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.725, 0.864, 1.0],
                             shift: [
                                 [0x4127ba5e, 0x40893f7d, 0x3fcc49ba, 0xc0020c4a],
@@ -11044,7 +11044,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a5e560, 0x40bdeb85, 0x3f79fbe7, 0x3f539581],
@@ -11059,7 +11059,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f7ed91, 0x40f2978d, 0x3eb6c8b4, 0x406bd70a],
@@ -11076,7 +11076,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.15, 0.286, 0.45],
                             shift: [
                                 [0x3ff70a3d, 0x400b3333, 0x3f856042, 0xc003a5e3],
@@ -11091,7 +11091,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.45, 0.567, 0.725],
                             shift: [
                                 [0x40ae978d, 0x4061a9fc, 0x3fd00000, 0xc040624e],
@@ -11106,7 +11106,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.725, 0.864, 1.0],
                             shift: [
                                 [0x4122e979, 0x408dc28f, 0x3fa43958, 0xc008f5c3],
@@ -11121,7 +11121,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a38a3d, 0x40bed917, 0x3f5645a2, 0x3e960419],
@@ -11136,7 +11136,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f59fbe, 0x40efef9e, 0x3ec83127, 0x402e76c9],
@@ -11153,7 +11153,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.15, 0.286, 0.45],
                             shift: [
                                 [0x3f683127, 0x4018a3d7, 0x3fe0624e, 0xbfe020c5],
@@ -11168,7 +11168,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.45, 0.602, 0.725],
                             shift: [
                                 [0x408ddb23, 0x406f2b02, 0x40158106, 0xc02cbc6a],
@@ -11183,7 +11183,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.725, 0.838, 1.0],
                             shift: [
                                 [0x41128b44, 0x40947ae1, 0x3fff3b64, 0xbfea9fbe],
@@ -11198,7 +11198,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a00625, 0x40b4b021, 0x3f94bc6a, 0x3efeb852],
@@ -11213,7 +11213,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f6c6a8, 0x40d4e560, 0x3ea8f5c3, 0x4034fdf4],
@@ -13898,7 +13898,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.15, 0.309, 0.45],
                             shift: [
                                 [0x401e353f, 0x401a5e35, 0xbe2f1aa0, 0xbfa7ef9e],
@@ -13913,7 +13913,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.45, 0.582, 0.725],
                             shift: [
                                 [0x40a65604, 0x405f7cee, 0x3e322d0e, 0xbff18937],
@@ -13928,7 +13928,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.725, 0.877, 1.0],
                             shift: [
                                 [0x4135ef9e, 0x40790625, 0x3e19999a, 0xbff83127],
@@ -13943,7 +13943,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a57efa, 0x4099f3b6, 0x3ea20c4a, 0x3ec76c8b],
@@ -13958,7 +13958,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f00625, 0x40b7645a, 0x3ef74bc7, 0x402df3b6],
@@ -13975,7 +13975,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.15, 0.301, 0.45],
                             shift: [
                                 [0x40118937, 0x401bd70a, 0xbe0a3d71, 0xbf6d9168],
@@ -13990,7 +13990,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.45, 0.585, 0.725],
                             shift: [
                                 [0x40a00000, 0x4060e560, 0x3e560419, 0xbfc0624e],
@@ -14005,7 +14005,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.725, 0.872, 1.0],
                             shift: [
                                 [0x4132c49c, 0x407a7efa, 0x3e3e76c9, 0xbfc70a3d],
@@ -14020,7 +14020,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a51687, 0x40a28f5c, 0x3e9f7cee, 0x3f400000],
@@ -14035,7 +14035,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f0cac1, 0x40c7df3b, 0x3edfbe77, 0x4043851f],
@@ -14052,7 +14052,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.15, 0.348, 0.45],
                             shift: [
                                 [0x4053b646, 0x402e6666, 0x3f0b4396, 0xbf74bc6a],
@@ -14067,7 +14067,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.45, 0.583, 0.725],
                             shift: [
                                 [0x40c11687, 0x407374bc, 0x3f639581, 0xbfc41893],
@@ -14082,7 +14082,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.28333333,
+                            weight: 0.24,
                             severity: [0.725, 0.863, 1.0],
                             shift: [
                                 [0x41434fdf, 0x4086872b, 0x3f5d70a4, 0xbfcac083],
@@ -14097,7 +14097,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a90831, 0x4097ced9, 0x3f22b021, 0x3ef6872b],
@@ -14112,7 +14112,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f06873, 0x40a91687, 0x3ecfdf3b, 0x4023020c],
@@ -16638,7 +16638,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.17,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x41070674, 0x3fcfce02, 0xbeaeaa4b, 0x3f5568b5],
@@ -16653,7 +16653,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.34,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x4197e742, 0x4069c7c2, 0xbf447f94, 0x3ff015cb],
@@ -16668,7 +16668,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2125,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41ec4b4a, 0x40b5d441, 0xbf98d501, 0x403abb9e],
@@ -16683,7 +16683,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1275,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x4223b7d3, 0x40fbf695, 0xbfd3c814, 0x40816114],
@@ -16698,7 +16698,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x420f6924, 0x40f2df2c, 0xbfcc23d4, 0x40796bfa],
@@ -16713,7 +16713,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f634eb, 0x40e9c7c2, 0xbfc47f94, 0x407015cc],
@@ -16730,7 +16730,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.17,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x41010c6f, 0x3fe9f8fe, 0xbe9ef5be, 0x3f1300ca],
@@ -16745,7 +16745,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.34,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x41912dfc, 0x40839c0f, 0xbf32d476, 0x3fa560e3],
@@ -16760,7 +16760,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2125,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41e1d5c2, 0x40ccb9de, 0xbf8b1706, 0x4000a0b1],
@@ -16775,7 +16775,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1275,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x421c78ad, 0x410dd88d, 0xbfc0bd29, 0x40323dc2],
@@ -16790,7 +16790,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x42086cee, 0x4108ba4e, 0xbfb9c8cf, 0x402bcf53],
@@ -16805,7 +16805,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e8c25f, 0x41039c0f, 0xbfb2d476, 0x402560e3],
@@ -16822,7 +16822,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.17,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x410abe6c, 0x3ffa7986, 0xbeb009eb, 0x0],
@@ -16837,7 +16837,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.34,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x419c163a, 0x408ce45b, 0xbf460b28, 0x0],
@@ -16852,7 +16852,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2125,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41f2cd3e, 0x40db2a55, 0xbf9a08ad, 0x0],
@@ -16867,7 +16867,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1275,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x42283a17, 0x4117d9ac, 0xbfd5726d, 0x0],
@@ -16882,7 +16882,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4211aa46, 0x41065ec7, 0xbfccf900, 0x3ff015cc],
@@ -16897,7 +16897,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f634eb, 0x40e9c7c2, 0xbfc47f94, 0x407015cc],
@@ -20261,7 +20261,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.17,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x40f88d19, 0x3fe4fd55, 0xbebed230, 0x3e876103],
@@ -20276,7 +20276,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.34,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x418bcf5e, 0x4080ce80, 0xbf56ac75, 0x3f184d23],
@@ -20291,7 +20291,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2125,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41d97b75, 0x40c85daa, 0xbfa6f7ea, 0x3f6ce9c5],
@@ -20306,7 +20306,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1275,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x4216af24, 0x410ad32f, 0xbfe75eda, 0x3fa425a0],
@@ -20321,7 +20321,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4202d8da, 0x4105d0d7, 0xbfdf05a8, 0x3f9e3962],
@@ -20336,7 +20336,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41de0522, 0x4100ce80, 0xbfd6ac76, 0x3f984d24],
@@ -20353,7 +20353,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.17,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x40f920b4, 0x3fdb016f, 0xbec91940, 0x3f170edc],
@@ -20368,7 +20368,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.34,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x418c2265, 0x4076619d, 0xbf623c68, 0x3fa9f0b8],
@@ -20383,7 +20383,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2125,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41d9fc9d, 0x40bfa141, 0xbfaff618, 0x40042d01],
@@ -20398,7 +20398,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1275,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x421708a0, 0x4104c5ab, 0xbff3d504, 0x4037286b],
@@ -20413,7 +20413,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x42032f1c, 0x40fff679, 0xbfeb08b6, 0x40308c91],
@@ -20428,7 +20428,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41deab31, 0x40f6619d, 0xbfe23c68, 0x4029f0b8],
@@ -20445,7 +20445,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.17,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x4104a83b, 0x3ff6a11b, 0xbe9e7484, 0x0],
@@ -20460,7 +20460,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.34,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x41953d42, 0x408aba9f, 0xbf324314, 0x0],
@@ -20475,7 +20475,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2125,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41e82667, 0x40d7ccf8, 0xbf8aa5f3, 0x0],
@@ -20490,7 +20490,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1275,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x4220d8c8, 0x411584df, 0xbfc02079, 0x0],
@@ -20505,7 +20505,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.1,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4207edac, 0x410b29af, 0xbfcb6678, 0x3f184d24],
@@ -20520,7 +20520,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.05,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41de0522, 0x4100ce80, 0xbfd6ac76, 0x3f984d24],
