@@ -6,7 +6,8 @@ use approx::assert_relative_eq;
 use coldloop::diagnosis::{Counts, Settings};
 use coldloop::evaluate::{Answer, Evaluation, Mix, Priors, Summary, evaluate};
 use coldloop::intake::{self, Cause};
-use coldloop::{ErrorKind, Fault, VerdictKind};
+use coldloop::vehicle::System;
+use coldloop::{Compressor, ErrorKind, Expansion, Fault, Refrigerant, VerdictKind};
 use proptest::prelude::*;
 
 const GARAGE: &str = include_str!("../examples/cases/garage.jsonl");
@@ -264,7 +265,8 @@ fn what_cannot_be_judged_is_told_by_its_line() {
 fn the_priors_of_a_file_are_its_shares() {
     let mut mix = Mix::default();
     for (_, line) in intake::cases_of(GARAGE) {
-        mix.add(&intake::confirmed_from_json(line).unwrap().truth);
+        let case = intake::confirmed_from_json(line).unwrap();
+        mix.add(&case.visit.case.system, &case.truth);
     }
     let told = mix.applied(&Settings::default()).unwrap();
     assert_relative_eq!(told.prior(SOUND), 4.0 / 12.0, max_relative = 1e-14);
@@ -273,7 +275,8 @@ fn the_priors_of_a_file_are_its_shares() {
     let by_hand = evaluate(GARAGE, &told, Priors::Given).unwrap();
     assert_eq!(evaluate(GARAGE, &Settings::default(), Priors::Told).unwrap(), by_hand);
     let mut two = Mix::default();
-    two.add(&[cause(LOW), cause(HIGH)]);
+    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    two.add(&system, &[cause(LOW), cause(HIGH)]);
     let half = two.applied(&Settings::default()).unwrap();
     assert_eq!((half.prior(LOW), half.prior(HIGH)), (0.5, 0.5));
     let none = evaluate("\n", &Settings::default(), Priors::Told).unwrap_err();

@@ -306,7 +306,7 @@ fn a_small_move_of_one_reading_turns_no_more_answers_than_it_did() {
 fn told_priors_leave_answers_as_steady() {
     let mut mix = Mix::default();
     for case in CASES.iter() {
-        mix.add(&case.truth);
+        mix.add(&case.visit.case.system, &case.truth);
     }
     let cases = all_moves(&mix.applied(&Settings::default()).unwrap());
     let unsteady = share("leader turns or moves by over 0.3", &cases, Moves::unsteady);

@@ -121,7 +121,7 @@ fn little_pumped_is_never_the_control_of_a_fixed_clutch() {
 }
 
 #[test]
-#[ignore = "not met: 21 of 108: with the low side at saturation the clutch has 0.7 to 0.8, for its rows let the sides differ by 5 K; an orifice tube at 105 F may be short"]
+#[ignore = "not met: 17 of 108: with the sides 15 psi apart at saturation the clutch has 0.6 to 0.9, for two gauges may differ so; an orifice tube at 105 F may be short"]
 fn little_pumped_is_a_worn_compressor_first_or_second() {
     of_every_kind(hardly_pumped(), |answer| {
         let worn = answer.probability_of(&[Fault::WornCompressor]);
@@ -130,7 +130,7 @@ fn little_pumped_is_a_worn_compressor_first_or_second() {
 }
 
 #[test]
-#[ignore = "not met: 13 of 108, of 60 psig at 105 F: 0.77 to 0.90"]
+#[ignore = "not met: 13 of 108, of 60 psig at 105 F: 0.78 to 0.90"]
 fn a_free_hub_behind_an_engaged_clutch_is_a_worn_compressor() {
     const SEEN: &[(Observation, bool)] = &[(Observation::ClutchEngaged, true), (Observation::HubTurnsFreely, true)];
     of_every_kind(hardly_pumped().map(|seen| Seen { looks: SEEN, ..seen }), |answer| {
@@ -140,7 +140,7 @@ fn a_free_hub_behind_an_engaged_clutch_is_a_worn_compressor() {
 }
 
 #[test]
-#[ignore = "not met: 7 of 72, of 80 psig at 80 F: a clutch that is out, as above"]
+#[ignore = "not met: 1 of 72: with 60 against 160 psig at 80 F an orifice tube may be short, 0.25 against 0.24"]
 fn a_low_side_of_60_to_80_psig_against_115_to_160_is_led_by_a_worn_compressor() {
     let each = [80.0, 90.0].into_iter().flat_map(|ambient_f| {
         [60.0, 70.0, 80.0]

@@ -5,7 +5,7 @@ use super::rows::{FaultRows, Page, ShiftRow};
 use crate::circuit::FeatureVector;
 use crate::expected::Source;
 use crate::names::{Compressor, Expansion, Refrigerant};
-use crate::numerics::multivariate_t::{DIMENSIONS, Symmetric};
+use crate::numerics::multivariate_t::{DIMENSIONS, Symmetric, Vector};
 use crate::vehicle::System;
 
 /// The part of the atlas that speaks of a system.
@@ -50,6 +50,9 @@ pub(super) static STILL: [ShiftRow; 1] = [ShiftRow {
     severity: [0.0; 3],
     shift: [[0; 4]; DIMENSIONS],
 }];
+
+/// The ambient, from which features count.
+pub(super) static AMBIENT: Vector = [0.0; DIMENSIONS];
 
 /// The most severities and forms that a fault has by one source.
 pub(super) const MOST_ROWS: usize = 12;

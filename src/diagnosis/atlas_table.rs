@@ -5,7 +5,7 @@
 
 #![allow(clippy::approx_constant)] // a severity may look like one
 
-use super::rows::{FaultRows, Page, ShiftRow};
+use super::rows::{CountedFrom, FaultRows, Page, ShiftRow};
 use crate::expected::Source;
 use crate::names::{Expansion, Fault};
 
@@ -18,7 +18,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41398106, 0xc03fdf3b, 0x41d453f8, 0x40fd0625, 0xc002f1aa, 0x41001cac, 0x4097126f, 0xc0c71aa0,
@@ -39,7 +39,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.182, 0.337],
                             shift: [
                                 [0x3fb9374c, 0x3f0e978d, 0x3c03126f, 0xbf8a9fbe],
@@ -54,7 +54,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.491, 0.643],
                             shift: [
                                 [0x406872b0, 0x3fec6a7f, 0xbcc49ba6, 0xbfb624dd],
@@ -69,7 +69,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.796, 0.95],
                             shift: [
                                 [0x41291687, 0x4066872b, 0xbeee978d, 0xc049fbe7],
@@ -84,7 +84,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41aa3852, 0x40d449ba, 0xbf9cbc6a, 0xbf8fdf3b],
@@ -99,7 +99,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41ffe560, 0x411aa7f0, 0xbffdd2f2, 0x3f6872b0],
@@ -116,7 +116,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.187, 0.337],
                             shift: [
                                 [0x3f27ef9e, 0x3e5b22d1, 0x3e54fdf4, 0xbea5e354],
@@ -131,7 +131,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x401d70a4, 0x3f5b22d1, 0x3f76c8b4, 0xbf35c28f],
@@ -146,7 +146,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.795, 0.95],
                             shift: [
                                 [0x41029ba6, 0x4042b021, 0x3f4ed917, 0xbfe147ae],
@@ -161,7 +161,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419679db, 0x40cba5e3, 0xbe018937, 0xbe7ae148],
@@ -176,7 +176,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41eba5e3, 0x411af9db, 0xbf87ced9, 0x3fa28f5c],
@@ -193,7 +193,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.18, 0.337],
                             shift: [
                                 [0x3ec10625, 0xbeb645a2, 0x3ec83127, 0xbefbe76d],
@@ -208,7 +208,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.488, 0.643],
                             shift: [
                                 [0x4042d0e5, 0x3eb4bc6a, 0x3f847ae1, 0xbf61cac1],
@@ -223,7 +223,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.797, 0.95],
                             shift: [
                                 [0x410e5604, 0x401c6a7f, 0x3fbccccd, 0xc008c49c],
@@ -238,7 +238,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a38831, 0x40c1c28f, 0xbe820c4a, 0xbf1d4fdf],
@@ -253,7 +253,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41ffe560, 0x411aa7f0, 0xbffdd2f2, 0x3f6872b0],
@@ -271,7 +271,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x410a3958, 0xbfd28f5c, 0x41c9fbe7, 0x409b645a, 0xbf8978d5, 0x40c5eb85, 0x4029cac1, 0xc0718937,
@@ -434,7 +434,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x410e147b, 0xbed0e560, 0x420a8c4a, 0x40afae14, 0x3e395810, 0x40c33333, 0x4039a9fc, 0xc0bf1aa0,
@@ -597,7 +597,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41a53333, 0x41383127, 0x42918396, 0x4165db23, 0x410f020c, 0x418e8937, 0x4139df3b, 0x41115c29,
@@ -1165,7 +1165,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411a0000, 0xbf46e979, 0x41cd47ae, 0x40c00831, 0xbe9d2f1b, 0x40cd3f7d, 0x4052e148, 0xc07a9fbe,
@@ -1328,7 +1328,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40fc6a7f, 0xbf77ced9, 0x41ca3d71, 0x409bf7cf, 0xbf39db23, 0x40b4f5c3, 0x40471aa0, 0xc08ec8b4,
@@ -1491,7 +1491,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckOpen,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41121893, 0xc0033333, 0x41d10c4a, 0x40b18106, 0xbf85c28f, 0x40be24dd, 0x40852f1b, 0xc0245a1d,
@@ -1654,7 +1654,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckClosed,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4187b021, 0x3f9ba5e3, 0x41da6042, 0x3f4b851f, 0xc06e5604, 0x412cf5c3, 0xc023e76d, 0xc0fd3f7d,
@@ -1817,7 +1817,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40ff53f8, 0xbf3eb852, 0x41b2a1cb, 0x40b67efa, 0x3e581062, 0x40d41062, 0x4033b646, 0xc07926e9,
@@ -1980,7 +1980,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x422971aa, 0x40b75c29, 0x42083c6a, 0x4207c9ba, 0x40a0fdf4, 0x4200947b, 0x4187fdf4, 0xc0071aa0,
@@ -2143,7 +2143,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x418bd70a, 0x3f853f7d, 0x41d9cac1, 0x3fb41893, 0xc07ee979, 0x4140147b, 0xc00e0419, 0xc0f6e979,
@@ -2306,7 +2306,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4130e979, 0xc0080000, 0x41d01687, 0x40ec51ec, 0xbfbc6a7f, 0x40f27efa, 0x408b126f, 0xc09f22d1,
@@ -2559,21 +2559,19 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Ambient,
                 scales: [
                     [
-                        0x40a33333, 0x403978d5, 0x41b79581, 0x40a2c083, 0x40805a1d, 0x40be76c9, 0x3f96c8b4, 0x4084d4fe,
-                        0x3fccac08, 0x415c9375, 0x40973b64, 0x4186b22d, 0x40a8ed91, 0xc081db23, 0x4194d2f2, 0x402ba5e3,
-                        0x419f5e35, 0x406d0e56, 0x409c5a1d, 0x41615810, 0x418cfbe7, 0x401ab021, 0x41b16042, 0x4033c6a8,
-                        0xc039fbe7, 0x41a63333, 0x41915604, 0x42020625, 0xbecc49ba, 0xbed78d50, 0xbeee978d, 0xbe87ae14,
-                        0xbeee978d, 0xbee3d70a, 0xbe2e147b, 0x3e0c49ba,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                     [
-                        0x40a33333, 0x403978d5, 0x41b79581, 0x40a2c083, 0x40805a1d, 0x40be76c9, 0x3f96c8b4, 0x4084d4fe,
-                        0x3fccac08, 0x415c9375, 0x40973b64, 0x4186b22d, 0x40a8ed91, 0xc081db23, 0x4194d2f2, 0x402ba5e3,
-                        0x419f5e35, 0x406d0e56, 0x409c5a1d, 0x41615810, 0x418cfbe7, 0x401ab021, 0x41b16042, 0x4033c6a8,
-                        0xc039fbe7, 0x41a63333, 0x41915604, 0x42020625, 0xbecc49ba, 0xbed78d50, 0xbeee978d, 0xbe87ae14,
-                        0xbeee978d, 0xbee3d70a, 0xbe2e147b, 0x3e0c49ba,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                 ],
                 rows: [
@@ -2582,14 +2580,14 @@ pub(super) static ATLAS: &[Page] = &[
                         weight: 1.0,
                         severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41ffe560, 0x411aa7f0, 0xbffdd2f2, 0x3f6872b0],
-                            [0xc19a3333, 0xc0003127, 0xbf0b020c, 0xbfa33333],
-                            [0x41c60000, 0x410e3127, 0xc009db23, 0x3e6147ae],
-                            [0x4155ef9e, 0x40e91687, 0xbf618937, 0x3f25a1cb],
-                            [0xc12a0000, 0xbf591687, 0xbf916873, 0xbf51eb85],
-                            [0xc160f5c3, 0xc014ed91, 0xbf0c49ba, 0xbf1cac08],
-                            [0xc2378106, 0xc0c79db2, 0x3ec9ba5e, 0xc0ac5a1d],
-                            [0xbf760419, 0x3e645a1d, 0x3d0f5c29, 0xbef851ec],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
                     &[ShiftRow {
@@ -2597,14 +2595,14 @@ pub(super) static ATLAS: &[Page] = &[
                         weight: 1.0,
                         severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41eba5e3, 0x411af9db, 0xbf87ced9, 0x3fa28f5c],
-                            [0xc1843b64, 0xc01020c5, 0xbfdb851f, 0x3d3851ec],
-                            [0x41b6374c, 0x41084dd3, 0xbf976c8b, 0x3f0e978d],
-                            [0x4147a1cb, 0x40f91eb8, 0xbf3c28f6, 0x3f93b646],
-                            [0xc12076c9, 0xbf9d0e56, 0xbfd04189, 0x3ea56042],
-                            [0xc14ca7f0, 0xc00851ec, 0xbfcdd2f2, 0x3e0624dd],
-                            [0xc23453f8, 0xc087d70a, 0xbf88b439, 0xc10451ec],
-                            [0xbb03126f, 0xba83126f, 0x3a83126f, 0xbbc49ba6],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
                     &[],
@@ -2612,7 +2610,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41365604, 0xc0043958, 0x41cba5e3, 0x40e7be77, 0xbfca9fbe, 0x40f624dd, 0x406cfdf4, 0xc095f3b6,
@@ -2729,7 +2727,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411d645a, 0xbfa81062, 0x41fbb021, 0x409dc28f, 0x3f83b646, 0x41267efa, 0x40371aa0, 0xc050c49c,
@@ -2892,7 +2890,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x410de76d, 0xbfbced91, 0x41dad4fe, 0x40b41062, 0xbf4ccccd, 0x40bf3333, 0x402cac08, 0xc08e0419,
@@ -3055,7 +3053,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4106b021, 0xbf847ae1, 0x41ccb22d, 0x409b4bc7, 0xbe4bc6a8, 0x40b2b852, 0x40271aa0, 0xc08cc49c,
@@ -3218,7 +3216,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::WrongRefrigerant,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4147eb85, 0x4029a9fc, 0x422a5c29, 0x40b9db23, 0xc0848312, 0x4108a3d7, 0x40b46a7f, 0xc00322d1,
@@ -3292,7 +3290,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411ea3d7, 0xc03cdd2f, 0x42038000, 0x40e74396, 0xc011db23, 0x40eccccd, 0x40f03958, 0xc06072b0,
@@ -3313,7 +3311,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.177, 0.337],
                             shift: [
                                 [0x3f2b020c, 0x3e4ccccd, 0x3f23126f, 0xbf93f7cf],
@@ -3328,7 +3326,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x40295810, 0x3fa51eb8, 0x3f683127, 0xbfdf5c29],
@@ -3343,7 +3341,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.799, 0.95],
                             shift: [
                                 [0x4129d70a, 0x408bd70a, 0x3d1fbe77, 0xc0a6d0e5],
@@ -3358,7 +3356,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419eea7f, 0x40e0f1aa, 0xbf24dd2f, 0xbffde354],
@@ -3373,7 +3371,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e8e979, 0x411b0625, 0xbfa9db23, 0x3f9f7cee],
@@ -3390,7 +3388,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.182, 0.337],
                             shift: [
                                 [0x3e8c49ba, 0xbd178d50, 0x3ebd70a4, 0x3b03126f],
@@ -3405,7 +3403,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x403353f8, 0x3fa2b021, 0x3eec8b44, 0xbf360419],
@@ -3420,7 +3418,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.796, 0.95],
                             shift: [
                                 [0x412bdb23, 0x40880831, 0x3d9ba5e3, 0xc06e872b],
@@ -3435,7 +3433,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419df6c9, 0x40de0419, 0xbf5a7efa, 0xbf96c8b4],
@@ -3450,7 +3448,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e60000, 0x411a0000, 0xbfe43958, 0x3faf7cee],
@@ -3467,7 +3465,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.187, 0.337],
                             shift: [
                                 [0x3ef126e9, 0xbe28f5c3, 0x3ecb4396, 0xbec18937],
@@ -3482,7 +3480,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.493, 0.643],
                             shift: [
                                 [0x40222d0e, 0x3d656042, 0x3f7645a2, 0xbf6d9168],
@@ -3497,7 +3495,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.79, 0.95],
                             shift: [
                                 [0x411a147b, 0x404c5a1d, 0x3f9d2f1b, 0xc07978d5],
@@ -3512,7 +3510,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419af9db, 0x40ce1cac, 0xbd4ac083, 0xbfa9ba5e],
@@ -3527,7 +3525,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e8e979, 0x411b0625, 0xbfa9db23, 0x3f9f7cee],
@@ -3545,7 +3543,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411f126f, 0x40043958, 0x41fe20c5, 0x40121cac, 0xc03bb646, 0x40ee9fbe, 0xbe99999a, 0xc0f64dd3,
@@ -3708,7 +3706,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41059db2, 0xbe591687, 0x4207cac1, 0x40b59168, 0x3ed9999a, 0x40bc1893, 0x40c89375, 0xbf49fbe7,
@@ -3871,7 +3869,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41c1b021, 0x416e9fbe, 0x42a9c51f, 0x41933b64, 0x413cfdf4, 0x419676c9, 0x41a447ae, 0x41447ae1,
@@ -4439,7 +4437,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411cb021, 0xbf7a9fbe, 0x420470a4, 0x40ded0e5, 0xbed0624e, 0x40e0a3d7, 0x40f55810, 0xbff978d5,
@@ -4602,7 +4600,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40fe9fbe, 0xbe439581, 0x4202f1aa, 0x40a7645a, 0x3ed374bc, 0x40b6f9db, 0x40a4dd2f, 0xbfa56042,
@@ -4765,7 +4763,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::OrificeRestricted,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x413b7cee, 0x3db43958, 0x423449ba, 0x40e8a3d7, 0x3e87ae14, 0x40fff7cf, 0x40bf3333, 0xc0208312,
@@ -4928,7 +4926,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40edba5e, 0x3ed6872b, 0x41cef7cf, 0x40aa353f, 0x3f9db22d, 0x40c03127, 0x40a8fdf4, 0xbed26e98,
@@ -5091,7 +5089,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x421f0a3d, 0x40fef1aa, 0x421cf1aa, 0x42080d50, 0x40d5a9fc, 0x42093958, 0x41fba9fc, 0x4095f3b6,
@@ -5254,7 +5252,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41280831, 0x3e872b02, 0x422f9168, 0x40c86a7f, 0x3f0d9168, 0x40e00831, 0x40a9eb85, 0xbfd33333,
@@ -5417,7 +5415,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411a5604, 0xbf753f7d, 0x41eb76c9, 0x40dc9ba6, 0xbf153f7d, 0x40e46a7f, 0x40e48b44, 0xc0078d50,
@@ -5670,21 +5668,19 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Ambient,
                 scales: [
                     [
-                        0x4107c6a8, 0x40fff7cf, 0x422b1893, 0x41003127, 0x4108a3d7, 0x41059581, 0x41054fdf, 0x40bfd70a,
-                        0x40fdcac1, 0x410b0e56, 0x401570a4, 0x41c6e354, 0x402c49ba, 0x3fbc8b44, 0x41a08b44, 0x4014ed91,
-                        0x41cc1687, 0x402ac083, 0x3fb91687, 0x41a58b44, 0x41ab2d0e, 0x41288b44, 0x4216e45a, 0x41450625,
-                        0x413d26e9, 0x41dc7ae1, 0x41e24dd3, 0x429ca5e3, 0xbf06e979, 0xbfaef9db, 0xbeee978d, 0xbecb4396,
-                        0xbec18937, 0xbec39581, 0xbf10a3d7, 0x3e29fbe7,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                     [
-                        0x4107c6a8, 0x40fff7cf, 0x422b1893, 0x41003127, 0x4108a3d7, 0x41059581, 0x41054fdf, 0x40bfd70a,
-                        0x40fdcac1, 0x410b0e56, 0x401570a4, 0x41c6e354, 0x402c49ba, 0x3fbc8b44, 0x41a08b44, 0x4014ed91,
-                        0x41cc1687, 0x402ac083, 0x3fb91687, 0x41a58b44, 0x41ab2d0e, 0x41288b44, 0x4216e45a, 0x41450625,
-                        0x413d26e9, 0x41dc7ae1, 0x41e24dd3, 0x429ca5e3, 0xbf06e979, 0xbfaef9db, 0xbeee978d, 0xbecb4396,
-                        0xbec18937, 0xbec39581, 0xbf10a3d7, 0x3e29fbe7,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                 ],
                 rows: [
@@ -5693,14 +5689,14 @@ pub(super) static ATLAS: &[Page] = &[
                         weight: 1.0,
                         severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41e8e979, 0x411b0625, 0xbfa9db23, 0x3f9f7cee],
-                            [0xc197ced9, 0xc04072b0, 0xbf80e560, 0xbff9ba5e],
-                            [0x41bcfdf4, 0x410970a4, 0xbf9b020c, 0x3f389375],
-                            [0x41ccd0e5, 0x41106a7f, 0xbfa6c8b4, 0x3f826e98],
-                            [0xc1650e56, 0xbfef1aa0, 0xbea978d5, 0x3e010625],
-                            [0xc162f9db, 0xbff51eb8, 0xbea7ef9e, 0x3e126e98],
-                            [0xc1e7ac08, 0xc0c25e35, 0xbfd9db23, 0xc0840831],
-                            [0xbf6ccccd, 0x3e25e354, 0x3d8b4396, 0xbf178d50],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
                     &[ShiftRow {
@@ -5708,14 +5704,14 @@ pub(super) static ATLAS: &[Page] = &[
                         weight: 1.0,
                         severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41e60000, 0x411a0000, 0xbfe43958, 0x3faf7cee],
-                            [0xc1900000, 0xc02c6a7f, 0xc01e353f, 0xbfe4fdf4],
-                            [0x41bb3958, 0x4107a5e3, 0xbfd04189, 0x3f7fbe77],
-                            [0x41cc20c5, 0x410dd2f2, 0xbfd9db23, 0x3fb41893],
-                            [0xc16d645a, 0xbfd7ae14, 0xbf5374bc, 0xbf116873],
-                            [0xc16bd2f2, 0xbfdced91, 0xbf526e98, 0xbf126e98],
-                            [0xc1f6fdf4, 0xc0c38d50, 0xc00d1eb8, 0xc0e4bc6a],
-                            [0xba83126f, 0xba83126f, 0x3a83126f, 0xbbe56042],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
                     &[],
@@ -5723,7 +5719,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4115c6a8, 0xbf8e76c9, 0x41df9168, 0x40df126f, 0xbef53f7d, 0x40f09375, 0x40e6f9db, 0xc00d3f7d,
@@ -5840,7 +5836,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x410c5a1d, 0xbf52b021, 0x420f2f1b, 0x4098b439, 0x3fa95810, 0x4122978d, 0x40bd47ae, 0xc000b439,
@@ -6003,7 +5999,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40f8b439, 0xbf770a3d, 0x41f93127, 0x40a8ed91, 0xbf03126f, 0x40b4bc6a, 0x40aed0e5, 0xbfe3b646,
@@ -6166,7 +6162,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40eb0a3d, 0xbf3ef9db, 0x41fa9375, 0x4091999a, 0x3d1ba5e3, 0x40a34bc7, 0x409b4396, 0xbff5e354,
@@ -6329,7 +6325,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::WrongRefrigerant,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41789ba6, 0x40af3b64, 0x425bc083, 0x40cb126f, 0xc10a2d0e, 0x41422d0e, 0x40e7126f, 0xc118a7f0,
@@ -6403,7 +6399,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4142ed91, 0xbfbf3b64, 0x40890625, 0x41276042, 0xbf9c0831, 0x41221893, 0x407374bc, 0x3e041893,
@@ -6423,7 +6419,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.178, 0.337],
                             shift: [
                                 [0x3e439581, 0x3e6978d5, 0x3e73b646, 0x3e624dd3],
@@ -6438,7 +6434,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.486, 0.643],
                             shift: [
                                 [0x401051ec, 0x3f170a3d, 0x3fdf7cee, 0xbfb9db23],
@@ -6453,7 +6449,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.805, 0.95],
                             shift: [
                                 [0x4112e979, 0x40720c4a, 0x3fb24dd3, 0xc010a3d7],
@@ -6468,7 +6464,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41906c8b, 0x40c08f5c, 0x3e1a1cac, 0xbf46e979],
@@ -6483,7 +6479,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41d7645a, 0x41040c4a, 0xbf8bc6a8, 0x3f34bc6a],
@@ -6500,7 +6496,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.176, 0.337],
                             shift: [
                                 [0x3f4e5604, 0xbdb851ec, 0xbda9fbe7, 0x3e158106],
@@ -6515,7 +6511,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.487, 0.643],
                             shift: [
                                 [0x400b126f, 0xbf7645a2, 0x3fd0e560, 0xbf9b020c],
@@ -6530,7 +6526,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.805, 0.95],
                             shift: [
                                 [0x4114dd2f, 0x4006978d, 0x400a2d0e, 0xc00a2d0e],
@@ -6545,7 +6541,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4190e979, 0x40a5b22d, 0x3f089375, 0xbf39fbe7],
@@ -6560,7 +6556,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41d7645a, 0x41040c4a, 0xbf8bc6a8, 0x3f34bc6a],
@@ -6578,7 +6574,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4101ba5e, 0xbd79db23, 0x40f3126f, 0x40b90e56, 0xc08645a2, 0x413e9fbe, 0x4009cac1, 0xbf92f1aa,
@@ -6693,7 +6689,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41136042, 0xbf2f5c29, 0x4096c8b4, 0x40f94fdf, 0xbf14fdf4, 0x40f80831, 0x40423d71, 0x3d872b02,
@@ -6808,7 +6804,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41c728f6, 0x40807ae1, 0x41b5d0e5, 0x41afc8b4, 0x4028f5c3, 0x41bc1eb8, 0x41413b64, 0x410e20c5,
@@ -7193,7 +7189,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x412a6666, 0xbf87ae14, 0x409e76c9, 0x41119168, 0xbf51eb85, 0x4110c8b4, 0x403c9ba6, 0x3ee76c8b,
@@ -7308,7 +7304,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4108bc6a, 0xbf1c28f6, 0x408e872b, 0x40eac8b4, 0xbeddb22d, 0x40ed5810, 0x40356042, 0x3e916873,
@@ -7513,7 +7509,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckOpen,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411ce979, 0xbf7f7cee, 0x40b7126f, 0x41050e56, 0xbf428f5c, 0x41039168, 0x404f1aa0, 0x3eb22d0e,
@@ -7628,7 +7624,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckClosed,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41335c29, 0xbf076c8b, 0x40ced0e5, 0x4120ac08, 0xbeb3b646, 0x4124a3d7, 0x406d9168, 0x3eb020c5,
@@ -7743,7 +7739,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411e9ba6, 0xbe1a9fbe, 0x40698937, 0x410c7ae1, 0x3d872b02, 0x410d47ae, 0x403a8f5c, 0x3ef53f7d,
@@ -7858,7 +7854,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x42875aa0, 0x3f7eb852, 0x40f353f8, 0x42711893, 0x3f65a1cb, 0x4266f8d5, 0x41b4df3b, 0x40125e35,
@@ -7973,7 +7969,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41303d71, 0xbf0a7efa, 0x40c645a2, 0x411cb852, 0xbea353f8, 0x411eb021, 0x4062b021, 0x3ebbe76d,
@@ -8088,7 +8084,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41787efa, 0xbfbc28f6, 0x4091c28f, 0x4158872b, 0xbf9cac08, 0x415574bc, 0x4094e560, 0x3f0f9db2,
@@ -8293,7 +8289,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Kind,
                 scales: [
                     [
                         0x40a78d50, 0x408a8f5c, 0x40c9a1cb, 0x4052f1aa, 0x403e24dd, 0x4057ae14, 0x400be76d, 0x4019999a,
@@ -8330,7 +8326,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x412f2b02, 0xbfd9999a, 0x40881062, 0x41183127, 0xbfbd4fdf, 0x411a4dd3, 0x40601062, 0x3e1cac08,
@@ -8399,7 +8395,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4125c6a8, 0xbf6a3d71, 0x40ae3d71, 0x40e62d0e, 0xbebef9db, 0x413dae14, 0x405020c5, 0x3f6f1aa0,
@@ -8514,7 +8510,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411851ec, 0xbee2d0e5, 0x4099a9fc, 0x4102b852, 0xbeb9db23, 0x41035c29, 0x402ba5e3, 0x3f52f1aa,
@@ -8629,7 +8625,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x410ca3d7, 0xbf533333, 0x408a0419, 0x40ead0e5, 0xbf2d4fdf, 0x40eac083, 0x402e24dd, 0x3f2d9168,
@@ -8751,7 +8747,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4132d0e5, 0xbfd1a9fc, 0x409db22d, 0x411624dd, 0xbfa16873, 0x410fdf3b, 0x405ed917, 0xbe6872b0,
@@ -8771,7 +8767,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.18, 0.337],
                             shift: [
                                 [0x3f160419, 0x3dc49ba6, 0x3f05e354, 0xbe89374c],
@@ -8786,7 +8782,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.49, 0.643],
                             shift: [
                                 [0x4058d4fe, 0x3f9dd2f2, 0x3f574bc7, 0xc0318937],
@@ -8801,7 +8797,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.796, 0.95],
                             shift: [
                                 [0x416374bc, 0x409da9fc, 0xbea66666, 0xc083851f],
@@ -8816,7 +8812,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a6f6c9, 0x40da8b44, 0xbf4e76c9, 0xbfd34396],
@@ -8831,7 +8827,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41dc3333, 0x410bb646, 0xbfa4dd2f, 0x3f4f1aa0],
@@ -8848,7 +8844,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.03, 0.181, 0.337],
                             shift: [
                                 [0x3ef0a3d7, 0xbbc49ba6, 0x3e020c4a, 0xbe72b021],
@@ -8863,7 +8859,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.337, 0.492, 0.643],
                             shift: [
                                 [0x3fd7ced9, 0x3e50e560, 0x3f92b021, 0xc01c8b44],
@@ -8878,7 +8874,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.199992,
+                            weight: 0.23999327,
                             severity: [0.643, 0.797, 0.95],
                             shift: [
                                 [0x41367efa, 0x4086f9db, 0x3f4872b0, 0xc05624dd],
@@ -8893,7 +8889,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.250015,
+                            weight: 0.2000144,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x419bb958, 0x40cf3333, 0xbe8147ae, 0xbfa25e35],
@@ -8908,7 +8904,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.150009,
+                            weight: 0.08000576,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41dc3333, 0x410bb646, 0xbfa4dd2f, 0x3f4f1aa0],
@@ -8926,7 +8922,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411dba5e, 0x3ebced91, 0x40e74bc7, 0x408570a4, 0xc05ced91, 0x41450a3d, 0x3f3374bc, 0xbfbf1aa0,
@@ -9041,7 +9037,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4104d0e5, 0xbf8ac083, 0x40b74bc7, 0x40dccccd, 0xbf66e979, 0x40d8a3d7, 0x4075d2f2, 0xbfef1aa0,
@@ -9156,7 +9152,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41cb0831, 0x40cd6873, 0x41923b64, 0x41b5ae14, 0x40c0d4fe, 0x41cf1eb8, 0x4177e76d, 0x4135df3b,
@@ -9541,7 +9537,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40fba5e3, 0xbf8c8b44, 0x40a47ae1, 0x40cf4396, 0xbf3fbe77, 0x40cb020c, 0x4019eb85, 0xbdf9db23,
@@ -9656,7 +9652,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40f1374c, 0xbf2147ae, 0x40ac8b44, 0x40c64dd3, 0xbeb95810, 0x40c451ec, 0x401ced91, 0x3dd0e560,
@@ -9861,7 +9857,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::OrificeRestricted,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x410a1062, 0xbfe7ae14, 0x41014fdf, 0x40e5b22d, 0xbfabe76d, 0x40e0ac08, 0x4039999a, 0xbfadd2f2,
@@ -9976,7 +9972,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40c62d0e, 0xbdcccccd, 0x409e6e98, 0x40ad8106, 0x3ed58106, 0x40b7645a, 0x400b74bc, 0x3e439581,
@@ -10091,7 +10087,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x42643646, 0x4038c49c, 0x40e0ed91, 0x424ac9ba, 0x4048d4fe, 0x42449cac, 0x4182df3b, 0x3f010625,
@@ -10206,7 +10202,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41143127, 0xc002d0e5, 0x41066e98, 0x40f77cee, 0xbfb3b646, 0x40f58937, 0x403be76d, 0xbfd16873,
@@ -10321,7 +10317,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41500c4a, 0xbfbba5e3, 0x409c0000, 0x4132bc6a, 0xbf839581, 0x412e7efa, 0x407e147b, 0xbe083127,
@@ -10526,7 +10522,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Kind,
                 scales: [
                     [
                         0x408ef9db, 0x4088fdf4, 0x4139b22d, 0x403fdf3b, 0x40940000, 0x40560419, 0x3fa2f1aa, 0x40898937,
@@ -10563,7 +10559,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x413cc083, 0xbf92f1aa, 0x409c9375, 0x41212f1b, 0xbf70e560, 0x411f6873, 0x4039db23, 0x3e645a1d,
@@ -10632,7 +10628,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41009ba6, 0xbf5020c5, 0x40c4bc6a, 0x40acbc6a, 0x3deb851f, 0x4125db23, 0x40349ba6, 0x3ed4fdf4,
@@ -10747,7 +10743,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40e23d71, 0xbf81eb85, 0x409a2d0e, 0x40b9f3b6, 0xbf33b646, 0x40b9b22d, 0x402374bc, 0x3dc08312,
@@ -10862,7 +10858,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41034fdf, 0xbf96872b, 0x409cd4fe, 0x40da0c4a, 0xbf733333, 0x40d645a2, 0x401f1aa0, 0xbe1cac08,
@@ -10984,7 +10980,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x413c49ba, 0x3f4a7efa, 0x4199020c, 0x40ee353f, 0x401ec8b4, 0x4121645a, 0x41154bc7, 0x3e083127,
@@ -11003,7 +10999,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.15, 0.3, 0.45],
                             shift: [
                                 [0x400ec8b4, 0x40021cac, 0x3fad4fdf, 0xbff9999a],
@@ -11018,7 +11014,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.45, 0.59, 0.725],
                             shift: [
                                 [0x40b83958, 0x4058a3d7, 0x3ff7ef9e, 0xc03978d5],
@@ -11033,7 +11029,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.725, 0.864, 1.0],
                             shift: [
                                 [0x4127ba5e, 0x40893f7d, 0x3fcc49ba, 0xc0020c4a],
@@ -11048,7 +11044,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a5e560, 0x40bdeb85, 0x3f79fbe7, 0x3f539581],
@@ -11063,7 +11059,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f7ed91, 0x40f2978d, 0x3eb6c8b4, 0x406bd70a],
@@ -11080,7 +11076,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.15, 0.286, 0.45],
                             shift: [
                                 [0x3ff70a3d, 0x400b3333, 0x3f856042, 0xc003a5e3],
@@ -11095,7 +11091,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.45, 0.567, 0.725],
                             shift: [
                                 [0x40ae978d, 0x4061a9fc, 0x3fd00000, 0xc040624e],
@@ -11110,7 +11106,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.725, 0.864, 1.0],
                             shift: [
                                 [0x4122e979, 0x408dc28f, 0x3fa43958, 0xc008f5c3],
@@ -11125,7 +11121,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a38a3d, 0x40bed917, 0x3f5645a2, 0x3e960419],
@@ -11140,7 +11136,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f59fbe, 0x40efef9e, 0x3ec83127, 0x402e76c9],
@@ -11157,7 +11153,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.15, 0.286, 0.45],
                             shift: [
                                 [0x3f683127, 0x4018a3d7, 0x3fe0624e, 0xbfe020c5],
@@ -11172,7 +11168,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.45, 0.602, 0.725],
                             shift: [
                                 [0x408ddb23, 0x406f2b02, 0x40158106, 0xc02cbc6a],
@@ -11187,7 +11183,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.725, 0.838, 1.0],
                             shift: [
                                 [0x41128b44, 0x40947ae1, 0x3fff3b64, 0xbfea9fbe],
@@ -11202,7 +11198,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a00625, 0x40b4b021, 0x3f94bc6a, 0x3efeb852],
@@ -11217,7 +11213,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f6c6a8, 0x40d4e560, 0x3ea8f5c3, 0x4034fdf4],
@@ -11235,7 +11231,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4152f9db, 0xbe29fbe7, 0x41b351ec, 0x402e353f, 0xbe3020c5, 0x41014bc7, 0xbf9353f8, 0x40379db2,
@@ -11396,7 +11392,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x413d2f1b, 0x3f95e354, 0x4247872b, 0x40a3851f, 0x4054fdf4, 0x40ddc28f, 0x40e48312, 0x3f8126e9,
@@ -11557,7 +11553,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41ca7ae1, 0x40e34396, 0x426d78d5, 0x4169999a, 0x40dcac08, 0x417bdb23, 0x4161ae14, 0x410a6a7f,
@@ -11718,7 +11714,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x410e9ba6, 0x3f333333, 0x41c0a3d7, 0x40300000, 0x3ebdf3b6, 0x408eb852, 0x40471aa0, 0xbdb645a2,
@@ -11879,7 +11875,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4185d70a, 0x3f87ae14, 0x41f4dd2f, 0xbf59999a, 0xbfcb4396, 0x40ca978d, 0xc04bb646, 0x408bf7cf,
@@ -12040,7 +12036,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckOpen,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4164a7f0, 0xba83126f, 0x41b74dd3, 0x40e578d5, 0x407051ec, 0x412d8937, 0x40e2f9db, 0x40b32b02,
@@ -12201,7 +12197,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckClosed,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x420e0b44, 0x4003e76d, 0x41a520c5, 0xc1140c4a, 0xc09a24dd, 0x419d6873, 0xc0dad917, 0xbfa20c4a,
@@ -12362,7 +12358,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41472b02, 0xbf245a1d, 0x418af7cf, 0x4031a9fc, 0xbf95e354, 0x40ebe76d, 0x40339581, 0xbfc41893,
@@ -12523,7 +12519,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x412a45a2, 0x402f6c8b, 0x4185db23, 0x4129a5e3, 0x404ccccd, 0x4194645a, 0x41075810, 0x4098e560,
@@ -12684,7 +12680,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4329bb23, 0x423f0e56, 0x42059062, 0xc29e0bc7, 0xc1e4f3b6, 0x425b9aa0, 0xc2a62a7f, 0xc1ef4fdf,
@@ -12845,7 +12841,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4199c083, 0xc079a9fc, 0x41bc2b02, 0x413f3333, 0xbf09ba5e, 0x4137df3b, 0x411c1893, 0xbfba7efa,
@@ -13006,64 +13002,64 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Ambient,
                 scales: [
                     [
-                        0x40523d71, 0x3f67ef9e, 0x40e9b22d, 0x401072b0, 0x40390625, 0x40d6147b, 0x4008d4fe, 0x4021a9fc,
-                        0x40b3ced9, 0x4132c8b4, 0x3f956042, 0x40bf9db2, 0x40411687, 0x402947ae, 0x4105e76d, 0x3f90624e,
-                        0x40c92f1b, 0x405872b0, 0x4079cac1, 0x41082d0e, 0x411249ba, 0xbd6147ae, 0x4114ed91, 0x40818106,
-                        0x40a26666, 0x410c3127, 0x41202d0e, 0x422521cb, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3e0c49ba,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                     [
-                        0x40523d71, 0x3f67ef9e, 0x40e9b22d, 0x401072b0, 0x40390625, 0x40d6147b, 0x4008d4fe, 0x4021a9fc,
-                        0x40b3ced9, 0x4132c8b4, 0x3f956042, 0x40bf9db2, 0x40411687, 0x402947ae, 0x4105e76d, 0x3f90624e,
-                        0x40c92f1b, 0x405872b0, 0x4079cac1, 0x41082d0e, 0x411249ba, 0xbd6147ae, 0x4114ed91, 0x40818106,
-                        0x40a26666, 0x410c3127, 0x41202d0e, 0x422521cb, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3e0c49ba,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                 ],
                 rows: [
                     &[ShiftRow {
                         severe: false,
                         weight: 1.0,
-                        severity: [1.0, 1.0, 1.0],
+                        severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41f7ed91, 0x40f2978d, 0x3eb6c8b4, 0x406bd70a],
-                            [0xc1c6fbe7, 0xbee24dd3, 0xbfe4fdf4, 0xc088cccd],
-                            [0x41c7bc6a, 0x40dcbc6a, 0x3f11a9fc, 0x3fe3f7cf],
-                            [0x418e6a7f, 0x40ce24dd, 0x3f1ae148, 0x3f4ac083],
-                            [0xc173ced9, 0xbf733333, 0xbfe49ba6, 0xc0326e98],
-                            [0xc1756042, 0xbf8c6a7f, 0xbfe91687, 0xc05178d5],
-                            [0xc22ff4bc, 0xbff49ba6, 0xc03fdf3b, 0xc15f0a3d],
-                            [0xbf760419, 0x3e645a1d, 0x3d0f5c29, 0xbef851ec],
-                        ],
-                    }],
-                    &[ShiftRow {
-                        severe: false,
-                        weight: 1.0,
-                        severity: [1.0, 1.0, 1.0],
-                        shift: [
-                            [0x41f59fbe, 0x40efef9e, 0x3ec83127, 0x402e76c9],
-                            [0xc1a870a4, 0xbfddd2f2, 0xbff9999a, 0xc03bd70a],
-                            [0x41cc1893, 0x40cb9581, 0x3f041893, 0x3fe872b0],
-                            [0x41875604, 0x40d70a3d, 0x3f0353f8, 0x3f770a3d],
-                            [0xc1434396, 0xbfdef9db, 0xbfdc8b44, 0xbfeeb852],
-                            [0xc148e560, 0xbfe74bc7, 0xbfe7ced9, 0xc00ae148],
-                            [0xc22749ba, 0xc047be77, 0xc02a7efa, 0xc12ca3d7],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
                             [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
                     &[ShiftRow {
                         severe: false,
                         weight: 1.0,
-                        severity: [1.0, 1.0, 1.0],
+                        severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41f6c6a8, 0x40d4e560, 0x3ea8f5c3, 0x4034fdf4],
-                            [0xc1b7b646, 0xbf758106, 0xbfd33333, 0xc04b9581],
-                            [0x41c9eb85, 0x40bb3333, 0x3ef53f7d, 0x3fcb22d1],
-                            [0x418adf3b, 0x40b9d2f2, 0x3efc6a7f, 0x3f466666],
-                            [0xc15b8937, 0xbf981062, 0xbfc624dd, 0xc00353f8],
-                            [0xc15f22d1, 0xbfa3f7cf, 0xbfcd0e56, 0xc019ba5e],
-                            [0xc22b9eb8, 0xc00e147b, 0xc01fdf3b, 0xc12e8f5c],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
+                        ],
+                    }],
+                    &[ShiftRow {
+                        severe: false,
+                        weight: 1.0,
+                        severity: [0.0, 1.0, 1.0],
+                        shift: [
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
                             [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
@@ -13071,7 +13067,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41304189, 0x3f3d2f1b, 0x41a653f8, 0x40ee3d71, 0x3f958106, 0x410753f8, 0x40e245a2, 0x4078e560,
@@ -13232,7 +13228,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41376c8b, 0xbf54bc6a, 0x41c74dd3, 0x40540831, 0x3f8f3b64, 0x40adcac1, 0x40501062, 0x3fd2d0e5,
@@ -13393,7 +13389,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41ffe354, 0xc1888f5c, 0x4226f9db, 0x41ace76d, 0xc12ff7cf, 0x41a22b02, 0x41808312, 0xc103ba5e,
@@ -13554,7 +13550,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x415d1687, 0xbf76872b, 0x41c54189, 0x401a7efa, 0x3fc851ec, 0x40a68f5c, 0x40575c29, 0x3fb3126f,
@@ -13715,7 +13711,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::WrongRefrigerant,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x419445a2, 0x410472b0, 0x42160937, 0x40070a3d, 0xc06a9fbe, 0x4114b021, 0x4105f7cf, 0x40fcb439,
@@ -13883,7 +13879,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4133be77, 0xbfd645a2, 0x4170a7f0, 0x40f84189, 0x3f343958, 0x411a6e98, 0x41075810, 0x3f6b851f,
@@ -13902,7 +13898,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.15, 0.309, 0.45],
                             shift: [
                                 [0x401e353f, 0x401a5e35, 0xbe2f1aa0, 0xbfa7ef9e],
@@ -13917,7 +13913,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.45, 0.582, 0.725],
                             shift: [
                                 [0x40a65604, 0x405f7cee, 0x3e322d0e, 0xbff18937],
@@ -13932,7 +13928,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.725, 0.877, 1.0],
                             shift: [
                                 [0x4135ef9e, 0x40790625, 0x3e19999a, 0xbff83127],
@@ -13947,7 +13943,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a57efa, 0x4099f3b6, 0x3ea20c4a, 0x3ec76c8b],
@@ -13962,7 +13958,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f00625, 0x40b7645a, 0x3ef74bc7, 0x402df3b6],
@@ -13979,7 +13975,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.15, 0.301, 0.45],
                             shift: [
                                 [0x40118937, 0x401bd70a, 0xbe0a3d71, 0xbf6d9168],
@@ -13994,7 +13990,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.45, 0.585, 0.725],
                             shift: [
                                 [0x40a00000, 0x4060e560, 0x3e560419, 0xbfc0624e],
@@ -14009,7 +14005,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.725, 0.872, 1.0],
                             shift: [
                                 [0x4132c49c, 0x407a7efa, 0x3e3e76c9, 0xbfc70a3d],
@@ -14024,7 +14020,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a51687, 0x40a28f5c, 0x3e9f7cee, 0x3f400000],
@@ -14039,7 +14035,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f0cac1, 0x40c7df3b, 0x3edfbe77, 0x4043851f],
@@ -14056,7 +14052,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.15, 0.348, 0.45],
                             shift: [
                                 [0x4053b646, 0x402e6666, 0x3f0b4396, 0xbf74bc6a],
@@ -14071,7 +14067,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.45, 0.583, 0.725],
                             shift: [
                                 [0x40c11687, 0x407374bc, 0x3f639581, 0xbfc41893],
@@ -14086,7 +14082,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.2,
+                            weight: 0.24,
                             severity: [0.725, 0.863, 1.0],
                             shift: [
                                 [0x41434fdf, 0x4086872b, 0x3f5d70a4, 0xbfcac083],
@@ -14101,7 +14097,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x41a90831, 0x4097ced9, 0x3f22b021, 0x3ef6872b],
@@ -14116,7 +14112,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f06873, 0x40a91687, 0x3ecfdf3b, 0x4023020c],
@@ -14134,7 +14130,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x414076c9, 0xc0a7e76d, 0x4208ad0e, 0x4043020c, 0x3f6c49ba, 0x40e90625, 0x3fde5604, 0x3fb6c8b4,
@@ -14295,7 +14291,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40e2d917, 0xbf9872b0, 0x41ce3d71, 0x404a5e35, 0x4040b439, 0x40b98106, 0x408451ec, 0x402a3d71,
@@ -14456,7 +14452,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41a35604, 0x40e1e354, 0x42b345a2, 0x41352b02, 0x40df53f8, 0x414f5810, 0x4153e76d, 0x40b2353f,
@@ -14617,7 +14613,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41233b64, 0xbfca3d71, 0x41b18106, 0x408da1cb, 0x400f5c29, 0x40bcc49c, 0x40b1ba5e, 0x40da2d0e,
@@ -14778,7 +14774,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40f2c8b4, 0xbf333333, 0x4283af1b, 0x40188312, 0x408ce560, 0x40f48b44, 0x3fc6a7f0, 0x40e05a1d,
@@ -14939,7 +14935,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::OrificeRestricted,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x412ca3d7, 0x3f83b646, 0x424f72b0, 0x3f4d9168, 0xbf0872b0, 0x40caf1aa, 0x3fe6c8b4, 0xc0ca1cac,
@@ -15100,7 +15096,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40c72b02, 0xc009eb85, 0x420f4ac1, 0x3fde5604, 0x4040a3d7, 0x40f91eb8, 0x400d0e56, 0x3fadb22d,
@@ -15261,7 +15257,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41864dd3, 0x3f9e353f, 0x41a0d70a, 0x4140c083, 0x4002c083, 0x4181e148, 0x41231687, 0x3f9872b0,
@@ -15422,7 +15418,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41ac8f5c, 0xc0e81062, 0x427a72b0, 0xc09d0e56, 0x40bb74bc, 0x41256873, 0xc0fab021, 0x41e347ae,
@@ -15583,7 +15579,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x419f4bc7, 0xc1114bc7, 0x41dd51ec, 0x41470a3d, 0xc0577cee, 0x41419581, 0x41626666, 0xc0d276c9,
@@ -15744,64 +15740,64 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Ambient,
                 scales: [
                     [
-                        0x40b3645a, 0x3fc10625, 0x417d9db2, 0x40879db2, 0x408cbc6a, 0x4101eb85, 0x4081a9fc, 0x4050b439,
-                        0x40979db2, 0x41020419, 0x3fd22d0e, 0x4140fdf4, 0x402e0419, 0x40118937, 0x413c8312, 0x3fec28f6,
-                        0x4141b646, 0x403570a4, 0x404e147b, 0x41424dd3, 0x414d0a3d, 0xbe604189, 0x418526e9, 0x4048a3d7,
-                        0x4096b021, 0x4157c6a8, 0x416fdf3b, 0x42186560, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3e29fbe7,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                     [
-                        0x40b3645a, 0x3fc10625, 0x417d9db2, 0x40879db2, 0x408cbc6a, 0x4101eb85, 0x4081a9fc, 0x4050b439,
-                        0x40979db2, 0x41020419, 0x3fd22d0e, 0x4140fdf4, 0x402e0419, 0x40118937, 0x413c8312, 0x3fec28f6,
-                        0x4141b646, 0x403570a4, 0x404e147b, 0x41424dd3, 0x414d0a3d, 0xbe604189, 0x418526e9, 0x4048a3d7,
-                        0x4096b021, 0x4157c6a8, 0x416fdf3b, 0x42186560, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3e29fbe7,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                 ],
                 rows: [
                     &[ShiftRow {
                         severe: false,
                         weight: 1.0,
-                        severity: [1.0, 1.0, 1.0],
+                        severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41f00625, 0x40b7645a, 0x3ef74bc7, 0x402df3b6],
-                            [0xc19c3958, 0xc0578d50, 0xc013645a, 0xbdfbe76d],
-                            [0x41b20e56, 0x40a3d70a, 0x3efc6a7f, 0x3fa74bc7],
-                            [0x41c070a4, 0x40af126f, 0x3df1a9fc, 0x3fdd2f1b],
-                            [0xc1761062, 0xc03c3958, 0xbfd20c4a, 0x3fa39581],
-                            [0xc177c28f, 0xc0278d50, 0xbfd020c5, 0x3fb45a1d],
-                            [0xc1b2ae14, 0xc0caf1aa, 0xc0258106, 0xc04b53f8],
-                            [0xbf6ccccd, 0x3e25e354, 0x3d8b4396, 0xbf178d50],
-                        ],
-                    }],
-                    &[ShiftRow {
-                        severe: false,
-                        weight: 1.0,
-                        severity: [1.0, 1.0, 1.0],
-                        shift: [
-                            [0x41f0cac1, 0x40c7df3b, 0x3edfbe77, 0x4043851f],
-                            [0xc1a64396, 0xc03d9168, 0xc01570a4, 0x3e408312],
-                            [0x41c18d50, 0x40ab74bc, 0x3ead9168, 0x4000624e],
-                            [0x41c78d50, 0x40bf1aa0, 0x3e8c49ba, 0x40016873],
-                            [0xc189eb85, 0xc0218937, 0xbfcbe76d, 0x3fcc8b44],
-                            [0xc18a49ba, 0xc0098937, 0xbfc3d70a, 0x3fdd4fdf],
-                            [0xc1b4b22d, 0xc0bfae14, 0xc01c28f6, 0xc04dc28f],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
                             [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
                     &[ShiftRow {
                         severe: false,
                         weight: 1.0,
-                        severity: [1.0, 1.0, 1.0],
+                        severity: [0.0, 1.0, 1.0],
                         shift: [
-                            [0x41f06873, 0x40a91687, 0x3ecfdf3b, 0x4023020c],
-                            [0xc1a13d71, 0xc032c083, 0xc002f1aa, 0x3ced9168],
-                            [0x41b9cccd, 0x4093e76d, 0x3ebbe76d, 0x3fbb020c],
-                            [0x41c3fdf4, 0x40a18937, 0x3e3126e9, 0x3fd3d70a],
-                            [0xc1827ae1, 0xc01a4dd3, 0xbfb6a7f0, 0x3fa26e98],
-                            [0xc1831687, 0xc006978d, 0xbfb22d0e, 0x3fb147ae],
-                            [0xc1b3b021, 0xc0ae147b, 0xc00de354, 0xc0347ae1],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
+                        ],
+                    }],
+                    &[ShiftRow {
+                        severe: false,
+                        weight: 1.0,
+                        severity: [0.0, 1.0, 1.0],
+                        shift: [
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
                             [0x0, 0x0, 0x0, 0x0],
                         ],
                     }],
@@ -15809,7 +15805,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41852d0e, 0xc06020c5, 0x41bff7cf, 0x412e0831, 0xbfbd0e56, 0x412147ae, 0x410978d5, 0x3fc53f7d,
@@ -15970,7 +15966,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40d52f1b, 0xc07e6666, 0x420a0a3d, 0x3f974bc7, 0x401a2d0e, 0x40a3020c, 0x3fcdf3b6, 0x3e92f1aa,
@@ -16131,7 +16127,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41af9db2, 0xc11cf1aa, 0x421a7df4, 0x415de354, 0x3e010625, 0x4182fdf4, 0x41723127, 0x3f628f5c,
@@ -16292,7 +16288,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41c270a4, 0xc0cbc6a8, 0x419afdf4, 0x3e9fbe77, 0x3d178d50, 0x40be872b, 0xbe9a1cac, 0x407b645a,
@@ -16453,7 +16449,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::WrongRefrigerant,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411a872b, 0xbfba3d71, 0x422dced9, 0x402f4bc7, 0xc08e353f, 0x40efae14, 0x4008624e, 0xc093f7cf,
@@ -16621,7 +16617,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x42286ec5, 0x3f3ef4c7, 0x422dad78, 0x40926062, 0xbf850107, 0x418431e1, 0x420ec514, 0x3bbf25cc,
@@ -16642,7 +16638,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.12,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x41070674, 0x3fcfce02, 0xbeaeaa4b, 0x3f5568b5],
@@ -16657,7 +16653,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.24,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x4197e742, 0x4069c7c2, 0xbf447f94, 0x3ff015cb],
@@ -16672,7 +16668,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41ec4b4a, 0x40b5d441, 0xbf98d501, 0x403abb9e],
@@ -16687,7 +16683,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.09,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x4223b7d3, 0x40fbf695, 0xbfd3c814, 0x40816114],
@@ -16702,7 +16698,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x420f6924, 0x40f2df2c, 0xbfcc23d4, 0x40796bfa],
@@ -16717,7 +16713,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f634eb, 0x40e9c7c2, 0xbfc47f94, 0x407015cc],
@@ -16734,7 +16730,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.12,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x41010c6f, 0x3fe9f8fe, 0xbe9ef5be, 0x3f1300ca],
@@ -16749,7 +16745,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.24,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x41912dfc, 0x40839c0f, 0xbf32d476, 0x3fa560e3],
@@ -16764,7 +16760,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41e1d5c2, 0x40ccb9de, 0xbf8b1706, 0x4000a0b1],
@@ -16779,7 +16775,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.09,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x421c78ad, 0x410dd88d, 0xbfc0bd29, 0x40323dc2],
@@ -16794,7 +16790,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x42086cee, 0x4108ba4e, 0xbfb9c8cf, 0x402bcf53],
@@ -16809,7 +16805,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41e8c25f, 0x41039c0f, 0xbfb2d476, 0x402560e3],
@@ -16826,7 +16822,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.12,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x410abe6c, 0x3ffa7986, 0xbeb009eb, 0x0],
@@ -16841,7 +16837,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.24,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x419c163a, 0x408ce45b, 0xbf460b28, 0x0],
@@ -16856,7 +16852,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41f2cd3e, 0x40db2a55, 0xbf9a08ad, 0x0],
@@ -16871,7 +16867,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.09,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x42283a17, 0x4117d9ac, 0xbfd5726d, 0x0],
@@ -16886,7 +16882,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4211aa46, 0x41065ec7, 0xbfccf900, 0x3ff015cc],
@@ -16901,7 +16897,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41f634eb, 0x40e9c7c2, 0xbfc47f94, 0x407015cc],
@@ -16919,7 +16915,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411be7c1, 0xc04e8de6, 0x4201f868, 0x40926062, 0xbf850107, 0x40c0001e, 0x405503f3, 0xc07deb85,
@@ -17127,7 +17123,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411e36eb, 0xc04e8de6, 0x42084605, 0x40926062, 0xbf850107, 0x40b27040, 0x405e409c, 0xc07deb85,
@@ -17335,7 +17331,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411e541d, 0xc04e8de6, 0x4208aca7, 0x40926062, 0xbf850107, 0x40b1490d, 0x405eb562, 0xc07deb85,
@@ -17543,7 +17539,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411bff04, 0xc04e8de6, 0x4208aca7, 0x40926062, 0xbf850107, 0x40b27040, 0x40556101, 0xc07deb85,
@@ -17751,7 +17747,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x412d4bbc, 0xc04e8de6, 0x41fb411b, 0x40926062, 0xbf850107, 0x40c6bb03, 0x408d49ef, 0xc07deb85,
@@ -17959,7 +17955,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckOpen,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x413b31ab, 0xc04e8de6, 0x41f94b58, 0x40926062, 0xbf850107, 0x40b9a076, 0x40a915ce, 0xc07deb85,
@@ -18167,7 +18163,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ExpansionValveStuckClosed,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x417f7929, 0xc04e8de6, 0x41fe0f89, 0x40926062, 0xbf850107, 0x40f098b5, 0x4118d265, 0xc07deb85,
@@ -18375,7 +18371,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411dacbb, 0xc04e8de6, 0x41fb0f37, 0x40926062, 0xbf850107, 0x40b42876, 0x405c17dc, 0xc07deb85,
@@ -18583,7 +18579,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x415bcd21, 0xc04e8de6, 0x41fc7501, 0x40926062, 0xbf850107, 0x40b856c2, 0x40ea4cba, 0xc07deb85,
@@ -18791,7 +18787,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41c9a0ef, 0xc04e8de6, 0x42013c3f, 0x40926062, 0xbf850107, 0x41071323, 0x41964d8d, 0xc07deb85,
@@ -18999,7 +18995,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x427cfd5a, 0x404125a4, 0x4254f6f8, 0x40926062, 0xbf850107, 0x4180b1bc, 0x426353a9, 0x4011c806,
@@ -19207,154 +19203,58 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Ambient,
                 scales: [
                     [
-                        0x4308c241, 0x40f83294, 0x42958e5e, 0x40a35319, 0xbf76e127, 0x423cd94e, 0x4300eaf1, 0x40e63dcd,
-                        0x4077e8fb, 0x4320147d, 0x41414471, 0x42819bf3, 0x3df23bb1, 0xc08b364b, 0x42b5998f, 0x412ec3cf,
-                        0x42860e15, 0xbf635753, 0x4134702e, 0x429677be, 0x429d7f35, 0x404f7f50, 0x42818a84, 0xc0cd4e24,
-                        0x4208859d, 0x423dd804, 0x428367de, 0x4327f2e0, 0x3d981ed4, 0xbd37c87f, 0x3dafbfca, 0x3dc4467a,
-                        0xbd9fee44, 0xbdfed5e4, 0xbe83aff2, 0x3f2cbdfd,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                     [
-                        0x43171e60, 0x410c06ed, 0x429b50e4, 0x40a35319, 0xbf76e127, 0x425b5f2d, 0x430f4710, 0x41030c89,
-                        0x4077e8fb, 0x432e709c, 0x41513213, 0x42875e79, 0x3df23bb1, 0xc056b60a, 0x42be3297, 0x413eb171,
-                        0x428bd09b, 0xbf635753, 0x41445dd1, 0x429f10c6, 0x42a6183d, 0x40879aee, 0x42874d0a, 0xc0cd4e24,
-                        0x420c8105, 0x42495d11, 0x42892a64, 0x4342a26e, 0x3d981ed4, 0xbd37c87f, 0x3dafbfca, 0x3dc4467a,
-                        0xbd9fee44, 0xbdfed5e4, 0xbe83aff2, 0x3f371748,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                 ],
                 rows: [
-                    &[
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.1,
-                            severity: [0.0, 0.85, 0.9],
-                            shift: [
-                                [0x41f634eb, 0x40e9c7c2, 0xbfc47f94, 0x407015cc],
-                                [0xc18a288c, 0xc003a006, 0xbef3d527, 0xc01bc25b],
-                                [0x418b1ddd, 0x40c725b3, 0xbfb9ba6e, 0x4006ea9a],
-                                [0x41f634eb, 0x40e9c7c2, 0xbfc47f94, 0x407015cc],
-                                [0xc1345118, 0xc003a006, 0xbef3d526, 0xc01bc25c],
-                                [0xc1345118, 0xc003a006, 0xbef3d526, 0xc01bc25c],
-                                [0xc20d1446, 0xc003a005, 0xbef3d529, 0xc01bc25a],
-                                [0xbf4ccccd, 0x3164c429, 0xb15fdfd2, 0x3233a0fc],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.2,
-                            severity: [0.9, 0.95, 0.975],
-                            shift: [
-                                [0x4204ad95, 0x40fbf695, 0xbfd3c815, 0x40816114],
-                                [0xc18e8573, 0xc007c81b, 0xbefb8858, 0xc020ad8c],
-                                [0x419b7bbb, 0x40de938b, 0xbfcf9421, 0x4016c9f8],
-                                [0x4204ad95, 0x40fbf695, 0xbfd3c815, 0x40816114],
-                                [0xc12d0ae6, 0xc007c81b, 0xbefb8857, 0xc020ad8d],
-                                [0xc12d0ae6, 0xc007c81b, 0xbefb8857, 0xc020ad8d],
-                                [0xc21f42b9, 0xc007c81b, 0xbefb885b, 0xc020ad8b],
-                                [0xbf800000, 0x318efa98, 0xb18bebe1, 0x32608937],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.4,
-                            severity: [0.975, 1.0, 1.0],
-                            shift: [
-                                [0x4208c811, 0x4101e0c1, 0xbfda54de, 0x40856171],
-                                [0xc1916e0d, 0xc00a8d7f, 0xbf00553d, 0xc023f502],
-                                [0x41a3aaaa, 0x40ea4a78, 0xbfda80fa, 0x401eb9a6],
-                                [0x4208c811, 0x4101e0c1, 0xbfda54de, 0x40856171],
-                                [0xc12adc1a, 0xc00a8d7f, 0xbf00553c, 0xc023f502],
-                                [0xc12adc1a, 0xc00a8d7f, 0xbf00553c, 0xc023f502],
-                                [0xc22cb706, 0xc00a8d7f, 0xbf00553e, 0xc023f501],
-                                [0xbf8ccccd, 0x319d46dc, 0xb199e9e0, 0x3276fd5b],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.3,
-                            severity: [1.0, 1.0, 1.0],
-                            shift: [
-                                [0x4208c811, 0x4101e0c1, 0xbfda54de, 0x40856171],
-                                [0xc1916e0d, 0xc00a8d7f, 0xbf00553d, 0xc023f502],
-                                [0x41a3aaaa, 0x40ea4a78, 0xbfda80fa, 0x401eb9a6],
-                                [0x4208c811, 0x4101e0c1, 0xbfda54de, 0x40856171],
-                                [0xc12adc1a, 0xc00a8d7f, 0xbf00553c, 0xc023f502],
-                                [0xc12adc1a, 0xc00a8d7f, 0xbf00553c, 0xc023f502],
-                                [0xc22cb706, 0xc00a8d7f, 0xbf00553e, 0xc023f501],
-                                [0xbf8ccccd, 0x319d46dc, 0xb199e9e0, 0x3276fd5b],
-                            ],
-                        },
-                    ],
-                    &[
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.1,
-                            severity: [0.0, 0.85, 0.9],
-                            shift: [
-                                [0x41e8c25f, 0x41039c0f, 0xbfb2d476, 0x402560e3],
-                                [0xc1780aa4, 0xc05247d4, 0xbf4692d2, 0xbfa4d8f5],
-                                [0x41845910, 0x40d40878, 0xbf9f7854, 0x3fa936a9],
-                                [0x41e8c25f, 0x41039c0f, 0xbfb2d476, 0x402560e3],
-                                [0xc1180aa4, 0xc05247d4, 0xbf4692d2, 0xbfa4d8f6],
-                                [0xc1180aa4, 0xc05247d4, 0xbf4692d2, 0xbfa4d8f6],
-                                [0xc20602a9, 0xc05247d4, 0xbf4692d3, 0xbfa4d8f4],
-                                [0xbf4ccccd, 0x30e4c424, 0xb0dfdfcd, 0x31b3a0fa],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.2,
-                            severity: [0.9, 0.95, 0.975],
-                            shift: [
-                                [0x41fadcde, 0x410dd88d, 0xbfc0bd29, 0x40323dc2],
-                                [0xc17fdfdd, 0xc058ebc8, 0xbf4cd821, 0xbfaa0d9f],
-                                [0x4193eb12, 0x40ecfa68, 0xbfb23b30, 0x3fbd1ef9],
-                                [0x41fadcde, 0x410dd88d, 0xbfc0bd29, 0x40323dc2],
-                                [0xc10fdfdd, 0xc058ebc8, 0xbf4cd821, 0xbfaa0d9f],
-                                [0xc10fdfdd, 0xc058ebc8, 0xbf4cd821, 0xbfaa0d9f],
-                                [0xc217f7f7, 0xc058ebc7, 0xbf4cd822, 0xbfaa0d9d],
-                                [0xbf800000, 0x310efa98, 0xb10bebe1, 0x31e08938],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.4,
-                            severity: [0.975, 1.0, 1.0],
-                            shift: [
-                                [0x42014f8a, 0x41123b9f, 0xbfc6b32d, 0x4037c0fd],
-                                [0xc1828c56, 0xc05d5915, 0xbf510656, 0xbfad8610],
-                                [0x419bb413, 0x40f97360, 0xbfbb9c9f, 0x3fc71321],
-                                [0x42014f8a, 0x41123b9f, 0xbfc6b32d, 0x4037c0fd],
-                                [0xc10d18ad, 0xc05d5915, 0xbf510656, 0xbfad8610],
-                                [0xc10d18ad, 0xc05d5915, 0xbf510656, 0xbfad8610],
-                                [0xc225462b, 0xc05d5915, 0xbf510657, 0xbfad860e],
-                                [0xbf8ccccd, 0x311d46e1, 0xb119e9e5, 0x31f6fd56],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.3,
-                            severity: [1.0, 1.0, 1.0],
-                            shift: [
-                                [0x42014f8a, 0x41123b9f, 0xbfc6b32d, 0x4037c0fd],
-                                [0xc1828c56, 0xc05d5915, 0xbf510656, 0xbfad8610],
-                                [0x419bb413, 0x40f97360, 0xbfbb9c9f, 0x3fc71321],
-                                [0x42014f8a, 0x41123b9f, 0xbfc6b32d, 0x4037c0fd],
-                                [0xc10d18ad, 0xc05d5915, 0xbf510656, 0xbfad8610],
-                                [0xc10d18ad, 0xc05d5915, 0xbf510656, 0xbfad8610],
-                                [0xc225462b, 0xc05d5915, 0xbf510657, 0xbfad860e],
-                                [0xbf8ccccd, 0x311d46e1, 0xb119e9e5, 0x31f6fd56],
-                            ],
-                        },
-                    ],
+                    &[ShiftRow {
+                        severe: false,
+                        weight: 1.0,
+                        severity: [0.0, 1.0, 1.0],
+                        shift: [
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
+                        ],
+                    }],
+                    &[ShiftRow {
+                        severe: false,
+                        weight: 1.0,
+                        severity: [0.0, 1.0, 1.0],
+                        shift: [
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
+                        ],
+                    }],
                     &[],
                 ],
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4192f877, 0xc01868a2, 0x42053354, 0x40a35319, 0xbf76e127, 0x41058a96, 0x41287bec, 0xc03c5230,
@@ -19501,7 +19401,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4119294a, 0xc04e8de6, 0x41f8abb2, 0x40926062, 0xbf850107, 0x4140faa1, 0x404a0a18, 0xc07deb85,
@@ -19709,7 +19609,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x411df054, 0xc04e8de6, 0x420c2dbd, 0x40926062, 0xbf850107, 0x40c552f5, 0x405d2641, 0xc07deb85,
@@ -19917,7 +19817,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x415888dd, 0xc04e8de6, 0x41fe3959, 0x40926062, 0xbf850107, 0x40ef0e67, 0x40e3c432, 0xc07deb85,
@@ -20125,7 +20025,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::WrongRefrigerant,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41304a0f, 0xc04e8de6, 0x420895d9, 0x40926062, 0xbf850107, 0x40c75088, 0x40934695, 0xc07deb85,
@@ -20340,7 +20240,7 @@ pub(super) static ATLAS: &[Page] = &[
         faults: &[
             FaultRows {
                 fault: Fault::WornCompressor,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4210e314, 0x3fdde808, 0x426a65e1, 0x4069a452, 0xbeec9211, 0x417b7438, 0x4205d83f, 0x40175201,
@@ -20361,7 +20261,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.12,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x40f88d19, 0x3fe4fd55, 0xbebed230, 0x3e876103],
@@ -20376,7 +20276,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.24,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x418bcf5e, 0x4080ce80, 0xbf56ac75, 0x3f184d23],
@@ -20391,7 +20291,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41d97b75, 0x40c85daa, 0xbfa6f7ea, 0x3f6ce9c5],
@@ -20406,7 +20306,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.09,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x4216af24, 0x410ad32f, 0xbfe75eda, 0x3fa425a0],
@@ -20421,7 +20321,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4202d8da, 0x4105d0d7, 0xbfdf05a8, 0x3f9e3962],
@@ -20436,7 +20336,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41de0522, 0x4100ce80, 0xbfd6ac76, 0x3f984d24],
@@ -20453,7 +20353,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.12,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x40f920b4, 0x3fdb016f, 0xbec91940, 0x3f170edc],
@@ -20468,7 +20368,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.24,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x418c2265, 0x4076619d, 0xbf623c68, 0x3fa9f0b8],
@@ -20483,7 +20383,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41d9fc9d, 0x40bfa141, 0xbfaff618, 0x40042d01],
@@ -20498,7 +20398,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.09,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x421708a0, 0x4104c5ab, 0xbff3d504, 0x4037286b],
@@ -20513,7 +20413,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x42032f1c, 0x40fff679, 0xbfeb08b6, 0x40308c91],
@@ -20528,7 +20428,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41deab31, 0x40f6619d, 0xbfe23c68, 0x4029f0b8],
@@ -20545,7 +20445,7 @@ pub(super) static ATLAS: &[Page] = &[
                     &[
                         ShiftRow {
                             severe: false,
-                            weight: 0.12,
+                            weight: 0.144,
                             severity: [0.0, 0.2, 0.325],
                             shift: [
                                 [0x4104a83b, 0x3ff6a11b, 0xbe9e7484, 0x0],
@@ -20560,7 +20460,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: false,
-                            weight: 0.24,
+                            weight: 0.288,
                             severity: [0.325, 0.45, 0.575],
                             shift: [
                                 [0x41953d42, 0x408aba9f, 0xbf324314, 0x0],
@@ -20575,7 +20475,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.18,
                             severity: [0.575, 0.7, 0.825],
                             shift: [
                                 [0x41e82667, 0x40d7ccf8, 0xbf8aa5f3, 0x0],
@@ -20590,7 +20490,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.09,
+                            weight: 0.108,
                             severity: [0.825, 0.95, 1.0],
                             shift: [
                                 [0x4220d8c8, 0x411584df, 0xbfc02079, 0x0],
@@ -20605,7 +20505,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.25,
+                            weight: 0.2,
                             severity: [0.93, 0.96, 0.98],
                             shift: [
                                 [0x4207edac, 0x410b29af, 0xbfcb6678, 0x3f184d24],
@@ -20620,7 +20520,7 @@ pub(super) static ATLAS: &[Page] = &[
                         },
                         ShiftRow {
                             severe: true,
-                            weight: 0.15,
+                            weight: 0.08,
                             severity: [0.98, 0.99, 1.0],
                             shift: [
                                 [0x41de0522, 0x4100ce80, 0xbfd6ac76, 0x3f984d24],
@@ -20638,7 +20538,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Undercharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40e608e3, 0xc00f5714, 0x422bfed6, 0x4069a452, 0xbeec9211, 0x40a9b9f1, 0x408db23c, 0xbfcdf22f,
@@ -20846,7 +20746,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::Overcharge,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40ed0e1a, 0xc00f5714, 0x42324c74, 0x4069a452, 0xbeec9211, 0x409c4f2a, 0x4094b772, 0xbfcdf22f,
@@ -21054,7 +20954,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CondenserAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40df8365, 0xc00f5714, 0x4232b316, 0x4069a452, 0xbeec9211, 0x409b2b1e, 0x40872cbe, 0xbfcdf22f,
@@ -21262,7 +21162,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::NonCondensables,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40dad935, 0xc00f5714, 0x4232b316, 0x4069a452, 0xbeec9211, 0x409c4f2a, 0x4082828d, 0xbfcdf22f,
@@ -21470,7 +21370,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::LiquidLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41191846, 0xc00f5714, 0x4227a6fc, 0x4069a452, 0xbeec9211, 0x40b06270, 0x40d9d9e4, 0xbfcdf22f,
@@ -21678,7 +21578,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::OrificeRestricted,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x412a8e7f, 0xc00f5714, 0x4227a6fc, 0x4069a452, 0xbeec9211, 0x40c42245, 0x40fcc657, 0xbfcdf22f,
@@ -21886,7 +21786,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorAirflowLoss,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40de34a3, 0xc00f5714, 0x42278e0a, 0x4069a452, 0xbeec9211, 0x409e11db, 0x4085ddfb, 0xbfcdf22f,
@@ -22094,7 +21994,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::EvaporatorIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x412d3ab7, 0xc00f5714, 0x422840ef, 0x4069a452, 0xbeec9211, 0x40a22589, 0x41010f63, 0xbfcdf22f,
@@ -22302,7 +22202,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::MoistureIcing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x41b257ba, 0xc00f5714, 0x422b42ad, 0x4069a452, 0xbeec9211, 0x40f70a67, 0x419c4210, 0xbfcdf22f,
@@ -22510,7 +22410,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::CompressorControlFault,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4258c4be, 0x40802e3b, 0x428c481f, 0x4069a452, 0xbeec9211, 0x41748713, 0x424db9e9, 0x40945d3a,
@@ -22718,154 +22618,58 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::ClutchNotEngaged,
-                absorbing: true,
+                counted_from: CountedFrom::Ambient,
                 scales: [
                     [
-                        0x42eb258c, 0x41124391, 0x42bfd9d3, 0x4069ad23, 0xbdd77e01, 0x4239ef00, 0x42e46b06, 0x41232ce0,
-                        0x405340c2, 0x42edd817, 0x412d3cd9, 0x42ab6545, 0xbe175c24, 0x41380d2e, 0x42b7d491, 0x412cd7a9,
-                        0x42ae2a68, 0xbe3f8de5, 0x412bf4f5, 0x42b967e3, 0x42bc70ec, 0x41184055, 0x42a7a5f1, 0xbfa18126,
-                        0x41819473, 0x42a15e77, 0x42a1983c, 0x431c3cff, 0x3c9a7156, 0xbdf5e685, 0x3d61c04a, 0x3d4057cd,
-                        0xbde314e1, 0xbde44067, 0xbe6e345f, 0x3f2a53c1,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                     [
-                        0x43023981, 0x41223134, 0x42c76dfa, 0x4069ad23, 0xbdd77e01, 0x4258b6e3, 0x42fdb87d, 0x41331a82,
-                        0x405340c2, 0x430392c7, 0x413d2a7b, 0x42b2f96c, 0xbe175c24, 0x4147fad1, 0x42c23f39, 0x413cc54b,
-                        0x42b5be8f, 0xbe3f8de5, 0x413be297, 0x42c3d28c, 0x42c6db95, 0x41282df8, 0x42af3a18, 0xbfa18126,
-                        0x41898b45, 0x42a8f29e, 0x42a92c62, 0x4337d55d, 0x3c9a7156, 0xbdf5e685, 0x3d61c04a, 0x3d4057cd,
-                        0xbde314e1, 0xbde44067, 0xbe6e345f, 0x3f34ad0c,
+                        0x40147ae1, 0x3ffae148, 0x40147ae1, 0x3f570a3d, 0x3f570a3d, 0x408b851f, 0x3fb33333, 0x3fb33333,
+                        0x3f19999a, 0x40bae148, 0x3fc51eb8, 0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x404ae148, 0x3fc51eb8,
+                        0x3fc51eb8, 0x3f28f5c3, 0x3f8ccccd, 0x3f9ae148, 0x407147ae, 0x3f7ae148, 0x3f7ae148, 0x3ed70a3d,
+                        0x3f333333, 0x3f451eb8, 0x3f451eb8, 0x4183eb85, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x0, 0x3db851ec,
                     ],
                 ],
                 rows: [
-                    &[
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.1,
-                            severity: [0.0, 0.85, 0.9],
-                            shift: [
-                                [0x41de0522, 0x4100ce80, 0xbfd6ac76, 0x3f984d24],
-                                [0xc1981652, 0xc07ccc3a, 0xbfd43f74, 0xc03fcb24],
-                                [0x4185a817, 0x40d8058a, 0xbf9f714e, 0x3e119eb3],
-                                [0x41de0522, 0x4100ce80, 0xbfd6ac76, 0x3f984d24],
-                                [0xc1502ca4, 0xc07ccc3a, 0xbfd43f74, 0xc03fcb25],
-                                [0xc1502ca4, 0xc07ccc3a, 0xbfd43f74, 0xc03fcb25],
-                                [0xc2140b29, 0xc07ccc39, 0xbfd43f74, 0xc03fcb23],
-                                [0xbf4ccccd, 0x3164c429, 0xb15fdfd2, 0x3233a0fc],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.2,
-                            severity: [0.9, 0.95, 0.975],
-                            shift: [
-                                [0x41ef49cd, 0x410ad32f, 0xbfe75eda, 0x3fa425a1],
-                                [0xc19ce3d3, 0xc08263f3, 0xbfdaf34f, 0xc045d9a4],
-                                [0x41956183, 0x40f16f9a, 0xbfb23357, 0x3e22c06e],
-                                [0x41ef49cd, 0x410ad32f, 0xbfe75eda, 0x3fa425a1],
-                                [0xc149c7a6, 0xc08263f3, 0xbfdaf34f, 0xc045d9a5],
-                                [0xc149c7a6, 0xc08263f3, 0xbfdaf34f, 0xc045d9a5],
-                                [0xc22671e9, 0xc08263f2, 0xbfdaf350, 0xc045d9a3],
-                                [0xbf800000, 0x318efa98, 0xb18bebe1, 0x32608937],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.4,
-                            severity: [0.975, 1.0, 1.0],
-                            shift: [
-                                [0x41f6b05f, 0x410f1e55, 0xbfee86bc, 0x3fa93944],
-                                [0xc1a0177f, 0xc0850d2c, 0xbfdf6b36, 0xc049e34f],
-                                [0x419d3e39, 0x40fe24a2, 0xbfbb945c, 0x3e2b514b],
-                                [0x41f6b05f, 0x410f1e55, 0xbfee86bc, 0x3fa93944],
-                                [0xc1482efd, 0xc0850d2c, 0xbfdf6b36, 0xc049e34f],
-                                [0xc1482efd, 0xc0850d2c, 0xbfdf6b36, 0xc049e34f],
-                                [0xc2340bbf, 0xc0850d2c, 0xbfdf6b37, 0xc049e34d],
-                                [0xbf8ccccd, 0x319d46dc, 0xb199e9e0, 0x3276fd5b],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.3,
-                            severity: [1.0, 1.0, 1.0],
-                            shift: [
-                                [0x41f6b05f, 0x410f1e55, 0xbfee86bc, 0x3fa93944],
-                                [0xc1a0177f, 0xc0850d2c, 0xbfdf6b36, 0xc049e34f],
-                                [0x419d3e39, 0x40fe24a2, 0xbfbb945c, 0x3e2b514b],
-                                [0x41f6b05f, 0x410f1e55, 0xbfee86bc, 0x3fa93944],
-                                [0xc1482efd, 0xc0850d2c, 0xbfdf6b36, 0xc049e34f],
-                                [0xc1482efd, 0xc0850d2c, 0xbfdf6b36, 0xc049e34f],
-                                [0xc2340bbf, 0xc0850d2c, 0xbfdf6b37, 0xc049e34d],
-                                [0xbf8ccccd, 0x319d46dc, 0xb199e9e0, 0x3276fd5b],
-                            ],
-                        },
-                    ],
-                    &[
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.1,
-                            severity: [0.0, 0.85, 0.9],
-                            shift: [
-                                [0x41deab31, 0x40f6619d, 0xbfe23c68, 0x4029f0b8],
-                                [0xc1933f6d, 0xc088c75c, 0xbfd544da, 0xc0615ba9],
-                                [0x4187e0b1, 0x40ccc764, 0xbfb5744b, 0x3fabdd64],
-                                [0x41deab31, 0x40f6619d, 0xbfe23c68, 0x4029f0b8],
-                                [0xc1467eda, 0xc088c75c, 0xbfd544da, 0xc0615ba9],
-                                [0xc1467eda, 0xc088c75c, 0xbfd544da, 0xc0615ba9],
-                                [0xc2119fb7, 0xc088c75c, 0xbfd544da, 0xc0615ba9],
-                                [0xbf4ccccd, 0x30e4c424, 0xb0dfdfcd, 0x31b3a0fa],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: false,
-                            weight: 0.2,
-                            severity: [0.9, 0.95, 0.975],
-                            shift: [
-                                [0x41effcc6, 0x4104c5ab, 0xbff3d504, 0x4037286b],
-                                [0xc197e5cf, 0xc08d191c, 0xbfdc00f6, 0xc0687981],
-                                [0x4197dd02, 0x40e4ded9, 0xbfcacd45, 0x3fc0158d],
-                                [0x41effcc6, 0x4104c5ab, 0xbff3d504, 0x4037286b],
-                                [0xc13fcb9e, 0xc08d191c, 0xbfdc00f6, 0xc0687981],
-                                [0xc13fcb9e, 0xc08d191c, 0xbfdc00f6, 0xc0687981],
-                                [0xc223f2e7, 0xc08d191b, 0xbfdc00f7, 0xc0687980],
-                                [0xbf800000, 0x310efa98, 0xb10bebe1, 0x31e08938],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.4,
-                            severity: [0.975, 1.0, 1.0],
-                            shift: [
-                                [0x41f768e1, 0x4108e0e5, 0xbffb5f90, 0x403cd293],
-                                [0xc19aff65, 0xc08ffa46, 0xbfe07e5f, 0xc06d3810],
-                                [0x419fdb2a, 0x40f0ea94, 0xbfd579c2, 0x3fca31a2],
-                                [0x41f768e1, 0x4108e0e5, 0xbffb5f90, 0x403cd293],
-                                [0xc13dfecb, 0xc08ffa46, 0xbfe07e5e, 0xc06d3810],
-                                [0xc13dfecb, 0xc08ffa46, 0xbfe07e5e, 0xc06d3810],
-                                [0xc2317fb3, 0xc08ffa46, 0xbfe07e5f, 0xc06d3810],
-                                [0xbf8ccccd, 0x311d46e1, 0xb119e9e5, 0x31f6fd56],
-                            ],
-                        },
-                        ShiftRow {
-                            severe: true,
-                            weight: 0.3,
-                            severity: [1.0, 1.0, 1.0],
-                            shift: [
-                                [0x41f768e1, 0x4108e0e5, 0xbffb5f90, 0x403cd293],
-                                [0xc19aff65, 0xc08ffa46, 0xbfe07e5f, 0xc06d3810],
-                                [0x419fdb2a, 0x40f0ea94, 0xbfd579c2, 0x3fca31a2],
-                                [0x41f768e1, 0x4108e0e5, 0xbffb5f90, 0x403cd293],
-                                [0xc13dfecb, 0xc08ffa46, 0xbfe07e5e, 0xc06d3810],
-                                [0xc13dfecb, 0xc08ffa46, 0xbfe07e5e, 0xc06d3810],
-                                [0xc2317fb3, 0xc08ffa46, 0xbfe07e5f, 0xc06d3810],
-                                [0xbf8ccccd, 0x311d46e1, 0xb119e9e5, 0x31f6fd56],
-                            ],
-                        },
-                    ],
+                    &[ShiftRow {
+                        severe: false,
+                        weight: 1.0,
+                        severity: [0.0, 1.0, 1.0],
+                        shift: [
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
+                        ],
+                    }],
+                    &[ShiftRow {
+                        severe: false,
+                        weight: 1.0,
+                        severity: [0.0, 1.0, 1.0],
+                        shift: [
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x3fb33333, 0x0, 0x0, 0x0],
+                            [0x40400000, 0x0, 0x0, 0x0],
+                            [0x40800000, 0x0, 0x0, 0x0],
+                            [0x40333333, 0x0, 0x0, 0x0],
+                            [0x402ccccd, 0x0, 0x0, 0x0],
+                            [0x41600000, 0x0, 0x0, 0x0],
+                            [0x0, 0x0, 0x0, 0x0],
+                        ],
+                    }],
                     &[],
                 ],
             },
             FaultRows {
                 fault: Fault::ClutchSlipping,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4155d52c, 0xbf7efe18, 0x42263b20, 0x4069ad23, 0xbdd77e01, 0x40e940d3, 0x412000fe, 0x3d796d39,
@@ -23012,7 +22816,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HeaterAirMixing,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40d52dc1, 0xc00f5714, 0x42265c47, 0x4069a452, 0xbeec9211, 0x4135ef54, 0x4079ae32, 0xbfcdf22f,
@@ -23220,7 +23024,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::HighSideRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x40debbd5, 0xc00f5714, 0x4236342c, 0x4069a452, 0xbeec9211, 0x40aefe3a, 0x4086652d, 0xbfcdf22f,
@@ -23428,7 +23232,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::SuctionLineRestriction,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4129f673, 0xc00f5714, 0x4229231b, 0x4069a452, 0xbeec9211, 0x40d8478f, 0x40fb963e, 0xbfcdf22f,
@@ -23636,7 +23440,7 @@ pub(super) static ATLAS: &[Page] = &[
             },
             FaultRows {
                 fault: Fault::WrongRefrigerant,
-                absorbing: false,
+                counted_from: CountedFrom::Vehicle,
                 scales: [
                     [
                         0x4101b7a5, 0xc00f5714, 0x42329c47, 0x4069a452, 0xbeec9211, 0x40b0f65b, 0x40ab18a2, 0xbfcdf22f,

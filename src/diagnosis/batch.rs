@@ -1,9 +1,9 @@
 //! Scale matrices worked out side by side: the terms of a likelihood that share each, and their densities.
 
-use super::atlas::{ANYTHING, MOST_ROWS, STILL};
+use super::atlas::{AMBIENT, ANYTHING, MOST_ROWS, STILL};
 use super::faults::NONE;
 use super::features::FEATURES;
-use super::rows::{Bits, FaultRows, ShiftRow, number};
+use super::rows::{Bits, CountedFrom, FaultRows, ShiftRow, number};
 use crate::circuit::FeatureVector;
 use crate::expected::{Component, View};
 use crate::numerics::multivariate_t::{
@@ -427,13 +427,26 @@ impl<'a> OfSource<'a> {
         }
     }
 
+    /// The mean from which the shifts of a fault count, and the readings less that.
+    pub(super) fn counted_from(&self, rows: &FaultRows) -> (&'a Vector, &Vector) {
+        match rows.counted_from {
+            CountedFrom::Vehicle => (&self.component.mean, &self.off),
+            CountedFrom::Kind => (&self.component.of_kind, &self.off_kind),
+            CountedFrom::Ambient => (&AMBIENT, &self.seen.value),
+        }
+    }
+
     /// A scale matrix of a fault.
     pub(super) fn scale(&self, rows: &FaultRows, table: &'static [Bits; TRIANGLE]) -> Scale<'a> {
+        let more = match rows.counted_from {
+            CountedFrom::Vehicle | CountedFrom::Kind => &self.component.more,
+            CountedFrom::Ambient => &Symmetric::ZERO,
+        };
         let mut scale = Scale {
             table: Some(table),
-            ..Scale::of(&self.component.more)
+            ..Scale::of(more)
         };
-        if self.known && !rows.absorbing {
+        if self.known && !rows.nothing_pumps() {
             // What is known of this vehicle is known of it with a fault too.
             scale.left = Some(core::array::from_fn(|i| {
                 let gained = KNOWN_OF_FAULTY * self.component.gained[i] / scale.entry(i, i);

@@ -13,7 +13,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // clutch-slipping: engineering judgement
     // undercharge: engineering judgement: the low-pressure switch keeps it out when little is left
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.95,
         yes: [
             0.95, 0.95, 0.75, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.7, 0.02, 0.7, 0.95, 0.95,
@@ -25,7 +25,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // compressor-control-fault: engineering judgement: a switch or thermostat keeps the voltage from a clutch; a control valve does not
     // undercharge: engineering judgement: the low-pressure switch
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.95,
         yes: [
             0.95, 0.95, 0.75, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.5, 0.5, 0.95, 0.95, 0.95,
@@ -63,7 +63,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // overcharge: engineering judgement: high load
     // condenser-airflow-loss: engineering judgement: high load
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.03,
         yes: [
             0.03, 0.03, 0.03, 0.06, 0.06, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.85, 0.03, 0.03,
@@ -76,7 +76,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // expansion-valve-stuck-open: engineering judgement: liquid returns
     // clutch-slipping: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.08,
         yes: [
             0.08, 0.45, 0.08, 0.2, 0.08, 0.08, 0.08, 0.2, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.3, 0.08, 0.08,
@@ -86,7 +86,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // common practice, no source
     // condenser-airflow-loss: engineering judgement: half fan, half dirt and shrouds
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.97,
         yes: [
             0.97, 0.97, 0.97, 0.97, 0.5, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97,
@@ -96,7 +96,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // engineering judgement
     // condenser-airflow-loss: engineering judgement: half fan, half dirt and shrouds
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.1,
         yes: [
             0.1, 0.1, 0.1, 0.1, 0.55, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1,
@@ -108,7 +108,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // high-side-restriction: engineering judgement
     // overcharge: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.3,
         yes: [
             0.3, 0.3, 0.3, 0.35, 0.9, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.3, 0.12, 0.3, 0.3, 0.3,
@@ -118,7 +118,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // high-side-restriction: common practice, no source
     // non-condensables: engineering judgement: gas gathers cold at the outlet
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.05,
         yes: [
             0.05, 0.05, 0.05, 0.05, 0.05, 0.15, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.75,
@@ -132,7 +132,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // overcharge: engineering judgement: liquid stands in the middle
     // gauge-error: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.06,
         yes: [
             0.06, 0.06, 0.06, 0.15, 0.06, 0.85, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.5,
@@ -146,7 +146,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // worn-compressor: engineering judgement
     // overcharge: common practice, no source: a clear glass
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.1,
         yes: [
             0.1, 0.25, 0.85, 0.01, 0.1, 0.3, 0.4, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1,
@@ -156,7 +156,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // undercharge: common practice, no source: oil leaves with the leak
     // worn-compressor: engineering judgement: shaft seal
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.1,
         yes: [
             0.1, 0.2, 0.6, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1,
@@ -167,7 +167,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // liquid-line-restriction: engineering judgement
     // expansion-valve-stuck-closed: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.12,
         yes: [
             0.12, 0.12, 0.55, 0.12, 0.12, 0.12, 0.4, 0.12, 0.3, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12, 0.12,
@@ -177,7 +177,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // common practice, no source
     // liquid-line-restriction: common practice, no source: a restriction cools like an expansion device
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.03,
         yes: [
             0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.85, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
@@ -191,7 +191,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // undercharge: engineering judgement
     // liquid-line-restriction: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.05,
         yes: [
             0.05, 0.05, 0.15, 0.05, 0.05, 0.05, 0.15, 0.05, 0.5, 0.55, 0.05, 0.05, 0.7, 0.05, 0.05, 0.05, 0.05, 0.05,
@@ -205,7 +205,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // evaporator-icing: common practice, no source
     // undercharge: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.08,
         yes: [
             0.08, 0.08, 0.05, 0.25, 0.08, 0.08, 0.08, 0.6, 0.08, 0.08, 0.4, 0.5, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08,
@@ -215,7 +215,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // engineering judgement
     // suction-line-restriction: physics: the pressure drop cools the gas at one point; figure engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.03,
         yes: [
             0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
@@ -230,7 +230,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // worn-compressor: engineering judgement
     // clutch-not-engaged: physics: nothing flows
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.9,
         yes: [
             0.9, 0.5, 0.6, 0.9, 0.9, 0.9, 0.9, 0.1, 0.12, 0.9, 0.9, 0.9, 0.5, 0.9, 0.05, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9,
@@ -241,7 +241,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // evaporator-airflow-loss: engineering judgement
     // undercharge: engineering judgement: part of the face
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.03,
         yes: [
             0.03, 0.03, 0.1, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.4, 0.9, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
@@ -252,7 +252,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // evaporator-icing: common practice, no source
     // evaporator-airflow-loss: engineering judgement: it ends in frost
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.03,
         yes: [
             0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.25, 0.85, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
@@ -265,7 +265,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // clutch-not-engaged: engineering judgement: loose contact
     // compressor-control-fault: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.06,
         yes: [
             0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.5, 0.85, 0.2, 0.15, 0.06, 0.06, 0.06,
@@ -276,7 +276,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // evaporator-airflow-loss: by its meaning
     // evaporator-icing: common practice, no source
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.06,
         yes: [
             0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.85, 0.7, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06,
@@ -286,7 +286,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // engineering judgement
     // heater-air-mixing: common practice, no source
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.08,
         yes: [
             0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.08, 0.8, 0.08,
@@ -300,7 +300,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // clutch-slipping: engineering judgement
     // expansion-valve-stuck-open: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.85,
         yes: [
             0.85, 0.25, 0.85, 0.85, 0.85, 0.85, 0.85, 0.6, 0.85, 0.85, 0.85, 0.85, 0.85, 0.2, 0.03, 0.3, 0.85, 0.85,
@@ -312,7 +312,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // worn-compressor: engineering judgement
     // clutch-not-engaged: physics: it is not driven
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.9,
         yes: [
             0.9, 0.15, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9, 0.45, 0.03, 0.9, 0.9, 0.9, 0.9, 0.9, 0.9,
@@ -328,7 +328,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // expansion-valve-stuck-closed: physics: the valve holds them apart
     // orifice-restricted: physics: the clogged orifice holds them apart
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.15,
         yes: [
             0.15, 0.85, 0.15, 0.15, 0.15, 0.15, 0.05, 0.5, 0.05, 0.05, 0.15, 0.15, 0.15, 0.55, 0.7, 0.3, 0.15, 0.15,
@@ -340,7 +340,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // wrong-refrigerant: physics
     // gauge-error: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.04,
         yes: [
             0.04, 0.04, 0.04, 0.04, 0.04, 0.8, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04, 0.04,
@@ -352,7 +352,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // wrong-refrigerant: physics
     // gauge-error: engineering judgement
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.03,
         yes: [
             0.03, 0.03, 0.25, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
@@ -362,7 +362,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // @association-2016-a: about 4 % of vehicles carry excess air
     // non-condensables: by its meaning
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.03,
         yes: [
             0.03, 0.03, 0.03, 0.03, 0.03, 0.95, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03,
@@ -412,7 +412,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // moisture-icing: engineering judgement: filled without evacuation
     // undercharge: engineering judgement: filled, and leaking again
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.15,
         yes: [
             0.15, 0.15, 0.3, 0.8, 0.15, 0.65, 0.15, 0.15, 0.15, 0.15, 0.15, 0.15, 0.5, 0.15, 0.15, 0.15, 0.15, 0.15,
@@ -422,7 +422,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // engineering judgement
     // gauge-error: by its meaning
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.97,
         yes: [
             0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97, 0.97,
@@ -441,7 +441,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // evaporator-icing: common practice, no source: it ices up after some minutes
     // moisture-icing: common practice, no source: it comes and goes
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.3,
         yes: [
             0.95, 0.3, 0.4, 0.5, 0.6, 0.5, 0.3, 0.3, 0.3, 0.3, 0.3, 0.1, 0.15, 0.3, 0.03, 0.3, 0.3, 0.3, 0.3, 0.3, 0.95,
@@ -450,7 +450,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // engineering judgement: a transducer that is off on a sound vehicle is rare
     // gauge-error: engineering judgement: the gauge of the high side, its hose or its unit is wrong; a probe in the wrong place or a low gauge is not seen so
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.95,
         yes: [
             0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95, 0.95,
@@ -463,7 +463,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // moisture-icing: engineering judgement: water came in through a leak
     // worn-compressor: engineering judgement: shaft seal
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.05,
         yes: [
             0.05, 0.15, 0.6, 0.05, 0.05, 0.12, 0.05, 0.05, 0.05, 0.05, 0.05, 0.05, 0.12, 0.05, 0.05, 0.05, 0.05, 0.05,
@@ -475,7 +475,7 @@ pub(super) const OBSERVATIONS: [ObservationRow; 43] = [
     // non-condensables: engineering judgement: air came in through a leak
     // moisture-icing: engineering judgement: water came in through a leak
     ObservationRow {
-        mistaken: 0.05,
+        mistaken: 0.08,
         otherwise: 0.06,
         yes: [
             0.06, 0.06, 0.7, 0.06, 0.06, 0.12, 0.06, 0.06, 0.06, 0.06, 0.06, 0.06, 0.12, 0.06, 0.06, 0.06, 0.06, 0.06,

@@ -1,12 +1,12 @@
 //! The atlas for the reader: how far each fault moves each figure of a system.
 
-use super::atlas::Pages;
+use super::atlas::{AMBIENT, Pages};
 use super::exists;
-use super::rows::{Bits, ShiftRow, number};
+use super::rows::{Bits, CountedFrom, ShiftRow, number};
 use crate::error::Error;
 use crate::expected::{SoundModel, Source, View};
 use crate::names::{Fault, Feature};
-use crate::numerics::multivariate_t::{TRIANGLE, entry_of};
+use crate::numerics::multivariate_t::{TRIANGLE, Vector, entry_of};
 use crate::numerics::sqrt;
 use crate::vehicle::{Conditions, System};
 
@@ -66,36 +66,50 @@ pub struct Effect {
 pub fn effects(system: &System, conditions: &Conditions) -> Result<impl Iterator<Item = Effect>, Error> {
     let sound = SoundModel::of(system, conditions)?;
     let (system, pages, few) = (*system, Pages::of(system), *sound.few());
-    let speaks = Source::ALL.map(|source| sound.components().iter().any(|component| component.source == source));
+    let mean = |source| {
+        sound
+            .components()
+            .iter()
+            .find(|component| component.source == source)
+            .map(|of| of.mean)
+    };
+    let means = Source::ALL.map(mean);
     let views = Feature::ALL.map(|feature| Some((feature, sound.view(feature)?)));
-    let sources = Source::ALL.into_iter().zip(speaks);
-    let sources = sources.filter_map(|(source, speaks)| speaks.then_some(source));
-    let faults = sources.flat_map(move |source| pages.of_source(source).iter().map(move |rows| (source, rows)));
+    let sources = Source::ALL.into_iter().zip(means);
+    let sources = sources.filter_map(|(source, mean)| Some((source, mean?)));
+    let faults = sources.flat_map(move |of| pages.of_source(of.0).iter().map(move |rows| (of, rows)));
     let severities = faults
         .filter(move |(_, rows)| exists(rows.fault, &system))
-        .flat_map(move |(source, rows)| {
+        .flat_map(move |(of, rows)| {
             let severities = pages.severities(rows);
             // Stored in short, the shares sum to one only nearly.
             let all: f64 = severities.iter().map(|row| f64::from(row.weight)).sum();
             severities
                 .iter()
-                .map(move |row| (source, rows, row, f64::from(row.weight) / all))
+                .map(move |row| (of, rows, row, f64::from(row.weight) / all))
         });
-    Ok(severities.flat_map(move |(source, rows, row, share)| {
+    Ok(severities.flat_map(move |((source, mean), rows, row, share)| {
+        let sound = if rows.counted_from == CountedFrom::Ambient {
+            mean
+        } else {
+            AMBIENT
+        };
         views.into_iter().flatten().map(move |(feature, view)| Effect {
             source,
             fault: rows.fault,
             severity: row.severity.map(f64::from),
             share,
             feature,
-            shift: shift(row, &few, &view),
+            shift: shift(row, &few, &view, &sound),
             spread: spread(&rows.scales[usize::from(row.severe)], &view),
         })
     }))
 }
 
-fn shift(row: &ShiftRow, few: &[f64; 4], view: &View) -> f64 {
-    view.features().map(|(i, one)| one * row.shift_of(i, few)).sum()
+/// From `sound`, for a row that counts from the ambient.
+fn shift(row: &ShiftRow, few: &[f64; 4], view: &View, sound: &Vector) -> f64 {
+    let features = view.features();
+    features.map(|(i, one)| one * (row.shift_of(i, few) - sound[i])).sum()
 }
 
 /// The square root of a quadratic form of a scale matrix, of which the lower triangle is given.

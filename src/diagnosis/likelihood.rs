@@ -4,15 +4,18 @@ use super::atlas::{ANYTHING, Pages};
 use super::batch::{Batch, Lane, OfSource, Places, Seen, Take, WIDE};
 use super::faults::{NONE, index};
 use super::features::{FEATURES, FIGURE_OF, place};
-use super::rows::{Bits, FaultRows, number};
+use super::rows::{Bits, CountedFrom, FaultRows, number};
 use crate::expected::{Component, SoundModel};
 use crate::names::{EntryError, Fault};
-use crate::numerics::multivariate_t::{DIMENSIONS, Factor, TRIANGLE, Vector};
+use crate::numerics::multivariate_t::{DIMENSIONS, Factor, TRIANGLE, Triangle, Vector};
 
 /// Part of every fault that shows itself in a way the atlas does not know, so that no tail decides alone; of sound systems a third of
 /// it. Source: loss on makes that were left out; 7 to 15 % serve alike.
 const UNKNOWN_WAY: f64 = 0.07;
 const UNKNOWN_WAY_SOUND: f64 = UNKNOWN_WAY / 3.0;
+
+/// What the scale matrix of a fault has more where it counts from the ambient.
+const NOTHING: Triangle = [0.0; TRIANGLE];
 
 /// The share of [`NONE`] in the likelihood of a fault.
 pub(super) const fn unknown_way(fault: Fault) -> f64 {
@@ -52,11 +55,7 @@ impl Grounds<'_> {
                         continue;
                     }
                     let all: f64 = severities.iter().map(|row| f64::from(row.weight)).sum();
-                    let (base, off) = if rows.absorbing {
-                        (&component.of_kind, &source.off_kind)
-                    } else {
-                        (&component.mean, &source.off)
-                    };
+                    let (base, off) = source.counted_from(rows);
                     let table = &rows.scales[usize::from(severe)];
                     let lane = Lane {
                         hypothesis: index(rows.fault),
@@ -64,6 +63,11 @@ impl Grounds<'_> {
                         scale: source.scale(rows, table),
                         rows: part,
                         weight: component.weight / all,
+                    };
+                    let more = if rows.counted_from == CountedFrom::Ambient {
+                        &NOTHING
+                    } else {
+                        &more
                     };
                     let entries = more.iter().zip(read_of(seen, table)).map(|(more, own)| more + own);
                     match &lane.scale.left {
@@ -150,7 +154,7 @@ impl Grounds<'_> {
         let source = OfSource::new(component, seen, self.sound.few());
         let more = seen.read.part_of(|i, j| component.more.at(i, j));
         let page = self.pages.of_source(component.source);
-        let pumps = |rows: &&FaultRows| !rows.absorbing;
+        let pumps = |rows: &&FaultRows| !rows.nothing_pumps();
         let part = |rows: &'static FaultRows| {
             let scale = source.scale(rows, &rows.scales[0]);
             match scale.left {

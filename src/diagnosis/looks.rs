@@ -13,7 +13,7 @@ use crate::range::Range;
 pub(super) const CHANCE: Range = Range::new(Quantity::Probability, 0.001, 0.999);
 
 /// An answer that a sound system gives less often than this, mistakes counted, speaks against one whatever the odds say. Source:
-/// engineering judgement: what is seen, heard and felt is noted wrongly as often, so that only instruments and the hand on a hub do.
+/// engineering judgement: what is seen, heard and felt is noted wrongly more often, so that only instruments and the hand on a hub do.
 const SELDOM: f64 = 0.05;
 
 /// How likely the answer "yes" is to every question under every fault.

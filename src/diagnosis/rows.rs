@@ -55,16 +55,33 @@ pub(super) struct Page {
     pub(super) faults: &'static [FaultRows],
 }
 
+/// Where the shifts of a fault begin.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum CountedFrom {
+    /// The sound mean of the vehicle, as far as it is known.
+    Vehicle,
+    /// The sound mean of its kind: nothing pumps, so that the features no longer depend on the vehicle's own place.
+    Kind,
+    /// The ambient: nothing pumps, and no sound model is needed, whose spread is none of its own then.
+    Ambient,
+}
+
 /// What it says of one fault.
 pub(super) struct FaultRows {
     pub(super) fault: Fault,
-    /// Whether nothing pumps, so that the features no longer depend on the vehicle's own place.
-    pub(super) absorbing: bool,
-    /// Scale matrices about sound mean and shift, in the squares of the features' units: of mild and middling severities, and of
+    pub(super) counted_from: CountedFrom,
+    /// Scale matrices about that mean and shift, in the squares of the features' units: of mild and middling severities, and of
     /// severe ones; the lower triangles, row by row.
     pub(super) scales: [[Bits; TRIANGLE]; 2],
     /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot be.
     pub(super) rows: [&'static [ShiftRow]; 3],
+}
+
+impl FaultRows {
+    /// Whether it hides every other fault, and what is known of the vehicle.
+    pub(super) const fn nothing_pumps(&self) -> bool {
+        !matches!(self.counted_from, CountedFrom::Vehicle)
+    }
 }
 
 /// The shift of one severity.

@@ -3,9 +3,9 @@
 
 #![allow(clippy::needless_range_loop)] // rows and columns of matrices
 
-use super::atlas::ANYTHING;
+use super::atlas::{AMBIENT, ANYTHING};
 use super::batch::KNOWN_OF_FAULTY;
-use super::rows::{Bits, FaultRows, ShiftRow, number};
+use super::rows::{Bits, CountedFrom, FaultRows, ShiftRow, number};
 use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::expected::Component;
 use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Read, Symmetric, TRIANGLE, Vector, Vectors};
@@ -84,10 +84,10 @@ impl<'a> Moment<'a> {
 
     /// The mean from which the shifts of a fault count.
     fn base(&self, of: &Scales) -> &Vector {
-        if of.absorbing {
-            &self.component.of_kind
-        } else {
-            &self.component.mean
+        match of.counted_from {
+            CountedFrom::Vehicle => &self.component.mean,
+            CountedFrom::Kind => &self.component.of_kind,
+            CountedFrom::Ambient => &AMBIENT,
         }
     }
 
@@ -98,8 +98,12 @@ impl<'a> Moment<'a> {
             let scale = component.scale();
             return of.more.map_or(scale, |more| scale.plus(more));
         };
-        let scale = component.more.plus(&Symmetric(table.map(number)));
-        if !component.is_known() || of.absorbing {
+        let table = Symmetric(table.map(number));
+        if of.counted_from == CountedFrom::Ambient {
+            return table;
+        }
+        let scale = component.more.plus(&table);
+        if !component.is_known() || of.counted_from != CountedFrom::Vehicle {
             return scale;
         }
         scale.scaled(&core::array::from_fn(|i| {
@@ -113,14 +117,14 @@ impl<'a> Moment<'a> {
 pub(super) struct Scales {
     table: Option<&'static [Bits; TRIANGLE]>,
     more: Option<&'static Symmetric>,
-    absorbing: bool,
+    counted_from: CountedFrom,
 }
 
 impl Scales {
     pub(super) const SOUND: Self = Self {
         table: None,
         more: None,
-        absorbing: false,
+        counted_from: CountedFrom::Vehicle,
     };
     pub(super) const ANYTHING: Self = Self {
         more: Some(&ANYTHING),
@@ -131,7 +135,7 @@ impl Scales {
         Self {
             table: Some(table),
             more: None,
-            absorbing: rows.absorbing,
+            counted_from: rows.counted_from,
         }
     }
 
@@ -258,7 +262,7 @@ impl<'a> Stacked<'a> {
     /// Covariance of the faulty state before with the sound one after: nothing where nothing pumps.
     fn with_sound(&self, of: &Scales, scale: &Symmetric) -> Matrix {
         let (b, a) = (self.before.component, self.after.component);
-        let stays = (1.0 - self.passes(scale)) * f64::from(!of.absorbing);
+        let stays = (1.0 - self.passes(scale)) * f64::from(of.counted_from == CountedFrom::Vehicle);
         let part = core::array::from_fn(|i| {
             LASTS_IN_FAULTY * f64::min(ratio(stays * scale.at(i, i), b.lasting.at(i, i)), 1.0)
         });

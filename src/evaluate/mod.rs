@@ -20,10 +20,11 @@ mod sums;
 pub use score::Answer;
 pub use summary::{RefusedCase, ReliabilityBin, Score, Summary};
 
-use crate::diagnosis::{Judge, Settings};
+use crate::diagnosis::{Judge, Settings, exists};
 use crate::error::Error;
 use crate::intake::{Cause, Confirmed, Limit, Refusal, cases_of};
 use crate::names::{ErrorKind, Fault, Quantity};
+use crate::vehicle::System;
 use alloc::boxed::Box;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
@@ -81,7 +82,7 @@ fn settings_for(lines: &str, settings: &Settings, priors: Priors) -> Result<Box<
             let mut mix = Mix::default();
             // A line that is refused here is refused again when it is judged, where it is told.
             for case in cases_of(lines).filter_map(|(_, line)| Limit::default().confirmed(line).ok()) {
-                mix.add(&case.truth);
+                mix.add(&case.visit.case.system, &case.truth);
             }
             Box::new(mix.applied(settings)?)
         }
@@ -92,19 +93,31 @@ fn settings_for(lines: &str, settings: &Settings, priors: Priors) -> Result<Box<
 }
 
 /// How common each cause is among confirmed cases.
+///
+/// A fault is counted among the systems that can have it: a clogged orifice tube among those with an orifice tube.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Mix {
     faults: [f64; Fault::ALL.len()],
+    /// The cases whose system can have the fault.
+    able: [f64; Fault::ALL.len()],
     none_of_these: f64,
+    cases: f64,
 }
 
 impl Mix {
     /// Counts a case; one with several causes counts as a part of a case for each.
-    pub fn add(&mut self, truth: &[Cause]) {
-        for cause in truth {
-            let place = Fault::ALL.iter().position(|fault| Some(*fault) == cause.fault);
-            *place.map_or(&mut self.none_of_these, |place| &mut self.faults[place]) += 1.0 / truth.len() as f64;
+    pub fn add(&mut self, system: &System, truth: &[Cause]) {
+        if truth.is_empty() {
+            return;
         }
+        self.cases += 1.0;
+        for ((found, able), fault) in self.faults.iter_mut().zip(&mut self.able).zip(Fault::ALL) {
+            let own = truth.iter().filter(|cause| cause.fault == Some(fault)).count();
+            *found += own as f64 / truth.len() as f64;
+            *able += f64::from(u8::from(own > 0 || exists(fault, system)));
+        }
+        let none = truth.iter().filter(|cause| cause.fault.is_none()).count();
+        self.none_of_these += none as f64 / truth.len() as f64;
     }
 
     /// The settings with these shares as the priors; a cause that is not among the cases is excluded.
@@ -112,24 +125,30 @@ impl Mix {
     /// Errors: `Missing` where no case was counted; those of [`Settings::check`].
     ///
     /// ```
-    /// use coldloop::{Fault, diagnosis::Settings, evaluate::Mix, intake::Cause};
+    /// use coldloop::vehicle::System;
+    /// use coldloop::{Compressor, Expansion, Fault, Refrigerant};
+    /// use coldloop::{diagnosis::Settings, evaluate::Mix, intake::Cause};
+    /// let system = |expansion| System::new(Refrigerant::R134a, expansion, Compressor::FixedClutch);
+    /// let (valve, orifice) = (system(Expansion::Txv), system(Expansion::OrificeTube));
+    /// let cause = |fault| [Cause { fault: Some(fault), severity: None }];
     /// let mut mix = Mix::default();
-    /// for fault in [Fault::NoFault, Fault::Undercharge, Fault::Undercharge, Fault::Overcharge] {
-    ///     mix.add(&[Cause { fault: Some(fault), severity: None }]);
-    /// }
-    /// assert_eq!(mix.applied(&Settings::default())?.prior(Fault::Undercharge), 0.5);
+    /// mix.add(&valve, &cause(Fault::NoFault));
+    /// mix.add(&valve, &cause(Fault::Undercharge));
+    /// mix.add(&orifice, &cause(Fault::Undercharge));
+    /// mix.add(&orifice, &cause(Fault::OrificeRestricted));
+    /// let told = mix.applied(&Settings::default())?;
+    /// assert_eq!((told.prior(Fault::Undercharge), told.prior(Fault::OrificeRestricted)), (0.5, 0.5));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn applied(&self, settings: &Settings) -> Result<Settings, Error> {
-        let all: f64 = self.faults.iter().sum::<f64>() + self.none_of_these;
-        if all <= 0.0 {
+        if self.cases <= 0.0 {
             return Err(Error::of(ErrorKind::Missing, Quantity::Rows));
         }
         let mut told = *settings;
-        for (fault, cases) in Fault::ALL.into_iter().zip(self.faults) {
-            told = told.with_prior(fault, cases / all);
+        for (fault, (found, able)) in Fault::ALL.into_iter().zip(self.faults.iter().zip(&self.able)) {
+            told = told.with_prior(fault, if *able > 0.0 { found / able } else { 0.0 });
         }
-        told.none_of_these = self.none_of_these / all;
+        told.none_of_these = self.none_of_these / self.cases;
         told.check()?;
         Ok(told)
     }

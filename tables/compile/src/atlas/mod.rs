@@ -8,6 +8,7 @@ pub(crate) mod draws;
 mod fit;
 pub(crate) mod group;
 mod independent;
+mod not_driven;
 mod published;
 mod rust;
 mod table;

@@ -1,6 +1,7 @@
 //! The atlas of all sources, as `src/diagnosis/atlas_table.rs`.
 
 use super::group::Group;
+use super::not_driven::NotDriven;
 use super::{FaultRows, Row, independent, published, table};
 use crate::features::FEATURES;
 use crate::linear::Matrix;
@@ -16,7 +17,7 @@ const HEADER: &str = "//! What faults do, by the vehicle model, by the independe
     //! Generated from tables/atlas and tables/faults by tables/compile; fit anew with `tables-compile -- --fit-atlas` and\n\
     //! `-- --moments`. Shifts and scales are bits of f32 (`rows::number`).\n\n\
     #![allow(clippy::approx_constant)] // a severity may look like one\n\n\
-    use super::rows::{FaultRows, Page, ShiftRow};\nuse crate::expected::Source;\nuse crate::names::{Expansion, Fault};\n\n\
+    use super::rows::{CountedFrom, FaultRows, Page, ShiftRow};\nuse crate::expected::Source;\nuse crate::names::{Expansion, Fault};\n\n\
     /// A page for every source, family of refrigerants and expansion device.\npub(super) static ATLAS: &[Page] = &[\n";
 
 /// Reads the tables of all sources and writes the file; rows that a source does not have are those of the vehicle model.
@@ -24,6 +25,7 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
     let ours = table::read(root)?;
     let independent = independent::rows(&Table::read(root)?, &ours)?;
     let published = published::rows(root, &sound::table::read(root)?)?;
+    let not_driven = NotDriven::read(root)?;
     let mut source = HEADER.to_string();
     for (name, faults) in [
         ("VehicleModel", &ours),
@@ -61,6 +63,9 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
                             }),
                         );
                     }
+                    if NotDriven::speaks_of(&whole) {
+                        whole = not_driven.in_place_of(&whole);
+                    }
                     source += &fault(&whole).map_err(|e| format!("{} {}: {e}", own.source, own.fault))?;
                 }
                 source += "] },\n";
@@ -71,9 +76,10 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
 }
 
 /// Part of the vehicles with a worn compressor whose compressor is worn half way beyond the drawn severities, and part whose
-/// compressor pumps nothing. Engineering judgement: most that come to a shop are worn that far (tables/faults has 0.40 there).
-const HALF_WAY: f64 = 0.25;
-const NOTHING_PUMPS: f64 = 0.15;
+/// compressor pumps nothing. Engineering judgement, in between log loss on building makes and the facts of the trade
+/// (tables/atlas/README.md): many that come to a shop are worn that far (tables/faults has 0.40 there).
+const HALF_WAY: f64 = 0.20;
+const NOTHING_PUMPS: f64 = 0.08;
 
 /// Adds severities of a worn compressor between the last that was drawn and one that pumps nothing. The latter reads as with the
 /// clutch open: both sides at saturation near the ambient.
@@ -126,9 +132,9 @@ fn filled(of: &FaultRows, ours: &FaultRows) -> FaultRows {
 
 fn fault(of: &FaultRows) -> Result<String, String> {
     let mut source = format!(
-        "FaultRows {{ fault: Fault::{:?}, absorbing: {}, scales: [{}, {}], rows: [\n",
+        "FaultRows {{ fault: Fault::{:?}, counted_from: CountedFrom::{}, scales: [{}, {}], rows: [\n",
         of.fault,
-        absorbing(of.fault),
+        counted_from(of),
         triangle_bits(&of.scales[0]),
         triangle_bits(&of.scales[1])
     );
@@ -171,7 +177,13 @@ fn shift_bits(shift: &[[f64; 4]; FEATURES]) -> String {
     format!("[{}]", rows.join(", "))
 }
 
-/// Whether nothing pumps: then the features do not depend on the vehicle's own place.
-fn absorbing(fault: Fault) -> bool {
-    fault == Fault::ClutchNotEngaged
+/// From where the rows of a fault are counted: where nothing pumps, the features do not depend on the vehicle's own place.
+fn counted_from(of: &FaultRows) -> &'static str {
+    if NotDriven::speaks_of(of) {
+        "Ambient"
+    } else if of.fault == Fault::ClutchNotEngaged {
+        "Kind"
+    } else {
+        "Vehicle"
+    }
 }
