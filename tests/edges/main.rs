@@ -8,5 +8,6 @@
 mod circuit;
 mod diagnosis;
 mod done;
+mod log;
 mod proof;
 mod units;

@@ -29,3 +29,17 @@ fn a_blower_setting_is_a_share() {
     );
     assert!(text::blower_setting("101 %").is_err());
 }
+
+/// The factors of NIST Special Publication 811 (2008), B.8, to the seven digits that are printed there.
+#[test]
+fn volumes_and_columns_of_mercury_have_the_published_factors() {
+    let near = |text: &str, factor: f64, count: f64| {
+        let read = text::volume_m3(text).unwrap();
+        assert!((read / (count * factor) - 1.0).abs() < 3e-7, "{text}: {read}");
+    };
+    near("8 fl oz", 2.957_353e-5, 8.0);
+    near("100 in3", 1.638_706e-5, 100.0);
+    near("0.5 ft3", 2.831_685e-2, 0.5);
+    let mercury = text::absolute_pressure("76 cmHg abs").unwrap().pa();
+    assert!((mercury / (76.0 * 1.333_224e3) - 1.0).abs() < 3e-7, "{mercury}");
+}
