@@ -6,6 +6,7 @@
 #![allow(clippy::unwrap_used)] // a test ends that way
 
 mod circuit;
+mod clock;
 mod diagnosis;
 mod done;
 mod log;

@@ -1,5 +1,6 @@
 //! The air, and what a gauge counts from.
 
+use coldloop::ErrorKind;
 use coldloop::units::{AbsolutePressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, text};
 
 /// The weather, 700 Pa; a barometer, 100 Pa.
@@ -42,4 +43,14 @@ fn volumes_and_columns_of_mercury_have_the_published_factors() {
     near("0.5 ft3", 2.831_685e-2, 0.5);
     let mercury = text::absolute_pressure("76 cmHg abs").unwrap().pa();
     assert!((mercury / (76.0 * 1.333_224e3) - 1.0).abs() < 3e-7, "{mercury}");
+}
+
+/// Commands are shares as settings are; an exponent without digits belongs to the unit.
+#[test]
+fn commands_are_shares_and_an_exponent_has_digits() {
+    assert_eq!(text::commanded_displacement("60 %"), Ok(0.6));
+    assert_eq!(text::fan_command("0.25"), Ok(0.25));
+    assert!(text::commanded_displacement("101 %").is_err() && text::fan_command("101 %").is_err());
+    assert_eq!(text::mass_kg("5e kg").unwrap_err().kind, ErrorKind::UnknownUnit);
+    assert_eq!(text::mass_kg("5e-1 kg"), Ok(0.5));
 }
