@@ -11,4 +11,5 @@ mod diagnosis;
 mod done;
 mod log;
 mod proof;
+mod spread;
 mod units;

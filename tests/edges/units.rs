@@ -1,7 +1,10 @@
 //! The air, and what a gauge counts from.
 
 use coldloop::ErrorKind;
-use coldloop::units::{AbsolutePressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, text};
+use coldloop::units::{
+    AbsolutePressure, Surroundings, absolute_pressure_pa, celsius, gauge_pressure_pa, in_celsius, in_fahrenheit,
+    kelvins_difference, standard_altitude_m, text,
+};
 
 /// The weather, 700 Pa; a barometer, 100 Pa.
 #[test]
@@ -53,4 +56,12 @@ fn commands_are_shares_and_an_exponent_has_digits() {
     assert!(text::commanded_displacement("101 %").is_err() && text::fan_command("101 %").is_err());
     assert_eq!(text::mass_kg("5e kg").unwrap_err().kind, ErrorKind::UnknownUnit);
     assert_eq!(text::mass_kg("5e-1 kg"), Ok(0.5));
+}
+
+/// 32 °F and 212 °F by definition; a difference has no datum; 795.0 hPa at 2,000 m (ISO 2533:1975, from memory).
+#[test]
+fn temperatures_add_and_altitudes_come_back() {
+    assert!((in_fahrenheit(celsius(100.0)) - 212.0).abs() < 1e-9 && (in_fahrenheit(celsius(0.0)) - 32.0).abs() < 1e-9);
+    assert!((in_celsius(celsius(20.0) + kelvins_difference(5.0)) - 25.0).abs() < 1e-9);
+    assert!((standard_altitude_m(79_500.0).unwrap() - 2_000.0).abs() < 1.0);
 }
