@@ -121,3 +121,84 @@ fn a_state_is_judged_after_one_minute_or_three() {
         "{unjudged} {judged}"
     );
 }
+
+/// A low side that falls and rises by a straight line, 20 s each, the high side against it.
+fn swings(t: f64, low_pa: f64, high_pa: f64) -> Sample {
+    let at = t.rem_euclid(40.0);
+    let down = if at < 20.0 { at / 20.0 } else { 2.0 - at / 20.0 };
+    Sample::at(t)
+        .with(Channel::LowSide, high_pa - (high_pa - low_pa) * down)
+        .with(Channel::HighSide, 1.0e6 + 3e5 * down)
+}
+
+/// Cooling comes and goes where the low side fell below 20 kPa, near vacuum, and came back above 80 kPa, twice at least: once may be the
+/// start of a run.
+#[test]
+fn cooling_that_came_back_twice_comes_and_goes() {
+    let comes_and_goes = |low_pa: f64, high_pa: f64, times: u32| {
+        let samples = seconds(40 * times + 2, |t| swings(t, low_pa, high_pa));
+        of(&samples).observations().answer(Observation::CoolingComesAndGoes)
+    };
+    assert_eq!(
+        (comes_and_goes(15e3, 150e3, 1), comes_and_goes(15e3, 150e3, 2)),
+        (None, Some(true))
+    );
+    assert_eq!(
+        (comes_and_goes(21e3, 150e3, 4), comes_and_goes(19e3, 150e3, 4)),
+        (None, Some(true))
+    );
+    assert_eq!(
+        (comes_and_goes(10e3, 79e3, 4), comes_and_goes(10e3, 81e3, 4)),
+        (None, Some(true))
+    );
+}
+
+/// Three cycles tell that a swing repeats. One run tells how often a clutch cycles within a factor of about two, 0.6 of it; how often it
+/// did in this run is known within 5 % of a cycle, a second in twenty.
+#[test]
+fn three_cycles_repeat_and_one_run_tells_little() {
+    let mut recorder = Recorder::new(Datum::Gauge);
+    let (mut most_unsure, mut least_sure) = (0, u32::MAX);
+    for sample in seconds(400, |t| swings(t, 165e3, 296e3)) {
+        recorder.push(&sample);
+        let summary = recorder.summary();
+        if let Some(swing) = summary.states().last().and_then(|state| state.swing()) {
+            if swing.repeats {
+                least_sure = least_sure.min(swing.cycles);
+            } else {
+                most_unsure = most_unsure.max(swing.cycles);
+            }
+        }
+    }
+    assert_eq!((most_unsure, least_sure), (2, 3));
+    let summary = recorder.summary();
+    let state = summary.states().last().unwrap();
+    let (swing, told) = (state.swing().unwrap(), state.readings(&Default::default()));
+    let hz = swing.cycles_hz;
+    let of_one = hz.standard_uncertainty * f64::from(swing.cycles).sqrt() / hz.value;
+    assert!((of_one - 0.05).abs() < 1e-6, "{hz:?}");
+    let told = told.clutch_cycles_hz.unwrap();
+    let wanted = hz.standard_uncertainty.hypot(0.6 * hz.value);
+    assert!((told.standard_uncertainty / wanted - 1.0).abs() < 1e-9, "{told:?}");
+}
+
+/// After a stop the sides are equal where a tenth is left of what they stood apart by, and equal quickly within two minutes: an orifice
+/// tube lets them meet sooner than a valve that shuts (engineering judgement).
+#[test]
+fn sides_are_equal_within_a_tenth_and_quickly_within_two_minutes() {
+    let quickly = |left: f64, after_s: f64| {
+        let running = |t| steady(t).with(Channel::EngineSpeed, 25.0);
+        let mut samples = seconds(200, running);
+        // Low and high side meet around 800 kPa; they stood 1,200 kPa apart.
+        samples.extend(seconds(200, |t| {
+            let apart = 1.2e6 * if t < after_s { 0.11 } else { left };
+            Sample::at(200.0 + t)
+                .with(Channel::LowSide, 800e3 - 0.5 * apart)
+                .with(Channel::HighSide, 800e3 + 0.5 * apart)
+                .with(Channel::EngineSpeed, 0.0)
+        }));
+        of(&samples).observations().answer(Observation::SidesEqualiseQuickly)
+    };
+    assert_eq!((quickly(0.105, 60.0), quickly(0.095, 60.0)), (None, Some(true)));
+    assert_eq!((quickly(0.05, 110.0), quickly(0.05, 130.0)), (Some(true), Some(false)));
+}
