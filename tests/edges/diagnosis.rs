@@ -1,10 +1,10 @@
 //! What a diagnosis says of readings, instruments and time.
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
 use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Check, Compressor, Expansion, QualityNote, Refrigerant, Thermometer};
+use coldloop::{Check, Compressor, Expansion, Fault, QualityNote, Refrigerant, Thermometer};
 
 fn case() -> Case {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
@@ -109,4 +109,80 @@ fn the_end_of_the_stroke_is_noted_in_heat_and_at_idle() {
     };
     assert_eq!((noted_at(31.9, 14.0), noted_at(32.1, 14.0)), (false, true));
     assert_eq!((noted_at(35.0, 19.9), noted_at(35.0, 20.1)), (true, false));
+}
+
+/// The default settings, with these faults and no others.
+fn only(faults: &[(Fault, f64)]) -> Settings {
+    let mut settings = Settings::default();
+    for fault in Fault::ALL {
+        settings = settings.with_prior(fault, 0.0);
+    }
+    for (fault, prior) in faults {
+        settings = settings.with_prior(*fault, *prior);
+    }
+    settings.none_of_these = 0.0;
+    settings
+}
+
+fn probability(told: &Diagnosis, fault: Fault) -> f64 {
+    told.faults
+        .iter()
+        .find(|ranked| ranked.fault == fault)
+        .unwrap()
+        .probability
+}
+
+/// A rival is a fault with at least a fiftieth of the probability of the leading one: at the usual 0.7 from which a fault is
+/// named, one cause in seventy (engineering judgement). Priors move the odds to both sides of the edge.
+#[test]
+fn a_rival_has_a_fiftieth_of_the_leading_probability() {
+    let (leads, follows) = (Fault::Undercharge, Fault::WornCompressor);
+    let told = |prior: f64| {
+        let mut settings = only(&[(leads, 1.0), (follows, prior)]);
+        (settings.least_information, settings.two_faults) = (0.0, 0.0);
+        diagnose(&case(), &settings).unwrap()
+    };
+    let share = |told: &Diagnosis| probability(told, follows) / probability(told, leads);
+    let even = share(&told(1.0));
+    let at = |wanted: f64| told(wanted / even);
+    assert!((share(&at(0.0195)) - 0.0195).abs() < 1e-4, "{}", share(&at(0.0195)));
+    assert_eq!(at(0.0195).verdict.rival, None);
+    assert_eq!(at(0.0205).verdict.rival, Some(follows));
+}
+
+/// Gauges that mislead with a probability of 0.3 or more are compared before anything else: every other step leans on what
+/// they show (engineering judgement).
+#[test]
+fn gauges_are_compared_first_from_a_suspicion_of_three_tenths() {
+    let cause = Fault::Undercharge;
+    let told = |prior: f64| diagnose(&case(), &only(&[(cause, 1.0), (Fault::GaugeError, prior)])).unwrap();
+    let odds = |told: &Diagnosis| probability(told, Fault::GaugeError) / probability(told, cause);
+    let even = odds(&told(1.0));
+    let at = |p: f64| told(p / (1.0 - p) / even);
+    let compared = |told: &Diagnosis| {
+        let step = told.next_step;
+        step == Some(Action::Check(Check::CompareGauges)) || step == Some(Action::Check(Check::CompareTransducer))
+    };
+    assert!((probability(&at(0.29), Fault::GaugeError) - 0.29).abs() < 1e-3);
+    assert_eq!((compared(&at(0.29)), compared(&at(0.31))), (false, true));
+}
+
+/// Two faults are weighed together where they would meet by chance in one vehicle of two thousand, and not where they are rarer
+/// (engineering judgement). A vent as warm as the air, beside the pressures of a sound system, asks for two.
+#[test]
+fn pairs_are_tried_down_to_one_vehicle_in_two_thousand() {
+    let mut case = case();
+    case.readings.vent = Some(Reading::temperature(celsius(28.0), Thermometer::PocketDigital));
+    let tried = |prior: f64| {
+        let faults = [
+            (Fault::NoFault, 0.9 - 2.0 * prior),
+            (Fault::Undercharge, prior),
+            (Fault::CondenserAirflowLoss, prior),
+        ];
+        let mut settings = only(&faults);
+        settings.none_of_these = 0.1;
+        diagnose(&case, &settings).unwrap().two_faults.is_some()
+    };
+    // 0.0220 squared is one in 2,066, and 0.0227 squared one in 1,941.
+    assert_eq!((tried(0.022_0), tried(0.022_7)), (false, true));
 }

@@ -6,7 +6,10 @@
 #![allow(clippy::unwrap_used)] // a test ends that way
 
 mod circuit;
+mod clock;
 mod diagnosis;
 mod done;
+mod log;
 mod proof;
+mod spread;
 mod units;

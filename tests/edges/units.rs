@@ -1,6 +1,10 @@
 //! The air, and what a gauge counts from.
 
-use coldloop::units::{AbsolutePressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, text};
+use coldloop::ErrorKind;
+use coldloop::units::{
+    AbsolutePressure, Surroundings, absolute_pressure_pa, celsius, gauge_pressure_pa, in_celsius, in_fahrenheit,
+    kelvins_difference, standard_altitude_m, text,
+};
 
 /// The weather, 700 Pa; a barometer, 100 Pa.
 #[test]
@@ -28,4 +32,36 @@ fn a_blower_setting_is_a_share() {
         (Ok(0.6), Ok(0.25))
     );
     assert!(text::blower_setting("101 %").is_err());
+}
+
+/// The factors of NIST Special Publication 811 (2008), B.8, to the seven digits that are printed there.
+#[test]
+fn volumes_and_columns_of_mercury_have_the_published_factors() {
+    let near = |text: &str, factor: f64, count: f64| {
+        let read = text::volume_m3(text).unwrap();
+        assert!((read / (count * factor) - 1.0).abs() < 3e-7, "{text}: {read}");
+    };
+    near("8 fl oz", 2.957_353e-5, 8.0);
+    near("100 in3", 1.638_706e-5, 100.0);
+    near("0.5 ft3", 2.831_685e-2, 0.5);
+    let mercury = text::absolute_pressure("76 cmHg abs").unwrap().pa();
+    assert!((mercury / (76.0 * 1.333_224e3) - 1.0).abs() < 3e-7, "{mercury}");
+}
+
+/// Commands are shares as settings are; an exponent without digits belongs to the unit.
+#[test]
+fn commands_are_shares_and_an_exponent_has_digits() {
+    assert_eq!(text::commanded_displacement("60 %"), Ok(0.6));
+    assert_eq!(text::fan_command("0.25"), Ok(0.25));
+    assert!(text::commanded_displacement("101 %").is_err() && text::fan_command("101 %").is_err());
+    assert_eq!(text::mass_kg("5e kg").unwrap_err().kind, ErrorKind::UnknownUnit);
+    assert_eq!(text::mass_kg("5e-1 kg"), Ok(0.5));
+}
+
+/// 32 °F and 212 °F by definition; a difference has no datum; 795.0 hPa at 2,000 m (ISO 2533:1975, from memory).
+#[test]
+fn temperatures_add_and_altitudes_come_back() {
+    assert!((in_fahrenheit(celsius(100.0)) - 212.0).abs() < 1e-9 && (in_fahrenheit(celsius(0.0)) - 32.0).abs() < 1e-9);
+    assert!((in_celsius(celsius(20.0) + kelvins_difference(5.0)) - 25.0).abs() < 1e-9);
+    assert!((standard_altitude_m(79_500.0).unwrap() - 2_000.0).abs() < 1.0);
 }
