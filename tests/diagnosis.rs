@@ -4,7 +4,9 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Judge, Settings, Stakes, diagnose, judge};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins};
+use coldloop::units::{
+    Frequency, GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins, kelvins_difference,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Caution, Check, Compressor, EntryError, ErrorKind, Expansion, Fault, Feature, Observation, QualityNote, Quantity,
@@ -149,7 +151,7 @@ fn swapped_hoses_and_wrong_units_are_recognised_for_what_they_are() {
 fn a_pressure_without_saturation_is_judged_and_noted_and_never_panics() {
     let answer = judged(&with(van(Surroundings::SEA_LEVEL), psig(275.0, 1_200.0), Some(41.0)));
     assert!(answer.quality.contains(&QualityNote::OffScale));
-    assert!(answer.derived.high_dew_k.is_none());
+    assert!(answer.derived.high_dew.is_none());
 }
 
 #[test]
@@ -159,7 +161,7 @@ fn what_cannot_be_is_refused_by_name() {
     let mut nan = sound_at_sea_level();
     nan.readings.vent = Some(Reading {
         value: kelvins(f64::NAN),
-        standard_uncertainty: 0.5,
+        standard_uncertainty: kelvins_difference(0.5),
     });
     assert_eq!(
         (refused(&nan).kind, refused(&nan).quantity),
@@ -205,7 +207,7 @@ fn two_faults_at_once_are_seen_when_none_fits_alone() {
     // Clutch cycles, of which the bands of this compressor know nothing, take nothing away from any pair.
     case.system.compressor = Compressor::Electric;
     let without = judged(&case).two_faults.unwrap();
-    case.readings.clutch_cycles_hz = Some(Reading::counted(0.05));
+    case.readings.clutch_cycles = Some(Reading::counted(Frequency::from_hz(0.05)));
     let with = judged(&case).two_faults.unwrap();
     assert_eq!(with.faults, without.faults);
     assert!(without.probability > 0.5 && with.probability > 0.95 * without.probability);
@@ -420,8 +422,8 @@ proptest! {
         conditions.engine_speed_hz = (speed > 0.0).then_some(speed);
         let mut case = Case::new(system, conditions, Readings::default());
         case = with(case, [GaugePressure::from_pa(low).into(), GaugePressure::from_pa(high).into()], None);
-        case.readings.vent = Some(Reading { value: kelvins(vent), standard_uncertainty: 0.5 });
-        case.readings.liquid_line = Some(Reading { value: kelvins(line), standard_uncertainty: 1.0 });
+        case.readings.vent = Some(Reading { value: kelvins(vent), standard_uncertainty: kelvins_difference(0.5) });
+        case.readings.liquid_line = Some(Reading { value: kelvins(line), standard_uncertainty: kelvins_difference(1.0) });
         for (place, observation) in Observation::ALL.into_iter().enumerate() {
             if answers >> place & 1 == 1 {
                 case.observations = case.observations.with(observation, answers >> (place + 20) & 1 == 1);

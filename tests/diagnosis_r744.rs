@@ -76,7 +76,7 @@ fn r744_is_judged_by_an_atlas_of_its_own() {
             assert!(
                 answer.cautions.contains(&Caution::CarbonDioxide) && answer.cautions.contains(&Caution::ReleaseSlowly)
             );
-            assert!(answer.derived.subcooling_k.is_some() && answer.expected.is_some());
+            assert!(answer.derived.subcooling.is_some() && answer.expected.is_some());
             let [one, two] = [answer.faults[0], answer.faults[1]];
             let reasons = judge(&case, &Settings::default()).unwrap();
             let because = reasons.reasons(&Settings::default()).because(one.fault, two.fault);

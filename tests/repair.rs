@@ -6,7 +6,7 @@ use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::OwnVehicle;
 use coldloop::proof::{VentSample, prove, pull_down};
-use coldloop::units::{GaugePressure, Surroundings, Temperature, celsius, fahrenheit, in_kelvins};
+use coldloop::units::{GaugePressure, Surroundings, Temperature, celsius, fahrenheit, in_kelvins, kelvins_difference};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     AirSource, Compressor, ErrorKind, Expansion, Fault, Feature, PullDownFinding, Refrigerant, RepairFinding,
@@ -14,7 +14,7 @@ use coldloop::{
 };
 
 fn degrees(c: f64, limit_k: f64) -> Reading<Temperature> {
-    Reading::within(celsius(c), limit_k)
+    Reading::within(celsius(c), kelvins_difference(limit_k))
 }
 
 fn visit(ambient_f: f64, low: f64, high: f64, vent_f: f64) -> Case {

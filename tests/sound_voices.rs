@@ -52,6 +52,7 @@ fn published_middles_lie_about_ours() {
             let read = Reading::pressure(GaugePressure::from_psig(middle(row, column)), Gauge::LOW_SIDE);
             let t_k = dew_temperature(Refrigerant::R134a, read, Surroundings::SEA_LEVEL)
                 .unwrap()
+                .si()
                 .value;
             let deviations = kinds(row, middle(row, 4)).map(|(system, conditions)| {
                 let model = SoundModel::of(&system, &conditions).unwrap();

@@ -8,7 +8,9 @@ mod draws;
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins};
+use coldloop::units::{
+    GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins, kelvins_difference,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, EntryError, Expansion, Fault, Refrigerant, RestFinding, VerdictKind};
 use draws::{Draw, KINDS, Lines, World};
@@ -243,7 +245,7 @@ fn one_side_in_another_unit_sends_to_the_instruments_first() {
         let readings = Readings {
             low_side: Some(Reading::pressure(GaugePressure::from_psig(low), Gauge::LOW_SIDE)),
             high_side: Some(Reading::pressure(GaugePressure::from_psig(high), Gauge::HIGH_SIDE)),
-            vent: Some(Reading::within(celsius(6.0), 1.0)),
+            vent: Some(Reading::within(celsius(6.0), kelvins_difference(1.0))),
             ..Readings::default()
         };
         let settings = Settings::default();

@@ -5,7 +5,7 @@
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::{Band, Bands};
-use coldloop::units::{GaugePressure, Surroundings, fahrenheit, in_fahrenheit};
+use coldloop::units::{Frequency, GaugePressure, Surroundings, fahrenheit, in_fahrenheit};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, Expansion, Fault, Observation, QualityNote, Refrigerant, Thermometer, VerdictKind};
 
@@ -386,9 +386,9 @@ fn the_army_chart_lies_within_the_bands() {
             "the mean of a cycle lies above its lowest point"
         );
         let mut cycling = with_pressures(case, 0.5 * (least_psig + cut_out_psig), middle);
-        cycling.readings.clutch_cycles_hz = Some(Reading {
-            value: 2.0 / 60.0,
-            standard_uncertainty: 0.005,
+        cycling.readings.clutch_cycles = Some(Reading {
+            value: Frequency::from_per_minute(2.0),
+            standard_uncertainty: Frequency::from_hz(0.005),
         });
         let answer = judged(&cycling);
         let low_side = answer.deviations[0];

@@ -154,7 +154,7 @@ pub(crate) fn write(path: &Path, cases: &[Judged]) -> Result<(), Box<dyn Error>>
                 t(readings.liquid_line),
                 t(readings.condenser_outlet),
                 t(readings.discharge_line),
-                readings.clutch_cycles_hz.map(|r| r.value),
+                readings.clutch_cycles.map(|r| r.value.hz()),
             ];
             let row: Vec<String> = numbers.map(|n| n.map_or(String::new(), |n| format!("{n:.5}"))).to_vec();
             writeln!(file, "{}", row.join(","))?;

@@ -380,7 +380,7 @@ pub(crate) fn taken(rng: &mut impl Rng, all: &Readings, lines: Lines) -> Reading
         readings.vent = None;
     }
     if rng.random_bool(0.3) {
-        readings.clutch_cycles_hz = None;
+        readings.clutch_cycles = None;
     }
     readings
 }

@@ -315,7 +315,7 @@ pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Reading
         condenser_outlet: temperature(ReadingKind::CondenserOutlet, line),
         high_side_transducer: pressure(ReadingKind::HighSideTransducer, Gauge::TRANSDUCER),
         evaporator_sensor: temperature(ReadingKind::EvaporatorSensor, Thermometer::ClampThermistor),
-        clutch_cycles_hz: given(table, ReadingKind::ClutchCycles.id(), instruments::frequency_hz),
+        clutch_cycles: given(table, ReadingKind::ClutchCycles.id(), instruments::frequency),
         gauge_zero: gauge_zero.as_ref().ok().copied().flatten(),
     };
     if let (Ok(zero), Some(here)) = (gauge_zero, here) {

@@ -7,7 +7,7 @@ use crate::diagnosis::{Action, Cost, Prices, Settings};
 use crate::names::{AirSource, Refrigerant};
 use crate::names::{Check, Compressor, Expansion, Fault, HighPort, LowPort, Observation, ReadingKind};
 use crate::session::{Done, Faults, Moment, Session, Standing};
-use crate::units::{Pressure, Surroundings, in_kelvins};
+use crate::units::{InSi, Measurable, Pressure, Surroundings, in_kelvins};
 use crate::vehicle::{Conditions, System};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -237,7 +237,7 @@ pub(super) fn readings(readings: &Readings) -> Entries {
                 Pressure::Gauge(pressure) => known(&reading, pressure.pa(), "Pa gauge", "Pa"),
             },
             Measured::Temperature(reading) => known(&reading, in_kelvins(reading.value), "K", "K"),
-            Measured::Frequency(reading) => known(&reading, reading.value, "Hz", "Hz"),
+            Measured::Frequency(reading) => known(&reading, reading.value.hz(), "Hz", "Hz"),
         });
         put(&mut entries, kind.id(), value);
     }
@@ -245,12 +245,12 @@ pub(super) fn readings(readings: &Readings) -> Entries {
     entries
 }
 
-fn known<Q>(reading: &Reading<Q>, value: f64, unit: &'static str, of_uncertainty: &'static str) -> Kept {
+fn known<Q: Measurable>(reading: &Reading<Q>, value: f64, unit: &'static str, of_uncertainty: &'static str) -> Kept {
     Kept::Table(alloc::vec![
         ("value".to_string(), quantity(unit)(value)),
         (
             "uncertainty".to_string(),
-            quantity(of_uncertainty)(reading.standard_uncertainty)
+            quantity(of_uncertainty)(reading.standard_uncertainty.si())
         ),
     ])
 }

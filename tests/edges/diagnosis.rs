@@ -2,7 +2,7 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius, kelvins_difference};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, Expansion, QualityNote, Refrigerant, Thermometer};
 
@@ -73,7 +73,7 @@ fn the_sensor_of_the_evaporator_is_noted_where_it_freezes_or_contradicts() {
         let mut case = case();
         let read = |c: f64, u: f64| Reading {
             value: celsius(c),
-            standard_uncertainty: u,
+            standard_uncertainty: kelvins_difference(u),
         };
         case.readings.evaporator_sensor = Some(read(fins_c, 0.4));
         case.readings.vent = Some(read(vent_c, 0.3));

@@ -8,7 +8,7 @@ use crate::boundary::{Growing, Record, known, member, record, sized};
 use crate::error::ColdloopError;
 use crate::memory::given;
 use coldloop::expected::{Band, Bands};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, TemperatureDifference};
+use coldloop::units::{AbsolutePressure, Frequency, GaugePressure, Surroundings, TemperatureDifference};
 use coldloop::units::{difference_in_kelvins, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Compressor, Error, Expansion};
@@ -132,7 +132,7 @@ pub extern "C" fn coldloop_expected(
             superheat_k: difference(bands.superheat),
             subcooling_k: difference(bands.subcooling),
             discharge_superheat_k: difference(bands.discharge_superheat),
-            clutch_cycles_hz: bands.clutch_cycles_hz.map_or(NONE, |cycles| band(cycles, |hz| hz)),
+            clutch_cycles_hz: bands.clutch_cycles.map_or(NONE, |cycles| band(cycles, Frequency::hz)),
             ..ColdloopBands::BLANK
         })
     })

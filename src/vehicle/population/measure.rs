@@ -4,7 +4,7 @@ use super::draws::UNIFORM;
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::error::Error;
 use crate::names::{Compressor, Thermometer};
-use crate::units::{GaugePressure, Surroundings, kelvins};
+use crate::units::{Frequency, GaugePressure, Surroundings, kelvins};
 use crate::vehicle::description::conditions::Conditions;
 use crate::vehicle::description::severity::FaultSeverity;
 use crate::vehicle::description::vehicle::Vehicle;
@@ -185,7 +185,7 @@ impl Instruments {
             discharge_line: temperature(simulation.discharge_line_k, self.lines, 5),
             liquid_line: temperature(simulation.liquid_line_k, self.lines, 6),
             condenser_outlet: temperature(simulation.condenser_outlet_k, self.lines, 7),
-            clutch_cycles_hz: Some(Reading::counted(simulation.clutch_cycles_hz)),
+            clutch_cycles: Some(Reading::counted(Frequency::from_hz(simulation.clutch_cycles_hz))),
             gauge_zero: self.gauge_zero,
             ..Readings::default()
         })

@@ -6,7 +6,7 @@
 
 use coldloop::circuit::{Gauge, Observations, Reading, Readings};
 use coldloop::diagnosis::Case;
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, text};
+use coldloop::units::{AbsolutePressure, Frequency, GaugePressure, Pressure, Surroundings, Temperature, text};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     AirSource, Channel, Compressor, Error, ErrorKind, Expansion, GaugeClass, HighPort, LowPort, Observation, Quantity,
@@ -316,7 +316,9 @@ impl<'a> Table<'a> {
             evaporator_sensor: cells
                 .number("evaporator_sensor", text::temperature)?
                 .map(|sensed| Reading::temperature(sensed, Thermometer::ClampThermistor)),
-            clutch_cycles_hz: cells.number("clutch_cycles", text::frequency_hz)?.map(Reading::counted),
+            clutch_cycles: cells
+                .number("clutch_cycles", text::frequency_hz)?
+                .map(|hz| Reading::counted(Frequency::from_hz(hz))),
             gauge_zero: cells.surroundings("gauge_zero_altitude", "gauge_zero_barometer")?,
         };
         let mut case = Case::new(system, conditions, readings);
