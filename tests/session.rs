@@ -9,8 +9,8 @@ use coldloop::circuit::{Gauge, Measured, Reading, Readings};
 use coldloop::diagnosis::{Action, Settings, diagnose, judge};
 use coldloop::session::{Done, Session, Undone};
 use coldloop::units::{
-    Frequency, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, difference_in_kelvins, in_kelvins,
-    kelvins, kelvins_difference,
+    Frequency, GaugePressure, Pressure, PressureDifference, RotationalSpeed, Surroundings, celsius,
+    difference_in_kelvins, in_kelvins, kelvins, kelvins_difference,
 };
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -294,7 +294,7 @@ fn what_cannot_be_is_refused_by_name_and_changes_nothing() {
         Quantity::AbsolutePressure,
     );
     let mut fast = session.case().conditions;
-    fast.engine_speed_hz = Some(1e9);
+    fast.engine_speed = Some(RotationalSpeed::from_hz(1e9));
     refused(
         session.set_conditions(fast),
         ErrorKind::OutOfRange,

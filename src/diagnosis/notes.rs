@@ -71,7 +71,7 @@ pub(super) fn add(case: &Case, derived: &Derived, notes: &mut List<QualityNote, 
         ),
         (
             QualityNote::CompressorSpeedNoted,
-            running && conditions.compressor_speed_hz.is_some(),
+            running && conditions.compressor_speed.is_some(),
         ),
         (
             QualityNote::FanCommandNoted,

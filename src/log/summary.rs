@@ -7,7 +7,7 @@ use super::state::State;
 use super::track::{STATES, Track};
 use crate::circuit::{Estimate, Observations, Reading, Readings};
 use crate::names::{Channel, LogPhase, Observation};
-use crate::units::Frequency;
+use crate::units::{Frequency, RotationalSpeed};
 use crate::vehicle::Conditions;
 
 /// Seconds of a settled state from which on it is judged. Source: engineering judgement: six blocks.
@@ -334,10 +334,13 @@ impl LogState {
 
     /// The conditions with the speeds that were logged in this state.
     pub fn conditions(&self, conditions: &Conditions) -> Conditions {
-        let mean = |channel| self.mean(channel).map(|mean| f64::max(mean.value, 0.0));
+        let mean = |channel| {
+            self.mean(channel)
+                .map(|mean| RotationalSpeed::from_hz(f64::max(mean.value, 0.0)))
+        };
         let mut here = *conditions;
-        here.engine_speed_hz = mean(Channel::EngineSpeed).or(here.engine_speed_hz);
-        here.compressor_speed_hz = mean(Channel::CompressorSpeed).or(here.compressor_speed_hz);
+        here.engine_speed = mean(Channel::EngineSpeed).or(here.engine_speed);
+        here.compressor_speed = mean(Channel::CompressorSpeed).or(here.compressor_speed);
         here
     }
 }

@@ -79,7 +79,7 @@ pub struct PullDown {
 pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample]) -> Result<PullDown, Error> {
     // The band is that of a system that has run long enough, whenever the readings were taken.
     let settled = Conditions {
-        running_s: None,
+        running_for: None,
         ..*conditions
     };
     let expected = Bands::of(system, &settled)?.vent;

@@ -122,7 +122,7 @@ impl Page {
             to_prove: to_prove.map(|again| PageProof {
                 before: again.before.to_vec(),
                 at_rest: again.at_rest,
-                engine_speed_hz: again.engine_speed_hz,
+                engine_speed: again.engine_speed,
                 air_source: again.air_source,
             }),
             proof: parts.proof,

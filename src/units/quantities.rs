@@ -1,6 +1,6 @@
-//! Quantities without a datum: differences, frequencies and what else is one number in one unit.
+//! Quantities without a datum: differences, speeds, times and what else is one number in one unit.
 
-use super::constants::{MICRON_PA, PSI_PA};
+use super::constants::{MICRON_PA, MILE_M, PSI_PA};
 use super::{AbsolutePressure, GaugePressure, Pressure, Temperature, TemperatureDifference};
 use super::{difference_in_kelvins, in_kelvins, kelvins, kelvins_difference};
 
@@ -82,6 +82,25 @@ quantity! {
 }
 
 quantity! {
+    /// How fast an engine or a compressor turns.
+    ///
+    /// ```
+    /// use coldloop::units::RotationalSpeed;
+    /// assert_eq!(RotationalSpeed::from_rpm(1_500.0).hz(), 25.0);
+    /// ```
+    ///
+    /// Revolutions per minute cannot be taken for revolutions per second, nor a count of events for either:
+    ///
+    /// ```compile_fail,E0308
+    /// use coldloop::units::{Frequency, Surroundings, celsius};
+    /// let mut day = coldloop::vehicle::Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL);
+    /// day.engine_speed = Some(Frequency::from_hz(25.0));
+    /// ```
+    RotationalSpeed in hz from from_hz: "revolutions per second";
+    rpm from from_rpm: "revolutions per minute" = 1.0, in MINUTE_S;
+}
+
+quantity! {
     /// How often something happens: engagements of a clutch.
     ///
     /// ```
@@ -90,6 +109,42 @@ quantity! {
     /// ```
     Frequency in hz from from_hz: "events per second";
     per_minute from from_per_minute: "events per minute" = 1.0, in MINUTE_S;
+}
+
+quantity! {
+    /// How fast a vehicle drives.
+    ///
+    /// ```
+    /// use coldloop::units::Speed;
+    /// assert_eq!(Speed::from_km_h(36.0).m_s(), 10.0);
+    /// assert!((Speed::from_mph(30.0).km_h() - 48.28).abs() < 0.01);
+    /// ```
+    Speed in m_s from from_m_s: "metres per second";
+    km_h from from_km_h: "kilometres per hour" = 1_000.0, in HOUR_S;
+    mph from from_mph: "miles per hour" = MILE_M, in HOUR_S;
+}
+
+quantity! {
+    /// A stretch of time. Unlike `core::time::Duration` it is a real number, as the physics that it enters needs it.
+    ///
+    /// ```
+    /// use coldloop::units::TimeSpan;
+    /// assert_eq!(TimeSpan::from_minutes(10.0).seconds(), 600.0);
+    /// ```
+    TimeSpan in seconds from from_seconds: "seconds";
+    minutes from from_minutes: "minutes" = MINUTE_S, in 1.0;
+    hours from from_hours: "hours" = HOUR_S, in 1.0;
+}
+
+quantity! {
+    /// Vapour pressure over saturation pressure of the water in the air, 0 to 1.
+    ///
+    /// ```
+    /// use coldloop::units::RelativeHumidity;
+    /// assert_eq!(RelativeHumidity::from_percent(40.0).fraction(), 0.4);
+    /// ```
+    RelativeHumidity in fraction from from_fraction: "as a fraction of saturation";
+    percent from from_percent: "per cent" = 1.0, in 100.0;
 }
 
 quantity! {
@@ -104,6 +159,7 @@ quantity! {
 }
 
 const MINUTE_S: f64 = 60.0;
+const HOUR_S: f64 = 3_600.0;
 
 /// A quantity that is measured or calculated with an uncertainty.
 ///

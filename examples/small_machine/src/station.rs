@@ -56,8 +56,9 @@ impl Station {
         engine_speed_hz: f64,
     ) -> Result<coldloop::diagnosis::Diagnosis, Error> {
         use coldloop::diagnosis::{Case, Settings, diagnose};
+        use coldloop::units::RotationalSpeed;
         let (system, mut conditions) = self.vehicle(ambient_k);
-        conditions.engine_speed_hz = Some(engine_speed_hz);
+        conditions.engine_speed = Some(RotationalSpeed::from_hz(engine_speed_hz));
         let readings = self.readings(counts)?;
         diagnose(&Case::new(system, conditions, readings), &Settings::default())
     }
@@ -113,7 +114,9 @@ impl Figures {
                 0
             }
         };
-        let inside = |figure: Estimate<TemperatureDifference>, (low, high): (f64, f64)| (low..=high).contains(&figure.si().value);
+        let inside = |figure: Estimate<TemperatureDifference>, (low, high): (f64, f64)| {
+            (low..=high).contains(&figure.si().value)
+        };
         let (superheat, subcooling) = (side(self.superheat, SUPERHEAT_K), side(self.subcooling, SUBCOOLING_K));
         if superheat > 0 && self.subcooling.si().value < 4.0 {
             Verdict::TooLittleRefrigerant
