@@ -1,8 +1,10 @@
 //! Quantities without a datum: differences, speeds, times and what else is one number in one unit.
 
 use super::constants::{MICRON_PA, MILE_M, PSI_PA};
-use super::{AbsolutePressure, GaugePressure, Pressure, Temperature, TemperatureDifference};
-use super::{difference_in_kelvins, in_kelvins, kelvins, kelvins_difference};
+use super::pressure::{AbsolutePressure, GaugePressure, Pressure};
+use super::temperature::{
+    Temperature, TemperatureDifference, difference_in_kelvins, in_kelvins, kelvins, kelvins_difference,
+};
 
 /// A quantity as a type of its own: one number in its SI unit, and the units that are read and written. `3.0, in 2.0` says
 /// that 2 of the unit are 3 in SI: one rounding is saved where the ratio is no number of the machine.
