@@ -324,9 +324,10 @@ fn a_vent_read_on_the_road_leaves_the_gauges_at_a_standstill() {
     for compressor in [Compressor::FixedClutch, Compressor::Electric] {
         let system = System::new(Refrigerant::R134a, Expansion::Txv, compressor);
         let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
-        let speed = Some(RotationalSpeed::from_hz(match compressor {
-            Compressor::Electric => 80.0,
-            _ => 12.0,
+        let speed = Some(RotationalSpeed::from_hz(if compressor == Compressor::Electric {
+            80.0
+        } else {
+            12.0
         }));
         let standing = Conditions {
             engine_speed: speed,
