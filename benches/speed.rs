@@ -9,7 +9,7 @@ mod paths;
 use coldloop::diagnosis::{Settings, diagnose};
 use coldloop::expected::{Bands, SoundModel};
 use coldloop::log::{Datum, Recorder, Sample};
-use coldloop::units::{Surroundings, celsius, in_kelvins};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Channel, Compressor, Expansion, Refrigerant, intake};
 use std::hint::black_box;
@@ -73,11 +73,11 @@ fn bands(passes: usize) {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let scattered = |k: usize| (k as f64 * 0.618_033_988_749_894_9).fract();
     let day = |k: usize| Conditions {
-        relative_humidity: Some(0.3 + 0.3 * scattered(k + 7)),
-        engine_speed_hz: Some(15.0 + 25.0 * scattered(k + 11)),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.3 + 0.3 * scattered(k + 7))),
+        engine_speed: Some(RotationalSpeed::from_hz(15.0 + 25.0 * scattered(k + 11))),
         air_source: Some(AirSource::Fresh),
         blower: Some(1.0),
-        vehicle_speed_m_s: Some(0.0),
+        vehicle_speed: Some(Speed::from_m_s(0.0)),
         ..Conditions::new(celsius(15.0 + 20.0 * scattered(k)), Surroundings::SEA_LEVEL)
     };
     let days: Vec<Conditions> = (0..paths::INPUTS).map(day).collect();

@@ -18,7 +18,9 @@
 mod wettest;
 
 use coldloop::circuit::{Reading, Readings};
-use coldloop::units::{Pressure, Surroundings, Temperature, celsius, in_kelvins};
+use coldloop::units::{
+    Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, celsius, in_kelvins,
+};
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Instruments, Make, Population, Simulation, System, Vehicle, simulate,
 };
@@ -201,15 +203,19 @@ fn conditions(rng: &mut ChaCha8Rng, system: &System) -> Result<Conditions, Error
     let ambient_c = rng.random_range(5.0..50.0);
     let place = Surroundings::at_altitude(rng.random_range(0.0..2_500.0))?;
     Ok(Conditions {
-        relative_humidity: Some(at_most_wet(ambient_c, place, rng.random_range(0.1..0.9))?),
-        engine_speed_hz: Some(rng.random_range(13.0..42.0)).filter(|_| !electric),
+        relative_humidity: Some(RelativeHumidity::from_fraction(at_most_wet(
+            ambient_c,
+            place,
+            rng.random_range(0.1..0.9),
+        )?)),
+        engine_speed: Some(RotationalSpeed::from_hz(rng.random_range(13.0..42.0))).filter(|_| !electric),
         air_source: Some(if rng.random() {
             AirSource::Fresh
         } else {
             AirSource::Recirculated
         }),
         blower: Some(rng.random_range(0.4..1.0)),
-        vehicle_speed_m_s: Some(if driving { rng.random_range(0.0..28.0) } else { 0.0 }),
+        vehicle_speed: Some(Speed::from_m_s(if driving { rng.random_range(0.0..28.0) } else { 0.0 })),
         ..Conditions::new(celsius(ambient_c), place)
     })
 }
@@ -282,12 +288,12 @@ fn row(
         class.id().into(),
         number(vehicle.charge_kg),
         warmth(in_kelvins(conditions.ambient)),
-        optional(conditions.relative_humidity),
+        optional(conditions.relative_humidity.map(RelativeHumidity::fraction)),
         number(conditions.surroundings.pressure().pa()),
-        optional(conditions.engine_speed_hz),
+        optional(conditions.engine_speed.map(RotationalSpeed::hz)),
         conditions.air_source.map_or("", |a| a.id()).into(),
         optional(conditions.blower),
-        optional(conditions.vehicle_speed_m_s),
+        optional(conditions.vehicle_speed.map(Speed::m_s)),
         fault(0),
         severity(0),
         fault(1),

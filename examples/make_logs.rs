@@ -9,7 +9,7 @@
 //! state has a clutch that cycles, the pressures follow a saw-tooth between the ends, with the rate and the running part, of that
 //! steady state. Noise is that of transducers and thermocouples. Time constants and noise are engineering judgement.
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -162,8 +162,8 @@ impl Story {
         let air = Surroundings::at_altitude(1_600.0)?;
         let steady = self.parts.iter().map(|(_, rpm, fault)| {
             let day = Conditions {
-                relative_humidity: Some(self.humidity),
-                engine_speed_hz: Some(rpm / 60.0),
+                relative_humidity: Some(RelativeHumidity::from_fraction(self.humidity)),
+                engine_speed: Some(RotationalSpeed::from_rpm(*rpm)),
                 air_source: Some(AirSource::Recirculated),
                 ..Conditions::new(celsius(self.ambient_c), air)
             };

@@ -14,7 +14,9 @@ use coldloop::intake::case_from_toml;
 use coldloop::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, Rise, Sample, Served, prove,
 };
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, kelvins_difference,
+};
 use std::error::Error;
 
 /// The van after the repair, on a cooler day than before it.
@@ -77,9 +79,9 @@ fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
     let test = Decay {
         gas: DecayGas::Nitrogen,
         start: Reading::pressure(GaugePressure::from_bar(10.0), Gauge::DIGITAL),
-        start_temperature: Reading::within(celsius(26.0), 0.5),
+        start_temperature: Reading::within(celsius(26.0), kelvins_difference(0.5)),
         end: Reading::pressure(GaugePressure::from_bar(9.85), Gauge::DIGITAL),
-        end_temperature: Reading::within(celsius(22.0), 0.5),
+        end_temperature: Reading::within(celsius(22.0), kelvins_difference(0.5)),
         repeatability_pa: 1_000.0,
         held_s: 3_600.0,
         surroundings: place,
@@ -109,11 +111,15 @@ fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
 
 /// The pump ran, and the vacuum was held for twenty minutes.
 fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
-    let microns =
-        |microns: f64| -> Reading<Pressure> { Reading::within(AbsolutePressure::from_microns(microns).into(), 5.0) };
+    let microns = |microns: f64| -> Reading<Pressure> {
+        Reading::within(
+            AbsolutePressure::from_microns(microns).into(),
+            PressureDifference::from_pa(5.0),
+        )
+    };
     let evacuation = Evacuation {
         reached: microns(420.0),
-        coldest: Reading::within(celsius(20.0), 1.0),
+        coldest: Reading::within(celsius(20.0), kelvins_difference(1.0)),
         surroundings: place,
     };
     println!("Is it dry? {}", evacuation.judge()?.finding.description());
@@ -123,7 +129,7 @@ fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
     };
     let hold = Hold {
         samples: &[at(0.0, 420.0), at(5.0, 440.0), at(10.0, 445.0), at(20.0, 450.0)],
-        warmest: Reading::within(celsius(24.0), 1.0),
+        warmest: Reading::within(celsius(24.0), kelvins_difference(1.0)),
         surroundings: place,
         volume_m3: Some(circuit()),
         allowed: Rise::USUAL,
@@ -143,7 +149,7 @@ fn weighed(place: Surroundings) -> Result<(), Box<dyn Error>> {
         // Two metres of charging hose stayed full of liquid.
         hose: Some(Kept {
             volume_m3: Reading::within(40e-6, 4e-6),
-            temperature: Reading::within(celsius(24.0), 2.0),
+            temperature: Reading::within(celsius(24.0), kelvins_difference(2.0)),
             vapour: None,
         }),
         ..ChargeBook::new(Refrigerant::R134a, place)

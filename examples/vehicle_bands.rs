@@ -3,7 +3,7 @@
 //! `cargo run --release --example vehicle_bands` prints the bands of four kinds of system beside the chart of the US
 //! Army (TM 5-3805-291-23-1, table 1) and draws them and the fault sweeps into target/vehicle_bands/.
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Make, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Error, Expansion, Fault, Refrigerant, VehicleClass};
 use plotters::prelude::*;
@@ -110,7 +110,7 @@ fn sound(expansion: Expansion, compressor: Compressor, ambient_c: f64) -> Result
             let cars = Population::of_make(make, system, VehicleClass::Car);
             let car = cars.vehicle(&std::array::from_fn(|_| rng.random()))?;
             let day = Conditions {
-                relative_humidity: Some(rng.random_range(0.2..0.6)),
+                relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.2..0.6))),
                 ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
             };
             simulate(&car, &day, &[])
@@ -178,7 +178,7 @@ fn draw_band(
 /// Low side, high side, vent, superheat and subcooling against severity, for each fault of a typical car.
 fn sweeps(folder: &Path) -> Result<(), Box<dyn AnyError>> {
     let day = Conditions {
-        relative_humidity: Some(0.4),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
         ..Conditions::new(celsius(32.0), Surroundings::SEA_LEVEL)
     };
     for (expansion, compressor) in [KINDS[0], KINDS[1]] {

@@ -5,7 +5,10 @@
 use coldloop::circuit::{Estimate, Reading, subcooling, superheat};
 use coldloop::inner::mixture::{Fixed, Side};
 use coldloop::saturation::{self, Blend, Line, State};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, fahrenheit, in_kelvins, kelvins};
+use coldloop::units::{
+    AbsolutePressure, Pressure, PressureDifference, Surroundings, TemperatureDifference, difference_in_kelvins,
+    fahrenheit, in_kelvins, kelvins, kelvins_difference,
+};
 use coldloop::{Error, ErrorKind, Phase, Reference, Refrigerant};
 
 const SIDES: [Side; 2] = [Side::Bubble, Side::Dew];
@@ -146,7 +149,7 @@ fn boiling_points_are_the_printed_ones() {
 fn superheat_counts_from_dew_and_subcooling_from_bubble() {
     let exact = |value| Reading {
         value,
-        standard_uncertainty: 0.0,
+        standard_uncertainty: kelvins_difference(0.0),
     };
     let here = Surroundings::SEA_LEVEL;
     for blend in blends() {
@@ -154,14 +157,18 @@ fn superheat_counts_from_dew_and_subcooling_from_bubble() {
         let p_pa = blend.pressure_pa(Side::Dew, 300.0).unwrap();
         let pressure = Reading {
             value: Pressure::Absolute(AbsolutePressure::from_pa(p_pa)),
-            standard_uncertainty: 0.0,
+            standard_uncertainty: PressureDifference::from_pa(0.0),
         };
-        let heated = superheat(refrigerant, exact(kelvins(310.0)), pressure, here).unwrap();
+        let heated = superheat(refrigerant, exact(kelvins(310.0)), pressure, here)
+            .unwrap()
+            .si();
         assert!((heated.value - 10.0).abs() < 1e-9, "{refrigerant}: {heated:?}");
         let own = blend.dew.uncertainty_k;
         assert!((heated.standard_uncertainty - own).abs() < 1e-12, "{refrigerant}");
         let bubble_k = blend.temperature_k(Side::Bubble, p_pa).unwrap();
-        let cooled = subcooling(refrigerant, exact(kelvins(bubble_k - 5.0)), pressure, here).unwrap();
+        let cooled = subcooling(refrigerant, exact(kelvins(bubble_k - 5.0)), pressure, here)
+            .unwrap()
+            .si();
         assert!((cooled.value - 5.0).abs() < 1e-9, "{refrigerant}: {cooled:?}");
         assert!((cooled.standard_uncertainty - blend.bubble.uncertainty_k).abs() < 1e-12);
     }
@@ -288,7 +295,7 @@ fn outside_the_lines_the_error_names_the_bounds() {
 fn measured_saturation_superheat_and_subcooling_are_the_printed_ones() {
     let exact = |value| Reading {
         value,
-        standard_uncertainty: 0.0,
+        standard_uncertainty: kelvins_difference(0.0),
     };
     let mut reader = csv::ReaderBuilder::new()
         .comment(Some(b'#'))
@@ -302,10 +309,11 @@ fn measured_saturation_superheat_and_subcooling_are_the_printed_ones() {
         let pressure = AbsolutePressure::from_psia(number(3));
         let reading = Reading {
             value: Pressure::Absolute(pressure),
-            standard_uncertainty: 0.0,
+            standard_uncertainty: PressureDifference::from_pa(0.0),
         };
         let line = || exact(fahrenheit(number(2)));
-        let value = |estimate: Result<Estimate, Error>| estimate.unwrap().value;
+        let value =
+            |estimate: Result<Estimate<TemperatureDifference>, Error>| difference_in_kelvins(estimate.unwrap().value);
         let (found, right) = match &record[4] {
             "superheat" => (value(superheat(refrigerant, line(), reading, here)), number(5) / 1.8),
             "subcooling" => (value(subcooling(refrigerant, line(), reading, here)), number(5) / 1.8),

@@ -8,7 +8,8 @@ use coldloop::circuit::{Reading, at_rest, subcooling, superheat};
 use coldloop::saturation::{self, Charge, Shares, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa,
+    AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, PressureDifference, Surroundings,
+    absolute_pressure_pa, gauge_pressure_pa, kelvins_difference,
 };
 use coldloop::units::{in_kelvins, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
@@ -85,10 +86,10 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
         ("bubble_temperature", Some(refrigerant)) => bubble_temperature_k(refrigerant, x),
         ("dew_temperature", Some(refrigerant)) => dew_temperature_k(refrigerant, x),
         ("superheat", Some(refrigerant)) => {
-            superheat(refrigerant, exact(kelvins(x)), absolute(y), Surroundings::SEA_LEVEL).map(|k| k.value)
+            superheat(refrigerant, exact(kelvins(x)), absolute(y), Surroundings::SEA_LEVEL).map(|k| k.si().value)
         }
         ("subcooling", Some(refrigerant)) => {
-            subcooling(refrigerant, exact(kelvins(x)), absolute(y), Surroundings::SEA_LEVEL).map(|k| k.value)
+            subcooling(refrigerant, exact(kelvins(x)), absolute(y), Surroundings::SEA_LEVEL).map(|k| k.si().value)
         }
         _ => panic!("{function} with {refrigerant:?} is not a case"),
     }
@@ -251,9 +252,9 @@ fn every_pressure_at_rest_has_its_status_and_bits() {
         let row = row.unwrap();
         let refrigerant = Refrigerant::from_id(&row[0]).unwrap();
         let [pa, uncertainty_pa, t_k, uncertainty_k] = [1, 2, 4, 5].map(|column| row[column].parse::<f64>().unwrap());
-        let reading = |value, standard_uncertainty| Reading {
+        let reading = |value, uncertainty_pa| Reading {
             value,
-            standard_uncertainty,
+            standard_uncertainty: PressureDifference::from_pa(uncertainty_pa),
         };
         let found = match row[3].parse() {
             Err(_) => Ok((AbsolutePressure::from_pa(pa).into(), Surroundings::SEA_LEVEL)),
@@ -263,13 +264,13 @@ fn every_pressure_at_rest_has_its_status_and_bits() {
         .and_then(|(pressure, air)| {
             let temperature = Reading {
                 value: kelvins(t_k),
-                standard_uncertainty: uncertainty_k,
+                standard_uncertainty: kelvins_difference(uncertainty_k),
             };
             at_rest(refrigerant, reading(pressure, uncertainty_pa), temperature, air)
         });
         let found = match found {
             Ok(found) => {
-                let (excess, above) = (found.excess_pa, found.above_dew_pa);
+                let (excess, above) = (found.excess.si(), found.above_dew.si());
                 let figures = [
                     excess.value,
                     excess.standard_uncertainty,
@@ -303,9 +304,9 @@ fn absolute(pa: f64) -> Reading<Pressure> {
     exact(Pressure::Absolute(AbsolutePressure::from_pa(pa)))
 }
 
-const fn exact<Q>(value: Q) -> Reading<Q> {
+fn exact<Q: Measurable>(value: Q) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty: 0.0,
+        standard_uncertainty: InSi::from_si(0.0),
     }
 }

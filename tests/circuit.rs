@@ -5,7 +5,8 @@
 use approx::assert_relative_eq;
 use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, subcooling, superheat};
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins,
+    AbsolutePressure, GaugePressure, InSi, Pressure, PressureDifference, Surroundings, Temperature, celsius,
+    in_kelvins, kelvins, kelvins_difference,
 };
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant, Thermometer};
 use proptest::prelude::*;
@@ -35,50 +36,55 @@ fn derived(readings: &Readings) -> Derived {
     Derived::new(Refrigerant::R134a, readings, Surroundings::SEA_LEVEL, Some(line(24.0))).unwrap()
 }
 
-fn value(estimate: Option<Estimate>) -> f64 {
-    estimate.unwrap().value
+fn value<Q: InSi>(estimate: Option<Estimate<Q>>) -> f64 {
+    estimate.unwrap().si().value
 }
 
 /// Saturation of R-134a: ASHRAE Handbook - Fundamentals, ch. 30 (from memory): 0.2928 MPa at 0 °C, 1.0166 MPa at 40 °C.
 #[test]
 fn saturation_temperatures_are_those_of_the_tables() {
-    let absolute = |mpa: f64| Some(Reading::within(AbsolutePressure::from_pa(mpa * 1e6).into(), 0.0));
+    let absolute = |mpa: f64| {
+        Some(Reading::within(
+            AbsolutePressure::from_pa(mpa * 1e6).into(),
+            PressureDifference::from_pa(0.0),
+        ))
+    };
     let d = derived(&Readings {
         low_side: absolute(0.2928),
         high_side: absolute(1.0166),
         ..healthy()
     });
     // half a digit of the printed pressures
-    assert_relative_eq!(value(d.low_dew_k), 273.15, epsilon = 0.01);
-    assert_relative_eq!(value(d.high_bubble_k), 313.15, epsilon = 0.01);
-    assert_relative_eq!(value(d.superheat_k), 12.0, epsilon = 0.01);
-    assert_relative_eq!(value(d.subcooling_k), -2.0, epsilon = 0.01);
+    assert_relative_eq!(value(d.low_dew), 273.15, epsilon = 0.01);
+    assert_relative_eq!(value(d.high_bubble), 313.15, epsilon = 0.01);
+    assert_relative_eq!(value(d.superheat), 12.0, epsilon = 0.01);
+    assert_relative_eq!(value(d.subcooling), -2.0, epsilon = 0.01);
 }
 
 #[test]
 fn figures_are_differences_of_readings_and_saturation() {
     let d = derived(&healthy());
-    assert_relative_eq!(value(d.low_side_pa), 342_643.0, max_relative = 1e-5); // (35 + 14.696) psi
+    assert_relative_eq!(value(d.low_side), 342_643.0, max_relative = 1e-5); // (35 + 14.696) psi
     assert_relative_eq!(value(d.pressure_ratio), 189.696 / 49.696, max_relative = 1e-5);
     assert_relative_eq!(
-        value(d.superheat_k),
-        in_kelvins(celsius(12.0)) - value(d.low_dew_k),
+        value(d.superheat),
+        in_kelvins(celsius(12.0)) - value(d.low_dew),
         epsilon = 1e-12
     );
-    assert_relative_eq!(value(d.subcooling_k), value(d.high_bubble_k) - 315.15, epsilon = 1e-12);
+    assert_relative_eq!(value(d.subcooling), value(d.high_bubble) - 315.15, epsilon = 1e-12);
     assert_relative_eq!(
-        value(d.discharge_superheat_k),
-        345.15 - value(d.high_dew_k),
-        epsilon = 1e-12
-    );
-    assert_relative_eq!(
-        value(d.condensing_above_ambient_k),
-        value(d.high_dew_k) - 297.15,
+        value(d.discharge_superheat),
+        345.15 - value(d.high_dew),
         epsilon = 1e-12
     );
     assert_relative_eq!(
-        value(d.vent_above_evaporating_k),
-        279.15 - value(d.low_dew_k),
+        value(d.condensing_above_ambient),
+        value(d.high_dew) - 297.15,
+        epsilon = 1e-12
+    );
+    assert_relative_eq!(
+        value(d.vent_above_evaporating),
+        279.15 - value(d.low_dew),
         epsilon = 1e-12
     );
 }
@@ -88,8 +94,13 @@ fn figures_are_differences_of_readings_and_saturation() {
 /// (284.21 kJ/kg). The book counts the liquid as saturated.
 #[test]
 fn cooling_and_efficiency_are_those_of_cengel_and_boles() {
-    let absolute = |mpa: f64| Some(Reading::within(AbsolutePressure::from_pa(mpa * 1e6).into(), 0.0));
-    let exact = |t_c: f64| Some(Reading::within(celsius(t_c), 0.0));
+    let absolute = |mpa: f64| {
+        Some(Reading::within(
+            AbsolutePressure::from_pa(mpa * 1e6).into(),
+            PressureDifference::from_pa(0.0),
+        ))
+    };
+    let exact = |t_c: f64| Some(Reading::within(celsius(t_c), kelvins_difference(0.0)));
     let mut readings = Readings {
         low_side: absolute(0.14),
         high_side: absolute(0.72),
@@ -98,7 +109,7 @@ fn cooling_and_efficiency_are_those_of_cengel_and_boles() {
         ..Readings::default()
     };
     assert_relative_eq!(
-        value(derived(&readings).cooling_j_kg),
+        value(derived(&readings).cooling),
         246_360.0 - 87_830.0,
         max_relative = 1e-3
     );
@@ -118,8 +129,13 @@ fn figures_are_those_of_coolprop() {
     for row in reader.records() {
         let row = row.unwrap();
         let number = |column: usize| row[column].parse::<f64>().unwrap();
-        let pressure = |column| Some(Reading::within(AbsolutePressure::from_pa(number(column)).into(), 0.0));
-        let temperature = |column| Some(Reading::within(kelvins(number(column)), 0.0));
+        let pressure = |column| {
+            Some(Reading::within(
+                AbsolutePressure::from_pa(number(column)).into(),
+                PressureDifference::from_pa(0.0),
+            ))
+        };
+        let temperature = |column| Some(Reading::within(kelvins(number(column)), kelvins_difference(0.0)));
         let readings = Readings {
             low_side: pressure(1),
             high_side: pressure(2),
@@ -131,10 +147,10 @@ fn figures_are_those_of_coolprop() {
         let refrigerant = Refrigerant::from_id(&row[0]).unwrap();
         let d = Derived::new(refrigerant, &readings, Surroundings::SEA_LEVEL, None).unwrap();
         // differences of temperatures near 300 K, each good to a few units in the last place
-        assert_relative_eq!(value(d.superheat_k), number(6), epsilon = 1e-9);
-        assert_relative_eq!(value(d.subcooling_k), number(7), epsilon = 1e-9);
-        assert_relative_eq!(value(d.discharge_superheat_k), number(8), epsilon = 1e-9);
-        assert_relative_eq!(value(d.cooling_j_kg), number(9), max_relative = 1e-9);
+        assert_relative_eq!(value(d.superheat), number(6), epsilon = 1e-9);
+        assert_relative_eq!(value(d.subcooling), number(7), epsilon = 1e-9);
+        assert_relative_eq!(value(d.discharge_superheat), number(8), epsilon = 1e-9);
+        assert_relative_eq!(value(d.cooling), number(9), max_relative = 1e-9);
         // our isentropic state is sought to 1e-5 J/(kg K), 3 mJ in 30 kJ
         assert_relative_eq!(value(d.isentropic_efficiency), number(10), max_relative = 1e-6);
         rows += 1;
@@ -163,34 +179,34 @@ fn a_reading_that_was_not_taken_leaves_its_figures_out() {
         low_side: healthy().low_side,
         ..Readings::default()
     });
-    assert!(d.low_dew_k.is_some() && d.low_bubble_k.is_some());
+    assert!(d.low_dew.is_some() && d.low_bubble.is_some());
     assert_eq!(
-        (d.pressure_ratio, d.superheat_k, d.subcooling_k, d.high_dew_k),
+        (d.pressure_ratio, d.superheat, d.subcooling, d.high_dew),
         (None, None, None, None)
     );
-    assert_eq!((d.cooling_j_kg, d.isentropic_efficiency), (None, None));
+    assert_eq!((d.cooling, d.isentropic_efficiency), (None, None));
     // the condenser outlet stands in for the liquid line
     let outlet = Readings {
         liquid_line: None,
         condenser_outlet: healthy().liquid_line,
         ..healthy()
     };
-    assert_eq!(derived(&outlet).subcooling_k, derived(&healthy()).subcooling_k);
+    assert_eq!(derived(&outlet).subcooling, derived(&healthy()).subcooling);
 }
 
 #[test]
 fn odd_figures_are_told_and_impossible_readings_refused() {
     let air = Surroundings::SEA_LEVEL;
     let flooded = superheat(Refrigerant::R134a, line(0.0), gauge(35.0, Gauge::LOW_SIDE), air).unwrap();
-    assert!(flooded.value < -4.0);
+    assert!(flooded.value < kelvins_difference(-4.0));
     let bubbly = subcooling(Refrigerant::R134a, line(55.0), gauge(175.0, Gauge::HIGH_SIDE), air).unwrap();
-    assert!(bubbly.value < -5.0);
+    assert!(bubbly.value < kelvins_difference(-5.0));
     assert_eq!(
         derived(&Readings {
             liquid_line: Some(line(55.0)),
             ..healthy()
         })
-        .cooling_j_kg,
+        .cooling,
         None
     );
     let refused = |readings: Readings| {
@@ -212,7 +228,7 @@ fn odd_figures_are_told_and_impossible_readings_refused() {
     let sure = Readings {
         vent: Some(Reading {
             value: celsius(5.0),
-            standard_uncertainty: -1.0,
+            standard_uncertainty: kelvins_difference(-1.0),
         }),
         ..Readings::default()
     };
@@ -221,13 +237,18 @@ fn odd_figures_are_told_and_impossible_readings_refused() {
 
 #[test]
 fn a_deep_vacuum_and_a_supercritical_pressure_have_no_saturation_temperature() {
-    let absolute = |pa: f64| Some(Reading::within(AbsolutePressure::from_pa(pa).into(), 0.0));
+    let absolute = |pa: f64| {
+        Some(Reading::within(
+            AbsolutePressure::from_pa(pa).into(),
+            PressureDifference::from_pa(0.0),
+        ))
+    };
     let d = derived(&Readings {
         low_side: absolute(50.0),
         high_side: absolute(5e6),
         ..healthy()
     });
-    assert_eq!((d.low_dew_k, d.high_dew_k, d.superheat_k), (None, None, None));
+    assert_eq!((d.low_dew, d.high_dew, d.superheat), (None, None, None));
     assert!(d.pressure_ratio.is_some());
     let error = superheat(
         Refrigerant::R134a,
@@ -260,31 +281,33 @@ fn gauges_keep_the_datum_of_the_place_where_they_were_zeroed() {
         Derived::new(Refrigerant::R134a, &readings, garage, None).unwrap()
     };
     let (there, here) = (figures(Some(Surroundings::SEA_LEVEL)), figures(None));
-    assert_eq!(there.low_side_pa, derived(&healthy()).low_side_pa);
+    assert_eq!(there.low_side, derived(&healthy()).low_side);
     assert_relative_eq!(
-        value(there.low_side_pa) - value(here.low_side_pa),
+        value(there.low_side) - value(here.low_side),
         17_792.0,
         max_relative = 1e-3
     );
-    assert!(value(here.superheat_k) - value(there.superheat_k) > 1.5);
+    assert!(value(here.superheat) - value(there.superheat) > 1.5);
 }
 
 type Figure = fn(&Derived) -> Option<Estimate>;
 
 const FIGURES: [(&str, Figure); 14] = [
-    ("low side", |d| d.low_side_pa),
-    ("high side", |d| d.high_side_pa),
+    ("low side", |d| d.low_side.map(Estimate::si)),
+    ("high side", |d| d.high_side.map(Estimate::si)),
     ("pressure ratio", |d| d.pressure_ratio),
-    ("low dew", |d| d.low_dew_k),
-    ("low bubble", |d| d.low_bubble_k),
-    ("high dew", |d| d.high_dew_k),
-    ("high bubble", |d| d.high_bubble_k),
-    ("superheat", |d| d.superheat_k),
-    ("subcooling", |d| d.subcooling_k),
-    ("discharge superheat", |d| d.discharge_superheat_k),
-    ("condensing above ambient", |d| d.condensing_above_ambient_k),
-    ("vent above evaporating", |d| d.vent_above_evaporating_k),
-    ("cooling", |d| d.cooling_j_kg),
+    ("low dew", |d| d.low_dew.map(Estimate::si)),
+    ("low bubble", |d| d.low_bubble.map(Estimate::si)),
+    ("high dew", |d| d.high_dew.map(Estimate::si)),
+    ("high bubble", |d| d.high_bubble.map(Estimate::si)),
+    ("superheat", |d| d.superheat.map(Estimate::si)),
+    ("subcooling", |d| d.subcooling.map(Estimate::si)),
+    ("discharge superheat", |d| d.discharge_superheat.map(Estimate::si)),
+    ("condensing above ambient", |d| {
+        d.condensing_above_ambient.map(Estimate::si)
+    }),
+    ("vent above evaporating", |d| d.vent_above_evaporating.map(Estimate::si)),
+    ("cooling", |d| d.cooling.map(Estimate::si)),
     ("isentropic efficiency", |d| d.isentropic_efficiency),
 ];
 

@@ -4,7 +4,10 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Judge, Settings, Stakes, diagnose, judge};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit, kelvins};
+use coldloop::units::{
+    Frequency, GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Surroundings, TimeSpan, celsius, fahrenheit,
+    kelvins, kelvins_difference,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Caution, Check, Compressor, EntryError, ErrorKind, Expansion, Fault, Feature, Observation, QualityNote, Quantity,
@@ -15,7 +18,7 @@ use proptest::prelude::*;
 fn van(place: Surroundings) -> Case {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let mut conditions = Conditions::new(fahrenheit(74.0), place);
-    conditions.running_s = Some(720.0);
+    conditions.running_for = Some(TimeSpan::from_seconds(720.0));
     Case::new(system, conditions, Readings::default())
 }
 
@@ -149,7 +152,7 @@ fn swapped_hoses_and_wrong_units_are_recognised_for_what_they_are() {
 fn a_pressure_without_saturation_is_judged_and_noted_and_never_panics() {
     let answer = judged(&with(van(Surroundings::SEA_LEVEL), psig(275.0, 1_200.0), Some(41.0)));
     assert!(answer.quality.contains(&QualityNote::OffScale));
-    assert!(answer.derived.high_dew_k.is_none());
+    assert!(answer.derived.high_dew.is_none());
 }
 
 #[test]
@@ -159,7 +162,7 @@ fn what_cannot_be_is_refused_by_name() {
     let mut nan = sound_at_sea_level();
     nan.readings.vent = Some(Reading {
         value: kelvins(f64::NAN),
-        standard_uncertainty: 0.5,
+        standard_uncertainty: kelvins_difference(0.5),
     });
     assert_eq!(
         (refused(&nan).kind, refused(&nan).quantity),
@@ -174,7 +177,7 @@ fn what_cannot_be_is_refused_by_name() {
         (ErrorKind::OutOfRange, Quantity::Temperature)
     );
     let mut humid = sound_at_sea_level();
-    humid.conditions.relative_humidity = Some(60.0);
+    humid.conditions.relative_humidity = Some(RelativeHumidity::from_fraction(60.0));
     assert_eq!(refused(&humid).quantity, Quantity::RelativeHumidity);
     let unsettable = settings.with_prior(Fault::Undercharge, f64::NAN);
     assert_eq!(diagnose(&worn(), &unsettable).unwrap_err().kind, ErrorKind::NotFinite);
@@ -205,7 +208,7 @@ fn two_faults_at_once_are_seen_when_none_fits_alone() {
     // Clutch cycles, of which the bands of this compressor know nothing, take nothing away from any pair.
     case.system.compressor = Compressor::Electric;
     let without = judged(&case).two_faults.unwrap();
-    case.readings.clutch_cycles_hz = Some(Reading::counted(0.05));
+    case.readings.clutch_cycles = Some(Reading::counted(Frequency::from_hz(0.05)));
     let with = judged(&case).two_faults.unwrap();
     assert_eq!(with.faults, without.faults);
     assert!(without.probability > 0.5 && with.probability > 0.95 * without.probability);
@@ -233,7 +236,7 @@ fn three_causes_of_a_high_high_side_cannot_be_told_apart_by_pressures() {
 fn a_system_at_rest_tells_only_what_its_pressure_can() {
     let at_rest = |low: f64, high: f64| {
         let mut case = with(van(Surroundings::SEA_LEVEL), psig(low, high), None);
-        case.conditions.engine_speed_hz = Some(0.0);
+        case.conditions.engine_speed = Some(RotationalSpeed::from_hz(0.0));
         judged(&case)
     };
     // R-134a at 23.3 °C: 632 kPa, 77 psig
@@ -349,11 +352,11 @@ fn a_judge_of_many_gives_each_the_answer_that_it_would_get_alone() {
     let mut orifice = worn();
     orifice.system.expansion = Expansion::OrificeTube;
     let mut with_speed = worn();
-    with_speed.conditions.engine_speed_hz = Some(25.0);
+    with_speed.conditions.engine_speed = Some(RotationalSpeed::from_hz(25.0));
     let mut with_line = sound_at_sea_level();
     with_line.readings.suction_line = Some(Reading::temperature(celsius(26.0), Thermometer::ClampThermistor));
     let mut at_rest = worn();
-    at_rest.conditions.engine_speed_hz = Some(0.0);
+    at_rest.conditions.engine_speed = Some(RotationalSpeed::from_hz(0.0));
     for case in [
         worn(),
         with_line,
@@ -398,7 +401,7 @@ fn cautions_follow_the_refrigerant_and_the_drive() {
 fn a_system_that_has_just_started_is_judged_more_mildly() {
     let mut case = with(van(Surroundings::SEA_LEVEL), psig(40.0, 170.0), Some(60.0));
     let settled = judged(&case).probability_of(&[Fault::NoFault]);
-    case.conditions.running_s = Some(60.0);
+    case.conditions.running_for = Some(TimeSpan::from_seconds(60.0));
     let early = judged(&case);
     let milder = early.probability_of(&[Fault::NoFault]);
     // Early a warm vent says little of either, faulty or sound.
@@ -416,12 +419,12 @@ proptest! {
         let refrigerant = if yf { Refrigerant::R1234yf } else { Refrigerant::R134a };
         let system = System::new(refrigerant, Expansion::ALL[system / 4], Compressor::ALL[system % 4]);
         let mut conditions = Conditions::new(kelvins(ambient), Surroundings::at_altitude(altitude).unwrap());
-        conditions.relative_humidity = Some(humidity);
-        conditions.engine_speed_hz = (speed > 0.0).then_some(speed);
+        conditions.relative_humidity = Some(RelativeHumidity::from_fraction(humidity));
+        conditions.engine_speed = (speed > 0.0).then_some(RotationalSpeed::from_hz(speed));
         let mut case = Case::new(system, conditions, Readings::default());
         case = with(case, [GaugePressure::from_pa(low).into(), GaugePressure::from_pa(high).into()], None);
-        case.readings.vent = Some(Reading { value: kelvins(vent), standard_uncertainty: 0.5 });
-        case.readings.liquid_line = Some(Reading { value: kelvins(line), standard_uncertainty: 1.0 });
+        case.readings.vent = Some(Reading { value: kelvins(vent), standard_uncertainty: kelvins_difference(0.5) });
+        case.readings.liquid_line = Some(Reading { value: kelvins(line), standard_uncertainty: kelvins_difference(1.0) });
         for (place, observation) in Observation::ALL.into_iter().enumerate() {
             if answers >> place & 1 == 1 {
                 case.observations = case.observations.with(observation, answers >> (place + 20) & 1 == 1);

@@ -6,7 +6,7 @@
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose, exists};
 use coldloop::expected::SoundModel;
-use coldloop::units::{GaugePressure, Surroundings, celsius};
+use coldloop::units::{GaugePressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, System, simulate};
 use coldloop::{
     Caution, Compressor, Expansion, Fault, QualityNote, Refrigerant, Thermometer, VehicleClass, VerdictKind,
@@ -24,11 +24,11 @@ fn judged(rng: &mut ChaCha8Rng, refrigerant: Refrigerant, fault: FaultSeverity) 
     }
     let vehicle = Population::usual(system, class).vehicle(&std::array::from_fn(|_| rng.random()));
     let conditions = Conditions {
-        relative_humidity: Some(rng.random_range(0.2..0.8)),
-        engine_speed_hz: Some(25.0).filter(|_| system.compressor != Compressor::Electric),
+        relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.2..0.8))),
+        engine_speed: Some(RotationalSpeed::from_hz(25.0)).filter(|_| system.compressor != Compressor::Electric),
         blower: Some(1.0),
-        vehicle_speed_m_s: Some(0.0),
-        running_s: Some(900.0),
+        vehicle_speed: Some(Speed::from_m_s(0.0)),
+        running_for: Some(TimeSpan::from_seconds(900.0)),
         ..Conditions::new(
             celsius(rng.random_range(20.0..40.0)),
             Surroundings::at_altitude(1_600.0).unwrap(),
@@ -170,7 +170,7 @@ fn r152a_comes_with_the_caution_of_what_burns() {
 fn what_lies_beyond_the_vehicles_of_the_fit_is_said() {
     let beyond = |altitude_m: f64, engine_speed_hz: f64| {
         let conditions = Conditions {
-            engine_speed_hz: Some(engine_speed_hz),
+            engine_speed: Some(RotationalSpeed::from_hz(engine_speed_hz)),
             ..Conditions::new(celsius(30.0), Surroundings::at_altitude(altitude_m).unwrap())
         };
         let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
@@ -198,7 +198,7 @@ fn the_condenser_outlet_tells_less_than_the_liquid_line() {
     let lacks_charge = |refrigerant, expansion, compressor, at_outlet: bool| {
         let system = System::new(refrigerant, expansion, compressor);
         let mut conditions = Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL);
-        conditions.running_s = Some(900.0);
+        conditions.running_for = Some(TimeSpan::from_seconds(900.0));
         let (low, high, line) = if refrigerant == Refrigerant::R744 {
             (40.0, 97.0, 41.0)
         } else {

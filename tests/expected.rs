@@ -5,14 +5,14 @@
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::{Bands, PressureTable, TableRow};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit};
+use coldloop::units::{GaugePressure, Pressure, Surroundings, TimeSpan, celsius, fahrenheit};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Compressor, Expansion, Fault, QualityNote, Quantity, Refrigerant, Thermometer, VerdictKind};
 
 fn van(place: Surroundings) -> Case {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let mut conditions = Conditions::new(fahrenheit(74.0), place);
-    conditions.running_s = Some(720.0);
+    conditions.running_for = Some(TimeSpan::from_seconds(720.0));
     Case::new(system, conditions, Readings::default())
 }
 

@@ -15,7 +15,7 @@ mod table;
 
 use coldloop::air::MoistAir;
 use coldloop::expected::SoundModel;
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Compressor, Expansion, Refrigerant};
 use rows::Page;
@@ -28,8 +28,8 @@ const RPM: f64 = 900.0;
 
 fn day() -> Conditions {
     Conditions {
-        relative_humidity: Some(HUMIDITY),
-        engine_speed_hz: Some(RPM / 60.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(HUMIDITY)),
+        engine_speed: Some(RotationalSpeed::from_rpm(RPM)),
         ..Conditions::new(celsius(AMBIENT_C), Surroundings::at_altitude(1_600.0).unwrap())
     }
 }
@@ -206,7 +206,7 @@ fn shares_of_a_fault_sum_to_one() {
 
 fn day_for(system: &System) -> Conditions {
     Conditions {
-        engine_speed_hz: Some(RPM / 60.0).filter(|_| system.compressor != Compressor::Electric),
+        engine_speed: Some(RotationalSpeed::from_rpm(RPM)).filter(|_| system.compressor != Compressor::Electric),
         ..day()
     }
 }

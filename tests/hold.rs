@@ -10,14 +10,16 @@ use coldloop::air::water_saturation_pressure_pa;
 use coldloop::circuit::Reading;
 use coldloop::proof::{DRY_PA, Hold, LEAST_HOLD_S, Rise, Sample};
 use coldloop::units::constants::MICRON_PA;
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, kelvins_difference,
+};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 fn hold(samples: &[Sample], warmest_c: f64) -> Hold<'_> {
     Hold {
         samples,
-        warmest: Reading::within(celsius(warmest_c), 1.0),
+        warmest: Reading::within(celsius(warmest_c), kelvins_difference(1.0)),
         surroundings: Surroundings::at_altitude(1_600.0).unwrap(),
         volume_m3: None,
         allowed: Rise::USUAL,
@@ -30,7 +32,10 @@ fn samples(minutes: &[f64], microns: impl Fn(f64) -> f64) -> Vec<Sample> {
         let pa = microns(after_min) * MICRON_PA;
         Sample {
             after_s: 60.0 * after_min,
-            pressure: Reading::within(AbsolutePressure::from_pa(pa).into(), f64::max(0.02 * pa, 0.7)),
+            pressure: Reading::within(
+                AbsolutePressure::from_pa(pa).into(),
+                PressureDifference::from_pa(f64::max(0.02 * pa, 0.7)),
+            ),
         }
     };
     minutes.iter().map(read).collect()
@@ -125,7 +130,7 @@ fn the_usual_limit_is_fifty_microns_in_ten_minutes() {
         let all: Vec<Sample> = samples(&EVERY_FIVE, |t| 300.0 + per_min * t)
             .into_iter()
             .map(|sample| Sample {
-                pressure: Reading::within(sample.pressure.value, 0.1),
+                pressure: Reading::within(sample.pressure.value, PressureDifference::from_pa(0.1)),
                 ..sample
             })
             .collect();
@@ -150,7 +155,7 @@ fn a_dial_does_not_see_the_rise_that_matters() {
             .iter()
             .map(|after_min| Sample {
                 after_s: 60.0 * after_min,
-                pressure: Reading::within(pressure, 1_700.0),
+                pressure: Reading::within(pressure, PressureDifference::from_pa(1_700.0)),
             })
             .collect()
     };
@@ -163,7 +168,7 @@ fn a_dial_does_not_see_the_rise_that_matters() {
 /// Readings of a gauge that is exact but for its last digit.
 fn exact(minutes: &[f64], microns: impl Fn(f64) -> f64) -> HoldFinding {
     let read = |sample: Sample| Sample {
-        pressure: Reading::within(sample.pressure.value, 0.1),
+        pressure: Reading::within(sample.pressure.value, PressureDifference::from_pa(0.1)),
         ..sample
     };
     let all: Vec<Sample> = samples(minutes, microns).into_iter().map(read).collect();
@@ -178,7 +183,7 @@ fn a_fall_has_to_stand_out_of_the_scatter() {
             after_s,
             pressure: Reading {
                 value: AbsolutePressure::from_pa(pa).into(),
-                standard_uncertainty: 1.0,
+                standard_uncertainty: PressureDifference::from_pa(1.0),
             },
         };
         let both = [at(0.0, 60.0), at(900.0, 60.0 - uncertainties * 2f64.sqrt())];
@@ -257,7 +262,10 @@ fn drawn(rng: &mut ChaCha8Rng) -> Drawn {
             let shown_pa = pa + limit_pa * rng.random_range(-1.0..1.0);
             Sample {
                 after_s,
-                pressure: Reading::within(AbsolutePressure::from_pa(shown_pa).into(), limit_pa),
+                pressure: Reading::within(
+                    AbsolutePressure::from_pa(shown_pa).into(),
+                    PressureDifference::from_pa(limit_pa),
+                ),
             }
         })
         .collect();

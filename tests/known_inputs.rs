@@ -6,7 +6,7 @@
 
 use coldloop::circuit::FeatureVector;
 use coldloop::expected::SoundModel;
-use coldloop::units::{Surroundings, celsius, in_kelvins};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, HighPort, Instruments, LowPort, Make, Options, Population, System, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Feature, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -25,11 +25,11 @@ const SIDES: [Feature; 2] = [Feature::LowSide, Feature::HighSide];
 
 fn day(ambient_c: f64) -> Conditions {
     Conditions {
-        relative_humidity: Some(0.4),
-        engine_speed_hz: Some(25.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
+        engine_speed: Some(RotationalSpeed::from_hz(25.0)),
         air_source: Some(AirSource::Fresh),
         blower: Some(1.0),
-        vehicle_speed_m_s: Some(0.0),
+        vehicle_speed: Some(Speed::from_m_s(0.0)),
         ..Conditions::new(celsius(ambient_c), Surroundings::at_altitude(1_600.0).unwrap())
     }
 }
@@ -104,7 +104,7 @@ fn a_fan_command_moves_the_sides_as_it_moves_vehicles() {
         ] {
             let system = van(Expansion::ALL[rng.random_range(0..2)]);
             let drawn = Conditions {
-                vehicle_speed_m_s: Some(speed_m_s),
+                vehicle_speed: Some(Speed::from_m_s(speed_m_s)),
                 ..day(ambient_c)
             };
             let commanded = told(&drawn, command);
@@ -227,7 +227,7 @@ fn bands_that_know_hold_on_other_makes() {
                 Compressor::ALL[number / 2 % 3],
             );
             let conditions = Conditions {
-                engine_speed_hz: Some(rng.random_range(13.0..34.0)),
+                engine_speed: Some(RotationalSpeed::from_hz(rng.random_range(13.0..34.0))),
                 ..day(rng.random_range(17.0..42.0))
             };
             let commanded = Conditions {

@@ -102,7 +102,7 @@ fn published_switch_pressures_are_found_from_the_swing() {
             "{}",
             swing.cut_in_pa / PSI_PA
         );
-        assert!((60.0 * swing.cycles_hz.value - 2.0).abs() < 0.1 && swing.repeats);
+        assert!((swing.cycles.value.per_minute() - 2.0).abs() < 0.1 && swing.repeats);
         assert!((swing.on_share - 0.3).abs() < 0.07, "{}", swing.on_share);
         // The mean over whole cycles is that of the straight saw-tooth.
         let low = state.mean(Channel::LowSide).unwrap();
@@ -317,7 +317,7 @@ fn below_half_a_sample_a_second_only_means_are_told() {
     let slow = of(&every(5.0, 1_500.0, |t| saw_tooth(t, ends, (9.0, 22.3))));
     let state = slow.states().last().unwrap();
     assert_eq!(state.swing(), None);
-    assert_eq!(state.readings(&Default::default()).clutch_cycles_hz, None);
+    assert_eq!(state.readings(&Default::default()).clutch_cycles, None);
     let low = state.mean(Channel::LowSide).unwrap();
     assert!(
         (low.value - 230.5e3).abs() < 3.0 * low.standard_uncertainty + 5e3,
@@ -371,7 +371,7 @@ proptest! {
         }
         prop_assert_eq!(one.swing().is_some(), other.swing().is_some());
         if let (Some(one), Some(other)) = (one.swing(), other.swing()) {
-            prop_assert!(same(one.cycles_hz, other.cycles_hz), "{one:?} {other:?}");
+            prop_assert!(same(one.cycles.si(), other.cycles.si()), "{one:?} {other:?}");
         }
     }
 

@@ -6,7 +6,7 @@
 use coldloop::diagnosis::{Case, Judgement, Settings, judge, judge_states};
 use coldloop::intake::{LogColumns, case_from_json};
 use coldloop::log::{Datum, Instruments, Recorder, Sample, Summary};
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RotationalSpeed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Channel, Compressor, Expansion, Fault, LogNote, LogPhase, Observation, Refrigerant, VerdictKind};
 use proptest::prelude::*;
@@ -117,7 +117,7 @@ fn a_sensor_that_drops_out_takes_its_verdict_from_what_it_read() {
 /// What is told of a saw-tooth in a car with an orifice tube at 1,500 rpm.
 fn saw_tooth(ambient_c: f64, (on_s, off_s): (f64, f64), vent_c: f64) -> Judgement {
     let conditions = Conditions {
-        engine_speed_hz: Some(25.0),
+        engine_speed: Some(RotationalSpeed::from_hz(25.0)),
         blower: Some(1.0),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     };

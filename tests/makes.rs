@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius, in_kelvins};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{
     ClutchSense, Conditions, FanDrive, FaultCause, Habits, Hardware, HighPort, LowPort, Make, Needle, Options,
     Population, System, Vehicle, simulate,
@@ -284,8 +284,8 @@ fn a_swinging_needle_is_noted_by_habit() {
     let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
     let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
     let day = |ambient_c: f64| Conditions {
-        relative_humidity: Some(0.3),
-        engine_speed_hz: Some(25.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.3)),
+        engine_speed: Some(RotationalSpeed::from_hz(25.0)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     };
     let noted = |ambient_c: f64, needle: Needle| {
@@ -318,25 +318,25 @@ fn a_vent_read_on_the_road_leaves_the_gauges_at_a_standstill() {
         ..Habits::PLAIN
     };
     let standing = Conditions {
-        engine_speed_hz: Some(12.0),
+        engine_speed: Some(RotationalSpeed::from_hz(12.0)),
         ..Conditions::new(celsius(35.0), Surroundings::SEA_LEVEL)
     };
     for compressor in [Compressor::FixedClutch, Compressor::Electric] {
         let system = System::new(Refrigerant::R134a, Expansion::Txv, compressor);
         let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
-        let speed = if compressor == Compressor::Electric {
-            Some(80.0)
+        let speed = Some(RotationalSpeed::from_hz(if compressor == Compressor::Electric {
+            80.0
         } else {
-            Some(12.0)
-        };
+            12.0
+        }));
         let standing = Conditions {
-            engine_speed_hz: speed,
+            engine_speed: speed,
             ..standing
         };
         let road = habits.vent_conditions(&car, &standing);
         assert_eq!(in_kelvins(road.ambient), in_kelvins(standing.ambient));
-        assert_eq!(road.vehicle_speed_m_s, Some(15.0));
-        assert_eq!(road.engine_speed_hz == speed, compressor == Compressor::Electric);
+        assert_eq!(road.vehicle_speed, Some(Speed::from_m_s(15.0)));
+        assert_eq!(road.engine_speed == speed, compressor == Compressor::Electric);
         let truth = simulate(&car, &standing, &[]).unwrap();
         let noted = habits.noted(&truth, &car, &standing, &[]).unwrap();
         assert_eq!(
@@ -351,7 +351,7 @@ fn a_vent_read_on_the_road_leaves_the_gauges_at_a_standstill() {
         );
         // Who drives already is read there.
         let there = Conditions {
-            vehicle_speed_m_s: Some(20.0),
+            vehicle_speed: Some(Speed::from_m_s(20.0)),
             ..standing
         };
         assert_eq!(habits.vent_conditions(&car, &there), there);
@@ -359,7 +359,7 @@ fn a_vent_read_on_the_road_leaves_the_gauges_at_a_standstill() {
     // An engine at rest is not taken on the road.
     let belt = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let rest = Conditions {
-        engine_speed_hz: Some(0.0),
+        engine_speed: Some(RotationalSpeed::from_hz(0.0)),
         ..standing
     };
     let car = Vehicle::typical(belt, VehicleClass::Car).unwrap();

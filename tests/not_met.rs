@@ -9,7 +9,10 @@ use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::Bands;
 use coldloop::proof::prove;
-use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, fahrenheit, in_fahrenheit};
+use coldloop::units::{
+    GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Surroundings, TimeSpan, celsius, fahrenheit,
+    in_fahrenheit,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Compressor, Expansion, Fault, Observation, Refrigerant, RepairFinding, Thermometer, VerdictKind, intake,
@@ -19,7 +22,7 @@ use coldloop::{
 fn vehicle(expansion: Expansion, compressor: Compressor, ambient_f: f64) -> Case {
     let system = System::new(Refrigerant::R134a, expansion, compressor);
     let mut conditions = Conditions::new(fahrenheit(ambient_f), Surroundings::SEA_LEVEL);
-    conditions.running_s = Some(720.0);
+    conditions.running_for = Some(TimeSpan::from_seconds(720.0));
     Case::new(system, conditions, Readings::default())
 }
 
@@ -74,8 +77,8 @@ fn a_vent_of_60_to_70_f_at_74_f_leaves_little_of_no_fault() {
     for (expansion, compressor) in systems() {
         for vent_f in [60.0, 65.0, 70.0] {
             let mut case = vehicle(expansion, compressor, 74.0);
-            case.conditions.engine_speed_hz = Some(25.0);
-            case.conditions.relative_humidity = Some(0.5);
+            case.conditions.engine_speed = Some(RotationalSpeed::from_hz(25.0));
+            case.conditions.relative_humidity = Some(RelativeHumidity::from_fraction(0.5));
             case.readings.vent = Some(Reading::temperature(fahrenheit(vent_f), Thermometer::PocketDigital));
             let none = judged(&case).probability_of(&[Fault::NoFault]);
             assert!(none < 0.12, "{expansion} {compressor} {vent_f}: {none}");
@@ -202,7 +205,7 @@ fn where_nothing_fits_no_part_is_planned() {
 fn a_system_that_has_just_started_is_far_more_likely_sound() {
     let mut case = psig(car(74.0), 40.0, 170.0, Some(60.0));
     let settled = judged(&case).probability_of(&[Fault::NoFault]);
-    case.conditions.running_s = Some(60.0);
+    case.conditions.running_for = Some(TimeSpan::from_seconds(60.0));
     let early = judged(&case).probability_of(&[Fault::NoFault]);
     assert!(early > 2.5 * settled, "{early} {settled}");
 }

@@ -9,6 +9,7 @@ mod draws;
 use coldloop::circuit::Readings;
 use coldloop::diagnosis::{Case, Diagnosis, diagnose};
 use coldloop::expected::OwnVehicle;
+use coldloop::units::TimeSpan;
 use coldloop::vehicle::{Conditions, FaultSeverity};
 use coldloop::{Error, Fault, VerdictKind};
 use draws::{Draw, KINDS, Lines, World};
@@ -49,7 +50,9 @@ impl Said {
 /// The same vehicle on another day while it is sound, long enough on the road for the bands of its kind.
 fn while_sound(rng: &mut impl Rng, draw: &Draw) -> Result<(Conditions, Readings), Error> {
     let mut actual = draws::conditions(rng, World::Own, &draw.system)?;
-    actual.running_s = actual.running_s.map(|s| s + 300.0);
+    actual.running_for = actual
+        .running_for
+        .map(|time| TimeSpan::from_seconds(time.seconds() + 300.0));
     let sound = FaultSeverity::new(Fault::NoFault, 0.0);
     let day = Draw::of(rng, World::Own, (draw.make, draw.vehicle), actual, sound)?;
     Ok((draws::written(rng, World::Own, &actual), day.readings))

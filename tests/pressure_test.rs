@@ -5,7 +5,7 @@
 use approx::assert_relative_eq;
 use coldloop::circuit::Reading;
 use coldloop::proof::{Decay, DecayGas, MOST_TEST_PA, Served};
-use coldloop::units::{AbsolutePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, PressureDifference, Surroundings, celsius, kelvins_difference};
 use coldloop::{LeakFinding, Reference, Refrigerant};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -15,11 +15,14 @@ fn garage() -> Surroundings {
 }
 
 fn pascals(pa: f64, limit_pa: f64) -> Reading<coldloop::units::Pressure> {
-    Reading::within(AbsolutePressure::from_pa(pa).into(), limit_pa)
+    Reading::within(
+        AbsolutePressure::from_pa(pa).into(),
+        PressureDifference::from_pa(limit_pa),
+    )
 }
 
 fn degrees(c: f64, limit_k: f64) -> Reading<coldloop::units::Temperature> {
-    Reading::within(celsius(c), limit_k)
+    Reading::within(celsius(c), kelvins_difference(limit_k))
 }
 
 fn nitrogen(start_pa: f64, end_pa: f64, end_c: f64) -> Decay {

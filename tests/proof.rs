@@ -7,7 +7,7 @@ use coldloop::air::water_boiling_point_k;
 use coldloop::circuit::Reading;
 use coldloop::proof::{ChargeBook, Evacuation, Hold, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, Rise};
 use coldloop::proof::{Sample, usual_tolerance_kg};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, GaugePressure, PressureDifference, Surroundings, celsius, kelvins_difference};
 use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, HoldFinding, Quantity, Refrigerant};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -17,11 +17,14 @@ fn garage() -> Surroundings {
 }
 
 fn pascals(pa: f64, limit_pa: f64) -> Reading<coldloop::units::Pressure> {
-    Reading::within(AbsolutePressure::from_pa(pa).into(), limit_pa)
+    Reading::within(
+        AbsolutePressure::from_pa(pa).into(),
+        PressureDifference::from_pa(limit_pa),
+    )
 }
 
 fn degrees(c: f64, limit_k: f64) -> Reading<coldloop::units::Temperature> {
-    Reading::within(celsius(c), limit_k)
+    Reading::within(celsius(c), kelvins_difference(limit_k))
 }
 
 /// Source: IAPWS-IF97 saturation table as printed in steam tables: °C and kPa.
@@ -88,7 +91,12 @@ fn the_judgement_gives_its_figures_with_their_uncertainty() {
 #[test]
 fn no_gauge_shows_a_deeper_vacuum_than_the_air_of_the_place() {
     // 29 inches are all but a whole atmosphere: at 1,600 m there are only 24.7.
-    let inches = |inhg: f64| Reading::within(GaugePressure::from_inhg_vacuum(inhg).into(), 1_000.0);
+    let inches = |inhg: f64| {
+        Reading::within(
+            GaugePressure::from_inhg_vacuum(inhg).into(),
+            PressureDifference::from_pa(1_000.0),
+        )
+    };
     let off = evacuated(inches(29.0), 20.0).judge().unwrap();
     // Its zero is off by what it shows too much: all the vacuum that it can show, and it may be as much less than that.
     let too_much_pa = GaugePressure::from_inhg_vacuum(-29.0).pa() + off.deepest_pa_gauge;

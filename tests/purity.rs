@@ -3,15 +3,18 @@
 #![allow(clippy::unwrap_used)] // a test ends that way
 
 use coldloop::circuit::{AtRest, PressureMatch, Reading, at_rest};
-use coldloop::units::{AbsolutePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, PressureDifference, Surroundings, celsius, kelvins_difference};
 use coldloop::{ErrorKind, Refrigerant};
 
 fn at(refrigerant: Refrigerant, pa: f64, t_c: f64) -> Result<AtRest, coldloop::Error> {
-    let pressure = Reading::within(AbsolutePressure::from_pa(pa).into(), 3_000.0);
+    let pressure = Reading::within(
+        AbsolutePressure::from_pa(pa).into(),
+        PressureDifference::from_pa(3_000.0),
+    );
     at_rest(
         refrigerant,
         pressure,
-        Reading::within(celsius(t_c), 0.3),
+        Reading::within(celsius(t_c), kelvins_difference(0.3)),
         Surroundings::SEA_LEVEL,
     )
 }
@@ -55,11 +58,11 @@ fn a_second_temperature_tells_more() {
 fn air_shows_as_its_partial_pressure() {
     let found = at(Refrigerant::R134a, 665.4e3 + 120e3, 25.0).unwrap();
     assert_eq!(found.pressure_match, PressureMatch::TooHigh);
-    assert!((found.excess_pa.value - 120e3).abs() < 200.0);
+    assert!((found.excess.value.pa() - 120e3).abs() < 200.0);
     assert!((found.gas_share - 120.0 / 785.4).abs() < 1e-3);
     // 3 kPa and 0.3 K, rectangular, at 19.5 kPa/K: 1.7 and 3.4 kPa
     assert!(
-        (found.excess_pa.standard_uncertainty / 3.8e3 - 1.0).abs() < 0.1,
+        (found.excess.standard_uncertainty.pa() / 3.8e3 - 1.0).abs() < 0.1,
         "{found:?}"
     );
 }

@@ -6,7 +6,10 @@ use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::OwnVehicle;
 use coldloop::proof::{VentSample, prove, pull_down};
-use coldloop::units::{GaugePressure, Surroundings, Temperature, celsius, fahrenheit, in_kelvins};
+use coldloop::units::{
+    GaugePressure, RelativeHumidity, RotationalSpeed, Surroundings, Temperature, TimeSpan, celsius, fahrenheit,
+    in_kelvins, kelvins_difference,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     AirSource, Compressor, ErrorKind, Expansion, Fault, Feature, PullDownFinding, Refrigerant, RepairFinding,
@@ -14,13 +17,13 @@ use coldloop::{
 };
 
 fn degrees(c: f64, limit_k: f64) -> Reading<Temperature> {
-    Reading::within(celsius(c), limit_k)
+    Reading::within(celsius(c), kelvins_difference(limit_k))
 }
 
 fn visit(ambient_f: f64, low: f64, high: f64, vent_f: f64) -> Case {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let mut conditions = Conditions::new(fahrenheit(ambient_f), Surroundings::SEA_LEVEL);
-    conditions.running_s = Some(720.0);
+    conditions.running_for = Some(TimeSpan::from_seconds(720.0));
     let readings = Readings {
         low_side: Some(Reading::pressure(GaugePressure::from_psig(low), Gauge::LOW_SIDE)),
         high_side: Some(Reading::pressure(GaugePressure::from_psig(high), Gauge::HIGH_SIDE)),
@@ -62,7 +65,7 @@ fn more_readings_and_an_earlier_visit_prove_what_the_gauges_leave_open() {
         (&mut sound, 54.0, 104.0),
         (&mut earlier, 56.0, 107.0),
     ] {
-        case.conditions.engine_speed_hz = Some(25.0);
+        case.conditions.engine_speed = Some(RotationalSpeed::from_hz(25.0));
         case.readings.suction_line = Some(Reading::temperature(
             fahrenheit(suction_f),
             Thermometer::ClampThermistor,
@@ -149,8 +152,8 @@ fn falling(end_c: f64, minutes: &[f64]) -> Vec<VentSample> {
 fn a_vent_is_judged_by_where_it_is_going() {
     let mut case = visit(86.0, 0.0, 0.0, 0.0);
     // As vents are judged: at 1,500 rpm, the air of the cabin going round. What is not told widens the band.
-    case.conditions.engine_speed_hz = Some(25.0);
-    case.conditions.relative_humidity = Some(0.4);
+    case.conditions.engine_speed = Some(RotationalSpeed::from_hz(25.0));
+    case.conditions.relative_humidity = Some(RelativeHumidity::from_fraction(0.4));
     case.conditions.air_source = Some(AirSource::Recirculated);
     let judged = |samples: &[VentSample]| pull_down(&case.system, &case.conditions, samples).unwrap();
     let sound = judged(&falling(6.0, &[1.0, 3.0, 5.0, 8.0, 12.0]));

@@ -5,7 +5,9 @@
 
 use coldloop::circuit::{Gauge, PressureMatch, Reading, at_rest};
 use coldloop::diagnosis::{Action, Diagnosis, Resting, diagnose, judge};
-use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
+use coldloop::units::{
+    GaugePressure, PressureDifference, Surroundings, difference_in_kelvins, fahrenheit, kelvins_difference,
+};
 use coldloop::{Caution, Check, Fault, Refrigerant, RestFinding, intake, report};
 
 /// The sweeper of an invented municipal garage, its compressor standing, both gauges read.
@@ -35,9 +37,10 @@ fn fourteen_psi_above_saturation_are_told_with_their_arithmetic() {
     let (answer, page) = answered(&sweeper(85.0, 70.0, "0 m"));
     assert_eq!(answer.rest, Some(RestFinding::AirPresent));
     let resting = answer.resting.unwrap();
-    assert!((resting.excess_pa.value / 6_894.757 - 13.89).abs() < 0.02);
+    assert!((resting.excess.value.psi() - 13.89).abs() < 0.02);
     assert!((resting.gas_share - 13.89 / 99.7).abs() < 0.002);
-    assert!((resting.warmer_k - 4.98).abs() < 0.02, "{}", resting.warmer_k);
+    let warmer_k = difference_in_kelvins(resting.warmer);
+    assert!((warmer_k - 4.98).abs() < 0.02, "{warmer_k}");
     let says =
         "14 psi above saturation: about 14 % gas, or parts 9 F° warmer than the ambient: wait an hour, read again";
     assert!(page.contains(says), "{page}");
@@ -51,12 +54,12 @@ fn the_page_judges_as_at_rest_does() {
         let (answer, _) = answered(&sweeper(psig, 70.0, "0 m"));
         let gauges =
             [Gauge::LOW_SIDE, Gauge::HIGH_SIDE].map(|gauge| Reading::pressure(GaugePressure::from_psig(psig), gauge));
-        let own = gauges.map(|gauge| gauge.standard_uncertainty);
+        let own = gauges.map(|gauge| gauge.standard_uncertainty.pa());
         let both = Reading {
             value: gauges[0].value,
-            standard_uncertainty: 0.5 * own[0].hypot(own[1]),
+            standard_uncertainty: PressureDifference::from_pa(0.5 * own[0].hypot(own[1])),
         };
-        let ambient = Reading::within(fahrenheit(70.0), 1.5);
+        let ambient = Reading::within(fahrenheit(70.0), kelvins_difference(1.5));
         let found = at_rest(Refrigerant::R134a, both, ambient, Surroundings::SEA_LEVEL).unwrap();
         let finding = match found.pressure_match {
             PressureMatch::Agrees => RestFinding::Consistent,
@@ -69,7 +72,7 @@ fn the_page_judges_as_at_rest_does() {
             (estimate.value.abs() - 2.0 * estimate.standard_uncertainty).abs() < 7_000.0
         };
         assert!(
-            answer.rest == Some(finding) || edge(found.excess_pa),
+            answer.rest == Some(finding) || edge(found.excess.si()),
             "{psig}: {:?} and {finding:?}",
             answer.rest
         );
@@ -125,6 +128,6 @@ fn json_has_the_same_figures() {
     let resting = resting(&sweeper(0.0, 70.0, "0 m"));
     let told = |figure: &serde_json::Value, value: f64| assert!((figure.as_f64().unwrap() / value - 1.0).abs() < 1e-12);
     told(&answer["resting"]["missing"]["low"], resting.missing.unwrap().0);
-    told(&answer["resting"]["warmer_k"], resting.warmer_k);
-    told(&answer["resting"]["excess"]["value_pa"], resting.excess_pa.value);
+    told(&answer["resting"]["warmer_k"], difference_in_kelvins(resting.warmer));
+    told(&answer["resting"]["excess"]["value_pa"], resting.excess.value.pa());
 }

@@ -6,7 +6,7 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, can_check, diagnose, judge};
-use coldloop::units::{GaugePressure, Surroundings, celsius};
+use coldloop::units::{GaugePressure, PressureDifference, Surroundings, celsius, kelvins_difference};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Check, Compressor, EntryError, ErrorKind, Expansion, ExpectedBasis, Observation, QualityNote, Quantity,
@@ -120,8 +120,8 @@ fn a_transducer_stands_in_for_a_gauge() {
     let answer = judged(&text);
     assert!(has(&answer, QualityNote::TransducerStandsIn));
     assert!(!has(&answer, QualityNote::FewReadings));
-    let (stood_in, read) = (answer.derived.high_side_pa.unwrap(), gauge.readings.high_side.unwrap());
-    assert!((stood_in.value - (1_010e3 + gauge.conditions.surroundings.pressure().pa())).abs() < 1.0);
+    let (stood_in, read) = (answer.derived.high_side.unwrap(), gauge.readings.high_side.unwrap());
+    assert!((stood_in.value.pa() - (1_010e3 + gauge.conditions.surroundings.pressure().pa())).abs() < 1.0);
     assert!(stood_in.standard_uncertainty > read.standard_uncertainty);
     // Within a limit of its own it is as sure as that.
     let within = text.replace(
@@ -129,9 +129,9 @@ fn a_transducer_stands_in_for_a_gauge() {
         "{ value = \"1010 kPa gauge\", within = \"1 kPa\" }",
     );
     let by_gauge = within.replace("high_side_transducer", "high_side");
-    let high_side_pa = |text: &str| judged(text).derived.high_side_pa.unwrap();
-    assert_eq!(high_side_pa(&within), high_side_pa(&by_gauge));
-    assert!(high_side_pa(&within).standard_uncertainty < 0.1 * stood_in.standard_uncertainty);
+    let high_side = |text: &str| judged(text).derived.high_side.unwrap();
+    assert_eq!(high_side(&within), high_side(&by_gauge));
+    assert!(high_side(&within).standard_uncertainty.pa() < 0.1 * stood_in.standard_uncertainty.pa());
     // Below vacuum nothing reads.
     let below = text.replace("1010 kPa gauge", "-95 kPa gauge");
     assert_eq!(
@@ -144,8 +144,14 @@ fn a_transducer_stands_in_for_a_gauge() {
 #[test]
 fn a_gauge_and_a_transducer_that_agree_are_pooled() {
     let both = Readings {
-        high_side: Some(Reading::within(GaugePressure::from_pa(1_000e3).into(), 30e3)),
-        high_side_transducer: Some(Reading::within(GaugePressure::from_pa(1_050e3).into(), 40e3)),
+        high_side: Some(Reading::within(
+            GaugePressure::from_pa(1_000e3).into(),
+            PressureDifference::from_pa(30e3),
+        )),
+        high_side_transducer: Some(Reading::within(
+            GaugePressure::from_pa(1_050e3).into(),
+            PressureDifference::from_pa(40e3),
+        )),
         ..Readings::default()
     };
     let pooled = both.high_side_known(Surroundings::SEA_LEVEL).unwrap();
@@ -154,7 +160,7 @@ fn a_gauge_and_a_transducer_that_agree_are_pooled() {
     let value_pa = pooled.value.absolute(Surroundings::SEA_LEVEL).pa() - air_pa;
     assert!((value_pa - mean).abs() < 1e-3, "{value_pa} {mean}");
     let sd = (1.0 / (1.0 / 900.0f64 + 1.0 / 1_600.0)).sqrt() * 1e3 / 3f64.sqrt();
-    assert!((pooled.standard_uncertainty - sd).abs() < 1e-6);
+    assert!((pooled.standard_uncertainty.pa() - sd).abs() < 1e-6);
     // The datum of a gauge that was zeroed elsewhere is not that of the transducer.
     let here = Surroundings::at_altitude(1_600.0).unwrap();
     let zeroed = Readings {
@@ -176,7 +182,7 @@ fn a_transducer_that_agrees_clears_the_gauge_and_one_that_does_not_has_both_comp
     let alone = judged(&file("low-charge", &[]));
     let agrees = judged(&with("1020 kPa gauge"));
     assert!(!has(&agrees, QualityNote::TransducerContradicts) && !has(&agrees, QualityNote::TransducerStandsIn));
-    let sure = |answer: &Diagnosis| answer.derived.high_side_pa.unwrap().standard_uncertainty;
+    let sure = |answer: &Diagnosis| answer.derived.high_side.unwrap().standard_uncertainty;
     assert!(sure(&agrees) < sure(&alone));
     let suspects = |answer: &Diagnosis| {
         let off = [
@@ -191,7 +197,7 @@ fn a_transducer_that_agrees_clears_the_gauge_and_one_that_does_not_has_both_comp
     assert!(!suspects(&agrees));
     let contradicts = judged(&with("1500 kPa gauge"));
     assert!(has(&contradicts, QualityNote::TransducerContradicts));
-    assert_eq!(contradicts.derived.high_side_pa, alone.derived.high_side_pa);
+    assert_eq!(contradicts.derived.high_side, alone.derived.high_side);
     assert!(
         alone
             .next_checks
@@ -373,7 +379,7 @@ fn figures_that_cannot_be_are_refused_at_the_inner_door_too() {
     };
     assert_eq!(of(day, transducer).0, ErrorKind::NotFinite);
     let sensor = Readings {
-        evaporator_sensor: Some(Reading::within(celsius(500.0), 1.0)),
+        evaporator_sensor: Some(Reading::within(celsius(500.0), kelvins_difference(1.0))),
         ..Readings::default()
     };
     assert_eq!(of(day, sensor), (ErrorKind::OutOfRange, Quantity::Temperature));

@@ -8,7 +8,10 @@ use coldloop::circuit::Observations;
 use coldloop::circuit::{Gauge, Measured, Reading, Readings};
 use coldloop::diagnosis::{Action, Key, Settings, diagnose, judge};
 use coldloop::session::{Done, NextStep, Session, Undone};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, celsius, in_kelvins, kelvins};
+use coldloop::units::{
+    Frequency, GaugePressure, Pressure, PressureDifference, RotationalSpeed, Surroundings, celsius,
+    difference_in_kelvins, in_kelvins, kelvins, kelvins_difference,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Check, Compressor, ErrorKind, Expansion, Fault, Observation, Quantity, ReadingKind, Refrigerant, RepairFinding,
@@ -83,7 +86,10 @@ fn reading() -> impl Strategy<Value = (ReadingKind, Measured)> {
         (2.0..25.0).prop_map(|c| warm(ReadingKind::SuctionLine, c)),
         (25.0..60.0).prop_map(|c| warm(ReadingKind::LiquidLine, c)),
         (50.0..110.0).prop_map(|c| warm(ReadingKind::DischargeLine, c)),
-        (0.0..8.0).prop_map(|n| (ReadingKind::ClutchCycles, Reading::counted(n / 60.0).into())),
+        (0.0..8.0).prop_map(|n| (
+            ReadingKind::ClutchCycles,
+            Reading::counted(Frequency::from_per_minute(n)).into()
+        )),
     ]
 }
 
@@ -267,7 +273,7 @@ fn what_cannot_be_is_refused_by_name_and_changes_nothing() {
         Quantity::Temperature,
     );
     assert!(error.value > error.high);
-    let nothing = Reading::within(kelvins(f64::NAN), 1.0);
+    let nothing = Reading::within(kelvins(f64::NAN), kelvins_difference(1.0));
     refused(
         session.add_reading(ReadingKind::Cabin, nothing),
         ErrorKind::NotFinite,
@@ -280,12 +286,15 @@ fn what_cannot_be_is_refused_by_name_and_changes_nothing() {
     );
     let below: Pressure = GaugePressure::from_pa(-99_000.0).into();
     refused(
-        session.add_reading(ReadingKind::HighSide, Reading::within(below, 1e3)),
+        session.add_reading(
+            ReadingKind::HighSide,
+            Reading::within(below, PressureDifference::from_pa(1e3)),
+        ),
         ErrorKind::OutOfRange,
         Quantity::AbsolutePressure,
     );
     let mut fast = session.case().conditions;
-    fast.engine_speed_hz = Some(1e9);
+    fast.engine_speed = Some(RotationalSpeed::from_hz(1e9));
     refused(
         session.set_conditions(fast),
         ErrorKind::OutOfRange,
@@ -444,7 +453,7 @@ fn a_reading_within_its_noise_does_not_alternate_the_step() {
 fn moved(read: Measured, by: f64) -> Measured {
     match read {
         Measured::Pressure(reading) => {
-            let pa = by * reading.standard_uncertainty;
+            let pa = by * reading.standard_uncertainty.pa();
             let value = match reading.value {
                 Pressure::Gauge(p) => GaugePressure::from_pa(p.pa() + pa).into(),
                 Pressure::Absolute(p) => coldloop::units::AbsolutePressure::from_pa(p.pa() + pa).into(),
@@ -452,7 +461,7 @@ fn moved(read: Measured, by: f64) -> Measured {
             Reading { value, ..reading }.into()
         }
         Measured::Temperature(reading) => {
-            let value = kelvins(in_kelvins(reading.value) + by * reading.standard_uncertainty);
+            let value = kelvins(in_kelvins(reading.value) + by * difference_in_kelvins(reading.standard_uncertainty));
             Reading { value, ..reading }.into()
         }
         Measured::Frequency(reading) => Measured::Frequency(reading),

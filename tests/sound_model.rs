@@ -5,7 +5,9 @@
 use coldloop::air::MoistAir;
 use coldloop::circuit::{FeatureVector, Gauge, Reading, Readings};
 use coldloop::expected::{OwnVehicle, SoundModel, Weather};
-use coldloop::units::{AbsolutePressure, Surroundings, celsius, in_kelvins, kelvins};
+use coldloop::units::{
+    AbsolutePressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius, in_kelvins, kelvins,
+};
 use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Make, Population, System, Vehicle, simulate};
 use coldloop::{
     AirSource, Compressor, ErrorKind, Expansion, Fault, Feature, Quantity, Refrigerant, VehicleClass, saturation,
@@ -33,8 +35,8 @@ const FIGURES: [Feature; 7] = [
 
 fn day(ambient_c: f64) -> Conditions {
     Conditions {
-        relative_humidity: Some(0.4),
-        engine_speed_hz: Some(25.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
+        engine_speed: Some(RotationalSpeed::from_hz(25.0)),
         air_source: Some(AirSource::Fresh),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     }
@@ -48,11 +50,13 @@ fn weather(system: &System, rng: &mut ChaCha8Rng) -> Conditions {
     let dew_k: f64 = rng.random_range(275.0..297.0);
     let air = MoistAir::from_dew_point(ambient_k, air_pa, dew_k.min(ambient_k - 1.0)).unwrap();
     Conditions {
-        relative_humidity: Some(air.relative_humidity()),
-        engine_speed_hz: (system.compressor != Compressor::Electric).then(|| rng.random_range(12.0..42.0)),
+        relative_humidity: Some(RelativeHumidity::from_fraction(air.relative_humidity())),
+        engine_speed: (system.compressor != Compressor::Electric)
+            .then(|| rng.random_range(12.0..42.0))
+            .map(RotationalSpeed::from_hz),
         air_source: Some(AirSource::ALL[rng.random_range(0..2)]),
         blower: Some(rng.random_range(0.4..1.0)),
-        vehicle_speed_m_s: Some(rng.random_range(-20.0f64..28.0).max(0.0)),
+        vehicle_speed: Some(Speed::from_m_s(rng.random_range(-20.0f64..28.0).max(0.0))),
         ..Conditions::new(kelvins(ambient_k), place)
     }
 }
@@ -302,7 +306,7 @@ fn weather_outside_the_sources_is_refused_and_other_conditions_are_taken_at_thei
     };
     for beyond in [
         Conditions {
-            engine_speed_hz: Some(80.0),
+            engine_speed: Some(RotationalSpeed::from_hz(80.0)),
             ..day(25.0)
         },
         Conditions {
@@ -312,7 +316,9 @@ fn weather_outside_the_sources_is_refused_and_other_conditions_are_taken_at_thei
     ] {
         assert!(of(&beyond).unwrap().is_beyond_fit());
         let at_the_end = Conditions {
-            engine_speed_hz: beyond.engine_speed_hz.map(|hz| hz.min(Weather::ENGINE_SPEED.high)),
+            engine_speed: beyond
+                .engine_speed
+                .map(|speed| RotationalSpeed::from_hz(speed.hz().min(Weather::ENGINE_SPEED.high))),
             blower: Some(beyond.blower.unwrap_or(1.0).max(Weather::BLOWER.low)),
             ..beyond
         };
@@ -336,7 +342,7 @@ fn unknown_conditions_widen_the_bands() {
         for ambient_c in [15.0, 25.0, 35.0, 45.0] {
             let known = AirSource::ALL.map(|source| {
                 let conditions = Conditions {
-                    engine_speed_hz: (system.compressor != Compressor::Electric).then_some(25.0),
+                    engine_speed: (system.compressor != Compressor::Electric).then_some(RotationalSpeed::from_hz(25.0)),
                     air_source: Some(source),
                     ..day(ambient_c)
                 };
@@ -404,8 +410,8 @@ fn bands_and_deviations_are_one_distribution() {
     for system in SoundModel::systems() {
         let conditions = day(33.0);
         let conditions = Conditions {
-            engine_speed_hz: conditions
-                .engine_speed_hz
+            engine_speed: conditions
+                .engine_speed
                 .filter(|_| system.compressor != Compressor::Electric),
             ..conditions
         };

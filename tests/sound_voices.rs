@@ -4,7 +4,7 @@
 
 use coldloop::circuit::{Gauge, Reading, dew_temperature};
 use coldloop::expected::{Bands, SoundModel};
-use coldloop::units::{GaugePressure, Surroundings, celsius, fahrenheit};
+use coldloop::units::{GaugePressure, RelativeHumidity, RotationalSpeed, Surroundings, celsius, fahrenheit};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Compressor, Expansion, Feature, Refrigerant};
 
@@ -52,6 +52,7 @@ fn published_middles_lie_about_ours() {
             let read = Reading::pressure(GaugePressure::from_psig(middle(row, column)), Gauge::LOW_SIDE);
             let t_k = dew_temperature(Refrigerant::R134a, read, Surroundings::SEA_LEVEL)
                 .unwrap()
+                .si()
                 .value;
             let deviations = kinds(row, middle(row, 4)).map(|(system, conditions)| {
                 let model = SoundModel::of(&system, &conditions).unwrap();
@@ -118,8 +119,14 @@ fn kinds(row: &[&str], ambient_c: f64) -> impl Iterator<Item = (System, Conditio
             vec![one]
         });
     let conditions = Conditions {
-        relative_humidity: Some(row[7].parse::<f64>().unwrap_or(0.4).min(0.55)), // 0.6 at 40 °C is beyond the fit
-        engine_speed_hz: row[6].parse::<f64>().ok().map(|rpm| rpm / 60.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(
+            row[7].parse::<f64>().unwrap_or(0.4).min(0.55),
+        )), // 0.6 at 40 °C is beyond the fit
+        engine_speed: row[6]
+            .parse::<f64>()
+            .ok()
+            .map(|rpm| rpm / 60.0)
+            .map(RotationalSpeed::from_hz),
         air_source: AirSource::from_id(row[8]).or(Some(AirSource::Fresh)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     };
@@ -127,7 +134,7 @@ fn kinds(row: &[&str], ambient_c: f64) -> impl Iterator<Item = (System, Conditio
         compressors.clone().into_iter().map(move |compressor| {
             let driven = compressor != Compressor::Electric;
             let conditions = Conditions {
-                engine_speed_hz: conditions.engine_speed_hz.filter(|_| driven),
+                engine_speed: conditions.engine_speed.filter(|_| driven),
                 ..conditions
             };
             (System::new(Refrigerant::R134a, expansion, compressor), conditions)

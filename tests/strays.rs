@@ -8,7 +8,10 @@ mod draws;
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius, in_kelvins, kelvins};
+use coldloop::units::{
+    GaugePressure, Pressure, RotationalSpeed, Surroundings, Temperature, TimeSpan, celsius, in_kelvins, kelvins,
+    kelvins_difference,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, EntryError, Expansion, Fault, Refrigerant, RestFinding, VerdictKind};
 use draws::{Draw, KINDS, Lines, World};
@@ -164,7 +167,7 @@ fn a_system_at_rest_tells_which_gauge_is_off() {
     let at_rest = |low_kpa: f64, high_kpa: f64| {
         let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
         let mut conditions = Conditions::new(celsius(25.0), Surroundings::SEA_LEVEL);
-        conditions.engine_speed_hz = Some(0.0);
+        conditions.engine_speed = Some(RotationalSpeed::from_hz(0.0));
         let read = |kpa: f64, gauge| Some(Reading::pressure(GaugePressure::from_kpa(kpa), gauge));
         let readings = Readings {
             low_side: read(low_kpa, Gauge::LOW_SIDE),
@@ -198,8 +201,8 @@ fn a_hose_that_is_shut_is_found() {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let judged = |low: f64, high: f64, running: bool| {
         let mut conditions = Conditions::new(celsius(27.0), Surroundings::SEA_LEVEL);
-        conditions.running_s = running.then_some(720.0);
-        conditions.engine_speed_hz = Some(if running { 25.0 } else { 0.0 });
+        conditions.running_for = running.then_some(TimeSpan::from_seconds(720.0));
+        conditions.engine_speed = Some(RotationalSpeed::from_hz(if running { 25.0 } else { 0.0 }));
         let readings = Readings {
             low_side: read(low, Gauge::LOW_SIDE),
             high_side: read(high, Gauge::HIGH_SIDE),
@@ -239,11 +242,11 @@ fn one_side_in_another_unit_sends_to_the_instruments_first() {
     for (low, high) in [(40.0 * kpa_in_a_psi, 175.0), (40.0, 175.0 * kpa_in_a_psi)] {
         let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
         let mut conditions = Conditions::new(celsius(23.0), Surroundings::SEA_LEVEL);
-        conditions.running_s = Some(720.0);
+        conditions.running_for = Some(TimeSpan::from_seconds(720.0));
         let readings = Readings {
             low_side: Some(Reading::pressure(GaugePressure::from_psig(low), Gauge::LOW_SIDE)),
             high_side: Some(Reading::pressure(GaugePressure::from_psig(high), Gauge::HIGH_SIDE)),
-            vent: Some(Reading::within(celsius(6.0), 1.0)),
+            vent: Some(Reading::within(celsius(6.0), kelvins_difference(1.0))),
             ..Readings::default()
         };
         let settings = Settings::default();

@@ -5,7 +5,9 @@
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::{Band, Bands};
-use coldloop::units::{GaugePressure, Surroundings, fahrenheit, in_fahrenheit};
+use coldloop::units::{
+    Frequency, GaugePressure, RelativeHumidity, RotationalSpeed, Surroundings, TimeSpan, fahrenheit, in_fahrenheit,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, Expansion, Fault, Observation, QualityNote, Refrigerant, Thermometer, VerdictKind};
 
@@ -29,7 +31,7 @@ const CHART: [(f64, f64, f64, f64, f64); 5] = [
 fn vehicle(expansion: Expansion, compressor: Compressor, ambient_f: f64) -> Case {
     let system = System::new(Refrigerant::R134a, expansion, compressor);
     let mut conditions = Conditions::new(fahrenheit(ambient_f), Surroundings::SEA_LEVEL);
-    conditions.running_s = Some(720.0);
+    conditions.running_for = Some(TimeSpan::from_seconds(720.0));
     Case::new(system, conditions, Readings::default())
 }
 
@@ -73,8 +75,8 @@ fn a_sound_vehicle_at_74_f_reads_35_to_45_and_about_175() {
     assert!(bands.low_side.high_95.psig() < 70.0, "{:?}", bands.low_side);
     let told = Case {
         conditions: Conditions {
-            engine_speed_hz: Some(25.0),
-            relative_humidity: Some(0.5),
+            engine_speed: Some(RotationalSpeed::from_hz(25.0)),
+            relative_humidity: Some(RelativeHumidity::from_fraction(0.5)),
             ..case.conditions
         },
         ..case
@@ -141,7 +143,7 @@ fn the_bands_of_an_answer_hold_the_trade_facts_and_the_army_chart() {
     }
     for (ambient_f, least_psig, _, low_psig, high_psig) in CHART {
         let mut case = vehicle(Expansion::Txv, Compressor::FixedClutch, ambient_f);
-        case.conditions.engine_speed_hz = Some(1_000.0 / 60.0);
+        case.conditions.engine_speed = Some(RotationalSpeed::from_rpm(1_000.0));
         let bands = Bands::of(&case.system, &case.conditions).unwrap();
         assert!(
             bands.high_side.low_95.psig() < low_psig && bands.high_side.high_95.psig() > high_psig,
@@ -164,8 +166,8 @@ fn the_vent_is_36_to_46_f_after_a_drive_and_60_to_70_f_is_a_fault() {
     assert!(in_fahrenheit(vent.high_95) < 62.0);
     // At the speed and in the air in which vents are judged: idling in damp air, some sound vehicles blow no colder.
     let in_usual_air = |mut case: Case| {
-        case.conditions.engine_speed_hz = Some(25.0);
-        case.conditions.relative_humidity = Some(0.5);
+        case.conditions.engine_speed = Some(RotationalSpeed::from_hz(25.0));
+        case.conditions.relative_humidity = Some(RelativeHumidity::from_fraction(0.5));
         case
     };
     for (expansion, compressor) in systems() {
@@ -366,7 +368,7 @@ fn equal_sides_are_a_compressor_that_is_not_driven() {
 fn the_army_chart_lies_within_the_bands() {
     for (ambient_f, least_psig, cut_out_psig, low_psig, high_psig) in CHART {
         let mut case = vehicle(Expansion::Txv, Compressor::FixedClutch, ambient_f);
-        case.conditions.engine_speed_hz = Some(1_000.0 / 60.0);
+        case.conditions.engine_speed = Some(RotationalSpeed::from_rpm(1_000.0));
         let bands = expected(&case);
         let middle = 0.5 * (low_psig + high_psig);
         // At 70 °F most clutches of the model cycle, and leave the condenser less to do than that of the loader has.
@@ -386,9 +388,9 @@ fn the_army_chart_lies_within_the_bands() {
             "the mean of a cycle lies above its lowest point"
         );
         let mut cycling = with_pressures(case, 0.5 * (least_psig + cut_out_psig), middle);
-        cycling.readings.clutch_cycles_hz = Some(Reading {
-            value: 2.0 / 60.0,
-            standard_uncertainty: 0.005,
+        cycling.readings.clutch_cycles = Some(Reading {
+            value: Frequency::from_per_minute(2.0),
+            standard_uncertainty: Frequency::from_hz(0.005),
         });
         let answer = judged(&cycling);
         let low_side = answer.deviations[0];
@@ -400,8 +402,8 @@ fn the_army_chart_lies_within_the_bands() {
 #[test]
 fn the_army_truck_blows_40_to_50_f_at_70_f() {
     let mut case = vehicle(Expansion::Txv, Compressor::FixedClutch, 70.0);
-    case.conditions.relative_humidity = Some(0.3);
-    case.conditions.engine_speed_hz = Some(25.0);
+    case.conditions.relative_humidity = Some(RelativeHumidity::from_fraction(0.3));
+    case.conditions.engine_speed = Some(RotationalSpeed::from_hz(25.0));
     case.conditions.air_source = Some(coldloop::AirSource::Fresh);
     let vent = expected(&case).vent;
     assert!(in_fahrenheit(vent.low_95) < 40.0 && in_fahrenheit(vent.high_95) > 49.0);
@@ -415,7 +417,7 @@ fn the_army_truck_blows_40_to_50_f_at_70_f() {
     .vent;
     let damper = expected(&Case {
         conditions: Conditions {
-            relative_humidity: Some(0.9),
+            relative_humidity: Some(RelativeHumidity::from_fraction(0.9)),
             ..case.conditions
         },
         ..case

@@ -5,7 +5,7 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
-use coldloop::units::{GaugePressure, Surroundings, fahrenheit, in_fahrenheit};
+use coldloop::units::{GaugePressure, Surroundings, TimeSpan, fahrenheit, in_fahrenheit};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Compressor, EntryError, Expansion, Fault, Observation, Refrigerant, Thermometer};
 
@@ -42,7 +42,7 @@ impl Seen {
         };
         let system = System::new(refrigerant, expansion, Compressor::FixedClutch);
         let mut conditions = Conditions::new(fahrenheit(self.ambient_f), Surroundings::SEA_LEVEL);
-        conditions.running_s = Some(720.0);
+        conditions.running_for = Some(TimeSpan::from_seconds(720.0));
         let vent = |f: f64| Reading::temperature(fahrenheit(f), Thermometer::PocketDigital);
         let readings = Readings {
             low_side: Some(Reading::pressure(psig(self.low_psig), Gauge::LOW_SIDE)),

@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{AbsolutePressure, Surroundings, celsius, in_kelvins};
+use coldloop::units::{AbsolutePressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Population, Rear, RearLoad, Simulation, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Error, ErrorKind, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 use proptest::prelude::*;
@@ -17,7 +17,7 @@ fn car(expansion: Expansion, compressor: Compressor) -> Vehicle {
 
 fn day(ambient_c: f64, humidity: f64) -> Conditions {
     Conditions {
-        relative_humidity: Some(humidity),
+        relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     }
 }
@@ -45,15 +45,15 @@ fn anything() -> impl Strategy<Value = (Vehicle, Conditions, Vec<FaultSeverity>)
         let population = Population::usual(system, VehicleClass::ALL[class]);
         let vehicle = population.vehicle(&uniforms.try_into().ok()?).unwrap();
         let conditions = Conditions {
-            relative_humidity: Some(rh),
-            engine_speed_hz: (system.compressor != Compressor::Electric).then_some(speed),
+            relative_humidity: Some(RelativeHumidity::from_fraction(rh)),
+            engine_speed: (system.compressor != Compressor::Electric).then_some(RotationalSpeed::from_hz(speed)),
             air_source: Some(if fresh {
                 AirSource::Fresh
             } else {
                 AirSource::Recirculated
             }),
             blower: Some(blower),
-            vehicle_speed_m_s: Some(road),
+            vehicle_speed: Some(Speed::from_m_s(road)),
             ..Conditions::new(celsius(t), Surroundings::at_altitude(altitude).ok()?)
         };
         let fault = Fault::ALL[fault];

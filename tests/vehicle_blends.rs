@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius, in_kelvins};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, ErrorKind, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 use proptest::prelude::*;
@@ -23,7 +23,7 @@ fn bus(refrigerant: Refrigerant) -> Vehicle {
 
 fn day(ambient_c: f64, humidity: f64) -> Conditions {
     Conditions {
-        relative_humidity: Some(humidity),
+        relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     }
 }
@@ -78,8 +78,8 @@ proptest! {
         let vehicle = Population::usual(system, VehicleClass::ALL[class]).vehicle(&uniforms.try_into().unwrap());
         let vehicle = vehicle.unwrap();
         let conditions = Conditions {
-            relative_humidity: Some(humidity),
-            engine_speed_hz: (system.compressor != Compressor::Electric).then_some(hz),
+            relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
+            engine_speed: (system.compressor != Compressor::Electric).then_some(RotationalSpeed::from_hz(hz)),
             ..Conditions::new(celsius(t), Surroundings::at_altitude(altitude).unwrap())
         };
         let mut faults = vec![FaultSeverity::new(fault, severity)];

@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultCause, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 
@@ -16,8 +16,8 @@ fn car(expansion: Expansion) -> Vehicle {
 
 fn at(vehicle: &Vehicle, ambient_c: f64, rpm: f64, faults: &[FaultSeverity]) -> Simulation {
     let day = Conditions {
-        relative_humidity: Some(0.5),
-        engine_speed_hz: Some(rpm / 60.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.5)),
+        engine_speed: Some(RotationalSpeed::from_rpm(rpm)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     };
     simulate(vehicle, &day, faults).unwrap()
@@ -159,8 +159,8 @@ fn a_dead_fan_is_felt_at_a_standstill_and_hardly_on_the_road() {
     let (sound, still) = (at(&car, 30.0, 1_500.0, &[]), at(&car, 30.0, 1_500.0, &dead));
     assert!(dew_k(still.high_side_pa) > dew_k(sound.high_side_pa) + 15.0);
     let road = Conditions {
-        engine_speed_hz: Some(33.0),
-        vehicle_speed_m_s: Some(25.0),
+        engine_speed: Some(RotationalSpeed::from_hz(33.0)),
+        vehicle_speed: Some(Speed::from_m_s(25.0)),
         ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
     };
     let (fast, fast_dead) = (

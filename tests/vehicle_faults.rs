@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius};
 use coldloop::vehicle::{
     ClutchSense, Conditions, FaultSeverity, Instruments, Population, Simulation, System, Vehicle, simulate,
 };
@@ -11,7 +11,7 @@ use rand::{RngExt, SeedableRng};
 
 fn day(ambient_c: f64, humidity: f64) -> Conditions {
     Conditions {
-        relative_humidity: Some(humidity),
+        relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
         air_source: Some(AirSource::Fresh),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     }

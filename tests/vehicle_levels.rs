@@ -4,7 +4,9 @@
 #![allow(clippy::unwrap_used)] // helpers of tests
 
 use coldloop::air::MoistAir;
-use coldloop::units::{Surroundings, celsius, fahrenheit, in_kelvins};
+use coldloop::units::{
+    RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius, fahrenheit, in_kelvins,
+};
 use coldloop::vehicle::{Conditions, Habits, Make, Needle, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Refrigerant, VehicleClass, saturation};
 use rand::{RngExt, SeedableRng};
@@ -141,8 +143,8 @@ fn the_army_chart_lies_in_the_bands() {
         for doors in [AirSource::Recirculated, AirSource::Fresh] {
             for (expansion, _) in CLUTCH {
                 all.extend(draws_of(&loader(expansion), 150, |u| Conditions {
-                    relative_humidity: Some(weather(in_kelvins(ambient), u)),
-                    engine_speed_hz: Some(1_000.0 / 60.0),
+                    relative_humidity: Some(RelativeHumidity::from_fraction(weather(in_kelvins(ambient), u))),
+                    engine_speed: Some(RotationalSpeed::from_rpm(1_000.0)),
                     air_source: Some(doors),
                     ..Conditions::new(ambient, Surroundings::SEA_LEVEL)
                 }));
@@ -175,8 +177,8 @@ fn trade_facts_lie_in_the_bands() {
         let mut all = Vec::new();
         for kind in CLUTCH {
             all.extend(draws(kind, 150, |u| Conditions {
-                relative_humidity: Some(0.3 + 0.6 * u),
-                engine_speed_hz: Some(14.0 + 16.0 * u),
+                relative_humidity: Some(RelativeHumidity::from_fraction(0.3 + 0.6 * u)),
+                engine_speed: Some(RotationalSpeed::from_hz(14.0 + 16.0 * u)),
                 ..Conditions::new(fahrenheit(ambient_f), Surroundings::SEA_LEVEL)
             }));
         }
@@ -203,11 +205,11 @@ fn trade_facts_lie_in_the_bands() {
 fn a_drive_on_maximum_cooling_makes_cold_air() {
     for kind in [CLUTCH[0], CLUTCH[1], (Expansion::Txv, Compressor::VariableExternal)] {
         let all = draws(kind, 150, |u| Conditions {
-            relative_humidity: Some(0.3 + 0.3 * u),
+            relative_humidity: Some(RelativeHumidity::from_fraction(0.3 + 0.3 * u)),
             air_source: Some(AirSource::Recirculated),
             blower: Some(0.6 + 0.2 * u),
-            vehicle_speed_m_s: Some(15.0),
-            running_s: Some(750.0),
+            vehicle_speed: Some(Speed::from_m_s(15.0)),
+            running_for: Some(TimeSpan::from_seconds(750.0)),
             ..Conditions::new(fahrenheit(74.0 + 8.0 * u), Surroundings::SEA_LEVEL)
         });
         let (cold, warm) = band(&all, |s| s.vent_k - 273.15);
@@ -224,9 +226,9 @@ fn the_condensing_approach_is_that_of_vehicles() {
     for kind in CLUTCH {
         let mean = |speed_m_s: f64, blower: f64| {
             let all = draws(kind, 180, |u| Conditions {
-                relative_humidity: Some(0.3 + 0.2 * u),
+                relative_humidity: Some(RelativeHumidity::from_fraction(0.3 + 0.2 * u)),
                 blower: Some(blower),
-                vehicle_speed_m_s: Some(speed_m_s),
+                vehicle_speed: Some(Speed::from_m_s(speed_m_s)),
                 ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
             });
             let approach =
@@ -251,7 +253,7 @@ fn mild_dry_weather_leaves_the_evaporator_at_its_limit() {
         (Expansion::Txv, Compressor::Electric),
     ] {
         let all = draws(kind, 150, |_| Conditions {
-            relative_humidity: Some(0.3),
+            relative_humidity: Some(RelativeHumidity::from_fraction(0.3)),
             ..Conditions::new(celsius(20.0), Surroundings::SEA_LEVEL)
         });
         let mean = all.iter().map(|s| s.evaporator_air_k - 273.15).sum::<f64>() / all.len() as f64;
@@ -267,8 +269,8 @@ fn an_internal_control_lets_the_low_side_fall_with_the_weather() {
     let kind = (Expansion::Txv, Compressor::VariableInternal);
     let median = |t: f64| {
         let all = draws(kind, 100, |_| Conditions {
-            relative_humidity: Some(0.2),
-            engine_speed_hz: Some(33.0),
+            relative_humidity: Some(RelativeHumidity::from_fraction(0.2)),
+            engine_speed: Some(RotationalSpeed::from_hz(33.0)),
             blower: Some(0.6),
             ..Conditions::new(celsius(t), Surroundings::SEA_LEVEL)
         });
@@ -290,7 +292,7 @@ fn low_charge_cycles_rapidly() {
     let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
     let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
     let day = Conditions {
-        relative_humidity: Some(0.4),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
         ..Conditions::new(celsius(21.0), Surroundings::SEA_LEVEL)
     };
     let sound = simulate(&car, &day, &[]).unwrap().clutch_cycles_hz * 60.0;
@@ -312,7 +314,7 @@ fn no_reading_jumps_where_a_clutch_begins_to_cycle() {
         let car = Vehicle::typical(system, VehicleClass::Car).unwrap();
         let at = |ambient_c: f64| {
             let day = Conditions {
-                relative_humidity: Some(0.4),
+                relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
                 ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
             };
             simulate(&car, &day, &[]).unwrap()
@@ -371,8 +373,12 @@ impl Row<'_> {
         for expansion in expansions {
             for compressor in compressors {
                 all.extend(noted((*expansion, *compressor), 60, needle, |u| Conditions {
-                    relative_humidity: Some(self.number(7).unwrap_or(weather(self.ambient_c() + 273.15, u))),
-                    engine_speed_hz: speed.filter(|_| *compressor != Compressor::Electric),
+                    relative_humidity: Some(RelativeHumidity::from_fraction(
+                        self.number(7).unwrap_or(weather(self.ambient_c() + 273.15, u)),
+                    )),
+                    engine_speed: speed
+                        .filter(|_| *compressor != Compressor::Electric)
+                        .map(RotationalSpeed::from_hz),
                     air_source: AirSource::ALL.into_iter().find(|source| source.id() == self.cells[8]),
                     ..Conditions::new(celsius(self.ambient_c()), Surroundings::SEA_LEVEL)
                 }));
@@ -452,8 +458,8 @@ fn a_sound_car_at_74_f_reads_less_than_60_and_about_175_psig() {
     let mut highs = Vec::new();
     for kind in CLUTCH {
         let all = noted(kind, 240, None, |u| Conditions {
-            relative_humidity: Some(0.35 + 0.3 * u),
-            engine_speed_hz: Some(25.0),
+            relative_humidity: Some(RelativeHumidity::from_fraction(0.35 + 0.3 * u)),
+            engine_speed: Some(RotationalSpeed::from_hz(25.0)),
             ..Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL)
         });
         let [least, low, most] = [0.025, 0.5, 0.975].map(|part| quantile(all.iter().map(|(low, _)| *low), part));

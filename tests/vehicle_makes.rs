@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 use coldloop::vehicle::{
     ClutchSense, Conditions, FanDrive, FaultCause, FaultSeverity, LowPort, Population, Simulation, System, Vehicle,
     simulate,
@@ -24,8 +24,8 @@ fn car(expansion: Expansion, compressor: Compressor) -> Vehicle {
 
 fn day(ambient_c: f64, rpm: f64) -> Conditions {
     Conditions {
-        relative_humidity: Some(0.5),
-        engine_speed_hz: Some(rpm / 60.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.5)),
+        engine_speed: Some(RotationalSpeed::from_rpm(rpm)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     }
 }
@@ -219,7 +219,7 @@ fn controls_fail_both_ways() {
         let vehicle = car(expansion, compressor);
         let conditions = Conditions {
             // A motor-driven compressor is free up to its own limit.
-            engine_speed_hz: (compressor != Compressor::Electric).then_some(30.0),
+            engine_speed: (compressor != Compressor::Electric).then_some(RotationalSpeed::from_hz(30.0)),
             ..day(20.0, 0.0)
         };
         let low_pa = |faults: &[FaultSeverity]| simulate(&vehicle, &conditions, faults).unwrap().low_side_pa;

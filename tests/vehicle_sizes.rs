@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 
@@ -16,7 +16,7 @@ fn full_stroke(expansion: Expansion) -> Vehicle {
 
 fn at(vehicle: &Vehicle, humidity: f64, fault: Fault, severity: f64) -> Simulation {
     let day = Conditions {
-        relative_humidity: Some(humidity),
+        relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
         ..Conditions::new(celsius(33.0), Surroundings::SEA_LEVEL)
     };
     simulate(vehicle, &day, &[FaultSeverity::new(fault, severity)]).unwrap()

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)] // helpers of tests
 
 use coldloop::diagnosis::exists;
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Speed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, ErrorKind, Expansion, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -19,7 +19,7 @@ fn with(expansion: Expansion, compressor: Compressor) -> Vehicle {
 
 fn at(vehicle: &Vehicle, ambient_c: f64, faults: &[FaultSeverity]) -> Simulation {
     let day = Conditions {
-        relative_humidity: Some(0.4),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     };
     simulate(vehicle, &day, faults).unwrap()
@@ -83,9 +83,9 @@ fn nearly_every_draw_has_a_steady_state() {
         let population = Population::usual(system, VehicleClass::ALL[rng.random_range(0..5)]);
         let vehicle = population.vehicle(&std::array::from_fn(|_| rng.random())).unwrap();
         let conditions = Conditions {
-            relative_humidity: Some(rng.random_range(0.1..0.9)),
+            relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.1..0.9))),
             blower: Some(rng.random_range(0.4..1.0)),
-            vehicle_speed_m_s: Some(rng.random_range(0.0..28.0)),
+            vehicle_speed: Some(Speed::from_m_s(rng.random_range(0.0..28.0))),
             ..Conditions::new(
                 celsius(rng.random_range(15.0..43.0)),
                 Surroundings::at_altitude(rng.random_range(0.0..2_500.0)).unwrap(),

@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 
@@ -18,7 +18,7 @@ fn full_stroke(expansion: Expansion, refrigerant: Refrigerant) -> Vehicle {
 
 fn day(ambient_c: f64, humidity: f64) -> Conditions {
     Conditions {
-        relative_humidity: Some(humidity),
+        relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
         ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
     }
 }

@@ -4,7 +4,7 @@ use crate::draws::{self, Draw, KINDS, Lines, World};
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::SoundModel;
-use coldloop::units::{Pressure, in_kelvins};
+use coldloop::units::{Pressure, RelativeHumidity, RotationalSpeed, Speed, TimeSpan, in_kelvins};
 use coldloop::vehicle::Conditions;
 use coldloop::{ErrorKind, Fault};
 use rand::SeedableRng;
@@ -140,13 +140,13 @@ pub(crate) fn write(path: &Path, cases: &[Judged]) -> Result<(), Box<dyn Error>>
                 Some(f64::from(u8::from(case.significant))),
                 Some(lines as f64),
                 Some(in_kelvins(c.ambient)),
-                c.relative_humidity,
+                c.relative_humidity.map(RelativeHumidity::fraction),
                 Some(c.surroundings.pressure().pa()),
-                c.engine_speed_hz,
+                c.engine_speed.map(RotationalSpeed::hz),
                 c.air_source.map(|source| f64::from(source.code())),
                 c.blower,
-                c.vehicle_speed_m_s,
-                c.running_s,
+                c.vehicle_speed.map(Speed::m_s),
+                c.running_for.map(TimeSpan::seconds),
                 p(readings.low_side),
                 p(readings.high_side),
                 t(readings.vent),
@@ -154,7 +154,7 @@ pub(crate) fn write(path: &Path, cases: &[Judged]) -> Result<(), Box<dyn Error>>
                 t(readings.liquid_line),
                 t(readings.condenser_outlet),
                 t(readings.discharge_line),
-                readings.clutch_cycles_hz.map(|r| r.value),
+                readings.clutch_cycles.map(|r| r.value.hz()),
             ];
             let row: Vec<String> = numbers.map(|n| n.map_or(String::new(), |n| format!("{n:.5}"))).to_vec();
             writeln!(file, "{}", row.join(","))?;

@@ -10,7 +10,7 @@ mod wettest;
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::Weather;
-use coldloop::units::{Surroundings, celsius, in_kelvins, kelvins};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius, in_kelvins, kelvins};
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Hardware, Instruments, Make, Options, Population, Simulation, System, Vehicle, simulate,
 };
@@ -280,11 +280,13 @@ pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> R
     };
     let place = Surroundings::at_altitude(rng.random_range(0.0..2_500.0))?;
     Ok(Conditions {
-        relative_humidity: Some(at_most_wet(ambient_c, place, humidity)?),
-        engine_speed_hz: Some(match world {
+        relative_humidity: Some(RelativeHumidity::from_fraction(at_most_wet(
+            ambient_c, place, humidity,
+        )?)),
+        engine_speed: Some(RotationalSpeed::from_hz(match world {
             World::Own | World::OtherMakes | World::With(_) => rng.random_range(12.5..42.0),
             World::Shifted => [13.5, 25.0, 33.0][rng.random_range(0..3)] + 1.5 * normal(rng).clamp(-2.0, 2.0),
-        })
+        }))
         .filter(|_| !electric),
         air_source: Some(if rng.random() {
             AirSource::Fresh
@@ -295,8 +297,8 @@ pub(crate) fn conditions(rng: &mut impl Rng, world: World, system: &System) -> R
             World::Own | World::OtherMakes | World::With(_) => rng.random_range(0.5..1.0),
             World::Shifted => [0.5, 0.75, 1.0][rng.random_range(0..3)],
         }),
-        vehicle_speed_m_s: Some(if driving { rng.random_range(3.0..28.0) } else { 0.0 }),
-        running_s: Some(rng.random_range(300.0..1_800.0)),
+        vehicle_speed: Some(Speed::from_m_s(if driving { rng.random_range(3.0..28.0) } else { 0.0 })),
+        running_for: Some(TimeSpan::from_seconds(rng.random_range(300.0..1_800.0))),
         ..Conditions::new(celsius(ambient_c), place)
     })
 }
@@ -309,7 +311,9 @@ pub(crate) fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> 
     };
     Conditions {
         ambient: kelvins(in_kelvins(actual.ambient) + off_k),
-        relative_humidity: actual.relative_humidity.map(|h| (h + off_humidity).clamp(0.05, 1.0)),
+        relative_humidity: actual
+            .relative_humidity
+            .map(|h| RelativeHumidity::from_fraction((h.fraction() + off_humidity).clamp(0.05, 1.0))),
         ..*actual
     }
 }
@@ -319,10 +323,10 @@ pub(crate) fn told(rng: &mut impl Rng, conditions: &Conditions) -> Conditions {
     let mut known = |chance: f64| rng.random_bool(chance);
     Conditions {
         relative_humidity: conditions.relative_humidity.filter(|_| known(0.7)),
-        engine_speed_hz: conditions.engine_speed_hz.filter(|_| known(0.8)),
+        engine_speed: conditions.engine_speed.filter(|_| known(0.8)),
         air_source: conditions.air_source.filter(|_| known(0.8)),
         blower: conditions.blower.filter(|_| known(0.7)),
-        vehicle_speed_m_s: conditions.vehicle_speed_m_s.filter(|_| known(0.9)),
+        vehicle_speed: conditions.vehicle_speed.filter(|_| known(0.9)),
         ..*conditions
     }
 }
@@ -380,7 +384,7 @@ pub(crate) fn taken(rng: &mut impl Rng, all: &Readings, lines: Lines) -> Reading
         readings.vent = None;
     }
     if rng.random_bool(0.3) {
-        readings.clutch_cycles_hz = None;
+        readings.clutch_cycles = None;
     }
     readings
 }

@@ -3,7 +3,7 @@
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::Case;
 use coldloop::log::Sample;
-use coldloop::units::{GaugePressure, kelvins};
+use coldloop::units::{GaugePressure, RotationalSpeed, kelvins};
 use coldloop::vehicle::Conditions;
 use coldloop::{Channel, Thermometer};
 
@@ -27,7 +27,7 @@ pub(crate) fn case(case: &Case, samples: &[Sample], changes: bool) -> Case {
     let line = |channel| temperature(channel, Thermometer::ClampThermocouple);
     Case {
         conditions: Conditions {
-            engine_speed_hz: median(Channel::EngineSpeed),
+            engine_speed: median(Channel::EngineSpeed).map(RotationalSpeed::from_hz),
             ..case.conditions
         },
         readings: Readings {

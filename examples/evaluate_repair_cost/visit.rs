@@ -2,7 +2,7 @@
 
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings, diagnose, exists, questions};
-use coldloop::units::{Surroundings, Temperature, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, celsius};
 use coldloop::vehicle::{Conditions, Instruments, Make, Population, Simulation, System, simulate};
 use coldloop::{AirSource, Check, Compressor, Error, Expansion, Fault, Observation, Refrigerant, VehicleClass};
 use rand::{Rng, RngExt};
@@ -77,13 +77,13 @@ fn attempt(rng: &mut ChaCha8Rng, from: From) -> Result<Option<Visit>, Error> {
     })?;
     let engine_hz = rng.random_range(20.0..35.0);
     let conditions = Conditions {
-        relative_humidity: Some(rng.random_range(0.2..0.8)),
+        relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.2..0.8))),
         // The speed of a motor is its own affair.
-        engine_speed_hz: Some(engine_hz).filter(|_| system.compressor != Compressor::Electric),
+        engine_speed: Some(RotationalSpeed::from_hz(engine_hz)).filter(|_| system.compressor != Compressor::Electric),
         air_source: Some(AirSource::ALL[pick(rng, 2)]),
         blower: Some(1.0),
-        vehicle_speed_m_s: Some(0.0),
-        running_s: Some(900.0),
+        vehicle_speed: Some(Speed::from_m_s(0.0)),
+        running_for: Some(TimeSpan::from_seconds(900.0)),
         ..Conditions::new(celsius(rng.random_range(20.0..40.0)), place)
     };
     let possible: Vec<Fault> = Fault::ALL

@@ -3,7 +3,7 @@
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::air::MoistAir;
 use coldloop::saturation::Side;
-use coldloop::units::in_kelvins;
+use coldloop::units::{RelativeHumidity, RotationalSpeed, in_kelvins};
 use coldloop::vehicle::System;
 use coldloop::{AirSource, Compressor, Fault, Refrigerant, saturation};
 use std::collections::BTreeMap;
@@ -129,10 +129,13 @@ fn term(name: &str, fact: &Fact, system: &System) -> Result<f64, Box<dyn Error>>
     let conditions = &fact.conditions;
     let t_k = in_kelvins(conditions.ambient);
     let air_pa = conditions.surroundings.pressure().pa();
-    let humidity = conditions.relative_humidity.unwrap_or(0.5);
+    let humidity = conditions.relative_humidity.map_or(0.5, RelativeHumidity::fraction);
     let air = MoistAir::from_relative_humidity(t_k, air_pa, humidity)?;
     let electric = system.compressor == Compressor::Electric;
-    let speed_hz = conditions.engine_speed_hz.filter(|_| !electric).unwrap_or(25.0);
+    let speed_hz = conditions
+        .engine_speed
+        .filter(|_| !electric)
+        .map_or(25.0, RotationalSpeed::hz);
     let factor = |word: &str| -> Option<f64> {
         Some(match word {
             "1" => 1.0,

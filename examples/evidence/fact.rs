@@ -1,6 +1,6 @@
 //! The facts of `tables/evidence` that a model can answer.
 
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultCause, System};
 use coldloop::{AirSource, Compressor, Expansion, Fault, Refrigerant};
 use std::collections::BTreeMap;
@@ -155,11 +155,11 @@ fn facts(path: &Path, reading: &str, ends: [&str; 2], change: bool) -> Result<Ve
         let humidity = span("humidity_low_percent", "humidity_high_percent")?.map_or(0.5, |percent| percent / 100.0);
         let electric = cell("compressor") == Compressor::Electric.id();
         let conditions = Conditions {
-            relative_humidity: Some(humidity),
-            engine_speed_hz: Some(speed_rpm(cell("engine_speed"))? / 60.0).filter(|_| !electric),
+            relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
+            engine_speed: Some(RotationalSpeed::from_hz(speed_rpm(cell("engine_speed"))? / 60.0)).filter(|_| !electric),
             air_source: Some(air_source(cell("note"))),
             blower: Some(1.0),
-            vehicle_speed_m_s: Some(0.0),
+            vehicle_speed: Some(Speed::from_m_s(0.0)),
             ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
         };
         facts.push(Fact {

@@ -17,7 +17,7 @@ mod svg;
 mod table;
 
 use coldloop::expected::SoundModel;
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Compressor, Expansion, Refrigerant};
 use rows::Page;
@@ -27,12 +27,12 @@ use std::path::Path;
 /// The weather of all pages: a warm day in the yard of a municipal garage at 1,600 m, the engine at test speed.
 fn day(system: &System) -> Result<Conditions, coldloop::Error> {
     Ok(Conditions {
-        relative_humidity: Some(0.4),
-        engine_speed_hz: Some(25.0).filter(|_| system.compressor != Compressor::Electric),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
+        engine_speed: Some(RotationalSpeed::from_hz(25.0)).filter(|_| system.compressor != Compressor::Electric),
         air_source: Some(AirSource::Fresh),
         blower: Some(1.0),
-        vehicle_speed_m_s: Some(0.0),
-        running_s: Some(900.0),
+        vehicle_speed: Some(Speed::from_m_s(0.0)),
+        running_for: Some(TimeSpan::from_seconds(900.0)),
         ..Conditions::new(celsius(30.0), Surroundings::at_altitude(1_600.0)?)
     })
 }

@@ -185,18 +185,18 @@ pub(crate) fn weather(page: &Page) -> String {
     let mut words = vec![format!("Ambient {:.0} °C", coldloop::units::in_celsius(day.ambient))];
     words.extend(
         day.relative_humidity
-            .map(|part| format!("{:.0} % relative humidity", 100.0 * part)),
+            .map(|part| format!("{:.0} % relative humidity", part.percent())),
     );
     words.push(format!("air {:.0} kPa", day.surroundings.pressure().pa() / 1e3));
     words.extend(
-        day.engine_speed_hz
-            .map(|hz| format!("engine {} rpm", thousands(60.0 * hz))),
+        day.engine_speed
+            .map(|speed| format!("engine {} rpm", thousands(speed.rpm()))),
     );
     words.extend(day.air_source.map(|source| format!("{} air", source.id())));
     words.extend(day.blower.map(|part| format!("blower {:.0} %", 100.0 * part)));
-    words.extend(day.vehicle_speed_m_s.map(|speed| match speed {
+    words.extend(day.vehicle_speed.map(|speed| match speed.km_h() {
         0.0 => "standing".to_string(),
-        speed => format!("{:.0} km/h", 3.6 * speed),
+        km_h => format!("{km_h:.0} km/h"),
     }));
     words.join(", ")
 }

@@ -197,7 +197,7 @@ fn shown(measured: Measured) -> String {
             coldloop::units::Pressure::Absolute(p) => format!("{:.0} kPa abs", p.pa() / 1e3),
         },
         Measured::Temperature(reading) => format!("{:.1} °C", in_kelvins(reading.value) - 273.15),
-        Measured::Frequency(reading) => format!("{:.1} /min", 60.0 * reading.value),
+        Measured::Frequency(reading) => format!("{:.1} /min", reading.value.per_minute()),
         _ => "unknown".to_string(),
     }
 }

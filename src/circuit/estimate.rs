@@ -1,8 +1,9 @@
 //! Values with uncertainty, carried through formulas to first order.
 
 use crate::numerics::sqrt;
+use crate::units::{InSi, Measurable};
 
-/// A value that follows from readings, with its standard uncertainty in the same unit.
+/// A value that follows from readings, with its standard uncertainty; of a plain number, in the same unit.
 ///
 /// The uncertainty is the root of the sum of squares of what each instrument, the air's pressure and the property model
 /// contribute through the derivative of the value. Source: JCGM 100:2008, equation 10.
@@ -12,19 +13,46 @@ use crate::numerics::sqrt;
 /// ```
 /// use coldloop::Refrigerant;
 /// use coldloop::circuit::{Gauge, Reading, superheat};
-/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// use coldloop::units::{GaugePressure, Surroundings, celsius, kelvins_difference};
 /// let low_side = Reading::pressure(GaugePressure::from_psig(35.0), Gauge::LOW_SIDE);
-/// let superheat_k = superheat(Refrigerant::R134a, Reading::within(celsius(12.0), 1.0), low_side, Surroundings::SEA_LEVEL)?;
-/// assert!((7.0..8.5).contains(&superheat_k.value) && (0.5..2.0).contains(&superheat_k.standard_uncertainty));
+/// let line = Reading::within(celsius(12.0), kelvins_difference(1.0));
+/// let superheat = superheat(Refrigerant::R134a, line, low_side, Surroundings::SEA_LEVEL)?;
+/// let within = |(low_k, high_k), t| (kelvins_difference(low_k)..kelvins_difference(high_k)).contains(t);
+/// assert!(within((7.0, 8.5), &superheat.value) && within((0.5, 2.0), &superheat.standard_uncertainty));
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Estimate {
+pub struct Estimate<Q: Measurable = f64> {
     /// The value.
-    pub value: f64,
+    pub value: Q,
     /// Standard uncertainty (one sigma).
-    pub standard_uncertainty: f64,
+    pub standard_uncertainty: Q::Difference,
+}
+
+impl<Q: InSi> Estimate<Q> {
+    /// Value and standard uncertainty as plain numbers in the SI unit.
+    ///
+    /// ```
+    /// use coldloop::circuit::Estimate;
+    /// use coldloop::units::{celsius, kelvins_difference};
+    /// let dew = Estimate { value: celsius(4.4), standard_uncertainty: kelvins_difference(0.6) };
+    /// assert_eq!(dew.si().standard_uncertainty, 0.6);
+    /// ```
+    pub fn si(self) -> Estimate {
+        Estimate {
+            value: self.value.si(),
+            standard_uncertainty: self.standard_uncertainty.si(),
+        }
+    }
+
+    /// The same from plain numbers in the SI unit.
+    pub(crate) fn from_si(plain: Estimate) -> Self {
+        Self {
+            value: Q::from_si(plain.value),
+            standard_uncertainty: Q::Difference::from_si(plain.standard_uncertainty),
+        }
+    }
 }
 
 /// What a value depends on; the inputs are independent of each other.
@@ -103,11 +131,11 @@ impl Known {
         Self::of(ratio, &[(1.0 / other.value, self), (-ratio / other.value, other)])
     }
 
-    pub(super) fn estimate(self) -> Estimate {
+    pub(super) fn estimate<Q: InSi>(self) -> Estimate<Q> {
         let squares: f64 = self.moves.iter().map(|moved| moved * moved).sum();
-        Estimate {
+        Estimate::from_si(Estimate {
             value: self.value,
             standard_uncertainty: sqrt(squares),
-        }
+        })
     }
 }

@@ -90,11 +90,11 @@ impl FeatureVector {
                 .transpose()?;
             Ok::<_, Error>(known.map(|known| above(known.estimate(), ambient_k)))
         };
-        let cycles = readings.clutch_cycles_hz.map(|reading| {
-            let per_minute = 60.0 * reading.value;
+        let cycles = readings.clutch_cycles.map(|reading| {
+            let per_minute = 60.0 * reading.value.hz();
             Estimate {
                 value: libm::log1p(per_minute),
-                standard_uncertainty: 60.0 * reading.standard_uncertainty / (1.0 + per_minute),
+                standard_uncertainty: 60.0 * reading.standard_uncertainty.hz() / (1.0 + per_minute),
             }
         });
         let read = [
@@ -134,7 +134,7 @@ fn saturated(refrigerant: Refrigerant, pressure: Known, side: Input) -> Result<(
         Err(error) if error.kind == ErrorKind::OutOfRange => {
             let line = saturation::line_of(refrigerant);
             let (critical_k, critical_pa) = (line.critical_t_k(), line.critical_p_pa());
-            let known = pressure.estimate();
+            let known: Estimate = pressure.estimate();
             if known.value < critical_pa {
                 let coldest = Estimate {
                     value: FeatureVector::COLDEST_K,

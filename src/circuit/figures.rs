@@ -8,7 +8,7 @@ use crate::mixture::Side;
 use crate::names::{Phase, Quantity, Reference, Refrigerant};
 use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE, LINE_TEMPERATURE, Range};
 use crate::saturation::{self, Line, Response, State, pseudo_critical};
-use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
+use crate::units::{Pressure, SpecificEnergy, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
 
 /// Limit of error of an enthalpy difference of the property model, relative.
 ///
@@ -21,7 +21,7 @@ pub(super) fn pressure(reading: Reading<Pressure>, datum: Surroundings, input: I
     let own = not_negative(
         Quantity::AbsolutePressure,
         ABSOLUTE_PRESSURE.high,
-        reading.standard_uncertainty,
+        reading.standard_uncertainty.pa(),
     )?;
     let (pa, datum_uncertainty_pa) = match reading.value {
         Pressure::Absolute(pressure) => (pressure.pa(), 0.0),
@@ -38,7 +38,7 @@ pub(super) fn temperature(reading: Reading<Temperature>, input: Input) -> Result
     let own = not_negative(
         Quantity::TemperatureDifference,
         LINE_TEMPERATURE.high,
-        reading.standard_uncertainty,
+        difference_in_kelvins(reading.standard_uncertainty),
     )?;
     Ok(Known::measured(
         LINE_TEMPERATURE.check(in_kelvins(reading.value))?,
@@ -99,7 +99,7 @@ pub(super) fn cooling(
     refrigerant: Refrigerant,
     (low, suction): (Option<Known>, Option<Known>),
     (high, liquid): (Option<Known>, Option<Known>),
-) -> Option<Estimate> {
+) -> Option<Estimate<SpecificEnergy>> {
     let leaving = Point::of(refrigerant, low?, suction?, GAS)?;
     let entering = Point::of(refrigerant, high?, liquid?, LIQUID)?;
     let difference = leaving.enthalpy().minus(entering.enthalpy());

@@ -6,7 +6,7 @@ use super::readings::Reading;
 use crate::error::Error;
 use crate::mixture::Side;
 use crate::names::{PressureMatch, Refrigerant};
-use crate::units::{Pressure, Surroundings, Temperature};
+use crate::units::{Pressure, PressureDifference, Surroundings, Temperature};
 
 /// Standard uncertainties that a reading may lie off a line and still agree with it.
 const COVERAGE: f64 = 2.0;
@@ -17,13 +17,13 @@ const COVERAGE: f64 = 2.0;
 pub struct AtRest {
     /// What it says.
     pub pressure_match: PressureMatch,
-    /// The pressure above that of the bubble line, Pa.
+    /// The pressure above that of the bubble line.
     ///
     /// Where it is `TooHigh`, this is the partial pressure of the gas, if it is gas (Dalton's law, which holds within a few
     /// hundredths of it here).
-    pub excess_pa: Estimate,
-    /// The pressure above that of the dew line, Pa; of a pure refrigerant the same.
-    pub above_dew_pa: Estimate,
+    pub excess: Estimate<PressureDifference>,
+    /// The pressure above that of the dew line; of a pure refrigerant the same.
+    pub above_dew: Estimate<PressureDifference>,
     /// The mole share of gas in the vapour space, if it is gas; 0 unless the pressure is too high.
     pub gas_share: f64,
 }
@@ -42,13 +42,13 @@ pub struct AtRest {
 /// ```
 /// use coldloop::Refrigerant;
 /// use coldloop::circuit::{PressureMatch, Reading, at_rest};
-/// use coldloop::units::{AbsolutePressure, Surroundings, celsius};
+/// use coldloop::units::{AbsolutePressure, PressureDifference, Surroundings, celsius, kelvins_difference};
 ///
-/// let pressure = Reading::within(AbsolutePressure::from_pa(800_000.0).into(), 5_000.0);
-/// let temperature = Reading::within(celsius(25.0), 0.5);
+/// let pressure = Reading::within(AbsolutePressure::from_pa(800_000.0).into(), PressureDifference::from_pa(5_000.0));
+/// let temperature = Reading::within(celsius(25.0), kelvins_difference(0.5));
 /// let found = at_rest(Refrigerant::R134a, pressure, temperature, Surroundings::SEA_LEVEL)?;
 /// assert_eq!(found.pressure_match, PressureMatch::TooHigh);
-/// assert!((found.excess_pa.value - 134_600.0).abs() < 500.0);
+/// assert!((found.excess.value.pa() - 134_600.0).abs() < 500.0);
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn at_rest(
@@ -73,8 +73,8 @@ pub fn at_rest(
     };
     Ok(AtRest {
         pressure_match,
-        excess_pa,
-        above_dew_pa,
+        excess: Estimate::from_si(excess_pa),
+        above_dew: Estimate::from_si(above_dew_pa),
         gas_share: match pressure_match {
             PressureMatch::TooHigh => excess_pa.value / pressure.value,
             PressureMatch::Agrees | PressureMatch::TooLow => 0.0,

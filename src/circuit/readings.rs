@@ -4,33 +4,41 @@ use super::instrument::{Gauge, rectangular};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, ReadingKind, Thermometer};
 use crate::units::{
-    AbsolutePressure, GaugePressure, Pressure, STANDARD_PRESSURE_PA, Surroundings, Temperature, in_kelvins,
+    AbsolutePressure, Frequency, GaugePressure, InSi, Measurable, Pressure, PressureDifference, STANDARD_PRESSURE_PA,
+    Surroundings, Temperature, in_kelvins, kelvins_difference,
 };
 
-/// A measured value with the standard uncertainty of its instrument, in the SI unit of the quantity.
+/// A measured value with the standard uncertainty of its instrument.
+///
+/// The uncertainty of a temperature is a temperature difference, and no temperature:
+///
+/// ```compile_fail,E0308
+/// use coldloop::{circuit::Reading, units::celsius};
+/// let _ = Reading::within(celsius(7.0), celsius(0.5));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Reading<Q> {
+pub struct Reading<Q: Measurable> {
     /// What the instrument shows.
     pub value: Q,
-    /// Standard uncertainty (one sigma), in SI.
-    pub standard_uncertainty: f64,
+    /// Standard uncertainty (one sigma).
+    pub standard_uncertainty: Q::Difference,
 }
 
-impl<Q> Reading<Q> {
-    /// A value that is wrong by no more than `limit_of_error` (in SI).
+impl<Q: Measurable> Reading<Q> {
+    /// A value that is wrong by no more than `limit_of_error`.
     ///
     /// The standard uncertainty is the limit over sqrt(3). Source: JCGM 100:2008, 4.3.7.
     ///
     /// ```
     /// use coldloop::circuit::Reading;
-    /// use coldloop::units::celsius;
-    /// let vent = Reading::within(celsius(7.0), 0.5);
-    /// assert!((vent.standard_uncertainty - 0.2887).abs() < 1e-4);
+    /// use coldloop::units::{celsius, difference_in_kelvins, kelvins_difference};
+    /// let vent = Reading::within(celsius(7.0), kelvins_difference(0.5));
+    /// assert!((difference_in_kelvins(vent.standard_uncertainty) - 0.2887).abs() < 1e-4);
     /// ```
-    pub fn within(value: Q, limit_of_error: f64) -> Self {
+    pub fn within(value: Q, limit_of_error: Q::Difference) -> Self {
         Self {
             value,
-            standard_uncertainty: rectangular(limit_of_error),
+            standard_uncertainty: InSi::from_si(rectangular(limit_of_error.si())),
         }
     }
 }
@@ -42,7 +50,7 @@ impl Reading<Pressure> {
     /// use coldloop::circuit::{Gauge, Reading};
     /// use coldloop::units::{GaugePressure, Pressure};
     /// let low_side = Reading::pressure(GaugePressure::from_pa(241_000.0), Gauge::LOW_SIDE);
-    /// assert!((low_side.standard_uncertainty - 0.016 * 1.1e6 / 3f64.sqrt()).abs() < 1e-6);
+    /// assert!((low_side.standard_uncertainty.pa() - 0.016 * 1.1e6 / 3f64.sqrt()).abs() < 1e-6);
     /// ```
     pub fn pressure(value: impl Into<Pressure>, gauge: Gauge) -> Self {
         let value = value.into();
@@ -50,7 +58,7 @@ impl Reading<Pressure> {
             Pressure::Absolute(pressure) => pressure.pa() - STANDARD_PRESSURE_PA,
             Pressure::Gauge(pressure) => pressure.pa(),
         };
-        Self::within(value, gauge.limit_of_error_pa(shown_pa))
+        Self::within(value, PressureDifference::from_pa(gauge.limit_of_error_pa(shown_pa)))
     }
 }
 
@@ -58,24 +66,28 @@ impl Reading<Temperature> {
     /// What a thermometer shows.
     ///
     /// ```
-    /// use coldloop::{Thermometer, circuit::Reading, units::{Temperature, fahrenheit}};
+    /// use coldloop::{Thermometer, circuit::Reading, units::{difference_in_kelvins, fahrenheit}};
     /// let vent = Reading::temperature(fahrenheit(40.0), Thermometer::PocketDigital);
-    /// assert!((vent.standard_uncertainty - 1.0 / 3f64.sqrt()).abs() < 1e-15);
+    /// assert!((difference_in_kelvins(vent.standard_uncertainty) - 1.0 / 3f64.sqrt()).abs() < 1e-15);
     /// ```
     pub fn temperature(value: Temperature, thermometer: Thermometer) -> Self {
-        Self::within(value, thermometer.limit_of_error_k(in_kelvins(value)))
+        Self::within(
+            value,
+            kelvins_difference(thermometer.limit_of_error_k(in_kelvins(value))),
+        )
     }
 }
 
-impl Reading<f64> {
-    /// Clutch engagements per second, counted over three minutes: one event more or less at either end.
+impl Reading<Frequency> {
+    /// Clutch engagements, counted over three minutes: one event more or less at either end.
     ///
     /// ```
-    /// let cycles = coldloop::circuit::Reading::counted(3.0 / 60.0);
-    /// assert!((cycles.standard_uncertainty * 180.0 - 1.0 / 3f64.sqrt()).abs() < 1e-12);
+    /// use coldloop::{circuit::Reading, units::Frequency};
+    /// let cycles = Reading::counted(Frequency::from_per_minute(3.0));
+    /// assert!((cycles.standard_uncertainty.hz() * 180.0 - 1.0 / 3f64.sqrt()).abs() < 1e-12);
     /// ```
-    pub fn counted(per_second: f64) -> Self {
-        Self::within(per_second, 1.0 / COUNTED_S)
+    pub fn counted(value: Frequency) -> Self {
+        Self::within(value, Frequency::from_hz(1.0 / COUNTED_S))
     }
 }
 
@@ -104,8 +116,8 @@ pub struct Readings {
     pub high_side_transducer: Option<Reading<Pressure>>,
     /// Fins, or air behind the evaporator, as the vehicle's own sensor tells a scan tool.
     pub evaporator_sensor: Option<Reading<Temperature>>,
-    /// Clutch engagements per second.
-    pub clutch_cycles_hz: Option<Reading<f64>>,
+    /// How often the clutch engages.
+    pub clutch_cycles: Option<Reading<Frequency>>,
     /// The air in which the gauges were zeroed, when that was elsewhere.
     ///
     /// A sealed electronic gauge keeps the air in which it was zeroed as its datum; a dial gauge is open to the air
@@ -117,8 +129,8 @@ pub struct Readings {
 ///
 /// ```
 /// use coldloop::circuit::{Measured, Reading};
-/// use coldloop::units::celsius;
-/// assert!(matches!(Measured::from(Reading::within(celsius(7.0), 0.5)), Measured::Temperature(_)));
+/// use coldloop::units::{celsius, kelvins_difference};
+/// assert!(matches!(Measured::from(Reading::within(celsius(7.0), kelvins_difference(0.5))), Measured::Temperature(_)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
@@ -128,7 +140,7 @@ pub enum Measured {
     /// Of a thermometer.
     Temperature(Reading<Temperature>),
     /// Events per second that were counted.
-    Frequency(Reading<f64>),
+    Frequency(Reading<Frequency>),
 }
 
 impl From<Reading<Pressure>> for Measured {
@@ -143,8 +155,8 @@ impl From<Reading<Temperature>> for Measured {
     }
 }
 
-impl From<Reading<f64>> for Measured {
-    fn from(reading: Reading<f64>) -> Self {
+impl From<Reading<Frequency>> for Measured {
+    fn from(reading: Reading<Frequency>) -> Self {
         Self::Frequency(reading)
     }
 }
@@ -153,7 +165,7 @@ impl From<Reading<f64>> for Measured {
 enum Place<'a> {
     Pressure(&'a mut Option<Reading<Pressure>>),
     Temperature(&'a mut Option<Reading<Temperature>>),
-    Frequency(&'a mut Option<Reading<f64>>),
+    Frequency(&'a mut Option<Reading<Frequency>>),
 }
 
 impl Readings {
@@ -227,7 +239,7 @@ impl Readings {
             ReadingKind::LiquidLine => Place::Temperature(&mut self.liquid_line),
             ReadingKind::CondenserOutlet => Place::Temperature(&mut self.condenser_outlet),
             ReadingKind::EvaporatorSensor => Place::Temperature(&mut self.evaporator_sensor),
-            ReadingKind::ClutchCycles => Place::Frequency(&mut self.clutch_cycles_hz),
+            ReadingKind::ClutchCycles => Place::Frequency(&mut self.clutch_cycles),
         }
     }
 }
@@ -258,7 +270,7 @@ impl Readings {
         if self.transducer_agrees(air) != Some(true) {
             return Some(gauge);
         }
-        let (one, other) = (gauge.standard_uncertainty, transducer.standard_uncertainty);
+        let (one, other) = (gauge.standard_uncertainty.pa(), transducer.standard_uncertainty.pa());
         let weight = match one * one + other * other {
             0.0 => 0.5,
             both => other * other / both,
@@ -272,7 +284,7 @@ impl Readings {
         };
         Some(Reading {
             value,
-            standard_uncertainty: libm::sqrt(weight) * one,
+            standard_uncertainty: PressureDifference::from_pa(libm::sqrt(weight) * one),
         })
     }
 
@@ -295,7 +307,7 @@ impl Readings {
         let (gauge, transducer) = (self.high_side?, self.high_side_transducer?);
         let gauge_pa = gauge.value.absolute(self.gauge_zero.unwrap_or(air)).pa();
         let apart_pa = libm::fabs(gauge_pa - transducer.value.absolute(air).pa());
-        let uncertain_pa = libm::hypot(gauge.standard_uncertainty, transducer.standard_uncertainty);
+        let uncertain_pa = libm::hypot(gauge.standard_uncertainty.pa(), transducer.standard_uncertainty.pa());
         Some(apart_pa <= AGREE * uncertain_pa)
     }
 

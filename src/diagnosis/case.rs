@@ -5,7 +5,7 @@ use crate::error::Error;
 use crate::expected::{OwnVehicle, PressureTable};
 use crate::names::{ErrorKind, Observation, Quantity};
 use crate::range::{ABSOLUTE_PRESSURE, FREQUENCY, GAUGE_PRESSURE, LINE_TEMPERATURE, TEMPERATURE};
-use crate::units::{Pressure, in_kelvins};
+use crate::units::{Pressure, difference_in_kelvins, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
 /// One vehicle at one moment: what it has, where it stands, what was read and what was seen.
@@ -84,16 +84,16 @@ fn check(readings: &Readings) -> Result<(), Error> {
             Pressure::Absolute(pressure) => ABSOLUTE_PRESSURE.check(pressure.pa())?,
             Pressure::Gauge(pressure) => GAUGE_PRESSURE.check(pressure.pa())?,
         };
-        ABSOLUTE_PRESSURE.check(reading.standard_uncertainty)?;
+        ABSOLUTE_PRESSURE.check(reading.standard_uncertainty.pa())?;
     }
     let others = [readings.cabin, readings.condenser_outlet, readings.evaporator_sensor];
     for reading in others.into_iter().flatten() {
         LINE_TEMPERATURE.check(in_kelvins(reading.value))?;
-        TEMPERATURE.check(reading.standard_uncertainty)?;
+        TEMPERATURE.check(difference_in_kelvins(reading.standard_uncertainty))?;
     }
-    if let Some(reading) = readings.clutch_cycles_hz {
-        FREQUENCY.check(reading.value)?;
-        FREQUENCY.check(reading.standard_uncertainty)?;
+    if let Some(reading) = readings.clutch_cycles {
+        FREQUENCY.check(reading.value.hz())?;
+        FREQUENCY.check(reading.standard_uncertainty.hz())?;
     }
     Ok(())
 }

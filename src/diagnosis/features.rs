@@ -7,7 +7,7 @@ use crate::error::Error;
 use crate::expected::SoundModel;
 use crate::names::{EntryError, Feature};
 use crate::units::constants::PSI_PA;
-use crate::units::{AbsolutePressure, Pressure, STANDARD_PRESSURE_PA};
+use crate::units::{AbsolutePressure, Pressure, PressureDifference, STANDARD_PRESSURE_PA};
 
 /// Figures.
 pub(super) const FEATURES: usize = Feature::ALL.len();
@@ -51,7 +51,7 @@ pub(super) fn running(
         readings.high_side_transducer = None;
     }
     let cycles = sound.view(Feature::ClutchCycles).is_some();
-    readings.clutch_cycles_hz = readings.clutch_cycles_hz.filter(|_| cycles);
+    readings.clutch_cycles = readings.clutch_cycles.filter(|_| cycles);
     let air = case.conditions.surroundings;
     let features = FeatureVector::of(case.system.refrigerant, &readings, case.conditions.ambient, air);
     match features {
@@ -68,7 +68,7 @@ fn mean(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Opti
     match (low, high) {
         (Some(low), Some(high)) => Some(absolute(
             0.5 * (pa(low) + pa(high)),
-            0.5 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty),
+            0.5 * libm::hypot(low.standard_uncertainty.pa(), high.standard_uncertainty.pa()),
         )),
         (Some(one), None) | (None, Some(one)) => Some(one),
         (None, None) => None,
@@ -212,10 +212,10 @@ fn meant_pa(noted: Pressure, datum_pa: f64, entry_error: Option<EntryError>) -> 
     }
 }
 
-fn absolute(pa: f64, standard_uncertainty: f64) -> Reading<Pressure> {
+fn absolute(pa: f64, uncertain_pa: f64) -> Reading<Pressure> {
     Reading {
         value: AbsolutePressure::from_pa(pa).into(),
-        standard_uncertainty,
+        standard_uncertainty: PressureDifference::from_pa(uncertain_pa),
     }
 }
 

@@ -17,6 +17,7 @@ use crate::circuit::{Derived, FeatureVector, Observations, Reading, Readings};
 use crate::error::Error;
 use crate::expected::{Bands, SoundModel};
 use crate::names::{Check, EntryError, Fault, Feature, QualityNote, RestFinding, VerdictKind};
+use crate::units::kelvins_difference;
 
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
@@ -316,7 +317,7 @@ const BAD_FIT: f64 = 0.1;
 
 /// What follows from the readings without any judgement.
 fn derived(case: &Case) -> Result<Derived, Error> {
-    let ambient = Reading::within(case.conditions.ambient, AMBIENT_ERROR_K);
+    let ambient = Reading::within(case.conditions.ambient, kelvins_difference(AMBIENT_ERROR_K));
     Derived::new(
         case.system.refrigerant,
         &case.readings,

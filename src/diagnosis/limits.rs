@@ -142,17 +142,17 @@ fn empty(case: &Case, derived: &Derived) -> bool {
     let running = !case.conditions.at_rest(case.system.compressor);
     running
         && derived
-            .condensing_above_ambient_k
-            .is_some_and(|above| is_far_below(above, 0.0))
+            .condensing_above_ambient
+            .is_some_and(|above| is_far_below(above.si(), 0.0))
 }
 
 /// Whether neither side of a system at rest has liquid left, though the two still differ: liquid would hold its side at saturation.
 fn empty_at_rest(case: &Case, derived: &Derived) -> bool {
     let ambient_k = in_kelvins(case.conditions.ambient);
-    let sides = [derived.low_dew_k, derived.high_dew_k];
+    let sides = [derived.low_dew, derived.high_dew];
     sides
         .iter()
-        .all(|side| side.is_some_and(|dew| is_far_below(dew, ambient_k)))
+        .all(|side| side.is_some_and(|dew| is_far_below(dew.si(), ambient_k)))
 }
 
 /// Whether a saturation temperature lies so far below the ambient that no liquid can be there, whatever the instruments may be off by.

@@ -4,7 +4,7 @@ use super::case::Case;
 use super::list::List;
 use crate::circuit::{Derived, Reading};
 use crate::names::QualityNote;
-use crate::units::{Temperature, in_kelvins};
+use crate::units::{Temperature, difference_in_kelvins, in_kelvins};
 
 /// From this part of its cut-out on, the high side stands near it. Source: engineering judgement.
 const NEAR: f64 = 0.95;
@@ -29,14 +29,15 @@ pub(super) fn add(case: &Case, derived: &Derived, notes: &mut List<QualityNote, 
     let air_pa = conditions.surroundings.pressure().pa();
     let near = |limit_pa: f64| {
         derived
-            .high_side_pa
-            .is_some_and(|high| high.value - air_pa >= NEAR * limit_pa)
+            .high_side
+            .is_some_and(|high| high.value.pa() - air_pa >= NEAR * limit_pa)
     };
     let little = conditions
         .commanded_displacement
         .is_some_and(|commanded| commanded < LITTLE && in_kelvins(conditions.ambient) >= HOT_K);
     let below = |vent: Reading<Temperature>, fins: Reading<Temperature>| {
-        let uncertain_k = libm::hypot(vent.standard_uncertainty, fins.standard_uncertainty);
+        let [vent_k, fins_k] = [vent, fins].map(|reading| difference_in_kelvins(reading.standard_uncertainty));
+        let uncertain_k = libm::hypot(vent_k, fins_k);
         in_kelvins(vent.value) < in_kelvins(fins.value) - APART * uncertain_k
     };
     let fins = readings.evaporator_sensor;
@@ -70,7 +71,7 @@ pub(super) fn add(case: &Case, derived: &Derived, notes: &mut List<QualityNote, 
         ),
         (
             QualityNote::CompressorSpeedNoted,
-            running && conditions.compressor_speed_hz.is_some(),
+            running && conditions.compressor_speed.is_some(),
         ),
         (
             QualityNote::FanCommandNoted,

@@ -9,7 +9,7 @@ use crate::circuit::{Estimate, PressureMatch, Reading, at_rest};
 use crate::mixture::Side;
 use crate::names::{Reference, RestFinding};
 use crate::saturation;
-use crate::units::in_kelvins;
+use crate::units::{PressureDifference, TemperatureDifference, in_kelvins, kelvins_difference};
 
 /// How much of a circuit's volume the label's charge fills as liquid, the least and the most. Source: engineering judgement:
 /// 500 to 900 g of R-134a in 2 to 3 L are 170 to 450 kg/m3, and its liquid weighs 1,207 kg/m3 at 25 °C.
@@ -21,12 +21,14 @@ const FILLING: (f64, f64) = (0.15, 0.37);
 pub struct Resting {
     /// What it tells, by [`at_rest`](crate::circuit::at_rest) of both sides together.
     pub(super) finding: RestFinding,
-    /// The pressure above saturation at the ambient, Pa; of a blend above bubble.
-    pub excess_pa: Estimate,
+    /// The pressure above saturation at the ambient; of a blend above bubble.
+    #[cfg_attr(feature = "serde", serde(rename = "excess_pa"))]
+    pub excess: Estimate<PressureDifference>,
     /// The mole share of gas in the vapour space, where the excess is gas; 0 where there is none.
     pub gas_share: f64,
-    /// How much warmer than the ambient all parts would be, K, if nothing but refrigerant is in the circuit.
-    pub warmer_k: f64,
+    /// How much warmer than the ambient all parts would be, if nothing but refrigerant is in the circuit.
+    #[cfg_attr(feature = "serde", serde(rename = "warmer_k"))]
+    pub warmer: TemperatureDifference,
     /// The least and the most of the label's charge that is missing, where no liquid is left; all of it may be where the
     /// pressure is no higher than that of the air, which may be all that is in the circuit.
     pub missing: Option<(f64, f64)>,
@@ -37,14 +39,15 @@ pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
     let (pressure, warmer) = features::rest_pressure(case)?;
     let air = case.conditions.surroundings;
     let (refrigerant, ambient) = (case.system.refrigerant, case.conditions.ambient);
-    let found = at_rest(refrigerant, pressure, Reading::within(ambient, ambient_error_k), air).ok()?;
+    let temperature = Reading::within(ambient, kelvins_difference(ambient_error_k));
+    let found = at_rest(refrigerant, pressure, temperature, air).ok()?;
     let p_pa = pressure.value.absolute(air).pa();
     let missing = || {
         let (line, t_k) = (saturation::line_of(refrigerant), in_kelvins(ambient));
         let vapour = line.state_tp(t_k, p_pa, Reference::Iir).ok()?.rho_kg_m3;
         let liquid = line.density_kg_m3(Side::Bubble, t_k).ok()?;
         let [most, least] = [FILLING.0, FILLING.1].map(|filling| f64::min(vapour / (filling * liquid), 1.0));
-        let may_be_air = p_pa <= air.pressure().pa() + 2.0 * pressure.standard_uncertainty;
+        let may_be_air = p_pa <= air.pressure().pa() + 2.0 * pressure.standard_uncertainty.pa();
         Some((1.0 - most, if may_be_air { 1.0 } else { 1.0 - least }))
     };
     let (finding, missing) = match found.pressure_match {
@@ -55,9 +58,9 @@ pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
     };
     Some(Resting {
         finding,
-        excess_pa: found.excess_pa,
+        excess: found.excess,
         gas_share: found.gas_share,
-        warmer_k: warmer.value,
+        warmer: kelvins_difference(warmer.value),
         missing,
     })
 }

@@ -10,6 +10,7 @@ use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::expected::Component;
 use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Read, Symmetric, TRIANGLE, Vector, Vectors};
 use crate::numerics::sqrt;
+use crate::units::Pressure;
 
 /// How many parts of a fault may be left.
 pub(crate) const PARTS: usize = 5;
@@ -42,11 +43,11 @@ pub(super) struct Instruments([bool; 2]);
 impl Instruments {
     /// Thermometers that are held on anew are independent, whichever they are.
     pub(super) fn same(before: &Readings, after: &Readings) -> Self {
-        fn same<Q>(one: Option<Reading<Q>>, other: Option<Reading<Q>>) -> bool {
+        fn same(one: Option<Reading<Pressure>>, other: Option<Reading<Pressure>>) -> bool {
             let (Some(one), Some(other)) = (one, other) else {
                 return false;
             };
-            let (one, other) = (one.standard_uncertainty, other.standard_uncertainty);
+            let (one, other) = (one.standard_uncertainty.pa(), other.standard_uncertainty.pa());
             libm::fabs(one - other) <= 0.01 * f64::max(one, other)
         }
         Self([

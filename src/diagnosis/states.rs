@@ -28,13 +28,13 @@ const WORTH: f64 = 0.5;
 /// ```
 /// use coldloop::circuit::{Gauge, Reading, Readings};
 /// use coldloop::diagnosis::{Case, Settings, judge, judge_states};
-/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// use coldloop::units::{GaugePressure, RotationalSpeed, Surroundings, celsius};
 /// use coldloop::vehicle::{Conditions, System};
 /// use coldloop::{Compressor, Expansion, Fault, Refrigerant};
 /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
 /// let state = |hz: f64, low: f64, high: f64| {
 ///     let conditions = Conditions {
-///         engine_speed_hz: Some(hz),
+///         engine_speed: Some(RotationalSpeed::from_hz(hz)),
 ///         ..Conditions::new(celsius(29.0), Surroundings::SEA_LEVEL)
 ///     };
 ///     let readings = Readings {

@@ -10,7 +10,9 @@ use super::case::Case;
 use crate::circuit::{Estimate, FeatureVector, Reading, Readings};
 use crate::expected::SoundModel;
 use crate::names::EntryError;
-use crate::units::{AbsolutePressure, Pressure, Temperature, in_kelvins, kelvins};
+use crate::units::{
+    AbsolutePressure, Pressure, Temperature, difference_in_kelvins, in_kelvins, kelvins, kelvins_difference,
+};
 
 /// How far a gauge is off that is off, as a standard deviation, Pa. Source: engineering judgement: 7 psi.
 const ZERO_PA: f64 = 50_000.0;
@@ -74,7 +76,7 @@ pub(super) const fn high_is_off(entry_error: EntryError) -> bool {
 
 /// What a pressure is uncertain by, Pa.
 pub(super) fn uncertain_pa(side: Reading<Pressure>, off: bool) -> f64 {
-    let own_pa = side.standard_uncertainty;
+    let own_pa = side.standard_uncertainty.pa();
     if off {
         libm::hypot(own_pa, zero_pa(own_pa))
     } else {
@@ -99,14 +101,14 @@ const UNREAD_K: f64 = 200.0;
 /// Density of what the gauge of a shut hose shows, 1/Pa; both sides above vacuum.
 fn behind_a_shut_hose(own: Reading<Pressure>, other: Option<Reading<Pressure>>, air_pa: f64) -> f64 {
     let from = |at_pa: f64, uncertain_pa: f64| {
-        let sd_pa = libm::hypot(libm::hypot(own.standard_uncertainty, uncertain_pa), HOSE_PA);
+        let sd_pa = libm::hypot(libm::hypot(own.standard_uncertainty.pa(), uncertain_pa), HOSE_PA);
         let z = (pa(own) - at_pa) / sd_pa;
         if libm::fabs(z) > FAR_FROM_SHUT {
             return 0.0;
         }
         libm::exp(-0.5 * z * z) / (sd_pa * SQRT_2_PI)
     };
-    let as_other = other.map_or(0.0, |other| from(pa(other), other.standard_uncertainty));
+    let as_other = other.map_or(0.0, |other| from(pa(other), other.standard_uncertainty.pa()));
     SHOWS_AIR * from(air_pa, 0.0) + (1.0 - SHOWS_AIR) * as_other
 }
 
@@ -182,12 +184,13 @@ pub(super) fn corrected(case: &Case, sound: &SoundModel, entry_error: Option<Ent
     let reading = reading.as_mut()?;
     let (way_k, spread_k) = sound.below_ambient(place);
     let toward_k = libm::copysign(1.0, way_k) * (in_kelvins(reading.value) - air_k + way_k);
-    if toward_k < SUSPECT * libm::hypot(spread_k, reading.standard_uncertainty) {
+    let own_k = difference_in_kelvins(reading.standard_uncertainty);
+    if toward_k < SUSPECT * libm::hypot(spread_k, own_k) {
         return None;
     }
     *reading = Reading {
         value: moved(reading.value, -share.mean * way_k),
-        standard_uncertainty: libm::hypot(reading.standard_uncertainty, share.sd * way_k),
+        standard_uncertainty: kelvins_difference(libm::hypot(own_k, share.sd * way_k)),
     };
     Some(readings)
 }
@@ -230,9 +233,12 @@ pub(super) fn at_rest(entry_error: EntryError, [low, high]: BothSides, air_pa: f
         Some(FeatureVector::LOW_SIDE) => behind_a_shut_hose(left, None, air_pa),
         Some(_) => behind_a_shut_hose(right, None, air_pa),
         // One of the two uncertainties holds what the gauge is off by.
-        None => normal(libm::hypot(left.standard_uncertainty, right.standard_uncertainty)),
+        None => normal(libm::hypot(
+            left.standard_uncertainty.pa(),
+            right.standard_uncertainty.pa(),
+        )),
     };
-    let own_pa = f64::min(left.standard_uncertainty, right.standard_uncertainty);
+    let own_pa = f64::min(left.standard_uncertainty.pa(), right.standard_uncertainty.pa());
     let at_face = if equal {
         (1.0 - NOT_YET_EQUAL) * normal(core::f64::consts::SQRT_2 * own_pa) + NOT_YET_EQUAL / APART_PA
     } else {
@@ -248,7 +254,7 @@ const SQRT_2_PI: f64 = 2.506_628_274_631_000_7;
 /// Whether the two sides read the same within their instruments; `None` when one is missing.
 pub(super) fn sides_equal(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Option<bool> {
     let (low, high) = (low?, high?);
-    let tolerance = 2.0 * libm::hypot(low.standard_uncertainty, high.standard_uncertainty);
+    let tolerance = 2.0 * libm::hypot(low.standard_uncertainty.pa(), high.standard_uncertainty.pa());
     Some(libm::fabs(pa(high) - pa(low)) <= tolerance.clamp(SURELY_EQUAL_PA, EQUAL_PA))
 }
 
@@ -268,7 +274,7 @@ pub(super) fn pa(reading: Reading<Pressure>) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::GaugePressure;
+    use crate::units::{GaugePressure, PressureDifference};
 
     /// 1 psi apart is equal however fine the gauges, 5 psi is not however coarse they are; between them 2 standard uncertainties of
     /// the difference count, here 2 * 10 kPa.
@@ -278,7 +284,7 @@ mod tests {
             let side = |pa: f64, u_pa: f64| {
                 Some(Reading {
                     value: GaugePressure::from_pa(pa).into(),
-                    standard_uncertainty: u_pa,
+                    standard_uncertainty: PressureDifference::from_pa(u_pa),
                 })
             };
             sides_equal(side(500_000.0, 0.6 * u_pa), side(500_000.0 + apart_pa, 0.8 * u_pa))

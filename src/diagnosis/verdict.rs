@@ -122,8 +122,8 @@ pub(super) fn measured(posterior: &Posterior, scene: &Scene, derived: &Derived) 
                 standard_uncertainty: sqrt(variance),
             };
             // The glide of a blend is that at the reading, not that of the median.
-            if let (Feature::DischargeSuperheat, Some(superheat)) = (feature, derived.discharge_superheat_k) {
-                known = superheat;
+            if let (Feature::DischargeSuperheat, Some(superheat)) = (feature, derived.discharge_superheat) {
+                known = superheat.si();
             }
             all.push(Measured {
                 feature,
@@ -310,8 +310,8 @@ pub(super) fn quality(
     let zero_matters = libm::fabs(air_pa - STANDARD_PRESSURE_PA) > 6_000.0;
     let cycles = case
         .readings
-        .clutch_cycles_hz
-        .is_some_and(|reading| reading.value > 0.0);
+        .clutch_cycles
+        .is_some_and(|reading| reading.value.hz() > 0.0);
     let by_transducer = case.readings.high_side_transducer.is_some();
     let gauges = case.readings.low_side.is_some() || case.readings.high_side.is_some() || !by_transducer;
     let pressures = posterior.knows(Feature::LowSide) || posterior.knows(Feature::HighSide);

@@ -5,8 +5,8 @@ use crate::circuit::FeatureVector;
 use crate::error::Error;
 use crate::names::{ErrorKind, Feature, Quantity, Refrigerant};
 use crate::saturation::{self, pseudo_critical};
-use crate::units::kelvins_difference;
 use crate::units::{AbsolutePressure, GaugePressure, Surroundings, Temperature, TemperatureDifference, kelvins};
+use crate::units::{Frequency, kelvins_difference};
 use crate::vehicle::{Conditions, System};
 
 /// The bands of every reading, in the quantity that its instrument shows.
@@ -28,8 +28,9 @@ pub struct Bands {
     pub subcooling: Band<TemperatureDifference>,
     /// Discharge line above the saturation temperature of the high side.
     pub discharge_superheat: Band<TemperatureDifference>,
-    /// Clutch engagements per second; `None` where no clutch cycles.
-    pub clutch_cycles_hz: Option<Band<f64>>,
+    /// How often the clutch engages; `None` where no clutch cycles.
+    #[cfg_attr(feature = "serde", serde(rename = "clutch_cycles_hz"))]
+    pub clutch_cycles: Option<Band<Frequency>>,
 }
 
 impl Bands {
@@ -98,8 +99,8 @@ impl Bands {
             superheat: difference(of(Feature::Superheat)?),
             subcooling: difference(of(Feature::Subcooling)?),
             discharge_superheat: difference(of(Feature::DischargeSuperheat)?),
-            clutch_cycles_hz: known(Feature::ClutchCycles)
-                .map(|band| band.map(|log| f64::max(libm::expm1(log), 0.0) / 60.0)),
+            clutch_cycles: known(Feature::ClutchCycles)
+                .map(|band| band.map(|log| Frequency::from_hz(f64::max(libm::expm1(log), 0.0) / 60.0))),
         })
     }
 }

@@ -486,7 +486,7 @@ fn normal_share(z: f64) -> f64 {
 
 /// Whether the system had run long enough, when that was told.
 pub(crate) fn settled(conditions: &Conditions) -> Option<bool> {
-    conditions.running_s.map(|s| s >= SETTLED_S)
+    conditions.running_for.map(|time| time.seconds() >= SETTLED_S)
 }
 
 /// Whether a variable compressor may be out of stroke here, which is no fault.
@@ -503,7 +503,9 @@ pub(crate) fn stroke_limit(system: &System, conditions: &Conditions) -> bool {
 
 /// Adds what has not settled to the passing spread of both sides.
 fn add_unsettled(passing: &mut Symmetric, conditions: &Conditions) {
-    let left = conditions.running_s.map_or(0.0, |s| libm::exp(-s / SETTLE_PRESSURES_S));
+    let left = conditions
+        .running_for
+        .map_or(0.0, |time| libm::exp(-time.seconds() / SETTLE_PRESSURES_S));
     let unsettled_k = UNSETTLED_PRESSURES_K * left;
     for side in [FeatureVector::LOW_SIDE, FeatureVector::HIGH_SIDE] {
         *passing.at_mut(side, side) += unsettled_k * unsettled_k;
@@ -514,8 +516,8 @@ fn add_unsettled(passing: &mut Symmetric, conditions: &Conditions) {
 fn vent_to_come(conditions: &Conditions) -> f64 {
     let left = |s: f64| libm::exp(-s / SETTLE_VENT_S);
     conditions
-        .running_s
-        .map_or(0.0, |s| f64::max(left(s) - left(SETTLED_S), 0.0))
+        .running_for
+        .map_or(0.0, |time| f64::max(left(time.seconds()) - left(SETTLED_S), 0.0))
 }
 
 /// Saturation temperature of a sound system at rest above the ambient, K: median, and standard deviations below and above it.

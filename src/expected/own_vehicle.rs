@@ -68,13 +68,13 @@ impl SoundModel {
 /// use coldloop::Feature;
 /// use coldloop::circuit::{Gauge, Reading, Readings};
 /// use coldloop::expected::{OwnVehicle, SoundModel};
-/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// use coldloop::units::{GaugePressure, RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 /// use coldloop::vehicle::{Conditions, System};
 /// use coldloop::{Compressor, Expansion, Refrigerant};
 /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableExternal);
 /// let day = |c: f64| Conditions {
-///     relative_humidity: Some(0.4),
-///     engine_speed_hz: Some(25.0),
+///     relative_humidity: Some(RelativeHumidity::from_percent(40.0)),
+///     engine_speed: Some(RotationalSpeed::from_rpm(1_500.0)),
 ///     ..Conditions::new(celsius(c), Surroundings::SEA_LEVEL)
 /// };
 /// let in_may = Readings {

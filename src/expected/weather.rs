@@ -5,7 +5,7 @@ use crate::error::Error;
 use crate::names::{AirSource, Compressor, Quantity};
 use crate::numerics::sqrt;
 use crate::range::Range;
-use crate::units::{STANDARD_PRESSURE_PA, in_kelvins};
+use crate::units::{STANDARD_PRESSURE_PA, Speed, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
 /// Engine speed taken where none is given, 1/s: 1,500 rpm, the usual test speed.
@@ -125,7 +125,7 @@ impl Facts {
         let ratio =
             |relative| Ok::<_, Error>(MoistAir::from_relative_humidity(ambient_k, air_pa, relative)?.humidity_ratio());
         let humidity_ratio = match conditions.relative_humidity {
-            Some(relative) => ratio(relative)?,
+            Some(relative) => ratio(relative.fraction())?,
             None => ratio(USUAL_HUMIDITY)?.min(MOST_USUAL_HUMIDITY_RATIO),
         };
         let driving_hz = conditions.driving_hz(system.compressor);
@@ -141,7 +141,7 @@ impl Facts {
             humidity_ratio: nearest(Weather::HUMIDITY_RATIO, humidity_ratio),
             relative_speed,
             blower: nearest(Weather::BLOWER, conditions.blower.unwrap_or(1.0)),
-            speed_m_s: nearest(Weather::SPEED, conditions.vehicle_speed_m_s.unwrap_or(0.0)),
+            speed_m_s: nearest(Weather::SPEED, conditions.vehicle_speed.map_or(0.0, Speed::m_s)),
             recirculated: match conditions.air_source {
                 Some(AirSource::Recirculated) => 1.0,
                 Some(AirSource::Fresh) => 0.0,
@@ -176,8 +176,8 @@ impl Facts {
             .blower
             .map_or(UNKNOWN_BLOWER, |step| beyond(Weather::BLOWER, Some(step)));
         let driving = conditions
-            .vehicle_speed_m_s
-            .map_or(UNKNOWN_DRIVING_M_S, |speed| beyond(Weather::SPEED, Some(speed)));
+            .vehicle_speed
+            .map_or(UNKNOWN_DRIVING_M_S, |speed| beyond(Weather::SPEED, Some(speed.m_s())));
         let around = if conditions.air_source.is_none() {
             UNKNOWN_RECIRCULATED
         } else {
@@ -223,7 +223,7 @@ impl Facts {
         let outside = |range: Range, value: Option<f64>| value.is_some_and(|value| range.check(value).is_err());
         outside(speeds, conditions.driving_hz(system.compressor))
             || outside(Weather::BLOWER, conditions.blower)
-            || outside(Weather::SPEED, conditions.vehicle_speed_m_s)
+            || outside(Weather::SPEED, conditions.vehicle_speed.map(Speed::m_s))
     }
 
     pub(super) fn weather(&self) -> Weather {

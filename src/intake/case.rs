@@ -13,7 +13,10 @@ use crate::names::{
     AirSource, Compressor, ErrorKind, Expansion, HighPort, LowPort, Observation, Quantity, ReadingKind,
 };
 use crate::range::{AMBIENT, EVAPORATORS, GAUGE_PRESSURE, Range};
-use crate::units::{GaugePressure, Pressure, Surroundings, Temperature, in_kelvins, text};
+use crate::units::{
+    GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, in_kelvins,
+    text,
+};
 use crate::vehicle::{Conditions, System};
 
 /// The tables of a case; a file may hold others beside them.
@@ -221,14 +224,14 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
     let compressor_running = given(table, "compressor_running", |entry| entry.yes_or_no());
     let mut conditions = Conditions::new(ambient?, air?);
     conditions.compressor_running = compressor_running;
-    conditions.compressor_speed_hz = compressor_speed_hz;
+    conditions.compressor_speed = compressor_speed_hz.map(RotationalSpeed::from_hz);
     conditions.commanded_displacement = commanded_displacement;
     conditions.fan_command = fan_command;
-    conditions.relative_humidity = relative_humidity;
-    conditions.engine_speed_hz = engine_speed_hz;
+    conditions.relative_humidity = relative_humidity.map(RelativeHumidity::from_fraction);
+    conditions.engine_speed = engine_speed_hz.map(RotationalSpeed::from_hz);
     conditions.blower = blower;
-    conditions.vehicle_speed_m_s = vehicle_speed_m_s;
-    conditions.running_s = running_s;
+    conditions.vehicle_speed = vehicle_speed_m_s.map(Speed::from_m_s);
+    conditions.running_for = running_s.map(TimeSpan::from_seconds);
     conditions.air_source = air_source;
     match conditions.check() {
         Ok(()) => Ok(conditions),
@@ -315,7 +318,7 @@ pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Reading
         condenser_outlet: temperature(ReadingKind::CondenserOutlet, line),
         high_side_transducer: pressure(ReadingKind::HighSideTransducer, Gauge::TRANSDUCER),
         evaporator_sensor: temperature(ReadingKind::EvaporatorSensor, Thermometer::ClampThermistor),
-        clutch_cycles_hz: given(table, ReadingKind::ClutchCycles.id(), instruments::frequency_hz),
+        clutch_cycles: given(table, ReadingKind::ClutchCycles.id(), instruments::frequency),
         gauge_zero: gauge_zero.as_ref().ok().copied().flatten(),
     };
     if let (Ok(zero), Some(here)) = (gauge_zero, here) {

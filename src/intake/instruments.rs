@@ -6,7 +6,7 @@ use crate::circuit::{Gauge, Reading};
 use crate::error::Error;
 use crate::names::{GaugeClass, Quantity, Thermometer};
 use crate::range::LINE_TEMPERATURE;
-use crate::units::{Pressure, Surroundings, Temperature, text};
+use crate::units::{Frequency, Pressure, PressureDifference, Surroundings, Temperature, text};
 
 /// How far a volume found from the parts of a circuit may be off. Source: engineering judgement.
 const VOLUME_SHARE: f64 = 0.15;
@@ -25,10 +25,9 @@ pub(super) fn pressure_by(
     let (value, [class, within, uncertainty]) = entry.instrument(["gauge", "within", "uncertainty"])?;
     let value = value.quantity(Quantity::GaugePressure, text::pressure)?;
     if let Some(uncertainty) = uncertainty {
-        let standard_uncertainty = limit_pa(&uncertainty)?;
         return Ok(Reading {
             value,
-            standard_uncertainty,
+            standard_uncertainty: PressureDifference::from_pa(limit_pa(&uncertainty)?),
         });
     }
     if let Some(within) = within {
@@ -37,7 +36,7 @@ pub(super) fn pressure_by(
             Pressure::Gauge(pressure) => libm::fabs(pressure.pa()),
         };
         let limit_pa = share_of(&within, shown_pa).map_or_else(|| limit_pa(&within), Ok)?;
-        return Ok(Reading::within(value, limit_pa));
+        return Ok(Reading::within(value, PressureDifference::from_pa(limit_pa)));
     }
     Ok(match class {
         None => usual(value, dial),
@@ -59,15 +58,15 @@ pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Readi
     let (value, [name, within, uncertainty]) = entry.instrument(["thermometer", "within", "uncertainty"])?;
     let value = super::case::within(&value, LINE_TEMPERATURE)?;
     if let Some(uncertainty) = uncertainty {
-        let known = uncertainty.quantity(Quantity::TemperatureDifference, text::temperature_difference)?;
         return Ok(Reading {
             value,
-            standard_uncertainty: crate::units::difference_in_kelvins(known),
+            standard_uncertainty: uncertainty
+                .quantity(Quantity::TemperatureDifference, text::temperature_difference)?,
         });
     }
     if let Some(within) = within {
         let limit = within.quantity(Quantity::TemperatureDifference, text::temperature_difference)?;
-        return Ok(Reading::within(value, crate::units::difference_in_kelvins(limit)));
+        return Ok(Reading::within(value, limit));
     }
     let thermometer = match name {
         None => usual,
@@ -77,14 +76,14 @@ pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Readi
 }
 
 /// `"3 /min"`, counted over three minutes, or `{ value = "3 /min", uncertainty = "0.2 /min" }`.
-pub(super) fn frequency_hz(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
+pub(super) fn frequency(entry: &Entry<'_>) -> Result<Reading<Frequency>, Refused> {
     let (value, [uncertainty]) = entry.instrument(["uncertainty"])?;
-    let value = value.quantity(Quantity::Frequency, text::frequency_hz)?;
+    let value = Frequency::from_hz(value.quantity(Quantity::Frequency, text::frequency_hz)?);
     match uncertainty {
         None => Ok(Reading::counted(value)),
         Some(uncertainty) => Ok(Reading {
             value,
-            standard_uncertainty: uncertainty.quantity(Quantity::Frequency, text::frequency_hz)?,
+            standard_uncertainty: Frequency::from_hz(uncertainty.quantity(Quantity::Frequency, text::frequency_hz)?),
         }),
     }
 }

@@ -11,7 +11,7 @@ use crate::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, Rise, Sample, Served,
     VentSample,
 };
-use crate::units::{Pressure, Temperature, text};
+use crate::units::{Pressure, PressureDifference, Temperature, text};
 use alloc::vec::Vec;
 
 /// Share of its limit of error by which the same gauge is read differently from one time to the next. Source:
@@ -72,7 +72,7 @@ pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Ref
         start_temperature: start_temperature?,
         end: end?,
         end_temperature: end_temperature?,
-        repeatability_pa: repeatability_pa.unwrap_or(REPEATABLE * start.standard_uncertainty),
+        repeatability_pa: repeatability_pa.unwrap_or(REPEATABLE * start.standard_uncertainty.pa()),
         held_s: held_s?,
         surroundings: air,
         volume_m3,
@@ -114,7 +114,9 @@ pub(super) fn evacuation(table: &Table<'_>, case: &Case) -> Result<Evacuation, R
         "write what the gauge shows: \"420 micron\"",
     )?;
     let shown = |value: Pressure, dial: Gauge| match value {
-        Pressure::Absolute(pressure) => Reading::within(value, VACUUM_GAUGE * pressure.pa()),
+        Pressure::Absolute(pressure) => {
+            Reading::within(value, PressureDifference::from_pa(VACUUM_GAUGE * pressure.pa()))
+        }
         Pressure::Gauge(_) => Reading::pressure(value, dial),
     };
     Ok(Evacuation {
@@ -153,7 +155,8 @@ fn rise(entry: &Entry<'_>) -> Result<Rise, Refused> {
 pub(super) fn held(table: &Table<'_>) -> Result<Vec<Sample>, Refused> {
     let again = |value: Pressure, dial: Gauge| match value {
         Pressure::Absolute(pressure) => {
-            Reading::within(value, f64::max(VACUUM_AGAIN.0 * pressure.pa(), VACUUM_AGAIN.1))
+            let limit_pa = f64::max(VACUUM_AGAIN.0 * pressure.pa(), VACUUM_AGAIN.1);
+            Reading::within(value, PressureDifference::from_pa(limit_pa))
         }
         Pressure::Gauge(_) => Reading::pressure(value, dial),
     };

@@ -7,7 +7,7 @@ use crate::diagnosis::{Action, Cost, Prices, Settings};
 use crate::names::{AirSource, Refrigerant};
 use crate::names::{Check, Compressor, Expansion, Fault, HighPort, LowPort, Observation, ReadingKind};
 use crate::session::{Done, Faults, Moment, Session, Standing};
-use crate::units::{Pressure, Surroundings, in_kelvins};
+use crate::units::{InSi, Measurable, Pressure, RotationalSpeed, Speed, Surroundings, TimeSpan, in_kelvins};
 use crate::vehicle::{Conditions, System};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -191,11 +191,15 @@ pub(super) fn conditions(conditions: &Conditions) -> Entries {
         Some(quantity("K")(in_kelvins(conditions.ambient))),
     );
     put(&mut entries, "barometer", Some(air(conditions.surroundings)));
-    put(&mut entries, "humidity", conditions.relative_humidity.map(share));
+    put(
+        &mut entries,
+        "humidity",
+        conditions.relative_humidity.map(|humidity| share(humidity.fraction())),
+    );
     put(
         &mut entries,
         "engine_speed",
-        conditions.engine_speed_hz.map(quantity("Hz")),
+        conditions.engine_speed.map(RotationalSpeed::hz).map(quantity("Hz")),
     );
     put(
         &mut entries,
@@ -205,7 +209,7 @@ pub(super) fn conditions(conditions: &Conditions) -> Entries {
     put(
         &mut entries,
         "compressor_speed",
-        conditions.compressor_speed_hz.map(quantity("Hz")),
+        conditions.compressor_speed.map(RotationalSpeed::hz).map(quantity("Hz")),
     );
     put(&mut entries, "fan_command", conditions.fan_command.map(share));
     put(
@@ -217,9 +221,13 @@ pub(super) fn conditions(conditions: &Conditions) -> Entries {
     put(
         &mut entries,
         "vehicle_speed",
-        conditions.vehicle_speed_m_s.map(quantity("m/s")),
+        conditions.vehicle_speed.map(Speed::m_s).map(quantity("m/s")),
     );
-    put(&mut entries, "running", conditions.running_s.map(quantity("s")));
+    put(
+        &mut entries,
+        "running",
+        conditions.running_for.map(TimeSpan::seconds).map(quantity("s")),
+    );
     put(
         &mut entries,
         "commanded_displacement",
@@ -237,7 +245,7 @@ pub(super) fn readings(readings: &Readings) -> Entries {
                 Pressure::Gauge(pressure) => known(&reading, pressure.pa(), "Pa gauge", "Pa"),
             },
             Measured::Temperature(reading) => known(&reading, in_kelvins(reading.value), "K", "K"),
-            Measured::Frequency(reading) => known(&reading, reading.value, "Hz", "Hz"),
+            Measured::Frequency(reading) => known(&reading, reading.value.hz(), "Hz", "Hz"),
         });
         put(&mut entries, kind.id(), value);
     }
@@ -245,12 +253,12 @@ pub(super) fn readings(readings: &Readings) -> Entries {
     entries
 }
 
-fn known<Q>(reading: &Reading<Q>, value: f64, unit: &'static str, of_uncertainty: &'static str) -> Kept {
+fn known<Q: Measurable>(reading: &Reading<Q>, value: f64, unit: &'static str, of_uncertainty: &'static str) -> Kept {
     Kept::Table(alloc::vec![
         ("value".to_string(), quantity(unit)(value)),
         (
             "uncertainty".to_string(),
-            quantity(of_uncertainty)(reading.standard_uncertainty)
+            quantity(of_uncertainty)(reading.standard_uncertainty.si())
         ),
     ])
 }

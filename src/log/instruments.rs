@@ -2,7 +2,7 @@
 
 use crate::circuit::{Estimate, Gauge, Reading};
 use crate::names::Thermometer;
-use crate::units::{AbsolutePressure, GaugePressure, Pressure, Temperature, kelvins};
+use crate::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, Temperature, kelvins};
 
 /// From what a log counts its pressures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,9 +58,10 @@ impl Instruments {
 }
 
 /// The uncertainty of the instrument beside that of what was seen.
-fn with<Q>(reading: Reading<Q>, mean: Estimate) -> Reading<Q> {
+fn with<Q: Measurable>(reading: Reading<Q>, mean: Estimate) -> Reading<Q> {
+    let together = libm::hypot(reading.standard_uncertainty.si(), mean.standard_uncertainty);
     Reading {
-        standard_uncertainty: libm::hypot(reading.standard_uncertainty, mean.standard_uncertainty),
+        standard_uncertainty: InSi::from_si(together),
         ..reading
     }
 }

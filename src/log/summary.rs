@@ -7,6 +7,7 @@ use super::state::State;
 use super::track::{STATES, STILL, TELLING, Track};
 use crate::circuit::{Estimate, Observations, Reading, Readings};
 use crate::names::{Channel, LogNote, LogPhase, Observation};
+use crate::units::{Frequency, RotationalSpeed};
 use crate::vehicle::Conditions;
 
 /// Seconds of a settled state from which on it is judged. Source: engineering judgement: six blocks.
@@ -196,9 +197,9 @@ pub struct LogState {
 #[non_exhaustive]
 pub struct LowSwing {
     /// Whole cycles that were seen.
-    pub cycles: u32,
-    /// Cycles per second, with the scatter of their length.
-    pub cycles_hz: Estimate,
+    pub count: u32,
+    /// How often it cycles, with the scatter of the length of a cycle.
+    pub cycles: Estimate<Frequency>,
     /// Part of the time that the clutch is engaged, or the low side falls where the clutch is not logged.
     pub on_share: f64,
     /// Low side at which the compressor is switched off, Pa as logged.
@@ -263,10 +264,12 @@ impl LogState {
         let hz = 1.0 / seconds;
         let scatter = libm::sqrt(f64::from(cycles.variance)) / seconds;
         Some(LowSwing {
-            cycles: cycles.count,
-            cycles_hz: Estimate {
-                value: hz,
-                standard_uncertainty: hz * f64::max(scatter, RESOLVED) / libm::sqrt(f64::from(cycles.count)),
+            count: cycles.count,
+            cycles: Estimate {
+                value: Frequency::from_hz(hz),
+                standard_uncertainty: Frequency::from_hz(
+                    hz * f64::max(scatter, RESOLVED) / libm::sqrt(f64::from(cycles.count)),
+                ),
             },
             on_share: f64::from(cycles.on),
             cut_out_pa: f64::from(cycles.low.0),
@@ -314,13 +317,13 @@ impl LogState {
             condenser_outlet: temperature(Channel::CondenserOutlet, instruments.lines),
             high_side_transducer: pressure(Channel::HighSideTransducer, instruments.transducer),
             evaporator_sensor: temperature(Channel::EvaporatorSensor, instruments.air),
-            clutch_cycles_hz: self.clutch_cycles(),
+            clutch_cycles: self.clutch_cycles(),
             gauge_zero: None,
         }
     }
 
     /// Clutch engagements per second; `None` where it was not seen.
-    fn clutch_cycles(&self) -> Option<Reading<f64>> {
+    fn clutch_cycles(&self) -> Option<Reading<Frequency>> {
         if !self.sees_cycles || self.state.mean(Channel::LowSide).is_none() {
             return None;
         }
@@ -328,23 +331,29 @@ impl LogState {
             // A swing that does not repeat is not the clutch's doing alone.
             Some(swing) if !swing.repeats => None,
             Some(swing) => Some(Reading {
-                value: swing.cycles_hz.value,
-                standard_uncertainty: libm::hypot(
-                    swing.cycles_hz.standard_uncertainty,
-                    ONE_RUN * swing.cycles_hz.value,
-                ),
+                value: swing.cycles.value,
+                standard_uncertainty: Frequency::from_hz(libm::hypot(
+                    swing.cycles.standard_uncertainty.hz(),
+                    ONE_RUN * swing.cycles.value.hz(),
+                )),
             }),
             None if self.state.cycling || self.state.seconds <= 0.0 => None,
-            None => Some(Reading::within(0.0, 1.0 / self.state.seconds)),
+            None => Some(Reading::within(
+                Frequency::from_hz(0.0),
+                Frequency::from_hz(1.0 / self.state.seconds),
+            )),
         }
     }
 
     /// The conditions with the speeds that were logged in this state.
     pub fn conditions(&self, conditions: &Conditions) -> Conditions {
-        let mean = |channel| self.mean(channel).map(|mean| f64::max(mean.value, 0.0));
+        let mean = |channel| {
+            self.mean(channel)
+                .map(|mean| RotationalSpeed::from_hz(f64::max(mean.value, 0.0)))
+        };
         let mut here = *conditions;
-        here.engine_speed_hz = mean(Channel::EngineSpeed).or(here.engine_speed_hz);
-        here.compressor_speed_hz = mean(Channel::CompressorSpeed).or(here.compressor_speed_hz);
+        here.engine_speed = mean(Channel::EngineSpeed).or(here.engine_speed);
+        here.compressor_speed = mean(Channel::CompressorSpeed).or(here.compressor_speed);
         here
     }
 }

@@ -3,6 +3,7 @@
 use crate::circuit::Readings;
 use crate::diagnosis::{Case, Key, List};
 use crate::names::{AirSource, Check, Compressor, ReadingKind};
+use crate::units::RotationalSpeed;
 
 /// What to read before a repair and again after it, and how.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,8 +12,8 @@ pub(crate) struct Again {
     pub(crate) before: List<ReadingKind, 6>,
     /// Whether nothing was read with the system running, so that only what the system then reads can prove the repair.
     pub(crate) at_rest: bool,
-    /// The engine speed to read at again, Hz; `None` where it is not known, and for an electric compressor.
-    pub(crate) engine_speed_hz: Option<f64>,
+    /// The engine speed to read at again; `None` where it is not known, and for an electric compressor.
+    pub(crate) engine_speed: Option<RotationalSpeed>,
     /// The air source to read with again.
     pub(crate) air_source: Option<AirSource>,
 }
@@ -30,9 +31,7 @@ impl Again {
         Self {
             before,
             at_rest: conditions.at_rest(compressor),
-            engine_speed_hz: conditions
-                .engine_speed_hz
-                .filter(|_| compressor != Compressor::Electric),
+            engine_speed: conditions.engine_speed.filter(|_| compressor != Compressor::Electric),
             air_source: conditions.air_source,
         }
     }

@@ -9,7 +9,7 @@ use crate::names::{ChargeFinding, ErrorKind, Quantity, Refrigerant};
 use crate::numerics::sqrt;
 use crate::range::{ABSOLUTE_PRESSURE, LINE_TEMPERATURE, MASS, TEMPERATURE, VOLUME};
 use crate::saturation;
-use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
+use crate::units::{Pressure, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
 
 /// Largest error of the scale in a recovery and charging machine, kg. Source: SAE J2788 asks for 15 g in charging (from
 /// memory).
@@ -137,7 +137,7 @@ impl ChargeBook {
     /// ```
     /// use coldloop::circuit::Reading;
     /// use coldloop::proof::{ChargeBook, Kept};
-    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::units::{Surroundings, celsius, kelvins_difference};
     /// use coldloop::{ChargeFinding, Refrigerant};
     /// let place = Surroundings::at_altitude(1_600.0)?;
     /// let book = ChargeBook {
@@ -146,7 +146,7 @@ impl ChargeBook {
     ///     // Three metres of charging hose, left full of liquid.
     ///     hose: Some(Kept {
     ///         volume_m3: Reading::within(60e-6, 6e-6),
-    ///         temperature: Reading::within(celsius(25.0), 2.0),
+    ///         temperature: Reading::within(celsius(25.0), kelvins_difference(2.0)),
     ///         vapour: None,
     ///     }),
     ///     ..ChargeBook::new(Refrigerant::R134a, place)
@@ -217,11 +217,11 @@ impl ChargeBook {
         let volume = VOLUME.check(kept.volume_m3.value)?;
         let u_volume = VOLUME.check(kept.volume_m3.standard_uncertainty)?;
         let t_k = LINE_TEMPERATURE.check(in_kelvins(kept.temperature.value))?;
-        let u_k = TEMPERATURE.check(kept.temperature.standard_uncertainty)?;
+        let u_k = TEMPERATURE.check(difference_in_kelvins(kept.temperature.standard_uncertainty))?;
         let vapour = match kept.vapour {
             Some(reading) => Some((
                 ABSOLUTE_PRESSURE.check(reading.value.absolute(self.surroundings).pa())?,
-                ABSOLUTE_PRESSURE.check(reading.standard_uncertainty)?,
+                ABSOLUTE_PRESSURE.check(reading.standard_uncertainty.pa())?,
             )),
             None => None,
         };

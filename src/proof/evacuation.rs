@@ -7,7 +7,7 @@ use crate::error::Error;
 use crate::names::EvacuationFinding;
 use crate::range::{LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::constants::MICRON_PA;
-use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
+use crate::units::{Pressure, PressureDifference, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
 
 /// A circuit that reaches this pressure, Pa, counts as dry: 1,000 micron.
 ///
@@ -72,10 +72,12 @@ impl Evacuation {
     /// use coldloop::EvacuationFinding;
     /// use coldloop::circuit::{Gauge, Reading};
     /// use coldloop::proof::Evacuation;
-    /// use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius};
+    /// use coldloop::units::{
+    ///     AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, kelvins_difference,
+    /// };
     /// let mut evacuation = Evacuation {
-    ///     reached: Reading::within(AbsolutePressure::from_microns(420.0).into(), 8.0),
-    ///     coldest: Reading::within(celsius(18.0), 1.0),
+    ///     reached: Reading::within(AbsolutePressure::from_microns(420.0).into(), PressureDifference::from_pa(8.0)),
+    ///     coldest: Reading::within(celsius(18.0), kelvins_difference(1.0)),
     ///     surroundings: Surroundings::at_altitude(1_600.0)?,
     /// };
     /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::Deep);
@@ -92,7 +94,10 @@ impl Evacuation {
         };
         let reached = Reading {
             value: self.reached.value,
-            standard_uncertainty: libm::hypot(self.reached.standard_uncertainty, air_u_pa),
+            standard_uncertainty: PressureDifference::from_pa(libm::hypot(
+                self.reached.standard_uncertainty.pa(),
+                air_u_pa,
+            )),
         };
         let (reached_pa, zero_off_pa) = above_vacuum(reached, self.surroundings)?;
         let water_pa = water(self.coldest)?;
@@ -120,7 +125,7 @@ impl Evacuation {
 /// Saturation pressure of water in a part of the circuit, Pa.
 pub(super) fn water(part: Reading<Temperature>) -> Result<Estimate, Error> {
     let t_k = LINE_TEMPERATURE.check(in_kelvins(part.value))?;
-    let u_k = TEMPERATURE.check(part.standard_uncertainty)?;
+    let u_k = TEMPERATURE.check(difference_in_kelvins(part.standard_uncertainty))?;
     let at = water_saturation_pressure_pa;
     let slope = (at(t_k + 0.5)? - at(t_k - 0.5)?) / 1.0;
     Ok(Estimate {

@@ -129,14 +129,14 @@ impl Hold<'_> {
     /// use coldloop::HoldFinding;
     /// use coldloop::circuit::Reading;
     /// use coldloop::proof::{Hold, Rise, Sample};
-    /// use coldloop::units::{AbsolutePressure, Surroundings, celsius};
+    /// use coldloop::units::{AbsolutePressure, PressureDifference, Surroundings, celsius, kelvins_difference};
     /// let at = |minutes: f64, microns: f64| Sample {
     ///     after_s: 60.0 * minutes,
-    ///     pressure: Reading::within(AbsolutePressure::from_microns(microns).into(), 3.0),
+    ///     pressure: Reading::within(AbsolutePressure::from_microns(microns).into(), PressureDifference::from_pa(3.0)),
     /// };
     /// let hold = Hold {
     ///     samples: &[at(0.0, 400.0), at(5.0, 1_300.0), at(10.0, 2_200.0), at(20.0, 4_000.0)],
-    ///     warmest: Reading::within(celsius(24.0), 1.0),
+    ///     warmest: Reading::within(celsius(24.0), kelvins_difference(1.0)),
     ///     surroundings: Surroundings::at_altitude(1_600.0)?,
     ///     volume_m3: None,
     ///     allowed: Rise::USUAL,
@@ -233,7 +233,7 @@ impl Hold<'_> {
         Point {
             after_s: sample.after_s,
             value: sample.pressure.value.absolute(self.surroundings).pa(),
-            standard_uncertainty: sample.pressure.standard_uncertainty,
+            standard_uncertainty: sample.pressure.standard_uncertainty.pa(),
         }
     }
 

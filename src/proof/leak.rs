@@ -8,7 +8,7 @@ use crate::error::Error;
 use crate::names::{LeakFinding, Quantity, Refrigerant};
 use crate::numerics::sqrt;
 use crate::range::{ABSOLUTE_PRESSURE, DURATION, GAUGE_PRESSURE, LINE_TEMPERATURE, MASS, Range, TEMPERATURE, VOLUME};
-use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
+use crate::units::{Pressure, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
 
 /// How far a temperature is moved to see what it does, K.
 const STEP_K: f64 = 0.5;
@@ -118,8 +118,8 @@ impl End {
         Ok(Self {
             t_k: LINE_TEMPERATURE.check(in_kelvins(temperature.value))?,
             p_pa: pressures.check(pressure.value.absolute(air).pa())?,
-            u_k: TEMPERATURE.check(temperature.standard_uncertainty)?,
-            u_pa: ABSOLUTE_PRESSURE.check(pressure.standard_uncertainty)?,
+            u_k: TEMPERATURE.check(difference_in_kelvins(temperature.standard_uncertainty))?,
+            u_pa: ABSOLUTE_PRESSURE.check(pressure.standard_uncertainty.pa())?,
         })
     }
 
@@ -167,14 +167,14 @@ impl Decay {
     /// use coldloop::LeakFinding;
     /// use coldloop::circuit::{Gauge, Reading};
     /// use coldloop::proof::{Decay, DecayGas};
-    /// use coldloop::units::{GaugePressure, Surroundings, celsius};
+    /// use coldloop::units::{GaugePressure, Surroundings, celsius, kelvins_difference};
     /// // 10 bar of nitrogen fell by 0.3 bar, and the shop cooled by 8 K: nothing was lost.
     /// let test = Decay {
     ///     gas: DecayGas::Nitrogen,
     ///     start: Reading::pressure(GaugePressure::from_bar(10.0), Gauge::DIGITAL),
-    ///     start_temperature: Reading::within(celsius(26.0), 1.0),
+    ///     start_temperature: Reading::within(celsius(26.0), kelvins_difference(1.0)),
     ///     end: Reading::pressure(GaugePressure::from_bar(9.7), Gauge::DIGITAL),
-    ///     end_temperature: Reading::within(celsius(18.0), 1.0),
+    ///     end_temperature: Reading::within(celsius(18.0), kelvins_difference(1.0)),
     ///     repeatability_pa: 1_000.0,
     ///     held_s: 3_600.0,
     ///     surroundings: Surroundings::at_altitude(1_600.0)?,

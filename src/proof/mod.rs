@@ -51,7 +51,7 @@ const COVERAGE: f64 = 2.0;
 ///
 /// Errors: `NotFinite`, `OutOfRange` for pressures that no gauge shows.
 fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estimate, Option<f64>), Error> {
-    let u_pa = ABSOLUTE_PRESSURE.check(reading.standard_uncertainty)?;
+    let u_pa = ABSOLUTE_PRESSURE.check(reading.standard_uncertainty.pa())?;
     let shown_pa = match reading.value {
         Pressure::Absolute(pressure) => ABSOLUTE_PRESSURE.check(pressure.pa())?,
         Pressure::Gauge(pressure) => GAUGE_PRESSURE.check(pressure.pa())? + air.pressure().pa(),

@@ -7,7 +7,7 @@ use crate::error::Error;
 use crate::expected::{Band, Bands};
 use crate::names::{ErrorKind, PullDownFinding, Quantity};
 use crate::range::{DURATION, LINE_TEMPERATURE, TEMPERATURE};
-use crate::units::{Temperature, in_kelvins};
+use crate::units::{Temperature, difference_in_kelvins, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
 /// A vent that climbs by this much from its lowest reading, instruments aside, rises, K. Source: engineering judgement: a
@@ -63,14 +63,14 @@ pub struct PullDown {
 /// ```
 /// use coldloop::circuit::Reading;
 /// use coldloop::proof::{VentSample, pull_down};
-/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::units::{Surroundings, celsius, kelvins_difference};
 /// use coldloop::vehicle::{Conditions, System};
 /// use coldloop::{Compressor, Expansion, PullDownFinding, Refrigerant};
 /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
 /// let conditions = Conditions::new(celsius(28.0), Surroundings::at_altitude(1_600.0)?);
 /// let at = |minutes: f64, c: f64| VentSample {
 ///     after_s: 60.0 * minutes,
-///     vent: Reading::within(celsius(c), 0.5),
+///     vent: Reading::within(celsius(c), kelvins_difference(0.5)),
 /// };
 /// let samples = [at(1.0, 24.0), at(3.0, 15.0), at(5.0, 10.5), at(8.0, 8.0)];
 /// assert_eq!(pull_down(&system, &conditions, &samples)?.finding, PullDownFinding::Reached);
@@ -79,7 +79,7 @@ pub struct PullDown {
 pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample]) -> Result<PullDown, Error> {
     // The band is that of a system that has run long enough, whenever the readings were taken.
     let settled = Conditions {
-        running_s: None,
+        running_for: None,
         ..*conditions
     };
     let expected = Bands::of(system, &settled)?.vent;
@@ -89,7 +89,7 @@ pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample
     for sample in samples {
         DURATION.check(sample.after_s)?;
         LINE_TEMPERATURE.check(in_kelvins(sample.vent.value))?;
-        TEMPERATURE.check(sample.vent.standard_uncertainty)?;
+        TEMPERATURE.check(difference_in_kelvins(sample.vent.standard_uncertainty))?;
     }
     if !samples.is_sorted_by(|a, b| a.after_s < b.after_s) {
         return Err(Error::of(ErrorKind::Inconsistent, Quantity::Duration));
@@ -113,7 +113,8 @@ fn finding(samples: &[VentSample], last: &VentSample, high_k: f64, levels_off_k:
         .iter()
         .fold(f64::INFINITY, |k, sample| f64::min(k, in_kelvins(sample.vent.value)));
     let last_k = in_kelvins(last.vent.value);
-    if last_k - lowest_k > RISE_K + COVERAGE * core::f64::consts::SQRT_2 * last.vent.standard_uncertainty {
+    let own_k = difference_in_kelvins(last.vent.standard_uncertainty);
+    if last_k - lowest_k > RISE_K + COVERAGE * core::f64::consts::SQRT_2 * own_k {
         return PullDownFinding::Rising;
     }
     // Frozen fins let no air through: what is this cold is no success, whatever a sound system comes to.
@@ -136,7 +137,7 @@ fn levels_off(samples: &[VentSample]) -> Option<Estimate> {
     let halves = halves(samples, |sample| Point {
         after_s: sample.after_s,
         value: in_kelvins(sample.vent.value),
-        standard_uncertainty: sample.vent.standard_uncertainty,
+        standard_uncertainty: difference_in_kelvins(sample.vent.standard_uncertainty),
     })?;
     let end = |early: f64, late: f64| {
         let ratio = early / late;
@@ -144,11 +145,12 @@ fn levels_off(samples: &[VentSample]) -> Option<Estimate> {
         slows.then(|| in_kelvins(last.vent.value) + late * halves.apart_s / libm::log(ratio))
     };
     let (early, late) = (halves.early, halves.late);
+    let own_k = difference_in_kelvins(last.vent.standard_uncertainty);
     if early.high() < 0.0 && libm::fabs(late.value) <= COVERAGE * late.standard_uncertainty {
         // It no longer falls: it is where it ends.
         return Some(Estimate {
             value: in_kelvins(last.vent.value),
-            standard_uncertainty: last.vent.standard_uncertainty,
+            standard_uncertainty: own_k,
         });
     }
     let value = end(early.value, late.value)?;
@@ -156,6 +158,6 @@ fn levels_off(samples: &[VentSample]) -> Option<Estimate> {
     let by_late = end(early.value, late.value + late.standard_uncertainty)? - value;
     Some(Estimate {
         value,
-        standard_uncertainty: libm::hypot(libm::hypot(by_early, by_late), last.vent.standard_uncertainty),
+        standard_uncertainty: libm::hypot(libm::hypot(by_early, by_late), own_k),
     })
 }

@@ -285,12 +285,12 @@ mod tests {
         use crate::circuit::{Reading, Readings};
         use crate::diagnosis::Deviation;
         use crate::names::{Compressor, Expansion, Refrigerant};
-        use crate::units::{Surroundings, celsius};
+        use crate::units::{Surroundings, celsius, kelvins_difference};
         use crate::vehicle::{Conditions, System};
         let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
         let conditions = Conditions::new(celsius(28.0), Surroundings::SEA_LEVEL);
         let readings = Readings {
-            vent: Some(Reading::within(celsius(8.0), 1.0)),
+            vent: Some(Reading::within(celsius(8.0), kelvins_difference(1.0))),
             ..Readings::default()
         };
         let read = diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap();

@@ -20,6 +20,7 @@ use crate::intake::{Mistake, Refusal};
 use crate::names::{
     Caution, Check, EntryError, ExpectedBasis, Fault, Feature, Language, Observation, RestFinding, Standing,
 };
+use crate::units::difference_in_kelvins;
 use crate::vehicle::System;
 use alloc::borrow::Cow;
 use alloc::format;
@@ -127,9 +128,9 @@ fn stop(stop: &Stop, language: Language) -> Json {
 
 fn resting(resting: &Resting) -> Json {
     record!({
-        "excess": estimate("pa", Some(resting.excess_pa)),
+        "excess": estimate("pa", Some(resting.excess.si())),
         "gas_share": resting.gas_share,
-        "warmer_k": resting.warmer_k,
+        "warmer_k": difference_in_kelvins(resting.warmer),
         "missing": resting.missing.map(|(low, high)| record!({ "low": low, "high": high })),
     })
 }
@@ -229,17 +230,29 @@ fn band(row: &PageReading) -> Json {
 /// Every derived figure by its name; the unit stands in the key of the value.
 fn figures(derived: &Derived) -> Json {
     let figures: [(&str, &str, Option<Estimate>); 12] = [
-        ("low_side_dew", "k", derived.low_dew_k),
-        ("low_side_bubble", "k", derived.low_bubble_k),
-        ("high_side_dew", "k", derived.high_dew_k),
-        ("high_side_bubble", "k", derived.high_bubble_k),
-        ("superheat", "k", derived.superheat_k),
-        ("subcooling", "k", derived.subcooling_k),
-        ("discharge_superheat", "k", derived.discharge_superheat_k),
-        ("condensing_above_ambient", "k", derived.condensing_above_ambient_k),
-        ("vent_above_evaporating", "k", derived.vent_above_evaporating_k),
+        ("low_side_dew", "k", derived.low_dew.map(Estimate::si)),
+        ("low_side_bubble", "k", derived.low_bubble.map(Estimate::si)),
+        ("high_side_dew", "k", derived.high_dew.map(Estimate::si)),
+        ("high_side_bubble", "k", derived.high_bubble.map(Estimate::si)),
+        ("superheat", "k", derived.superheat.map(Estimate::si)),
+        ("subcooling", "k", derived.subcooling.map(Estimate::si)),
+        (
+            "discharge_superheat",
+            "k",
+            derived.discharge_superheat.map(Estimate::si),
+        ),
+        (
+            "condensing_above_ambient",
+            "k",
+            derived.condensing_above_ambient.map(Estimate::si),
+        ),
+        (
+            "vent_above_evaporating",
+            "k",
+            derived.vent_above_evaporating.map(Estimate::si),
+        ),
         ("pressure_ratio", "", derived.pressure_ratio),
-        ("cooling", "j_kg", derived.cooling_j_kg),
+        ("cooling", "j_kg", derived.cooling.map(Estimate::si)),
         ("isentropic_efficiency", "", derived.isentropic_efficiency),
     ];
     object(

@@ -7,6 +7,7 @@ use super::page::{
 };
 use super::rows::rows;
 use super::words;
+use crate::circuit::Estimate;
 use crate::diagnosis::{Action, Branch, Diagnosis, Plan, RankedCheck, Reasons};
 use crate::diagnosis::{Case, step_cautions};
 use crate::diagnosis::{Contribution, Evidence, Prices};
@@ -121,7 +122,7 @@ impl Page {
             to_prove: to_prove.map(|again| PageProof {
                 before: again.before.to_vec(),
                 at_rest: again.at_rest,
-                engine_speed_hz: again.engine_speed_hz,
+                engine_speed: again.engine_speed,
                 air_source: again.air_source,
             }),
             proof: parts.proof,
@@ -272,7 +273,7 @@ fn ranked_step(ranked: &RankedCheck, system: &System) -> PageStep {
 
 fn figures(case: &Case, diagnosis: &Diagnosis) -> Vec<PageFigure> {
     let derived = &diagnosis.derived;
-    let high_pa = derived.high_side_pa.map_or(0.0, |estimate| estimate.value);
+    let high_pa = derived.high_side.map_or(0.0, |estimate| estimate.value.pa());
     let beyond = pseudo_critical::slope_k_pa(case.system.refrigerant, high_pa).is_some();
     let (high, above) = if beyond {
         (FigureKind::PseudoCritical, FigureKind::PseudoCriticalAboveAmbient)
@@ -281,13 +282,33 @@ fn figures(case: &Case, diagnosis: &Diagnosis) -> Vec<PageFigure> {
     };
     let at_rest = case.conditions.at_rest(case.system.compressor);
     // Nothing evaporates or condenses at rest.
-    let resting = [(FigureKind::SaturationAtRest, Scale::Kelvin, derived.low_dew_k)];
+    let resting = [(
+        FigureKind::SaturationAtRest,
+        Scale::Kelvin,
+        derived.low_dew.map(Estimate::si),
+    )];
     let running = [
-        (FigureKind::Evaporating, Scale::Kelvin, derived.low_dew_k),
-        (high, Scale::Kelvin, derived.high_dew_k),
-        (above, Scale::Difference, derived.condensing_above_ambient_k),
-        (FigureKind::Superheat, Scale::Difference, derived.superheat_k),
-        (FigureKind::Subcooling, Scale::Difference, derived.subcooling_k),
+        (
+            FigureKind::Evaporating,
+            Scale::Kelvin,
+            derived.low_dew.map(Estimate::si),
+        ),
+        (high, Scale::Kelvin, derived.high_dew.map(Estimate::si)),
+        (
+            above,
+            Scale::Difference,
+            derived.condensing_above_ambient.map(Estimate::si),
+        ),
+        (
+            FigureKind::Superheat,
+            Scale::Difference,
+            derived.superheat.map(Estimate::si),
+        ),
+        (
+            FigureKind::Subcooling,
+            Scale::Difference,
+            derived.subcooling.map(Estimate::si),
+        ),
         (FigureKind::PressureRatio, Scale::Ratio, derived.pressure_ratio),
     ];
     let all = if at_rest { &resting[..] } else { &running[..] };

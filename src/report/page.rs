@@ -8,6 +8,7 @@ use crate::names::{
     AirSource, Caution, EntryError, ExpectedBasis, Fault, Feature, Observation, QualityNote, ReadingKind, RestFinding,
     Standing, Strength, VerdictKind,
 };
+use crate::units::RotationalSpeed;
 use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
 use alloc::vec::Vec;
@@ -272,8 +273,8 @@ pub struct PageProof {
     pub before: Vec<ReadingKind>,
     /// Whether nothing was read with the system running.
     pub at_rest: bool,
-    /// The engine speed to read at again, Hz.
-    pub engine_speed_hz: Option<f64>,
+    /// The engine speed to read at again.
+    pub engine_speed: Option<RotationalSpeed>,
     /// The air source to read with again.
     pub air_source: Option<AirSource>,
 }

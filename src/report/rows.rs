@@ -6,7 +6,7 @@ use crate::circuit::{Estimate, Reading};
 use crate::diagnosis::{Case, Diagnosis};
 use crate::expected::Band;
 use crate::names::Feature;
-use crate::units::{GaugePressure, Pressure, Temperature, TemperatureDifference};
+use crate::units::{Frequency, GaugePressure, Pressure, Temperature, TemperatureDifference};
 use crate::units::{difference_in_kelvins, in_kelvins};
 use alloc::vec::Vec;
 
@@ -20,7 +20,7 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<PageReading> {
     let gauge = |reading: Option<Reading<Pressure>>| Some(reading?.value.absolute(datum).gauge(air).pa());
     let kelvin = |reading: Option<Reading<Temperature>>| Some(in_kelvins(reading?.value));
     let (readings, derived) = (&case.readings, &diagnosis.derived);
-    let value = |estimate: Option<Estimate>| Some(estimate?.value);
+    let value = |estimate: Option<Estimate<TemperatureDifference>>| Some(difference_in_kelvins(estimate?.value));
     let mut rows = alloc::vec![
         pressure(Feature::LowSide, bands.low_side, gauge(readings.low_side)),
         pressure(Feature::HighSide, bands.high_side, gauge(readings.high_side_known(air))),
@@ -31,17 +31,23 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<PageReading> {
             in_kelvins,
             kelvin(readings.vent)
         ),
-        difference(Feature::Superheat, bands.superheat, value(derived.superheat_k)),
-        difference(Feature::Subcooling, bands.subcooling, value(derived.subcooling_k)),
+        difference(Feature::Superheat, bands.superheat, value(derived.superheat)),
+        difference(Feature::Subcooling, bands.subcooling, value(derived.subcooling)),
         difference(
             Feature::DischargeSuperheat,
             bands.discharge_superheat,
-            value(derived.discharge_superheat_k)
+            value(derived.discharge_superheat)
         ),
     ];
-    if let Some(band) = bands.clutch_cycles_hz {
-        let measured = readings.clutch_cycles_hz.map(|reading| reading.value);
-        rows.push(row(Feature::ClutchCycles, Scale::PerSecond, band, |hz| hz, measured));
+    if let Some(band) = bands.clutch_cycles {
+        let measured = readings.clutch_cycles.map(|reading| reading.value.hz());
+        rows.push(row(
+            Feature::ClutchCycles,
+            Scale::PerSecond,
+            band,
+            Frequency::hz,
+            measured,
+        ));
     }
     for row in &mut rows {
         row.deviation = deviation(diagnosis, row.feature);

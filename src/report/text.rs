@@ -115,7 +115,7 @@ impl Writer<'_> {
         let language = self.wording.language;
         let mut told = whole(&self.wording.with_unit(Scale::Kelvin, in_kelvins(conditions.ambient)));
         if let Some(humidity) = conditions.relative_humidity {
-            let value = format!("{:.0}", 100.0 * humidity);
+            let value = format!("{:.0}", humidity.percent());
             told = told + ", " + &whole(&self.wording.filled(Text::Humidity, &[("value", &value)]));
         }
         let air_pa = conditions.surroundings.pressure().pa();
@@ -247,9 +247,9 @@ impl Writer<'_> {
             let readings = readings.join(", ");
             told = told + &self.wording.filled(Text::ProveBefore, &[("readings", &readings)]) + " ";
         }
-        let speed = match again.engine_speed_hz {
-            Some(speed_hz) => {
-                let rpm = format!("{:.0}", 60.0 * speed_hz);
+        let speed = match again.engine_speed {
+            Some(speed) => {
+                let rpm = format!("{:.0}", speed.rpm());
                 self.wording.filled(Text::AtSpeed, &[("rpm", &rpm)])
             }
             None if self.page.system.compressor == Compressor::Electric => self.says(Text::SameSetting).into(),

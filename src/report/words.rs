@@ -8,6 +8,7 @@ use super::texts::{Named, Sentence, Text, none_of, seen, severity as severity_te
 use super::units::Units;
 use crate::diagnosis::{Evidence, Resting};
 use crate::names::{Fault, Feature, Language, QualityNote, ResultKind, Standing, Strength};
+use crate::units::difference_in_kelvins;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -146,8 +147,8 @@ impl Wording {
     /// What a pressure at rest comes to, in figures.
     pub(super) fn resting(self, resting: &Resting) -> String {
         let pressure = |pa: f64| self.with_unit(Scale::PaDifference, libm::fabs(pa));
-        let Resting { excess_pa, missing, .. } = resting;
-        let off = pressure(excess_pa.value);
+        let (excess, missing) = (resting.excess.si(), resting.missing);
+        let off = pressure(excess.value);
         if let Some((low, high)) = missing {
             let [low, high] = [low, high].map(|share| format!("{:.0}", 100.0 * share));
             let share = match low == high {
@@ -157,15 +158,15 @@ impl Wording {
             return self.filled(Text::RestingMissing, &[("off", &off), ("share", &share)]);
         }
         if resting.gas_share > 0.0 {
-            let warmer = self.with_unit(Scale::Difference, resting.warmer_k);
+            let warmer = self.with_unit(Scale::Difference, difference_in_kelvins(resting.warmer));
             let share = format!("{:.0}", 100.0 * resting.gas_share);
             return self.filled(
                 Text::RestingGas,
                 &[("off", &off), ("share", &share), ("warmer", &warmer)],
             );
         }
-        let below = excess_pa.value < 0.0;
-        let spread = pressure(2.0 * excess_pa.standard_uncertainty);
+        let below = excess.value < 0.0;
+        let spread = pressure(2.0 * excess.standard_uncertainty);
         // What rounds to nothing is neither above nor below.
         let is_nothing = off.starts_with("0 ") || off.starts_with("0.0 ");
         let text = match (is_nothing, below) {

@@ -5,12 +5,16 @@
 mod atmosphere;
 pub mod constants;
 mod pressure;
+mod quantities;
 mod temperature;
 pub mod text;
 
 pub(crate) use atmosphere::{DRY_AIR_J_KG_K, LAPSE_K_M, SEA_LEVEL_K};
 pub use atmosphere::{STANDARD_PRESSURE_PA, standard_altitude_m, standard_pressure_pa};
 pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa};
+pub use quantities::{
+    Frequency, InSi, Measurable, PressureDifference, RelativeHumidity, RotationalSpeed, SpecificEnergy, Speed, TimeSpan,
+};
 pub use temperature::{
     Temperature, TemperatureDifference, celsius, difference_in_kelvins, fahrenheit, in_celsius, in_fahrenheit,
     in_kelvins, kelvins, kelvins_difference,

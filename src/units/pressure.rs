@@ -13,6 +13,7 @@ use crate::range::{ABSOLUTE_PRESSURE, BAROMETER, GAUGE_PRESSURE};
 /// assert!((low_side.gauge(Surroundings::SEA_LEVEL).psig() - 35.0).abs() < 0.01);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(transparent))]
 pub struct AbsolutePressure {
     pa: f64,
 }

@@ -4,16 +4,16 @@ use crate::{Answered, LIMIT_95, differ, no_answer};
 use coldloop::circuit::{Estimate, FeatureVector};
 use coldloop::diagnosis::{Deviation, Diagnosis};
 use coldloop::expected::{Band, Bands, SoundModel};
-use coldloop::units::{AbsolutePressure, GaugePressure, difference_in_kelvins, in_kelvins};
+use coldloop::units::{AbsolutePressure, GaugePressure, Temperature, difference_in_kelvins, in_kelvins};
 use coldloop::{Fault, Feature, QualityNote, RestFinding, VerdictKind};
 
 /// Whether every pressure has a saturation temperature that counts: none colder than -45 °C, none off the line.
 pub(crate) fn counts(answer: &Diagnosis) -> bool {
-    let counts = |dew: Estimate| dew.value > FeatureVector::COLDEST_K + 0.01;
-    answer.derived.low_dew_k.is_none_or(counts) && !answer.quality.contains(&QualityNote::OffScale)
+    let counts = |dew: Estimate<Temperature>| in_kelvins(dew.value) > FeatureVector::COLDEST_K + 0.01;
+    answer.derived.low_dew.is_none_or(counts) && !answer.quality.contains(&QualityNote::OffScale)
 }
 
-fn numbers(band: &Band<f64>) -> [f64; 5] {
+fn numbers<Q: Copy>(band: &Band<Q>) -> [Q; 5] {
     [band.low_95, band.low_80, band.median, band.high_80, band.high_95]
 }
 
@@ -55,7 +55,7 @@ impl Answered {
             Feature::Superheat => Some(differences(&bands.superheat)),
             Feature::Subcooling => Some(differences(&bands.subcooling)),
             Feature::DischargeSuperheat => Some(differences(&bands.discharge_superheat)),
-            Feature::ClutchCycles => Some(numbers(&bands.clutch_cycles_hz?).map(|hz| (60.0 * hz).ln_1p())),
+            Feature::ClutchCycles => Some(numbers(&bands.clutch_cycles?).map(|cycles| cycles.per_minute().ln_1p())),
             Feature::RestPressure => None,
             _ => unreachable!("a new member of the vocabulary"),
         }
@@ -168,11 +168,11 @@ fn against_its_band(d: &Deviation) -> Option<String> {
 fn derived(answer: &Diagnosis, feature: Feature) -> Option<Estimate> {
     let derived = &answer.derived;
     let estimate = match feature {
-        Feature::LowSide => derived.low_dew_k,
-        Feature::HighSide => derived.high_bubble_k,
-        Feature::Superheat => derived.superheat_k,
-        Feature::Subcooling => derived.subcooling_k,
-        Feature::DischargeSuperheat => derived.discharge_superheat_k,
+        Feature::LowSide => derived.low_dew.map(Estimate::si),
+        Feature::HighSide => derived.high_bubble.map(Estimate::si),
+        Feature::Superheat => derived.superheat.map(Estimate::si),
+        Feature::Subcooling => derived.subcooling.map(Estimate::si),
+        Feature::DischargeSuperheat => derived.discharge_superheat.map(Estimate::si),
         Feature::Vent | Feature::ClutchCycles | Feature::RestPressure => None,
         _ => unreachable!("a new member of the vocabulary"),
     };
@@ -260,7 +260,7 @@ fn the_figure_out_of_line_was_measured() {
 fn the_finding_at_rest_is_that_of_its_excess() {
     no_answer(|Answered { answer, .. }| {
         let told = answer.rest.filter(|rest| *rest != RestFinding::NotEqualised);
-        let of_excess = answer.resting.map(|resting| match resting.excess_pa {
+        let of_excess = answer.resting.map(|resting| match resting.excess.si() {
             excess if excess.value > 2.0 * excess.standard_uncertainty => RestFinding::AirPresent,
             _ if resting.missing.is_some() => RestFinding::NearlyEmpty,
             _ => RestFinding::Consistent,

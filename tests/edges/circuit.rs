@@ -1,13 +1,13 @@
 //! Pressures at rest, gauges and feature vectors.
 
 use coldloop::circuit::{FeatureVector, Gauge, PressureMatch, Reading, Readings, at_rest};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, Frequency, InSi, Measurable, Pressure, Surroundings, celsius};
 use coldloop::{GaugeClass, Refrigerant};
 
-fn read<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
+fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty,
+        standard_uncertainty: InSi::from_si(standard_uncertainty),
     }
 }
 
@@ -30,11 +30,11 @@ fn a_pressure_at_rest_disagrees_from_two_standard_uncertainties_on() {
         .unwrap()
     };
     let found = at(1_100_000.0);
-    let bubble_pa = 1_100_000.0 - found.excess_pa.value;
-    let dew_pa = 1_100_000.0 - found.above_dew_pa.value;
+    let bubble_pa = 1_100_000.0 - found.excess.value.pa();
+    let dew_pa = 1_100_000.0 - found.above_dew.value.pa();
     let (u_bubble, u_dew) = (
-        found.excess_pa.standard_uncertainty,
-        found.above_dew_pa.standard_uncertainty,
+        found.excess.standard_uncertainty.pa(),
+        found.above_dew.standard_uncertainty.pa(),
     );
     assert!(bubble_pa > dew_pa + 100_000.0 && u_bubble > 4_000.0 && u_dew > 4_000.0);
     assert_eq!(at(bubble_pa + 1.9 * u_bubble).pressure_match, PressureMatch::Agrees);
@@ -67,13 +67,13 @@ fn gauge_and_transducer_agree_within_two_standard_uncertainties() {
     };
     let pooled = readings.high_side_known(Surroundings::SEA_LEVEL).unwrap();
     assert!((pooled.value.absolute(Surroundings::SEA_LEVEL).pa() - 1_501_800.0).abs() < 1e-6);
-    assert!((pooled.standard_uncertainty - 2_400.0).abs() < 1e-9);
+    assert!((pooled.standard_uncertainty.pa() - 2_400.0).abs() < 1e-9);
 }
 
 /// Clutch cycles are counted over three minutes, one event more or less.
 #[test]
 fn clutch_cycles_are_counted_over_three_minutes() {
-    let counted = Reading::counted(0.05).standard_uncertainty;
+    let counted = Reading::counted(Frequency::from_hz(0.05)).standard_uncertainty.hz();
     assert!((counted * f64::sqrt(3.0) - 1.0 / 180.0).abs() < 1e-15);
 }
 
@@ -120,7 +120,7 @@ fn a_saturation_pressure_is_known_within_what_its_publication_states() {
     let relative = |refrigerant: Refrigerant| {
         let exact = read(absolute(300_000.0), 0.0);
         let found = at_rest(refrigerant, exact, read(celsius(20.0), 0.0), Surroundings::SEA_LEVEL).unwrap();
-        found.excess_pa.standard_uncertainty / (300_000.0 - found.excess_pa.value) * f64::sqrt(3.0)
+        found.excess.standard_uncertainty.pa() / (300_000.0 - found.excess.value.pa()) * f64::sqrt(3.0)
     };
     assert_eq!(Refrigerant::R600.facts().saturation_uncertainty, None);
     assert!((relative(Refrigerant::R600) - 0.005).abs() < 1e-9);

@@ -2,7 +2,9 @@
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, RotationalSpeed, Surroundings, TimeSpan, celsius, kelvins_difference,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Check, Compressor, Expansion, Fault, QualityNote, Refrigerant, Thermometer};
 
@@ -32,7 +34,7 @@ fn a_run_costs_the_time_in_which_a_system_settles() {
     let minutes = Settings::default().prices.check(Check::RunAndRead).minutes;
     let settled = |minutes: f64| {
         let mut case = case();
-        case.conditions.running_s = Some(60.0 * minutes);
+        case.conditions.running_for = Some(TimeSpan::from_minutes(minutes));
         !noted(&case, QualityNote::NotSettled)
     };
     assert_eq!((settled(9.9), settled(10.0)), (false, true));
@@ -73,7 +75,7 @@ fn the_sensor_of_the_evaporator_is_noted_where_it_freezes_or_contradicts() {
         let mut case = case();
         let read = |c: f64, u: f64| Reading {
             value: celsius(c),
-            standard_uncertainty: u,
+            standard_uncertainty: kelvins_difference(u),
         };
         case.readings.evaporator_sensor = Some(read(fins_c, 0.4));
         case.readings.vent = Some(read(vent_c, 0.3));
@@ -104,7 +106,7 @@ fn the_end_of_the_stroke_is_noted_in_heat_and_at_idle() {
         let mut case = case();
         case.system.compressor = Compressor::VariableInternal;
         case.conditions.ambient = celsius(ambient_c);
-        case.conditions.engine_speed_hz = Some(speed_hz);
+        case.conditions.engine_speed = Some(RotationalSpeed::from_hz(speed_hz));
         noted(&case, QualityNote::StrokeLimit)
     };
     assert_eq!((noted_at(31.9, 14.0), noted_at(32.1, 14.0)), (false, true));

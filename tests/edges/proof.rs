@@ -6,7 +6,7 @@ use coldloop::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Rise, Sample, Served, VentSample, pull_down,
     usual_tolerance_kg,
 };
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, celsius, in_kelvins};
+use coldloop::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{ChargeFinding, Compressor, ErrorKind, EvacuationFinding, Expansion, HoldFinding, LeakFinding};
 use coldloop::{PullDownFinding, Refrigerant};
@@ -15,10 +15,10 @@ fn place() -> Surroundings {
     Surroundings::at_altitude(1_600.0).unwrap()
 }
 
-fn read<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
+fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty,
+        standard_uncertainty: InSi::from_si(standard_uncertainty),
     }
 }
 

@@ -13,7 +13,10 @@ use crate::error::ColdloopError;
 use crate::memory::{Answers, Column, given};
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
 use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, at_rest, subcooling, superheat};
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, PressureDifference, Surroundings, Temperature,
+    TemperatureDifference, difference_in_kelvins, kelvins, kelvins_difference,
+};
 use coldloop::{Error, ErrorKind, GaugeClass, Quantity, Refrigerant, Thermometer};
 
 /// How far the suction line is above the dew point of the low-side pressure, K; negative when it reads colder than
@@ -121,7 +124,9 @@ pub extern "C" fn coldloop_gauge_uncertainty(
     number(uncertainty_pa, error, || {
         let gauge = Gauge::new(member(gauge_class, GaugeClass::from_code)?, low_pa_gauge, high_pa_gauge)?;
         let shown_pa = coldloop::range::GAUGE_PRESSURE.check(shown_pa_gauge)?;
-        Ok(Reading::pressure(GaugePressure::from_pa(shown_pa), gauge).standard_uncertainty)
+        Ok(Reading::pressure(GaugePressure::from_pa(shown_pa), gauge)
+            .standard_uncertainty
+            .pa())
     })
 }
 
@@ -139,7 +144,8 @@ pub extern "C" fn coldloop_thermometer_uncertainty(
     number(uncertainty_k, error, || {
         let thermometer = member(thermometer, Thermometer::from_code)?;
         let shown_k = coldloop::range::TEMPERATURE.check(temperature_k)?;
-        Ok(Reading::temperature(kelvins(shown_k), thermometer).standard_uncertainty)
+        let reading = Reading::temperature(kelvins(shown_k), thermometer);
+        Ok(difference_in_kelvins(reading.standard_uncertainty))
     })
 }
 
@@ -271,19 +277,19 @@ pub extern "C" fn coldloop_derive(
         let derived = Derived::new(refrigerant, &readings, air, temperature(given.ambient))?;
         Ok(ColdloopDerived {
             size: 0,
-            low_side_pa_abs: estimate(derived.low_side_pa),
-            high_side_pa_abs: estimate(derived.high_side_pa),
+            low_side_pa_abs: estimate(derived.low_side),
+            high_side_pa_abs: estimate(derived.high_side),
             pressure_ratio: estimate(derived.pressure_ratio),
-            low_dew_k: estimate(derived.low_dew_k),
-            low_bubble_k: estimate(derived.low_bubble_k),
-            high_dew_k: estimate(derived.high_dew_k),
-            high_bubble_k: estimate(derived.high_bubble_k),
-            superheat_k: estimate(derived.superheat_k),
-            subcooling_k: estimate(derived.subcooling_k),
-            discharge_superheat_k: estimate(derived.discharge_superheat_k),
-            condensing_above_ambient_k: estimate(derived.condensing_above_ambient_k),
-            vent_above_evaporating_k: estimate(derived.vent_above_evaporating_k),
-            cooling_j_kg: estimate(derived.cooling_j_kg),
+            low_dew_k: estimate(derived.low_dew),
+            low_bubble_k: estimate(derived.low_bubble),
+            high_dew_k: estimate(derived.high_dew),
+            high_bubble_k: estimate(derived.high_bubble),
+            superheat_k: estimate(derived.superheat),
+            subcooling_k: estimate(derived.subcooling),
+            discharge_superheat_k: estimate(derived.discharge_superheat),
+            condensing_above_ambient_k: estimate(derived.condensing_above_ambient),
+            vent_above_evaporating_k: estimate(derived.vent_above_evaporating),
+            cooling_j_kg: estimate(derived.cooling),
             isentropic_efficiency: estimate(derived.isentropic_efficiency),
         })
     })
@@ -338,25 +344,25 @@ pub extern "C" fn coldloop_at_rest(
         let (value, air) = pressure(datum, pressure_pa, air_pa_abs)?;
         let pressure = Reading {
             value,
-            standard_uncertainty: pressure_uncertainty_pa,
+            standard_uncertainty: PressureDifference::from_pa(pressure_uncertainty_pa),
         };
         let temperature = Reading {
             value: kelvins(temperature_k),
-            standard_uncertainty: temperature_uncertainty_k,
+            standard_uncertainty: kelvins_difference(temperature_uncertainty_k),
         };
         let found = at_rest(known(refrigerant)?, pressure, temperature, air)?;
         Ok(ColdloopResting {
             size: 0,
             pressure_match: found.pressure_match.code(),
-            excess_pa: estimate(Some(found.excess_pa)),
-            above_dew_pa: estimate(Some(found.above_dew_pa)),
+            excess_pa: estimate(Some(found.excess)),
+            above_dew_pa: estimate(Some(found.above_dew)),
             gas_share: found.gas_share,
         })
     })
 }
 
-fn estimate(estimate: Option<Estimate>) -> ColdloopEstimate {
-    estimate.map_or(NOTHING, |estimate| ColdloopEstimate {
+fn estimate<Q: InSi>(estimate: Option<Estimate<Q>>) -> ColdloopEstimate {
+    estimate.map(Estimate::si).map_or(NOTHING, |estimate| ColdloopEstimate {
         value: estimate.value,
         standard_uncertainty: estimate.standard_uncertainty,
     })
@@ -365,7 +371,7 @@ fn estimate(estimate: Option<Estimate>) -> ColdloopEstimate {
 fn temperature(reading: ColdloopEstimate) -> Option<Reading<Temperature>> {
     (!reading.value.is_nan()).then(|| Reading {
         value: kelvins(reading.value),
-        standard_uncertainty: reading.standard_uncertainty,
+        standard_uncertainty: kelvins_difference(reading.standard_uncertainty),
     })
 }
 
@@ -377,12 +383,17 @@ fn reading_of_pressure(
     let (value, air) = pressure(datum, reading.value, air_pa)?;
     let reading = (!reading.value.is_nan()).then_some(Reading {
         value,
-        standard_uncertainty: reading.standard_uncertainty,
+        standard_uncertainty: PressureDifference::from_pa(reading.standard_uncertainty),
     });
     Ok((reading, air))
 }
 
-type Difference = fn(Refrigerant, Reading<Temperature>, Reading<Pressure>, Surroundings) -> Result<Estimate, Error>;
+type Difference = fn(
+    Refrigerant,
+    Reading<Temperature>,
+    Reading<Pressure>,
+    Surroundings,
+) -> Result<Estimate<TemperatureDifference>, Error>;
 
 fn line_and_pressure(
     difference: Difference,
@@ -391,7 +402,8 @@ fn line_and_pressure(
     (datum, pa, air_pa): (u32, f64, f64),
 ) -> Result<f64, Error> {
     let (pressure, air) = pressure(datum, pa, air_pa)?;
-    Ok(difference(known(refrigerant)?, exact(kelvins(line_k)), exact(pressure), air)?.value)
+    let found = difference(known(refrigerant)?, exact(kelvins(line_k)), exact(pressure), air)?;
+    Ok(difference_in_kelvins(found.value))
 }
 
 fn pressure(datum: u32, pa: f64, air_pa: f64) -> Result<(Pressure, Surroundings), Error> {
@@ -408,9 +420,9 @@ fn pressure(datum: u32, pa: f64, air_pa: f64) -> Result<(Pressure, Surroundings)
     }
 }
 
-const fn exact<Q>(value: Q) -> Reading<Q> {
+fn exact<Q: Measurable>(value: Q) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty: 0.0,
+        standard_uncertainty: InSi::from_si(0.0),
     }
 }

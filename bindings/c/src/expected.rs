@@ -9,7 +9,10 @@ use crate::error::ColdloopError;
 use crate::memory::given;
 use crate::session_input::known_or_not;
 use coldloop::expected::{Band, Bands};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, TemperatureDifference};
+use coldloop::units::{
+    AbsolutePressure, Frequency, GaugePressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings,
+    TemperatureDifference, TimeSpan,
+};
 use coldloop::units::{difference_in_kelvins, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{AirSource, Compressor, Error, Expansion};
@@ -142,7 +145,7 @@ pub extern "C" fn coldloop_expected(
             superheat_k: difference(bands.superheat),
             subcooling_k: difference(bands.subcooling),
             discharge_superheat_k: difference(bands.discharge_superheat),
-            clutch_cycles_hz: bands.clutch_cycles_hz.map_or(NONE, |cycles| band(cycles, |hz| hz)),
+            clutch_cycles_hz: bands.clutch_cycles.map_or(NONE, |cycles| band(cycles, Frequency::hz)),
             ..ColdloopBands::BLANK
         })
     })
@@ -152,17 +155,17 @@ pub(crate) fn conditions_of(given: &ColdloopConditions) -> Result<Conditions, Er
     let air = Surroundings::measured(AbsolutePressure::from_pa(given.air_pa_abs))?;
     let some = |value: f64| (!value.is_nan()).then_some(value);
     Ok(Conditions {
-        relative_humidity: some(given.relative_humidity),
-        engine_speed_hz: some(given.engine_speed_hz),
+        relative_humidity: some(given.relative_humidity).map(RelativeHumidity::from_fraction),
+        engine_speed: some(given.engine_speed_hz).map(RotationalSpeed::from_hz),
         air_source: match given.air_source {
             0 => None,
             code => Some(member(code, AirSource::from_code)?),
         },
         blower: some(given.blower),
-        vehicle_speed_m_s: some(given.vehicle_speed_m_s),
-        running_s: some(given.running_s),
+        vehicle_speed: some(given.vehicle_speed_m_s).map(Speed::from_m_s),
+        running_for: some(given.running_s).map(TimeSpan::from_seconds),
         compressor_running: known_or_not(given.compressor_running)?,
-        compressor_speed_hz: some(given.compressor_speed_hz),
+        compressor_speed: some(given.compressor_speed_hz).map(RotationalSpeed::from_hz),
         commanded_displacement: some(given.commanded_displacement),
         fan_command: some(given.fan_command),
         ..Conditions::new(kelvins(given.ambient_k), air)

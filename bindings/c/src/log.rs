@@ -23,7 +23,7 @@ use crate::names::ColdloopStatus;
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
 use coldloop::circuit::{Estimate, Gauge, Measured};
 use coldloop::log::{CHANNELS, Datum, Fall, Instruments, LogState, Recorder, Sample, Summary};
-use coldloop::units::{Pressure, in_kelvins};
+use coldloop::units::{Pressure, difference_in_kelvins, in_kelvins};
 use coldloop::{Channel, Error, ErrorKind, GaugeClass, LogNote, Observation, Quantity, ReadingKind, Thermometer};
 use core::ffi::c_void;
 
@@ -347,15 +347,15 @@ pub extern "C" fn coldloop_recorder_reading(
                     Pressure::Gauge(pressure) => pressure.pa(),
                     Pressure::Absolute(pressure) => pressure.pa(),
                 },
-                standard_uncertainty: reading.standard_uncertainty,
+                standard_uncertainty: reading.standard_uncertainty.pa(),
             },
             Measured::Temperature(reading) => ColdloopEstimate {
                 value: in_kelvins(reading.value),
-                standard_uncertainty: reading.standard_uncertainty,
+                standard_uncertainty: difference_in_kelvins(reading.standard_uncertainty),
             },
             Measured::Frequency(reading) => ColdloopEstimate {
-                value: reading.value,
-                standard_uncertainty: reading.standard_uncertainty,
+                value: reading.value.hz(),
+                standard_uncertainty: reading.standard_uncertainty.hz(),
             },
             _ => return Err(Error::of(ErrorKind::NotAvailable, Quantity::Name).into()),
         })
@@ -426,9 +426,9 @@ fn told(state: &LogState, judged: bool) -> ColdloopLogState {
         return told;
     };
     ColdloopLogState {
-        cycles: swing.cycles,
+        cycles: swing.count,
         repeats: u32::from(swing.repeats),
-        cycles_hz: estimate(swing.cycles_hz),
+        cycles_hz: estimate(swing.cycles.si()),
         on_share: swing.on_share,
         cut_out_pa: swing.cut_out_pa,
         cut_in_pa: swing.cut_in_pa,

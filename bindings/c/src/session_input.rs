@@ -4,7 +4,9 @@ use crate::boundary::{known, member};
 use crate::session::ColdloopVehicleSystem;
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
 use coldloop::circuit::{Measured, Reading};
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, kelvins};
+use coldloop::units::{
+    AbsolutePressure, Frequency, GaugePressure, Pressure, PressureDifference, kelvins, kelvins_difference,
+};
 use coldloop::vehicle::System;
 use coldloop::{Compressor, Error, ErrorKind, Expansion, HighPort, LowPort, Quantity, ReadingKind};
 
@@ -46,10 +48,7 @@ pub(crate) fn measured(
         if standard_uncertainty < 0.0 {
             return Err(Error::out_of_range(quantity, standard_uncertainty, 0.0, f64::INFINITY));
         }
-        Ok(Reading {
-            value,
-            standard_uncertainty,
-        })
+        Ok(())
     };
     match kind {
         ReadingKind::LowSide | ReadingKind::HighSide | ReadingKind::HighSideTransducer => {
@@ -61,7 +60,7 @@ pub(crate) fn measured(
             };
             let reading = Reading {
                 value,
-                standard_uncertainty,
+                standard_uncertainty: PressureDifference::from_pa(standard_uncertainty),
             };
             Ok(reading.into())
         }
@@ -75,11 +74,18 @@ pub(crate) fn measured(
             read(Quantity::Temperature)?;
             let reading = Reading {
                 value: kelvins(value),
-                standard_uncertainty,
+                standard_uncertainty: kelvins_difference(standard_uncertainty),
             };
             Ok(reading.into())
         }
-        ReadingKind::ClutchCycles => Ok(read(Quantity::Frequency)?.into()),
+        ReadingKind::ClutchCycles => {
+            read(Quantity::Frequency)?;
+            let reading = Reading {
+                value: Frequency::from_hz(value),
+                standard_uncertainty: Frequency::from_hz(standard_uncertainty),
+            };
+            Ok(reading.into())
+        }
         _ => Err(Error::of(ErrorKind::NotAvailable, Quantity::Name)),
     }
 }

@@ -6,7 +6,10 @@ use crate::saturation::known;
 use coldloop::circuit::{
     self, Derived, Estimate, Gauge, Reading, Readings, subcooling as subcooled, superheat as superheated,
 };
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, kelvins};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, Surroundings, Temperature, TemperatureDifference,
+    difference_in_kelvins, kelvins,
+};
 use coldloop::{Error, GaugeClass, PressureMatch, Thermometer};
 use pyo3::prelude::*;
 
@@ -50,18 +53,23 @@ fn difference<'py>(
     py: Python<'py>,
     arguments: [&Bound<'py, PyAny>; 3],
     strict: bool,
-    f: impl Fn(Reading<Temperature>, Reading<Pressure>, Surroundings) -> Result<Estimate, Error> + Sync,
+    f: impl Fn(Reading<Temperature>, Reading<Pressure>, Surroundings) -> Result<Estimate<TemperatureDifference>, Error>
+    + Sync,
 ) -> Answer<'py> {
     let [line, pressure, air] = arguments;
     if air.is_none() {
         return each(py, [line, pressure], strict, |[line_k, pa]| {
             let (pressure, air) = datum(pa, None)?;
-            Ok(f(exact(kelvins(line_k)), exact(pressure), air)?.value)
+            Ok(difference_in_kelvins(
+                f(exact(kelvins(line_k)), exact(pressure), air)?.value,
+            ))
         });
     }
     each(py, [line, pressure, air], strict, |[line_k, pa, air_pa]| {
         let (pressure, air) = datum(pa, Some(air_pa))?;
-        Ok(f(exact(kelvins(line_k)), exact(pressure), air)?.value)
+        Ok(difference_in_kelvins(
+            f(exact(kelvins(line_k)), exact(pressure), air)?.value,
+        ))
     })
 }
 
@@ -95,12 +103,13 @@ pub(crate) fn at_rest<'py>(
             measured(kelvins(t_k), t_uncertainty_k),
             air,
         )?;
+        let (excess, above_dew) = (found.excess.si(), found.above_dew.si());
         Ok([
             f64::from(found.pressure_match.code()),
-            found.excess_pa.value,
-            found.excess_pa.standard_uncertainty,
-            found.above_dew_pa.value,
-            found.above_dew_pa.standard_uncertainty,
+            excess.value,
+            excess.standard_uncertainty,
+            above_dew.value,
+            above_dew.standard_uncertainty,
             found.gas_share,
         ])
     };
@@ -164,19 +173,25 @@ pub(crate) fn derive(
     };
     let found = found().map_err(|error| raised(py, error))?;
     let figures = [
-        ("low_side_pa_abs", found.low_side_pa),
-        ("high_side_pa_abs", found.high_side_pa),
+        ("low_side_pa_abs", found.low_side.map(Estimate::si)),
+        ("high_side_pa_abs", found.high_side.map(Estimate::si)),
         ("pressure_ratio", found.pressure_ratio),
-        ("low_dew_k", found.low_dew_k),
-        ("low_bubble_k", found.low_bubble_k),
-        ("high_dew_k", found.high_dew_k),
-        ("high_bubble_k", found.high_bubble_k),
-        ("superheat_k", found.superheat_k),
-        ("subcooling_k", found.subcooling_k),
-        ("discharge_superheat_k", found.discharge_superheat_k),
-        ("condensing_above_ambient_k", found.condensing_above_ambient_k),
-        ("vent_above_evaporating_k", found.vent_above_evaporating_k),
-        ("cooling_j_kg", found.cooling_j_kg),
+        ("low_dew_k", found.low_dew.map(Estimate::si)),
+        ("low_bubble_k", found.low_bubble.map(Estimate::si)),
+        ("high_dew_k", found.high_dew.map(Estimate::si)),
+        ("high_bubble_k", found.high_bubble.map(Estimate::si)),
+        ("superheat_k", found.superheat.map(Estimate::si)),
+        ("subcooling_k", found.subcooling.map(Estimate::si)),
+        ("discharge_superheat_k", found.discharge_superheat.map(Estimate::si)),
+        (
+            "condensing_above_ambient_k",
+            found.condensing_above_ambient.map(Estimate::si),
+        ),
+        (
+            "vent_above_evaporating_k",
+            found.vent_above_evaporating.map(Estimate::si),
+        ),
+        ("cooling_j_kg", found.cooling.map(Estimate::si)),
         ("isentropic_efficiency", found.isentropic_efficiency),
     ];
     let pair = |estimate: Estimate| (estimate.value, estimate.standard_uncertainty);
@@ -198,7 +213,9 @@ pub(crate) fn gauge_uncertainty<'py>(
     each(py, [low, high, shown_pa_gauge], strict, |[low, high, shown]| {
         let gauge = Gauge::new(class, low, high)?;
         let shown = coldloop::range::GAUGE_PRESSURE.check(shown)?;
-        Ok(Reading::pressure(GaugePressure::from_pa(shown), gauge).standard_uncertainty)
+        Ok(Reading::pressure(GaugePressure::from_pa(shown), gauge)
+            .standard_uncertainty
+            .pa())
     })
 }
 
@@ -214,20 +231,21 @@ pub(crate) fn thermometer_uncertainty<'py>(
         .ok_or_else(|| unknown(py, thermometer, Thermometer::ALL.map(Thermometer::id)))?;
     each(py, [temperature_k], strict, |[t_k]| {
         let shown_k = coldloop::range::TEMPERATURE.check(t_k)?;
-        Ok(Reading::temperature(kelvins(shown_k), thermometer).standard_uncertainty)
+        let reading = Reading::temperature(kelvins(shown_k), thermometer);
+        Ok(difference_in_kelvins(reading.standard_uncertainty))
     })
 }
 
-const fn measured<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
+fn measured<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty,
+        standard_uncertainty: InSi::from_si(standard_uncertainty),
     }
 }
 
-const fn exact<Q>(value: Q) -> Reading<Q> {
+fn exact<Q: Measurable>(value: Q) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty: 0.0,
+        standard_uncertainty: InSi::from_si(0.0),
     }
 }

@@ -5,7 +5,7 @@ use coldloop::diagnosis::Settings;
 use coldloop::evaluate::{Priors, evaluate as evaluated};
 use coldloop::expected::{Band, Bands, SoundModel};
 use coldloop::intake::{self, Refusal, Visit};
-use coldloop::units::{difference_in_kelvins, in_kelvins};
+use coldloop::units::{Frequency, difference_in_kelvins, in_kelvins};
 use coldloop::{Fault, Picture, report, vehicle};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -176,7 +176,7 @@ pub(crate) fn expected<'py>(py: Python<'py>, readings: &str) -> PyResult<Bound<'
     )?;
     all.set_item(
         "clutch_cycles_hz",
-        bands.clutch_cycles_hz.map(|band| limits(band, |hz| hz)),
+        bands.clutch_cycles.map(|band| limits(band, Frequency::hz)),
     )?;
     Ok(all)
 }

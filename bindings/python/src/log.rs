@@ -261,8 +261,8 @@ fn estimate<'py>(py: Python<'py>, estimate: Estimate) -> PyResult<Bound<'py, PyD
 fn swing<'py>(py: Python<'py>, swing: &LowSwing) -> PyResult<Bound<'py, PyDict>> {
     let told = PyDict::new(py);
     let known = |pa: f64| (!pa.is_nan()).then_some(pa);
-    told.set_item("cycles", swing.cycles)?;
-    told.set_item("cycles_hz", estimate(py, swing.cycles_hz)?)?;
+    told.set_item("cycles", swing.count)?;
+    told.set_item("cycles_hz", estimate(py, swing.cycles.si())?)?;
     told.set_item("on_share", swing.on_share)?;
     told.set_item("cut_out_pa", swing.cut_out_pa)?;
     told.set_item("cut_in_pa", swing.cut_in_pa)?;

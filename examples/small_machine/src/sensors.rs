@@ -1,7 +1,7 @@
 //! From counts of an analogue-to-digital converter to readings.
 
 use coldloop::circuit::Reading;
-use coldloop::units::{GaugePressure, Pressure, Temperature, kelvins};
+use coldloop::units::{GaugePressure, Pressure, PressureDifference, Temperature, kelvins, kelvins_difference};
 use coldloop::{Error, Quantity};
 
 /// The converter's highest count, at which its input equals its supply.
@@ -25,7 +25,10 @@ impl Transducer {
             return Err(Error::out_of_range(Quantity::Voltage, 5.0 * share, 0.25, 4.75));
         }
         let gauge = GaugePressure::from_pa((share - 0.1) / 0.8 * self.span_pa);
-        Ok(Reading::within(gauge.into(), self.limit_pa))
+        Ok(Reading::within(
+            gauge.into(),
+            PressureDifference::from_pa(self.limit_pa),
+        ))
     }
 }
 
@@ -67,6 +70,9 @@ impl Thermistor {
             return Err(Error::out_of_range(Quantity::Voltage, 5.0 * share, 0.05, 4.95));
         }
         let ohm = self.resistor_ohm * share / (1.0 - share);
-        Ok(Reading::within(kelvins(self.curve.kelvin(ohm)), self.limit_k))
+        Ok(Reading::within(
+            kelvins(self.curve.kelvin(ohm)),
+            kelvins_difference(self.limit_k),
+        ))
     }
 }

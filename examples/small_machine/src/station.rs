@@ -3,7 +3,7 @@
 use crate::sensors::{Thermistor, Transducer};
 use coldloop::Error;
 use coldloop::circuit::{Estimate, subcooling, superheat};
-use coldloop::units::Surroundings;
+use coldloop::units::{Surroundings, TemperatureDifference};
 
 /// What is mounted where, and in what.
 #[derive(Clone, Copy)]
@@ -28,8 +28,8 @@ pub struct Counts {
 /// Superheat at the compressor and subcooling before the expansion device, K.
 #[derive(Clone, Copy)]
 pub struct Figures {
-    pub superheat: Estimate,
-    pub subcooling: Estimate,
+    pub superheat: Estimate<TemperatureDifference>,
+    pub subcooling: Estimate<TemperatureDifference>,
 }
 
 impl Station {
@@ -56,8 +56,9 @@ impl Station {
         engine_speed_hz: f64,
     ) -> Result<coldloop::diagnosis::Diagnosis, Error> {
         use coldloop::diagnosis::{Case, Settings, diagnose};
+        use coldloop::units::RotationalSpeed;
         let (system, mut conditions) = self.vehicle(ambient_k);
-        conditions.engine_speed_hz = Some(engine_speed_hz);
+        conditions.engine_speed = Some(RotationalSpeed::from_hz(engine_speed_hz));
         let readings = self.readings(counts)?;
         diagnose(&Case::new(system, conditions, readings), &Settings::default())
     }
@@ -102,7 +103,8 @@ const SUBCOOLING_K: (f64, f64) = (0.5, 14.5);
 impl Figures {
     /// A figure counts as off only where it is so by twice its uncertainty.
     pub fn verdict(self) -> Verdict {
-        let side = |figure: Estimate, (low, high): (f64, f64)| {
+        let side = |figure: Estimate<TemperatureDifference>, (low, high): (f64, f64)| {
+            let figure = figure.si();
             let reach = 2.0 * figure.standard_uncertainty;
             if figure.value - reach > high {
                 1
@@ -112,9 +114,11 @@ impl Figures {
                 0
             }
         };
-        let inside = |figure: Estimate, (low, high): (f64, f64)| (low..=high).contains(&figure.value);
+        let inside = |figure: Estimate<TemperatureDifference>, (low, high): (f64, f64)| {
+            (low..=high).contains(&figure.si().value)
+        };
         let (superheat, subcooling) = (side(self.superheat, SUPERHEAT_K), side(self.subcooling, SUBCOOLING_K));
-        if superheat > 0 && self.subcooling.value < 4.0 {
+        if superheat > 0 && self.subcooling.si().value < 4.0 {
             Verdict::TooLittleRefrigerant
         } else if superheat > 0 && subcooling >= 0 {
             Verdict::Restricted

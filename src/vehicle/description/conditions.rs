@@ -3,31 +3,31 @@
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Quantity};
 use crate::range::{AMBIENT, BLOWER, DISPLACEMENT, DURATION, FAN_COMMAND, RELATIVE_HUMIDITY, ROTATIONAL_SPEED, SPEED};
-use crate::units::{Surroundings, Temperature, in_kelvins};
+use crate::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, in_kelvins};
 
 /// Weather, place and how the vehicle is run.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Conditions {
     /// Air in the shade, in front of the vehicle.
     pub ambient: Temperature,
-    /// Relative humidity of that air, 0 to 1.
-    pub relative_humidity: Option<f64>,
+    /// Relative humidity of that air.
+    pub relative_humidity: Option<RelativeHumidity>,
     /// The pressure of that air.
     pub surroundings: Surroundings,
-    /// Engine speed (of an electric compressor its own where it is not zero, which then says nothing), revolutions per second.
-    pub engine_speed_hz: Option<f64>,
+    /// Engine speed (of an electric compressor its own where it is not zero, which then says nothing).
+    pub engine_speed: Option<RotationalSpeed>,
     /// Where the blower draws from.
     pub air_source: Option<AirSource>,
     /// Blower setting, 0 (off) to 1 (highest).
     pub blower: Option<f64>,
-    /// Vehicle speed, m/s; zero at a standstill.
-    pub vehicle_speed_m_s: Option<f64>,
-    /// Time since the system was switched on, s.
-    pub running_s: Option<f64>,
+    /// Vehicle speed; zero at a standstill.
+    pub vehicle_speed: Option<Speed>,
+    /// Time since the system was switched on.
+    pub running_for: Option<TimeSpan>,
     /// Whether the compressor is driven, as seen or as a scan tool tells it; it goes before what any speed says.
     pub compressor_running: Option<bool>,
-    /// Speed of the compressor itself, as a scan tool tells it, revolutions per second.
-    pub compressor_speed_hz: Option<f64>,
+    /// Speed of the compressor itself, as a scan tool tells it.
+    pub compressor_speed: Option<RotationalSpeed>,
     /// Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
     pub commanded_displacement: Option<f64>,
     /// Command of the condenser's fan, 0 (off) to 1 (full speed); what is expected counts with it, but for R-744.
@@ -45,13 +45,13 @@ impl Conditions {
             ambient,
             relative_humidity: None,
             surroundings,
-            engine_speed_hz: None,
+            engine_speed: None,
             air_source: None,
             blower: None,
-            vehicle_speed_m_s: None,
-            running_s: None,
+            vehicle_speed: None,
+            running_for: None,
             compressor_running: None,
-            compressor_speed_hz: None,
+            compressor_speed: None,
             commanded_displacement: None,
             fan_command: None,
         }
@@ -64,12 +64,15 @@ impl Conditions {
     pub fn check(&self) -> Result<(), Error> {
         AMBIENT.check(in_kelvins(self.ambient))?;
         let optional = [
-            (RELATIVE_HUMIDITY, self.relative_humidity),
-            (ROTATIONAL_SPEED, self.engine_speed_hz),
+            (
+                RELATIVE_HUMIDITY,
+                self.relative_humidity.map(RelativeHumidity::fraction),
+            ),
+            (ROTATIONAL_SPEED, self.engine_hz()),
             (BLOWER, self.blower),
-            (SPEED, self.vehicle_speed_m_s),
-            (DURATION, self.running_s),
-            (ROTATIONAL_SPEED, self.compressor_speed_hz),
+            (SPEED, self.vehicle_speed.map(Speed::m_s)),
+            (DURATION, self.running_for.map(TimeSpan::seconds)),
+            (ROTATIONAL_SPEED, self.compressor_hz()),
             (DISPLACEMENT, self.commanded_displacement),
             (FAN_COMMAND, self.fan_command),
         ];
@@ -78,7 +81,7 @@ impl Conditions {
                 range.check(value)?;
             }
         }
-        match (self.compressor_running, self.compressor_speed_hz) {
+        match (self.compressor_running, self.compressor_hz()) {
             (Some(running), Some(hz)) if running != (hz > 0.0) => {
                 Err(Error::of(ErrorKind::Inconsistent, Quantity::RotationalSpeed))
             }
@@ -94,12 +97,12 @@ impl Conditions {
     /// a tenth, and for a commanded displacement where no electric valve controls it.
     ///
     /// ```
-    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::units::{RotationalSpeed, Surroundings, celsius};
     /// use coldloop::vehicle::Conditions;
     /// use coldloop::{Compressor, ErrorKind};
     /// let told = Conditions {
-    ///     engine_speed_hz: Some(25.0),
-    ///     compressor_speed_hz: Some(50.0),
+    ///     engine_speed: Some(RotationalSpeed::from_rpm(1_500.0)),
+    ///     compressor_speed: Some(RotationalSpeed::from_rpm(3_000.0)),
     ///     ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
     /// };
     /// assert!(told.check_for(Compressor::FixedClutch).is_ok());
@@ -108,9 +111,9 @@ impl Conditions {
     pub fn check_for(&self, compressor: Compressor) -> Result<(), Error> {
         self.check()?;
         let electric = compressor == Compressor::Electric;
-        let engine_hz = self.engine_speed_hz.filter(|hz| electric && *hz > 0.0);
+        let engine_hz = self.engine_hz().filter(|hz| electric && *hz > 0.0);
         let apart = |(one, other): &(f64, f64)| libm::fabs(one - other) > SAME_SPEED * f64::max(*one, *other);
-        if engine_hz.zip(self.compressor_speed_hz).as_ref().is_some_and(apart) {
+        if engine_hz.zip(self.compressor_hz()).as_ref().is_some_and(apart) {
             return Err(Error::of(ErrorKind::Inconsistent, Quantity::RotationalSpeed));
         }
         if self.commanded_displacement.is_some() && compressor != Compressor::VariableExternal {
@@ -119,15 +122,23 @@ impl Conditions {
         Ok(())
     }
 
+    fn engine_hz(&self) -> Option<f64> {
+        self.engine_speed.map(RotationalSpeed::hz)
+    }
+
+    fn compressor_hz(&self) -> Option<f64> {
+        self.compressor_speed.map(RotationalSpeed::hz)
+    }
+
     /// The speed that sets how fast a compressor of this kind turns, revolutions per second: of an electric one its own, of any
     /// other that of the engine. Zero is unknown where the compressor runs all the same.
     pub(crate) fn driving_hz(&self, compressor: Compressor) -> Option<f64> {
         if compressor == Compressor::Electric {
-            let own_hz = self.compressor_speed_hz.or(self.engine_speed_hz);
+            let own_hz = self.compressor_hz().or(self.engine_hz());
             return own_hz.filter(|hz| *hz > 0.0);
         }
         let runs = self.compressor_running == Some(true);
-        self.engine_speed_hz.filter(|hz| !runs || *hz > 0.0)
+        self.engine_hz().filter(|hz| !runs || *hz > 0.0)
     }
 
     /// Whether a compressor of this kind is known to stand still: a motor-driven one runs without the engine.
@@ -136,10 +147,10 @@ impl Conditions {
     ///
     /// ```
     /// use coldloop::Compressor;
-    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::units::{RotationalSpeed, Surroundings, celsius};
     /// use coldloop::vehicle::Conditions;
     /// let parked = Conditions {
-    ///     engine_speed_hz: Some(0.0),
+    ///     engine_speed: Some(RotationalSpeed::from_rpm(0.0)),
     ///     ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
     /// };
     /// assert!(parked.at_rest(Compressor::FixedClutch) && !parked.at_rest(Compressor::Electric));
@@ -147,10 +158,10 @@ impl Conditions {
     /// assert!(off.at_rest(Compressor::Electric));
     /// ```
     pub fn at_rest(&self, compressor: Compressor) -> bool {
-        match (self.compressor_running, self.compressor_speed_hz) {
+        match (self.compressor_running, self.compressor_hz()) {
             (Some(running), _) => !running,
             (None, Some(hz)) => hz == 0.0,
-            (None, None) => compressor != Compressor::Electric && self.engine_speed_hz == Some(0.0),
+            (None, None) => compressor != Compressor::Electric && self.engine_hz() == Some(0.0),
         }
     }
 }

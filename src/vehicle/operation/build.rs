@@ -4,7 +4,7 @@ use super::faults::{charge_kg, charged_with, impose};
 use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Quantity};
-use crate::units::in_kelvins;
+use crate::units::{RelativeHumidity, RotationalSpeed, Speed, TimeSpan, in_kelvins};
 use crate::vehicle::circuit::plant::{
     Branch, Cabin, Closure, Control, Demand, Metering, Plant, Protection, Restrictions, Warmth,
 };
@@ -67,12 +67,14 @@ pub(in crate::vehicle) fn plant_of<'a>(
     let kind = system.compressor;
     conditions.check_for(kind)?;
     let outside_k = in_kelvins(conditions.ambient);
-    let humidity = conditions.relative_humidity.unwrap_or(USUAL_HUMIDITY);
+    let humidity = conditions
+        .relative_humidity
+        .map_or(USUAL_HUMIDITY, RelativeHumidity::fraction);
     let air_pa = conditions.surroundings.pressure().pa();
     let outside = MoistAir::from_relative_humidity(outside_k, air_pa, humidity)?;
-    let speed_m_s = conditions.vehicle_speed_m_s.unwrap_or(0.0);
+    let speed_m_s = conditions.vehicle_speed.map_or(0.0, Speed::m_s);
     let blower = conditions.blower.unwrap_or(1.0);
-    let running_s = conditions.running_s;
+    let running_s = conditions.running_for.map(TimeSpan::seconds);
 
     let (fluid, made_for) = (fluids.charged.fluid(), fluids.made_for.fluid());
     let transcritical = made_for.is_transcritical();
@@ -82,7 +84,7 @@ pub(in crate::vehicle) fn plant_of<'a>(
     }
     // A motor-driven compressor has a speed of its own and runs with the engine off too.
     let given_hz = conditions.driving_hz(kind);
-    let own_hz = conditions.compressor_speed_hz;
+    let own_hz = conditions.compressor_speed.map(RotationalSpeed::hz);
     let (speed_hz, engine_hz) = match kind {
         Compressor::Electric => (given_hz.unwrap_or(hardware.electric_speed_hz), TEST_SPEED_HZ),
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {

@@ -4,7 +4,7 @@ use super::build::{Fluids, plant_of};
 use super::design::design_conditions;
 use crate::error::Error;
 use crate::names::{Compressor, ErrorKind, Fault};
-use crate::units::{AbsolutePressure, Surroundings, in_kelvins, kelvins};
+use crate::units::{AbsolutePressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, in_kelvins, kelvins};
 use crate::vehicle::circuit::plant::Plant;
 use crate::vehicle::circuit::solve::{Budget, steady, steady_near};
 use crate::vehicle::circuit::unknowns::Point;
@@ -66,13 +66,18 @@ fn part_way<'a>(
     let belted = vehicle.system.compressor != Compressor::Electric;
     let on_the_way = Conditions {
         ambient: kelvins(ambient_k),
-        relative_humidity: conditions.relative_humidity.map(|relative| between(0.5, relative)),
+        relative_humidity: conditions
+            .relative_humidity
+            .map(|relative| RelativeHumidity::from_fraction(between(0.5, relative.fraction()))),
         surroundings: Surroundings::measured(AbsolutePressure::from_pa(air_pa))?,
-        engine_speed_hz: conditions
-            .engine_speed_hz
-            .map(|hz| if belted { between(25.0, hz) } else { hz }),
+        engine_speed: conditions.engine_speed.map(|speed| match belted {
+            true => RotationalSpeed::from_hz(between(25.0, speed.hz())),
+            false => speed,
+        }),
         blower: conditions.blower.map(|blower| between(1.0, blower)),
-        vehicle_speed_m_s: conditions.vehicle_speed_m_s.map(|speed| between(0.0, speed)),
+        vehicle_speed: conditions
+            .vehicle_speed
+            .map(|speed| Speed::from_m_s(between(0.0, speed.m_s()))),
         ..*conditions
     };
     let mut scaled = [FaultSeverity::new(Fault::NoFault, 0.0); MOST_FAULTS];

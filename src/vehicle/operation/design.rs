@@ -3,7 +3,7 @@
 use super::build::{Fluids, plant_of};
 use crate::error::Error;
 use crate::names::{ErrorKind, Expansion, HighPort, LowPort, VehicleClass};
-use crate::units::{Surroundings, celsius};
+use crate::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 use crate::vehicle::circuit::plant::{Closure, Control};
 use crate::vehicle::circuit::solve::{Budget, steady};
 use crate::vehicle::description::conditions::Conditions;
@@ -127,8 +127,8 @@ const ACCUMULATOR_FILL: f64 = 0.5;
 /// The weather for which a charge is chosen: 27 °C, half saturated, sea level, 1,500 rpm.
 pub(in crate::vehicle) fn design_conditions() -> Conditions {
     Conditions {
-        relative_humidity: Some(0.5),
-        engine_speed_hz: Some(25.0),
+        relative_humidity: Some(RelativeHumidity::from_fraction(0.5)),
+        engine_speed: Some(RotationalSpeed::from_hz(25.0)),
         ..Conditions::new(celsius(27.0), Surroundings::SEA_LEVEL)
     }
 }

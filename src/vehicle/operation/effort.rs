@@ -8,7 +8,7 @@ use super::faults::exists;
 use super::simulate::simulate_within;
 use crate::eos::tally::evaluations;
 use crate::names::{AirSource, Compressor, ErrorKind, Expansion, Fault, Refrigerant, VehicleClass};
-use crate::units::{Surroundings, celsius};
+use crate::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius};
 use crate::vehicle::circuit::solve::{Budget, MOST_ROUNDS};
 use crate::vehicle::description::conditions::Conditions;
 use crate::vehicle::description::severity::FaultSeverity;
@@ -28,10 +28,10 @@ const POLYNOMIALS: u64 = 60_000;
 fn conditions(rng: &mut ChaCha8Rng) -> Conditions {
     let altitude_m = rng.random_range(0.0..4_500.0);
     Conditions {
-        relative_humidity: Some(rng.random_range(0.0..1.0)),
+        relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.0..1.0))),
         blower: Some(rng.random_range(0.0..1.0)),
-        vehicle_speed_m_s: Some(rng.random_range(0.0..40.0)),
-        engine_speed_hz: Some(rng.random_range(5.0..100.0)),
+        vehicle_speed: Some(Speed::from_m_s(rng.random_range(0.0..40.0))),
+        engine_speed: Some(RotationalSpeed::from_hz(rng.random_range(5.0..100.0))),
         air_source: rng.random::<bool>().then_some(AirSource::Recirculated),
         ..Conditions::new(
             celsius(rng.random_range(-5.0..50.0)),
@@ -131,8 +131,10 @@ fn vehicles_with_one_fault_have_a_steady_state() {
                 .fault(&system, fault, rng.random_range(0.0..most), rng.random())
                 .unwrap();
             let day = Conditions {
-                relative_humidity: Some(rng.random_range(0.1..0.6)),
-                engine_speed_hz: (system.compressor != Compressor::Electric).then(|| rng.random_range(13.0..42.0)),
+                relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.1..0.6))),
+                engine_speed: (system.compressor != Compressor::Electric)
+                    .then(|| rng.random_range(13.0..42.0))
+                    .map(RotationalSpeed::from_hz),
                 air_source: rng.random::<bool>().then_some(AirSource::Recirculated),
                 blower: Some(rng.random_range(0.4..1.0)),
                 ..Conditions::new(

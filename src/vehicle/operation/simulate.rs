@@ -39,7 +39,7 @@ const NOTHING_LEFT: f64 = 0.05;
 /// the mixture model; `NoConvergence` with the residual where no steady state is found within 2,400 evaluations of the circuit.
 ///
 /// ```
-/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 /// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
 /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
 /// let system = System {
@@ -48,8 +48,8 @@ const NOTHING_LEFT: f64 = 0.05;
 /// };
 /// let sweeper = Vehicle::typical(system, VehicleClass::Car)?;
 /// let day = Conditions {
-///     relative_humidity: Some(0.4),
-///     engine_speed_hz: Some(25.0),
+///     relative_humidity: Some(RelativeHumidity::from_percent(40.0)),
+///     engine_speed: Some(RotationalSpeed::from_rpm(1_500.0)),
 ///     ..Conditions::new(celsius(30.0), Surroundings::at_altitude(1_600.0)?)
 /// };
 /// let reading = simulate(&sweeper, &day, &[])?;

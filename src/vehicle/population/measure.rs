@@ -4,7 +4,7 @@ use super::draws::UNIFORM;
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::error::Error;
 use crate::names::{Compressor, Thermometer};
-use crate::units::{GaugePressure, Surroundings, kelvins};
+use crate::units::{Frequency, GaugePressure, RotationalSpeed, Speed, Surroundings, kelvins};
 use crate::vehicle::description::conditions::Conditions;
 use crate::vehicle::description::severity::FaultSeverity;
 use crate::vehicle::description::vehicle::Vehicle;
@@ -48,16 +48,18 @@ impl Habits {
     /// The conditions in which the vent is read, where gauges are read in `conditions`: on the road at 2,000 rpm and
     /// 54 km/h (a motor-driven compressor keeps its own speed), or the same.
     pub fn vent_conditions(&self, vehicle: &Vehicle, conditions: &Conditions) -> Conditions {
-        let stands = conditions.vehicle_speed_m_s.is_none_or(|speed| speed < ROAD_M_S);
+        let stands = conditions.vehicle_speed.is_none_or(|speed| speed.m_s() < ROAD_M_S);
         if !self.vent_on_road || !stands || conditions.at_rest(vehicle.system.compressor) {
             return *conditions;
         }
         Conditions {
-            engine_speed_hz: match vehicle.system.compressor {
-                Compressor::Electric => conditions.engine_speed_hz,
-                Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => Some(ROAD_HZ),
+            engine_speed: match vehicle.system.compressor {
+                Compressor::Electric => conditions.engine_speed,
+                Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
+                    Some(RotationalSpeed::from_hz(ROAD_HZ))
+                }
             },
-            vehicle_speed_m_s: Some(ROAD_M_S),
+            vehicle_speed: Some(Speed::from_m_s(ROAD_M_S)),
             ..*conditions
         }
     }
@@ -69,13 +71,13 @@ impl Habits {
     /// Errors: those of [`simulate`] where the vent is read on the road.
     ///
     /// ```
-    /// use coldloop::units::{Surroundings, celsius};
+    /// use coldloop::units::{RotationalSpeed, Surroundings, celsius};
     /// use coldloop::vehicle::{Conditions, Habits, System, Vehicle, simulate};
     /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
     /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     /// let van = Vehicle::typical(system, VehicleClass::Van)?;
     /// let yard = Conditions {
-    ///     engine_speed_hz: Some(12.0),
+    ///     engine_speed: Some(RotationalSpeed::from_hz(12.0)),
     ///     ..Conditions::new(celsius(35.0), Surroundings::at_altitude(1_600.0)?)
     /// };
     /// let idle = simulate(&van, &yard, &[])?;
@@ -185,7 +187,7 @@ impl Instruments {
             discharge_line: temperature(simulation.discharge_line_k, self.lines, 5),
             liquid_line: temperature(simulation.liquid_line_k, self.lines, 6),
             condenser_outlet: temperature(simulation.condenser_outlet_k, self.lines, 7),
-            clutch_cycles_hz: Some(Reading::counted(simulation.clutch_cycles_hz)),
+            clutch_cycles: Some(Reading::counted(Frequency::from_hz(simulation.clutch_cycles_hz))),
             gauge_zero: self.gauge_zero,
             ..Readings::default()
         })

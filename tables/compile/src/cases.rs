@@ -11,7 +11,9 @@ use coldloop::circuit::{Reading, subcooling, superheat};
 use coldloop::saturation::Side;
 use coldloop::saturation::{self, Line, Pure, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
-use coldloop::units::{AbsolutePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, kelvins};
+use coldloop::units::{
+    AbsolutePressure, InSi, Measurable, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, kelvins,
+};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
 use coldloop::{Error, Reference, Refrigerant, transport};
 use tables_names::Output;
@@ -131,7 +133,7 @@ fn functions() -> Result<String, String> {
                 name,
                 &line,
                 &pressure,
-                heated.map(|estimate| estimate.value),
+                heated.map(|estimate| estimate.si().value),
             );
             let cooled = subcooling(refrigerant, line_reading, absolute, Surroundings::SEA_LEVEL);
             table += &row(
@@ -139,7 +141,7 @@ fn functions() -> Result<String, String> {
                 name,
                 &line,
                 &pressure,
-                cooled.map(|estimate| estimate.value),
+                cooled.map(|estimate| estimate.si().value),
             );
         }
     }
@@ -364,10 +366,10 @@ pub(crate) fn bits(figures: &[f64]) -> String {
     figures.iter().map(figure).collect()
 }
 
-const fn exact<Q>(value: Q) -> Reading<Q> {
+fn exact<Q: Measurable>(value: Q) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty: 0.0,
+        standard_uncertainty: InSi::from_si(0.0),
     }
 }
 

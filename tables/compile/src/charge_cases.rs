@@ -4,7 +4,9 @@ use crate::cases::{ABSURD, bits, number};
 use coldloop::LeakPhase;
 use coldloop::circuit::{Reading, at_rest};
 use coldloop::saturation::{Charge, Shares};
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, kelvins};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, kelvins, kelvins_difference,
+};
 use coldloop::{Error, Refrigerant};
 use tables_names::Output;
 
@@ -185,23 +187,22 @@ fn rest_row(refrigerant: Refrigerant, fields: [&str; 5]) -> Result<String, Strin
     let (standard_uncertainty_pa, standard_uncertainty_k) = (number(uncertainty_pa)?, number(uncertainty_k)?);
     let temperature = Reading {
         value: kelvins(number(temperature)?),
-        standard_uncertainty: standard_uncertainty_k,
+        standard_uncertainty: kelvins_difference(standard_uncertainty_k),
     };
     let found = surroundings.and_then(|(value, air)| {
-        let standard_uncertainty = standard_uncertainty_pa;
         let pressure = Reading {
             value,
-            standard_uncertainty,
+            standard_uncertainty: PressureDifference::from_pa(standard_uncertainty_pa),
         };
         at_rest(refrigerant, pressure, temperature, air)
     });
     let told = match found {
         Ok(found) => {
             let figures = [
-                found.excess_pa.value,
-                found.excess_pa.standard_uncertainty,
-                found.above_dew_pa.value,
-                found.above_dew_pa.standard_uncertainty,
+                found.excess.value.pa(),
+                found.excess.standard_uncertainty.pa(),
+                found.above_dew.value.pa(),
+                found.above_dew.standard_uncertainty.pa(),
                 found.gas_share,
             ];
             format!("0,{}{}", found.pressure_match.code(), bits(&figures))

@@ -3,7 +3,7 @@
 use coldloop::air::MoistAir;
 use coldloop::circuit::{FeatureVector, Readings};
 use coldloop::expected::Weather;
-use coldloop::units::in_kelvins;
+use coldloop::units::{RelativeHumidity, in_kelvins};
 use coldloop::vehicle::{Conditions, Instruments, Simulation, System};
 use coldloop::{Compressor, Error, ErrorKind, Quantity};
 
@@ -62,17 +62,17 @@ pub(crate) fn of(system: &System, conditions: &Conditions, readings: &Readings) 
 /// Errors: those of [`Weather::of`].
 pub(crate) fn weather(system: &System, conditions: &Conditions) -> Result<Weather, Error> {
     let mut conditions = Conditions {
-        running_s: None,
+        running_for: None,
         ..*conditions
     };
     let (t_k, air_pa) = (in_kelvins(conditions.ambient), conditions.surroundings.pressure().pa());
     if let Some(relative) = conditions.relative_humidity {
-        let ratio = MoistAir::from_relative_humidity(t_k, air_pa, relative)?.humidity_ratio();
+        let ratio = MoistAir::from_relative_humidity(t_k, air_pa, relative.fraction())?.humidity_ratio();
         let range = Weather::HUMIDITY_RATIO;
         let within = ratio.clamp(1.001 * range.low, 0.999 * range.high);
         if within != ratio {
             let air = MoistAir::from_humidity_ratio(t_k, air_pa, within)?;
-            conditions.relative_humidity = Some(air.relative_humidity());
+            conditions.relative_humidity = Some(RelativeHumidity::from_fraction(air.relative_humidity()));
         }
     }
     Weather::of(system, &conditions)
@@ -85,11 +85,11 @@ pub(crate) fn moves(system: &System, conditions: &Conditions) -> Result<[f64; 4]
     let missing = || Error::of(ErrorKind::NotAvailable, Quantity::RelativeHumidity);
     let (t_k, air_pa) = (in_kelvins(conditions.ambient), conditions.surroundings.pressure().pa());
     let relative = conditions.relative_humidity.ok_or_else(missing)?;
-    let air = MoistAir::from_relative_humidity(t_k, air_pa, relative)?;
+    let air = MoistAir::from_relative_humidity(t_k, air_pa, relative.fraction())?;
     let speed = match system.compressor {
         Compressor::Electric => 0.0,
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
-            (conditions.engine_speed_hz.ok_or_else(missing)? / 25.0).ln()
+            (conditions.engine_speed.ok_or_else(missing)?.hz() / 25.0).ln()
         }
         _ => unreachable!("a new member of the vocabulary"),
     };

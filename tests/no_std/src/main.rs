@@ -32,8 +32,8 @@ fn figures() -> Result<bool, Error> {
     let superheat = superheat(Refrigerant::R134a, suction_line, low_side, air)?;
     Ok((dew.pa() - 115_610.0).abs() < 10.0
         && (air.pressure().pa() - 89_874.6).abs() < 0.1
-        && superheat.value > 8.0
-        && superheat.value < 9.5)
+        && superheat.si().value > 8.0
+        && superheat.si().value < 9.5)
 }
 
 #[panic_handler]

@@ -49,12 +49,12 @@ fn looks() -> Result<bool, Error> {
     });
     let figures = station.figures(sound)?;
     let hungry = station.figures(starved)?;
-    let right = near(figures.superheat.value, 9.07)
-        && near(figures.subcooling.value, 10.54)
-        && figures.superheat.standard_uncertainty < 1.6
+    let right = near(figures.superheat.si().value, 9.07)
+        && near(figures.subcooling.si().value, 10.54)
+        && figures.superheat.si().standard_uncertainty < 1.6
         && figures.verdict() == Verdict::Sound
-        && near(hungry.superheat.value, 37.28)
-        && near(hungry.subcooling.value, 0.78)
+        && near(hungry.superheat.si().value, 37.28)
+        && near(hungry.subcooling.si().value, 0.78)
         && hungry.verdict() == Verdict::TooLittleRefrigerant
         && station
             .figures(broken_wire)

@@ -19,17 +19,17 @@ const CODES: usize = 4;
 /// The derived figures, in the order of [`DERIVED_NAMES`].
 fn derived(derived: &Derived) -> [Option<Estimate>; DERIVED] {
     [
-        derived.low_dew_k,
-        derived.low_bubble_k,
-        derived.high_dew_k,
-        derived.high_bubble_k,
-        derived.superheat_k,
-        derived.subcooling_k,
-        derived.discharge_superheat_k,
-        derived.condensing_above_ambient_k,
-        derived.vent_above_evaporating_k,
+        derived.low_dew.map(Estimate::si),
+        derived.low_bubble.map(Estimate::si),
+        derived.high_dew.map(Estimate::si),
+        derived.high_bubble.map(Estimate::si),
+        derived.superheat.map(Estimate::si),
+        derived.subcooling.map(Estimate::si),
+        derived.discharge_superheat.map(Estimate::si),
+        derived.condensing_above_ambient.map(Estimate::si),
+        derived.vent_above_evaporating.map(Estimate::si),
         derived.pressure_ratio,
-        derived.cooling_j_kg,
+        derived.cooling.map(Estimate::si),
         derived.isentropic_efficiency,
     ]
 }

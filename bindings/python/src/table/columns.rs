@@ -6,7 +6,10 @@
 
 use coldloop::circuit::{Gauge, Observations, Reading, Readings};
 use coldloop::diagnosis::Case;
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, Surroundings, Temperature, text};
+use coldloop::units::{
+    AbsolutePressure, Frequency, GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings,
+    Temperature, TimeSpan, text,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     AirSource, Channel, Compressor, Error, ErrorKind, Expansion, GaugeClass, HighPort, LowPort, Observation, Quantity,
@@ -288,14 +291,20 @@ impl<'a> Table<'a> {
             .surroundings("altitude", "barometer")?
             .ok_or_else(|| missing("altitude", Quantity::Altitude))?;
         let conditions = Conditions {
-            relative_humidity: cells.number("humidity", text::relative_humidity)?,
-            engine_speed_hz: cells.number("engine_speed", text::rotational_speed_hz)?,
+            relative_humidity: cells
+                .number("humidity", text::relative_humidity)?
+                .map(RelativeHumidity::from_fraction),
+            engine_speed: cells
+                .number("engine_speed", text::rotational_speed_hz)?
+                .map(RotationalSpeed::from_hz),
             blower: cells.number("blower", text::blower_setting)?,
-            vehicle_speed_m_s: cells.number("vehicle_speed", text::speed_m_s)?,
-            running_s: cells.number("running", text::duration_s)?,
+            vehicle_speed: cells.number("vehicle_speed", text::speed_m_s)?.map(Speed::from_m_s),
+            running_for: cells.number("running", text::duration_s)?.map(TimeSpan::from_seconds),
             air_source: cells.word("air_source", AirSource::from_code)?,
             compressor_running: cells.word("compressor_running", is_so)?,
-            compressor_speed_hz: cells.number("compressor_speed", text::rotational_speed_hz)?,
+            compressor_speed: cells
+                .number("compressor_speed", text::rotational_speed_hz)?
+                .map(RotationalSpeed::from_hz),
             commanded_displacement: cells.number("commanded_displacement", text::commanded_displacement)?,
             fan_command: cells.number("fan_command", text::fan_command)?,
             ..Conditions::new(ambient, air)
@@ -316,7 +325,9 @@ impl<'a> Table<'a> {
             evaporator_sensor: cells
                 .number("evaporator_sensor", text::temperature)?
                 .map(|sensed| Reading::temperature(sensed, Thermometer::ClampThermistor)),
-            clutch_cycles_hz: cells.number("clutch_cycles", text::frequency_hz)?.map(Reading::counted),
+            clutch_cycles: cells
+                .number("clutch_cycles", text::frequency_hz)?
+                .map(|hz| Reading::counted(Frequency::from_hz(hz))),
             gauge_zero: cells.surroundings("gauge_zero_altitude", "gauge_zero_barometer")?,
         };
         let mut case = Case::new(system, conditions, readings);

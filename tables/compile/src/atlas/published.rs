@@ -14,7 +14,7 @@ use crate::features::{self, FEATURES, NOTHING};
 use crate::linear::{Factor, Matrix};
 use crate::sound::fit::Kind;
 use crate::systems::systems;
-use coldloop::units::{Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Expansion, Fault, Feature, Refrigerant};
 use std::path::Path;
@@ -84,8 +84,8 @@ fn of_group(
         for ambient_c in (0..10).map(|step| 5.0 + 5.0 * f64::from(step)) {
             for (humidity, speed_hz) in [(0.2, 15.0), (0.2, 30.0), (0.45, 25.0), (0.7, 15.0), (0.7, 30.0)] {
                 let conditions = Conditions {
-                    relative_humidity: Some(humidity),
-                    engine_speed_hz: (group != Group::Electric).then_some(speed_hz),
+                    relative_humidity: Some(RelativeHumidity::from_fraction(humidity)),
+                    engine_speed: (group != Group::Electric).then_some(RotationalSpeed::from_hz(speed_hz)),
                     ..Conditions::new(celsius(ambient_c), Surroundings::SEA_LEVEL)
                 };
                 let terms = features::weather(system, &conditions).map_err(|e| e.to_string())?;

@@ -2,7 +2,7 @@
 
 use super::truth::Case;
 use coldloop::air::MoistAir;
-use coldloop::units::in_kelvins;
+use coldloop::units::{RelativeHumidity, in_kelvins};
 use coldloop::{AirSource, Compressor, Refrigerant};
 
 /// What the cases have of a condition that not all of them note.
@@ -34,13 +34,13 @@ fn noted(case: &Case) -> [Option<f64>; LEFT_OUT] {
     let speed = match case.compressor {
         // The compressor's own speed is controlled and was not noted; the term is zero for all of them.
         Compressor::Electric => Some(0.0),
-        Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
-            conditions.engine_speed_hz.map(|hz| (hz / REFERENCE_SPEED_HZ).ln())
-        }
+        Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => conditions
+            .engine_speed
+            .map(|speed| (speed.hz() / REFERENCE_SPEED_HZ).ln()),
         _ => unreachable!("a new member of the vocabulary"),
     };
     [
-        conditions.relative_humidity,
+        conditions.relative_humidity.map(RelativeHumidity::fraction),
         speed,
         conditions
             .air_source

@@ -3,7 +3,7 @@
 use super::FEATURES;
 use coldloop::circuit::{Derived, Estimate, FeatureVector, Reading};
 use coldloop::saturation::Side;
-use coldloop::units::{Temperature, in_kelvins};
+use coldloop::units::{Temperature, difference_in_kelvins, in_kelvins};
 use coldloop::vehicle::Conditions;
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, intake, saturation};
 use serde::Deserialize;
@@ -92,10 +92,10 @@ impl Line {
             ..t
         };
         let low = derived
-            .low_side_pa
-            .map(|p| low_k(system.refrigerant, p, derived.low_dew_k))
+            .low_side
+            .map(|p| low_k(system.refrigerant, p.si(), derived.low_dew.map(Estimate::si)))
             .transpose()?;
-        if derived.high_side_pa.is_some() && derived.high_bubble_k.is_none() {
+        if derived.high_side.is_some() && derived.high_bubble.is_none() {
             return Err("no saturation temperature at the pressure of the high side".to_string());
         }
         Ok(Case {
@@ -107,7 +107,7 @@ impl Line {
             truth,
             read: [
                 low.map(above),
-                derived.high_bubble_k.map(above),
+                derived.high_bubble.map(Estimate::si).map(above),
                 line(readings.suction_line),
                 line(readings.discharge_line),
                 line(readings.liquid_line),
@@ -121,7 +121,7 @@ impl Line {
 fn line(reading: Option<Reading<Temperature>>) -> Option<Estimate> {
     reading.map(|reading| Estimate {
         value: in_kelvins(reading.value),
-        standard_uncertainty: reading.standard_uncertainty,
+        standard_uncertainty: difference_in_kelvins(reading.standard_uncertainty),
     })
 }
 

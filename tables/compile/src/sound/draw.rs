@@ -4,7 +4,7 @@ use crate::features::{self, FEATURES};
 use coldloop::air::MoistAir;
 use coldloop::expected::Weather;
 use coldloop::range::Range;
-use coldloop::units::{Surroundings, in_kelvins, kelvins};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, in_kelvins, kelvins};
 use coldloop::vehicle::{Conditions, Make, Population, System, simulate};
 use coldloop::{AirSource, Compressor, Error, Expansion, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -91,7 +91,9 @@ pub(super) fn written(rng: &mut ChaCha8Rng, actual: &Conditions) -> Conditions {
     let ambient_k = (in_kelvins(actual.ambient) + off_k).clamp(Weather::AMBIENT.low, Weather::AMBIENT.high);
     Conditions {
         ambient: kelvins(ambient_k),
-        relative_humidity: actual.relative_humidity.map(|h| (h + off_humidity).clamp(0.05, 1.0)),
+        relative_humidity: actual
+            .relative_humidity
+            .map(|h| RelativeHumidity::from_fraction((h.fraction() + off_humidity).clamp(0.05, 1.0))),
         ..*actual
     }
 }
@@ -123,19 +125,19 @@ pub(crate) fn conditions(system: &System, rng: &mut ChaCha8Rng) -> Result<Condit
         _ => unreachable!("a new member of the vocabulary"),
     };
     Ok(Conditions {
-        relative_humidity: Some(relative_humidity),
-        engine_speed_hz,
+        relative_humidity: Some(RelativeHumidity::from_fraction(relative_humidity)),
+        engine_speed: engine_speed_hz.map(RotationalSpeed::from_hz),
         air_source: Some(if rng.random() {
             AirSource::Recirculated
         } else {
             AirSource::Fresh
         }),
         blower: Some(between(Weather::BLOWER, rng.random())),
-        vehicle_speed_m_s: Some(if rng.random() {
+        vehicle_speed: Some(Speed::from_m_s(if rng.random() {
             between(Weather::SPEED, rng.random())
         } else {
             0.0
-        }),
+        })),
         ..Conditions::new(kelvins(ambient_k), surroundings)
     })
 }

@@ -11,7 +11,7 @@ use super::{known_table, table};
 use crate::features::{self, FEATURES};
 use crate::work;
 use coldloop::air::MoistAir;
-use coldloop::units::{Surroundings, celsius, in_kelvins};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, HighPort, LowPort, Make, Options, Population, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Error, Expansion, Refrigerant};
 use rand::{RngExt, SeedableRng};
@@ -227,11 +227,11 @@ fn weather(place: &Place, high: bool) -> Result<Conditions, Error> {
         25.0
     };
     Ok(Conditions {
-        relative_humidity: Some(moist.relative_humidity()),
-        engine_speed_hz: Some(per_hz * SPEEDS[place.speed]),
+        relative_humidity: Some(RelativeHumidity::from_fraction(moist.relative_humidity())),
+        engine_speed: Some(RotationalSpeed::from_hz(per_hz * SPEEDS[place.speed])),
         air_source: Some(place.air),
         blower: Some(1.0),
-        vehicle_speed_m_s: Some(0.0),
+        vehicle_speed: Some(Speed::from_m_s(0.0)),
         ..Conditions::new(ambient, air)
     })
 }
