@@ -18,7 +18,19 @@ enum Level {
 }
 
 /// What was found, by what had been done.
-struct Found(Vec<(String, bool, RepairFinding)>);
+struct Found(Vec<Told>);
+
+/// One pair: what had been done, how bad it is after, and what is told.
+struct Told {
+    outcome: String,
+    significant: bool,
+    clear: bool,
+    finding: RepairFinding,
+}
+
+/// A fault is clear where it costs more than 15 % of the capacity or makes the vent 4 K warmer. Source: engineering judgement: about
+/// what a customer comes back with; significant is from a third of that on.
+const CLEAR: (f64, f64) = (0.85, 4.0);
 
 impl Found {
     fn of(level: Level) -> Self {
@@ -39,17 +51,17 @@ impl Found {
 
     /// The share of a group with one of these findings.
     fn share(&self, group: &str, findings: &[RepairFinding]) -> f64 {
-        let of_group = |outcome: &str, significant: bool| match group {
-            "not repaired" => outcome == "same" || (outcome == "half" && significant),
-            "half" => outcome == "half" && significant,
-            outcome_wanted => outcome == outcome_wanted,
+        let of_group = |told: &Told| match group {
+            "not repaired" => told.outcome == "same" || (told.outcome == "half" && told.significant),
+            "half" => told.outcome == "half" && told.significant,
+            "clearly the same" => told.outcome == "same" && told.clear,
+            "clearly another" => told.outcome == "another" && told.clear,
+            outcome => told.outcome == outcome,
         };
         let (mut all, mut some) = (0.0, 0.0);
-        for (outcome, significant, finding) in &self.0 {
-            if of_group(outcome, *significant) {
-                all += 1.0;
-                some += f64::from(findings.contains(finding));
-            }
+        for told in self.0.iter().filter(|told| of_group(told)) {
+            all += 1.0;
+            some += f64::from(findings.contains(&told.finding));
         }
         println!("  {group} {findings:?}: {:.3} of {all}", some / all);
         some / all
@@ -67,7 +79,7 @@ fn turned(pair: &Value) -> Value {
     turned
 }
 
-fn judged(pair: &Value, level: Level) -> (String, bool, RepairFinding) {
+fn judged(pair: &Value, level: Level) -> Told {
     let mut visit = pair["visit"].clone();
     if level == Level::VentAndGauges {
         for place in ["suction_line", "liquid_line"] {
@@ -79,9 +91,14 @@ fn judged(pair: &Value, level: Level) -> (String, bool, RepairFinding) {
         visit["baseline"] = json!([pair["earlier"]]);
     }
     let repair = intake::visit_from_json(&visit.to_string()).unwrap().prove().unwrap();
-    let outcome = pair["outcome"].as_str().unwrap().to_owned();
-    let significant = pair["after"]["significant"].as_bool().unwrap();
-    (outcome, significant, repair.repair.unwrap().finding)
+    let after = &pair["after"];
+    let (capacity, warmer_k) = (after["q"].as_f64().unwrap(), after["dvent"].as_f64().unwrap());
+    Told {
+        outcome: pair["outcome"].as_str().unwrap().to_owned(),
+        significant: after["significant"].as_bool().unwrap(),
+        clear: capacity < CLEAR.0 || warmer_k >= CLEAR.1,
+        finding: repair.repair.unwrap().finding,
+    }
 }
 
 /// What no level may do more often: at most 3 % of the unrepaired and the half repaired together proven, 10 % of the halves alone. At
@@ -98,6 +115,14 @@ fn holds(found: &Found) {
     }
 }
 
+/// Of what is clear after the repair: the same fault is told as unchanged or worse in 73, 76 and 78 % of 111 pairs, another one as
+/// faulty in 47, 66 and 68 % of 38, by its own name as another fault in 32, 45 and 53 %.
+fn clear_ones_are_told(found: &Found, [same, another]: [f64; 2]) {
+    assert!(found.share("clearly the same", &[StillFaulty, Worse]) > same);
+    assert!(found.share("clearly another", &[AnotherFault, StillFaulty, Worse]) > another);
+    found.share("clearly another", &[AnotherFault]);
+}
+
 /// Found on 2026-11-30, with the limits a little beside: proven 28 %, proven or better 50 % of the repaired; of the unrepaired and half
 /// repaired 2.0 % are proven; 58 % of the unrepaired are told as unchanged or worse.
 #[test]
@@ -107,6 +132,7 @@ fn repairs_are_told_from_none_by_the_vent_and_both_gauges() {
     assert!(found.share("repaired", &[Proven, Better]) > 0.49);
     assert!(found.share("same", &[StillFaulty, Worse]) > 0.56);
     assert!(found.share("another", &[AnotherFault]) > 0.22);
+    clear_ones_are_told(&found, [0.72, 0.46]);
     assert!(found.share("another", &[Proven]) < 0.10);
     holds(&found);
 }
@@ -119,6 +145,7 @@ fn with_both_lines_at_both_visits_more_are() {
     assert!(found.share("repaired", &[Proven, Better]) > 0.55);
     assert!(found.share("same", &[StillFaulty, Worse]) > 0.62);
     assert!(found.share("another", &[AnotherFault]) > 0.32);
+    clear_ones_are_told(&found, [0.75, 0.64]);
     assert!(found.share("another", &[Proven]) < 0.13);
     holds(&found);
 }
@@ -131,16 +158,20 @@ fn with_an_earlier_sound_visit_on_file_most_are() {
     assert!(found.share("repaired", &[Proven, Better]) > 0.61);
     assert!(found.share("same", &[StillFaulty, Worse]) > 0.64);
     assert!(found.share("another", &[AnotherFault]) > 0.41);
+    clear_ones_are_told(&found, [0.77, 0.67]);
     assert!(found.share("another", &[Proven]) < 0.07);
     holds(&found);
 }
 
+/// Of building makes, whose vehicles one of the sources was fitted to, 63 %. Neither the drift between visits nor what lasts, what is
+/// unknown raises it by more than two points at the same errors; six makes drawn from them differ by 4.5 points (one sd).
 #[test]
 #[ignore = "not met: 0.56"]
 fn both_lines_tell_six_of_ten_repairs() {
     assert!(Found::of(Level::LinesToo).share("repaired", &[Proven, Better]) >= 0.6);
 }
 
+/// Of building makes 52 % and 70 %, as above; six makes drawn from them differ by 4 points (one sd).
 #[test]
 #[ignore = "not met: 0.45 and 0.62"]
 fn an_earlier_visit_proves_half_of_the_repairs_and_tells_seven_of_ten() {
