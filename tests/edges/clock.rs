@@ -82,16 +82,17 @@ fn a_dial_is_off_beyond_twice_its_uncertainty() {
     assert_eq!((cannot_tell(3_900.0), cannot_tell(4_100.0)), (false, true));
 }
 
-/// A scale of 10 g and a hose that is known within a gram or so: 0.95 of the limit of the scale, and twice the rest.
+/// A scale of 10 g and a hose: 0.95 of the limit of the scale and twice the rest where that is little, twice the uncertainty of both
+/// where it is not.
 #[test]
 fn the_rest_counts_beside_the_limit_of_the_scale() {
-    let balance = |kg: f64| {
+    let balance = |kg: f64, u_m3: f64| {
         let book = ChargeBook {
             nominal_kg: Some(0.600),
             tolerance_kg: Some(0.020),
             charged_kg: Some(Reading::within(kg, 0.010)),
             hose: Some(Kept {
-                volume_m3: read(60e-6, 0.5e-6),
+                volume_m3: read(60e-6, u_m3),
                 temperature: read(celsius(25.0), 0.0),
                 vapour: None,
             }),
@@ -99,8 +100,12 @@ fn the_rest_counts_beside_the_limit_of_the_scale() {
         };
         book.balance().unwrap()
     };
-    let hose = balance(0.6).hose_kg.unwrap();
-    let edge_kg = 0.580 + hose.value - 0.95 * 0.010 - 2.0 * hose.standard_uncertainty;
-    assert_eq!(balance(edge_kg - 2e-4).now, Some(ChargeFinding::Under));
-    assert_eq!(balance(edge_kg + 2e-4).now, Some(ChargeFinding::CannotTell));
+    for u_m3 in [0.5e-6, 3e-6] {
+        let hose = balance(0.6, u_m3).hose_kg.unwrap();
+        let both = 2.0 * f64::hypot(0.010 / f64::sqrt(3.0), hose.standard_uncertainty);
+        let half_kg = f64::min(0.95 * 0.010 + 2.0 * hose.standard_uncertainty, both);
+        let edge_kg = 0.580 + hose.value - half_kg;
+        assert_eq!(balance(edge_kg - 2e-4, u_m3).now, Some(ChargeFinding::Under));
+        assert_eq!(balance(edge_kg + 2e-4, u_m3).now, Some(ChargeFinding::CannotTell));
+    }
 }

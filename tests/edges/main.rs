@@ -7,6 +7,7 @@
 
 mod circuit;
 mod clock;
+mod derived;
 mod diagnosis;
 mod done;
 mod log;

@@ -1,14 +1,14 @@
 //! How the uncertainty of what was read passes into what is told.
 
-use coldloop::air::water_boiling_point_k;
+use coldloop::air::{water_boiling_point_k, water_saturation_pressure_pa};
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Rise, Sample, VentSample, prove, pull_down,
 };
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Compressor, Expansion, Feature, Refrigerant, RepairFinding, Thermometer};
+use coldloop::{Compressor, Expansion, Feature, HoldFinding, LeakFinding, Refrigerant, RepairFinding, Thermometer};
 
 fn place() -> Surroundings {
     Surroundings::at_altitude(1_600.0).unwrap()
@@ -22,6 +22,25 @@ fn read<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {
         value,
         standard_uncertainty,
+    }
+}
+
+/// Nitrogen that falls from 10.0 to 9.9 bar in an hour.
+fn decay() -> Decay {
+    let pressure = |bar: f64| read(GaugePressure::from_bar(bar).into(), 0.0);
+    Decay {
+        gas: DecayGas::Nitrogen,
+        start: pressure(10.0),
+        start_temperature: read(celsius(20.0), 0.0),
+        end: pressure(9.9),
+        end_temperature: read(celsius(20.0), 0.0),
+        repeatability_pa: 500.0,
+        held_s: 3_600.0,
+        surroundings: place(),
+        volume_m3: None,
+        allowed_kg_s: None,
+        label_pa_gauge: None,
+        served: None,
     }
 }
 
@@ -79,6 +98,162 @@ fn what_a_hose_holds_moves_with_its_temperature() {
     assert!((told / (3.0 * per_k) - 1.0).abs() < 0.02, "{told} {per_k}");
 }
 
+/// Vapour in a hose, 4 bar of R-134a at 25 °C: its density falls with temperature and is nearly proportional to the pressure.
+#[test]
+fn vapour_in_a_hose_moves_with_temperature_and_pressure() {
+    let hose = |c: f64, u_k: f64, u_pa: f64| {
+        let book = ChargeBook {
+            charged_kg: Some(read(0.6, 0.0)),
+            hose: Some(Kept {
+                volume_m3: read(60e-6, 0.0),
+                temperature: read(celsius(c), u_k),
+                vapour: Some(read(AbsolutePressure::from_pa(400_000.0).into(), u_pa)),
+            }),
+            ..ChargeBook::new(Refrigerant::R134a, place())
+        };
+        book.balance().unwrap().hose_kg.unwrap()
+    };
+    let per_k = hose(24.5, 0.0, 0.0).value - hose(25.5, 0.0, 0.0).value;
+    let by_temperature = hose(25.0, 3.0, 0.0).standard_uncertainty;
+    assert!(
+        (by_temperature / (3.0 * per_k) - 1.0).abs() < 0.02,
+        "{by_temperature} {per_k}"
+    );
+    let by_pressure = hose(25.0, 0.0, 20_000.0);
+    assert!((by_pressure.standard_uncertainty / by_pressure.value - 0.05).abs() < 1e-9);
+}
+
+/// The pressure at which water boils moves with the temperature of the coldest part (Hyland & Wexler 1983).
+#[test]
+fn the_pressure_of_water_moves_with_the_coldest_part() {
+    let evacuation = Evacuation {
+        reached: read(AbsolutePressure::from_pa(1_000.0).into(), 0.0),
+        coldest: read(celsius(20.0), 2.0),
+        surroundings: place(),
+    };
+    let told = evacuation.judge().unwrap().water_pa;
+    let [low, high] = [19.0, 21.0].map(|c| water_saturation_pressure_pa(in_kelvins(celsius(c))).unwrap());
+    assert!(
+        (told.standard_uncertainty / (high - low) - 1.0).abs() < 0.01,
+        "{told:?}"
+    );
+}
+
+/// Of two readings the mean rise counts: 1 Pa/s into 2 L at 22 °C is p V M / (R T) = 2.3606e-8 kg/s of air (ideal gas), and a
+/// reading of 3 Pa standard uncertainty at both ends makes the rise uncertain by 3 √2 Pa.
+#[test]
+fn two_readings_of_a_hold_tell_a_mean_rate() {
+    let hold = |rise_pa: f64, held_s: f64, u_pa: f64, allowed: Rise| {
+        let samples = [(0.0, 50.0), (held_s, 50.0 + rise_pa)].map(|(after_s, pa)| Sample {
+            after_s,
+            pressure: read(AbsolutePressure::from_pa(pa).into(), u_pa),
+        });
+        let hold = Hold {
+            samples: &samples,
+            warmest: read(celsius(22.0), 0.0),
+            surroundings: place(),
+            volume_m3: Some(read(0.002, 0.0)),
+            allowed,
+        };
+        hold.judge().unwrap()
+    };
+    let rate = hold(1_200.0, 1_200.0, 3.0, Rise::USUAL).air_kg_s.unwrap();
+    assert!((rate.value / 2.360_6e-8 - 1.0).abs() < 1e-3, "{rate:?}");
+    let of_rise = 3.0 * f64::sqrt(2.0) / 1_200.0;
+    assert!(
+        (rate.standard_uncertainty / rate.value - of_rise).abs() < 1e-9,
+        "{rate:?}"
+    );
+    // 6 Pa in ten minutes are allowed: 12 Pa in twenty.
+    let allowed = Rise {
+        rise_pa: 6.0,
+        over_s: 600.0,
+    };
+    let tight = |rise_pa: f64| hold(rise_pa, 1_200.0, 0.0, allowed).finding == HoldFinding::Tight;
+    assert_eq!((tight(11.9), tight(12.1)), (true, false));
+}
+
+/// The slope of a straight line through readings of one uncertainty is uncertain by u / √Σ(t - t̄)² (least squares), and readings
+/// that crowd at the start leave two for the end.
+#[test]
+fn slopes_are_those_of_least_squares() {
+    let hold = |readings: &[(f64, f64)]| {
+        let samples: Vec<Sample> = readings
+            .iter()
+            .map(|&(after_s, pa)| Sample {
+                after_s,
+                pressure: read(AbsolutePressure::from_pa(pa).into(), 0.3),
+            })
+            .collect();
+        let hold = Hold {
+            samples: &samples,
+            warmest: read(celsius(22.0), 0.0),
+            surroundings: place(),
+            volume_m3: None,
+            allowed: Rise::USUAL,
+        };
+        hold.judge().unwrap()
+    };
+    let even = hold(&[
+        (0.0, 50.0),
+        (300.0, 50.0),
+        (600.0, 50.0),
+        (900.0, 50.0),
+        (1_200.0, 50.0),
+    ]);
+    let wanted = 0.3 / f64::sqrt(2.0 * 300.0 * 300.0);
+    assert!((even.early_pa_s.unwrap().standard_uncertainty / wanted - 1.0).abs() < 1e-9);
+    let crowded = hold(&[(0.0, 50.0), (10.0, 50.0), (20.0, 50.0), (30.0, 50.0), (1_200.0, 61.7)]);
+    assert!((crowded.late_pa_s.unwrap().value - 0.01).abs() < 1e-9, "{crowded:?}");
+    // Down and up again is no fall, though the first half of it is.
+    let dip = hold(&[
+        (0.0, 100.0),
+        (300.0, 94.0),
+        (600.0, 88.0),
+        (900.0, 94.0),
+        (1_200.0, 100.0),
+    ]);
+    assert_ne!(dip.finding, HoldFinding::Falling);
+}
+
+/// Vapour over liquid keeps the pressure of saturation: R-134a, 665.4 kPa at 25 °C (Tillner-Roth & Baehr 1994).
+#[test]
+fn a_saturated_circuit_ends_at_saturation() {
+    let test = Decay {
+        gas: DecayGas::Vapour(Refrigerant::R134a),
+        start: read(AbsolutePressure::from_pa(571_900.0).into(), 0.0),
+        end: read(AbsolutePressure::from_pa(660_000.0).into(), 0.0),
+        end_temperature: read(celsius(25.0), 0.0),
+        ..decay()
+    };
+    let told = test.judge().unwrap();
+    assert!((told.tight_end_pa / 665_400.0 - 1.0).abs() < 1e-3, "{told:?}");
+}
+
+/// A rate leaks where all of its 95 % interval lies above what is allowed, is tight where all of it lies below, and else unclear.
+#[test]
+fn a_rate_is_held_against_what_is_allowed() {
+    let judged = |allowed_kg_s: Option<f64>| {
+        let test = Decay {
+            volume_m3: Some(read(0.002, 0.0)),
+            allowed_kg_s,
+            ..decay()
+        };
+        test.judge().unwrap()
+    };
+    let rate = judged(None).rate_kg_s.unwrap();
+    let end = |side: f64| rate.value + side * 2.0 * rate.standard_uncertainty;
+    let found = |allowed: f64| judged(Some(allowed)).finding;
+    assert_eq!(
+        (found(0.99 * end(-1.0)), found(1.01 * end(-1.0))),
+        (LeakFinding::Leaks, LeakFinding::LimitUnclear)
+    );
+    assert_eq!(
+        (found(0.99 * end(1.0)), found(1.01 * end(1.0))),
+        (LeakFinding::LimitUnclear, LeakFinding::Tight)
+    );
+}
+
 /// Where a vent levels off is known twice as well by a thermometer that is twice as good.
 #[test]
 fn where_a_vent_levels_off_is_as_good_as_its_thermometer() {
@@ -98,22 +273,7 @@ fn where_a_vent_levels_off_is_as_good_as_its_thermometer() {
 /// as an ideal gas; the real gas differs from that by a few per cent.
 #[test]
 fn the_share_that_is_lost_is_that_of_the_pressure() {
-    let pressure = |bar: f64| read(GaugePressure::from_bar(bar).into(), 0.0);
-    let test = Decay {
-        gas: DecayGas::Nitrogen,
-        start: pressure(10.0),
-        start_temperature: read(celsius(20.0), 0.0),
-        end: pressure(9.9),
-        end_temperature: read(celsius(20.0), 0.0),
-        repeatability_pa: 500.0,
-        held_s: 3_600.0,
-        surroundings: place(),
-        volume_m3: None,
-        allowed_kg_s: None,
-        label_pa_gauge: None,
-        served: None,
-    };
-    let lost = test.judge().unwrap().lost.unwrap();
+    let lost = decay().judge().unwrap().lost.unwrap();
     assert!((lost.value / (0.1 / 10.835) - 1.0).abs() < 0.05, "{lost:?}");
     // Two readings that repeat within 500 Pa.
     let wanted = f64::sqrt(2.0) * 500.0 / 1_083_500.0;
