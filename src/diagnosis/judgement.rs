@@ -49,13 +49,7 @@ impl Judgement {
             return Self::unread(case, (settings, priors));
         }
         let mut scene = Scene::of(case);
-        if !at_rest {
-            sound(case, &mut scene.sound)?;
-        }
-        let read = match &scene.sound {
-            Some(sound) => features::running(case, sound, None)?,
-            None => None,
-        };
+        let read = read(case, &mut scene, at_rest)?;
         Ok(Self::weighed(case, (settings, priors), &scene, (derived(case)?, read)))
     }
 
@@ -185,9 +179,25 @@ impl Judgement {
         })
     }
 
-    /// What this visit says by itself, to be stacked with another one.
-    pub(super) fn alone(&self, looks: &Looks) -> Alone {
-        self.posterior.alone(looks)
+    /// What a visit says by itself, to be stacked with another one: the posterior of [`Self::of`], of which nothing is concluded.
+    ///
+    /// Errors: those of [`Self::of`].
+    #[inline(never)]
+    pub(super) fn alone(case: &Case, settings: &Settings) -> Result<Alone, Error> {
+        case.check()?;
+        let at_rest = case.conditions.at_rest(case.system.compressor);
+        let (priors, mut scene) = (settings.priors(), Scene::of(case));
+        if at_rest && warm_for_rest(case) {
+            derived(case)?;
+            let mut silent = *case;
+            silent.readings = Readings::default();
+            let posterior = Posterior::of(&silent, (settings, &priors), &scene, (None, at_rest));
+            return Ok(posterior.alone(&settings.looks));
+        }
+        let read = read(case, &mut scene, at_rest)?;
+        derived(case)?;
+        let posterior = Posterior::of(case, (settings, &priors), &scene, (read, at_rest));
+        Ok(posterior.alone(&settings.looks))
     }
 
     /// What the readings allow one to say.
@@ -252,7 +262,8 @@ impl Judgement {
     /// ```
     #[inline(never)] // so that the plan stands on the stack once
     pub fn plan(&self, settings: &Settings) -> Plan {
-        let mut plan = next_check::plan(&self.posterior, &self.scene, settings, self.standing);
+        let mut plan = Plan::EMPTY;
+        next_check::plan(&mut plan, &self.posterior, &self.scene, settings, self.standing);
         if plan.steps.first().is_some_and(|step| self.is_too_much(step.action)) {
             plan.clear();
         }
@@ -300,6 +311,17 @@ impl Reasons<'_> {
     /// Empty when one of the two does not exist in the system.
     pub fn because(&self, fault: Fault, rival: Fault) -> List<Contribution, EVIDENCE> {
         self.posterior.because(self.looks, fault, rival)
+    }
+}
+
+/// What was read of a running system, beside what a sound one shows.
+fn read(case: &Case, scene: &mut Scene, at_rest: bool) -> Result<Option<FeatureVector>, Error> {
+    if !at_rest {
+        sound(case, &mut scene.sound)?;
+    }
+    match &scene.sound {
+        Some(sound) => features::running(case, sound, None),
+        None => Ok(None),
     }
 }
 

@@ -118,14 +118,10 @@ impl Visits {
     }
 }
 
-/// What one visit says by itself; the judgement, which is large, is gone when this returns.
-#[inline(never)]
+/// What one visit says by itself.
 fn alone(case: &Case, settings: &Settings) -> Result<Alone, Error> {
     settings.check()?;
-    match &Judgement::of(case, settings, &settings.priors()) {
-        Ok(judgement) => Ok(judgement.alone(&settings.looks)),
-        Err(error) => Err(*error),
-    }
+    Judgement::alone(case, settings)
 }
 
 impl SoundModel {

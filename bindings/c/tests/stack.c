@@ -30,21 +30,97 @@ static const char *const SETTINGS =
     "  \"looks\": {\"undercharge\": {\"sight_glass_bubbles\": 0.9}}, \"prices\": {\"recovery\": {\"minutes\": 20}},"
     "  \"counts\": {\"cases\": {\"undercharge\": 140, \"no-fault\": 60}}}}";
 
-typedef uint32_t (*function)(const char *, char *, uintptr_t, uintptr_t *, coldloop_error *);
-
+/* What a call works on. */
 struct call {
-    function function;
+    uint32_t (*made)(const struct call *);
     const char *readings;
     char *answer;
+    void *session;
+    void *recorder;
     uint32_t status;
 };
+
+static uint32_t nothing(const struct call *call)
+{
+    (void)call;
+    return COLDLOOP_STATUS_OK;
+}
+
+static uint32_t diagnose(const struct call *call) { return coldloop_diagnose(call->readings, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL); }
+static uint32_t report(const struct call *call) { return coldloop_report(call->readings, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL); }
+static uint32_t page_html(const struct call *call) { return coldloop_page_html(call->readings, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL); }
+static uint32_t plan(const struct call *call) { return coldloop_plan(call->readings, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL); }
+static uint32_t prove(const struct call *call) { return coldloop_prove(call->readings, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL); }
+
+static uint32_t session_from_text(const struct call *call)
+{
+    return coldloop_session_from_text(call->session, coldloop_session_size(), call->readings, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL);
+}
+
+static uint32_t session_text(const struct call *call)
+{
+    return coldloop_session_text(call->session, NULL, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL);
+}
+
+static uint32_t session_standing(const struct call *call)
+{
+    coldloop_standing standing = {.size = sizeof standing};
+    return coldloop_session_standing(call->session, &standing, NULL);
+}
+
+static uint32_t session_odds(const struct call *call)
+{
+    coldloop_ranked_fault faults[8];
+    size_t count;
+    return coldloop_session_odds(call->session, faults, 8, &count, NULL);
+}
+
+static uint32_t session_next(const struct call *call)
+{
+    coldloop_next_step next = {.size = sizeof next};
+    return coldloop_session_next(call->session, &next, NULL);
+}
+
+static uint32_t session_add_log(const struct call *call)
+{
+    const uint32_t status = coldloop_session_add_log(call->session, call->recorder, NULL, NULL);
+    uint32_t undone;
+    coldloop_session_undo(call->session, &undone, NULL);
+    return status;
+}
+
+static uint32_t log_standing(const struct call *call)
+{
+    coldloop_standing standing = {.size = sizeof standing};
+    return coldloop_session_log_standing(call->session, call->recorder, NULL, &standing, NULL);
+}
+
+static uint32_t log_odds(const struct call *call)
+{
+    coldloop_ranked_fault faults[8];
+    size_t count;
+    return coldloop_session_log_odds(call->session, call->recorder, NULL, faults, 8, &count, NULL);
+}
+
+static uint32_t recorder_push(const struct call *call)
+{
+    static const uint32_t channels[] = {COLDLOOP_CHANNEL_LOW_SIDE, COLDLOOP_CHANNEL_HIGH_SIDE};
+    const double time_s = 1e3, values[] = {200e3, 1e6};
+    return coldloop_recorder_push(call->recorder, 1, &time_s, 0, 2, channels, values, 0, sizeof values[0], NULL);
+}
+
+static uint32_t recorder_state(const struct call *call)
+{
+    coldloop_log_state state = {.size = sizeof state};
+    coldloop_log_summary summary = {.size = sizeof summary};
+    coldloop_recorder_state(call->recorder, 0, &state, NULL);
+    return coldloop_recorder_summary(call->recorder, &summary, NULL);
+}
 
 static void *made(void *given)
 {
     struct call *call = given;
-    call->status = call->function == NULL
-                       ? COLDLOOP_STATUS_OK
-                       : call->function(call->readings, call->answer, COLDLOOP_ANSWER_MAX, NULL, NULL);
+    call->status = call->made(call);
     return NULL;
 }
 
@@ -56,34 +132,66 @@ static size_t used(struct call *call)
     return bytes;
 }
 
+/* A log of three states, each at its own speed. */
+static void logged(void *recorder)
+{
+    static const uint32_t channels[] = {COLDLOOP_CHANNEL_LOW_SIDE, COLDLOOP_CHANNEL_HIGH_SIDE, COLDLOOP_CHANNEL_VENT, COLDLOOP_CHANNEL_ENGINE_SPEED};
+    int s;
+    coldloop_log_summary summary = {.size = sizeof summary};
+    CHECK(coldloop_recorder_init(recorder, coldloop_recorder_size(), COLDLOOP_DATUM_GAUGE, NULL) == COLDLOOP_STATUS_OK);
+    for (s = 0; s < 900; s++) {
+        const int state = s / 300;
+        const double time_s = s, values[] = {330e3 - 50e3 * state, 900e3 + 120e3 * state, 288.0 - 2.0 * state, 13.0 + 10.0 * state};
+        CHECK(coldloop_recorder_push(recorder, 1, &time_s, 0, 4, channels, values, 0, sizeof values[0], NULL) == COLDLOOP_STATUS_OK);
+    }
+    CHECK(coldloop_recorder_summary(recorder, &summary, NULL) == COLDLOOP_STATUS_OK && summary.judged == 3);
+}
+
 int main(void)
 {
     static const struct {
         const char *name;
-        function function;
+        uint32_t (*made)(const struct call *);
+        size_t most;
     } functions[] = {
-        {"coldloop_diagnose", coldloop_diagnose},
-        {"coldloop_report", coldloop_report},
-        {"coldloop_page_html", coldloop_page_html},
-        {"coldloop_plan", coldloop_plan},
-        {"coldloop_prove", coldloop_prove},
+        {"coldloop_diagnose", diagnose, COLDLOOP_STACK_MAX},
+        {"coldloop_report", report, COLDLOOP_STACK_MAX},
+        {"coldloop_page_html", page_html, COLDLOOP_STACK_MAX},
+        {"coldloop_plan", plan, COLDLOOP_STACK_MAX},
+        {"coldloop_prove", prove, COLDLOOP_STACK_MAX},
+        {"coldloop_session_from_text", session_from_text, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_session_text", session_text, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_session_standing", session_standing, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_session_odds", session_odds, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_session_next", session_next, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_session_add_log", session_add_log, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_session_log_standing", log_standing, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_session_log_odds", log_odds, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_recorder_push", recorder_push, COLDLOOP_SESSION_STACK_MAX},
+        {"coldloop_recorder_state", recorder_state, COLDLOOP_SESSION_STACK_MAX},
     };
     const char *const texts[] = {VISIT, TWO_GAUGES, SETTINGS};
     char *answer = malloc(COLDLOOP_ANSWER_MAX);
-    struct call none = {NULL, NULL, NULL, 0};
+    void *session = malloc(coldloop_session_size()), *recorder = malloc(coldloop_recorder_size());
+    struct call none = {nothing, NULL, NULL, NULL, NULL, 0};
     size_t thread = used(&none); /* what a thread takes that calls nothing */
     size_t at, text;
-    CHECK(answer != NULL);
+    CHECK(answer != NULL && session != NULL && recorder != NULL);
     for (at = 0; at < sizeof functions / sizeof functions[0]; at++) {
         size_t most = 0;
         for (text = 0; text < sizeof texts / sizeof texts[0]; text++) {
-            struct call call = {functions[at].function, texts[text], answer, 0};
-            size_t bytes = used(&call) - thread;
+            struct call call = {functions[at].made, texts[text], answer, session, recorder, 0};
+            size_t bytes;
+            logged(recorder);
+            CHECK(coldloop_session_from_text(session, coldloop_session_size(), texts[text], NULL, 0, NULL, NULL) == COLDLOOP_STATUS_OK);
+            bytes = used(&call) - thread;
             most = bytes > most ? bytes : most;
         }
         printf("%s: %zu bytes of stack\n", functions[at].name, most);
-        CHECK(most > 1000 && most <= COLDLOOP_STACK_MAX);
+        CHECK(most > 1000 && most <= functions[at].most);
     }
+    free(recorder);
+    free(session);
     free(answer);
     return checks_end();
 }

@@ -114,10 +114,9 @@ pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, st
     })
 }
 
-/// The steps ahead.
+/// Puts the steps ahead into an empty plan, which stands on the stack once.
 #[inline(never)]
-pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) -> Plan {
-    let mut plan = Plan::EMPTY;
+pub(super) fn plan(plan: &mut Plan, posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) {
     if let Some(check) = standing.first {
         plan.steps.push(Step {
             action: Action::Check(check),
@@ -126,17 +125,16 @@ pub(super) fn plan(posterior: &Posterior, scene: &Scene, settings: &Settings, st
             recovers: empties(check, settings),
             ..Step::BLANK
         });
-        return plan;
+        return;
     }
     searched(posterior, scene, settings, standing, |bench, search, weighing| {
-        search.grow_into(&mut plan, &bench.state, bench.first(search, weighing), weighing);
+        search.grow_into(plan, &bench.state, bench.first(search, weighing), weighing);
     });
     // The search weighs minutes with the parts in them.
     for step in plan.steps.items_mut() {
         step.parts_in_minutes = settings.prices.parts_in_minutes(step.action);
         step.minutes -= step.parts_in_minutes;
     }
-    plan
 }
 
 /// Whether the rest of a charge has to come out first.
@@ -218,6 +216,7 @@ impl<'a> Bench<'a> {
     }
 
     /// The first step.
+    #[inline(never)] // so that all looks ahead are worked out on less stack
     fn first(&self, search: &Search<'_>, weighing: &Weighing) -> Move {
         if let Some(at) = self.before_all() {
             return Move::Check(at);
@@ -238,6 +237,7 @@ impl<'a> Bench<'a> {
     }
 
     /// The checks that save more than they cost; the most useful first.
+    #[inline(never)] // so that all looks ahead are worked out on less stack
     fn ranked(&self, search: &Search<'_>, weighing: &Weighing) -> List<RankedCheck, TOLD> {
         let mut ranked = unranked();
         if let Some(check) = self.standing.first {

@@ -6,6 +6,7 @@ use crate::names::{Observation, ResultKind};
 
 impl Search<'_> {
     /// Puts the tree from a state into an empty plan, `step` first.
+    #[inline(never)] // so that all looks ahead are worked out on less stack
     pub(crate) fn grow_into(&self, plan: &mut Plan, state: &State, step: Move, weighing: &Weighing) {
         let (best, likely) = weighing.best();
         plan.expected_minutes = match step {
