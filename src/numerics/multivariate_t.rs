@@ -591,7 +591,7 @@ mod tests {
             (independent, factor.product(&independent, &independent))
         };
         let density = |factor: &Factor<1>, squared, count: usize| {
-            five.peaks()[count] * factor.narrow()[0] * five.fall(squared, count)[0]
+            factor.tops(&five.peaks())[count][0] * five.fall(squared, count)[0]
         };
         let given = |own: f64, (independent, [squared]): (Vectors<1>, [f64; 1])| {
             let (row, [left]) = fewer.explained(
