@@ -112,11 +112,11 @@ impl<'a> Batch<'a> {
         &mut self,
         lane: Lane<'a>,
         (off, noise): (&Vector, &Vector),
-        entries: impl Iterator<Item = f64>,
+        entry: impl Fn(usize) -> f64,
         take: Take<'_>,
     ) {
         let at = self.used % WIDE;
-        self.factor.fill(at, entries, noise);
+        self.factor.fill(at, entry, noise);
         for (to, off) in self.off.iter_mut().zip(off) {
             to[at] = *off;
         }
@@ -158,8 +158,8 @@ impl<'a> Batch<'a> {
             for (at, lane) in self.lanes().iter().enumerate() {
                 if let Some(row) = lane.rows.get(place) {
                     terms.weight[at] = lane.weight * f64::from(row.weight);
-                    for (off, i) in terms.independent.iter_mut().zip(seen.read.places()) {
-                        off[at] -= row.shift_of(*i, few);
+                    for (n, i) in seen.read.places().iter().enumerate() {
+                        terms.independent[n][at] -= row.shift_of(*i, few);
                     }
                 }
             }
@@ -170,11 +170,7 @@ impl<'a> Batch<'a> {
 
     /// Density at the means over no feature, the first one, the first two, and so on.
     pub(super) fn tops(&self) -> [Lanes<WIDE>; DIMENSIONS + 1] {
-        let mut tops = self.factor.narrow();
-        for (tops, peak) in tops.iter_mut().zip(self.source.peaks) {
-            *tops = tops.map(|narrow| peak * narrow);
-        }
-        tops
+        self.factor.tops(&self.source.peaks)
     }
 
     /// The densities of terms, weighed; `tops` are those of all features.
@@ -208,17 +204,17 @@ impl<'a> Batch<'a> {
         self.each_term(|terms| {
             let mut densities = terms.weight;
             more(&mut sums[0], &densities);
-            let squares = self.factor.squares(&terms.independent).zip(1..);
-            for ((squared, count), (top, sum)) in squares.zip(tops.iter().zip(&mut sums).skip(1)) {
-                let fall = freedom.fall(squared, count);
-                densities = core::array::from_fn(|at| terms.weight[at] * top[at] * fall[at]);
-                more(sum, &densities);
+            let squares = self.factor.squares(&terms.independent);
+            for count in 1..=self.source.seen.read.count().min(DIMENSIONS) {
+                let fall = freedom.fall(squares[count - 1], count);
+                densities = core::array::from_fn(|at| terms.weight[at] * tops[count][at] * fall[at]);
+                more(&mut sums[count], &densities);
             }
             each(terms, &densities);
         });
-        for (step, sum) in steps.iter_mut().zip(&sums).take(self.source.seen.read.count() + 1) {
-            for (lane, sum) in self.lanes().iter().zip(sum) {
-                step[lane.hypothesis] += sum;
+        for (at, lane) in self.lanes().iter().enumerate() {
+            for (step, sum) in steps.iter_mut().zip(&sums).take(self.source.seen.read.count() + 1) {
+                step[lane.hypothesis] += sum[at];
             }
         }
     }
@@ -229,7 +225,7 @@ impl<'a> Batch<'a> {
     /// By the block of the figure in the inverse of the matrix.
     pub(super) fn each_without(&self, figures: &[Option<Places>; FEATURES], mut take: impl FnMut(usize, usize, f64)) {
         let count = self.source.seen.read.count();
-        let narrow = self.factor.narrow()[count];
+        let narrow = self.factor.narrow();
         let unit = |place: usize| {
             let mut unit = [[0.0; WIDE]; DIMENSIONS];
             unit[place] = [1.0; WIDE];
@@ -284,8 +280,8 @@ impl<'a> Batch<'a> {
         let tops = self.tops()[count];
         let mut firsts = [[[0.0; WIDE]; DIMENSIONS]; MOST_ROWS];
         for (first, row) in firsts.iter_mut().zip(rows) {
-            for (first, i) in first.iter_mut().zip(seen.read.places()) {
-                *first = [row.shift_of(*i, few); WIDE];
+            for (n, i) in seen.read.places().iter().enumerate() {
+                first[n] = [row.shift_of(*i, few); WIDE];
             }
             self.factor.solve(first);
         }
@@ -295,17 +291,17 @@ impl<'a> Batch<'a> {
             for (at, lane) in self.lanes().iter().enumerate() {
                 if let Some(row) = lane.rows.get(place) {
                     weight[at] = f64::from(row.weight);
-                    for (shift, i) in shift.iter_mut().zip(seen.read.places()) {
-                        shift[at] = row.shift_of(*i, few);
+                    for (n, i) in seen.read.places().iter().enumerate() {
+                        shift[n][at] = row.shift_of(*i, few);
                     }
                 }
             }
             let second = solved(shift);
             for (row, first) in rows.iter().zip(&firsts) {
                 let mut left = off;
-                for ((left, first), second) in left.iter_mut().zip(first).zip(&second).take(count) {
+                for n in 0..count.min(DIMENSIONS) {
                     for at in 0..WIDE {
-                        left[at] -= first[at] + second[at];
+                        left[n][at] -= first[n][at] + second[n][at];
                     }
                 }
                 let fall = self
@@ -418,11 +414,11 @@ impl<'a> OfSource<'a> {
                 weight: self.component.weight,
             };
             if wanted(of_sound) {
-                batch.add(lane(of_sound, None), (&off, noise), part.iter().copied(), take);
+                batch.add(lane(of_sound, None), (&off, noise), |at| part[at], take);
             }
             if wanted(of_any) {
-                let entries = part.iter().zip(&more).map(|(part, more)| part + more);
-                batch.add(lane(of_any, Some(&ANYTHING)), (&off, noise), entries, take);
+                let entry = |at: usize| part[at] + more[at];
+                batch.add(lane(of_any, Some(&ANYTHING)), (&off, noise), entry, take);
             }
         }
     }

@@ -7,7 +7,7 @@ use super::features::{FEATURES, FIGURE_OF, place};
 use super::rows::{Bits, CountedFrom, FaultRows, number};
 use crate::expected::{Component, SoundModel};
 use crate::names::{EntryError, Fault};
-use crate::numerics::multivariate_t::{DIMENSIONS, Factor, TRIANGLE, Triangle, Vector};
+use crate::numerics::multivariate_t::{DIMENSIONS, Factor, TRIANGLE, Triangle, Vector, entries_of};
 
 /// Part of every fault that shows itself in a way the atlas does not know, so that no tail decides alone; of sound systems a third of
 /// it. Source: loss on makes that were left out; 7 to 15 % serve alike.
@@ -49,12 +49,16 @@ impl Grounds<'_> {
             for severe in [false, true] {
                 for rows in page.iter().filter(|rows| wanted(index(rows.fault))) {
                     let severities = self.pages.severities(rows);
-                    let (mild, of_severe) = severities.split_at(severities.partition_point(|row| !row.severe));
+                    let (mut mild, mut all) = (0, 0.0);
+                    for row in severities {
+                        mild += usize::from(!row.severe);
+                        all += f64::from(row.weight);
+                    }
+                    let (mild, of_severe) = severities.split_at(mild);
                     let part = if severe { of_severe } else { mild };
                     if part.is_empty() {
                         continue;
                     }
-                    let all: f64 = severities.iter().map(|row| f64::from(row.weight)).sum();
                     let (base, off) = source.counted_from(rows);
                     let table = &rows.scales[usize::from(severe)];
                     let lane = Lane {
@@ -69,13 +73,12 @@ impl Grounds<'_> {
                     } else {
                         &more
                     };
-                    let entries = more.iter().zip(read_of(seen, table)).map(|(more, own)| more + own);
+                    let entry = |at: usize| more[at] + entry_of(seen, table, at);
                     match &lane.scale.left {
-                        None => batch.add(lane, (off, &seen.noise), entries, take),
+                        None => batch.add(lane, (off, &seen.noise), entry, take),
                         Some(left) => {
                             let left = seen.read.part_of(|i, j| left[i] * left[j]);
-                            let entries = entries.zip(left).map(|(entry, left)| entry * left);
-                            batch.add(lane, (off, &seen.noise), entries, take);
+                            batch.add(lane, (off, &seen.noise), |at| entry(at) * left[at], take);
                         }
                     }
                 }
@@ -126,13 +129,13 @@ impl Grounds<'_> {
                 let mut noise = [0.0; DIMENSIONS];
                 noise[..2].copy_from_slice(&places.map(|n| seen.noise[n]));
                 let mut factor = Factor::<1>::empty(count);
-                factor.fill(0, entries.into_iter(), &noise);
+                factor.fill(0, |at| entries[at], &noise);
                 factor.factorise();
                 let mut off = [[0.0]; DIMENSIONS];
                 (off[0], off[1]) = ([value - component.mean[i]], [other - component.mean[j]]);
                 factor.solve(&mut off);
                 let [fall] = component.freedom.fall(factor.product(&off, &off), count);
-                *alone += component.weight * component.freedom.peaks()[count] * factor.narrow()[count][0] * fall;
+                *alone += component.weight * component.freedom.peaks()[count] * factor.narrow()[0] * fall;
             }
         }
         densities
@@ -160,8 +163,8 @@ impl Grounds<'_> {
             match scale.left {
                 None => {
                     let mut part = more;
-                    for (part, own) in part.iter_mut().zip(read_of(seen, &rows.scales[0])) {
-                        *part += own;
+                    for (at, part) in part.iter_mut().enumerate().take(entries_of(seen.read.count())) {
+                        *part += entry_of(seen, &rows.scales[0], at);
                     }
                     part
                 }
@@ -179,9 +182,8 @@ impl Grounds<'_> {
                 for other in others.by_ref().take(WIDE) {
                     // The spread of a sound system stands in both: a pair is judged a little wider than it is.
                     let (at, second) = (pairs.used, part(other));
-                    let entries = first.iter().zip(second).zip(&more);
-                    let entries = entries.map(|((first, second), more)| first + second - more);
-                    pairs.factor.fill(at, entries, &seen.noise);
+                    let entry = |at: usize| first[at] + second[at] - more[at];
+                    pairs.factor.fill(at, entry, &seen.noise);
                     pairs.lanes[at] = Lane {
                         hypothesis: index(other.fault),
                         rows: self.pages.severities(other),
@@ -202,9 +204,8 @@ impl Grounds<'_> {
     }
 }
 
-/// The entries of a table of what was read.
-fn read_of<'a>(seen: &'a Seen, table: &'a [Bits; TRIANGLE]) -> impl Iterator<Item = f64> + 'a {
-    seen.read
-        .entries()
-        .map(|at| table.get(at).map_or(0.0, |bits| number(*bits)))
+/// An entry of a table, by its place in the triangle of what was read.
+#[inline]
+fn entry_of(seen: &Seen, table: &[Bits; TRIANGLE], at: usize) -> f64 {
+    table.get(seen.read.entry(at)).map_or(0.0, |bits| number(*bits))
 }

@@ -181,7 +181,7 @@ impl<'a> Stacked<'a> {
         let (count, count_after) = (b.read.count(), a.read.count());
         let (scale, scale_after) = (b.scale(of), a.scale(of));
         let mut factor = Factor::<1>::empty(count);
-        factor.fill(0, b.read.entries().map(|at| scale.0[at]), &b.noise());
+        factor.fill(0, |at| scale.0[b.read.entry(at)], &b.noise());
         factor.factorise();
         let common = self.common(of, &scale, &scale_after);
         let with_sound = self.with_sound(of, &scale);
@@ -210,11 +210,11 @@ impl<'a> Stacked<'a> {
                 let [explained] = factor.product(&with[k], &with[l]);
                 *entry -= explained;
             }
-            second.fill(lane, part.into_iter(), &noise);
+            second.fill(lane, |at| part[at], &noise);
         }
         second.factorise();
-        let [narrow] = factor.narrow()[count];
-        let narrow_after = second.narrow()[count_after];
+        let [narrow] = factor.narrow();
+        let narrow_after = second.narrow();
         let (base, base_after, freedom) = (b.base(of), a.base(of), b.component.freedom);
         let mut densities = [0.0; PARTS];
         for row in rows {

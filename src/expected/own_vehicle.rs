@@ -213,7 +213,7 @@ impl<'a> Seen<'a> {
     fn of(scale: &Symmetric, noise: &Vector, off: &Vector, read: &'a Read) -> Self {
         let part = read.part_of(|i, j| scale.at(i, j));
         let mut factor = Factor::empty(read.count());
-        factor.fill(0, part.into_iter(), &read.part(noise));
+        factor.fill(0, |at| part[at], &read.part(noise));
         factor.factorise();
         let mut independent = read.part(off).map(|off| [off]);
         factor.solve(&mut independent);
@@ -228,7 +228,7 @@ impl<'a> Seen<'a> {
 
     fn density(&self, freedom: Freedom) -> f64 {
         let count = self.read.count();
-        let ([narrow], [fall]) = (self.factor.narrow()[count], freedom.fall([self.squared], count));
+        let ([narrow], [fall]) = (self.factor.narrow(), freedom.fall([self.squared], count));
         freedom.peaks()[count] * narrow * fall
     }
 

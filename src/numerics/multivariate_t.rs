@@ -86,10 +86,10 @@ impl Read {
         off
     }
 
-    /// The places of the entries of their triangle in a lower triangle of all dimensions.
-    pub(crate) fn entries(&self) -> impl Iterator<Item = usize> {
-        let many = entries_of(self.count);
-        self.entries.iter().take(many).map(|at| usize::from(*at))
+    /// The place of an entry of their triangle in a lower triangle of all dimensions.
+    #[inline]
+    pub(crate) fn entry(&self, at: usize) -> usize {
+        usize::from(self.entries[at])
     }
 
     /// Their triangle of a matrix of all dimensions.
@@ -150,7 +150,7 @@ impl Symmetric {
 }
 
 /// How many entries a lower triangle of so many dimensions has.
-fn entries_of(count: usize) -> usize {
+pub(crate) fn entries_of(count: usize) -> usize {
     ROW.get(count).copied().unwrap_or(TRIANGLE)
 }
 
@@ -194,11 +194,11 @@ impl<const L: usize> Factor<L> {
         Self { count, lower }
     }
 
-    /// Fills in a matrix by the entries of its lower triangle, and what is added to its diagonal.
+    /// Fills in a matrix by the entries of its lower triangle in order, and what is added to its diagonal.
     #[inline]
-    pub(crate) fn fill(&mut self, lane: usize, entries: impl Iterator<Item = f64>, variances: &Vector) {
-        for (to, entry) in self.lower[..entries_of(self.count)].iter_mut().zip(entries) {
-            to[lane] = entry;
+    pub(crate) fn fill(&mut self, lane: usize, entry: impl Fn(usize) -> f64, variances: &Vector) {
+        for (at, to) in self.lower[..entries_of(self.count)].iter_mut().enumerate() {
+            to[lane] = entry(at);
         }
         for (n, variance) in variances.iter().enumerate().take(self.count) {
             self.lower[ROW[n] + n][lane] += variance;
@@ -244,17 +244,23 @@ impl<const L: usize> Factor<L> {
         self.lower[ROW[N] + N] = core::array::from_fn(|lane| 1.0 / f64::max(left[lane], LEAST_LEFT * own[lane]));
     }
 
-    /// One over the square root of the determinant of no row, the first one, the first two, and so on.
-    pub(crate) fn narrow(&self) -> [Lanes<L>; DIMENSIONS + 1] {
-        let mut narrow = [[1.0; L]; DIMENSIONS + 1];
+    /// One over the square root of the determinant of no row, the first one, the first two, and so on, times these `peaks`.
+    #[inline]
+    pub(crate) fn tops(&self, peaks: &[f64; DIMENSIONS + 1]) -> [Lanes<L>; DIMENSIONS + 1] {
+        let mut tops = peaks.map(|peak| [peak; L]);
         let mut product = [1.0; L];
-        for (n, narrow) in narrow.iter_mut().skip(1).enumerate().take(self.count) {
+        for n in 0..self.count.min(DIMENSIONS) {
             for lane in 0..L {
                 product[lane] *= self.lower[ROW[n] + n][lane];
-                narrow[lane] = sqrt(product[lane]);
+                tops[n + 1][lane] *= sqrt(product[lane]);
             }
         }
-        narrow
+        tops
+    }
+
+    /// One over the square root of the determinant.
+    pub(crate) fn narrow(&self) -> Lanes<L> {
+        self.tops(&[1.0; DIMENSIONS + 1])[self.count.min(DIMENSIONS)]
     }
 
     /// Makes vectors independent deviations: L^-1 times each.
@@ -310,14 +316,16 @@ impl<const L: usize> Factor<L> {
     }
 
     /// The squared distances of such vectors over the first dimension, the first two, and so on.
-    pub(crate) fn squares(&self, independent: &Vectors<L>) -> impl Iterator<Item = Lanes<L>> {
-        let each = independent.iter().enumerate().take(self.count);
-        each.scan([0.0; L], |sum, (n, one)| {
+    #[inline]
+    pub(crate) fn squares(&self, independent: &Vectors<L>) -> Vectors<L> {
+        let (mut squares, mut sum) = ([[0.0; L]; DIMENSIONS], [0.0; L]);
+        for n in 0..self.count.min(DIMENSIONS) {
             for lane in 0..L {
-                sum[lane] += one[lane] * one[lane] * self.lower[ROW[n] + n][lane];
+                sum[lane] += independent[n][lane] * independent[n][lane] * self.lower[ROW[n] + n][lane];
             }
-            Some(*sum)
-        })
+            squares[n] = sum;
+        }
+        squares
     }
 
     /// What is read of a matrix tells of one more number: the covariances with what was read, made independent deviations,
@@ -373,14 +381,19 @@ impl Freedom {
         let twice = self.0 as usize + count;
         let mut power = if twice % 2 == 1 { inverse.map(sqrt) } else { [1.0; L] };
         let (mut square, mut left) = (inverse, twice / 2);
-        while left > 0 {
-            for lane in 0..L {
-                if left % 2 == 1 {
+        loop {
+            if left % 2 == 1 {
+                for lane in 0..L {
                     power[lane] *= square[lane];
                 }
-                square[lane] *= square[lane];
             }
             left /= 2;
+            if left == 0 {
+                break;
+            }
+            for lane in 0..L {
+                square[lane] *= square[lane];
+            }
         }
         power
     }
@@ -566,7 +579,7 @@ mod tests {
         let factor = |read: &Read| {
             let mut factor = Factor::<1>::empty(read.count());
             let part = read.part_of(|i, j| scale.at(i, j));
-            factor.fill(0, part.into_iter(), &noise);
+            factor.fill(0, |at| part[at], &noise);
             factor.factorise();
             factor
         };
@@ -578,7 +591,7 @@ mod tests {
             (independent, factor.product(&independent, &independent))
         };
         let density = |factor: &Factor<1>, squared, count: usize| {
-            five.peaks()[count] * factor.narrow()[count][0] * five.fall(squared, count)[0]
+            factor.tops(&five.peaks())[count][0] * five.fall(squared, count)[0]
         };
         let given = |own: f64, (independent, [squared]): (Vectors<1>, [f64; 1])| {
             let (row, [left]) = fewer.explained(
@@ -613,8 +626,7 @@ mod tests {
         let both = density(&more, squared, 4);
         assert!((both / (alone * last) - 1.0).abs() < 1e-12, "{both}");
         // What the first three dimensions say stands in the squares.
-        let squares: [[f64; 1]; 4] =
-            core::array::from_fn(|at| more.squares(&independent).nth(at).unwrap_or([f64::NAN]));
+        let squares = more.squares(&independent);
         assert!(
             (density(&more, squares[2], 3) / alone - 1.0).abs() < 1e-12 && (squares[3][0] - squared[0]).abs() < 1e-12
         );

@@ -44,3 +44,5 @@ pub use text::text;
 pub use units::Units;
 pub use visit::{visit_json, visit_text};
 pub use words::Wording;
+#[doc(hidden)] // for the Python door
+pub use {record::Json, visit::visit_tree};

@@ -8,7 +8,7 @@ use super::record::Json;
 use super::units::Units;
 use super::words::Wording;
 use crate::intake::{Refusal, Visit};
-use alloc::string::String;
+use alloc::string::{String, ToString};
 
 /// The diagnosis of a visit as [`json`](super::json()) gives it, with the `proof` of [`proof_json`](super::proof_json)
 /// where something was done since.
@@ -22,6 +22,12 @@ use alloc::string::String;
 /// # Ok::<(), intake::Refusal>(())
 /// ```
 pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
+    Ok(visit_tree(visit)?.to_string())
+}
+
+/// The same as a tree of values.
+#[doc(hidden)]
+pub fn visit_tree(visit: &Visit) -> Result<Json, Refusal> {
     let judgement = visit.judge()?;
     let mut diagnosis = visit.told(&judgement)?;
     let proof = proof(visit, &mut diagnosis)?;
@@ -34,7 +40,7 @@ pub fn visit_json(visit: &Visit) -> Result<String, Refusal> {
     if let (Json::Object(entries), Some(proof)) = (&mut told, &proof) {
         entries.push(("proof".into(), judgements(proof, visit.settings.language)));
     }
-    Ok(told.answer())
+    Ok(told.signed())
 }
 
 /// The same for people: the page of the visit, in the language of its settings and with the details where they ask for them.

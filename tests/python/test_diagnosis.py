@@ -2,6 +2,7 @@
 
 import ctypes
 import json
+import pickle
 import subprocess
 import tomllib
 import xml.etree.ElementTree
@@ -155,6 +156,12 @@ def test_the_answer_cannot_be_changed_from_outside():
     answer = coldloop.diagnose(WORN)
     answer.to_dict()["verdict"] = "healthy"
     assert answer.to_dict()["verdict"] == answer.verdict
+
+
+def test_an_answer_can_be_sent_to_another_process():
+    answer = coldloop.diagnose(WORN, named=0.9)
+    sent = pickle.loads(pickle.dumps(answer))
+    assert sent.to_dict() == answer.to_dict() and str(sent) == str(answer)
 
 
 def test_a_refused_entry_is_named_with_what_to_write():

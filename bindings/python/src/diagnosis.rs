@@ -1,6 +1,7 @@
 //! From readings to a verdict, a plan and a proof: text in, text out.
 
 use crate::errors::{raised, refused, unknown};
+use crate::tree::Told;
 use coldloop::diagnosis::Settings;
 use coldloop::evaluate::{Priors, evaluate as evaluated};
 use coldloop::expected::{Band, Bands, SoundModel};
@@ -10,11 +11,12 @@ use coldloop::{Fault, Picture, report, vehicle};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
-/// The answer as JSON for readings as a text.
+/// The answer to readings as a text.
 #[pyfunction]
 #[pyo3(signature = (readings, settings=None))]
-pub(crate) fn diagnose(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
-    told(py, || report::visit_json(&*visit(readings, settings)?))
+pub(crate) fn diagnose(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<Told> {
+    let tree = py.detach(|| report::visit_tree(&*visit(readings, settings)?));
+    tree.map(Told).map_err(|refusal| refused(py, &refusal))
 }
 
 /// The answer for people.

@@ -17,6 +17,7 @@ mod state;
 mod table;
 mod text;
 mod transport;
+mod tree;
 mod units;
 
 use coldloop::Refrigerant;
@@ -60,6 +61,8 @@ mod _core {
     use super::text::{quantities, quantity};
     #[pymodule_export]
     use super::transport::{conductivity, surface_tension, viscosity};
+    #[pymodule_export]
+    use super::tree::Told;
     #[pymodule_export]
     use super::units::converted;
     #[pymodule_export]

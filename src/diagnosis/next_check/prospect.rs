@@ -21,6 +21,8 @@ pub(super) struct Result {
     pub(super) observation: Option<Observation>,
     /// Where its chances stand among those of the look.
     row: usize,
+    /// Whether they are those of the other answer.
+    other: bool,
 }
 
 /// What a look shows.
@@ -57,20 +59,22 @@ pub(super) struct Prospect {
 /// All looks that can be taken.
 pub(super) struct Prospects {
     looks: List<Prospect, { Check::ALL.len() }>,
-    /// Of each result in turn, under each hypothesis that is followed.
+    /// Of each result in turn, under each hypothesis that is followed; of a single question those of a yes.
     chances: List<Belief, CHANCES>,
     /// The looks that come before the circuit is opened, before it is handed over and before the vehicle is given back, one
     /// bit each.
     pub(super) before_opening: u64,
 }
 
-/// Three for every figure that a check reveals, two for every question.
+/// Three for every figure that a check reveals, one for a question, two more for a second question of the same check.
 const CHANCES: usize = {
     let (mut count, mut at) = (0, 0);
     while at < CHECKS.len() {
+        let second = at > 0 && CHECKS[at - 1].check.code() == CHECKS[at].check.code();
         count += match CHECKS[at].reveals {
             Reveals::Feature(_) => 3,
-            Reveals::Observation(_) => 2,
+            Reveals::Observation(_) if second => 2,
+            Reveals::Observation(_) => 1,
         };
         at += 1;
     }
@@ -127,7 +131,6 @@ impl Prospects {
                 Reveals::Observation(observation) => {
                     let yes = looks::expected(&settings.looks, posterior.observations(), observation);
                     self.chances.push(followed.gather(|h| yes[h]));
-                    self.chances.push(followed.gather(|h| 1.0 - yes[h]));
                     Shows::Answer(observation)
                 }
             };
@@ -137,10 +140,11 @@ impl Prospects {
                 if let (Shows::Answer(first), Shows::Answer(second)) = (known.shows, shows) {
                     known.shows = Shows::Answers([first, second]);
                     // The second question counts where the first is answered with no.
-                    if let [_, no, yes_then, no_then, ..] = &mut self.chances.items_mut()[known.at..] {
-                        for ((no, yes_then), no_then) in no.iter().zip(yes_then).zip(no_then) {
-                            *yes_then *= no;
-                            *no_then *= no;
+                    self.chances.push([0.0; HYPOTHESES]);
+                    if let [yes, yes_then, neither, ..] = &mut self.chances.items_mut()[known.at..] {
+                        for ((yes, yes_then), neither) in yes.iter().zip(yes_then).zip(neither) {
+                            *neither = (1.0 - *yes_then) * (1.0 - yes);
+                            *yes_then *= 1.0 - yes;
                         }
                     }
                 }
@@ -163,9 +167,8 @@ impl Prospects {
     pub(super) fn of(asked: impl Iterator<Item = (Prospect, Belief)>) -> Self {
         let mut prospects = Self::NONE;
         for (at, (look, yes)) in asked.enumerate() {
-            prospects.looks.push(Prospect { at: 2 * at, ..look });
+            prospects.looks.push(Prospect { at, ..look });
             prospects.chances.push(yes);
-            prospects.chances.push(yes.map(|yes| 1.0 - yes));
         }
         prospects
     }
@@ -175,7 +178,7 @@ impl Prospects {
     pub(super) fn learn(&self, belief: &mut Belief, look: &Prospect, result: &Result) {
         if let Some(chances) = self.chances.get(look.at + result.row) {
             for (p, chance) in belief.iter_mut().zip(chances) {
-                *p *= chance;
+                *p *= if result.other { 1.0 - chance } else { *chance };
             }
         }
     }
@@ -248,11 +251,17 @@ impl Prospect {
         use ResultKind::{Above, Below, No, Within, Yes};
         let (results, count) = match self.shows {
             Shows::Figure => ([(Below, None, 0), (Within, None, 1), (Above, None, 2)], 3),
-            Shows::Answer(asked) => ([(Yes, Some(asked), 0), (No, Some(asked), 1), (No, None, 1)], 2),
-            Shows::Answers([first, second]) => ([(Yes, Some(first), 0), (Yes, Some(second), 2), (No, None, 3)], 3),
+            Shows::Answer(asked) => ([(Yes, Some(asked), 0), (No, Some(asked), 0), (No, None, 0)], 2),
+            Shows::Answers([first, second]) => ([(Yes, Some(first), 0), (Yes, Some(second), 1), (No, None, 2)], 3),
         };
+        let single = matches!(self.shows, Shows::Answer(_));
         let results = results.into_iter().take(count);
-        results.map(|(kind, observation, row)| Result { kind, observation, row })
+        results.map(move |(kind, observation, row)| Result {
+            kind,
+            observation,
+            row,
+            other: single && matches!(kind, No),
+        })
     }
 
     /// Whether it may be taken where this is believed and these looks tell nothing new, one bit each.

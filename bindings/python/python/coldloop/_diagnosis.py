@@ -19,16 +19,16 @@ class Diagnosis:
     'not-enough-evidence'
     """
 
-    __slots__ = ("_asked", "_json", "_read")
+    __slots__ = ("_asked", "_read", "_told")
 
     def __init__(self, readings: str, settings: str | None):
         self._asked = readings, settings
-        self._json = _core.diagnose(readings, settings)
+        self._told = _core.diagnose(readings, settings)
         self._read: Answer | None = None
 
     @property
     def _answer(self) -> Answer:
-        # Reading the JSON takes nearly as long as the diagnosis, and not every caller looks at all of it.
+        # Not every caller looks at all of it.
         if self._read is None:
             self._read = self.to_dict()
         return self._read
@@ -50,8 +50,12 @@ class Diagnosis:
 
     def to_dict(self) -> Answer:
         """The whole answer, equal to its JSON: plain SI numbers with unit and datum in the key."""
-        answer: Answer = json.loads(self._json)
+        answer: Answer = self._told.to_dict()
         return answer
+
+    def __reduce__(self) -> tuple[type["Diagnosis"], tuple[str, str | None]]:
+        # The same readings give the same answer, to the bit.
+        return Diagnosis, self._asked
 
     def __str__(self) -> str:
         return _core.report_text(*self._asked)
