@@ -53,7 +53,9 @@ fn a_hold_is_judged_alike_whenever_the_clock_starts() {
             volume_m3: None,
             allowed: Rise::USUAL,
         };
-        hold.judge().unwrap().finding
+        let judged = hold.judge().unwrap();
+        assert_eq!(judged.held_s, 5_760.0);
+        judged.finding
     };
     let moist = |s: f64| 200.0 - 180.0 * f64::exp(-s / 480.0);
     let leaks = |s: f64| 50.0 + 0.5 * s;

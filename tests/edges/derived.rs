@@ -1,7 +1,7 @@
 //! What follows from readings is uncertain by what each reading moves it by.
 
 use coldloop::circuit::{Derived, Estimate, FeatureVector, Reading, Readings};
-use coldloop::units::{AbsolutePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
 use coldloop::{Refrigerant, Thermometer};
 
 /// Low and high side, Pa; suction, liquid and discharge line, vent and ambient, °C: a sound R-134a system.
@@ -96,4 +96,46 @@ fn clutch_cycles_count_by_their_logarithm() {
     // Three a minute, and 0.6 a minute uncertain.
     assert!((cycles.value - 4f64.ln()).abs() < 1e-12, "{cycles:?}");
     assert!((cycles.standard_uncertainty - 0.6 / 4.0).abs() < 1e-12, "{cycles:?}");
+}
+
+/// A gauge and the vehicle's own transducer that agree are read as one, as deep into the scale as either.
+#[test]
+fn a_gauge_and_a_transducer_that_agree_are_one_reading() {
+    let gauge = Reading {
+        value: GaugePressure::from_pa(1_300_000.0).into(),
+        standard_uncertainty: 10_000.0,
+    };
+    let readings = Readings {
+        high_side: Some(gauge),
+        high_side_transducer: Some(Reading {
+            value: AbsolutePressure::from_pa(1_401_325.0).into(),
+            standard_uncertainty: 10_000.0,
+        }),
+        ..Readings::default()
+    };
+    let told = Derived::new(Refrigerant::R134a, &readings, Surroundings::SEA_LEVEL, None).unwrap();
+    let high = told.high_side_pa.unwrap();
+    assert!((high.value - 1_401_325.0).abs() < 1e-6, "{high:?}");
+}
+
+/// With exact readings the property model is left: 1 % of a difference of enthalpies, for R-134a (Tillner-Roth & Baehr 1994), and
+/// √2 of that in a quotient of two; the saturation line is known as well as its publication states, which adds far less.
+#[test]
+fn exact_readings_leave_the_uncertainty_of_the_model() {
+    let told = derived(READ, [0.0; 7]);
+    let relative = |figure: Estimate| figure.standard_uncertainty / figure.value;
+    let of_one = 0.01 / 3f64.sqrt();
+    let cooling = relative(told.cooling_j_kg.unwrap());
+    assert!((cooling / of_one - 1.0).abs() < 0.01, "{cooling}");
+    let efficiency = relative(told.isentropic_efficiency.unwrap());
+    assert!((efficiency / (2f64.sqrt() * of_one) - 1.0).abs() < 0.01, "{efficiency}");
+    let stated = Refrigerant::R134a.facts().saturation_uncertainty.unwrap();
+    let dew = told.low_dew_k.unwrap().standard_uncertainty;
+    let warmer = |pa: f64| {
+        let mut read = READ;
+        read[0] = pa;
+        derived(read, [0.0; 7]).low_dew_k.unwrap().value
+    };
+    let by_line = 0.5 * (warmer(341_000.0) - warmer(339_000.0)) / 1_000.0 * stated * READ[0] / 3f64.sqrt();
+    assert!((dew / by_line - 1.0).abs() < 0.01, "{dew} {by_line}");
 }

@@ -8,7 +8,9 @@ use coldloop::proof::{
 };
 use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Compressor, Expansion, Feature, HoldFinding, LeakFinding, Refrigerant, RepairFinding, Thermometer};
+use coldloop::{
+    Compressor, Expansion, Feature, GaugeClass, HoldFinding, LeakFinding, Refrigerant, RepairFinding, Thermometer,
+};
 
 fn place() -> Surroundings {
     Surroundings::at_altitude(1_600.0).unwrap()
@@ -283,8 +285,13 @@ fn the_share_that_is_lost_is_that_of_the_pressure() {
 /// A gauge has the same error for one pressure, whether it is written from vacuum or from the air at sea level.
 #[test]
 fn a_gauge_errs_alike_for_both_ways_to_write_a_pressure() {
-    let pa = 2_400_000.0;
-    for gauge in [Gauge::DIGITAL, Gauge::LOW_SIDE, Gauge::HIGH_SIDE] {
+    // The better half of a scale to 1 MPa begins at 250 kPa.
+    let graded = Gauge::new(GaugeClass::GradeA, 0.0, 1_000_000.0).unwrap();
+    for (gauge, pa) in [
+        (Gauge::HIGH_SIDE, 2_400_000.0),
+        (graded, 240_000.0),
+        (graded, 260_000.0),
+    ] {
         let written = Reading::pressure(GaugePressure::from_pa(pa), gauge);
         let absolute = Reading::pressure(AbsolutePressure::from_pa(pa + 101_325.0), gauge);
         assert!((written.standard_uncertainty - absolute.standard_uncertainty).abs() < 1e-9);

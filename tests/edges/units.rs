@@ -2,8 +2,8 @@
 
 use coldloop::ErrorKind;
 use coldloop::units::{
-    AbsolutePressure, Surroundings, absolute_pressure_pa, celsius, gauge_pressure_pa, in_celsius, in_fahrenheit,
-    kelvins_difference, standard_altitude_m, text,
+    AbsolutePressure, Surroundings, absolute_pressure_pa, celsius, difference_in_kelvins, gauge_pressure_pa,
+    in_celsius, in_fahrenheit, kelvins_difference, standard_altitude_m, text,
 };
 
 /// The weather, 700 Pa; a barometer, 100 Pa.
@@ -64,4 +64,16 @@ fn temperatures_add_and_altitudes_come_back() {
     assert!((in_fahrenheit(celsius(100.0)) - 212.0).abs() < 1e-9 && (in_fahrenheit(celsius(0.0)) - 32.0).abs() < 1e-9);
     assert!((in_celsius(celsius(20.0) + kelvins_difference(5.0)) - 25.0).abs() < 1e-9);
     assert!((standard_altitude_m(79_500.0).unwrap() - 2_000.0).abs() < 1.0);
+}
+
+/// Signs that keyboards and documents write: ℉, ′ for feet, ″ for inches of mercury; and two temperatures have a difference.
+#[test]
+fn signs_are_read_as_the_words_for_them() {
+    assert_eq!(text::temperature("74 ℉"), text::temperature("74 °F"));
+    assert_eq!(text::altitude_m("5250′"), text::altitude_m("5250 ft"));
+    assert_eq!(
+        text::gauge_pressure("18 ″Hg vacuum"),
+        text::gauge_pressure("18 inHg vacuum")
+    );
+    assert!((difference_in_kelvins(celsius(25.0) - celsius(20.0)) - 5.0).abs() < 1e-9);
 }
