@@ -94,7 +94,6 @@ fn recorded(datum: Datum, samples: &[Sample], input: &[u8]) {
     let mut divided = Recorder::new(datum);
     divided.extend(before);
     told(&divided.summary());
-    let mut divided = divided;
     divided.extend(after);
     // As text, in which NaN is like NaN.
     assert_eq!(
