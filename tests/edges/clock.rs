@@ -2,7 +2,7 @@
 
 use coldloop::circuit::Reading;
 use coldloop::proof::{ChargeBook, Evacuation, Hold, Kept, Rise, Sample, VentSample, pull_down};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{ChargeFinding, Compressor, EvacuationFinding, Expansion, HoldFinding, Refrigerant};
 
@@ -10,10 +10,10 @@ fn place() -> Surroundings {
     Surroundings::at_altitude(1_600.0).unwrap()
 }
 
-fn read<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
+fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty,
+        standard_uncertainty: InSi::from_si(standard_uncertainty),
     }
 }
 

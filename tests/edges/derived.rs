@@ -1,7 +1,7 @@
 //! What follows from readings is uncertain by what each reading moves it by.
 
 use coldloop::circuit::{Derived, Estimate, FeatureVector, Reading, Readings};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, Frequency, GaugePressure, InSi, Surroundings, celsius};
 use coldloop::{Refrigerant, Thermometer};
 
 /// Low and high side, Pa; suction, liquid and discharge line, vent and ambient, °C: a sound R-134a system.
@@ -13,13 +13,13 @@ fn derived(read: [f64; 7], u: [f64; 7]) -> Derived {
     let pressure = |at: usize| {
         Some(Reading {
             value: AbsolutePressure::from_pa(read[at]).into(),
-            standard_uncertainty: u[at],
+            standard_uncertainty: InSi::from_si(u[at]),
         })
     };
     let temperature = |at: usize| {
         Some(Reading {
             value: celsius(read[at]),
-            standard_uncertainty: u[at],
+            standard_uncertainty: InSi::from_si(u[at]),
         })
     };
     let readings = Readings {
@@ -40,16 +40,16 @@ fn derived(read: [f64; 7], u: [f64; 7]) -> Derived {
 fn every_input_adds_what_it_moves() {
     let figures: [fn(&Derived) -> Option<Estimate>; 11] = [
         |d| d.pressure_ratio,
-        |d| d.low_dew_k,
-        |d| d.high_bubble_k,
-        |d| d.superheat_k,
-        |d| d.subcooling_k,
-        |d| d.discharge_superheat_k,
-        |d| d.condensing_above_ambient_k,
-        |d| d.vent_above_evaporating_k,
-        |d| d.cooling_j_kg,
+        |d| d.low_dew.map(Estimate::si),
+        |d| d.high_bubble.map(Estimate::si),
+        |d| d.superheat.map(Estimate::si),
+        |d| d.subcooling.map(Estimate::si),
+        |d| d.discharge_superheat.map(Estimate::si),
+        |d| d.condensing_above_ambient.map(Estimate::si),
+        |d| d.vent_above_evaporating.map(Estimate::si),
+        |d| d.cooling.map(Estimate::si),
         |d| d.isentropic_efficiency,
-        |d| d.low_side_pa,
+        |d| d.low_side.map(Estimate::si),
     ];
     let exact = derived(READ, [0.0; 7]);
     let mut moved = 0;
@@ -84,9 +84,9 @@ fn every_input_adds_what_it_moves() {
 #[test]
 fn clutch_cycles_count_by_their_logarithm() {
     let readings = Readings {
-        clutch_cycles_hz: Some(Reading {
-            value: 0.05,
-            standard_uncertainty: 0.01,
+        clutch_cycles: Some(Reading {
+            value: Frequency::from_hz(0.05),
+            standard_uncertainty: Frequency::from_hz(0.01),
         }),
         vent: Some(Reading::temperature(celsius(8.0), Thermometer::PocketDigital)),
         ..Readings::default()
@@ -103,18 +103,18 @@ fn clutch_cycles_count_by_their_logarithm() {
 fn a_gauge_and_a_transducer_that_agree_are_one_reading() {
     let gauge = Reading {
         value: GaugePressure::from_pa(1_300_000.0).into(),
-        standard_uncertainty: 10_000.0,
+        standard_uncertainty: InSi::from_si(10_000.0),
     };
     let readings = Readings {
         high_side: Some(gauge),
         high_side_transducer: Some(Reading {
             value: AbsolutePressure::from_pa(1_401_325.0).into(),
-            standard_uncertainty: 10_000.0,
+            standard_uncertainty: InSi::from_si(10_000.0),
         }),
         ..Readings::default()
     };
     let told = Derived::new(Refrigerant::R134a, &readings, Surroundings::SEA_LEVEL, None).unwrap();
-    let high = told.high_side_pa.unwrap();
+    let high = told.high_side.unwrap().si();
     assert!((high.value - 1_401_325.0).abs() < 1e-6, "{high:?}");
 }
 
@@ -125,16 +125,16 @@ fn exact_readings_leave_the_uncertainty_of_the_model() {
     let told = derived(READ, [0.0; 7]);
     let relative = |figure: Estimate| figure.standard_uncertainty / figure.value;
     let of_one = 0.01 / 3f64.sqrt();
-    let cooling = relative(told.cooling_j_kg.unwrap());
+    let cooling = relative(told.cooling.unwrap().si());
     assert!((cooling / of_one - 1.0).abs() < 0.01, "{cooling}");
     let efficiency = relative(told.isentropic_efficiency.unwrap());
     assert!((efficiency / (2f64.sqrt() * of_one) - 1.0).abs() < 0.01, "{efficiency}");
     let stated = Refrigerant::R134a.facts().saturation_uncertainty.unwrap();
-    let dew = told.low_dew_k.unwrap().standard_uncertainty;
+    let dew = told.low_dew.unwrap().si().standard_uncertainty;
     let warmer = |pa: f64| {
         let mut read = READ;
         read[0] = pa;
-        derived(read, [0.0; 7]).low_dew_k.unwrap().value
+        derived(read, [0.0; 7]).low_dew.unwrap().si().value
     };
     let by_line = 0.5 * (warmer(341_000.0) - warmer(339_000.0)) / 1_000.0 * stated * READ[0] / 3f64.sqrt();
     assert!((dew / by_line - 1.0).abs() < 0.01, "{dew} {by_line}");

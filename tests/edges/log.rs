@@ -164,9 +164,9 @@ fn three_cycles_repeat_and_one_run_tells_little() {
         let summary = recorder.summary();
         if let Some(swing) = summary.states().last().and_then(|state| state.swing()) {
             if swing.repeats {
-                least_sure = least_sure.min(swing.cycles);
+                least_sure = least_sure.min(swing.count);
             } else {
-                most_unsure = most_unsure.max(swing.cycles);
+                most_unsure = most_unsure.max(swing.count);
             }
         }
     }
@@ -174,12 +174,12 @@ fn three_cycles_repeat_and_one_run_tells_little() {
     let summary = recorder.summary();
     let state = summary.states().last().unwrap();
     let (swing, told) = (state.swing().unwrap(), state.readings(&Default::default()));
-    let hz = swing.cycles_hz;
-    let of_one = hz.standard_uncertainty * f64::from(swing.cycles).sqrt() / hz.value;
+    let hz = swing.cycles.si();
+    let of_one = hz.standard_uncertainty * f64::from(swing.count).sqrt() / hz.value;
     assert!((of_one - 0.05).abs() < 1e-6, "{hz:?}");
-    let told = told.clutch_cycles_hz.unwrap();
+    let told = told.clutch_cycles.unwrap();
     let wanted = hz.standard_uncertainty.hypot(0.6 * hz.value);
-    assert!((told.standard_uncertainty / wanted - 1.0).abs() < 1e-9, "{told:?}");
+    assert!((told.standard_uncertainty.hz() / wanted - 1.0).abs() < 1e-9, "{told:?}");
 }
 
 /// After a stop the sides are equal where a tenth is left of what they stood apart by, and equal quickly within two minutes: an orifice

@@ -6,7 +6,7 @@ use coldloop::diagnosis::{Case, Settings};
 use coldloop::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Rise, Sample, VentSample, prove, pull_down,
 };
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, celsius, in_kelvins};
+use coldloop::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Compressor, Expansion, Feature, GaugeClass, HoldFinding, LeakFinding, Refrigerant, RepairFinding, Thermometer,
@@ -20,10 +20,10 @@ fn system() -> System {
     System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch)
 }
 
-fn read<Q>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
+fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
     Reading {
         value,
-        standard_uncertainty,
+        standard_uncertainty: InSi::from_si(standard_uncertainty),
     }
 }
 
@@ -294,7 +294,7 @@ fn a_gauge_errs_alike_for_both_ways_to_write_a_pressure() {
     ] {
         let written = Reading::pressure(GaugePressure::from_pa(pa), gauge);
         let absolute = Reading::pressure(AbsolutePressure::from_pa(pa + 101_325.0), gauge);
-        assert!((written.standard_uncertainty - absolute.standard_uncertainty).abs() < 1e-9);
+        assert!((written.standard_uncertainty.si() - absolute.standard_uncertainty.si()).abs() < 1e-9);
     }
 }
 

@@ -109,7 +109,7 @@ pub extern "C" fn coldloop_picture_svg(
 ) -> u32 {
     page(Page::new(svg, capacity, length), error, || {
         let (readings, picture) = (text(readings)?, member(picture, Picture::from_code)?);
-        let drawn = || report::svg(&visit(&readings)?, picture, report::Units::as_written(&readings));
+        let drawn = || report::svg(&*visit(&readings)?, picture, report::Units::as_written(&readings));
         Ok(drawn().map(Option::unwrap_or_default).map_err(refused))
     })
 }

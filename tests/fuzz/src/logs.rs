@@ -138,9 +138,10 @@ fn told(summary: &Summary) {
             assert!(state.drift(channel).is_some_and(f64::is_finite), "{channel:?}");
         }
         if let Some(swing) = state.swing() {
-            assert!(swing.cycles > 0 && swing.cycles_hz.value > 0.0, "{swing:?}");
+            let cycles = swing.cycles.si();
+            assert!(swing.count > 0 && cycles.value > 0.0, "{swing:?}");
             assert!(
-                swing.cycles_hz.value.is_finite() && swing.cycles_hz.standard_uncertainty.is_finite(),
+                cycles.value.is_finite() && cycles.standard_uncertainty.is_finite(),
                 "{swing:?}"
             );
             assert!((0.0..=1.0).contains(&swing.on_share), "{swing:?}");
@@ -160,7 +161,7 @@ fn judged(summary: &Summary) {
         return;
     };
     if let (Some(first), Ok(diagnosis)) = (cases.first(), judgement.diagnosis(&settings)) {
-        let answer = report::json(first, &diagnosis, &judgement.reasons(&settings));
+        let answer = report::json(first, &diagnosis, &judgement.reasons(&settings), settings.language);
         assert!(
             serde_json::from_str::<serde_json::Value>(&answer).is_ok(),
             "not JSON: {answer}"

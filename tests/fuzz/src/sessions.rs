@@ -4,7 +4,7 @@
 use coldloop::circuit::{Gauge, Measured, Reading, Readings};
 use coldloop::intake::{self, Refusal, SessionFile};
 use coldloop::session::{Done, Session, Undone};
-use coldloop::units::{AbsolutePressure, GaugePressure, Surroundings, kelvins};
+use coldloop::units::{AbsolutePressure, Frequency, GaugePressure, Surroundings, kelvins, kelvins_difference};
 use coldloop::{Check, Error, Fault, Observation, ReadingKind, ResultKind};
 
 /// Between the text of the session and the steps after it.
@@ -106,8 +106,8 @@ fn measured(kind: u8, low: u8, high: u8) -> Measured {
     match kind / 10 % 4 {
         0 => Reading::pressure(GaugePressure::from_pa(with(2e6)), Gauge::DIGITAL).into(),
         1 => Reading::pressure(AbsolutePressure::from_pa(with(2e6)), Gauge::DIGITAL).into(),
-        2 => Reading::within(kelvins(with(400.0)), 1.0).into(),
-        _ => Reading::within(with(0.3), 0.01).into(),
+        2 => Reading::within(kelvins(with(400.0)), kelvins_difference(1.0)).into(),
+        _ => Reading::within(Frequency::from_hz(with(0.3)), Frequency::from_hz(0.01)).into(),
     }
 }
 
