@@ -202,3 +202,16 @@ fn sides_are_equal_within_a_tenth_and_quickly_within_two_minutes() {
     assert_eq!((quickly(0.105, 60.0), quickly(0.095, 60.0)), (None, Some(true)));
     assert_eq!((quickly(0.05, 110.0), quickly(0.05, 130.0)), (Some(true), Some(false)));
 }
+
+/// A high side that climbs drifts: the last part of the state lies above its mean; the others stay. Only what happened is counted.
+#[test]
+fn what_drifts_and_what_was_noted_is_told() {
+    let climbs = |t| steady(t).with(Channel::HighSide, 1e6 + 1e3 * t);
+    let mut samples = seconds(200, climbs);
+    samples.push(steady(10.0));
+    let summary = of(&samples);
+    let state = summary.states().last().unwrap();
+    assert!(state.drift(Channel::HighSide).unwrap() > 5e3);
+    assert!(state.drift(Channel::LowSide).unwrap().abs() < 1e3);
+    assert_eq!(summary.notes.iter().collect::<Vec<_>>(), [(LogNote::TooLate, 1)]);
+}
