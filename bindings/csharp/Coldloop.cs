@@ -294,6 +294,12 @@ namespace Coldloop
         SecondGaugesAgree = 35,
         CoolsOnTheRoad = 36,
         TransducerAgrees = 37,
+        DyeGlows = 38,
+        DetectorAlarms = 39,
+        TraceGasEscapes = 40,
+        TestPressureHolds = 41,
+        VacuumHolds = 42,
+        EvacuatedBeforeFilling = 43,
     }
 
     /// <summary>A further check: something to read, to look at, or to try.</summary>

@@ -133,7 +133,7 @@ impl Judgement {
     }
 
     /// From here on the next step is this reading where it can be taken, to prove a repair.
-    pub(crate) const fn to_prove(&mut self, wanted: Check) {
+    pub(crate) const fn ask_for(&mut self, wanted: Check) {
         self.standing = self.standing.proving(wanted);
     }
 

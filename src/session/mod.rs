@@ -343,7 +343,7 @@ impl Session {
                     if told.next_step.is_some() {
                         break;
                     }
-                    judgement.to_prove(check);
+                    judgement.ask_for(check);
                     told = judgement.diagnosis(&settings)?;
                 }
                 told
@@ -386,7 +386,7 @@ impl Session {
                     if !plan.steps.is_empty() {
                         break;
                     }
-                    judgement.to_prove(check);
+                    judgement.ask_for(check);
                     plan = judgement.plan(&settings);
                 }
                 plan
