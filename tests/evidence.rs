@@ -96,7 +96,7 @@ vent = "{vent}"
 }
 
 fn visit(text: &str) -> Box<Visit> {
-    intake::visit_from_toml(text).unwrap().into()
+    intake::visit_from_toml(text).unwrap()
 }
 
 fn finding(all: &Judgements) -> RepairFinding {

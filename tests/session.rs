@@ -420,7 +420,7 @@ fn an_open_proof_has_a_next_step_until_all_is_read() {
 fn next_check(next: &NextStep) -> Check {
     match next.action {
         Action::Check(check) => check,
-        other => panic!("{other:?}"),
+        other @ (Action::Repair(_) | Action::HandOver | _) => panic!("{other:?}"),
     }
 }
 

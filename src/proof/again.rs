@@ -1,11 +1,17 @@
 //! What makes the proof of a repair strong, told before the repair is made.
 
 use crate::circuit::Readings;
-use crate::diagnosis::{Case, Key, List};
-use crate::names::{AirSource, Check, Compressor, ReadingKind};
+use crate::diagnosis::Key;
+#[cfg(feature = "report")]
+use crate::diagnosis::{Case, List};
+#[cfg(feature = "report")]
+use crate::names::{AirSource, Compressor};
+use crate::names::{Check, ReadingKind};
+#[cfg(feature = "report")]
 use crate::units::RotationalSpeed;
 
 /// What to read before a repair and again after it, and how.
+#[cfg(feature = "report")]
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Again {
     /// Readings that the visit before the repair has not yet: only what both visits have is compared. Empty where it must not run.
@@ -18,6 +24,7 @@ pub(crate) struct Again {
     pub(crate) air_source: Option<AirSource>,
 }
 
+#[cfg(feature = "report")]
 impl Again {
     /// Source: pairs of visits of an independent simulator (`tests/repair_pairs.rs`), of which both lines, the discharge line and the same
     /// speed and air source at both visits each prove more; of R-744, which it does not have, engineering judgement.

@@ -2,7 +2,6 @@
 //!
 //! Every judgement carries the uncertainty of its instruments, and says so where they cannot tell.
 
-#[cfg(feature = "report")]
 mod again;
 mod change;
 mod charge;
