@@ -53,10 +53,8 @@ fn contributions_add_up_to_the_log_odds() {
     let mut case = worn();
     case.readings.suction_line = Some(Reading::temperature(celsius(26.0), Thermometer::ClampThermistor));
     case.readings.liquid_line = Some(Reading::temperature(celsius(35.0), Thermometer::ClampThermistor));
-    case.observations = case
-        .observations
-        .with(Observation::HubTurnsFreely, true)
-        .with(Observation::SightGlassBubbles, false);
+    let seen = case.observations.with(Observation::HubTurnsFreely, true);
+    case.observations = seen.with(Observation::SightGlassBubbles, false);
     let (answer, settings) = (judged(&case), Settings::default());
     let judgement = judge(&case, &settings).unwrap();
     let reasons = judgement.reasons(&settings);

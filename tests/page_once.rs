@@ -48,8 +48,15 @@ fn no_odds_are_told_twice() {
 /// Where nothing speaks for or against any fault, the odds are the priors of a shop and no result of this vehicle.
 #[test]
 fn priors_are_no_result() {
-    for name in ["evacuation-with-leak", "evacuation-with-water", "pressure-test"] {
-        let (_, file, visit) = files().into_iter().find(|(found, _, _)| found == name).unwrap();
+    let named = |name: &str| files().into_iter().find(|(found, _, _)| found == name).unwrap();
+    let page = Page::of_visit(&named("evacuation-with-leak").2).unwrap();
+    assert_eq!(
+        page.result.faults[..],
+        [Fault::Undercharge],
+        "a vacuum that was lost speaks for a leak"
+    );
+    for name in ["evacuation-with-water", "pressure-test"] {
+        let (_, file, visit) = named(name);
         let page = Page::of_visit(&visit).unwrap();
         assert!(page.result.odds.is_empty(), "{name}");
         for wording in wordings(&file) {

@@ -116,7 +116,7 @@ fn holds(found: &Found) {
 }
 
 /// Of what is clear after the repair: the same fault is told as unchanged or worse in 73, 76 and 78 % of 111 pairs, another one as
-/// faulty in 47, 66 and 68 % of 38, by its own name as another fault in 32, 45 and 53 %.
+/// faulty in 47, 63 and 68 % of 38, by its own name as another fault in 32, 45 and 53 %.
 fn clear_ones_are_told(found: &Found, [same, another]: [f64; 2]) {
     assert!(found.share("clearly the same", &[StillFaulty, Worse]) > same);
     assert!(found.share("clearly another", &[AnotherFault, StillFaulty, Worse]) > another);
@@ -145,7 +145,7 @@ fn with_both_lines_at_both_visits_more_are() {
     assert!(found.share("repaired", &[Proven, Better]) > 0.55);
     assert!(found.share("same", &[StillFaulty, Worse]) > 0.62);
     assert!(found.share("another", &[AnotherFault]) > 0.32);
-    clear_ones_are_told(&found, [0.75, 0.64]);
+    clear_ones_are_told(&found, [0.75, 0.62]);
     assert!(found.share("another", &[Proven]) < 0.13);
     holds(&found);
 }

@@ -3,11 +3,12 @@
 use super::atlas::{AMBIENT, ANYTHING, MOST_ROWS, STILL};
 use super::faults::NONE;
 use super::features::FEATURES;
-use super::rows::{Bits, CountedFrom, FaultRows, ShiftRow, number};
+use super::rows::{Bits, CountedFrom, FaultRows, ShiftRow};
+use super::scale::{KNOWN_OF_FAULTY, Scale};
 use crate::circuit::FeatureVector;
 use crate::expected::{Component, View};
 use crate::numerics::multivariate_t::{
-    DIMENSIONS, Factor, Lanes, Read, Student, Symmetric, TRIANGLE, Vector, Vectors, entry_of, more,
+    DIMENSIONS, Factor, Lanes, Read, Student, Symmetric, TRIANGLE, Vector, Vectors, more,
 };
 use crate::numerics::sqrt;
 
@@ -452,34 +453,3 @@ impl<'a> OfSource<'a> {
         scale
     }
 }
-
-/// A scale matrix in this case: the table's or a sound system's, and what comes on top of it.
-#[derive(Clone, Copy)]
-pub(super) struct Scale<'a> {
-    pub(super) base: &'a Symmetric,
-    pub(super) table: Option<&'static [Bits; TRIANGLE]>,
-    pub(super) more: Option<&'a Symmetric>,
-    /// What is left of each standard deviation where this vehicle is known; `None` where it is not.
-    pub(super) left: Option<Vector>,
-}
-
-impl<'a> Scale<'a> {
-    const fn of(base: &'a Symmetric) -> Self {
-        Self {
-            base,
-            table: None,
-            more: None,
-            left: None,
-        }
-    }
-
-    pub(super) fn entry(&self, i: usize, j: usize) -> f64 {
-        let table = self.table.map_or(0.0, |table| number(table[entry_of(i, j)]));
-        let more = self.more.map_or(0.0, |more| more.at(i, j));
-        let left = self.left.as_ref().map_or(1.0, |left| left[i] * left[j]);
-        (self.base.at(i, j) + table + more) * left
-    }
-}
-
-/// Part of what is known of a vehicle's own place that holds for it with a fault. Source: engineering judgement; a fault hides part of it.
-pub(super) const KNOWN_OF_FAULTY: f64 = 0.7;

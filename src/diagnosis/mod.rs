@@ -39,6 +39,7 @@ mod posterior;
 mod prices;
 mod rest;
 mod rows;
+mod scale;
 mod scene;
 mod settings;
 mod stacked;

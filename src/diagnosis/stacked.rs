@@ -4,8 +4,8 @@
 #![allow(clippy::needless_range_loop)] // rows and columns of matrices
 
 use super::atlas::{AMBIENT, ANYTHING};
-use super::batch::KNOWN_OF_FAULTY;
 use super::rows::{Bits, CountedFrom, FaultRows, ShiftRow, number};
+use super::scale::KNOWN_OF_FAULTY;
 use crate::circuit::{FeatureVector, Reading, Readings};
 use crate::expected::Component;
 use crate::numerics::multivariate_t::{DIMENSIONS, Factor, Read, Symmetric, TRIANGLE, Vector, Vectors};

@@ -127,15 +127,16 @@ impl Visit {
     }
 
     /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says before all else
-    /// that it must stand still. A leak that the tests show is searched with nitrogen first. Where too little was read to judge the
-    /// vehicle, no check of it is told.
+    /// that it must stand still. A leak that the tests show is searched with nitrogen first, unless the repair of a leak comes next by
+    /// itself. Where too little was read to judge the vehicle, no check of it is told.
     pub(crate) fn leave_uncharged(&self, diagnosis: &mut Diagnosis, done: &Judgements) {
         if !self.is_uncharged() {
             return;
         }
         let checks = diagnosis.next_checks;
         diagnosis.next_checks.clear();
-        let leaks = done.show_a_leak();
+        let repairs = diagnosis.next_step == Some(Action::Repair(Fault::Undercharge));
+        let leaks = done.show_a_leak() && !repairs;
         if leaks {
             let search = RankedCheck::search_with_nitrogen(&self.settings.prices);
             diagnosis.next_checks.push(search);

@@ -39,11 +39,14 @@ impl Writer<'_> {
                 None => out.heading(&headline),
             },
         }
-        if let Some(proof) = &self.page.proof {
+        let proof = self.page.proof.as_ref();
+        if let Some(proof) = proof {
             let told = proof_text::closing(proof, self.wording).filter(|_| self.tested_only().is_none());
             let weakest = proof_text::weakest(proof, self.wording);
             weakest.or(told).iter().for_each(|told| out.wrapped("  ", told));
         }
+        let closing = proof.and_then(|proof| proof.closing.as_ref());
+        let failed = closing.is_some_and(|closing| closing.finding == ClosingFinding::Fails);
         let no_fault = result.kind == VerdictKind::Healthy;
         if no_fault && result.probability < LIKELIER_THAN_NOT {
             out.wrapped("  ", self.says(Text::SlightFault));
@@ -79,6 +82,8 @@ impl Writer<'_> {
         );
         match (odds.is_empty(), is_list && !result.both && !listed) {
             (true, _) => {}
+            // A failed test says more than what else it may be.
+            (false, false) if failed && !self.wording.details => {}
             (false, true) => out.wrapped("  ", &(odds + ".")),
             (false, false) => out.wrapped("  ", &format!("{}: {odds}.", self.says(Text::WhatElse))),
         }

@@ -213,5 +213,6 @@ fn what_drifts_and_what_was_noted_is_told() {
     let state = summary.states().last().unwrap();
     assert!(state.drift(Channel::HighSide).unwrap() > 5e3);
     assert!(state.drift(Channel::LowSide).unwrap().abs() < 1e3);
-    assert_eq!(summary.notes.iter().collect::<Vec<_>>(), [(LogNote::TooLate, 1)]);
+    let noted: Vec<_> = summary.notes.iter().collect();
+    assert_eq!(noted, [(LogNote::TooLate, 1), (LogNote::Drift, 1)]);
 }

@@ -4,18 +4,19 @@
 #![cfg(feature = "report")]
 #![allow(clippy::unwrap_used, clippy::panic, clippy::print_stdout)] // a test ends that way; the figure is what it is for
 
-use coldloop::circuit::Observations;
-use coldloop::circuit::{Gauge, Measured, Reading, Readings};
-use coldloop::diagnosis::{Action, Key, Settings, diagnose, judge};
-use coldloop::session::{Done, NextStep, Session, Undone};
+mod repair;
+
+use coldloop::circuit::{Gauge, Measured, Observations, Reading, Readings};
+use coldloop::diagnosis::{Action, Settings, diagnose, judge};
+use coldloop::session::{Done, Session, Undone};
 use coldloop::units::{
     Frequency, GaugePressure, Pressure, PressureDifference, RotationalSpeed, Surroundings, celsius,
     difference_in_kelvins, in_kelvins, kelvins, kelvins_difference,
 };
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
-    Check, Compressor, ErrorKind, Expansion, Fault, Observation, Quantity, ReadingKind, Refrigerant, RepairFinding,
-    ResultKind, Thermometer, intake,
+    Check, Compressor, ErrorKind, Expansion, Fault, Observation, Quantity, ReadingKind, Refrigerant, ResultKind,
+    Thermometer, intake,
 };
 use proptest::prelude::*;
 
@@ -326,102 +327,6 @@ fn what_cannot_be_is_refused_by_name_and_changes_nothing() {
         Quantity::Name,
     );
     assert_eq!(session, before);
-}
-
-#[test]
-fn what_did_not_help_is_not_the_cause() {
-    let mut session = van();
-    for (kind, measured) in [psig(ReadingKind::LowSide, 62.0), psig(ReadingKind::HighSide, 118.0)] {
-        session.add_reading(kind, measured).unwrap();
-    }
-    let leading = session.answer().unwrap().faults[0].fault;
-    session.add_vain_repair(leading).unwrap();
-    let answer = session.answer().unwrap();
-    assert_eq!(answer.probability_of(&[leading]), 0.0);
-    assert_ne!(answer.next_step, Some(Action::Repair(leading)));
-    // The settings of the start come back with the step.
-    session.undo();
-    assert_eq!(session.settings().prior(leading), Settings::default().prior(leading));
-}
-
-/// The examples of a repaired van, added one by one.
-#[test]
-fn after_a_repair_the_vehicle_is_judged_with_what_was_found_before() {
-    let text = std::fs::read_to_string("examples/readings/repaired-van.toml").unwrap();
-    let visit = intake::visit_from_toml(&text).unwrap();
-    let after = visit.after.unwrap();
-    let mut session = Session::of(visit.case, visit.settings).unwrap();
-    assert!(session.proof().unwrap().is_none());
-    session.add_repair(Fault::Undercharge).unwrap();
-    // Nothing is known yet: it is read again before it is given back.
-    let next = session.next_step().unwrap().unwrap();
-    assert!(matches!(next.action, Action::Check(_)), "{next:?}");
-    session.set_conditions(after.conditions).unwrap();
-    session.add_log(&after.readings, &after.observations).unwrap();
-    let proof = session.proof().unwrap().unwrap();
-    let expected = visit.prove().unwrap().repair.unwrap();
-    assert_eq!(proof.finding, RepairFinding::Proven);
-    assert_eq!(proof, *expected);
-    assert_eq!(session.next_step().unwrap(), None);
-    assert!(session.plan().unwrap().steps.is_empty());
-    for _ in 0..3 {
-        session.undo();
-    }
-    assert!(!session.is_after_repair());
-    assert_eq!(session.case(), visit.case);
-}
-
-/// The same van, of which only pressures and vent were read after the repair, with some of the cooling still missing.
-///
-/// The proof is open: the visit goes on with what it still lacks, the lines that were read before, until all is read.
-#[test]
-fn an_open_proof_has_a_next_step_until_all_is_read() {
-    let text = std::fs::read_to_string("examples/readings/repaired-van.toml").unwrap();
-    let visit = intake::visit_from_toml(&text).unwrap();
-    let after = visit.after.unwrap();
-    let mut session = Session::of(visit.case, visit.settings).unwrap();
-    session.add_repair(Fault::Undercharge).unwrap();
-    session.set_conditions(after.conditions).unwrap();
-    for (kind, measured) in [
-        psig(ReadingKind::LowSide, 27.0),
-        psig(ReadingKind::HighSide, 180.0),
-        warm(ReadingKind::Vent, 8.0),
-    ] {
-        session.add_reading(kind, measured).unwrap();
-    }
-    for (kind, c) in [
-        (ReadingKind::SuctionLine, 12.0),
-        (ReadingKind::LiquidLine, 41.0),
-        (ReadingKind::DischargeLine, 70.0),
-    ] {
-        assert_eq!(session.proof().unwrap().unwrap().finding, RepairFinding::Better);
-        // By itself the vehicle counts as sound.
-        assert_eq!(
-            session
-                .judge()
-                .unwrap()
-                .diagnosis(&session.settings())
-                .unwrap()
-                .next_step,
-            None
-        );
-        let next = session.next_step().unwrap().unwrap();
-        assert_eq!(next.key, Some(Key::Reading(kind)));
-        let plan = session.plan().unwrap();
-        assert_eq!(plan.steps[0].action, next.action);
-        assert!(plan.steps[0].minutes > 0.0 && !plan.steps[0].branches.is_empty());
-        assert_eq!(session.answer().unwrap().next_checks[0].check, next_check(&next));
-        let (kind, measured) = warm(kind, c);
-        session.add_reading(kind, measured).unwrap();
-    }
-    assert_eq!(session.next_step().unwrap(), None);
-}
-
-fn next_check(next: &NextStep) -> Check {
-    match next.action {
-        Action::Check(check) => check,
-        other @ (Action::Repair(_) | Action::HandOver | _) => panic!("{other:?}"),
-    }
 }
 
 /// How far the readings of one visit move a step that is held: within its noise none of them sends anybody back and forth.
