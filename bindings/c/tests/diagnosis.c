@@ -46,12 +46,11 @@ static void the_page_is_one_html_document(void)
 static void each_drawing_stands_by_itself(void)
 {
     size_t length = 0;
-    struct coldloop_error error = {0};
     CHECK(coldloop_picture_svg(worn, COLDLOOP_PICTURE_CYCLE, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
     CHECK(length == strlen(answer) && strncmp(answer, "<svg xmlns=", 11) == 0 && strstr(answer, "</svg>") != NULL);
     CHECK(coldloop_picture_svg(worn, COLDLOOP_PICTURE_HOLD, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
     CHECK(length == 0 && answer[0] == '\0'); /* no vacuum was held */
-    CHECK(coldloop_picture_svg(worn, 99, answer, sizeof answer, &length, &error) == COLDLOOP_STATUS_UNKNOWN_NAME);
+    CHECK(coldloop_picture_svg(worn, 99, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_UNKNOWN_NAME);
     CHECK(coldloop_picture_svg("{}", COLDLOOP_PICTURE_ODDS, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_MISSING);
     CHECK(strstr(answer, "\"refused\"") != NULL);
 }
