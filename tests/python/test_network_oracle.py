@@ -21,7 +21,7 @@ NONE = "none of these"
 PRIOR_OF_NONE = 0.03
 # How often an answer is noted wrongly (engineering judgement, src/diagnosis/looks.rs): by an instrument, and by people.
 MISTAKEN = {"identifier_shows_other": 0.005, "hub_turns_freely": 0.02, "hub_locked": 0.02}
-MISTAKEN_BY_PEOPLE = 0.05
+MISTAKEN_BY_PEOPLE = 0.08
 
 CAR = {
     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},

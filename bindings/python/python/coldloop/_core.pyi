@@ -7,6 +7,7 @@ import numpy.typing as npt
 __all__ = [
     "Recorder",
     "Session",
+    "Told",
     "__version__",
     "absolute_pressure",
     "at_rest",

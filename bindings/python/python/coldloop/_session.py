@@ -23,10 +23,10 @@ class Session:
     ... })
     >>> session.add(low_side="62 psig", high_side="118 psig")
     >>> session.next["fills"]
-    'observations.hub_turns_freely'
-    >>> session.add(hub_turns_freely=True)
+    'readings.vent'
+    >>> session.add(vent="62 °F")
     >>> session.undo()
-    ('observation', 'hub_turns_freely')
+    ('reading', 'vent')
     """
 
     __slots__ = ("_core",)
