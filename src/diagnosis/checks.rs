@@ -37,7 +37,7 @@ fn can_be_made(row: &CheckRow, system: &System) -> bool {
 /// assert!(!can_check(Check::TurnHub, &system(Compressor::Electric)));
 /// ```
 pub fn can_check(check: Check, system: &System) -> bool {
-    // Every system can be run and read, and an empty one be searched for its leak; what they answer stands in no table.
+    // Every system can be run and read, and an empty one searched with nitrogen; neither check has a row in the table.
     matches!(check, Check::RunAndRead | Check::SearchWithNitrogen)
         || CHECKS.iter().any(|row| row.check == check && can_be_made(row, system))
 }

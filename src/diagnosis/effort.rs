@@ -1,4 +1,4 @@
-//! No answer runs away, whatever the settings: how much work diagnosis, reasons and plan are.
+//! The work of diagnosis and plan is bounded, whatever the settings.
 
 #![cfg(test)]
 
@@ -24,7 +24,7 @@ impl Random {
         (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
     }
 
-    /// One of these as often as a number between the first two.
+    /// One of `of`, or a number between its first two, all equally often.
     fn odd<const N: usize>(&mut self, of: [f64; N]) -> f64 {
         match (self.bits() % (N as u64 + 1)) as usize {
             at if at < N => of[at],
@@ -36,7 +36,7 @@ impl Random {
         all[(self.bits() % all.len() as u64) as usize]
     }
 
-    /// Priors of nothing and of a million, prices of nothing and without bounds, answers that are sure or say nothing.
+    /// Extreme settings: priors and prices of 0 and 1e6, chances of answers at their limits and at one half.
     fn settings(&mut self) -> Settings {
         let mut settings = Settings::default();
         let (flat, free) = (self.share() < 0.3, self.share() < 0.3);
@@ -93,7 +93,7 @@ impl Random {
 /// The most pairs of faults: all but the sound one and misleading gauges.
 const PAIRS: u64 = (Fault::ALL.len() as u64 - 2) * (Fault::ALL.len() as u64 - 3) / 2;
 
-/// Orders that a plan may search: by half more than what was found (3,903).
+/// Orders that a plan may search: one and a half times the largest number found here (3,903).
 const PLAN: u64 = 5_900;
 
 #[test]

@@ -42,10 +42,10 @@ const STOP_PA: f64 = 2.7e6;
 /// The same where 24 bar gauge are an ordinary high side, as with R-410A and R-32, Pa gauge. Source: engineering judgement, below
 /// cut-outs near 42 bar, from memory.
 const STOP_HIGH_PRESSURE_PA: f64 = 3.8e6;
-/// The same of R-744, Pa gauge. Source: engineering judgement, where the control of the vehicle model reaches its own limit
-/// (`vehicle::transcritical`), below the 14 MPa where protection takes over.
+/// The same of R-744, Pa gauge. Source: engineering judgement, where the control of the vehicle model reaches its own limit,
+/// below the 14 MPa where protection takes over.
 const STOP_R744_PA: f64 = 1.33e7;
-/// The same part for R-744: 128 of 133 bar. Source: engineering judgement: its control works up to there.
+/// The same as [`NEAR`] for R-744: 128 of 133 bar. Source: engineering judgement: its control works up to there.
 const NEAR_R744: f64 = 128.0 / 133.0;
 /// An ordinary condensing temperature, K. Source: engineering judgement: 45 °C.
 const CONDENSING_K: f64 = 318.15;
@@ -100,7 +100,7 @@ impl HighSide {
         self.read_pa >= self.stop_pa
     }
 
-    /// Whether it stands near its limit, and not at it.
+    /// Whether the pressure is near its limit and still below it.
     pub(super) fn is_near(&self, refrigerant: Refrigerant) -> bool {
         let near = if refrigerant == Refrigerant::R744 {
             NEAR_R744

@@ -1,13 +1,14 @@
-//! From readings to a defended verdict: which faults explain them, how likely each is, and what to check next.
+//! From readings to a verdict with its reasons: which faults explain them, how likely each is, and what to check next.
 //!
 //! rows and tables -> feature vector -> sound model -> atlas -> likelihood -> posterior -> verdict and predictions -> planner.
 //!
 //! The readings become one [`FeatureVector`](crate::circuit::FeatureVector). What a sound system shows is one
-//! [`SoundModel`](crate::expected::SoundModel): a mixture over sources of multivariate t distributions. The atlas (`tables/atlas`) says by how much each fault
-//! moves every feature, at several severities, from each source. The likelihood of a fault is the sum over sources and severities of
-//! a t density at sound mean plus shift; a feature that was not read drops out of it, which is the same as averaging over all
-//! it could have been. Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand
-//! beside the faults: that the instruments mislead in a known way, and that the cause is none of the list.
+//! [`SoundModel`](crate::expected::SoundModel): a mixture over sources of multivariate t distributions. The atlas
+//! (`tables/atlas`) says by how much each fault moves every feature, at several severities, from each source. The likelihood of
+//! a fault is the sum over sources and severities of a t density at sound mean plus shift; a feature that was not read drops
+//! out of it, which is the same as integrating over its values. Answers to yes-or-no questions multiply the odds by their
+//! likelihood ratio. Two more hypotheses stand beside the faults: that the instruments mislead in a known way, and that the
+//! cause is none of the list.
 //!
 //! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for faults as shifts of features; every row of the atlas and every chance
 //! of an observation has its own.
@@ -116,7 +117,7 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     }
 }
 
-/// What is believed of a case: where [`diagnose`] gets its answer from, which also argues and plans.
+/// Judges a case: the result gives the answer of [`diagnose`], and also reasons and plan.
 ///
 /// Errors: as [`diagnose`].
 ///
@@ -159,7 +160,7 @@ pub(crate) fn judge_with(
 
 /// Diagnoses many cases by the same settings.
 ///
-/// The settings are looked through once; the answers are those of [`diagnose`] to the bit.
+/// The settings are checked once; the answers are those of [`diagnose`] to the bit.
 ///
 /// ```
 /// use coldloop::circuit::Readings;

@@ -10,7 +10,7 @@ use crate::units::{Temperature, difference_in_kelvins, in_kelvins};
 const NEAR: f64 = 0.95;
 /// Below this displacement the control asks for little. Source: engineering judgement.
 const LITTLE: f64 = 0.5;
-/// From this ambient on, it has no reason to, K. Source: engineering judgement: 25 °C.
+/// From this ambient on a low displacement is unusual, K. Source: engineering judgement: 25 °C.
 const HOT_K: f64 = 298.15;
 /// Freezing point of water, K.
 const FREEZING_K: f64 = 273.15;

@@ -40,7 +40,7 @@ impl FaultRow {
 /// A number of the atlas, as the bits of an `f32`.
 pub(super) type Bits = u32;
 
-/// Such a number.
+/// The number of these bits.
 #[inline]
 pub(super) const fn number(bits: Bits) -> f64 {
     f32::from_bits(bits) as f64
@@ -60,9 +60,9 @@ pub(super) struct Page {
 pub(super) enum CountedFrom {
     /// The sound mean of the vehicle, as far as it is known.
     Vehicle,
-    /// The sound mean of its kind: nothing pumps, so that the features no longer depend on the vehicle's own place.
+    /// The sound mean of its kind: the compressor does not pump, so that what is known of this one vehicle no longer matters.
     Kind,
-    /// The ambient: nothing pumps, and no sound model is needed, whose spread is none of its own then.
+    /// The ambient: the compressor does not pump, so that neither mean nor scatter of a sound system matters.
     Ambient,
 }
 
@@ -73,7 +73,7 @@ pub(super) struct FaultRows {
     /// Scale matrices about that mean and shift, in the squares of the features' units: of mild and middling severities, and of
     /// severe ones; the lower triangles, row by row.
     pub(super) scales: [[Bits; TRIANGLE]; 2],
-    /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot be.
+    /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot exist.
     pub(super) rows: [&'static [ShiftRow]; 3],
 }
 
