@@ -69,7 +69,7 @@ impl Bands {
         )
     }
 
-    /// The same where those of the figures are known, in the order of the vocabulary.
+    /// The same from the bands of the figures, in the order of the vocabulary.
     pub(crate) fn from_bands(
         model: &SoundModel,
         bands: &[Option<Band<f64>>; Feature::ALL.len()],
