@@ -37,8 +37,9 @@ pub const fn usual_tolerance_kg(nominal_kg: f64) -> f64 {
     f64::max(least_kg, share * nominal_kg)
 }
 
-/// Of a rectangular distribution, the half-width of the middle 95 % in standard uncertainties, 0.95 times the root of 3; its
-/// error is bounded, so that its tails are shorter than those of a normal one. Source: JCGM 100:2008, 4.3.7 and G.1.3.
+/// Half-width of the middle 95 % of a rectangular distribution, in standard uncertainties: 0.95 times the root of 3. The error
+/// of a scale is bounded, so that its tails are shorter than those of a normal distribution. Source: JCGM 100:2008, 4.3.7 and
+/// G.1.3.
 const SCALE_COVERAGE: f64 = 1.645;
 
 /// Refrigerant that is neither in a cylinder nor counted in the vehicle: in a hose, or left behind by a recovery.
@@ -253,16 +254,16 @@ impl ChargeBook {
     }
 }
 
-/// Half of the 95 % interval of a charge, kg: twice its standard uncertainty, or less where the scale is most of it, whose error
-/// is bounded.
+/// Half of the 95 % interval of a charge, kg: twice its standard uncertainty, or less where most of it comes from the scale,
+/// whose error is bounded.
 fn half_width_kg(charge: Estimate, scale_kg: f64) -> f64 {
     let total_kg = charge.standard_uncertainty;
     let others_kg = sqrt(f64::max(total_kg * total_kg - scale_kg * scale_kg, 0.0));
     f64::min(COVERAGE * total_kg, SCALE_COVERAGE * scale_kg + COVERAGE * others_kg)
 }
 
-/// What a machine leaves in the circuit that takes out [`LEAST_RECOVERED`] of the charge or more, kg: anything between nothing
-/// and the rest is as likely.
+/// What is left in the circuit by a machine that takes out [`LEAST_RECOVERED`] of the charge or more, kg: uniformly distributed
+/// between nothing and the rest.
 fn left_behind(recovered: Estimate) -> Estimate {
     let most_kg = recovered.value * (1.0 / LEAST_RECOVERED - 1.0);
     let half_kg = 0.5 * most_kg;
@@ -272,7 +273,7 @@ fn left_behind(recovered: Estimate) -> Estimate {
     }
 }
 
-/// How far a temperature is moved to see what it does to a density, K.
+/// Step of temperature for the derivative of a density, K.
 const STEP_K: f64 = 0.5;
 
 const NOTHING: Estimate = Estimate {

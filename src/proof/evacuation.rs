@@ -21,7 +21,7 @@ const TRIPLE_POINT_PA: f64 = 611.657;
 /// What a vacuum pump has reached.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Evacuation {
-    /// The pressure reached; from a vacuum gauge that counts from nothing, or from a compound gauge.
+    /// The pressure reached; from an absolute vacuum gauge, or from a compound gauge.
     pub reached: Reading<Pressure>,
     /// The coldest part of the circuit; the ambient when nothing is colder.
     pub coldest: Reading<Temperature>,
@@ -51,7 +51,7 @@ pub struct Vacuum {
     /// Temperature at which water boils under the pressure reached, K; `None` where the pressure is less than its
     /// own uncertainty.
     pub boiling_point_k: Option<Estimate>,
-    /// The deepest that a compound gauge can show here, Pa gauge: all the air of the place taken away.
+    /// The deepest vacuum that a compound gauge can show here, Pa gauge: minus the pressure of the surrounding air.
     pub deepest_pa_gauge: f64,
     /// By how much a compound gauge shows more vacuum than there is air at the place, Pa; `None` where that is no more than the
     /// weather. The gauge is off by as much at least, and the pressure is taken for 0 Pa.
@@ -69,19 +69,13 @@ impl Evacuation {
     /// Errors: `NotFinite`; `OutOfRange` for a pressure that no gauge shows, or a temperature that no part of a circuit has.
     ///
     /// ```
-    /// use coldloop::EvacuationFinding;
-    /// use coldloop::circuit::{Gauge, Reading};
-    /// use coldloop::proof::Evacuation;
-    /// use coldloop::units::{
-    ///     AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, kelvins_difference,
-    /// };
-    /// let mut evacuation = Evacuation {
-    ///     reached: Reading::within(AbsolutePressure::from_microns(420.0).into(), PressureDifference::from_pa(8.0)),
-    ///     coldest: Reading::within(celsius(18.0), kelvins_difference(1.0)),
-    ///     surroundings: Surroundings::at_altitude(1_600.0)?,
-    /// };
-    /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::Deep);
-    /// // The dial of a manifold: 24 inches of vacuum are nearly all there is at 1,600 m, and it cannot see the rest.
+    /// use coldloop::EvacuationFinding; use coldloop::circuit::{Gauge, Reading}; use coldloop::proof::Evacuation; use
+    /// coldloop::units::{ AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius,
+    /// kelvins_difference, }; let mut evacuation = Evacuation { reached:
+    /// Reading::within(AbsolutePressure::from_microns(420.0).into(), PressureDifference::from_pa(8.0)), coldest:
+    /// Reading::within(celsius(18.0), kelvins_difference(1.0)), surroundings: Surroundings::at_altitude(1_600.0)?, };
+    /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::Deep); // The dial of a manifold: 24 inches of vacuum are
+    /// nearly all of it at 1,600 m, and the dial is too coarse for the rest.
     /// evacuation.reached = Reading::pressure(GaugePressure::from_inhg_vacuum(24.0), Gauge::LOW_SIDE);
     /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::GaugeCannotTell);
     /// # Ok::<(), coldloop::Error>(())
@@ -134,7 +128,7 @@ pub(super) fn water(part: Reading<Temperature>) -> Result<Estimate, Error> {
     })
 }
 
-/// The boiling point, and what the uncertainty of the pressure moves it by.
+/// The boiling point, with the uncertainty that comes from the pressure.
 fn boiling_point(pressure_pa: Estimate) -> Option<Estimate> {
     let [low, at, high] = [
         pressure_pa.value - pressure_pa.standard_uncertainty,

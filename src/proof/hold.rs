@@ -17,12 +17,12 @@ pub const LEAST_HOLD_S: f64 = 600.0;
 /// Molar mass of dry air, kg/mol. Source: ISO 2533:1975, 2.1 (28.964 420 g/mol).
 const AIR_KG_MOL: f64 = 0.028_964_420;
 
-/// A fall by this many standard uncertainties of its slope is one. Source: engineering judgement: a circuit that is shut off is
-/// rarely called falling for the scatter of its readings alone, once in a thousand.
+/// A slope counts as a fall when it is negative by this many of its standard uncertainties. Source: engineering judgement:
+/// scatter alone makes one in a thousand circuits look as if they fell.
 const FALLS: f64 = 3.0;
 
-/// A vacuum gauge may show this share too much throughout, which moves the level at which a rise seems to settle. Source:
-/// common practice, no source: a tenth.
+/// A vacuum gauge may show this share too much over its whole range, which moves the level at which a rise seems to settle.
+/// Source: common practice, no source: a tenth.
 const GAUGE_SHARE: f64 = 0.1;
 
 /// How fast the pressure of a tight and dry circuit may rise once it has settled.
@@ -36,7 +36,7 @@ pub struct Rise {
 
 impl Rise {
     /// 50 microns in ten minutes. Source: common practice in its form, engineering judgement in its size: a tenth of the usual
-    /// vacuum, about as fine as a vacuum gauge is read again.
+    /// vacuum, about the repeatability of a vacuum gauge.
     pub const USUAL: Self = Self {
         rise_pa: 50.0 * MICRON_PA,
         over_s: 600.0,
@@ -115,10 +115,10 @@ impl Hold<'_> {
     /// levels off no higher than the vapour pressure of water.
     ///
     /// The readings are compared with these shapes and their sums; whatever they do not rule out stays possible, and only what
-    /// all remaining shapes agree on is told. A leak is told where every shape with a slope within `allowed` is ruled out;
-    /// `Moisture` where every remaining one settles above
-    /// [`DRY_PA`], by more than a vacuum gauge is off; `Tight` where none remains that leaks faster than allowed,
-    /// and all settle below. A small leak may hide behind moisture: dry the circuit and hold it again.
+    /// all remaining shapes agree on is reported. A leak is reported where every shape with a slope within `allowed` is ruled
+    /// out; `Moisture` where every remaining one settles above [`DRY_PA`], by more than a vacuum gauge is off; `Tight` where
+    /// none remains that leaks faster than allowed, and all settle below. A small leak may hide behind moisture: dry the
+    /// circuit and hold it again.
     ///
     /// The errors of the readings count as independent.
     ///
@@ -161,7 +161,7 @@ impl Hold<'_> {
         let rose = rise_pa.low() > 0.0;
         let dry = |pa: f64| pa <= DRY_PA;
         let long_enough = held_s >= LEAST_HOLD_S;
-        // Two or three readings carry no shape: the whole rise counts as a leak.
+        // Two or three readings do not determine a shape: the whole rise counts as a leak.
         let slow = match (early_pa_s, shapes) {
             (None, _) => rise_pa.high() / held_s <= self.allowed.pa_s() && dry(end.high()),
             (Some(_), shapes) => shapes.is_some_and(|shapes| shapes.no_leak && dry(shapes.levels_pa.1)),
@@ -245,7 +245,7 @@ impl Hold<'_> {
         Ok(halves.map_or((None, None), |halves| (Some(halves.early), Some(halves.late))))
     }
 
-    /// Mass of air that a rise stands for: m = p V M / (R T), an ideal gas at these pressures.
+    /// Mass of air that a rise corresponds to: m = p V M / (R T), an ideal gas at these pressures.
     fn air(&self, volume_m3: Reading<f64>, rise: Estimate) -> Result<Estimate, Error> {
         let volume = VOLUME.check(volume_m3.value)?;
         let t_k = in_kelvins(self.warmest.value);

@@ -10,21 +10,21 @@ use crate::numerics::sqrt;
 use crate::range::{ABSOLUTE_PRESSURE, DURATION, GAUGE_PRESSURE, LINE_TEMPERATURE, MASS, Range, TEMPERATURE, VOLUME};
 use crate::units::{Pressure, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
 
-/// How far a temperature is moved to see what it does, K.
+/// Step of temperature for derivatives, K.
 const STEP_K: f64 = 0.5;
 
-/// How far a pressure is moved to see what it does, relative.
+/// Step of pressure for derivatives, relative.
 const STEP: f64 = 1e-4;
 
-/// The highest test pressure without a word of care where no label names one, Pa gauge. Source: engineering judgement: the high
-/// sides of condensing systems are cut out near 30 bar (`tables/evidence/limits.csv`), and low sides bear less.
+/// The highest test pressure without a caution where no label names one, Pa gauge. Source: engineering judgement: the high
+/// sides of condensing systems are cut out near 30 bar (`tables/evidence/limits.csv`), and low sides withstand less.
 pub const MOST_TEST_PA: f64 = 3_000_000.0;
 
-/// A leak that empties the vehicle in this time is to be seen where nothing else is asked for, s: a year. Source: engineering
-/// judgement: who comes back within a season counts the repair as failed.
+/// A test should be able to show a leak that empties the vehicle in this time, s: a year. Source: engineering judgement: a
+/// vehicle that comes back within a season counts as a failed repair.
 const EMPTY_WITHIN_S: f64 = 365.25 * 86_400.0;
 
-/// What the circuit is filled with in service, for the loss in its own terms.
+/// What the circuit is filled with in service, for the loss as refrigerant.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Served {
     /// The refrigerant.
@@ -48,8 +48,8 @@ pub struct Decay {
     pub end: Reading<Pressure>,
     /// Temperature of the gas at the end.
     pub end_temperature: Reading<Temperature>,
-    /// How far the same gauge is read wrong from one time to the next, Pa standard uncertainty; the rest of its error is
-    /// the same both times.
+    /// Repeatability of the gauge from one reading to the next, Pa standard uncertainty; the rest of its error is the same both
+    /// times.
     pub repeatability_pa: f64,
     /// Time between the two, s.
     pub held_s: f64,
@@ -137,7 +137,7 @@ impl End {
             .saturation_pa(self.t_k)?
             .is_some_and(|(saturation_pa, _)| self.p_pa >= saturation_pa);
         match gas.saturation_pa(t_k)? {
-            // How much liquid there is, nobody knows; some of it is left.
+            // The amount of liquid is unknown; some of it is assumed to be left.
             Some((saturation_pa, _)) if saturated => Ok(saturation_pa),
             Some(_) | None => gas.pressure_pa(t_k, gas.density_kg_m3(self.t_k, self.p_pa)?),
         }
@@ -155,8 +155,8 @@ impl End {
 }
 
 impl Decay {
-    /// What the decay tells: the mass in a fixed volume goes by its density, which a cooler gas keeps at a lower
-    /// pressure.
+    /// What the decay tells: the mass in a fixed volume follows from the density, which is the same at a lower pressure when
+    /// the gas is cooler.
     ///
     /// Densities are those of the gas's own equation of state (Span et al. 2000 for nitrogen). The error of the gauge is
     /// the same at both ends and largely cancels; what is left is how repeatably it is read, and the two temperatures.
@@ -238,7 +238,7 @@ impl Decay {
         let a_year_kg_s = charge_kg
             .zip(factors)
             .map(|(charge, (least, most))| charge / EMPTY_WITHIN_S / sqrt(least * most));
-        // A rate shows when it stands out by its own uncertainty and as much again.
+        // A rate shows when it is twice the half-width of its 95 % interval.
         let needed = |rate_kg_s: Option<f64>| {
             let (least, rate) = least_seen_kg_s.zip(rate_kg_s.filter(|rate| *rate > 0.0))?;
             Some(2.0 * least / rate * held_s)

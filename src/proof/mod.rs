@@ -1,6 +1,6 @@
 //! Proof of repair: was the circuit dry and tight, does it hold what the label names, and does it cool now?
 //!
-//! Every judgement carries the uncertainty of its instruments, and says so where they cannot tell.
+//! Every judgement accounts for the uncertainty of its instruments, and says so where they cannot decide.
 
 mod again;
 mod change;
@@ -38,15 +38,15 @@ use crate::error::Error;
 use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE};
 use crate::units::{Pressure, Surroundings};
 
-/// The share of a normal distribution's standard deviation that bounds the middle 95 %, rounded up as is the custom.
-/// Source: JCGM 100:2008, 6.3.3.
+/// Coverage factor of the middle 95 % of a normal distribution, rounded up as is usual. Source: JCGM 100:2008, 6.3.3.
 const COVERAGE: f64 = 2.0;
 
-/// A pressure above vacuum, Pa; and by how much a gauge shows less than nothing, Pa, where that is more than the weather.
+/// A pressure above vacuum, Pa; and by how much a gauge shows a pressure below vacuum, Pa, where that is more than the weather
+/// explains.
 ///
-/// A dial counts from the air of the place. Where it shows more vacuum than there is air, its zero stands too low by as much
-/// at least, or it was read off a scale that counts from sea level. It is taken for as deep as can be, 0 Pa, and counts as
-/// uncertain by its own error, and by what it shows too much where that is more.
+/// A dial counts from the air of the place. Where it shows more vacuum than there is air, its zero is too low by at least as
+/// much, or its scale counts from sea level. The pressure is then taken as 0 Pa, with the excess as a further uncertainty where
+/// it is more than the gauge's own.
 ///
 /// Errors: `NotFinite`, `OutOfRange` for pressures that no gauge shows.
 fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estimate, Option<f64>), Error> {
@@ -70,12 +70,12 @@ fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estima
 }
 
 impl Estimate {
-    /// The end of the 95 % interval towards zero and beyond.
+    /// The lower end of the 95 % interval.
     fn low(self) -> f64 {
         self.value - COVERAGE * self.standard_uncertainty
     }
 
-    /// The other end.
+    /// The upper end of the 95 % interval.
     fn high(self) -> f64 {
         self.value + COVERAGE * self.standard_uncertainty
     }

@@ -10,11 +10,11 @@ use crate::range::{DURATION, LINE_TEMPERATURE, TEMPERATURE};
 use crate::units::{Temperature, difference_in_kelvins, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
-/// A vent that climbs by this much from its lowest reading, instruments aside, rises, K. Source: engineering judgement: a
-/// cycling clutch lets it swing by less.
+/// A vent counts as rising when it is this far above its lowest reading, beyond the uncertainty of the instruments, K. Source:
+/// engineering judgement: with a cycling clutch it swings by less.
 const RISE_K: f64 = 2.0;
 
-/// The fewest readings that show how the vent came down. Source: engineering judgement: one reading may be one of a swing.
+/// The fewest readings that show how the vent came down. Source: engineering judgement: one reading may be part of a swing.
 const FEWEST: usize = 2;
 
 /// Freezing point of water, K.
@@ -48,14 +48,14 @@ pub struct PullDown {
     pub expected: Band<Temperature>,
     /// When it first came into that band, s.
     pub reached_s: Option<f64>,
-    /// Where it levels off, K, from how its fall slows; `None` where that cannot be told.
+    /// Where it levels off, K, from how its fall slows; `None` where that cannot be estimated.
     pub levels_off_k: Option<Estimate>,
 }
 
 /// How the vent of a vehicle came down after the start, against what a sound system of its kind reaches here.
 ///
-/// The fall of the vent is taken as exponential: its steepness in the two halves of the readings gives the time constant
-/// and the end, T_end = T_last + slope_late * tau, tau = apart / ln(slope_early / slope_late).
+/// The fall of the vent is taken as exponential: its slope in the two halves of the readings gives the time constant and the
+/// end, T_end = T_last + slope_late * tau, tau = apart / ln(slope_early / slope_late).
 ///
 /// Errors: those of [`Bands::of`]; `NotFinite` and `OutOfRange` for the readings; `Missing` without any; `Inconsistent`
 /// when they do not follow each other in time.
@@ -117,7 +117,7 @@ fn finding(samples: &[VentSample], last: &VentSample, high_k: f64, levels_off_k:
     if last_k - lowest_k > RISE_K + COVERAGE * core::f64::consts::SQRT_2 * own_k {
         return PullDownFinding::Rising;
     }
-    // Frozen fins let no air through: what is this cold is no success, whatever a sound system comes to.
+    // Frozen fins let no air through, so that a vent below freezing is no success, whatever a sound system reaches.
     if lowest_k < FREEZING_K {
         return PullDownFinding::Freezing;
     }
@@ -147,7 +147,7 @@ fn levels_off(samples: &[VentSample]) -> Option<Estimate> {
     let (early, late) = (halves.early, halves.late);
     let own_k = difference_in_kelvins(last.vent.standard_uncertainty);
     if early.high() < 0.0 && libm::fabs(late.value) <= COVERAGE * late.standard_uncertainty {
-        // It no longer falls: it is where it ends.
+        // It no longer falls: it has reached its end.
         return Some(Estimate {
             value: in_kelvins(last.vent.value),
             standard_uncertainty: own_k,
