@@ -12,7 +12,7 @@ use crate::vehicle::working_fluid::pure_or_mixed::WorkingFluid;
 
 /// What meters the refrigerant into an evaporator.
 #[derive(Clone, Copy, Debug)]
-#[allow(clippy::large_enum_variant)] // nowhere to put the larger one aside without alloc
+#[allow(clippy::large_enum_variant)] // without alloc the larger one cannot be boxed
 pub(in crate::vehicle) enum Metering<'a> {
     Valve(Valve<'a>),
     Orifice(Orifice),

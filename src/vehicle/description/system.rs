@@ -15,9 +15,9 @@ pub struct System {
     pub compressor: Compressor,
     /// The charge that the label names, kg.
     pub nominal_charge_kg: Option<f64>,
-    /// Where the low-side port stands.
+    /// Where the low-side port is.
     pub low_port: Option<LowPort>,
-    /// Where the high-side port stands.
+    /// Where the high-side port is.
     pub high_port: Option<HighPort>,
     /// Whether there is a sight glass.
     pub sight_glass: Option<bool>,

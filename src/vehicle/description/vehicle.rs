@@ -64,9 +64,9 @@ pub struct Vehicle {
     pub hardware: Hardware,
     /// What opens the clutch, where there is one that cycles.
     pub clutch_sense: ClutchSense,
-    /// Where the high-side port stands.
+    /// Where the high-side port is.
     pub high_port: HighPort,
-    /// Where the low-side port stands.
+    /// Where the low-side port is.
     pub low_port: LowPort,
     /// What drives the fan of the condenser.
     pub fan: FanDrive,

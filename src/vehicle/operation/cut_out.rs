@@ -22,8 +22,8 @@ const LEAST_RUNNING: f64 = 0.01;
 const LEAST_W: f64 = 1.0;
 const LEAST_K: f64 = 0.1;
 
-/// The mean of the cycles of a system that stands on its cut-out, and their swing; `None` where it does not. For a
-/// compressor with a clutch that cycles: a variable or motor-driven one is taken back instead.
+/// The mean of the cycles of a system that is at its cut-out, and their swing; `None` where it is not. For a compressor with a
+/// clutch that cycles: a variable or motor-driven one reduces its stroke or speed instead.
 ///
 /// In `held` the demand is just small enough to keep the high side at the pressure of opening. The longer the compressor rests, the
 /// lower the mean, by half the band at the most. While the compressor rests, the condenser cools through the band with

@@ -12,8 +12,8 @@ const MOST_STEPS: usize = 100;
 /// Density that stands for an empty circuit, kg/m3.
 const NO_CHARGE_KG_M3: f64 = 0.05;
 
-/// What a system reads whose compressor is not driven: saturation at the temperature of the air while any liquid is
-/// left, the pressure of the vapour that fills it otherwise, and the partial pressure of gas on top.
+/// The readings of a system whose compressor is not driven: saturation at the temperature of the air while any liquid is left,
+/// the pressure of the vapour that fills it otherwise, and the partial pressure of gas on top.
 ///
 /// Errors: those of the properties; `NoConvergence` where no pressure holds the charge.
 pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Error> {
@@ -48,7 +48,7 @@ pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Si
     };
     let gas_pa =
         plant.gas_mol * GAS_J_MOL_K * t_k / (volume_m3 * (1.0 - charge_kg / volume_m3 / full.liquid_kg_m3).max(0.1));
-    // What leaks out leaves the circuit at the pressure of the air round it.
+    // A leaking circuit does not fall below the pressure of the surrounding air.
     let shown_pa = if plant.leaked {
         (p_pa + gas_pa).max(plant.air_pa)
     } else {

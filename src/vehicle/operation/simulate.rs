@@ -25,18 +25,19 @@ const NOTHING_LEFT: f64 = 0.05;
 /// A commanded displacement is the most that the control asks for; a command of the fan is its speed per that of the full one,
 /// whatever drives it.
 ///
-/// A blend or a charge of two refrigerants boils and condenses along its glide; its superheat counts from dew, its
-/// subcooling from bubble. R-407C and R-513A stand in the tables; the polynomials of any other mixture are made first, which
+/// A blend or a charge of two refrigerants boils and condenses along its glide; its superheat counts from dew, its subcooling
+/// from bubble. The polynomials of R-407C and R-513A are in the tables; those of any other mixture are calculated first, which
 /// takes half a millisecond.
 ///
 /// An R-744 system has an electronic valve (the expansion device `txv`) or a fixed orifice with a bypass (`orifice-tube`), an
 /// accumulator, an internal heat exchanger, and a compressor that is variable or electric; its subcooling counts from the
 /// critical temperature where the high side lies above the critical pressure.
 ///
-/// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
-/// have, for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa),
-/// for R-744 in a system made for another refrigerant or the reverse, and for what does not condense in hot weather; those of
-/// the mixture model; `NoConvergence` with the residual where no steady state is found within 2,400 evaluations of the circuit.
+/// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot have,
+/// for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa), for
+/// R-744 in a system made for another refrigerant or the reverse, and for a refrigerant that does not condense in hot weather;
+/// those of the mixture model; `NoConvergence` with the residual where no steady state is found within 2,400 evaluations of the
+/// circuit.
 ///
 /// ```
 /// use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};

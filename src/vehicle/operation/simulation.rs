@@ -42,7 +42,7 @@ pub struct StatePoints {
     pub evaporator_outlet: StatePoint,
 }
 
-/// Between what the pressures swing as the clutch cycles.
+/// The limits between which the pressures swing as the clutch cycles.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Swing {
@@ -106,7 +106,7 @@ pub struct Simulation {
     pub condenser_outlet_k: f64,
     /// Clutch engagements per second; zero where it stays engaged.
     pub clutch_cycles_hz: f64,
-    /// Between what the pressures swing where the clutch cycles.
+    /// The limits between which the pressures swing, where the clutch cycles.
     pub swing: Option<Swing>,
     /// What eyes would see.
     pub looks: VisibleSigns,

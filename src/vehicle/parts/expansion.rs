@@ -201,8 +201,8 @@ mod tests {
         }
     }
 
-    /// What short tubes do (Kim, O'Neal & Yuan 1994): behind a choked one the pressure hardly matters, subcooling adds flow,
-    /// bubbles take much of it away, and it goes with the area.
+    /// What short tubes do (Kim, O'Neal & Yuan 1994): the pressure behind a choked one hardly matters, subcooling adds flow,
+    /// bubbles reduce it much, and it is proportional to the area.
     #[test]
     fn a_short_tube_chokes() {
         let car = Orifice::of(&Hardware::typical(VehicleClass::Car));

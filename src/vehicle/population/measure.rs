@@ -16,7 +16,7 @@ use crate::vehicle::operation::simulation::Simulation;
 const ROAD_HZ: f64 = 2_000.0 / 60.0;
 const ROAD_M_S: f64 = 15.0;
 
-/// What of a needle that swings with the clutch is noted.
+/// Which value of a needle that swings with the clutch is noted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Needle {
@@ -24,7 +24,7 @@ pub enum Needle {
     Mean,
     /// The end of the swing where the clutch opens: the lowest of the low side, the highest of the high side.
     Ends,
-    /// What it shows while the clutch pulls: the middle of the low side's fall, three quarters of the way up the high
+    /// What it shows while the clutch is engaged: the middle of the low side's fall, three quarters of the way up the high
     /// side's climb (which is fast at first).
     Engaged,
 }
@@ -32,7 +32,7 @@ pub enum Needle {
 /// How the vehicles of a make are measured.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Habits {
-    /// What of a swinging needle is noted.
+    /// Which value of a swinging needle is noted.
     pub needle: Needle,
     /// Whether the vent is read on the road, and the gauges at a standstill.
     pub vent_on_road: bool,

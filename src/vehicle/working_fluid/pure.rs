@@ -1,4 +1,4 @@
-//! A pure refrigerant in the circuit: what the circuit asks of it, and its answers.
+//! A pure refrigerant in the circuit: its equilibria and limits.
 
 use super::equilibrium::{Critical, Saturation, State};
 use super::film;
@@ -24,9 +24,9 @@ pub(in crate::vehicle) struct Single {
     pub(super) critical_j_kg: f64,
 }
 
-/// The lowest evaporating temperature that is modelled, K: moist air ends a little below.
+/// The lowest evaporating temperature that is modelled, K: the properties of moist air end a little below.
 const LOWEST_K: f64 = 207.0;
-/// The highest pressure of a gas cooler, Pa. Judgement: beyond the relief of any vehicle.
+/// The highest pressure of a gas cooler, Pa. Judgement: above the pressures at which protection takes over.
 const GAS_COOLER_PA: f64 = 14.5e6;
 /// Above this part of the critical pressure a state is searched by the general method.
 const NEAR_CRITICAL: f64 = 0.95;
@@ -153,7 +153,7 @@ impl Single {
         })
     }
 
-    /// A state of the general search, as the circuit has it.
+    /// A state of the general search as a state of the circuit.
     pub(super) fn general(&self, found: &saturation::State) -> State {
         let (shift_h, shift_s) = self.transcritical.unwrap_or_default();
         let cp_j_kg_k = found.response.map_or(f64::NAN, |r| r.cp_j_kg_k);
@@ -174,7 +174,7 @@ impl Single {
         Ok((found.p_pa, self.general(&found)))
     }
 
-    /// The enthalpy and entropy shifts where a state at this pressure wants the general search.
+    /// The enthalpy and entropy shifts where a state at this pressure needs the general search.
     pub(super) fn general_at(&self, p_pa: f64) -> Option<(f64, f64)> {
         self.transcritical
             .filter(|_| p_pa > NEAR_CRITICAL * self.pure.critical_p_pa)

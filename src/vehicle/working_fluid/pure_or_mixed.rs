@@ -1,4 +1,4 @@
-//! The refrigerant of the circuit, pure or mixed, with one set of answers.
+//! The refrigerant of the circuit, pure or mixed, with one set of functions.
 
 use super::equilibrium::{Critical, Saturation, State};
 use super::made::Composition;
@@ -11,7 +11,7 @@ use crate::range::Range;
 
 /// A refrigerant in the circuit.
 #[derive(Clone, Copy, Debug)]
-#[allow(clippy::large_enum_variant)] // without an allocator it has nowhere else to be
+#[allow(clippy::large_enum_variant)] // without alloc the larger one cannot be boxed
 pub(in crate::vehicle) enum WorkingFluid<'a> {
     /// A pure one.
     Single(Single),
@@ -19,12 +19,12 @@ pub(in crate::vehicle) enum WorkingFluid<'a> {
     Mixed(&'a Mixed),
 }
 
-/// A fluid and what it may have to be lent from.
-#[allow(clippy::large_enum_variant)] // without an allocator it has nowhere else to be
+/// A fluid, or the mixture that it is borrowed from.
+#[allow(clippy::large_enum_variant)] // without alloc the larger one cannot be boxed
 pub(in crate::vehicle) enum Filling {
     /// One that stands in the tables.
     Ready(WorkingFluid<'static>),
-    /// One made for the occasion.
+    /// One calculated for this composition.
     Made(Mixed),
 }
 
@@ -59,7 +59,7 @@ impl Filling {
 }
 
 impl WorkingFluid<'static> {
-    /// A fluid that needs no making; `None` for a blend that does.
+    /// A fluid that needs no calculation; `None` for a blend that does.
     fn ready(refrigerant: Refrigerant) -> Option<Result<Self, Error>> {
         match crate::saturation::blend(refrigerant) {
             None => Some(Single::of(refrigerant).map(Self::Single)),
