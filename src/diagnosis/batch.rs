@@ -80,11 +80,11 @@ pub(super) struct Terms {
     place: usize,
     /// Weights of source and severity; zero where a lane has no such row.
     weight: Lanes<WIDE>,
-    /// The readings less the means, whitened: multiplied by the inverse of the Cholesky factor.
+    /// The readings less the means, decorrelated: multiplied by the inverse of the factor L.
     independent: Vectors<WIDE>,
 }
 
-/// A figure that was not read: its whitened covariances with the features that were, and its variance given them.
+/// A figure that was not read: its decorrelated covariances with the features that were, and its variance given them.
 pub(super) type Explained = (Vectors<WIDE>, Lanes<WIDE>);
 
 /// Takes a batch of scale matrices once they are factorised.
@@ -276,7 +276,7 @@ impl<'a> Batch<'a> {
             self.factor.solve(&mut vectors);
             vectors
         };
-        // Whitening is linear, so that whitened shifts add up too.
+        // Decorrelating is linear, so that decorrelated shifts add up too.
         let off = solved(self.source.off.map(|off| [off; WIDE]));
         let tops = self.tops()[count];
         let mut firsts = [[[0.0; WIDE]; DIMENSIONS]; MOST_ROWS];

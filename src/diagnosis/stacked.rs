@@ -185,7 +185,7 @@ impl<'a> Stacked<'a> {
         factor.factorise();
         let common = self.common(of, &scale, &scale_after);
         let with_sound = self.with_sound(of, &scale);
-        // Whitened covariances of each reading after with all before, for every part left.
+        // Decorrelated covariances of each reading after with all before, for every part left.
         let mut with = [[[[0.0; 1]; DIMENSIONS]; DIMENSIONS]; PARTS];
         let mut second = Factor::<PARTS>::empty(count_after);
         let noise = a.noise();
