@@ -201,7 +201,7 @@ impl Knowledge {
     }
 }
 
-/// Readings less their mean, whitened with their scale matrix.
+/// Readings less their mean, decorrelated with their scale matrix.
 struct Seen<'a> {
     read: &'a Read,
     factor: Factor<1>,
@@ -232,7 +232,7 @@ impl<'a> Seen<'a> {
         freedom.peaks()[count] * narrow * fall
     }
 
-    /// The whitened covariances of every dimension with what was read.
+    /// The decorrelated covariances of every dimension with what was read.
     fn rows(&self, scale: &Symmetric) -> [Vectors<1>; DIMENSIONS] {
         core::array::from_fn(|i| {
             let row = core::array::from_fn(|j| scale.at(i, j));
