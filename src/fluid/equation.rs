@@ -20,7 +20,7 @@ pub struct Equation {
     pub gaussian: &'static [Gaussian],
     /// n delta^d tau^t exp(-delta^l) exp(-tau^m).
     pub double_exponential: &'static [DoubleExponential],
-    /// The terms of Span and Wagner (1996) that lead into the critical point.
+    /// The terms of Span and Wagner (1996) for the critical region.
     pub non_analytic: &'static [NonAnalytic],
 }
 

@@ -63,7 +63,7 @@ pub struct Facts {
     pub cas: Option<&'static str>,
     /// Safety group.
     pub safety_group: Option<Sourced<SafetyGroup>>,
-    /// Lower flammability limit; `None` for a fluid that does not burn, and for blends, of which the safety group tells.
+    /// Lower flammability limit; `None` for a fluid that does not burn, and for blends, for which the safety group is known.
     pub flammability_limit: Option<Sourced<Flammability>>,
     /// Ozone depletion potential, R-11 being 1.
     pub ozone_depletion: Option<Sourced<f64>>,
@@ -88,7 +88,7 @@ pub struct Sourced<T> {
     pub source: &'static str,
 }
 
-/// The least that burns in air.
+/// The lowest concentration that burns in air.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Flammability {
