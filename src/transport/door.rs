@@ -1,4 +1,4 @@
-//! The typed door.
+//! The typed methods of `Refrigerant`.
 
 use crate::error::Error;
 use crate::names::Refrigerant;
