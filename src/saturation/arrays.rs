@@ -133,7 +133,7 @@ fn each(range: Range, from: &[f64], to: &mut [f64], value: impl Fn(f64) -> f64) 
     if count == 0 {
         return Ok(());
     }
-    // Told by a second look, so that the loop above carries nothing but a count.
+    // Found in a second pass, so that the loop above only counts.
     let found = from
         .iter()
         .enumerate()

@@ -23,7 +23,7 @@ pub struct Blend {
     pub composition_source: &'static str,
     /// The pairs of components without published parameters, which the mixture model estimates.
     pub estimated_pairs: &'static [[Refrigerant; 2]],
-    /// Where it is met on the road: common practice, no source.
+    /// Where it is used in vehicles: common practice, no source.
     pub on_the_road: &'static str,
     /// Safety group and potentials; those of warming and ozone depletion are means of the components by mass.
     pub facts: Facts,
@@ -63,10 +63,10 @@ pub struct Part {
 /// One side of the two phases.
 #[derive(Clone, Copy, Debug)]
 pub struct Boundary {
-    /// Standard uncertainty (K) of a temperature on it: what the uncertainty of each pair and of the pure fluids' lines
-    /// makes of it, the largest of -30, 0 and 40 °C.
+    /// Standard uncertainty (K) of a temperature on it, propagated from the uncertainties of each pair and of the pure fluids'
+    /// lines: the largest at -30, 0 and 40 °C.
     pub uncertainty_k: f64,
-    /// Whether the model is good here; where not, [`Boundary::uncertainty_k`] is what it is off by at its boiling point.
+    /// Whether the model is accurate here; where not, [`Boundary::uncertainty_k`] is its error at the boiling point.
     pub is_reliable: bool,
     pub(crate) lowest_p_pa: f64,
     pub(crate) highest_p_pa: f64,

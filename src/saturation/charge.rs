@@ -1,7 +1,7 @@
 //! Any charge by mass: listed refrigerants, pure or blends, mixed with each other and with air.
 //!
-//! This is the door to `mixture` for a charge that was leaked, mixed or contaminated: a blend stands for its parts, a
-//! refrigerant that comes twice is added up, and the air is counted as one.
+//! This is the public interface to `mixture` for a charge that was leaked, mixed or contaminated: a blend is replaced by its
+//! parts, a refrigerant that is given twice is added up, and air counts as one component.
 
 use super::by_name::blend;
 use crate::error::Error;
@@ -145,9 +145,9 @@ impl Charge {
         Self::of(shares)
     }
 
-    /// A charge with the composition of a phase or of what a leak has left; its air is as all air.
+    /// A charge with the composition of a phase or of what a leak has left; its air has the usual composition.
     ///
-    /// Errors: none for what this room gave; those of [`Charge::new`].
+    /// Errors: none for shares that this module gave; otherwise those of [`Charge::new`].
     pub fn of(shares: Shares) -> Result<Self, Error> {
         let mut components = [mixture::component_of(Refrigerant::R134a)?; MOST_COMPONENTS];
         let mut z = [1.0; MOST_COMPONENTS];

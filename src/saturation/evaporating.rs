@@ -1,4 +1,4 @@
-//! The mean of the evaporating range, for those who ask for it by name.
+//! The mean temperature of the evaporating range.
 //!
 //! Superheat counts from the dew point and subcooling from the bubble point, everywhere. But a blend warms up while it
 //! boils, and the air over an evaporator meets the mean of that range: from where the expansion device lets it in, part of

@@ -14,7 +14,7 @@ use crate::range::Range;
 /// analytic through the critical point.
 #[derive(Clone, Copy, Debug)]
 pub struct Pure {
-    /// Equation, limits and facts; no part of the interface, see [`Line::facts`](super::Line::facts) for what a label says.
+    /// Equation, limits and facts; not part of the interface, see [`Line::facts`](super::Line::facts) for what a label says.
     #[doc(hidden)]
     pub fluid: &'static Fluid,
     /// Critical temperature of the equation itself, K; the published one may differ in its last digits.
@@ -23,7 +23,7 @@ pub struct Pure {
     pub critical_p_pa: f64,
     /// Critical density of the equation itself, mol/m3.
     pub critical_rho_mol_m3: f64,
-    /// The ends of [`Pure::pressures`], as the curve gives them: what it gives has to come back.
+    /// The ends of [`Pure::pressures`], as the curve gives them, so that each of its pressures is accepted again.
     pub(crate) lowest_p_pa: f64,
     pub(crate) highest_p_pa: f64,
     pub(crate) iir: Option<Offset>,
@@ -111,7 +111,7 @@ impl Pure {
 
     /// The second virial coefficient B (m3/mol) at `t_k`, K.
     ///
-    /// Source: the limit of the equation of state at no density. Range: [`Pure::valid_temperatures`].
+    /// Source: the limit of the equation of state at zero density. Range: [`Pure::valid_temperatures`].
     ///
     /// Errors: `NotFinite`, `OutOfRange`.
     ///

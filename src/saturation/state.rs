@@ -8,11 +8,11 @@ use crate::names::{ErrorKind, Phase, Quantity, Reference};
 use crate::numerics::sqrt;
 use crate::range::Range;
 
-/// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion blur as much.
+/// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion move it by as much.
 pub(super) const ON_THE_LINE: f64 = 1e-12;
-/// Beyond this multiple of its critical density a fluid is asked first how dense its highest pressure makes it.
+/// Beyond this multiple of the critical density, a density is first compared with that at the highest pressure.
 pub(super) const DENSE: f64 = 2.5;
-/// No equation here is asked beyond this multiple of its critical density.
+/// No equation is evaluated beyond this multiple of its critical density.
 const DENSEST: f64 = 5.0;
 
 /// A state of a refrigerant in equilibrium, in SI; enthalpy and entropy count from the reference state asked for.
@@ -44,7 +44,7 @@ pub struct State {
     /// Specific entropy, J/(kg K).
     pub s_j_kg_k: f64,
     /// How the phase responds to change. At a quality of exactly 0 or 1 that of the saturated liquid or vapour alone; `None`
-    /// where both are there, which have no such figures, and in the critical point, where they are infinite.
+    /// for both together, which have no such properties, and in the critical point, where they are infinite.
     pub response: Option<Response>,
 }
 
@@ -161,7 +161,7 @@ impl Pure {
         }
         let properties = Properties::new(&isotherm, rho_mol_m3);
         let state = State::of(&properties, self.fluid.equation.molar_mass, phase, offset);
-        // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+        // The pressure of a liquid amplifies rounding, so that an end of the range counts as met within rounding.
         let range = self.fluid_pressures(t_k);
         let p_pa = state.p_pa.clamp(range.low, range.high);
         if libm::fabs(state.p_pa - p_pa) > BLUR * p_pa {
@@ -207,7 +207,7 @@ impl Pure {
         Ok((phase, self.density_on(isotherm, t_k, p_pa, phase)?))
     }
 
-    /// The highest density that the equation is asked for, mol/m3.
+    /// The highest density at which the equation is evaluated, mol/m3.
     pub(super) fn densest_mol_m3(&self) -> f64 {
         DENSEST * self.critical_rho_mol_m3
     }
