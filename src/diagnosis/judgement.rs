@@ -242,14 +242,22 @@ impl Judgement {
     /// its cost and checking again. What several steps need, such as recovering the charge, is paid once.
     ///
     /// ```
-    /// use coldloop::circuit::{Gauge, Reading, Readings}; use coldloop::diagnosis::{Action, Case, Settings, judge}; use
-    /// coldloop::units::{GaugePressure, Surroundings, fahrenheit}; use coldloop::vehicle::{Conditions, System}; use
-    /// coldloop::{Compressor, Expansion, Refrigerant}; let system = System::new(Refrigerant::R134a, Expansion::Txv,
-    /// Compressor::FixedClutch); let readings = Readings { low_side: Some(Reading::pressure(GaugePressure::from_psig(70.0),
-    /// Gauge::LOW_SIDE)), high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
-    /// ..Readings::default() }; let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL),
-    /// readings); let settings = Settings::default(); let plan = judge(&case, &settings)?.plan(&settings); // Two pressures are
-    /// not enough to replace a compressor. assert!(matches!(plan.steps[0].action, Action::Check(_)));
+    /// use coldloop::circuit::{Gauge, Reading, Readings};
+    /// use coldloop::diagnosis::{Action, Case, Settings, judge};
+    /// use coldloop::units::{GaugePressure, Surroundings, fahrenheit};
+    /// use coldloop::vehicle::{Conditions, System};
+    /// use coldloop::{Compressor, Expansion, Refrigerant};
+    /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+    /// let readings = Readings {
+    ///     low_side: Some(Reading::pressure(GaugePressure::from_psig(70.0), Gauge::LOW_SIDE)),
+    ///     high_side: Some(Reading::pressure(GaugePressure::from_psig(125.0), Gauge::HIGH_SIDE)),
+    ///     ..Readings::default()
+    /// };
+    /// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
+    /// let settings = Settings::default();
+    /// let plan = judge(&case, &settings)?.plan(&settings);
+    /// // Two pressures are not enough to replace a compressor.
+    /// assert!(matches!(plan.steps[0].action, Action::Check(_)));
     /// assert!(plan.expected_minutes < plan.without_checks_minutes);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
@@ -387,7 +395,11 @@ mod tests {
             fitted[0] |= (0.58..0.6).contains(&worst) && unexplained < 0.1;
             fitted[1] |= (0.6..0.62).contains(&worst) && unexplained < 0.1;
         }
-        assert_eq!((left, fitted), ([true; 2], [true; 2]), "some vents lie just below and just above both limits");
+        assert_eq!(
+            (left, fitted),
+            ([true; 2], [true; 2]),
+            "some vents lie just below and just above both limits"
+        );
     }
 
     /// From 3 K below the critical temperature on no liquid is left at rest: R-744, 30.98 °C (Span & Wagner 1996).

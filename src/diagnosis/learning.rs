@@ -132,10 +132,11 @@ impl Counts {
     ///
     /// Of N cases n had a cause whose prior is p, and S is the sum of all priors and of `none_of_these`. With the weight w the
     /// new prior is the mean of the Dirichlet distribution, (w p + n S) / (w + N), so that S stays as it was. Where the table's
-    /// share weighs less than 2.25 cases, w p / S, the first cases count for less, n^2 / (n + c) with c = 3 (2.25 S / (w
-    /// p) - 1): three confirmed cases raise the odds of no cause by more than a factor of 0.7 / 0.3, so that they cannot take
-    /// the lead from a fault that is named, and many cases count in full. A prior of 0 stays 0. A chance q becomes the mean of
-    /// the Beta distribution, (w q + yes) / (w + yes + no), held within 0.001 to 0.999, so that one wrong answer cannot decide.
+    /// share weighs less than 2.25 cases, w p / S, the first cases count for less, n^2 / (n + c) with
+    /// c = 3 (2.25 S / (w p) - 1): three confirmed cases raise the odds of no cause by more than a factor of 0.7 / 0.3, so that
+    /// they cannot take the lead from a fault that is named, and many cases count in full. A prior of 0 stays 0. A chance q
+    /// becomes the mean of the Beta distribution, (w q + yes) / (w + yes + no), held within 0.001 to 0.999, so that one wrong
+    /// answer cannot decide.
     ///
     /// Start from the settings without the shop's cases, or they count twice.
     ///

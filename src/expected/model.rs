@@ -61,7 +61,7 @@ impl<Q: Copy> Band<Q> {
     }
 }
 
-/// The highest pressure to which a band reaches, Pa absolute: by then the protection has switched off, at 27 to 32 bar gauge as
+/// The highest pressure to which a band reaches, Pa absolute: by then protection has stopped the compressor, at 27 to 32 bar gauge as
 /// in the vehicle model.
 const PROTECTION_PA: f64 = 3.25e6;
 /// The same of R-744, as its vehicles have it.

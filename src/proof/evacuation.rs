@@ -69,13 +69,19 @@ impl Evacuation {
     /// Errors: `NotFinite`; `OutOfRange` for a pressure that no gauge shows, or a temperature that no part of a circuit has.
     ///
     /// ```
-    /// use coldloop::EvacuationFinding; use coldloop::circuit::{Gauge, Reading}; use coldloop::proof::Evacuation; use
-    /// coldloop::units::{ AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius,
-    /// kelvins_difference, }; let mut evacuation = Evacuation { reached:
-    /// Reading::within(AbsolutePressure::from_microns(420.0).into(), PressureDifference::from_pa(8.0)), coldest:
-    /// Reading::within(celsius(18.0), kelvins_difference(1.0)), surroundings: Surroundings::at_altitude(1_600.0)?, };
-    /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::Deep); // The dial of a manifold: 24 inches of vacuum are
-    /// nearly all of it at 1,600 m, and the dial is too coarse for the rest.
+    /// use coldloop::EvacuationFinding;
+    /// use coldloop::circuit::{Gauge, Reading};
+    /// use coldloop::proof::Evacuation;
+    /// use coldloop::units::{
+    ///     AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, kelvins_difference,
+    /// };
+    /// let mut evacuation = Evacuation {
+    ///     reached: Reading::within(AbsolutePressure::from_microns(420.0).into(), PressureDifference::from_pa(8.0)),
+    ///     coldest: Reading::within(celsius(18.0), kelvins_difference(1.0)),
+    ///     surroundings: Surroundings::at_altitude(1_600.0)?,
+    /// };
+    /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::Deep);
+    /// // The dial of a manifold: 24 inches of vacuum are nearly all of it at 1,600 m, and the dial is too coarse for the rest.
     /// evacuation.reached = Reading::pressure(GaugePressure::from_inhg_vacuum(24.0), Gauge::LOW_SIDE);
     /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::GaugeCannotTell);
     /// # Ok::<(), coldloop::Error>(())
