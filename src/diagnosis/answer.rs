@@ -36,15 +36,15 @@ pub struct Diagnosis {
     pub none_of_these: f64,
     /// What a sound system shows here; `None` for a system at rest.
     pub expected: Option<Bands>,
-    /// What these bands rest on.
+    /// What these bands are based on.
     pub basis: Option<ExpectedBasis>,
     /// Superheat, subcooling, pressure ratio and the other derived figures, each with its uncertainty.
     pub derived: Derived,
-    /// What was measured, beside what a sound system shows.
+    /// The measured figures, each compared with sound systems.
     pub deviations: List<Deviation, { Feature::ALL.len() }>,
     /// The reading that fits the leading explanation badly.
     pub out_of_line: Option<Feature>,
-    /// What the pressure at rest tells; `None` for a running system.
+    /// The finding from the pressure at rest; `None` for a running system.
     pub rest: Option<RestFinding>,
     /// The numbers behind that finding; `None` for a running system, and where the two sides differ.
     pub resting: Option<Resting>,
@@ -128,7 +128,7 @@ pub struct TwoFaults {
     pub any_pair: f64,
 }
 
-/// One figure beside what a sound system shows.
+/// One measured figure, compared with sound systems.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]

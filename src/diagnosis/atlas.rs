@@ -58,7 +58,7 @@ pub(super) static AMBIENT: Vector = [0.0; DIMENSIONS];
 pub(super) const MOST_ROWS: usize = 12;
 
 /// Standard deviations of the figures under an unlisted cause, K (cycles in their logarithm): low side, high side, vent,
-/// superheat, subcooling, discharge superheat, cycles. Source: engineering judgement: about as far as each can.
+/// superheat, subcooling, discharge superheat, cycles. Source: engineering judgement: about the physical range of each.
 const FAR: [f64; 7] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0];
 
 /// What an unlisted cause adds to the scale matrix of a sound system.

@@ -1,4 +1,4 @@
-//! What is believed of a case, and what follows from it: the answer, the reasons, the plan.
+//! The judgement of a case, and what follows from it: the answer, the reasons, the plan.
 
 use super::answer::{Action, Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
@@ -19,7 +19,7 @@ use crate::expected::{Bands, SoundModel};
 use crate::names::{Check, EntryError, Fault, Feature, QualityNote, RestFinding, VerdictKind};
 use crate::units::kelvins_difference;
 
-/// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
+/// The judgement of a case, from which the answer, the reasons and the plan follow; [`judge`](super::judge()) calculates it.
 ///
 /// It holds the posterior, from which reasons and plan are calculated. The answer as plain data is a [`Diagnosis`].
 pub struct Judgement {
@@ -216,7 +216,7 @@ impl Judgement {
         self.none_of_these
     }
 
-    /// What the pressure at rest tells; `None` for a running system.
+    /// The finding from the pressure at rest; `None` for a running system.
     pub const fn rest(&self) -> Option<RestFinding> {
         self.rest
     }

@@ -56,7 +56,7 @@ const EMPTY_BELOW_K: f64 = 8.0;
 /// Below this no high side is near any limit, Pa gauge; most readings end here. Source: the lowest cut-out that can be stated.
 const FAR_PA: f64 = NEAR * OF_CUT_OUT * HIGH_CUT_OUT.low;
 
-/// The high side beside its limit; `None` where it was not read or is far below any limit, and at rest.
+/// The high side and its limit; `None` where it was not read or is far below any limit, and at rest.
 pub(super) fn high_side(case: &Case) -> Option<HighSide> {
     let (system, conditions) = (&case.system, &case.conditions);
     if conditions.at_rest(system.compressor) {

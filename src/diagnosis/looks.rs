@@ -19,7 +19,7 @@ const SELDOM: f64 = 0.05;
 
 /// How likely the answer "yes" is to every question under every fault.
 ///
-/// The defaults stand in `tables/checks/observations.toml`, each with its source.
+/// The defaults are those of `tables/checks/observations.toml`, each with its source.
 ///
 /// ```
 /// use coldloop::{Fault, Observation, diagnosis::Looks};

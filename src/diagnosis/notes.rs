@@ -1,4 +1,4 @@
-//! Notes on what scan tools and labels tell beside the readings: what of it contradicts them, and what is only noted.
+//! Notes on data from scan tools and labels: what contradicts the readings, and what is only noted.
 
 use super::case::Case;
 use super::list::List;
@@ -6,7 +6,7 @@ use crate::circuit::{Derived, Reading};
 use crate::names::QualityNote;
 use crate::units::{Temperature, difference_in_kelvins, in_kelvins};
 
-/// From this part of its cut-out on, the high side stands near it. Source: engineering judgement.
+/// From this part of its cut-out on, the high side counts as near it. Source: engineering judgement.
 const NEAR: f64 = 0.95;
 /// Below this displacement the control asks for little. Source: engineering judgement.
 const LITTLE: f64 = 0.5;

@@ -213,7 +213,7 @@ impl Posterior {
         posterior
     }
 
-    /// What this visit says by itself.
+    /// The evidence of this visit by itself.
     pub(super) fn alone(&self, looks: &Looks) -> Alone {
         let chances = |h: usize| self.sights.iter().map(move |sight| sight.chance(looks, h));
         Alone {
@@ -308,7 +308,7 @@ impl Posterior {
         self.weighed.rest
     }
 
-    /// The part of the atlas that speaks of the system.
+    /// The part of the atlas that applies to the system.
     pub(super) fn pages(&self) -> Pages {
         self.pages
     }

@@ -30,7 +30,7 @@ pub struct Cost {
 
 /// The times and prices of a shop.
 ///
-/// The defaults stand in `tables/checks`, are engineering judgement, and count money in minutes of work, so that
+/// The defaults are those of `tables/checks`: engineering judgement, with money counted in minutes of work, so that
 /// `per_minute` is 1. A shop sets its own rate and prices together.
 ///
 /// ```

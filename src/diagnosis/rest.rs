@@ -19,7 +19,7 @@ const FILLING: (f64, f64) = (0.15, 0.37);
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Resting {
-    /// What it tells, by [`at_rest`](crate::circuit::at_rest) of both sides together.
+    /// The finding by [`at_rest`](crate::circuit::at_rest), for both sides together.
     pub(super) finding: RestFinding,
     /// The pressure above saturation at the ambient; of a blend above bubble.
     #[cfg_attr(feature = "serde", serde(rename = "excess_pa"))]
@@ -34,7 +34,8 @@ pub struct Resting {
     pub missing: Option<(f64, f64)>,
 }
 
-/// What the pressure at rest tells, the ambient within `ambient_error_k`; `None` where the sides differ or nothing was read.
+/// The finding and its numbers for a pressure at rest, with the ambient known within `ambient_error_k`; `None` where the sides
+/// differ or nothing was read.
 pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
     let (pressure, warmer) = features::rest_pressure(case)?;
     let air = case.conditions.surroundings;
@@ -69,7 +70,7 @@ pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
 /// Sources: `tables/bands/healthy.toml`.
 pub(super) use crate::expected::AT_REST;
 
-/// The same when the cause is none of the list. Source: engineering judgement: about as far as it can stray.
+/// The same when the cause is none of the list. Source: engineering judgement: about its physical range.
 const ANYTHING_K: f64 = 12.0;
 /// Standard deviation of the size of an effect between vehicles, as a share of that size. Source: engineering judgement.
 const EFFECT_SPREAD: f64 = 0.3;

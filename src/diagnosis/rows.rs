@@ -49,7 +49,7 @@ pub(super) const fn number(bits: Bits) -> f64 {
 /// What one source says of the faults of one family of refrigerants with one expansion device.
 pub(super) struct Page {
     pub(super) source: Source,
-    /// Whether it speaks of R-744; otherwise of all other refrigerants.
+    /// Whether it covers R-744; otherwise it covers all other refrigerants.
     pub(super) carbon_dioxide: bool,
     pub(super) expansion: Expansion,
     pub(super) faults: &'static [FaultRows],
@@ -152,9 +152,9 @@ pub struct Repair {
     pub money: f64,
     /// Whether the charge must be recovered first.
     pub recovery: bool,
-    /// What can hurt, recovering the charge aside; [`super::repair_cautions`] tells all that a system calls for.
+    /// What can hurt, recovering the charge aside; [`super::repair_cautions`] lists all that a system calls for.
     pub cautions: &'static [Caution],
-    /// What to do, in a line; [`Self::says_for`] tells it of any system.
+    /// What to do, in a line; [`Self::says_for`] gives it for any system.
     pub says: &'static str,
     /// The same for R-744, which is released and not recovered.
     pub says_r744: &'static str,
@@ -183,7 +183,7 @@ impl Repair {
 pub(super) struct ObservationRow {
     /// How often either answer is noted wrongly.
     pub(super) mistaken: f64,
-    /// Under a fault of which no row speaks.
+    /// Under a fault without a row.
     pub(super) otherwise: f64,
     /// Under each fault, in the order of its code.
     pub(super) yes: [f64; Fault::ALL.len()],

@@ -50,7 +50,7 @@ pub struct Settings {
     pub held: Option<Action>,
     /// The language of the page as text. Default English.
     pub language: Language,
-    /// Whether the page as text tells all figures, limits and cautions in full. Default false.
+    /// Whether the page as text lists all figures, limits and cautions in full. Default false.
     pub details: bool,
 }
 

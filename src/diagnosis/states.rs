@@ -15,7 +15,7 @@ use crate::names::{ErrorKind, Quantity};
 /// building logs of the independent simulator: 0.3 to 1 do equally well, and the lower the exponent, the fewer verdicts change.
 const WORTH: f64 = 0.5;
 
-/// What is believed of one vehicle whose readings were taken in several states of one run, at idle and at speed for instance.
+/// Judges one vehicle whose readings were taken in several states of one run, for instance at idle and at speed.
 ///
 /// The first state is judged with a prior that the other ones have updated: the prior times the square root of the density of
 /// each other state given the first, under the same fault at the same severity. The joint density is that of two visits: by log

@@ -1,4 +1,4 @@
-//! Gauges that are off, hoses that are shut and probes in the wrong place: readings that stray by an unknown amount.
+//! Gauges that are off, hoses that are shut and probes in the wrong place: readings with an unknown error.
 //!
 //! A gauge that does not return to zero has the same offset all along its scale. The offset is unknown and may have either
 //! sign: integrated over its normal prior, it is a larger uncertainty of that pressure alone. A probe in the wrong place shows
@@ -209,7 +209,7 @@ const ANYWHERE_PER_K: f64 = 1.0 / 60.0;
 type BothSides = [Option<Reading<Pressure>>; 2];
 
 /// The sides of a system at rest when one gauge is off or its hose shut: only the other one counts, and the likelihood of their
-/// difference beside that of sides that are not yet equal. `None` where no gauge is off, or none is left.
+/// difference over that of sides that are not yet equal. `None` where no gauge is off, or none is left.
 pub(super) fn at_rest(entry_error: EntryError, [low, high]: BothSides, air_pa: f64) -> Option<(BothSides, f64)> {
     let (left, right) = (low?, high?);
     let shut = shut_side(entry_error);

@@ -137,7 +137,7 @@ pub(super) fn measured(posterior: &Posterior, scene: &Scene, derived: &Derived) 
     all
 }
 
-/// The same beside the bands of a sound system.
+/// The same with the bands of a sound system.
 pub(super) fn deviations(all: &[Measured], bands: &[Option<Band<f64>>; FEATURES]) -> List<Deviation, FEATURES> {
     let told = |measured: &Measured| Deviation {
         feature: measured.feature,
@@ -273,9 +273,9 @@ pub(super) fn verdict(
     }
 }
 
-/// Slight faults read like a sound system and keep a share of the probability, low charge most of all; so a system counts
-/// as sound when every figure lies in its 95 % band, no single fault leads, and the probability is at least
-/// `settings.healthy`; or when its probability would do to name a fault, and a figure outside its band is told as out of line.
+/// Slight faults read like a sound system and keep a share of the probability, low charge most of all; so a system counts as
+/// sound when every figure lies in its 95 % band, no single fault leads, and the probability is at least `settings.healthy`; or
+/// when its probability is at least `settings.named`, and each figure outside its band is reported as out of line.
 fn sound(settings: &Settings, ranked: &[RankedFault], measured: &[Measured], out_of_line: Option<Feature>) -> bool {
     let likeliest = |sound: bool| {
         let of = ranked.iter().filter(|ranked| (ranked.fault == Fault::NoFault) == sound);
@@ -391,7 +391,8 @@ mod tests {
         assert!(is_sound(0.26, 0.20, 0.0, None) && !is_sound(0.24, 0.20, 0.0, None));
     }
 
-    /// Every figure lies in its 95 % band, or is told as out of line where the sound system could be named by its odds, 0.7.
+    /// Every figure lies in its 95 % band, or is reported as out of line where the sound system has the probability to be
+    /// named, 0.7.
     #[test]
     fn a_system_is_sound_where_its_figures_are() {
         assert!(is_sound(0.9, 0.05, 1.95, None) && is_sound(0.9, 0.05, -1.95, None));

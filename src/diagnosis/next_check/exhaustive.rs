@@ -28,7 +28,7 @@ fn jobs(random: &mut Random) -> Jobs {
     let jobs = core::array::from_fn(|at| {
         let minutes = 5.0 + 300.0 * random.next();
         Job {
-            // The sound vehicle, which is not repaired, stands last and is not possible.
+            // The sound vehicle, which is not repaired, comes last and is not possible.
             fault: Fault::ALL[REPAIRS - 1 - at],
             minutes,
             per_minute: 1.0 / minutes,

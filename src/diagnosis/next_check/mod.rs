@@ -43,7 +43,7 @@ const CLEARLY_SHARE: f64 = 0.02;
 /// The largest number of checks that are listed.
 const TOLD: usize = 6;
 
-/// What the planner has to know of a case beside the odds.
+/// What the planner has to know of a case besides the probabilities.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Standing {
     /// Whether the compressor stands still, or must.
@@ -55,7 +55,7 @@ pub(super) struct Standing {
     doubtful: bool,
     /// Whether the high side was read once, by a gauge or by the vehicle's own transducer, and can be read by the other.
     one_high_side: bool,
-    /// A reading that a proof of the repair still lacks; `None` unless that is asked for.
+    /// A reading that a proof of the repair still lacks; `None` where no repair is to be proven.
     to_prove: Option<Check>,
 }
 

@@ -11,7 +11,7 @@ pub(super) struct Tally([[f64; STEPS]; Fault::ALL.len()]);
 impl Tally {
     pub(super) const NONE: Self = Self([[0.0; STEPS]; Fault::ALL.len()]);
 
-    /// Adds the density of a term of the likelihood: evenly over the severities that it stands for.
+    /// Adds the density of a term of the likelihood, spread evenly over the severities that the term covers.
     #[inline]
     pub(super) fn add(&mut self, fault: usize, &[low, _, high]: &[f32; 3], density: f64) {
         let Some(steps) = self.0.get_mut(fault) else { return };
