@@ -206,7 +206,7 @@ impl SoundModel {
         VehicleModelKind::systems()
     }
 
-    /// What sound systems of this kind show in these conditions.
+    /// The model of sound systems of this kind in these conditions.
     ///
     /// What is not given is taken as [`super::Weather::of`] says, and widens the passing spread. A command of the condenser's fan,
     /// the number of evaporators and the places of the ports move the mean of every source and scale its spread, as
@@ -302,7 +302,7 @@ impl SoundModel {
         self.glide_k = glide_k.unwrap_or(0.0);
     }
 
-    /// What it rests on.
+    /// What the model is based on.
     pub const fn basis(&self) -> ExpectedBasis {
         self.basis
     }
@@ -484,7 +484,7 @@ fn normal_share(z: f64) -> f64 {
     0.5 * libm::erfc(-z * core::f64::consts::FRAC_1_SQRT_2)
 }
 
-/// Whether the system had run long enough, when that was told.
+/// Whether the system had run long enough; `None` where that is unknown.
 pub(crate) fn settled(conditions: &Conditions) -> Option<bool> {
     conditions.running_for.map(|time| time.seconds() >= SETTLED_S)
 }
