@@ -27,8 +27,9 @@ pub(crate) struct Again {
 
 #[cfg(feature = "report")]
 impl Again {
-    /// Source: pairs of visits of an independent simulator (`tests/repair_pairs.rs`), of which both lines, the discharge line and the same
-    /// speed and air source at both visits each prove more; of R-744, which it does not have, engineering judgement.
+    /// Source: pairs of visits of an independent simulator (`tests/repair_pairs.rs`): more repairs are proven with both lines,
+    /// with the discharge line, and with the same speed and air source at both visits; for R-744, which it does not have,
+    /// engineering judgement.
     pub(crate) fn of(case: &Case, must_stand: bool) -> Self {
         let (readings, conditions) = (&case.readings, &case.conditions);
         let compressor = case.system.compressor;

@@ -82,7 +82,7 @@ pub struct ChargeBook {
     pub oil_added_kg: Option<Reading<f64>>,
 }
 
-/// What the masses tell.
+/// The charge before and after, by the masses.
 ///
 /// ```
 /// use coldloop::{ChargeFinding, intake};
@@ -110,7 +110,7 @@ pub struct Balance {
 }
 
 impl ChargeBook {
-    /// A service of which nothing was weighed yet.
+    /// A service before anything is weighed.
     pub const fn new(refrigerant: Refrigerant, surroundings: Surroundings) -> Self {
         Self {
             refrigerant,

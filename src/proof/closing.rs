@@ -60,8 +60,8 @@ enum End {
 impl Proofs<'_> {
     /// What all of them tell together; `None` where nothing was done.
     ///
-    /// A test that failed outweighs all others, so that a repair is not "proven" beside air that comes in, or a charge surely less
-    /// than that of the label.
+    /// A test that failed outweighs all others, so that a repair is not "proven" when air comes in, or when the charge is
+    /// surely less than that of the label.
     ///
     /// ```
     /// use coldloop::proof::Proofs;

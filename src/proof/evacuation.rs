@@ -29,7 +29,7 @@ pub struct Evacuation {
     pub surroundings: Surroundings,
 }
 
-/// What the pressure reached tells.
+/// The judgement of the pressure reached.
 ///
 /// ```
 /// use coldloop::{EvacuationFinding, intake};
@@ -61,7 +61,7 @@ pub struct Vacuum {
 }
 
 impl Evacuation {
-    /// What the pressure reached tells: water leaves a circuit only where it boils.
+    /// Judges the pressure reached: water leaves a circuit only where it boils.
     ///
     /// The boiling point follows from [`water_boiling_point_k`] (Hyland & Wexler 1983); a compound gauge counts
     /// from the air of the place, and so shows less at altitude.

@@ -78,7 +78,7 @@ pub struct Hold<'a> {
     pub allowed: Rise,
 }
 
-/// What a held vacuum tells.
+/// The judgement of a held vacuum.
 ///
 /// ```
 /// use coldloop::{HoldFinding, intake};
@@ -111,7 +111,7 @@ pub struct HoldJudgement {
 }
 
 impl Hold<'_> {
-    /// What the rise tells: a leak into a vacuum keeps its rate, gas from oil and rubber is spent within minutes, and moisture
+    /// Judges the rise: a leak into a vacuum keeps its rate, gas from oil and rubber is spent within minutes, and moisture
     /// levels off no higher than the vapour pressure of water.
     ///
     /// The readings are compared with these shapes and their sums; whatever they do not rule out stays possible, and only what

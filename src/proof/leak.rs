@@ -29,7 +29,7 @@ const EMPTY_WITHIN_S: f64 = 365.25 * 86_400.0;
 pub struct Served {
     /// The refrigerant.
     pub refrigerant: Refrigerant,
-    /// The temperature at which it stands at rest, vapour over liquid; the ambient.
+    /// Its temperature at rest, vapour over liquid; the ambient.
     pub temperature: Temperature,
     /// The charge that the label names, kg.
     pub charge_kg: Option<f64>,
@@ -65,7 +65,7 @@ pub struct Decay {
     pub served: Option<Served>,
 }
 
-/// What the decay of a test pressure tells.
+/// The judgement of the decay of a test pressure.
 ///
 /// ```
 /// use coldloop::{LeakFinding, intake};
@@ -155,8 +155,8 @@ impl End {
 }
 
 impl Decay {
-    /// What the decay tells: the mass in a fixed volume follows from the density, which is the same at a lower pressure when
-    /// the gas is cooler.
+    /// Judges the decay: the mass in a fixed volume follows from the density, which is the same at a lower pressure when the
+    /// gas is cooler.
     ///
     /// Densities are those of the gas's own equation of state (Span et al. 2000 for nitrogen). The error of the gauge is
     /// the same at both ends and largely cancels; what is left is how repeatably it is read, and the two temperatures.

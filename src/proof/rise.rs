@@ -311,7 +311,8 @@ mod tests {
     }
 
     /// The mean of chi squared is the number of readings and its standard deviation the root of twice that; 3 of these are the
-    /// limit: 16 + 3 √32 = 32.97 for sixteen readings that go up and down, of which no rise takes more than their mean and trend.
+    /// limit: 16 + 3 √32 = 32.97 for sixteen readings that go up and down, where a fit of a rise removes no more than their
+    /// mean and trend.
     #[test]
     fn readings_that_scatter_beyond_three_standard_deviations_fit_nothing() {
         let fits = |scatter: f64| {
