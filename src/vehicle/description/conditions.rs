@@ -39,7 +39,7 @@ pub struct Conditions {
 const SAME_SPEED: f64 = 0.1;
 
 impl Conditions {
-    /// A place and its temperature, of which nothing more is known.
+    /// A place and its temperature, with nothing else known.
     pub const fn new(ambient: Temperature, surroundings: Surroundings) -> Self {
         Self {
             ambient,
@@ -91,7 +91,8 @@ impl Conditions {
 
     /// Checks that the conditions are possible for a compressor of this kind.
     ///
-    /// The engine speed of an electric compressor may stand for its own; zero does not, for the motor runs without the engine.
+    /// For an electric compressor the engine speed counts as the compressor's own, except zero, as the motor runs without the
+    /// engine.
     ///
     /// Errors: those of [`Conditions::check`]; `Inconsistent` for two speeds of an electric compressor that differ by more than
     /// a tenth, and for a commanded displacement where no electric valve controls it.

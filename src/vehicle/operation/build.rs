@@ -34,7 +34,7 @@ const CABIN_S: f64 = 300.0;
 const SOAK_K: f64 = 15.0;
 /// The deepest vacuum that a compressor pulls, per the lowest pressure that is modelled.
 const DEEPEST: f64 = 1.05;
-/// The demand that stands for a compressor that a switch has stopped.
+/// The demand that represents a compressor stopped by a switch.
 const STOPPED: f64 = 0.01;
 
 /// What is in the circuit, and what its valves were made for.

@@ -9,7 +9,7 @@ use crate::vehicle::working_fluid::equilibrium::{Saturation, State};
 use crate::vehicle::working_fluid::pure_or_mixed::WorkingFluid;
 
 const MOST_STEPS: usize = 100;
-/// Density that stands for an empty circuit, kg/m3.
+/// Density that represents an empty circuit, kg/m3.
 const NO_CHARGE_KG_M3: f64 = 0.05;
 
 /// The readings of a system whose compressor is not driven: saturation at the temperature of the air while any liquid is left,

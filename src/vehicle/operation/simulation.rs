@@ -110,7 +110,7 @@ pub struct Simulation {
     pub swing: Option<Swing>,
     /// What eyes would see.
     pub looks: VisibleSigns,
-    /// States around the circuit; those at rest where the compressor stands.
+    /// States around the circuit; those at rest where the compressor does not turn.
     pub states: StatePoints,
     /// Heat that the evaporators take up, W.
     pub capacity_w: f64,

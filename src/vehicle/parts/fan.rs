@@ -26,7 +26,7 @@ pub(in crate::vehicle) struct Draught {
     pub ram: f64,
     /// Speed of the slow fan per that of the fast one.
     pub slow: f64,
-    /// Speed of the fast fan per that for which [`Draught::standing`] stands.
+    /// Speed of the fast fan per that in [`Draught::standing`].
     pub fast: f64,
     /// Pressure from which on the fan comes up, and at which it is at full speed, Pa absolute.
     pub rises_pa: f64,

@@ -1,4 +1,4 @@
-//! Makes: what all vehicles of one maker share, from where the ports stand to what of a swinging needle is noted.
+//! Makes: what all vehicles of one maker share, from the places of the ports to which value of a swinging needle is noted.
 
 use super::draws::{UNIFORM, between, deviate};
 use super::measure::{Habits, Needle};

@@ -19,7 +19,7 @@ pub(in crate::vehicle) struct Saturation {
     pub vapour_kg_m3: f64,
 }
 
-/// The critical point, or what stands for it.
+/// The critical point, or an estimate of it.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Critical {
     pub t_k: f64,

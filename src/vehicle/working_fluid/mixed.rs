@@ -39,7 +39,7 @@ const DEW_K: usize = 4;
 /// A mixture of fixed composition.
 #[derive(Clone, Debug)]
 pub(in crate::vehicle) struct Mixed {
-    /// Critical temperature (K) and pressure (Pa), or what stands for them.
+    /// Critical temperature (K) and pressure (Pa), or estimates of them.
     pub critical: (f64, f64),
     /// Condensing and boiling conductance per those of R-134a.
     pub ratios: (f64, f64),

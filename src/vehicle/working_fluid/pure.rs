@@ -30,8 +30,8 @@ const LOWEST_K: f64 = 207.0;
 const GAS_COOLER_PA: f64 = 14.5e6;
 /// Above this part of the critical pressure a state is searched by the general method.
 const NEAR_CRITICAL: f64 = 0.95;
-/// Half the width of the slice about the pseudo-critical temperature that stands for the change of phase above the
-/// critical pressure, K.
+/// Half the width of the slice about the pseudo-critical temperature that replaces the change of phase above the critical
+/// pressure, K.
 pub(super) const SLICE_K: f64 = 0.5;
 /// The range of pressures about the critical one that is bridged by interpolation, per the critical pressure.
 const ACROSS: [f64; 2] = [0.985, 1.015];
@@ -130,8 +130,8 @@ impl Single {
         (t_c + 273.15).max(self.pure.critical_t_k)
     }
 
-    /// What stands for liquid and vapour above the critical pressure: both edges of a thin slice about the
-    /// pseudo-critical temperature.
+    /// What replaces liquid and vapour above the critical pressure: both edges of a thin slice about the pseudo-critical
+    /// temperature.
     fn pseudo(&self, p_pa: f64) -> Result<Saturation, Error> {
         let t_k = self.pseudo_k(p_pa);
         if let Some(saturation) = self.charted_slice(p_pa, t_k) {
