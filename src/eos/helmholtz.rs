@@ -149,7 +149,7 @@ impl<R: Real> Isotherm<R> {
 
     /// All terms but the non-analytic ones.
     ///
-    /// Terms with the same exponential of delta, which stand together, are summed as a polynomial first.
+    /// Terms with the same exponential of delta, which are adjacent, are summed as a polynomial first.
     #[inline(always)]
     fn separable(&self, delta: R) -> Alpha<R> {
         let number = R::from_f64;

@@ -66,7 +66,7 @@ impl Two {
 impl Mixture<f64> {
     /// The charge of the mole fractions `z` (above zero, of sum one) at a temperature (K) and pressure (Pa).
     ///
-    /// Method: see the head of this module. Two liquids beside each other, or beside a vapour, are not looked for.
+    /// Method: see the head of this module. Two liquid phases, with or without a vapour, are not looked for.
     ///
     /// Errors: `NoConvergence` with the residual.
     pub fn split(&self, z: &[f64], t_k: f64, p_pa: f64) -> Result<Split, Error> {

@@ -625,7 +625,7 @@ mod tests {
         let (independent, squared) = at(&more, &more_read, &off);
         let both = density(&more, squared, 4);
         assert!((both / (alone * last) - 1.0).abs() < 1e-12, "{both}");
-        // What the first three dimensions say stands in the squares.
+        // The squares contain those of the first three dimensions alone.
         let squares = more.squares(&independent);
         assert!(
             (density(&more, squares[2], 3) / alone - 1.0).abs() < 1e-12 && (squares[3][0] - squared[0]).abs() < 1e-12

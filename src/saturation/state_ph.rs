@@ -21,7 +21,7 @@ const MOST_HALVINGS: usize = 120;
 /// A liquid up to this multiple of its saturated density needs no further check.
 const COMPRESSED: f64 = 1.02;
 
-/// The energy that is given beside the pressure.
+/// The energy that is given together with the pressure.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Energy {
     Enthalpy,

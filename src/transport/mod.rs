@@ -1,7 +1,7 @@
 //! Viscosity, thermal conductivity and surface tension by published correlations.
 //!
 //! Each correlation keeps the limits of its paper; a refrigerant without one gives `NotAvailable`, and so does every blend. The
-//! correlations stand with their sources in `tables/transport`.
+//! correlations and their sources are in `tables/transport`.
 
 mod conductivity;
 mod conformal;
