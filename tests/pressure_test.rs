@@ -110,7 +110,13 @@ fn with_liquid_present_the_pressure_tells_the_temperature_and_nothing_else() {
 #[test]
 fn the_vapour_of_a_blend_is_watched_too() {
     let blend = coldloop::saturation::blend(Refrigerant::R407C).unwrap();
-    let rho = |c: f64, pa: f64| blend.state_tp(c + 273.15, pa, Reference::Iir).unwrap().rho_kg_m3;
+    let rho = |c: f64, pa: f64| {
+        blend
+            .state_tp(c + 273.15, pa, Reference::Iir)
+            .unwrap()
+            .density()
+            .kg_m3()
+    };
     let test = |start_pa: f64, end_c: f64| Decay {
         gas: DecayGas::Vapour(Refrigerant::R407C),
         end_temperature: degrees(end_c, 0.5),
@@ -270,7 +276,7 @@ fn vapour_near_saturation_ends_where_its_density_says() {
     let judged = test.judge().unwrap();
     assert_eq!(judged.finding, LeakFinding::LiquidPresent);
     assert!(judged.tight_end_pa < 0.8 * saturation_pa(40.0));
-    let rho = |c: f64, pa: f64| pure.state_tp(c + 273.15, pa, Reference::Iir).unwrap().rho_kg_m3;
+    let rho = |c: f64, pa: f64| pure.state_tp(c + 273.15, pa, Reference::Iir).unwrap().density().kg_m3();
     assert_relative_eq!(rho(40.0, judged.tight_end_pa), rho(26.0, start_pa), max_relative = 1e-9);
     // Colder, it condenses onto its line.
     let cooled = Decay {

@@ -160,6 +160,74 @@ quantity! {
     kj_kg from from_kj_kg: "kilojoules per kilogram" = 1_000.0, in 1.0;
 }
 
+quantity! {
+    /// Entropy by mass.
+    ///
+    /// ```
+    /// use coldloop::units::SpecificEntropy;
+    /// assert_eq!(SpecificEntropy::from_kj_kg_k(1.7).j_kg_k(), 1_700.0);
+    /// ```
+    SpecificEntropy in j_kg_k from from_j_kg_k: "joules per kilogram and kelvin";
+    kj_kg_k from from_kj_kg_k: "kilojoules per kilogram and kelvin" = 1_000.0, in 1.0;
+}
+
+quantity! {
+    /// Heat that warms a kilogram by a kelvin. Its unit is that of an entropy, which it is not:
+    ///
+    /// ```compile_fail,E0308
+    /// use coldloop::{Reference, Refrigerant, units::{AbsolutePressure, SpecificHeat}};
+    /// let p = AbsolutePressure::from_kpa(300.0);
+    /// let _ = Refrigerant::R134a.state_ps(p, SpecificHeat::from_j_kg_k(1_700.0), Reference::Iir);
+    /// ```
+    ///
+    /// ```
+    /// use coldloop::{Reference, Refrigerant, units::celsius};
+    /// let liquid = Refrigerant::R134a.state_tq(celsius(0.0), 0.0, Reference::Iir)?.response.expect("one phase");
+    /// assert!((liquid.cp.j_kg_k() - 1_341.0).abs() < 3.0);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    SpecificHeat in j_kg_k from from_j_kg_k: "joules per kilogram and kelvin";
+}
+
+quantity! {
+    /// Mass by volume.
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, Reference, units::celsius};
+    /// let liquid = Refrigerant::R134a.state_tq(celsius(0.0), 0.0, Reference::Iir)?;
+    /// assert!((liquid.density().kg_m3() - 1_294.8).abs() < 0.5);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    Density in kg_m3 from from_kg_m3: "kilograms per cubic metre";
+}
+
+quantity! {
+    /// Amount of substance by volume, which is what an equation of state takes.
+    ///
+    /// It is no density by mass:
+    ///
+    /// ```compile_fail,E0308
+    /// use coldloop::{Reference, Refrigerant, units::{Density, celsius}};
+    /// let _ = Refrigerant::R134a.state_t_rho(celsius(10.0), Density::from_kg_m3(10.0), Reference::Iir);
+    /// ```
+    MolarDensity in mol_m3 from from_mol_m3: "moles per cubic metre";
+}
+
+quantity! {
+    /// Dynamic viscosity.
+    DynamicViscosity in pa_s from from_pa_s: "pascal seconds";
+}
+
+quantity! {
+    /// Thermal conductivity.
+    ThermalConductivity in w_m_k from from_w_m_k: "watts per metre and kelvin";
+}
+
+quantity! {
+    /// Surface tension.
+    SurfaceTension in n_m from from_n_m: "newtons per metre";
+}
+
 const MINUTE_S: f64 = 60.0;
 const HOUR_S: f64 = 3_600.0;
 
