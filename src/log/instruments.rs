@@ -28,6 +28,16 @@ pub struct Instruments {
     pub lines: Thermometer,
 }
 
+impl Datum {
+    /// A logged number of pascals as a pressure.
+    pub(super) const fn pressure(self, pa: f64) -> Pressure {
+        match self {
+            Self::Gauge => Pressure::Gauge(GaugePressure::from_pa(pa)),
+            Self::Absolute => Pressure::Absolute(AbsolutePressure::from_pa(pa)),
+        }
+    }
+}
+
 impl Default for Instruments {
     /// An electronic manifold, a thermometer in the vent, thermocouples on the lines.
     fn default() -> Self {
@@ -44,11 +54,7 @@ impl Default for Instruments {
 impl Instruments {
     /// A mean as a reading of this gauge.
     pub(super) fn pressure(mean: Estimate, gauge: Gauge, datum: Datum) -> Reading<Pressure> {
-        let value: Pressure = match datum {
-            Datum::Gauge => GaugePressure::from_pa(mean.value).into(),
-            Datum::Absolute => AbsolutePressure::from_pa(mean.value).into(),
-        };
-        with(Reading::pressure(value, gauge), mean)
+        with(Reading::pressure(datum.pressure(mean.value), gauge), mean)
     }
 
     /// A mean as a reading of this thermometer.
