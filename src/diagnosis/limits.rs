@@ -5,7 +5,7 @@ use crate::circuit::{Derived, Estimate};
 use crate::names::{Refrigerant, RestFinding, StopReason};
 use crate::range::HIGH_CUT_OUT;
 use crate::saturation;
-use crate::units::{Pressure, in_kelvins};
+use crate::units::{GaugePressure, Pressure, in_kelvins};
 
 /// Why the compressor must stand still, with the figures.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -14,7 +14,7 @@ use crate::units::{Pressure, in_kelvins};
 pub struct Stop {
     /// Why.
     pub reason: StopReason,
-    /// The high side and its limit, Pa gauge; `None` for the other reasons.
+    /// The high side and its limit; `None` for the other reasons.
     pub high_side: Option<HighSide>,
 }
 
@@ -23,10 +23,10 @@ pub struct Stop {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct HighSide {
-    /// The higher one of gauge and transducer, Pa gauge.
-    pub read_pa: f64,
-    /// From here on the compressor must stand still, Pa gauge.
-    pub stop_pa: f64,
+    /// The higher one of gauge and transducer.
+    pub read: GaugePressure,
+    /// From here on the compressor must stand still.
+    pub stop: GaugePressure,
     /// Whether the limit is that of the vehicle: 95 % of its stated cut-out.
     pub of_vehicle: bool,
 }
@@ -73,10 +73,10 @@ pub(super) fn high_side(case: &Case) -> Option<HighSide> {
         })
         .reduce(f64::max)
         .filter(|read_pa| *read_pa >= FAR_PA)?;
-    let stated_pa = system.high_cut_out_pa.map(|pa| OF_CUT_OUT * pa);
+    let stated_pa = system.high_cut_out.map(|pressure| OF_CUT_OUT * pressure.pa());
     Some(HighSide {
-        read_pa,
-        stop_pa: stated_pa.unwrap_or_else(|| stop_pa(system.refrigerant)),
+        read: GaugePressure::from_pa(read_pa),
+        stop: GaugePressure::from_pa(stated_pa.unwrap_or_else(|| stop_pa(system.refrigerant))),
         of_vehicle: stated_pa.is_some(),
     })
 }
@@ -97,7 +97,7 @@ fn stop_pa(refrigerant: Refrigerant) -> f64 {
 impl HighSide {
     /// Whether the compressor must stand still.
     fn stops(&self) -> bool {
-        self.read_pa >= self.stop_pa
+        self.read >= self.stop
     }
 
     /// Whether it stands near its limit, and not at it.
@@ -107,7 +107,7 @@ impl HighSide {
         } else {
             NEAR
         };
-        !self.stops() && self.read_pa >= near * self.stop_pa
+        !self.stops() && self.read.pa() >= near * self.stop.pa()
     }
 }
 

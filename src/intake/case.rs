@@ -14,8 +14,8 @@ use crate::names::{
 };
 use crate::range::{AMBIENT, EVAPORATORS, GAUGE_PRESSURE, Range};
 use crate::units::{
-    GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, in_kelvins,
-    text,
+    GaugePressure, Mass, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan,
+    in_kelvins, text,
 };
 use crate::vehicle::{Conditions, System};
 
@@ -120,7 +120,7 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
     let expansion = name("expansion").and_then(|name| name.member(&Expansion::ALL, Expansion::id, Expansion::from_id));
     let compressor =
         name("compressor").and_then(|name| name.member(&Compressor::ALL, Compressor::id, Compressor::from_id));
-    let nominal_charge_kg = optional(table, "nominal_charge", Quantity::Mass, text::mass_kg);
+    let nominal_charge = optional(table, "nominal_charge", Quantity::Mass, text::mass_kg).map(Mass::from_kg);
     let low_port = given(table, "low_port", |entry| {
         entry.member(&LowPort::ALL, LowPort::id, LowPort::from_id)
     });
@@ -128,10 +128,10 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
         entry.member(&HighPort::ALL, HighPort::id, HighPort::from_id)
     });
     let sight_glass = given(table, "sight_glass", |entry| entry.yes_or_no());
-    let high_cut_out_pa = given(table, "high_cut_out", |entry| {
+    let high_cut_out = given(table, "high_cut_out", |entry| {
         let pressure = entry.quantity(Quantity::GaugePressure, text::pressure)?;
         match pressure {
-            Pressure::Gauge(pressure) => Ok(pressure.pa()),
+            Pressure::Gauge(pressure) => Ok(pressure),
             Pressure::Absolute(_) => Err(entry.refuse(
                 Error::of(ErrorKind::Inconsistent, Quantity::GaugePressure),
                 "a switch counts from the air round it: \"27 bar gauge\"",
@@ -140,12 +140,12 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
     });
     let evaporators = given(table, "evaporators", evaporators);
     let mut system = System::new(refrigerant?, expansion?, compressor?);
-    system.nominal_charge_kg = nominal_charge_kg;
+    system.nominal_charge = nominal_charge;
     system.low_port = low_port;
     system.high_port = high_port;
     system.sight_glass = sight_glass;
     system.evaporators = evaporators;
-    system.high_cut_out_pa = high_cut_out_pa;
+    system.high_cut_out = high_cut_out;
     if let Err(error) = system.check() {
         let entry = table.get("high_cut_out");
         return Err(entry.map_or_else(

@@ -11,7 +11,7 @@ use crate::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, Rise, Sample, Served,
     VentSample,
 };
-use crate::units::{Pressure, PressureDifference, Temperature, text};
+use crate::units::{Mass, Pressure, PressureDifference, Temperature, text};
 use alloc::vec::Vec;
 
 /// Share of its limit of error by which the same gauge is read differently from one time to the next. Source:
@@ -81,7 +81,7 @@ pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Ref
         served: Some(Served {
             refrigerant: case.system.refrigerant,
             temperature: case.conditions.ambient,
-            charge_kg: case.system.nominal_charge_kg,
+            charge_kg: case.system.nominal_charge.map(Mass::kg),
         }),
     })
 }
@@ -214,9 +214,9 @@ pub(super) fn charge(table: &Table<'_>, case: &Case) -> ChargeBook {
     let yes_or_no = |key: &str| given(table, key, |entry| entry.yes_or_no());
     let new = ChargeBook::new(case.system.refrigerant, case.conditions.surroundings);
     ChargeBook {
-        nominal_kg: case.system.nominal_charge_kg,
+        nominal_kg: case.system.nominal_charge.map(Mass::kg),
         tolerance_kg: given(table, "tolerance", |entry| {
-            tolerance_kg(entry, case.system.nominal_charge_kg)
+            tolerance_kg(entry, case.system.nominal_charge.map(Mass::kg))
         }),
         recovered_kg: given(table, "recovered", |entry| mass_kg(entry, RECOVERY_SCALE_KG)),
         oil_recovered_kg: given(table, "oil_recovered", oil),

@@ -14,9 +14,9 @@ pub(crate) use atmosphere::{DRY_AIR_J_KG_K, LAPSE_K_M, SEA_LEVEL_K};
 pub use atmosphere::{STANDARD_PRESSURE_PA, standard_altitude_m, standard_pressure_pa};
 pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa};
 pub use quantities::{
-    Density, DynamicViscosity, Frequency, InSi, Measurable, MolarDensity, PressureDifference, RelativeHumidity,
-    RotationalSpeed, SpecificEnergy, SpecificEntropy, SpecificHeat, Speed, SurfaceTension, ThermalConductivity,
-    TimeSpan,
+    Density, DynamicViscosity, Frequency, InSi, Mass, MassFlow, Measurable, MolarDensity, Power, PressureDifference,
+    RelativeHumidity, RotationalSpeed, SpecificEnergy, SpecificEntropy, SpecificHeat, Speed, SurfaceTension,
+    ThermalConductivity, TimeSpan,
 };
 pub use temperature::{
     Temperature, TemperatureDifference, celsius, difference_in_kelvins, fahrenheit, in_celsius, in_fahrenheit,

@@ -214,6 +214,39 @@ quantity! {
 }
 
 quantity! {
+    /// A mass: of a charge, of oil.
+    ///
+    /// ```
+    /// use coldloop::units::Mass;
+    /// assert_eq!(Mass::from_g(850.0).kg(), 0.85);
+    /// ```
+    Mass in kg from from_kg: "kilograms";
+    g from from_g: "grams" = 1.0, in 1_000.0;
+}
+
+quantity! {
+    /// Mass by time: the flow of a refrigerant, a leak.
+    ///
+    /// ```
+    /// use coldloop::units::MassFlow;
+    /// assert!((MassFlow::from_g_per_year(31.557_6).kg_s() - 1e-9).abs() < 1e-20);
+    /// ```
+    MassFlow in kg_s from from_kg_s: "kilograms per second";
+    g_per_year from from_g_per_year: "grams per year of 365.25 days" = 1.0, in 1_000.0 * YEAR_S;
+}
+
+quantity! {
+    /// A flow of heat, or of work.
+    ///
+    /// ```
+    /// use coldloop::units::Power;
+    /// assert_eq!(Power::from_kw(5.2).w(), 5_200.0);
+    /// ```
+    Power in w from from_w: "watts";
+    kw from from_kw: "kilowatts" = 1_000.0, in 1.0;
+}
+
+quantity! {
     /// Dynamic viscosity.
     DynamicViscosity in pa_s from from_pa_s: "pascal seconds";
 }
@@ -230,6 +263,7 @@ quantity! {
 
 const MINUTE_S: f64 = 60.0;
 const HOUR_S: f64 = 3_600.0;
+const YEAR_S: f64 = 365.25 * 24.0 * HOUR_S;
 
 /// A quantity that is measured or calculated with an uncertainty.
 ///

@@ -129,7 +129,7 @@ impl FaultSeverity {
     /// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
     /// let topped_up = FaultSeverity::contaminated(Refrigerant::R22, 0.3);
     /// let (sound, mixed) = (simulate(&bus, &day, &[])?, simulate(&bus, &day, &[topped_up])?);
-    /// assert!(mixed.high_side_pa > 1.1 * sound.high_side_pa);
+    /// assert!(mixed.high_side.pa() > 1.1 * sound.high_side.pa());
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub const fn contaminated(other: Refrigerant, share: f64) -> Self {

@@ -3,6 +3,7 @@
 use super::hardware::Hardware;
 use super::system::System;
 use crate::names::{Compressor, HighPort, LowPort};
+use crate::units::{Mass, Temperature};
 
 /// What opens the clutch of a fixed compressor in mild weather.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,10 +36,10 @@ pub enum FanDrive {
 pub enum RearLoad {
     /// Cabin air, with its own blower.
     Air,
-    /// The coolant of a battery, at this inlet temperature (K) and this heat capacity of its flow (W/K).
+    /// The coolant of a battery, at this inlet temperature and this heat capacity of its flow.
     Coolant {
-        /// Temperature at the inlet of the chiller, K.
-        t_k: f64,
+        /// Temperature at the inlet of the chiller.
+        inlet: Temperature,
         /// Flow times specific heat, W/K.
         capacity_w_k: f64,
     },
@@ -72,8 +73,8 @@ pub struct Vehicle {
     pub fan: FanDrive,
     /// A second evaporator.
     pub rear: Option<Rear>,
-    /// Its right charge, kg.
-    pub charge_kg: f64,
+    /// Its right charge.
+    pub charge: Mass,
 }
 
 impl Vehicle {

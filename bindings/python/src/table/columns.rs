@@ -7,8 +7,8 @@
 use coldloop::circuit::{Gauge, Observations, Reading, Readings};
 use coldloop::diagnosis::Case;
 use coldloop::units::{
-    AbsolutePressure, Frequency, GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings,
-    Temperature, TimeSpan, text,
+    AbsolutePressure, Frequency, Mass, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature,
+    TimeSpan, text,
 };
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -273,13 +273,11 @@ impl<'a> Table<'a> {
             cells.required("expansion", Expansion::from_code)?,
             cells.required("compressor", Compressor::from_code)?,
         );
-        system.nominal_charge_kg = cells.number("nominal_charge", text::mass_kg)?;
+        system.nominal_charge = cells.number("nominal_charge", text::mass_kg)?.map(Mass::from_kg);
         system.low_port = cells.word("low_port", LowPort::from_code)?;
         system.high_port = cells.word("high_port", HighPort::from_code)?;
         system.sight_glass = cells.word("sight_glass", is_so)?;
-        system.high_cut_out_pa = cells
-            .number("high_cut_out", text::gauge_pressure)?
-            .map(GaugePressure::pa);
+        system.high_cut_out = cells.number("high_cut_out", text::gauge_pressure)?;
         let missing = |entry: &str, quantity| Refused {
             column: entry.into(),
             error: Error::of(ErrorKind::Missing, quantity),
