@@ -6,7 +6,7 @@ use crate::circuit::{Gauge, Reading};
 use crate::error::Error;
 use crate::names::{GaugeClass, Quantity, Thermometer};
 use crate::range::LINE_TEMPERATURE;
-use crate::units::{Frequency, Pressure, PressureDifference, Surroundings, Temperature, text};
+use crate::units::{Frequency, InSi, Mass, Pressure, PressureDifference, Surroundings, Temperature, Volume, text};
 
 /// How far a volume found from the parts of a circuit may be off. Source: engineering judgement.
 const VOLUME_SHARE: f64 = 0.15;
@@ -100,28 +100,28 @@ pub(super) fn barometer(entry: &Entry<'_>) -> Result<Surroundings, Refused> {
 }
 
 /// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a machine where nothing is said.
-pub(super) fn mass_kg(entry: &Entry<'_>, scale_kg: f64) -> Result<Reading<f64>, Refused> {
-    limited(entry, Quantity::Mass, text::mass_kg, |_| scale_kg)
+pub(super) fn mass(entry: &Entry<'_>, scale: Mass) -> Result<Reading<Mass>, Refused> {
+    limited(entry, Quantity::Mass, text::mass_kg, |_| scale.kg())
 }
 
 /// `"2.4 L"`, or `{ value = "2.4 L", within = "0.2 L" }`.
-pub(super) fn volume_m3(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
+pub(super) fn volume(entry: &Entry<'_>) -> Result<Reading<Volume>, Refused> {
     limited(entry, Quantity::Volume, text::volume_m3, |value| VOLUME_SHARE * value)
 }
 
-fn limited(
+fn limited<Q: InSi>(
     entry: &Entry<'_>,
     quantity: Quantity,
     parse: fn(&str) -> Result<f64, Error>,
     usual: impl Fn(f64) -> f64,
-) -> Result<Reading<f64>, Refused> {
+) -> Result<Reading<Q>, Refused> {
     let (value, [within]) = entry.instrument(["within"])?;
     let value = value.quantity(quantity, parse)?;
     let limit = match within {
         None => usual(value),
         Some(within) => share_of(&within, value).map_or_else(|| within.quantity(quantity, parse), Ok)?,
     };
-    Ok(Reading::within(value, limit))
+    Ok(Reading::within(Q::from_si(value), InSi::from_si(limit)))
 }
 
 /// `"5 %"` of a value; `None` where the text is no share.

@@ -123,7 +123,7 @@ impl Visit {
     /// Whether the circuit was pressed or evacuated last, and not charged since, so that it must not be run.
     pub fn is_uncharged(&self) -> bool {
         let opened = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
-        opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged_kg.is_none())
+        opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged.is_none())
     }
 
     /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says before all else

@@ -7,7 +7,7 @@ use super::change::Change;
 use crate::diagnosis::{Case, Diagnosis, Judgement, List, Settings, Visits, diagnose, judge_with, speak_against_sound};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Feature, Quantity, RepairFinding};
-use crate::units::in_kelvins;
+use crate::units::{TemperatureDifference, in_kelvins, kelvins_difference};
 
 /// What wrong answers cost beside one more look, min. A vehicle that comes back costs the usual repair of 160 and its way through the
 /// shop; where less of a fault is reported and nothing changed, nearly three looks go astray. Source: engineering judgement.
@@ -65,9 +65,9 @@ pub struct Proof {
     pub same_fault: f64,
     /// The likeliest fault now, that one aside, with its probability.
     pub other_fault: Option<(Fault, f64)>,
-    /// How much colder the vent is than before, measured from what a sound system shows at each time, K; `None` unless
+    /// How much colder the vent is than before, measured from what a sound system shows at each time; `None` unless
     /// it was read both times.
-    pub vent_gained_k: Option<f64>,
+    pub vent_gained: Option<TemperatureDifference>,
     /// Every figure that was read at either time.
     pub seen: List<Seen, { Feature::ALL.len() }>,
     /// The diagnosis before.
@@ -122,7 +122,7 @@ pub(crate) fn compared(
         fault: change.fault,
         same_fault: change.same_fault,
         other_fault: change.other_fault(),
-        vent_gained_k: vent_gained_k(before, after, first, second),
+        vent_gained: vent_gained(before, after, first, second),
         seen: seen(first, second),
         before: first.clone(),
         after: second.clone(),
@@ -211,12 +211,12 @@ fn seen(before: &Diagnosis, after: &Diagnosis) -> List<Seen, { Feature::ALL.len(
     list
 }
 
-fn vent_gained_k(before: &Case, after: &Case, first: &Diagnosis, second: &Diagnosis) -> Option<f64> {
+fn vent_gained(before: &Case, after: &Case, first: &Diagnosis, second: &Diagnosis) -> Option<TemperatureDifference> {
     let above = |case: &Case, diagnosis: &Diagnosis| {
         let vent_k = in_kelvins(case.readings.vent?.value);
         Some(vent_k - in_kelvins(diagnosis.expected.as_ref()?.vent.median))
     };
-    Some(above(before, first)? - above(after, second)?)
+    Some(kelvins_difference(above(before, first)? - above(after, second)?))
 }
 
 #[cfg(test)]

@@ -15,8 +15,8 @@ pub use atmosphere::{STANDARD_PRESSURE_PA, standard_altitude_m, standard_pressur
 pub use pressure::{AbsolutePressure, GaugePressure, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa};
 pub use quantities::{
     Density, DynamicViscosity, Frequency, InSi, Mass, MassFlow, Measurable, MolarDensity, Power, PressureDifference,
-    RelativeHumidity, RotationalSpeed, SpecificEnergy, SpecificEntropy, SpecificHeat, Speed, SurfaceTension,
-    ThermalConductivity, TimeSpan,
+    PressureRate, RelativeHumidity, RotationalSpeed, SpecificEnergy, SpecificEntropy, SpecificHeat, Speed,
+    SurfaceTension, ThermalConductivity, TimeSpan, Volume,
 };
 pub use temperature::{
     Temperature, TemperatureDifference, celsius, difference_in_kelvins, fahrenheit, in_celsius, in_fahrenheit,

@@ -136,6 +136,7 @@ quantity! {
     TimeSpan in seconds from from_seconds: "seconds";
     minutes from from_minutes: "minutes" = MINUTE_S, in 1.0;
     hours from from_hours: "hours" = HOUR_S, in 1.0;
+    years from from_years: "years of 365.25 days" = YEAR_S, in 1.0;
 }
 
 quantity! {
@@ -233,6 +234,28 @@ quantity! {
     /// ```
     MassFlow in kg_s from from_kg_s: "kilograms per second";
     g_per_year from from_g_per_year: "grams per year of 365.25 days" = 1.0, in 1_000.0 * YEAR_S;
+}
+
+quantity! {
+    /// A volume: of a circuit, of a hose.
+    ///
+    /// ```
+    /// use coldloop::units::Volume;
+    /// assert_eq!(Volume::from_litres(2.2).m3(), 0.0022);
+    /// ```
+    Volume in m3 from from_m3: "cubic metres";
+    litres from from_litres: "litres" = 1.0, in 1_000.0;
+}
+
+quantity! {
+    /// How fast a pressure rises.
+    ///
+    /// ```
+    /// use coldloop::units::PressureRate;
+    /// assert!((PressureRate::from_microns_per_minute(45.0).pa_s() - 0.1).abs() < 1e-4);
+    /// ```
+    PressureRate in pa_s from from_pa_s: "pascals per second";
+    microns_per_minute from from_microns_per_minute: "microns of mercury per minute" = MICRON_PA, in MINUTE_S;
 }
 
 quantity! {
