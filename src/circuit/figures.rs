@@ -27,7 +27,7 @@ pub(super) fn pressure(reading: Reading<Pressure>, datum: Surroundings, input: I
         Pressure::Absolute(pressure) => (pressure.pa(), 0.0),
         Pressure::Gauge(pressure) => {
             let shown_pa = GAUGE_PRESSURE.check(pressure.pa())?;
-            (shown_pa + datum.pressure().pa(), datum.standard_uncertainty_pa())
+            (shown_pa + datum.pressure().pa(), datum.standard_uncertainty().pa())
         }
     };
     Ok(Known::measured(ABSOLUTE_PRESSURE.check(pa)?, input, own).and(Input::Air, datum_uncertainty_pa))

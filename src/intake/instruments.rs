@@ -27,7 +27,7 @@ pub(super) fn pressure_by(
     if let Some(uncertainty) = uncertainty {
         return Ok(Reading {
             value,
-            standard_uncertainty: PressureDifference::from_pa(limit_pa(&uncertainty)?),
+            standard_uncertainty: limit(&uncertainty)?,
         });
     }
     if let Some(within) = within {
@@ -35,8 +35,8 @@ pub(super) fn pressure_by(
             Pressure::Absolute(pressure) => pressure.pa(),
             Pressure::Gauge(pressure) => libm::fabs(pressure.pa()),
         };
-        let limit_pa = share_of(&within, shown_pa).map_or_else(|| limit_pa(&within), Ok)?;
-        return Ok(Reading::within(value, PressureDifference::from_pa(limit_pa)));
+        let share = share_of(&within, shown_pa).map(PressureDifference::from_pa);
+        return Ok(Reading::within(value, share.map_or_else(|| limit(&within), Ok)?));
     }
     Ok(match class {
         None => usual(value, dial),
@@ -47,10 +47,12 @@ pub(super) fn pressure_by(
     })
 }
 
-/// How far a pressure may be off, Pa.
-pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refused> {
+/// How far a pressure may be off.
+pub(super) fn limit(entry: &Entry<'_>) -> Result<PressureDifference, Refused> {
     let text = entry.text(Quantity::AbsolutePressure)?;
-    text::pressure_difference_pa(text).map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
+    text::pressure_difference_pa(text)
+        .map(PressureDifference::from_pa)
+        .map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
 }
 
 /// `"37 °F"`, `{ value = "37 °F", thermometer = "pocket-dial" }`, or `{ value = "37 °F", within = "1 °F" }`.
@@ -94,7 +96,7 @@ pub(super) fn barometer(entry: &Entry<'_>) -> Result<Surroundings, Refused> {
     let air = value.quantity(Quantity::AbsolutePressure, text::absolute_pressure)?;
     let known = match uncertainty {
         None => Surroundings::measured(air),
-        Some(uncertainty) => Surroundings::known(air, limit_pa(&uncertainty)?),
+        Some(uncertainty) => Surroundings::known(air, limit(&uncertainty)?),
     };
     known.map_err(|error| value.refuse(error, ""))
 }

@@ -1,6 +1,6 @@
 //! What was done to a vehicle, as a readings file tells it: a pressure test, an evacuation, a held vacuum, a charge.
 
-use super::instruments::{given, limit_pa, mass, pressure, pressure_by, share_of, temperature, volume};
+use super::instruments::{given, limit, mass, pressure, pressure_by, share_of, temperature, volume};
 use super::mistakes::Refused;
 use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading};
@@ -57,7 +57,7 @@ pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Ref
     let (start, start_temperature) = (gauge("start"), thermometer("start_temperature"));
     let (end, end_temperature) = (gauge("end"), thermometer("end_temperature"));
     let held = need("held", Quantity::Duration).and_then(|held| held.quantity(Quantity::Duration, text::duration_s));
-    let repeatability = given(table, "repeatability", limit_pa).map(PressureDifference::from_pa);
+    let repeatability = given(table, "repeatability", limit);
     let volume = given(table, "volume", volume);
     let allowed = given(table, "allowed", mass_rate);
     let label = given(table, "label", |entry| pressure(entry, Gauge::DIGITAL));
@@ -143,13 +143,13 @@ fn rise(entry: &Entry<'_>) -> Result<Rise, Refused> {
     let table = entry.table()?;
     table.only(&["rise", "over"]);
     let advice = "a rise that is allowed has rise and over: { rise = \"50 micron\", over = \"10 min\" }";
-    let rise_pa = table
+    let rise = table
         .require("rise", Quantity::AbsolutePressure, advice)
-        .and_then(|rise| limit_pa(&rise));
+        .and_then(|rise| limit(&rise));
     let over = table.require("over", Quantity::Duration, advice)?;
     Ok(Rise {
         over: TimeSpan::from_seconds(over.quantity(Quantity::Duration, text::duration_s)?),
-        rise: PressureDifference::from_pa(rise_pa?),
+        rise: rise?,
     })
 }
 

@@ -179,7 +179,7 @@ fn air(air: Surroundings) -> Kept {
     let pa = |pa: f64, datum: &str| text(format!("{pa:?} Pa{datum}"));
     Kept::Table(alloc::vec![
         ("value".to_string(), pa(air.pressure().pa(), " abs")),
-        ("uncertainty".to_string(), pa(air.standard_uncertainty_pa(), "")),
+        ("uncertainty".to_string(), pa(air.standard_uncertainty().pa(), "")),
     ])
 }
 

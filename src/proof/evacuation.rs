@@ -92,7 +92,7 @@ impl Evacuation {
         let air_pa = self.surroundings.pressure().pa();
         let air_u_pa = match self.reached.value {
             Pressure::Absolute(_) => 0.0,
-            Pressure::Gauge(_) => self.surroundings.standard_uncertainty_pa(),
+            Pressure::Gauge(_) => self.surroundings.standard_uncertainty().pa(),
         };
         let reached = Reading {
             value: self.reached.value,

@@ -65,7 +65,7 @@ fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estima
         value: f64::max(shown_pa, 0.0),
         standard_uncertainty: libm::hypot(u_pa, off_pa),
     };
-    let weather_pa = COVERAGE * air.standard_uncertainty_pa();
+    let weather_pa = COVERAGE * air.standard_uncertainty().pa();
     Ok((taken, Some(too_much_pa).filter(|too_much_pa| *too_much_pa > weather_pa)))
 }
 

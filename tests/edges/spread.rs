@@ -289,7 +289,12 @@ fn the_share_that_is_lost_is_that_of_the_pressure() {
 #[test]
 fn a_gauge_errs_alike_for_both_ways_to_write_a_pressure() {
     // The better half of a scale to 1 MPa begins at 250 kPa.
-    let graded = Gauge::new(GaugeClass::GradeA, 0.0, 1_000_000.0).unwrap();
+    let graded = Gauge::new(
+        GaugeClass::GradeA,
+        GaugePressure::from_pa(0.0),
+        GaugePressure::from_pa(1_000_000.0),
+    )
+    .unwrap();
     for (gauge, pa) in [
         (Gauge::HIGH_SIDE, 2_400_000.0),
         (graded, 240_000.0),

@@ -173,13 +173,13 @@ impl Instruments {
         let zero_pa = self.gauge_zero.unwrap_or(place).pressure().pa();
         let pressure = |pressure: AbsolutePressure, gauge: Gauge, index: usize| {
             let shown_pa = pressure.pa() - zero_pa;
-            let off_pa = gauge.limit_of_error_pa(shown_pa) * (2.0 * uniforms[index] - 1.0);
+            let off_pa = gauge.limit_of_error(GaugePressure::from_pa(shown_pa)).pa() * (2.0 * uniforms[index] - 1.0);
             let read_pa = nearest(shown_pa + off_pa, self.pressure_step.pa());
             Reading::pressure(GaugePressure::from_pa(read_pa), gauge)
         };
         let temperature = |temperature: Temperature, thermometer: Thermometer, index: usize| {
             let t_k = in_kelvins(temperature);
-            let off_k = thermometer.limit_of_error_k(t_k) * (2.0 * uniforms[index] - 1.0);
+            let off_k = difference_in_kelvins(thermometer.limit_of_error(temperature)) * (2.0 * uniforms[index] - 1.0);
             // A scale in kelvin and one in degrees Celsius differ by 273.15: steps are those of Celsius.
             let read = kelvins(273.15 + nearest(t_k + off_k - 273.15, difference_in_kelvins(self.temperature_step)));
             (uniforms[8 + index] >= self.missing).then(|| Reading::temperature(read, thermometer))
