@@ -56,7 +56,7 @@ pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Ref
     let thermometer = |key: &str| need(key, Quantity::Temperature).and_then(|shown| air(&shown));
     let (start, start_temperature) = (gauge("start"), thermometer("start_temperature"));
     let (end, end_temperature) = (gauge("end"), thermometer("end_temperature"));
-    let held = need("held", Quantity::Duration).and_then(|held| held.quantity(Quantity::Duration, text::duration_s));
+    let held = need("held", Quantity::Duration).and_then(|held| held.quantity(Quantity::Duration, text::duration));
     let repeatability = given(table, "repeatability", limit);
     let volume = given(table, "volume", volume);
     let allowed = given(table, "allowed", mass_rate);
@@ -74,7 +74,7 @@ pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Ref
         end_temperature: end_temperature?,
         repeatability: repeatability
             .unwrap_or_else(|| PressureDifference::from_pa(REPEATABLE * start.standard_uncertainty.pa())),
-        held: TimeSpan::from_seconds(held?),
+        held: held?,
         surroundings: air,
         volume,
         allowed,
@@ -102,8 +102,8 @@ fn mass_rate(entry: &Entry<'_>) -> Result<MassFlow, Refused> {
         "a" | "y" | "yr" | "year" => 365.25 * 86_400.0,
         _ => return Err(entry.refuse(Error::of(ErrorKind::UnknownUnit, Quantity::Mass), advice)),
     };
-    let mass_kg = text::mass_kg(mass).map_err(|error| entry.refuse_part(mass, error, advice))?;
-    Ok(MassFlow::from_kg_s(mass_kg / seconds))
+    let mass = text::mass(mass).map_err(|error| entry.refuse_part(mass, error, advice))?;
+    Ok(MassFlow::from_kg_s(mass.kg() / seconds))
 }
 
 pub(super) fn evacuation(table: &Table<'_>, case: &Case) -> Result<Evacuation, Refused> {
@@ -148,7 +148,7 @@ fn rise(entry: &Entry<'_>) -> Result<Rise, Refused> {
         .and_then(|rise| limit(&rise));
     let over = table.require("over", Quantity::Duration, advice)?;
     Ok(Rise {
-        over: TimeSpan::from_seconds(over.quantity(Quantity::Duration, text::duration_s)?),
+        over: over.quantity(Quantity::Duration, text::duration)?,
         rise: rise?,
     })
 }
@@ -188,13 +188,13 @@ fn samples<T>(
         .map(|item| {
             let row = item.table()?;
             row.only(&["after", key]);
-            let after_s = row
+            let after = row
                 .require("after", Quantity::Duration, &advice)
-                .and_then(|after| after.quantity(Quantity::Duration, text::duration_s));
+                .and_then(|after| after.quantity(Quantity::Duration, text::duration));
             let shown = row.require(key, Quantity::Name, &advice)?;
             // Read beside a stand-in where the time is refused, for the mistakes in it.
-            let sample = read(TimeSpan::from_seconds(after_s.as_ref().copied().unwrap_or(0.0)), &shown)?;
-            after_s.map(|_| sample)
+            let sample = read(after.as_ref().copied().unwrap_or(TimeSpan::from_seconds(0.0)), &shown)?;
+            after.map(|_| sample)
         })
         .collect();
     samples.into_iter().collect()
@@ -231,20 +231,19 @@ pub(super) fn charge(table: &Table<'_>, case: &Case) -> ChargeBook {
 
 /// `"15 g"`, or `"5 %"` of what the label names.
 fn tolerance(entry: &Entry<'_>, nominal: Option<Mass>) -> Result<Mass, Refused> {
-    let kg = match nominal.and_then(|nominal| share_of(entry, nominal.kg())) {
-        Some(kg) => kg,
-        None => entry.quantity(Quantity::Mass, text::mass_kg)?,
-    };
-    Ok(Mass::from_kg(kg))
+    match nominal.and_then(|nominal| share_of(entry, nominal.kg())) {
+        Some(kg) => Ok(Mass::from_kg(kg)),
+        None => entry.quantity(Quantity::Mass, text::mass),
+    }
 }
 
 /// `"20 g"`, or as it is poured, `"20 ml"`, `"1 fl oz"`; or `{ value = "20 g", within = "2 g" }`.
 fn oil(entry: &Entry<'_>) -> Result<Reading<Mass>, Refused> {
     match entry.as_text() {
         Some(written) => {
-            let poured_kg = text::volume_m3(written).map(|volume_m3| OIL_KG_M3 * volume_m3);
-            let mass_kg = poured_kg.or_else(|_| entry.quantity(Quantity::Mass, text::mass_kg))?;
-            Ok(Reading::within(Mass::from_kg(mass_kg), OIL))
+            let poured = text::volume(written).map(|volume| Mass::from_kg(OIL_KG_M3 * volume.m3()));
+            let mass = poured.or_else(|_| entry.quantity(Quantity::Mass, text::mass))?;
+            Ok(Reading::within(mass, OIL))
         }
         None => mass(entry, OIL),
     }
