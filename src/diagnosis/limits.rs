@@ -8,6 +8,25 @@ use crate::saturation;
 use crate::units::{GaugePressure, Pressure, in_kelvins};
 
 /// Why the compressor must stand still, with the figures.
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading, Readings};
+/// use coldloop::diagnosis::{Case, Settings, diagnose};
+/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let mut van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// van.high_cut_out = Some(GaugePressure::from_bar(27.0));
+/// let readings = Readings {
+///     high_side: Some(Reading::pressure(GaugePressure::from_bar(26.5), Gauge::HIGH_SIDE)),
+///     ..Readings::default()
+/// };
+/// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
+/// let answer = diagnose(&Case::new(van, day, readings), &Settings::default())?;
+/// let high_side = answer.stop.and_then(|stop| stop.high_side).expect("it is at its limit");
+/// assert!(high_side.of_vehicle && high_side.read > high_side.stop);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -24,8 +43,10 @@ pub struct Stop {
 #[non_exhaustive]
 pub struct HighSide {
     /// The higher one of gauge and transducer.
+    #[cfg_attr(feature = "serde", serde(rename = "read_pa"))]
     pub read: GaugePressure,
     /// From here on the compressor must stand still.
+    #[cfg_attr(feature = "serde", serde(rename = "stop_pa"))]
     pub stop: GaugePressure,
     /// Whether the limit is that of the vehicle: 95 % of its stated cut-out.
     pub of_vehicle: bool,
