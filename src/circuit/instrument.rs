@@ -20,6 +20,13 @@ const SQRT_3: f64 = 1.732_050_807_568_877_2;
 ///
 /// The maker's limit of error is a fraction of the span, so the same gauge is six times as uncertain, relative to
 /// what it shows, at a sixth of its scale.
+///
+/// ```
+/// use coldloop::circuit::Gauge;
+/// use coldloop::units::GaugePressure;
+/// let shown = GaugePressure::from_bar(2.0);
+/// assert!(Gauge::DIGITAL.limit_of_error(shown) > Gauge::LOW_SIDE.limit_of_error(shown)); // its scale is three times as long
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Gauge {
     class: GaugeClass,

@@ -91,6 +91,17 @@ impl Reading<Frequency> {
 const COUNTED_S: f64 = 180.0; // common practice, no source
 
 /// The readings of one moment; each is optional.
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading, Readings};
+/// use coldloop::units::{GaugePressure, celsius, kelvins_difference};
+/// let readings = Readings {
+///     low_side: Some(Reading::pressure(GaugePressure::from_psig(35.0), Gauge::LOW_SIDE)),
+///     vent: Some(Reading::within(celsius(7.0), kelvins_difference(0.5))),
+///     ..Readings::default()
+/// };
+/// assert!(readings.high_side.is_none());
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Readings {
     /// Low-side pressure.

@@ -22,6 +22,16 @@ use crate::units::kelvins_difference;
 /// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
 ///
 /// It holds what reasons and plan are made from. What is told of it is a [`Diagnosis`], which is plain data.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, judge};
+/// use coldloop::intake;
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let settings = Settings::default();
+/// let judgement = judge(&case, &settings)?;
+/// assert_eq!(judgement.plan(&settings).steps[0].action, judgement.diagnosis(&settings)?.next_step.unwrap());
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 pub struct Judgement {
     scene: Scene,
     posterior: Posterior,

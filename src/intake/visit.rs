@@ -28,6 +28,15 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 /// A readings file: a case, how to judge it, and whatever was done to the vehicle since.
+///
+/// ```
+/// use coldloop::intake;
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// assert!(visit.refused.is_empty() && visit.after.is_some());
+/// let judged = visit.prove()?;
+/// assert!(judged.pressure_test.is_some() && judged.repair.is_some());
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Visit {

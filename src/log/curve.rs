@@ -98,6 +98,20 @@ impl Curve {
 }
 
 /// How a temperature came down after the start.
+///
+/// ```
+/// use coldloop::log::{Datum, Recorder, Sample};
+/// use coldloop::units::{TimeSpan, celsius};
+/// use coldloop::{Channel, units::in_kelvins};
+/// let mut recorder = Recorder::new(Datum::Gauge);
+/// for second in 0..600 {
+///     let vent_k = in_kelvins(celsius(8.0)) + 20.0 * (-f64::from(second) / 100.0).exp();
+///     recorder.push(&Sample::at(f64::from(second)).with(Channel::Vent, vent_k));
+/// }
+/// let fall = recorder.summary().vent.expect("ten minutes of the vent");
+/// assert!(fall.from > celsius(25.0) && fall.to < celsius(9.0));
+/// assert!(fall.half > TimeSpan::from_seconds(50.0) && fall.half < TimeSpan::from_seconds(90.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Fall {

@@ -14,6 +14,12 @@ pub enum Datum {
 }
 
 /// The instruments of a log.
+///
+/// ```
+/// use coldloop::{Thermometer, log::Instruments};
+/// let infrared = Instruments { lines: Thermometer::Infrared, ..Instruments::default() };
+/// assert_ne!(infrared, Instruments::default());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Instruments {
     /// The low side's gauge.

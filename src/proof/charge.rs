@@ -42,6 +42,19 @@ pub const fn usual_tolerance(nominal: Mass) -> Mass {
 const SCALE_COVERAGE: f64 = 1.645;
 
 /// Refrigerant that is neither in a cylinder nor counted in the vehicle: in a hose, or left behind by a recovery.
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading};
+/// use coldloop::proof::Kept;
+/// use coldloop::units::{GaugePressure, Volume, celsius, kelvins_difference};
+/// // A charging hose that was left at the pressure of its vapour.
+/// let hose = Kept {
+///     volume: Reading::within(Volume::from_litres(0.060), Volume::from_litres(0.006)),
+///     temperature: Reading::within(celsius(25.0), kelvins_difference(2.0)),
+///     vapour: Some(Reading::pressure(GaugePressure::from_bar(3.0), Gauge::DIGITAL)),
+/// };
+/// assert!(hose.vapour.is_some());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Kept {
     /// The volume that holds it.

@@ -28,6 +28,13 @@ const FALLS: f64 = 3.0;
 const GAUGE_SHARE: f64 = 0.1;
 
 /// How fast the pressure of a tight and dry circuit may rise once it has settled.
+///
+/// ```
+/// use coldloop::proof::Rise;
+/// use coldloop::units::{PressureDifference, TimeSpan};
+/// let strict = Rise { rise: PressureDifference::from_microns(25.0), over: TimeSpan::from_minutes(10.0) };
+/// assert!(strict.rise < Rise::USUAL.rise && strict.over == Rise::USUAL.over);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Rise {
     /// By how much.

@@ -11,6 +11,15 @@ use crate::range::{ABSOLUTE_PRESSURE, MASS};
 use crate::units::{AbsolutePressure, Density, Temperature, in_kelvins, kelvins};
 
 /// A charge of any composition with its mixture model at hand.
+///
+/// ```
+/// use coldloop::saturation::Charge;
+/// use coldloop::{Refrigerant, units::celsius};
+/// // 2 % of air by mass lift the pressure at which liquid begins to boil.
+/// let [pure, with_air] = [0.0, 0.02].map(|air| Charge::new(&[(Refrigerant::R134a, 1.0 - air)], air));
+/// assert!(with_air?.bubble_pressure(celsius(25.0))? > pure?.bubble_pressure(celsius(25.0))?);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Charge {
     mixture: Mixture<f64>,
@@ -36,6 +45,16 @@ pub struct Shares {
 }
 
 /// A charge at a temperature and pressure.
+///
+/// ```
+/// use coldloop::saturation::Charge;
+/// use coldloop::{Refrigerant, units::{AbsolutePressure, celsius}};
+/// let charge = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?;
+/// let split = charge.split(celsius(25.0), AbsolutePressure::from_kpa(1_100.0))?;
+/// let ((liquid, _), (vapour, _)) = split.liquid.zip(split.vapour).expect("both are there");
+/// assert!(liquid > split.density && split.density > vapour);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct PhaseSplit {
@@ -50,6 +69,17 @@ pub struct PhaseSplit {
 }
 
 /// What a leak has left.
+///
+/// ```
+/// use coldloop::saturation::Charge;
+/// use coldloop::units::{Density, celsius};
+/// use coldloop::{LeakPhase, Refrigerant};
+/// let full = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?;
+/// let left = full.leaked(celsius(25.0), Density::from_kg_m3(300.0), LeakPhase::Vapour, 0.3)?;
+/// // What boils first is gone, and the pressure at rest with it.
+/// assert!(left.has_liquid && left.pressure < full.bubble_pressure(celsius(25.0))?);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Remainder {

@@ -63,6 +63,15 @@ pub enum Pressure {
 }
 
 /// The pressure of the air around the gauge, and how well it is known.
+///
+/// ```
+/// use coldloop::units::{AbsolutePressure, Surroundings};
+/// let garage = Surroundings::at_altitude(1_600.0)?;
+/// assert!((garage.pressure().kpa() - 83.5).abs() < 0.1);
+/// let measured = Surroundings::measured(AbsolutePressure::from_kpa(83.9))?;
+/// assert!(measured.standard_uncertainty() < garage.standard_uncertainty());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Surroundings {
     pa: f64,

@@ -271,16 +271,36 @@ quantity! {
 
 quantity! {
     /// Dynamic viscosity.
+    ///
+    /// ```
+    /// use coldloop::{Reference, Refrigerant, units::{DynamicViscosity, celsius}};
+    /// let liquid = Refrigerant::R134a.state_tq(celsius(25.0), 0.0, Reference::Iir)?;
+    /// assert!(Refrigerant::R134a.viscosity(&liquid)? > DynamicViscosity::from_pa_s(190e-6));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
     DynamicViscosity in pa_s from from_pa_s: "pascal seconds";
 }
 
 quantity! {
     /// Thermal conductivity.
+    ///
+    /// ```
+    /// use coldloop::{Reference, Refrigerant, units::{ThermalConductivity, celsius}};
+    /// let vapour = Refrigerant::R134a.state_tq(celsius(0.0), 1.0, Reference::Iir)?;
+    /// assert!(Refrigerant::R134a.conductivity(&vapour)? < ThermalConductivity::from_w_m_k(0.012));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
     ThermalConductivity in w_m_k from from_w_m_k: "watts per metre and kelvin";
 }
 
 quantity! {
     /// Surface tension.
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, units::{SurfaceTension, celsius}};
+    /// assert!(Refrigerant::R134a.surface_tension(celsius(25.0))? < SurfaceTension::from_n_m(8.3e-3));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
     SurfaceTension in n_m from from_n_m: "newtons per metre";
 }
 

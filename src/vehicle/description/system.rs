@@ -6,6 +6,15 @@ use crate::range::{EVAPORATORS, HIGH_CUT_OUT, HIGH_CUT_OUT_R744};
 use crate::units::{GaugePressure, Mass};
 
 /// The air-conditioning system of a vehicle.
+///
+/// ```
+/// use coldloop::units::Mass;
+/// use coldloop::vehicle::System;
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let mut sweeper = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
+/// sweeper.nominal_charge = Some(Mass::from_g(900.0));
+/// assert!(sweeper.check().is_ok());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct System {
     /// The refrigerant that the label names.

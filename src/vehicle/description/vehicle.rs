@@ -31,6 +31,14 @@ pub enum FanDrive {
 }
 
 /// What a second evaporator cools.
+///
+/// ```
+/// use coldloop::units::celsius;
+/// use coldloop::vehicle::{Rear, RearLoad};
+/// let battery = RearLoad::Coolant { inlet: celsius(30.0), capacity_w_k: 900.0 };
+/// let chiller = Rear { load: battery, size: 0.6, open: true };
+/// assert_ne!(chiller.load, RearLoad::Air);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum RearLoad {
@@ -57,6 +65,15 @@ pub struct Rear {
 }
 
 /// A vehicle's air conditioning as built, sound.
+///
+/// ```
+/// use coldloop::vehicle::{System, Vehicle};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let [car, bus] = [VehicleClass::Car, VehicleClass::Bus].map(|class| Vehicle::typical(system, class));
+/// assert!(bus?.charge > car?.charge);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Vehicle {
     /// What the label says.

@@ -29,6 +29,20 @@ pub struct StatePoint {
 }
 
 /// The states around the circuit.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R1234yf, Expansion::Txv, Compressor::VariableInternal);
+/// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
+/// let states = simulate(&Vehicle::typical(system, VehicleClass::Van)?, &day, &[])?.states;
+/// assert!(states.discharge.pressure > states.suction.pressure);
+/// // Throttling keeps the enthalpy.
+/// let lost = states.liquid.enthalpy.j_kg() - states.evaporator_inlet.enthalpy.j_kg();
+/// assert!(lost.abs() < 1.0 && states.evaporator_inlet.quality > 0.0);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct StatePoints {
@@ -47,6 +61,18 @@ pub struct StatePoints {
 }
 
 /// Between what the pressures swing as the clutch cycles.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
+/// let mild = Conditions::new(celsius(20.0), Surroundings::at_altitude(1_600.0)?);
+/// let read = simulate(&Vehicle::typical(system, VehicleClass::Car)?, &mild, &[])?;
+/// let swing = read.swing.expect("the clutch cycles in mild weather");
+/// assert!(swing.low_side.0 < read.low_side && read.low_side < swing.low_side.1);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Swing {
