@@ -64,7 +64,7 @@ fn log(passes: usize) {
     measure("sample of a log", "R-134a", passes, samples.len(), || {
         let mut recorder = Recorder::new(Datum::Gauge);
         recorder.extend(&samples);
-        recorder.summary().elapsed_s
+        recorder.summary().elapsed.seconds()
     });
 }
 

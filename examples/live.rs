@@ -104,19 +104,23 @@ fn show(
     length_s: f64,
     settings: &Settings,
 ) -> Result<(), coldloop::Error> {
-    let done = (20.0 * summary.elapsed_s / length_s.max(1.0)) as usize;
+    let done = (20.0 * summary.elapsed.seconds() / length_s.max(1.0)) as usize;
     let bar: String = (0..20).map(|at| if at < done { '=' } else { '.' }).collect();
-    println!("\n{:4.0} s [{bar}] {}", summary.elapsed_s, told.phase.description());
+    println!(
+        "\n{:4.0} s [{bar}] {}",
+        summary.elapsed.seconds(),
+        told.phase.description()
+    );
     let Some(judgement) = judgement else {
-        println!("       Nothing to judge yet: wait {:.0} s.", summary.wait_s);
+        println!("       Nothing to judge yet: wait {:.0} s.", summary.wait.seconds());
         return Ok(());
     };
     println!("       {}", told.verdict.description());
     for ranked in judgement.faults().iter().take(3) {
         println!("       {:3.0} %  {}", 100.0 * ranked.probability, ranked.fault.id());
     }
-    if summary.wait_s > 0.0 {
-        println!("       Hold this state for {:.0} s more.", summary.wait_s);
+    if summary.wait.seconds() > 0.0 {
+        println!("       Hold this state for {:.0} s more.", summary.wait.seconds());
     } else if let Some(step) = judgement.diagnosis(settings)?.next_step {
         let says = match step {
             Action::Check(check) => check.description(),
@@ -136,7 +140,7 @@ fn line(summary: &Summary, told: &Told, judgement: Option<&Judgement>) -> serde_
         .map(|ranked| serde_json::json!({"fault": ranked.fault.id(), "probability": ranked.probability}))
         .collect();
     serde_json::json!({
-        "time_s": summary.elapsed_s,
+        "time_s": summary.elapsed.seconds(),
         "state": told.phase.id(),
         "verdict": told.verdict.id(),
         "named": told.named.iter().map(|fault| fault.id()).collect::<Vec<_>>(),

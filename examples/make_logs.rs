@@ -9,7 +9,7 @@
 //! state has a clutch that cycles, the pressures follow a saw-tooth between the ends, with the rate and the running part, of that
 //! steady state. Noise is that of transducers and thermocouples. Time constants and noise are engineering judgement.
 
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -189,13 +189,17 @@ impl Story {
             let part = self.parts.iter().rposition(|(from, _, _)| *from <= second).unwrap_or(0);
             let target = &steady[part];
             let swing = target.swing.filter(|_| second > 40);
-            let (mut low_pa, mut high_pa, mut vent) = (target.low_side_pa, target.high_side_pa, target.vent_k - 273.15);
+            let (mut low_pa, mut high_pa, mut vent) = (
+                target.low_side.pa(),
+                target.high_side.pa(),
+                in_kelvins(target.vent) - 273.15,
+            );
             let mut on = true;
             if let Some(swing) = swing {
-                phase = (phase + swing.cycles_hz) % 1.0;
+                phase = (phase + swing.cycles.hz()) % 1.0;
                 on = phase < swing.engaged;
                 // The compressor pulls beyond the end of the swing and is stopped there; at rest the low side rises.
-                let (low, high) = (swing.low_side_pa, swing.high_side_pa);
+                let [low, high] = [swing.low_side, swing.high_side].map(|(least, most)| (least.pa(), most.pa()));
                 let part = if on {
                     phase / swing.engaged
                 } else {
@@ -214,12 +218,12 @@ impl Story {
             }
             now.low_pa += (low_pa - now.low_pa) / LOW_S;
             now.high_pa += (high_pa - now.high_pa) / HIGH_S;
-            now.cabin_c += (target.cabin_k - 273.15 - now.cabin_c) / self.cabin.1;
+            now.cabin_c += (in_kelvins(target.cabin) - 273.15 - now.cabin_c) / self.cabin.1;
             // The vent stands above its end by as much as the air that it draws.
-            let warmer = 0.5 * (now.cabin_c - (target.cabin_k - 273.15));
+            let warmer = 0.5 * (now.cabin_c - (in_kelvins(target.cabin) - 273.15));
             now.vent_c += (vent + warmer - now.vent_c) / VENT_S;
-            now.suction_c += (target.suction_line_k - 273.15 - now.suction_c) / LINES_S;
-            now.liquid_c += (target.liquid_line_k - 273.15 - now.liquid_c) / LINES_S;
+            now.suction_c += (in_kelvins(target.suction_line) - 273.15 - now.suction_c) / LINES_S;
+            now.liquid_c += (in_kelvins(target.liquid_line) - 273.15 - now.liquid_c) / LINES_S;
             self.write(&mut csv, (second, on, self.parts[part].1), (&now, air_pa), &mut rng)?;
         }
         Ok((self.header(), csv))

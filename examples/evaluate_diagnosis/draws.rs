@@ -10,7 +10,10 @@ mod wettest;
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::Weather;
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius, in_kelvins, kelvins};
+use coldloop::units::{
+    PressureDifference, RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius, in_kelvins, kelvins,
+    kelvins_difference,
+};
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Hardware, Instruments, Make, Options, Population, Simulation, System, Vehicle, simulate,
 };
@@ -70,9 +73,9 @@ impl Draw {
     /// Errors: those of the vehicle model.
     pub(crate) fn significant(&self) -> Result<bool, Error> {
         let sound = simulate(&self.vehicle, &self.actual, &[])?;
-        Ok(self.truth.capacity_w < 0.95 * sound.capacity_w
+        Ok(self.truth.capacity.w() < 0.95 * sound.capacity.w()
             || self.truth.cop < 0.9 * sound.cop
-            || self.truth.vent_k > sound.vent_k + 1.5)
+            || in_kelvins(self.truth.vent) > in_kelvins(sound.vent) + 1.5)
     }
 
     /// Its case as faultless instruments show it, in conditions as somebody wrote them down.
@@ -81,8 +84,8 @@ impl Draw {
     pub(crate) fn plainly(&self) -> Result<Case, Error> {
         let faultless = Instruments {
             missing: 0.0,
-            pressure_step_pa: 0.0,
-            temperature_step_k: 0.0,
+            pressure_step: PressureDifference::from_pa(0.0),
+            temperature_step: kelvins_difference(0.0),
             ..Instruments::SHOP
         };
         let middle = [0.5; Instruments::UNIFORMS];

@@ -2,7 +2,9 @@
 
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings, diagnose, exists, questions};
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, celsius};
+use coldloop::units::{
+    RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, celsius, in_kelvins,
+};
 use coldloop::vehicle::{Conditions, Instruments, Make, Population, Simulation, System, simulate};
 use coldloop::{AirSource, Check, Compressor, Error, Expansion, Fault, Observation, Refrigerant, VehicleClass};
 use rand::{Rng, RngExt};
@@ -136,7 +138,9 @@ fn by_prior(rng: &mut impl Rng, possible: &[Fault]) -> Fault {
 }
 
 fn significant(sound: &Simulation, faulty: &Simulation) -> bool {
-    faulty.capacity_w < 0.95 * sound.capacity_w || faulty.cop < 0.9 * sound.cop || faulty.vent_k > sound.vent_k + 1.5
+    faulty.capacity.w() < 0.95 * sound.capacity.w()
+        || faulty.cop < 0.9 * sound.cop
+        || in_kelvins(faulty.vent) > in_kelvins(sound.vent) + 1.5
 }
 
 /// The temperature that a check reads; none for one that asks questions.

@@ -2,6 +2,7 @@
 
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::diagnosis::exists;
+use coldloop::units::in_kelvins;
 use coldloop::vehicle::{FaultSeverity, Make, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Error, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -73,13 +74,13 @@ fn faults(fact: &Fact, make: &Make, system: &System, severity: f64, u: f64) -> R
 
 fn level(fact: &Fact, s: &Simulation) -> f64 {
     match fact.reading {
-        Reading::LowSide if fact.lowest => s.swing.map_or(s.low_side_pa, |swing| swing.low_side_pa.0),
-        Reading::LowSide => s.low_side_pa,
-        Reading::HighSide => s.high_side_pa,
-        Reading::Vent => s.vent_k,
-        Reading::DischargeLine => s.discharge_line_k,
-        Reading::Capacity => s.capacity_w,
-        Reading::Efficiency => s.capacity_w / s.power_w,
+        Reading::LowSide if fact.lowest => s.swing.map_or(s.low_side, |swing| swing.low_side.0).pa(),
+        Reading::LowSide => s.low_side.pa(),
+        Reading::HighSide => s.high_side.pa(),
+        Reading::Vent => in_kelvins(s.vent),
+        Reading::DischargeLine => in_kelvins(s.discharge_line),
+        Reading::Capacity => s.capacity.w(),
+        Reading::Efficiency => s.capacity.w() / s.power.w(),
     }
 }
 

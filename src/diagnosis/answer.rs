@@ -129,6 +129,16 @@ pub struct TwoFaults {
 }
 
 /// One measured figure, compared with sound systems.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{Feature, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// let low_side = answer.deviations.iter().find(|d| d.feature == Feature::LowSide).expect("it was read");
+/// assert!(low_side.measured < low_side.expected.median && low_side.deviation < 0.0);
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]

@@ -77,6 +77,13 @@ pub fn questions(check: Check, system: &System) -> impl Iterator<Item = Observat
 }
 
 /// An entry of a readings file that a check fills; it is written as `readings.vent` or `observations.clutch_engaged`.
+///
+/// ```
+/// use coldloop::{Check, ReadingKind, diagnosis::Key};
+/// let key = Key::Reading(ReadingKind::Vent);
+/// assert_eq!(key.to_string(), "readings.vent");
+/// assert!(Check::ALL.iter().any(|check| check.key() == key));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Key {

@@ -130,7 +130,7 @@ fn pressures(case: &Case, entry_error: Option<EntryError>) -> Option<[Option<Rea
     let sides = [low_side, high_side].map(|side| side.map(|reading| (reading, reading.value)));
     let air_pa = case.conditions.surroundings.pressure().pa();
     let datum = gauge_zero.unwrap_or(air);
-    let (datum_pa, air_uncertain_pa) = (datum.pressure().pa(), datum.standard_uncertainty_pa());
+    let (datum_pa, air_uncertain_pa) = (datum.pressure().pa(), datum.standard_uncertainty().pa());
     let possible = match entry_error {
         None => true,
         Some(EntryError::SwappedHoses | EntryError::BothGaugesOff) => low_side.is_some() && gauge && !cleared,

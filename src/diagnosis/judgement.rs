@@ -22,6 +22,16 @@ use crate::units::kelvins_difference;
 /// The judgement of a case, from which the answer, the reasons and the plan follow; [`judge`](super::judge()) calculates it.
 ///
 /// It holds the posterior, from which reasons and plan are calculated. The answer as plain data is a [`Diagnosis`].
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, judge};
+/// use coldloop::intake;
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let settings = Settings::default();
+/// let judgement = judge(&case, &settings)?;
+/// assert_eq!(judgement.plan(&settings).steps[0].action, judgement.diagnosis(&settings)?.next_step.unwrap());
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 pub struct Judgement {
     scene: Scene,
     posterior: Posterior,

@@ -285,8 +285,8 @@ impl SoundModel {
 
     /// Glide and highest pressure of the high side.
     pub(super) fn bound(&mut self, system: &System, air: Surroundings) {
-        let limit_pa = match system.high_cut_out_pa {
-            Some(pa) => pa + air.pressure().pa(),
+        let limit_pa = match system.high_cut_out {
+            Some(pressure) => pressure.pa() + air.pressure().pa(),
             None if system.refrigerant == Refrigerant::R744 => PROTECTION_R744_PA,
             None => PROTECTION_PA,
         };

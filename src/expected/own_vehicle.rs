@@ -346,6 +346,18 @@ impl core::fmt::Display for TableError {
 /// A vehicle's own pressure table, of at least two rows in rising order of ambient, between which it is linear.
 ///
 /// Its limits count as the 95 % band, its pressures as those of gauges in the air of `surroundings`.
+///
+/// ```
+/// use coldloop::expected::{PressureTable, TableRow};
+/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// let kpa = |low: f64, high: f64| (GaugePressure::from_kpa(low), GaugePressure::from_kpa(high));
+/// let rows = [
+///     TableRow { ambient: celsius(20.0), low_side: kpa(150.0, 220.0), high_side: kpa(900.0, 1_150.0) },
+///     TableRow { ambient: celsius(35.0), low_side: kpa(190.0, 280.0), high_side: kpa(1_400.0, 1_800.0) },
+/// ];
+/// assert!(PressureTable::new(&rows, Surroundings::at_altitude(1_600.0)?).is_ok());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PressureTable {
     rows: [TableRow; PressureTable::LONGEST],

@@ -80,6 +80,12 @@ pub struct Facts {
 }
 
 /// A value with where it was found.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// let group = Refrigerant::R290.facts().safety_group.expect("it has one");
+/// assert!(!group.source.is_empty());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Sourced<T> {
     /// The value.
@@ -89,6 +95,12 @@ pub struct Sourced<T> {
 }
 
 /// The lowest concentration that burns in air.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// assert!(Refrigerant::R290.facts().flammability_limit.is_some());
+/// assert!(Refrigerant::R134a.facts().flammability_limit.is_none()); // it does not burn
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Flammability {
@@ -99,6 +111,12 @@ pub struct Flammability {
 }
 
 /// Global warming potential over 100 years, carbon dioxide being 1.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// let warming = Refrigerant::R134a.facts().warming;
+/// assert!(warming.iter().any(|found| found.value.report == "AR4" && found.value.value == 1_430.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Warming {

@@ -42,6 +42,13 @@ const THICKENINGS: usize = 8;
 const NEARLY_ONE: f64 = 0.7;
 
 /// Which phase has the composition asked for.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation::{self, Side}};
+/// let blend = saturation::line_of(Refrigerant::R407C);
+/// assert!(blend.pressure_pa(Side::Bubble, 280.0)? > blend.pressure_pa(Side::Dew, 280.0)?);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Side {
     /// The liquid: bubble points.

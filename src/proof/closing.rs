@@ -7,6 +7,13 @@ use crate::names::{
 };
 
 /// All that was proven at a visit, as far as it was done.
+///
+/// ```
+/// use coldloop::proof::Proofs;
+/// assert!(Proofs::default().closing().is_none()); // nothing was done
+/// let found = Proofs { leak_found: Some(true), ..Proofs::default() };
+/// assert!(found.closing().is_some());
+/// ```
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Proofs<'a> {
     /// The test pressure.

@@ -6,13 +6,15 @@ use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
 use crate::names::EvacuationFinding;
 use crate::range::{LINE_TEMPERATURE, TEMPERATURE};
-use crate::units::constants::MICRON_PA;
-use crate::units::{Pressure, PressureDifference, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
+use crate::units::{
+    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, Temperature, difference_in_kelvins,
+    in_kelvins,
+};
 
-/// A circuit that reaches this pressure, Pa, counts as dry: 1,000 micron.
+/// A circuit that reaches this pressure counts as dry: 1,000 micron.
 ///
 /// Source: common practice, no source: 500 to 1,000 micron, then a hold.
-pub const DRY_PA: f64 = 1_000.0 * MICRON_PA;
+pub const DRY: AbsolutePressure = AbsolutePressure::from_microns(1_000.0);
 
 /// Below this pressure, Pa, water that boils turns into ice first. Source: triple point of water, 611.657 Pa
 /// (Guildner, Johnson & Jones 1976).
@@ -36,7 +38,7 @@ pub struct Evacuation {
 /// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
 /// let vacuum = visit.prove()?.evacuation.expect("it was evacuated");
 /// assert_eq!(vacuum.finding, EvacuationFinding::Deep);
-/// assert!(vacuum.reached_pa.value < vacuum.water_pa.value);
+/// assert!(vacuum.reached.value < vacuum.water.value);
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,18 +46,18 @@ pub struct Evacuation {
 pub struct Vacuum {
     /// The judgement.
     pub finding: EvacuationFinding,
-    /// Pressure reached, Pa absolute.
-    pub reached_pa: Estimate,
-    /// Pressure below which water boils in the coldest part, Pa absolute.
-    pub water_pa: Estimate,
-    /// Temperature at which water boils under the pressure reached, K; `None` where the pressure is less than its
+    /// Pressure reached.
+    pub reached: Estimate<AbsolutePressure>,
+    /// Pressure below which water boils in the coldest part.
+    pub water: Estimate<AbsolutePressure>,
+    /// Temperature at which water boils under the pressure reached; `None` where the pressure is less than its
     /// own uncertainty.
-    pub boiling_point_k: Option<Estimate>,
-    /// The deepest vacuum that a compound gauge can show here, Pa gauge: minus the pressure of the surrounding air.
-    pub deepest_pa_gauge: f64,
-    /// By how much a compound gauge shows more vacuum than there is air at the place, Pa; `None` where that is no more than the
+    pub boiling_point: Option<Estimate<Temperature>>,
+    /// The deepest vacuum that a compound gauge can show here: minus the pressure of the surrounding air.
+    pub deepest: GaugePressure,
+    /// By how much a compound gauge shows more vacuum than there is air at the place; `None` where that is no more than the
     /// weather. The gauge is off by as much at least, and the pressure is taken for 0 Pa.
-    pub zero_off_pa: Option<f64>,
+    pub zero_off: Option<PressureDifference>,
     /// Whether water freezes as it boils: warm the cold parts, or let nitrogen in and start again.
     pub water_freezes: bool,
 }
@@ -90,7 +92,7 @@ impl Evacuation {
         let air_pa = self.surroundings.pressure().pa();
         let air_u_pa = match self.reached.value {
             Pressure::Absolute(_) => 0.0,
-            Pressure::Gauge(_) => self.surroundings.standard_uncertainty_pa(),
+            Pressure::Gauge(_) => self.surroundings.standard_uncertainty().pa(),
         };
         let reached = Reading {
             value: self.reached.value,
@@ -103,7 +105,7 @@ impl Evacuation {
         let water_pa = water(self.coldest)?;
         let finding = if reached_pa.low() > water_pa.high() {
             EvacuationFinding::WaterStays
-        } else if reached_pa.high() <= f64::min(DRY_PA, water_pa.low()) {
+        } else if reached_pa.high() <= f64::min(DRY.pa(), water_pa.low()) {
             EvacuationFinding::Deep
         } else if reached_pa.high() < water_pa.low() {
             EvacuationFinding::WaterBoils
@@ -112,11 +114,11 @@ impl Evacuation {
         };
         Ok(Vacuum {
             finding,
-            reached_pa,
-            water_pa,
-            boiling_point_k: boiling_point(reached_pa),
-            deepest_pa_gauge: -air_pa,
-            zero_off_pa,
+            reached: Estimate::from_si(reached_pa),
+            water: Estimate::from_si(water_pa),
+            boiling_point: boiling_point(reached_pa).map(Estimate::from_si),
+            deepest: GaugePressure::from_pa(-air_pa),
+            zero_off: zero_off_pa.map(PressureDifference::from_pa),
             water_freezes: reached_pa.high() < TRIPLE_POINT_PA,
         })
     }

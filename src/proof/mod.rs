@@ -21,12 +21,12 @@ pub(crate) use again::Again;
 pub(crate) use again::{PROVING, left_to_read};
 #[cfg(feature = "report")]
 pub(crate) use change::Change;
-pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, usual_tolerance_kg};
+pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE, RECOVERY_SCALE, usual_tolerance};
 pub use closing::{Closing, Proofs};
-pub use evacuation::{DRY_PA, Evacuation, Vacuum};
+pub use evacuation::{DRY, Evacuation, Vacuum};
 pub use gas::DecayGas;
-pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Rise, Sample};
-pub use leak::{Decay, Leak, MOST_TEST_PA, Served};
+pub use hold::{Hold, HoldJudgement, LEAST_HOLD, Rise, Sample};
+pub use leak::{Decay, Leak, MOST_TEST, Served};
 pub use pull_down::{PullDown, VentSample, pull_down};
 pub(crate) use repair::judge_after;
 pub use repair::{Proof, Seen, prove};
@@ -65,7 +65,7 @@ fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estima
         value: f64::max(shown_pa, 0.0),
         standard_uncertainty: libm::hypot(u_pa, off_pa),
     };
-    let weather_pa = COVERAGE * air.standard_uncertainty_pa();
+    let weather_pa = COVERAGE * air.standard_uncertainty().pa();
     Ok((taken, Some(too_much_pa).filter(|too_much_pa| *too_much_pa > weather_pa)))
 }
 

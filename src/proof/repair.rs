@@ -7,7 +7,7 @@ use super::change::Change;
 use crate::diagnosis::{Case, Diagnosis, Judgement, List, Settings, Visits, diagnose, judge_with, speak_against_sound};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Feature, Quantity, RepairFinding};
-use crate::units::in_kelvins;
+use crate::units::{TemperatureDifference, in_kelvins, kelvins_difference};
 
 /// What another look and wrong answers cost, min. A vehicle that comes back costs the usual repair of 160 and its handling; a
 /// fault reported as smaller when nothing changed costs nearly three looks in vain. Source: engineering judgement.
@@ -66,9 +66,9 @@ pub struct Proof {
     pub same_fault: f64,
     /// The likeliest fault now other than that one, with its probability.
     pub other_fault: Option<(Fault, f64)>,
-    /// How much colder the vent is than before, each counted from what a sound system shows at that time, K; `None` unless it
-    /// was read both times.
-    pub vent_gained_k: Option<f64>,
+    /// How much colder the vent is than before, each counted from what a sound system shows at each time; `None` unless
+    /// it was read both times.
+    pub vent_gained: Option<TemperatureDifference>,
     /// Every figure that was read at either time.
     pub seen: List<Seen, { Feature::ALL.len() }>,
     /// The diagnosis before.
@@ -124,7 +124,7 @@ pub(crate) fn compared(
         fault: change.fault,
         same_fault: change.same_fault,
         other_fault: change.other_fault(),
-        vent_gained_k: vent_gained_k(before, after, first, second),
+        vent_gained: vent_gained(before, after, first, second),
         seen: seen(first, second),
         before: first.clone(),
         after: second.clone(),
@@ -213,12 +213,12 @@ fn seen(before: &Diagnosis, after: &Diagnosis) -> List<Seen, { Feature::ALL.len(
     list
 }
 
-fn vent_gained_k(before: &Case, after: &Case, first: &Diagnosis, second: &Diagnosis) -> Option<f64> {
+fn vent_gained(before: &Case, after: &Case, first: &Diagnosis, second: &Diagnosis) -> Option<TemperatureDifference> {
     let above = |case: &Case, diagnosis: &Diagnosis| {
         let vent_k = in_kelvins(case.readings.vent?.value);
         Some(vent_k - in_kelvins(diagnosis.expected.as_ref()?.vent.median))
     };
-    Some(above(before, first)? - above(after, second)?)
+    Some(kelvins_difference(above(before, first)? - above(after, second)?))
 }
 
 #[cfg(test)]

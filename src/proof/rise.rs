@@ -221,11 +221,12 @@ const SINGULAR: f64 = 1e-10;
 #[allow(clippy::unwrap_used)] // a test ends that way
 mod tests {
     use super::*;
+    use crate::units::{PressureDifference, TimeSpan};
     use alloc::vec::Vec;
 
     const ALLOWED: Rise = Rise {
-        rise_pa: 6.0,
-        over_s: 600.0,
+        rise: PressureDifference::from_pa(6.0),
+        over: TimeSpan::from_seconds(600.0),
     };
 
     fn trace(times: impl IntoIterator<Item = f64>, u_pa: f64, pa: impl Fn(f64) -> f64) -> Vec<Point> {

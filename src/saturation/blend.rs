@@ -13,6 +13,13 @@ use crate::range::Range;
 /// Its lines are fitted to equilibria of the mixture model in extended precision (see tables/compile), from -65 °C, or
 /// where the equation of a component begins, to 0.99 of its critical temperature: pressure over temperature, temperature
 /// over the square root of pressure.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let blend = saturation::blend(Refrigerant::R407C).expect("it is a blend");
+/// let sum: f64 = blend.parts.iter().map(|part| part.mass_fraction).sum();
+/// assert!((sum - 1.0).abs() < 1e-12 && blend.parts.len() == 3);
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Blend {
     /// Its name.
@@ -61,6 +68,13 @@ pub struct Part {
 }
 
 /// One side of the two phases.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let lines = |refrigerant| saturation::blend(refrigerant).expect("it is a blend");
+/// assert!(lines(Refrigerant::R407C).dew.is_reliable);
+/// assert!(!lines(Refrigerant::R445A).bubble.is_reliable && lines(Refrigerant::R445A).bubble.uncertainty_k > 5.0);
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Boundary {
     /// Standard uncertainty (K) of a temperature on it, propagated from the uncertainties of each pair and of the pure fluids'

@@ -48,8 +48,8 @@ impl Blend {
     /// use coldloop::{Reference, Refrigerant, saturation};
     /// let blend = saturation::blend(Refrigerant::R407C).unwrap();
     /// let wet = blend.state_pq(500e3, 0.3, Reference::Iir)?;
-    /// let found = blend.state_hs(wet.h_j_kg, wet.s_j_kg_k, Reference::Iir)?;
-    /// assert!((found.p_pa / 500e3 - 1.0).abs() < 1e-9);
+    /// let found = blend.state_hs(wet.enthalpy().j_kg(), wet.entropy().j_kg_k(), Reference::Iir)?;
+    /// assert!((found.pressure().pa() / 500e3 - 1.0).abs() < 1e-9);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn state_hs(&'static self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {

@@ -64,7 +64,7 @@ mod tests {
         let co2 = pure(Refrigerant::R744).unwrap();
         let cp = |t_k: f64, p_pa: f64| {
             let state = co2.state_tp(t_k, p_pa, Reference::Iir).unwrap();
-            state.response.unwrap().cp_j_kg_k
+            state.response.unwrap().cp.j_kg_k()
         };
         for p_pa in [7.6e6, 8.5e6, 9.5e6, 10.5e6, 11.5e6, 12.5e6, 13.5e6, 14.5e6] {
             let line_k = along_k(Refrigerant::R744, p_pa).unwrap();

@@ -82,11 +82,11 @@ impl CriticalEnhancement {
         }
         let length_m = self.length_m * libm::pow(susceptibility / self.susceptibility, self.nu / self.gamma);
         let reach = self.cut_off_1_m * length_m;
-        let heats = response.cv_j_kg_k / response.cp_j_kg_k;
+        let heats = response.cv.j_kg_k() / response.cp.j_kg_k();
         let closeness = critical_rho / rho;
         let background = 1.0 / (1.0 / reach + reach * reach * closeness * closeness / 3.0);
         let crossover = (1.0 - heats) * libm::atan(reach) + heats * reach - (1.0 - exp(-background));
-        let heat = rho * equation.molar_mass * response.cp_j_kg_k;
+        let heat = rho * equation.molar_mass * response.cp.j_kg_k();
         let diffusion = self.amplitude * BOLTZMANN * t_k / (6.0 * PI * viscosity_pa_s * length_m);
         heat * diffusion * (2.0 / PI) * crossover
     }

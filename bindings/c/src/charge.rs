@@ -22,6 +22,7 @@ use crate::names::ColdloopStatus;
 use coldloop::LeakPhase;
 use coldloop::saturation::MOST_COMPONENTS;
 use coldloop::saturation::{Charge, Shares};
+use coldloop::units::{AbsolutePressure, Density, in_kelvins, kelvins};
 use coldloop::{Error, Quantity, Refrigerant};
 use core::mem::{MaybeUninit, size_of};
 
@@ -180,7 +181,7 @@ pub extern "C" fn coldloop_charge_bubble_pressure(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, pressure_pa_abs, error, |charge| {
-        charge.bubble_pressure_pa(temperature_k)
+        Ok(charge.bubble_pressure(kelvins(temperature_k))?.pa())
     })
 }
 
@@ -193,7 +194,7 @@ pub extern "C" fn coldloop_charge_dew_pressure(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, pressure_pa_abs, error, |charge| {
-        charge.dew_pressure_pa(temperature_k)
+        Ok(charge.dew_pressure(kelvins(temperature_k))?.pa())
     })
 }
 
@@ -206,7 +207,9 @@ pub extern "C" fn coldloop_charge_bubble_temperature(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, temperature_k, error, |charge| {
-        charge.bubble_temperature_k(pressure_pa_abs)
+        charge
+            .bubble_temperature(AbsolutePressure::from_pa(pressure_pa_abs))
+            .map(in_kelvins)
     })
 }
 
@@ -219,7 +222,9 @@ pub extern "C" fn coldloop_charge_dew_temperature(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, temperature_k, error, |charge| {
-        charge.dew_temperature_k(pressure_pa_abs)
+        charge
+            .dew_temperature(AbsolutePressure::from_pa(pressure_pa_abs))
+            .map(in_kelvins)
     })
 }
 
@@ -233,11 +238,11 @@ pub extern "C" fn coldloop_charge_split(
     error: *mut ColdloopError,
 ) -> u32 {
     record(phase_split, error, || {
-        let found = charge_of(charge)?.split(temperature_k, pressure_pa_abs)?;
-        let density = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NAN, |(density, _)| *density);
-        let shares = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NOTHING, |(_, shares)| told(shares));
+        let found = charge_of(charge)?.split(kelvins(temperature_k), AbsolutePressure::from_pa(pressure_pa_abs))?;
+        let density = |phase: &Option<(Density, Shares)>| phase.as_ref().map_or(NAN, |(density, _)| density.kg_m3());
+        let shares = |phase: &Option<(Density, Shares)>| phase.as_ref().map_or(NOTHING, |(_, shares)| told(shares));
         Ok(ColdloopPhaseSplit {
-            density_kg_m3: found.rho_kg_m3,
+            density_kg_m3: found.density.kg_m3(),
             quality: found.quality.unwrap_or(NAN),
             liquid_density_kg_m3: density(&found.liquid),
             vapour_density_kg_m3: density(&found.vapour),
@@ -266,10 +271,15 @@ pub extern "C" fn coldloop_charge_leaked(
 ) -> u32 {
     record(remainder, error, || {
         let leak_phase = member(leak_phase, LeakPhase::from_code)?;
-        let left = charge_of(charge)?.leaked(temperature_k, density_kg_m3, leak_phase, lost)?;
+        let left = charge_of(charge)?.leaked(
+            kelvins(temperature_k),
+            Density::from_kg_m3(density_kg_m3),
+            leak_phase,
+            lost,
+        )?;
         Ok(ColdloopRemainder {
             has_liquid: u32::from(left.has_liquid),
-            pressure_pa_abs: left.p_pa,
+            pressure_pa_abs: left.pressure.pa(),
             shares: told(&left.shares),
             ..ColdloopRemainder::BLANK
         })

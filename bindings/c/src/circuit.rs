@@ -122,7 +122,8 @@ pub extern "C" fn coldloop_gauge_uncertainty(
     error: *mut ColdloopError,
 ) -> u32 {
     number(uncertainty_pa, error, || {
-        let gauge = Gauge::new(member(gauge_class, GaugeClass::from_code)?, low_pa_gauge, high_pa_gauge)?;
+        let [low, high] = [low_pa_gauge, high_pa_gauge].map(GaugePressure::from_pa);
+        let gauge = Gauge::new(member(gauge_class, GaugeClass::from_code)?, low, high)?;
         let shown_pa = coldloop::range::GAUGE_PRESSURE.check(shown_pa_gauge)?;
         Ok(Reading::pressure(GaugePressure::from_pa(shown_pa), gauge)
             .standard_uncertainty

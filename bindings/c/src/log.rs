@@ -23,7 +23,7 @@ use crate::names::ColdloopStatus;
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
 use coldloop::circuit::{Estimate, Gauge, Measured};
 use coldloop::log::{CHANNELS, Datum, Fall, Instruments, LogState, Recorder, Sample, Summary};
-use coldloop::units::{Pressure, difference_in_kelvins, in_kelvins};
+use coldloop::units::{Pressure, TimeSpan, difference_in_kelvins, in_kelvins};
 use coldloop::{Channel, Error, ErrorKind, GaugeClass, LogNote, Observation, Quantity, ReadingKind, Thermometer};
 use core::ffi::c_void;
 
@@ -290,9 +290,9 @@ pub extern "C" fn coldloop_recorder_summary(
             states: count(now.states().len()),
             judged: count(now.judged().count()),
             recoveries: now.recoveries,
-            elapsed_s: now.elapsed_s,
-            wait_s: now.wait_s,
-            equal_after_s: now.equal_after_s.unwrap_or(NAN),
+            elapsed_s: now.elapsed.seconds(),
+            wait_s: now.wait.seconds(),
+            equal_after_s: now.equal_after.map_or(NAN, TimeSpan::seconds),
             vent: now.vent.map_or(STAYS, fall),
             cabin: now.cabin.map_or(STAYS, fall),
             notes,
@@ -412,8 +412,8 @@ pub(crate) fn instruments_of(given_at: *const ColdloopInstruments) -> Result<Ins
 fn told(state: &LogState, judged: bool) -> ColdloopLogState {
     let mut told = ColdloopLogState {
         judged: u32::from(judged),
-        began_s: state.began_s(),
-        seconds: state.seconds(),
+        began_s: state.began().seconds(),
+        seconds: state.lasted().seconds(),
         ..ColdloopLogState::BLANK
     };
     for (at, channel) in Channel::ALL.into_iter().enumerate() {
@@ -430,11 +430,19 @@ fn told(state: &LogState, judged: bool) -> ColdloopLogState {
         repeats: u32::from(swing.repeats),
         cycles_hz: estimate(swing.cycles.si()),
         on_share: swing.on_share,
-        cut_out_pa: swing.cut_out_pa,
-        cut_in_pa: swing.cut_in_pa,
-        high_low_pa: swing.high_pa.0,
-        high_high_pa: swing.high_pa.1,
+        cut_out_pa: as_logged(swing.cut_out),
+        cut_in_pa: as_logged(swing.cut_in),
+        high_low_pa: swing.high_side.map_or(NAN, |(low, _)| as_logged(low)),
+        high_high_pa: swing.high_side.map_or(NAN, |(_, high)| as_logged(high)),
         ..told
+    }
+}
+
+/// The number of pascals that was logged.
+const fn as_logged(pressure: Pressure) -> f64 {
+    match pressure {
+        Pressure::Absolute(pressure) => pressure.pa(),
+        Pressure::Gauge(pressure) => pressure.pa(),
     }
 }
 
@@ -447,9 +455,9 @@ const fn estimate(estimate: Estimate) -> ColdloopEstimate {
 
 fn fall(fall: Fall) -> ColdloopFall {
     ColdloopFall {
-        from_k: fall.from_k,
-        to_k: fall.to_k,
-        half_s: fall.half_s,
+        from_k: in_kelvins(fall.from),
+        to_k: in_kelvins(fall.to),
+        half_s: fall.half.seconds(),
         falls: u32::from(fall.falls),
     }
 }

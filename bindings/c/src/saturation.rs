@@ -222,13 +222,13 @@ pub extern "C" fn coldloop_saturated(
         Ok(ColdloopSaturation {
             size: 0,
             temperature_k,
-            pressure_pa_abs: liquid.p_pa,
-            liquid_density_kg_m3: liquid.rho_kg_m3,
-            vapour_density_kg_m3: vapour.rho_kg_m3,
-            liquid_enthalpy_j_kg: liquid.h_j_kg,
-            vapour_enthalpy_j_kg: vapour.h_j_kg,
-            liquid_entropy_j_kg_k: liquid.s_j_kg_k,
-            vapour_entropy_j_kg_k: vapour.s_j_kg_k,
+            pressure_pa_abs: liquid.pressure().pa(),
+            liquid_density_kg_m3: liquid.density().kg_m3(),
+            vapour_density_kg_m3: vapour.density().kg_m3(),
+            liquid_enthalpy_j_kg: liquid.enthalpy().j_kg(),
+            vapour_enthalpy_j_kg: vapour.enthalpy().j_kg(),
+            liquid_entropy_j_kg_k: liquid.entropy().j_kg_k(),
+            vapour_entropy_j_kg_k: vapour.entropy().j_kg_k(),
         })
     })
 }

@@ -22,6 +22,7 @@ use crate::error::ColdloopError;
 use crate::memory::{Answers, Column, size_of_record, write};
 use crate::names::ColdloopStatus;
 use coldloop::saturation::{self, Line, Response, State};
+use coldloop::units::{SpecificHeat, Speed, in_kelvins};
 use coldloop::{Error, ErrorKind, Quantity, Reference};
 use core::mem::size_of;
 
@@ -119,9 +120,9 @@ impl From<State> for ColdloopState {
     fn from(state: State) -> Self {
         // What a state has not is 0 and its flag says so: NaN is for failures.
         let absent = Response {
-            cv_j_kg_k: 0.0,
-            cp_j_kg_k: 0.0,
-            w_m_s: 0.0,
+            cv: SpecificHeat::from_j_kg_k(0.0),
+            cp: SpecificHeat::from_j_kg_k(0.0),
+            speed_of_sound: Speed::from_m_s(0.0),
             joule_thomson_k_pa: 0.0,
             dp_dt_pa_k: 0.0,
             dp_drho_j_mol: 0.0,
@@ -133,16 +134,16 @@ impl From<State> for ColdloopState {
             size: 0,
             phase: state.phase.code(),
             quality: state.quality.unwrap_or(0.0),
-            temperature_k: state.t_k,
-            pressure_pa_abs: state.p_pa,
-            density_mol_m3: state.rho_mol_m3,
-            density_kg_m3: state.rho_kg_m3,
-            enthalpy_j_kg: state.h_j_kg,
-            entropy_j_kg_k: state.s_j_kg_k,
-            internal_energy_j_kg: state.u_j_kg(),
-            cv_j_kg_k: response.cv_j_kg_k,
-            cp_j_kg_k: response.cp_j_kg_k,
-            speed_of_sound_m_s: response.w_m_s,
+            temperature_k: in_kelvins(state.temperature()),
+            pressure_pa_abs: state.pressure().pa(),
+            density_mol_m3: state.molar_density().mol_m3(),
+            density_kg_m3: state.density().kg_m3(),
+            enthalpy_j_kg: state.enthalpy().j_kg(),
+            entropy_j_kg_k: state.entropy().j_kg_k(),
+            internal_energy_j_kg: state.internal_energy().j_kg(),
+            cv_j_kg_k: response.cv.j_kg_k(),
+            cp_j_kg_k: response.cp.j_kg_k(),
+            speed_of_sound_m_s: response.speed_of_sound.m_s(),
             joule_thomson_k_pa: response.joule_thomson_k_pa,
             pressure_slope_pa_k: response.dp_dt_pa_k,
             dp_drho_j_mol: response.dp_drho_j_mol,

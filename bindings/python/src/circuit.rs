@@ -211,7 +211,7 @@ pub(crate) fn gauge_uncertainty<'py>(
         .ok_or_else(|| unknown(py, gauge_class, GaugeClass::ALL.map(GaugeClass::id)))?;
     let [low, high] = &scale;
     each(py, [low, high, shown_pa_gauge], strict, |[low, high, shown]| {
-        let gauge = Gauge::new(class, low, high)?;
+        let gauge = Gauge::new(class, GaugePressure::from_pa(low), GaugePressure::from_pa(high))?;
         let shown = coldloop::range::GAUGE_PRESSURE.check(shown)?;
         Ok(Reading::pressure(GaugePressure::from_pa(shown), gauge)
             .standard_uncertainty

@@ -68,7 +68,7 @@ impl Session {
             let error = Error::of(ErrorKind::Missing, Quantity::Duration);
             let message = format!(
                 "log: no state of it has lasted long enough to be judged; log for {:.0} s more",
-                summary.wait_s
+                summary.wait.seconds()
             );
             return Err(crate::errors::told(py, error, &message, "log"));
         };

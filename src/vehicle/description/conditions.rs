@@ -6,6 +6,16 @@ use crate::range::{AMBIENT, BLOWER, DISPLACEMENT, DURATION, FAN_COMMAND, RELATIV
 use crate::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, in_kelvins};
 
 /// Weather, place and how the vehicle is run.
+///
+/// ```
+/// use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+/// use coldloop::vehicle::Conditions;
+/// let mut day = Conditions::new(celsius(31.0), Surroundings::at_altitude(1_600.0)?);
+/// day.relative_humidity = Some(RelativeHumidity::from_percent(30.0));
+/// day.engine_speed = Some(RotationalSpeed::from_rpm(1_500.0));
+/// day.check()?;
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Conditions {
     /// Air in the shade, in front of the vehicle.

@@ -3,6 +3,11 @@
 use crate::names::{Fault, Refrigerant};
 
 /// In which form a fault comes, where it has more than one.
+///
+/// ```
+/// use coldloop::{Fault, vehicle::FaultCause};
+/// assert_eq!(FaultCause::FanDead.fault(), Fault::CondenserAirflowLoss);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum FaultCause {
@@ -53,6 +58,12 @@ impl FaultCause {
 }
 
 /// A fault and how far it has gone.
+///
+/// ```
+/// use coldloop::{Fault, vehicle::FaultSeverity};
+/// let short = FaultSeverity::new(Fault::Undercharge, 0.4);
+/// assert!(short.cause.is_none() && short.severity == 0.4);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FaultSeverity {
     /// Which fault.
@@ -129,7 +140,7 @@ impl FaultSeverity {
     /// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
     /// let topped_up = FaultSeverity::contaminated(Refrigerant::R22, 0.3);
     /// let (sound, mixed) = (simulate(&bus, &day, &[])?, simulate(&bus, &day, &[topped_up])?);
-    /// assert!(mixed.high_side_pa > 1.1 * sound.high_side_pa);
+    /// assert!(mixed.high_side.pa() > 1.1 * sound.high_side.pa());
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub const fn contaminated(other: Refrigerant, share: f64) -> Self {

@@ -3,6 +3,7 @@
 use super::hardware::Hardware;
 use super::system::System;
 use crate::names::{Compressor, HighPort, LowPort};
+use crate::units::{Mass, Temperature};
 
 /// What opens the clutch of a fixed compressor in mild weather.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,15 +31,23 @@ pub enum FanDrive {
 }
 
 /// What a second evaporator cools.
+///
+/// ```
+/// use coldloop::units::celsius;
+/// use coldloop::vehicle::{Rear, RearLoad};
+/// let battery = RearLoad::Coolant { inlet: celsius(30.0), capacity_w_k: 900.0 };
+/// let chiller = Rear { load: battery, size: 0.6, open: true };
+/// assert_ne!(chiller.load, RearLoad::Air);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum RearLoad {
     /// Cabin air, with its own blower.
     Air,
-    /// The coolant of a battery, at this inlet temperature (K) and this heat capacity of its flow (W/K).
+    /// The coolant of a battery, at this inlet temperature and this heat capacity of its flow.
     Coolant {
-        /// Temperature at the inlet of the chiller, K.
-        t_k: f64,
+        /// Temperature at the inlet of the chiller.
+        inlet: Temperature,
         /// Flow times specific heat, W/K.
         capacity_w_k: f64,
     },
@@ -56,6 +65,15 @@ pub struct Rear {
 }
 
 /// A vehicle's air conditioning as built, sound.
+///
+/// ```
+/// use coldloop::vehicle::{System, Vehicle};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let [car, bus] = [VehicleClass::Car, VehicleClass::Bus].map(|class| Vehicle::typical(system, class));
+/// assert!(bus?.charge > car?.charge);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Vehicle {
     /// What the label says.
@@ -72,8 +90,8 @@ pub struct Vehicle {
     pub fan: FanDrive,
     /// A second evaporator.
     pub rear: Option<Rear>,
-    /// Its right charge, kg.
-    pub charge_kg: f64,
+    /// Its right charge.
+    pub charge: Mass,
 }
 
 impl Vehicle {

@@ -241,8 +241,8 @@ fn rear_branch<'a>(rear: &Rear, vehicle: &Vehicle, front: &Branch<'a>, made_for:
             flow_ratio,
         },
         (RearLoad::Air, coolant @ Warmth::Coolant { .. }) => coolant,
-        (RearLoad::Coolant { t_k, capacity_w_k }, _) => Warmth::Coolant {
-            t_k,
+        (RearLoad::Coolant { inlet, capacity_w_k }, _) => Warmth::Coolant {
+            t_k: in_kelvins(inlet),
             // Half water, half glycol.
             flow_kg_s: capacity_w_k / 3_500.0,
             cp_j_kg_k: 3_500.0,

@@ -3,6 +3,7 @@
 use super::cut_out::{CONDENSER_RATIO, on_cut_out};
 use super::simulation::{Swing, low_side_pa};
 use crate::error::Error;
+use crate::units::{AbsolutePressure, Frequency};
 use crate::vehicle::circuit::plant::{Control, Plant};
 use crate::vehicle::circuit::solve::{Budget, Solution, steady};
 use crate::vehicle::circuit::unknowns::Point;
@@ -143,14 +144,19 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let high_side_pa =
         |now_k: f64| Ok::<_, Error>(fluid.dew_pa(condensing_k - above_ambient_k + now_k)? + upper.gas_pa);
     Ok(Some(Swing {
-        low_side_pa: (low_pa + port_pa, high_pa + port_pa),
-        high_side_pa: (
-            high_side_pa(least_k)?.min(upper.condenser_pa),
-            high_side_pa(most_k)?
-                .max(upper.condenser_pa)
-                .min(fluid.highest_pa() + upper.gas_pa),
+        low_side: (
+            AbsolutePressure::from_pa(low_pa + port_pa),
+            AbsolutePressure::from_pa(high_pa + port_pa),
         ),
-        cycles_hz: 1.0 / period_s,
+        high_side: (
+            AbsolutePressure::from_pa(high_side_pa(least_k)?.min(upper.condenser_pa)),
+            AbsolutePressure::from_pa(
+                high_side_pa(most_k)?
+                    .max(upper.condenser_pa)
+                    .min(fluid.highest_pa() + upper.gas_pa),
+            ),
+        ),
+        cycles: Frequency::from_hz(1.0 / period_s),
         engaged,
     }))
 }

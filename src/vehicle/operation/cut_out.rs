@@ -3,6 +3,7 @@
 
 use super::simulation::{Swing, low_side_pa};
 use crate::error::Error;
+use crate::units::{AbsolutePressure, Frequency};
 use crate::vehicle::circuit::plant::Plant;
 use crate::vehicle::circuit::solve::{Budget, Solution, steady};
 use crate::vehicle::description::vehicle::Vehicle;
@@ -61,12 +62,15 @@ pub(in crate::vehicle) fn on_cut_out(
     Ok(Some((
         mean,
         Swing {
-            low_side_pa: (
-                fluid.dew_pa(low_k - half_k)? + port_pa,
-                fluid.dew_pa(low_k + half_k)? + port_pa,
+            low_side: (
+                AbsolutePressure::from_pa(fluid.dew_pa(low_k - half_k)? + port_pa),
+                AbsolutePressure::from_pa(fluid.dew_pa(low_k + half_k)? + port_pa),
             ),
-            high_side_pa: (closes_pa + lost_pa, opens_pa + lost_pa),
-            cycles_hz: (1.0 - running) / resting_s,
+            high_side: (
+                AbsolutePressure::from_pa(closes_pa + lost_pa),
+                AbsolutePressure::from_pa(opens_pa + lost_pa),
+            ),
+            cycles: Frequency::from_hz((1.0 - running) / resting_s),
             engaged: running,
         },
     )))

@@ -104,7 +104,7 @@ pub(in crate::vehicle) fn stands_still(faults: &[FaultSeverity]) -> bool {
 
 /// What the faults do to the mass in the circuit, kg.
 pub(in crate::vehicle) fn charge_kg(vehicle: &Vehicle, faults: &[FaultSeverity]) -> f64 {
-    let mut charge_kg = vehicle.charge_kg;
+    let mut charge_kg = vehicle.charge.kg();
     for f in faults {
         if f.fault == Fault::Undercharge {
             charge_kg *= 1.0 - f.severity;

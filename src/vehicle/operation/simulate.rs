@@ -40,11 +40,11 @@ const NOTHING_LEFT: f64 = 0.05;
 /// circuit.
 ///
 /// ```
-/// use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+/// use coldloop::units::{Mass, RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 /// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
 /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
 /// let system = System {
-///     nominal_charge_kg: Some(0.65),
+///     nominal_charge: Some(Mass::from_g(650.0)),
 ///     ..System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal)
 /// };
 /// let sweeper = Vehicle::typical(system, VehicleClass::Car)?;
@@ -54,7 +54,7 @@ const NOTHING_LEFT: f64 = 0.05;
 ///     ..Conditions::new(celsius(30.0), Surroundings::at_altitude(1_600.0)?)
 /// };
 /// let reading = simulate(&sweeper, &day, &[])?;
-/// assert!(reading.vent_k < 293.15);
+/// assert!(reading.vent < celsius(20.0));
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Simulation, Error> {
@@ -97,7 +97,7 @@ pub(in crate::vehicle) fn simulate_within(
     let mut simulation = plant.seen(vehicle, &found.point, &found.cycle)?;
     simulation.rounds = budget.spent;
     if let Some(swing) = swing {
-        simulation.clutch_cycles_hz = swing.cycles_hz;
+        simulation.clutch_cycles = swing.cycles;
         simulation.swing = Some(swing);
     }
     Ok(simulation)
@@ -106,5 +106,5 @@ pub(in crate::vehicle) fn simulate_within(
 /// Whether the compressor starts, and has something to pump: not below the pressure of the switch that guards against an
 /// empty circuit, and not where the circuit has come to the pressure of the air.
 fn starts(plant: &Plant, rest: &Simulation) -> bool {
-    rest.high_side_pa - plant.air_pa > plant.hardware.start_pa.max(NOTHING_LEFT * plant.air_pa)
+    rest.high_side.pa() - plant.air_pa > plant.hardware.start_pa.max(NOTHING_LEFT * plant.air_pa)
 }

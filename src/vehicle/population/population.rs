@@ -138,7 +138,7 @@ impl Population {
     /// let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
     /// let vans = Population::usual(system, VehicleClass::Van);
     /// let middling = vans.vehicle(&[0.5; Population::UNIFORMS])?;
-    /// assert!(middling.charge_kg > 0.5);
+    /// assert!(middling.charge.kg() > 0.5);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn vehicle(&self, uniforms: &[f64; Self::UNIFORMS]) -> Result<Vehicle, Error> {

@@ -156,7 +156,7 @@ impl Single {
     /// A state of the general search as a state of the circuit.
     pub(super) fn general(&self, found: &saturation::State) -> State {
         let (shift_h, shift_s) = self.transcritical.unwrap_or_default();
-        let cp_j_kg_k = found.response.map_or(f64::NAN, |r| r.cp_j_kg_k);
+        let cp_j_kg_k = found.response.map_or(f64::NAN, |r| r.cp.j_kg_k());
         let vapour = if found.t_k > self.pure.critical_t_k { 1.0 } else { 0.0 };
         State {
             t_k: found.t_k,

@@ -6,10 +6,7 @@
 
 use coldloop::circuit::{Gauge, Observations, Reading, Readings};
 use coldloop::diagnosis::Case;
-use coldloop::units::{
-    AbsolutePressure, Frequency, GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings,
-    Temperature, TimeSpan, text,
-};
+use coldloop::units::{AbsolutePressure, Pressure, Surroundings, Temperature, text};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     AirSource, Channel, Compressor, Error, ErrorKind, Expansion, GaugeClass, HighPort, LowPort, Observation, Quantity,
@@ -273,13 +270,11 @@ impl<'a> Table<'a> {
             cells.required("expansion", Expansion::from_code)?,
             cells.required("compressor", Compressor::from_code)?,
         );
-        system.nominal_charge_kg = cells.number("nominal_charge", text::mass_kg)?;
+        system.nominal_charge = cells.number("nominal_charge", text::mass)?;
         system.low_port = cells.word("low_port", LowPort::from_code)?;
         system.high_port = cells.word("high_port", HighPort::from_code)?;
         system.sight_glass = cells.word("sight_glass", is_so)?;
-        system.high_cut_out_pa = cells
-            .number("high_cut_out", text::gauge_pressure)?
-            .map(GaugePressure::pa);
+        system.high_cut_out = cells.number("high_cut_out", text::gauge_pressure)?;
         let missing = |entry: &str, quantity| Refused {
             column: entry.into(),
             error: Error::of(ErrorKind::Missing, quantity),
@@ -291,20 +286,14 @@ impl<'a> Table<'a> {
             .surroundings("altitude", "barometer")?
             .ok_or_else(|| missing("altitude", Quantity::Altitude))?;
         let conditions = Conditions {
-            relative_humidity: cells
-                .number("humidity", text::relative_humidity)?
-                .map(RelativeHumidity::from_fraction),
-            engine_speed: cells
-                .number("engine_speed", text::rotational_speed_hz)?
-                .map(RotationalSpeed::from_hz),
+            relative_humidity: cells.number("humidity", text::relative_humidity)?,
+            engine_speed: cells.number("engine_speed", text::rotational_speed)?,
             blower: cells.number("blower", text::blower_setting)?,
-            vehicle_speed: cells.number("vehicle_speed", text::speed_m_s)?.map(Speed::from_m_s),
-            running_for: cells.number("running", text::duration_s)?.map(TimeSpan::from_seconds),
+            vehicle_speed: cells.number("vehicle_speed", text::speed)?,
+            running_for: cells.number("running", text::duration)?,
             air_source: cells.word("air_source", AirSource::from_code)?,
             compressor_running: cells.word("compressor_running", is_so)?,
-            compressor_speed: cells
-                .number("compressor_speed", text::rotational_speed_hz)?
-                .map(RotationalSpeed::from_hz),
+            compressor_speed: cells.number("compressor_speed", text::rotational_speed)?,
             commanded_displacement: cells.number("commanded_displacement", text::commanded_displacement)?,
             fan_command: cells.number("fan_command", text::fan_command)?,
             ..Conditions::new(ambient, air)
@@ -325,9 +314,7 @@ impl<'a> Table<'a> {
             evaporator_sensor: cells
                 .number("evaporator_sensor", text::temperature)?
                 .map(|sensed| Reading::temperature(sensed, Thermometer::ClampThermistor)),
-            clutch_cycles: cells
-                .number("clutch_cycles", text::frequency_hz)?
-                .map(|hz| Reading::counted(Frequency::from_hz(hz))),
+            clutch_cycles: cells.number("clutch_cycles", text::frequency)?.map(Reading::counted),
             gauge_zero: cells.surroundings("gauge_zero_altitude", "gauge_zero_barometer")?,
         };
         let mut case = Case::new(system, conditions, readings);
