@@ -36,7 +36,7 @@ pub(crate) const NAMES: [&str; FEATURES] = [
     "vent",
 ];
 /// A covariance of the readings, K2; both triangles are filled.
-pub(crate) type Covariance = [[f64; FEATURES]; FEATURES];
+pub(crate) type Covariance = nalgebra::SMatrix<f64, FEATURES, FEATURES>;
 
 const FOLDER: &str = "tables/atlas";
 
