@@ -61,7 +61,7 @@ pub(crate) fn run(root: &Path, path: &str, check: bool, without: Option<(usize, 
     let mut out = Output::new(root, check);
     out.text(&format!("{folder}/independent-simulator.csv"), &moments)?;
     out.text(&format!("{folder}/independent-simulator-conditions.csv"), &conditions)?;
-    out.finish()
+    out.finish().map(drop)
 }
 
 /// The lines of a file, unpacked where its name ends in `gz`.
