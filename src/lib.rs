@@ -99,6 +99,9 @@ pub mod inner {
     pub mod eos {
         pub use crate::eos::*;
     }
+    pub mod expected {
+        pub use crate::expected::atlas_weather::AtlasWeather;
+    }
     pub mod fluid {
         pub use crate::fluid::*;
     }

@@ -5,9 +5,12 @@
 use approx::assert_relative_eq;
 use coldloop::circuit::Observations;
 use coldloop::diagnosis::{Counts, Settings};
-use coldloop::{ErrorKind, Fault, Observation};
+use coldloop::vehicle::System;
+use coldloop::{Compressor, ErrorKind, Expansion, Fault, Observation, Refrigerant};
 
 const OIL: Observation = Observation::OilTraces;
+const VALVE: System = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+const ORIFICE: System = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
 
 fn sum(settings: &Settings) -> f64 {
     Fault::ALL.iter().map(|fault| settings.prior(*fault)).sum::<f64>() + settings.none_of_these
@@ -118,6 +121,75 @@ fn three_confirmed_cases_flip_no_leader() {
     assert!(least < 1.01, "{least}");
 }
 
+/// The same with three cases of any causes of which some, or all, are of vehicles that cannot have the rival: they leave its share
+/// as it is and lower that of the leader.
+#[test]
+fn three_cases_of_other_systems_flip_no_leader_either() {
+    let tables = Settings::default();
+    let rival = Fault::OrificeRestricted;
+    let scaled = |by: f64| tables.with_prior(rival, by * tables.prior(rival));
+    let mut most: f64 = 1.0;
+    // Its prior much smaller than in the tables, as there, and as large as those of all others together.
+    for before in [scaled(0.01), tables, scaled(sum(&tables) / tables.prior(rival))] {
+        for weight in [1.0, 2.0, 3.0, 5.0, 10.0, 30.0, 100.0] {
+            let others = Fault::ALL.into_iter().filter(|fault| *fault != rival);
+            for (other, own) in others.flat_map(|other| (0..=3).map(move |own| (other, own))) {
+                let mut counts = weighing(Counts::default(), weight, 20.0);
+                (0..own).for_each(|_| counts.record_in(&ORIFICE, Some(rival), &Observations::NONE));
+                (own..3).for_each(|_| counts.record_in(&VALVE, Some(other), &Observations::NONE));
+                let after = counts.applied(&before).unwrap();
+                for leader in Fault::ALL.into_iter().filter(|leader| *leader != rival) {
+                    let odds = |of: &Settings| of.prior(rival) / of.prior(leader);
+                    let raised = odds(&after) / odds(&before);
+                    assert!(
+                        raised <= 0.7 / 0.3 + 1e-9,
+                        "{rival} against {leader}: raised by {raised} at {weight}, {own} of it and others of {other}"
+                    );
+                    most = f64::max(most, raised);
+                }
+            }
+        }
+    }
+    // The bound is met, not kept by far.
+    assert!(most > 2.2, "{most}");
+}
+
+/// Of 900,000 vehicles with a valve none can have a clogged orifice tube; of 100,000 with a tube every tenth has one. Its share is 0.1,
+/// and not the 0.01 of all vehicles; where the systems are not told, it is the latter. What every system can have keeps its share.
+#[test]
+fn a_fault_is_counted_among_the_systems_that_can_have_it() {
+    let tables = Settings::default();
+    let untold = Counts::default()
+        .with_cases(Some(Fault::NoFault), 990_000)
+        .with_cases(Some(Fault::OrificeRestricted), 10_000);
+    let told = untold.with_unable(Fault::OrificeRestricted, 900_000);
+    let [told, untold] = [told, untold].map(|counts| counts.applied(&tables).unwrap());
+    let share = |of: &Settings, fault| of.prior(fault) / sum(&tables);
+    assert_relative_eq!(share(&told, Fault::OrificeRestricted), 0.1, epsilon = 1e-3);
+    assert_relative_eq!(share(&untold, Fault::OrificeRestricted), 0.01, epsilon = 1e-4);
+    assert_relative_eq!(share(&told, Fault::NoFault), 0.99, epsilon = 1e-3);
+    assert_eq!(told.prior(Fault::NoFault), untold.prior(Fault::NoFault));
+}
+
+/// A shop that has seen vehicles with a valve only has learned nothing of orifice tubes: the prior keeps its bits but for the rounding
+/// of w p / w.
+#[test]
+fn what_no_vehicle_could_have_keeps_its_prior() {
+    let tables = Settings::default();
+    let mut counts = Counts::default();
+    for _ in 0..500 {
+        counts.record_in(&VALVE, Some(Fault::NoFault), &Observations::NONE);
+    }
+    assert_eq!(counts.unable(Fault::NoFault), 0);
+    let shop = counts.applied(&tables).unwrap();
+    let rival = Fault::OrificeRestricted;
+    assert_relative_eq!(shop.prior(rival), tables.prior(rival), max_relative = 1e-12);
+    assert!(shop.prior(Fault::ExpansionValveStuckOpen) < 0.2 * tables.prior(Fault::ExpansionValveStuckOpen));
+    // A cause that the system cannot have was found all the same: it is believed.
+    counts.record_in(&VALVE, Some(rival), &Observations::NONE);
+    assert_eq!((counts.cases(Some(rival)), counts.unable(rival)), (1, 500));
+}
+
 /// Thirty cases of a fault that the tables hold for rare do lead: what is held back of few counts of many.
 #[test]
 fn many_cases_of_a_rare_fault_count_in_full() {
@@ -166,6 +238,10 @@ fn counts_that_cannot_be_are_refused() {
     }
     let more_answers_than_cases = ten().with_answers(OIL, Fault::Undercharge, [u32::MAX, 8]);
     assert_eq!(refused(more_answers_than_cases), ErrorKind::Inconsistent);
+    // Ten cases, of which seven were low on charge: three systems at the most cannot have been.
+    let unable = |cases| ten().with_unable(Fault::Undercharge, cases);
+    assert_eq!(refused(unable(4)), ErrorKind::Inconsistent);
+    assert!(unable(3).applied(&Settings::default()).is_ok());
 }
 
 #[cfg(feature = "report")]
@@ -185,7 +261,7 @@ mod file {
     fn what_is_written_is_read_back() {
         let mut full = weighing(Counts::default().with_cases(None, 3), 12.5, 1.0 / 0.3);
         for (at, fault) in (0..).zip(Fault::ALL) {
-            full = full.with_cases(Some(fault), 100 + at);
+            full = full.with_cases(Some(fault), 100 + at).with_unable(fault, at);
             for (to, observation) in (0..).zip(Observation::ALL) {
                 full = full.with_answers(observation, fault, [at, to]);
             }
@@ -237,6 +313,16 @@ mod file {
                 "[cases]\nundercharge = 1\n[answers.undercharge]\noil_traces = [1, 1]",
                 "answers.undercharge.oil_traces",
                 ErrorKind::Inconsistent,
+            ),
+            (
+                "[cases]\nno-fault = 5\n[unable]\norifice-restricted = 6",
+                "unable.orifice-restricted",
+                ErrorKind::Inconsistent,
+            ),
+            (
+                "[cases]\nno-fault = 5\n[unable]\norifice-restricted = -1",
+                "unable.orifice-restricted",
+                ErrorKind::OutOfRange,
             ),
             ("[weight]\ncases = -5", "weight.cases", ErrorKind::OutOfRange),
             ("[weight]\nanswers = nan", "weight.answers", ErrorKind::NotFinite),

@@ -2275,8 +2275,8 @@ uint32_t coldloop_catalogue(const char *readings,
 // Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that
 // text with one case more, to be kept and given back as the "counts" of the "settings".
 //
-// `readings` are those of the case, of which the observations before the repair count; `cause` is the coldloop_fault that
-// the repair confirmed, or 0 for a cause that is none of them.
+// `readings` are those of the case, of which the system and the observations before the repair count; `cause` is the
+// coldloop_fault that the repair confirmed, or 0 for a cause that is none of them.
 //
 // Errors: as coldloop_diagnose; UNKNOWN_NAME for a number that is neither 0 nor a coldloop_fault.
 uint32_t coldloop_record(const char *counts,

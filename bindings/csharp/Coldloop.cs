@@ -1141,7 +1141,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_catalogue", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Catalogue(byte* readings, byte* catalogue, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that text with one case more, to be kept and given back as the "counts" of the "settings". `readings` are those of the case, of which the observations before the repair count; `cause` is the coldloop_fault that the repair confirmed, or 0 for a cause that is none of them.</summary>
+        /// <summary>Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that text with one case more, to be kept and given back as the "counts" of the "settings". `readings` are those of the case, of which the system and the observations before the repair count; `cause` is the coldloop_fault that the repair confirmed, or 0 for a cause that is none of them.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_record", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Record(byte* counts, byte* readings, uint cause, byte* learned, UIntPtr capacity, UIntPtr* length, Error* error);
 

@@ -1,5 +1,6 @@
 //! What a sound system shows: one model of the whole feature vector, and the bands of every reading that follow from it.
 
+pub(crate) mod atlas_weather;
 mod bands;
 mod constants;
 mod known;

@@ -233,7 +233,7 @@ impl SoundModel {
         let mut model = Self {
             components: [Component::NONE; SOURCES],
             count: 0,
-            few: facts.few(),
+            few: facts.of_atlas().moves(),
             ambient_k: facts.ambient_k,
             glide_k: 0.0,
             limit_k: f64::INFINITY,

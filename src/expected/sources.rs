@@ -1,7 +1,8 @@
 //! What each source says of a sound system of one kind: mean, lasting and passing spread.
 
+use super::atlas_weather::AtlasWeather;
 use super::sound_table::{INDEPENDENT, VEHICLE_MODEL};
-use super::weather::{Doubt, Facts, INDEPENDENT_TERMS, SPREAD_TERMS, Weather};
+use super::weather::{Doubt, Facts, SPREAD_TERMS, Weather};
 use crate::circuit::FeatureVector;
 use crate::names::{Compressor, Expansion, Refrigerant};
 use crate::numerics::multivariate_t::{DIMENSIONS, Symmetric, TRIANGLE, Vector};
@@ -56,7 +57,7 @@ pub(super) struct IndependentKind {
     pub(super) refrigerant: Refrigerant,
     pub(super) expansion: Expansion,
     pub(super) compressor: Compressor,
-    pub(super) mean: [[f32; INDEPENDENT_TERMS]; DIMENSIONS],
+    pub(super) mean: [[f32; AtlasWeather::TERMS]; DIMENSIONS],
     /// Scale matrices between makes, and between vehicles and moments of one make, K2.
     pub(super) makes: [f32; TRIANGLE],
     pub(super) vehicles: [f32; TRIANGLE],
@@ -128,7 +129,7 @@ impl IndependentKind {
     /// What this source says; the effect of driving and the cycles of the clutch, which it lacks, are taken from `own`.
     pub(super) fn said(&self, facts: &Facts, own: (&VehicleModelKind, &Said)) -> Said {
         let (kind, own) = own;
-        let mut mean = sums(&self.mean, &facts.of_independent());
+        let mut mean = sums(&self.mean, &facts.of_atlas().terms());
         if facts.speed_m_s > 0.0 {
             let standing = kind.mean(
                 &Facts {

@@ -1,11 +1,12 @@
 //! How weather, place and driving move the readings: the terms in which the means of the sources are linear.
 
+use super::atlas_weather::AtlasWeather;
 use crate::air::MoistAir;
 use crate::error::Error;
 use crate::names::{AirSource, Compressor, Quantity};
 use crate::numerics::sqrt;
 use crate::range::Range;
-use crate::units::{STANDARD_PRESSURE_PA, Speed, in_kelvins};
+use crate::units::{Speed, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
 /// Engine speed taken where none is given, 1/s: 1,500 rpm, the usual test speed.
@@ -230,50 +231,22 @@ impl Facts {
         Weather { terms: terms(self) }
     }
 
-    /// Ambient, water in the air and engine speed as the atlas counts them: (ambient - 303.15 K) / 10 K, (humidity
-    /// ratio - 0.012) / 0.010, ln(engine speed / 1,500 rpm), zero where a motor drives.
-    pub(super) fn few(&self) -> [f64; 4] {
-        let speed = if self.motor {
-            0.0
-        } else {
-            libm::log(self.relative_speed)
-        };
-        [
-            1.0,
-            (self.ambient_k - 303.15) / 10.0,
-            (self.humidity_ratio - 0.012) / 0.010,
-            speed,
-        ]
-    }
-
-    /// The terms of the independent simulator, as `tables/atlas/README.md` has them.
-    pub(super) fn of_independent(&self) -> [f64; INDEPENDENT_TERMS] {
-        let [_, a, w, s] = self.few();
-        let (r, b) = (self.recirculated, self.blower - 1.0);
-        let p = libm::log(self.air_pa / STANDARD_PRESSURE_PA);
-        [
-            1.0,
-            a,
-            w,
-            s,
-            r,
-            b,
-            p,
-            a * a,
-            a * w,
-            w * w,
-            a * s,
-            s * s,
-            a * r,
-            w * r,
-            a * b,
-            w * b,
-        ]
+    /// The same as the atlas counts it.
+    pub(super) fn of_atlas(&self) -> AtlasWeather {
+        AtlasWeather {
+            ambient_k: self.ambient_k,
+            air_pa: self.air_pa,
+            humidity_ratio: self.humidity_ratio,
+            ln_speed: if self.motor {
+                0.0
+            } else {
+                libm::log(self.relative_speed)
+            },
+            recirculated: self.recirculated,
+            blower: self.blower,
+        }
     }
 }
-
-/// How many terms the independent simulator has.
-pub(super) const INDEPENDENT_TERMS: usize = 16;
 
 /// The value, or the end of the range where it lies beyond.
 fn nearest(range: Range, value: f64) -> f64 {

@@ -62,7 +62,8 @@ impl Confirmed {
     /// ```
     pub fn record(&self, counts: &mut Counts) -> bool {
         let [cause] = self.truth[..] else { return false };
-        counts.record(cause.fault, &self.visit.case.observations);
+        let case = &self.visit.case;
+        counts.record_in(&case.system, cause.fault, &case.observations);
         true
     }
 }

@@ -28,6 +28,9 @@ const NONE_OF_THESE: &str = "none-of-these";
 /// no-fault = 9
 /// none-of-these = 1
 ///
+/// [unable]                     # optional: how many of these vehicles had a system that cannot have the fault
+/// orifice-restricted = 20
+///
 /// [answers.undercharge]        # how often each question was answered [yes, no] when that was the cause
 /// oil_traces = [11, 2]
 /// ```
@@ -47,7 +50,7 @@ pub fn counts_from_toml(text: &str) -> Result<Counts, Refusal> {
 
 /// The counts that a table of this shape holds; what is refused stays at its usual value.
 pub(super) fn counts(root: &Table<'_>) -> Box<Counts> {
-    root.only(&["weight", "cases", "answers"]);
+    root.only(&["weight", "cases", "unable", "answers"]);
     let mut counts = Box::<Counts>::default();
     root.told("weight", |table| {
         table.only(&["cases", "answers"]);
@@ -62,6 +65,10 @@ pub(super) fn counts(root: &Table<'_>) -> Box<Counts> {
     let cases = root.told("cases", |table| Ok(cases(&mut counts, table)));
     // Where the cases are refused, nobody knows whether there are more answers than those.
     let known = cases.unwrap_or(root.get("cases").is_none());
+    root.told("unable", |table| {
+        unable(&mut counts, known, table);
+        Ok(())
+    });
     root.told("answers", |table| {
         answers(&mut counts, known, table);
         Ok(())
@@ -83,6 +90,21 @@ fn cases(counts: &mut Counts, table: &Table<'_>) -> bool {
         }
     }
     all
+}
+
+fn unable(counts: &mut Counts, cases_known: bool, table: &Table<'_>) {
+    for entry in table.entries() {
+        let (Ok(fault), Ok(cases)) = (named(&entry, &Fault::ALL, Fault::id), count(&entry)) else {
+            continue;
+        };
+        if cases_known {
+            put_unable(counts, fault, cases);
+            if let Err(error) = counts.check() {
+                put_unable(counts, fault, 0);
+                entry.refuse(error, "more systems without this fault than cases of other causes");
+            }
+        }
+    }
 }
 
 fn answers(counts: &mut Counts, cases_known: bool, table: &Table<'_>) {
@@ -124,6 +146,11 @@ fn put_cases(counts: &mut Counts, cause: Option<Fault>, cases: u32) {
 }
 
 #[inline(never)]
+fn put_unable(counts: &mut Counts, fault: Fault, cases: u32) {
+    *counts = counts.with_unable(fault, cases);
+}
+
+#[inline(never)]
 fn put_answers(counts: &mut Counts, observation: Observation, fault: Fault, answers: [u32; 2]) {
     *counts = counts.with_answers(observation, fault, answers);
 }
@@ -144,6 +171,13 @@ pub fn counts_to_toml(counts: &Counts) -> String {
         if cases > 0 {
             text += &format!("{id} = {cases}\n");
         }
+    }
+    let unable = Fault::ALL.into_iter().filter(|fault| counts.unable(*fault) > 0);
+    let unable: String = unable
+        .map(|fault| format!("{} = {}\n", fault.id(), counts.unable(fault)))
+        .collect();
+    if !unable.is_empty() {
+        text += &format!("\n[unable]\n{unable}");
     }
     for fault in Fault::ALL {
         let mut lines = String::new();

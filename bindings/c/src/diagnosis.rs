@@ -220,8 +220,8 @@ pub extern "C" fn coldloop_catalogue(
 /// Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that
 /// text with one case more, to be kept and given back as the "counts" of the "settings".
 ///
-/// `readings` are those of the case, of which the observations before the repair count; `cause` is the coldloop_fault that
-/// the repair confirmed, or 0 for a cause that is none of them.
+/// `readings` are those of the case, of which the system and the observations before the repair count; `cause` is the
+/// coldloop_fault that the repair confirmed, or 0 for a cause that is none of them.
 ///
 /// Errors: as coldloop_diagnose; UNKNOWN_NAME for a number that is neither 0 nor a coldloop_fault.
 #[unsafe(no_mangle)]
@@ -317,7 +317,8 @@ fn evaluated(cases: &str, settings: &str, priors: Priors) -> Result<String, Refu
 
 fn recorded(counts: &str, readings: &str, cause: Option<Fault>) -> Result<String, Refusal> {
     let mut counts = intake::counts_from_toml(counts)?;
-    counts.record(cause, &visit(readings)?.case.observations);
+    let case = visit(readings)?.case;
+    counts.record_in(&case.system, cause, &case.observations);
     Ok(intake::counts_to_toml(&counts))
 }
 

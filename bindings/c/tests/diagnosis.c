@@ -109,6 +109,8 @@ static void confirmed_cases_are_counted(void)
     strcat(readings, "[observations]\nhub_turns_freely = true\n");
     CHECK(coldloop_record("", readings, COLDLOOP_FAULT_WORN_COMPRESSOR, counts, sizeof counts, &length, NULL) == COLDLOOP_STATUS_OK);
     CHECK(length == strlen(counts) && strstr(counts, "worn-compressor = 1") != NULL);
+    /* The system of the readings is counted too: one with a valve has no orifice tube. */
+    CHECK(strstr(counts, "[unable]") != NULL && strstr(counts, "orifice-restricted = 1") != NULL);
     CHECK(strstr(counts, "hub_turns_freely = [1, 0]") != NULL);
     CHECK(coldloop_record(counts, toml, 0, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OK);
     CHECK(strstr(answer, "none-of-these = 1") != NULL);

@@ -3,6 +3,7 @@
 use coldloop::air::MoistAir;
 use coldloop::circuit::{FeatureVector, Readings};
 use coldloop::expected::Weather;
+use coldloop::inner::expected::AtlasWeather;
 use coldloop::units::{PressureDifference, RelativeHumidity, in_kelvins, kelvins_difference};
 use coldloop::vehicle::{Conditions, Instruments, Simulation, System};
 use coldloop::{Compressor, Error, ErrorKind, Quantity};
@@ -81,24 +82,32 @@ pub(crate) fn weather(system: &System, conditions: &Conditions) -> Result<Weathe
 /// The conditions that move the shift of a fault: 1, a, w and s of `tables/atlas/README.md`.
 ///
 /// Errors: those of moist air; the humidity must be known, and the speed of an engine.
-pub(crate) fn moves(system: &System, conditions: &Conditions) -> Result<[f64; 4], Error> {
+pub(crate) fn moves(system: &System, conditions: &Conditions) -> Result<[f64; AtlasWeather::MOVES], Error> {
     let missing = || Error::of(ErrorKind::NotAvailable, Quantity::RelativeHumidity);
-    let (t_k, air_pa) = (in_kelvins(conditions.ambient), conditions.surroundings.pressure().pa());
+    let (ambient_k, air_pa) = (in_kelvins(conditions.ambient), conditions.surroundings.pressure().pa());
     let relative = conditions.relative_humidity.ok_or_else(missing)?;
-    let air = MoistAir::from_relative_humidity(t_k, air_pa, relative.fraction())?;
-    let speed = match system.compressor {
-        Compressor::Electric => 0.0,
+    let air = MoistAir::from_relative_humidity(ambient_k, air_pa, relative.fraction())?;
+    let ln_speed = ln_engine_speed(system.compressor, conditions).ok_or_else(missing)?;
+    Ok(AtlasWeather {
+        ambient_k,
+        air_pa,
+        humidity_ratio: air.humidity_ratio(),
+        ln_speed,
+        recirculated: 0.0,
+        blower: 1.0,
+    }
+    .moves())
+}
+
+/// ln(engine speed / 1,500 rpm), zero where a motor drives the compressor; `None` where an engine's speed is not known.
+pub(crate) fn ln_engine_speed(compressor: Compressor, conditions: &Conditions) -> Option<f64> {
+    match compressor {
+        Compressor::Electric => Some(0.0),
         Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => {
-            (conditions.engine_speed.ok_or_else(missing)?.hz() / 25.0).ln()
+            conditions.engine_speed.map(|speed| (speed.hz() / 25.0).ln())
         }
         _ => unreachable!("a new member of the vocabulary"),
-    };
-    Ok([
-        1.0,
-        (t_k - 303.15) / 10.0,
-        (air.humidity_ratio() - 0.012) / 0.010,
-        speed,
-    ])
+    }
 }
 
 /// A matrix of noughts.

@@ -1,6 +1,7 @@
 //! Turns `tables/*.toml` into the committed constants of coldloop.
 //!
-//! `cargo run -p tables-compile` writes every generated file; `cargo run -p tables-compile -- --check`
+//! `cargo run -p tables-compile` writes every generated file. Where that changes a part of coldloop that this program itself
+//! uses (a new refrigerant does), it is built and run again until nothing changes. `cargo run -p tables-compile -- --check`
 //! writes none and fails, naming the file, when one of them is stale.
 //!
 //! `-- --only STAGE` writes what one stage makes: `checks`, what `tables/checks` becomes; `transport`, the transport properties and
@@ -45,8 +46,23 @@ mod transport_file;
 mod work;
 
 use std::path::Path;
-use std::process::ExitCode;
+use std::process::{Command, ExitCode};
 use tables_names::Output;
+
+/// Rooms of coldloop with generated tables that the stages below use.
+const USED: [&str; 7] = [
+    "src/air/",
+    "src/fluid/",
+    "src/mixture/",
+    "src/names/",
+    "src/saturation/",
+    "src/transport/",
+    "src/vehicle/",
+];
+/// The argument that tells which round this is, and how many there may be: names and equations come in the first, what follows
+/// from them in the second, blends of new refrigerants in the third, and the fourth finds nothing new.
+const ROUND: &str = "--round";
+const MOST_ROUNDS: usize = 4;
 
 fn main() -> ExitCode {
     let asked = |name: &str| std::env::args().any(|argument| argument == name);
@@ -125,7 +141,7 @@ fn only(root: &Path, stage: &str, check: bool) -> Result<(), String> {
         }
         _ => return Err(format!("there is no stage {stage}: checks, hardware or transport")),
     }
-    out.finish()
+    out.finish().map(drop)
 }
 
 fn run(root: &Path, check: bool) -> Result<(), String> {
@@ -148,5 +164,30 @@ fn run(root: &Path, check: bool) -> Result<(), String> {
     sound::rust::compile(root, &mut out)?;
     sound::known_table::compile(root, &mut out)?;
     atlas::compile(root, &mut out)?;
-    out.finish()
+    let written = out.finish()?;
+    let used = |path: &String| USED.iter().any(|room| path.starts_with(room));
+    if written.iter().any(used) { again(root) } else { Ok(()) }
+}
+
+/// Builds this program with the tables just written, and runs it with the number of its round.
+///
+/// Errors: tables that still change in the last round, and a build or a run that fails.
+fn again(root: &Path) -> Result<(), String> {
+    let round = number(ROUND, 1)? + 1;
+    if round > MOST_ROUNDS {
+        return Err(format!("the tables still change after {MOST_ROUNDS} rounds"));
+    }
+    println!("building with the new tables for round {round}");
+    let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or("cargo".into()));
+    cargo
+        .current_dir(root)
+        .args(["run", "--package", env!("CARGO_PKG_NAME")]);
+    if !cfg!(debug_assertions) {
+        cargo.arg("--release");
+    }
+    let status = cargo.args(["--", ROUND, &round.to_string()]).status();
+    match status.map_err(|e| format!("cargo: {e}"))? {
+        status if status.success() => Ok(()),
+        status => Err(format!("round {round}: {status}")),
+    }
 }

@@ -10,7 +10,7 @@ fn main() -> ExitCode {
     let check = std::env::args().any(|argument| argument == "--check");
     let mut out = Output::new(&root, check);
     match write(&root, &mut out).and_then(|_| out.finish()) {
-        Ok(()) => ExitCode::SUCCESS,
+        Ok(_) => ExitCode::SUCCESS,
         Err(message) => {
             eprintln!("tables-names: {message}");
             ExitCode::FAILURE

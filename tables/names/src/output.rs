@@ -38,20 +38,17 @@ impl Output {
         Ok(())
     }
 
-    /// Writes what has changed; in a check, fails and names it.
-    pub fn finish(self) -> Result<(), String> {
-        if self.changed.is_empty() {
-            return Ok(());
-        }
-        if self.check {
+    /// Writes what has changed and gives the paths; in a check, fails and names them.
+    pub fn finish(self) -> Result<Vec<String>, String> {
+        if self.check && !self.changed.is_empty() {
             let paths: Vec<String> = self.changed.into_iter().map(|(path, _)| path).collect();
             return Err(format!("stale, write it again without `--check`: {}", paths.join(", ")));
         }
-        for (path, text) in self.changed {
-            fs::write(self.root.join(&path), text).map_err(|e| format!("{path}: {e}"))?;
+        for (path, text) in &self.changed {
+            fs::write(self.root.join(path), text).map_err(|e| format!("{path}: {e}"))?;
             println!("wrote {path}");
         }
-        Ok(())
+        Ok(self.changed.into_iter().map(|(path, _)| path).collect())
     }
 }
 

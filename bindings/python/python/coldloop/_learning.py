@@ -35,13 +35,14 @@ class Counts:
 
     def record(self, cause: str | None, observations: Mapping[str, bool] | None = None) -> None:
         """Counts one case: the cause that its repair confirmed, ``None`` for one that is none of the list, and what was
-        seen before the repair. Raises ``UnknownNameError``.
+        seen before the repair. The system is not told: the case counts against every fault. Raises ``UnknownNameError``.
         """
         case: dict[str, Any] = {**_ANY, "observations": dict(observations or {})}
         self._text = _core.record(self._text, json.dumps(case), cause)
 
     def learn(self, cases: Cases) -> None:
-        """Counts the confirmed cases of a file, as ``evaluate`` takes them; a case with several causes is passed over.
+        """Counts the confirmed cases of a file, as ``evaluate`` takes them; a case with several causes is passed over. A fault is
+        counted among the vehicles that can have it.
 
         Raises a ``ColdloopError`` that names the line and the key of what cannot be read, and counts nothing then.
         """

@@ -11,7 +11,7 @@ use super::draw::Point;
 use super::group::Group;
 use super::{Bin, FaultRows, Row};
 use crate::features::{CYCLES, FEATURES, THERMAL};
-use crate::linear::{Factor, Matrix};
+use crate::linear::{Matrix, cholesky, distance, solve};
 use crate::sound::fit::{DEGREES, NOTED};
 
 /// Rounds of the fit.
@@ -54,7 +54,9 @@ impl Parts {
 
 /// The rows of a fault, told apart as raises the likelihood of cases that the fit has not seen: each half of the cases judges
 /// the fit to the other half. Gives the rows, how they are told apart, and the log likelihood of a case, nats.
-pub(crate) fn best(points: &[Point], bins: &[Bin], of: &FaultRows) -> (FaultRows, Parts, f64) {
+///
+/// Errors: a scale that is not positive definite.
+pub(crate) fn best(points: &[Point], bins: &[Bin], of: &FaultRows) -> Result<(FaultRows, Parts, f64), String> {
     let halves = [0, 1].map(|half| {
         let own = points.iter().filter(|point| point.place % 2 == half);
         own.cloned().collect::<Vec<Point>>()
@@ -62,29 +64,27 @@ pub(crate) fn best(points: &[Point], bins: &[Bin], of: &FaultRows) -> (FaultRows
     let mut best = (Parts::One, f64::NEG_INFINITY);
     for parts in Parts::ALL {
         let [first, second] = &halves;
-        let judged = [(first, second), (second, first)];
-        let score = judged
-            .map(|(own, other)| score(other, &fitted(own, bins, parts, of)))
-            .iter()
-            .sum::<f64>()
-            / 2.0;
+        let judged = |own, other| score(other, &fitted(own, bins, parts, of)?);
+        let score = (judged(first, second)? + judged(second, first)?) / 2.0;
         if score > best.1 + WORTH {
             best = (parts, score);
         }
     }
-    (fitted(points, bins, best.0, of), best.0, best.1)
+    Ok((fitted(points, bins, best.0, of)?, best.0, best.1))
 }
 
 /// How the means of drawn sound vehicles differ from the sound model, by group: what they differ by from those that the model was
 /// fitted to (other classes, other weather) is no effect of a fault.
-pub(crate) fn control(points: &[Point], of: &FaultRows) -> Vec<Row> {
+///
+/// Errors: a scale that is not positive definite.
+pub(crate) fn control(points: &[Point], of: &FaultRows) -> Result<Vec<Row>, String> {
     let whole = Bin {
         low: 0.0,
         high: 1.0,
         weight: 1.0,
         last: true,
     };
-    fitted(points, &[whole], Parts::One, of).rows
+    Ok(fitted(points, &[whole], Parts::One, of)?.rows)
 }
 
 /// The cases of one row, by their place.
@@ -95,7 +95,7 @@ struct Cell {
     points: Vec<usize>,
 }
 
-fn fitted(points: &[Point], bins: &[Bin], parts: Parts, of: &FaultRows) -> FaultRows {
+fn fitted(points: &[Point], bins: &[Bin], parts: Parts, of: &FaultRows) -> Result<FaultRows, String> {
     let cells = cells(points, bins, parts);
     let mut shifts = vec![[[0.0; 4]; FEATURES]; cells.len()];
     let mut weights = vec![1.0; points.len()];
@@ -107,20 +107,19 @@ fn fitted(points: &[Point], bins: &[Bin], parts: Parts, of: &FaultRows) -> Fault
                 .iter()
                 .filter(|other| other.bin == cell.bin && other.cause == cell.cause);
             let family: Vec<usize> = family.flat_map(|other| other.points.iter().copied()).collect();
-            let all = regression(points, &weights, &family, None);
-            shifts[place] = regression(points, &weights, &cell.points, Some(&all));
+            let all = regression(points, &weights, &family, None)?;
+            shifts[place] = regression(points, &weights, &cell.points, Some(&all))?;
         }
         let left = |cell: usize, point: &Point| -> [f64; FEATURES] {
             std::array::from_fn(|i| point.shift[i] - dot(&shifts[cell][i], &point.moves))
         };
-        scales = pooled_twice(points, &cells, &weights, &left);
-        let factors = [Factor::of(&scales[0]), Factor::of(&scales[1])];
+        scales = pooled_twice(points, &cells, &weights, &left)?;
+        let factors = [cholesky(&scales[0])?, cholesky(&scales[1])?];
         for (place, cell) in cells.iter().enumerate() {
             let count = count(cell.group);
             let factor = &factors[usize::from(severe(cell))];
             for index in &cell.points {
-                let z = factor.solve(left(place, &points[*index]));
-                let distance: f64 = z[..count].iter().map(|z| z * z).sum();
+                let distance = distance(factor, left(place, &points[*index]), count);
                 weights[*index] = (DEGREES + count as f64) / (DEGREES + distance);
             }
         }
@@ -144,11 +143,11 @@ fn fitted(points: &[Point], bins: &[Bin], parts: Parts, of: &FaultRows) -> Fault
             }
         })
         .collect();
-    FaultRows {
+    Ok(FaultRows {
         scales: scales.map(|scale| both(&scale)),
         rows,
         ..of.clone()
-    }
+    })
 }
 
 /// Whether a row is of a severe fault.
@@ -162,12 +161,12 @@ fn pooled_twice(
     cells: &[Cell],
     weights: &[f64],
     left: &dyn Fn(usize, &Point) -> [f64; FEATURES],
-) -> [Matrix<FEATURES>; 2] {
+) -> Result<[Matrix<FEATURES>; 2], String> {
     let of = |chosen: &dyn Fn(&Cell) -> bool| pooled(points, cells, weights, left, chosen);
     if cells.iter().any(severe) && cells.iter().any(|cell| !severe(cell)) {
-        [of(&|cell| !severe(cell)), of(&severe)]
+        Ok([of(&|cell| !severe(cell))?, of(&severe)?])
     } else {
-        [of(&|_| true); 2]
+        Ok([of(&|_| true)?; 2])
     }
 }
 
@@ -210,7 +209,7 @@ fn regression(
     weights: &[f64],
     own: &[usize],
     all: Option<&[[f64; 4]; FEATURES]>,
-) -> [[f64; 4]; FEATURES] {
+) -> Result<[[f64; 4]; FEATURES], String> {
     let mut matrix = [[0.0; 4]; 4];
     let mut right = [[0.0; 4]; FEATURES];
     for index in own {
@@ -239,8 +238,8 @@ fn regression(
             }
         }
     }
-    let factor = Factor::of(&matrix);
-    right.map(|right| factor.solve_both(right))
+    let factor = cholesky(&matrix)?;
+    Ok(right.map(|right| solve(&factor, right)))
 }
 
 /// The weighted scatter of the chosen rows; the cycles' row from the clutch's cases.
@@ -250,7 +249,7 @@ fn pooled(
     weights: &[f64],
     left: &dyn Fn(usize, &Point) -> [f64; FEATURES],
     chosen: &dyn Fn(&Cell) -> bool,
-) -> Matrix<FEATURES> {
+) -> Result<Matrix<FEATURES>, String> {
     let (mut all, mut clutch) = (identity(0.0), identity(0.0));
     let (mut of_all, mut of_clutch) = (0.0, 0.0);
     for (place, cell) in cells.iter().enumerate().filter(|(_, cell)| chosen(cell)) {
@@ -276,23 +275,23 @@ fn pooled(
     if of_clutch == 0.0 {
         all[CYCLES] = [0.0; FEATURES];
         all[CYCLES][CYCLES] = NOTED[CYCLES] * NOTED[CYCLES];
-        return all;
+        return Ok(all);
     }
     let thermal = |matrix: &Matrix<FEATURES>| -> Matrix<THERMAL> {
         std::array::from_fn(|i| std::array::from_fn(|j| matrix[i.max(j)][i.min(j)]))
     };
     let with: [f64; THERMAL] = std::array::from_fn(|j| clutch[CYCLES][j]);
-    let slope = Factor::of(&thermal(&clutch)).solve_both(with);
+    let slope = solve(&cholesky(&thermal(&clutch))?, with);
     let full = thermal(&all);
     let moved: [f64; THERMAL] = std::array::from_fn(|i| dot(&full[i], &slope));
     all[CYCLES][..THERMAL].copy_from_slice(&moved);
     all[CYCLES][CYCLES] = clutch[CYCLES][CYCLES] - dot(&slope, &with) + dot(&slope, &moved);
-    all
+    Ok(all)
 }
 
 /// Mean log density of the cases, given their compressor.
-fn score(points: &[Point], rows: &FaultRows) -> f64 {
-    let factors = [Factor::of(&rows.scales[0]), Factor::of(&rows.scales[1])];
+fn score(points: &[Point], rows: &FaultRows) -> Result<f64, String> {
+    let factors = [cholesky(&rows.scales[0])?, cholesky(&rows.scales[1])?];
     let total: f64 = points
         .iter()
         .map(|point| {
@@ -302,16 +301,16 @@ fn score(points: &[Point], rows: &FaultRows) -> f64 {
                 .map(|row| {
                     let left = std::array::from_fn(|i| point.shift[i] - dot(&row.shift[i], &point.moves));
                     let factor = &factors[usize::from(rows.severe(row))];
-                    let z = factor.solve(left);
-                    let distance: f64 = z[..count].iter().map(|z| z * z).sum();
-                    let ln_scale: f64 = (0..count).map(|i| factor.0[i][i].ln()).sum();
+                    let distance = distance(factor, left, count);
+                    let pivots = factor.l_dirty().diagonal();
+                    let ln_scale: f64 = pivots.iter().take(count).map(|pivot| pivot.ln()).sum();
                     row.weight * (-ln_scale).exp() * (1.0 + distance / DEGREES).powf(-0.5 * (DEGREES + count as f64))
                 })
                 .sum();
             density.max(1e-300).ln()
         })
         .sum();
-    total / points.len() as f64
+    Ok(total / points.len() as f64)
 }
 
 /// How many features vary in a group.

@@ -130,7 +130,7 @@ pub(crate) fn fit(root: &Path, count: usize) -> Result<(), String> {
         .collect();
     let control = work::all(&sound_jobs, |job| {
         let points = job.points(count, &sound)?;
-        Ok(fit::control(&points, &job.rows(&points)))
+        fit::control(&points, &job.rows(&points))
     })?;
     let fitted = work::all(&jobs, |job| {
         let mut points = job.points(count, &sound)?;
@@ -148,7 +148,7 @@ pub(crate) fn fit(root: &Path, count: usize) -> Result<(), String> {
                 *shift -= own.iter().zip(&point.moves).map(|(c, x)| c * x).sum::<f64>();
             }
         }
-        let (rows, parts, score) = fit::best(&points, &bins(job.fault), &of);
+        let (rows, parts, score) = fit::best(&points, &bins(job.fault), &of)?;
         eprintln!(
             "{:.0?} {} {} {}: {} rows, {parts:?}, {score:.2} nats",
             began.elapsed(),

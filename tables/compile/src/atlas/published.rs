@@ -11,7 +11,7 @@ use super::group::Group;
 use super::{FaultRows, Row};
 use crate::faults::{self, Effect};
 use crate::features::{self, FEATURES, NOTHING};
-use crate::linear::{Factor, Matrix};
+use crate::linear::{Matrix, cholesky, solve};
 use crate::sound::fit::Kind;
 use crate::systems::systems;
 use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
@@ -213,8 +213,8 @@ fn moved(
     }
     // An electric compressor has no s: nothing is learnt of it.
     normal.iter_mut().enumerate().for_each(|(i, row)| row[i] += 1e-6);
-    let factor = Factor::of(&normal);
-    Ok((right.map(|right| factor.solve_both(right)), scale))
+    let factor = cholesky(&normal)?;
+    Ok((right.map(|right| solve(&factor, right)), scale))
 }
 
 /// The features that a figure of the tables moves, and in which direction; `None` for the pressure at rest.

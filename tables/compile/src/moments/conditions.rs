@@ -1,7 +1,9 @@
 //! The conditions of a case as the terms of a regression, and what is usual where one was not noted.
 
 use super::truth::Case;
+use crate::features::ln_engine_speed;
 use coldloop::air::MoistAir;
+use coldloop::inner::expected::AtlasWeather;
 use coldloop::units::{RelativeHumidity, in_kelvins};
 use coldloop::{AirSource, Compressor, Refrigerant};
 
@@ -25,23 +27,13 @@ const BLOWER: usize = 3;
 /// Means and standard deviations of the conditions that a case may leave out, over the cases that note them.
 pub(crate) struct Usual(pub(crate) [Spread; LEFT_OUT]);
 
-/// Engine speed to which the logarithm refers, 1/s (1,500 rpm).
-const REFERENCE_SPEED_HZ: f64 = 25.0;
-
 /// The conditions in the order of [`Usual`]; `None` where one was not noted.
 fn noted(case: &Case) -> [Option<f64>; LEFT_OUT] {
     let conditions = &case.conditions;
-    let speed = match case.compressor {
-        // The compressor's own speed is controlled and was not noted; the term is zero for all of them.
-        Compressor::Electric => Some(0.0),
-        Compressor::FixedClutch | Compressor::VariableInternal | Compressor::VariableExternal => conditions
-            .engine_speed
-            .map(|speed| (speed.hz() / REFERENCE_SPEED_HZ).ln()),
-        _ => unreachable!("a new member of the vocabulary"),
-    };
     [
         conditions.relative_humidity.map(RelativeHumidity::fraction),
-        speed,
+        // A motor's own speed is controlled and was not noted; the term is zero for all of them.
+        ln_engine_speed(case.compressor, conditions),
         conditions
             .air_source
             .map(|source| f64::from(u8::from(source == AirSource::Recirculated))),
@@ -117,30 +109,17 @@ impl Usual {
         let air_pa = case.conditions.surroundings.pressure().pa();
         let humidity = value(HUMIDITY).clamp(0.0, 1.0);
         let air = MoistAir::from_relative_humidity(t_k, air_pa, humidity).map_err(|e| e.to_string())?;
-        let a = (t_k - 303.15) / 10.0;
-        let w = (air.humidity_ratio() - 0.012) / 0.010;
-        let s = value(SPEED);
-        let r = value(RECIRCULATED);
-        let b = value(BLOWER) - 1.0;
-        let p = (air_pa / 101_325.0).ln();
-        let mut terms = vec![
-            1.0,
-            a,
-            w,
-            s,
-            r,
-            b,
-            p,
-            a * a,
-            a * w,
-            w * w,
-            a * s,
-            s * s,
-            a * r,
-            w * r,
-            a * b,
-            w * b,
-        ];
+        let plain = AtlasWeather {
+            ambient_k: t_k,
+            air_pa,
+            humidity_ratio: air.humidity_ratio(),
+            ln_speed: value(SPEED),
+            recirculated: value(RECIRCULATED),
+            blower: value(BLOWER),
+        }
+        .terms();
+        let [_, a, w, s, r, b, ..] = plain;
+        let mut terms = plain.to_vec();
         for compressor in &COMPRESSORS {
             let is = f64::from(u8::from(case.compressor == *compressor));
             let of = [1.0, a, w, s, r, b].map(|term| is * term);
@@ -159,12 +138,9 @@ const COMPRESSORS: [Compressor; 3] = [
     Compressor::Electric,
 ];
 
-/// The terms that do not belong to a kind of system: the first so many.
-pub(crate) const PLAIN: usize = 16;
-
 /// The names of the terms, in the order of [`Usual::terms`], and whether each belongs to a kind of system.
 pub(crate) fn names() -> Vec<(String, bool)> {
-    let plain = [
+    let plain: [&str; AtlasWeather::TERMS] = [
         "1", "a", "w", "s", "r", "b", "p", "a a", "a w", "w w", "a s", "s s", "a r", "w r", "a b", "w b",
     ];
     let mut names: Vec<(String, bool)> = plain.iter().map(|name| ((*name).to_string(), false)).collect();

@@ -6,6 +6,7 @@
 //! (nu + d) / (nu + q) of the t distribution.
 
 use super::{Covariance, FEATURES};
+use nalgebra::{DMatrix, DVector, SVector};
 
 /// Degrees of freedom of the t distribution; the likelihood that reads the table has the same.
 pub(crate) const DEGREES: f64 = 5.0;
@@ -39,7 +40,7 @@ pub(crate) struct Fit {
 /// What the readings of a case say of the deviations of all its readings.
 pub(crate) struct Deviation {
     pub(crate) weight: f64,
-    pub(crate) mean: [f64; FEATURES],
+    pub(crate) mean: SVector<f64, FEATURES>,
     pub(crate) covariance: Covariance,
     /// S (S + V)^-1 of what was read: by how much a change of the mean moves `mean`.
     pub(crate) gain: Covariance,
@@ -48,64 +49,52 @@ pub(crate) struct Deviation {
 }
 
 /// Given the deviations that were read, those of all readings under the scale `scale`.
-pub(crate) fn deviation(read: &[Option<f64>; FEATURES], scale: &Covariance, known: &Covariance) -> Deviation {
-    let mut total = *scale;
-    for (i, row) in total.iter_mut().enumerate() {
-        for (j, cell) in row.iter_mut().enumerate() {
-            let both = read[i].is_some() && read[j].is_some();
-            *cell = if both {
-                *cell + known[i][j]
-            } else {
-                f64::from(u8::from(i == j))
-            };
+///
+/// Errors: a scale that is not positive definite.
+pub(crate) fn deviation(
+    read: &[Option<f64>; FEATURES],
+    scale: &Covariance,
+    known: &Covariance,
+) -> Result<Deviation, String> {
+    let both = |i: usize, j: usize| read[i].is_some() && read[j].is_some();
+    let total = inverse(Covariance::from_fn(|i, j| {
+        if both(i, j) {
+            scale[(i, j)] + known[(i, j)]
+        } else {
+            f64::from(u8::from(i == j))
         }
-    }
-    let mut precision = inverse(&total);
-    for (i, row) in precision.iter_mut().enumerate() {
-        for (j, cell) in row.iter_mut().enumerate() {
-            if read[i].is_none() || read[j].is_none() {
-                *cell = 0.0;
-            }
-        }
-    }
-    let residual = read.map(|value| value.unwrap_or(0.0));
-    let gain = product(scale, &precision);
-    let mean = gain.map(|row| dot(&row, &residual));
-    let distance = dot(&precision.map(|row| dot(&row, &residual)), &residual);
+    }))?;
+    let precision = Covariance::from_fn(|i, j| if both(i, j) { total[(i, j)] } else { 0.0 });
+    let residual = vector(read);
+    let gain = scale * precision;
+    let distance = residual.dot(&(precision * residual));
     let count = read.iter().flatten().count() as f64;
-    let taken = product(&gain, scale);
-    let mut covariance = *scale;
-    for (i, row) in covariance.iter_mut().enumerate() {
-        for (j, cell) in row.iter_mut().enumerate() {
-            *cell -= taken[i][j];
-        }
-    }
-    Deviation {
+    Ok(Deviation {
         weight: (DEGREES + count) / (DEGREES + distance),
-        mean,
-        covariance,
+        mean: gain * residual,
+        covariance: scale - gain * scale,
         gain,
         precision,
-    }
+    })
 }
 
 /// The coefficients and the scale that make these readings likeliest, beside what is believed beforehand.
 ///
-/// Errors: no end within the permitted steps.
+/// Errors: no end within the permitted steps; a covariance that is not positive definite.
 pub(crate) fn fit(samples: &[Sample], prior: &Prior<'_>) -> Result<Fit, String> {
     let mut now = Fit {
         coefficients: prior.coefficients.clone(),
         scale: prior.scale,
     };
     for _ in 0..STEPS {
-        let next = step(samples, prior, &now);
+        let next = step(samples, prior, &now)?;
         let changes = now
             .coefficients
             .iter()
             .flatten()
             .zip(next.coefficients.iter().flatten());
         let moved = changes.map(|(now, next)| (next - now).abs()).fold(0.0, f64::max);
-        let spreads = (0..FEATURES).map(|i| (next.scale[i][i].sqrt() - now.scale[i][i].sqrt()).abs());
+        let spreads = (0..FEATURES).map(|i| (next.scale[(i, i)].sqrt() - now.scale[(i, i)].sqrt()).abs());
         let moved = spreads.fold(moved, f64::max);
         now = next;
         if moved < SETTLED {
@@ -115,23 +104,21 @@ pub(crate) fn fit(samples: &[Sample], prior: &Prior<'_>) -> Result<Fit, String> 
     Err(format!("{} cases: no fit within {STEPS} steps", samples.len()))
 }
 
-fn step(samples: &[Sample], prior: &Prior<'_>, now: &Fit) -> Fit {
-    let found: Vec<Deviation> = samples
+fn step(samples: &[Sample], prior: &Prior<'_>, now: &Fit) -> Result<Fit, String> {
+    let found = samples
         .iter()
         .map(|sample| deviation(&residual(sample, &now.coefficients), &now.scale, &sample.known))
-        .collect();
-    let coefficients = least_squares(samples, &found, prior, &now.scale);
-    let mut scale = prior.scale.map(|row| row.map(|value| prior.scale_cases * value));
+        .collect::<Result<Vec<_>, String>>()?;
+    let coefficients = least_squares(samples, &found, prior, now.scale)?;
+    let mut scale = prior.scale_cases * prior.scale;
     for (sample, deviation) in samples.iter().zip(&found) {
-        let read = residual(sample, &coefficients).map(|value| value.unwrap_or(0.0));
-        let mean = deviation.gain.map(|row| dot(&row, &read));
-        add(&mut scale, &mean, deviation.weight, &deviation.covariance);
+        let mean = deviation.gain * vector(&residual(sample, &coefficients));
+        scale += deviation.weight * mean * mean.transpose() + deviation.covariance;
     }
-    let cases = samples.len() as f64 + prior.scale_cases;
-    Fit {
+    Ok(Fit {
         coefficients,
-        scale: scale.map(|row| row.map(|value| value / cases)),
-    }
+        scale: scale / (samples.len() as f64 + prior.scale_cases),
+    })
 }
 
 fn residual(sample: &Sample, coefficients: &[[f64; FEATURES]]) -> [Option<f64>; FEATURES] {
@@ -145,68 +132,38 @@ fn least_squares(
     samples: &[Sample],
     found: &[Deviation],
     prior: &Prior<'_>,
-    scale: &Covariance,
-) -> Vec<[f64; FEATURES]> {
+    scale: Covariance,
+) -> Result<Vec<[f64; FEATURES]>, String> {
     let terms = prior.cases.len();
-    let mut normal = vec![vec![0.0; terms * FEATURES]; terms * FEATURES];
-    let mut right = vec![[0.0]; terms * FEATURES];
-    let put = |normal: &mut Vec<Vec<f64>>, (m, n): (usize, usize), weight: f64, precision: &Covariance| {
-        for (i, row) in precision.iter().enumerate() {
-            for (j, value) in row.iter().enumerate() {
-                normal[m * FEATURES + i][n * FEATURES + j] += weight * value;
-            }
-        }
-    };
-    let believed = inverse(scale);
+    let mut normal = DMatrix::zeros(terms * FEATURES, terms * FEATURES);
+    let mut right = DVector::zeros(terms * FEATURES);
+    let believed = inverse(scale)?;
     for (term, weight) in prior.cases.iter().enumerate() {
-        put(&mut normal, (term, term), *weight, &believed);
-        for (i, row) in believed.iter().enumerate() {
-            right[term * FEATURES + i][0] += weight * dot(row, &prior.coefficients[term]);
-        }
+        let at = term * FEATURES;
+        let mut block = normal.fixed_view_mut::<FEATURES, FEATURES>(at, at);
+        block += *weight * believed;
+        let mut rows = right.fixed_rows_mut::<FEATURES>(at);
+        rows += *weight * believed * SVector::from(prior.coefficients[term]);
     }
     for (sample, deviation) in samples.iter().zip(found) {
-        let read = sample.read.map(|value| value.unwrap_or(0.0));
-        let weighed = deviation.precision.map(|row| deviation.weight * dot(&row, &read));
-        let own: Vec<(usize, f64)> = sample
-            .terms
-            .iter()
-            .copied()
-            .enumerate()
-            .filter(|(_, term)| *term != 0.0)
-            .collect();
-        for (m, first) in &own {
-            for (n, second) in own.iter().filter(|(n, _)| n <= m) {
-                put(
-                    &mut normal,
-                    (*m, *n),
-                    deviation.weight * first * second,
-                    &deviation.precision,
-                );
+        let weighed = deviation.weight * deviation.precision;
+        let read = weighed * vector(&sample.read);
+        let own = || sample.terms.iter().enumerate().filter(|(_, term)| **term != 0.0);
+        for (m, first) in own() {
+            // The factorisation reads the lower triangle only.
+            for (n, second) in own().take_while(|(n, _)| *n <= m) {
+                let mut block = normal.fixed_view_mut::<FEATURES, FEATURES>(m * FEATURES, n * FEATURES);
+                block += first * second * weighed;
             }
-            for (i, value) in weighed.iter().enumerate() {
-                right[m * FEATURES + i][0] += first * value;
-            }
+            let mut rows = right.fixed_rows_mut::<FEATURES>(m * FEATURES);
+            rows += *first * read;
         }
     }
-    for m in 0..terms * FEATURES {
-        let (above, below) = normal.split_at_mut(m + 1);
-        for (cell, row) in above[m].iter_mut().skip(m + 1).zip(below) {
-            *cell = row[m];
-        }
-    }
-    let solved = solve(normal, right);
-    (0..terms)
-        .map(|term| std::array::from_fn(|i| solved[term * FEATURES + i][0]))
-        .collect()
-}
-
-/// Adds w m m' + C.
-pub(crate) fn add(sum: &mut Covariance, mean: &[f64; FEATURES], weight: f64, covariance: &Covariance) {
-    for ((row, own), first) in sum.iter_mut().zip(covariance).zip(mean) {
-        for ((cell, value), second) in row.iter_mut().zip(own).zip(mean) {
-            *cell += weight * first * second + value;
-        }
-    }
+    let factor = normal.cholesky().ok_or("the normal equations are singular")?;
+    factor.solve_mut(&mut right);
+    Ok((0..terms)
+        .map(|term| std::array::from_fn(|i| right[term * FEATURES + i]))
+        .collect())
 }
 
 /// B' x.
@@ -220,50 +177,13 @@ pub(crate) fn mean(terms: &[f64], coefficients: &[[f64; FEATURES]]) -> [f64; FEA
     mean
 }
 
-fn dot(a: &[f64; FEATURES], b: &[f64; FEATURES]) -> f64 {
-    a.iter().zip(b).map(|(a, b)| a * b).sum()
-}
-
-/// A B.
-pub(crate) fn product(a: &Covariance, b: &Covariance) -> Covariance {
-    a.map(|row| std::array::from_fn(|j| (0..FEATURES).map(|k| row[k] * b[k][j]).sum()))
+/// Deviations, zero where nothing was read.
+fn vector(read: &[Option<f64>; FEATURES]) -> SVector<f64, FEATURES> {
+    read.map(|value| value.unwrap_or(0.0)).into()
 }
 
 /// The inverse of a positive definite matrix.
-pub(crate) fn inverse(matrix: &Covariance) -> Covariance {
-    let rows = solve(
-        matrix.iter().map(|row| row.to_vec()).collect(),
-        (0..FEATURES)
-            .map(|i| std::array::from_fn(|j| f64::from(u8::from(i == j))))
-            .collect(),
-    );
-    std::array::from_fn(|i| rows[i])
-}
-
-/// X of A X = R for a positive definite A, by Gauss's elimination; the order of a Cholesky factor needs no pivots.
-fn solve<const N: usize>(mut a: Vec<Vec<f64>>, mut right: Vec<[f64; N]>) -> Vec<[f64; N]> {
-    let count = a.len();
-    for i in 0..count {
-        let (above, below) = a.split_at_mut(i + 1);
-        let (right_above, right_below) = right.split_at_mut(i + 1);
-        for (row, right_row) in below.iter_mut().zip(right_below) {
-            let factor = row[i] / above[i][i];
-            if factor != 0.0 {
-                for (cell, pivot) in row.iter_mut().zip(&above[i]).skip(i) {
-                    *cell -= factor * pivot;
-                }
-                for (cell, pivot) in right_row.iter_mut().zip(&right_above[i]) {
-                    *cell -= factor * pivot;
-                }
-            }
-        }
-    }
-    for i in (0..count).rev() {
-        let (above, below) = right.split_at_mut(i + 1);
-        for (j, cell) in above[i].iter_mut().enumerate() {
-            let known: f64 = a[i].iter().skip(i + 1).zip(&*below).map(|(a, row)| a * row[j]).sum();
-            *cell = (*cell - known) / a[i][i];
-        }
-    }
-    right
+pub(crate) fn inverse(matrix: Covariance) -> Result<Covariance, String> {
+    let factor = matrix.cholesky().ok_or("a covariance is not positive definite")?;
+    Ok(factor.inverse())
 }

@@ -1,7 +1,8 @@
 //! The part of the deviation that the sound cases of one make share, and the rest.
 
-use super::fit::{add, deviation, inverse, product};
+use super::fit::{deviation, inverse};
 use super::{Covariance, FEATURES};
+use nalgebra::SVector;
 use std::collections::BTreeMap;
 
 /// Steps, and the makes that what is believed beforehand weighs.
@@ -14,6 +15,13 @@ pub(crate) struct Residual<'a> {
     pub(crate) known: Covariance,
 }
 
+impl Residual<'_> {
+    /// What was read, counted from a mean.
+    fn from(&self, mean: &SVector<f64, FEATURES>) -> [Option<f64>; FEATURES] {
+        std::array::from_fn(|i| self.read[i].map(|value| value - mean[i]))
+    }
+}
+
 /// Covariance between makes, and between vehicles (and moments) of one make, K2.
 pub(crate) struct Lasting {
     pub(crate) makes: Covariance,
@@ -22,7 +30,13 @@ pub(crate) struct Lasting {
 
 /// Both covariances by expectation maximisation, each make's own mean being what is not seen; cases weigh as under the t
 /// distribution. `prior` is a covariance between makes and how many makes it weighs.
-pub(crate) fn split(residuals: &[Residual<'_>], prior: (&Covariance, f64), start: &Covariance) -> Lasting {
+///
+/// Errors: a covariance that is not positive definite.
+pub(crate) fn split(
+    residuals: &[Residual<'_>],
+    prior: (&Covariance, f64),
+    start: &Covariance,
+) -> Result<Lasting, String> {
     let mut by_make: BTreeMap<&str, Vec<&Residual<'_>>> = BTreeMap::new();
     for residual in residuals {
         by_make.entry(residual.make).or_default().push(residual);
@@ -32,57 +46,43 @@ pub(crate) fn split(residuals: &[Residual<'_>], prior: (&Covariance, f64), start
         vehicles: *start,
     };
     // The weight of a case counts from its own make's mean, as the step before has it.
-    let mut means: BTreeMap<&str, [f64; FEATURES]> = BTreeMap::new();
+    let mut means: BTreeMap<&str, SVector<f64, FEATURES>> = BTreeMap::new();
     for _ in 0..STEPS {
-        let mut makes = prior.0.map(|row| row.map(|value| prior.1 * value));
-        let mut vehicles = [[0.0; FEATURES]; FEATURES];
+        let mut makes = prior.1 * prior.0;
+        let mut vehicles = Covariance::zeros();
         for (make, cases) in &by_make {
-            let before = means.entry(make).or_insert([0.0; FEATURES]);
-            let (mean, spread) = own_mean(cases, &now, before);
+            let before = means.entry(make).or_default();
+            let (mean, spread) = own_mean(cases, &now, before)?;
             *before = mean;
-            add(&mut makes, &mean, 1.0, &spread);
+            makes += mean * mean.transpose() + spread;
             for case in cases {
-                let read = std::array::from_fn(|i| case.read[i].map(|value| value - mean[i]));
-                let found = deviation(&read, &now.vehicles, &case.known);
-                let doubt = product(&product(&found.gain, &spread), &transposed(&found.gain));
-                let mut covariance = found.covariance;
-                for (row, more) in covariance.iter_mut().zip(&doubt) {
-                    for (cell, more) in row.iter_mut().zip(more) {
-                        *cell += found.weight * more;
-                    }
-                }
-                add(&mut vehicles, &found.mean, found.weight, &covariance);
+                let found = deviation(&case.from(&mean), &now.vehicles, &case.known)?;
+                let doubt = found.gain * spread * found.gain.transpose();
+                vehicles += found.weight * (found.mean * found.mean.transpose() + doubt) + found.covariance;
             }
         }
-        let (groups, cases) = (by_make.len() as f64 + prior.1, residuals.len() as f64);
         now = Lasting {
-            makes: makes.map(|row| row.map(|value| value / groups)),
-            vehicles: vehicles.map(|row| row.map(|value| value / cases)),
+            makes: makes / (by_make.len() as f64 + prior.1),
+            vehicles: vehicles / residuals.len() as f64,
         };
     }
-    now
+    Ok(now)
 }
 
 /// Mean and covariance of what a make's cases have in common.
-fn own_mean(cases: &[&Residual<'_>], now: &Lasting, before: &[f64; FEATURES]) -> ([f64; FEATURES], Covariance) {
-    let mut precision = inverse(&now.makes);
-    let mut right = [0.0; FEATURES];
+fn own_mean(
+    cases: &[&Residual<'_>],
+    now: &Lasting,
+    before: &SVector<f64, FEATURES>,
+) -> Result<(SVector<f64, FEATURES>, Covariance), String> {
+    let mut precision = inverse(now.makes)?;
+    let mut right = SVector::zeros();
     for case in cases {
-        let read = std::array::from_fn(|i| case.read[i].map(|value| value - before[i]));
-        let found = deviation(&read, &now.vehicles, &case.known);
-        let rows = precision.iter_mut().zip(&found.precision).zip(&mut right);
-        for ((row, own), right) in rows {
-            for ((cell, value), read) in row.iter_mut().zip(own).zip(&case.read) {
-                *cell += found.weight * value;
-                *right += found.weight * value * read.unwrap_or(0.0);
-            }
-        }
+        let found = deviation(&case.from(before), &now.vehicles, &case.known)?;
+        let own = found.weight * found.precision;
+        precision += own;
+        right += own * SVector::from(case.read.map(|value| value.unwrap_or(0.0)));
     }
-    let spread = inverse(&precision);
-    let mean = spread.map(|row| row.iter().zip(&right).map(|(a, b)| a * b).sum());
-    (mean, spread)
-}
-
-fn transposed(matrix: &Covariance) -> Covariance {
-    std::array::from_fn(|i| std::array::from_fn(|j| matrix[j][i]))
+    let spread = inverse(precision)?;
+    Ok((spread * right, spread))
 }

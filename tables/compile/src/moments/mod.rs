@@ -36,7 +36,7 @@ pub(crate) const NAMES: [&str; FEATURES] = [
     "vent",
 ];
 /// A covariance of the readings, K2; both triangles are filled.
-pub(crate) type Covariance = [[f64; FEATURES]; FEATURES];
+pub(crate) type Covariance = nalgebra::SMatrix<f64, FEATURES, FEATURES>;
 
 const FOLDER: &str = "tables/atlas";
 
@@ -61,7 +61,7 @@ pub(crate) fn run(root: &Path, path: &str, check: bool, without: Option<(usize, 
     let mut out = Output::new(root, check);
     out.text(&format!("{folder}/independent-simulator.csv"), &moments)?;
     out.text(&format!("{folder}/independent-simulator-conditions.csv"), &conditions)?;
-    out.finish()
+    out.finish().map(drop)
 }
 
 /// The lines of a file, unpacked where its name ends in `gz`.

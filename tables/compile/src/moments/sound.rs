@@ -1,11 +1,12 @@
 //! What sound systems read, as a regression on the conditions.
 
 use super::conditions::{Usual, names};
-use super::fit::{Fit, Prior, Sample, add, fit, mean};
+use super::fit::{Fit, Prior, Sample, fit, mean};
 use super::lasting::{Lasting, Residual, split};
 use super::truth::Case;
 use super::{Covariance, FEATURES};
 use coldloop::{Expansion, Fault};
+use nalgebra::SVector;
 
 /// Cases that "no effect of its own" weighs in each term of a kind of system, and in each other term.
 const KIND_CASES: f64 = 5.0;
@@ -33,7 +34,7 @@ pub(crate) struct Sound {
 const FIRST: f64 = 16.0;
 
 pub(crate) fn diagonal(value: f64) -> Covariance {
-    std::array::from_fn(|i| std::array::from_fn(|j| if i == j { value } else { 0.0 }))
+    Covariance::from_diagonal_element(value)
 }
 
 impl Sound {
@@ -58,7 +59,7 @@ impl Sound {
             residuals.extend(of_kind);
         }
         let first = kinds.first().ok_or("no sound case")?.2.scale;
-        let all = split(&residuals, (&diagonal(FIRST), 1e-6), &first);
+        let all = split(&residuals, (&diagonal(FIRST), 1e-6), &first)?;
         let mut rest = residuals.as_slice();
         let mut done = Vec::new();
         for (expansion, count, fit, many) in kinds {
@@ -68,7 +69,7 @@ impl Sound {
                 expansion,
                 cases: count,
                 makes: makes(own.iter().map(|residual| residual.make)),
-                lasting: split(own, (&all.makes, MAKES), &fit.scale),
+                lasting: split(own, (&all.makes, MAKES), &fit.scale)?,
                 fit,
             });
         }
@@ -119,12 +120,12 @@ fn sample(case: &Case, usual: &Usual, fit: Option<&Fit>) -> Result<Sample, Strin
 fn known(case: &Case, usual: &Usual, fit: Option<&Fit>) -> Result<Covariance, String> {
     let mut known = diagonal(0.0);
     for (i, reading) in case.read.iter().enumerate() {
-        known[i][i] = reading.map_or(0.0, |reading| reading.standard_uncertainty.powi(2));
+        known[(i, i)] = reading.map_or(0.0, |reading| reading.standard_uncertainty.powi(2));
     }
     let Some(fit) = fit else { return Ok(known) };
     for change in usual.doubts(case)? {
-        let by = mean(&change, &fit.coefficients);
-        add(&mut known, &by, 1.0, &diagonal(0.0));
+        let by = SVector::from(mean(&change, &fit.coefficients));
+        known += by * by.transpose();
     }
     Ok(known)
 }

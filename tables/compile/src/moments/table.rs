@@ -88,7 +88,7 @@ fn lasting(text: &mut String, key: &Key<'_>, lasting: &Lasting) {
 /// The lower triangle, a row for each reading.
 fn covariance(text: &mut String, key: &Key<'_>, part: &str, matrix: &Covariance) {
     for (i, name) in NAMES.iter().enumerate() {
-        let lower = std::array::from_fn(|j| (j <= i).then_some(matrix[i][j]));
+        let lower = std::array::from_fn(|j| (j <= i).then_some(matrix[(i, j)]));
         values_row(text, key, part, name, &lower);
     }
 }

@@ -7,8 +7,9 @@
 
 use super::draw::{Sample, WEATHERS};
 use crate::features::FEATURES;
-use crate::linear::{Factor, Matrix};
+use crate::linear::{Matrix, cholesky, distance, solve};
 use coldloop::expected::Weather;
+use nalgebra::DMatrix;
 
 /// Degrees of freedom.
 pub(crate) const DEGREES: f64 = 5.0;
@@ -47,7 +48,9 @@ impl Kind {
     }
 
     /// Fitted to these vehicles, of which the first `features` features vary.
-    pub(crate) fn fitted(vehicles: &[[Sample; WEATHERS]], features: usize) -> Self {
+    ///
+    /// Errors: vehicles so few or so alike that a system of equations has no solution.
+    pub(crate) fn fitted(vehicles: &[[Sample; WEATHERS]], features: usize) -> Result<Self, String> {
         let samples: Vec<&Sample> = vehicles.iter().flatten().collect();
         let mut kind = Self {
             mean: [[0.0; Weather::TERMS]; FEATURES],
@@ -57,7 +60,7 @@ impl Kind {
             drawn: first(vehicles),
         };
         for feature in 0..features {
-            (kind.mean[feature], kind.ln_deviation[feature]) = regression(&samples, feature);
+            (kind.mean[feature], kind.ln_deviation[feature]) = regression(&samples, feature)?;
         }
         let deviations: Vec<[[f64; FEATURES]; WEATHERS]> = vehicles
             .iter()
@@ -68,8 +71,8 @@ impl Kind {
                 })
             })
             .collect();
-        (kind.lasting, kind.passing) = correlations(&deviations, features);
-        kind
+        (kind.lasting, kind.passing) = correlations(&deviations, features)?;
+        Ok(kind)
     }
 }
 
@@ -90,7 +93,7 @@ fn dot(a: &[f64], b: &[f64]) -> f64 {
 }
 
 /// Coefficients of the mean and of the logarithm of the deviation of one feature.
-fn regression(samples: &[&Sample], feature: usize) -> ([f64; Weather::TERMS], [f64; DEVIATION_TERMS]) {
+fn regression(samples: &[&Sample], feature: usize) -> Result<([f64; Weather::TERMS], [f64; DEVIATION_TERMS]), String> {
     let count = samples.len() as f64;
     let noted = NOTED[feature] * NOTED[feature];
     let mut mean = [0.0; Weather::TERMS];
@@ -113,7 +116,7 @@ fn regression(samples: &[&Sample], feature: usize) -> ([f64; Weather::TERMS], [f
         for (i, row) in matrix.iter_mut().enumerate() {
             row[i] += MEAN_RIDGE * total;
         }
-        mean = Factor::of(&matrix).solve_both(right);
+        mean = solve(&cholesky(&matrix)?, right);
         let squares: Vec<f64> = samples
             .iter()
             .map(|sample| (sample.features[feature] - dot(&mean, &sample.terms)).powi(2) + noted)
@@ -139,7 +142,7 @@ fn regression(samples: &[&Sample], feature: usize) -> ([f64; Weather::TERMS], [f
                 matrix[i][i] += ridge + 1e-9 * count;
                 right[i] -= ridge * theta[i];
             }
-            let step = Factor::of(&matrix).solve_both(right);
+            let step = solve(&cholesky(&matrix)?, right);
             for (theta, step) in theta.iter_mut().zip(step) {
                 *theta += damped * step.clamp(-1.0, 1.0);
             }
@@ -149,7 +152,7 @@ fn regression(samples: &[&Sample], feature: usize) -> ([f64; Weather::TERMS], [f
             *weight = (DEGREES + 1.0) / (DEGREES + square / variance) / variance;
         }
     }
-    (mean, theta)
+    Ok((mean, theta))
 }
 
 /// Adds one sample to the normal equations.
@@ -167,21 +170,23 @@ fn accumulate<const N: usize>(matrix: &mut [[f64; N]; N], right: &mut [f64; N], 
 ///
 /// Expectation maximisation of the t distribution over all weathers of a vehicle together; the mean over the weathers and
 /// what is left of each are independent, of covariances L + P / K and P. The sum of both has a unit diagonal.
-fn correlations(vehicles: &[[[f64; FEATURES]; WEATHERS]], features: usize) -> (Matrix<FEATURES>, Matrix<FEATURES>) {
+///
+/// Errors: a covariance that is not positive definite.
+fn correlations(
+    vehicles: &[[[f64; FEATURES]; WEATHERS]],
+    features: usize,
+) -> Result<(Matrix<FEATURES>, Matrix<FEATURES>), String> {
     let (count, many) = (vehicles.len() as f64, WEATHERS as f64);
     let mut means = identity(0.6);
     let mut passing = identity(0.5);
     for _ in 0..CORRELATION_ROUNDS {
-        let (of_means, of_passing) = (Factor::of(&means), Factor::of(&passing));
+        let (of_means, of_passing) = (cholesky(&means)?, cholesky(&passing)?);
         let mut next = (identity(0.0), identity(0.0));
         for vehicle in vehicles {
             let mean: [f64; FEATURES] = std::array::from_fn(|i| vehicle.iter().map(|z| z[i]).sum::<f64>() / many);
-            let square = |factor: &Factor<FEATURES>, z: [f64; FEATURES]| -> f64 {
-                let z = factor.solve(z);
-                z[..features].iter().map(|z| z * z).sum()
-            };
             let left = vehicle.map(|z| std::array::from_fn(|i| z[i] - mean[i]));
-            let distance = square(&of_means, mean) + left.iter().map(|z| square(&of_passing, *z)).sum::<f64>();
+            let distance = distance(&of_means, mean, features)
+                + left.iter().map(|z| distance(&of_passing, *z, features)).sum::<f64>();
             let weight = (DEGREES + many * features as f64) / (DEGREES + distance);
             add(&mut next.0, &mean, weight / count);
             for z in &left {
@@ -213,7 +218,7 @@ fn correlations(vehicles: &[[[f64; FEATURES]; WEATHERS]], features: usize) -> (M
             passing[i][j] /= scale[i] * scale[j];
         }
     }
-    (lasting, passing)
+    Ok((lasting, passing))
 }
 
 fn identity(value: f64) -> Matrix<FEATURES> {
@@ -231,15 +236,6 @@ fn add(sum: &mut Matrix<FEATURES>, z: &[f64; FEATURES], weight: f64) {
 
 /// Whether the first `count` rows of a symmetric matrix, given by its lower triangle, are positive definite.
 fn positive(matrix: &Matrix<FEATURES>, count: usize) -> bool {
-    let mut l = identity(0.0);
-    for i in 0..count {
-        for j in 0..=i {
-            let sum = matrix[i][j] - (0..j).map(|k| l[i][k] * l[j][k]).sum::<f64>();
-            if i == j && sum <= 1e-4 {
-                return false;
-            }
-            l[i][j] = if i == j { sum.sqrt() } else { sum / l[j][j] };
-        }
-    }
-    true
+    let factor = DMatrix::from_fn(count, count, |i, j| matrix[i][j]).cholesky();
+    factor.is_some_and(|factor| factor.l_dirty().diagonal().iter().all(|pivot| pivot * pivot > 1e-4))
 }

@@ -53,7 +53,7 @@ pub(crate) fn fit(root: &Path, named: &[Refrigerant], count: usize) -> Result<()
         if (vehicles.len() as f64) < ANSWERED * count as f64 {
             return Err(format!("{}: {} of {count} vehicles", table::id(system), vehicles.len()));
         }
-        let kind = Kind::fitted(&vehicles, features(system));
+        let kind = Kind::fitted(&vehicles, features(system))?;
         eprintln!(
             "{:.0?} {}: {} vehicles",
             began.elapsed(),

@@ -4,6 +4,7 @@ use super::table;
 use crate::features::{CYCLES, FEATURES, NAMES};
 use crate::linear::Matrix;
 use crate::moments::{self, conditions};
+use coldloop::inner::expected::AtlasWeather;
 use coldloop::vehicle::System;
 use coldloop::{Compressor, Expansion, Refrigerant};
 use std::fmt::Write;
@@ -59,8 +60,8 @@ pub(crate) fn compile(root: &Path, out: &mut Output) -> Result<(), String> {
 
 /// The mean of the independent simulator's sound systems in the plain terms, above the ambient: those of the kind of system
 /// are added to the plain ones.
-fn independent(table: &moments::Table, system: &System) -> Result<[[f64; conditions::PLAIN]; FEATURES], String> {
-    let mut mean = [[0.0; conditions::PLAIN]; FEATURES];
+fn independent(table: &moments::Table, system: &System) -> Result<[[f64; AtlasWeather::TERMS]; FEATURES], String> {
+    let mut mean = [[0.0; AtlasWeather::TERMS]; FEATURES];
     for (name, row) in table.sound(system.expansion) {
         let (of, term) = name.split_once(' ').map_or(("", name.as_str()), |(of, term)| {
             if conditions::names()
@@ -77,7 +78,7 @@ fn independent(table: &moments::Table, system: &System) -> Result<[[f64; conditi
         }
         let place = conditions::names().iter().position(|(plain, _)| plain == term);
         let place = place
-            .filter(|place| *place < conditions::PLAIN)
+            .filter(|place| *place < AtlasWeather::TERMS)
             .ok_or(format!("{term} is no term"))?;
         for (feature, value) in row.iter().enumerate() {
             mean[feature][place] += value;
