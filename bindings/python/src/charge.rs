@@ -49,7 +49,7 @@ pub(crate) fn charge_point<'py>(
         "dew_pressure" => Charge::dew_pressure_pa,
         "bubble_temperature" => Charge::bubble_temperature_k,
         "dew_temperature" => Charge::dew_temperature_k,
-        _ => return Err(PyValueError::new_err("this is no point of a line")),
+        _ => return Err(PyValueError::new_err("this is no bubble or dew point")),
     };
     each(py, [x], strict, |[x]| point(&charge, x))
 }
