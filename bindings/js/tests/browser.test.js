@@ -22,7 +22,7 @@ const LOW_CHARGE = {
   liquid_line: "41.5 °C",
   clutch_cycles: "9 /min",
 };
-// What the steps may ask for besides, and what is seen of this van; the last answer of every question is that nothing is.
+// What is found on this van; any other question gets its last answer, that nothing was seen.
 const SEEN = /^(bubbles in the sight glass|oil .*|hub and pulley turn together|condenser fan runs|voltage at the clutch|fixed)$/;
 // The same van after the repair, in the middle of what is normal that day.
 const SOUND = { low_side: "215 kPa gauge", high_side: "1400 kPa gauge", vent: "9 °C", suction_line: "12 °C", liquid_line: "42 °C" };
