@@ -25,8 +25,8 @@ pub struct ColdloopConditions {
     pub size: usize,
     /// A coldloop_air_source; 0 where it is not known.
     pub air_source: u32,
-    /// 1 where the compressor is driven, as seen or as a scan tool tells it, 2 where it is not; 0 where it is not known. It goes
-    /// before what any speed says.
+    /// 1 where the compressor is driven, as seen or as a scan tool tells it, 2 where it is not; 0 where it is not known. It
+    /// overrides what any speed implies.
     pub compressor_running: u32,
     /// Air in the shade, in front of the vehicle, K.
     pub ambient_k: f64,
@@ -118,8 +118,8 @@ sized!(
 /// What a sound system with this coldloop_refrigerant, coldloop_expansion and coldloop_compressor shows in these
 /// conditions.
 ///
-/// Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
-/// (they speak of 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system of which none does.
+/// Errors: UNKNOWN_NAME for an unknown code; NOT_FINITE and OUT_OF_RANGE for conditions that no source covers
+/// (they cover 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system that none covers.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_expected(
     refrigerant: u32,
