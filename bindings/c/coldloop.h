@@ -1173,7 +1173,7 @@ typedef struct coldloop_conditions {
     size_t size;
     // A coldloop_air_source; 0 where it is not known.
     uint32_t air_source;
-    // 1 where the compressor is driven, as seen or as a scan tool tells it, 2 where it is not; 0 where it is not known. It
+    // 1 where the compressor is driven, as seen or by a scan tool, 2 where it is not; 0 where it is not known. It
     // overrides what any speed implies.
     uint32_t compressor_running;
     // Air in the shade, in front of the vehicle, K.
@@ -1182,7 +1182,7 @@ typedef struct coldloop_conditions {
     double air_pa_abs;
     // Relative humidity, 0 to 1; NaN where it is not known, as all that follow.
     double relative_humidity;
-    // Speed of the engine (of an electric compressor, its own unless it is 0), revolutions per second; 0 when it stands still.
+    // Speed of the engine, revolutions per second; 0 at standstill. For an electric compressor its own speed, of which 0 says nothing.
     double engine_speed_hz;
     // Blower setting, 0 (off) to 1 (highest).
     double blower;
@@ -1190,7 +1190,7 @@ typedef struct coldloop_conditions {
     double vehicle_speed_m_s;
     // Time since the system was switched on, s.
     double running_s;
-    // Speed of the compressor itself, as a scan tool tells it, revolutions per second; 0 when it stands still.
+    // Speed of the compressor itself from a scan tool, revolutions per second; 0 at standstill.
     double compressor_speed_hz;
     // Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
     double commanded_displacement;
@@ -1238,7 +1238,7 @@ typedef struct coldloop_bands {
 typedef struct coldloop_fall {
     // Where it started, K.
     double from_k;
-    // Where the last quarter of the log stands, K.
+    // Its level in the last quarter of the log, K.
     double to_k;
     // When it had come down half of the way, s.
     double half_s;
@@ -1347,7 +1347,7 @@ typedef struct coldloop_vehicle_system {
     double high_cut_out_pa_gauge;
 } coldloop_vehicle_system;
 
-// How a visit stands. Set `size` to sizeof(coldloop_standing).
+// The verdict of a visit, and what was done. Set `size` to sizeof(coldloop_standing).
 typedef struct coldloop_standing {
     // sizeof(coldloop_standing), so that the struct can grow.
     size_t size;
@@ -1623,8 +1623,8 @@ uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
  *         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
  *
  * A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
- * vapour are present together some figures are undefined: has_response is 0 then, and they are 0. NaN stands only where a
- * function has failed.
+ * vapour are present together some figures are undefined: has_response is 0 then, and they are 0. A figure is NaN only
+ * where a function has failed.
  *
  * All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
  * infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
@@ -2459,7 +2459,7 @@ uint32_t coldloop_session_from_text(void *session,
                                     size_t *length,
                                     struct coldloop_error *error);
 
-// Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second,
+// Adds a reading of a coldloop_reading_kind, which replaces one of the same kind: Pa from the datum, K, or engagements per second,
 // with its standard uncertainty in the same unit.
 //
 // `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise;

@@ -772,7 +772,7 @@ namespace Coldloop
         public double high_cut_out_pa_gauge;
     }
 
-    /// <summary>How a visit stands.</summary>
+    /// <summary>The verdict of a visit, and what was done.</summary>
     [StructLayout(LayoutKind.Sequential)]
     public unsafe struct Standing
     {
@@ -1193,7 +1193,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_session_from_text", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionFromText(void* session, UIntPtr size, byte* stored, byte* refusal, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second, with its standard uncertainty in the same unit. `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise; coldloop_gauge_uncertainty and coldloop_thermometer_uncertainty tell the uncertainty of an instrument.</summary>
+        /// <summary>Adds a reading of a coldloop_reading_kind, which replaces one of the same kind: Pa from the datum, K, or engagements per second, with its standard uncertainty in the same unit. `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise; coldloop_gauge_uncertainty and coldloop_thermometer_uncertainty tell the uncertainty of an instrument.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_add_reading", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionAddReading(void* session, uint kind, uint datum, double reading, double standard_uncertainty, Error* error);
 
