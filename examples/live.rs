@@ -121,7 +121,7 @@ fn show(
         let says = match step {
             Action::Check(check) => check.description(),
             Action::Repair(fault) => coldloop::diagnosis::repair(fault).says,
-            Action::HandOver => "Hand over to somebody who knows more.",
+            Action::HandOver => "Hand over to a specialist.",
             _ => "A step that is newer than this program.",
         };
         println!("       Next: {says}");

@@ -348,7 +348,7 @@ fn foot(page: &Page, measured: &[Measured<'_>]) -> [Vec<String>; 2] {
         "the same for all refrigerants but R-744"
     };
     let note = format!(
-        "Below the name of a fault stands the measure of its severity. Forms of one fault are drawn as one, with the spread between \
+        "Below the name of a fault is the measure of its severity. Forms of one fault are drawn as one, with the spread between \
          them. Shifts and spreads are {family}; shifts follow ambient, water in the air and engine speed."
     );
     sources.extend(wrapped(&note, LETTERS));

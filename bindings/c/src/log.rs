@@ -73,7 +73,7 @@ impl Growing for ColdloopInstruments {}
 pub struct ColdloopFall {
     /// Where it started, K.
     pub from_k: f64,
-    /// Where the last quarter of the log stands, K.
+    /// Its level in the last quarter of the log, K.
     pub to_k: f64,
     /// When it had come down half of the way, s.
     pub half_s: f64,

@@ -77,7 +77,7 @@ pub struct ColdloopVehicleSystem {
 
 impl Growing for ColdloopVehicleSystem {}
 
-/// How a visit stands. Set `size` to sizeof(coldloop_standing).
+/// The verdict of a visit, and what was done. Set `size` to sizeof(coldloop_standing).
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct ColdloopStanding {
@@ -233,7 +233,7 @@ pub extern "C" fn coldloop_session_from_text(
     })
 }
 
-/// Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second,
+/// Adds a reading of a coldloop_reading_kind, which replaces one of the same kind: Pa from the datum, K, or engagements per second,
 /// with its standard uncertainty in the same unit.
 ///
 /// `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise;

@@ -9,8 +9,8 @@
 //!         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
 //!
 //! A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
-//! vapour are present together some figures are undefined: has_response is 0 then, and they are 0. NaN stands only where a
-//! function has failed.
+//! vapour are present together some figures are undefined: has_response is 0 then, and they are 0. A figure is NaN only
+//! where a function has failed.
 //!
 //! All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
 //! infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with

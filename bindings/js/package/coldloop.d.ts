@@ -60,7 +60,7 @@ export interface Session {
   readonly stored: string;
   /** System, conditions, readings and observations as they are now, after a repair those since. */
   readonly readings: Pick<ReadingsFile, "system" | "conditions" | "readings" | "observations">;
-  /** Adds an entry of a readings file, such as `readings.vent`, `observations.oil_traces` or `conditions.ambient`, in the place of an earlier one. */
+  /** Adds an entry of a readings file, such as `readings.vent`, `observations.oil_traces` or `conditions.ambient`, which replaces an earlier one. */
   add(key: string, value: unknown): this;
   /** Adds how a check came out, as a branch of the next step has it. */
   outcome(check: string, result: "yes" | "no", of?: string | null): this;

@@ -144,7 +144,7 @@ test("guided by its steps a visit comes from two pressures to the repair, and to
   });
 });
 
-test("what must stop stands above the step", async () => {
+test("a reason to stop is shown above the step", async () => {
   await visited("stop", async (page) => {
     await page.locator("#vehicle button[type=submit]").click();
     await write(page, "low_side", "300 kPa gauge");
@@ -180,7 +180,7 @@ test("it works on after the server is stopped, and a visit is saved and opened a
   });
 });
 
-test("at every width it fits, its targets are large, and it speaks Spanish", async () => {
+test("the page fits at every width, its targets are large, and it has Spanish", async () => {
   await visited("widths", async (page) => {
     const fits = async (told) => {
       for (const width of [390, 768, 1200]) {

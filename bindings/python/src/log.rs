@@ -214,7 +214,7 @@ fn fall<'py>(py: Python<'py>, fall: Fall) -> PyResult<Bound<'py, PyDict>> {
     Ok(told)
 }
 
-/// The unit that stands behind the name of a channel.
+/// The unit behind the name of a channel.
 const fn unit(channel: Channel, datum: Datum) -> &'static str {
     match channel {
         Channel::LowSide | Channel::HighSide | Channel::HighSideTransducer => match datum {

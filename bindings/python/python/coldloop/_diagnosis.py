@@ -94,8 +94,8 @@ class Diagnosis:
 
 
 def catalogue(readings: Readings) -> dict[str, Any]:
-    """What a program has to know to ask the right questions about a system, in the shape of a readings file, of which only
-    ``system`` is looked at.
+    """What a program has to know to ask the right questions about a system. ``readings`` has the shape of a readings file, of which
+    only ``system`` is used.
 
     ``faults`` that it can have (what each ``says``, the ``measure`` of its severity, its ``prior``, its ``repair`` with cost and
     cautions), ``checks`` that exist for it (with cost, cautions and the ``questions`` that they answer) and
@@ -114,8 +114,8 @@ def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
     """Judges a vehicle from its readings, given in the shape of a readings file, as the text of one, or as a
     ``pathlib.Path`` to one.
 
-    A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and stand in the
-    place of the ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
+    A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and replace the
+    ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
     ``none_of_these``, ``two_faults``, ``language``, ``details``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
     ``stakes`` (``look``, ``sound_part``, ``missed_fault``, ``wrong_list`` and ``needless_repeat``: what wrong answers cost
     in minutes, from which the thresholds follow that are not given), ``recovered``, ``next_checks``, ``prices``

@@ -95,7 +95,7 @@ def once(names: Iterable[Any], where: str) -> None:
     known = set()
     for name in names:
         if name in known:
-            raise InconsistentError(f"{name}: this column stands twice in {where}", "name", key=str(name))
+            raise InconsistentError(f"{name}: this column occurs twice in {where}", "name", key=str(name))
         known.add(name)
 
 

@@ -118,7 +118,7 @@ def _kept(names: list[str], keep: Iterable[str]) -> list[str]:
 
 
 NO_WORD = 2**32 - 1
-"""A code that stands for no word of any column: its rows are refused."""
+"""A code of no word in any column: its rows are refused."""
 
 
 def _codes(source: "Frame", name: str, raising: bool) -> npt.NDArray[np.uint32]:
