@@ -2,7 +2,7 @@
 //!
 //! `cargo run --release --example fault_population` prints 2,000 rows of CSV;
 //! `cargo run --release --example fault_population -- 100000 7 vehicles.csv` writes 100,000 with the seed 7 to a file;
-//! a fourth argument, as `R-152a,R-744`, names other refrigerants to draw from. What was drawn and how the solver fared is told on standard error.
+//! a fourth argument, as `R-152a,R-744`, names other refrigerants to draw from. What was drawn and how often the solver converged is printed on standard error.
 //!
 //! Drawn evenly: system (R-134a or R-1234yf, two expansion devices, four compressors), make, class of vehicle, ambient 5 to
 //! 50 °C, relative humidity 10 to 90 % (dew point up to 30 °C), altitude 0 to 2,500 m, engine 800 to 2,500 rpm, blower 40 to 100 %, fresh or
@@ -35,7 +35,7 @@ use std::thread;
 use std::time::{Duration, Instant};
 use wettest::at_most_wet;
 
-/// What is found mixed into a charge.
+/// The refrigerants that are mixed into a charge.
 const FOREIGN: [Refrigerant; 4] = [
     Refrigerant::R1234yf,
     Refrigerant::R22,
@@ -161,7 +161,7 @@ fn part(rows: usize, seed: u64, index: u64, refrigerants: &[Refrigerant]) -> Res
             Compressor::ALL[rng.random_range(0..Compressor::ALL.len())],
         );
         if system.refrigerant == Refrigerant::R744 {
-            // It is there with a controlled compressor only.
+            // Only systems with a controlled compressor have it.
             if system.compressor == Compressor::FixedClutch {
                 system.compressor = Compressor::Electric;
             }

@@ -1,4 +1,4 @@
-//! Plays a log: how far it is, in what state the vehicle is, the verdict as it settles, and the next step.
+//! Plays a log and prints its progress, the state of the vehicle, the verdict as it settles, and the next step.
 //!
 //! ```text
 //! cargo run --release --example live -- examples/logs/cycling-van.toml --speed 20
@@ -18,10 +18,10 @@ use std::error::Error;
 use std::path::Path;
 use std::time::Duration;
 
-/// Seconds of the log between two looks.
+/// Seconds of the log between two verdicts.
 const LOOK_S: f64 = 5.0;
 
-/// What is told, and compared with what was told before.
+/// What is printed when it differs from what was printed last.
 #[derive(Clone, PartialEq)]
 struct Told {
     phase: LogPhase,
@@ -55,7 +55,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         let mut named = judgement
             .as_ref()
             .map_or(Vec::new(), |judgement| judgement.verdict().faults.to_vec());
-        // The order of a short list is that of the odds, which are told beside it.
+        // The order of a short list is that of the odds, which are printed with it.
         named.sort_by_key(|fault| fault.code());
         let kind = judgement.as_ref().map(|judgement| judgement.verdict().kind);
         let told = Told {
@@ -78,7 +78,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     end(&case, &recorder.summary(), &instruments, &settings, json)
 }
 
-/// What the states that lasted long enough say together.
+/// The judgement from all states that lasted long enough.
 fn judged(
     case: &Case,
     summary: &Summary,
@@ -125,7 +125,7 @@ fn show(
         let says = match step {
             Action::Check(check) => check.description(),
             Action::Repair(fault) => coldloop::diagnosis::repair(fault).says,
-            Action::HandOver => "Hand over to somebody who knows more.",
+            Action::HandOver => "Hand over to a specialist.",
             _ => "A step that is newer than this program.",
         };
         println!("       Next: {says}");

@@ -4,8 +4,8 @@
 //! cargo run --release --example proof_of_repair
 //! ```
 //!
-//! The garage is invented: municipal vehicles at 1,600 m. Every figure carries the error of its instrument, and a
-//! judgement that the instruments do not bear says so.
+//! The garage is invented: municipal vehicles at 1,600 m. Every figure has the uncertainty of its instrument, and where
+//! the instruments do not allow a judgement, the answer says so.
 
 use coldloop::Refrigerant;
 use coldloop::circuit::{Estimate, Gauge, Reading};
@@ -78,7 +78,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// Dry nitrogen at 10 bar stood in the circuit for an hour while the shop cooled down.
+/// Pressure test: dry nitrogen at 10 bar in the circuit for an hour, while the shop cooled down.
 fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
     let test = Decay {
         gas: DecayGas::Nitrogen,
@@ -113,7 +113,7 @@ fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// The pump ran, and the vacuum was held for twenty minutes.
+/// The evacuation, and the vacuum hold of twenty minutes.
 fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
     let microns = |microns: f64| -> Reading<Pressure> {
         Reading::within(
@@ -142,7 +142,7 @@ fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// What the scales say.
+/// The masses that the scales showed.
 fn weighed(place: Surroundings) -> Result<(), Box<dyn Error>> {
     let scale = |grams: f64| Some(Reading::within(Mass::from_g(grams), MACHINE_SCALE));
     let book = ChargeBook {

@@ -105,7 +105,7 @@ fn sound(expansion: Expansion, compressor: Compressor, ambient_c: f64) -> Result
     let system = System::new(Refrigerant::R134a, expansion, compressor);
     (0..VEHICLES)
         .map(|index| {
-            // Every make alike often.
+            // Every make equally often.
             let make = Make::numbered(index as u32 % Make::TO_JUDGE.end);
             let cars = Population::of_make(make, system, VehicleClass::Car);
             let car = cars.vehicle(&std::array::from_fn(|_| rng.random()))?;
@@ -215,7 +215,7 @@ fn sweeps(folder: &Path) -> Result<(), Box<dyn AnyError>> {
                 .y_labels(6)
                 .draw()?;
             type Read = fn(&Simulation) -> f64;
-            // Solid: pressures, psig; thin: vent, superheat and subcooling, ten to the kelvin.
+            // Solid: pressures, psig; thin: vent, superheat and subcooling, ten units to the kelvin.
             let lines: [(Read, ShapeStyle); 5] = [
                 (|s| psig(s.high_side.pa()), BLACK.stroke_width(2)),
                 (|s| psig(s.low_side.pa()), BLACK.stroke_width(2)),

@@ -1,5 +1,5 @@
-//! The hot paths, once for every program that measures them: one pass goes over `INPUTS` different inputs in no order, so
-//! that no branch is learnt by heart.
+//! The hot paths, once for every program that measures them: one pass goes over `INPUTS` different inputs without an order, so
+//! that the processor cannot learn to predict branches.
 
 use coldloop::inner::eos::{Isotherm, Properties};
 use coldloop::saturation::Side;
@@ -11,12 +11,12 @@ use std::hint::black_box;
 /// Calls in one pass.
 pub(crate) const INPUTS: usize = 1_000;
 
-/// Three of the road: one with glide, one with nearly none, one near an azeotrope.
+/// Three blends that vehicles have: one with glide, one with nearly none, one near an azeotrope.
 pub(crate) const BLENDS: [Refrigerant; 3] = [Refrigerant::R407C, Refrigerant::R410A, Refrigerant::R513A];
 
 /// A call, done for every input by `pass`, which returns the sum of the answers.
 pub(crate) struct Path {
-    /// What is asked.
+    /// What is calculated.
     pub(crate) what: &'static str,
     /// Of which refrigerant.
     pub(crate) refrigerant: Refrigerant,
@@ -146,7 +146,7 @@ pub(crate) fn of(refrigerant: Refrigerant) -> Vec<Path> {
     paths
 }
 
-/// Both lines of a blend, either direction, from evaporating at 250 K to condensing at 335 K.
+/// Both lines of a blend in both directions, from evaporating at 250 K to condensing at 335 K.
 pub(crate) fn of_blend(refrigerant: Refrigerant) -> Vec<Path> {
     let Some(blend) = saturation::blend(refrigerant) else {
         return Vec::new();
@@ -175,8 +175,8 @@ pub(crate) fn of_blend(refrigerant: Refrigerant) -> Vec<Path> {
     paths
 }
 
-/// What the mixture model itself is asked: the vapour of a blend 15 K above its dew point, and the lines of a charge that
-/// stands on no list, that blend with a tenth of R-134a put in.
+/// Calculations by the mixture model itself: the vapour of a blend 15 K above its dew point, and the lines of a charge that
+/// is not listed, that blend with a tenth of R-134a added.
 pub(crate) fn of_charge(refrigerant: Refrigerant) -> Vec<Path> {
     let charge = Charge::new(&[(refrigerant, 0.9), (Refrigerant::R134a, 0.1)], 0.0);
     let (Some(blend), Ok(charge)) = (saturation::blend(refrigerant), charge) else {

@@ -1,4 +1,4 @@
-//! What vehicles of this library answer.
+//! The values of this library's vehicles for a fact.
 
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::diagnosis::exists;
@@ -8,7 +8,7 @@ use coldloop::{Error, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
-/// One vehicle of a system, and its make: the only place that knows how vehicles are drawn.
+/// Draws one vehicle of a system, and its make; vehicles are drawn nowhere else.
 fn drawn(rng: &mut ChaCha8Rng, system: System) -> Result<(Make, Vehicle), Error> {
     let cars = Population::usual(system, VehicleClass::Car);
     let uniforms = std::array::from_fn(|_| rng.random());

@@ -1,8 +1,8 @@
 //! Any charge: leaked, mixed, contaminated
 //!
-//! A listed refrigerant has its lines ready. Any other charge is told by its parts: refrigerants, pure or blends, by mass in
-//! any unit that they share, and air beside them. Its lines are searched in the mixture model, which takes a tenth of a
-//! millisecond or so.
+//! The saturation lines of listed refrigerants are precomputed. Any other charge is given by its parts: refrigerants, pure or
+//! blends, by mass in any common unit, and air. Its bubble and dew points are solved with the mixture model, which takes about
+//! a tenth of a millisecond.
 //!
 //!     double pressure_pa_abs;
 //!     coldloop_shares charge = {.count = 2};
@@ -97,7 +97,7 @@ pub struct ColdloopRemainder {
     pub has_liquid: u32,
     /// Pressure at rest above vacuum, Pa.
     pub pressure_pa_abs: f64,
-    /// Composition, which may be given back as a charge.
+    /// Composition, which can be the charge of a further call.
     pub shares: ColdloopShares,
 }
 
@@ -111,7 +111,7 @@ sized!(
     }
 );
 
-/// The same as the caller has it: places that are not in use need not be initialised.
+/// `ColdloopShares` as an argument: places that are not in use need not be initialised.
 #[repr(C)]
 #[derive(Clone, Copy)]
 struct AsGiven {
@@ -253,10 +253,10 @@ pub extern "C" fn coldloop_charge_split(
     })
 }
 
-/// What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge
-/// over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the
-/// phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
-/// two kinds.
+/// What is left of a charge in a circuit at rest at a temperature, when the share `lost` (0 to 0.99) of its mass has escaped
+/// as one phase. `density_kg_m3` is the charge before the leak over the inner volume of the circuit; `leak_phase` is a
+/// coldloop_leak_phase: the phase that escapes, in equilibrium with the rest (Rayleigh's distillation). A leak while the system
+/// runs lies between the two phases.
 ///
 /// Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
 #[unsafe(no_mangle)]

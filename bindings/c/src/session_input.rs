@@ -1,4 +1,4 @@
-//! What a caller tells a session, checked and converted.
+//! The arguments of session functions, checked and converted.
 
 use crate::boundary::{known, member};
 use crate::session::ColdloopVehicleSystem;

@@ -1,9 +1,9 @@
 //! Units and text
 //!
-//! Every function of this library speaks SI; these turn what a gauge or a person says into it. The factors are made of
-//! exact definitions: a psi is a pound times standard gravity over an inch squared, an inch of mercury has the density
-//! of mercury at 0 degrees Celsius. The conversions are plain arithmetic on whatever they are given; a psi, a bar or an
-//! inch of mercury has the datum that it had before.
+//! Every function of this library takes and gives SI; these convert what a gauge shows or a person writes. The factors follow
+//! from exact definitions: a psi is a pound times standard gravity over an inch squared, an inch of mercury has the density
+//! of mercury at 0 degrees Celsius. The conversions are plain arithmetic without a check of range; the datum of a
+//! pressure does not change.
 //!
 //! Text is read strictly: a unit is required, a pressure must say gauge, absolute or vacuum, a comma is refused. Case,
 //! spaces, dots, brackets and degree signs do not matter:

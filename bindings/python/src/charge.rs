@@ -54,7 +54,7 @@ pub(crate) fn charge_point<'py>(
                 .map(in_kelvins)
         },
         "dew_temperature" => |charge, p_pa| charge.dew_temperature(AbsolutePressure::from_pa(p_pa)).map(in_kelvins),
-        _ => return Err(PyValueError::new_err("this is no point of a line")),
+        _ => return Err(PyValueError::new_err("this is no bubble or dew point")),
     };
     each(py, [x], strict, |[x]| point(&charge, x))
 }

@@ -1,4 +1,4 @@
-//! Readings over time: rows of numbers in, what they say out.
+//! Readings over time: rows of numbers in; states, readings and verdict out.
 
 use crate::diagnosis::settings;
 use crate::errors::{raised, refused, refused_key, unknown};
@@ -13,7 +13,7 @@ use numpy::PyReadonlyArray1;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
-/// The columns of a log by their names: the header cell of each, nothing for one that is no channel.
+/// The header cell of each column of a log by its name; `None` for a column that is no channel.
 #[pyfunction]
 pub(crate) fn log_header(py: Python<'_>, names: Vec<String>) -> PyResult<Vec<Option<String>>> {
     let cells = names
@@ -31,7 +31,7 @@ pub(crate) struct Recorder {
 
 #[pymethods]
 impl Recorder {
-    /// Nothing yet, read with instruments by the ids of `low_side`, `high_side`, `high_side_transducer` (gauges), `air` and `lines`
+    /// An empty log, read with instruments by the ids of `low_side`, `high_side`, `high_side_transducer` (gauges), `air` and `lines`
     /// (thermometers).
     #[new]
     fn new(py: Python<'_>, instruments: Vec<(String, String)>) -> PyResult<Self> {
@@ -215,7 +215,7 @@ fn fall<'py>(py: Python<'py>, fall: Fall) -> PyResult<Bound<'py, PyDict>> {
     Ok(told)
 }
 
-/// The unit that stands behind the name of a channel.
+/// The unit behind the name of a channel.
 const fn unit(channel: Channel, datum: Datum) -> &'static str {
     match channel {
         Channel::LowSide | Channel::HighSide | Channel::HighSideTransducer => match datum {

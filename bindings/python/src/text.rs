@@ -31,7 +31,7 @@ pub(crate) fn quantities() -> Vec<&'static str> {
 /// From text to SI.
 pub(crate) type Reader = fn(&str) -> Result<f64, Error>;
 
-/// What reads the text of a quantity; none where the library reads no such text.
+/// The function that reads the text of a quantity; `None` where the library reads no such text.
 pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
     match quantity {
         Quantity::Temperature => Some(|text| text::temperature(text).map(in_kelvins)),

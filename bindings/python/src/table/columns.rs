@@ -16,7 +16,7 @@ use std::fmt::Write;
 
 /// The entries that are numbers, with their quantity.
 pub(super) const NUMBERS: [(&str, Quantity); 26] = [
-    ("high_side_transducer", Quantity::GaugePressure), // before what its name begins with
+    ("high_side_transducer", Quantity::GaugePressure), // before `high_side`, with which its name begins
     ("high_cut_out", Quantity::GaugePressure),
     ("compressor_speed", Quantity::RotationalSpeed),
     ("commanded_displacement", Quantity::Displacement),
@@ -64,7 +64,7 @@ pub(super) const WORDS: [&str; 16] = [
     "condenser_outlet_instrument",
 ];
 
-/// The words of a column that says whether something is so.
+/// The words of a column that is answered with yes or no.
 const YES_OR_NO: [&str; 2] = ["yes", "no"];
 
 fn is_so(code: u32) -> Option<bool> {
@@ -145,7 +145,7 @@ pub(crate) fn log_cell(name: &str) -> Result<Option<String>, Error> {
     }
 }
 
-/// Whether a number with this unit can be read; where that number itself lies does not matter.
+/// Whether a number with this unit can be read, in range or not.
 fn fits(quantity: Quantity, unit: &str) -> Result<(), Error> {
     let one = format!("1 {unit}");
     let read = if quantity == Quantity::GaugePressure {
@@ -223,7 +223,7 @@ pub(super) struct Table<'a> {
     answers: Vec<(Observation, &'a [f64])>,
 }
 
-/// A row without a case: the column that is to blame, and why.
+/// A row without a case: the column that was refused, and why.
 pub(super) struct Refused {
     pub(super) column: String,
     pub(super) error: Error,
@@ -357,7 +357,7 @@ struct Cells<'t, 'a> {
 }
 
 impl Cells<'_, '_> {
-    /// A number read as the text of a readings file would be, so that both doors give the same bits.
+    /// A number, read as the text of a readings file is, so that tables and files give the same bits.
     fn number<T>(&mut self, entry: &str, read: impl Fn(&str) -> Result<T, Error>) -> Result<Option<T>, Refused> {
         let place = NUMBERS.iter().position(|(known, _)| *known == entry);
         let Some(column) = place.and_then(|place| self.table.numbers[place].as_ref()) else {
