@@ -85,10 +85,10 @@ fn a_clutch_that_cycles_down_to_vacuum_is_no_ice() {
 
 /// A pressure of a log that counts from the surrounding air.
 fn gauge(pressure: Pressure) -> GaugePressure {
-    match pressure {
-        Pressure::Gauge(pressure) => pressure,
-        Pressure::Absolute(pressure) => panic!("{pressure:?} of a gauge"),
-    }
+    let Pressure::Gauge(pressure) = pressure else {
+        unreachable!("{pressure:?} of a log that counts from the air");
+    };
+    pressure
 }
 
 /// Sources: workshop manuals of 1993 and 1998 for cars with an orifice tube: the switch opens at 22 to 28 psi and closes at 40 to 47 psi;

@@ -11,6 +11,9 @@ use coldloop::units::{
 use coldloop::{ErrorKind, Quantity, range};
 use proptest::prelude::*;
 
+/// From text to SI.
+type Reader = fn(&str) -> Result<f64, coldloop::Error>;
+
 fn gauge_pa(text: &str) -> f64 {
     match text::pressure(text) {
         Ok(Pressure::Gauge(pressure)) => pressure.pa(),
@@ -359,7 +362,6 @@ proptest! {
 
     #[test]
     fn other_printed_quantities_are_read_back_to_the_bit(fraction in 0.0..=1.0f64) {
-        type Reader = fn(&str) -> Result<f64, coldloop::Error>;
         let readers: [(range::Range, Reader); 8] = [
             (range::ALTITUDE, text::altitude_m),
             (range::RELATIVE_HUMIDITY, |t| text::relative_humidity(t).map(RelativeHumidity::fraction)),
@@ -386,7 +388,7 @@ proptest! {
         if let Ok(temperature) = text::temperature(&text) {
             prop_assert!(in_kelvins(temperature).is_finite());
         }
-        let readers: [fn(&str) -> Result<f64, coldloop::Error>; 4] = [
+        let readers: [Reader; 4] = [
             text::altitude_m,
             |t| text::relative_humidity(t).map(RelativeHumidity::fraction),
             |t| text::mass(t).map(Mass::kg),

@@ -56,6 +56,12 @@ pub struct Blend {
 }
 
 /// One component of a blend.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let parts = saturation::blend(Refrigerant::R410A).expect("it is a blend").parts;
+/// assert!(parts.iter().any(|part| part.refrigerant == Refrigerant::R32 && part.mass_fraction == 0.5));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Part {

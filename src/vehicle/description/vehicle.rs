@@ -54,6 +54,12 @@ pub enum RearLoad {
 }
 
 /// A second evaporator in parallel, with an expansion valve and a shut-off of its own.
+///
+/// ```
+/// use coldloop::vehicle::{Rear, RearLoad};
+/// let shut = Rear { load: RearLoad::Air, size: 0.5, open: false };
+/// assert!(Rear { open: true, ..shut } != shut);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Rear {
     /// What it cools.

@@ -87,6 +87,18 @@ pub struct Swing {
 }
 
 /// What eyes would see.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, FaultSeverity, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let van = Vehicle::typical(system, VehicleClass::Van)?;
+/// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
+/// let short = simulate(&van, &day, &[FaultSeverity::new(Fault::Undercharge, 0.5)])?;
+/// assert!(short.looks.bubbles && !simulate(&van, &day, &[])?.looks.bubbles);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct VisibleSigns {

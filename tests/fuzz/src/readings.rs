@@ -96,9 +96,12 @@ fn refused(refusal: &Refusal, written: &str) {
     );
 }
 
+/// From text to SI.
+type Reader = fn(&str) -> Result<f64, coldloop::Error>;
+
 /// A quantity that is read is finite.
 fn quantities(written: &str) {
-    let readers: [fn(&str) -> Result<f64, coldloop::Error>; 5] = [
+    let readers: [Reader; 5] = [
         |text| text::mass(text).map(Mass::kg),
         |text| text::volume(text).map(Volume::m3),
         |text| text::duration(text).map(TimeSpan::seconds),
