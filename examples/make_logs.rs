@@ -6,7 +6,8 @@
 //!
 //! The vehicle model run in time, in the simplest way: from a start at rest each reading approaches its steady state at the present
 //! speed and fault, with a time constant of its own (pressures seconds, air and lines a minute, cabin several). Where the clutch
-//! cycles in the steady state, the pressures follow a saw-tooth with the ends, the rate and the running part of that steady state. Noise is that of transducers and thermocouples. Time constants and noise are engineering judgement.
+//! cycles in the steady state, the pressures follow a saw-tooth with the ends, the rate and the running part of that steady state.
+//! Noise is that of transducers and thermocouples. Time constants and noise are engineering judgement.
 
 use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
