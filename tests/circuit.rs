@@ -2,35 +2,18 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+#[path = "shared/readings.rs"]
+mod readings;
+
 use approx::assert_relative_eq;
 use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings, subcooling, superheat};
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, InSi, Pressure, PressureDifference, Surroundings, Temperature, celsius,
-    in_kelvins, kelvins, kelvins_difference,
+    AbsolutePressure, GaugePressure, InSi, PressureDifference, Surroundings, celsius, in_kelvins, kelvins,
+    kelvins_difference,
 };
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant, Thermometer};
 use proptest::prelude::*;
-
-fn gauge(psig: f64, gauge: Gauge) -> Reading<Pressure> {
-    Reading::pressure(GaugePressure::from_psig(psig), gauge)
-}
-
-fn line(t_c: f64) -> Reading<Temperature> {
-    Reading::temperature(celsius(t_c), Thermometer::ClampThermistor)
-}
-
-/// A sound R-134a system on a mild day.
-fn healthy() -> Readings {
-    Readings {
-        low_side: Some(gauge(35.0, Gauge::LOW_SIDE)),
-        high_side: Some(gauge(175.0, Gauge::HIGH_SIDE)),
-        vent: Some(line(6.0)),
-        suction_line: Some(line(12.0)),
-        discharge_line: Some(line(72.0)),
-        liquid_line: Some(line(42.0)),
-        ..Readings::default()
-    }
-}
+use readings::{FIGURES, gauge, healthy, line};
 
 fn derived(readings: &Readings) -> Derived {
     Derived::new(Refrigerant::R134a, readings, Surroundings::SEA_LEVEL, Some(line(24.0))).unwrap()
@@ -289,27 +272,6 @@ fn gauges_keep_the_datum_of_the_place_where_they_were_zeroed() {
     );
     assert!(value(here.superheat) - value(there.superheat) > 1.5);
 }
-
-type Figure = fn(&Derived) -> Option<Estimate>;
-
-const FIGURES: [(&str, Figure); 14] = [
-    ("low side", |d| d.low_side.map(Estimate::si)),
-    ("high side", |d| d.high_side.map(Estimate::si)),
-    ("pressure ratio", |d| d.pressure_ratio),
-    ("low dew", |d| d.low_dew.map(Estimate::si)),
-    ("low bubble", |d| d.low_bubble.map(Estimate::si)),
-    ("high dew", |d| d.high_dew.map(Estimate::si)),
-    ("high bubble", |d| d.high_bubble.map(Estimate::si)),
-    ("superheat", |d| d.superheat.map(Estimate::si)),
-    ("subcooling", |d| d.subcooling.map(Estimate::si)),
-    ("discharge superheat", |d| d.discharge_superheat.map(Estimate::si)),
-    ("condensing above ambient", |d| {
-        d.condensing_above_ambient.map(Estimate::si)
-    }),
-    ("vent above evaporating", |d| d.vent_above_evaporating.map(Estimate::si)),
-    ("cooling", |d| d.cooling.map(Estimate::si)),
-    ("isentropic efficiency", |d| d.isentropic_efficiency),
-];
 
 proptest! {
     /// Any readings give figures or a typed error, and figures are finite.

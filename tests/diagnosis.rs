@@ -2,11 +2,14 @@
 
 #![allow(clippy::unwrap_used)] // a test ends that way
 
-use coldloop::circuit::{Gauge, Reading, Readings};
+#[path = "shared/van.rs"]
+mod van;
+
+use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Judge, Settings, Stakes, diagnose, judge};
 use coldloop::units::{
-    Frequency, GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Surroundings, TimeSpan, celsius, fahrenheit,
-    kelvins, kelvins_difference,
+    Frequency, GaugePressure, RelativeHumidity, RotationalSpeed, Surroundings, TimeSpan, celsius, fahrenheit, kelvins,
+    kelvins_difference,
 };
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -14,27 +17,7 @@ use coldloop::{
     Refrigerant, RestFinding, Thermometer, VerdictKind,
 };
 use proptest::prelude::*;
-
-fn van(place: Surroundings) -> Case {
-    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
-    let mut conditions = Conditions::new(fahrenheit(74.0), place);
-    conditions.running_for = Some(TimeSpan::from_seconds(720.0));
-    Case::new(system, conditions, Readings::default())
-}
-
-fn psig(low: f64, high: f64) -> [Pressure; 2] {
-    [
-        GaugePressure::from_psig(low).into(),
-        GaugePressure::from_psig(high).into(),
-    ]
-}
-
-fn with(mut case: Case, [low, high]: [Pressure; 2], vent_f: Option<f64>) -> Case {
-    case.readings.low_side = Some(Reading::pressure(low, Gauge::LOW_SIDE));
-    case.readings.high_side = Some(Reading::pressure(high, Gauge::HIGH_SIDE));
-    case.readings.vent = vent_f.map(|f| Reading::temperature(fahrenheit(f), Thermometer::PocketDigital));
-    case
-}
+use van::{psig, van, with};
 
 fn judged(case: &Case) -> Diagnosis {
     diagnose(case, &Settings::default()).unwrap()

@@ -3,16 +3,20 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
+#[path = "shared/workshop.rs"]
+mod workshop;
+
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose, exists};
+use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::SoundModel;
-use coldloop::units::{GaugePressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius};
-use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, System, simulate};
+use coldloop::units::{GaugePressure, RotationalSpeed, Surroundings, TimeSpan, celsius};
+use coldloop::vehicle::{Conditions, FaultSeverity, System};
 use coldloop::{
     Caution, Compressor, Expansion, Fault, QualityNote, Refrigerant, Thermometer, VehicleClass, VerdictKind,
 };
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
+use workshop::judged_in_a_workshop;
 
 /// A vehicle of the fleet of a refrigerant, drawn at random, read in a workshop and judged.
 fn judged(rng: &mut ChaCha8Rng, refrigerant: Refrigerant, fault: FaultSeverity) -> Option<(Case, Diagnosis)> {
@@ -22,32 +26,7 @@ fn judged(rng: &mut ChaCha8Rng, refrigerant: Refrigerant, fault: FaultSeverity) 
     if [Refrigerant::R407C, Refrigerant::R513A].contains(&refrigerant) {
         class = VehicleClass::Bus;
     }
-    let vehicle = Population::usual(system, class).vehicle(&std::array::from_fn(|_| rng.random()));
-    let conditions = Conditions {
-        relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.2..0.8))),
-        engine_speed: Some(RotationalSpeed::from_hz(25.0)).filter(|_| system.compressor != Compressor::Electric),
-        blower: Some(1.0),
-        vehicle_speed: Some(Speed::from_m_s(0.0)),
-        running_for: Some(TimeSpan::from_seconds(900.0)),
-        ..Conditions::new(
-            celsius(rng.random_range(20.0..40.0)),
-            Surroundings::at_altitude(1_600.0).unwrap(),
-        )
-    };
-    let errors = std::array::from_fn(|_| rng.random());
-    if !exists(fault.fault, &system) {
-        return None;
-    }
-    let truth = simulate(&vehicle.ok()?, &conditions, &[fault]).ok()?;
-    let shop = Instruments {
-        missing: 0.0,
-        ..Instruments::SHOP
-    };
-    let readings = shop.measure(&truth, conditions.surroundings, &errors).ok()?;
-    let case = Case::new(system, conditions, readings);
-    // A discharge line above 200 °C is beyond what a thermometer is believed.
-    let answer = diagnose(&case, &Settings::default()).ok()?;
-    Some((case, answer))
+    judged_in_a_workshop(rng, (system, class), None, fault)
 }
 
 /// Of the sound ones few are called faulty, and a gross fault is among the first three names of most: R-152a boils and condenses

@@ -2,15 +2,19 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
+#[path = "shared/workshop.rs"]
+mod workshop;
+
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, exists, judge};
-use coldloop::units::{GaugePressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius};
-use coldloop::vehicle::{Conditions, FaultSeverity, Instruments, Population, System, simulate};
+use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
+use coldloop::units::{GaugePressure, Surroundings, celsius};
+use coldloop::vehicle::{Conditions, FaultSeverity, System};
 use coldloop::{
     AirSource, Caution, Compressor, Expansion, Fault, QualityNote, Refrigerant, RestFinding, VehicleClass, VerdictKind,
 };
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
+use workshop::judged_in_a_workshop;
 
 /// A vehicle drawn at random, read in a workshop and judged.
 fn with(refrigerant: Refrigerant, rng: &mut ChaCha8Rng, fault: Fault, severity: f64) -> Option<(Case, Diagnosis)> {
@@ -22,33 +26,8 @@ fn with(refrigerant: Refrigerant, rng: &mut ChaCha8Rng, fault: Fault, severity: 
     );
     // Few buses come to a shop, and the bands know it.
     let class = VehicleClass::ALL[rng.random_range(0..4)];
-    let vehicle = Population::usual(system, class).vehicle(&std::array::from_fn(|_| rng.random()));
-    let conditions = Conditions {
-        relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.2..0.8))),
-        engine_speed: Some(RotationalSpeed::from_hz(25.0)).filter(|_| system.compressor != Compressor::Electric),
-        air_source: Some(AirSource::Fresh),
-        blower: Some(1.0),
-        vehicle_speed: Some(Speed::from_m_s(0.0)),
-        running_for: Some(TimeSpan::from_seconds(900.0)),
-        ..Conditions::new(
-            celsius(rng.random_range(20.0..40.0)),
-            Surroundings::at_altitude(1_600.0).unwrap(),
-        )
-    };
-    let errors = std::array::from_fn(|_| rng.random());
-    if !exists(fault, &system) {
-        return None;
-    }
-    let truth = simulate(&vehicle.ok()?, &conditions, &[FaultSeverity::new(fault, severity)]).ok()?;
-    let shop = Instruments {
-        missing: 0.0,
-        ..Instruments::SHOP
-    };
-    let readings = shop.measure(&truth, conditions.surroundings, &errors).ok()?;
-    let case = Case::new(system, conditions, readings);
-    // A discharge line above 200 °C is beyond what a thermometer is believed.
-    let answer = diagnose(&case, &Settings::default()).ok()?;
-    Some((case, answer))
+    let fault = FaultSeverity::new(fault, severity);
+    judged_in_a_workshop(rng, (system, class), Some(AirSource::Fresh), fault)
 }
 
 /// R-744 is judged by an atlas of its own, above the critical pressure as below: sound systems are seldom accused, of those that

@@ -2,33 +2,16 @@
 
 #![allow(clippy::unwrap_used)] // a test ends that way
 
-use coldloop::circuit::{Gauge, Reading, Readings};
+#[path = "shared/van.rs"]
+mod van;
+
+use coldloop::circuit::Reading;
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
 use coldloop::expected::{Bands, PressureTable, TableRow};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, TimeSpan, celsius, fahrenheit};
-use coldloop::vehicle::{Conditions, System};
+use coldloop::units::{GaugePressure, Surroundings, celsius};
+use coldloop::vehicle::System;
 use coldloop::{Compressor, Expansion, Fault, QualityNote, Quantity, Refrigerant, Thermometer, VerdictKind};
-
-fn van(place: Surroundings) -> Case {
-    let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
-    let mut conditions = Conditions::new(fahrenheit(74.0), place);
-    conditions.running_for = Some(TimeSpan::from_seconds(720.0));
-    Case::new(system, conditions, Readings::default())
-}
-
-fn psig(low: f64, high: f64) -> [Pressure; 2] {
-    [
-        GaugePressure::from_psig(low).into(),
-        GaugePressure::from_psig(high).into(),
-    ]
-}
-
-fn with(mut case: Case, [low, high]: [Pressure; 2], vent_f: Option<f64>) -> Case {
-    case.readings.low_side = Some(Reading::pressure(low, Gauge::LOW_SIDE));
-    case.readings.high_side = Some(Reading::pressure(high, Gauge::HIGH_SIDE));
-    case.readings.vent = vent_f.map(|f| Reading::temperature(fahrenheit(f), Thermometer::PocketDigital));
-    case
-}
+use van::{psig, van, with};
 
 /// The bands that the answer shows.
 fn expected(case: &Case) -> Bands {

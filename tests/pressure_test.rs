@@ -2,31 +2,17 @@
 
 #![allow(clippy::unwrap_used)] // a test ends that way
 
+#[path = "shared/garage.rs"]
+mod garage;
+
 use approx::assert_relative_eq;
 use coldloop::circuit::Reading;
 use coldloop::proof::{Decay, DecayGas, MOST_TEST, Served};
-use coldloop::units::{
-    AbsolutePressure, GaugePressure, Mass, MassFlow, PressureDifference, Surroundings, TimeSpan, Volume, celsius,
-    kelvins_difference,
-};
+use coldloop::units::{GaugePressure, Mass, MassFlow, PressureDifference, TimeSpan, Volume, celsius};
 use coldloop::{LeakFinding, Reference, Refrigerant};
+use garage::{degrees, garage, pascals};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
-
-fn garage() -> Surroundings {
-    Surroundings::at_altitude(1_600.0).unwrap()
-}
-
-fn pascals(pa: f64, limit_pa: f64) -> Reading<coldloop::units::Pressure> {
-    Reading::within(
-        AbsolutePressure::from_pa(pa).into(),
-        PressureDifference::from_pa(limit_pa),
-    )
-}
-
-fn degrees(c: f64, limit_k: f64) -> Reading<coldloop::units::Temperature> {
-    Reading::within(celsius(c), kelvins_difference(limit_k))
-}
 
 fn nitrogen(start_pa: f64, end_pa: f64, end_c: f64) -> Decay {
     Decay {

@@ -2,33 +2,19 @@
 
 #![allow(clippy::unwrap_used)] // a test ends that way
 
+#[path = "shared/garage.rs"]
+mod garage;
+
 use approx::assert_relative_eq;
 use coldloop::air::water_boiling_point_k;
 use coldloop::circuit::Reading;
 use coldloop::proof::{ChargeBook, Evacuation, Hold, Kept, LEAST_RECOVERED, MACHINE_SCALE, RECOVERY_SCALE, Rise};
 use coldloop::proof::{Sample, usual_tolerance};
-use coldloop::units::{
-    AbsolutePressure, GaugePressure, Mass, PressureDifference, Surroundings, TimeSpan, Volume, celsius,
-    kelvins_difference,
-};
+use coldloop::units::{GaugePressure, Mass, PressureDifference, TimeSpan, Volume};
 use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, HoldFinding, Quantity, Refrigerant};
+use garage::{degrees, garage, pascals};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
-
-fn garage() -> Surroundings {
-    Surroundings::at_altitude(1_600.0).unwrap()
-}
-
-fn pascals(pa: f64, limit_pa: f64) -> Reading<coldloop::units::Pressure> {
-    Reading::within(
-        AbsolutePressure::from_pa(pa).into(),
-        PressureDifference::from_pa(limit_pa),
-    )
-}
-
-fn degrees(c: f64, limit_k: f64) -> Reading<coldloop::units::Temperature> {
-    Reading::within(celsius(c), kelvins_difference(limit_k))
-}
 
 /// Source: IAPWS-IF97 saturation table as printed in steam tables: °C and kPa.
 #[test]

@@ -3,6 +3,9 @@
 
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
+#[path = "shared/readings.rs"]
+mod readings;
+
 use approx::assert_relative_eq;
 use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings};
 use coldloop::units::{
@@ -12,27 +15,7 @@ use coldloop::units::{
 use coldloop::{ErrorKind, GaugeClass, Refrigerant, Thermometer};
 use proptest::prelude::*;
 use proptest::test_runner::{RngAlgorithm, TestRng};
-
-fn gauge(psig: f64, gauge: Gauge) -> Reading<Pressure> {
-    Reading::pressure(GaugePressure::from_psig(psig), gauge)
-}
-
-fn line(t_c: f64) -> Reading<Temperature> {
-    Reading::temperature(celsius(t_c), Thermometer::ClampThermistor)
-}
-
-/// A sound R-134a system on a mild day.
-fn healthy() -> Readings {
-    Readings {
-        low_side: Some(gauge(35.0, Gauge::LOW_SIDE)),
-        high_side: Some(gauge(175.0, Gauge::HIGH_SIDE)),
-        vent: Some(line(6.0)),
-        suction_line: Some(line(12.0)),
-        discharge_line: Some(line(72.0)),
-        liquid_line: Some(line(42.0)),
-        ..Readings::default()
-    }
-}
+use readings::{FIGURES, healthy, line};
 
 #[test]
 fn limits_of_error_are_those_of_the_classes() {
@@ -95,27 +78,6 @@ impl Simulation {
         })
     }
 }
-
-type Figure = fn(&Derived) -> Option<Estimate>;
-
-const FIGURES: [(&str, Figure); 14] = [
-    ("low side", |d| d.low_side.map(Estimate::si)),
-    ("high side", |d| d.high_side.map(Estimate::si)),
-    ("pressure ratio", |d| d.pressure_ratio),
-    ("low dew", |d| d.low_dew.map(Estimate::si)),
-    ("low bubble", |d| d.low_bubble.map(Estimate::si)),
-    ("high dew", |d| d.high_dew.map(Estimate::si)),
-    ("high bubble", |d| d.high_bubble.map(Estimate::si)),
-    ("superheat", |d| d.superheat.map(Estimate::si)),
-    ("subcooling", |d| d.subcooling.map(Estimate::si)),
-    ("discharge superheat", |d| d.discharge_superheat.map(Estimate::si)),
-    ("condensing above ambient", |d| {
-        d.condensing_above_ambient.map(Estimate::si)
-    }),
-    ("vent above evaporating", |d| d.vent_above_evaporating.map(Estimate::si)),
-    ("cooling", |d| d.cooling.map(Estimate::si)),
-    ("isentropic efficiency", |d| d.isentropic_efficiency),
-];
 
 /// JCGM 101:2008: the spread of the figures when the readings are drawn at random is the propagated uncertainty. Twenty
 /// thousand draws know a standard deviation to 0.5 %; the rest of the allowance is for curvature, which the first-order

@@ -6,24 +6,11 @@ use super::tally::counted;
 use super::{Case, Cost, Settings, judge};
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::names::{Check, Compressor, Expansion, Fault, Observation, Refrigerant};
+use crate::numerics::random::Random;
 use crate::units::{GaugePressure, Surroundings, celsius};
 use crate::vehicle::{Conditions, System};
 
-/// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
-struct Random(u64);
-
 impl Random {
-    fn bits(&mut self) -> u64 {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        self.0
-    }
-
-    fn share(&mut self) -> f64 {
-        (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
-    }
-
     /// One of `of`, or a number between its first two, all equally often.
     fn odd<const N: usize>(&mut self, of: [f64; N]) -> f64 {
         match (self.bits() % (N as u64 + 1)) as usize {

@@ -145,6 +145,7 @@ mod counts;
 mod evidence;
 mod file;
 mod instruments;
+mod judged;
 mod kept;
 mod limit;
 mod log_columns;
@@ -168,6 +169,8 @@ mod written;
 
 pub use confirmed::{Cause, Confirmed, cases_of, confirmed_from_json, counts_from_cases};
 pub use counts::{counts_from_toml, counts_to_toml};
+pub use judged::Judgements;
+pub(crate) use judged::proves;
 pub use limit::Limit;
 pub use log_columns::LogColumns;
 pub use refusal::{Mistake, Position, Refusal};
@@ -175,8 +178,7 @@ pub use session::{
     SessionFile, session_from_json, session_from_text, session_from_toml, session_to_json, session_to_toml,
 };
 pub use trial::Trial;
-pub(crate) use visit::proves;
-pub use visit::{Judgements, Visit};
+pub use visit::Visit;
 pub use written::readings_to_json;
 
 use crate::diagnosis::{Case, Settings};

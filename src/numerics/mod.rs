@@ -8,6 +8,7 @@ pub(crate) mod multivariate_t;
 mod normal;
 mod order;
 mod polynomial;
+pub(crate) mod random;
 mod real;
 mod root;
 

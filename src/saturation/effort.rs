@@ -8,22 +8,13 @@ use super::{Blend, Pure, State, blend, line_of, pure};
 use crate::eos::tally::evaluations;
 use crate::error::Error;
 use crate::names::{Reference, Refrigerant};
+use crate::numerics::random::Random;
 use std::println;
 use std::vec::Vec;
 
-/// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
-struct Random(u64);
-
 impl Random {
-    fn bits(&mut self) -> u64 {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        self.0
-    }
-
     fn between(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * (self.bits() >> 11) as f64 / (1u64 << 53) as f64
+        low + (high - low) * self.share()
     }
 
     fn pure(&mut self) -> &'static Pure {

@@ -59,8 +59,8 @@ const USED: [&str; 7] = [
     "src/transport/",
     "src/vehicle/",
 ];
-/// The argument that tells which round this is, and how many there may be: names and equations come in the first, what follows
-/// from them in the second, blends of new refrigerants in the third, and the fourth finds nothing new.
+/// The argument that tells which round this is, and how many there may be: names, equations and curves come in the first, the cases
+/// of the doors in the second, and the third finds nothing new.
 const ROUND: &str = "--round";
 const MOST_ROUNDS: usize = 4;
 
