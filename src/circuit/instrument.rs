@@ -4,7 +4,7 @@ use crate::error::Error;
 use crate::names::{GaugeClass, Thermometer};
 use crate::range::GAUGE_PRESSURE;
 
-/// The standard uncertainty of a limit of error: an error anywhere within the limit is taken as equally likely.
+/// The standard uncertainty of a limit of error: all errors within the limit are taken as equally likely.
 ///
 /// u = a / sqrt(3). Source: JCGM 100:2008, 4.3.7.
 pub(crate) fn rectangular(limit_of_error: f64) -> f64 {
@@ -15,8 +15,8 @@ const SQRT_3: f64 = 1.732_050_807_568_877_2;
 
 /// A pressure gauge: its class and the ends of its scale.
 ///
-/// The maker's limit of error is a fraction of the span, so the same gauge is six times as uncertain, relative to
-/// what it shows, at a sixth of its scale.
+/// The maker's limit of error is a fraction of the span, so the relative error at a sixth of the scale is six times that
+/// at full scale.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Gauge {
     class: GaugeClass,
@@ -45,7 +45,7 @@ impl Gauge {
 
     /// The pressure transducer that a vehicle has on its high side, as a scan tool shows it: class 2.5, from zero to 3.5 MPa.
     ///
-    /// Source: common practice, no source; the sealed datum of such a transducer, which thin air moves, is part of it.
+    /// Source: common practice, no source; it includes the error of the transducer's sealed datum at altitude.
     pub const TRANSDUCER: Self = Self {
         class: GaugeClass::Class2p5,
         low_pa: 0.0,
