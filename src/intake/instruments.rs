@@ -1,4 +1,4 @@
-//! Readings with their instruments: the value alone, or a table of the value and how well it was read.
+//! Readings with their instruments: the value alone, or a table of the value and its instrument or uncertainty.
 
 use super::mistakes::Refused;
 use super::tree::{Entry, Table};
@@ -16,7 +16,7 @@ pub(super) fn pressure(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressur
     pressure_by(entry, Reading::pressure, dial)
 }
 
-/// The same, where what is usual is not a dial.
+/// The same, with `usual` for a reading that names no instrument.
 pub(super) fn pressure_by(
     entry: &Entry<'_>,
     usual: impl Fn(Pressure, Gauge) -> Reading<Pressure>,
@@ -47,7 +47,7 @@ pub(super) fn pressure_by(
     })
 }
 
-/// How far a pressure may be off, Pa.
+/// Limit of error of a pressure, Pa.
 pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refused> {
     let text = entry.text(Quantity::AbsolutePressure)?;
     text::pressure_difference_pa(text).map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
@@ -99,7 +99,7 @@ pub(super) fn barometer(entry: &Entry<'_>) -> Result<Surroundings, Refused> {
     known.map_err(|error| value.refuse(error, ""))
 }
 
-/// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a machine where nothing is said.
+/// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; without `within` the limit of error is `scale_kg`.
 pub(super) fn mass_kg(entry: &Entry<'_>, scale_kg: f64) -> Result<Reading<f64>, Refused> {
     limited(entry, Quantity::Mass, text::mass_kg, |_| scale_kg)
 }
@@ -124,12 +124,12 @@ fn limited(
     Ok(Reading::within(value, limit))
 }
 
-/// `"5 %"` of a value; `None` where the text is no share.
+/// `"5 %"` of a value; `None` where the text is not a percentage.
 pub(super) fn share_of(entry: &Entry<'_>, value: f64) -> Option<f64> {
     Some(text::share(entry.as_text()?)? * value)
 }
 
-/// What an optional entry of a table reads as; nothing where it is refused, too, for then the mistake stands in the list.
+/// The value of an optional entry of a table; `None` also where it is refused, since the mistake is then in the list.
 pub(super) fn given<T>(table: &Table<'_>, key: &str, read: impl Fn(&Entry<'_>) -> Result<T, Refused>) -> Option<T> {
     read(&table.get(key)?).ok()
 }

@@ -37,11 +37,11 @@ pub struct Visit {
     pub settings: Settings,
     /// The same vehicle after the repair.
     pub after: Option<Case>,
-    /// A test pressure that was watched.
+    /// A pressure test.
     pub pressure_test: Option<Decay>,
     /// What the vacuum pump reached.
     pub evacuation: Option<Evacuation>,
-    /// The vacuum that was held; its samples stand in `held`.
+    /// The vacuum that was held; its samples are in `held`.
     hold: Option<Hold<'static>>,
     held: Vec<Sample>,
     /// The masses.
@@ -50,7 +50,7 @@ pub struct Visit {
     pub pull_down: Vec<VentSample>,
     /// The mistakes in the tables of what was done; those tables are left out.
     pub refused: Vec<Mistake>,
-    /// The ambient as it was written, to speak of it in that unit.
+    /// The ambient as it was written, so that errors can state it in that unit.
     ambient: String,
 }
 
@@ -82,13 +82,13 @@ pub struct Judgements {
     pub leak_found: Option<bool>,
     /// All of them together; `None` where nothing was done.
     pub closing: Option<Closing>,
-    /// What was done and cannot be judged: the mistakes of its tables as they were read, and what the judgement refuses, with
-    /// the table as its key.
+    /// What was done and cannot be judged: mistakes found in its tables, and errors of the judgement, with the table as the
+    /// key.
     pub refused: Vec<Mistake>,
 }
 
 impl Judgements {
-    /// The refusal, where something was refused and nothing else judged.
+    /// The refusal, where something was refused and nothing was judged.
     fn silent(&self) -> Option<Refusal> {
         let tested = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
         let judged = tested || self.charge.is_some() || self.pull_down.is_some() || self.repair.is_some();
@@ -120,15 +120,17 @@ impl Visit {
         tested || self.charge.is_some() || since
     }
 
-    /// Whether the circuit was pressed or evacuated last, and not charged since, so that it must not be run.
+    /// Whether the circuit was pressure-tested or evacuated and not charged since, so that it must not be run.
     pub fn is_uncharged(&self) -> bool {
         let opened = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
         opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged_kg.is_none())
     }
 
-    /// Takes what asks for refrigerant or for running the compressor out of an answer for an empty circuit, and says before all else
-    /// that it must stand still. A leak that the tests show is searched with nitrogen first, unless the repair of a leak comes next by
-    /// itself. Where too little was read to judge the vehicle, no check of it is told.
+    /// Adapts an answer to a circuit without charge.
+    ///
+    /// Checks that need refrigerant or a running compressor are removed, and the first caution is not to run it. Where the tests
+    /// show a leak, the next step is a search with nitrogen, unless it is the repair of a leak already. Where too little was
+    /// read to judge the vehicle, no check of it is listed.
     pub(crate) fn leave_uncharged(&self, diagnosis: &mut Diagnosis, done: &Judgements) {
         if !self.is_uncharged() {
             return;
@@ -156,13 +158,13 @@ impl Visit {
         }
     }
 
-    /// Whether a mistake stands in a table of what was done, in a file that is one.
+    /// Whether a mistake is in a table of what was done, in a file without mistakes of syntax.
     pub(super) fn is_done(mistake: &Mistake) -> bool {
         let readable = mistake.error.kind != ErrorKind::Syntax;
         readable && table_of(mistake).is_some_and(|table| DONE.contains(&table))
     }
 
-    /// Leaves out the tables of these mistakes, and keeps them.
+    /// Removes the tables that have these mistakes, and keeps the mistakes.
     pub(super) fn refuse(&mut self, mistakes: Vec<Mistake>) {
         let refused = |table: &str| mistakes.iter().any(|mistake| table_of(mistake) == Some(table));
         self.pressure_test = self.pressure_test.filter(|_| !refused("pressure_test"));
@@ -179,7 +181,7 @@ impl Visit {
         self.refused = mistakes;
     }
 
-    /// The visit, where nothing in it was refused.
+    /// The visit; a refusal where something in it was refused.
     pub(super) fn whole(mut self: Box<Self>) -> Result<Box<Self>, Refusal> {
         match Refusal::of(core::mem::take(&mut self.refused)) {
             None => Ok(self),
@@ -189,7 +191,7 @@ impl Visit {
 
     /// The diagnosis of the vehicle as it came in.
     ///
-    /// Errors: a [`Refusal`] with the key to blame for conditions or a system of which no source speaks.
+    /// Errors: a [`Refusal`] with the key of the cause for conditions or a system that no source covers.
     ///
     /// ```
     /// use coldloop::intake;
@@ -208,16 +210,16 @@ impl Visit {
         judged.map_err(|error| self.blamed(error))
     }
 
-    /// The same with what it is taken from, which gives reasons and a plan.
+    /// The judgement behind the diagnosis, which also gives reasons and a plan.
     ///
     /// Errors: as [`Self::diagnose`].
-    #[inline(never)] // so that no caller keeps a second one on its stack
+    #[inline(never)] // so that no second one is on the caller's stack
     pub fn judge(&self) -> Result<Box<Judgement>, Refusal> {
         let judgement = judge(&self.case, &self.settings).map(Box::new);
         judgement.map_err(|error| self.blamed(error))
     }
 
-    /// What a judgement tells.
+    /// The diagnosis of a judgement.
     #[inline(never)] // as above
     pub(crate) fn told(&self, judgement: &Judgement) -> Result<Box<Diagnosis>, Refusal> {
         let diagnosis = judgement.diagnosis(&self.settings).map(Box::new);
@@ -230,18 +232,18 @@ impl Visit {
         let ambient = self.case.conditions.ambient;
         let of_ambient = error.quantity == Quantity::Temperature && error.value == in_kelvins(ambient);
         if error.kind == ErrorKind::OutOfRange && of_ambient {
-            // Whoever changed the case since has written nothing.
+            // A program may have changed the case since; then the text is not that of its ambient.
             let as_written = text::temperature(&self.ambient) == Ok(ambient);
             let written = match as_written {
                 true => self.ambient.clone(),
                 false => alloc::format!("{:.1} °C", in_celsius(ambient)),
             };
-            let advice = "normal readings are known there only";
+            let advice = "normal readings are known only within these bounds";
             let mistake = Mistake::new("conditions.ambient", &written, error, advice);
             return mistake.in_unit_of(&written).into();
         }
         if error.kind == ErrorKind::NotAvailable {
-            let advice = "normal readings of this kind of system are not available, and with them no diagnosis; properties, superheat and subcooling are";
+            let advice = "without normal readings of this kind of system there is no diagnosis; properties, superheat and subcooling are available";
             return Mistake::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice).into();
         }
         error.into()
@@ -249,7 +251,7 @@ impl Visit {
 
     /// All that was done, judged; see [`crate::proof`].
     ///
-    /// What cannot be judged is told in [`Judgements::refused`], and the rest is judged without it.
+    /// What cannot be judged is listed in [`Judgements::refused`]; the rest is judged without it.
     ///
     /// Errors: a [`Refusal`] with the same mistakes where nothing at all can be judged.
     ///
@@ -277,8 +279,10 @@ impl Visit {
         }
     }
 
-    /// What to do next and what then, after the diagnosis of the vehicle as it came in; nothing where the readings after the
-    /// repair prove that it helped, and where the circuit would have to be run without a charge.
+    /// The plan after the diagnosis of the vehicle as it came in.
+    ///
+    /// It is empty where the readings after the repair prove that it helped, and where a step needs the charge of a circuit that
+    /// has none.
     ///
     /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
     ///
@@ -301,7 +305,7 @@ impl Visit {
         Ok(proves(&self.prove_after(&*self.told(judgement)?)))
     }
 
-    /// What to do next; nothing where an empty circuit cannot show it.
+    /// The plan; empty where a step needs the charge of a circuit that has none.
     #[inline(never)] // as above
     pub(crate) fn planned(&self, judgement: &Judgement) -> Box<Plan> {
         let mut plan = Box::new(judgement.plan(&self.settings));
@@ -381,7 +385,7 @@ impl Judgements {
         }
     }
 
-    /// What failed a test is not called proven: by the readings it changed for the better, and what is left of the fault is open.
+    /// A repair that fails a test is not proven: its finding becomes "better".
     fn leave_unproven(&mut self) {
         let fails = self
             .closing
@@ -413,7 +417,7 @@ pub(crate) fn proves(judgements: &Judgements) -> bool {
     repaired.is_some_and(|repair| repair.finding == RepairFinding::Proven)
 }
 
-/// What was done, judged; where it cannot be, that is put to what was refused.
+/// The judgement of what was done; an error is added to the mistakes.
 fn judged<T, U>(
     refused: &mut Vec<Mistake>,
     key: &str,
@@ -425,7 +429,7 @@ fn judged<T, U>(
         .ok()
 }
 
-/// Checks that an empty circuit cannot show, beside those that need it running.
+/// Checks that need a charge, beside those that need a running compressor.
 const WITH_CHARGE: [Check; 3] = [
     Check::RecoverAndWeigh,
     Check::IdentifyRefrigerant,
@@ -440,15 +444,15 @@ fn asks_for_charge(step: Action) -> bool {
     matches!(step, Action::Check(check) if needs_charge(check))
 }
 
-/// The tables of what was done; a mistake in one of them leaves the others standing.
+/// The tables of what was done; a mistake in one of them does not affect the others.
 const DONE: [&str; 6] = ["after", "pressure_test", "evacuation", "hold", "charge", "pull_down"];
 
-/// The table in which a mistake stands.
+/// The table that has the mistake.
 fn table_of(mistake: &Mistake) -> Option<&str> {
     mistake.key.split(['.', '[']).next()
 }
 
-/// The visit; in a box, for it is large and refusals have to do with little stack.
+/// The visit; boxed because it is large and refusals must need little stack.
 pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     let mut visit = as_came_in(root)?;
     for fault in repairs(root).in_vain.iter() {
@@ -457,19 +461,19 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     Ok(visit)
 }
 
-#[inline(never)] // so that no caller has room for the copy on its stack
+#[inline(never)] // so that the copy is not on the caller's stack
 fn rule_out(settings: &mut Settings, fault: Fault) {
     *settings = settings.with_prior(fault, 0.0);
 }
 
-/// The same by the settings as they are written, whatever was repaired in vain.
+/// The same with the settings as they are written, without what repairs in vain have ruled out.
 pub(super) fn as_came_in(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     root.only(&[&TABLES[..], &["settings"], &DONE[..], &OF_FILE].concat());
     known_format(root)?;
     let case = case(root);
     let mut visit = blank(&usual());
-    // What was done is read beside the case. Where that one is refused, the blank one stays in its place, so that the
-    // further mistakes are found; nothing of it is handed out.
+    // What was done is read even where the case is refused, to find all mistakes; the blank case is then a stand-in that is
+    // never returned.
     if let Ok(case) = &case {
         visit.case = *case;
     }
@@ -501,13 +505,13 @@ fn ambient_as_written(root: &Table<'_>) -> String {
     text.flatten().unwrap_or_default()
 }
 
-/// The usual settings; made before the visit, so that the stack holds one of the two at a time.
+/// The default settings; made before the visit, so that only one of the two is on the stack at a time.
 #[inline(never)]
 fn usual() -> Box<Settings> {
     Box::default()
 }
 
-/// A visit of which nothing is known, judged so.
+/// A visit without readings, with these settings.
 #[inline(never)]
 fn blank(settings: &Settings) -> Box<Visit> {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
