@@ -73,7 +73,7 @@ impl Error {
     }
 }
 
-/// Equal when every figure is equal, a figure that does not apply counting as equal to itself.
+/// Equal when kind, quantity and every figure are equal; NaN, a figure that does not apply, equals NaN.
 impl PartialEq for Error {
     fn eq(&self, other: &Self) -> bool {
         let figures = |e: &Self| [e.value.to_bits(), e.low.to_bits(), e.high.to_bits()];
@@ -129,7 +129,7 @@ impl fmt::Display for Error {
     }
 }
 
-/// Says that the first figure is outside the other two.
+/// Writes that a value, the first figure, is outside its bounds, the other two.
 pub(crate) fn outside(f: &mut fmt::Formatter<'_>, quantity: Quantity, figures: [f64; 3], unit: &str) -> fmt::Result {
     let [value, low, high] = readable(figures);
     let space = if unit.is_empty() { "" } else { " " };
@@ -139,7 +139,7 @@ pub(crate) fn outside(f: &mut fmt::Formatter<'_>, quantity: Quantity, figures: [
     )
 }
 
-/// A value and the bounds that it is outside of, to six digits; whole, where the rounded value would lie within.
+/// A value and the bounds it is outside of, rounded to six digits; not rounded if that would put the value within them.
 fn readable(figures: [f64; 3]) -> [Figure; 3] {
     let rounded = figures.map(Figure::rounded);
     let [Figure(value), Figure(low), Figure(high)] = rounded;
@@ -155,7 +155,7 @@ fn readable(figures: [f64; 3]) -> [Figure; 3] {
 struct Figure(f64);
 
 impl Figure {
-    /// Six digits, and all those before the point.
+    /// Rounded to six significant digits, but never to the left of the decimal point.
     fn rounded(value: f64) -> Self {
         if value == 0.0 || !value.is_finite() {
             return Self(value);
@@ -167,7 +167,7 @@ impl Figure {
     }
 }
 
-/// Figures of unusual size stand with their power of ten.
+/// Very small and very large figures are written with a power of ten.
 impl fmt::Display for Figure {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Self(value) = *self;

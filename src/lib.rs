@@ -1,8 +1,9 @@
 //! Vehicle refrigerants, and the diagnosis of vehicle air conditioning.
 //!
-//! Gauges and thermometers of a vehicle that does not cool go in; what comes out is judged against what this refrigerant and
-//! system should read in today's weather at this altitude: superheat and subcooling with their uncertainty, the
-//! likely faults with odds and reasons, the next step, and after the repair the proof of it. "Cannot tell" is an answer.
+//! The input is what the gauges and thermometers show on a vehicle that does not cool. It is compared with what this
+//! refrigerant and system should read in today's weather at this altitude. The answer gives superheat and subcooling with
+//! their uncertainty, the likely faults with odds and reasons, the next step, and after the repair the proof of it.
+//! "Cannot tell" is a possible answer.
 //!
 //! ```
 //! use coldloop::circuit::{Gauge, Reading, Readings};
@@ -59,7 +60,7 @@
 
 #[cfg(feature = "report")]
 extern crate alloc;
-// What tests share with examples speaks of the crate by its name.
+// Code that tests share with examples calls the crate by its name.
 #[cfg(test)]
 extern crate self as coldloop;
 
@@ -93,7 +94,7 @@ pub use names::*;
 
 /// What the generator of the tables and the tests of this project need of the inner rooms.
 ///
-/// No part of the interface: it may change with every release. `DEVELOPERS.md` says why it is here.
+/// Not part of the interface: it may change with every release. `DEVELOPERS.md` says why it is here.
 #[doc(hidden)]
 pub mod inner {
     pub mod eos {

@@ -1,6 +1,6 @@
 //! The shared vocabulary: every id and every pinned code.
 //!
-//! The words stand in `table`, which is generated from `tables/names.toml`; here is what every vocabulary can do.
+//! The words are in `table`, which is generated from `tables/names.toml`; this file has what all vocabularies share.
 
 /// Declares a vocabulary: an enum with the pinned code, the ids and one sentence for each member.
 ///
@@ -33,7 +33,7 @@ macro_rules! vocabulary {
 
             /// The id used in text.
             pub const fn id(self) -> &'static str {
-                // By place: with a match here, the compiler takes minutes over a program that joins the ids of a whole vocabulary.
+                // Indexed: with a `match` here, a program that joins the ids of a whole vocabulary takes minutes to compile.
                 Self::SPELLINGS[(self.code() - Self::ALL[0].code()) as usize].1[0]
             }
 
@@ -71,7 +71,7 @@ macro_rules! vocabulary {
     };
 }
 
-/// Gives a vocabulary its common names, which are refused with the id as advice, and the words that may stand before a name.
+/// Gives a vocabulary its common names, which are refused with the id as advice, and the words that may precede a name.
 ///
 /// `Name[count], [prefixes] { Member: [names]; ... }`
 macro_rules! common_names {

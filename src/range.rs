@@ -51,14 +51,14 @@ impl Range {
 pub const AMBIENT: Range = Range::new(Quantity::Temperature, 233.15, 333.15);
 /// Relative humidity.
 pub const RELATIVE_HUMIDITY: Range = Range::new(Quantity::RelativeHumidity, 0.0, 1.0);
-/// Altitudes with roads on them, and some below and above; ISO 2533 holds well beyond.
+/// Altitudes of roads, with a margin below and above; ISO 2533 holds well beyond.
 pub const ALTITUDE: Range = Range::new(Quantity::Altitude, -500.0, 9_000.0);
 /// Barometric pressure at those altitudes, weather included.
 pub const BAROMETER: Range = Range::new(Quantity::AbsolutePressure, 28_000.0, 112_000.0);
 /// Absolute pressures that a reading can have; the upper bound leaves room for R-744 and its safety valve.
 pub const ABSOLUTE_PRESSURE: Range = Range::new(Quantity::AbsolutePressure, 0.0, 40_000_000.0);
-/// Gauge pressures that a reading can have, and the ends of a gauge's scale; none lies further below the surrounding
-/// air than that air's own pressure.
+/// Gauge pressures that a reading can have, and the ends of a gauge's scale; the lower bound is a perfect vacuum at the
+/// highest air pressure.
 pub const GAUGE_PRESSURE: Range = Range::new(Quantity::GaugePressure, -BAROMETER.high, 40_000_000.0);
 /// Gauge pressures of a vacuum.
 pub const VACUUM: Range = Range::new(Quantity::GaugePressure, -BAROMETER.high, 0.0);
@@ -90,7 +90,7 @@ pub const WATER_TEMPERATURE: Range = Range::new(Quantity::Temperature, 173.15, 4
 pub const HUMIDITY_RATIO: Range = Range::new(Quantity::HumidityRatio, 0.0, 10.0);
 /// Blower setting.
 pub const BLOWER: Range = Range::new(Quantity::BlowerSetting, 0.0, 1.0);
-/// Displacement that a control commands, of the full one.
+/// Displacement that a control commands, as a fraction of the full one.
 pub const DISPLACEMENT: Range = Range::new(Quantity::Displacement, 0.0, 1.0);
 /// Command of a condenser's fan.
 pub const FAN_COMMAND: Range = Range::new(Quantity::FanCommand, 0.0, 1.0);

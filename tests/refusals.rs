@@ -78,7 +78,7 @@ fn a_key_that_stands_twice_is_refused_with_its_path() {
             (key, ErrorKind::Syntax),
             "{refusal}"
         );
-        assert!(refusal.to_string().contains("stands twice"), "{refusal}");
+        assert!(refusal.to_string().contains("is in its table twice"), "{refusal}");
     }
     let refusal = replaced(TOML, "vent =", "low_side = \"70 psig\"\nvent =").unwrap_err();
     assert_eq!(refusal.error().kind, ErrorKind::Syntax);
@@ -94,7 +94,7 @@ fn a_key_that_stands_twice_is_refused_with_its_path() {
             intake::settings_from_json(text)
                 .unwrap_err()
                 .to_string()
-                .contains("stands twice")
+                .contains("is in its table twice")
         );
     }
 }

@@ -5,7 +5,7 @@
 
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::session::Session;
-use coldloop::{ErrorKind, intake};
+use coldloop::{ErrorKind, Language, intake};
 
 /// A file that a session starts from, with all that it keeps.
 #[test]
@@ -81,7 +81,7 @@ fn files_that_cannot_be_meant_are_refused_with_their_key() {
         assert_eq!(refusal.first.key, key, "{text}: {refusal}");
         assert!(refusal.to_string().contains(says), "{refusal}");
     }
-    // What a program gave without a file has no text.
+    // What a program set, and no file holds, cannot be written.
     let text = std::fs::read_to_string("examples/readings/bus-slow-leak.toml").unwrap();
     let case: Case = intake::case_from_toml(&text).unwrap();
     assert!(case.own_readings.is_some() || case.own_table.is_some());
@@ -93,7 +93,22 @@ fn files_that_cannot_be_meant_are_refused_with_their_key() {
     assert_eq!(again, file);
 }
 
-/// Serde speaks the shape of a readings file, both ways and to the bit.
+/// The page of a session that is resumed from its file keeps its language and length.
+#[test]
+fn a_file_keeps_language_and_details() {
+    let text = std::fs::read_to_string("examples/readings/overcharge.toml").unwrap();
+    let case: Case = intake::case_from_toml(&text).unwrap();
+    let mut settings = Settings::default();
+    (settings.language, settings.details) = (Language::Spanish, true);
+    let file = intake::SessionFile::new(Session::of(case, settings).unwrap());
+    let resumed = intake::session_from_toml(&intake::session_to_toml(&file).unwrap()).unwrap();
+    let settings = resumed.session.settings();
+    assert_eq!((settings.language, settings.details), (Language::Spanish, true));
+    let settings = file.visit().unwrap().settings;
+    assert_eq!((settings.language, settings.details), (Language::Spanish, true));
+}
+
+/// Serde has the shape of a readings file, both ways and to the bit.
 #[cfg(feature = "serde")]
 #[test]
 fn serde_has_the_shape_of_a_readings_file() {

@@ -6,7 +6,7 @@ use crate::error::Error;
 use crate::names::Quantity;
 use crate::range::{AIR_TEMPERATURE, BAROMETER, HUMIDITY_RATIO, RELATIVE_HUMIDITY, Range, WATER_TEMPERATURE};
 
-/// Moist air at a temperature and a pressure; not more water than saturates it.
+/// Moist air at a temperature and a pressure, with no more water than saturates it.
 ///
 /// Perfect-gas relations of the ASHRAE Handbook - Fundamentals (2017), ch. 1, with the saturation pressure raised by the
 /// [enhancement factor](super::enhancement_factor). Enthalpy and volume count per kilogram of dry air; enthalpy is zero
@@ -16,7 +16,7 @@ use crate::range::{AIR_TEMPERATURE, BAROMETER, HUMIDITY_RATIO, RELATIVE_HUMIDITY
 ///
 /// ```
 /// use coldloop::air::MoistAir;
-/// // Cengel & Boles, example 14-3: 25 °C, wet bulb 15 °C, 1 atm, read off ideal-gas relations
+/// // Cengel & Boles, example 14-3: 25 °C, wet bulb 15 °C, 1 atm, from ideal-gas relations
 /// let air = MoistAir::from_wet_bulb(298.15, 101_325.0, 288.15)?;
 /// assert!((air.humidity_ratio() - 0.006_53).abs() < 5e-5);
 /// assert!((air.relative_humidity() - 0.332).abs() < 2e-3);
@@ -42,7 +42,7 @@ impl MoistAir {
     /// W = 0.621945 e/(p - e), e = phi f p_ws. Source: ASHRAE Fundamentals (2017), ch. 1, eq. 12, 20.
     ///
     /// Errors: `NotFinite`; `OutOfRange` for a temperature outside [`AIR_TEMPERATURE`], a pressure outside
-    /// [`BAROMETER`], a relative humidity outside 0 to 1, or so much water that there is hardly air.
+    /// [`BAROMETER`], a relative humidity outside 0 to 1, or a humidity ratio above that of [`HUMIDITY_RATIO`].
     pub fn from_relative_humidity(t_k: f64, p_pa: f64, relative_humidity: f64) -> Result<Self, Error> {
         let (t_k, p_pa) = checked(t_k, p_pa)?;
         let e_pa = RELATIVE_HUMIDITY.check(relative_humidity)? * saturated_vapour_pa(t_k, p_pa);
@@ -154,9 +154,9 @@ impl MoistAir {
         relations::dew_point_k(self.t_k, self.humidity_ratio, saturated)
     }
 
-    /// Thermodynamic wet-bulb temperature, K; at the freezing point, where water and ice both answer, that of water.
+    /// Thermodynamic wet-bulb temperature, K; at the freezing point, where water and ice both give a solution, that of water.
     ///
-    /// Errors: `NoConvergence`, which the tests have not seen.
+    /// Errors: `NoConvergence`; no test has produced it.
     pub fn wet_bulb_k(self) -> Result<f64, Error> {
         let saturated = |t_k: f64| relations::humidity_ratio(saturated_vapour_pa(t_k, self.p_pa), self.p_pa);
         relations::wet_bulb_k(self.t_k, self.humidity_ratio, saturated)
@@ -182,7 +182,7 @@ fn checked(t_k: f64, p_pa: f64) -> Result<(f64, f64), Error> {
     Ok((AIR_TEMPERATURE.check(t_k)?, BAROMETER.check(p_pa)?))
 }
 
-/// The humidity ratio, when there is air beside the vapour: it is infinite where water boils.
+/// The humidity ratio, if it is not above [`HUMIDITY_RATIO`]; where water boils it is infinite, and also out of range.
 fn some_air(humidity_ratio: f64) -> Result<f64, Error> {
     if humidity_ratio > HUMIDITY_RATIO.high {
         let (low, high) = (HUMIDITY_RATIO.low, HUMIDITY_RATIO.high);

@@ -14,7 +14,7 @@ const DRY_AIR_J_KG_K: f64 = 287.042;
 const FREEZING_K: f64 = 273.15;
 const TOLERANCE_K: f64 = 1e-9;
 
-/// Eq. 20; infinite when the vapour leaves no room for air.
+/// Eq. 20; infinite when the vapour pressure reaches the total pressure.
 pub(super) fn humidity_ratio(e_pa: f64, p_pa: f64) -> f64 {
     if e_pa < p_pa {
         EPSILON * e_pa / (p_pa - e_pa)
@@ -51,7 +51,7 @@ fn over_ice(t_k: f64, wet_bulb_k: f64, saturated: f64) -> f64 {
     ((2_830.0 - 0.24 * t_wet) * saturated - 1.006 * (t - t_wet)) / (2_830.0 + 1.86 * t - 2.1 * t_wet)
 }
 
-/// Humidity ratio of air with this wet bulb, given that of air saturated at the wet bulb; negative when there is none.
+/// Humidity ratio of air with this wet bulb, given that of air saturated at the wet bulb; negative when no air has it.
 pub(super) fn humidity_ratio_of_wet_bulb(t_k: f64, wet_bulb_k: f64, saturated: f64) -> f64 {
     if wet_bulb_k >= FREEZING_K {
         over_water(t_k, wet_bulb_k, saturated)
@@ -62,9 +62,8 @@ pub(super) fn humidity_ratio_of_wet_bulb(t_k: f64, wet_bulb_k: f64, saturated: f
 
 /// Wet bulb of air with this humidity ratio, given the humidity ratio of saturated air at any temperature.
 ///
-/// The humidity ratio rises with the wet bulb over water and again over ice, and falls where one gives way to the other;
-/// so each branch has at most one root, and water is asked first. However dry and cold the air, its wet bulb is warmer
-/// than -100 °C.
+/// The humidity ratio rises with the wet bulb over water and over ice, and jumps down from ice to water; so each branch has
+/// at most one root, and the branch of water is tried first. Even the driest and coldest air has a wet bulb above -100 °C.
 pub(super) fn wet_bulb_k(t_k: f64, humidity_ratio: f64, saturated: impl Fn(f64) -> f64) -> Result<f64, Error> {
     let water = |wet_k: f64| over_water(t_k, wet_k, saturated(wet_k)) - humidity_ratio;
     let ice = |wet_k: f64| over_ice(t_k, wet_k, saturated(wet_k)) - humidity_ratio;
@@ -86,7 +85,7 @@ pub(super) fn dew_point_k(t_k: f64, humidity_ratio: f64, saturated: impl Fn(f64)
             saturated(t_k),
         ));
     }
-    // In logarithms the relation is close to straight.
+    // The logarithm of the humidity ratio is nearly linear in the dew point.
     let ln_ratio = libm::log(humidity_ratio);
     below(
         t_k,
@@ -109,7 +108,7 @@ mod tests {
     use crate::air::water::ln_saturation;
     use approx::assert_relative_eq;
 
-    /// psychrolib 2.5.0, an independent writing of the same equations without enhancement factor, on a grid from
+    /// psychrolib 2.5.0, an independent implementation of the same equations without enhancement factor, on a grid from
     /// -40 to 60 °C, 2 to 100 % relative humidity and three pressures.
     const PSYCHROLIB: &str = include_str!("../../tests/data/moist_air.csv");
 
@@ -138,7 +137,7 @@ mod tests {
             assert_relative_eq!(dew_point_k(t_k, ratio, saturated).unwrap(), dew_k, epsilon = 1e-9);
             let ours_k = wet_bulb_k(t_k, ratio, saturated).unwrap();
             if ours_k >= FREEZING_K && wet_k < FREEZING_K {
-                // Water and ice both answer; ours is water by rule, theirs is where their bisection ends.
+                // Water and ice both give a solution; ours is that of water, theirs the one at which their bisection ends.
                 assert_relative_eq!(over_water(t_k, ours_k, saturated(ours_k)), ratio, epsilon = 1e-11);
             } else {
                 assert_relative_eq!(ours_k, wet_k, epsilon = 1e-9);

@@ -1,4 +1,4 @@
-//! The standard atmosphere beyond its pressure.
+//! Temperature and density of the standard atmosphere.
 
 use crate::error::Error;
 use crate::range::ALTITUDE;

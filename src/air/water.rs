@@ -1,4 +1,4 @@
-//! Ice, water and their vapour: alone, and with air above.
+//! Saturation pressure of ice and water, without and with air above them.
 
 use super::root::root;
 use super::tables::{ENHANCEMENT_ICE, ENHANCEMENT_WATER, SATURATION_ICE, SATURATION_WATER};
@@ -66,7 +66,7 @@ pub fn water_saturation_pressure_pa(t_k: f64) -> Result<f64, Error> {
 
 /// Temperature at which water boils, or below 611.7 Pa ice sublimes, under `p_pa`, K.
 ///
-/// The inverse of [`water_saturation_pressure_pa`]. In an evacuation, water leaves a circuit that is warmer than this.
+/// The inverse of [`water_saturation_pressure_pa`]. During evacuation, water leaves a circuit that is warmer than this.
 ///
 /// Errors: `NotFinite`; `OutOfRange` outside the pressures of [`WATER_TEMPERATURE`].
 ///

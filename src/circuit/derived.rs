@@ -7,9 +7,10 @@ use crate::error::Error;
 use crate::names::Refrigerant;
 use crate::units::{AbsolutePressure, Pressure, SpecificEnergy, Surroundings, Temperature, TemperatureDifference};
 
-/// Dew temperature of a pressure: where its last liquid evaporates, or its first condenses. Of R-744 above its critical
-/// pressure the pseudo-critical temperature, at which the specific heat has its peak and a gas cooler gives off most heat, takes
-/// its place, here and in all figures that count from it.
+/// Dew temperature of a pressure: where the last liquid evaporates, or the first condenses.
+///
+/// For R-744 above its critical pressure it is the pseudo-critical temperature, at which the specific heat has its peak and a
+/// gas cooler gives off most heat; this holds for all figures that are measured from it.
 ///
 /// Errors: as [`superheat`].
 pub fn dew_temperature(
@@ -26,7 +27,7 @@ pub fn dew_temperature(
 /// Negative when the line reads colder than vapour of that pressure can be: the thermometer or the gauge errs, or the
 /// charge is not the refrigerant that the label names.
 ///
-/// Errors: `NotFinite` and `OutOfRange` for a reading that cannot be; `OutOfRange` when the pressure has no saturation
+/// Errors: `NotFinite` and `OutOfRange` for an impossible reading; `OutOfRange` when the pressure has no saturation
 /// temperature.
 ///
 /// ```
@@ -142,11 +143,11 @@ pub struct Derived {
 impl Derived {
     /// The figures of these readings.
     ///
-    /// `surroundings` is the air around the gauges; [`Readings::gauge_zero`] takes its place where the gauges keep
-    /// another datum. `ambient` is the air in front of the vehicle.
+    /// `surroundings` is the air around the gauges; [`Readings::gauge_zero`] replaces it where the gauges were zeroed in other
+    /// air. `ambient` is the air in front of the vehicle.
     ///
-    /// Errors: `NotFinite` and `OutOfRange` for a reading that cannot be: a pressure below vacuum, a temperature that
-    /// no line has, an uncertainty below zero.
+    /// Errors: `NotFinite` and `OutOfRange` for an impossible reading: a pressure below vacuum, a temperature that no line
+    /// has, an uncertainty below zero.
     pub fn new(
         refrigerant: Refrigerant,
         readings: &Readings,
@@ -170,7 +171,7 @@ impl Derived {
         let vent = line(readings.vent, Input::Vent)?;
         let ambient = line(ambient, Input::Ambient)?;
 
-        // Where the pressure has no saturation temperature there is no figure, and that is no error of the reading.
+        // A pressure without a saturation temperature is a valid reading; the figures that need one are left out.
         let dew = |pressure: Option<Known>| figures::dew(refrigerant, pressure?).ok();
         let bubble = |pressure: Option<Known>| figures::bubble(refrigerant, pressure?).ok();
         let (low_dew, low_bubble) = (dew(low), bubble(low));

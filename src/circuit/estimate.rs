@@ -3,7 +3,7 @@
 use crate::numerics::sqrt;
 use crate::units::{InSi, Measurable};
 
-/// A value that follows from readings, with its standard uncertainty; of a plain number, in the same unit.
+/// A value that follows from readings, with its standard uncertainty; a plain number has it in the same unit.
 ///
 /// The uncertainty is the root of the sum of squares of what each instrument, the air's pressure and the property model
 /// contribute through the derivative of the value. Source: JCGM 100:2008, equation 10.
@@ -89,8 +89,9 @@ impl Input {
     }
 }
 
-/// A value and what each input's standard uncertainty moves it by, with sign: inputs that two values share (the air,
-/// the property model) cancel or add when the values are combined.
+/// A value and its contributions to the uncertainty: by how much one standard uncertainty of each input moves it, with sign.
+///
+/// Inputs that two values share (the air, the property model) cancel or add when the values are combined.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Known {
     pub(super) value: f64,

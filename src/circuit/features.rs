@@ -8,14 +8,15 @@ use crate::names::{ErrorKind, Refrigerant};
 use crate::saturation;
 use crate::units::{Pressure, Surroundings, Temperature, in_kelvins};
 
-/// What a system shows, as the sound model and the atlas of faults count it.
+/// What a system shows, in the coordinates of the sound model and the atlas of faults.
 ///
-/// In this order, each in K above the ambient: dew temperature of the low side, bubble temperature of the high side (of R-744 above
-/// its critical pressure the pseudo-critical temperature), vent, suction line, liquid line, condenser outlet, discharge line;
-/// and last ln(1 + clutch engagements per minute). Superheat, subcooling and discharge superheat are differences of these.
+/// In this order, each in K above the ambient: dew temperature of the low side, bubble temperature of the high side (for R-744
+/// above its critical pressure the pseudo-critical temperature), vent, suction line, liquid line, condenser outlet, discharge
+/// line; and last ln(1 + clutch engagements per minute). Superheat, subcooling and discharge superheat are differences of
+/// these.
 ///
-/// A pressure so low that its dew temperature lies below -45 °C counts as that: no gauge of a shop tells a vacuum finer. One above
-/// the critical pressure is carried on along ln p, and [`Self::off_scale`] says so.
+/// A dew temperature below -45 °C is replaced by -45 °C: a shop's gauge does not resolve a vacuum any better. Above the
+/// critical pressure the saturation line is extrapolated along ln p, and [`Self::off_scale`] is true.
 ///
 /// ```
 /// use coldloop::circuit::{FeatureVector, Reading, Readings};
@@ -38,8 +39,10 @@ pub struct FeatureVector {
     pub off_scale: bool,
 }
 
-/// How temperature grows with pressure beyond the critical point: d ln T / d ln p. Source: engineering judgement; the saturation
-/// line of R-134a has 0.134 at 3 MPa and 0.130 where it ends. Nothing condenses beyond, and the figure only keeps the scale going.
+/// Slope of the extrapolation beyond the critical point: d ln T / d ln p.
+///
+/// Source: engineering judgement; the saturation line of R-134a has 0.134 at 3 MPa and 0.130 at its end. Nothing condenses
+/// beyond it; the slope only continues the scale.
 const BEYOND: f64 = 0.14;
 
 impl FeatureVector {
@@ -64,9 +67,9 @@ impl FeatureVector {
     /// Place of the clutch's cycles.
     pub const CLUTCH_CYCLES: usize = 7;
 
-    /// The vector of these readings; gauges count from [`Readings::gauge_zero`], or from `air`.
+    /// The vector of these readings; the datum of gauges is [`Readings::gauge_zero`], or `air`.
     ///
-    /// Errors: `NotFinite` and `OutOfRange` for a reading that cannot be.
+    /// Errors: `NotFinite` and `OutOfRange` for an impossible reading.
     pub fn of(
         refrigerant: Refrigerant,
         readings: &Readings,

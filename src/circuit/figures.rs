@@ -1,4 +1,4 @@
-//! The figures behind [`super::Derived`], as values that know what they depend on.
+//! The figures of [`super::Derived`], each with what it depends on.
 
 use super::estimate::{Estimate, Input, Known};
 use super::instrument::rectangular;
@@ -16,7 +16,7 @@ use crate::units::{Pressure, SpecificEnergy, Surroundings, Temperature, differen
 /// doi:10.1063/1.555958, state for R-134a; taken for the other refrigerants too.
 const ENTHALPY_LIMIT: f64 = 0.01;
 
-/// The pressure above vacuum, Pa, with the datum's uncertainty when the gauge shows a difference to it.
+/// The pressure above vacuum, Pa; that of a gauge includes the uncertainty of its datum.
 pub(super) fn pressure(reading: Reading<Pressure>, datum: Surroundings, input: Input) -> Result<Known, Error> {
     let own = not_negative(
         Quantity::AbsolutePressure,
@@ -91,7 +91,9 @@ fn model_pa(line: Line, side: Side, p_pa: f64, slope_pa_k: f64) -> f64 {
     }
 }
 
-/// Limit of error of the saturation pressure, relative, where the publication of the equation states none. Source: engineering judgement; equations of state of this kind state 0.02 to 0.5 %.
+/// Limit of error of the saturation pressure, relative, where the publication of the equation states none.
+///
+/// Source: engineering judgement; equations of state of this kind state 0.02 to 0.5 %.
 const SATURATION_LIMIT: f64 = 0.005;
 
 /// Heat taken up between liquid line and suction line, J/kg; `None` where a line is wet.
@@ -143,9 +145,9 @@ pub(super) fn isentropic_efficiency(
     Some(efficiency.and(Input::EnthalpyModel, model).estimate())
 }
 
-/// What a compressor takes in and gives out; a discharge line is often above the critical temperature.
+/// Phases at the inlet and outlet of a compressor; a discharge line is often above the critical temperature.
 const GAS: [Phase; 2] = [Phase::Vapour, Phase::Supercritical];
-/// What goes to the expansion device; supercritical in a system of R-744 on a warm day.
+/// Phases before the expansion device; supercritical in an R-744 system on a warm day.
 const LIQUID: [Phase; 2] = [Phase::Liquid, Phase::Supercritical];
 
 /// The state at a pressure and a temperature that were read.

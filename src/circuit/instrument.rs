@@ -7,7 +7,7 @@ use crate::units::{
     GaugePressure, PressureDifference, Temperature, TemperatureDifference, in_kelvins, kelvins_difference,
 };
 
-/// The standard uncertainty of a limit of error: an error anywhere within the limit is taken as equally likely.
+/// The standard uncertainty of a limit of error: all errors within the limit are taken as equally likely.
 ///
 /// u = a / sqrt(3). Source: JCGM 100:2008, 4.3.7.
 pub(crate) fn rectangular(limit_of_error: f64) -> f64 {
@@ -18,8 +18,8 @@ const SQRT_3: f64 = 1.732_050_807_568_877_2;
 
 /// A pressure gauge: its class and the ends of its scale.
 ///
-/// The maker's limit of error is a fraction of the span, so the same gauge is six times as uncertain, relative to
-/// what it shows, at a sixth of its scale.
+/// The maker's limit of error is a fraction of the span, so the relative error at a sixth of the scale is six times that
+/// at full scale.
 ///
 /// ```
 /// use coldloop::circuit::Gauge;
@@ -55,7 +55,7 @@ impl Gauge {
 
     /// The pressure transducer that a vehicle has on its high side, as a scan tool shows it: class 2.5, from zero to 3.5 MPa.
     ///
-    /// Source: common practice, no source; the sealed datum of such a transducer, which thin air moves, is part of it.
+    /// Source: common practice, no source; it includes the error of the transducer's sealed datum at altitude.
     pub const TRANSDUCER: Self = Self {
         class: GaugeClass::Class2p5,
         low_pa: 0.0,

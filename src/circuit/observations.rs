@@ -21,7 +21,7 @@ impl Observations {
         answers: [None; Observation::ALL.len()],
     };
 
-    /// The same with one answer more, or changed.
+    /// These observations with one answer added or changed.
     pub const fn with(mut self, observation: Observation, answer: bool) -> Self {
         self.answers[place(observation)] = Some(answer);
         self

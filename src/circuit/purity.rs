@@ -8,10 +8,10 @@ use crate::mixture::Side;
 use crate::names::{PressureMatch, Refrigerant};
 use crate::units::{Pressure, PressureDifference, Surroundings, Temperature};
 
-/// Standard uncertainties that a reading may lie off a line and still agree with it.
+/// Standard uncertainties by which a reading may differ from a line and still agree with it.
 const COVERAGE: f64 = 2.0;
 
-/// A pressure at rest beside the lines of one refrigerant.
+/// A pressure at rest, compared with the bubble and dew lines of one refrigerant.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct AtRest {
@@ -22,7 +22,7 @@ pub struct AtRest {
     /// Where it is `TooHigh`, this is the partial pressure of the gas, if it is gas (Dalton's law, which holds within a few
     /// hundredths of it here).
     pub excess: Estimate<PressureDifference>,
-    /// The pressure above that of the dew line; of a pure refrigerant the same.
+    /// The pressure above that of the dew line; the same for a pure refrigerant.
     pub above_dew: Estimate<PressureDifference>,
     /// The mole share of gas in the vapour space, if it is gas; 0 unless the pressure is too high.
     pub gas_share: f64,
@@ -31,11 +31,11 @@ pub struct AtRest {
 /// Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much gas
 /// beside it?
 ///
-/// At rest liquid and vapour of a refrigerant stand at its saturation pressure; of a blend, between its dew and its bubble
-/// pressure, as the liquid fills less or more of the room. Air and other gases that do not condense add their partial
-/// pressure. Ask it of every refrigerant to see which ones a pressure agrees with. Several often do: that of R-134a
-/// crosses that of R-12 at 17 °C and that of R-1234yf at 41 °C, so a second reading some 15 K warmer or colder tells more than the first,
-/// and an analyser more than both. Source: Dalton's law; the method is common practice, no source.
+/// At rest, a pure refrigerant with liquid and vapour has its saturation pressure; a blend has a pressure between dew and
+/// bubble pressure, nearer to bubble pressure the more liquid there is. Air and other gases that do not condense add their
+/// partial pressure. Call it for every refrigerant to see with which ones a pressure agrees. Several often do: the line of
+/// R-134a crosses that of R-12 at 17 °C and that of R-1234yf at 41 °C, so a second reading some 15 K warmer or colder tells
+/// more than the first, and an analyser more than both. Source: Dalton's law; the method is common practice, no source.
 ///
 /// Errors: as [`super::superheat`] for the readings; `OutOfRange` where the refrigerant has no line at that temperature.
 ///

@@ -10,7 +10,7 @@ use crate::units::{
 
 /// A measured value with the standard uncertainty of its instrument.
 ///
-/// The uncertainty of a temperature is a temperature difference, and no temperature:
+/// The uncertainty of a temperature is a temperature difference, not a temperature:
 ///
 /// ```compile_fail,E0308
 /// use coldloop::{circuit::Reading, units::celsius};
@@ -44,7 +44,7 @@ impl<Q: Measurable> Reading<Q> {
 }
 
 impl Reading<Pressure> {
-    /// What a gauge shows. An absolute pressure is placed on the scale as at standard sea level.
+    /// What a gauge shows; an absolute pressure is placed on its scale as at standard sea level.
     ///
     /// ```
     /// use coldloop::circuit::{Gauge, Reading};
@@ -118,11 +118,11 @@ pub struct Readings {
     pub discharge_line: Option<Reading<Temperature>>,
     /// Liquid line before the expansion device.
     pub liquid_line: Option<Reading<Temperature>>,
-    /// Line at the condenser outlet; it speaks for the liquid line where that was not read.
+    /// Line at the condenser outlet; used for the liquid line where that was not read.
     pub condenser_outlet: Option<Reading<Temperature>>,
-    /// High-side pressure that the vehicle's own transducer tells a scan tool.
+    /// High-side pressure of the vehicle's own transducer, as a scan tool shows it.
     pub high_side_transducer: Option<Reading<Pressure>>,
-    /// Fins, or air behind the evaporator, as the vehicle's own sensor tells a scan tool.
+    /// Temperature of the fins, or of the air behind the evaporator, from the vehicle's own sensor, as a scan tool shows it.
     pub evaporator_sensor: Option<Reading<Temperature>>,
     /// How often the clutch engages.
     pub clutch_cycles: Option<Reading<Frequency>>,
@@ -169,7 +169,7 @@ impl From<Reading<Frequency>> for Measured {
     }
 }
 
-/// Where a reading of a kind stands.
+/// The field of a kind of reading.
 enum Place<'a> {
     Pressure(&'a mut Option<Reading<Pressure>>),
     Temperature(&'a mut Option<Reading<Temperature>>),
@@ -197,7 +197,7 @@ impl Readings {
         }
     }
 
-    /// The same with this reading more, or changed.
+    /// These readings with this one added or changed.
     ///
     /// Errors: `Inconsistent` for a temperature where a pressure is read, and the like.
     ///
@@ -221,7 +221,7 @@ impl Readings {
         Ok(self)
     }
 
-    /// The same with all that `newer` has; what it lacks stays.
+    /// These readings with all that `newer` has; what it lacks is kept.
     pub fn updated(mut self, newer: &Self) -> Self {
         for kind in ReadingKind::ALL {
             match (self.place(kind), newer.get(kind)) {
@@ -252,15 +252,15 @@ impl Readings {
     }
 }
 
-/// A gauge and a transducer that differ by more than this many standard uncertainties of their difference contradict each other:
-/// 95 %.
+/// A gauge and a transducer that differ by more than this many standard uncertainties of their difference (95 %) contradict
+/// each other.
 const AGREE: f64 = 2.0;
 
 impl Readings {
-    /// The high side as gauge and transducer have it together, in the surroundings `air`.
+    /// The high side from gauge and transducer together, in the surroundings `air`.
     ///
-    /// The mean weighted by the inverse of the variances where both were read and agree, given as the gauge gives it; the gauge
-    /// alone where they contradict each other; the one that was read otherwise.
+    /// Where both were read and agree: the mean weighted by the inverse of the variances, with the datum of the gauge. Where
+    /// they contradict each other: the gauge alone. Otherwise the one that was read.
     ///
     /// ```
     /// use coldloop::circuit::{Gauge, Reading, Readings};
@@ -299,7 +299,7 @@ impl Readings {
     /// Whether gauge and transducer of the high side agree within their uncertainties, in the surroundings `air`; `None` where
     /// one of them was not read.
     ///
-    /// The transducer is taken to count from this air; a gauge counts from that in which it was zeroed.
+    /// The datum of the transducer is taken to be this air; that of a gauge is the air in which it was zeroed.
     ///
     /// ```
     /// use coldloop::circuit::{Gauge, Reading, Readings};
@@ -319,7 +319,7 @@ impl Readings {
         Some(apart_pa <= AGREE * uncertain_pa)
     }
 
-    /// The transducer alone, counted from the datum of the gauges.
+    /// The transducer alone, in a form that does not depend on the datum of the gauges.
     fn transducer_by_gauge(&self, air: Surroundings) -> Option<Reading<Pressure>> {
         let transducer = self.high_side_transducer?;
         Some(match self.gauge_zero {

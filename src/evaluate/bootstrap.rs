@@ -1,15 +1,15 @@
-//! Intervals by drawing the groups again.
+//! Bootstrap intervals: the groups are resampled.
 
 use super::sums::{FIGURES, Sums};
 use alloc::vec::Vec;
 
-/// How often the groups are drawn again. Source: Efron & Tibshirani 1993, section 19.3 (from memory).
+/// Number of bootstrap resamples. Source: Efron & Tibshirani 1993, section 19.3 (from memory).
 const RESAMPLES: usize = 1_000;
 
-/// Where the numbers start, so that the same cases give the same intervals.
+/// Fixed seed, so that the same cases give the same intervals.
 const SEED: u64 = 17;
 
-/// Numbers from a counter. Source: Steele, Lea & Flood 2014 (SplitMix64).
+/// Random numbers. Source: Steele, Lea & Flood 2014 (SplitMix64).
 struct Random(u64);
 
 impl Random {
@@ -21,7 +21,7 @@ impl Random {
         z ^ (z >> 31)
     }
 
-    /// A place below `count`: the high half of the product, Lemire 2019 (doi 10.1145/3230636).
+    /// An index below `count`: the high half of the product, Lemire 2019 (doi 10.1145/3230636).
     fn below(&mut self, count: usize) -> usize {
         ((u128::from(self.next()) * count as u128) >> 64) as usize
     }
@@ -50,7 +50,7 @@ pub(super) fn intervals(groups: &[&Sums]) -> [Option<(f64, f64)>; FIGURES] {
     })
 }
 
-/// The quantile of values in order, between two of them in a straight line.
+/// The quantile of sorted values, by linear interpolation.
 fn quantile(values: &[f64], share: f64) -> f64 {
     let at = share * (values.len() - 1) as f64;
     let below = at as usize;
@@ -62,8 +62,8 @@ fn quantile(values: &[f64], share: f64) -> f64 {
 mod tests {
     use super::*;
 
-    /// Two groups, all right and all wrong, of one case each: both are drawn twice with a chance of a quarter each, so
-    /// that the quantiles are nought and one.
+    /// Two groups of one case each, one right and one wrong: each is drawn twice with a probability of a quarter, so that the
+    /// quantiles are 0 and 1.
     #[test]
     fn the_ends_are_those_of_the_groups() {
         let (mut right, mut wrong) = (Sums::default(), Sums::default());
@@ -75,7 +75,7 @@ mod tests {
     }
 
     /// Of 100 cases 80 are right; the standard error of the share is sqrt(0.8 * 0.2 / 100) = 0.04, so that the normal interval is
-    /// 0.8 -+ 0.078. A thousand resamples know its ends within about 0.01.
+    /// 0.8 +- 0.078. A thousand resamples give its ends to about 0.01.
     #[test]
     fn single_cases_give_the_interval_of_a_share() {
         let mut all = Vec::new();

@@ -1,14 +1,15 @@
-//! How good the answers are: confirmed cases, judged, and counted how often the answer was right.
+//! How good the answers are: judges confirmed cases and counts how often the answer was right.
 //!
-//! A file of confirmed cases has one on each line, as [`confirmed_from_json`](crate::intake::confirmed_from_json) describes it. [`evaluate()`] judges all of them
-//! and tells a [`Summary`]; [`Evaluation`] takes them one by one, so that a file of any size takes up little memory.
+//! A file of confirmed cases has one on each line, as [`confirmed_from_json`](crate::intake::confirmed_from_json) describes.
+//! [`evaluate()`] judges all of them and returns a [`Summary`]; [`Evaluation`] takes them one by one, so that a file of any
+//! size needs little memory.
 //!
-//! A case is judged as if its cause were unknown. The causes that can be are the faults and "none of these"; the
-//! *leader* is the likeliest of them. Where several causes were found, the leader is right when it is one of them, and the
-//! probability given to the truth is that of all of them together.
+//! A case is judged as if its cause were unknown. The possible causes are the faults and "none of these"; the *leader* is
+//! the likeliest of them. Where several causes were found, the leader is right when it is one of them, and the probability
+//! given to the truth is that of all of them together.
 //!
-//! Each figure has a 95 % interval from a bootstrap over groups: vehicles of one make, or of one shop, are alike, so a
-//! thousand cases of five makes say little more of a sixth make than those five do. Sources: Efron & Tibshirani, An
+//! Each figure has a 95 % interval from a bootstrap over groups: vehicles of one make, or of one shop, are alike, so what a
+//! thousand cases of five makes say about a sixth make is limited by the number of makes. Sources: Efron & Tibshirani, An
 //! Introduction to the Bootstrap, 1993, chapter 13 (percentiles); Field & Welsh 2007 (groups), doi
 //! 10.1111/j.1467-9868.2007.00593.x; both from memory.
 
@@ -31,30 +32,31 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use sums::Sums;
 
-/// How many refused cases are told.
+/// How many refused cases are listed.
 const TOLD: usize = 12;
 
-/// Among how many places the cases without a group are spread, so that a file of any size takes up the same memory.
-/// Below this number nearly every case has a place of its own. Source: engineering judgement.
+/// Number of groups over which cases without a group are spread by hash, so that memory does not grow with the file.
+///
+/// Source: engineering judgement: the bootstrap needs many groups, and far fewer cases than this nearly all get one each.
 const PLACES: u64 = 1024;
 
-/// How common the causes are taken to be.
+/// The priors of the causes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Priors {
-    /// As the settings have it.
+    /// Those of the settings.
     Given,
-    /// As common as they are in the cases themselves, which shows what the likelihood alone is worth.
+    /// The frequencies in the cases themselves, which shows what the likelihood alone is worth.
     Told,
 }
 
-/// Judges confirmed cases, a JSON object on each line, and tells how good the answers are.
+/// Judges confirmed cases, a JSON object on each line, and summarises how good the answers are.
 ///
-/// The settings stand in the place of those in the cases. Settings that were learned from the same cases
+/// The settings replace those in the cases. Settings that were learned from the same cases
 /// ([`crate::intake::counts_from_cases`]) make the answers look better than they are: learn from one year, evaluate the next.
 ///
 /// Errors: those of [`Settings::check`]; with [`Priors::Told`] `Missing` where no case can be read. A line that cannot be read
-/// or judged is no error: it is counted in [`Summary::refused`].
+/// or judged is not an error: it is counted in [`Summary::refused`].
 ///
 /// ```
 /// use coldloop::diagnosis::Settings;
@@ -73,14 +75,14 @@ pub fn evaluate(lines: &str, settings: &Settings, priors: Priors) -> Result<Summ
     Ok(evaluation.summary())
 }
 
-/// The settings by which the cases of these lines are judged; in a box, for they are large.
+/// The settings by which the cases of these lines are judged; boxed because they are large.
 #[inline(never)]
 fn settings_for(lines: &str, settings: &Settings, priors: Priors) -> Result<Box<Settings>, Error> {
     let mut settings = match priors {
         Priors::Given => Box::new(*settings),
         Priors::Told => {
             let mut mix = Mix::default();
-            // A line that is refused here is refused again when it is judged, where it is told.
+            // A line that is refused here is refused, and reported, again when it is judged.
             for case in cases_of(lines).filter_map(|(_, line)| Limit::default().confirmed(line).ok()) {
                 mix.add(&case.visit.case.system, &case.truth);
             }
@@ -154,12 +156,12 @@ impl Mix {
     }
 }
 
-/// Cases that bear on a figure together.
+/// Cases that are resampled together.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 enum Group {
     /// A make, a shop, a mechanic.
     Named(String),
-    /// Cases without a group, by a hash of what was said of them.
+    /// Cases without a group, by a hash of answer and truth.
     Place(u64),
 }
 
@@ -216,7 +218,7 @@ impl<'a> Evaluation<'a> {
         }
     }
 
-    /// Counts an answer that is at hand already, beside what was found.
+    /// Counts an answer that was given already, against what was found.
     pub fn count(&mut self, answer: &Answer, truth: &[Cause], significant: bool, group: Option<&str>) {
         let sums = score::score(answer, truth, significant);
         let group = group.map_or_else(
@@ -236,14 +238,14 @@ impl<'a> Evaluation<'a> {
         self.keep(refused);
     }
 
-    /// Keeps the first ones by their lines.
+    /// Keeps a refused case if its line is among the first.
     fn keep(&mut self, refused: RefusedCase) {
         let place = self.refusals.partition_point(|other| other.line <= refused.line);
         self.refusals.insert(place, refused);
         self.refusals.truncate(TOLD);
     }
 
-    /// The same with the cases of another evaluation, as when two files, or two halves of one, are judged apart.
+    /// This evaluation with the cases of another one added, as for two files, or two halves of one, that are judged apart.
     pub fn merged(mut self, other: Self) -> Self {
         for (group, sums) in other.groups {
             self.groups.entry(group).or_default().add(&sums);

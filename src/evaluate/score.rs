@@ -1,4 +1,4 @@
-//! One answer beside what was found.
+//! Scores one answer against what was found.
 
 use super::sums::{BINS, Sums};
 use crate::diagnosis::Diagnosis;
@@ -6,8 +6,8 @@ use crate::intake::Cause;
 use crate::names::{Fault, VerdictKind};
 use alloc::vec::Vec;
 
-/// The least probability of the truth that counts in the log loss, so that one case cannot decide the mean. Source:
-/// engineering judgement.
+/// Lower bound of the probability of the truth in the log loss, so that one case cannot decide the mean. Source: engineering
+/// judgement.
 const LEAST: f64 = 1e-6;
 
 /// From this probability on a leader counts as sure.
@@ -52,7 +52,7 @@ impl Answer {
         Self::new(&causes, diagnosis.verdict.kind, &diagnosis.verdict.faults)
     }
 
-    /// The likeliest cause with its probability; "none of these" at nought where there are no probabilities.
+    /// The likeliest cause with its probability; "none of these" with probability 0 where there are no probabilities.
     pub fn leader(&self) -> (Option<Fault>, f64) {
         self.causes.first().copied().unwrap_or((None, 0.0))
     }

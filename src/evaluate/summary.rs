@@ -1,4 +1,4 @@
-//! What an evaluation tells.
+//! The result of an evaluation.
 
 use super::bootstrap::intervals;
 use super::sums::{BINS, Bin, Ratio, Sums};
@@ -24,13 +24,13 @@ pub struct Score {
 pub struct ReliabilityBin {
     /// The lower limit, which belongs to the bin.
     pub low: f64,
-    /// The upper limit, which belongs to the next bin, or to the last one.
+    /// The upper limit, which belongs to the next bin; that of the last bin belongs to it.
     pub high: f64,
-    /// How many there are.
+    /// Number of cases.
     pub cases: u64,
-    /// Mean probability of the leaders; `None` of no case.
+    /// Mean probability of the leaders; `None` without a case.
     pub probability: Option<f64>,
-    /// Share of the leaders that are right; `None` of no case.
+    /// Share of the leaders that are right; `None` without a case.
     pub right: Option<f64>,
 }
 
@@ -42,14 +42,14 @@ pub struct RefusedCase {
     pub line: usize,
     /// The name of the case; empty where it is unknown.
     pub id: String,
-    /// Why.
+    /// The reason.
     pub refusal: Refusal,
 }
 
 /// How good the answers to confirmed cases were.
 ///
-/// A percentile interval of the calibration error lies higher than the error itself where cases are few: each resample has
-/// the scatter of the cases twice.
+/// Where cases are few, the percentile interval of the calibration error lies above the error itself: a resample has the
+/// scatter of the cases and that of the resampling.
 #[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Summary {
@@ -85,7 +85,7 @@ pub struct Summary {
     pub log_loss: Score,
     /// Expected calibration error over ten bins: how far the probability of the leader is from the share that is right.
     pub calibration_error: Score,
-    /// The same bin by bin.
+    /// The calibration in each bin.
     pub reliability: [ReliabilityBin; BINS],
 }
 
@@ -123,7 +123,7 @@ impl Summary {
         }
     }
 
-    /// Every figure by its name, in the order in which they are told.
+    /// Every figure with its name, in the order of the fields.
     pub fn scores(&self) -> [(&'static str, Score); 12] {
         [
             ("first_right", self.first_right),

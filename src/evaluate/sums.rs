@@ -1,9 +1,9 @@
-//! What is kept of the cases of a group.
+//! The sums that are kept for the cases of a group.
 
 /// Bins of the reliability table.
 pub(super) const BINS: usize = 10;
 
-/// A part of a whole: cases of which something is true, or a sum of which the mean is asked.
+/// A part and its whole: the cases in which something is true and all cases, or a sum and the number of its terms.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct Ratio {
     pub(super) part: f64,
@@ -25,7 +25,7 @@ impl Ratio {
         self.whole += other.whole;
     }
 
-    /// The quotient; `None` of nothing.
+    /// The quotient; `None` where the whole is zero.
     pub(super) fn value(&self) -> Option<f64> {
         (self.whole > 0.0).then(|| self.part / self.whole)
     }
@@ -57,7 +57,7 @@ pub(super) struct Sums {
     pub(super) bins: [Bin; BINS],
 }
 
-/// Figures that are told of the sums.
+/// Number of figures that follow from the sums.
 pub(super) const FIGURES: usize = 12;
 
 impl Sums {
@@ -105,8 +105,8 @@ impl Sums {
         ]
     }
 
-    /// Expected calibration error: the mean distance between the probability of the leader and the share of leaders
-    /// that are right, over the bins by their cases.
+    /// Expected calibration error: the mean distance between the probability of the leader and the share of leaders that are
+    /// right, over the bins, weighted by their cases.
     ///
     /// Source: Naeini, Cooper & Hauskrecht 2015 (AAAI, Obtaining well calibrated probabilities using Bayesian binning).
     pub(super) fn calibration_error(&self) -> Ratio {

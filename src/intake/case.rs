@@ -42,7 +42,7 @@ pub(super) fn case(root: &Table<'_>) -> Result<Case, Refused> {
     })
 }
 
-/// Refuses bubbles in a sight glass that is not there.
+/// Refuses bubbles in a sight glass that the system does not have.
 #[inline(never)]
 fn no_glass(table: &Table<'_>) -> Result<(), Refused> {
     let seen = Observation::SightGlassBubbles;
@@ -66,7 +66,7 @@ pub(super) struct Moment {
 }
 
 impl Moment {
-    /// Nothing, when conditions and observations, as they stand in `table`, can be those of the system.
+    /// Refuses conditions and observations of `table` that are impossible for the system.
     #[inline(never)]
     pub(super) fn fits(&self, table: &Table<'_>, system: &System) -> Result<(), Refused> {
         conditions_fit(table, &self.conditions, system)?;
@@ -131,7 +131,7 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
             Pressure::Gauge(pressure) => Ok(pressure),
             Pressure::Absolute(_) => Err(entry.refuse(
                 Error::of(ErrorKind::Inconsistent, Quantity::GaugePressure),
-                "a switch counts from the air round it: \"27 bar gauge\"",
+                "a switch opens at a gauge pressure: write \"27 bar gauge\"",
             )),
         }
     });
@@ -150,7 +150,7 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
             |entry| {
                 entry.refuse(
                     error,
-                    "the pressure at which the switch opens, as its label or the service data have it",
+                    "write the pressure at which the switch opens, from its label or the service data",
                 )
             },
         ));
@@ -231,17 +231,17 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
     }
 }
 
-/// Conditions that contradict each other, or that no compressor of this kind has.
+/// Refuses conditions that contradict each other, or that no compressor of this kind has.
 fn refused_command(table: &Table<'_>, error: Error) -> Refused {
     let (key, advice) = if error.quantity == Quantity::Displacement {
         (
             "commanded_displacement",
-            "only a compressor that an electric valve controls (variable-external) is commanded so",
+            "only a compressor with an electric control valve (variable-external) has a commanded displacement",
         )
     } else {
         (
             "compressor_speed",
-            "it contradicts compressor_running, or the engine_speed of an electric compressor: give the true one alone",
+            "it contradicts compressor_running, or the engine_speed of an electric compressor: give only the true one",
         )
     };
     table.get(key).map_or_else(
@@ -250,7 +250,7 @@ fn refused_command(table: &Table<'_>, error: Error) -> Refused {
     )
 }
 
-/// Nothing, when the conditions in `table` can be those of this system.
+/// Refuses conditions of `table` that are impossible for this system.
 pub(super) fn conditions_fit(table: &Table<'_>, conditions: &Conditions, system: &System) -> Result<(), Refused> {
     let fitting = conditions.check_for(system.compressor);
     fitting.map_err(|error| match table.get("conditions").map(|entry| entry.table()) {
@@ -260,7 +260,7 @@ pub(super) fn conditions_fit(table: &Table<'_>, conditions: &Conditions, system:
     })
 }
 
-/// A temperature of this range.
+/// A temperature within this range.
 pub(super) fn within(entry: &Entry<'_>, range: Range) -> Result<Temperature, Refused> {
     let temperature = entry.quantity(Quantity::Temperature, text::temperature)?;
     match range.check(in_kelvins(temperature)) {
@@ -269,7 +269,7 @@ pub(super) fn within(entry: &Entry<'_>, range: Range) -> Result<Temperature, Ref
     }
 }
 
-/// The air of a place by its altitude or its barometer; both at once contradict each other.
+/// The air of a place by its altitude or its barometer; both at once are refused.
 fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Option<Surroundings>, Refused> {
     match (table.get(altitude), table.get(barometer)) {
         (Some(_), Some(entry)) => Err(entry.refuse(
@@ -287,7 +287,7 @@ fn surroundings(table: &Table<'_>, altitude: &str, barometer: &str) -> Result<Op
     }
 }
 
-/// The readings, taken in the air `here`, where that could be read.
+/// The readings; `here` is the air in which they were taken, `None` where it was refused.
 #[inline(never)]
 pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Readings {
     let mut known = ReadingKind::ALL.map(ReadingKind::id).to_vec();
@@ -319,7 +319,7 @@ pub(super) fn readings(table: &Table<'_>, here: Option<Surroundings>) -> Reading
     readings
 }
 
-/// Refuses a gauge that shows less than nothing: one that was read at sea level and written down up here.
+/// Refuses a gauge pressure below vacuum, such as one read at sea level in a file for a higher place.
 #[inline(never)]
 fn not_below_vacuum(table: &Table<'_>, readings: &Readings, air: Surroundings) {
     for (kind, reading) in [
@@ -368,7 +368,7 @@ fn observations(table: &Table<'_>) -> Observations {
     observations
 }
 
-/// What an optional entry of a table reads as; nothing where it is refused, too.
+/// The value of an optional entry of a table; `None` also where it is refused.
 pub(super) fn optional<T>(
     table: &Table<'_>,
     key: &str,

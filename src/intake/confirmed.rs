@@ -8,19 +8,16 @@ use super::visit::{Visit, visit};
 use crate::diagnosis::Counts;
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Quantity};
-use crate::range::Range;
+use crate::range::SEVERITY;
 use crate::units::text;
 use alloc::boxed::Box;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-/// The id of a cause that is none of the list.
+/// The id of a cause that is not in the list.
 const NONE_OF_THESE: &str = "none-of-these";
 
-/// A severity that stands as a bare number.
-const SEVERITY: Range = Range::new(Quantity::Severity, 0.0, 1.0);
-
-/// A vehicle whose cause was confirmed, as a line of a file of confirmed cases has it.
+/// A vehicle whose cause was confirmed: one line of a file of confirmed cases.
 #[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Confirmed {
@@ -30,23 +27,23 @@ pub struct Confirmed {
     pub truth: Vec<Cause>,
     /// A name for the case, for refusals; empty where none is given.
     pub id: String,
-    /// Whether the fault matters to whoever rides in the vehicle; true where the line does not say.
+    /// Whether people in the vehicle would notice the fault; true where the line does not say.
     pub significant: bool,
-    /// What cases have in common that makes them alike: the make, the shop, the mechanic.
+    /// The group of cases that are alike: the make, the shop, the mechanic.
     pub group: Option<String>,
 }
 
 /// One cause that was found.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Cause {
-    /// The fault; `None` for a cause that is none of the list.
+    /// The fault; `None` for a cause that is not in the list.
     pub fault: Option<Fault>,
     /// Its severity, 0 to 1, in the fault's own measure ([`crate::diagnosis::measure`]), where it was measured.
     pub severity: Option<f64>,
 }
 
 impl Confirmed {
-    /// Counts the case in what a shop has learned, and whether it did: only a case with one cause is counted.
+    /// Adds the case to the counts of a shop and returns whether it did: only a case with one cause is counted.
     ///
     /// ```
     /// use coldloop::{Fault, diagnosis::Counts, intake};
@@ -81,16 +78,17 @@ impl Confirmed {
 /// `case` is a readings file as JSON. `truth` has the causes that were found, each with the id of a [`Fault`], or
 /// `none-of-these`, and with its severity (0 to 1, or text: `"30 %"`) where that is known; a sound vehicle has
 /// `no-fault` alone. The rest may be left out. `significant` is false for a fault that nobody would have noticed. `group`
-/// is text or a whole number. A line of a simulator may have `world`, a table of which only the `make` is looked at, as
-/// the group where there is no other. In a file each case stands on one line.
+/// is text or a whole number. A line of a simulator may have a table `world`, of which only `make` is read: it is the
+/// group where no other is given. In a file each case is one line.
 ///
 /// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 pub fn confirmed_from_json(line: &str) -> Result<Confirmed, Refusal> {
     Limit::default().confirmed_from_json(line)
 }
 
-/// The counts with every case of the lines that has one cause; what has several is passed over, for nobody knows which
-/// of them was seen by what.
+/// The counts with every case of the lines that has one cause added.
+///
+/// A case with several causes is not counted, since it is unknown which cause explains which observation.
 ///
 /// Errors: the [`Refusal`] of the first line that cannot be read, with its number; nothing is counted then.
 ///
@@ -120,7 +118,7 @@ pub fn cases_of(lines: &str) -> impl Iterator<Item = (usize, &str)> {
 }
 
 impl Refusal {
-    /// The same, its mistakes in this line of a file whose lines are read one by one.
+    /// This refusal with its mistakes placed in this line of a file whose lines are read one by one.
     pub fn in_line(mut self, line: usize) -> Self {
         for mistake in core::iter::once(&mut *self.first).chain(&mut self.others) {
             let column = mistake.position.map_or(1, |position| position.column);
@@ -145,7 +143,7 @@ pub(super) fn confirmed(root: &Table<'_>) -> Result<Box<Confirmed>, Refused> {
     Ok(with_truth(visit?, (truth?, significant), id.unwrap_or_default(), group))
 }
 
-#[inline(never)] // a visit is large: so that the stack has no room for one while a line is read
+#[inline(never)] // a visit is large: this keeps it off the stack while a line is read
 fn with_truth(
     visit: Box<Visit>,
     (truth, significant): (Vec<Cause>, bool),
@@ -198,7 +196,7 @@ fn truth(entry: &Entry<'_>) -> Result<Vec<Cause>, Refused> {
     if (0..causes.len()).any(again) {
         return refused(
             ErrorKind::Inconsistent,
-            "a cause stands here twice: keep one of the two",
+            "the same cause is given twice: keep one of the two",
         );
     }
     Ok(causes)

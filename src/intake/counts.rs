@@ -13,13 +13,13 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// The key of a cause that is none of the list.
+/// The key of a cause that is not in the list.
 const NONE_OF_THESE: &str = "none-of-these";
 
 /// The confirmed cases that a file in TOML holds; an empty file holds none.
 ///
 /// ```toml
-/// [weight]                     # optional: how many cases and answers the tables weigh as much as
+/// [weight]                     # optional: the weight of the tables, in cases and in answers
 /// cases = 100
 /// answers = 20
 ///
@@ -48,7 +48,7 @@ pub fn counts_from_toml(text: &str) -> Result<Counts, Refusal> {
     Limit::default().counts_from_toml(text)
 }
 
-/// The counts that a table of this shape holds; what is refused stays at its usual value.
+/// The counts that a table of this shape holds; a refused entry keeps its default.
 pub(super) fn counts(root: &Table<'_>) -> Box<Counts> {
     root.only(&["weight", "cases", "unable", "answers"]);
     let mut counts = Box::<Counts>::default();
@@ -63,7 +63,7 @@ pub(super) fn counts(root: &Table<'_>) -> Box<Counts> {
         Ok(())
     });
     let cases = root.told("cases", |table| Ok(cases(&mut counts, table)));
-    // Where the cases are refused, nobody knows whether there are more answers than those.
+    // Where the cases are refused, it cannot be checked that there are no more answers than cases.
     let known = cases.unwrap_or(root.get("cases").is_none());
     root.told("unable", |table| {
         unable(&mut counts, known, table);
@@ -76,7 +76,7 @@ pub(super) fn counts(root: &Table<'_>) -> Box<Counts> {
     counts
 }
 
-/// Whether all of them could be read.
+/// Reads the cases; whether all of them could be read.
 fn cases(counts: &mut Counts, table: &Table<'_>) -> bool {
     let mut all = true;
     for entry in table.entries() {
@@ -129,7 +129,7 @@ fn answers(counts: &mut Counts, cases_known: bool, table: &Table<'_>) {
     }
 }
 
-/// Puts a bare number into its place, unless the counts could not be used any more.
+/// Sets a weight to a bare number, unless the counts become invalid.
 fn weight(counts: &mut Counts, entry: &Entry<'_>, place: fn(&mut Counts) -> &mut f64) {
     let before = core::mem::replace(place(counts), entry.number());
     if let Err(error) = counts.check() {
@@ -138,7 +138,7 @@ fn weight(counts: &mut Counts, entry: &Entry<'_>, place: fn(&mut Counts) -> &mut
     }
 }
 
-// Counts are large; what copies them is kept out of line, so that no caller has room for the copies on its stack.
+// Counts are large; functions that copy them are not inlined, so that the copies are not on the caller's stack.
 
 #[inline(never)]
 fn put_cases(counts: &mut Counts, cause: Option<Fault>, cases: u32) {
@@ -155,7 +155,7 @@ fn put_answers(counts: &mut Counts, observation: Observation, fault: Fault, answ
     *counts = counts.with_answers(observation, fault, answers);
 }
 
-/// The same file, written: what was never counted is left out.
+/// Writes the counts as such a file; what was never counted is left out.
 ///
 /// ```
 /// use coldloop::{diagnosis::Counts, intake};
@@ -194,7 +194,7 @@ pub fn counts_to_toml(counts: &Counts) -> String {
     text
 }
 
-/// The member of a vocabulary that the key names by its id, spelled as it is, so that no two keys mean the same.
+/// The member of a vocabulary whose id is the key, in exactly that spelling, so that no two keys mean the same.
 pub(super) fn named<T: Copy>(entry: &Entry<'_>, all: &[T], id: fn(T) -> &'static str) -> Result<T, Refused> {
     all.iter()
         .copied()

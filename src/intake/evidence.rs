@@ -1,14 +1,15 @@
-//! What was weighed and tested, as answers: evidence of the diagnosis, and of the proof of the repair.
+//! Turns what was weighed and tested into answers, as evidence for the diagnosis and for the proof of the repair.
 
 use super::visit::Visit;
 use crate::circuit::{Estimate, Observations};
 use crate::names::{ChargeFinding, EvacuationFinding, HoldFinding, LeakFinding, Observation};
 use crate::units::Mass;
 
-/// Answers what the tables of what was done answer; what the shop has answered itself stands.
+/// Adds the answers that follow from the tables of what was done; an answer that the shop gave itself is kept.
 ///
-/// What was recovered tells of the charge as the vehicle came in, what was charged of the one after the repair. A leak that a test
-/// shows was there both times. That a test shows none speaks of the time after the repair alone: what it mended leaked before.
+/// The recovered mass answers for the charge as the vehicle came in, the charged mass for that after the repair. A leak that a
+/// test shows was there before and after the repair. A test without a leak answers only for the time after the repair, which
+/// may have closed one.
 pub(super) fn answer(visit: &mut Visit) {
     let balance = visit.charge.and_then(|book| book.balance().ok());
     let label = visit.charge.and_then(|book| book.nominal);
@@ -20,7 +21,7 @@ pub(super) fn answer(visit: &mut Visit) {
     let pressure_holds = pressed.and_then(|test| holds(test.finding));
     let vacuum_holds = held.and_then(|hold| stays(hold.finding));
     let leaks = held.is_some_and(|hold| hold.finding == HoldFinding::Leak);
-    // A vacuum that was held is as deep as one that was read.
+    // A vacuum that held is as deep as one that was read.
     let deep = pumped.and_then(|vacuum| left_water(vacuum.finding)).or(vacuum_holds);
 
     let case = &mut visit.case.observations;
@@ -45,12 +46,13 @@ fn note(answers: &mut Observations, question: Observation, answer: Option<bool>)
     }
 }
 
-/// A part of the charge of the label: where less of it is missing or in excess, neither is called a fault. Source: the mildest
-/// severities of `tables/faults/charge.toml`.
+/// Share of the nominal charge below which a shortage or an excess is not called a fault. Source: the mildest severities of
+/// `tables/faults/charge.toml`.
 const NO_FAULT: f64 = 0.1;
 
-/// Whether a charge that was weighed lies below the label or above it: "yes" where it surely lies outside the tolerance, "no" where it
-/// surely lies nearer than what is called a fault.
+/// Answers whether a weighed charge lies below or above the label.
+///
+/// "Yes" where it is certainly outside the tolerance, "no" where it is certainly closer to the label than a fault.
 fn weighed(answers: &mut Observations, label: Option<Mass>, charge: Option<(Estimate<Mass>, ChargeFinding)>) {
     let (Some(label), Some((charge, finding))) = (label, charge) else {
         return;

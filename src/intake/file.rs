@@ -1,4 +1,4 @@
-//! What a readings file says of itself, and of the repairs that were tried.
+//! The format of a readings file, and the repairs that were tried.
 
 use super::FORMAT;
 use super::instruments::given;
@@ -9,10 +9,10 @@ use crate::names::{ErrorKind, Fault, Quantity};
 use crate::range::Range;
 use crate::session::Faults;
 
-/// What a file says of itself, of its owner's affairs, and of the session that it holds.
+/// Keys of the file itself: its format, the data of its owner, and the session that it holds.
 pub(super) const OF_FILE: [&str; 5] = ["format", "meta", "repairs", "undo", "forgot"];
 
-/// Refuses a file of a later format, and one whose format is no number.
+/// Refuses a file of a later format, and one whose format is not a number.
 pub(super) fn known_format(root: &Table<'_>) -> Result<(), Refused> {
     let Some(entry) = root.get("format") else { return Ok(()) };
     let formats = Range::new(Quantity::Rows, 1.0, f64::from(FORMAT));
@@ -34,7 +34,7 @@ pub(super) fn known_format(root: &Table<'_>) -> Result<(), Refused> {
     }
 }
 
-/// What was repaired, and what of it in vain.
+/// The repairs that were done, and those that did not help.
 #[derive(Default)]
 pub(super) struct Repairs {
     pub(super) done: Faults,

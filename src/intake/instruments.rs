@@ -1,4 +1,4 @@
-//! Readings with their instruments: the value alone, or a table of the value and how well it was read.
+//! Readings with their instruments: the value alone, or a table of the value and its instrument or uncertainty.
 
 use super::mistakes::Refused;
 use super::tree::{Entry, Table};
@@ -18,7 +18,7 @@ pub(super) fn pressure(entry: &Entry<'_>, dial: Gauge) -> Result<Reading<Pressur
     pressure_by(entry, Reading::pressure, dial)
 }
 
-/// The same, where what is usual is not a dial.
+/// The same, with `usual` for a reading that names no instrument.
 pub(super) fn pressure_by(
     entry: &Entry<'_>,
     usual: impl Fn(Pressure, Gauge) -> Reading<Pressure>,
@@ -49,7 +49,7 @@ pub(super) fn pressure_by(
     })
 }
 
-/// How far a pressure may be off.
+/// Limit of error of a pressure.
 pub(super) fn limit(entry: &Entry<'_>) -> Result<PressureDifference, Refused> {
     let text = entry.text(Quantity::AbsolutePressure)?;
     text::pressure_difference(text).map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
@@ -101,7 +101,7 @@ pub(super) fn barometer(entry: &Entry<'_>) -> Result<Surroundings, Refused> {
     known.map_err(|error| value.refuse(error, ""))
 }
 
-/// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a machine where nothing is said.
+/// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; without `within` the limit of error is `scale`.
 pub(super) fn mass(entry: &Entry<'_>, scale: Mass) -> Result<Reading<Mass>, Refused> {
     limited(entry, Quantity::Mass, text::mass, |_| scale)
 }
@@ -130,12 +130,12 @@ fn limited<Q: InSi + Measurable<Difference = Q>>(
     Ok(Reading::within(value, limit))
 }
 
-/// `"5 %"` of a value; `None` where the text is no share.
+/// `"5 %"` of a value; `None` where the text is not a percentage.
 pub(super) fn share_of(entry: &Entry<'_>, value: f64) -> Option<f64> {
     Some(text::share(entry.as_text()?)? * value)
 }
 
-/// What an optional entry of a table reads as; nothing where it is refused, too, for then the mistake stands in the list.
+/// The value of an optional entry of a table; `None` also where it is refused, since the mistake is then in the list.
 pub(super) fn given<T>(table: &Table<'_>, key: &str, read: impl Fn(&Entry<'_>) -> Result<T, Refused>) -> Option<T> {
     read(&table.get(key)?).ok()
 }

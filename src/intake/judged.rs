@@ -43,13 +43,13 @@ pub struct Judgements {
     pub leak_found: Option<bool>,
     /// All of them together; `None` where nothing was done.
     pub closing: Option<Closing>,
-    /// What was done and cannot be judged: the mistakes of its tables as they were read, and what the judgement refuses, with
-    /// the table as its key.
+    /// What was done and cannot be judged: mistakes found in its tables, and errors of the judgement, with the table as the
+    /// key.
     pub refused: Vec<Mistake>,
 }
 
 impl Judgements {
-    /// The refusal, where something was refused and nothing else judged.
+    /// The refusal, where something was refused and nothing was judged.
     fn silent(&self) -> Option<Refusal> {
         let tested = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
         let judged = tested || self.charge.is_some() || self.pull_down.is_some() || self.repair.is_some();
@@ -67,7 +67,7 @@ impl Judgements {
 impl Visit {
     /// The diagnosis of the vehicle as it came in.
     ///
-    /// Errors: a [`Refusal`] with the key to blame for conditions or a system of which no source speaks.
+    /// Errors: a [`Refusal`] with the key of the cause for conditions or a system that no source covers.
     ///
     /// ```
     /// use coldloop::intake;
@@ -86,16 +86,16 @@ impl Visit {
         judged.map_err(|error| self.blamed(error))
     }
 
-    /// The same with what it is taken from, which gives reasons and a plan.
+    /// The judgement behind the diagnosis, which also gives reasons and a plan.
     ///
     /// Errors: as [`Self::diagnose`].
-    #[inline(never)] // so that no caller keeps a second one on its stack
+    #[inline(never)] // so that no second one is on the caller's stack
     pub fn judge(&self) -> Result<Box<Judgement>, Refusal> {
         let judgement = judge(&self.case, &self.settings).map(Box::new);
         judgement.map_err(|error| self.blamed(error))
     }
 
-    /// What a judgement tells.
+    /// The diagnosis of a judgement.
     #[inline(never)] // as above
     pub(crate) fn told(&self, judgement: &Judgement) -> Result<Box<Diagnosis>, Refusal> {
         let diagnosis = judgement.diagnosis(&self.settings).map(Box::new);
@@ -108,18 +108,18 @@ impl Visit {
         let ambient = self.case.conditions.ambient;
         let of_ambient = error.quantity == Quantity::Temperature && error.value == in_kelvins(ambient);
         if error.kind == ErrorKind::OutOfRange && of_ambient {
-            // Whoever changed the case since has written nothing.
+            // A program may have changed the case since; then the text is not that of its ambient.
             let as_written = text::temperature(&self.ambient) == Ok(ambient);
             let written = match as_written {
                 true => self.ambient.clone(),
                 false => alloc::format!("{:.1} °C", in_celsius(ambient)),
             };
-            let advice = "normal readings are known there only";
+            let advice = "normal readings are known only within these bounds";
             let mistake = Mistake::new("conditions.ambient", &written, error, advice);
             return mistake.in_unit_of(&written).into();
         }
         if error.kind == ErrorKind::NotAvailable {
-            let advice = "normal readings of this kind of system are not available, and with them no diagnosis; properties, superheat and subcooling are";
+            let advice = "without normal readings of this kind of system there is no diagnosis; properties, superheat and subcooling are available";
             return Mistake::new("system.refrigerant", self.case.system.refrigerant.id(), error, advice).into();
         }
         error.into()
@@ -127,7 +127,7 @@ impl Visit {
 
     /// All that was done, judged; see [`crate::proof`].
     ///
-    /// What cannot be judged is told in [`Judgements::refused`], and the rest is judged without it.
+    /// What cannot be judged is listed in [`Judgements::refused`]; the rest is judged without it.
     ///
     /// Errors: a [`Refusal`] with the same mistakes where nothing at all can be judged.
     ///
@@ -155,8 +155,10 @@ impl Visit {
         }
     }
 
-    /// What to do next and what then, after the diagnosis of the vehicle as it came in; nothing where the readings after the
-    /// repair prove that it helped, and where the circuit would have to be run without a charge.
+    /// The plan after the diagnosis of the vehicle as it came in.
+    ///
+    /// It is empty where the readings after the repair prove that it helped, and where a step needs the charge of a circuit that
+    /// has none.
     ///
     /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
     ///
@@ -179,7 +181,7 @@ impl Visit {
         Ok(proves(&self.prove_after(&*self.told(judgement)?)))
     }
 
-    /// What to do next; nothing where an empty circuit cannot show it.
+    /// The plan; empty where a step needs the charge of a circuit that has none.
     #[inline(never)] // as above
     pub(crate) fn planned(&self, judgement: &Judgement) -> Box<Plan> {
         let mut plan = Box::new(judgement.plan(&self.settings));
@@ -289,7 +291,7 @@ impl Judgements {
         }
     }
 
-    /// What failed a test is not called proven: by the readings it changed for the better, and what is left of the fault is open.
+    /// A repair that fails a test is not proven: its finding becomes "better".
     fn leave_unproven(&mut self) {
         let fails = self
             .closing
@@ -321,7 +323,7 @@ pub(crate) fn proves(judgements: &Judgements) -> bool {
     repaired.is_some_and(|repair| repair.finding == RepairFinding::Proven)
 }
 
-/// What was done, judged; where it cannot be, that is put to what was refused.
+/// The judgement of what was done; an error is added to the mistakes.
 fn judged<T, U>(
     refused: &mut Vec<Mistake>,
     key: &str,
@@ -333,7 +335,7 @@ fn judged<T, U>(
         .ok()
 }
 
-/// Checks that an empty circuit cannot show, beside those that need it running.
+/// Checks that need a charge, beside those that need a running compressor.
 const WITH_CHARGE: [Check; 3] = [
     Check::RecoverAndWeigh,
     Check::IdentifyRefrigerant,

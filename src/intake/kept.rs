@@ -21,9 +21,9 @@ pub(super) enum Kept {
 }
 
 impl Kept {
-    /// What stands in an entry; a date of TOML is kept as its text.
+    /// The value of an entry; a date of TOML is kept as its text.
     ///
-    /// Errors: a mistake for an empty value and for a number that is not finite, which TOML or JSON cannot say.
+    /// Errors: a mistake for `null`, which TOML does not have, and for a number that is not finite, which JSON does not have.
     pub(super) fn of(entry: &Entry<'_>) -> Result<Self, Refused> {
         let wrong = |kind: ErrorKind| entry.refuse(Error::of(kind, Quantity::Name), "leave such an entry out");
         Self::of_node(entry.node()).map_err(wrong)
@@ -43,7 +43,7 @@ impl Kept {
             Content::Table(entries) => {
                 let entries = entries.iter();
                 let kept = entries.map(|named| Ok((named.key.to_string(), Self::of_node(&named.node)?)));
-                // In one order, whatever the text was in.
+                // Sorted, so that the order of the text does not matter.
                 let mut kept = kept.collect::<Result<Vec<_>, ErrorKind>>()?;
                 kept.sort_by(|one, other| one.0.cmp(&other.0));
                 Self::Table(kept)
@@ -51,7 +51,7 @@ impl Kept {
         })
     }
 
-    /// As JSON on one line; in TOML the same, but for tables.
+    /// Writes it on one line; JSON and TOML differ in `equals` and in the keys of tables.
     fn write(&self, out: &mut String, equals: &str, key: fn(&str) -> String) {
         let all = |out: &mut String, ends: [char; 2], each: &mut dyn FnMut(&mut String, usize), count: usize| {
             out.push(ends[0]);
@@ -65,7 +65,7 @@ impl Kept {
         };
         match self {
             Self::YesOrNo(answer) => out.push_str(&answer.to_string()),
-            // Shortest digits that read as the same bits.
+            // The fewest digits that read back as the same bits.
             Self::Number(number) => out.push_str(&format!("{number:?}")),
             Self::Count(count) => out.push_str(&count.to_string()),
             Self::Text(text) => out.push_str(&quoted(text)),
@@ -147,7 +147,7 @@ fn quoted(text: &str) -> String {
     out
 }
 
-/// A key of TOML, without quotes where that may be.
+/// A key of TOML, without quotes where TOML allows it.
 fn bare(key: &str) -> String {
     let plain = !key.is_empty() && key.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'_' || b == b'-');
     if plain { key.to_string() } else { quoted(key) }

@@ -1,4 +1,4 @@
-//! The way in: how large a text may be, of which kind it is, and what is made of it.
+//! Reads texts: the limit of their size, their kind, and what is made of them.
 
 use super::confirmed::{Confirmed, confirmed};
 use super::counts::counts;
@@ -18,10 +18,9 @@ use crate::vehicle::System;
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
-/// How large a text may be that is read; the functions of this room read up to 4 MB, and through a limit they read more,
-/// or less.
+/// The largest text that is read; the functions of this module read up to 4 MB, those of a limit as much as it says.
 ///
-/// While a text is read, it takes up many times its size in memory, and a hostile one more than an honest one.
+/// While a text is read, it takes many times its size in memory, and one made to do harm takes the most.
 ///
 /// ```
 /// use coldloop::{ErrorKind, intake::Limit};
@@ -105,7 +104,7 @@ impl Limit {
         self.confirmed(line).map(|confirmed| *confirmed)
     }
 
-    /// The same in a box, for it is large.
+    /// The same, boxed because it is large.
     pub(crate) fn confirmed(self, line: &str) -> Result<Box<Confirmed>, Refusal> {
         self.read(line, read_json::node, confirmed)
     }
@@ -120,7 +119,7 @@ impl Limit {
         self.read(text, either(text), trial)
     }
 
-    /// What `told` makes of the text.
+    /// Reads the text and applies `told` to its table.
     pub(super) fn read<T>(
         self,
         text: &str,
@@ -131,14 +130,14 @@ impl Limit {
         Ok(told)
     }
 
-    /// A visit, less the tables of what was done that cannot be read.
+    /// A visit, without the tables of what was done that have mistakes.
     fn read_visit(self, text: &str, reader: Reader) -> Result<Box<Visit>, Refusal> {
         let (mut visit, refused) = self.read_beside(text, reader, visit, Visit::is_done)?;
         visit.refuse(refused);
         Ok(visit)
     }
 
-    /// What `told` makes of the text, and the mistakes that are borne beside it.
+    /// The same, and the mistakes, where all of them are `bearable`.
     fn read_beside<T>(
         self,
         text: &str,
@@ -163,7 +162,7 @@ impl Limit {
         mistakes.beside(told, bearable)
     }
 
-    /// Refuses a text that is too large, and a second byte order mark, which one of the parsers would pass over.
+    /// Refuses a text that is too large, and a second byte order mark, which one of the parsers would ignore.
     #[inline(never)]
     fn check(self, text: &str) -> Result<(), Refusal> {
         let size = Range::new(Quantity::Size, 0.0, self.bytes as f64);

@@ -9,14 +9,14 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-/// What a log writes for a value that is missing, beside nothing at all.
+/// Texts for a missing value in a log, beside an empty cell.
 const MISSING: [&str; 7] = ["nan", "na", "n/a", "null", "none", "-", "--"];
 
-/// What the cells of a log mean, by its header.
+/// The meaning of the columns of a log, from its header.
 ///
-/// A header cell is the name of the channel, as in a readings file or with spaces, and its unit in brackets: `low side [kPa gauge]`,
-/// `vent [°C]`, `engine speed [rpm]`; a pressure says its datum. `time [s]` must be there; `clutch` is 0 or 1 and needs no unit.
-/// Other columns are left out, and [`LogColumns::ignored`] names them.
+/// A header cell is the name of the channel, as in a readings file or with spaces, and its unit in brackets:
+/// `low side [kPa gauge]`, `vent [°C]`, `engine speed [rpm]`; a pressure needs its datum. `time [s]` is required; `clutch` is
+/// 0 or 1 and needs no unit. Other columns are ignored, and [`LogColumns::ignored`] names them.
 ///
 /// ```
 /// use coldloop::{Channel, intake::LogColumns};
@@ -48,8 +48,8 @@ struct Column {
 impl LogColumns {
     /// The columns of a header.
     ///
-    /// Errors: a refusal that names the cell, for a missing or unknown unit, a pressure without datum, a channel that stands twice,
-    /// pressures of both datums, or a header without time or without any channel.
+    /// Errors: a refusal that names the cell, for a missing or unknown unit, a pressure without datum, a channel that is given
+    /// twice, pressures of both datums, or a header without time or without any channel.
     pub fn from_header<'a>(cells: impl IntoIterator<Item = &'a str>) -> Result<Self, Refusal> {
         let (mut columns, mut ignored, mut datum) = (Vec::new(), Vec::new(), None);
         for cell in cells {
@@ -58,7 +58,7 @@ impl LogColumns {
                 let twice =
                     |other: &Option<Column>| other.as_ref().is_some_and(|other| other.channel == column.channel);
                 if columns.iter().any(twice) {
-                    return Err(refused(cell, ErrorKind::Inconsistent, "this channel stands twice"));
+                    return Err(refused(cell, ErrorKind::Inconsistent, "this channel is given twice"));
                 }
             } else {
                 ignored.push(cell.trim().to_string());
@@ -88,20 +88,20 @@ impl LogColumns {
         })
     }
 
-    /// From what the pressures count.
+    /// The zero of the pressures.
     pub const fn datum(&self) -> Datum {
         self.datum
     }
 
-    /// The columns that are no channel.
+    /// The columns that are not a channel.
     pub fn ignored(&self) -> &[String] {
         &self.ignored
     }
 
     /// The sample of a row; empty cells and `nan`, `na`, `null` and their like are missing values.
     ///
-    /// Errors: a refusal that names the column, for a cell that is no number; one for a row without its time. What is a number and cannot
-    /// be is for the recorder to refuse.
+    /// Errors: a refusal that names the column, for a cell that is not a number; one for a row without its time. The recorder
+    /// refuses impossible numbers.
     pub fn sample<'a>(&self, cells: impl IntoIterator<Item = &'a str>) -> Result<Sample, Refusal> {
         let mut numbers = Vec::with_capacity(self.columns.len());
         for (column, cell) in self.columns.iter().zip(cells) {
@@ -155,7 +155,7 @@ impl LogColumns {
 }
 
 impl Column {
-    /// The meaning of a header cell; `None` for one that is no channel.
+    /// The meaning of a header cell; `None` for one that is not a channel.
     fn of(cell: &str, datum: &mut Option<Datum>) -> Result<Option<Self>, Refusal> {
         let (name, unit) = match cell.split_once('[') {
             Some((name, unit)) => (name.trim(), unit.trim_end_matches(']').trim()),
@@ -205,7 +205,7 @@ impl Column {
     }
 }
 
-/// The straight line from numbers in a unit to SI, from the values at 0 and 100.
+/// Offset and factor from numbers in a unit to SI, from the values at 0 and 10.
 fn line(cell: &str, unit: &str, mut read: impl FnMut(&str) -> Result<f64, Error>) -> Result<(f64, f64), Refusal> {
     let mut at = |number: &str| {
         read(&format!("{number} {unit}")).map_err(|error| {
@@ -217,8 +217,9 @@ fn line(cell: &str, unit: &str, mut read: impl FnMut(&str) -> Result<f64, Error>
             ))
         })
     };
-    let (from, hundred) = (at("0")?, at("100")?);
-    Ok((from, (hundred - from) / 100.0))
+    // Ten of every unit lie within the range of its quantity; 100 MPa do not.
+    let (from, ten) = (at("0")?, at("10")?);
+    Ok((from, (ten - from) / 10.0))
 }
 
 fn refused(key: &str, kind: ErrorKind, advice: &str) -> Refusal {
@@ -231,20 +232,36 @@ mod tests {
 
     #[test]
     fn a_header_is_refused_with_the_cell_that_is_wrong() {
-        let told = |cells: &[&str]| LogColumns::from_header(cells.iter().copied()).unwrap_err();
-        assert_eq!(told(&["low side [kPa gauge]"]).error().kind, ErrorKind::Missing);
-        assert_eq!(told(&["time [s]"]).error().kind, ErrorKind::Missing);
-        assert_eq!(told(&["time [s]", "vent"]).error().kind, ErrorKind::MissingUnit);
-        assert_eq!(told(&["time [s]", "vent [psi]"]).error().kind, ErrorKind::UnknownUnit);
+        let refusal = |cells: &[&str]| LogColumns::from_header(cells.iter().copied()).unwrap_err();
+        assert_eq!(refusal(&["low side [kPa gauge]"]).error().kind, ErrorKind::Missing);
+        assert_eq!(refusal(&["time [s]"]).error().kind, ErrorKind::Missing);
+        assert_eq!(refusal(&["time [s]", "vent"]).error().kind, ErrorKind::MissingUnit);
         assert_eq!(
-            told(&["time [s]", "low side [kPa]"]).error().kind,
+            refusal(&["time [s]", "vent [psi]"]).error().kind,
+            ErrorKind::UnknownUnit
+        );
+        assert_eq!(
+            refusal(&["time [s]", "low side [kPa]"]).error().kind,
             ErrorKind::MissingDatum
         );
-        let both = told(&["time [s]", "low side [kPa gauge]", "high side [kPa abs]"]);
+        let both = refusal(&["time [s]", "low side [kPa gauge]", "high side [kPa abs]"]);
         assert_eq!(both.error().kind, ErrorKind::Inconsistent);
         assert!(both.first.key.starts_with("high side"));
-        let twice = told(&["time [s]", "vent [°C]", "Vent [°F]"]);
+        let twice = refusal(&["time [s]", "vent [°C]", "Vent [°F]"]);
         assert_eq!(twice.error().kind, ErrorKind::Inconsistent);
+    }
+
+    #[test]
+    fn a_pressure_may_be_in_a_large_unit_or_a_vacuum() {
+        let sample = |unit: &str, cell: &str| {
+            let columns = LogColumns::from_header(["time [s]", &format!("low side [{unit}]")]).unwrap();
+            let sample = columns.sample(["0", cell]).unwrap();
+            sample.value(Channel::LowSide).unwrap()
+        };
+        assert!((sample("MPa gauge", "3.5") - 3.5e6).abs() < 1e-6);
+        assert!((sample("MPa abs", "3.5") - 3.5e6).abs() < 1e-6);
+        // 20 inHg are 67,728 Pa: NIST Special Publication 811 (2008), appendix B.8.
+        assert!((sample("inHg vacuum", "20") + 67_728.0).abs() < 1.0);
     }
 
     #[test]

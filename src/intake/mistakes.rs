@@ -1,4 +1,4 @@
-//! The mistakes of a file, gathered while it is read.
+//! The mistakes of a file, collected while it is read.
 
 use super::refusal::{Mistake, Refusal, TOLD};
 use crate::error::Error;
@@ -6,9 +6,9 @@ use alloc::boxed::Box;
 use alloc::vec::Vec;
 use core::cell::RefCell;
 
-/// A sign that a mistake stands in the list: whoever gets it goes on with the rest of the file, or gives up this part.
+/// Shows that a mistake is in the list: the caller goes on with the rest of the file, or gives up this part.
 ///
-/// It is made by [`Mistakes::record`] only, so that dropping it loses nothing.
+/// Only [`Mistakes::record`] makes it, so that no mistake is lost when it is dropped.
 #[derive(Debug)]
 pub(super) struct Refused(Error);
 
@@ -18,13 +18,13 @@ pub(super) struct Mistakes(RefCell<List>);
 
 #[derive(Default)]
 struct List {
-    /// Each with the offset by which it is put in order.
+    /// The mistakes, each with the offset by which they are sorted.
     told: Vec<(usize, Mistake)>,
     untold: usize,
 }
 
 impl Mistakes {
-    /// Puts a mistake into the list, in the order of the offsets; it is put into words only where it will be told.
+    /// Adds a mistake to the list, sorted by offset; its text is made only where it is among the first.
     #[cold]
     #[inline(never)]
     pub(super) fn record(&self, offset: usize, error: Error, mistake: impl FnOnce() -> Mistake) -> Refused {
@@ -40,14 +40,14 @@ impl Mistakes {
         Refused(error)
     }
 
-    /// What was told and the mistakes beside it, where all of them are `bearable`; a refusal otherwise.
+    /// The result and the mistakes, where all of them are `bearable`; otherwise a refusal.
     pub(super) fn beside<T>(
         self,
         told: Result<T, Refused>,
         bearable: impl Fn(&Mistake) -> bool,
     ) -> Result<(T, Vec<Mistake>), Refusal> {
         let list = self.0.borrow();
-        // What is not told is not known.
+        // Of the mistakes beyond the first dozen it is unknown whether they are bearable.
         let all = list.untold == 0 && list.told.iter().all(|(_, mistake)| bearable(mistake));
         drop(list);
         match told {
@@ -64,7 +64,7 @@ impl Mistakes {
         }
     }
 
-    /// What was told, unless there was a mistake.
+    /// The result, unless there was a mistake.
     pub(super) fn unless_any<T>(self, told: Result<T, Refused>) -> Result<T, Refusal> {
         let List { told: all, untold } = self.0.into_inner();
         let mut mistakes = all.into_iter().map(|(_, mistake)| mistake);

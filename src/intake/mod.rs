@@ -8,7 +8,7 @@
 //! nominal_charge = "850 g"           # this and the rest: optional, from the label
 //! low_port = "compressor"            # or evaporator
 //! high_port = "liquid-line"          # or discharge-line
-//! sight_glass = true                 # false: nobody is sent to look at it
+//! sight_glass = true                 # false: no step asks to look at it
 //! high_cut_out = "27 bar gauge"      # where a switch or the control stops the compressor
 //! evaporators = 1                    # or 2
 //!
@@ -16,9 +16,9 @@
 //! ambient = "74 °F"
 //! altitude = "1600 m"                # or barometer = "83.5 kPa abs"
 //! humidity = "30 %"                  # this and the rest: optional, and each makes the answer sharper
-//! engine_speed = "1500 rpm"          # "0 rpm" when the engine is off; a compressor without a motor stands still then
-//! compressor_running = true          # goes before the speeds: false when the compressor stands still
-//! compressor_speed = "1900 rpm"      # this and the next: what a scan tool tells
+//! engine_speed = "1500 rpm"          # "0 rpm" when the engine is off; a belt-driven compressor stands still then
+//! compressor_running = true          # false when the compressor stands still; counts more than the speeds
+//! compressor_speed = "1900 rpm"      # this and the next: as a scan tool shows them
 //! fan_command = "50 %"
 //! air_source = "recirculated"        # or fresh
 //! blower = "100 %"
@@ -35,8 +35,8 @@
 //! liquid_line = "104 °F"
 //! condenser_outlet = "105 °F"
 //! cabin = "70 °F"
-//! high_side_transducer = "174 psig"  # a scan tool's; stands in for a gauge, or is pooled with one that agrees
-//! evaporator_sensor = "38 °F"        # a scan tool's
+//! high_side_transducer = "174 psig"  # from a scan tool; replaces a gauge, or is averaged with one that agrees
+//! evaporator_sensor = "38 °F"        # from a scan tool
 //! clutch_cycles = "3 /min"
 //! gauge_zero_altitude = "0 m"        # where a sealed gauge was zeroed, when that was elsewhere
 //!
@@ -44,19 +44,20 @@
 //! clutch_engaged = true
 //!
 //! [pressure_table]                   # optional: the vehicle's own pressures, instead of the general bands
+//! altitude = "0 m"                   # where the pressures of the table were read
 //! rows = [
 //!   { ambient = "70 °F", low_side = ["30 psig", "40 psig"], high_side = ["150 psig", "190 psig"] },
 //!   { ambient = "90 °F", low_side = ["32 psig", "45 psig"], high_side = ["200 psig", "250 psig"] },
 //! ]
 //!
-//! [settings]                         # optional: how to judge; numbers stand alone
+//! [settings]                         # optional: how to judge; numbers without quotes
 //! named = 0.7                        # each as in `diagnosis::Settings`
 //! stakes = { sound_part = 300 }      # what wrong answers cost, as in `diagnosis::Stakes`: thresholds follow from it
 //! priors = { undercharge = 0.3 }
 //! looks.undercharge = { oil_traces = 0.6 }
 //! prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 420 } }
 //! language = "en"                    # of the page as text; or es
-//! details = false                    # true: the page tells every figure, limit and caution in full
+//! details = false                    # true: the page lists all figures, limits and cautions in full
 //! counts.cases = { undercharge = 14 }  # a shop's confirmed cases, as in `counts_from_toml`
 //!
 //! [[baseline]]                       # optional, any number: earlier visits at which this vehicle was sound
@@ -64,46 +65,46 @@
 //! readings = { low_side = "31 psig", high_side = "148 psig", vent = "41 °F" }
 //! ```
 //!
-//! What was done to the vehicle since may stand in the same file, and is judged by [`Visit::prove`]; all of it is optional:
+//! The same file may hold what was done to the vehicle since, which [`Visit::prove`] judges; all of it is optional:
 //!
 //! ```toml
 //! [pressure_test]
-//! gas = "nitrogen"                   # or refrigerant: the vapour of the system's own
-//! start = "10 bar gauge"             # a digital manifold where no gauge is named
+//! gas = "nitrogen"                   # or refrigerant: the vapour of the system's own refrigerant
+//! start = "10 bar gauge"             # read on a digital manifold unless a gauge is named
 //! start_temperature = "26 °C"
 //! end = "9.85 bar gauge"
 //! end_temperature = "22 °C"
 //! held = "60 min"
-//! repeatability = "1 kPa"            # optional: how differently the same gauge is read twice
+//! repeatability = "1 kPa"            # optional: by how much two readings of the same gauge differ
 //! volume = "2.4 L"                   # optional: for a rate
 //! allowed = "5 g/year"               # optional, of this gas; or "0.5 oz/yr"
 //! label = "25 bar gauge"             # optional: the highest test pressure that the label allows
 //!
 //! [evacuation]
 //! reached = "420 micron"             # or { value = "420 micron", within = "8 micron" }
-//! coldest = "18 °C"                  # the ambient where it is left out
+//! coldest = "18 °C"                  # without it, the ambient
 //!
 //! [hold]
 //! samples = [{ after = "0 min", pressure = "420 micron" }, { after = "20 min", pressure = "450 micron" }]
-//! warmest = "24 °C"                  # the ambient where it is left out
+//! warmest = "24 °C"                  # without it, the ambient
 //! volume = "2.4 L"                   # optional: for a rate
 //! allowed = { rise = "50 micron", over = "10 min" }  # optional: the rise that is allowed once it has settled
 //!
 //! [charge]                           # against nominal_charge
-//! tolerance = "15 g"                 # or "5 %"; 15 g or 5 %, whichever is more, where it is left out
+//! tolerance = "15 g"                 # or "5 %"; without it, 15 g or 5 %, whichever is more
 //! recovered = "430 g"                # or { value = "430 g", within = "5 g" }
 //! oil_recovered = "10 g"
-//! oil_weighed_in = true              # whether `recovered` has the oil in it
+//! oil_weighed_in = true              # whether `recovered` includes the oil
 //! evacuated = true
 //! charged = "900 g"
-//! hose = { volume = "40 cm3", temperature = "24 °C" }  # full of liquid, or with a pressure of vapour
+//! hose = { volume = "40 cm3", temperature = "24 °C" }  # full of liquid; with a `pressure`, full of vapour
 //! left = { volume = "2.4 L", pressure = "20 kPa gauge" }
 //! oil_added = "15 g"                 # or as poured: "20 ml", "1 fl oz"
 //!
 //! [pull_down]                        # in the conditions of [after], or of [conditions]
 //! samples = [{ after = "1 min", vent = "24 °C" }, { after = "8 min", vent = "8 °C" }]
 //!
-//! [after.conditions]                 # the same vehicle after the repair, in the weather of that time
+//! [after.conditions]                 # the same vehicle after the repair, in the conditions of that time
 //! ambient = "26 °C"
 //! altitude = "1600 m"
 //!
@@ -111,31 +112,30 @@
 //! low_side = "225 kPa gauge"
 //! ```
 //!
-//! A file may say of which version of the format it is, and carry what belongs to its owner; a session that is stored has two
-//! more tables, and what was tried in vain counts in any file:
+//! A file may state the version of its format and hold data of its owner; a stored session has two more tables. Repairs that
+//! did not help count in any file:
 //!
 //! ```toml
-//! format = 1                         # a later one than this library knows is refused
-//! [meta]                             # any keys; kept, and never judged
+//! format = 1                         # a later version than the library knows is refused
+//! [meta]                             # any keys; kept, not judged
 //! "work order" = "117"
 //! [repairs]
-//! done = ["undercharge"]             # `[after]` tells the vehicle after these
-//! in_vain = ["overcharge"]           # what did not help was not the cause
+//! done = ["undercharge"]             # `[after]` is the vehicle after these
+//! in_vain = ["overcharge"]           # these did not help, so they were not the cause
 //! [settings]
-//! held = { check = "read-vent" }     # the step that somebody was sent to do; or repair = "undercharge", hand_over = true
-//! [[undo]]                           # what was there before each step, the oldest first
+//! held = { check = "read-vent" }     # the step that was given last; or repair = "undercharge", hand_over = true
+//! [[undo]]                           # the state before each step, the oldest first
 //! step = { reading = "vent" }
 //! conditions = { ambient = "24 °C", altitude = "1600 m" }
 //! ```
 //!
-//! A reading may say how far it may be off instead of naming its instrument: `{ value = "37 psig", within = "1 psi" }`; a
-//! pressure, a mass and a volume also in per cent of what was read: `{ value = "650 g", within = "1 %" }`. A reading that
-//! comes out of a calculation says its standard uncertainty: `{ value = "37 psig", uncertainty = "0.4 psi" }`, as a
-//! `barometer` may, too.
+//! A reading may have a limit of error instead of an instrument: `{ value = "37 psig", within = "1 psi" }`; that of a
+//! pressure, a mass or a volume may be in per cent of the value: `{ value = "650 g", within = "1 %" }`. A calculated reading
+//! has a standard uncertainty: `{ value = "37 psig", uncertainty = "0.4 psi" }`; so may a `barometer`.
 //!
-//! A quantity is text with its unit, and a pressure says its datum; what cannot be read is refused with its key, its
-//! value and what to write instead, and nothing is guessed. An unknown key is refused too, for a misspelt reading is a
-//! missing one, and so is a key that stands twice. A [`Refusal`] tells all mistakes of a file, up to a dozen.
+//! A quantity is text with its unit, and a pressure has its datum. What cannot be read is refused with its key, its value
+//! and what to write instead; nothing is guessed. An unknown key is refused too, since a misspelt reading would be missing,
+//! and so is a key that is given twice. A [`Refusal`] lists all mistakes of a file, up to a dozen.
 //!
 //! A byte order mark before the text does not matter. A text above 4 MB is refused unread, unless a [`Limit`] says otherwise.
 
@@ -185,9 +185,9 @@ use crate::diagnosis::{Case, Settings};
 use crate::vehicle::System;
 use alloc::boxed::Box;
 
-/// The version of the formats: of readings files, which may say it as `format`, and of the answers, which do.
+/// The version of the formats of readings files, which may state it as `format`, and of answers, which always do.
 ///
-/// It grows where a program that knows the one before would misread something, and not where something is added.
+/// It grows only when a program for the version before would misread something, not when something is added.
 pub const FORMAT: u32 = 1;
 
 /// The case that a readings file in TOML describes.
@@ -222,8 +222,8 @@ pub fn case_from_json(text: &str) -> Result<Case, Refusal> {
 
 /// All that a readings file in TOML holds: the case, how to judge it, and what was done since.
 ///
-/// A table of what was done that has a mistake in it is left out, and its mistakes stand in [`Visit::refused`], so that one bad
-/// entry does not silence the other tables.
+/// A table of what was done that has a mistake is left out, and its mistakes are in [`Visit::refused`], so that one bad entry
+/// does not suppress the other tables.
 ///
 /// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead, where the case or the
 /// settings have one.
@@ -250,7 +250,7 @@ pub fn visit_from_text(text: &str) -> Result<Box<Visit>, Refusal> {
     Limit::default().visit_from_text(text)
 }
 
-/// The system that a text of either kind describes; what else stands in it is not looked at.
+/// The system that a text of either kind describes; the rest of the text is ignored.
 ///
 /// Errors: as [`visit_from_toml`].
 ///
@@ -280,8 +280,9 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 /// The vehicle, conditions and faults that a text in JSON asks to simulate.
 ///
 /// `system` and `conditions` are those of a readings file; `vehicle` names the class of the vehicle (`car` where it is
-/// left out) and `faults` gives each fault its severity as [`FaultSeverity::new`](crate::vehicle::FaultSeverity::new)
-/// means it; for a wrong refrigerant its name, or how much of the charge it is and its name: `"30 % R-22"`.
+/// left out) and `faults` gives each fault its severity in the measure of
+/// [`FaultSeverity::new`](crate::vehicle::FaultSeverity::new); for a wrong refrigerant it gives the name, or the share of the
+/// charge and the name: `"30 % R-22"`.
 ///
 /// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 ///

@@ -1,4 +1,4 @@
-//! A parsed text of either kind, every value with its place.
+//! A parsed text, TOML or JSON, in which every value has its position.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -6,15 +6,15 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::ops::Range;
 
-/// How deep tables and lists may lie in each other; a readings file needs six.
+/// How deep tables and lists may be nested; a readings file needs six levels.
 pub(super) const DEEPEST: usize = 16;
 
 #[cold]
 pub(super) fn too_deep_says() -> String {
-    format!("tables and lists lie in each other more than {DEEPEST} deep")
+    format!("tables and lists are nested more than {DEEPEST} deep")
 }
 
-/// A value and the bytes of the text that say it.
+/// A value and its bytes in the text.
 #[derive(Debug)]
 pub(super) struct Node<'t> {
     pub(super) span: Range<usize>,
@@ -31,7 +31,7 @@ pub(super) enum Content<'t> {
     Table(Vec<Named<'t>>),
 }
 
-/// A number: the nearest double, and the same as a count where it is written as a whole one.
+/// A number: the nearest double, and the count where it is written as a whole number.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Number {
     pub(super) value: f64,
@@ -48,13 +48,13 @@ pub(super) struct Named<'t> {
 }
 
 impl Node<'_> {
-    /// The value as it was written; nothing for a table that stands under a header of its own.
+    /// The value as it was written; empty for a table under a header of its own.
     pub(super) fn written<'t>(&self, text: &'t str) -> &'t str {
         let header = match &self.content {
             Content::Table(_) => !text
                 .get(self.span.clone())
                 .is_some_and(|written| written.starts_with('{')),
-            // The header of the first table stands for a list of such.
+            // A list of tables with headers has the span of its first table.
             Content::List(items) => items.first().is_some_and(|item| item.span == self.span),
             Content::Null | Content::YesOrNo(_) | Content::Number(_) | Content::Text(_) => false,
         };

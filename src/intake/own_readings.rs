@@ -1,4 +1,4 @@
-//! Healthy readings of the same vehicle from other days.
+//! Earlier visits at which the same vehicle was sound.
 
 use super::case::{conditions, readings};
 use super::mistakes::Refused;
@@ -8,18 +8,19 @@ use crate::expected::{OwnVehicle, SoundModel};
 use crate::names::{ErrorKind, Quantity};
 use crate::vehicle::System;
 
-/// The list of visits at which this vehicle was sound, each with its conditions and readings. Where the system itself is
-/// refused, the visits are only looked through for their own mistakes, and nothing is made of them.
+/// What the visits at which this vehicle was sound tell of it; each has conditions and readings.
+///
+/// Where the system itself is refused, the visits are only searched for mistakes.
 pub(super) fn own_readings(list: &Entry<'_>, system: Option<&System>) -> Result<Option<OwnVehicle>, Refused> {
     let mut own = match system {
         None => None,
         Some(system) if SoundModel::speaks_of(system) => Some(OwnVehicle::new(*system)),
         Some(_) => {
             let error = Error::of(ErrorKind::NotAvailable, Quantity::Name);
-            return Err(list.refuse(error, "no source speaks of such vehicles"));
+            return Err(list.refuse(error, "no source covers this kind of system"));
         }
     };
-    // A visit that is refused stands among the mistakes; the next one may have others.
+    // After a refused visit the others are read too, to find all mistakes.
     let visits = list.items()?.map(|visit| own_visit(&visit, &mut own));
     visits.filter_map(Result::err).last().map_or(Ok(own), Err)
 }

@@ -15,18 +15,18 @@ pub(super) fn own_table(table: &Table<'_>) -> Result<PressureTable, Refused> {
     let air = air(table);
     let list = table.require("rows", Quantity::Rows, "a pressure table has at least two rows")?;
     let entries: Vec<Entry<'_>> = list.items()?.collect();
-    // Every row is read, so that all their mistakes stand in the list, before the first one gives up the table.
+    // All rows are read before the first mistake ends the table, so that all mistakes are in the list.
     let rows: Vec<Result<TableRow, Refused>> = entries.iter().map(row).collect();
     let rows = rows.into_iter().collect::<Result<Vec<TableRow>, Refused>>()?;
     PressureTable::new(&rows, air?).map_err(|refused| {
         entries
             .get(refused.row)
             .unwrap_or(&list)
-            .refuse(refused.error, "rows rise in ambient")
+            .refuse(refused.error, "sort the rows by rising ambient")
     })
 }
 
-/// Where the table was read.
+/// The air of the place where the table was read.
 fn air(table: &Table<'_>) -> Result<Surroundings, Refused> {
     let advice = "say where the table was read, \"0 m\" if at sea level";
     let altitude = table.require("altitude", Quantity::Altitude, advice)?;

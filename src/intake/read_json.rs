@@ -1,7 +1,7 @@
 //! JSON to nodes.
 //!
-//! Each table is read as pairs of raw texts and then entry by entry: so a key that stands twice is seen, every value knows
-//! its place, a number is read by core to its last bit, and the depth is known before anything descends.
+//! Each table is read as pairs of raw texts and then entry by entry. So a key that is given twice is found, every value has
+//! its position, `core` parses the numbers to the last bit, and the depth is checked before each level.
 
 use super::mistakes::{Mistakes, Refused};
 use super::node::{Content, DEEPEST, Named, Node, Number, too_deep_says};
@@ -20,7 +20,7 @@ use serde_json::value::RawValue;
 
 /// The value that the text holds.
 ///
-/// Errors: a mistake of syntax, at its place. A key that stands twice goes into the list, and the first one counts.
+/// Errors: a mistake of syntax, with its position. A key that is given twice is added to the mistakes; its first value counts.
 pub(super) fn node<'t>(text: &'t str, mistakes: &Mistakes) -> Result<Node<'t>, Refused> {
     let json = Json { text, mistakes };
     let raw = serde_json::from_str::<&RawValue>(text).map_err(|error| json.no_json(0, &error))?;
@@ -83,7 +83,7 @@ impl<'t> Json<'t, '_> {
         Ok(Content::Table(entries))
     }
 
-    /// Refuses every key that stands in the table a second time, and takes it out.
+    /// Refuses and removes every key that is in the table a second time.
     fn only_once(&self, entries: &mut Vec<Named<'t>>, place: &Place<'_>) {
         let mut order: Vec<usize> = (0..entries.len()).collect();
         order.sort_by(|a, b| entries[*a].key.cmp(&entries[*b].key));
@@ -100,7 +100,7 @@ impl<'t> Json<'t, '_> {
             let error = Error::of(ErrorKind::Syntax, Quantity::Name);
             self.mistakes.record(entry.at, error, || {
                 let path = place.below(Step::Key(&entry.key)).path();
-                let advice = "this key stands twice in its table: keep one of the two";
+                let advice = "this key is in its table twice: keep one of the two";
                 self.placed(
                     Mistake::new(&path, entry.node.written(self.text), error, advice),
                     entry.at,
@@ -121,7 +121,7 @@ impl<'t> Json<'t, '_> {
         }
     }
 
-    /// Where a part of the text starts in it.
+    /// Offset of a part of the text.
     fn offset(&self, part: &str) -> usize {
         part.as_ptr().addr() - self.text.as_ptr().addr()
     }
@@ -141,7 +141,7 @@ impl<'t> Json<'t, '_> {
             .record(offset, error, || Mistake::syntax(message).at(self.text, offset))
     }
 
-    /// The mistake with its place, in a text of more than one line.
+    /// The mistake with its position, in a text of more than one line.
     fn placed(&self, mistake: Mistake, offset: usize) -> Mistake {
         match self.text.trim_end().contains('\n') {
             true => mistake.at(self.text, offset),
@@ -150,7 +150,7 @@ impl<'t> Json<'t, '_> {
     }
 }
 
-/// The entries of an object in their order, doubles included.
+/// The entries of an object in their order, including repeated keys.
 struct Pairs;
 
 impl<'t> Visitor<'t> for Pairs {

@@ -12,13 +12,13 @@ use toml::de::{DeTable, DeValue};
 use toml_parser::Source;
 use toml_parser::lexer::TokenKind;
 
-/// Texts up to this size, in bytes, have all their mistakes of syntax told at once; in a longer one, which nobody wrote by
-/// hand, the search would keep every one of them in memory.
+/// Up to this size, in bytes, all mistakes of syntax are listed; in a longer text, which a program wrote, only the first,
+/// since the search would keep all of them in memory.
 const RECOVERED: usize = 65_536;
 
 /// The table that the text holds.
 ///
-/// Errors: a mistake of syntax, at its place; all of them where the text is short.
+/// Errors: a mistake of syntax, with its position; all of them where the text is short.
 pub(super) fn node<'t>(text: &'t str, mistakes: &Mistakes) -> Result<Node<'t>, Refused> {
     if let Some(offset) = too_deep(text) {
         return Err(syntax(mistakes, text, offset, &too_deep_says()));
@@ -38,7 +38,7 @@ pub(super) fn node<'t>(text: &'t str, mistakes: &Mistakes) -> Result<Node<'t>, R
                 let offset = error.span().map_or(0, |span| span.start);
                 refused = Some(syntax(mistakes, text, offset, error.message()));
             }
-            Err(refused.unwrap_or_else(|| syntax(mistakes, text, 0, "this is no TOML")))
+            Err(refused.unwrap_or_else(|| syntax(mistakes, text, 0, "this is not TOML")))
         }
     }
 }
@@ -48,9 +48,9 @@ fn syntax(mistakes: &Mistakes, text: &str, offset: usize, message: &str) -> Refu
     mistakes.record(offset, error, || Mistake::syntax(message).at(text, offset))
 }
 
-/// Where the text first nests deeper than anything in a readings file; asked before a parser descends there.
+/// Offset at which the text first nests too deep; checked before the parser, which is recursive.
 fn too_deep(text: &str) -> Option<usize> {
-    // The dots of the entry that each open bracket stands in; dotted keys nest too.
+    // The dots in the entry at each depth of brackets; dotted keys nest too.
     let mut dots = [0_usize; DEEPEST + 1];
     let mut brackets = 0_usize;
     for token in Source::new(text).lex() {
@@ -94,7 +94,7 @@ fn node_of(value: Spanned<DeValue<'_>>) -> Node<'_> {
         DeValue::String(written) => Content::Text(written),
         DeValue::Integer(digits) => Content::Number(whole(digits.as_str(), digits.radix())),
         DeValue::Float(digits) => Content::Number(Number {
-            // TOML writes its floats as Rust reads them: digits, inf and nan.
+            // Rust parses floats as TOML writes them: digits, inf and nan.
             value: digits.as_str().parse().unwrap_or(f64::NAN),
             count: None,
         }),
@@ -106,7 +106,7 @@ fn node_of(value: Spanned<DeValue<'_>>) -> Node<'_> {
     Node { span, content }
 }
 
-/// A whole number; one of more than 64 bits is the nearest double, as in JSON, or in hexadecimal digits no number.
+/// A whole number; one of more than 64 bits is the nearest double, as in JSON, and NaN where it is not decimal.
 fn whole(digits: &str, radix: u32) -> Number {
     match i64::from_str_radix(digits, radix) {
         Ok(number) => Number {

@@ -9,7 +9,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
-/// How many mistakes a refusal tells.
+/// How many mistakes a refusal lists.
 pub(super) const TOLD: usize = 12;
 
 /// A refused readings file: its mistakes in the order of the file, the first dozen of them.
@@ -29,11 +29,11 @@ pub(super) const TOLD: usize = 12;
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Refusal {
-    /// The first mistake, whose error stands for all.
+    /// The first mistake; its error is that of the refusal.
     pub first: Box<Mistake>,
     /// The further ones.
     pub others: Vec<Mistake>,
-    /// How many more there are, which are not told.
+    /// How many more there are that are not listed.
     pub untold: usize,
 }
 
@@ -53,9 +53,9 @@ pub struct Mistake {
     pub key: String,
     /// The value as it was written, shortened to 80 characters; an empty text when there is none, or when it is a table.
     pub value: String,
-    /// Where it stands; none for what is missing from the whole file, and in JSON of one line, which a program wrote.
+    /// Its position; `None` for what is missing from the whole file, and in JSON of one line, which a program wrote.
     pub position: Option<Position>,
-    /// What is wrong, as the rest of the library says it, in SI.
+    /// What is wrong, as an error of the library, in SI.
     pub error: Error,
     /// What is wrong, in the unit that was written.
     pub reason: String,
@@ -107,7 +107,7 @@ impl Refusal {
         self.first.error
     }
 
-    /// The mistakes that are told, in the order of the file.
+    /// The mistakes that are listed, in the order of the file.
     pub fn mistakes(&self) -> impl Iterator<Item = &Mistake> {
         core::iter::once(&*self.first).chain(&self.others)
     }
@@ -126,14 +126,14 @@ impl Mistake {
         }
     }
 
-    /// The same, the reason told in the unit of this text.
+    /// The same with the reason in the unit of this text.
     pub(super) fn in_unit_of(mut self, text: &str) -> Self {
         let error = self.error;
         self.reason = Restated { error, text }.to_string();
         self
     }
 
-    /// The same at a place of the text.
+    /// The same with its position in the text.
     pub(super) fn at(mut self, text: &str, offset: usize) -> Self {
         self.position = Some(Position::of(text, offset));
         self
@@ -155,7 +155,7 @@ impl From<Mistake> for Refusal {
     }
 }
 
-/// What the library refuses once everything was read; no key alone is to blame.
+/// An error of the library after everything was read, which concerns no single key.
 impl From<Error> for Refusal {
     fn from(error: Error) -> Self {
         Mistake::new("", "", error, "").into()

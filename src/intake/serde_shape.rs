@@ -1,6 +1,6 @@
 //! Serde for what a readings file holds, in the shape and by the rules of a readings file.
 //!
-//! So there is one format, every number comes back with its bits, and what cannot be is refused with its key.
+//! So there is one format, every number is restored to its bits, and impossible values are refused with their key.
 
 use super::case::{self, case};
 use super::kept::Kept;
@@ -48,7 +48,7 @@ impl<'de> Visitor<'de> for Values {
     type Value = Kept;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("what a readings file can hold")
+        f.write_str("a value of a readings file")
     }
 
     fn visit_bool<E>(self, answer: bool) -> Result<Kept, E> {
@@ -66,7 +66,7 @@ impl<'de> Visitor<'de> for Values {
     fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<Kept, E> {
         match number.is_finite() {
             true => Ok(Kept::Number(number)),
-            false => Err(E::custom("a number of a readings file is finite")),
+            false => Err(E::custom("a number of a readings file must be finite")),
         }
     }
 
@@ -91,7 +91,7 @@ impl<'de> Visitor<'de> for Values {
     }
 }
 
-/// What `told` makes of the values, by the rules of a readings file.
+/// Reads the values by the rules of a readings file.
 fn read<'de, T, D: Deserializer<'de>>(from: D, told: fn(&Table<'_>) -> Result<T, Refused>) -> Result<T, D::Error> {
     let text = Kept::deserialize(from)?.json();
     Limit::default()
@@ -130,12 +130,12 @@ table!(
     }
 );
 
-/// In the shape of a readings file; refused with a pressure table or earlier visits, which only their own file can tell.
+/// In the shape of a readings file; refused with a pressure table or earlier visits, which are kept in their own file only.
 impl Serialize for Case {
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         if self.own_table.is_some() || self.own_readings.is_some() {
             return Err(S::Error::custom(
-                "a case with its own pressure table or earlier visits is kept as its readings file",
+                "a case with its own pressure table or earlier visits cannot be serialised; keep its readings file",
             ));
         }
         let mut entries = alloc::vec![("system".to_string(), Kept::Table(written::system(&self.system)))];
@@ -150,7 +150,9 @@ impl<'de> Deserialize<'de> for Case {
     }
 }
 
-/// In the shape of its file; refused as a case is.
+/// In the shape of its file.
+///
+/// Errors: as [`session_to_json`](super::session_to_json).
 impl Serialize for SessionFile {
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         self.written().map_err(S::Error::custom)?.serialize(to)
@@ -164,7 +166,9 @@ impl<'de> Deserialize<'de> for SessionFile {
     }
 }
 
-/// In the shape of its file; refused as a case is.
+/// In the shape of its file.
+///
+/// Errors: as [`session_to_json`](super::session_to_json).
 impl Serialize for Session {
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         SessionFile::new(self.clone()).serialize(to)

@@ -1,4 +1,4 @@
-//! A session as a readings file: what is known stands in its usual tables, what is undone in `[[undo]]`.
+//! A session as a readings file: the present state in the usual tables, the steps that can be undone in `[[undo]]`.
 
 use super::FORMAT;
 use super::case::moment;
@@ -20,10 +20,10 @@ use alloc::boxed::Box;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-/// A session with what its file keeps beside it.
+/// A session, with the other tables of its file.
 ///
-/// A file keeps the tables that a session does not judge as they were written: `meta`, with any keys (a work order, the
-/// vehicle, the date), the vehicle's own pressure table and earlier visits, and what was pressed, evacuated and charged.
+/// The tables that a session does not change are kept as they were written: `meta`, with any keys (a work order, the
+/// vehicle, the date), the vehicle's own pressure table and earlier visits, and the tests, evacuation and charge.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SessionFile {
     /// The session.
@@ -52,7 +52,7 @@ impl SessionFile {
         }
     }
 
-    /// What `meta` says under a key, where it is a text.
+    /// The text under a key of `meta`; `None` where there is none.
     pub fn meta(&self, key: &str) -> Option<&str> {
         let (_, Kept::Table(entries)) = self.kept.iter().find(|(name, _)| name == "meta")? else {
             return None;
@@ -63,7 +63,7 @@ impl SessionFile {
         }
     }
 
-    /// Puts a text into `meta`, in the place of what stood there.
+    /// Writes a text into `meta`; it replaces what was under the key.
     ///
     /// ```
     /// use coldloop::intake;
@@ -87,7 +87,7 @@ impl SessionFile {
         }
     }
 
-    /// The same as a visit, for the text and the proofs that are made of one: what was pressed, evacuated and charged included.
+    /// The same as a visit, including the tests, evacuation and charge, for its text and its proofs.
     ///
     /// Errors: as [`session_to_toml`].
     pub fn visit(&self) -> Result<Box<Visit>, Refusal> {
@@ -102,15 +102,16 @@ impl SessionFile {
         ] {
             if given && !self.kept.iter().any(|(name, _)| name == key) {
                 let error = Error::of(ErrorKind::NotAvailable, Quantity::Name);
-                let advice = "what a program gave without a file cannot be written; give it in the file that the session starts from";
+                let advice =
+                    "it was set by a program and cannot be written; give it in the file that the session starts from";
                 return Err(Mistake::new(key, "", error, advice).into());
             }
         }
         let mut entries = alloc::vec![("format".to_string(), Kept::Count(u64::from(FORMAT)))];
-        let of_file = |name: &str| name != "meta";
-        entries.extend(self.kept.iter().filter(|(name, _)| !of_file(name)).cloned());
+        let is_meta = |name: &str| name == "meta";
+        entries.extend(self.kept.iter().filter(|(name, _)| is_meta(name)).cloned());
         entries.extend(written::session(&self.session));
-        entries.extend(self.kept.iter().filter(|(name, _)| of_file(name)).cloned());
+        entries.extend(self.kept.iter().filter(|(name, _)| !is_meta(name)).cloned());
         entries.extend(written::undo(&self.session));
         Ok(Kept::Table(entries))
     }
@@ -125,7 +126,7 @@ impl SessionFile {
 /// let mut file = intake::session_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
 /// file.session.add_observation(Observation::OilTraces, true)?;
 /// let answer = file.session.answer()?;
-/// // Resumed from its file it answers with the same bits, and can still be undone.
+/// // Resumed from its file, it answers with the same bits, and its steps can still be undone.
 /// let mut again = intake::session_from_toml(&intake::session_to_toml(&file)?)?;
 /// assert_eq!(again, file);
 /// assert_eq!(again.session.answer()?, answer);
@@ -156,10 +157,10 @@ pub fn session_from_text(text: &str) -> Result<Box<SessionFile>, Refusal> {
 
 /// A session as a readings file in TOML, from which it is resumed to the same bits.
 ///
-/// What is known now stands in the usual tables, so that whatever reads a readings file reads this one; `[[undo]]` tells for
-/// every step that can be undone what was there before. Quantities are in SI, with as many digits as their bits need.
+/// The present state is in the usual tables, so that every reader of readings files reads this one; `[[undo]]` has the state
+/// before every step that can be undone. Quantities are in SI, with as many digits as their bits need.
 ///
-/// Errors: `NotAvailable` for a pressure table or earlier visits that a program gave and no file.
+/// Errors: `NotAvailable` for a pressure table or earlier visits that were set by a program and are not in the file.
 pub fn session_to_toml(file: &SessionFile) -> Result<String, Refusal> {
     file.written().map(|written| written.toml())
 }
@@ -206,7 +207,7 @@ pub(super) fn session(root: &Table<'_>) -> Result<Box<SessionFile>, Refused> {
     Ok(with_kept(session, kept))
 }
 
-#[inline(never)] // a session is large: so that the stack has no room for one while a file is read
+#[inline(never)] // a session is large: this keeps it off the stack while a file is read
 fn with_kept(session: Box<Session>, kept: Vec<(String, Kept)>) -> Box<SessionFile> {
     Box::new(SessionFile {
         session: *session,
@@ -214,7 +215,7 @@ fn with_kept(session: Box<Session>, kept: Vec<(String, Kept)>) -> Box<SessionFil
     })
 }
 
-/// A row of `[[undo]]`: the step, and how the visit stood before it.
+/// A row of `[[undo]]`: the step, and the state of the visit before it.
 fn step(row: &Entry<'_>, vehicle: &Case) -> Result<(Done, Standing), Refused> {
     let table = row.table()?;
     table.only(&[

@@ -12,8 +12,7 @@ use alloc::boxed::Box;
 
 const SHARES: &str = "write the number alone, without quotes";
 
-/// Puts the settings of the table in the place of the usual ones; confirmed cases are applied last. What is refused stays
-/// as it was.
+/// Replaces the defaults by the settings of the table; confirmed cases are applied last. A refused entry changes nothing.
 pub(super) fn settings(table: &Table<'_>, settings: &mut Settings) {
     table.only(&[
         "priors",
@@ -103,7 +102,7 @@ pub(super) fn held(entry: &Entry<'_>) -> Result<Action, Refused> {
     }
 }
 
-/// Puts a bare number into its place, unless the settings could not be used any more.
+/// Sets a setting to a bare number, unless the settings become invalid.
 #[inline(never)]
 fn set(settings: &mut Settings, entry: &Entry<'_>, place: fn(&mut Settings) -> &mut f64) {
     let before = core::mem::replace(place(settings), entry.number());
@@ -113,7 +112,7 @@ fn set(settings: &mut Settings, entry: &Entry<'_>, place: fn(&mut Settings) -> &
     }
 }
 
-/// `{ look = 45, sound_part = 150 }`: the thresholds that follow; one that is given by itself takes their place.
+/// `{ look = 45, sound_part = 150 }` sets the thresholds that follow; a threshold that is given itself replaces them.
 fn stakes(settings: &mut Settings, table: &Table<'_>) {
     table.only(&["look", "sound_part", "missed_fault", "wrong_list", "needless_repeat"]);
     let mut stakes = Stakes::default();
@@ -143,7 +142,7 @@ fn stakes(settings: &mut Settings, table: &Table<'_>) {
     }
 }
 
-// Settings are large; what copies them is kept out of line, so that no caller has room for the copies on its stack.
+// Settings are large; functions that copy them are not inlined, so that the copies are not on the caller's stack.
 
 #[inline(never)]
 fn with_stakes(settings: &Settings, stakes: &Stakes) -> Result<Box<Settings>, Error> {
@@ -155,7 +154,7 @@ fn put_prior(settings: &mut Settings, fault: Fault, prior: f64) {
     *settings = settings.with_prior(fault, prior);
 }
 
-/// Puts a chance of "yes" into its place, unless it cannot be used.
+/// Sets a probability of "yes", unless it is invalid.
 #[inline(never)]
 fn put_look(settings: &mut Settings, observation: Observation, fault: Fault, chance: f64) -> Result<(), Error> {
     let looks = settings.looks.with(observation, fault, chance);
@@ -182,7 +181,7 @@ fn priors(settings: &mut Settings, table: &Table<'_>) {
     }
 }
 
-/// `[settings.looks.undercharge]`, with the chance of "yes" by question.
+/// `[settings.looks.undercharge]`, with the probability of "yes" for each question.
 fn looks(settings: &mut Settings, table: &Table<'_>) {
     for entry in table.entries() {
         let (Ok(fault), Ok(questions)) = (named(&entry, &Fault::ALL, Fault::id), entry.table()) else {
@@ -233,7 +232,7 @@ fn prices(prices: &mut Prices, table: &Table<'_>) {
     });
 }
 
-/// Puts in `{ minutes = 150, money = 420 }`; what is left out or refused stays as it is.
+/// Sets a cost from `{ minutes = 150, money = 420 }`; what is left out or refused is unchanged.
 fn put_cost(
     prices: &mut Prices,
     entry: Option<Entry<'_>>,

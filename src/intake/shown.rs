@@ -1,4 +1,4 @@
-//! What was written, repeated in a message.
+//! Shortens what was written, to repeat it in a message.
 
 use alloc::string::String;
 
@@ -7,7 +7,7 @@ const LONGEST: usize = 80;
 
 /// The text on one line, shortened to 80 characters, the ellipsis included.
 pub(super) fn shown(text: &str) -> String {
-    // An eighty-first character tells that there are more; what follows it is not looked at.
+    // The eighty-first character shows that the text is longer; the rest is not read.
     let mut line = String::new();
     for (count, c) in text.chars().enumerate() {
         if count == LONGEST {

@@ -1,6 +1,6 @@
-//! A walk over the parsed file that remembers where it is and writes down every mistake that it meets.
+//! Walks over the parsed file, knows the path of every entry, and records every mistake.
 //!
-//! What is called from every entry is kept out of line: it need not be fast, and it would fill the library.
+//! Functions that every entry calls are not inlined: speed does not matter here, and the library stays smaller.
 
 use super::mistakes::{Mistakes, Refused};
 use super::node::{Content, Named, Node, Number};
@@ -11,7 +11,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// The way to an entry: its key below that of its table, or its row in a list. It is put into words only for a refusal.
+/// The path of an entry: its key below that of its table, or its row in a list. Its text is made only for a refusal.
 #[derive(Clone, Copy)]
 pub(super) struct Place<'a> {
     above: Option<&'a Place<'a>>,
@@ -70,7 +70,7 @@ pub(super) struct File<'a> {
 }
 
 impl File<'_> {
-    /// Writes down a mistake about what stands at an offset.
+    /// Records a mistake about what is at an offset.
     #[cold]
     #[inline(never)]
     fn record(&self, order: usize, offset: usize, error: Error, mistake: impl FnOnce() -> Mistake) -> Refused {
@@ -81,7 +81,7 @@ impl File<'_> {
     }
 }
 
-/// A table of the file and where it stands.
+/// A table of the file, with its place.
 #[derive(Clone, Copy)]
 pub(super) struct Table<'a> {
     file: File<'a>,
@@ -91,7 +91,7 @@ pub(super) struct Table<'a> {
     entries: &'a [Named<'a>],
 }
 
-/// One entry of a table: where it stands and its value.
+/// One entry of a table: its place and its value.
 #[derive(Clone, Copy)]
 pub(super) struct Entry<'a> {
     file: File<'a>,
@@ -118,7 +118,7 @@ impl<'a> Table<'a> {
         }
     }
 
-    /// Refuses every key that is none of `known`, naming those.
+    /// Refuses every key that is not one of `known`, and lists those.
     #[inline(never)]
     pub(super) fn only(&self, known: &[&str]) {
         for entry in self.entries().filter(|entry| !known.contains(&entry.name())) {
@@ -136,8 +136,7 @@ impl<'a> Table<'a> {
         self.get(key).ok_or_else(|| self.missing(key, quantity, advice))
     }
 
-    /// Writes down that a key is missing, after all mistakes about what stands in the table: one of those may be a
-    /// misspelt key.
+    /// Records that a key is missing, after all mistakes about what is in the table: one of those may be the misspelt key.
     #[cold]
     #[inline(never)]
     pub(super) fn missing(&self, key: &str, quantity: Quantity, advice: &str) -> Refused {
@@ -154,13 +153,13 @@ impl<'a> Table<'a> {
         }
     }
 
-    /// What `read` makes of the table of this name; nothing where there is none, or where it is refused.
+    /// The table of this name, read by `read`; `None` where there is none, or where it is refused.
     pub(super) fn told<T>(&self, key: &str, read: impl FnOnce(&Table<'_>) -> Result<T, Refused>) -> Option<T> {
         let entry = self.get(key)?;
         read(&entry.table().ok()?).ok()
     }
 
-    /// What `read` makes of the table of this name, which has to be there.
+    /// The table of this name, which is required, read by `read`.
     pub(super) fn section<T>(
         &self,
         key: &str,
@@ -181,7 +180,7 @@ impl<'a> Table<'a> {
 }
 
 impl<'a> Entry<'a> {
-    /// Its key in its table; nothing for a row of a list.
+    /// Its key in its table; empty for a row of a list.
     pub(super) fn name(&self) -> &'a str {
         match self.place.step {
             Step::Key(key) => key,
@@ -189,7 +188,7 @@ impl<'a> Entry<'a> {
         }
     }
 
-    /// Writes down that the value cannot be used; the figures of the error are told in the unit of the value.
+    /// Records that the value cannot be used; the figures of the error are in the unit of the value.
     #[cold]
     #[inline(never)]
     pub(super) fn refuse(&self, error: Error, advice: &str) -> Refused {
@@ -211,7 +210,7 @@ impl<'a> Entry<'a> {
         self.file.record(offset, offset, error, mistake)
     }
 
-    /// Writes down the mistakes of a text in the value as those of this entry.
+    /// Records the mistakes of a text in the value as those of this entry.
     pub(super) fn refuse_all(&self, refusal: &super::Refusal) -> Refused {
         for mistake in &refusal.others {
             self.refuse_inner(mistake);
@@ -231,12 +230,12 @@ impl<'a> Entry<'a> {
         })
     }
 
-    /// Refuses a key that is none of `known`.
+    /// Refuses a key that is not one of `known`.
     pub(super) fn unknown(&self, advice: &str, known: &[&str]) -> Refused {
         self.unknown_at(self.at, advice, known)
     }
 
-    /// Refuses the name at this offset, the key or the value, that is none of `known`.
+    /// Refuses the name at this offset, a key or a value, that is not one of `known`.
     #[cold]
     #[inline(never)]
     fn unknown_at(&self, offset: usize, advice: &str, known: &[&str]) -> Refused {
@@ -267,7 +266,7 @@ impl<'a> Entry<'a> {
         }
     }
 
-    /// What was written there, whatever it is.
+    /// The parsed value, of any kind.
     pub(super) const fn node(&self) -> &'a Node<'a> {
         self.node
     }
@@ -323,7 +322,7 @@ impl<'a> Entry<'a> {
         })
     }
 
-    /// A refrigerant by its designation; the refusal of a common name leads to the designation.
+    /// A refrigerant by its designation; the refusal of a common name gives the designation.
     #[inline(never)]
     pub(super) fn refrigerant(&self) -> Result<Refrigerant, Refused> {
         let text = self.as_text().unwrap_or_default();
@@ -350,13 +349,13 @@ impl<'a> Entry<'a> {
         }
     }
 
-    /// A bare number; NaN where there is none, which every range refuses.
+    /// A bare number; NaN, which every range refuses, where there is none.
     #[inline(never)]
     pub(super) fn number(&self) -> f64 {
         self.as_number().map_or(f64::NAN, |number| number.value)
     }
 
-    /// A number that is written as a whole one from zero.
+    /// A number that is written as a whole number from zero.
     pub(super) fn count(&self) -> Option<u64> {
         self.as_number().and_then(|number| number.count)
     }
@@ -372,7 +371,7 @@ impl<'a> Entry<'a> {
         }
     }
 
-    /// The value of a reading and, where the entry is a table, what stands there under each of `keys`.
+    /// The value of a reading and, where the entry is a table, its entries under each of `keys`.
     pub(super) fn instrument<const N: usize>(
         &self,
         keys: [&str; N],

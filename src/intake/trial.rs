@@ -1,4 +1,4 @@
-//! What to simulate: a vehicle, its conditions, and what ails it.
+//! What to simulate: a vehicle, its conditions and its faults.
 
 use super::case::{conditions, conditions_fit, system};
 use super::mistakes::Refused;
@@ -61,7 +61,7 @@ pub(super) fn trial(root: &Table<'_>) -> Result<Trial, Refused> {
     })
 }
 
-/// `undercharge = "40 %"`; `wrong-refrigerant = "R-1234yf"`, or `"30 % R-22"` for a charge of which that is a part.
+/// `undercharge = "40 %"`; `wrong-refrigerant = "R-1234yf"`, or `"30 % R-22"` for a part of the charge.
 fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refused> {
     let fault = Fault::from_id(entry.name()).ok_or_else(|| entry.unknown("known here", &Fault::ALL.map(Fault::id)))?;
     if fault == Fault::WrongRefrigerant {
@@ -70,7 +70,7 @@ fn fault(entry: &Entry<'_>) -> Result<FaultSeverity, Refused> {
             let other = entry.refrigerant()?;
             return Ok(FaultSeverity::wrong_refrigerant(other));
         };
-        let advice = "a refrigerant, or how much of the charge it is: \"30 % R-22\"";
+        let advice = "write a refrigerant, or a share of the charge and a refrigerant: \"30 % R-22\"";
         let share = alloc::format!("{share}%");
         let share = text::severity(&share).map_err(|error| entry.refuse_part(&share, error, advice))?;
         let unknown = Error::of(ErrorKind::UnknownName, Quantity::Name);

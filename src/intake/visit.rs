@@ -37,11 +37,11 @@ pub struct Visit {
     pub settings: Settings,
     /// The same vehicle after the repair.
     pub after: Option<Case>,
-    /// A test pressure that was watched.
+    /// A pressure test.
     pub pressure_test: Option<Decay>,
     /// What the vacuum pump reached.
     pub evacuation: Option<Evacuation>,
-    /// The vacuum that was held; its samples stand in `held`.
+    /// The vacuum that was held; its samples are in `held`.
     hold: Option<Hold<'static>>,
     held: Vec<Sample>,
     /// The masses.
@@ -50,7 +50,7 @@ pub struct Visit {
     pub pull_down: Vec<VentSample>,
     /// The mistakes in the tables of what was done; those tables are left out.
     pub refused: Vec<Mistake>,
-    /// The ambient as it was written, to speak of it in that unit.
+    /// The ambient as it was written, so that errors can state it in that unit.
     pub(super) ambient: String,
 }
 
@@ -71,19 +71,19 @@ impl Visit {
         tested || self.charge.is_some() || since
     }
 
-    /// Whether the circuit was pressed or evacuated last, and not charged since, so that it must not be run.
+    /// Whether the circuit was pressure-tested or evacuated and not charged since, so that it must not be run.
     pub fn is_uncharged(&self) -> bool {
         let opened = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
         opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged.is_none())
     }
 
-    /// Whether a mistake stands in a table of what was done, in a file that is one.
+    /// Whether a mistake is in a table of what was done, in a file without mistakes of syntax.
     pub(super) fn is_done(mistake: &Mistake) -> bool {
         let readable = mistake.error.kind != ErrorKind::Syntax;
         readable && table_of(mistake).is_some_and(|table| DONE.contains(&table))
     }
 
-    /// Leaves out the tables of these mistakes, and keeps them.
+    /// Removes the tables that have these mistakes, and keeps the mistakes.
     pub(super) fn refuse(&mut self, mistakes: Vec<Mistake>) {
         let refused = |table: &str| mistakes.iter().any(|mistake| table_of(mistake) == Some(table));
         self.pressure_test = self.pressure_test.filter(|_| !refused("pressure_test"));
@@ -100,7 +100,7 @@ impl Visit {
         self.refused = mistakes;
     }
 
-    /// The visit, where nothing in it was refused.
+    /// The visit; a refusal where something in it was refused.
     pub(super) fn whole(mut self: Box<Self>) -> Result<Box<Self>, Refusal> {
         match Refusal::of(core::mem::take(&mut self.refused)) {
             None => Ok(self),
@@ -109,15 +109,15 @@ impl Visit {
     }
 }
 
-/// The tables of what was done; a mistake in one of them leaves the others standing.
+/// The tables of what was done; a mistake in one of them does not affect the others.
 const DONE: [&str; 6] = ["after", "pressure_test", "evacuation", "hold", "charge", "pull_down"];
 
-/// The table in which a mistake stands.
+/// The table that has the mistake.
 fn table_of(mistake: &Mistake) -> Option<&str> {
     mistake.key.split(['.', '[']).next()
 }
 
-/// The visit; in a box, for it is large and refusals have to do with little stack.
+/// The visit; boxed because it is large and refusals must need little stack.
 pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     let mut visit = as_came_in(root)?;
     for fault in repairs(root).in_vain.iter() {
@@ -126,19 +126,19 @@ pub(super) fn visit(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     Ok(visit)
 }
 
-#[inline(never)] // so that no caller has room for the copy on its stack
+#[inline(never)] // so that the copy is not on the caller's stack
 fn rule_out(settings: &mut Settings, fault: Fault) {
     *settings = settings.with_prior(fault, 0.0);
 }
 
-/// The same by the settings as they are written, whatever was repaired in vain.
+/// The same with the settings as they are written, without what repairs in vain have ruled out.
 pub(super) fn as_came_in(root: &Table<'_>) -> Result<Box<Visit>, Refused> {
     root.only(&[&TABLES[..], &["settings"], &DONE[..], &OF_FILE].concat());
     known_format(root)?;
     let case = case(root);
     let mut visit = blank(&usual());
-    // What was done is read beside the case. Where that one is refused, the blank one stays in its place, so that the
-    // further mistakes are found; nothing of it is handed out.
+    // What was done is read even where the case is refused, to find all mistakes; the blank case is then a stand-in that is
+    // never returned.
     if let Ok(case) = &case {
         visit.case = *case;
     }
@@ -170,13 +170,13 @@ fn ambient_as_written(root: &Table<'_>) -> String {
     text.flatten().unwrap_or_default()
 }
 
-/// The usual settings; made before the visit, so that the stack holds one of the two at a time.
+/// The default settings; made before the visit, so that only one of the two is on the stack at a time.
 #[inline(never)]
 fn usual() -> Box<Settings> {
     Box::default()
 }
 
-/// A visit of which nothing is known, judged so.
+/// A visit without readings, with these settings.
 #[inline(never)]
 fn blank(settings: &Settings) -> Box<Visit> {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);

@@ -1,4 +1,4 @@
-//! What was done to a vehicle, as a readings file tells it: a pressure test, an evacuation, a held vacuum, a charge.
+//! Reads what was done to a vehicle: a pressure test, an evacuation, a held vacuum, a charge.
 
 use super::instruments::{given, limit, mass, pressure, pressure_by, share_of, temperature, volume};
 use super::mistakes::Refused;
@@ -14,21 +14,20 @@ use crate::proof::{
 use crate::units::{Mass, MassFlow, Pressure, PressureDifference, Temperature, TimeSpan, text};
 use alloc::vec::Vec;
 
-/// Share of its limit of error by which the same gauge is read differently from one time to the next. Source:
-/// engineering judgement.
+/// Repeatability of a gauge as a multiple of the standard uncertainty of its reading. Source: engineering judgement.
 const REPEATABLE: f64 = 0.2;
 
-/// A vacuum gauge that counts from nothing is within this share of what it shows. Source: common practice, no source.
+/// Limit of error of an absolute vacuum gauge, relative to its reading. Source: common practice, no source.
 const VACUUM_GAUGE: f64 = 0.1;
 
-/// The same vacuum gauge, read again, is within this share, and within this many Pa. Source: engineering judgement.
+/// Repeatability of an absolute vacuum gauge: relative to its reading, and at least, Pa. Source: engineering judgement.
 const VACUUM_AGAIN: (f64, f64) = (0.02, 0.7);
 
 /// Density of compressor oil, kg/m3, within 5 %. Source: from memory of makers' data sheets: PAG 46 990 to 1,000, polyol ester
 /// 980.
 const OIL_KG_M3: f64 = 990.0;
 
-/// How far oil poured from a measured bottle may be off. Source: common practice, no source.
+/// Limit of error of oil that is weighed or poured from a measured bottle. Source: common practice, no source.
 const OIL: Mass = Mass::from_kg(0.005);
 
 pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Refused> {
@@ -142,7 +141,7 @@ pub(super) fn hold(table: &Table<'_>, case: &Case) -> Hold<'static> {
 fn rise(entry: &Entry<'_>) -> Result<Rise, Refused> {
     let table = entry.table()?;
     table.only(&["rise", "over"]);
-    let advice = "a rise that is allowed has rise and over: { rise = \"50 micron\", over = \"10 min\" }";
+    let advice = "an allowed rise has rise and over: { rise = \"50 micron\", over = \"10 min\" }";
     let rise = table
         .require("rise", Quantity::AbsolutePressure, advice)
         .and_then(|rise| limit(&rise));
@@ -192,7 +191,7 @@ fn samples<T>(
                 .require("after", Quantity::Duration, &advice)
                 .and_then(|after| after.quantity(Quantity::Duration, text::duration));
             let shown = row.require(key, Quantity::Name, &advice)?;
-            // Read beside a stand-in where the time is refused, for the mistakes in it.
+            // Where the time is refused, the reading is still read, for its own mistakes.
             let sample = read(after.as_ref().copied().unwrap_or(TimeSpan::from_seconds(0.0)), &shown)?;
             after.map(|_| sample)
         })
@@ -229,7 +228,7 @@ pub(super) fn charge(table: &Table<'_>, case: &Case) -> ChargeBook {
     }
 }
 
-/// `"15 g"`, or `"5 %"` of what the label names.
+/// `"15 g"`, or `"5 %"` of the nominal charge.
 fn tolerance(entry: &Entry<'_>, nominal: Option<Mass>) -> Result<Mass, Refused> {
     match nominal.and_then(|nominal| share_of(entry, nominal.kg())) {
         Some(kg) => Ok(Mass::from_kg(kg)),
@@ -249,7 +248,7 @@ fn oil(entry: &Entry<'_>) -> Result<Reading<Mass>, Refused> {
     }
 }
 
-/// `{ volume = "60 cm3", temperature = "25 °C" }` full of liquid, or with a `pressure` of vapour.
+/// `{ volume = "60 cm3", temperature = "25 °C" }`: full of liquid, or, with a `pressure`, full of vapour.
 fn kept(entry: &Entry<'_>, case: &Case) -> Result<Kept, Refused> {
     let table = entry.table()?;
     table.only(&["volume", "temperature", "pressure"]);

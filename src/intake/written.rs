@@ -1,4 +1,4 @@
-//! The tables of a readings file, written: quantities in SI, with as many digits as their bits need.
+//! Writes the tables of a readings file: quantities in SI, with as many digits as their bits need.
 
 use super::kept::Kept;
 use crate::circuit::Observations;
@@ -27,12 +27,12 @@ fn put(entries: &mut Entries, key: &str, value: Option<Kept>) {
     }
 }
 
-/// A table that has anything in it.
+/// A table; `None` for an empty one.
 fn table(entries: Entries) -> Option<Kept> {
     (!entries.is_empty()).then_some(Kept::Table(entries))
 }
 
-/// A number with its unit, as shortest digits that read as the same bits.
+/// A number with its unit, in the fewest digits that read back as the same bits.
 fn quantity(unit: &'static str) -> impl Fn(f64) -> Kept {
     move |value| Kept::Text(format!("{value:?} {unit}"))
 }
@@ -51,7 +51,7 @@ pub fn readings_to_json(readings: &Readings) -> String {
     Kept::Table(self::readings(readings)).json()
 }
 
-/// What is known now.
+/// The tables of the present state.
 pub(super) fn session(session: &Session) -> Entries {
     let (settings, now, _) = session.stored();
     let mut entries = Entries::new();
@@ -70,7 +70,7 @@ pub(super) fn session(session: &Session) -> Entries {
     entries
 }
 
-/// What can be undone.
+/// The steps that can be undone.
 pub(super) fn undo(session: &Session) -> Entries {
     let (_, _, past) = session.stored();
     let mut entries = Entries::new();
@@ -174,7 +174,7 @@ pub(super) fn system(system: &System) -> Entries {
     entries
 }
 
-/// The air of a place, by its pressure and how well that is known.
+/// The air of a place: its pressure and the standard uncertainty.
 fn air(air: Surroundings) -> Kept {
     let pa = |pa: f64, datum: &str| text(format!("{pa:?} Pa{datum}"));
     Kept::Table(alloc::vec![
@@ -185,7 +185,7 @@ fn air(air: Surroundings) -> Kept {
 
 pub(super) fn conditions(conditions: &Conditions) -> Entries {
     let mut entries = Entries::new();
-    // A share without a unit is one of one.
+    // A share is written without a unit, as a fraction of one.
     let share = |share: f64| text(format!("{share:?}"));
     put(
         &mut entries,
@@ -272,7 +272,7 @@ fn observations(observations: &Observations) -> Entries {
         .collect()
 }
 
-/// The settings that are not the usual ones, and what the visit has changed of them.
+/// The settings that differ from the default, and those that the visit has changed.
 pub(super) fn settings(settings: &Settings, (recovered, held): (bool, Option<Action>)) -> Entries {
     let usual = Settings::default();
     let mut entries = Entries::new();
@@ -295,6 +295,9 @@ pub(super) fn settings(settings: &Settings, (recovered, held): (bool, Option<Act
         (!settings.next_checks).then_some(Kept::YesOrNo(false)),
     );
     put(&mut entries, "held", held.map(self::held));
+    let other_language = (settings.language != usual.language).then(|| text(settings.language.id()));
+    put(&mut entries, "language", other_language);
+    put(&mut entries, "details", settings.details.then_some(Kept::YesOrNo(true)));
     let mut priors = Entries::new();
     let mut looks = Entries::new();
     for fault in Fault::ALL {

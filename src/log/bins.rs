@@ -4,7 +4,7 @@ use super::sample::CHANNELS;
 
 /// How late a sample may come, in bins of one second.
 pub(super) const LATE: i64 = 30;
-/// Bins that are kept: those that a late sample may still reach, and the newest.
+/// Number of bins: those into which a late sample may still fall, and the newest.
 const BINS: usize = 32;
 
 /// The means of one second; NaN for a channel without a value.
@@ -76,7 +76,7 @@ impl Bins {
         second >= self.first && second < self.first + BINS as i64
     }
 
-    /// Starts anew at a second, all bins empty.
+    /// Starts again at a second, with all bins empty.
     pub(super) const fn restart(&mut self, second: i64) {
         *self = Self {
             first: second,
@@ -102,7 +102,7 @@ impl Bins {
         }
     }
 
-    /// Takes the oldest second out.
+    /// Removes and returns the oldest second.
     pub(super) fn pop(&mut self) -> Row {
         let bin = &mut self.bins[Self::place(self.first)];
         let row = bin.row(self.first);

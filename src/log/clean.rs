@@ -1,11 +1,12 @@
-//! Values that no vehicle shows: spikes, sensors that stick, and channels that change their unit.
+//! Removes impossible values: spikes, sensors that stick, and channels that change their unit.
 
 use super::bins::Row;
 use super::notes::Counts;
 use super::sample::{CHANNELS, Kind, kind};
 use crate::names::{Channel, LogNote};
 
-/// How far a value must lie from both its neighbours, in its unit, and by how many times their own difference, to be a spike.
+/// Least distance of a spike from both its neighbours, in SI.
+///
 /// Source: engineering judgement: a clutch moves a pressure by less within a second.
 const fn spike(kind: Kind) -> f32 {
     match kind {
@@ -16,34 +17,36 @@ const fn spike(kind: Kind) -> f32 {
         Kind::Clutch => f32::INFINITY,
     }
 }
+/// The same distance as a multiple of the difference of the neighbours; the larger of the two counts.
 const SPIKE_RATIO: f32 = 4.0;
 
-/// Seconds of one and the same value after which a sensor that had moved sticks.
+/// Seconds of the same value after which a sensor that had moved counts as stuck.
 const STICKS_S: u16 = 60;
-/// From this share of seconds with another value on a sensor moves. Source: engineering judgement: one that tells whole degrees stands
-/// still most of the time.
+/// A sensor moves if more than this share of its seconds brought a new value.
+///
+/// Source: engineering judgement: a sensor that shows whole degrees keeps its value most of the time.
 const MOVES: f32 = 0.5;
 
 /// Ratios of units that one pressure is written in: psi and kPa, bar and kPa, psi and bar.
 const RATIOS: [f32; 3] = [6.894_757, 100.0, 14.503_774];
-/// How near a step comes to such a ratio, and how large it is at least.
+/// A step changes the unit if its ratio is within this share of one of those, and it is at least so large.
 const NEAR: f32 = 0.04;
 const STEP_PA: f32 = 100e3;
 const STEP_K: f32 = 10.0;
 /// Seconds after which a step counts as real.
 const REAL_S: u16 = 120;
 
-/// What is remembered of one channel.
+/// The state of one channel.
 #[derive(Clone, Copy, Debug)]
 struct Memory {
     last: f32,
     same: u16,
     moves: f32,
-    /// Seconds in another unit, and the last value in the right one.
+    /// Seconds in another unit.
     foreign: u16,
 }
 
-/// Cleans second after second.
+/// Cleans the rows, one for each second.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Cleaner([Memory; CHANNELS]);
 
@@ -57,7 +60,7 @@ impl Cleaner {
         }; CHANNELS],
     );
 
-    /// The row without what no vehicle shows; `next` is the following value of a channel, NaN where none is known.
+    /// The row without impossible values; `next` is the following value of a channel, NaN where none is known.
     pub(super) fn clean(&mut self, mut row: Row, next: impl Fn(usize) -> f32, notes: &mut Counts) -> Row {
         for ((value, memory), channel) in row.values.iter_mut().zip(&mut self.0).zip(Channel::ALL) {
             let kind = kind(channel);
@@ -78,7 +81,7 @@ impl Cleaner {
 }
 
 impl Memory {
-    /// Why a value is not taken.
+    /// The reason to refuse a value; `None` for a good one.
     fn doubt(&mut self, value: f32, next: f32, kind: Kind) -> Option<LogNote> {
         let (step, on) = (value - self.last, next - value);
         let least = spike(kind).max(SPIKE_RATIO * (next - self.last).abs());
@@ -93,7 +96,7 @@ impl Memory {
         let moved = value.to_bits() != self.last.to_bits();
         self.same = if moved { 0 } else { self.same.saturating_add(1) };
         if self.same < STICKS_S {
-            // While it sticks, how it moved before is kept.
+            // While the value stays the same, the share from before is kept.
             if self.same <= 1 {
                 self.moves += 0.05 * (f32::from(u8::from(moved)) - self.moves);
             }

@@ -1,13 +1,13 @@
-//! The course of one temperature over the whole log, in as many points as there is room for.
+//! The course of one temperature over the whole log, in a fixed number of points.
 
 use crate::units::{Temperature, TimeSpan, kelvins};
 
 /// Points of a curve.
 const POINTS: usize = 32;
-/// Seconds of a point at first; when the room is full, two points become one.
+/// Seconds of a point at first; when all points are used, each two become one.
 const POINT_S: i64 = 8;
 
-/// The fewest points that show how a temperature came down: a quarter of them is one.
+/// The fewest points that show how a temperature came down: a quarter of them is one point.
 const FEWEST: usize = 5;
 
 /// A course of means over equal times.
@@ -17,7 +17,7 @@ pub(super) struct Curve {
     count: usize,
     /// Seconds of a point.
     length: i64,
-    /// When the first value came, and what it was.
+    /// Time and value of the first value.
     first: Option<(i64, f32)>,
     sum: f32,
     values: u16,
@@ -54,7 +54,7 @@ impl Curve {
         self.values = self.values.saturating_add(1);
     }
 
-    /// Two points become one.
+    /// Replaces each two points by their mean.
     fn halve(&mut self) {
         for at in 0..POINTS / 2 {
             self.points[at] = 0.5 * (self.points[2 * at] + self.points[2 * at + 1]);
@@ -63,7 +63,7 @@ impl Curve {
         self.length *= 2;
     }
 
-    /// Ends a point; one that was missed lies on the straight line to a value so many points ahead.
+    /// Ends a point; one without values is interpolated linearly to `value`, which lies `ahead` points later.
     fn end_point(&mut self, value: f32, ahead: i64) {
         self.points[self.count] = if self.values > 0 {
             self.sum / f32::from(self.values)
@@ -75,7 +75,7 @@ impl Curve {
         (self.sum, self.values) = (0.0, 0);
     }
 
-    /// How it came down.
+    /// How the temperature came down; `None` where the curve is too short or never came down half of the way.
     pub(super) fn fall(&self) -> Option<Fall> {
         let points = &self.points[..self.count];
         let (_, first) = self.first?;
@@ -115,12 +115,12 @@ impl Curve {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Fall {
-    /// Where it started.
+    /// The first temperature.
     pub from: Temperature,
-    /// Where the last quarter of the log stands.
+    /// The mean of the last quarter of the log.
     pub to: Temperature,
-    /// When it had come down half of the way, since its first sample.
+    /// Time from its first sample at which it had come down half of the way.
     pub half: TimeSpan,
-    /// Whether it still falls in that quarter, by more than 0.5 K.
+    /// Whether it falls by more than 0.5 K in that quarter.
     pub falls: bool,
 }

@@ -1,10 +1,10 @@
-//! What a log was read with.
+//! The instruments of a log.
 
 use crate::circuit::{Estimate, Gauge, Reading};
 use crate::names::Thermometer;
 use crate::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, Temperature, kelvins};
 
-/// From what a log counts its pressures.
+/// The zero of the pressures of a log.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Datum {
     /// The surrounding air.
@@ -69,7 +69,7 @@ impl Instruments {
     }
 }
 
-/// The uncertainty of the instrument beside that of what was seen.
+/// The reading with the uncertainty of the mean added to that of the instrument, as the root of the sum of squares.
 fn with<Q: Measurable>(reading: Reading<Q>, mean: Estimate) -> Reading<Q> {
     let together = libm::hypot(reading.standard_uncertainty.si(), mean.standard_uncertainty);
     Reading {

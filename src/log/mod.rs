@@ -1,15 +1,15 @@
-//! Readings over time: what a log of one vehicle says, as readings with what they are worth, and observations.
+//! Readings over time: turns the log of one vehicle into readings with their uncertainty, and observations.
 //!
 //! A [`Recorder`] takes samples in constant memory. It cleans them (spikes, sensors that stick, changed units, dropouts), finds
-//! the cycles of a clutch from the saw-tooth of the low side, and keeps apart the states of the vehicle: stretches at one speed and
-//! load. In each state it keeps running means over whole cycles, in which the start fades while more and more is taken in, so
-//! that a settled state tells the same from minute to minute. A [`Summary`] turns them into readings whose uncertainty is that of
-//! the instrument, the sampling and the drift that is left.
+//! the cycles of a clutch from the saw-tooth of the low side, and separates the states of the vehicle: stretches at one speed
+//! and load. In each state it keeps running means over whole cycles. The weight of the start of a state fades as the state
+//! lasts, so that a settled state gives the same readings from minute to minute. A [`Summary`] turns the means into readings
+//! whose uncertainty is that of the instrument, the sampling and the remaining drift.
 //!
-//! Below 0.5 samples a second only means are told; cycles are unknown.
+//! Below 0.5 samples a second there are only means; cycles are unknown.
 //!
-//! Sources: steady state by the ratio of variances of Cao & Rhinehart 1995 (`steady`); bins, states and their limits are engineering
-//! judgement, and each constant says so.
+//! Sources: steady state by the ratio of variances of Cao & Rhinehart 1995 (`steady`); bins, states and their limits are
+//! engineering judgement, as each constant says.
 
 mod bins;
 mod clean;

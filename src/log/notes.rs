@@ -1,4 +1,4 @@
-//! What was refused, ignored or doubted, counted.
+//! Counts of what was refused, ignored or doubted.
 
 use crate::names::LogNote;
 
@@ -15,7 +15,7 @@ impl Counts {
         self.0[note.code() as usize - 1]
     }
 
-    /// All that happened at least once, with how often.
+    /// The notes that happened at least once, each with its count.
     pub fn iter(&self) -> impl Iterator<Item = (LogNote, u32)> + '_ {
         LogNote::ALL.into_iter().zip(self.0).filter(|(_, count)| *count > 0)
     }

@@ -1,4 +1,4 @@
-//! The recorder: samples in, in constant memory.
+//! The recorder, which takes samples in constant memory.
 
 use super::bins::{Bins, LATE};
 use super::clean::Cleaner;
@@ -9,17 +9,17 @@ use super::summary::Summary;
 use super::track::Track;
 use crate::names::{Channel, LogNote};
 
-/// A clock that is this far ahead of the newest sample has jumped, s. Source: engineering judgement: logs of buses have a sample every
-/// five minutes.
+/// A clock that is this far ahead of the newest sample has jumped, s. Source: engineering judgement: logs of buses have a
+/// sample every five minutes.
 const AHEAD_S: f64 = 1_800.0;
-/// So many samples in a row that agree with each other make another time the true one.
+/// After so many consecutive samples that agree with each other, the new time is accepted.
 const AGREE: u8 = 5;
 
 /// Takes the samples of one vehicle and finds what they say.
 ///
-/// Samples may come up to 30 s late, twice at one time, with gaps and without some of their values; what cannot be is refused or
-/// ignored, and counted ([`Summary::notes`]). The last half minute is kept in bins of one second, all before it as running
-/// means: less than 8 KiB whatever the length of the log.
+/// Samples may come up to 30 s late, twice at one time, with gaps and without some of their values; impossible values are
+/// refused or ignored, and counted ([`Summary::notes`]). The last half minute is kept in bins of one second, all before it as
+/// running means: less than 8 KiB whatever the length of the log.
 ///
 /// ```
 /// use coldloop::log::{Datum, Recorder, Sample};
@@ -37,17 +37,17 @@ const AGREE: u8 = 5;
 /// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Recorder {
-    /// What is added to a time to count from the first sample.
+    /// What is added to the time of a sample to get the time since the first one.
     offset_s: Option<f64>,
     newest_s: f64,
-    /// A time that does not follow, and how many samples agree with it.
+    /// A time that does not continue the log, and how many samples agree with it.
     other: (f64, u8),
     last_s: f64,
     bins: Bins,
     past: Past,
 }
 
-/// What is made of the bins once they are closed.
+/// What is computed from the bins once they are closed.
 #[derive(Clone, Copy, Debug)]
 struct Past {
     cleaner: Cleaner,
@@ -56,7 +56,7 @@ struct Past {
 }
 
 impl Recorder {
-    /// A recorder that has seen nothing, of a log whose pressures count from this datum.
+    /// A recorder without samples, for a log whose pressures have this datum.
     pub const fn new(datum: Datum) -> Self {
         Self {
             offset_s: None,
@@ -138,7 +138,7 @@ impl Recorder {
         if self.other.1 < AGREE {
             return None;
         }
-        // The clock has jumped for good: the log goes on a second later.
+        // The clock has jumped and stays there: the log continues a second later.
         self.other.1 = 0;
         self.past.notes.add(LogNote::ClockJumped, 1);
         let next = libm::floor(self.newest_s) as i64 + 1;
@@ -149,7 +149,7 @@ impl Recorder {
         Some(next as f64)
     }
 
-    /// Closes the bins that no late sample may reach any more.
+    /// Closes the bins into which no late sample can fall any more.
     fn advance(&mut self, second: i64) {
         if second - LATE > self.bins.first() {
             self.past.close(&mut self.bins, second - LATE);
@@ -158,12 +158,12 @@ impl Recorder {
 }
 
 impl Past {
-    /// Takes all bins before a second.
+    /// Closes all bins before a second.
     fn close(&mut self, bins: &mut Bins, before: i64) {
         while bins.first() < before {
             let second = bins.first();
             if second + 2 * LATE + 2 < before {
-                // All bins are empty by then: the gap is as long as it is.
+                // After these bins all others are empty: the rest of the gap is skipped.
                 let mut left = 2 * LATE;
                 while left > 0 && bins.first() < before {
                     self.take(bins);

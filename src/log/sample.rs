@@ -7,7 +7,7 @@ use crate::range::{GAUGE_PRESSURE, LINE_TEMPERATURE, ROTATIONAL_SPEED, Range};
 /// How many channels a log can hold.
 pub const CHANNELS: usize = Channel::ALL.len();
 
-/// Engaged or released, and in between for a mean over some time.
+/// 0 released, 1 engaged; in between for a mean over some time.
 const CLUTCH: Range = Range::new(Quantity::Probability, 0.0, 1.0);
 
 /// What was logged at one time; any of the channels may be missing.
@@ -38,7 +38,7 @@ impl Sample {
         }
     }
 
-    /// The same with one value more, or changed.
+    /// This sample with one value added or changed.
     pub const fn with(mut self, channel: Channel, value: f64) -> Self {
         self.values[place(channel)] = value;
         self
@@ -55,7 +55,7 @@ pub(super) const fn place(channel: Channel) -> usize {
     channel.code() as usize - 1
 }
 
-/// A value that the channel can have.
+/// The value, if the channel can have it.
 ///
 /// Errors: `NotFinite`, `OutOfRange`.
 pub(super) fn check(channel: Channel, value: f64) -> Result<f64, Error> {

@@ -4,17 +4,21 @@ use super::sample::{CHANNELS, place};
 use super::swing::Cycle;
 use crate::names::Channel;
 
-/// The weight of a moment grows with the time since the state began to this power, so that the start fades while the mean still
-/// takes in more and more. Source: polynomial-decay averaging, Shamir & Zhang, Proc. ICML 30 (2013), section 4 (from memory).
+/// Power with which the weight of a value grows with the time since the state began.
+///
+/// The start of the state fades, yet the mean rests on more and more values. Source: polynomial-decay averaging, Shamir &
+/// Zhang, Proc. ICML 30 (2013), section 4 (from memory).
 const MAIN: f64 = 2.0;
-/// The same for a mean of the last part only, which tells what drift is left.
+/// The same for a mean of the last part of the state only, which shows the remaining drift.
 const RECENT: f64 = 8.0;
 
-/// Variance of the difference of the two means of so many blocks without a trend, per that of one block and times their number: with
-/// weights that grow as t^2 and t^8, 9/5 + 81/17 - 2 27/11.
+/// Variance of the difference of the two means of n blocks without a trend, as a multiple of the variance of one block over n.
+///
+/// With weights that grow as t^2 and t^8 it is 9/5 + 81/17 - 2 * 27/11.
 const APART: f64 = 1.66;
-/// From so many standard deviations on, that difference is a drift. Source: engineering judgement: one state in twenty drifts by chance
-/// where it also passes what counts as standing still; a straight trend shows from twelve blocks on.
+/// Above so many standard deviations, that difference is a drift.
+///
+/// Source: engineering judgement: by chance one state in twenty exceeds it; a linear trend exceeds it from twelve blocks on.
 const DRIFTS: f64 = 2.0;
 
 /// The running mean of one channel.
@@ -48,15 +52,15 @@ impl Mean {
         self.blocks = self.blocks.saturating_add(1);
     }
 
-    /// Whether the last part stands off the mean, by more than `still` and by more than the scatter of the blocks explains.
+    /// Whether the last part differs from the mean by more than `still` and by more than the scatter of the blocks explains.
     pub(super) fn drifts(&self, still: f64) -> bool {
         let scatter = libm::sqrt(f64::from(self.variance) * APART / f64::from(self.blocks.max(1)));
         libm::fabs(self.recent - self.mean) > f64::max(still, DRIFTS * scatter)
     }
 
-    /// Standard uncertainty of the mean: of the sampling, and the drift that is left.
+    /// Standard uncertainty of the mean: that of the sampling, and the remaining drift.
     pub(super) fn uncertainty(&self) -> f64 {
-        // Weights that grow as t^k are worth (2 k + 1) / (k + 1)^2 as many equal ones.
+        // Blocks with weights that grow as t^k are worth (2 k + 1) / (k + 1)^2 times as many of equal weight.
         let worth = f64::from(self.blocks) * (2.0 * MAIN + 1.0) / ((MAIN + 1.0) * (MAIN + 1.0));
         let sampling = libm::sqrt(f64::from(self.variance) / f64::max(worth, 1.0));
         libm::hypot(sampling, self.recent - self.mean)
@@ -92,7 +96,7 @@ impl Cycles {
         let before = self.count as f32;
         self.count = self.count.saturating_add(1);
         self.opposed += u32::from(cycle.opposed);
-        // As for the means: the first cycles fade.
+        // As for the means, the weight of the first cycles fades.
         let ratio = before / (before + 1.0);
         let part = 1.0 - ratio * ratio;
         let off = cycle.seconds - self.seconds;
@@ -113,12 +117,12 @@ impl Cycles {
 pub(super) struct State {
     pub(super) began: i64,
     pub(super) ended: i64,
-    /// Seconds that the means rest on.
+    /// Seconds over which the means were taken.
     pub(super) seconds: f64,
     pub(super) means: [Mean; CHANNELS],
     pub(super) cycles: Cycles,
     pub(super) cycling: bool,
-    /// Whether it stood still at some time, or cycled alike a few times.
+    /// Whether it was steady at some time, or had a few like cycles.
     pub(super) settled: bool,
 }
 
@@ -135,7 +139,7 @@ impl State {
         }
     }
 
-    /// Takes the means of a block of so many seconds; NaN where a channel had no value.
+    /// Adds the means of a block of so many seconds; NaN where a channel had no value.
     pub(super) fn push(&mut self, values: &[f64; CHANNELS], seconds: f64) {
         let ratio = self.seconds / (self.seconds + seconds);
         let main = 1.0 - libm::pow(ratio, MAIN + 1.0);
@@ -148,7 +152,7 @@ impl State {
         self.seconds += seconds;
     }
 
-    /// Lets what was seen so far weigh no more than so many seconds.
+    /// Reduces the weight of the past to at most so many seconds.
     pub(super) const fn fade(&mut self, seconds: f64) {
         self.seconds = self.seconds.min(seconds);
     }

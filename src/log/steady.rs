@@ -1,15 +1,16 @@
 //! When readings have settled: the ratio of two estimates of the variance.
 //!
-//! In a steady state the variance about a filtered mean and that from successive differences are the same but for noise; where a
-//! trend runs, the first is larger. Source: Cao & Rhinehart, J. Process Control 5 (1995) 363-374,
+//! In a steady state the variance about a filtered mean and that from successive differences are the same except for noise;
+//! under a trend the first is larger. Source: Cao & Rhinehart, J. Process Control 5 (1995) 363-374,
 //! doi:10.1016/0959-1524(95)00009-U (statistic, filters and sampling at intervals that outlast the autocorrelation from memory; the
 //! critical value for the factors used here is computed in the test).
 
-/// Factors of the three filters. The paper's usual ones (0.2, 0.1, 0.1) remember a start for twenty intervals; these do for eight.
+/// Factors of the three filters. The paper's usual ones (0.2, 0.1, 0.1) remember the start for twenty intervals, these for
+/// eight.
 const MEAN: f32 = 0.4;
 const VARIANCE: f32 = 0.25;
 const DIFFERENCES: f32 = 0.25;
-/// 99 % of steady normal noise stays below this ratio; see the test. Three channels have to be settled at once.
+/// Critical ratio: 99 % of steady normal noise stays below it; see the test. Three channels have to be settled at once.
 const CRITICAL: f32 = 2.1;
 
 /// The filters of one channel.
@@ -53,7 +54,7 @@ impl Steady {
         (2.0 - MEAN) * self.variance / self.differences
     }
 
-    /// Whether the channel stands still: by the ratio, or because it moves by less than `least`, which is never told from standing.
+    /// Whether the channel is steady: by the ratio, or because its standard deviation is at most `least`.
     pub(super) fn is_settled(&self, least: f32) -> bool {
         if self.count < FEWEST {
             return false;
@@ -63,7 +64,7 @@ impl Steady {
     }
 }
 
-/// Intervals before a state can count as settled. Source: engineering judgement: the filters hold half of what they can know.
+/// Intervals before a state can count as settled. Source: engineering judgement: half of the memory of the filters.
 const FEWEST: u16 = 4;
 
 #[cfg(test)]
@@ -71,7 +72,7 @@ mod tests {
     use super::*;
     use rand::{RngExt, SeedableRng};
 
-    /// Sums of twelve uniform numbers are as good as normal here.
+    /// Normal noise, approximated by sums of twelve uniform numbers.
     fn noise(random: &mut rand_chacha::ChaCha8Rng) -> f32 {
         (0..12).map(|_| random.random::<f32>()).sum::<f32>() - 6.0
     }
@@ -93,7 +94,7 @@ mod tests {
     }
 
     #[test]
-    fn a_trend_is_no_steady_state_and_its_end_is_one() {
+    fn a_trend_is_not_steady_and_its_end_is() {
         let mut random = rand_chacha::ChaCha8Rng::seed_from_u64(2);
         let mut steady = Steady::NEW;
         for at in 0..20 {

@@ -1,4 +1,4 @@
-//! What a log says: states, readings with what they are worth, observations, and what is not known yet.
+//! What a log says: states, readings with their uncertainty, observations, and what is not known yet.
 
 use super::curve::Fall;
 use super::instruments::{Datum, Instruments};
@@ -10,20 +10,21 @@ use crate::names::{Channel, LogNote, LogPhase, Observation};
 use crate::units::{Frequency, Pressure, RotationalSpeed, TimeSpan};
 use crate::vehicle::Conditions;
 
-/// Seconds of a settled state from which on it is judged. Source: engineering judgement: six blocks.
+/// Seconds that a settled state must last to be judged. Source: engineering judgement: six blocks.
 const JUDGED_S: f64 = 60.0;
-/// Seconds of a state after which nothing more is waited for, and cycles of one. Source: makers' procedures ask for five minutes at a
-/// steady speed (published), and cycles are counted over three minutes (common practice).
+/// Seconds, and cycles, after which a state has lasted long enough. Source: makers' procedures ask for five minutes at a steady
+/// speed (published), and cycles are counted over three minutes (common practice).
 const ENOUGH_S: f64 = 180.0;
 const ENOUGH_CYCLES: u32 = 3;
 /// Cycles whose length scatters by more than this share of it do not repeat. Source: engineering judgement.
 const IRREGULAR: f64 = 0.35;
-/// So many times the low side has to come back from near vacuum. Source: engineering judgement: once may be a hose or a stop.
+/// Least number of returns of the low side from near vacuum. Source: engineering judgement: one may be a hose or a stop.
 const COMES_AND_GOES: u32 = 2;
-/// A clutch that is commanded for this share of the time, and a high side this many times the low one, make an engaged compressor.
+/// A compressor is engaged if its clutch is commanded for more than this share of the time, and the high side is more than
+/// this many times the low side.
 const ENGAGED: f64 = 0.97;
 const PUMPS: f64 = 2.0;
-/// Sides that are equal this soon after the stop equalise quickly, s. Source: the observation's own wording.
+/// Sides equalise quickly if they are equal within this time after the stop, s. Source: the wording of the observation.
 const QUICKLY_S: f64 = 120.0;
 
 /// What a log says so far.
@@ -40,15 +41,15 @@ const QUICKLY_S: f64 = 120.0;
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Summary {
-    /// How its last part stands.
+    /// The phase of its last part.
     pub phase: LogPhase,
     /// Length of the log.
     pub elapsed: TimeSpan,
-    /// How much longer the present state should last before more is told; zero when it has lasted long enough.
+    /// How much longer the present state should last; zero when it has lasted long enough.
     pub wait: TimeSpan,
-    /// How the vent came down, and the cabin.
+    /// How the vent air came down.
     pub vent: Option<Fall>,
-    /// How the cabin's air came down.
+    /// How the cabin air came down.
     pub cabin: Option<Fall>,
     /// What was refused, ignored or doubted.
     pub notes: Counts,
@@ -75,7 +76,7 @@ impl Summary {
             states: [now; STATES],
             count: 0,
         };
-        // At most one less than there is room for, and the present one.
+        // The earlier states fill all places but one; the last is for the present state.
         for state in track.earlier.iter().flatten() {
             summary.states[summary.count] = LogState::of(state, track);
             summary.count += 1;
@@ -95,7 +96,7 @@ impl Summary {
         &self.states[..self.count]
     }
 
-    /// The states that settled, or lasted long enough to be judged all the same, the one that is known best first.
+    /// The states that settled, or lasted long enough to be judged anyway; the longest first, the others in the order of time.
     pub fn judged(&self) -> impl Iterator<Item = &LogState> {
         let long = |state: &&LogState| {
             let least_s = if state.state.settled { JUDGED_S } else { ENOUGH_S };
@@ -110,11 +111,11 @@ impl Summary {
         best.into_iter().chain(others)
     }
 
-    /// What follows from the trace beside the readings.
+    /// The observations that follow from the log.
     ///
-    /// The clutch is engaged where it is commanded all the time and the sides stand apart; both sides are equal soon after a stop, or
-    /// not; cooling comes and goes where the low side fell near vacuum and came back at least twice, unless a clutch whose cycles are
-    /// alike explains that.
+    /// The clutch is engaged where it is commanded all the time and the pressures of the sides differ. The sides equalise quickly
+    /// or not, where a stop was seen. Cooling comes and goes where the low side fell near vacuum and came back at least twice,
+    /// unless the regular cycles of a clutch explain that.
     pub fn observations(&self) -> Observations {
         let mut seen = Observations::NONE;
         if self.judged().next().is_some_and(LogState::is_driven) {
@@ -131,7 +132,7 @@ impl Summary {
     }
 }
 
-/// How the present state stands.
+/// The phase of the present state.
 fn phase(track: &Track, now: &LogState) -> LogPhase {
     if track.rows == 0 || now.state.seconds <= 0.0 {
         LogPhase::Empty
@@ -200,7 +201,7 @@ pub struct LowSwing {
     pub count: u32,
     /// How often it cycles, with the scatter of the length of a cycle.
     pub cycles: Estimate<Frequency>,
-    /// Part of the time that the clutch is engaged, or the low side falls where the clutch is not logged.
+    /// Share of the time in which the clutch is engaged, or in which the low side falls where the clutch is not logged.
     pub on_share: f64,
     /// Low side at which the compressor is switched off, from the datum of the log.
     pub cut_out: Pressure,
@@ -208,7 +209,7 @@ pub struct LowSwing {
     pub cut_in: Pressure,
     /// Lowest and highest high side of a cycle; `None` where it was not logged.
     pub high_side: Option<(Pressure, Pressure)>,
-    /// Whether cycles are alike, and the high side rises while the low side falls, as a switching compressor has it.
+    /// Whether cycles are alike, and the high side rises while the low side falls, as with a compressor that is switched.
     pub repeats: bool,
 }
 
@@ -226,13 +227,14 @@ impl LogState {
         TimeSpan::from_seconds(self.state.began as f64)
     }
 
-    /// How much of it the means rest on: without the change into it, and without a cycle that is not complete.
+    /// Time over which the means were taken: without the transition at its start, and without an incomplete cycle.
     pub const fn lasted(&self) -> TimeSpan {
         TimeSpan::from_seconds(self.state.seconds)
     }
 
-    /// The mean of a channel over the state, over whole cycles where it cycles, with the standard uncertainty of what was seen: the
-    /// sampling, the scatter from cycle to cycle, and the drift that is left. In SI, as the samples are: the channel says of what.
+    /// The mean of a channel over the state, over whole cycles where it cycles, in SI as the samples are.
+    ///
+    /// Its standard uncertainty is that of the sampling, the scatter from cycle to cycle and the remaining drift.
     pub fn mean(&self, channel: Channel) -> Option<Estimate> {
         self.state.mean(channel).map(|mean| Estimate {
             value: mean.mean,
@@ -245,7 +247,7 @@ impl LogState {
         self.state.mean(channel).map(|mean| mean.recent - mean.mean)
     }
 
-    /// How many of both pressures and the vent still drift at its end.
+    /// How many of the two pressures and the vent still drift at its end.
     fn drifting(&self) -> u32 {
         let drifts = |(channel, still): &(Channel, f32)| {
             let mean = self.state.mean(*channel);
@@ -296,8 +298,8 @@ impl LogState {
             && apart.is_some_and(|(low, high)| high > PUMPS * f64::max(low, 0.0) && high > 0.0)
     }
 
-    /// The readings of the state: means with the accuracy of the instruments beside what was seen, and how often the clutch cycles where
-    /// samples came often enough to tell.
+    /// The readings of the state: the means, whose uncertainty includes that of the instruments, and how often the clutch cycles,
+    /// where samples came often enough to see it.
     pub fn readings(&self, instruments: &Instruments) -> Readings {
         let pressure = |channel, gauge| {
             self.mean(channel)
@@ -323,13 +325,13 @@ impl LogState {
         }
     }
 
-    /// Clutch engagements per second; `None` where it was not seen.
+    /// Clutch engagements per second; `None` where they are unknown.
     fn clutch_cycles(&self) -> Option<Reading<Frequency>> {
         if !self.sees_cycles || self.state.mean(Channel::LowSide).is_none() {
             return None;
         }
         match self.swing() {
-            // A swing that does not repeat is not the clutch's doing alone.
+            // Irregular swings have another cause beside the clutch.
             Some(swing) if !swing.repeats => None,
             Some(swing) => Some(Reading {
                 value: swing.cycles.value,
@@ -359,8 +361,10 @@ impl LogState {
     }
 }
 
-/// How far the rate of cycles of one run may lie from that of the vehicle, per its value. Log loss on building logs of an independent
-/// simulator: 0.3 to 1 serve alike; the bare scatter of one run costs a fiftieth of the right answers.
+/// Standard uncertainty of the rate of cycles of one run for that of the vehicle, relative.
+///
+/// Fitted by log loss to logs of an independent simulator: 0.3 to 1 do equally well; without it a fiftieth of the right
+/// answers is lost.
 const ONE_RUN: f64 = 0.6;
-/// The length of a cycle is not told better than this share of it. Source: engineering judgement: samples of a second or two.
+/// Least relative uncertainty of the length of a cycle. Source: engineering judgement: samples of a second or two.
 const RESOLVED: f64 = 0.05;

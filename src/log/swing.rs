@@ -32,7 +32,7 @@ pub(super) struct Cycle {
 pub(super) struct Swing {
     last: f32,
     last_high: f32,
-    /// The furthest point since the last turn, and when.
+    /// The furthest point since the last turn, and its time.
     extreme: f32,
     extreme_at: i64,
     falling: Option<bool>,
@@ -58,7 +58,7 @@ impl Swing {
         clutch: (0, 0),
     };
 
-    /// Takes one second; a turn, and a whole cycle at the second trough.
+    /// Takes one second; returns a turn when one is seen, with a whole cycle from the second trough on.
     pub(super) fn push(&mut self, second: i64, low: f32, high: f32, clutch: f32) -> Option<(Turn, Option<Cycle>)> {
         if low.is_nan() {
             return None;
@@ -156,7 +156,7 @@ mod tests {
                 assert!((cycle.low.0 - 170e3).abs() < 1.0 && (cycle.low.1 - 290e3).abs() < 6e3);
             }
         }
-        // Ten troughs.
+        // Ten troughs enclose nine cycles.
         assert_eq!(cycles, 9);
     }
 }

@@ -1,4 +1,4 @@
-//! Second after second in the order of time: blocks, cycles, states.
+//! Follows the seconds in the order of time: blocks, cycles, states.
 
 use super::bins::Row;
 use super::curve::Curve;
@@ -10,36 +10,36 @@ use super::swing::{Swing, Turn};
 use crate::names::Channel;
 use crate::units::STANDARD_PRESSURE_PA;
 
-/// States of a log that are kept; when there are more, the shortest earlier one goes.
+/// States of a log that are kept; when there are more, the shortest earlier one is dropped.
 pub(super) const STATES: usize = 4;
 
 /// Least length of a block, s: of a steady system, and of whole cycles.
 const BLOCK_S: i64 = 10;
 const CYCLES_S: i64 = 20;
-/// What follows a change for so long belongs to no state, s. Source: engineering judgement: pressures take that long to turn.
+/// Time after a change that belongs to no state, s. Source: engineering judgement: pressures take that long to turn.
 const CHANGING_S: i64 = 15;
-/// A speed that differs by this share, and by so much (1/s), for so many seconds, is another one. Source: engineering judgement.
+/// A speed has changed if it differs by this share, and by so much (1/s), for so many seconds. Source: engineering judgement.
 const OTHER_SPEED: (f32, f32) = (0.12, 1.5);
 const OTHER_SPEED_S: u8 = 3;
 /// Seconds between samples up to which cycles are seen.
 const SEEN_S: f32 = 2.2;
-/// A system cycles no more when no trough came for so many of its cycles, and for so many seconds.
+/// A system has stopped cycling if there was no trough for so many of its cycles, and for so many seconds.
 const CEASED: (f32, f32) = (3.0, 90.0);
-/// What was seen of a system before it began to cycle weighs no more than so many seconds.
+/// Largest weight, in seconds, of what was seen of a system before it began to cycle.
 const BEFORE_CYCLES_S: f64 = 20.0;
-/// Least step of low and high side (Pa) between blocks that tells another state, how many times the usual step, and of how many
-/// blocks that is known. Source: engineering judgement.
+/// A new state begins with a step of low or high side between blocks that is at least so large (Pa), and so many times the
+/// usual step, which must be known from so many blocks. Source: engineering judgement.
 const STEP_PA: [f32; 2] = [10e3, 40e3];
 const STEP_RATIO: f32 = 8.0;
 const STEP_BLOCKS: u32 = 6;
-/// So many states at one speed make a restless system, whose further steps are one state. Source: engineering judgement: fan steps and
-/// doors come once or twice.
+/// From so many states at one speed on, a system is restless, and further steps do not begin a state. Source: engineering
+/// judgement: a fan is switched or a door opened once or twice.
 const RESTLESS: u8 = 3;
-/// Movement that counts as standing still: low side, high side (Pa), vent (K). Source: engineering judgement, half of what a gauge
-/// or a pocket thermometer tells.
+/// Movement that counts as steady: low side, high side (Pa), vent (K). Source: engineering judgement, half of the resolution
+/// of a gauge or a pocket thermometer.
 pub(super) const STILL: [f32; 3] = [3e3, 10e3, 0.3];
 
-/// The channels that tell whether a system has settled.
+/// The channels that show whether a system has settled.
 pub(super) const TELLING: [Channel; 3] = [Channel::LowSide, Channel::HighSide, Channel::Vent];
 
 /// Sums of a block.
@@ -140,13 +140,15 @@ pub(super) struct Track {
     pub(super) equal_after: Option<i64>,
 }
 
-/// A low side below the first comes near vacuum, one above the second has come back, Pa above the surrounding air. Source: the wording of
-/// the observation that cooling comes and goes, in numbers of engineering judgement.
+/// A low side below the first is near vacuum, one above the second has come back, Pa above the surrounding air.
+///
+/// Source: the wording of the observation that cooling comes and goes; the numbers are engineering judgement.
 const VACUUM_PA: (f32, f32) = (20e3, 80e3);
 /// Cycles after which a cycling state counts as settled.
 const SETTLED_CYCLES: u32 = 3;
 
-/// Two sides that differ by less than this share of what they differed by when the compressor ran are equal. Judgement.
+/// Two sides are equal if they differ by less than this share of their difference when the compressor ran. Source: engineering
+/// judgement.
 const EQUAL: f64 = 0.1;
 
 impl Track {
@@ -178,7 +180,7 @@ impl Track {
         self.interval <= SEEN_S
     }
 
-    /// Whether the pressures step again and again at one speed: that is no change of the load, but a system that is not at rest in itself.
+    /// Whether the pressures step again and again at one speed, which no change of load explains.
     pub(super) const fn is_restless(&self) -> bool {
         self.steps_alone >= RESTLESS || self.recoveries > 0
     }
@@ -192,7 +194,7 @@ impl Track {
         stands(Channel::CompressorSpeed).or_else(|| stands(Channel::EngineSpeed)) == Some(true)
     }
 
-    /// Whether pressures and vent stand still.
+    /// Whether pressures and vent are steady.
     pub(super) fn is_settled(&self) -> bool {
         let known = |channel: &Channel| self.now.mean(*channel).is_some();
         let mut telling = TELLING.into_iter().zip(&self.steady).zip(STILL);
@@ -229,7 +231,7 @@ impl Track {
         }
     }
 
-    /// Whether engine or compressor turn at another speed than in this state for some seconds.
+    /// Whether engine or compressor have turned at another speed than that of this state for some seconds.
     fn is_other_speed(&mut self, row: &Row) -> bool {
         let other = [Channel::EngineSpeed, Channel::CompressorSpeed]
             .into_iter()
@@ -242,7 +244,7 @@ impl Track {
         self.other_speed >= OTHER_SPEED_S
     }
 
-    /// A new state; the one before is kept.
+    /// Begins a new state; the one before is kept.
     pub(super) fn begin(&mut self, second: i64) {
         let state = self.now;
         if state.seconds > 0.0 {
@@ -294,7 +296,7 @@ impl Track {
         }
     }
 
-    /// Cycling begins or ends: what was seen before counts little, unless the system does so again and again.
+    /// Cycling begins or ends: what was seen before gets a small weight, unless the system is restless.
     fn change_mode(&mut self) {
         if !self.is_restless() {
             self.now.fade(BEFORE_CYCLES_S);
@@ -308,7 +310,7 @@ impl Track {
         }
     }
 
-    /// The block so far belongs to the state, unless the state is still changing or this block tells of another one.
+    /// Adds the block to the state, unless the state is still changing or this block belongs to another one.
     fn end_block(&mut self, second: i64) {
         let block = core::mem::replace(&mut self.block, Block::new(second));
         let means = block.means();
@@ -349,7 +351,8 @@ impl Track {
         };
     }
 
-    /// Counts how often the low side comes back from near vacuum. What was taken for states of their own until the first time was none.
+    /// Counts how often the low side comes back from near vacuum; at the first time the earlier states are dropped, since they
+    /// were parts of this swing.
     fn watch_vacuum(&mut self, low: f32) {
         let (near, back) = match self.datum {
             Datum::Gauge => VACUUM_PA,
@@ -369,7 +372,7 @@ impl Track {
         }
     }
 
-    /// Whether the two sides have come together since the compressor stopped.
+    /// Notes when the two sides have become equal after the compressor stopped.
     fn equalise(&mut self, row: &Row) {
         let before = self
             .earlier

@@ -12,10 +12,15 @@ use alloc::vec::Vec;
 
 /// What a program has to know to ask the right questions about a system, as one JSON object, on one line.
 ///
-/// Keys: `faults` that the system can have (each `fault`, `says`, `measure` of its severity, `prior`, and `repair` with
-/// `says`, `minutes`, `parts_in_minutes`, `recovers_charge`, `cautions`), `checks` that exist for it (each `check`, `says`, `minutes`,
-/// `parts_in_minutes`, whether it `needs_running`, `cautions` and `questions`, the observations that it answers), and `observations` (each `observation` and what
-/// it `says`). Costs and priors are the library's own; a readings file may have others.
+/// Keys:
+///
+/// - `faults` that the system can have: each `fault`, `says`, `measure` of its severity, `prior`, and `repair` with `says`,
+///   `minutes`, `parts_in_minutes`, `recovers_charge`, `cautions`;
+/// - `checks` that exist for it: each `check`, `says`, `minutes`, `parts_in_minutes`, whether it `needs_running`, `cautions`
+///   and `questions`, the observations that it answers;
+/// - `observations`: each `observation` and what it `says`.
+///
+/// Costs and priors are the defaults of the library; a readings file may have others.
 ///
 /// Source: common practice, no source, in `tables/faults` and `tables/checks`.
 ///
@@ -31,8 +36,8 @@ pub fn catalogue_json(system: &System) -> String {
     let checks = Check::ALL.into_iter().filter(|check| can_check(*check, system));
     let observations = Observation::ALL.into_iter();
     record!({
-        "faults": faults.map(|fault| mended(fault, system, &settings)).collect::<Vec<_>>(),
-        "checks": checks.map(|check| told(check, system)).collect::<Vec<_>>(),
+        "faults": faults.map(|each| fault(each, system, &settings)).collect::<Vec<_>>(),
+        "checks": checks.map(|each| check(each, system)).collect::<Vec<_>>(),
         "observations": observations.map(|observation| {
             record!({ "observation": observation.id(), "says": observation.description() })
         }).collect::<Vec<_>>(),
@@ -40,7 +45,7 @@ pub fn catalogue_json(system: &System) -> String {
     .answer()
 }
 
-fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
+fn fault(fault: Fault, system: &System, settings: &Settings) -> Json {
     let repair = repair(fault);
     record!({
         "fault": fault.id(),
@@ -57,7 +62,7 @@ fn mended(fault: Fault, system: &System, settings: &Settings) -> Json {
     })
 }
 
-fn told(check: Check, system: &System) -> Json {
+fn check(check: Check, system: &System) -> Json {
     let asked: Vec<&str> = questions(check, system).map(Observation::id).collect();
     let cost = Prices::default().check(check);
     record!({

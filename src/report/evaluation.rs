@@ -64,7 +64,7 @@ fn refused(case: &RefusedCase) -> Json {
     })
 }
 
-/// The same as a table for people.
+/// The same as a table of text.
 ///
 /// ```
 /// use coldloop::{diagnosis::Settings, evaluate::{Priors, evaluate}, report};

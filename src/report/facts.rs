@@ -1,4 +1,4 @@
-//! What is published of a refrigerant, as JSON.
+//! Published facts of a refrigerant, as JSON.
 
 use super::record::{Json, Told, record};
 use crate::fluid::Sourced;
@@ -7,7 +7,7 @@ use crate::saturation::{self, Blend, Boundary};
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// What is published of a refrigerant, with the source of each fact, as one JSON object, on one line.
+/// Published facts of a refrigerant, each with its source, as one JSON object, on one line.
 ///
 /// Keys: `name`, `cas`, `safety_group`, `flammability_limit`, `ozone_depletion`, `warming` by report, `equation` with its
 /// DOI and stated uncertainty, `blend` with its components, the pairs without published parameters and the standard

@@ -1,4 +1,4 @@
-//! How a step can come out, by name.
+//! The outcomes of a step, each with an id and a text.
 
 use super::words::finding_says;
 use crate::diagnosis::{Action, figure_of};
@@ -14,7 +14,7 @@ pub enum Finding {
     Seen(Observation, bool),
     /// A figure below, within or above its normal range.
     Read(Feature, ResultKind),
-    /// None of the questions of a check that answers several is answered with yes.
+    /// A check that answers several questions found none of them true.
     NoneOf(Check),
     /// A repair helped.
     Fixed,
@@ -23,7 +23,7 @@ pub enum Finding {
 }
 
 impl Finding {
-    /// What the result of a step is, as a branch of a plan or an outcome of a check has it.
+    /// The finding of a branch of a plan or an outcome of a check.
     pub fn of(action: Action, result: ResultKind, observation: Option<Observation>) -> Self {
         let yes = result == ResultKind::Yes;
         match (action, observation) {

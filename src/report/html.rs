@@ -1,4 +1,4 @@
-//! The page as HTML: text and drawings on one sheet, which a phone shows in one column and a printer in black.
+//! The page as HTML: text and drawings on one sheet, in one column on a phone and in black on paper.
 
 use super::lines::{Lines, Piece, capital, uncapital};
 use super::page::Page;
@@ -15,13 +15,13 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
-/// The looks of the page. It has no `<` and no `&`, so that the page is XML too.
+/// The style sheet of the page. It has no `<` and no `&`, so that the page is also XML.
 const STYLE: &str = include_str!("page.css");
 
-/// The page of a visit as one self-contained HTML document: no script, nothing to fetch.
+/// The page of a visit as one self-contained HTML document, without scripts or external files.
 ///
-/// It is read on a phone and on a desk, and prints on one sheet of A4 or Letter in black. It is well-formed XML too, in the
-/// language of the settings of the visit.
+/// It fits a phone and a desktop, and prints on one sheet of A4 or Letter in black. It is also well-formed XML, in the language
+/// of the settings of the visit.
 ///
 /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
 ///
@@ -50,7 +50,7 @@ pub fn html(visit: &Visit, units: Units) -> Result<String, Refusal> {
     Ok(out)
 }
 
-/// The same as a part of another page, such as a notebook: the looks and the article, without a document around them.
+/// The same as a part of another page, such as a notebook: the style sheet and the article, without a document around them.
 ///
 /// Errors: as [`html`].
 ///
@@ -69,11 +69,11 @@ pub fn html_part(visit: &Visit, units: Units) -> Result<String, Refusal> {
     Ok(out)
 }
 
-/// What a page is written from: its values, and the drawings that there are.
+/// The contents of a page: its values and its drawings.
 struct Sheet<'a> {
     page: &'a Page,
     wording: Wording,
-    /// Each as an element of the page; where it cannot be drawn, why not.
+    /// Each as an element of the page; where it cannot be drawn, the reason.
     drawings: Vec<(Picture, String)>,
 }
 
@@ -97,7 +97,7 @@ impl<'a> Sheet<'a> {
         }
     }
 
-    /// Who puts the page into sentences.
+    /// The writer of the sentences.
     const fn writer(&self) -> Writer<'a> {
         Writer {
             page: self.page,
@@ -145,7 +145,7 @@ impl<'a> Sheet<'a> {
         out.write_str(drawing.map_or("", |(_, element)| element))
     }
 
-    /// What the text says too, as a section.
+    /// A part that the text page also has, as a section.
     fn told(&self, out: &mut String, write: fn(&Writer<'a>, &mut Lines)) -> fmt::Result {
         let mut lines = Lines::default();
         write(&self.writer(), &mut lines);
@@ -157,7 +157,7 @@ impl<'a> Sheet<'a> {
         out.write_str("</section>\n")
     }
 
-    /// What must stop, system and conditions, what it is, and what else it may be.
+    /// The stop, system and conditions, the result and the other explanations.
     fn head(&self, out: &mut String) -> fmt::Result {
         let mut lines = Lines::default();
         self.writer().stop(&mut lines);
@@ -179,7 +179,7 @@ impl<'a> Sheet<'a> {
         out.write_str("</section>\n")
     }
 
-    /// The first step below its cautions, and what then; where there is none, the cautions alone.
+    /// The first step below its cautions, and its outcomes; where there is no step, the cautions alone.
     fn to_do(&self, out: &mut String) -> fmt::Result {
         out.write_str("<section>\n")?;
         let Some(first) = self.page.first() else {
@@ -221,7 +221,7 @@ impl<'a> Sheet<'a> {
         out.write_str("</div>\n")
     }
 
-    /// The readings beside what is normal, what follows from them, and the cycle.
+    /// The readings with their normal ranges, the derived figures, and the cycle.
     fn readings(&self, out: &mut String) -> fmt::Result {
         if !self.page.readings.is_empty() {
             out.write_str("<section>\n")?;
@@ -238,7 +238,7 @@ impl<'a> Sheet<'a> {
         self.drawing(out, Picture::Cycle)
     }
 
-    /// The cautions that belong to no step above, on request.
+    /// The cautions that belong to no step above, folded.
     fn other_cautions(&self, out: &mut String) -> fmt::Result {
         let writer = self.writer();
         let told = writer.first_cautions(false);
@@ -249,7 +249,7 @@ impl<'a> Sheet<'a> {
         let title = Escaped(self.text(Text::OtherCautions));
         writeln!(out, "<details>\n<summary>{title}</summary>")?;
         list(out, others().map(|caution| caution.sentence(self.wording.language)))?;
-        // Paper shows what is folded on a screen, in a few words each.
+        // What is folded on a screen is printed in a few words each.
         writeln!(out, "</details>\n<section class=\"paper\">\n<h2>{title}</h2>")?;
         let short = others().map(|caution| caution.short(self.wording.language));
         list(out, short)?;
@@ -257,7 +257,7 @@ impl<'a> Sheet<'a> {
     }
 }
 
-/// The pieces of a text as elements: what is set in further there stands in smaller letters.
+/// The pieces of a text as elements; deeper indentation becomes smaller letters.
 fn pieces(out: &mut String, pieces: &[Piece]) -> fmt::Result {
     pieces.iter().try_for_each(|piece| match piece {
         Piece::Heading(text) => element(out, "h2", text),

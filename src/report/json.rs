@@ -29,19 +29,27 @@ use alloc::vec::Vec;
 
 /// The answer as one JSON object, on one line.
 ///
-/// Numbers are plain SI with the unit and the datum in the key; ids are the same in every language, and what it `says` is in the
-/// one that is asked for. Keys: `verdict` (an id of `VerdictKind`), `named` (the
-/// fault or the short list), `rival`, `faults` (each `fault`, `probability`, `severity`, `because`, in which each piece of evidence has its `strength`, an id of `Strength`),
-/// `none_of_these`, `entry_error`, `two_faults`, `out_of_line` (the figure that fits the leading explanation badly), `expected` (by reading: `low`, `median`, `high` of the 95 % band, `measured`,
-/// `deviation` in standard deviations, `standing` as an id of `Standing`),
-/// `expected_basis` (an id of `ExpectedBasis`), `derived` (each with its standard uncertainty), `rest`, `resting` (the arithmetic of the pressure at rest: `excess` above
-/// saturation, the `gas_share` or the warmth `warmer_k` that it stands for, and the share of the charge that is `missing`), `stop` (why the compressor must stand still: `reason`, what it `says`, and where the high side
-/// is at its limit `high_side_pa_gauge`, `limit_pa_gauge` and whether the limit is 95 % of the vehicle's own cut-out), `next_step` (`check` or `repair`, as a step of
-/// [`plan_json`](super::plan_json()), and what it `says`; `null` where nothing is left to do), `next_checks` (each
-/// with the entries of a readings file that it `fills`, its `minutes` of labour and `parts_in_minutes`, its cautions and what every
-/// outcome would mean: `outcome` is the id of a [`Finding`](super::Finding), `seen` what was seen, `of` the question that is
-/// answered), `cautions`, `quality`, and as in every answer the version of the library (`coldloop`) and of its formats
-/// (`format`). What is not known is `null`.
+/// Numbers are plain SI with the unit and the datum in the key. Ids are the same in every language; `says` is a text in
+/// `language`. What is not known is `null`. Keys:
+///
+/// - `verdict`: an id of `VerdictKind`; `named`: the fault or the short list; `rival`;
+/// - `faults`: each `fault`, `probability`, `severity`, `repair`, and `because`, in which each piece of evidence has its
+///   `strength`, an id of `Strength`;
+/// - `none_of_these`, `entry_error`, `two_faults`; `out_of_line`: the figure that fits the leading explanation badly;
+/// - `expected`: by reading `low`, `median`, `high` of the 95 % band, `measured`, `deviation` in standard deviations, and
+///   `standing`, an id of `Standing`; `expected_basis`: an id of `ExpectedBasis`;
+/// - `derived`: each figure with its standard uncertainty;
+/// - `rest`; `resting`, the arithmetic of the pressure at rest: `excess` above saturation, the `gas_share` or the difference in
+///   temperature `warmer_k` that explains it, and the share of the charge that is `missing`;
+/// - `stop`, why the compressor must stand still: `reason`, `says`, and where the high side is at its limit
+///   `high_side_pa_gauge`, `limit_pa_gauge` and `limit_of_vehicle`, whether the limit is 95 % of the vehicle's own cut-out;
+/// - `next_step`: `check` or `repair`, as in a step of [`plan_json`](super::plan_json()), and `says`; `null` where nothing is
+///   left to do;
+/// - `next_checks`: each with the entries of a readings file that it `fills`, its `minutes` of labour and `parts_in_minutes`,
+///   its `cautions`, and its `outcomes`, in which `outcome` is the id of a [`Finding`](super::Finding), `seen` its text and
+///   `of` the question that is answered;
+/// - `cautions`, `quality`;
+/// - in this as in every answer, the version of the library (`coldloop`) and of its formats (`format`).
 ///
 /// ```
 /// use coldloop::{diagnosis::{Settings, judge}, intake, report};
@@ -227,7 +235,7 @@ fn band(row: &PageReading) -> Json {
     ]))
 }
 
-/// Every derived figure by its name; the unit stands in the key of the value.
+/// Every derived figure by its name; the unit is in the key of the value.
 fn figures(derived: &Derived) -> Json {
     let figures: [(&str, &str, Option<Estimate>); 12] = [
         ("low_side_dew", "k", derived.low_dew.map(Estimate::si)),

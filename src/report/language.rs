@@ -14,7 +14,7 @@ pub(super) const fn column(language: Language) -> usize {
     }
 }
 
-/// A text with the words in the place of its placeholders.
+/// A text with its placeholders replaced by words.
 pub(super) fn fill(text: &str, words: &[(&str, &str)]) -> String {
     let mut rest = text;
     let mut filled = String::new();
@@ -34,7 +34,7 @@ pub(super) fn fill(text: &str, words: &[(&str, &str)]) -> String {
     filled
 }
 
-/// What to do in this system, in a sentence.
+/// What a step asks for in this system, in a sentence.
 ///
 /// ```
 /// use coldloop::diagnosis::Action;

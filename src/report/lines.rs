@@ -1,4 +1,4 @@
-//! Lines of a page of text, none of them wider than the page.
+//! Lines of a page of text, wrapped to the width of the page.
 
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -25,7 +25,9 @@ pub(super) struct Lines {
 }
 
 impl Lines {
-    /// A line of text, wrapped at spaces but not at those of [`whole`]; its first line begins with `first` and the others with as many spaces.
+    /// Text that is wrapped at spaces, but not at those of [`whole`].
+    ///
+    /// Its first line begins with `first` and the others with as many spaces.
     pub(super) fn wrapped(&mut self, first: &'static str, text: &str) {
         let text = text.into();
         self.pieces.push(Piece::Wrapped { first, text });
@@ -41,7 +43,7 @@ impl Lines {
         self.pieces.push(Piece::Line(line.into()));
     }
 
-    /// An empty line, unless one is there.
+    /// An empty line, unless there is one already.
     pub(super) fn gap(&mut self) {
         self.pieces.push(Piece::Gap);
     }
@@ -96,7 +98,7 @@ fn end(out: &mut String, line: &str) {
     out.push('\n');
 }
 
-/// The space at which no line is wrapped.
+/// The space that does not wrap.
 const WHOLE: char = '\u{a0}';
 
 /// A text that stays on one line.
@@ -106,7 +108,7 @@ pub(super) fn whole(text: &str) -> String {
         .collect()
 }
 
-/// A sentence as it stands after a colon: without its capital letter.
+/// A sentence without its capital letter, to follow a colon.
 pub(super) fn uncapital(text: &str) -> String {
     let mut letters = text.chars();
     match letters.next() {

@@ -1,4 +1,4 @@
-//! The page of a visit: how it is made.
+//! Makes the page of a visit.
 
 use super::finding::Finding;
 use super::page::{
@@ -20,27 +20,27 @@ use crate::vehicle::System;
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
-/// From these odds on two faults at once are the result.
+/// Above this probability, two faults at once are the result.
 const LIKELIER_THAN_NOT: f64 = 0.5;
-/// At most so many explanations and arguments are told.
+/// Largest number of explanations, and of arguments, on a page.
 const TOLD: usize = 5;
 
-/// What comes before everything else.
+/// Cautions that come before everything else.
 const WARNINGS: [Caution; 3] = [Caution::HighSideNearLimit, Caution::DoNotRun, Caution::TestTooHigh];
 
-/// What a page is made of.
+/// The input of a page.
 struct Parts<'a> {
     case: &'a Case,
     diagnosis: &'a Diagnosis,
     reasons: &'a Reasons<'a>,
     prices: &'a Prices,
-    /// Stands in the place of the next checks.
+    /// Replaces the next checks.
     plan: Option<&'a Plan>,
     proof: Option<Box<Judgements>>,
 }
 
 impl Page {
-    /// The page of a visit, with the plan in the place of the next checks; a vehicle on which no fault stands out has none.
+    /// The page of a visit, with a plan instead of the next checks; a healthy vehicle has no plan.
     ///
     /// Errors: a [`Refusal`] for what cannot be diagnosed or judged.
     pub fn of_visit(visit: &Visit) -> Result<Self, Refusal> {
@@ -48,7 +48,7 @@ impl Page {
         let mut diagnosis = visit.told(&judgement)?;
         let proof = proof(visit, &mut diagnosis)?;
         let healthy = diagnosis.verdict.kind == VerdictKind::Healthy;
-        // Tests of an empty circuit alone say nothing of the vehicle.
+        // Tests of an empty circuit alone do not judge the vehicle.
         let empty = visit.is_uncharged() && diagnosis.verdict.kind == VerdictKind::NotEnoughEvidence;
         let plan = (!healthy && !empty && diagnosis.next_step.is_some()).then(|| visit.planned(&judgement));
         Ok(Self::of(Parts {
@@ -61,7 +61,7 @@ impl Page {
         }))
     }
 
-    /// The page of a diagnosis, with the next checks in the place of a plan, and without what was done since.
+    /// The page of a diagnosis, with the next checks instead of a plan, and without what was done since.
     pub fn of_diagnosis(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> Self {
         Self::of(Parts {
             case,
@@ -89,7 +89,7 @@ impl Page {
                 let must_stand = diagnosis.stop.is_some() || diagnosis.cautions.contains(&Caution::DoNotRun);
                 parts.plan.map(|_| Again::of(case, must_stand))
             }
-            // What was not read before can no longer be.
+            // What was not read before the repair cannot be read any more.
             Some(RepairFinding::Better | RepairFinding::CannotTell) => Some(Again::of(case, true)),
             Some(
                 RepairFinding::Proven
@@ -135,8 +135,8 @@ impl Page {
     }
 }
 
-/// What was done since, judged; where the repair is proven, no next step is left in the diagnosis.
-#[inline(never)] // so that its answer stands on no caller's stack
+/// What was done since, judged; where the repair is proven, the next step is removed from the diagnosis.
+#[inline(never)] // so that its answer is not on the caller's stack
 pub(super) fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<Box<Judgements>>, Refusal> {
     if !visit.has_proof() {
         return Ok(None);
@@ -148,7 +148,7 @@ pub(super) fn proof(visit: &Visit, diagnosis: &mut Diagnosis) -> Result<Option<B
         diagnosis.next_checks.clear();
     }
     if let Some(repair) = &proof.repair {
-        // The vehicle is now what was read last.
+        // The last readings describe the present vehicle.
         diagnosis.stop = repair.after.stop;
     }
     Ok(Some(proof))
@@ -160,7 +160,7 @@ fn result(diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> PageResult {
         .two_faults
         .filter(|two| two.probability > LIKELIER_THAN_NOT && verdict.faults[..] == two.faults);
     let odds = diagnosis.faults.iter().filter(|ranked| ranked.probability >= TOLD_FROM);
-    // Priors are no result.
+    // Priors alone are not a result.
     let told = if is_informed(diagnosis, reasons) { TOLD } else { 0 };
     PageResult {
         kind: verdict.kind,
@@ -194,7 +194,7 @@ fn result(diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> PageResult {
     }
 }
 
-/// Whether anything but the priors speaks for or against the leading explanation.
+/// Whether anything but the priors is evidence for or against the leading explanation.
 fn is_informed(diagnosis: &Diagnosis, reasons: &Reasons<'_>) -> bool {
     let told = |contribution: &Contribution| contribution.evidence != Evidence::Prior;
     let mut faults = diagnosis.faults.iter().take(1);
@@ -367,7 +367,7 @@ fn limits(diagnosis: &Diagnosis) -> Vec<PageLimit> {
     diagnosis.quality.iter().map(limit).collect()
 }
 
-/// The cautions of the diagnosis and of what was done that do not stand above the first step.
+/// The cautions of the diagnosis and of what was done that are not shown above the first step.
 fn remaining(diagnosis: &Diagnosis, first: Option<&PageStep>, proof: Option<&Judgements>) -> Vec<Caution> {
     let told = first.map_or(&[][..], |step| &step.cautions);
     let pressed = proof.and_then(|proof| proof.pressure_test.as_ref());
@@ -379,7 +379,7 @@ fn remaining(diagnosis: &Diagnosis, first: Option<&PageStep>, proof: Option<&Jud
             left.push(caution);
         }
     }
-    // The local rules are the last word.
+    // The local rules come last.
     put_in_order(&mut left, |a, b| *a != Caution::LocalRules && *b == Caution::LocalRules);
     left
 }

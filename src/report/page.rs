@@ -1,4 +1,4 @@
-//! The page: all that a technician is told of a visit, as plain data in SI and ids.
+//! The page: the answer for a technician, as plain data in SI and ids.
 
 use super::finding::Finding;
 use crate::circuit::Estimate;
@@ -13,15 +13,15 @@ use crate::vehicle::{Conditions, System};
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
-/// An explanation less likely than this is not told.
+/// Least probability of an explanation on the page.
 pub(super) const TOLD_FROM: f64 = 0.02;
-/// What a result of a step less likely than this would mean is not told, and no next step follows from it: it is printed as "under 1 %".
+/// Least probability of an outcome whose meaning and next step are on the page; a lower one is printed as "under 1 %".
 const FOLLOWED_FROM: f64 = 0.01;
 
-/// All that a technician is told of a visit, in the order in which it is read.
+/// The answer for a technician, in the order in which it is read.
 ///
-/// Text, JSON and pictures are renderings of it. Quantities are plain SI with the unit in the name of the field; what is a
-/// pressure or a temperature by its [`Scale`] says so there.
+/// Text, JSON and pictures are made from it. Quantities are plain SI with the unit in the name of the field, or in a [`Scale`]
+/// beside them.
 ///
 /// ```
 /// use coldloop::{Fault, intake, report::Page};
@@ -37,38 +37,38 @@ pub struct Page {
     pub system: System,
     /// Its conditions.
     pub conditions: Conditions,
-    /// Why the compressor must stand still, the first thing to tell.
+    /// Why the compressor must stand still; it is shown first.
     pub stop: Option<Stop>,
     /// Cautions that come before everything else: a high side near its limit, a circuit that must not be run, a test pressure that
     /// is too high.
     pub warnings: Vec<Caution>,
-    /// What it is.
+    /// The result.
     pub result: PageResult,
-    /// What to do: the first step first, then those that its outcomes lead to. Empty where nothing is left to do.
+    /// What to do: the first step, then those to which its outcomes lead. Empty where nothing is left to do.
     pub steps: Vec<PageStep>,
     /// Cost until the vehicle is repaired; `None` where no plan was made.
     pub expected: Option<PageExpected>,
     /// Further checks, the most useful first, where there is no plan.
     pub further_checks: Vec<PageStep>,
-    /// What was measured beside what is normal here today; empty for a system at rest, of which there are no bands.
+    /// The readings with what is normal here today; empty for a system at rest, for which there are no bands.
     pub readings: Vec<PageReading>,
-    /// What these bands rest on.
+    /// The sources of these bands.
     pub basis: Option<ExpectedBasis>,
-    /// What follows from the readings.
+    /// The figures that follow from the readings.
     pub figures: Vec<PageFigure>,
     /// Why the likeliest explanation is preferred to the next.
     pub why: Option<PageWhy>,
     /// What limits the result.
     pub limits: Vec<PageLimit>,
-    /// Cautions that belong to no step that is told above.
+    /// Cautions that belong to no step above.
     pub cautions: Vec<Caution>,
     /// What was done since, judged.
     pub proof: Option<Box<Judgements>>,
-    /// What makes the proof of a repair strong; `None` where nothing is left to prove.
+    /// What to read for the proof of a repair; `None` where nothing is left to prove.
     pub to_prove: Option<PageProof>,
 }
 
-/// What the readings come to.
+/// The result of the readings.
 #[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct PageResult {
@@ -82,7 +82,7 @@ pub struct PageResult {
     pub both: bool,
     /// Whether the pressure at rest of this refrigerant allows no fault to be named.
     pub bands_only: bool,
-    /// The likeliest explanations, the likeliest first; empty where nothing was read or seen that speaks for or against any of them.
+    /// The likeliest explanations, the likeliest first; empty where nothing was read or seen that is evidence for one of them.
     pub odds: Vec<PageOdds>,
     /// Two faults at once, where they were weighed.
     pub two_faults: Option<TwoFaults>,
@@ -90,7 +90,7 @@ pub struct PageResult {
     pub none_of_these: f64,
     /// The likeliest way in which the instruments mislead, with its probability.
     pub entry_error: Option<(EntryError, f64)>,
-    /// What the pressure at rest tells.
+    /// What follows from the pressure at rest.
     pub rest: Option<RestFinding>,
     /// The arithmetic of that pressure.
     pub resting: Option<Resting>,
@@ -108,7 +108,7 @@ pub struct PageOdds {
     pub severity: Option<(f64, f64)>,
 }
 
-/// What it costs until the vehicle is repaired, in minutes of work with parts counted as labour time.
+/// Expected cost until the vehicle is repaired, in minutes of work, with parts counted as labour time.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct PageExpected {
@@ -124,7 +124,7 @@ pub struct PageExpected {
 pub struct PageStep {
     /// What to do.
     pub action: Action,
-    /// Its cautions, in the order in which they are told; they stand directly above the step.
+    /// Its cautions, in the order in which they are shown directly above the step.
     pub cautions: Vec<Caution>,
     /// Its labour time, min; a recovery of the charge that is not yet paid is part of it.
     pub minutes: f64,
@@ -132,11 +132,11 @@ pub struct PageStep {
     pub parts_in_minutes: f64,
     /// Whether the charge has to be recovered for it now.
     pub recovers: bool,
-    /// How it can come out.
+    /// Its outcomes.
     pub outcomes: Vec<PageOutcome>,
 }
 
-/// How a step can come out, and what then.
+/// An outcome of a step, and what follows from it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct PageOutcome {
@@ -153,13 +153,13 @@ pub struct PageOutcome {
 }
 
 impl PageOutcome {
-    /// Whether what it would mean is told, and the step that it leads to.
+    /// Whether its meaning and the next step are shown.
     pub(super) fn is_followed(&self) -> bool {
         self.probability >= FOLLOWED_FROM
     }
 }
 
-/// A reading beside what is normal here today.
+/// A reading with what is normal here today.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct PageReading {
@@ -203,7 +203,7 @@ pub enum Scale {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct PageFigure {
-    /// Which.
+    /// The kind of figure.
     pub kind: FigureKind,
     /// Unit and datum of the numbers.
     pub scale: Scale,

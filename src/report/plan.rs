@@ -38,7 +38,7 @@ pub fn plan_json(plan: &Plan, system: &System) -> String {
     .answer()
 }
 
-/// A step of a plan for somebody who does it next, as one JSON object, on one line.
+/// One step of a plan, for the technician who does it next, as one JSON object, on one line.
 ///
 /// Keys: those of a step of [`plan_json`], with `says` and `seen` in the language, and `care`: its cautions in a few words each.
 ///
@@ -75,7 +75,7 @@ fn step(step: &Step, system: &System, language: Language) -> Json {
     })
 }
 
-/// The check that a step is.
+/// The id of the check, where the step is one.
 pub(super) const fn checked(action: Action) -> Option<&'static str> {
     match action {
         Action::Check(check) => Some(check.id()),
@@ -83,7 +83,7 @@ pub(super) const fn checked(action: Action) -> Option<&'static str> {
     }
 }
 
-/// The entries of a readings file that a step fills; none for one that is no check.
+/// The entries of a readings file that a step fills; none for a step that is not a check.
 pub(super) fn filled(action: Action) -> Json {
     match action {
         Action::Check(check) => fills(check),
@@ -91,7 +91,7 @@ pub(super) fn filled(action: Action) -> Json {
     }
 }
 
-/// The fault that a step repairs.
+/// The id of the fault that a step repairs.
 pub(super) const fn repaired(action: Action) -> Option<&'static str> {
     match action {
         Action::Repair(fault) => Some(fault.id()),

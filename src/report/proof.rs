@@ -13,12 +13,13 @@ use alloc::vec::Vec;
 
 /// What was done to a vehicle, judged, as one JSON object, on one line.
 ///
-/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `leak_found` (whether), `repair`; `null` for what was not done or cannot be judged,
-/// of which `refused` tells the mistakes as [`refusal_json`](super::refusal_json) does; and `closing`, what all of them tell
-/// together, with the `weakest` of them. Each has its
-/// `finding` (an id) and what that `says`, and the figures of its struct in [`crate::proof`] in plain SI, with unit and
-/// datum in the key and each measured one with its standard uncertainty; the charge has a finding for what was `found` and
-/// for what is in it `now`.
+/// Keys: `pressure_test`, `evacuation`, `hold`, `charge`, `pull_down`, `repair`, each `null` where it was not done or cannot be
+/// judged; `leak_found`, whether a leak was found; `closing`, the finding of all of them together, with the `weakest` of them;
+/// and `refused`, the mistakes of what cannot be judged, as in [`refusal_json`](super::refusal_json).
+///
+/// Each has its `finding` (an id) and what that `says`, and the figures of its struct in [`crate::proof`] in plain SI, with
+/// unit and datum in the key, and a measured figure with its standard uncertainty. The charge has a finding for what was
+/// `found` and for what is in it `now`.
 ///
 /// ```
 /// use coldloop::{intake, report};
@@ -67,7 +68,7 @@ fn loss((low, high): (MassFlow, MassFlow)) -> Json {
     record!({ "low_kg_s": low.kg_s(), "high_kg_s": high.kg_s() })
 }
 
-/// What a pressure test asks for, and more where it was too high.
+/// The cautions of a pressure test, with one more where it was too high.
 pub(super) fn test_cautions(leak: &Leak) -> impl Iterator<Item = Caution> {
     let too_high = leak.above.map(|_| Caution::TestTooHigh);
     core::iter::once(Caution::TestPressure).chain(too_high)

@@ -12,14 +12,14 @@ use crate::vehicle::Conditions;
 use alloc::format;
 use alloc::string::{String, ToString};
 
-/// What all of it comes to; nothing where the finding of the repair, the headline, says so.
+/// The finding of all proofs together; `None` where the headline, the finding of the repair, says the same.
 pub(super) fn closing(all: &Judgements, wording: Wording) -> Option<String> {
     let finding = all.closing.as_ref()?.finding;
     let is_headline = all.repair.is_some() && finding == ClosingFinding::Proven;
     (!is_headline).then(|| finding.sentence(wording.language).into())
 }
 
-/// What the weakest proof tells, where something is open.
+/// The finding of the weakest proof, where something is not proven.
 pub(super) fn weakest(all: &Judgements, wording: Wording) -> Option<String> {
     let closing = all.closing.as_ref()?;
     if all.repair.is_some() && closing.finding == ClosingFinding::Proven {
@@ -28,7 +28,7 @@ pub(super) fn weakest(all: &Judgements, wording: Wording) -> Option<String> {
     finding(all, closing.weakest?, wording)
 }
 
-/// What one of the proofs tells.
+/// The finding of one of the proofs.
 fn finding(all: &Judgements, kind: ProofKind, wording: Wording) -> Option<String> {
     let language = wording.language;
     let (name, says) = match kind {
@@ -51,7 +51,9 @@ fn leak_search(found: bool, wording: Wording) -> &'static str {
     wording.text(if found { Text::LeakFound } else { Text::NoLeakFound })
 }
 
-/// All of it: a sentence each, with the figures below in the details; without them, what stands below the headline is not repeated.
+/// Writes one sentence for each proof.
+///
+/// With details the figures follow; without them, what is below the headline is not repeated.
 pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, wording: Wording) {
     let details = wording.details;
     let told = weakest(all, wording).filter(|_| !details);
@@ -108,7 +110,7 @@ pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, 
     if let Some(found) = all.leak_found {
         tell(out, Text::LeakSearch, leak_search(found, wording));
     }
-    // The page begins with what follows, unless it is told in full.
+    // Without details, the page begins with this finding.
     if let Some(proof) = all.repair.as_ref().filter(|_| details) {
         tell(out, Text::AfterRepair, proof.finding.sentence(wording.language));
         repair_figures(out, proof, wording);
@@ -116,7 +118,7 @@ pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, 
     for mistake in &all.refused {
         tell(out, Text::NotJudged, &mistake.to_string());
     }
-    // Alone it stands below the headline already.
+    // Without a weakest proof it is below the headline already.
     let is_told = weakest(all, wording).is_none();
     if let Some(closing) = all.closing.as_ref().filter(|_| details || !is_told) {
         let mut says = closing.finding.sentence(wording.language).to_string();
@@ -158,7 +160,7 @@ fn hold_figures(out: &mut Lines, hold: &HoldJudgement, wording: Wording) {
     out.wrapped("    ", &line);
 }
 
-/// Where a tight circuit would end, the loss in the refrigerant of the vehicle, and what would not have shown.
+/// The final pressure of a tight circuit, the loss in the refrigerant of the vehicle, and the least loss that would show.
 fn test_figures(out: &mut Lines, test: &Leak, conditions: &Conditions, wording: Wording) {
     let air_pa = conditions.surroundings.pressure().pa();
     let tight = wording.with_unit(Scale::PaGauge, test.tight_end.pa() - air_pa);
@@ -213,7 +215,7 @@ fn repair_figures(out: &mut Lines, proof: &Proof, wording: Wording) {
     }
 }
 
-/// A number to two digits.
+/// A number to two significant digits; below one, to two decimals.
 fn two_digits(x: f64) -> String {
     match x {
         x if x < 1.0 => format!("{x:.2}"),

@@ -1,4 +1,4 @@
-//! JSON values: put together as a tree whose keys are not copied, and written in one pass.
+//! JSON values: a tree whose keys are not copied, written in one pass.
 
 use crate::intake::FORMAT;
 use alloc::borrow::Cow;
@@ -9,7 +9,7 @@ use serde::{Serialize, Serializer};
 
 /// A JSON value. A number that is not finite is written as null.
 ///
-/// The Python door makes its dictionaries from it: 125 us for an answer whose text takes 240 us to be read.
+/// The Python bindings make dictionaries from it: 125 us for an answer whose text takes 240 us to parse.
 #[doc(hidden)]
 pub enum Json {
     Null,
@@ -36,12 +36,12 @@ impl Serialize for Json {
 }
 
 impl Json {
-    /// An answer as it is handed out, on one line.
+    /// The text of an answer, on one line.
     pub(super) fn answer(self) -> String {
         self.signed().to_string()
     }
 
-    /// The same with the version of this library (`coldloop`) and that of the formats it reads and writes (`format`) last in it.
+    /// The same with the versions of the library (`coldloop`) and of its formats (`format`) as the last entries.
     pub(super) fn signed(mut self) -> Self {
         if let Self::Object(entries) = &mut self {
             tell(entries, "coldloop", env!("CARGO_PKG_VERSION"));
@@ -73,7 +73,7 @@ pub(super) fn none() -> Vec<(Cow<'static, str>, Json)> {
     Vec::with_capacity(8)
 }
 
-/// Adds an entry; kept out of line, since hundreds of entries are numbers.
+/// Adds an entry; not inlined, since there are hundreds of calls.
 #[inline(never)]
 pub(super) fn tell<T: Told>(entries: &mut Vec<(Cow<'static, str>, Json)>, key: &'static str, value: T) {
     entries.push((key.into(), value.told()));

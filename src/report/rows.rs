@@ -1,4 +1,4 @@
-//! The readings of a page: each beside what is normal here today.
+//! The readings of a page, each with what is normal here today.
 
 use super::page::{PageReading, Scale};
 use super::words::standing;
@@ -10,7 +10,7 @@ use crate::units::{Frequency, GaugePressure, Pressure, Temperature, TemperatureD
 use crate::units::{difference_in_kelvins, in_kelvins};
 use alloc::vec::Vec;
 
-/// A row for every band; none for a system at rest, of which there are no bands.
+/// A row for every band; none for a system at rest, for which there are no bands.
 pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<PageReading> {
     let Some(bands) = &diagnosis.expected else {
         return Vec::new();
@@ -56,7 +56,7 @@ pub(super) fn rows(case: &Case, diagnosis: &Diagnosis) -> Vec<PageReading> {
     rows
 }
 
-/// How a figure lies to the band that stands beside it, in standard deviations of vehicle and instrument together.
+/// Deviation of a figure from the middle of its band, in standard deviations of vehicle and instrument together.
 pub(super) fn deviation(diagnosis: &Diagnosis, feature: Feature) -> Option<f64> {
     let measured = diagnosis
         .deviations

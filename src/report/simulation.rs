@@ -8,8 +8,8 @@ use alloc::string::String;
 /// A simulation as one JSON object, on one line; `place` is the air in which the gauges are read.
 ///
 /// Numbers are plain SI with the unit and the datum in the key. Keys: `readings` (what the instruments show),
-/// `swing` (between what the pressures swing where the clutch cycles, else `null`), `looks` (what eyes see), `states`
-/// (around the circuit), `figures` (heat, power, flow, efficiencies, fill), `solver` (how well the balances close).
+/// `swing` (the lowest and highest pressures where the clutch cycles, else `null`), `looks` (what can be seen), `states`
+/// (around the circuit), `figures` (heat, power, flow, efficiencies, fill), `solver` (the residual of the balances).
 ///
 /// ```
 /// use coldloop::{intake, report, vehicle::simulate};

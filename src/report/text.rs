@@ -16,12 +16,12 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// So many cautions stand above a step that has none of its own.
+/// Number of cautions above a step that has none of its own.
 const GENERAL: usize = 3;
-/// At most so many limits stand on a page without the details.
+/// Largest number of limits on a page without details.
 const LIMITS: usize = 1;
 
-/// The page of a diagnosis as text, in English and without the details, with the next checks in the place of a plan.
+/// The page of a diagnosis as text, in English and without details, with the next checks instead of a plan.
 ///
 /// ```
 /// use coldloop::{diagnosis::{Settings, judge}, intake, report};
@@ -39,8 +39,8 @@ pub fn text(case: &Case, diagnosis: &Diagnosis, reasons: &Reasons<'_>, units: Un
 }
 
 impl Page {
-    /// The page as text: what it is, what to do first with its cautions above it, what then, the readings, why, what
-    /// limits the result. No line is wider than 80 columns.
+    /// The page as text: the result, the first step below its cautions, its outcomes, the readings, the reasons, and what limits
+    /// the result. No line is wider than 80 columns.
     ///
     /// ```
     /// use coldloop::{intake, report::{Page, Units, Wording}};
@@ -85,10 +85,10 @@ impl Writer<'_> {
         self.wording.text(text)
     }
 
-    /// Why the compressor must stand still, before all else.
+    /// Warnings, and why the compressor must stand still.
     pub(super) fn stop(&self, out: &mut Lines) {
         for warning in &self.page.warnings {
-            // The reason to stop says that it must not be run.
+            // The reason to stop already says that it must not be run.
             if *warning != Caution::DoNotRun || self.page.stop.is_none() || self.wording.details {
                 let says = match self.wording.details {
                     true => warning.sentence(self.wording.language).into(),
@@ -129,7 +129,7 @@ impl Writer<'_> {
         out.wrapped("", &self.wording.filled(Text::Heading, &words));
     }
 
-    /// The cautions that are told first: those of the first step, or those that go with the vehicle, `all` or the gravest of them.
+    /// The cautions that come first: those of the first step, or those of the vehicle, `all` of them or the gravest.
     pub(super) fn first_cautions(&self, all: bool) -> &[Caution] {
         match self.page.first() {
             Some(first) if !first.cautions.is_empty() => &first.cautions,
@@ -140,13 +140,13 @@ impl Writer<'_> {
         }
     }
 
-    /// What to do where no step is planned: charge what was tested empty.
+    /// What to do where no step is planned: charge a circuit that was tested empty.
     pub(super) fn charge_first(&self) -> Option<&'static str> {
         let must_be_charged = self.page.warnings.contains(&Caution::DoNotRun) && self.page.proof.is_some();
         (must_be_charged && self.page.first().is_none()).then(|| self.says(Text::ChargeFirst))
     }
 
-    /// The first step with its cautions above it, and what its outcomes mean; where there is none, only cautions.
+    /// The first step below its cautions, and what its outcomes mean; where there is no step, only cautions.
     fn steps(&self, out: &mut Lines) {
         let Some(first) = self.page.first() else {
             let says = self.charge_first();
@@ -182,9 +182,9 @@ impl Writer<'_> {
         self.after_first(out);
     }
 
-    /// What it comes to until the vehicle is repaired, and what else is worth checking.
+    /// The expected cost until the vehicle is repaired, and further useful checks.
     pub(super) fn after_first(&self, out: &mut Lines) {
-        // What comes first without any choice has no costs ahead.
+        // A plan without expected minutes has no cost to show.
         if let Some(expected) = self.page.expected.filter(|expected| expected.minutes > 0.0) {
             let [minutes, without] =
                 [expected.minutes, expected.without_checks_minutes].map(|minutes| format!("{minutes:.0}"));
@@ -227,7 +227,7 @@ impl Writer<'_> {
         }
     }
 
-    /// What makes the proof of a repair strong; before a check only in the details.
+    /// What to read for the proof of a repair; before a check only with details.
     pub(super) fn to_prove(&self, out: &mut Lines) {
         let Some(again) = &self.page.to_prove else { return };
         let Wording { language, details, .. } = self.wording;

@@ -1,4 +1,4 @@
-//! The readings of a page as text, what follows from them, and why.
+//! The readings of a page as text, with the derived figures and the reasons.
 
 use super::lines::{Lines, uncapital};
 use super::page::{PageArgument, PageReading, Scale};
@@ -10,7 +10,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-/// At most so many arguments stand on a page without the details.
+/// Largest number of arguments on a page without details.
 const ARGUMENTS: usize = 2;
 
 impl Writer<'_> {
@@ -42,7 +42,7 @@ impl Writer<'_> {
         }
     }
 
-    /// What was read, or what was read before the repair, of which the bands and reasons speak.
+    /// The heading of the readings; after a repair, bands and reasons are those of the readings before it.
     pub(super) fn readings_text(&self) -> Text {
         match self.repair() {
             Some(_) => Text::ReadingsBefore,
@@ -70,7 +70,7 @@ impl Writer<'_> {
     }
 
     pub(super) fn figures(&self, out: &mut Lines) {
-        // What a running system shows stands among its readings.
+        // Without details, a running system has its figures among the readings.
         let told = self.wording.details || self.page.readings.is_empty();
         if self.page.figures.is_empty() || !told {
             return;

@@ -1,4 +1,4 @@
-//! The result of a page as text: what it is, how likely, and what else it may be.
+//! The result of a page as text: the explanation, its probability, and the other explanations.
 
 use super::lines::{Lines, capital};
 use super::page::TOLD_FROM;
@@ -11,15 +11,15 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// From this probability of "no fault" on, slight faults need no word.
+/// From this probability of "no fault" on, slight faults are not mentioned.
 const LIKELIER_THAN_NOT: f64 = 0.5;
-/// A page without the details tells of so many explanations, and of misleading instruments and two faults at once from this
-/// probability on.
+/// Largest number of explanations on a page without details.
 const CANDIDATES: usize = 3;
+/// Least probability of misleading instruments, and of two faults at once, on a page without details.
 const DOUBTFUL_FROM: f64 = 0.05;
 
 impl Writer<'_> {
-    /// What it is; in text with the odds, which stand as bars where they are drawn.
+    /// The result; with the odds, unless they are drawn as bars.
     pub(super) fn result(&self, out: &mut Lines, odds_drawn: bool) {
         let result = &self.page.result;
         let headline = if odds_drawn {
@@ -52,7 +52,7 @@ impl Writer<'_> {
             out.wrapped("  ", self.says(Text::SlightFault));
         }
         let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
-        // The reason to stop has said so.
+        // The reason to stop already says so.
         let is_said = self.page.stop.is_some() && result.resting.is_some() && !self.wording.details;
         if let Some(finding) = result.rest.filter(|_| !is_said) {
             out.wrapped("  ", finding.sentence(self.wording.language));
@@ -82,19 +82,19 @@ impl Writer<'_> {
         );
         match (odds.is_empty(), is_list && !result.both && !listed) {
             (true, _) => {}
-            // A failed test says more than what else it may be.
+            // A failed test matters more than the other explanations.
             (false, false) if failed && !self.wording.details => {}
             (false, true) => out.wrapped("  ", &(odds + ".")),
             (false, false) => out.wrapped("  ", &format!("{}: {odds}.", self.says(Text::WhatElse))),
         }
     }
 
-    /// Before against after a repair, where both were read.
+    /// The proof of the repair, where there are readings before and after it.
     pub(super) fn repair(&self) -> Option<&Proof> {
         self.page.proof.as_ref().and_then(|proof| proof.repair.as_deref())
     }
 
-    /// Whether the headline is a short list that has the odds of each fault beside it.
+    /// Whether the headline is a short list with the odds of each fault.
     fn lists_odds(&self) -> bool {
         let result = &self.page.result;
         let is_short = !self.wording.details && result.kind == VerdictKind::CannotTell && !result.both;
@@ -118,13 +118,13 @@ impl Writer<'_> {
         self.wording.filled(Text::NotSettled, &[("faults", &faults)])
     }
 
-    /// What the tests come to, where nothing else was read.
+    /// The finding of the tests, where nothing else was read.
     fn tested_only(&self) -> Option<ClosingFinding> {
         let closing = self.page.proof.as_ref()?.closing.as_ref()?;
         self.page.result.odds.is_empty().then_some(closing.finding)
     }
 
-    /// How severe the fault that is named is.
+    /// The severity of the named fault.
     fn severity(&self) -> Option<String> {
         let result = &self.page.result;
         let named = result.odds.iter().find(|odds| result.faults[..] == [odds.fault])?;
@@ -156,7 +156,7 @@ impl Writer<'_> {
         }
     }
 
-    /// The explanations with their odds and severities; what the headline tells is not repeated.
+    /// The explanations with their odds and severities, except those in the headline.
     fn odds(&self, listed: bool) -> Vec<String> {
         let result = &self.page.result;
         let mut all = Vec::new();
@@ -186,7 +186,7 @@ impl Writer<'_> {
         all
     }
 
-    /// Two faults at once, where they are likely enough to be told and not the result.
+    /// Two faults at once, where they are likely enough and not the result.
     fn pair(&self) -> Option<String> {
         let told_from = if self.wording.details { 0.0 } else { DOUBTFUL_FROM };
         let result = &self.page.result;

@@ -1,4 +1,4 @@
-//! All of a visit at once: the diagnosis, what to do, and whether it helped.
+//! The whole answer of a visit: the diagnosis, what to do, and whether it helped.
 
 use super::json::answer;
 use super::made::proof;
@@ -43,7 +43,7 @@ pub fn visit_tree(visit: &Visit) -> Result<Json, Refusal> {
     Ok(told.signed())
 }
 
-/// The same for people: the page of the visit, in the language of its settings and with the details where they ask for them.
+/// The page of the visit as text, in the language of its settings, and with details where the settings ask for them.
 ///
 /// Errors: as [`visit_json`].
 ///

@@ -1,4 +1,4 @@
-//! Words for numbers and findings: how far off, how strongly, how likely, in a language.
+//! Words for numbers and findings: deviations, strengths, probabilities, in a language.
 
 use super::finding::Finding;
 use super::language::fill;
@@ -13,7 +13,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// How a page is put into words.
+/// Units, language and length of the text of a page.
 ///
 /// ```
 /// use coldloop::{Language, report::{Units, Wording}};
@@ -26,12 +26,12 @@ pub struct Wording {
     pub units: Units,
     /// The language.
     pub language: Language,
-    /// Whether all figures, limits and cautions are told in full.
+    /// Whether all figures, limits and cautions are listed in full.
     pub details: bool,
 }
 
 impl Wording {
-    /// In English, without the details.
+    /// In English, without details.
     pub const fn new(units: Units) -> Self {
         Self {
             units,
@@ -53,7 +53,7 @@ impl Wording {
         self.units.with_unit(scale, si, self.language)
     }
 
-    /// A probability in per cent, with no false certainty at its ends.
+    /// A probability in per cent; above 99 % and below 1 % as "over" and "under".
     pub(super) fn per_cent(self, probability: f64) -> String {
         match probability {
             p if p > 0.99 => whole(self.text(Text::Over99)),
@@ -86,7 +86,7 @@ impl Wording {
             false => format!("{x:.1}"),
         };
         let [low, high] = [low, high].map(shown);
-        // "0 to 100 %" tells nothing.
+        // "0 to 100 %" says nothing.
         let is_known = (low.as_str(), high.as_str()) != ("0", "100");
         is_known.then(|| fill(text, &[("low", &low), ("high", &high)]))
     }
@@ -96,7 +96,7 @@ impl Wording {
         finding_says(finding, self.language)
     }
 
-    /// What an argument says, without how strongly.
+    /// The text of an argument, without its strength.
     pub(super) fn argument(self, argument: &PageArgument) -> String {
         match argument.evidence {
             Evidence::Prior => {
@@ -114,7 +114,7 @@ impl Wording {
         }
     }
 
-    /// The standing of a figure, where the side matters that it takes within its band: beyond half a standard deviation.
+    /// The standing of a figure; within its band, the side where it is more than half a standard deviation from the median.
     fn leaning(self, argument: &PageArgument) -> &'static str {
         match (argument.standing, argument.deviation) {
             (Some(Standing::Normal), Some(z)) if z < -0.5 => self.text(Text::LowInBand),
@@ -124,7 +124,7 @@ impl Wording {
         }
     }
 
-    /// What limits the result, in a sentence.
+    /// A limit of the result, in a sentence.
     pub(super) fn limit(self, limit: &PageLimit) -> String {
         match limit.feature {
             Some(feature) if limit.note == QualityNote::ReadingOutOfLine => {
@@ -135,7 +135,7 @@ impl Wording {
         }
     }
 
-    /// What a step costs.
+    /// The cost of a step.
     pub(super) fn cost(self, step: &PageStep) -> String {
         let [minutes, parts] = [step.minutes, step.parts_in_minutes].map(|minutes| format!("{minutes:.0}"));
         match parts.as_str() {
@@ -144,7 +144,7 @@ impl Wording {
         }
     }
 
-    /// What a pressure at rest comes to, in figures.
+    /// The arithmetic of a pressure at rest.
     pub(super) fn resting(self, resting: &Resting) -> String {
         let pressure = |pa: f64| self.with_unit(Scale::PaDifference, libm::fabs(pa));
         let (excess, missing) = (resting.excess.si(), resting.missing);
@@ -167,7 +167,7 @@ impl Wording {
         }
         let below = excess.value < 0.0;
         let spread = pressure(2.0 * excess.standard_uncertainty);
-        // What rounds to nothing is neither above nor below.
+        // A difference that rounds to zero is neither above nor below.
         let is_nothing = off.starts_with("0 ") || off.starts_with("0.0 ");
         let text = match (is_nothing, below) {
             (true, _) => Text::RestingAt,
@@ -207,8 +207,8 @@ pub(super) const fn figure_text(kind: FigureKind) -> Text {
     }
 }
 
-/// How a figure lies to its band, by standard deviations from the median. The limits are the 80 % and the 95 % band,
-/// and three standard deviations.
+/// The standing of a figure, by standard deviations from the median; the limits are the 80 % band, the 95 % band and three
+/// standard deviations.
 pub(super) fn standing(deviation: f64) -> Option<Standing> {
     match deviation {
         z if z.is_nan() => None,
@@ -222,8 +222,10 @@ pub(super) fn standing(deviation: f64) -> Option<Standing> {
     }
 }
 
-/// How strongly a factor in the odds speaks. The limits are factors of 1.2, 3 and 10 (Kass & Raftery 1995, table in
-/// section 3.2, names 3 and 20 the limits of positive and strong evidence; 10 is Jeffreys' limit of strong).
+/// The strength of a factor in the odds; the limits are factors of 1.2, 3 and 10.
+///
+/// Source: Kass & Raftery 1995, table in section 3.2: positive evidence from 3, strong from 20; 10 is Jeffreys' limit of
+/// strong evidence.
 pub(super) fn strength(log_odds: f64) -> Strength {
     match libm::fabs(log_odds) {
         x if x < 0.18 => Strength::Hardly,

@@ -1,11 +1,11 @@
-//! A visit as it grows: readings, looks, repairs are added one by one, each can be undone, and the next step is held.
+//! A visit as it grows: readings, looks and repairs are added one by one, each can be undone, and the next step is held.
 //!
-//! A [`Session`] is a value of fixed size. It holds the vehicle as it is now, and for each of the last [`Session::UNDOABLE`]
-//! steps what was there before, so that undoing leads back to the same bits. What is added later takes the place of what was
-//! added before; independent additions give the same answer in any order.
+//! A [`Session`] is a value of fixed size. It holds the vehicle as it is now, and the state before each of the last
+//! [`Session::UNDOABLE`] steps, so that undoing restores the same bits. A later addition replaces an earlier one of the same
+//! kind; independent additions give the same answer in any order.
 //!
-//! Somebody who was told the next step is on his way to do it. So the step that was told is held
-//! ([`Settings::held`]): it changes only when another one saves clearly more.
+//! A technician who was given a next step may be doing it already. So that step is held ([`Settings::held`]): it changes
+//! only when another one saves clearly more.
 
 mod past;
 mod standing;
@@ -45,7 +45,7 @@ pub(crate) use standing::{Faults, Moment};
 /// session.add_reading(ReadingKind::HighSide, Reading::pressure(GaugePressure::from_psig(118.0), Gauge::HIGH_SIDE))?;
 /// let next = session.next_step()?.ok_or("something is left to do")?;
 /// assert!(matches!(next.action, Action::Check(check) if next.key == Some(check.key())));
-/// // Answer and plan are led by the same step.
+/// // Answer and plan begin with the same step.
 /// assert_eq!(session.answer()?.next_step, Some(next.action));
 /// assert_eq!(session.plan()?.steps[0].action, next.action);
 /// session.undo();
@@ -56,7 +56,7 @@ pub(crate) use standing::{Faults, Moment};
 pub struct Session {
     /// The vehicle as it came in.
     came_in: Case,
-    /// How it is judged; what the visit itself changes of it stands in `now`.
+    /// How it is judged; what the visit itself changes of it is in `now`.
     settings: Settings,
     now: Standing,
     past: Past,
@@ -89,16 +89,16 @@ impl Session {
     /// How many steps can be undone; older ones have become part of what the session started from.
     pub const UNDOABLE: usize = Past::CAPACITY;
 
-    /// A vehicle of which nothing was read yet.
+    /// A session for a vehicle of which nothing was read yet.
     ///
-    /// Errors: `NotFinite`, `OutOfRange` and `Inconsistent` for a system, conditions or settings that cannot be.
+    /// Errors: `NotFinite`, `OutOfRange` and `Inconsistent` for an impossible system, impossible conditions or settings.
     pub fn new(system: System, conditions: Conditions, settings: Settings) -> Result<Self, Error> {
         Self::of(Case::new(system, conditions, Readings::default()), settings)
     }
 
-    /// A vehicle of which something is known already.
+    /// A session for a vehicle of which something is known already.
     ///
-    /// Errors: as [`Self::new`], and for readings that cannot be.
+    /// Errors: as [`Self::new`], and for impossible readings.
     pub fn of(case: Case, settings: Settings) -> Result<Self, Error> {
         settings.check()?;
         check(&case)?;
@@ -113,18 +113,18 @@ impl Session {
         })
     }
 
-    /// Adds a reading, in the place of one of the same kind.
+    /// Adds a reading; it replaces one of the same kind.
     ///
-    /// Errors: `NotFinite` and `OutOfRange` for a reading that cannot be, `Inconsistent` for a temperature where a pressure is
-    /// read, and the like; the session is then as before.
+    /// Errors: `NotFinite` and `OutOfRange` for an impossible reading, `Inconsistent` for a temperature where a pressure is
+    /// read, and the like; the session is then unchanged.
     pub fn add_reading(&mut self, kind: ReadingKind, measured: impl Into<Measured>) -> Result<(), Error> {
         let mut next = self.now;
         next.moment.readings = next.moment.readings.with(kind, measured)?;
         self.step(Done::Reading(kind), next)
     }
 
-    /// Adds what a log of readings in time tells: its readings with the uncertainty of what was seen, and what it shows of the
-    /// system's behaviour. Where it says nothing, what is known stays.
+    /// Adds the readings of a log, with their uncertainty, and the observations that follow from it; what the log does not
+    /// contain is kept.
     ///
     /// Errors: as [`Self::add_reading`].
     pub fn add_log(&mut self, readings: &Readings, observations: &Observations) -> Result<(), Error> {
@@ -136,22 +136,22 @@ impl Session {
         self.step(Done::Log, next)
     }
 
-    /// Adds the answer to a question, in the place of an earlier one.
+    /// Adds the answer to a question; it replaces an earlier one.
     ///
-    /// Errors: `Inconsistent` for bubbles in a sight glass that is not there.
+    /// Errors: `Inconsistent` for bubbles in a sight glass that the system does not have.
     pub fn add_observation(&mut self, observation: Observation, answer: bool) -> Result<(), Error> {
         let mut next = self.now;
         next.moment.observations = next.moment.observations.with(observation, answer);
         self.step(Done::Observation(observation), next)
     }
 
-    /// Adds how a check came out: the result of a branch of the plan, with the question that it answers.
+    /// Adds the outcome of a check: the result of a branch of the plan, with the question that it answers.
     ///
-    /// "Yes" to the second question of a check says "no" to the first; "no" is "no" to all its questions. A figure is added by
+    /// "Yes" to the second question of a check is "no" to the first; "no" is "no" to all its questions. A figure is added by
     /// [`Self::add_reading`].
     ///
-    /// Errors: `Missing` for a figure of which only the side is told; `Inconsistent` for a check that this system does not have,
-    /// a question that the check does not answer, and a "yes" that does not say to which of two questions.
+    /// Errors: `Missing` for a figure given only as below, within or above; `Inconsistent` for a check that this system does
+    /// not have, a question that the check does not answer, and a "yes" to a check with two questions that does not say which.
     pub fn add_outcome(
         &mut self,
         check: Check,
@@ -184,19 +184,19 @@ impl Session {
         self.step(Done::Outcome(check), next)
     }
 
-    /// Puts other conditions in the place of those that were given.
+    /// Replaces the conditions.
     ///
-    /// Errors: `NotFinite`, `OutOfRange` and `Inconsistent` for conditions that cannot be.
+    /// Errors: `NotFinite`, `OutOfRange` and `Inconsistent` for impossible conditions.
     pub fn set_conditions(&mut self, conditions: Conditions) -> Result<(), Error> {
         let mut next = self.now;
         next.moment.conditions = conditions;
         self.step(Done::Conditions, next)
     }
 
-    /// Notes a repair that is done: what is added from now on is of the vehicle after it, and nothing is known of that yet.
+    /// Notes a repair that was done: later additions describe the vehicle after it, of which nothing is known yet.
     ///
-    /// The conditions stay until others are set. [`Self::proof`] tells what the readings before and after say together, before the
-    /// first repair against after the last.
+    /// The conditions are kept until others are set. [`Self::proof`] compares the readings before the first repair with those
+    /// after the last.
     ///
     /// Errors: `Inconsistent` for a fault that the system cannot have.
     pub fn add_repair(&mut self, fault: Fault) -> Result<(), Error> {
@@ -228,7 +228,7 @@ impl Session {
         Ok(())
     }
 
-    /// Takes the last step back: everything is as before it, the step that was held then included.
+    /// Takes the last step back: everything is as before it, including the step that was held then.
     pub fn undo(&mut self) -> Undone {
         let Some((done, before)) = self.past.take_back() else {
             return match self.past.forgot {
@@ -253,11 +253,12 @@ impl Session {
         self.past.steps().map(|(done, _)| *done)
     }
 
-    /// A session as it was stored: the vehicle as it came in, how the visit stands, and the steps before with how it stood.
+    /// A stored session: the vehicle as it came in, the present state of the visit, and the earlier steps with the state
+    /// before each.
     ///
     /// Errors: as [`Self::of`]; `OutOfRange` for more steps than can be undone.
     #[cfg(feature = "report")]
-    #[inline(never)] // so that the stack has room for one session at a time
+    #[inline(never)] // so that only one session at a time is on the stack
     pub(crate) fn resumed(
         came_in: &Case,
         settings: &Settings,
@@ -281,8 +282,7 @@ impl Session {
         Self::of(*came_in, *settings).map(Box::new)
     }
 
-    /// All that a file has to hold: the settings of the start, how the visit stands, the steps before, and whether older ones were
-    /// forgotten.
+    /// All that a file has to hold: the settings of the start, the present state of the visit, and the earlier steps.
     #[cfg(feature = "report")]
     pub(crate) const fn stored(&self) -> (&Settings, &Standing, &Past) {
         (&self.settings, &self.now, &self.past)
@@ -325,12 +325,12 @@ impl Session {
         settings
     }
 
-    /// What is believed now; it gives reasons, too, by [`Self::settings`].
+    /// The present judgement; with [`Self::settings`] it also gives reasons.
     ///
-    /// After a repair what was found before is taken into account.
+    /// After a repair it takes into account what was found before.
     ///
     /// Errors: those of [`judge`].
-    #[inline(never)] // so that a judgement stands on the stack once
+    #[inline(never)] // so that only one judgement is on the stack
     pub fn judge(&self) -> Result<Judgement, Error> {
         let (case, settings) = (self.case(), self.settings());
         match self.now.after {
@@ -339,10 +339,10 @@ impl Session {
         }
     }
 
-    /// What is known now; its next step is held from here on.
+    /// The present answer; its next step is held from here on.
     ///
-    /// Where the readings prove that the repair helped, no step is left. Where they leave it open and nothing else is to be done, the
-    /// next step reads what the proof still lacks, until all is read that it compares.
+    /// Where the readings prove that the repair helped, there is no next step. Where they do not decide it and nothing else is
+    /// to be done, the next step is a reading that the proof still lacks, until all that it compares has been read.
     ///
     /// Errors: those of [`judge`].
     #[inline(never)]
@@ -385,7 +385,7 @@ impl Session {
         }))
     }
 
-    /// The steps ahead, the same first.
+    /// The steps ahead; the first is that of [`Self::next_step`].
     ///
     /// Errors: those of [`judge`].
     #[inline(never)]
@@ -412,7 +412,7 @@ impl Session {
         Ok(plan)
     }
 
-    /// What the readings before and after the repair tell together; `None` before any repair.
+    /// What the readings before and after the repair prove together; `None` before any repair.
     ///
     /// Errors: those of [`prove`].
     pub fn proof(&self) -> Result<Option<Proof>, Error> {
@@ -422,12 +422,12 @@ impl Session {
         prove(&self.came_in, &self.case(), &self.settings()).map(Some)
     }
 
-    #[inline(never)] // so that the proof stands on no caller's stack
+    #[inline(never)] // so that the proof is not on the caller's stack
     fn finding(&self) -> Result<Option<RepairFinding>, Error> {
         Ok(self.proof()?.map(|proof| proof.finding))
     }
 
-    /// What a proof that the readings leave open still lacks, the most wanted first.
+    /// The readings that an undecided proof still lacks, the most useful first.
     fn left_to_read(&self, finding: Option<RepairFinding>) -> impl Iterator<Item = Check> + use<> {
         let left = match finding {
             Some(RepairFinding::Better | RepairFinding::CannotTell) => {
@@ -450,7 +450,7 @@ impl Session {
 #[cfg(feature = "report")]
 const ROWS: Range = Range::new(Quantity::Rows, 0.0, Past::CAPACITY as f64);
 
-/// Nothing, when the case can be.
+/// Checks that case and readings are possible.
 fn check(case: &Case) -> Result<(), Error> {
     case.check()?;
     Derived::new(

@@ -17,13 +17,13 @@ pub enum Done {
     Outcome(Check),
     /// The conditions were corrected.
     Conditions,
-    /// A fault was set right.
+    /// A fault was repaired.
     Repaired(Fault),
     /// A repair was tried that did not help.
     RepairedInVain(Fault),
 }
 
-/// What became of undoing.
+/// The result of undoing.
 ///
 /// ```
 /// use coldloop::diagnosis::Settings;
@@ -50,7 +50,7 @@ pub enum Undone {
     TooOld,
 }
 
-/// The last steps, each with how the visit stood before it.
+/// The last steps, each with the state of the visit before it.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Past {
     /// The oldest first; places behind the last step are empty.
@@ -60,7 +60,8 @@ pub(crate) struct Past {
 }
 
 impl Past {
-    /// Steps that are kept, of half a kilobyte each. Source: engineering judgement: a wrong entry is noticed within a few steps.
+    /// Number of steps that are kept, half a kilobyte each. Source: engineering judgement: a wrong entry is noticed within a
+    /// few steps.
     pub(crate) const CAPACITY: usize = 16;
 
     pub(crate) const NOTHING: Self = Self {
@@ -72,12 +73,12 @@ impl Past {
         self.steps.iter().flatten().count()
     }
 
-    /// The steps and what was before each, the oldest first.
+    /// The steps and the state before each, the oldest first.
     pub(crate) fn steps(&self) -> impl Iterator<Item = &(Done, Standing)> {
         self.steps.iter().flatten()
     }
 
-    /// Keeps a step; the oldest one is forgotten where there are too many.
+    /// Keeps a step; the oldest one is forgotten when there are too many.
     pub(crate) fn remember(&mut self, done: Done, before: Standing) {
         if self.steps.iter().all(Option::is_some) {
             self.forgot = true;
@@ -89,7 +90,7 @@ impl Past {
         }
     }
 
-    /// The last step, which is forgotten.
+    /// Removes and returns the last step.
     pub(crate) fn take_back(&mut self) -> Option<(Done, Standing)> {
         self.steps.iter_mut().rev().find_map(Option::take)
     }

@@ -38,7 +38,7 @@ pub(crate) struct Moment {
 }
 
 impl Moment {
-    /// Those of a case.
+    /// The moment of a case.
     pub(crate) const fn of(case: &Case) -> Self {
         Self {
             conditions: case.conditions,
@@ -54,7 +54,7 @@ impl Moment {
         case
     }
 
-    /// Puts them into a case of the vehicle.
+    /// Writes them into a case of the vehicle.
     pub(crate) const fn put_into(&self, case: &mut Case) {
         case.conditions = self.conditions;
         case.readings = self.readings;
@@ -62,7 +62,7 @@ impl Moment {
     }
 }
 
-/// How a visit stands: all that its steps can change.
+/// The state of a visit: all that its steps can change.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Standing {
     /// What is known of the vehicle now.
@@ -75,7 +75,7 @@ pub(crate) struct Standing {
     pub(crate) ruled_out: Faults,
     /// Whether the charge is recovered.
     pub(crate) recovered: bool,
-    /// The step that was told last.
+    /// The next step that was given last.
     pub(crate) held: Option<Action>,
 }
 

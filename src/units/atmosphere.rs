@@ -1,4 +1,4 @@
-//! The standard atmosphere, as far as roads go.
+//! The standard atmosphere at the altitudes of roads.
 
 use super::constants::{ATMOSPHERE_PA, STANDARD_GRAVITY_M_S2};
 use crate::error::Error;

@@ -6,7 +6,7 @@ pub const POUND_KG: f64 = 0.453_592_37;
 pub const INCH_M: f64 = 0.025_4;
 /// Standard gravity, m/s2. Exact: 3rd General Conference on Weights and Measures, 1901.
 pub const STANDARD_GRAVITY_M_S2: f64 = 9.806_65;
-/// Density of the mercury that "inches of mercury" speak of, kg/m3: by convention 13.5951 g/cm3, its density at 0 °C.
+/// Density of mercury in the definition of the inch of mercury, kg/m3: by convention 13.5951 g/cm3, its density at 0 °C.
 ///
 /// Source: BS 350 (from memory); NIST Special Publication 811 (2008), appendix B.8, prints the units that follow from it.
 pub const CONVENTIONAL_MERCURY_KG_M3: f64 = 13_595.1;
@@ -51,7 +51,7 @@ mod tests {
         assert_relative_eq!(MILE_M, 1_609.344, max_relative = 4e-16);
     }
 
-    /// The units hang together as their definitions say, whichever way round one goes.
+    /// The ratios of units to each other are those that their definitions give.
     #[test]
     fn units_agree_with_each_other() {
         assert_relative_eq!(INHG_PA, 25.4 * MMHG_PA, max_relative = 4e-16);

@@ -1,4 +1,4 @@
-//! Absolute and gauge pressure as two types, and the air that joins them.
+//! Absolute and gauge pressure as two types, and the air pressure by which they differ.
 
 use super::atmosphere::{STANDARD_PRESSURE_PA, standard_pressure_pa};
 use super::constants::{INHG_PA, MICRON_PA, PSI_PA};
@@ -29,7 +29,7 @@ pub struct AbsolutePressure {
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 ///
-/// It is no absolute pressure, and cannot be used as one:
+/// It is not an absolute pressure, and cannot be used as one:
 ///
 /// ```compile_fail,E0308
 /// use coldloop::units::{GaugePressure, Surroundings};
@@ -46,7 +46,7 @@ pub struct GaugePressure {
     pa: f64,
 }
 
-/// A pressure whose datum is known at run time only.
+/// A pressure whose datum is known only at run time.
 ///
 /// ```
 /// use coldloop::units::{AbsolutePressure, GaugePressure, Pressure};
@@ -226,7 +226,7 @@ impl From<GaugePressure> for Pressure {
 }
 
 impl Surroundings {
-    /// Standard sea level, said aloud.
+    /// The standard atmosphere at sea level.
     pub const SEA_LEVEL: Self = Self {
         pa: STANDARD_PRESSURE_PA,
         standard_uncertainty_pa: WEATHER_PA,
@@ -252,7 +252,7 @@ impl Surroundings {
         })
     }
 
-    /// The air pressure as it was known elsewhere, with its standard uncertainty.
+    /// An air pressure that is known from elsewhere, with its standard uncertainty.
     ///
     /// Errors: as [`Self::measured`]; `OutOfRange` for an uncertainty below zero.
     ///
@@ -281,7 +281,7 @@ impl Surroundings {
     }
 }
 
-/// The pressure above vacuum (Pa) of what a gauge shows that was zeroed in air of `air_pa`, Pa; for doors that speak
+/// The pressure above vacuum, Pa, at which a gauge zeroed in air of `air_pa` (Pa) shows `gauge_pa`; for callers that use
 /// plain numbers.
 ///
 /// Errors: `NotFinite` and `OutOfRange` outside [`GAUGE_PRESSURE`], [`BAROMETER`] and, for a gauge that shows less
@@ -297,7 +297,7 @@ pub fn absolute_pressure_pa(gauge_pa: f64, air_pa: f64) -> Result<f64, Error> {
     ABSOLUTE_PRESSURE.check(GAUGE_PRESSURE.check(gauge_pa)? + BAROMETER.check(air_pa)?)
 }
 
-/// What a gauge zeroed in air of `air_pa` (Pa) shows of a pressure above vacuum, Pa: the inverse of [`absolute_pressure_pa`].
+/// What a gauge zeroed in air of `air_pa` (Pa) shows at a pressure above vacuum, Pa; the inverse of [`absolute_pressure_pa`].
 ///
 /// Errors: `NotFinite` and `OutOfRange` outside [`ABSOLUTE_PRESSURE`] and [`BAROMETER`].
 ///

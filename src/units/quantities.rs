@@ -7,7 +7,7 @@ use super::temperature::{
 };
 
 /// A quantity as a type of its own: one number in its SI unit, and the units that are read and written. `3.0, in 2.0` says
-/// that 2 of the unit are 3 in SI: one rounding is saved where the ratio is no number of the machine.
+/// that 2 of the unit are 3 in SI; it saves a rounding where the ratio has no exact binary form.
 macro_rules! quantity {
     (
         $(#[$doc:meta])*
@@ -66,7 +66,7 @@ macro_rules! quantity {
 quantity! {
     /// A difference of two pressures: the uncertainty of a gauge, a rise, the partial pressure of a gas.
     ///
-    /// It has no datum, and is no pressure:
+    /// It has no datum, and cannot be used as a pressure:
     ///
     /// ```compile_fail,E0308
     /// use coldloop::{Refrigerant, units::PressureDifference};
@@ -127,7 +127,7 @@ quantity! {
 }
 
 quantity! {
-    /// A stretch of time. Unlike `core::time::Duration` it is a real number, as the physics that it enters needs it.
+    /// A duration. Unlike `core::time::Duration` it is a real number, as the equations need it.
     ///
     /// ```
     /// use coldloop::units::TimeSpan;
@@ -311,8 +311,8 @@ const YEAR_S: f64 = 365.25 * 24.0 * HOUR_S;
 /// A quantity that is measured or calculated with an uncertainty.
 ///
 /// The uncertainty is a difference of two values, which has a type of its own where the quantity has a datum: that of a
-/// temperature is a temperature difference, that of a pressure above vacuum a pressure difference. A plain `f64` stands for
-/// what has no unit, and for a quantity that is known at run time only, in SI.
+/// temperature is a temperature difference, that of a pressure above vacuum a pressure difference. A plain `f64` is a
+/// number without a unit, or the SI value of a quantity that is known only at run time.
 pub trait Measurable: Copy + sealed::Sealed {
     /// What two values differ by.
     type Difference: InSi + core::fmt::Debug + PartialEq;
@@ -333,7 +333,7 @@ pub trait InSi: Measurable {
 }
 
 mod sealed {
-    /// No quantity but those of this room: their uncertainties are known here.
+    /// Implemented for the quantities of this module only, whose types of uncertainty are declared here.
     pub trait Sealed {}
 }
 

@@ -24,7 +24,7 @@ pub struct Temperature {
 
 /// A temperature difference: superheat, subcooling, condensing above ambient.
 ///
-/// It is no temperature, and cannot be used as one:
+/// It is not a temperature, and cannot be used as one:
 ///
 /// ```compile_fail,E0308
 /// use coldloop::{Refrigerant, units::kelvins_difference};

@@ -1,10 +1,10 @@
-//! Axes: where a value lies on the paper, and which values are written at it.
+//! Axes: the position of a value in the drawing, and the labelled values.
 
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// A scale from a range of values to a range of places, px.
+/// A linear scale from a range of values to a range of positions, px.
 #[derive(Clone, Copy)]
 pub(super) struct Axis {
     low: f64,
@@ -14,13 +14,13 @@ pub(super) struct Axis {
 }
 
 impl Axis {
-    /// Low values at `from`, high ones at `to`; a range of no width is widened, so that it has a scale.
+    /// Low values at `from`, high ones at `to`; a range without width is widened.
     pub(super) fn new([low, high]: [f64; 2], [from, to]: [f64; 2]) -> Self {
         let high = if high > low { high } else { low + 1.0 };
         Self { low, high, from, to }
     }
 
-    /// The place of a value.
+    /// The position of a value.
     pub(super) fn at(&self, value: f64) -> f64 {
         self.from + (self.to - self.from) * (value - self.low) / (self.high - self.low)
     }
@@ -42,7 +42,7 @@ impl Axis {
     }
 }
 
-/// The smallest of 1, 2, 5 times a power of ten that is no less.
+/// The smallest of 1, 2, 5 times a power of ten that is at least `least`.
 pub(super) fn round_step(least: f64) -> f64 {
     let decade = libm::pow(10.0, libm::floor(libm::log10(least)));
     let step = [1.0, 2.0, 5.0]
@@ -51,7 +51,7 @@ pub(super) fn round_step(least: f64) -> f64 {
     step.unwrap_or(10.0) * decade
 }
 
-/// The range of these values with a margin of this share of it at both ends; `None` without any.
+/// The range of these values, widened at both ends by this share of it; `None` without values.
 pub(super) fn range(values: impl Iterator<Item = f64>, margin: f64) -> Option<[f64; 2]> {
     let ends = values.fold(None, |ends: Option<[f64; 2]>, value| {
         let [low, high] = ends.unwrap_or([value; 2]);

@@ -15,8 +15,8 @@ const ROW: f64 = 47.0;
 const LEFT: f64 = 6.0;
 const RIGHT: f64 = WIDTH - 6.0;
 
-/// A row for each reading, on a line of its own scale: the 95 % band as a frame, the 80 % band hatched, the
-/// median as a stroke, the reading as a mark. `None` where there are no bands.
+/// A row for each reading, each with its own scale: the 95 % band as a frame, the 80 % band hatched, the median as a stroke, the
+/// reading as a mark. `None` where there are no bands.
 pub(super) fn readings(page: &Page, wording: Wording) -> Option<String> {
     let mut to = Drawing::new();
     let mut y = 4.0;
@@ -84,8 +84,8 @@ fn row(to: &mut Drawing, top: f64, reading: &PageReading, wording: Wording) {
 /// Height of a bar of odds with its name, px.
 const BAR: f64 = 32.0;
 
-/// A bar for each explanation, from 0 to 100 %: full for what the result names, hatched for the others. `None` where there is
-/// none.
+/// A bar for each explanation, from 0 to 100 %: full for those that the result names, hatched for the others. `None` where
+/// there are no explanations.
 pub(super) fn odds(page: &Page, wording: Wording) -> Option<String> {
     let result = &page.result;
     let named = |fault| {

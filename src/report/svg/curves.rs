@@ -1,4 +1,4 @@
-//! What was watched over some time: the vent after the start, a held vacuum, a test pressure.
+//! Curves over time: the vent after the start, a held vacuum, a test pressure.
 
 use super::axis::{Axis, range};
 use super::draw::{Anchor, Drawing, Fill, LINE, Mark, Stroke, WIDTH};
@@ -32,7 +32,7 @@ struct Curve<'a> {
     quantity: String,
     points: Vec<[f64; 2]>,
     levels: Vec<Level>,
-    /// Where it should have ended, and what that is called.
+    /// The value at which it should have ended, with its label.
     end: Option<(f64, String)>,
     measured: &'a str,
     minutes: &'a str,
@@ -65,7 +65,7 @@ pub(super) fn pull_down(visit: &Visit, judged: &PullDown, wording: Wording) -> O
     .drawn()
 }
 
-/// A held vacuum, in microns as vacuum gauges show it, with what a dry circuit stays below.
+/// A held vacuum, in microns as vacuum gauges show it, with the limit of a dry circuit.
 pub(super) fn hold(hold: &Hold<'_>, judged: &HoldJudgement, wording: Wording) -> Option<String> {
     let micron = |pa: f64| pa / MICRON_PA;
     let points = hold.samples.iter().map(|sample| {
@@ -74,7 +74,7 @@ pub(super) fn hold(hold: &Hold<'_>, judged: &HoldJudgement, wording: Wording) ->
     });
     let points: Vec<[f64; 2]> = points.collect();
     let water = judged.water.value.microns();
-    // Far above all readings its level would press the curve flat.
+    // A level far above all readings would flatten the curve.
     let near = points.iter().any(|[_, read]| *read > water / 4.0);
     let dry = Level {
         ends: [DRY.microns(); 2],
@@ -100,7 +100,7 @@ pub(super) fn hold(hold: &Hold<'_>, judged: &HoldJudgement, wording: Wording) ->
     .drawn()
 }
 
-/// A test pressure, and where it would have ended without any loss.
+/// A test pressure, and the final pressure without any loss.
 pub(super) fn pressure_test(test: &Decay, judged: &Leak, wording: Wording) -> Option<String> {
     let air_pa = test.surroundings.pressure().pa();
     let gauge = |pa: f64| shown(wording.units, Scale::PaGauge, pa - air_pa);
@@ -180,7 +180,7 @@ impl Curve<'_> {
         to.text([(LEFT + RIGHT) / 2.0, BOTTOM + 29.0], Anchor::Middle, self.minutes);
     }
 
-    /// What the marks, lines and bands mean, a line each; gives the height of the drawing.
+    /// The legend, a line for each mark, line and band; returns the height of the drawing.
     fn key(&self, to: &mut Drawing) -> f64 {
         let mut y = BOTTOM + 46.0;
         to.mark([8.0, y - 4.0], Mark::Dot);

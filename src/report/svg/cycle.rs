@@ -13,20 +13,19 @@ use crate::report::texts::Text;
 use crate::report::units::Units;
 use crate::report::words::Wording;
 use crate::saturation::{self, Line, State};
+use crate::units::constants::BTU_PER_POUND_J_KG;
 use crate::units::{Temperature, in_kelvins};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// Where the enthalpy counts from; only differences mean something.
+/// Reference state of the enthalpy; only differences matter.
 const REFERENCE: Reference = Reference::Iir;
 /// Points on each side of the dome.
 const DOME: u32 = 40;
-/// The dome is drawn from this much below the temperature of the low side, K.
+/// How far below the temperature of the low side the dome begins, K.
 const BELOW_K: f64 = 12.0;
-/// J/kg in a Btu/lb. Exact: the international table calorie and the pound.
-const BTU_LB: f64 = 2_326.0;
-/// A high side less than this many times the low side is no cycle. Source: engineering judgement.
+/// Least ratio of high side to low side for which a cycle is drawn. Source: engineering judgement.
 const LEAST_RATIO: f64 = 1.15;
 
 const TOP: f64 = 36.0;
@@ -94,7 +93,7 @@ pub(super) fn cycle(case: &Case, page: &Page, wording: Wording) -> Result<Option
         to.line(from, end, stroke);
     }
     let numbered = || cycle.corners.iter().zip(["1", "2", "3", "4"]);
-    // Each number stands outside of its corner.
+    // Each number is outside of its corner.
     for ((corner, number), [right, down]) in numbered().zip([[7.0, 14.0], [7.0, -5.0], [-14.0, -5.0], [-14.0, 14.0]]) {
         let [x, y] = place(corner.h_j_kg, corner.p_pa);
         to.mark([x, y], Mark::Dot);
@@ -115,7 +114,7 @@ pub(super) fn cycle(case: &Case, page: &Page, wording: Wording) -> Result<Option
 fn axes(to: &mut Drawing, h_j_kg: [f64; 2], up: &Axis, air_pa: f64, p_pa: [f64; 2], wording: Wording) {
     let (per, unit) = match wording.units {
         Units::Metric | Units::Bar => (1e3, "kJ/kg"),
-        Units::Us => (BTU_LB, "Btu/lb"),
+        Units::Us => (BTU_PER_POUND_J_KG, "Btu/lb"),
     };
     to.area([LEFT, TOP], [RIGHT - LEFT, BOTTOM - TOP], Fill::Blank);
     let across = Axis::new(h_j_kg.map(|h| h / per), [LEFT, RIGHT]);
@@ -144,8 +143,8 @@ fn axes(to: &mut Drawing, h_j_kg: [f64; 2], up: &Axis, air_pa: f64, p_pa: [f64; 
     to.text([0.0, 27.0], Anchor::Start, &label);
 }
 
-/// Round gauge pressures between two absolute ones, each far enough from the next on a logarithmic scale, as text and in Pa
-/// absolute.
+/// Round gauge pressures between two absolute pressures, as text and in Pa absolute; on a logarithmic scale they are far
+/// enough apart for their labels.
 fn pressures([low_pa, high_pa]: [f64; 2], air_pa: f64, unit_pa: f64) -> Vec<(String, f64)> {
     let apart = libm::log(high_pa / low_pa) / 9.0;
     let mut all = Vec::new();
@@ -170,7 +169,7 @@ fn pressures([low_pa, high_pa]: [f64; 2], air_pa: f64, unit_pa: f64) -> Vec<(Str
     all
 }
 
-/// The boiling liquid up to the critical point and the condensing vapour down again: enthalpy and pressure.
+/// The saturated liquid up to the critical point and the saturated vapour down again: enthalpy and pressure.
 fn dome(line: Line, lowest_k: f64) -> Result<Vec<[f64; 2]>, Error> {
     let highest_k = line.temperatures().high;
     // Closer together towards the critical point, where the dome bends.
@@ -253,8 +252,10 @@ fn corners(case: &Case, wording: Wording) -> Result<Option<Cycle>, Error> {
     }))
 }
 
-/// The enthalpy before the expansion device, and whether it is that of the temperature that was read: a line as warm as boiling
-/// liquid, and one that was not read, stand for boiling liquid. `None` above the critical pressure without a temperature.
+/// The enthalpy before the expansion device, and whether it is that of the temperature that was read.
+///
+/// A line that was not read, or that is as warm as boiling liquid, is taken as saturated liquid. `None` above the critical
+/// pressure without a temperature.
 fn liquid_state(refrigerant: Refrigerant, p_pa: f64, t: Option<Temperature>) -> Result<Option<(f64, bool)>, Error> {
     let line = saturation::line_of(refrigerant);
     if p_pa >= line.pressures(Side::Bubble).high {
@@ -269,7 +270,7 @@ fn liquid_state(refrigerant: Refrigerant, p_pa: f64, t: Option<Temperature>) -> 
     }))
 }
 
-/// The state in the discharge line; one that reads colder than condensing vapour stands for that.
+/// The state in the discharge line; one that reads colder than condensing vapour is taken as saturated vapour.
 fn discharge_state(refrigerant: Refrigerant, p_pa: f64, t: Temperature) -> Result<State, Error> {
     let line = saturation::line_of(refrigerant);
     let condenses = p_pa < line.pressures(Side::Dew).high;

@@ -1,6 +1,6 @@
-//! A drawing as SVG: lines, boxes, marks and text, in black and its tints, so that it prints and reads without colour.
+//! A drawing as SVG: lines, boxes, marks and text, in black and grey, so that it can be printed without colour.
 //!
-//! The elements are written here because the SVG crates need `std`, and texts and answers do without it.
+//! The elements are written here because the SVG crates need `std`, which texts and answers do not need.
 
 use super::letters::{text_width, wrapped};
 use alloc::format;
@@ -8,7 +8,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::{self, Write};
 
-/// Width of every drawing, px: that of a phone held upright, so that text keeps its size there.
+/// Width of every drawing, px: that of a phone held upright, so that text is not scaled there.
 pub(super) const WIDTH: f64 = 360.0;
 /// Height of the usual letters, px.
 pub(super) const LETTERS: f64 = 11.0;
@@ -17,7 +17,7 @@ pub(super) const LINE: f64 = 14.0;
 /// Distance between two strokes of a hatching, px.
 const HATCH: f64 = 5.0;
 
-/// At which end a text is held.
+/// The point of a text that is at its position.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub(super) enum Anchor {
     Start,
@@ -64,7 +64,7 @@ impl Drawing {
         Self { body: String::new() }
     }
 
-    /// The whole drawing as one element that stands by itself or in a page; `title` is what is read aloud for it.
+    /// The drawing as one element, for a file of its own or for a page; `title` is for screen readers.
     pub(super) fn finish(self, title: &str, height: f64) -> String {
         format!(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {WIDTH} {height:.0}\" width=\"{WIDTH}\" height=\"{height:.0}\" \
@@ -99,14 +99,14 @@ impl Drawing {
         ));
     }
 
-    /// A text held in the middle as near to `x` as the drawing has room.
+    /// A text centred as near to `x` as it fits into the drawing.
     pub(super) fn near(&mut self, [x, y]: [f64; 2], text: &str) {
         let half = text_width(text) / 2.0;
         let x = f64::min(f64::max(x, half), WIDTH - half);
         self.text([x, y], Anchor::Middle, text);
     }
 
-    /// Lines of text one below the other, none longer than the drawing; gives the place below them.
+    /// Lines of text wrapped to the drawing; returns the position below them.
     pub(super) fn lines(&mut self, [x, y]: [f64; 2], text: &str) -> f64 {
         let mut y = y;
         for line in wrapped(text, WIDTH - x) {
@@ -192,7 +192,7 @@ fn square([x, y]: [f64; 2]) -> String {
     )
 }
 
-/// A text with the letters that XML keeps for itself written otherwise; control characters, which XML does not take, are left out.
+/// A text with the special characters of XML escaped, and without control characters, which XML does not allow.
 pub(in crate::report) struct Escaped<'a>(pub(in crate::report) &'a str);
 
 impl fmt::Display for Escaped<'_> {

@@ -1,11 +1,11 @@
-//! How much room a text takes.
+//! The width of a text.
 
 use super::draw::LETTERS;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// Width of a letter in heights of letters, no less than that of the fonts that a drawing comes out in. Source: the widths of
-/// DejaVu Sans, the widest of the usual ones, from memory, rounded up; `tests/browser` measures the texts.
+/// Upper bound of the width of a letter, as a multiple of the font size. Source: the widths of DejaVu Sans, the widest of the
+/// usual fonts, from memory, rounded up; `tests/browser` measures the texts.
 fn letter_width(letter: char) -> f64 {
     match letter {
         'i' | 'j' | 'l' | 'í' | '.' | ',' | ':' | ';' | '\'' | '|' | '!' | ' ' | 'I' => 0.34,
@@ -16,12 +16,12 @@ fn letter_width(letter: char) -> f64 {
     }
 }
 
-/// The width of a text in the usual letters, px, no less than it takes.
+/// Upper bound of the width of a text in the usual letters, px.
 pub(super) fn text_width(text: &str) -> f64 {
     LETTERS * text.chars().map(letter_width).sum::<f64>()
 }
 
-/// The text in lines no wider than this, px; a word that is wider stands in a line of its own.
+/// The text in lines no wider than this, px; a word that is wider has a line of its own.
 pub(super) fn wrapped(text: &str, width: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     // A no-break space is part of a word.

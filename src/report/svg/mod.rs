@@ -1,4 +1,4 @@
-//! Drawings of a visit, each a self-contained SVG in black and its tints.
+//! Drawings of a visit, each a self-contained SVG in black and grey.
 
 mod axis;
 mod bars;
@@ -18,14 +18,14 @@ use crate::intake::{Refusal, Visit};
 use crate::names::Picture;
 use alloc::string::String;
 
-/// A drawing of a visit as one SVG element, 360 px wide, which stands by itself as a file or within a page.
+/// A drawing of a visit as one SVG element, 360 px wide, for a file of its own or for a page.
 ///
 /// `None` where the visit has nothing to draw: no reading with a normal range, nothing to do, no pressures on both sides of a
-/// running system, nothing that was watched. It is drawn in the colour of the text around it, in the
-/// language of the settings of the visit.
+/// running system, no pull-down, held vacuum or pressure test. It has the colour of the text around it, and the language of
+/// the settings of the visit.
 ///
-/// Errors: a [`Refusal`] for what cannot be diagnosed or judged, and of the cycle where the equation of the refrigerant gives no
-/// state for a reading.
+/// Errors: a [`Refusal`] for what cannot be diagnosed or judged; for the cycle also where the equation of the refrigerant has
+/// no state for a reading.
 ///
 /// ```
 /// use coldloop::{Picture, intake, report};
@@ -40,7 +40,7 @@ pub fn svg(visit: &Visit, picture: Picture, units: Units) -> Result<Option<Strin
     drawn(visit, &Page::of_visit(visit)?, picture, wording(visit, units))
 }
 
-/// The words of a visit's page with all that they tell.
+/// The wording of the page of a visit, with all details.
 pub(super) const fn wording(visit: &Visit, units: Units) -> Wording {
     Wording {
         units,

@@ -1,4 +1,4 @@
-//! The plan as a small tree: what to do, what is found, what then.
+//! The plan as a small tree: steps, outcomes, and the steps that follow.
 
 use super::draw::{Anchor, Drawing, LINE, Mark, Stroke};
 use crate::diagnosis::Action;
@@ -11,9 +11,9 @@ use crate::report::words::Wording;
 use alloc::format;
 use alloc::string::String;
 
-/// How many steps deep the plan is drawn; what comes then is weighed again with what was found.
-const TOLD: usize = 2;
-/// How far to the right each depth stands, px.
+/// How many steps deep the plan is drawn; later steps are planned again with what was found.
+const DRAWN: usize = 2;
+/// Indentation of each depth, px.
 const INDENT: f64 = 22.0;
 
 /// The drawing; `None` where there is nothing to do, or nothing that the first step decides.
@@ -30,7 +30,7 @@ pub(super) fn plan(page: &Page, wording: Wording) -> Option<String> {
     Some(to.finish(wording.text(Text::PicturePlan), y + 18.0))
 }
 
-/// A step with its outcomes below it; gives the place below all of them.
+/// A step with its outcomes below it; returns the position below all of them.
 fn step(to: &mut Drawing, wording: Wording, page: &Page, step: &PageStep, depth: usize, top: f64) -> f64 {
     let x = 8.0 + INDENT * 2.0 * depth as f64;
     let mark = match step.action {
@@ -51,7 +51,7 @@ fn step(to: &mut Drawing, wording: Wording, page: &Page, step: &PageStep, depth:
         let next = outcome
             .next
             .and_then(|at| page.steps.get(at))
-            .filter(|_| depth + 1 < TOLD);
+            .filter(|_| depth + 1 < DRAWN);
         if let Some(next) = next {
             let [from, below] = [[x + INDENT * 2.0, y - LINE + 4.0], [x + INDENT * 2.0, y - LINE + 8.0]];
             to.line(from, below, Stroke::Thin);
@@ -88,7 +88,7 @@ mod tests {
     use crate::report::Units;
     use alloc::vec::Vec;
 
-    /// Text and drawing follow a branch from one per cent on, for they ask the same place.
+    /// Text and drawing follow a branch from one per cent on.
     #[test]
     fn a_branch_is_followed_from_one_per_cent_on() {
         let file = include_str!("../../../examples/readings/low-charge.toml");
@@ -97,7 +97,7 @@ mod tests {
         let follow = |page: &Page| {
             let then = page.steps[page.steps[0].outcomes[1].next.unwrap()].action;
             let says = step_says(then, &page.system, wording.language);
-            // The first words stand on one line in the text and in the drawing.
+            // The first words are on one line in the text and in the drawing.
             let first: Vec<&str> = says.split(' ').take(3).collect();
             let first = first.join(" ");
             let leads = Fault::ExpansionValveStuckClosed.name(wording.language);

@@ -2,7 +2,7 @@
 //!
 //! Reading is strict, because a misread unit is a misdiagnosis: a unit is required, a pressure must say gauge, absolute
 //! or vacuum, a comma is refused. It is lenient in spelling: case, spaces (also no-break ones), dots, brackets and
-//! degree signs do not matter, but for `mPa`, which is not a megapascal. Nothing is allocated.
+//! degree signs do not matter. The one exception is `mPa`, which is refused: it is not a megapascal. Nothing is allocated.
 //!
 //! ```
 //! use coldloop::units::text;
@@ -11,7 +11,7 @@
 //! # Ok::<(), coldloop::Error>(())
 //! ```
 //!
-//! What cannot be read says what to write instead:
+//! The error says what to write instead:
 //!
 //! ```
 //! use coldloop::units::text;
@@ -168,7 +168,7 @@ const VOLTAGES: [Row; 3] = [
     row(&["kv", "kilovolt", "kilovolts"], 1_000.0),
 ];
 
-/// The value in SI of a number with a unit from `rows`, within `range`; and of two such in a row, as `1 lb 4 oz`.
+/// The value in SI of a number with a unit from `rows`, or of two such numbers, as `1 lb 4 oz`; within `range`.
 fn read_in_two(text: &str, rows: &[Row], range: Range) -> Result<f64, Error> {
     let unknown = match read(text, rows, range) {
         Err(error) if error.kind == ErrorKind::UnknownUnit => error,
@@ -184,7 +184,7 @@ fn read_in_two(text: &str, rows: &[Row], range: Range) -> Result<f64, Error> {
     let (Some(row), Some(part_row)) = (find(&unit, rows), find(&part_unit, rows)) else {
         return Err(unknown);
     };
-    // The part counts in a smaller unit, and is less than one of the larger.
+    // The second number has a smaller unit, and is less than one of the larger unit.
     if number < 0.0 || part_row.si(part_number) >= row.si(1.0) || part_row.si(1.0) >= row.si(1.0) {
         return Err(unknown);
     }
@@ -206,7 +206,7 @@ fn find<'r>(unit: &Unit, rows: &'r [Row]) -> Option<&'r Row> {
         .find(|row| row.spellings.iter().any(|spelling| unit.is(spelling)))
 }
 
-/// The units of a quantity that is a number of them; `None` for one that is read otherwise, or not at all.
+/// The units of a quantity; `None` for a quantity that is read in another way or not at all.
 fn rows(quantity: Quantity) -> Option<&'static [Row]> {
     match quantity {
         Quantity::Altitude => Some(&ALTITUDES),
@@ -266,7 +266,7 @@ pub fn temperature(text: &str) -> Result<Temperature, Error> {
     Ok(temperature)
 }
 
-/// A temperature difference, superheat for one: `"5 K"`, `"9 °F"`.
+/// A temperature difference, such as superheat: `"5 K"`, `"9 °F"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`TEMPERATURE_DIFFERENCE`].
 ///
@@ -375,7 +375,7 @@ pub fn severity(text: &str) -> Result<f64, Error> {
     part_of_one(text, SEVERITY)
 }
 
-/// A number in per cent, or one without a unit that cannot be meant so.
+/// A number in per cent, or a number up to one without a unit.
 fn part_of_one(text: &str, range: Range) -> Result<f64, Error> {
     let (number, unit, _) = scan(text, range.quantity)?;
     let part = if per_cent(&unit) {

@@ -40,7 +40,7 @@ const UNITS: [Row; 12] = [
     row(&["cmhg"], 10.0 * MMHG_PA),
 ];
 
-/// Units that are written of deep vacuum only and count from nothing.
+/// Units that are used for deep vacuum only and count from zero absolute pressure.
 const VACUUM_UNITS: [Row; 2] = [
     row(
         &[
@@ -75,7 +75,7 @@ fn datum(suffix: &[u8]) -> Option<Datum> {
     }
 }
 
-/// The first unit of `rows` that the text starts with and that leaves a datum.
+/// The first unit of `rows` with which the text starts and after which only a datum, or nothing, follows.
 fn unit_and_datum<'r>(unit: &Unit, rows: &'r [Row]) -> Option<(&'r Row, Datum)> {
     rows.iter().find_map(|row| {
         let datum = row.spellings.iter().find_map(|spelling| datum(unit.after(spelling)?))?;
@@ -83,7 +83,7 @@ fn unit_and_datum<'r>(unit: &Unit, rows: &'r [Row]) -> Option<(&'r Row, Datum)> 
     })
 }
 
-/// A unit of pressure and its datum; a vacuum in microns counts from nothing.
+/// A unit of pressure and its datum; a vacuum in microns is an absolute pressure.
 pub(super) fn unit_of(unit: &Unit) -> Option<(&'static Row, Datum)> {
     unit_and_datum(unit, &UNITS).or_else(|| match unit_and_datum(unit, &VACUUM_UNITS)? {
         (row, Datum::Unsaid) => Some((row, Datum::Unsaid)),
@@ -94,7 +94,7 @@ pub(super) fn unit_of(unit: &Unit) -> Option<(&'static Row, Datum)> {
 
 /// A pressure with its datum: `"35 psig"`, `"2.4 bar gauge"`, `"101.3 kPa abs"`, `"18 inHg vacuum"`, `"500 micron"`.
 ///
-/// A vacuum counts downwards from the surrounding air, except in microns (and millitorr), which count from nothing.
+/// A vacuum counts downwards from the surrounding air, except in microns and millitorr, which are absolute pressures.
 ///
 /// Errors: `MissingDatum` when the text does not say gauge, absolute or vacuum; `NotANumber`, `NotFinite`,
 /// `DecimalComma`, `MissingUnit`, `UnknownUnit`; `OutOfRange` outside [`ABSOLUTE_PRESSURE`], [`GAUGE_PRESSURE`],
@@ -133,7 +133,7 @@ pub fn pressure(text: &str) -> Result<Pressure, Error> {
     }
 }
 
-/// A pressure that must be absolute, a barometer's for one: `"101.3 kPa abs"`, `"29.92 inHg abs"`.
+/// A pressure that must be absolute, such as that of a barometer: `"101.3 kPa abs"`, `"29.92 inHg abs"`.
 ///
 /// Errors: as [`pressure`]; `UnknownUnit` when the datum is gauge or vacuum.
 pub fn absolute_pressure(text: &str) -> Result<AbsolutePressure, Error> {
@@ -153,9 +153,9 @@ pub fn gauge_pressure(text: &str) -> Result<GaugePressure, Error> {
     }
 }
 
-/// How far two pressures lie apart, which has no datum: `"2 psi"`, `"1 kPa"`, `"10 micron"`.
+/// A pressure difference; it has no datum: `"2 psi"`, `"1 kPa"`, `"10 micron"`.
 ///
-/// Errors: as [`pressure`], `MissingDatum` apart; `UnknownUnit` when a datum is said; `OutOfRange` outside
+/// Errors: as [`pressure`], except `MissingDatum`; `UnknownUnit` when a datum is given; `OutOfRange` outside
 /// [`ABSOLUTE_PRESSURE`].
 ///
 /// ```

@@ -13,8 +13,9 @@ pub(super) struct Unit {
 }
 
 impl Unit {
-    /// `None` when a character belongs to no unit, a hyphen joins nothing, or the unit is a millipascal: case is no matter
-    /// elsewhere, but who writes `mPa` has said a thousandth and may have meant a million.
+    /// `None` when a character belongs to no unit, a hyphen does not join two characters, or the unit is `mPa`.
+    ///
+    /// Case does not matter elsewhere, but `mPa` is a millipascal and may have been meant as a megapascal.
     fn of(text: &str) -> Option<Self> {
         if text.chars().filter(|c| c.is_alphanumeric()).take(3).eq("mPa".chars()) {
             return None;

@@ -1,4 +1,4 @@
-//! The unit that somebody wrote, to answer in it.
+//! The unit of an input text, so that errors can be stated in it.
 
 use super::pressure::Datum;
 use super::scan::scan;
@@ -34,7 +34,7 @@ pub struct Stated<'t> {
     unit: &'t str,
     /// SI units in one of these.
     size: f64,
-    /// What the figure is when the value in SI is zero.
+    /// The figure at an SI value of zero.
     zero: f64,
     /// Whether the figure counts from zero upwards, as that of a vacuum.
     from_zero: bool,
@@ -101,7 +101,7 @@ fn datum(quantity: Quantity) -> Option<Datum> {
     }
 }
 
-/// An error, told in the unit of the text that it is about.
+/// An error, stated in the unit of the text that it is about.
 ///
 /// ```
 /// use coldloop::units::text::{Restated, temperature};

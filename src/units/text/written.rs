@@ -55,7 +55,7 @@ impl fmt::Display for GaugePressure {
     }
 }
 
-/// As the pressure of its datum.
+/// As an absolute or a gauge pressure, according to its datum.
 impl fmt::Display for Pressure {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
