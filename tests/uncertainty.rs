@@ -15,7 +15,7 @@ use coldloop::units::{
 use coldloop::{ErrorKind, GaugeClass, Refrigerant, Thermometer};
 use proptest::prelude::*;
 use proptest::test_runner::{RngAlgorithm, TestRng};
-use readings::{healthy, line};
+use readings::{FIGURES, healthy, line};
 
 #[test]
 fn limits_of_error_are_those_of_the_classes() {
