@@ -4,9 +4,9 @@
     python benches/compare.py [ROUNDS [blends]]
 
 Both sides run on one thread over the same kind of inputs, in turn for ROUNDS rounds (3 without it), and each figure is the
-least of all its passes: a busy machine disturbs both alike, and the least of them least. The peer is called through its
-low-level interface, its fastest from Python; a call that does nothing costs about 25 ns of its figures. Its fastest way
-over arrays are the curves that it gives away for the purpose. Of a blend it has no answer at some of the inputs; its time
+least of all its passes: other work on the machine affects both sides alike, and the least pass the least. The peer is called through its
+low-level interface, its fastest from Python; a call that does nothing costs about 25 ns, which its figures include. Its fastest way
+over arrays are its superancillary equations. Of a blend it has no answer at some of the inputs; its time
 is that of those it answers. With `blends` only their table is measured and written.
 """
 
@@ -37,7 +37,7 @@ OWN = {
 }
 BLEND_PATHS = ("bubble p(T)", "bubble T(p)", "dew p(T)", "dew T(p)")
 COUNT = 200
-# The peer's slow calls are timed by so few that a busy machine leaves some of the passes alone.
+# The peer's slow calls are timed over few inputs, so that some passes are free of other work on the machine.
 FEW = 10
 ARRAY = 1_000
 
@@ -143,7 +143,7 @@ def blend_of_peer(designation):
 
     for side, quality in (("bubble", 0.0), ("dew", 1.0)):
         by_t = answered(QT_INPUTS, [(quality, t) for t in temperatures])
-        # Where there is no pressure, one near it is asked for all the same.
+        # Where the peer has no pressure, one interpolated from its others is used.
         known = sorted((t, np.log(p)) for (_, t), p in by_t.items())
         pressures = np.exp(np.interp(temperatures, *zip(*known, strict=True))).tolist()
         by_p = answered(PQ_INPUTS, [(p, quality) for p in pressures])

@@ -29,7 +29,7 @@ T_K = np.linspace(230.0, 350.0, COUNT)[np.random.default_rng(1).permutation(COUN
 
 
 def least(calls, passes=7):
-    """The least processor time of each call in seconds, the calls by turns."""
+    """The least processor time of each call in seconds; the calls take turns."""
     found = dict.fromkeys(calls, float("inf"))
     for _ in range(passes):
         for name, call in calls.items():
@@ -90,7 +90,7 @@ def rows_per_second(rows=20_000):
 
 
 def import_ms():
-    """What `import coldloop` costs once NumPy is there, ms."""
+    """The time of `import coldloop` when NumPy is already imported, ms."""
     program = "import numpy, time; t = time.process_time(); import coldloop; print(time.process_time() - t)"
     run = [sys.executable, "-c", program]
     return min(float(subprocess.run(run, capture_output=True, check=True).stdout) for _ in range(15)) * 1e3

@@ -1,6 +1,6 @@
 //! Nanoseconds per call of the hot paths, one line each: `what|refrigerant|ns`. `benches/compare.py` reads them beside a peer.
 //!
-//! Each figure is the least of several passes, so that a busy machine disturbs least. `cargo test` runs one short pass. With
+//! Each figure is the least of several passes, so that other work on the machine has the least effect. `cargo test` runs one short pass. With
 //! `blends` behind `--` only the lines of the blends are measured.
 
 #[allow(dead_code)] // other programs use the rest
@@ -64,7 +64,7 @@ fn log(passes: usize) {
     measure("sample of a log", "R-134a", passes, samples.len(), || {
         let mut recorder = Recorder::new(Datum::Gauge);
         recorder.extend(&samples);
-        recorder.summary().elapsed_s
+        recorder.summary().elapsed.seconds()
     });
 }
 

@@ -17,7 +17,7 @@ extensions = ["myst_nb", "sphinx.ext.autodoc"]
 exclude_patterns = ["_build"]
 myst_enable_extensions = ["colon_fence", "deflist"]
 myst_heading_anchors = 3
-# The notebook stands without its outputs in the project; it is run for the guide.
+# The notebook is kept without its outputs; it is run for the guide.
 nb_execution_mode = "force"
 nb_execution_raise_on_error = True
 nb_execution_timeout = 300

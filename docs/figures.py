@@ -87,7 +87,7 @@ def glide():
 
 
 def altitude():
-    """How wrong the evaporating temperature is when gauge pressure + 101.3 kPa is taken for absolute."""
+    """Error of the evaporating temperature when gauge pressure + 101.3 kPa is taken for absolute."""
     figure, axes = _axes()
     metres = np.linspace(0.0, 3000.0, 61)
     refrigerant = coldloop.Refrigerant("R-134a")

@@ -1,4 +1,4 @@
-"""Writes the pages that stand elsewhere: the C functions, from their header, and readings files, from the module that reads them."""
+"""Writes two pages from the sources: the C functions, from their header, and readings files, from the module that reads them."""
 
 import re
 from pathlib import Path
@@ -13,7 +13,7 @@ NAME = re.compile(r"\b(coldloop_\w+)\(")
 
 def page(header: str) -> str:
     """A section for each chapter of the header and, in it, one for each function."""
-    out = ["# C reference", "", "What stands in `coldloop.h`, chapter by chapter.", ""]
+    out = ["# C reference", "", "The contents of `coldloop.h`, chapter by chapter.", ""]
     found = list(CHAPTER.finditer(header))
     for number, chapter in enumerate(found):
         end = found[number + 1].start() if number + 1 < len(found) else len(header)
@@ -39,13 +39,13 @@ def _prose(lines: list[str], mark: str) -> list[str]:
 
 
 def _escaped(line: str) -> str:
-    """Names and numbers as they stand, not as marks of Markdown; errors as a line of their own."""
+    """A line in which Markdown does not change names and numbers; "Errors:" becomes bold."""
     line = re.sub(r"(?<!`)\b(coldloop_\w+|COLDLOOP_\w+|[A-Z]+(?:_[A-Z]+)+|\w+_(?:k|pa_abs|pa_gauge|json))\b(?!`)", r"`\1`", line)
     return line.replace("Errors:", "**Errors:**") if line.startswith("Errors:") else line
 
 
 def readings(module: str) -> str:
-    """What the module says of readings files; names of its items stand without their links."""
+    """The module's documentation of readings files, without the links of its items."""
     lines = [re.sub("^//! ?", "", line) for line in module.splitlines() if line.startswith("//!")]
     text = re.sub(r"\[(`[\w:]+`)\]", r"\1", "\n".join(lines[1:]))
     return f"# Readings files\n{text}\n"

@@ -1,11 +1,11 @@
-//! Readings in; the page out: what it is, what to do first, and whether a repair is proven where the file tells of one.
+//! Reads a file of readings and prints the page: what it is, what to do first, and, where the file has a repair, whether it is proven.
 //!
 //! ```text
 //! cargo run --release --example diagnose -- [--json] [--details] [--language es] [--us | --metric] [--html PAGE.html] examples/readings/low-charge.toml
 //! ```
 //!
 //! `--html` writes the page with its drawings to that file too. A file that ends in `.json` is read as JSON. Input that cannot be read ends with status 2 and one message on
-//! standard error; nothing is printed half.
+//! standard error; no part of the page is printed then.
 
 use coldloop::{Language, intake, report};
 use std::process::ExitCode;

@@ -1,4 +1,4 @@
-//! How good are the answers in my shop? Confirmed cases are judged, and counted how often the answer was right.
+//! How good are the answers in my shop? Judges confirmed cases and counts how often the answer was right.
 //!
 //! ```text
 //! cargo run --release --example evaluate                     the twelve cases of an invented garage at 1,600 m

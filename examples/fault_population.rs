@@ -2,7 +2,7 @@
 //!
 //! `cargo run --release --example fault_population` prints 2,000 rows of CSV;
 //! `cargo run --release --example fault_population -- 100000 7 vehicles.csv` writes 100,000 with the seed 7 to a file;
-//! a fourth argument, as `R-152a,R-744`, names other refrigerants to draw from. What was drawn and how the solver fared is told on standard error.
+//! a fourth argument, as `R-152a,R-744`, names other refrigerants to draw from. What was drawn and how often the solver converged is printed on standard error.
 //!
 //! Drawn evenly: system (R-134a or R-1234yf, two expansion devices, four compressors), make, class of vehicle, ambient 5 to
 //! 50 °C, relative humidity 10 to 90 % (dew point up to 30 °C), altitude 0 to 2,500 m, engine 800 to 2,500 rpm, blower 40 to 100 %, fresh or
@@ -19,7 +19,8 @@ mod wettest;
 
 use coldloop::circuit::{Reading, Readings};
 use coldloop::units::{
-    Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, celsius, in_kelvins,
+    Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, celsius, difference_in_kelvins,
+    in_kelvins,
 };
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Instruments, Make, Population, Simulation, System, Vehicle, simulate,
@@ -34,7 +35,7 @@ use std::thread;
 use std::time::{Duration, Instant};
 use wettest::at_most_wet;
 
-/// What is found mixed into a charge.
+/// The refrigerants that are mixed into a charge.
 const FOREIGN: [Refrigerant; 4] = [
     Refrigerant::R1234yf,
     Refrigerant::R22,
@@ -160,7 +161,7 @@ fn part(rows: usize, seed: u64, index: u64, refrigerants: &[Refrigerant]) -> Res
             Compressor::ALL[rng.random_range(0..Compressor::ALL.len())],
         );
         if system.refrigerant == Refrigerant::R744 {
-            // It is there with a controlled compressor only.
+            // Only systems with a controlled compressor have it.
             if system.compressor == Compressor::FixedClutch {
                 system.compressor = Compressor::Electric;
             }
@@ -286,7 +287,7 @@ fn row(
         system.expansion.id().into(),
         system.compressor.id().into(),
         class.id().into(),
-        number(vehicle.charge_kg),
+        number(vehicle.charge.kg()),
         warmth(in_kelvins(conditions.ambient)),
         optional(conditions.relative_humidity.map(RelativeHumidity::fraction)),
         number(conditions.surroundings.pressure().pa()),
@@ -298,18 +299,18 @@ fn row(
         severity(0),
         fault(1),
         severity(1),
-        number(s.low_side_pa),
-        number(s.high_side_pa),
-        warmth(s.vent_k),
-        warmth(s.cabin_k),
-        warmth(s.suction_line_k),
-        warmth(s.discharge_line_k),
-        warmth(s.liquid_line_k),
-        number(s.superheat_k),
-        number(s.subcooling_k),
-        number(s.clutch_cycles_hz * 60.0),
-        number(s.capacity_w),
-        number(s.power_w),
+        number(s.low_side.pa()),
+        number(s.high_side.pa()),
+        warmth(in_kelvins(s.vent)),
+        warmth(in_kelvins(s.cabin)),
+        warmth(in_kelvins(s.suction_line)),
+        warmth(in_kelvins(s.discharge_line)),
+        warmth(in_kelvins(s.liquid_line)),
+        number(difference_in_kelvins(s.superheat)),
+        number(difference_in_kelvins(s.subcooling)),
+        number(s.clutch_cycles.hz() * 60.0),
+        number(s.capacity.w()),
+        number(s.power.w()),
         number(s.demand),
         s.looks.bubbles.to_string(),
         s.looks.evaporator_frosts.to_string(),

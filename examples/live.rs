@@ -1,4 +1,4 @@
-//! Plays a log: how far it is, in what state the vehicle is, the verdict as it settles, and the next step.
+//! Plays a log and prints its progress, the state of the vehicle, the verdict as it settles, and the next step.
 //!
 //! ```text
 //! cargo run --release --example live -- examples/logs/cycling-van.toml --speed 20
@@ -18,10 +18,10 @@ use std::error::Error;
 use std::path::Path;
 use std::time::Duration;
 
-/// Seconds of the log between two looks.
+/// Seconds of the log between two verdicts.
 const LOOK_S: f64 = 5.0;
 
-/// What is told, and compared with what was told before.
+/// What is printed when it differs from what was printed last.
 #[derive(Clone, PartialEq)]
 struct Told {
     phase: LogPhase,
@@ -55,7 +55,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         let mut named = judgement
             .as_ref()
             .map_or(Vec::new(), |judgement| judgement.verdict().faults.to_vec());
-        // The order of a short list is that of the odds, which are told beside it.
+        // The order of a short list is that of the odds, which are printed with it.
         named.sort_by_key(|fault| fault.code());
         let kind = judgement.as_ref().map(|judgement| judgement.verdict().kind);
         let told = Told {
@@ -78,7 +78,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     end(&case, &recorder.summary(), &instruments, &settings, json)
 }
 
-/// What the states that lasted long enough say together.
+/// The judgement from all states that lasted long enough.
 fn judged(
     case: &Case,
     summary: &Summary,
@@ -104,24 +104,28 @@ fn show(
     length_s: f64,
     settings: &Settings,
 ) -> Result<(), coldloop::Error> {
-    let done = (20.0 * summary.elapsed_s / length_s.max(1.0)) as usize;
+    let done = (20.0 * summary.elapsed.seconds() / length_s.max(1.0)) as usize;
     let bar: String = (0..20).map(|at| if at < done { '=' } else { '.' }).collect();
-    println!("\n{:4.0} s [{bar}] {}", summary.elapsed_s, told.phase.description());
+    println!(
+        "\n{:4.0} s [{bar}] {}",
+        summary.elapsed.seconds(),
+        told.phase.description()
+    );
     let Some(judgement) = judgement else {
-        println!("       Nothing to judge yet: wait {:.0} s.", summary.wait_s);
+        println!("       Nothing to judge yet: wait {:.0} s.", summary.wait.seconds());
         return Ok(());
     };
     println!("       {}", told.verdict.description());
     for ranked in judgement.faults().iter().take(3) {
         println!("       {:3.0} %  {}", 100.0 * ranked.probability, ranked.fault.id());
     }
-    if summary.wait_s > 0.0 {
-        println!("       Hold this state for {:.0} s more.", summary.wait_s);
+    if summary.wait.seconds() > 0.0 {
+        println!("       Hold this state for {:.0} s more.", summary.wait.seconds());
     } else if let Some(step) = judgement.diagnosis(settings)?.next_step {
         let says = match step {
             Action::Check(check) => check.description(),
             Action::Repair(fault) => coldloop::diagnosis::repair(fault).says,
-            Action::HandOver => "Hand over to somebody who knows more.",
+            Action::HandOver => "Hand over to a specialist.",
             _ => "A step that is newer than this program.",
         };
         println!("       Next: {says}");
@@ -136,7 +140,7 @@ fn line(summary: &Summary, told: &Told, judgement: Option<&Judgement>) -> serde_
         .map(|ranked| serde_json::json!({"fault": ranked.fault.id(), "probability": ranked.probability}))
         .collect();
     serde_json::json!({
-        "time_s": summary.elapsed_s,
+        "time_s": summary.elapsed.seconds(),
         "state": told.phase.id(),
         "verdict": told.verdict.id(),
         "named": told.named.iter().map(|fault| fault.id()).collect::<Vec<_>>(),

@@ -4,12 +4,12 @@
 //! cargo run --release --example make_logs -- examples/logs
 //! ```
 //!
-//! The vehicle model run in time, in the simplest way: its steady state at each speed and fault is where the readings tend to, each
-//! with a time constant of its own (pressures seconds, air and lines a minute, cabin several), from a start at rest. Where the steady
-//! state has a clutch that cycles, the pressures follow a saw-tooth between the ends, with the rate and the running part, of that
-//! steady state. Noise is that of transducers and thermocouples. Time constants and noise are engineering judgement.
+//! The vehicle model run in time, in the simplest way: from a start at rest each reading approaches its steady state at the present
+//! speed and fault, with a time constant of its own (pressures seconds, air and lines a minute, cabin several). Where the clutch
+//! cycles in the steady state, the pressures follow a saw-tooth with the ends, the rate and the running part of that steady state.
+//! Noise is that of transducers and thermocouples. Time constants and noise are engineering judgement.
 
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{AirSource, Compressor, Expansion, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -35,9 +35,9 @@ struct Story {
     /// Cabin air at the start, °C, and its time constant, s.
     cabin: (f64, f64),
     seconds: usize,
-    /// From which second on, engine speed in rpm, fault.
+    /// From each second on: engine speed in rpm, and fault.
     parts: Vec<(usize, f64, Option<FaultSeverity>)>,
-    /// Seconds in which the high side's transducer says nothing or something silly.
+    /// Seconds in which the high side's transducer gives nothing or a spike.
     drops_out: bool,
 }
 
@@ -82,7 +82,7 @@ fn stories() -> Vec<Story> {
         parts: vec![(0, 1_500.0, None)],
         drops_out: false,
     };
-    // Ice forms and melts at no fixed pace.
+    // Ice forms and melts irregularly.
     let mut rng = ChaCha8Rng::seed_from_u64(20);
     let (mut at, mut frozen, mut freezes) = (0, false, Vec::new());
     while at < 720 {
@@ -136,7 +136,7 @@ fn stories() -> Vec<Story> {
     ]
 }
 
-/// The same vehicle and weather, for what another story does not say.
+/// The vehicle and weather that all logs share unless they say otherwise.
 fn story_of(story: &Story) -> Story {
     Story {
         parts: story.parts.clone(),
@@ -144,7 +144,7 @@ fn story_of(story: &Story) -> Story {
     }
 }
 
-/// Where the readings stand.
+/// The readings at one time.
 #[derive(Clone, Copy)]
 struct Now {
     low_pa: f64,
@@ -189,13 +189,17 @@ impl Story {
             let part = self.parts.iter().rposition(|(from, _, _)| *from <= second).unwrap_or(0);
             let target = &steady[part];
             let swing = target.swing.filter(|_| second > 40);
-            let (mut low_pa, mut high_pa, mut vent) = (target.low_side_pa, target.high_side_pa, target.vent_k - 273.15);
+            let (mut low_pa, mut high_pa, mut vent) = (
+                target.low_side.pa(),
+                target.high_side.pa(),
+                in_kelvins(target.vent) - 273.15,
+            );
             let mut on = true;
             if let Some(swing) = swing {
-                phase = (phase + swing.cycles_hz) % 1.0;
+                phase = (phase + swing.cycles.hz()) % 1.0;
                 on = phase < swing.engaged;
                 // The compressor pulls beyond the end of the swing and is stopped there; at rest the low side rises.
-                let (low, high) = (swing.low_side_pa, swing.high_side_pa);
+                let [low, high] = [swing.low_side, swing.high_side].map(|(least, most)| (least.pa(), most.pa()));
                 let part = if on {
                     phase / swing.engaged
                 } else {
@@ -214,12 +218,12 @@ impl Story {
             }
             now.low_pa += (low_pa - now.low_pa) / LOW_S;
             now.high_pa += (high_pa - now.high_pa) / HIGH_S;
-            now.cabin_c += (target.cabin_k - 273.15 - now.cabin_c) / self.cabin.1;
-            // The vent stands above its end by as much as the air that it draws.
-            let warmer = 0.5 * (now.cabin_c - (target.cabin_k - 273.15));
+            now.cabin_c += (in_kelvins(target.cabin) - 273.15 - now.cabin_c) / self.cabin.1;
+            // The vent is above its steady value by as much as the air that it draws is above its own.
+            let warmer = 0.5 * (now.cabin_c - (in_kelvins(target.cabin) - 273.15));
             now.vent_c += (vent + warmer - now.vent_c) / VENT_S;
-            now.suction_c += (target.suction_line_k - 273.15 - now.suction_c) / LINES_S;
-            now.liquid_c += (target.liquid_line_k - 273.15 - now.liquid_c) / LINES_S;
+            now.suction_c += (in_kelvins(target.suction_line) - 273.15 - now.suction_c) / LINES_S;
+            now.liquid_c += (in_kelvins(target.liquid_line) - 273.15 - now.liquid_c) / LINES_S;
             self.write(&mut csv, (second, on, self.parts[part].1), (&now, air_pa), &mut rng)?;
         }
         Ok((self.header(), csv))

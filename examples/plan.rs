@@ -1,4 +1,4 @@
-//! A bus cools poorly: what to do first, and what then.
+//! A bus cools poorly: what to do first, and what to do after each result.
 //!
 //! ```text
 //! cargo run --release --example plan
@@ -46,7 +46,7 @@ fn main() -> Result<(), coldloop::Error> {
     Ok(())
 }
 
-/// Prints a step and those that follow from its results, and gathers what they ask to be careful of.
+/// Prints a step and those that follow from its results, and collects their cautions.
 fn follow(plan: &Plan, at: usize, depth: usize, system: &System, cautions: &mut Vec<Caution>) {
     let Some(step) = plan.steps.get(at) else { return };
     let says = step_says(step.action, system, Language::English);

@@ -4,18 +4,19 @@
 //! cargo run --release --example proof_of_repair
 //! ```
 //!
-//! The garage is invented: municipal vehicles at 1,600 m. Every figure carries the error of its instrument, and a
-//! judgement that the instruments do not bear says so.
+//! The garage is invented: municipal vehicles at 1,600 m. Every figure has the uncertainty of its instrument, and where
+//! the instruments do not allow a judgement, the answer says so.
 
 use coldloop::Refrigerant;
 use coldloop::circuit::{Estimate, Gauge, Reading};
 use coldloop::diagnosis::{Settings, repair_cautions};
 use coldloop::intake::case_from_toml;
 use coldloop::proof::{
-    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, Rise, Sample, Served, prove,
+    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE, Rise, Sample, Served, prove,
 };
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, kelvins_difference,
+    AbsolutePressure, GaugePressure, Mass, Pressure, PressureDifference, Surroundings, TimeSpan, Volume, celsius,
+    difference_in_kelvins, kelvins_difference,
 };
 use std::error::Error;
 
@@ -64,8 +65,11 @@ fn main() -> Result<(), Box<dyn Error>> {
         100.0 * proof.sound,
         100.0 * proof.same_fault
     );
-    if let Some(gained_k) = proof.vent_gained_k {
-        println!("  the vent, corrected for weather: {gained_k:.0} K colder");
+    if let Some(gained) = proof.vent_gained {
+        println!(
+            "  the vent, corrected for weather: {:.0} K colder",
+            difference_in_kelvins(gained)
+        );
     }
     println!("\nTake care, and follow local rules first:");
     for caution in &repair_cautions(proof.fault, &before.system) {
@@ -74,7 +78,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// Dry nitrogen at 10 bar stood in the circuit for an hour while the shop cooled down.
+/// Pressure test: dry nitrogen at 10 bar in the circuit for an hour, while the shop cooled down.
 fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
     let test = Decay {
         gas: DecayGas::Nitrogen,
@@ -82,34 +86,34 @@ fn pressed(place: Surroundings) -> Result<(), Box<dyn Error>> {
         start_temperature: Reading::within(celsius(26.0), kelvins_difference(0.5)),
         end: Reading::pressure(GaugePressure::from_bar(9.85), Gauge::DIGITAL),
         end_temperature: Reading::within(celsius(22.0), kelvins_difference(0.5)),
-        repeatability_pa: 1_000.0,
-        held_s: 3_600.0,
+        repeatability: PressureDifference::from_kpa(1.0),
+        held: TimeSpan::from_hours(1.0),
         surroundings: place,
-        volume_m3: Some(circuit()),
-        allowed_kg_s: None,
-        label_pa_gauge: None,
+        volume: Some(circuit()),
+        allowed: None,
+        label_pressure: None,
         served: Some(Served {
             refrigerant: Refrigerant::R134a,
             temperature: celsius(26.0),
-            charge_kg: Some(0.850),
+            charge: Some(Mass::from_g(850.0)),
         }),
     };
     let leak = test.judge()?;
     println!("Does it hold 10 bar of nitrogen? {}", leak.finding.description());
     println!(
         "  a tight one would show {:.2} bar at the end, it showed 9.85",
-        GaugePressure::from_pa(leak.tight_end_pa - place.pressure().pa()).bar()
+        GaugePressure::from_pa(leak.tight_end.pa() - place.pressure().pa()).bar()
     );
-    if let Some(least) = leak.least_seen_kg_s {
+    if let Some(least) = leak.least_seen {
         println!(
             "  a loss below {:.1} g of nitrogen an hour would not show",
-            3.6e6 * least
+            3.6e6 * least.kg_s()
         );
     }
     Ok(())
 }
 
-/// The pump ran, and the vacuum was held for twenty minutes.
+/// The evacuation, and the vacuum hold of twenty minutes.
 fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
     let microns = |microns: f64| -> Reading<Pressure> {
         Reading::within(
@@ -124,51 +128,51 @@ fn pulled(place: Surroundings) -> Result<(), Box<dyn Error>> {
     };
     println!("Is it dry? {}", evacuation.judge()?.finding.description());
     let at = |minutes: f64, shown: f64| Sample {
-        after_s: 60.0 * minutes,
+        after: TimeSpan::from_minutes(minutes),
         pressure: microns(shown),
     };
     let hold = Hold {
         samples: &[at(0.0, 420.0), at(5.0, 440.0), at(10.0, 445.0), at(20.0, 450.0)],
         warmest: Reading::within(celsius(24.0), kelvins_difference(1.0)),
         surroundings: place,
-        volume_m3: Some(circuit()),
+        volume: Some(circuit()),
         allowed: Rise::USUAL,
     };
     println!("Does the vacuum stay? {}", hold.judge()?.finding.description());
     Ok(())
 }
 
-/// What the scales say.
+/// The masses that the scales showed.
 fn weighed(place: Surroundings) -> Result<(), Box<dyn Error>> {
-    let scale = |kg: f64| Some(Reading::within(kg, MACHINE_SCALE_KG));
+    let scale = |grams: f64| Some(Reading::within(Mass::from_g(grams), MACHINE_SCALE));
     let book = ChargeBook {
-        nominal_kg: Some(0.850),
-        tolerance_kg: Some(0.050),
-        recovered_kg: scale(0.430),
-        charged_kg: scale(0.900),
+        nominal: Some(Mass::from_g(850.0)),
+        tolerance: Some(Mass::from_g(50.0)),
+        recovered: scale(430.0),
+        charged: scale(900.0),
         // Two metres of charging hose stayed full of liquid.
         hose: Some(Kept {
-            volume_m3: Reading::within(40e-6, 4e-6),
+            volume: Reading::within(Volume::from_litres(0.040), Volume::from_litres(0.004)),
             temperature: Reading::within(celsius(24.0), kelvins_difference(2.0)),
             vapour: None,
         }),
         ..ChargeBook::new(Refrigerant::R134a, place)
     };
     let balance = book.balance()?;
-    if let (Some(found_kg), Some(finding)) = (balance.found_kg, balance.found) {
-        println!("What was in it? {}: {}", grams(found_kg), finding.description());
+    if let (Some(found), Some(finding)) = (balance.charge_found, balance.found) {
+        println!("What was in it? {}: {}", grams(found), finding.description());
     }
-    if let (Some(now_kg), Some(finding)) = (balance.now_kg, balance.now) {
-        println!("What is in it now? {}: {}", grams(now_kg), finding.description());
+    if let (Some(now), Some(finding)) = (balance.charge_now, balance.now) {
+        println!("What is in it now? {}: {}", grams(now), finding.description());
     }
     Ok(())
 }
 
 /// The circuit with its hoses, m3.
-fn circuit() -> Reading<f64> {
-    Reading::within(2.4e-3, 0.3e-3)
+fn circuit() -> Reading<Volume> {
+    Reading::within(Volume::from_litres(2.4), Volume::from_litres(0.3))
 }
 
-fn grams(kg: Estimate) -> String {
-    format!("{:.0} ± {:.0} g", 1e3 * kg.value, 2e3 * kg.standard_uncertainty)
+fn grams(mass: Estimate<Mass>) -> String {
+    format!("{:.0} ± {:.0} g", mass.value.g(), 2.0 * mass.standard_uncertainty.g())
 }

@@ -3,7 +3,7 @@
 //! `cargo run --release --example vehicle_bands` prints the bands of four kinds of system beside the chart of the US
 //! Army (TM 5-3805-291-23-1, table 1) and draws them and the fault sweeps into target/vehicle_bands/.
 
-use coldloop::units::{RelativeHumidity, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius, difference_in_kelvins, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Make, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Error, Expansion, Fault, Refrigerant, VehicleClass};
 use plotters::prelude::*;
@@ -46,9 +46,9 @@ fn main() -> Result<(), Box<dyn AnyError>> {
         for ambient_c in [20.0, 25.0, 30.0, 35.0, 40.0] {
             let all = sound(expansion, compressor, ambient_c)?;
             let bands = [
-                band(&all, |s| psig(s.low_side_pa)),
-                band(&all, |s| psig(s.high_side_pa)),
-                band(&all, |s| s.vent_k - 273.15),
+                band(&all, |s| psig(s.low_side.pa())),
+                band(&all, |s| psig(s.high_side.pa())),
+                band(&all, |s| in_kelvins(s.vent) - 273.15),
             ];
             let text = bands.map(|b| format!("{:5.0} |{:5.0} |{:5.0}", b[0], b[2], b[4]));
             println!("  {ambient_c:6.0}   {}", text.join("   "));
@@ -105,7 +105,7 @@ fn sound(expansion: Expansion, compressor: Compressor, ambient_c: f64) -> Result
     let system = System::new(Refrigerant::R134a, expansion, compressor);
     (0..VEHICLES)
         .map(|index| {
-            // Every make alike often.
+            // Every make equally often.
             let make = Make::numbered(index as u32 % Make::TO_JUDGE.end);
             let cars = Population::of_make(make, system, VehicleClass::Car);
             let car = cars.vehicle(&std::array::from_fn(|_| rng.random()))?;
@@ -215,13 +215,22 @@ fn sweeps(folder: &Path) -> Result<(), Box<dyn AnyError>> {
                 .y_labels(6)
                 .draw()?;
             type Read = fn(&Simulation) -> f64;
-            // Solid: pressures, psig; thin: vent, superheat and subcooling, ten to the kelvin.
+            // Solid: pressures, psig; thin: vent, superheat and subcooling, ten units to the kelvin.
             let lines: [(Read, ShapeStyle); 5] = [
-                (|s| psig(s.high_side_pa), BLACK.stroke_width(2)),
-                (|s| psig(s.low_side_pa), BLACK.stroke_width(2)),
-                (|s| 10.0 * (s.vent_k - 273.15), RGBColor(0, 90, 200).stroke_width(1)),
-                (|s| 10.0 * s.superheat_k, RGBColor(200, 80, 0).stroke_width(1)),
-                (|s| 10.0 * s.subcooling_k, RGBColor(0, 130, 60).stroke_width(1)),
+                (|s| psig(s.high_side.pa()), BLACK.stroke_width(2)),
+                (|s| psig(s.low_side.pa()), BLACK.stroke_width(2)),
+                (
+                    |s| 10.0 * (in_kelvins(s.vent) - 273.15),
+                    RGBColor(0, 90, 200).stroke_width(1),
+                ),
+                (
+                    |s| 10.0 * difference_in_kelvins(s.superheat),
+                    RGBColor(200, 80, 0).stroke_width(1),
+                ),
+                (
+                    |s| 10.0 * difference_in_kelvins(s.subcooling),
+                    RGBColor(0, 130, 60).stroke_width(1),
+                ),
             ];
             for (read, style) in lines {
                 axes.draw_series(LineSeries::new(swept.iter().map(|(x, s)| (*x, read(s))), style))?;

@@ -41,9 +41,9 @@
 //!
 //! # Conventions
 //!
-//! Pressures and temperatures are types of [`units`]: gauge and absolute pressure are different, and so are a temperature and a
-//! difference. What is out of range is an [`Error`] that names quantity, value and bounds; nothing is clamped, nothing
-//! panics. All answers are values: nothing is kept between calls, and every function may be called from any thread.
+//! Quantities are types of [`units`]: gauge and absolute pressure are different, and so are a temperature and a difference. A plain
+//! number is SI, with its unit in the name. What is out of range is an [`Error`] that names quantity, value and bounds; nothing is
+//! clamped, nothing panics. All answers are values: nothing is kept between calls, and every function may be called from any thread.
 //!
 //! # Features
 //!

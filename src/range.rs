@@ -4,6 +4,13 @@ use crate::error::Error;
 use crate::names::Quantity;
 
 /// A closed range of a quantity in SI.
+///
+/// ```
+/// use coldloop::{ErrorKind, range};
+/// assert_eq!(range::MASS.check(0.85), Ok(0.85));
+/// let error = range::MASS.check(-0.1).unwrap_err();
+/// assert_eq!((error.kind, error.low), (ErrorKind::OutOfRange, 0.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Range {
     /// The quantity.

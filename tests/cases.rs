@@ -8,10 +8,9 @@ use coldloop::circuit::{Reading, at_rest, subcooling, superheat};
 use coldloop::saturation::{self, Charge, Shares, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, PressureDifference, Surroundings,
-    absolute_pressure_pa, gauge_pressure_pa, kelvins_difference,
+    AbsolutePressure, Density, GaugePressure, InSi, Measurable, Pressure, PressureDifference, SpecificEnergy,
+    Surroundings, absolute_pressure_pa, gauge_pressure_pa, in_kelvins, kelvins, kelvins_difference,
 };
-use coldloop::units::{in_kelvins, kelvins};
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
 use coldloop::{Error, Reference, Refrigerant};
 use std::path::Path;
@@ -61,24 +60,25 @@ fn call(function: &str, refrigerant: Option<Refrigerant>, x: f64, y: f64) -> Res
             mean.map(in_kelvins)
         }
         ("evaporating_mean_ph", Some(refrigerant)) => {
-            let mean = refrigerant.evaporating_mean_ph(AbsolutePressure::from_pa(x), y, Reference::Iir);
+            let enthalpy = SpecificEnergy::from_j_kg(y);
+            let mean = refrigerant.evaporating_mean_ph(AbsolutePressure::from_pa(x), enthalpy, Reference::Iir);
             mean.map(in_kelvins)
         }
         ("viscosity", Some(refrigerant)) => {
             let state = saturation::line_of(refrigerant).state_tp(x, y, Reference::Iir)?;
-            refrigerant.viscosity_pa_s(&state)
+            Ok(refrigerant.viscosity(&state)?.pa_s())
         }
         ("conductivity", Some(refrigerant)) => {
             let state = saturation::line_of(refrigerant).state_tp(x, y, Reference::Iir)?;
-            refrigerant.conductivity_w_m_k(&state)
+            Ok(refrigerant.conductivity(&state)?.w_m_k())
         }
         ("saturated_viscosity", Some(refrigerant)) => {
             let state = saturation::line_of(refrigerant).state_tq(x, y, Reference::Iir)?;
-            refrigerant.viscosity_pa_s(&state)
+            Ok(refrigerant.viscosity(&state)?.pa_s())
         }
         ("saturated_conductivity", Some(refrigerant)) => {
             let state = saturation::line_of(refrigerant).state_tq(x, y, Reference::Iir)?;
-            refrigerant.conductivity_w_m_k(&state)
+            Ok(refrigerant.conductivity(&state)?.w_m_k())
         }
         ("surface_tension", Some(refrigerant)) => coldloop::transport::surface_tension_n_m(refrigerant, x),
         ("bubble_pressure", Some(refrigerant)) => bubble_pressure_pa(refrigerant, x),
@@ -132,15 +132,15 @@ fn state(pair: &str, refrigerant: Refrigerant, x: f64, y: f64, reference: Refere
 fn figures(state: &State) -> [f64; 10] {
     [
         state.quality.unwrap_or(f64::NAN),
-        state.t_k,
-        state.p_pa,
-        state.rho_kg_m3,
-        state.h_j_kg,
-        state.s_j_kg_k,
-        state.u_j_kg(),
-        state.response.map_or(f64::NAN, |r| r.cv_j_kg_k),
-        state.response.map_or(f64::NAN, |r| r.cp_j_kg_k),
-        state.response.map_or(f64::NAN, |r| r.w_m_s),
+        in_kelvins(state.temperature()),
+        state.pressure().pa(),
+        state.density().kg_m3(),
+        state.enthalpy().j_kg(),
+        state.entropy().j_kg_k(),
+        state.internal_energy().j_kg(),
+        state.response.map_or(f64::NAN, |r| r.cv.j_kg_k()),
+        state.response.map_or(f64::NAN, |r| r.cp.j_kg_k()),
+        state.response.map_or(f64::NAN, |r| r.speed_of_sound.m_s()),
     ]
 }
 
@@ -210,18 +210,22 @@ fn charge(text: &str) -> Result<Charge, Error> {
 
 fn charge_figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f64; 11], Error> {
     let mut figures = [f64::NAN; 11];
-    let leaked = |leak_phase| charge.leaked(x, y, leak_phase, z);
+    let leaked = |leak_phase| charge.leaked(kelvins(x), Density::from_kg_m3(y), leak_phase, z);
     let left = match call {
-        "bubble_pressure" => return Ok(first(charge.bubble_pressure_pa(x)?)),
-        "dew_pressure" => return Ok(first(charge.dew_pressure_pa(x)?)),
-        "bubble_temperature" => return Ok(first(charge.bubble_temperature_k(x)?)),
-        "dew_temperature" => return Ok(first(charge.dew_temperature_k(x)?)),
+        "bubble_pressure" => return Ok(first(charge.bubble_pressure(kelvins(x))?.pa())),
+        "dew_pressure" => return Ok(first(charge.dew_pressure(kelvins(x))?.pa())),
+        "bubble_temperature" => {
+            return Ok(first(in_kelvins(
+                charge.bubble_temperature(AbsolutePressure::from_pa(x))?,
+            )));
+        }
+        "dew_temperature" => return Ok(first(in_kelvins(charge.dew_temperature(AbsolutePressure::from_pa(x))?))),
         "split" => {
-            let phase_split = charge.split(x, y)?;
-            figures[0] = phase_split.rho_kg_m3;
+            let phase_split = charge.split(kelvins(x), AbsolutePressure::from_pa(y))?;
+            figures[0] = phase_split.density.kg_m3();
             if let (Some(liquid), Some(vapour)) = (phase_split.liquid, phase_split.vapour) {
                 let one = |shares: &Shares| shares.refrigerants().next().unwrap().1;
-                figures[1..4].copy_from_slice(&[phase_split.quality.unwrap(), liquid.0, vapour.0]);
+                figures[1..4].copy_from_slice(&[phase_split.quality.unwrap(), liquid.0.kg_m3(), vapour.0.kg_m3()]);
                 figures[4..8].copy_from_slice(&[one(&liquid.1), one(&vapour.1), liquid.1.air(), vapour.1.air()]);
             }
             return Ok(figures);
@@ -230,7 +234,7 @@ fn charge_figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f
         "leaked_liquid" => leaked(LeakPhase::Liquid)?,
         _ => panic!("{call} is not a call"),
     };
-    (figures[0], figures[1]) = (left.p_pa, f64::from(u8::from(left.has_liquid)));
+    (figures[0], figures[1]) = (left.pressure.pa(), f64::from(u8::from(left.has_liquid)));
     figures[2..].fill(0.0);
     for (figure, (_, share)) in figures[2..].iter_mut().zip(left.shares.refrigerants()) {
         *figure = share;

@@ -4,6 +4,7 @@
 
 use coldloop::LeakPhase;
 use coldloop::saturation::{self, Charge};
+use coldloop::units::{AbsolutePressure, Density, in_kelvins, kelvins};
 use coldloop::{ErrorKind, Phase, Quantity, Reference, Refrigerant};
 
 const WARM_K: f64 = 298.15;
@@ -21,13 +22,13 @@ fn a_listed_blend_has_its_own_lines() {
         let charge = listed(refrigerant);
         for t_k in [263.15, WARM_K] {
             let line = saturation::line_of(refrigerant);
-            let dew =
-                charge.dew_pressure_pa(t_k).unwrap() / line.pressure_pa(coldloop::saturation::Side::Dew, t_k).unwrap();
+            let dew = charge.dew_pressure(kelvins(t_k)).unwrap().pa()
+                / line.pressure_pa(coldloop::saturation::Side::Dew, t_k).unwrap();
             assert!((dew - 1.0).abs() < 1e-9, "{refrigerant:?} {dew}");
             let line_pa = line.pressure_pa(coldloop::saturation::Side::Bubble, t_k).unwrap();
-            let bubble = charge.bubble_pressure_pa(t_k).unwrap() / line_pa;
+            let bubble = charge.bubble_pressure(kelvins(t_k)).unwrap().pa() / line_pa;
             assert!((bubble - 1.0).abs() < 1e-9, "{refrigerant:?} {bubble}");
-            let back_k = charge.bubble_temperature_k(line_pa).unwrap();
+            let back_k = in_kelvins(charge.bubble_temperature(AbsolutePressure::from_pa(line_pa)).unwrap());
             assert!((back_k - t_k).abs() < 1e-6, "{refrigerant:?} {back_k}");
         }
     }
@@ -38,15 +39,24 @@ fn a_pure_charge_is_the_pure_refrigerant() {
     let charge = listed(Refrigerant::R134a);
     let p_pa = saturation::dew_pressure_pa(Refrigerant::R134a, WARM_K).unwrap();
     // The mixture model has the gas constant of CODATA 2018, 4e-6 from that of the paper.
-    for found in [charge.bubble_pressure_pa(WARM_K), charge.dew_pressure_pa(WARM_K)] {
-        assert!((found.unwrap() / p_pa - 1.0).abs() < 1e-4);
+    for found in [
+        charge.bubble_pressure(kelvins(WARM_K)),
+        charge.dew_pressure(kelvins(WARM_K)),
+    ] {
+        assert!((found.unwrap().pa() / p_pa - 1.0).abs() < 1e-4);
     }
-    let vapour = charge.split(WARM_K, 0.9 * p_pa).unwrap();
-    let liquid = charge.split(WARM_K, 1.1 * p_pa).unwrap();
-    assert!(vapour.quality.is_none() && vapour.rho_kg_m3 < 40.0);
-    assert!(liquid.quality.is_none() && liquid.rho_kg_m3 > 1_100.0);
-    let left = charge.leaked(WARM_K, 300.0, LeakPhase::Vapour, 0.5).unwrap();
-    assert!(left.has_liquid && (left.p_pa / p_pa - 1.0).abs() < 1e-4);
+    let vapour = charge
+        .split(kelvins(WARM_K), AbsolutePressure::from_pa(0.9 * p_pa))
+        .unwrap();
+    let liquid = charge
+        .split(kelvins(WARM_K), AbsolutePressure::from_pa(1.1 * p_pa))
+        .unwrap();
+    assert!(vapour.quality.is_none() && vapour.density.kg_m3() < 40.0);
+    assert!(liquid.quality.is_none() && liquid.density.kg_m3() > 1_100.0);
+    let left = charge
+        .leaked(kelvins(WARM_K), Density::from_kg_m3(300.0), LeakPhase::Vapour, 0.5)
+        .unwrap();
+    assert!(left.has_liquid && (left.pressure.pa() / p_pa - 1.0).abs() < 1e-4);
     assert!((left.shares.of(Refrigerant::R134a) - 1.0).abs() < 1e-15);
 }
 
@@ -66,7 +76,11 @@ fn shares_are_by_mass_whatever_the_unit() {
         assert!((kilograms.shares().of(refrigerant) - share).abs() < 1e-14);
     }
     let again = Charge::of(kilograms.shares()).unwrap();
-    assert!((again.dew_pressure_pa(WARM_K).unwrap() / percent.dew_pressure_pa(WARM_K).unwrap() - 1.0).abs() < 1e-12);
+    assert!(
+        (again.dew_pressure(kelvins(WARM_K)).unwrap().pa() / percent.dew_pressure(kelvins(WARM_K)).unwrap().pa() - 1.0)
+            .abs()
+            < 1e-12
+    );
     let all: f64 = kilograms.shares().refrigerants().map(|(_, share)| share).sum();
     assert!((all - 1.0).abs() < 1e-15);
 }
@@ -75,8 +89,9 @@ fn shares_are_by_mass_whatever_the_unit() {
 #[test]
 fn a_phase_split_keeps_every_component() {
     let charge = Charge::new(&[(Refrigerant::R407C, 0.9), (Refrigerant::R22, 0.08)], 0.02).unwrap();
-    let p_pa = 0.5 * charge.bubble_pressure_pa(WARM_K).unwrap() + 0.5 * charge.dew_pressure_pa(WARM_K).unwrap();
-    let phase_split = charge.split(WARM_K, p_pa).unwrap();
+    let p_pa = 0.5 * charge.bubble_pressure(kelvins(WARM_K)).unwrap().pa()
+        + 0.5 * charge.dew_pressure(kelvins(WARM_K)).unwrap().pa();
+    let phase_split = charge.split(kelvins(WARM_K), AbsolutePressure::from_pa(p_pa)).unwrap();
     let (quality, liquid, vapour) = (
         phase_split.quality.unwrap(),
         phase_split.liquid.unwrap(),
@@ -87,8 +102,8 @@ fn a_phase_split_keeps_every_component() {
     assert!((mixed(|shares| shares.of(Refrigerant::R22)) - 0.08).abs() < 1e-9);
     assert!((mixed(saturation::Shares::air) - 0.02).abs() < 1e-9);
     assert!(vapour.1.air() > 5.0 * liquid.1.air()); // air hardly dissolves
-    let volume = (1.0 - quality) / liquid.0 + quality / vapour.0;
-    assert!((volume * phase_split.rho_kg_m3 - 1.0).abs() < 1e-9);
+    let volume = (1.0 - quality) / liquid.0.kg_m3() + quality / vapour.0.kg_m3();
+    assert!((volume * phase_split.density.kg_m3() - 1.0).abs() < 1e-9);
 }
 
 #[test]
@@ -105,13 +120,31 @@ fn what_is_no_charge_is_refused() {
         (ErrorKind::OutOfRange, Quantity::Rows, 9.0)
     );
     let charge = listed(Refrigerant::R407C);
-    assert_eq!(charge.split(f64::NAN, 1e6).unwrap_err().kind, ErrorKind::NotFinite);
-    assert_eq!(charge.split(50.0, 1e6).unwrap_err().quantity, Quantity::Temperature);
     assert_eq!(
-        charge.split(WARM_K, -1.0).unwrap_err().quantity,
+        charge
+            .split(kelvins(f64::NAN), AbsolutePressure::from_pa(1e6))
+            .unwrap_err()
+            .kind,
+        ErrorKind::NotFinite
+    );
+    assert_eq!(
+        charge
+            .split(kelvins(50.0), AbsolutePressure::from_pa(1e6))
+            .unwrap_err()
+            .quantity,
+        Quantity::Temperature
+    );
+    assert_eq!(
+        charge
+            .split(kelvins(WARM_K), AbsolutePressure::from_pa(-1.0))
+            .unwrap_err()
+            .quantity,
         Quantity::AbsolutePressure
     );
-    assert_eq!(charge.dew_pressure_pa(460.0).unwrap_err().kind, ErrorKind::OutOfRange);
+    assert_eq!(
+        charge.dew_pressure(kelvins(460.0)).unwrap_err().kind,
+        ErrorKind::OutOfRange
+    );
 }
 
 #[test]
@@ -125,15 +158,19 @@ fn the_evaporating_mean_lies_between_inlet_and_dew() {
         assert!((at(1.0) - dew_k).abs() < 1e-9);
         assert!(at(0.3) >= at(0.0) && at(0.3) <= at(1.0));
         let inlet = line.state_pq(400e3, 0.3, Reference::Iir).unwrap();
-        let by_enthalpy = line.evaporating_mean_ph(400e3, inlet.h_j_kg, Reference::Iir).unwrap();
+        let by_enthalpy = line
+            .evaporating_mean_ph(400e3, inlet.enthalpy().j_kg(), Reference::Iir)
+            .unwrap();
         assert!((by_enthalpy - at(0.3)).abs() < 1e-8);
         // Liquid that enters below its bubble point begins to boil there.
         let cold = line.state_tp(bubble_k - 3.0, 400e3, Reference::Iir).unwrap();
-        let from_liquid = line.evaporating_mean_ph(400e3, cold.h_j_kg, Reference::Iir).unwrap();
+        let from_liquid = line
+            .evaporating_mean_ph(400e3, cold.enthalpy().j_kg(), Reference::Iir)
+            .unwrap();
         assert!((from_liquid - at(0.0)).abs() < 1e-9);
         let warm = line.state_tp(dew_k + 5.0, 400e3, Reference::Iir).unwrap();
         let refused = line
-            .evaporating_mean_ph(400e3, warm.h_j_kg, Reference::Iir)
+            .evaporating_mean_ph(400e3, warm.enthalpy().j_kg(), Reference::Iir)
             .unwrap_err();
         assert_eq!(
             (refused.kind, refused.quantity),
@@ -165,12 +202,18 @@ fn a_blend_comes_back_from_enthalpy_and_entropy() {
         }
         assert!(states.len() > 5, "{refrigerant:?}");
         for state in states {
-            let found = line.state_hs(state.h_j_kg, state.s_j_kg_k, Reference::Ashrae);
+            let found = line.state_hs(state.enthalpy().j_kg(), state.entropy().j_kg_k(), Reference::Ashrae);
             let found = found.unwrap_or_else(|error| panic!("{refrigerant:?} {state:?}: {error}"));
-            assert!((found.t_k - state.t_k).abs() < 1e-6, "{state:?} {found:?}");
+            assert!(
+                (in_kelvins(found.temperature()) - in_kelvins(state.temperature())).abs() < 1e-6,
+                "{state:?} {found:?}"
+            );
             let tolerance = if state.phase == Phase::Liquid { 1e-6 } else { 1e-8 };
-            assert!((found.p_pa / state.p_pa - 1.0).abs() < tolerance, "{state:?} {found:?}");
-            assert!((found.s_j_kg_k - state.s_j_kg_k).abs() < 1e-6);
+            assert!(
+                (found.pressure().pa() / state.pressure().pa() - 1.0).abs() < tolerance,
+                "{state:?} {found:?}"
+            );
+            assert!((found.entropy().j_kg_k() - state.entropy().j_kg_k()).abs() < 1e-6);
         }
     }
     let line = saturation::line_of(Refrigerant::R407C);

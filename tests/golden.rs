@@ -5,19 +5,20 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::saturation::{self, State};
+use coldloop::units::in_kelvins;
 use coldloop::{Error, Reference, Refrigerant};
 use std::fmt::Write;
 
 fn line(text: &mut String, refrigerant: Refrigerant, call: &str, state: Result<State, Error>) {
     let state = state.unwrap();
     write!(text, "{},{call}", refrigerant.id()).unwrap();
-    let w_m_s = state.response.map_or(0.0, |r| r.w_m_s);
+    let w_m_s = state.response.map_or(0.0, |r| r.speed_of_sound.m_s());
     let figures = [
-        state.t_k,
-        state.p_pa,
-        state.rho_mol_m3,
-        state.h_j_kg,
-        state.s_j_kg_k,
+        in_kelvins(state.temperature()),
+        state.pressure().pa(),
+        state.molar_density().mol_m3(),
+        state.enthalpy().j_kg(),
+        state.entropy().j_kg_k(),
         w_m_s,
     ];
     for figure in figures {
@@ -43,9 +44,15 @@ fn calls() -> String {
         add("tq", pure.state_tq(0.85 * t_c, 0.3, iir));
         add("pq", pure.state_pq(0.3 * p_c, 0.7, iir));
         let (gas, liquid) = (gas.unwrap(), liquid.unwrap());
-        add("ph gas", pure.state_ph(gas.p_pa, gas.h_j_kg, iir));
-        add("ps liquid", pure.state_ps(liquid.p_pa, liquid.s_j_kg_k, iir));
-        add("hs gas", pure.state_hs(gas.h_j_kg, gas.s_j_kg_k, iir));
+        add("ph gas", pure.state_ph(gas.pressure().pa(), gas.enthalpy().j_kg(), iir));
+        add(
+            "ps liquid",
+            pure.state_ps(liquid.pressure().pa(), liquid.entropy().j_kg_k(), iir),
+        );
+        add(
+            "hs gas",
+            pure.state_hs(gas.enthalpy().j_kg(), gas.entropy().j_kg_k(), iir),
+        );
     }
     text
 }

@@ -8,10 +8,10 @@
 use coldloop::HoldFinding;
 use coldloop::air::water_saturation_pressure_pa;
 use coldloop::circuit::Reading;
-use coldloop::proof::{DRY_PA, Hold, LEAST_HOLD_S, Rise, Sample};
+use coldloop::proof::{DRY, Hold, LEAST_HOLD, Rise, Sample};
 use coldloop::units::constants::MICRON_PA;
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, celsius, kelvins_difference,
+    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, TimeSpan, celsius, kelvins_difference,
 };
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -21,7 +21,7 @@ fn hold(samples: &[Sample], warmest_c: f64) -> Hold<'_> {
         samples,
         warmest: Reading::within(celsius(warmest_c), kelvins_difference(1.0)),
         surroundings: Surroundings::at_altitude(1_600.0).unwrap(),
-        volume_m3: None,
+        volume: None,
         allowed: Rise::USUAL,
     }
 }
@@ -31,7 +31,7 @@ fn samples(minutes: &[f64], microns: impl Fn(f64) -> f64) -> Vec<Sample> {
     let read = |&after_min: &f64| {
         let pa = microns(after_min) * MICRON_PA;
         Sample {
-            after_s: 60.0 * after_min,
+            after: TimeSpan::from_seconds(60.0 * after_min),
             pressure: Reading::within(
                 AbsolutePressure::from_pa(pa).into(),
                 PressureDifference::from_pa(f64::max(0.02 * pa, 0.7)),
@@ -86,11 +86,8 @@ fn a_falling_pressure_is_a_pump_that_still_pulls() {
 fn a_pressure_that_holds_where_no_dry_circuit_stands_is_not_deep_enough() {
     assert_eq!(finding(&EVERY_FOUR, |_| 18_000.0), HoldFinding::NotDeep);
     // The limit of a dry circuit is 1,000 micron; 2 % of that cannot be told apart from it.
-    assert_eq!(finding(&EVERY_FOUR, |_| 0.95 * DRY_PA / MICRON_PA), HoldFinding::Tight);
-    assert_eq!(
-        finding(&EVERY_FOUR, |_| 1.05 * DRY_PA / MICRON_PA),
-        HoldFinding::NotDeep
-    );
+    assert_eq!(finding(&EVERY_FOUR, |_| 0.95 * DRY.microns()), HoldFinding::Tight);
+    assert_eq!(finding(&EVERY_FOUR, |_| 1.05 * DRY.microns()), HoldFinding::NotDeep);
 }
 
 /// The limit is the shop's: 20 microns in ten minutes are within 50, and not surely within 20; 300 are beyond 50, and not
@@ -100,7 +97,7 @@ fn a_slow_rise_is_judged_by_the_limit_that_is_set() {
     let [rise, leak] = [2.0, 30.0].map(|a_minute| samples(&EVERY_FIVE, |t| 400.0 + a_minute * t));
     let by = |rise: &[Sample], microns: f64| {
         let allowed = Rise {
-            rise_pa: microns * MICRON_PA,
+            rise: PressureDifference::from_pa(microns * MICRON_PA),
             ..Rise::USUAL
         };
         let hold = Hold {
@@ -115,7 +112,7 @@ fn a_slow_rise_is_judged_by_the_limit_that_is_set() {
     assert_eq!(by(&leak, 290.0), HoldFinding::RiseUnclear);
     let nonsense = Hold {
         allowed: Rise {
-            over_s: 0.0,
+            over: TimeSpan::from_seconds(0.0),
             ..Rise::USUAL
         },
         ..hold(&rise, 22.0)
@@ -142,8 +139,8 @@ fn the_usual_limit_is_fifty_microns_in_ten_minutes() {
 #[test]
 fn a_hold_of_less_than_ten_minutes_proves_nothing() {
     let held = |held_s: f64| finding(&[0.0, 0.3, 0.6, 1.0].map(|part| part * held_s / 60.0), |_| 400.0);
-    assert_eq!(held(LEAST_HOLD_S - 1.0), HoldFinding::TooShort);
-    assert_eq!(held(LEAST_HOLD_S), HoldFinding::Tight);
+    assert_eq!(held(LEAST_HOLD.seconds() - 1.0), HoldFinding::TooShort);
+    assert_eq!(held(LEAST_HOLD.seconds()), HoldFinding::Tight);
 }
 
 /// A dial counts from the air of the place: at 1,600 m it cannot show 30 inches, and what it shows of a hold tells nothing.
@@ -154,7 +151,7 @@ fn a_dial_does_not_see_the_rise_that_matters() {
         EVERY_FOUR
             .iter()
             .map(|after_min| Sample {
-                after_s: 60.0 * after_min,
+                after: TimeSpan::from_seconds(60.0 * after_min),
                 pressure: Reading::within(pressure, PressureDifference::from_pa(1_700.0)),
             })
             .collect()
@@ -180,7 +177,7 @@ fn exact(minutes: &[f64], microns: impl Fn(f64) -> f64) -> HoldFinding {
 fn a_fall_has_to_stand_out_of_the_scatter() {
     let fallen = |uncertainties: f64| {
         let at = |after_s: f64, pa: f64| Sample {
-            after_s,
+            after: TimeSpan::from_seconds(after_s),
             pressure: Reading {
                 value: AbsolutePressure::from_pa(pa).into(),
                 standard_uncertainty: PressureDifference::from_pa(1.0),
@@ -196,7 +193,7 @@ fn a_fall_has_to_stand_out_of_the_scatter() {
 #[test]
 fn moisture_settles_above_what_a_gauge_may_be_off() {
     let settles_at = |microns: f64| exact(&EVERY_FIVE, |t| 400.0 + settled(microns - 400.0, 2.0)(t));
-    let dry = DRY_PA / MICRON_PA;
+    let dry = DRY.microns();
     assert_eq!(settles_at(0.99 * dry), HoldFinding::Tight);
     assert_eq!(settles_at(1.08 * dry), HoldFinding::RiseUnclear);
     assert_eq!(settles_at(1.12 * dry), HoldFinding::Moisture);
@@ -261,7 +258,7 @@ fn drawn(rng: &mut ChaCha8Rng) -> Drawn {
             let limit_pa = f64::max(scatter * pa, 0.7);
             let shown_pa = pa + limit_pa * rng.random_range(-1.0..1.0);
             Sample {
-                after_s,
+                after: TimeSpan::from_seconds(after_s),
                 pressure: Reading::within(
                     AbsolutePressure::from_pa(shown_pa).into(),
                     PressureDifference::from_pa(limit_pa),
@@ -269,8 +266,8 @@ fn drawn(rng: &mut ChaCha8Rng) -> Drawn {
             }
         })
         .collect();
-    let moist = start_pa + gas_pa + dry_pa > DRY_PA;
-    let leaks = leak_pa_s > Rise::USUAL.rise_pa / Rise::USUAL.over_s;
+    let moist = start_pa + gas_pa + dry_pa > DRY.pa();
+    let leaks = leak_pa_s > Rise::USUAL.rise.pa() / Rise::USUAL.over.seconds();
     Drawn {
         samples,
         warmest_c,

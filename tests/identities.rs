@@ -4,6 +4,7 @@
 
 use coldloop::inner::eos::Isotherm;
 use coldloop::saturation::{self, Pure, Response, State};
+use coldloop::units::in_kelvins;
 use coldloop::{Reference, Refrigerant};
 use proptest::prelude::*;
 
@@ -65,11 +66,11 @@ proptest! {
     #[test]
     fn heat_capacities_differ_by_the_expansion(pure in any(), warm in 0.0..1.0f64, dense in 0.0..1.0f64) {
         let Some((state, r)) = placed(pure, warm, dense) else { return Ok(()) };
-        let work = state.t_k * r.isobaric_expansion_1_k * r.isobaric_expansion_1_k
-            / (state.rho_kg_m3 * r.isothermal_compressibility_1_pa);
-        prop_assert!((r.cp_j_kg_k - r.cv_j_kg_k - work).abs() < 1e-11 * r.cp_j_kg_k, "{state:?}");
-        let w2 = r.cp_j_kg_k / r.cv_j_kg_k * r.dp_drho_j_mol / pure.fluid.equation.molar_mass;
-        prop_assert!((r.w_m_s * r.w_m_s / w2 - 1.0).abs() < 1e-11, "{state:?}");
+        let work = in_kelvins(state.temperature()) * r.isobaric_expansion_1_k * r.isobaric_expansion_1_k
+            / (state.density().kg_m3() * r.isothermal_compressibility_1_pa);
+        prop_assert!((r.cp.j_kg_k() - r.cv.j_kg_k() - work).abs() < 1e-11 * r.cp.j_kg_k(), "{state:?}");
+        let w2 = r.cp.j_kg_k() / r.cv.j_kg_k() * r.dp_drho_j_mol / pure.fluid.equation.molar_mass;
+        prop_assert!((r.speed_of_sound.m_s() * r.speed_of_sound.m_s() / w2 - 1.0).abs() < 1e-11, "{state:?}");
     }
 
     /// Maxwell: (ds/dv) at constant T is (dp/dT) at constant v. Central differences over 2e-4 of the density err by
@@ -77,12 +78,12 @@ proptest! {
     #[test]
     fn entropy_follows_volume_as_pressure_follows_temperature(pure in any(), warm in 0.0..1.0f64, dense in 0.0..1.0f64) {
         let Some((state, r)) = placed(pure, warm, dense) else { return Ok(()) };
-        let at = |share: f64| pure.state_t_rho(state.t_k, state.rho_mol_m3 * (1.0 + share), REFERENCE);
+        let at = |share: f64| pure.state_t_rho(in_kelvins(state.temperature()), state.molar_density().mol_m3() * (1.0 + share), REFERENCE);
         let (Ok(more), Ok(less)) = (at(1e-4), at(-1e-4)) else { return Ok(()) };
         if [more.phase, less.phase] != [state.phase; 2] {
             return Ok(()); // a cold liquid boils when it is stretched by this little
         }
-        let slope = (more.s_j_kg_k - less.s_j_kg_k) / (1.0 / more.rho_kg_m3 - 1.0 / less.rho_kg_m3);
+        let slope = (more.entropy().j_kg_k() - less.entropy().j_kg_k()) / (1.0 / more.density().kg_m3() - 1.0 / less.density().kg_m3());
         let off = slope / r.dp_dt_pa_k - 1.0;
         prop_assert!(off.abs() < 1e-5, "{off:e} at {state:?}");
     }

@@ -4,6 +4,7 @@
 
 use coldloop::circuit::Estimate;
 use coldloop::log::{CHANNELS, Datum, Recorder, Sample, Summary};
+use coldloop::units::{GaugePressure, Pressure, in_kelvins, kelvins_difference};
 use coldloop::{Channel, LogNote, LogPhase, Observation};
 use proptest::prelude::*;
 
@@ -82,6 +83,14 @@ fn a_clutch_that_cycles_down_to_vacuum_is_no_ice() {
     assert_eq!(summary.observations().answer(Observation::CoolingComesAndGoes), None);
 }
 
+/// A pressure of a log that counts from the surrounding air.
+fn gauge(pressure: Pressure) -> GaugePressure {
+    let Pressure::Gauge(pressure) = pressure else {
+        unreachable!("{pressure:?} of a log that counts from the air");
+    };
+    pressure
+}
+
 /// Sources: workshop manuals of 1993 and 1998 for cars with an orifice tube: the switch opens at 22 to 28 psi and closes at 40 to 47 psi;
 /// the high side moves opposite to the low side; a cycle is on-time and off-time together.
 #[test]
@@ -93,14 +102,14 @@ fn published_switch_pressures_are_found_from_the_swing() {
         let state = summary.states().last().unwrap();
         let swing = state.swing().unwrap();
         assert!(
-            (swing.cut_out_pa / PSI_PA - opens).abs() < 1.0,
+            (gauge(swing.cut_out).psig() - opens).abs() < 1.0,
             "{}",
-            swing.cut_out_pa / PSI_PA
+            gauge(swing.cut_out).psig()
         );
         assert!(
-            (swing.cut_in_pa / PSI_PA - closes).abs() < 1.0,
+            (gauge(swing.cut_in).psig() - closes).abs() < 1.0,
             "{}",
-            swing.cut_in_pa / PSI_PA
+            gauge(swing.cut_in).psig()
         );
         assert!((swing.cycles.value.per_minute() - 2.0).abs() < 0.1 && swing.repeats);
         assert!((swing.on_share - 0.3).abs() < 0.07, "{}", swing.on_share);
@@ -119,9 +128,9 @@ fn a_pull_down_that_just_meets_the_specification_is_told_from_seven_samples() {
     let samples = every(300.0, 2_100.0, |t| Sample::at(t).with(Channel::Cabin, cabin(t)));
     let summary = of(&samples);
     let fall = summary.cabin.unwrap();
-    assert!((fall.from_k - 316.5).abs() < 0.1);
-    assert!((fall.from_k - fall.to_k) > 14.0, "{fall:?}");
-    assert!((300.0..=900.0).contains(&fall.half_s), "{fall:?}");
+    assert!((in_kelvins(fall.from) - 316.5).abs() < 0.1);
+    assert!(fall.from - fall.to > kelvins_difference(14.0), "{fall:?}");
+    assert!((300.0..=900.0).contains(&fall.half.seconds()), "{fall:?}");
     assert_eq!(summary.states().last().unwrap().swing(), None);
 }
 
@@ -131,7 +140,7 @@ fn a_vent_that_is_stable_after_ten_minutes_has_settled_by_then_and_not_in_the_se
     let vent = |t: f64| Sample::at(t).with(Channel::Vent, 281.0 + 14.0 * (-t / 130.0).exp() + 0.05 * noise(t));
     let summary = of(&every(1.0, 120.0, vent));
     assert_eq!(summary.phase, LogPhase::Settling);
-    assert!(summary.wait_s > 0.0);
+    assert!(summary.wait.seconds() > 0.0);
     let summary = of(&every(1.0, 900.0, vent));
     assert_eq!(summary.phase, LogPhase::Settled);
     let mean = summary.states().last().unwrap().mean(Channel::Vent).unwrap();
@@ -157,7 +166,7 @@ fn the_irregular_swing_of_frozen_moisture_is_no_clutch() {
     assert_eq!(summary.phase, LogPhase::Irregular);
     let swing = summary.states().last().unwrap().swing().unwrap();
     assert!(
-        !swing.repeats && (swing.cut_in_pa - swing.cut_out_pa - 25e3).abs() < 5e3,
+        !swing.repeats && (gauge(swing.cut_in).pa() - gauge(swing.cut_out).pa() - 25e3).abs() < 5e3,
         "{swing:?}"
     );
     assert_eq!(summary.observations().answer(Observation::CoolingComesAndGoes), None);
@@ -176,7 +185,7 @@ fn another_speed_is_another_state() {
     assert_eq!(states.len(), 2);
     assert!((states[0].mean(Channel::LowSide).unwrap().value - 200e3).abs() < 3e3);
     assert!((states[1].mean(Channel::LowSide).unwrap().value - 150e3).abs() < 3e3);
-    assert!((states[1].began_s() - 300.0).abs() < 5.0);
+    assert!((states[1].began().seconds() - 300.0).abs() < 5.0);
     assert_eq!(summary.judged().count(), 2);
 }
 
@@ -194,7 +203,7 @@ fn a_step_of_the_pressures_alone_is_another_state() {
     };
     let summary = of(&every(1.0, 600.0, trace));
     assert_eq!(summary.states().len(), 2);
-    assert!((summary.states()[1].began_s() - 300.0).abs() <= 20.0);
+    assert!((summary.states()[1].began().seconds() - 300.0).abs() <= 20.0);
 }
 
 #[test]
@@ -208,7 +217,7 @@ fn both_sides_come_together_after_the_stop() {
     }));
     let summary = of(&samples);
     assert_eq!(summary.phase, LogPhase::AtRest);
-    let seconds = summary.equal_after_s.unwrap();
+    let seconds = summary.equal_after.unwrap().seconds();
     assert!((50.0..90.0).contains(&seconds), "{seconds}");
     assert_eq!(
         summary.observations().answer(Observation::SidesEqualiseQuickly),
@@ -308,7 +317,7 @@ fn a_clock_that_jumps_starts_another_state_and_one_wrong_time_does_not() {
     }
     let summary = of(&samples);
     assert_eq!((summary.notes.of(LogNote::ClockJumped), summary.states().len()), (1, 2));
-    assert!((summary.elapsed_s - 600.0).abs() < 10.0);
+    assert!((summary.elapsed.seconds() - 600.0).abs() < 10.0);
 }
 
 #[test]

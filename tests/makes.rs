@@ -300,13 +300,10 @@ fn a_swinging_needle_is_noted_by_habit() {
     let swing = truth.swing.unwrap();
     assert_eq!(mean, truth);
     let (_, ends) = noted(20.0, Needle::Ends);
-    assert_eq!(
-        (ends.low_side_pa, ends.high_side_pa),
-        (swing.low_side_pa.0, swing.high_side_pa.1)
-    );
+    assert_eq!((ends.low_side, ends.high_side), (swing.low_side.0, swing.high_side.1));
     let (_, engaged) = noted(20.0, Needle::Engaged);
-    assert!(engaged.low_side_pa > ends.low_side_pa && engaged.low_side_pa < swing.low_side_pa.1);
-    assert!(engaged.high_side_pa < ends.high_side_pa && engaged.high_side_pa > swing.high_side_pa.0);
+    assert!(engaged.low_side > ends.low_side && engaged.low_side < swing.low_side.1);
+    assert!(engaged.high_side < ends.high_side && engaged.high_side > swing.high_side.0);
     let (truth, still) = noted(43.0, Needle::Ends);
     assert!(truth.swing.is_none() && still == truth);
 }
@@ -340,14 +337,14 @@ fn a_vent_read_on_the_road_leaves_the_gauges_at_a_standstill() {
         let truth = simulate(&car, &standing, &[]).unwrap();
         let noted = habits.noted(&truth, &car, &standing, &[]).unwrap();
         assert_eq!(
-            (noted.low_side_pa, noted.high_side_pa),
-            (truth.low_side_pa, truth.high_side_pa)
+            (noted.low_side.pa(), noted.high_side.pa()),
+            (truth.low_side.pa(), truth.high_side.pa())
         );
         assert!(
-            noted.vent_k < truth.vent_k - 0.2,
+            in_kelvins(noted.vent) < in_kelvins(truth.vent) - 0.2,
             "{compressor}: {} {}",
-            noted.vent_k,
-            truth.vent_k
+            in_kelvins(noted.vent),
+            in_kelvins(truth.vent)
         );
         // Who drives already is read there.
         let there = Conditions {

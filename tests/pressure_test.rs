@@ -7,8 +7,8 @@ mod garage;
 
 use approx::assert_relative_eq;
 use coldloop::circuit::Reading;
-use coldloop::proof::{Decay, DecayGas, MOST_TEST_PA, Served};
-use coldloop::units::celsius;
+use coldloop::proof::{Decay, DecayGas, MOST_TEST, Served};
+use coldloop::units::{GaugePressure, Mass, MassFlow, PressureDifference, TimeSpan, Volume, celsius};
 use coldloop::{LeakFinding, Reference, Refrigerant};
 use garage::{degrees, garage, pascals};
 use rand::{RngExt, SeedableRng};
@@ -21,12 +21,12 @@ fn nitrogen(start_pa: f64, end_pa: f64, end_c: f64) -> Decay {
         start_temperature: degrees(26.0, 0.5),
         end: pascals(end_pa, 5_000.0),
         end_temperature: degrees(end_c, 0.5),
-        repeatability_pa: 1_000.0,
-        held_s: 3_600.0,
+        repeatability: PressureDifference::from_pa(1_000.0),
+        held: TimeSpan::from_seconds(3_600.0),
         surroundings: garage(),
-        volume_m3: Some(Reading::within(2.2e-3, 0.2e-3)),
-        allowed_kg_s: None,
-        label_pa_gauge: None,
+        volume: Some(Reading::within(Volume::from_m3(2.2e-3), Volume::from_m3(0.2e-3))),
+        allowed: None,
+        label_pressure: None,
         served: None,
     }
 }
@@ -35,14 +35,18 @@ fn nitrogen(start_pa: f64, end_pa: f64, end_c: f64) -> Decay {
 fn a_test_pressure_falls_with_its_temperature_and_that_is_no_leak() {
     let cooled = nitrogen(1_083_500.0, 1_053_500.0, 18.0).judge().unwrap();
     // Charles: 1083.5 kPa * 291.15 / 299.15; nitrogen at 10 bar is within 0.1 % of ideal here.
-    assert_relative_eq!(cooled.tight_end_pa, 1_083_500.0 * 291.15 / 299.15, max_relative = 1e-3);
+    assert_relative_eq!(
+        cooled.tight_end.pa(),
+        1_083_500.0 * 291.15 / 299.15,
+        max_relative = 1e-3
+    );
     assert_eq!(cooled.finding, LeakFinding::NoLossSeen);
     // The same fall without the cooling is a leak.
     let leaking = nitrogen(1_083_500.0, 1_053_500.0, 26.0).judge().unwrap();
     assert_eq!(leaking.finding, LeakFinding::Leaks);
     assert_relative_eq!(leaking.lost.unwrap().value, 30.0 / 1_083.5, max_relative = 0.01);
     // 2.2 L of nitrogen at 10.8 bar weigh 27 g; 2.8 % of that in an hour.
-    let rate = leaking.rate_kg_s.unwrap();
+    let rate = leaking.rate.unwrap().si();
     assert_relative_eq!(rate.value * 3_600.0, 0.028 * 0.0269, max_relative = 0.03);
     assert!(rate.standard_uncertainty > 0.05 * rate.value);
     let warmed = nitrogen(1_083_500.0, 1_120_000.0, 26.0).judge().unwrap();
@@ -53,15 +57,15 @@ fn a_test_pressure_falls_with_its_temperature_and_that_is_no_leak() {
 fn tight_is_said_only_against_an_allowed_loss() {
     let mut test = nitrogen(1_083_500.0, 1_083_500.0, 26.0);
     assert_eq!(test.judge().unwrap().finding, LeakFinding::NoLossSeen);
-    test.allowed_kg_s = Some(1e-3 / 3_600.0);
+    test.allowed = Some(MassFlow::from_kg_s(1e-3 / 3_600.0));
     let judged = test.judge().unwrap();
     assert_eq!(judged.finding, LeakFinding::Tight);
-    assert!(judged.least_seen_kg_s.unwrap() < 1e-3 / 3_600.0);
+    assert!(judged.least_seen.unwrap().kg_s() < 1e-3 / 3_600.0);
     // A leak of 40 g a year does not show in an hour: the answer says how long it would take.
-    test.allowed_kg_s = Some(0.040 / (365.25 * 86_400.0));
+    test.allowed = Some(MassFlow::from_g_per_year(40.0));
     let judged = test.judge().unwrap();
     assert_eq!(judged.finding, LeakFinding::NoLossSeen);
-    assert!(judged.needed_s.unwrap() > 40.0 * 3_600.0);
+    assert!(judged.needed.unwrap().hours() > 40.0);
 }
 
 #[test]
@@ -73,7 +77,7 @@ fn with_liquid_present_the_pressure_tells_the_temperature_and_nothing_else() {
     };
     let wet = test(saturation_pa).judge().unwrap();
     assert_eq!(
-        (wet.finding, wet.lost, wet.rate_kg_s),
+        (wet.finding, wet.lost, wet.rate),
         (LeakFinding::LiquidPresent, None, None)
     );
     // Close below the line the thermometer cannot rule liquid out.
@@ -99,14 +103,20 @@ fn with_liquid_present_the_pressure_tells_the_temperature_and_nothing_else() {
 #[test]
 fn the_vapour_of_a_blend_is_watched_too() {
     let blend = coldloop::saturation::blend(Refrigerant::R407C).unwrap();
-    let rho = |c: f64, pa: f64| blend.state_tp(c + 273.15, pa, Reference::Iir).unwrap().rho_kg_m3;
+    let rho = |c: f64, pa: f64| {
+        blend
+            .state_tp(c + 273.15, pa, Reference::Iir)
+            .unwrap()
+            .density()
+            .kg_m3()
+    };
     let test = |start_pa: f64, end_c: f64| Decay {
         gas: DecayGas::Vapour(Refrigerant::R407C),
         end_temperature: degrees(end_c, 0.5),
         ..nitrogen(start_pa, 0.9 * start_pa, 26.0)
     };
     let judged = test(5e5, 18.0).judge().unwrap();
-    assert_relative_eq!(rho(18.0, judged.tight_end_pa), rho(26.0, 5e5), max_relative = 1e-9);
+    assert_relative_eq!(rho(18.0, judged.tight_end.pa()), rho(26.0, 5e5), max_relative = 1e-9);
     assert_eq!(judged.finding, LeakFinding::Leaks);
     let lost = 1.0 - rho(18.0, 4.5e5) / rho(26.0, 5e5);
     assert_relative_eq!(judged.lost.unwrap().value, lost, max_relative = 1e-6);
@@ -151,10 +161,14 @@ fn served(test: Decay) -> Decay {
         served: Some(Served {
             refrigerant: Refrigerant::R134a,
             temperature: celsius(26.0),
-            charge_kg: Some(0.850),
+            charge: Some(Mass::from_kg(0.850)),
         }),
         ..test
     }
+}
+
+fn kg_s((low, high): (MassFlow, MassFlow)) -> (f64, f64) {
+    (low.kg_s(), high.kg_s())
 }
 
 /// R-134a at 26 °C stands at 685 kPa and 33.4 kg/m3, nitrogen at 1,083 kPa and 12.2 kg/m3. A hole lets through by the root of
@@ -162,12 +176,12 @@ fn served(test: Decay) -> Decay {
 #[test]
 fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
     let leak = served(nitrogen(1_083_500.0, 1_053_500.0, 26.0)).judge().unwrap();
-    let rate = leak.rate_kg_s.unwrap();
+    let rate = leak.rate.unwrap().si();
     let hole = 0.630 / 0.685 * (685e3 * 33.4 / (1.0535e6 * 11.87_f64)).sqrt();
     let crack = 33.4 / 685e3 * (685e3_f64.powi(2) - 83.5e3_f64.powi(2))
         / 12.0
         / (11.87 / 1.0535e6 * (1.0535e6_f64.powi(2) - 83.5e3_f64.powi(2)) / 17.8);
-    let (low, high) = leak.refrigerant_kg_s.unwrap();
+    let (low, high) = kg_s(leak.refrigerant.unwrap());
     assert_relative_eq!(
         low,
         (rate.value - 2.0 * rate.standard_uncertainty) * hole,
@@ -178,17 +192,17 @@ fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
         (rate.value + 2.0 * rate.standard_uncertainty) * crack,
         max_relative = 0.02
     );
-    let (soon, late) = leak.empty_s.unwrap();
-    assert_relative_eq!(soon, 0.850 / high, max_relative = 1e-12);
-    assert_relative_eq!(late, 0.850 / low, max_relative = 1e-12);
-    let least = leak.least_seen_kg_s.unwrap();
-    let (least_low, least_high) = leak.least_seen_refrigerant_kg_s.unwrap();
+    let (soon, late) = leak.empty.unwrap();
+    assert_relative_eq!(soon.seconds(), 0.850 / high, max_relative = 1e-12);
+    assert_relative_eq!(late.seconds(), 0.850 / low, max_relative = 1e-12);
+    let least = leak.least_seen.unwrap().kg_s();
+    let (least_low, least_high) = kg_s(leak.least_seen_refrigerant.unwrap());
     assert_relative_eq!(least_low, least * hole, max_relative = 0.02);
     assert_relative_eq!(least_high, least * crack, max_relative = 0.02);
     // No allowance was given: what matters is a leak that empties the vehicle within a year.
     let a_year = 0.850 / (365.25 * 86_400.0) / (hole * crack).sqrt();
     assert_relative_eq!(
-        leak.needed_for_a_year_s.unwrap(),
+        leak.needed_for_a_year.unwrap().seconds(),
         2.0 * least / a_year * 3_600.0,
         max_relative = 0.02
     );
@@ -202,8 +216,8 @@ fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
         }),
         ..nitrogen(2.6e5, 2.4337e5, 26.0)
     };
-    let (low, high) = own.judge().unwrap().least_seen_refrigerant_kg_s.unwrap();
-    let seen = own.judge().unwrap().least_seen_kg_s.unwrap();
+    let (low, high) = kg_s(own.judge().unwrap().least_seen_refrigerant.unwrap());
+    let seen = own.judge().unwrap().least_seen.unwrap().kg_s();
     assert_relative_eq!(low, (12.08 / 10.51_f64).sqrt() * seen, max_relative = 5e-3);
     assert_relative_eq!(high, 12.08 / 10.51 * 11.82 / 10.54 * seen, max_relative = 5e-3);
 }
@@ -211,19 +225,15 @@ fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
 #[test]
 fn without_a_loss_or_an_allowance_there_is_no_word_of_it() {
     let tight = served(nitrogen(1_083_500.0, 1_083_500.0, 26.0)).judge().unwrap();
-    assert_eq!((tight.refrigerant_kg_s, tight.empty_s), (None, None));
-    assert!(tight.least_seen_refrigerant_kg_s.is_some());
+    assert_eq!((tight.refrigerant, tight.empty), (None, None));
+    assert!(tight.least_seen_refrigerant.is_some());
     for finding in [LeakFinding::Leaks, LeakFinding::NoLossSeen] {
         assert!(!finding.description().contains("allowed"), "{finding:?}");
     }
     // A loss that shows, and may be more or less than what is allowed.
-    let rate = nitrogen(1_083_500.0, 1_053_500.0, 26.0)
-        .judge()
-        .unwrap()
-        .rate_kg_s
-        .unwrap();
+    let rate = nitrogen(1_083_500.0, 1_053_500.0, 26.0).judge().unwrap().rate.unwrap();
     let near = Decay {
-        allowed_kg_s: Some(rate.value),
+        allowed: Some(rate.value),
         ..nitrogen(1_083_500.0, 1_053_500.0, 26.0)
     };
     assert_eq!(near.judge().unwrap().finding, LeakFinding::LimitUnclear);
@@ -231,16 +241,16 @@ fn without_a_loss_or_an_allowance_there_is_no_word_of_it() {
 
 #[test]
 fn a_test_pressure_above_the_label_or_thirty_bar_is_told() {
-    let above = |gauge_pa: f64, label_pa_gauge: Option<f64>| {
+    let above = |gauge_pa: f64, label_pa: Option<f64>| {
         let start_pa = garage().pressure().pa() + gauge_pa;
         let test = Decay {
-            label_pa_gauge,
+            label_pressure: label_pa.map(GaugePressure::from_pa),
             ..nitrogen(start_pa, start_pa, 26.0)
         };
-        test.judge().unwrap().above_pa_gauge
+        test.judge().unwrap().above.map(GaugePressure::pa)
     };
-    assert_eq!((above(2.99e6, None), above(3.01e6, None)), (None, Some(MOST_TEST_PA)));
-    assert_eq!(MOST_TEST_PA, 3e6);
+    assert_eq!((above(2.99e6, None), above(3.01e6, None)), (None, Some(MOST_TEST.pa())));
+    assert_eq!(MOST_TEST.pa(), 3e6);
     assert_eq!((above(1.99e6, Some(2e6)), above(2.01e6, Some(2e6))), (None, Some(2e6)));
     assert_eq!(above(3.01e6, Some(3.2e6)), None);
 }
@@ -258,16 +268,20 @@ fn vapour_near_saturation_ends_where_its_density_says() {
     };
     let judged = test.judge().unwrap();
     assert_eq!(judged.finding, LeakFinding::LiquidPresent);
-    assert!(judged.tight_end_pa < 0.8 * saturation_pa(40.0));
-    let rho = |c: f64, pa: f64| pure.state_tp(c + 273.15, pa, Reference::Iir).unwrap().rho_kg_m3;
-    assert_relative_eq!(rho(40.0, judged.tight_end_pa), rho(26.0, start_pa), max_relative = 1e-9);
+    assert!(judged.tight_end.pa() < 0.8 * saturation_pa(40.0));
+    let rho = |c: f64, pa: f64| pure.state_tp(c + 273.15, pa, Reference::Iir).unwrap().density().kg_m3();
+    assert_relative_eq!(
+        rho(40.0, judged.tight_end.pa()),
+        rho(26.0, start_pa),
+        max_relative = 1e-9
+    );
     // Colder, it condenses onto its line.
     let cooled = Decay {
         end_temperature: degrees(15.0, 0.5),
         ..test
     };
     assert_relative_eq!(
-        cooled.judge().unwrap().tight_end_pa,
+        cooled.judge().unwrap().tight_end.pa(),
         saturation_pa(15.0),
         max_relative = 1e-9
     );

@@ -8,9 +8,9 @@ mod garage;
 use approx::assert_relative_eq;
 use coldloop::air::water_boiling_point_k;
 use coldloop::circuit::Reading;
-use coldloop::proof::{ChargeBook, Evacuation, Hold, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, Rise};
-use coldloop::proof::{Sample, usual_tolerance_kg};
-use coldloop::units::{GaugePressure, PressureDifference};
+use coldloop::proof::{ChargeBook, Evacuation, Hold, Kept, LEAST_RECOVERED, MACHINE_SCALE, RECOVERY_SCALE, Rise};
+use coldloop::proof::{Sample, usual_tolerance};
+use coldloop::units::{GaugePressure, Mass, PressureDifference, TimeSpan, Volume};
 use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, HoldFinding, Quantity, Refrigerant};
 use garage::{degrees, garage, pascals};
 use rand::{RngExt, SeedableRng};
@@ -60,19 +60,19 @@ fn a_vacuum_is_judged_by_the_water_in_the_coldest_part() {
 #[test]
 fn the_judgement_gives_its_figures_with_their_uncertainty() {
     let vacuum = evacuated(pascals(60.0, 10.0), 20.0).judge().unwrap();
-    assert_relative_eq!(vacuum.water_pa.value, 2_339.0, max_relative = 1e-3);
+    assert_relative_eq!(vacuum.water.value.pa(), 2_339.0, max_relative = 1e-3);
     // 6.2 % per kelvin: the slope of the vapour pressure at 20 °C.
     assert_relative_eq!(
-        vacuum.water_pa.standard_uncertainty,
+        vacuum.water.standard_uncertainty.pa(),
         0.0617 * 2_339.0 / 3f64.sqrt(),
         max_relative = 0.02
     );
     assert!(vacuum.water_freezes);
-    assert_relative_eq!(vacuum.deepest_pa_gauge, -garage().pressure().pa());
+    assert_relative_eq!(vacuum.deepest.pa(), -garage().pressure().pa());
     assert!(
         vacuum
-            .boiling_point_k
-            .is_some_and(|t| t.value < 250.0 && t.standard_uncertainty > 0.5)
+            .boiling_point
+            .is_some_and(|t| t.si().value < 250.0 && t.si().standard_uncertainty > 0.5)
     );
     assert!(!evacuated(pascals(1_500.0, 50.0), 20.0).judge().unwrap().water_freezes);
 }
@@ -88,15 +88,15 @@ fn no_gauge_shows_a_deeper_vacuum_than_the_air_of_the_place() {
     };
     let off = evacuated(inches(29.0), 20.0).judge().unwrap();
     // Its zero is off by what it shows too much: all the vacuum that it can show, and it may be as much less than that.
-    let too_much_pa = GaugePressure::from_inhg_vacuum(-29.0).pa() + off.deepest_pa_gauge;
-    assert_relative_eq!(off.zero_off_pa.unwrap(), too_much_pa, max_relative = 1e-12);
+    let too_much_pa = GaugePressure::from_inhg_vacuum(-29.0).pa() + off.deepest.pa();
+    assert_relative_eq!(off.zero_off.unwrap().pa(), too_much_pa, max_relative = 1e-12);
     assert_eq!(
-        (off.finding, off.reached_pa.value),
+        (off.finding, off.reached.value.pa()),
         (EvacuationFinding::GaugeCannotTell, 0.0)
     );
-    assert!(off.reached_pa.standard_uncertainty > too_much_pa);
+    assert!(off.reached.standard_uncertainty.pa() > too_much_pa);
     let right = evacuated(inches(24.6), 20.0).judge().unwrap();
-    assert_eq!(right.zero_off_pa, None);
+    assert_eq!(right.zero_off, None);
     // No air on earth lets a gauge show 40 inches.
     let refused = evacuated(inches(40.0), 20.0).judge().unwrap_err();
     assert_eq!(
@@ -112,7 +112,7 @@ fn held(samples: &[Sample]) -> Hold<'_> {
         samples,
         warmest: degrees(22.0, 1.0),
         surroundings: garage(),
-        volume_m3: Some(Reading::within(2.2e-3, 0.3e-3)),
+        volume: Some(Reading::within(Volume::from_m3(2.2e-3), Volume::from_m3(0.3e-3))),
         allowed: Rise::USUAL,
     }
 }
@@ -124,7 +124,7 @@ fn samples(pressure_pa: impl Fn(f64) -> f64, count: usize, mut error: impl FnMut
             let after_s = 240.0 * at as f64;
             let p_pa = pressure_pa(after_s);
             Sample {
-                after_s,
+                after: TimeSpan::from_seconds(after_s),
                 pressure: pascals(p_pa * (1.0 + 0.03 * error()), 0.03 * p_pa),
             }
         })
@@ -137,7 +137,7 @@ fn a_leak_rises_on_and_moisture_levels_off() {
     let leak = finding(&|s| 60.0 + 0.4 * s);
     assert_eq!(leak.finding, HoldFinding::Leak);
     // m = p V M / (R T): 0.4 Pa/s in 2.2 L of air at 22 °C.
-    let air = leak.air_kg_s.unwrap();
+    let air = leak.air.unwrap().si();
     assert_relative_eq!(
         air.value,
         0.4 * 2.2e-3 * 0.028_964 / (8.314_46 * 295.15),
@@ -158,33 +158,33 @@ fn a_leak_rises_on_and_moisture_levels_off() {
 fn what_a_hold_cannot_tell_it_does_not_tell() {
     let two = [
         Sample {
-            after_s: 0.0,
+            after: TimeSpan::from_seconds(0.0),
             pressure: pascals(60.0, 2.0),
         },
         Sample {
-            after_s: 900.0,
+            after: TimeSpan::from_seconds(900.0),
             pressure: pascals(500.0, 15.0),
         },
     ];
     assert_eq!(held(&two).judge().unwrap().finding, HoldFinding::RiseUnclear);
     let short = [
         Sample {
-            after_s: 0.0,
+            after: TimeSpan::from_seconds(0.0),
             pressure: pascals(60.0, 2.0),
         },
         Sample {
-            after_s: 120.0,
+            after: TimeSpan::from_seconds(120.0),
             pressure: pascals(60.0, 2.0),
         },
     ];
     assert_eq!(held(&short).judge().unwrap().finding, HoldFinding::TooShort);
     let dial = [
         Sample {
-            after_s: 0.0,
+            after: TimeSpan::from_seconds(0.0),
             pressure: pascals(2_000.0, 17_600.0),
         },
         Sample {
-            after_s: 1_200.0,
+            after: TimeSpan::from_seconds(1_200.0),
             pressure: pascals(2_000.0, 17_600.0),
         },
     ];
@@ -220,42 +220,47 @@ fn leaks_and_moisture_are_not_mistaken_for_each_other() {
 
 #[test]
 fn the_masses_of_a_service_balance() {
-    let weighed = |kg: f64| Some(Reading::within(kg, 0.005));
+    let weighed = |kg: f64| Some(Reading::within(Mass::from_kg(kg), Mass::from_kg(0.005)));
     let vapour = Kept {
-        volume_m3: Reading::within(2.2e-3, 0.2e-3),
+        volume: Reading::within(Volume::from_m3(2.2e-3), Volume::from_m3(0.2e-3)),
         temperature: degrees(25.0, 2.0),
         vapour: Some(pascals(50_000.0, 2_000.0)),
     };
     let book = ChargeBook {
-        nominal_kg: Some(0.650),
-        recovered_kg: weighed(0.310),
-        oil_recovered_kg: weighed(0.020),
+        nominal: Some(Mass::from_kg(0.650)),
+        recovered: weighed(0.310),
+        oil_recovered: weighed(0.020),
         oil_weighed_in: true,
         left: Some(vapour),
-        charged_kg: weighed(0.650),
-        oil_added_kg: weighed(0.030),
+        charged: weighed(0.650),
+        oil_added: weighed(0.030),
         ..ChargeBook::new(Refrigerant::R134a, garage())
     };
     let balance = book.balance().unwrap();
     // 2.2 L of vapour at half an atmosphere: p V M / (R T) is 4.5 g.
-    let found = balance.found_kg.unwrap();
+    let found = balance.charge_found.unwrap().si();
     assert_relative_eq!(found.value, 0.310 - 0.020 + 0.0045, max_relative = 1e-3);
     assert_eq!(
         (balance.found, balance.now),
         (Some(ChargeFinding::Under), Some(ChargeFinding::Within))
     );
-    assert_relative_eq!(balance.oil_change_kg.unwrap().value, 0.010, max_relative = 1e-12);
-    let charged = |kg: f64, limit_kg: f64| {
-        let charged_kg = Some(Reading::within(kg, limit_kg));
-        ChargeBook { charged_kg, ..book }.balance().unwrap().now.unwrap()
+    assert_relative_eq!(balance.oil_change.unwrap().value.kg(), 0.010, max_relative = 1e-12);
+    let charged = |kg: f64, limit: Mass| {
+        let charged = Some(Reading::within(Mass::from_kg(kg), limit));
+        ChargeBook { charged, ..book }.balance().unwrap().now.unwrap()
     };
-    assert_eq!(charged(0.690, 0.005), ChargeFinding::Over);
+    assert_eq!(charged(0.690, Mass::from_kg(0.005)), ChargeFinding::Over);
     // The label does not say how far: 5 % of 650 g are 32.5 g, and a machine's scale is off by 15 g at most.
-    assert_eq!(charged(0.655, MACHINE_SCALE_KG), ChargeFinding::Within);
-    assert_eq!(charged(0.680, MACHINE_SCALE_KG), ChargeFinding::CannotTell);
+    assert_eq!(charged(0.655, MACHINE_SCALE), ChargeFinding::Within);
+    assert_eq!(charged(0.680, MACHINE_SCALE), ChargeFinding::CannotTell);
     let nothing = ChargeBook::new(Refrigerant::R1234yf, garage()).balance().unwrap();
     assert_eq!(
-        (nothing.found_kg, nothing.now_kg, nothing.now, nothing.oil_change_kg),
+        (
+            nothing.charge_found,
+            nothing.charge_now,
+            nothing.now,
+            nothing.oil_change
+        ),
         (None, None, None, None)
     );
 }
@@ -264,16 +269,16 @@ fn the_masses_of_a_service_balance() {
 fn a_hose_full_of_liquid_is_missing_in_the_vehicle() {
     // Source: saturated liquid density at 25 °C, Tillner-Roth & Baehr 1994: 1206.7 kg/m3.
     let hose = |vapour| Kept {
-        volume_m3: Reading::within(50e-6, 5e-6),
+        volume: Reading::within(Volume::from_m3(50e-6), Volume::from_m3(5e-6)),
         temperature: degrees(25.0, 2.0),
         vapour,
     };
     let book = |vapour| ChargeBook {
-        charged_kg: Some(Reading::within(0.650, 0.005)),
+        charged: Some(Reading::within(Mass::from_kg(0.650), Mass::from_kg(0.005))),
         hose: Some(hose(vapour)),
         ..ChargeBook::new(Refrigerant::R134a, garage())
     };
-    let liquid = book(None).balance().unwrap().hose_kg.unwrap();
+    let liquid = book(None).balance().unwrap().hose.unwrap().si();
     assert_relative_eq!(liquid.value, 50e-6 * 1_206.7, max_relative = 1e-4);
     assert_relative_eq!(
         liquid.standard_uncertainty,
@@ -283,17 +288,18 @@ fn a_hose_full_of_liquid_is_missing_in_the_vehicle() {
     let vapour = book(Some(pascals(300_000.0, 10_000.0)))
         .balance()
         .unwrap()
-        .hose_kg
-        .unwrap();
+        .hose
+        .unwrap()
+        .si();
     assert!(vapour.value < 0.02 * liquid.value);
     // R-407C: 1,136 kg/m3 at 25 °C, from memory of makers' tables.
     let blend = ChargeBook {
-        charged_kg: Some(Reading::within(0.650, 0.005)),
+        charged: Some(Reading::within(Mass::from_kg(0.650), Mass::from_kg(0.005))),
         hose: Some(hose(None)),
         ..ChargeBook::new(Refrigerant::R407C, garage())
     };
     assert_relative_eq!(
-        blend.balance().unwrap().hose_kg.unwrap().value,
+        blend.balance().unwrap().hose.unwrap().value.kg(),
         50e-6 * 1_136.0,
         max_relative = 5e-3
     );
@@ -310,9 +316,9 @@ fn a_hose_full_of_liquid_is_missing_in_the_vehicle() {
 fn a_shops_scale_can_show_that_a_charge_is_within_the_label() {
     let now = |kg: f64| {
         let book = ChargeBook {
-            nominal_kg: Some(0.650),
-            tolerance_kg: Some(0.015),
-            charged_kg: Some(Reading::within(kg, MACHINE_SCALE_KG)),
+            nominal: Some(Mass::from_kg(0.650)),
+            tolerance: Some(Mass::from_kg(0.015)),
+            charged: Some(Reading::within(Mass::from_kg(kg), MACHINE_SCALE)),
             ..ChargeBook::new(Refrigerant::R134a, garage())
         };
         book.balance().unwrap().now.unwrap()
@@ -321,7 +327,8 @@ fn a_shops_scale_can_show_that_a_charge_is_within_the_label() {
     assert_eq!([0.648, 0.652].map(now), [ChargeFinding::CannotTell; 2]);
     assert_eq!((now(0.620), now(0.680)), (ChargeFinding::Under, ChargeFinding::Over));
     // The larger of 15 g and 5 % where the label does not say: equal at 300 g.
-    assert_eq!([0.200, 0.300, 1.000].map(usual_tolerance_kg), [0.015, 0.015, 0.050]);
+    let usual = |kg: f64| usual_tolerance(Mass::from_kg(kg)).kg();
+    assert_eq!([0.200, 0.300, 1.000].map(usual), [0.015, 0.015, 0.050]);
 }
 
 /// Errors of a scale drawn within its limit: of 4,000 charges that are called within the tolerance, at most one of twenty is not.
@@ -332,11 +339,11 @@ fn what_is_called_within_is_within() {
     while called < 4_000 {
         let true_kg = 0.650 + rng.random_range(-0.030..0.030);
         let book = ChargeBook {
-            nominal_kg: Some(0.650),
-            tolerance_kg: Some(0.018),
-            charged_kg: Some(Reading::within(
-                true_kg + MACHINE_SCALE_KG * rng.random_range(-1.0..1.0),
-                MACHINE_SCALE_KG,
+            nominal: Some(Mass::from_kg(0.650)),
+            tolerance: Some(Mass::from_kg(0.018)),
+            charged: Some(Reading::within(
+                Mass::from_kg(true_kg + MACHINE_SCALE.kg() * rng.random_range(-1.0..1.0)),
+                MACHINE_SCALE,
             )),
             ..ChargeBook::new(Refrigerant::R134a, garage())
         };
@@ -352,31 +359,31 @@ fn what_is_called_within_is_within() {
 #[test]
 fn what_a_recovery_leaves_behind_was_in_the_vehicle() {
     let book = ChargeBook {
-        nominal_kg: Some(0.450),
-        recovered_kg: Some(Reading::within(0.430, RECOVERY_SCALE_KG)), // 30 g,
+        nominal: Some(Mass::from_kg(0.450)),
+        recovered: Some(Reading::within(Mass::from_kg(0.430), RECOVERY_SCALE)), // 30 g,
         ..ChargeBook::new(Refrigerant::R134a, garage())
     };
     let found = book.balance().unwrap();
     let most_kg = 0.430 / LEAST_RECOVERED - 0.430;
     assert_relative_eq!(most_kg, 0.0226, max_relative = 2e-3);
     assert_relative_eq!(
-        found.found_kg.unwrap().value,
+        found.charge_found.unwrap().value.kg(),
         0.430 + 0.5 * most_kg,
         max_relative = 1e-12
     );
     assert_relative_eq!(
-        found.found_kg.unwrap().standard_uncertainty,
+        found.charge_found.unwrap().standard_uncertainty.kg(),
         f64::hypot(0.030, 0.5 * most_kg) / 3f64.sqrt(),
         max_relative = 1e-12
     );
     // Without an evacuation it is still there beside what was charged.
     let topped_up = ChargeBook {
         evacuated: false,
-        charged_kg: Some(Reading::within(0.440, MACHINE_SCALE_KG)),
+        charged: Some(Reading::within(Mass::from_kg(0.440), MACHINE_SCALE)),
         ..book
     };
     assert_relative_eq!(
-        topped_up.balance().unwrap().now_kg.unwrap().value,
+        topped_up.balance().unwrap().charge_now.unwrap().value.kg(),
         0.440 + 0.5 * most_kg,
         max_relative = 1e-12
     );

@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used)]
 
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose, judge};
+use coldloop::units::{difference_in_kelvins, in_kelvins};
 use coldloop::vehicle::simulate;
 use coldloop::{Check, ExpectedBasis, Fault, Language, QualityNote, VerdictKind, intake, report};
 use rand::{RngExt, SeedableRng};
@@ -385,11 +386,14 @@ fn a_simulation_takes_the_shape_of_a_readings_file_and_tells_its_readings() {
     let answer: serde_json::Value = serde_json::from_str(&answer).unwrap();
     let gauge_pa = answer["readings"]["low_side_pa_gauge"].as_f64().unwrap();
     let air_pa = trial.conditions.surroundings.pressure().pa();
-    assert!((gauge_pa + air_pa - read.low_side_pa).abs() < 1e-6);
-    assert_eq!(answer["figures"]["subcooling_k"].as_f64(), Some(read.subcooling_k));
+    assert!((gauge_pa + air_pa - read.low_side.pa()).abs() < 1e-6);
+    assert_eq!(
+        answer["figures"]["subcooling_k"].as_f64(),
+        Some(difference_in_kelvins(read.subcooling))
+    );
     assert_eq!(
         answer["states"]["suction"]["temperature_k"].as_f64(),
-        Some(read.states.suction.t_k)
+        Some(in_kelvins(read.states.suction.temperature))
     );
 }
 

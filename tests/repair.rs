@@ -7,8 +7,8 @@ use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::OwnVehicle;
 use coldloop::proof::{VentSample, prove, pull_down};
 use coldloop::units::{
-    GaugePressure, RelativeHumidity, RotationalSpeed, Surroundings, Temperature, TimeSpan, celsius, fahrenheit,
-    in_kelvins, kelvins_difference,
+    GaugePressure, RelativeHumidity, RotationalSpeed, Surroundings, Temperature, TimeSpan, celsius,
+    difference_in_kelvins, fahrenheit, in_kelvins, kelvins_difference,
 };
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
@@ -47,7 +47,7 @@ fn before_and_after_are_judged_together() {
         (RepairFinding::Better, Fault::WornCompressor)
     );
     assert!(proof.sound > 0.65 && proof.unchanged < 0.05, "{proof:?}");
-    assert!((proof.vent_gained_k.unwrap() - 23.0 / 1.8).abs() < 0.01);
+    assert!((difference_in_kelvins(proof.vent_gained.unwrap()) - 23.0 / 1.8).abs() < 0.01);
     let low = proof.seen.iter().find(|seen| seen.feature == Feature::LowSide).unwrap();
     assert!(low.before.unwrap() > 1.5 && low.after.unwrap().abs() < 1.6, "{low:?}");
     assert_eq!(proved(&worn, &worn).finding, RepairFinding::StillFaulty);
@@ -122,7 +122,7 @@ fn a_cool_morning_proves_nothing() {
     let (hot, cool) = (visit(95.0, 75.0, 160.0, 80.0), visit(72.0, 70.0, 120.0, 64.0));
     let proof = proved(&hot, &cool);
     assert_ne!(proof.finding, RepairFinding::Proven);
-    assert!(proof.vent_gained_k.unwrap() < 5.0);
+    assert!(proof.vent_gained.unwrap() < kelvins_difference(5.0));
     let mut unread = visit(74.0, 40.0, 170.0, 41.0);
     unread.readings.vent = None;
     assert_eq!(proved(&hot, &unread).finding, RepairFinding::CannotTell);
@@ -142,7 +142,7 @@ fn falling(end_c: f64, minutes: &[f64]) -> Vec<VentSample> {
     minutes
         .iter()
         .map(|m| VentSample {
-            after_s: 60.0 * m,
+            after: TimeSpan::from_seconds(60.0 * m),
             vent: degrees(end_c + (30.0 - end_c) * (-m / 3.0).exp(), 0.3),
         })
         .collect()
@@ -158,17 +158,21 @@ fn a_vent_is_judged_by_where_it_is_going() {
     let judged = |samples: &[VentSample]| pull_down(&case.system, &case.conditions, samples).unwrap();
     let sound = judged(&falling(6.0, &[1.0, 3.0, 5.0, 8.0, 12.0]));
     assert_eq!(sound.finding, PullDownFinding::Reached);
-    assert!(sound.reached_s.is_some_and(|s| s > 60.0 && s <= 720.0));
+    assert!(
+        sound
+            .reached
+            .is_some_and(|after| after.seconds() > 60.0 && after.seconds() <= 720.0)
+    );
     assert_eq!(
         judged(&falling(4.0, &[0.5, 0.8, 1.1, 1.4, 1.7, 2.0])).finding,
         PullDownFinding::Falling
     );
     let stalled = judged(&falling(22.0, &[1.0, 3.0, 5.0, 8.0, 12.0, 16.0]));
     assert_eq!(stalled.finding, PullDownFinding::Stalled);
-    assert!((stalled.levels_off_k.unwrap().value - in_kelvins(celsius(22.0))).abs() < 0.5);
+    assert!((in_kelvins(stalled.levels_off.unwrap().value) - in_kelvins(celsius(22.0))).abs() < 0.5);
     let mut icing = falling(8.0, &[1.0, 4.0, 8.0, 15.0]);
     icing.push(VentSample {
-        after_s: 1_200.0,
+        after: TimeSpan::from_seconds(1_200.0),
         vent: degrees(14.0, 0.3),
     });
     assert_eq!(judged(&icing).finding, PullDownFinding::Rising);

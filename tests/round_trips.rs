@@ -4,21 +4,23 @@
 
 use coldloop::saturation::Side;
 use coldloop::saturation::{self, Line, State};
+use coldloop::units::in_kelvins;
 use coldloop::{Error, Phase, Reference, Refrigerant};
 
 const IIR: Reference = Reference::Iir;
 
 /// Next to the critical point temperature and density answer to the last digits of pressure and energy.
 fn is_near_critical(line: Line, state: &State) -> bool {
-    (state.t_k / line.critical_t_k() - 1.0).abs() < 0.005 && (state.p_pa / line.critical_p_pa() - 1.0).abs() < 0.03
+    (in_kelvins(state.temperature()) / line.critical_t_k() - 1.0).abs() < 0.005
+        && (state.pressure().pa() / line.critical_p_pa() - 1.0).abs() < 0.03
 }
 
 /// What a state found again has to have in common: temperature and density to 1e-6. Of a liquid, enthalpy and entropy tell
 /// the pressure badly, but not the density.
 fn comes_back(refrigerant: Refrigerant, how: &str, right: &State, found: Result<State, Error>) {
     let found = found.unwrap_or_else(|error| panic!("{refrigerant} {how}: {error:?} for {right:?}"));
-    let t = (found.t_k / right.t_k - 1.0).abs();
-    let rho = (found.rho_mol_m3 / right.rho_mol_m3 - 1.0).abs();
+    let t = (in_kelvins(found.temperature()) / in_kelvins(right.temperature()) - 1.0).abs();
+    let rho = (found.molar_density().mol_m3() / right.molar_density().mol_m3() - 1.0).abs();
     // On the line itself a saturated liquid is as right as a liquid, and its density tells little: at 60 Pa a share of vapour
     // of 1e-11, which is rounding of the energies, is 3e-6 of the volume.
     let near = |state: &State, share: f64| state.quality.is_none_or(|x| x < share || x > 1.0 - share);
@@ -39,14 +41,12 @@ fn all_pairs(refrigerant: Refrigerant, right: &State) {
     if is_near_critical(line, right) {
         return;
     }
-    let State {
-        t_k,
-        p_pa,
-        h_j_kg,
-        s_j_kg_k,
-        rho_mol_m3,
-        ..
-    } = *right;
+    let (t_k, p_pa, rho_mol_m3) = (
+        in_kelvins(right.temperature()),
+        right.pressure().pa(),
+        right.molar_density().mol_m3(),
+    );
+    let (h_j_kg, s_j_kg_k) = (right.enthalpy().j_kg(), right.entropy().j_kg_k());
     comes_back(refrigerant, "(p,h)", right, line.state_ph(p_pa, h_j_kg, IIR));
     comes_back(refrigerant, "(p,s)", right, line.state_ps(p_pa, s_j_kg_k, IIR));
     comes_back(refrigerant, "(h,s)", right, line.state_hs(h_j_kg, s_j_kg_k, IIR));
@@ -107,9 +107,12 @@ fn two_phases_at_the_edges_of_a_blend_come_back() {
     let found = line
         .state_hs(371_625.006_669_251_83, 1_520.422_933_015_670_9, IIR)
         .unwrap();
-    assert!((found.h_j_kg / 371_625.006_669_251_83 - 1.0).abs() < 1e-9, "{found:?}");
     assert!(
-        (found.s_j_kg_k / 1_520.422_933_015_670_9 - 1.0).abs() < 1e-9,
+        (found.enthalpy().j_kg() / 371_625.006_669_251_83 - 1.0).abs() < 1e-9,
+        "{found:?}"
+    );
+    assert!(
+        (found.entropy().j_kg_k() / 1_520.422_933_015_670_9 - 1.0).abs() < 1e-9,
         "{found:?}"
     );
     for refrigerant in [Refrigerant::R448A, Refrigerant::R449A, Refrigerant::R455A] {
@@ -119,12 +122,18 @@ fn two_phases_at_the_edges_of_a_blend_come_back() {
                 let t_k = line.critical_t_k() * (0.965 + 0.0028 * f64::from(i));
                 let p_pa = line.critical_p_pa() * (0.84 + 0.016 * f64::from(j));
                 let right = line.state_tp(t_k, p_pa, IIR).unwrap();
-                let found = line.state_hs(right.h_j_kg, right.s_j_kg_k, IIR);
+                let found = line.state_hs(right.enthalpy().j_kg(), right.entropy().j_kg_k(), IIR);
                 let found = found.unwrap_or_else(|error| panic!("{refrigerant} {error:?} for {right:?}"));
-                assert!((found.h_j_kg / right.h_j_kg - 1.0).abs() < 1e-9, "{found:?}");
-                assert!((found.s_j_kg_k / right.s_j_kg_k - 1.0).abs() < 1e-9, "{found:?}");
                 assert!(
-                    (found.p_pa / right.p_pa - 1.0).abs() < 1e-6,
+                    (found.enthalpy().j_kg() / right.enthalpy().j_kg() - 1.0).abs() < 1e-9,
+                    "{found:?}"
+                );
+                assert!(
+                    (found.entropy().j_kg_k() / right.entropy().j_kg_k() - 1.0).abs() < 1e-9,
+                    "{found:?}"
+                );
+                assert!(
+                    (found.pressure().pa() / right.pressure().pa() - 1.0).abs() < 1e-6,
                     "{found:?} instead of {right:?}"
                 );
             }
@@ -149,9 +158,9 @@ fn a_saturated_side_answers_all_that_one_phase_has() {
             for state in sides {
                 let found = state.response.unwrap();
                 for (found, right) in [
-                    (found.cp_j_kg_k, one.cp_j_kg_k),
-                    (found.cv_j_kg_k, one.cv_j_kg_k),
-                    (found.w_m_s, one.w_m_s),
+                    (found.cp.j_kg_k(), one.cp.j_kg_k()),
+                    (found.cv.j_kg_k(), one.cv.j_kg_k()),
+                    (found.speed_of_sound.m_s(), one.speed_of_sound.m_s()),
                     (found.joule_thomson_k_pa, one.joule_thomson_k_pa),
                     (found.isobaric_expansion_1_k, one.isobaric_expansion_1_k),
                 ] {

@@ -106,14 +106,14 @@ fn the_limit_of_the_vehicle_comes_before_that_of_its_refrigerant() {
     // 95 % of 32 bar are 30.4 bar.
     assert_eq!(with(30.3).stop, None);
     let stop = with(30.5).stop.unwrap().high_side.unwrap();
-    assert!(stop.of_vehicle && (stop.stop_pa - 30.4e5).abs() < 1.0 && (stop.read_pa - 30.5e5).abs() < 1.0);
+    assert!(stop.of_vehicle && (stop.stop.pa() - 30.4e5).abs() < 1.0 && (stop.read.pa() - 30.5e5).abs() < 1.0);
 }
 
 #[test]
 fn each_refrigerant_has_its_own_limit() {
     let stop_pa = |refrigerant, compressor, pressures| {
         let stop = answered(&van(refrigerant, compressor, "", pressures)).0.stop;
-        stop.and_then(|stop| stop.high_side).map(|high| high.stop_pa)
+        stop.and_then(|stop| stop.high_side).map(|high| high.stop.pa())
     };
     assert_eq!(stop_pa("R-1234yf", "variable-external", [3.0, 27.5]), Some(2.7e6));
     // An ordinary high side of R-744, and one beyond what its control asks for.

@@ -3,7 +3,7 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::ErrorKind;
-use coldloop::units::text;
+use coldloop::units::{Mass, RotationalSpeed, Speed, TimeSpan, Volume, text};
 
 /// What was written, in every unit of the trade, comes back as the figure that was written, and the bounds in that unit.
 #[test]
@@ -45,19 +45,27 @@ fn an_error_is_told_in_the_unit_that_was_written() {
             "altitude 40000 ft is outside -1640.42 ft to 29527.6 ft",
         ),
         (
-            text::speed_m_s,
+            |t| text::speed(t).map(Speed::m_s),
             "400 mph",
             "speed 400 mph is outside 0 mph to 223.694 mph",
         ),
         (
-            text::rotational_speed_hz,
+            |t| text::rotational_speed(t).map(RotationalSpeed::hz),
             "-1 rpm",
             "rotational speed -1 rpm is outside 0 rpm to 18000 rpm",
         ),
-        (text::mass_kg, "-3 oz", "mass -3 oz is outside 0 oz to 35274 oz"),
-        (text::volume_m3, "2000 L", "volume 2000 L is outside 0 L to 1000 L"),
         (
-            text::duration_s,
+            |t| text::mass(t).map(Mass::kg),
+            "-3 oz",
+            "mass -3 oz is outside 0 oz to 35274 oz",
+        ),
+        (
+            |t| text::volume(t).map(Volume::m3),
+            "2000 L",
+            "volume 2000 L is outside 0 L to 1000 L",
+        ),
+        (
+            |t| text::duration(t).map(TimeSpan::seconds),
             "1e9 min",
             "duration 1000000000 min is outside 0 min to 527040 min",
         ),

@@ -3,6 +3,7 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::saturation::{self, Pure, State};
+use coldloop::units::in_kelvins;
 use coldloop::{ErrorKind, Phase, Quantity, Reference, Refrigerant};
 
 /// Reference states exist for every refrigerant where the liquid boils at one atmosphere.
@@ -31,11 +32,19 @@ fn placed(pure: &Pure, warm: f64, dense: f64) -> Option<State> {
 /// is worth little energy. Density is left out: close to the critical point it has no budget.
 fn same(found: &State, right: &State, pure: &Pure, budget: f64) -> Result<(), String> {
     let equation = &pure.fluid.equation;
-    let thermal = equation.gas_constant * right.t_k / equation.molar_mass;
+    let thermal = equation.gas_constant * in_kelvins(right.temperature()) / equation.molar_mass;
     let scales = [
-        ("T", found.t_k - right.t_k, right.t_k),
-        ("h", found.h_j_kg - right.h_j_kg, thermal),
-        ("s", found.s_j_kg_k - right.s_j_kg_k, thermal / right.t_k),
+        (
+            "T",
+            in_kelvins(found.temperature()) - in_kelvins(right.temperature()),
+            in_kelvins(right.temperature()),
+        ),
+        ("h", found.enthalpy().j_kg() - right.enthalpy().j_kg(), thermal),
+        (
+            "s",
+            found.entropy().j_kg_k() - right.entropy().j_kg_k(),
+            thermal / in_kelvins(right.temperature()),
+        ),
     ];
     for (name, off, scale) in scales {
         if off.abs() > budget * scale || off.is_nan() {
@@ -53,9 +62,8 @@ fn same(found: &State, right: &State, pure: &Pure, budget: f64) -> Result<(), St
 
 fn round_trips(pure: &Pure, right: &State) -> Result<(), String> {
     let reference = reference(pure);
-    let State {
-        p_pa, h_j_kg, s_j_kg_k, ..
-    } = *right;
+    let p_pa = right.pressure().pa();
+    let (h_j_kg, s_j_kg_k) = (right.enthalpy().j_kg(), right.entropy().j_kg_k());
     let tell = |what: &str| {
         let at = format!("{} {what}: {right:?}", pure.fluid.facts.name);
         move |e: coldloop::Error| format!("{at}: {e}")
@@ -136,10 +144,13 @@ fn states_of_an_independent_program_are_found_from_their_energies() {
             let found = found.unwrap();
             let at = format!("{record:?} {name}: {found:?}");
             assert_eq!(found.phase, phase, "{at}");
-            assert!((found.t_k / t_k - 1.0).abs() < budget, "{at}");
-            assert!((found.rho_mol_m3 / rho - 1.0).abs() < 10.0 * budget, "{at}");
-            assert!((found.h_j_kg - h).abs() < budget * thermal * t_k, "{at}");
-            assert!((found.s_j_kg_k - s).abs() < budget * thermal, "{at}");
+            assert!((in_kelvins(found.temperature()) / t_k - 1.0).abs() < budget, "{at}");
+            assert!(
+                (found.molar_density().mol_m3() / rho - 1.0).abs() < 10.0 * budget,
+                "{at}"
+            );
+            assert!((found.enthalpy().j_kg() - h).abs() < budget * thermal * t_k, "{at}");
+            assert!((found.entropy().j_kg_k() - s).abs() < budget * thermal, "{at}");
             assert_eq!(found.quality.is_some(), quality.is_some(), "{at}");
             if let (Some(found), Some(right)) = (found.quality, quality) {
                 assert!((found - right).abs() < budget, "{at}");
@@ -228,9 +239,12 @@ fn metastable_states_are_the_equation_continued() {
         };
         let found = found.unwrap();
         assert_eq!(found.phase, if liquid { Phase::Liquid } else { Phase::Vapour });
-        assert!((found.rho_mol_m3 / rho - 1.0).abs() < 1e-8, "{found:?}");
-        assert!((found.h_j_kg / h - 1.0).abs() < 1e-8, "{found:?}");
-        assert!((found.response.unwrap().w_m_s / w - 1.0).abs() < 1e-8, "{found:?}");
+        assert!((found.molar_density().mol_m3() / rho - 1.0).abs() < 1e-8, "{found:?}");
+        assert!((found.enthalpy().j_kg() / h - 1.0).abs() < 1e-8, "{found:?}");
+        assert!(
+            (found.response.unwrap().speed_of_sound.m_s() / w - 1.0).abs() < 1e-8,
+            "{found:?}"
+        );
         // By temperature and pressure alone the answer is the stable phase.
         assert_ne!(pure.state_tp(t_k, p_pa, Reference::Iir).unwrap().phase, found.phase);
     }
@@ -304,12 +318,12 @@ fn solid_carbon_dioxide_is_refused() {
         );
         assert_eq!(refused.high, p_pa);
         let liquid = pure.state_tp(t_k, 0.999 * p_pa, Reference::Iir).unwrap();
-        let denser = 1.001 * liquid.rho_mol_m3;
+        let denser = 1.001 * liquid.molar_density().mol_m3();
         assert!(pure.state_t_rho(t_k, denser, Reference::Iir).is_err());
         // A cold enthalpy at a high pressure belongs to ice.
-        let cold = pure.state_ph(1.1 * p_pa, liquid.h_j_kg, Reference::Iir);
+        let cold = pure.state_ph(1.1 * p_pa, liquid.enthalpy().j_kg(), Reference::Iir);
         assert_eq!(cold.unwrap_err().quantity, Quantity::AbsolutePressure);
-        let cold = pure.state_ps(1.1 * p_pa, liquid.s_j_kg_k - 50.0, Reference::Iir);
+        let cold = pure.state_ps(1.1 * p_pa, liquid.entropy().j_kg_k() - 50.0, Reference::Iir);
         assert!([Quantity::AbsolutePressure, Quantity::Entropy].contains(&cold.unwrap_err().quantity));
     }
 }
@@ -371,13 +385,16 @@ fn reference_states_are_what_their_names_say() {
             };
             *seen += 1;
             assert!(
-                (state.h_j_kg - h).abs() < 1e-6 && (state.s_j_kg_k - s).abs() < 1e-9,
+                (state.enthalpy().j_kg() - h).abs() < 1e-6 && (state.entropy().j_kg_k() - s).abs() < 1e-9,
                 "{state:?}"
             );
             // The reference moves the zeros and nothing else.
             let other = pure.state_tp(300.0, 1e5, reference).unwrap();
             let same = pure.state_tp(300.0, 1e5, Reference::Iir).unwrap();
-            assert_eq!((other.rho_mol_m3, other.response), (same.rho_mol_m3, same.response));
+            assert_eq!(
+                (other.molar_density().mol_m3(), other.response),
+                (same.molar_density().mol_m3(), same.response)
+            );
         }
     }
     assert_eq!(seen, [23, 22, 21]);

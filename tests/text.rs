@@ -4,9 +4,15 @@
 #![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
 
 use coldloop::units::text::{self, Written};
-use coldloop::units::{AbsolutePressure, GaugePressure, Pressure, difference_in_kelvins, in_celsius, in_kelvins};
+use coldloop::units::{
+    AbsolutePressure, Frequency, GaugePressure, Mass, Pressure, RelativeHumidity, RotationalSpeed, Speed, TimeSpan,
+    Volume, difference_in_kelvins, in_celsius, in_kelvins,
+};
 use coldloop::{ErrorKind, Quantity, range};
 use proptest::prelude::*;
+
+/// From text to SI.
+type Reader = fn(&str) -> Result<f64, coldloop::Error>;
 
 fn gauge_pa(text: &str) -> f64 {
     match text::pressure(text) {
@@ -255,8 +261,14 @@ fn temperatures_are_points_and_differences_are_not() {
 fn the_other_quantities_are_read_in_the_units_of_the_trade() {
     assert_eq!(text::altitude_m("1600 m"), Ok(1_600.0));
     assert_eq!(text::altitude_m("1 mile").unwrap_err().kind, ErrorKind::UnknownUnit);
-    assert_eq!(text::relative_humidity("40 %"), Ok(0.4));
-    assert_eq!(text::relative_humidity("55%RH"), Ok(0.55));
+    assert_eq!(
+        text::relative_humidity("40 %"),
+        Ok(RelativeHumidity::from_fraction(0.4))
+    );
+    assert_eq!(
+        text::relative_humidity("55%RH"),
+        Ok(RelativeHumidity::from_fraction(0.55))
+    );
     assert_eq!(
         text::relative_humidity("140 %").unwrap_err().kind,
         ErrorKind::OutOfRange
@@ -265,19 +277,19 @@ fn the_other_quantities_are_read_in_the_units_of_the_trade() {
         text::relative_humidity("0.4 kg").unwrap_err().kind,
         ErrorKind::UnknownUnit
     );
-    assert_eq!(text::speed_m_s("36 km/h"), Ok(10.0));
-    assert!((text::speed_m_s("30 mph").unwrap() - 13.4112).abs() < 1e-14);
-    assert_eq!(text::rotational_speed_hz("1500 rpm"), Ok(25.0));
-    assert_eq!(text::rotational_speed_hz("1500 1/min"), Ok(25.0));
-    assert_eq!(text::rotational_speed_hz("1500 min⁻¹"), Ok(25.0));
-    assert_eq!(text::mass_kg("650 g"), Ok(0.65));
-    assert_eq!(text::mass_kg("16 oz"), text::mass_kg("1 lb"));
-    assert_eq!(text::mass_kg("-1 g").unwrap_err().kind, ErrorKind::OutOfRange);
-    assert_eq!(text::duration_s("10 min"), Ok(600.0));
-    assert_eq!(text::duration_s("1.5 h"), Ok(5_400.0));
-    assert_eq!(text::volume_m3("128 fl oz"), text::volume_m3("231 cu in"));
-    assert_eq!(text::frequency_hz("3 /min"), Ok(0.05));
-    assert_eq!(text::frequency_hz("3 cycles per minute"), Ok(0.05));
+    assert_eq!(text::speed("36 km/h"), Ok(Speed::from_m_s(10.0)));
+    assert!((text::speed("30 mph").unwrap().m_s() - 13.4112).abs() < 1e-14);
+    assert_eq!(text::rotational_speed("1500 rpm"), Ok(RotationalSpeed::from_hz(25.0)));
+    assert_eq!(text::rotational_speed("1500 1/min"), Ok(RotationalSpeed::from_hz(25.0)));
+    assert_eq!(text::rotational_speed("1500 min⁻¹"), Ok(RotationalSpeed::from_hz(25.0)));
+    assert_eq!(text::mass("650 g"), Ok(Mass::from_kg(0.65)));
+    assert_eq!(text::mass("16 oz"), text::mass("1 lb"));
+    assert_eq!(text::mass("-1 g").unwrap_err().kind, ErrorKind::OutOfRange);
+    assert_eq!(text::duration("10 min"), Ok(TimeSpan::from_seconds(600.0)));
+    assert_eq!(text::duration("1.5 h"), Ok(TimeSpan::from_seconds(5_400.0)));
+    assert_eq!(text::volume("128 fl oz"), text::volume("231 cu in"));
+    assert_eq!(text::frequency("3 /min"), Ok(Frequency::from_hz(0.05)));
+    assert_eq!(text::frequency("3 cycles per minute"), Ok(Frequency::from_hz(0.05)));
     assert_eq!(text::voltage_v("450 mV"), Ok(0.45));
 }
 
@@ -288,13 +300,13 @@ fn pounds_with_ounces_and_hours_with_minutes_are_read() {
     let close =
         |found: Result<f64, coldloop::Error>, wanted: f64| assert!((found.unwrap() / wanted - 1.0).abs() < 1e-14);
     for spelling in ["1 lb 4 oz", "1lb 4oz", "1 pound 4.0 ounces", "1 lb. 4 oz."] {
-        close(text::mass_kg(spelling), 1.25 * 0.453_592_37);
+        close(text::mass(spelling).map(Mass::kg), 1.25 * 0.453_592_37);
     }
-    close(text::duration_s("1 h 30 min"), 5_400.0);
-    close(text::duration_s("2 min 5 s"), 125.0);
-    close(text::mass_kg("0 lb 12 oz"), 0.75 * 0.453_592_37);
-    close(text::volume_m3("20 ml"), 20e-6);
-    close(text::volume_m3("1 fl oz"), 29.573_529_562_5e-6);
+    close(text::duration("1 h 30 min").map(TimeSpan::seconds), 5_400.0);
+    close(text::duration("2 min 5 s").map(TimeSpan::seconds), 125.0);
+    close(text::mass("0 lb 12 oz").map(Mass::kg), 0.75 * 0.453_592_37);
+    close(text::volume("20 ml").map(Volume::m3), 20e-6);
+    close(text::volume("1 fl oz").map(Volume::m3), 29.573_529_562_5e-6);
     assert_eq!(text::pressure("0.5 torr abs"), text::pressure("500 mtorr"));
     for spelling in [
         "1 lb 16 oz",
@@ -306,10 +318,10 @@ fn pounds_with_ounces_and_hours_with_minutes_are_read() {
         "1 lb 4 min",
         "1 lb 4 lb",
     ] {
-        assert!(text::mass_kg(spelling).is_err(), "{spelling}");
+        assert!(text::mass(spelling).is_err(), "{spelling}");
     }
     for spelling in ["1 h 60 min", "1 h 30", "30 min 1 h", "1 h 1,5 min"] {
-        assert!(text::duration_s(spelling).is_err(), "{spelling}");
+        assert!(text::duration(spelling).is_err(), "{spelling}");
     }
     assert!(text::altitude_m("5 km 200 m").is_err());
 }
@@ -350,15 +362,14 @@ proptest! {
 
     #[test]
     fn other_printed_quantities_are_read_back_to_the_bit(fraction in 0.0..=1.0f64) {
-        type Reader = fn(&str) -> Result<f64, coldloop::Error>;
         let readers: [(range::Range, Reader); 8] = [
             (range::ALTITUDE, text::altitude_m),
-            (range::RELATIVE_HUMIDITY, text::relative_humidity),
-            (range::SPEED, text::speed_m_s),
-            (range::ROTATIONAL_SPEED, text::rotational_speed_hz),
-            (range::MASS, text::mass_kg),
-            (range::DURATION, text::duration_s),
-            (range::FREQUENCY, text::frequency_hz),
+            (range::RELATIVE_HUMIDITY, |t| text::relative_humidity(t).map(RelativeHumidity::fraction)),
+            (range::SPEED, |t| text::speed(t).map(Speed::m_s)),
+            (range::ROTATIONAL_SPEED, |t| text::rotational_speed(t).map(RotationalSpeed::hz)),
+            (range::MASS, |t| text::mass(t).map(Mass::kg)),
+            (range::DURATION, |t| text::duration(t).map(TimeSpan::seconds)),
+            (range::FREQUENCY, |t| text::frequency(t).map(Frequency::hz)),
             (range::VOLTAGE, text::voltage_v),
         ];
         for (range, read) in readers {
@@ -377,7 +388,13 @@ proptest! {
         if let Ok(temperature) = text::temperature(&text) {
             prop_assert!(in_kelvins(temperature).is_finite());
         }
-        for read in [text::altitude_m, text::relative_humidity, text::mass_kg, text::frequency_hz] {
+        let readers: [Reader; 4] = [
+            text::altitude_m,
+            |t| text::relative_humidity(t).map(RelativeHumidity::fraction),
+            |t| text::mass(t).map(Mass::kg),
+            |t| text::frequency(t).map(Frequency::hz),
+        ];
+        for read in readers {
             prop_assert!(read(&text).is_ok_and(f64::is_finite) || read(&text).is_err());
         }
     }

@@ -9,8 +9,8 @@ mod readings;
 use approx::assert_relative_eq;
 use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings};
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, Temperature, difference_in_kelvins,
-    in_kelvins, kelvins,
+    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, Temperature, celsius,
+    difference_in_kelvins, in_kelvins, kelvins,
 };
 use coldloop::{ErrorKind, GaugeClass, Refrigerant, Thermometer};
 use proptest::prelude::*;
@@ -20,7 +20,7 @@ use readings::{FIGURES, healthy, line};
 #[test]
 fn limits_of_error_are_those_of_the_classes() {
     // EN 837-1: per cent of the span; ASME B40.100: the middle half of the scale is better than its outer quarters
-    let scale = |class| Gauge::new(class, 0.0, 1_000_000.0).unwrap();
+    let scale = |class| Gauge::new(class, GaugePressure::from_pa(0.0), GaugePressure::from_pa(1_000_000.0)).unwrap();
     for (class, shown_pa, limit_pa) in [
         (GaugeClass::Class1, 100_000.0, 10_000.0),
         (GaugeClass::Class1p6, 100_000.0, 16_000.0),
@@ -31,19 +31,18 @@ fn limits_of_error_are_those_of_the_classes() {
         (GaugeClass::GradeB, 800_000.0, 30_000.0),
         (GaugeClass::Digital, 800_000.0, 5_000.0),
     ] {
-        assert_relative_eq!(scale(class).limit_of_error_pa(shown_pa), limit_pa, max_relative = 1e-14);
+        let limit = scale(class).limit_of_error(GaugePressure::from_pa(shown_pa));
+        assert_relative_eq!(limit.pa(), limit_pa, max_relative = 1e-14);
     }
+    let one = GaugePressure::from_pa(5.0);
     assert_eq!(
-        Gauge::new(GaugeClass::Class1, 5.0, 5.0).unwrap_err().kind,
+        Gauge::new(GaugeClass::Class1, one, one).unwrap_err().kind,
         ErrorKind::OutOfRange
     );
     // IEC 60584-1:2013, type K, class 2: 2.5 K, above 333 °C 0.75 % of the Celsius temperature
-    assert_eq!(Thermometer::ClampThermocouple.limit_of_error_k(353.15), 2.5);
-    assert_relative_eq!(
-        Thermometer::ClampThermocouple.limit_of_error_k(673.15),
-        3.0,
-        max_relative = 1e-12
-    );
+    let limit_k = |c: f64| difference_in_kelvins(Thermometer::ClampThermocouple.limit_of_error(celsius(c)));
+    assert_eq!(limit_k(80.0), 2.5);
+    assert_relative_eq!(limit_k(400.0), 3.0, max_relative = 1e-12);
 }
 
 /// Readings moved at random within their instruments' limits, and the air's pressure with them.
@@ -105,7 +104,8 @@ fn propagated_uncertainty_is_that_of_a_simulation() {
         };
         let mut sums = [(0.0, 0.0); FIGURES.len()];
         for _ in 0..DRAWS {
-            let drawn_air = AbsolutePressure::from_pa(barometer.pa() + simulation.moved(air.standard_uncertainty_pa()));
+            let drawn_air =
+                AbsolutePressure::from_pa(barometer.pa() + simulation.moved(air.standard_uncertainty().pa()));
             let drawn = Readings {
                 low_side: simulation.pressure(readings.low_side),
                 high_side: simulation.pressure(readings.high_side),

@@ -2,7 +2,9 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius};
+use coldloop::units::{
+    RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius, difference_in_kelvins, in_kelvins,
+};
 use coldloop::vehicle::{Conditions, FaultCause, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 
@@ -30,8 +32,8 @@ fn dew_k(pa: f64) -> f64 {
 /// Low and high side, kPa gauge.
 fn sides(s: &Simulation) -> (f64, f64) {
     (
-        (s.low_side_pa - ATMOSPHERE_PA) / 1e3,
-        (s.high_side_pa - ATMOSPHERE_PA) / 1e3,
+        (s.low_side.pa() - ATMOSPHERE_PA) / 1e3,
+        (s.high_side.pa() - ATMOSPHERE_PA) / 1e3,
     )
 }
 
@@ -94,8 +96,8 @@ fn a_fifth_of_the_charge_missing_hardly_shows_on_gauges() {
             1_500.0,
             &[FaultSeverity::new(Fault::Undercharge, short)],
         );
-        let high_psi = (low.high_side_pa - sound.high_side_pa) / PSI;
-        let low_psi = (low.low_side_pa - sound.low_side_pa) / PSI;
+        let high_psi = (low.high_side.pa() - sound.high_side.pa()) / PSI;
+        let low_psi = (low.low_side.pa() - sound.low_side.pa()) / PSI;
         println!("{expansion} {short}: high {high_psi:+.1} psi, low {low_psi:+.1} psi");
         assert!(
             high_psi.abs() < most_psi && low_psi.abs() < 3.0,
@@ -128,7 +130,7 @@ fn half_a_condenser_face_costs_what_a_bench_measured() {
         1_500.0,
         &[FaultSeverity::caused(FaultCause::FaceBlocked, 0.5 / 0.97)],
     );
-    let (capacity, cop) = (half.capacity_w / sound.capacity_w - 1.0, half.cop / sound.cop - 1.0);
+    let (capacity, cop) = (half.capacity.w() / sound.capacity.w() - 1.0, half.cop / sound.cop - 1.0);
     println!("capacity {capacity:+.3}, COP {cop:+.3}");
     assert!((-0.14..-0.04).contains(&capacity), "{capacity}");
     assert!((-0.28..-0.10).contains(&cop), "{cop}");
@@ -143,8 +145,8 @@ fn a_slow_condenser_fan_moves_the_high_side_and_hardly_the_low_side_of_a_valve()
     let sound = at(&car, 30.0, 800.0, &[]);
     let slow = at(&car, 30.0, 800.0, &[FaultSeverity::caused(FaultCause::FanSlow, 0.33)]);
     let (high, low) = (
-        slow.high_side_pa / sound.high_side_pa - 1.0,
-        slow.low_side_pa / sound.low_side_pa - 1.0,
+        slow.high_side.pa() / sound.high_side.pa() - 1.0,
+        slow.low_side.pa() / sound.low_side.pa() - 1.0,
     );
     println!("high {high:+.3}, low {low:+.3}");
     assert!((0.05..0.20).contains(&high), "{high}");
@@ -157,7 +159,7 @@ fn a_dead_fan_is_felt_at_a_standstill_and_hardly_on_the_road() {
     let car = car(Expansion::Txv);
     let dead = [FaultSeverity::caused(FaultCause::FanDead, 0.5)];
     let (sound, still) = (at(&car, 30.0, 1_500.0, &[]), at(&car, 30.0, 1_500.0, &dead));
-    assert!(dew_k(still.high_side_pa) > dew_k(sound.high_side_pa) + 15.0);
+    assert!(dew_k(still.high_side.pa()) > dew_k(sound.high_side.pa()) + 15.0);
     let road = Conditions {
         engine_speed: Some(RotationalSpeed::from_hz(33.0)),
         vehicle_speed: Some(Speed::from_m_s(25.0)),
@@ -167,7 +169,7 @@ fn a_dead_fan_is_felt_at_a_standstill_and_hardly_on_the_road() {
         simulate(&car, &road, &[]).unwrap(),
         simulate(&car, &road, &dead).unwrap(),
     );
-    assert!(dew_k(fast_dead.high_side_pa) < dew_k(fast.high_side_pa) + 3.0);
+    assert!(dew_k(fast_dead.high_side.pa()) < dew_k(fast.high_side.pa()) + 3.0);
     // Hot air of 18 K (Song, Fortier & Sarnia 2015) raises condensation by most of that.
     let hot = at(
         &car,
@@ -175,7 +177,7 @@ fn a_dead_fan_is_felt_at_a_standstill_and_hardly_on_the_road() {
         1_500.0,
         &[FaultSeverity::caused(FaultCause::HotAirTakenIn, 1.0)],
     );
-    let raised_k = dew_k(hot.high_side_pa) - dew_k(sound.high_side_pa);
+    let raised_k = dew_k(hot.high_side.pa()) - dew_k(sound.high_side.pa());
     assert!((6.0..18.0).contains(&raised_k), "{raised_k}");
 }
 
@@ -186,7 +188,7 @@ fn a_dead_fan_is_felt_at_a_standstill_and_hardly_on_the_road() {
 fn a_valve_stuck_nearly_closed_starves_the_evaporator() {
     let car = car(Expansion::Txv);
     let sound = at(&car, 30.0, 1_500.0, &[]);
-    let superheat_k = |s: &Simulation| s.states.suction.t_k - dew_k(s.low_side_pa);
+    let superheat_k = |s: &Simulation| in_kelvins(s.states.suction.temperature) - dew_k(s.low_side.pa());
     for (severity, falls_k, rises_k) in [
         (0.375, 0.5..8.0, 4.0..25.0),
         (0.625, 7.0..26.0, 20.0..50.0),
@@ -199,7 +201,7 @@ fn a_valve_stuck_nearly_closed_starves_the_evaporator() {
             &[FaultSeverity::new(Fault::ExpansionValveStuckClosed, severity)],
         );
         let (fell_k, rose_k) = (
-            dew_k(sound.low_side_pa) - dew_k(stuck.low_side_pa),
+            dew_k(sound.low_side.pa()) - dew_k(stuck.low_side.pa()),
             superheat_k(&stuck) - superheat_k(&sound),
         );
         println!("{severity}: low side -{fell_k:.1} K, superheat +{rose_k:.1} K");
@@ -211,8 +213,8 @@ fn a_valve_stuck_nearly_closed_starves_the_evaporator() {
     // Without a bleed hole it pulls a deeper vacuum, and the clutch does not save it: no thermostat feels cold there.
     let shut = |cause| at(&car, 30.0, 1_500.0, &[FaultSeverity::caused(cause, 0.9)]);
     let (bled, tight) = (shut(FaultCause::ShutWithBleed), shut(FaultCause::ShutWithoutBleed));
-    assert!(tight.low_side_pa < 0.9 * bled.low_side_pa && bled.low_side_pa < ATMOSPHERE_PA);
-    assert!(tight.swing.is_none() && tight.vent_k > sound.vent_k + 8.0);
+    assert!(tight.low_side.pa() < 0.9 * bled.low_side.pa() && bled.low_side.pa() < ATMOSPHERE_PA);
+    assert!(tight.swing.is_none() && in_kelvins(tight.vent) > in_kelvins(sound.vent) + 8.0);
 }
 
 /// A valve stuck open floods: no superheat, the low side up (a maker's table: to 450 to 550 kPa gauge at idle). Two simulators put
@@ -227,9 +229,12 @@ fn a_valve_stuck_open_floods() {
         800.0,
         &[FaultSeverity::new(Fault::ExpansionValveStuckOpen, 0.9)],
     );
-    let up_k = dew_k(open.low_side_pa) - dew_k(sound.low_side_pa);
-    assert!((3.0..12.0).contains(&up_k) && open.superheat_k < 1.0, "{up_k}");
-    assert!((dew_k(open.high_side_pa) - dew_k(sound.high_side_pa)).abs() < 4.0);
+    let up_k = dew_k(open.low_side.pa()) - dew_k(sound.low_side.pa());
+    assert!(
+        (3.0..12.0).contains(&up_k) && difference_in_kelvins(open.superheat) < 1.0,
+        "{up_k}"
+    );
+    assert!((dew_k(open.high_side.pa()) - dew_k(sound.high_side.pa())).abs() < 4.0);
 }
 
 /// Cheung & Braun 2014 (11th IEA Heat Pump Conference; read): a mild restriction of the liquid line costs nothing, since the valve
@@ -248,10 +253,10 @@ fn a_liquid_line_restriction_shows_once_the_valve_is_open() {
     };
     let (mild, severe) = (tight(0.4), tight(0.9));
     assert!((mild.cop / sound.cop - 1.0).abs() < 0.005 && mild.opening > sound.opening + 0.01);
-    let fell_k = dew_k(sound.low_side_pa) - dew_k(severe.low_side_pa);
+    let fell_k = dew_k(sound.low_side.pa()) - dew_k(severe.low_side.pa());
     println!("low side -{fell_k:.1} K");
-    assert!((6.0..36.0).contains(&fell_k) && severe.high_side_pa < sound.high_side_pa);
-    let colder_k = |s: &Simulation| s.condenser_outlet_k - s.liquid_line_k;
+    assert!((6.0..36.0).contains(&fell_k) && severe.high_side < sound.high_side);
+    let colder_k = |s: &Simulation| in_kelvins(s.condenser_outlet) - in_kelvins(s.liquid_line);
     assert!(
         colder_k(&severe) > 11.0 && colder_k(&sound) < 3.0,
         "{} {}",
@@ -265,7 +270,7 @@ fn a_liquid_line_restriction_shows_once_the_valve_is_open() {
         1_500.0,
         &[FaultSeverity::caused(FaultCause::BehindClamp, 0.9)],
     );
-    assert!(colder_k(&unseen) < 3.0 && unseen.low_side_pa == severe.low_side_pa);
+    assert!(colder_k(&unseen) < 3.0 && unseen.low_side.pa() == severe.low_side.pa());
 }
 
 /// A port before a restriction of the high side reads what the compressor pushes against, one behind it what is left. First
@@ -274,10 +279,10 @@ fn a_liquid_line_restriction_shows_once_the_valve_is_open() {
 fn a_high_side_restriction_reads_by_where_the_port_stands() {
     for expansion in Expansion::ALL {
         let car = car(expansion);
-        let sound_k = dew_k(at(&car, 30.0, 1_500.0, &[]).high_side_pa);
+        let sound_k = dew_k(at(&car, 30.0, 1_500.0, &[]).high_side.pa());
         let moved_k = |cause| {
             let s = at(&car, 30.0, 1_500.0, &[FaultSeverity::caused(cause, 0.75)]);
-            dew_k(s.high_side_pa) - sound_k
+            dew_k(s.high_side.pa()) - sound_k
         };
         let (before_k, behind_k) = (moved_k(FaultCause::BehindHighPort), moved_k(FaultCause::BeforeHighPort));
         println!("{expansion}: {before_k:+.1} K before, {behind_k:+.1} K behind");
@@ -295,9 +300,9 @@ fn a_blend_door_warms_the_vent_and_nothing_else() {
     let car = car(Expansion::Txv);
     let sound = at(&car, 30.0, 1_500.0, &[]);
     let mixed = at(&car, 30.0, 1_500.0, &[FaultSeverity::new(Fault::HeaterAirMixing, 0.5)]);
-    let warmer_k = mixed.vent_k - sound.vent_k;
+    let warmer_k = in_kelvins(mixed.vent) - in_kelvins(sound.vent);
     assert!((8.0..20.0).contains(&warmer_k), "{warmer_k}");
-    assert!((mixed.high_side_pa / sound.high_side_pa - 1.0).abs() < 1e-6);
+    assert!((mixed.high_side.pa() / sound.high_side.pa() - 1.0).abs() < 1e-6);
 }
 
 /// A machine that draws less in does not heat what it delivers as one does that compresses part of it twice. First principles.
@@ -306,10 +311,10 @@ fn lost_displacement_and_leakage_part_at_the_discharge_line() {
     let car = car(Expansion::Txv);
     let worn = |cause| at(&car, 30.0, 1_500.0, &[FaultSeverity::caused(cause, 0.6)]);
     let (lost, leaks) = (worn(FaultCause::LostDisplacement), worn(FaultCause::Leakage));
-    assert!(leaks.discharge_line_k > lost.discharge_line_k + 10.0);
+    assert!(in_kelvins(leaks.discharge_line) > in_kelvins(lost.discharge_line) + 10.0);
     let sound = at(&car, 30.0, 1_500.0, &[]);
     for worn in [lost, leaks] {
-        assert!(worn.low_side_pa > 1.15 * sound.low_side_pa && worn.high_side_pa < sound.high_side_pa);
+        assert!(worn.low_side.pa() > 1.15 * sound.low_side.pa() && worn.high_side < sound.high_side);
     }
 }
 
@@ -321,16 +326,16 @@ fn a_system_on_its_cut_out_swings_below_it() {
     let s = at(&car, 45.0, 1_500.0, &[FaultSeverity::caused(FaultCause::FanDead, 1.0)]);
     let swing = s.swing.unwrap();
     let opens_pa = car.hardware.high_limit_pa + ATMOSPHERE_PA;
-    let (low_pa, high_pa) = swing.high_side_pa;
+    let (low_pa, high_pa) = (swing.high_side.0.pa(), swing.high_side.1.pa());
     println!(
         "{low_pa:.0} to {high_pa:.0} Pa, mean {:.0}, {:.1} a minute",
-        s.high_side_pa,
-        s.clutch_cycles_hz * 60.0
+        s.high_side.pa(),
+        s.clutch_cycles.hz() * 60.0
     );
     assert!((high_pa - low_pa - 6e5).abs() < 1.0 && high_pa <= opens_pa && high_pa > 0.95 * opens_pa);
-    assert!(s.high_side_pa > low_pa && s.high_side_pa < high_pa - 1e5);
-    assert!(swing.low_side_pa.0 < s.low_side_pa && s.low_side_pa < swing.low_side_pa.1);
-    assert!((0.2..20.0).contains(&(s.clutch_cycles_hz * 60.0)));
+    assert!(s.high_side.pa() > low_pa && s.high_side.pa() < high_pa - 1e5);
+    assert!(swing.low_side.0 < s.low_side && s.low_side < swing.low_side.1);
+    assert!((0.2..20.0).contains(&(s.clutch_cycles.hz() * 60.0)));
     // Moderate weather does not reach it.
     assert!(at(&car, 30.0, 1_500.0, &[]).swing.is_none());
 }

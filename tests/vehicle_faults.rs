@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{RelativeHumidity, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius, difference_in_kelvins, in_kelvins};
 use coldloop::vehicle::{
     ClutchSense, Conditions, FaultSeverity, Instruments, Population, Simulation, System, Vehicle, simulate,
 };
@@ -44,9 +44,9 @@ struct Row(Fault, Expansion, Compressor, f64, Read, f64);
 fn every_fault_moves_a_reading_one_way() {
     use Compressor::{FixedClutch, VariableExternal, VariableInternal};
     use Expansion::{OrificeTube, Txv};
-    let (low, high): (Read, Read) = (|s| s.low_side_pa, |s| s.high_side_pa);
-    let discharge: Read = |s| s.states.discharge.p_pa;
-    let (vent, superheat): (Read, Read) = (|s| s.vent_k, |s| s.superheat_k);
+    let (low, high): (Read, Read) = (|s| s.low_side.pa(), |s| s.high_side.pa());
+    let discharge: Read = |s| s.states.discharge.pressure.pa();
+    let (vent, superheat): (Read, Read) = (|s| in_kelvins(s.vent), |s| difference_in_kelvins(s.superheat));
     let rows = [
         Row(Fault::WornCompressor, Txv, VariableInternal, 0.8, low, 1.0),
         Row(Fault::Undercharge, Txv, VariableInternal, 0.9, superheat, 1.0),
@@ -121,7 +121,7 @@ fn every_fault_moves_a_reading_one_way() {
 fn the_faults_without_a_severity_are_told_by_what_they_are() {
     let car = typical(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let still = with(&car, Fault::ClutchNotEngaged, 1.0);
-    assert!(still.low_side_pa == still.high_side_pa && still.capacity_w == 0.0 && !still.looks.clutch_engaged);
+    assert!(still.low_side.pa() == still.high_side.pa() && still.capacity.w() == 0.0 && !still.looks.clutch_engaged);
     // A gauge that is wrong changes nothing in the circuit; the measurement bears it.
     let sound = with(&car, Fault::NoFault, 0.0);
     assert_eq!(with(&car, Fault::GaugeError, 0.7), sound);
@@ -144,7 +144,7 @@ fn the_faults_without_a_severity_are_told_by_what_they_are() {
         &[FaultSeverity::wrong_refrigerant(Refrigerant::R152a)],
     )
     .unwrap();
-    assert!(other != sound && other.flow_kg_s < 0.8 * sound.flow_kg_s);
+    assert!(other != sound && other.flow.kg_s() < 0.8 * sound.flow.kg_s());
 }
 
 /// Two faults at once are there at once: each keeps its own mark beside the other's.
@@ -157,38 +157,43 @@ fn faults_combine() {
     );
     let at = |faults: &[FaultSeverity]| simulate(&vehicle, &day(33.0, 0.4), faults).unwrap();
     let (sound, one, other, both) = (at(&[]), at(&[gas]), at(&[dirt]), at(&[gas, dirt]));
-    assert!(both.high_side_pa > one.high_side_pa.max(other.high_side_pa));
+    assert!(both.high_side.pa() > one.high_side.pa().max(other.high_side.pa()));
     // The partial pressure of the gas stays what it is: the high side above saturation inside the condenser.
-    let partial_pa = |s: &Simulation| s.high_side_pa - s.states.condenser_outlet.p_pa;
+    let partial_pa = |s: &Simulation| s.high_side.pa() - s.states.condenser_outlet.pressure.pa();
     assert!(partial_pa(&both) > 30e3 && partial_pa(&other).abs() < 1e-6 && partial_pa(&sound).abs() < 1e-6);
 }
 
 /// Entropy that each part makes, W/K: the compressor with the heat of its shell at the temperature of the bay, condenser and
 /// evaporator against the air that enters them, the throttle alone, the suction line and internal exchanger together.
 fn entropy_made(s: &Simulation, vehicle: &Vehicle, ambient_k: f64) -> [(&'static str, f64); 5] {
-    let (m, p, h) = (s.flow_kg_s, &s.states, &vehicle.hardware);
+    let (m, p, h) = (s.flow.kg_s(), &s.states, &vehicle.hardware);
     let bay_k = ambient_k + h.bay_rise_k;
-    let shell_w = h.shell_loss * s.power_w;
-    let gained_w =
-        m * ((p.suction.h_j_kg - p.evaporator_outlet.h_j_kg) - (p.condenser_outlet.h_j_kg - p.liquid.h_j_kg));
+    let shell_w = h.shell_loss * s.power.w();
+    let gained_w = m
+        * ((p.suction.enthalpy.j_kg() - p.evaporator_outlet.enthalpy.j_kg())
+            - (p.condenser_outlet.enthalpy.j_kg() - p.liquid.enthalpy.j_kg()));
     [
         (
             "compressor",
-            m * (p.discharge.s_j_kg_k - p.suction.s_j_kg_k) + shell_w / bay_k,
+            m * (p.discharge.entropy.j_kg_k() - p.suction.entropy.j_kg_k()) + shell_w / bay_k,
         ),
         (
             "condenser",
-            s.rejected_w / ambient_k - m * (p.discharge.s_j_kg_k - p.condenser_outlet.s_j_kg_k),
+            s.rejected.w() / ambient_k - m * (p.discharge.entropy.j_kg_k() - p.condenser_outlet.entropy.j_kg_k()),
         ),
-        ("throttle", m * (p.evaporator_inlet.s_j_kg_k - p.liquid.s_j_kg_k)),
+        (
+            "throttle",
+            m * (p.evaporator_inlet.entropy.j_kg_k() - p.liquid.entropy.j_kg_k()),
+        ),
         (
             "evaporator",
-            m * (p.evaporator_outlet.s_j_kg_k - p.evaporator_inlet.s_j_kg_k) - s.capacity_w / ambient_k,
+            m * (p.evaporator_outlet.entropy.j_kg_k() - p.evaporator_inlet.entropy.j_kg_k())
+                - s.capacity.w() / ambient_k,
         ),
         (
             "suction line and exchanger",
-            m * (p.suction.s_j_kg_k - p.evaporator_outlet.s_j_kg_k)
-                - m * (p.condenser_outlet.s_j_kg_k - p.liquid.s_j_kg_k)
+            m * (p.suction.entropy.j_kg_k() - p.evaporator_outlet.entropy.j_kg_k())
+                - m * (p.condenser_outlet.entropy.j_kg_k() - p.liquid.entropy.j_kg_k())
                 - gained_w / bay_k,
         ),
     ]
@@ -231,7 +236,7 @@ fn every_part_keeps_the_second_law() {
         judged += 1;
         for (least, (part, made_w_k)) in least.iter_mut().zip(entropy_made(&s, &vehicle, ambient_c + 273.15)) {
             // In units of what the whole heat would carry at the temperature of the air.
-            let share = made_w_k / (s.rejected_w / (ambient_c + 273.15));
+            let share = made_w_k / (s.rejected.w() / (ambient_c + 273.15));
             *least = least.min(share);
             assert!(share > -1e-6, "{part} of {system:?} with {fault:?}: {share}");
         }
@@ -254,10 +259,10 @@ fn r152a_does_about_what_r134a_does_with_less_of_it() {
     // On a bench the condenser's air is the same for both.
     (old.hardware.fan_slow, new.hardware.fan_slow) = (1.0, 1.0);
     let (a, b) = (with(&old, Fault::NoFault, 0.0), with(&new, Fault::NoFault, 0.0));
-    let capacity = b.capacity_w / a.capacity_w;
+    let capacity = b.capacity.w() / a.capacity.w();
     let cop = (b.cop / b.isentropic_efficiency) / (a.cop / a.isentropic_efficiency);
-    let hotter_k = b.discharge_line_k - a.discharge_line_k;
-    let charge = new.charge_kg / old.charge_kg;
+    let hotter_k = in_kelvins(b.discharge_line) - in_kelvins(a.discharge_line);
+    let charge = new.charge.kg() / old.charge.kg();
     println!("capacity {capacity:.3}, COP {cop:.3}, discharge {hotter_k:.1} K hotter, charge {charge:.2}");
     assert!((0.90..1.10).contains(&capacity), "{capacity}");
     assert!((1.0..1.15).contains(&cop), "{cop}");
@@ -269,7 +274,7 @@ fn r152a_does_about_what_r134a_does_with_less_of_it() {
         let s = with(&car, Fault::NoFault, 0.0);
         let k = |pa: f64| saturation::dew_temperature_k(Refrigerant::R152a, pa).unwrap();
         assert!(
-            s.residual < 1e-6 && k(s.low_side_pa) < s.vent_k && k(s.high_side_pa) > 316.0,
+            s.residual < 1e-6 && k(s.low_side.pa()) < in_kelvins(s.vent) && k(s.high_side.pa()) > 316.0,
             "{compressor}"
         );
     }
@@ -286,9 +291,9 @@ fn each_control_answers_mild_weather_in_its_own_way() {
     for vehicle in [&switched, &orifice] {
         let cycling = mild(vehicle, 19.0);
         let swing = cycling.swing.unwrap();
-        assert!(cycling.clutch_cycles_hz > 0.0 && swing.engaged < 1.0);
-        assert!(swing.low_side_pa.0 < cycling.low_side_pa && cycling.low_side_pa < swing.low_side_pa.1);
-        assert!(swing.high_side_pa.0 <= cycling.high_side_pa && cycling.high_side_pa <= swing.high_side_pa.1);
+        assert!(cycling.clutch_cycles.hz() > 0.0 && swing.engaged < 1.0);
+        assert!(swing.low_side.0 < cycling.low_side && cycling.low_side < swing.low_side.1);
+        assert!(swing.high_side.0 <= cycling.high_side && cycling.high_side <= swing.high_side.1);
         assert!(mild(vehicle, 43.0).swing.is_none());
     }
     for compressor in [

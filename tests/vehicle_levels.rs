@@ -74,7 +74,7 @@ fn noted(
                 vent_on_road: false,
             };
             let noted = habits.noted(&simulation, &vehicle, &day, &[]).unwrap();
-            (psig(noted.low_side_pa), psig(noted.high_side_pa))
+            (psig(noted.low_side.pa()), psig(noted.high_side.pa()))
         })
         .collect()
 }
@@ -99,11 +99,11 @@ fn psig(pa: f64) -> f64 {
 
 /// Lowest of the low side before the clutch opens, and highest of the high side.
 fn low(s: &Simulation) -> f64 {
-    psig(s.swing.map_or(s.low_side_pa, |swing| swing.low_side_pa.0))
+    psig(s.swing.map_or(s.low_side, |swing| swing.low_side.0).pa())
 }
 
 fn high(s: &Simulation) -> f64 {
-    psig(s.swing.map_or(s.high_side_pa, |swing| swing.high_side_pa.1))
+    psig(s.swing.map_or(s.high_side, |swing| swing.high_side.1).pa())
 }
 
 /// The air conditioning of a wheel loader's cab. The manual names neither machine nor parts, so this is a car's with what
@@ -151,7 +151,7 @@ fn the_army_chart_lies_in_the_bands() {
             }
         }
         let lows = band(&all, low);
-        let highs = (band(&all, |s| psig(s.high_side_pa)).0, band(&all, high).1);
+        let highs = (band(&all, |s| psig(s.high_side.pa())).0, band(&all, high).1);
         println!("{ambient_f} F: low {lows:.1?} for {chart_low:?}, high {highs:.0?} for {chart_high:?}");
         assert!(holds(lows, chart_low, 0.0), "{ambient_f} F: low {lows:?}");
         assert!(holds(highs, chart_high, 5.0), "{ambient_f} F: high {highs:?}");
@@ -184,7 +184,7 @@ fn trade_facts_lie_in_the_bands() {
         }
         let top = quantile(
             all.iter()
-                .map(|s| psig(s.swing.map_or(s.low_side_pa, |w| w.low_side_pa.1))),
+                .map(|s| psig(s.swing.map_or(s.low_side, |w| w.low_side.1).pa())),
             0.975,
         );
         let highs = band(&all, high);
@@ -212,7 +212,7 @@ fn a_drive_on_maximum_cooling_makes_cold_air() {
             running_for: Some(TimeSpan::from_seconds(750.0)),
             ..Conditions::new(fahrenheit(74.0 + 8.0 * u), Surroundings::SEA_LEVEL)
         });
-        let (cold, warm) = band(&all, |s| s.vent_k - 273.15);
+        let (cold, warm) = band(&all, |s| in_kelvins(s.vent) - 273.15);
         println!("{kind:?}: vent {cold:.1} to {warm:.1} C");
         assert!(cold < 7.0 && warm > 2.3 && warm < 15.0, "{kind:?} {cold} {warm}");
     }
@@ -232,7 +232,7 @@ fn the_condensing_approach_is_that_of_vehicles() {
                 ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
             });
             let approach =
-                |s: &Simulation| saturation::dew_temperature_k(Refrigerant::R134a, s.high_side_pa).unwrap() - 303.15;
+                |s: &Simulation| saturation::dew_temperature_k(Refrigerant::R134a, s.high_side.pa()).unwrap() - 303.15;
             all.iter().map(approach).sum::<f64>() / all.len() as f64
         };
         let (moderate, driving, full) = (mean(0.0, 0.7), mean(10.0, 1.0), mean(0.0, 1.0));
@@ -256,7 +256,7 @@ fn mild_dry_weather_leaves_the_evaporator_at_its_limit() {
             relative_humidity: Some(RelativeHumidity::from_fraction(0.3)),
             ..Conditions::new(celsius(20.0), Surroundings::SEA_LEVEL)
         });
-        let mean = all.iter().map(|s| s.evaporator_air_k - 273.15).sum::<f64>() / all.len() as f64;
+        let mean = all.iter().map(|s| in_kelvins(s.evaporator_air) - 273.15).sum::<f64>() / all.len() as f64;
         println!("{kind:?}: evaporator air {mean:.1} C");
         assert!((3.0..8.0).contains(&mean), "{kind:?} {mean}");
     }
@@ -274,7 +274,7 @@ fn an_internal_control_lets_the_low_side_fall_with_the_weather() {
             blower: Some(0.6),
             ..Conditions::new(celsius(t), Surroundings::SEA_LEVEL)
         });
-        quantile(all.iter().map(|s| s.low_side_pa - 101_325.0), 0.5) / 1e3
+        quantile(all.iter().map(|s| s.low_side.pa() - 101_325.0), 0.5) / 1e3
     };
     let (mild, hot) = (median(21.0), median(36.0));
     println!("{mild:.0} {hot:.0} kPa gauge");
@@ -295,10 +295,11 @@ fn low_charge_cycles_rapidly() {
         relative_humidity: Some(RelativeHumidity::from_fraction(0.4)),
         ..Conditions::new(celsius(21.0), Surroundings::SEA_LEVEL)
     };
-    let sound = simulate(&car, &day, &[]).unwrap().clutch_cycles_hz * 60.0;
+    let sound = simulate(&car, &day, &[]).unwrap().clutch_cycles.hz() * 60.0;
     let low = simulate(&car, &day, &[FaultSeverity::new(Fault::Undercharge, 0.55)])
         .unwrap()
-        .clutch_cycles_hz
+        .clutch_cycles
+        .hz()
         * 60.0;
     println!("{sound:.1} and {low:.1} a minute");
     assert!((1.5..8.0).contains(&sound), "{sound}");
@@ -319,7 +320,7 @@ fn no_reading_jumps_where_a_clutch_begins_to_cycle() {
             };
             simulate(&car, &day, &[]).unwrap()
         };
-        let readings = |s: &Simulation| [s.low_side_pa / 1e3, s.high_side_pa / 10e3, s.vent_k];
+        let readings = |s: &Simulation| [s.low_side.pa() / 1e3, s.high_side.pa() / 10e3, in_kelvins(s.vent)];
         let (mut cycling, mut farthest) = (0, [0.0f64; 3]);
         let mut last = at(15.0);
         for step in 1..=400 {

@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius, in_kelvins};
 use coldloop::vehicle::{
     ClutchSense, Conditions, FanDrive, FaultCause, FaultSeverity, LowPort, Population, Simulation, System, Vehicle,
     simulate,
@@ -43,8 +43,11 @@ fn an_empty_circuit_is_a_state_of_its_own() {
                 let mut vehicle = car(expansion, compressor);
                 vehicle.hardware.start_pa = start_pa;
                 let empty = simulate(&vehicle, &day(30.0, 1_500.0), &short(1.0)).unwrap();
-                assert_eq!((empty.low_side_pa, empty.high_side_pa), (ATMOSPHERE_PA, ATMOSPHERE_PA));
-                assert!(empty.vent_k > 303.0 && empty.capacity_w == 0.0 && empty.charge_kg == 0.0);
+                assert_eq!(
+                    (empty.low_side.pa(), empty.high_side.pa()),
+                    (ATMOSPHERE_PA, ATMOSPHERE_PA)
+                );
+                assert!(in_kelvins(empty.vent) > 303.0 && empty.capacity.w() == 0.0 && empty.charge.kg() == 0.0);
             }
         }
     }
@@ -58,15 +61,15 @@ fn a_pressure_switch_guards_a_circuit_with_little_left() {
     let mut bridged = guarded;
     bridged.hardware.start_pa = NO_SWITCH_PA;
     let still = simulate(&guarded, &day(30.0, 1_500.0), &short(0.96)).unwrap();
-    assert!(!still.looks.clutch_engaged && still.low_side_pa == still.high_side_pa);
-    assert!(still.high_side_pa < ATMOSPHERE_PA + 196e3);
+    assert!(!still.looks.clutch_engaged && still.low_side.pa() == still.high_side.pa());
+    assert!(still.high_side.pa() < ATMOSPHERE_PA + 196e3);
     let pulled = simulate(&bridged, &day(30.0, 1_500.0), &short(0.92)).unwrap();
     assert!(
-        pulled.looks.clutch_engaged && pulled.low_side_pa < ATMOSPHERE_PA,
+        pulled.looks.clutch_engaged && pulled.low_side.pa() < ATMOSPHERE_PA,
         "{}",
-        pulled.low_side_pa
+        pulled.low_side.pa()
     );
-    assert!(pulled.high_side_pa > 1.5 * pulled.low_side_pa);
+    assert!(pulled.high_side.pa() > 1.5 * pulled.low_side.pa());
 }
 
 /// A starved system without a switch pulls a vacuum (a maker's fault table of a shut valve); a cut-out on the low side stops it
@@ -77,7 +80,8 @@ fn a_starved_system_pulls_a_vacuum_unless_a_switch_stops_it() {
     let free = car(Expansion::Txv, Compressor::FixedClutch);
     let mut guarded = free;
     guarded.hardware.low_cutout_pa = 50e3;
-    let low_pa = |vehicle: &Vehicle| simulate(vehicle, &day(30.0, 1_500.0), &shut).unwrap().low_side_pa - ATMOSPHERE_PA;
+    let low_pa =
+        |vehicle: &Vehicle| simulate(vehicle, &day(30.0, 1_500.0), &shut).unwrap().low_side.pa() - ATMOSPHERE_PA;
     assert!(low_pa(&free) < -20e3, "{}", low_pa(&free));
     assert!(low_pa(&guarded) > 49e3, "{}", low_pa(&guarded));
 }
@@ -123,11 +127,15 @@ fn starved_superheat_ends_at_the_temperature_of_the_air_round_the_pipe() {
                     .unwrap();
                     let bay_k = 308.15 + vehicle.hardware.bay_rise_k;
                     assert!(
-                        s.states.evaporator_outlet.t_k < 308.15 + LINEAR_K,
+                        in_kelvins(s.states.evaporator_outlet.temperature) < 308.15 + LINEAR_K,
                         "{fault} {}",
-                        s.states.evaporator_outlet.t_k
+                        in_kelvins(s.states.evaporator_outlet.temperature)
                     );
-                    assert!(s.suction_line_k < bay_k + LINEAR_K, "{fault} {}", s.suction_line_k);
+                    assert!(
+                        in_kelvins(s.suction_line) < bay_k + LINEAR_K,
+                        "{fault} {}",
+                        in_kelvins(s.suction_line)
+                    );
                 }
             }
         }
@@ -145,7 +153,7 @@ fn an_orifice_system_shows_some_superheat_at_its_port() {
         .map(|_| {
             let vehicle = cars.vehicle(&std::array::from_fn(|_| rng.random())).unwrap();
             let s = simulate(&vehicle, &day(30.0, 1_500.0), &[]).unwrap();
-            s.suction_line_k - saturation::dew_temperature_k(Refrigerant::R134a, s.low_side_pa).unwrap()
+            in_kelvins(s.suction_line) - saturation::dew_temperature_k(Refrigerant::R134a, s.low_side.pa()).unwrap()
         })
         .collect();
     all.sort_by(f64::total_cmp);
@@ -160,7 +168,7 @@ fn a_low_port_reads_the_pressure_where_it_stands() {
     let mut vehicle = car(Expansion::Txv, Compressor::FixedClutch);
     let tight = [FaultSeverity::new(Fault::SuctionLineRestriction, 0.7)];
     let read = |vehicle: &Vehicle| {
-        let at = |faults: &[FaultSeverity]| simulate(vehicle, &day(30.0, 1_500.0), faults).unwrap().low_side_pa;
+        let at = |faults: &[FaultSeverity]| simulate(vehicle, &day(30.0, 1_500.0), faults).unwrap().low_side.pa();
         (at(&[]), at(&tight))
     };
     let (behind, behind_tight) = read(&vehicle);
@@ -179,7 +187,7 @@ fn a_low_port_reads_the_pressure_where_it_stands() {
 fn fans_differ_by_what_drives_them() {
     let mut vehicle = car(Expansion::Txv, Compressor::FixedClutch);
     let high = |vehicle: &Vehicle, ambient_c: f64, rpm: f64| {
-        simulate(vehicle, &day(ambient_c, rpm), &[]).unwrap().high_side_pa
+        simulate(vehicle, &day(ambient_c, rpm), &[]).unwrap().high_side.pa()
     };
     let waits = high(&vehicle, 22.0, 1_500.0);
     vehicle.fan = FanDrive::Always;
@@ -202,9 +210,9 @@ fn fans_differ_by_what_drives_them() {
 fn an_engine_at_rest_does_not_stop_a_motor_driven_compressor() {
     let parked = day(30.0, 0.0);
     let electric = simulate(&car(Expansion::Txv, Compressor::Electric), &parked, &[]).unwrap();
-    assert!(electric.capacity_w > 1_000.0 && electric.looks.clutch_engaged);
+    assert!(electric.capacity.w() > 1_000.0 && electric.looks.clutch_engaged);
     let belted = simulate(&car(Expansion::Txv, Compressor::FixedClutch), &parked, &[]).unwrap();
-    assert!(belted.capacity_w == 0.0 && !belted.looks.clutch_engaged);
+    assert!(belted.capacity.w() == 0.0 && !belted.looks.clutch_engaged);
 }
 
 /// A control that is stuck high frosts the evaporator; a limit that comes too early keeps it warm.
@@ -222,7 +230,7 @@ fn controls_fail_both_ways() {
             engine_speed: (compressor != Compressor::Electric).then_some(RotationalSpeed::from_hz(30.0)),
             ..day(20.0, 0.0)
         };
-        let low_pa = |faults: &[FaultSeverity]| simulate(&vehicle, &conditions, faults).unwrap().low_side_pa;
+        let low_pa = |faults: &[FaultSeverity]| simulate(&vehicle, &conditions, faults).unwrap().low_side.pa();
         let sound = low_pa(&[]);
         let high = low_pa(&[FaultSeverity::caused(FaultCause::ControlStuckHigh, 1.0)]);
         let early = low_pa(&[FaultSeverity::caused(FaultCause::SwitchOpensEarly, 0.8)]);

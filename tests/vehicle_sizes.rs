@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{RelativeHumidity, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius, difference_in_kelvins, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 
@@ -34,16 +34,16 @@ fn valve_condenser_airflow() {
     );
     let k = |pa: f64| saturation::dew_temperature_k(Refrigerant::R134a, pa).unwrap();
     let (condensing_k, evaporating_k) = (
-        k(dirty.high_side_pa) - k(sound.high_side_pa),
-        k(dirty.low_side_pa) - k(sound.low_side_pa),
+        k(dirty.high_side.pa()) - k(sound.high_side.pa()),
+        k(dirty.low_side.pa()) - k(sound.low_side.pa()),
     );
-    assert!(condensing_k > 2.0 && dirty.discharge_line_k > sound.discharge_line_k + 2.0);
+    assert!(condensing_k > 2.0 && in_kelvins(dirty.discharge_line) > in_kelvins(sound.discharge_line) + 2.0);
     assert!(
         (0.0..0.5).contains(&(evaporating_k / condensing_k)),
         "{evaporating_k} {condensing_k}"
     );
-    assert!((dirty.superheat_k - sound.superheat_k).abs() < 1.0);
-    assert!(dirty.evaporator_air_k > sound.evaporator_air_k);
+    assert!((difference_in_kelvins(dirty.superheat) - difference_in_kelvins(sound.superheat)).abs() < 1.0);
+    assert!(dirty.evaporator_air > sound.evaporator_air);
 }
 
 /// Common practice for a valve: a compressor that leaks back reads high on the low side and low on the high side, the
@@ -55,9 +55,9 @@ fn valve_compressor_leakage() {
         at(&vehicle, 0.4, Fault::NoFault, 0.0),
         at(&vehicle, 0.4, Fault::WornCompressor, 0.4),
     );
-    assert!(worn.low_side_pa > sound.low_side_pa && worn.high_side_pa < sound.high_side_pa);
-    assert!((worn.superheat_k - sound.superheat_k).abs() < 1.5);
-    assert!(worn.capacity_w < sound.capacity_w && worn.evaporator_air_k > sound.evaporator_air_k + 1.0);
+    assert!(worn.low_side > sound.low_side && worn.high_side < sound.high_side);
+    assert!((difference_in_kelvins(worn.superheat) - difference_in_kelvins(sound.superheat)).abs() < 1.5);
+    assert!(worn.capacity < sound.capacity && in_kelvins(worn.evaporator_air) > in_kelvins(sound.evaporator_air) + 1.0);
 }
 
 /// NREL/SR-5500-65030 (Cheung & Braun 2015), overcharge 30 %: capacity 0.902, power per capacity 1.06. Those units store
@@ -67,7 +67,7 @@ fn overcharge_sizes() {
     let vehicle = full_stroke(Expansion::Txv);
     let sound = at(&vehicle, 0.4, Fault::NoFault, 0.0);
     let over = at(&vehicle, 0.4, Fault::Overcharge, 0.3);
-    let (capacity, power) = (over.capacity_w / sound.capacity_w, sound.cop / over.cop);
+    let (capacity, power) = (over.capacity.w() / sound.capacity.w(), sound.cop / over.cop);
     println!("capacity {capacity:.3}, power per capacity {power:.3}");
     assert!(
         (0.88..1.03).contains(&capacity) && (0.97..1.15).contains(&power),
@@ -84,7 +84,7 @@ fn restriction_sizes() {
     let sound = at(&vehicle, 0.4, Fault::NoFault, 0.0);
     let ratio = |severity: f64| {
         let s = at(&vehicle, 0.4, Fault::LiquidLineRestriction, severity);
-        (s.capacity_w / sound.capacity_w, sound.cop / s.cop)
+        (s.capacity.w() / sound.capacity.w(), sound.cop / s.cop)
     };
     let (mild, severe) = (ratio(0.5), ratio(0.97));
     println!("{mild:.3?} {severe:.3?}");
@@ -124,8 +124,8 @@ fn decoupled(own: Fault, humidity: f64, feature: impl Fn(&Simulation) -> f64) {
 #[test]
 fn the_resistance_of_the_liquid_line_tells_its_restriction_alone() {
     decoupled(Fault::LiquidLineRestriction, 0.4, |s| {
-        let drop_pa = s.states.condenser_outlet.p_pa - s.states.liquid.p_pa;
-        drop_pa / (s.flow_kg_s * s.flow_kg_s)
+        let drop_pa = s.states.condenser_outlet.pressure.pa() - s.states.liquid.pressure.pa();
+        drop_pa / (s.flow.kg_s() * s.flow.kg_s())
     });
 }
 
@@ -135,7 +135,7 @@ fn the_volumetric_efficiency_tells_a_leaking_compressor_alone() {
     let clearance = full_stroke(Expansion::Txv).hardware.clearance;
     decoupled(Fault::WornCompressor, 0.4, |s| {
         let (suction, discharge) = (&s.states.suction, &s.states.discharge);
-        let ratio = (discharge.p_pa / suction.p_pa).powf(1.0 / 1.1);
+        let ratio = (discharge.pressure.pa() / suction.pressure.pa()).powf(1.0 / 1.1);
         s.volumetric_efficiency / (1.0 - clearance * (ratio - 1.0))
     });
 }
@@ -144,6 +144,6 @@ fn the_volumetric_efficiency_tells_a_leaking_compressor_alone() {
 #[test]
 fn the_balance_on_the_evaporators_air_tells_its_flow_alone() {
     decoupled(Fault::EvaporatorAirflowLoss, 0.06, |s| {
-        s.capacity_w / (306.15 - s.evaporator_air_k)
+        s.capacity.w() / (306.15 - in_kelvins(s.evaporator_air))
     });
 }

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)] // helpers of tests
 
 use coldloop::diagnosis::exists;
-use coldloop::units::{RelativeHumidity, Speed, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Speed, Surroundings, celsius, difference_in_kelvins, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, ErrorKind, Expansion, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
@@ -33,15 +33,15 @@ fn it_condenses_in_mild_weather_and_cools_gas_in_warm_weather() {
         let mut last = 0.0;
         for ambient_c in [15.0, 18.0, 21.0, 24.0, 27.0, 30.0, 33.0, 36.0] {
             let s = at(&car, ambient_c, &[]);
-            assert!(s.high_side_pa > last && s.residual <= 1e-6, "{ambient_c}");
-            last = s.high_side_pa;
-            assert!(s.rejected_w > s.capacity_w && s.isentropic_efficiency < 1.0);
-            assert!(s.states.discharge.s_j_kg_k >= s.states.suction.s_j_kg_k);
-            assert!(s.states.evaporator_inlet.s_j_kg_k >= s.states.liquid.s_j_kg_k - 0.5);
-            assert!((s.charge_kg / car.charge_kg - 1.0).abs() < 1e-4);
+            assert!(s.high_side.pa() > last && s.residual <= 1e-6, "{ambient_c}");
+            last = s.high_side.pa();
+            assert!(s.rejected > s.capacity && s.isentropic_efficiency < 1.0);
+            assert!(s.states.discharge.entropy.j_kg_k() >= s.states.suction.entropy.j_kg_k());
+            assert!(s.states.evaporator_inlet.entropy.j_kg_k() >= s.states.liquid.entropy.j_kg_k() - 0.5);
+            assert!((s.charge.kg() / car.charge.kg() - 1.0).abs() < 1e-4);
         }
-        assert!(at(&car, 15.0, &[]).high_side_pa < 7.377e6);
-        assert!(at(&car, 30.0, &[]).high_side_pa > 7.377e6);
+        assert!(at(&car, 15.0, &[]).high_side.pa() < 7.377e6);
+        assert!(at(&car, 30.0, &[]).high_side.pa() > 7.377e6);
     }
 }
 
@@ -50,8 +50,8 @@ fn it_condenses_in_mild_weather_and_cools_gas_in_warm_weather() {
 #[test]
 fn the_valve_holds_the_pressure_of_the_correlation() {
     let s = at(&car(Compressor::VariableExternal), 30.0, &[]);
-    let t = s.condenser_outlet_k - 273.15;
-    let p_bar = s.states.condenser_outlet.p_pa / 1e5;
+    let t = in_kelvins(s.condenser_outlet) - 273.15;
+    let p_bar = s.states.condenser_outlet.pressure.pa() / 1e5;
     // Evaporation at 35 bar: near 0 °C.
     assert!((p_bar - (2.778 * t - 9.34)).abs() < 0.03 * p_bar, "{p_bar} at {t}");
 }
@@ -61,11 +61,15 @@ fn faults_move_it_as_physics_says() {
     let car = car(Compressor::VariableInternal);
     let sound = at(&car, 32.0, &[]);
     let low = at(&car, 32.0, &[FaultSeverity::new(Fault::Undercharge, 0.55)]);
-    assert!(low.vent_k > sound.vent_k + 2.0 && low.high_side_pa < sound.high_side_pa && low.superheat_k > 5.0);
+    assert!(
+        in_kelvins(low.vent) > in_kelvins(sound.vent) + 2.0
+            && low.high_side < sound.high_side
+            && difference_in_kelvins(low.superheat) > 5.0
+    );
     let choked = at(&car, 32.0, &[FaultSeverity::new(Fault::CondenserAirflowLoss, 0.5)]);
-    assert!(choked.high_side_pa > sound.high_side_pa && choked.cop < sound.cop);
+    assert!(choked.high_side > sound.high_side && choked.cop < sound.cop);
     let rest = at(&car, 40.0, &[FaultSeverity::new(Fault::ClutchNotEngaged, 1.0)]);
-    assert!(rest.low_side_pa == rest.high_side_pa && rest.low_side_pa > 4e6);
+    assert!(rest.low_side.pa() == rest.high_side.pa() && rest.low_side.pa() > 4e6);
 }
 
 /// Sound and ailing vehicles of any class in any weather of the model, with up to two faults: nearly all have a steady state,
@@ -103,12 +107,13 @@ fn nearly_every_draw_has_a_steady_state() {
         match simulate(&vehicle, &conditions, &faults) {
             Ok(s) => {
                 let p = &s.states;
-                let taken_w = s.flow_kg_s * (p.evaporator_outlet.h_j_kg - p.evaporator_inlet.h_j_kg);
+                let taken_w =
+                    s.flow.kg_s() * (p.evaporator_outlet.enthalpy.j_kg() - p.evaporator_inlet.enthalpy.j_kg());
                 let of = |fault| faults.iter().filter(move |f| f.fault == fault).map(|f| f.severity);
                 let charge = of(Fault::Undercharge).fold(1.0, |left, lost| left * (1.0 - lost))
                     * of(Fault::Overcharge).fold(1.0, |had, more| had * (1.0 + more));
-                assert!(s.residual <= 1e-6 && (s.capacity_w / taken_w - 1.0).abs() < 1e-6);
-                assert!((s.charge_kg / vehicle.charge_kg - charge).abs() < 1e-4);
+                assert!(s.residual <= 1e-6 && (s.capacity.w() / taken_w - 1.0).abs() < 1e-6);
+                assert!((s.charge.kg() / vehicle.charge.kg() - charge).abs() < 1e-4);
                 solved += 1;
             }
             Err(error) => assert_eq!(error.kind, ErrorKind::NoConvergence),
@@ -127,12 +132,14 @@ fn an_orifice_lets_the_high_side_find_its_own() {
         with(Expansion::OrificeTube, Compressor::VariableExternal),
     );
     let (held, found) = (at(&valve, 27.0, &[]), at(&orifice, 27.0, &[]));
-    assert!((found.high_side_pa / held.high_side_pa - 1.0).abs() < 0.06 && (found.cop / held.cop - 1.0).abs() < 0.05);
+    assert!(
+        (found.high_side.pa() / held.high_side.pa() - 1.0).abs() < 0.06 && (found.cop / held.cop - 1.0).abs() < 0.05
+    );
     let clogged = at(&orifice, 27.0, &[FaultSeverity::new(Fault::OrificeRestricted, 0.4)]);
-    assert!(clogged.high_side_pa > found.high_side_pa + 5e5);
+    assert!(clogged.high_side.pa() > found.high_side.pa() + 5e5);
     let leaked = at(&orifice, 27.0, &[FaultSeverity::new(Fault::Undercharge, 0.5)]);
-    assert!(leaked.high_side_pa < found.high_side_pa - 5e5 && leaked.superheat_k > 5.0);
-    assert!(at(&orifice, 43.0, &[]).high_side_pa < 13.5e6);
+    assert!(leaked.high_side.pa() < found.high_side.pa() - 5e5 && difference_in_kelvins(leaked.superheat) > 5.0);
+    assert!(at(&orifice, 43.0, &[]).high_side.pa() < 13.5e6);
 }
 
 /// No R-744 system with a clutch that cycles is known: every start would take the high side from rest at 6 MPa to above 10.

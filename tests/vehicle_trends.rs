@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
-use coldloop::units::{RelativeHumidity, Surroundings, celsius};
+use coldloop::units::{RelativeHumidity, Surroundings, celsius, difference_in_kelvins, in_kelvins};
 use coldloop::vehicle::{Conditions, FaultSeverity, Simulation, System, Vehicle, simulate};
 use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass, saturation};
 
@@ -28,11 +28,11 @@ fn at(vehicle: &Vehicle, fault: Fault, severity: f64) -> Simulation {
 }
 
 fn evaporating_k(s: &Simulation) -> f64 {
-    saturation::dew_temperature_k(Refrigerant::R134a, s.low_side_pa).unwrap()
+    saturation::dew_temperature_k(Refrigerant::R134a, s.low_side.pa()).unwrap()
 }
 
 fn condensing_k(s: &Simulation) -> f64 {
-    saturation::dew_temperature_k(Refrigerant::R134a, s.high_side_pa).unwrap()
+    saturation::dew_temperature_k(Refrigerant::R134a, s.high_side.pa()).unwrap()
 }
 
 /// Signs of evaporating and condensing temperature, superheat, subcooling, discharge temperature, heat to the
@@ -45,14 +45,14 @@ fn signs(expansion: Expansion, fault: Fault, severity: f64) -> [f64; 7] {
     } else {
         1.0
     };
-    let evaporator_drop = |s: &Simulation| 306.15 - s.evaporator_air_k;
+    let evaporator_drop = |s: &Simulation| 306.15 - in_kelvins(s.evaporator_air);
     [
         evaporating_k(&faulty) - evaporating_k(&sound),
         condensing_k(&faulty) - condensing_k(&sound),
-        faulty.superheat_k - sound.superheat_k,
-        faulty.subcooling_k - sound.subcooling_k,
-        faulty.discharge_line_k - sound.discharge_line_k,
-        faulty.rejected_w / condenser_air / sound.rejected_w - 1.0,
+        difference_in_kelvins(faulty.superheat) - difference_in_kelvins(sound.superheat),
+        difference_in_kelvins(faulty.subcooling) - difference_in_kelvins(sound.subcooling),
+        in_kelvins(faulty.discharge_line) - in_kelvins(sound.discharge_line),
+        faulty.rejected.w() / condenser_air / sound.rejected.w() - 1.0,
         evaporator_drop(&faulty) - evaporator_drop(&sound),
     ]
 }
@@ -113,7 +113,7 @@ fn orifice_evaporator_fouling() {
 fn valve_undercharge_is_hidden_until_the_receiver_is_empty() {
     let vehicle = full_stroke(Expansion::Txv, Refrigerant::R134a);
     let (sound, mild) = (at(&vehicle, Fault::NoFault, 0.0), at(&vehicle, Fault::Undercharge, 0.2));
-    assert!((mild.low_side_pa / sound.low_side_pa - 1.0).abs() < 0.01 && !mild.looks.bubbles);
+    assert!((mild.low_side.pa() / sound.low_side.pa() - 1.0).abs() < 0.01 && !mild.looks.bubbles);
     // The valve makes up for bubbles until it is fully open, which it is with 64 % of the charge gone.
     assert_signs(
         signs(Expansion::Txv, Fault::Undercharge, 0.75),
@@ -182,7 +182,8 @@ fn valve_evaporator_airflow() {
 #[test]
 fn the_rest_of_condensing_temperature_and_saturation_tells_gas_alone() {
     let feature = |s: &Simulation| {
-        let inside_k = saturation::dew_temperature_k(Refrigerant::R134a, s.states.condenser_outlet.p_pa).unwrap();
+        let inside_k =
+            saturation::dew_temperature_k(Refrigerant::R134a, s.states.condenser_outlet.pressure.pa()).unwrap();
         condensing_k(s) - inside_k
     };
     for (fault, severity) in [
@@ -213,7 +214,7 @@ fn superheat_less_subcooling_tells_charge() {
             Fault::Undercharge,
             severity,
         );
-        s.superheat_k - s.subcooling_k
+        difference_in_kelvins(s.superheat) - difference_in_kelvins(s.subcooling)
     };
     assert!(difference(0.5) > difference(0.4) + 5.0 && difference(0.6) > difference(0.5) + 5.0);
 }
@@ -226,7 +227,7 @@ fn condenser_airflow_sizes() {
     // al. 2014 found 0.918 at half of the air in a car's system.
     let vehicle = full_stroke(Expansion::Txv, Refrigerant::R134a);
     let sound = at(&vehicle, Fault::NoFault, 0.0);
-    let ratio = |severity: f64| at(&vehicle, Fault::CondenserAirflowLoss, severity).capacity_w / sound.capacity_w;
+    let ratio = |severity: f64| at(&vehicle, Fault::CondenserAirflowLoss, severity).capacity.w() / sound.capacity.w();
     assert!((0.93..1.0).contains(&ratio(0.3)), "{}", ratio(0.3));
     assert!((0.84..0.97).contains(&ratio(0.5)), "{}", ratio(0.5));
     let cop = at(&vehicle, Fault::CondenserAirflowLoss, 0.5).cop / sound.cop;
@@ -239,7 +240,7 @@ fn evaporator_airflow_sizes() {
     // -30 %: 0.815, -50 %: 0.809.
     let vehicle = full_stroke(Expansion::Txv, Refrigerant::R134a);
     let sound = at(&vehicle, Fault::NoFault, 0.0);
-    let ratio = |severity: f64| at(&vehicle, Fault::EvaporatorAirflowLoss, severity).capacity_w / sound.capacity_w;
+    let ratio = |severity: f64| at(&vehicle, Fault::EvaporatorAirflowLoss, severity).capacity.w() / sound.capacity.w();
     assert!((0.76..0.95).contains(&ratio(0.3)), "{}", ratio(0.3));
     assert!((0.60..0.88).contains(&ratio(0.5)), "{}", ratio(0.5));
 }
@@ -249,8 +250,8 @@ fn charge_sizes() {
     // Undercharge 10, 20, 30 %: 0.948, 0.880, 0.797 in units whose whole charge works. A receiver or accumulator holds
     // a reserve: the loss begins when it is gone, and then has that slope.
     let vehicle = full_stroke(Expansion::OrificeTube, Refrigerant::R134a);
-    let sound = at(&vehicle, Fault::NoFault, 0.0).capacity_w;
-    let ratio = |severity: f64| at(&vehicle, Fault::Undercharge, severity).capacity_w / sound;
+    let sound = at(&vehicle, Fault::NoFault, 0.0).capacity.w();
+    let ratio = |severity: f64| at(&vehicle, Fault::Undercharge, severity).capacity.w() / sound;
     assert!(ratio(0.2) > 0.98);
     let empty = 0.36;
     assert!(
@@ -274,9 +275,9 @@ fn non_condensable_sizes() {
         at(&vehicle, Fault::NonCondensables, 0.3),
     );
     assert!(
-        (0.90..1.0).contains(&(gas.capacity_w / sound.capacity_w)),
+        (0.90..1.0).contains(&(gas.capacity.w() / sound.capacity.w())),
         "{}",
-        gas.capacity_w / sound.capacity_w
+        gas.capacity.w() / sound.capacity.w()
     );
     assert!((0.80..0.99).contains(&(gas.cop / sound.cop)), "{}", gas.cop / sound.cop);
 }
@@ -291,8 +292,8 @@ fn r1234yf_dropped_into_an_r134a_system() {
     let sound = at(&vehicle, Fault::NoFault, 0.0);
     let other = FaultSeverity::wrong_refrigerant(Refrigerant::R1234yf);
     let drop_in = simulate(&vehicle, &day(33.0, 0.4), &[other]).unwrap();
-    let (capacity, cop) = (drop_in.capacity_w / sound.capacity_w, drop_in.cop / sound.cop);
-    let cooler_k = sound.discharge_line_k - drop_in.discharge_line_k;
+    let (capacity, cop) = (drop_in.capacity.w() / sound.capacity.w(), drop_in.cop / sound.cop);
+    let cooler_k = in_kelvins(sound.discharge_line) - in_kelvins(drop_in.discharge_line);
     println!("capacity {capacity:.3}, COP {cop:.3}, discharge {cooler_k:.1} K cooler");
     assert!((0.84..0.99).contains(&capacity), "{capacity}");
     assert!((0.80..0.99).contains(&cop), "{cop}");
@@ -309,10 +310,10 @@ fn humidity_moves_all_readings_up() {
         let dry = simulate(&vehicle, &day(33.0, 0.3), &[]).unwrap();
         let humid = simulate(&vehicle, &day(33.0, 0.6), &[]).unwrap();
         let (low, high) = (
-            humid.low_side_pa - dry.low_side_pa,
-            humid.high_side_pa - dry.high_side_pa,
+            humid.low_side.pa() - dry.low_side.pa(),
+            humid.high_side.pa() - dry.high_side.pa(),
         );
-        let vent = humid.vent_k - dry.vent_k;
+        let vent = in_kelvins(humid.vent) - in_kelvins(dry.vent);
         println!("low {:.0} kPa, high {:.0} kPa, vent {vent:.1} K", low / 1e3, high / 1e3);
         assert!((25e3..75e3).contains(&low) && (least_pa..200e3).contains(&high) && (2.0..6.5).contains(&vent));
     }
@@ -327,14 +328,14 @@ fn smallest_stroke_brings_the_sides_together() {
         at(&vehicle, Fault::NoFault, 0.0),
         at(&vehicle, Fault::CompressorControlFault, 1.0),
     );
-    let ratio = |s: &Simulation| s.high_side_pa / s.low_side_pa;
+    let ratio = |s: &Simulation| s.high_side.pa() / s.low_side.pa();
     assert!(
         ratio(&stuck) < 0.55 * ratio(&sound),
         "{} {}",
         ratio(&stuck),
         ratio(&sound)
     );
-    assert!(stuck.low_side_pa > 1.5 * sound.low_side_pa && stuck.vent_k > sound.vent_k + 8.0);
+    assert!(stuck.low_side.pa() > 1.5 * sound.low_side.pa() && in_kelvins(stuck.vent) > in_kelvins(sound.vent) + 8.0);
 }
 
 /// Trade facts (common practice, no source): a worn compressor reads 60 to 80 psig on the low side, about 125 on the
@@ -350,7 +351,7 @@ fn a_worn_compressor_reads_high_and_low() {
     )
     .unwrap();
     let psig = |pa: f64| (pa - 101_325.0) / 6_894.757;
-    println!("{:.0} {:.0} psig", psig(worn.low_side_pa), psig(worn.high_side_pa));
-    assert!((50.0..85.0).contains(&psig(worn.low_side_pa)) && (85.0..140.0).contains(&psig(worn.high_side_pa)));
-    assert!(worn.vent_k > 288.7);
+    println!("{:.0} {:.0} psig", psig(worn.low_side.pa()), psig(worn.high_side.pa()));
+    assert!((50.0..85.0).contains(&psig(worn.low_side.pa())) && (85.0..140.0).contains(&psig(worn.high_side.pa())));
+    assert!(in_kelvins(worn.vent) > 288.7);
 }

@@ -102,10 +102,13 @@ fn a_proof_is_written_as_the_trade_writes() {
     let visit = intake::visit_from_toml(&text).unwrap();
     assert_eq!(visit.refused, []);
     let test = visit.pressure_test.unwrap();
-    assert_eq!(test.held_s, 5_400.0);
+    assert_eq!(test.held.seconds(), 5_400.0);
     let ounce_kg = 0.453_592_37 / 16.0;
-    assert!((test.allowed_kg_s.unwrap() * 365.25 * 86_400.0 / (0.5 * ounce_kg) - 1.0).abs() < 1e-12);
-    assert_eq!(test.judge().unwrap().above_pa_gauge.map(f64::round), Some(900_000.0));
+    assert!((test.allowed.unwrap().kg_s() * 365.25 * 86_400.0 / (0.5 * ounce_kg) - 1.0).abs() < 1e-12);
+    assert_eq!(
+        test.judge().unwrap().above.map(|most| most.pa().round()),
+        Some(900_000.0)
+    );
     assert!(
         (visit
             .evacuation
@@ -119,14 +122,14 @@ fn a_proof_is_written_as_the_trade_writes() {
             < 0.01
     );
     let hold = visit.hold().unwrap().allowed;
-    assert!((hold.rise_pa - 13.332).abs() < 1e-3 && hold.over_s == 900.0);
+    assert!((hold.rise.pa() - 13.332).abs() < 1e-3 && hold.over.seconds() == 900.0);
     let charge = visit.charge.unwrap();
-    assert!((charge.tolerance_kg.unwrap() - 0.0425).abs() < 1e-12);
-    assert!((charge.recovered_kg.unwrap().value - 20.0 * ounce_kg).abs() < 1e-12);
+    assert!((charge.tolerance.unwrap().kg() - 0.0425).abs() < 1e-12);
+    assert!((charge.recovered.unwrap().value.kg() - 20.0 * ounce_kg).abs() < 1e-12);
     // Oil is poured: 20 ml of 0.99 kg/L, and a US fluid ounce of 29.57 ml.
-    assert!((charge.oil_recovered_kg.unwrap().value - 0.0198).abs() < 1e-9);
-    assert!((charge.oil_added_kg.unwrap().value - 0.99 * 0.029_573_5).abs() < 1e-6);
-    let within = charge.charged_kg.unwrap().standard_uncertainty;
+    assert!((charge.oil_recovered.unwrap().value.kg() - 0.0198).abs() < 1e-9);
+    assert!((charge.oil_added.unwrap().value.kg() - 0.99 * 0.029_573_5).abs() < 1e-6);
+    let within = charge.charged.unwrap().standard_uncertainty.kg();
     assert!((within - 0.01 * 0.907_184_74 / 3f64.sqrt()).abs() < 1e-9);
 }
 
@@ -151,7 +154,7 @@ fn a_pull_down_takes_more_than_one_reading_and_stays_above_freezing() {
         let text = format!("{}[pull_down]\nsamples = [{samples}]\n{}", &van()[..from], &van()[to..]);
         let all = intake::visit_from_toml(&text).unwrap().prove().unwrap();
         let fall = all.pull_down.unwrap();
-        (fall.finding, fall.reached_s.is_some())
+        (fall.finding, fall.reached.is_some())
     };
     let one = "{ after = '12 min', vent = '6 °C' }";
     assert_eq!(finding(one), (PullDownFinding::CannotTell, false));
@@ -174,19 +177,17 @@ fn example(name: &str) -> Box<intake::Visit> {
 fn the_examples_of_the_garage_show_what_they_say() {
     let bus = example("bus-slow-leak").prove().unwrap().pressure_test.unwrap();
     assert_eq!(bus.finding, LeakFinding::Leaks);
-    let months = bus
-        .empty_s
-        .map(|(low, high)| [low, high].map(|s| s / (365.25 / 12.0 * 86_400.0)));
+    let months = bus.empty.map(|(low, high)| [low, high].map(|time| 12.0 * time.years()));
     assert!(months.is_some_and(|[low, high]| low > 6.0 && high < 36.0), "{months:?}");
     let wet = example("evacuation-with-water").prove().unwrap();
     assert_eq!(wet.hold.unwrap().finding, HoldFinding::Moisture);
-    assert!(wet.evacuation.unwrap().zero_off_pa.is_some());
+    assert!(wet.evacuation.unwrap().zero_off.is_some());
     assert_eq!(
         example("evacuation-with-leak").prove().unwrap().hold.unwrap().finding,
         HoldFinding::Leak
     );
     let test = example("pressure-test").prove().unwrap().pressure_test.unwrap();
-    assert_eq!((test.finding, test.above_pa_gauge), (LeakFinding::NoLossSeen, None));
+    assert_eq!((test.finding, test.above), (LeakFinding::NoLossSeen, None));
 }
 
 /// After an evacuation or a pressure test, until it is charged, nothing on the page asks for running the compressor.

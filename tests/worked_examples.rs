@@ -4,6 +4,7 @@
 
 use approx::assert_abs_diff_eq;
 use coldloop::saturation::{self, Pure, State};
+use coldloop::units::in_kelvins;
 use coldloop::{Reference, Refrigerant};
 
 fn r134a() -> &'static Pure {
@@ -25,13 +26,13 @@ fn compressed_j_kg(p_mpa: f64, s_j_kg_k: f64) -> f64 {
     for _ in 0..60 {
         let middle = 0.5 * (low + high);
         let state = at(middle - 273.15, p_mpa);
-        if state.s_j_kg_k > s_j_kg_k {
+        if state.entropy().j_kg_k() > s_j_kg_k {
             high = middle;
         } else {
             low = middle;
         }
     }
-    at(low - 273.15, p_mpa).h_j_kg
+    at(low - 273.15, p_mpa).enthalpy().j_kg()
 }
 
 /// Printed to 0.01 kJ/kg, but read from tables by interpolation: a few units of the last digit.
@@ -41,10 +42,10 @@ const TABLE: f64 = 0.05;
 /// 0.05 kg/s. Enthalpy counts from the saturated liquid at -40 °C.
 #[test]
 fn ideal_cycle_of_cengel_and_boles() {
-    let h1 = boiling(0.14, 1.0).h_j_kg / 1e3;
-    let s1 = boiling(0.14, 1.0).s_j_kg_k;
+    let h1 = boiling(0.14, 1.0).enthalpy().j_kg() / 1e3;
+    let s1 = boiling(0.14, 1.0).entropy().j_kg_k();
     let h2 = compressed_j_kg(0.8, s1) / 1e3;
-    let h3 = boiling(0.8, 0.0).h_j_kg / 1e3;
+    let h3 = boiling(0.8, 0.0).enthalpy().j_kg() / 1e3;
     assert_abs_diff_eq!(h1, 239.16, epsilon = TABLE);
     assert_abs_diff_eq!(s1 / 1e3, 0.944_56, epsilon = 1e-4);
     assert_abs_diff_eq!(h2, 275.39, epsilon = TABLE);
@@ -60,10 +61,10 @@ fn ideal_cycle_of_cengel_and_boles() {
 #[test]
 fn actual_cycle_of_cengel_and_boles() {
     let inlet = at(-10.0, 0.14);
-    let h1 = inlet.h_j_kg / 1e3;
-    let h2 = at(50.0, 0.8).h_j_kg / 1e3;
-    let h2s = compressed_j_kg(0.8, inlet.s_j_kg_k) / 1e3;
-    let h3 = at(26.0, 0.72).h_j_kg / 1e3;
+    let h1 = inlet.enthalpy().j_kg() / 1e3;
+    let h2 = at(50.0, 0.8).enthalpy().j_kg() / 1e3;
+    let h2s = compressed_j_kg(0.8, inlet.entropy().j_kg_k()) / 1e3;
+    let h3 = at(26.0, 0.72).enthalpy().j_kg() / 1e3;
     assert_abs_diff_eq!(h1, 246.36, epsilon = TABLE);
     assert_abs_diff_eq!(h2, 286.69, epsilon = TABLE);
     assert_abs_diff_eq!(h2s, 284.21, epsilon = TABLE);
@@ -78,23 +79,23 @@ fn actual_cycle_of_cengel_and_boles() {
 #[test]
 fn two_stage_cycle_of_cengel_and_boles() {
     let (evaporator, flash) = (boiling(0.14, 1.0), boiling(0.32, 1.0));
-    let liquid = boiling(0.32, 0.0).h_j_kg / 1e3;
-    let gas = flash.h_j_kg / 1e3;
-    let x6 = (boiling(0.8, 0.0).h_j_kg / 1e3 - liquid) / (gas - liquid);
-    let h1 = evaporator.h_j_kg / 1e3;
-    let h2 = compressed_j_kg(0.32, evaporator.s_j_kg_k) / 1e3;
+    let liquid = boiling(0.32, 0.0).enthalpy().j_kg() / 1e3;
+    let gas = flash.enthalpy().j_kg() / 1e3;
+    let x6 = (boiling(0.8, 0.0).enthalpy().j_kg() / 1e3 - liquid) / (gas - liquid);
+    let h1 = evaporator.enthalpy().j_kg() / 1e3;
+    let h2 = compressed_j_kg(0.32, evaporator.entropy().j_kg_k()) / 1e3;
     let h9 = x6 * gas + (1.0 - x6) * h2;
     // The mixed vapour is superheated: its temperature from its enthalpy.
     let (mut low, mut high) = (r134a().temperature_k(0.32e6).unwrap() - 273.15 + 1e-6, 100.0);
     for _ in 0..60 {
         let middle = 0.5 * (low + high);
-        if at(middle, 0.32).h_j_kg / 1e3 > h9 {
+        if at(middle, 0.32).enthalpy().j_kg() / 1e3 > h9 {
             high = middle;
         } else {
             low = middle;
         }
     }
-    let h4 = compressed_j_kg(0.8, at(low, 0.32).s_j_kg_k) / 1e3;
+    let h4 = compressed_j_kg(0.8, at(low, 0.32).entropy().j_kg_k()) / 1e3;
     let cooling = (1.0 - x6) * (h1 - liquid);
     let work = (1.0 - x6) * (h2 - h1) + h4 - h9;
     assert_abs_diff_eq!(x6, 0.2049, epsilon = 1e-4);
@@ -113,9 +114,9 @@ fn ideal_cycle_of_moran_and_shapiro() {
     let pure = r134a();
     let vapour = pure.state_tq(273.15, 1.0, Reference::Ashrae).unwrap();
     let p2 = pure.pressure_pa(299.15).unwrap();
-    let h1 = vapour.h_j_kg / 1e3;
-    let h2 = compressed_j_kg(p2 / 1e6, vapour.s_j_kg_k) / 1e3;
-    let h3 = pure.state_tq(299.15, 0.0, Reference::Ashrae).unwrap().h_j_kg / 1e3;
+    let h1 = vapour.enthalpy().j_kg() / 1e3;
+    let h2 = compressed_j_kg(p2 / 1e6, vapour.entropy().j_kg_k()) / 1e3;
+    let h3 = pure.state_tq(299.15, 0.0, Reference::Ashrae).unwrap().enthalpy().j_kg() / 1e3;
     assert_abs_diff_eq!(p2 / 1e5, 6.853, epsilon = 0.002);
     assert_abs_diff_eq!(h1 - h3, 247.23 - 85.75, epsilon = 0.01 * 161.48);
     assert_abs_diff_eq!(h2 - h1, 264.7 - 247.23, epsilon = 0.01 * 17.47);
@@ -137,10 +138,14 @@ fn saturation_table_of_the_mechanical_engineers_handbook() {
         (10.0, 39.41, 0.0204, 106.9, 270.9),
     ] {
         let dew = boiling(p_bar / 10.0, 1.0);
-        assert_abs_diff_eq!(dew.t_k - 273.15, t_c, epsilon = 0.17);
-        assert_abs_diff_eq!(1.0 / dew.rho_kg_m3, volume, epsilon = 0.005 * volume);
-        assert_abs_diff_eq!(boiling(p_bar / 10.0, 0.0).h_j_kg / 1e3, liquid, epsilon = 0.7);
-        assert_abs_diff_eq!(dew.h_j_kg / 1e3, vapour, epsilon = 0.9);
+        assert_abs_diff_eq!(in_kelvins(dew.temperature()) - 273.15, t_c, epsilon = 0.17);
+        assert_abs_diff_eq!(1.0 / dew.density().kg_m3(), volume, epsilon = 0.005 * volume);
+        assert_abs_diff_eq!(
+            boiling(p_bar / 10.0, 0.0).enthalpy().j_kg() / 1e3,
+            liquid,
+            epsilon = 0.7
+        );
+        assert_abs_diff_eq!(dew.enthalpy().j_kg() / 1e3, vapour, epsilon = 0.9);
     }
 }
 
@@ -155,13 +160,13 @@ fn saturation_table_of_ashrae() {
     ] {
         let side = |quality| r134a().state_tq(t_c + 273.15, quality, Reference::Iir).unwrap();
         let (bubble, dew) = (side(0.0), side(1.0));
-        assert_abs_diff_eq!(dew.p_pa / 1e6, p, epsilon = 0.5e-4);
+        assert_abs_diff_eq!(dew.pressure().pa() / 1e6, p, epsilon = 0.5e-4);
         if let Some(volume) = volume {
-            assert_abs_diff_eq!(1.0 / dew.rho_kg_m3, volume, epsilon = 0.5e-5);
+            assert_abs_diff_eq!(1.0 / dew.density().kg_m3(), volume, epsilon = 0.5e-5);
         }
-        assert_abs_diff_eq!(bubble.rho_kg_m3, rho, epsilon = 0.05);
-        assert_abs_diff_eq!(bubble.h_j_kg / 1e3, liquid, epsilon = 0.005_001);
-        assert_abs_diff_eq!(dew.h_j_kg / 1e3, vapour, epsilon = 0.005_001);
-        assert_abs_diff_eq!(dew.s_j_kg_k / 1e3, entropy, epsilon = 0.5e-4);
+        assert_abs_diff_eq!(bubble.density().kg_m3(), rho, epsilon = 0.05);
+        assert_abs_diff_eq!(bubble.enthalpy().j_kg() / 1e3, liquid, epsilon = 0.005_001);
+        assert_abs_diff_eq!(dew.enthalpy().j_kg() / 1e3, vapour, epsilon = 0.005_001);
+        assert_abs_diff_eq!(dew.entropy().j_kg_k() / 1e3, entropy, epsilon = 0.5e-4);
     }
 }

@@ -1,21 +1,22 @@
-//! The hot paths, once for every program that measures them: one pass goes over `INPUTS` different inputs in no order, so
-//! that no branch is learnt by heart.
+//! The hot paths, once for every program that measures them: one pass goes over `INPUTS` different inputs without an order, so
+//! that the processor cannot learn to predict branches.
 
 use coldloop::inner::eos::{Isotherm, Properties};
 use coldloop::saturation::Side;
 use coldloop::saturation::{self, Charge, Pure, State};
+use coldloop::units::{in_kelvins, kelvins};
 use coldloop::{Reference, Refrigerant};
 use std::hint::black_box;
 
 /// Calls in one pass.
 pub(crate) const INPUTS: usize = 1_000;
 
-/// Three of the road: one with glide, one with nearly none, one near an azeotrope.
+/// Three blends that vehicles have: one with glide, one with nearly none, one near an azeotrope.
 pub(crate) const BLENDS: [Refrigerant; 3] = [Refrigerant::R407C, Refrigerant::R410A, Refrigerant::R513A];
 
 /// A call, done for every input by `pass`, which returns the sum of the answers.
 pub(crate) struct Path {
-    /// What is asked.
+    /// What is calculated.
     pub(crate) what: &'static str,
     /// Of which refrigerant.
     pub(crate) refrigerant: Refrigerant,
@@ -76,8 +77,9 @@ pub(crate) fn of(refrigerant: Refrigerant) -> Vec<Path> {
         subcooled,
         wet,
     } = inputs;
-    let of_temperature = |state: Result<State, coldloop::Error>| state.map_or(f64::NAN, |state| state.t_k);
-    let of_enthalpy = |state: Result<State, coldloop::Error>| state.map_or(f64::NAN, |state| state.h_j_kg);
+    let of_temperature =
+        |state: Result<State, coldloop::Error>| state.map_or(f64::NAN, |state| in_kelvins(state.temperature()));
+    let of_enthalpy = |state: Result<State, coldloop::Error>| state.map_or(f64::NAN, |state| state.enthalpy().j_kg());
     let mut paths = Vec::new();
     let mut add = |what, pass| {
         paths.push(Path {
@@ -103,7 +105,13 @@ pub(crate) fn of(refrigerant: Refrigerant) -> Vec<Path> {
     let equation = &pure.fluid.equation;
     add(
         "all of (T, rho), the equation alone",
-        each(move |k| Properties::new(&Isotherm::new(equation, t[k] + 15.0), superheated[k].rho_mol_m3).h_j_kg),
+        each(move |k| {
+            Properties::new(
+                &Isotherm::new(equation, t[k] + 15.0),
+                superheated[k].molar_density().mol_m3(),
+            )
+            .h_j_kg
+        }),
     );
     add(
         "h(T, p) superheated",
@@ -120,23 +128,25 @@ pub(crate) fn of(refrigerant: Refrigerant) -> Vec<Path> {
     ] {
         add(
             name_h,
-            each(move |k| of_temperature(pure.state_ph(states[k].p_pa, states[k].h_j_kg, iir))),
+            each(move |k| of_temperature(pure.state_ph(states[k].pressure().pa(), states[k].enthalpy().j_kg(), iir))),
         );
         add(
             name_s,
-            each(move |k| of_temperature(pure.state_ps(states[k].p_pa, states[k].s_j_kg_k, iir))),
+            each(move |k| of_temperature(pure.state_ps(states[k].pressure().pa(), states[k].entropy().j_kg_k(), iir))),
         );
     }
     for (name, states) in [("T(h, s) superheated", superheated), ("T(h, s) two-phase", wet)] {
         add(
             name,
-            each(move |k| of_temperature(pure.state_hs(states[k].h_j_kg, states[k].s_j_kg_k, iir))),
+            each(move |k| {
+                of_temperature(pure.state_hs(states[k].enthalpy().j_kg(), states[k].entropy().j_kg_k(), iir))
+            }),
         );
     }
     paths
 }
 
-/// Both lines of a blend, either direction, from evaporating at 250 K to condensing at 335 K.
+/// Both lines of a blend in both directions, from evaporating at 250 K to condensing at 335 K.
 pub(crate) fn of_blend(refrigerant: Refrigerant) -> Vec<Path> {
     let Some(blend) = saturation::blend(refrigerant) else {
         return Vec::new();
@@ -165,8 +175,8 @@ pub(crate) fn of_blend(refrigerant: Refrigerant) -> Vec<Path> {
     paths
 }
 
-/// What the mixture model itself is asked: the vapour of a blend 15 K above its dew point, and the lines of a charge that
-/// stands on no list, that blend with a tenth of R-134a put in.
+/// Calculations by the mixture model itself: the vapour of a blend 15 K above its dew point, and the lines of a charge that
+/// is not listed, that blend with a tenth of R-134a added.
 pub(crate) fn of_charge(refrigerant: Refrigerant) -> Vec<Path> {
     let charge = Charge::new(&[(refrigerant, 0.9), (Refrigerant::R134a, 0.1)], 0.0);
     let (Some(blend), Ok(charge)) = (saturation::blend(refrigerant), charge) else {
@@ -181,17 +191,25 @@ pub(crate) fn of_charge(refrigerant: Refrigerant) -> Vec<Path> {
         Path {
             what: "h(T, p) superheated",
             refrigerant,
-            pass: each(move |k| state(k).map_or(f64::NAN, |state| state.h_j_kg)),
+            pass: each(move |k| state(k).map_or(f64::NAN, |state| state.enthalpy().j_kg())),
         },
         Path {
             what: "bubble p(T), any charge",
             refrigerant,
-            pass: each(move |k| charge.bubble_pressure_pa(temperatures[k]).unwrap_or(f64::NAN)),
+            pass: each(move |k| {
+                charge
+                    .bubble_pressure(kelvins(temperatures[k]))
+                    .map_or(f64::NAN, |p| p.pa())
+            }),
         },
         Path {
             what: "dew p(T), any charge",
             refrigerant,
-            pass: each(move |k| charge.dew_pressure_pa(temperatures[k]).unwrap_or(f64::NAN)),
+            pass: each(move |k| {
+                charge
+                    .dew_pressure(kelvins(temperatures[k]))
+                    .map_or(f64::NAN, |p| p.pa())
+            }),
         },
     ]
 }

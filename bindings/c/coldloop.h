@@ -16,20 +16,20 @@
  *   with COLDLOOP_STATUS_NULL_POINTER. Text is UTF-8 and ends with a zero byte. What the library returns as
  *   const char * is constant and is never freed.
  *
- *   Nothing has to be aligned. What is given has to be initialised: a struct in full, as {.size = sizeof x} does, of a
- *   coldloop_shares the places in use. What is answered needs no value beforehand, except the size of a struct.
+ *   Nothing has to be aligned. Arguments have to be initialised: a struct in full, as {.size = sizeof x} does; of a
+ *   coldloop_shares only the places in use. Memory for an answer need not be, except the size of a struct.
  *
- *   All that is given is copied before anything is written, so that an answer may stand where something given stood:
+ *   All arguments are copied before anything is written, so that an answer may overwrite an argument:
  *   coldloop_charge_shares(&charge, &charge, NULL). Two places for answers, the coldloop_error among them, must not
  *   overlap each other. Of the array forms, the answer of a row may overwrite that row, and no row that comes later.
  *
- *   A struct starts with its size. Set it to sizeof before the call: a struct may grow in a later version, and so each
- *   side knows what the other has. On failure its figures are NaN and its codes 0.
+ *   A struct starts with its size. Set it to sizeof before the call: a struct may grow in a later version, and the size
+ *   tells the library which fields the program knows. On failure its figures are NaN and its codes 0.
  *
  *   Array forms take a stride for every column, so that columns of plain arrays and fields of structs are served alike:
  *   the bytes from each row to the next. The pointer names the first row; a negative stride goes backwards from there,
- *   and 0 reads the same number for every row. They answer every row with the bits of the single call, whatever becomes
- *   of the other rows.
+ *   and 0 reads the same number for every row. Every row gets the bits of the single call, also where other rows
+ *   fail.
  *
  *   The library holds no state, allocates nothing that outlives a call, takes no locks: every function may be
  *   called from any thread at any time. Recorders and sessions live in memory that the caller supplies: initialise it, copy
@@ -93,8 +93,8 @@
 // The most parts of a charge, and the most components.
 #define COLDLOOP_MOST_COMPONENTS 8
 
-// Bytes that take any answer of a function which writes text, the zero byte included. A refusal may be longer where a key
-// of the readings is.
+// Bytes that hold any answer of a function which writes text, the zero byte included. Only a refusal may be longer, where a
+// key of the readings is very long.
 #define COLDLOOP_ANSWER_MAX 262144
 
 // Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_page_html, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
@@ -942,9 +942,9 @@ typedef struct coldloop_facts {
     double highest_pressure_pa_abs;
     // The published uncertainty of the saturation pressure, relative.
     double saturation_uncertainty;
-    // The least that burns in air, by volume, 0 to 1; NaN for one that does not burn, and for a blend.
+    // Lower flammability limit in air, by volume, 0 to 1; NaN for a refrigerant that does not burn, and for a blend.
     double flammability_limit_volume;
-    // The least that burns in air, kg/m3.
+    // Lower flammability limit in air, kg/m3.
     double flammability_limit_kg_m3;
     // Ozone depletion potential, R-11 being 1.
     double ozone_depletion;
@@ -958,7 +958,7 @@ typedef struct coldloop_saturation {
     size_t size;
     // Temperature, K.
     double temperature_k;
-    // Pressure above vacuum, Pa; of a blend that of the liquid, for the vapour lies at its dew pressure.
+    // Pressure above vacuum, Pa; for a blend the bubble pressure, while the vapour is at its dew pressure.
     double pressure_pa_abs;
     // Density of the liquid, kg/m3.
     double liquid_density_kg_m3;
@@ -1015,7 +1015,7 @@ typedef struct coldloop_state {
     // 1 in two phases, where there is a quality; 0 elsewhere.
     uint32_t has_quality;
     // 1 where the figures from cv_j_kg_k on have a meaning: in one phase, and in a saturated liquid or vapour (quality exactly
-    // 0 or 1); 0 where liquid and vapour are there together, and in the critical point.
+    // 0 or 1); 0 where liquid and vapour are present together, and at the critical point.
     uint32_t has_response;
 } coldloop_state;
 
@@ -1057,7 +1057,7 @@ typedef struct coldloop_remainder {
     uint32_t has_liquid;
     // Pressure at rest above vacuum, Pa.
     double pressure_pa_abs;
-    // Composition, which may be given back as a charge.
+    // Composition, which can be the charge of a further call.
     struct coldloop_shares shares;
 } coldloop_remainder;
 
@@ -1101,7 +1101,7 @@ typedef struct coldloop_readings {
     size_t size;
     // Where both pressures count from: COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.
     uint32_t datum;
-    // The air in which the gauges were zeroed, Pa above vacuum; not looked at for absolute pressures.
+    // The air in which the gauges were zeroed, Pa above vacuum; ignored for absolute pressures.
     double air_pa_abs;
     // Low side, Pa.
     struct coldloop_estimate low_side;
@@ -1157,7 +1157,7 @@ typedef struct coldloop_derived {
 typedef struct coldloop_resting {
     // sizeof(coldloop_resting), so that the struct can grow.
     size_t size;
-    // A coldloop_holding.
+    // A coldloop_pressure_match.
     uint32_t pressure_match;
     // The pressure above that of the bubble line, Pa; where it is too high, the partial pressure of the gas, if it is gas.
     struct coldloop_estimate excess_pa;
@@ -1173,8 +1173,8 @@ typedef struct coldloop_conditions {
     size_t size;
     // A coldloop_air_source; 0 where it is not known.
     uint32_t air_source;
-    // 1 where the compressor is driven, as seen or as a scan tool tells it, 2 where it is not; 0 where it is not known. It goes
-    // before what any speed says.
+    // 1 where the compressor is driven, as seen or by a scan tool, 2 where it is not; 0 where it is not known. It
+    // overrides what any speed implies.
     uint32_t compressor_running;
     // Air in the shade, in front of the vehicle, K.
     double ambient_k;
@@ -1182,7 +1182,7 @@ typedef struct coldloop_conditions {
     double air_pa_abs;
     // Relative humidity, 0 to 1; NaN where it is not known, as all that follow.
     double relative_humidity;
-    // Speed of the engine (of an electric compressor, its own unless it is 0), revolutions per second; 0 when it stands still.
+    // Speed of the engine, revolutions per second; 0 at standstill. For an electric compressor its own speed, of which 0 says nothing.
     double engine_speed_hz;
     // Blower setting, 0 (off) to 1 (highest).
     double blower;
@@ -1190,7 +1190,7 @@ typedef struct coldloop_conditions {
     double vehicle_speed_m_s;
     // Time since the system was switched on, s.
     double running_s;
-    // Speed of the compressor itself, as a scan tool tells it, revolutions per second; 0 when it stands still.
+    // Speed of the compressor itself from a scan tool, revolutions per second; 0 at standstill.
     double compressor_speed_hz;
     // Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
     double commanded_displacement;
@@ -1234,11 +1234,11 @@ typedef struct coldloop_bands {
     struct coldloop_band clutch_cycles_hz;
 } coldloop_bands;
 
-// How a temperature came down after the start; NaN where it was not logged or did not.
+// How a temperature came down after the start; NaN where it was not logged or did not come down.
 typedef struct coldloop_fall {
     // Where it started, K.
     double from_k;
-    // Where the last quarter of the log stands, K.
+    // Its level in the last quarter of the log, K.
     double to_k;
     // When it had come down half of the way, s.
     double half_s;
@@ -1250,9 +1250,9 @@ typedef struct coldloop_fall {
 typedef struct coldloop_log_summary {
     // sizeof(coldloop_log_summary), so that the struct can grow.
     size_t size;
-    // How its last part stands, a coldloop_log_phase.
+    // The state of its last part, a coldloop_log_phase.
     uint32_t phase;
-    // States of it, as coldloop_recorder_state tells them.
+    // Number of its states, as coldloop_recorder_state gives them.
     uint32_t states;
     // How many of them settled, or lasted long enough to be judged all the same.
     uint32_t judged;
@@ -1284,7 +1284,7 @@ typedef struct coldloop_log_state {
     uint32_t repeats;
     // When it began, s since the first sample.
     double began_s;
-    // Seconds of it that the means rest on.
+    // Seconds over which the means are taken.
     double seconds;
     // Cycles per second.
     struct coldloop_estimate cycles_hz;
@@ -1300,7 +1300,7 @@ typedef struct coldloop_log_state {
     double high_high_pa;
     // Mean of each coldloop_channel over the state; NaN where it was not logged.
     double means[COLDLOOP_MOST_CHANNELS];
-    // Standard uncertainty of each mean, of what was seen and without the instrument's.
+    // Standard uncertainty of each mean from the scatter of the samples, without that of the instrument.
     double uncertainties[COLDLOOP_MOST_CHANNELS];
     // How far each still drifts: the last part of the state less its mean.
     double drifts[COLDLOOP_MOST_CHANNELS];
@@ -1327,7 +1327,7 @@ typedef struct coldloop_instruments {
 typedef struct coldloop_vehicle_system {
     // sizeof(coldloop_vehicle_system), so that the struct can grow.
     size_t size;
-    // The coldloop_refrigerant that the label names.
+    // The coldloop_refrigerant on the label.
     uint32_t refrigerant;
     // A coldloop_expansion.
     uint32_t expansion;
@@ -1341,13 +1341,13 @@ typedef struct coldloop_vehicle_system {
     uint32_t sight_glass;
     // Number of evaporators, 1 or 2.
     uint32_t evaporators;
-    // The charge that the label names, kg; NaN where it is not known, as the next.
+    // The charge on the label, kg; NaN where it is not known, as the next field.
     double nominal_charge_kg;
     // Pressure at which a switch or the control stops the compressor, Pa above the air.
     double high_cut_out_pa_gauge;
 } coldloop_vehicle_system;
 
-// How a visit stands. Set `size` to sizeof(coldloop_standing).
+// The verdict of a visit, and what was done. Set `size` to sizeof(coldloop_standing).
 typedef struct coldloop_standing {
     // sizeof(coldloop_standing), so that the struct can grow.
     size_t size;
@@ -1390,7 +1390,7 @@ typedef struct coldloop_next_step {
     uint32_t check;
     // The coldloop_fault that is to be set right, or 0.
     uint32_t repair;
-    // 1 where the work is handed over to somebody who knows more.
+    // 1 where the work is handed over to a specialist.
     uint32_t hand_over;
     // The coldloop_reading_kind that the check fills, or 0.
     uint32_t reading;
@@ -1423,8 +1423,8 @@ const char *coldloop_version(void);
 /* ----------------------------------------------------------------------------
  * Errors
  *
- * A status is enough to branch on; coldloop_status_text gives its sentence. Who wants to tell a user what to change
- * passes a coldloop_error and prints coldloop_error_message:
+ * A status is enough to branch on; coldloop_status_text gives its sentence. A program that tells its user what to
+ * change passes a coldloop_error and prints coldloop_error_message:
  *
  *     coldloop_error error = {.size = sizeof error};
  *     char message[256];
@@ -1432,7 +1432,7 @@ const char *coldloop_version(void);
  *         coldloop_error_message(&error, message, sizeof message);
  */
 
-// One sentence for a status; for a number that is none, a sentence that says so.
+// One sentence for a status; for a number that is no status, a sentence that says so.
 const char *coldloop_status_text(uint32_t status);
 
 // Writes a message that names quantity, value and bounds, and returns its length without the zero byte.
@@ -1546,7 +1546,7 @@ uint32_t coldloop_evaporating_mean(uint32_t refrigerant,
 // The same for an inlet of the enthalpy of the liquid line, J/kg, counted from a coldloop_reference; where liquid comes in
 // below its bubble point, the range begins at the bubble point.
 //
-// Errors: as coldloop_state_pressure_enthalpy; OUT_OF_RANGE for an inlet that has boiled already.
+// Errors: as coldloop_state_pressure_enthalpy; OUT_OF_RANGE for an inlet above the dew point.
 uint32_t coldloop_evaporating_mean_ph(uint32_t refrigerant,
                                       uint32_t reference,
                                       double pressure_pa_abs,
@@ -1566,7 +1566,7 @@ uint32_t coldloop_saturated(uint32_t refrigerant,
                             struct coldloop_saturation *saturation,
                             struct coldloop_error *error);
 
-// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure. The temperatures stand
+// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure. The temperatures are
 // `temperature_stride` bytes apart, the pressures `pressure_stride` bytes: sizeof(double) for plain arrays, the size of a
 // struct for one of its fields, 0 for one number that serves every row. The arrays may be the same.
 //
@@ -1615,16 +1615,16 @@ uint32_t coldloop_bubble_temperatures(uint32_t refrigerant,
  * States
  *
  * Two figures fix the state of a refrigerant, and each pair has its function: temperature and pressure, pressure and
- * enthalpy, and so on. A state always tells its phase. Enthalpy and entropy mean nothing without the state from which
- * they count: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
+ * enthalpy, and so on. A state always tells its phase. Enthalpy and entropy count from a reference
+ * state: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
  *
  *     coldloop_state suction = {.size = sizeof suction};
  *     if (coldloop_state_temperature_pressure(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
  *         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
  *
  * A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
- * vapour are there together some figures mean nothing: has_response is 0 then, and they are 0. NaN stands only where a
- * function has failed.
+ * vapour are present together some figures are undefined: has_response is 0 then, and they are 0. A figure is NaN only
+ * where a function has failed.
  *
  * All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
  * infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
@@ -1717,7 +1717,7 @@ uint32_t coldloop_subcooled_vapour(uint32_t refrigerant,
 // without an answer has phase 0 and NaN figures, and the rest are computed all the same; `failed` (may be NULL)
 // receives how many there were, and status and `error` are those of the first.
 //
-// Errors: UNKNOWN_NAME also for a number that is no pair, else those of the function of the pair.
+// Errors: UNKNOWN_NAME also for a number that is no pair, otherwise those of the function of the pair.
 uint32_t coldloop_states(uint32_t refrigerant,
                          uint32_t reference,
                          uint32_t pair,
@@ -1744,8 +1744,8 @@ uint32_t coldloop_virial_coefficients(uint32_t refrigerant,
 /* ----------------------------------------------------------------------------
  * Transport properties
  *
- * Viscosity, thermal conductivity and surface tension by published correlations, of R-134a, R-1234yf, R-744, R-152a, R-32,
- * R-290, R-600a, R-125, R-1234ze(E), R-22 and R-12; of all others, and of blends, NOT_AVAILABLE.
+ * Viscosity, thermal conductivity and surface tension by published correlations, for R-134a, R-1234yf, R-744, R-152a, R-32,
+ * R-290, R-600a, R-125, R-1234ze(E), R-22 and R-12; for all others, and for blends, NOT_AVAILABLE.
  *
  * Two figures fix a state of one phase as in the chapter of states: COLDLOOP_PAIR_TP, COLDLOOP_PAIR_TD, or COLDLOOP_PAIR_TQ and
  * COLDLOOP_PAIR_PQ with a quality of exactly 0 (saturated liquid) or 1 (saturated vapour).
@@ -1766,7 +1766,7 @@ uint32_t coldloop_viscosity(uint32_t refrigerant,
                             double *viscosity_pa_s,
                             struct coldloop_error *error);
 
-// Thermal conductivity, W/(m K), in the state of a pair. Errors as coldloop_viscosity, and NOT_AVAILABLE in the critical point.
+// Thermal conductivity, W/(m K), in the state of a pair. Errors as coldloop_viscosity, and NOT_AVAILABLE at the critical point.
 uint32_t coldloop_conductivity(uint32_t refrigerant,
                                uint32_t pair,
                                double first,
@@ -1824,9 +1824,9 @@ uint32_t coldloop_surface_tensions(uint32_t refrigerant,
 /* ----------------------------------------------------------------------------
  * Any charge: leaked, mixed, contaminated
  *
- * A listed refrigerant has its lines ready. Any other charge is told by its parts: refrigerants, pure or blends, by mass in
- * any unit that they share, and air beside them. Its lines are searched in the mixture model, which takes a tenth of a
- * millisecond or so.
+ * The saturation lines of listed refrigerants are precomputed. Any other charge is given by its parts: refrigerants, pure or
+ * blends, by mass in any common unit, and air. Its bubble and dew points are solved with the mixture model, which takes about
+ * a tenth of a millisecond.
  *
  *     double pressure_pa_abs;
  *     coldloop_shares charge = {.count = 2};
@@ -1876,10 +1876,10 @@ uint32_t coldloop_charge_split(const struct coldloop_shares *charge,
                                struct coldloop_phase_split *phase_split,
                                struct coldloop_error *error);
 
-// What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge
-// over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the
-// phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
-// two kinds.
+// What is left of a charge in a circuit at rest at a temperature, when the share `lost` (0 to 0.99) of its mass has escaped
+// as one phase. `density_kg_m3` is the charge before the leak over the inner volume of the circuit; `leak_phase` is a
+// coldloop_leak_phase: the phase that escapes, in equilibrium with the rest (Rayleigh's distillation). A leak while the system
+// runs lies between the two phases.
 //
 // Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
 uint32_t coldloop_charge_leaked(const struct coldloop_shares *charge,
@@ -1893,9 +1893,9 @@ uint32_t coldloop_charge_leaked(const struct coldloop_shares *charge,
 /* ----------------------------------------------------------------------------
  * The surrounding air
  *
- * A gauge shows the pressure above the air around it. At 1,600 m that air weighs a fifth less than at sea level, so
- * a gauge pressure becomes absolute only with the air's own pressure: a barometer's, or the standard atmosphere's
- * at that altitude.
+ * A gauge shows the pressure above the air around it. At 1,600 m the pressure of that air is a fifth less than at
+ * sea level, so a gauge pressure becomes absolute only with the pressure of the air: from a barometer, or from the
+ * standard atmosphere at that altitude.
  */
 
 // Pressure of the standard atmosphere at a geopotential altitude from -500 m to 9,000 m. Source: ISO 2533:1975.
@@ -1948,14 +1948,14 @@ uint32_t coldloop_gauge_pressure(double pressure_pa_abs,
 
 // Moist air of a relative humidity, 0 to 1.
 //
-// Errors: NOT_FINITE; OUT_OF_RANGE, also where there would be so much water that there is hardly air.
+// Errors: NOT_FINITE; OUT_OF_RANGE, also where the water vapour would leave hardly any air.
 uint32_t coldloop_air_of_relative_humidity(double temperature_k,
                                            double pressure_pa_abs,
                                            double relative_humidity,
                                            struct coldloop_moist_air *air,
                                            struct coldloop_error *error);
 
-// Moist air with this mass of water per mass of dry air; more than saturates it is OUT_OF_RANGE.
+// Moist air with this mass of water per mass of dry air; more than saturates the air is OUT_OF_RANGE.
 uint32_t coldloop_air_of_humidity_ratio(double temperature_k,
                                         double pressure_pa_abs,
                                         double humidity_ratio,
@@ -2011,7 +2011,7 @@ uint32_t coldloop_water_boiling_point(double pressure_pa_abs,
  * Superheat, subcooling and what else follows from readings
  *
  * A pressure comes with its datum: COLDLOOP_DATUM_ABSOLUTE, or COLDLOOP_DATUM_GAUGE with the pressure of the air in
- * which the gauge was zeroed. For an absolute pressure the air is not looked at; pass 0.
+ * which the gauge was zeroed. For an absolute pressure the air is ignored; pass 0.
  *
  * A reading is a value with the standard uncertainty (one sigma) of its instrument, and what follows from readings
  * carries its own: the root of the sum of squares of what the instruments, the air and the property model contribute
@@ -2021,7 +2021,7 @@ uint32_t coldloop_water_boiling_point(double pressure_pa_abs,
 // How far the suction line is above the dew point of the low-side pressure, K; negative when it reads colder than
 // vapour of that pressure can be.
 //
-// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, MISSING_DATUM for one that is no datum,
+// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, MISSING_DATUM for a number that is no datum,
 // NOT_FINITE, OUT_OF_RANGE.
 uint32_t coldloop_superheat(uint32_t refrigerant,
                             double suction_line_k,
@@ -2074,7 +2074,7 @@ uint32_t coldloop_subcoolings(uint32_t refrigerant,
 // Standard uncertainty of a gauge of a coldloop_gauge_class whose scale runs from `low_pa_gauge` to `high_pa_gauge`,
 // where it shows `shown_pa_gauge`, Pa. Source: EN 837-1:1996, ASME B40.100; electronic gauges: common practice.
 //
-// Errors: UNKNOWN_NAME for a number that is no coldloop_gauge_class, NOT_FINITE, OUT_OF_RANGE for a scale that is none.
+// Errors: UNKNOWN_NAME for a number that is no coldloop_gauge_class, NOT_FINITE, OUT_OF_RANGE for a scale whose ends are equal or swapped.
 uint32_t coldloop_gauge_uncertainty(uint32_t gauge_class,
                                     double low_pa_gauge,
                                     double high_pa_gauge,
@@ -2093,17 +2093,17 @@ uint32_t coldloop_thermometer_uncertainty(uint32_t thermometer,
 
 // All that follows from readings, each figure with its uncertainty.
 //
-// Errors: those of coldloop_superheat for readings that cannot be; a figure for which a reading is missing, or that
-// this refrigerant does not have there, is NaN and no error.
+// Errors: those of coldloop_superheat for readings that are impossible. A figure for which a reading is missing, or that
+// this refrigerant does not have there, is NaN; that is no error.
 uint32_t coldloop_derive(uint32_t refrigerant,
                          const struct coldloop_readings *readings,
                          struct coldloop_derived *derived,
                          struct coldloop_error *error);
 
-// Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much gas
-// that does not condense beside it? Pressure and temperature come with their standard uncertainties. Ask it of every
-// refrigerant to see which ones a pressure agrees with; several often do, and a second reading some 15 K warmer or colder
-// tells more than the first, an analyser more than both. Source: Dalton's law; the method is common practice, no source.
+// Whether a circuit or cylinder at rest, with liquid in it and at one temperature throughout, can hold this refrigerant, and how
+// much non-condensable gas with it. Pressure and temperature have their standard uncertainties. Call it for every refrigerant to
+// see which ones a pressure agrees with; often several do. A second reading some 15 K warmer or colder tells more than the
+// first, an analyser more than both. Source: Dalton's law; the method is common practice, no source.
 //
 // Errors: as coldloop_superheat; OUT_OF_RANGE where the refrigerant has no line at that temperature.
 uint32_t coldloop_at_rest(uint32_t refrigerant,
@@ -2127,8 +2127,8 @@ uint32_t coldloop_at_rest(uint32_t refrigerant,
 // What a sound system with this coldloop_refrigerant, coldloop_expansion and coldloop_compressor shows in these
 // conditions.
 //
-// Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
-// (they speak of 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system of which none does.
+// Errors: UNKNOWN_NAME for an unknown code; NOT_FINITE and OUT_OF_RANGE for conditions that no source covers
+// (they cover 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system that none covers.
 uint32_t coldloop_expected(uint32_t refrigerant,
                            uint32_t expansion,
                            uint32_t compressor,
@@ -2151,13 +2151,13 @@ uint32_t coldloop_expected(uint32_t refrigerant,
  *     uint32_t status = coldloop_diagnose(readings, answer, COLDLOOP_ANSWER_MAX, NULL, NULL);
  *
  * "settings" may say how to judge: "priors" of the faults, thresholds, "prices", the chances of "looks", and the
- * "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
+ * "counts" of confirmed cases. What was done to the vehicle since may be added to them: "pressure_test",
  * "evacuation", "hold", "charge", "pull_down" and "after", the conditions and readings after the repair.
  *
  * Input that cannot be read is refused: the status says why, and the answer is {"refused": {"key": ..., "value": ...,
  * "message": ..., "mistakes": [...]}}. The message has a line for every mistake, up to a dozen, which says what to write
  * instead; "mistakes" has the same one by one, each with "key", "value", "line", "column" and "message". Status, key and
- * value are those of the first.
+ * value are those of the first mistake.
  *
  * The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
  * included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
@@ -2196,7 +2196,7 @@ uint32_t coldloop_page_html(const char *readings,
                             struct coldloop_error *error);
 
 // One drawing of that page, a coldloop_picture, as an SVG document by itself: the readings in their ranges, the odds, the plan, the
-// cycle, or a curve of what was watched. The text is empty, and the status OK, where the readings have nothing to draw of it; a
+// cycle, or a curve over time. The text is empty, and the status OK, where the readings have nothing to draw of it; a
 // refusal is JSON as above. Errors as coldloop_diagnose; UNKNOWN_NAME for a number that is no coldloop_picture.
 uint32_t coldloop_picture_svg(const char *readings,
                               uint32_t picture,
@@ -2227,9 +2227,9 @@ uint32_t coldloop_plan(const char *readings,
 //      "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}}
 //
 // The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its
-// "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "closing" is what
-// all of them tell together, with the "weakest" of them. "refused" tells what cannot be judged, and why: a bad entry silences
-// its own table only, and is an error where nothing is left to judge.
+// "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "closing" is the
+// judgement from all of them together, with the "weakest" of them. "refused" tells what cannot be judged, and why: a bad entry refuses
+// only its own table, and is an error where nothing is left to judge.
 //
 // Errors: as coldloop_diagnose.
 uint32_t coldloop_prove(const char *readings,
@@ -2259,7 +2259,7 @@ uint32_t coldloop_simulate(const char *trial,
                            struct coldloop_error *error);
 
 // What a program has to know to ask the right questions about a system: the "system" of a readings file, whose other tables
-// are not looked at.
+// are ignored.
 //
 // The answer is one JSON object: "faults" that the system can have (what each "says", the "measure" of its severity, its
 // "prior", its "repair" with cost and cautions), "checks" that exist for it (with cost, cautions and the "questions" that
@@ -2276,7 +2276,7 @@ uint32_t coldloop_catalogue(const char *readings,
 // text with one case more, to be kept and given back as the "counts" of the "settings".
 //
 // `readings` are those of the case, of which the system and the observations before the repair count; `cause` is the
-// coldloop_fault that the repair confirmed, or 0 for a cause that is none of them.
+// coldloop_fault that the repair confirmed, or 0 for a cause that is not in the list.
 //
 // Errors: as coldloop_diagnose; UNKNOWN_NAME for a number that is neither 0 nor a coldloop_fault.
 uint32_t coldloop_record(const char *counts,
@@ -2288,7 +2288,7 @@ uint32_t coldloop_record(const char *counts,
                          struct coldloop_error *error);
 
 // Counts confirmed cases, as coldloop_record does one: `cases` are lines as coldloop_evaluate takes them. A case with several
-// causes is passed over.
+// causes is skipped.
 //
 // Errors: as coldloop_diagnose, for the first line that cannot be read; nothing is counted then.
 uint32_t coldloop_learn(const char *counts,
@@ -2305,8 +2305,9 @@ uint32_t coldloop_learn(const char *counts,
 // "none-of-these" for a cause that is not in the list), and where wanted "id", "significant" (false for a fault that
 // nobody would have noticed) and "group" (make, shop, mechanic: cases that are alike).
 //
-// `settings` say how to judge, as the JSON of the "settings" of readings, and stand in the place of those in the cases; empty
-// for the usual ones. With `priors_told` 1 each cause is taken to be as common as it is in the cases; 0 as the settings have it.
+// `settings` say how to judge, as the JSON of the "settings" of readings, and replace those in the cases; empty
+// for the usual ones. With `priors_told` 1 the prior of each cause is its share of the cases, with 0 the priors are those of the
+// settings.
 //
 // The answer is one JSON object: "cases", "refused" (lines that cannot be read or judged), "groups", the figures, each
 // with its "value", its 95 % interval from "low" to "high" (a bootstrap over groups, or over cases where there are none) and
@@ -2315,8 +2316,8 @@ uint32_t coldloop_learn(const char *counts,
 // "named_wrong", "missed", "not_told" and "list_holds" (significant faults), "sure_right" (odds of 0.8 and more),
 // "log_loss", "calibration_error".
 //
-// Errors: as coldloop_diagnose, for the settings; OUT_OF_RANGE for another number than 0 and 1; MISSING where the priors are
-// to be told and no case can be read. A line that cannot be read is no error.
+// Errors: as coldloop_diagnose, for the settings; OUT_OF_RANGE for `priors_told` other than 0 and 1; MISSING where the priors are
+// to come from the cases and no case can be read. A line that cannot be read is no error.
 uint32_t coldloop_evaluate(const char *cases,
                            const char *settings,
                            uint32_t priors_told,
@@ -2340,14 +2341,14 @@ uint32_t coldloop_evaluate(const char *cases,
  *
  * Values are in SI: pressures in Pa from the datum of the recorder, temperatures in K, speeds in revolutions per second, the clutch
  * as 1 or 0. NaN is a value that was not logged. A sample may come up to 30 s late; what is refused, ignored or doubted is counted.
- * Memory that holds no recorder is answered with NOT_INITIALISED. A recorder is of the library that initialised it: it cannot be
- * handed to another version.
+ * Memory that holds no recorder gives NOT_INITIALISED. A recorder belongs to the version of the library that initialised it; no
+ * other version can use it.
  */
 
 // Bytes that a recorder takes.
 size_t coldloop_recorder_size(void);
 
-// Makes a recorder that has seen nothing in `size` bytes of memory, of a log whose pressures count from this datum:
+// Makes an empty recorder in `size` bytes of memory, for a log whose pressures count from this datum:
 // COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.
 //
 // Errors: NULL_POINTER, STRUCT_SIZE for less than coldloop_recorder_size(), MISSING_DATUM; nothing is written then.
@@ -2359,7 +2360,7 @@ uint32_t coldloop_recorder_init(void *recorder,
 // Takes `count` samples: their times, and of each the values of the coldloop_channels in `channels`.
 //
 // `row_stride` are the bytes from each sample to the next, `channel_stride` those from each channel to the next, so that rows of a
-// struct and columns of arrays are served alike. Time is that of the logger's clock, s; only differences count. What cannot be is
+// struct and columns of arrays are served alike. Time is that of the logger's clock, s; only differences count. Impossible values are
 // refused and counted, see coldloop_log_note.
 //
 // Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME for a number that is no coldloop_channel; no sample is taken then.
@@ -2387,7 +2388,7 @@ uint32_t coldloop_recorder_state(const void *recorder,
                                  struct coldloop_log_state *state,
                                  struct coldloop_error *error);
 
-// A reading of the state that is known best, with its standard uncertainty: that of the instrument and that of what was seen.
+// A reading of the state that is known best, with its standard uncertainty, from the instrument and from the scatter of the samples.
 //
 // `kind` is a coldloop_reading_kind; `instruments` may be NULL for the usual ones. Pa from the datum of the log, K, or cycles per
 // second.
@@ -2424,20 +2425,20 @@ uint32_t coldloop_recorder_observation(const void *recorder,
  *     coldloop_next_step next = {.size = sizeof next};
  *     coldloop_session_next(session, &next, NULL);
  *
- * Somebody who was told the next step is on his way to do it: it changes only when another one saves clearly more.
- * Memory that holds no session is answered with NOT_INITIALISED; what is refused leaves the session as it was. A session is of the
- * library that initialised it: to hand it to another version, or to keep it, store it as a text.
+ * The next step is held, because the technician may already be on the way to do it: it changes only when another one saves
+ * clearly more. Memory that holds no session gives NOT_INITIALISED; a call that is refused leaves the session as it was. A session
+ * belongs to the version of the library that initialised it: store it as text to keep it or to hand it to another version.
  */
 
 // Bytes that a session takes.
 size_t coldloop_session_size(void);
 
-// Makes a session of a vehicle of which nothing was read yet in `size` bytes of memory.
+// Makes a session without readings in `size` bytes of memory.
 //
 // `settings` may be NULL, or a JSON object in the shape of the "settings" of a readings file.
 //
 // Errors: NULL_POINTER, STRUCT_SIZE for less than coldloop_session_size() and for structs, UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE,
-// INCONSISTENT for what cannot be, NOT_UTF8 and those of a readings file for settings; nothing is written then.
+// INCONSISTENT for contradictions, NOT_UTF8 and those of a readings file for settings; nothing is written then.
 uint32_t coldloop_session_init(void *session,
                                size_t size,
                                const struct coldloop_vehicle_system *system,
@@ -2447,7 +2448,7 @@ uint32_t coldloop_session_init(void *session,
 
 // Makes a session of a text: a stored session, or the start of one from any readings file, in TOML or JSON.
 //
-// A refused text is told in `refusal` as coldloop_diagnose tells it; NULL takes none of it.
+// A refusal of the text is written to `refusal` as coldloop_diagnose writes it; `refusal` may be NULL.
 //
 // Errors: those of coldloop_diagnose, and STRUCT_SIZE for less than coldloop_session_size(); the session is not written then.
 uint32_t coldloop_session_from_text(void *session,
@@ -2458,7 +2459,7 @@ uint32_t coldloop_session_from_text(void *session,
                                     size_t *length,
                                     struct coldloop_error *error);
 
-// Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second,
+// Adds a reading of a coldloop_reading_kind, which replaces one of the same kind: Pa from the datum, K, or engagements per second,
 // with its standard uncertainty in the same unit.
 //
 // `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise;
@@ -2493,20 +2494,20 @@ uint32_t coldloop_session_add_observation(void *session,
 // Adds how a coldloop_check came out, a coldloop_result_kind: yes or no; of a check with two questions with the coldloop_observation
 // to which a yes belongs, 0 otherwise.
 //
-// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME; MISSING for a figure of which only the side is told, INCONSISTENT.
+// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME; MISSING for a check whose result is a number (add it as a reading), INCONSISTENT.
 uint32_t coldloop_session_add_outcome(void *session,
                                       uint32_t check,
                                       uint32_t result,
                                       uint32_t question,
                                       struct coldloop_error *error);
 
-// Puts other conditions in the place of those that were given. Errors: as coldloop_session_init.
+// Replaces the conditions. Errors: as coldloop_session_init.
 uint32_t coldloop_session_set_conditions(void *session,
                                          const struct coldloop_conditions *conditions,
                                          struct coldloop_error *error);
 
-// Notes that a coldloop_fault was set right: what is added from now on is of the vehicle after it. With 0 for `helped` it is a repair
-// that did not help: its fault is ruled out, and all that was read still holds.
+// Notes that a coldloop_fault was repaired: what is added from now on describes the vehicle after the repair. With 0 for `helped`
+// the repair did not help: its fault is ruled out, and all readings still hold.
 //
 // Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME, OUT_OF_RANGE for another `helped` than 0 and 1, INCONSISTENT for a fault that
 // the system cannot have.
@@ -2557,9 +2558,9 @@ uint32_t coldloop_session_text(const void *session,
 /* ----------------------------------------------------------------------------
  * What a log says of the vehicle of a session
  *
- * A log may hold several states, at idle and at speed for instance. coldloop_session_add_log takes the one that is known best
- * into the visit. These two judge all of them together, beside what the session knows, and change nothing: they are what a
- * program shows while a log runs.
+ * A log may hold several states, at idle and at speed for instance. coldloop_session_add_log adds the one that is known best
+ * to the session. The two functions here judge all of them together with what the session knows, and change nothing: a program
+ * shows their answers while a log runs.
  */
 
 // The verdict from all judged states of a recorder's log together, with what the session knows beside it.
@@ -2574,7 +2575,7 @@ uint32_t coldloop_session_log_standing(const void *session,
                                        struct coldloop_standing *told,
                                        struct coldloop_error *error);
 
-// The same as the faults that were considered with their odds. Places, capacity and count as for coldloop_session_odds.
+// The faults that were considered with their odds, from the same judgement. Places, capacity and count as for coldloop_session_odds.
 //
 // Errors: as coldloop_session_log_standing; `count` is 0 then.
 uint32_t coldloop_session_log_odds(const void *session,
@@ -2588,10 +2589,10 @@ uint32_t coldloop_session_log_odds(const void *session,
 /* ----------------------------------------------------------------------------
  * Units and text
  *
- * Every function of this library speaks SI; these turn what a gauge or a person says into it. The factors are made of
- * exact definitions: a psi is a pound times standard gravity over an inch squared, an inch of mercury has the density
- * of mercury at 0 degrees Celsius. The conversions are plain arithmetic on whatever they are given; a psi, a bar or an
- * inch of mercury has the datum that it had before.
+ * Every function of this library takes and gives SI; these convert what a gauge shows or a person writes. The factors follow
+ * from exact definitions: a psi is a pound times standard gravity over an inch squared, an inch of mercury has the density
+ * of mercury at 0 degrees Celsius. The conversions are plain arithmetic without a check of range; the datum of a
+ * pressure does not change.
  *
  * Text is read strictly: a unit is required, a pressure must say gauge, absolute or vacuum, a comma is refused. Case,
  * spaces, dots, brackets and degree signs do not matter:

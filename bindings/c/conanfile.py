@@ -27,7 +27,7 @@ class Coldloop(ConanFile):
         self.version = ".".join(re.findall(r"^#define COLDLOOP_VERSION_[A-Z]+ (\d+)$", header, re.MULTILINE))
 
     def export_sources(self):
-        # cargo wants every member of the workspace.
+        # cargo needs every member of the workspace.
         root = Path(self.recipe_folder).parents[1]
         for pattern in ("Cargo.*", "LICENSE", "README.md", "benches/*", "bindings/*", "src/*", "tables/*"):
             copy(self, pattern, root, self.export_sources_folder)

@@ -696,7 +696,7 @@ namespace Coldloop
         public Band clutch_cycles_hz;
     }
 
-    /// <summary>How a temperature came down after the start; NaN where it was not logged or did not.</summary>
+    /// <summary>How a temperature came down after the start; NaN where it was not logged or did not come down.</summary>
     [StructLayout(LayoutKind.Sequential)]
     public unsafe struct Fall
     {
@@ -772,7 +772,7 @@ namespace Coldloop
         public double high_cut_out_pa_gauge;
     }
 
-    /// <summary>How a visit stands.</summary>
+    /// <summary>The verdict of a visit, and what was done.</summary>
     [StructLayout(LayoutKind.Sequential)]
     public unsafe struct Standing
     {
@@ -841,7 +841,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_version", CallingConvention = CallingConvention.Cdecl)]
         public static extern byte* Version();
 
-        /// <summary>One sentence for a status; for a number that is none, a sentence that says so.</summary>
+        /// <summary>One sentence for a status; for a number that is no status, a sentence that says so.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_status_text", CallingConvention = CallingConvention.Cdecl)]
         public static extern byte* StatusText(uint status);
 
@@ -1013,7 +1013,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_charge_split", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint ChargeSplit(Shares* charge, double temperature_k, double pressure_pa_abs, PhaseSplit* phase_split, Error* error);
 
-        /// <summary>What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation).</summary>
+        /// <summary>What is left of a charge in a circuit at rest at a temperature, when the share `lost` (0 to 0.99) of its mass has escaped as one phase. `density_kg_m3` is the charge before the leak over the inner volume of the circuit; `leak_phase` is a coldloop_leak_phase: the phase that escapes, in equilibrium with the rest (Rayleigh's distillation).</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_charge_leaked", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint ChargeLeaked(Shares* charge, double temperature_k, double density_kg_m3, uint leak_phase, double lost, Remainder* remainder, Error* error);
 
@@ -1045,7 +1045,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_air_of_relative_humidity", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint AirOfRelativeHumidity(double temperature_k, double pressure_pa_abs, double relative_humidity, MoistAir* air, Error* error);
 
-        /// <summary>Moist air with this mass of water per mass of dry air; more than saturates it is OUT_OF_RANGE.</summary>
+        /// <summary>Moist air with this mass of water per mass of dry air; more than saturates the air is OUT_OF_RANGE.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_air_of_humidity_ratio", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint AirOfHumidityRatio(double temperature_k, double pressure_pa_abs, double humidity_ratio, MoistAir* air, Error* error);
 
@@ -1101,7 +1101,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_derive", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Derive(uint refrigerant, Readings* readings, Derived* derived, Error* error);
 
-        /// <summary>Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much gas that does not condense beside it? Pressure and temperature come with their standard uncertainties.</summary>
+        /// <summary>Whether a circuit or cylinder at rest, with liquid in it and at one temperature throughout, can hold this refrigerant, and how much non-condensable gas with it.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_at_rest", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint AtRest(uint refrigerant, uint datum, double pressure_pa, double pressure_uncertainty_pa, double air_pa_abs, double temperature_k, double temperature_uncertainty_k, Resting* resting, Error* error);
 
@@ -1121,7 +1121,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_page_html", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint PageHtml(byte* readings, byte* page, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>One drawing of that page, a coldloop_picture, as an SVG document by itself: the readings in their ranges, the odds, the plan, the cycle, or a curve of what was watched.</summary>
+        /// <summary>One drawing of that page, a coldloop_picture, as an SVG document by itself: the readings in their ranges, the odds, the plan, the cycle, or a curve over time.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_picture_svg", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint PictureSvg(byte* readings, uint picture, byte* svg, UIntPtr capacity, UIntPtr* length, Error* error);
 
@@ -1129,7 +1129,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_plan", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Plan(byte* readings, byte* plan, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>What was done to a vehicle, judged: whether it was dry, tight and rightly charged, and whether it cools now, by the readings that coldloop_diagnose takes: {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"}, "conditions": {"ambient": "20 °C", "altitude": "1600 m"}, "evacuation": {"reached": "420 micron", "coldest": "18 °C"}, "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}} The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "closing" is what all of them tell together, with the "weakest" of them. "refused" tells what cannot be judged, and why: a bad entry silences its own table only, and is an error where nothing is left to judge.</summary>
+        /// <summary>What was done to a vehicle, judged: whether it was dry, tight and rightly charged, and whether it cools now, by the readings that coldloop_diagnose takes: {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"}, "conditions": {"ambient": "20 °C", "altitude": "1600 m"}, "evacuation": {"reached": "420 micron", "coldest": "18 °C"}, "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}} The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "closing" is the judgement from all of them together, with the "weakest" of them. "refused" tells what cannot be judged, and why: a bad entry refuses only its own table, and is an error where nothing is left to judge.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_prove", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Prove(byte* readings, byte* proof, UIntPtr capacity, UIntPtr* length, Error* error);
 
@@ -1137,11 +1137,11 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_simulate", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Simulate(byte* trial, byte* answer, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>What a program has to know to ask the right questions about a system: the "system" of a readings file, whose other tables are not looked at.</summary>
+        /// <summary>What a program has to know to ask the right questions about a system: the "system" of a readings file, whose other tables are ignored.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_catalogue", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Catalogue(byte* readings, byte* catalogue, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that text with one case more, to be kept and given back as the "counts" of the "settings". `readings` are those of the case, of which the system and the observations before the repair count; `cause` is the coldloop_fault that the repair confirmed, or 0 for a cause that is none of them.</summary>
+        /// <summary>Counts one confirmed case: `counts` is the TOML text of the cases so far (empty for none) and `learned` receives that text with one case more, to be kept and given back as the "counts" of the "settings". `readings` are those of the case, of which the system and the observations before the repair count; `cause` is the coldloop_fault that the repair confirmed, or 0 for a cause that is not in the list.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_record", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Record(byte* counts, byte* readings, uint cause, byte* learned, UIntPtr capacity, UIntPtr* length, Error* error);
 
@@ -1149,7 +1149,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_learn", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Learn(byte* counts, byte* cases, byte* learned, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>How good the answers are: judges confirmed cases and counts how often the answer was right. `cases` has a JSON object on each line: "case" (readings as coldloop_diagnose takes them, as JSON), "truth" (what was found: [{"fault": "undercharge", "severity": 0.3}], the severity where it is known; "no-fault" for a sound vehicle, "none-of-these" for a cause that is not in the list), and where wanted "id", "significant" (false for a fault that nobody would have noticed) and "group" (make, shop, mechanic: cases that are alike). `settings` say how to judge, as the JSON of the "settings" of readings, and stand in the place of those in the cases; empty for the usual ones.</summary>
+        /// <summary>How good the answers are: judges confirmed cases and counts how often the answer was right. `cases` has a JSON object on each line: "case" (readings as coldloop_diagnose takes them, as JSON), "truth" (what was found: [{"fault": "undercharge", "severity": 0.3}], the severity where it is known; "no-fault" for a sound vehicle, "none-of-these" for a cause that is not in the list), and where wanted "id", "significant" (false for a fault that nobody would have noticed) and "group" (make, shop, mechanic: cases that are alike). `settings` say how to judge, as the JSON of the "settings" of readings, and replace those in the cases; empty for the usual ones.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_evaluate", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint Evaluate(byte* cases, byte* settings, uint priors_told, byte* answer, UIntPtr capacity, UIntPtr* length, Error* error);
 
@@ -1157,7 +1157,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_recorder_size", CallingConvention = CallingConvention.Cdecl)]
         public static extern UIntPtr RecorderSize();
 
-        /// <summary>Makes a recorder that has seen nothing in `size` bytes of memory, of a log whose pressures count from this datum: COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.</summary>
+        /// <summary>Makes an empty recorder in `size` bytes of memory, for a log whose pressures count from this datum: COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_recorder_init", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint RecorderInit(void* recorder, UIntPtr size, uint datum, Error* error);
 
@@ -1173,7 +1173,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_recorder_state", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint RecorderState(void* recorder, UIntPtr place, LogState* state, Error* error);
 
-        /// <summary>A reading of the state that is known best, with its standard uncertainty: that of the instrument and that of what was seen. `kind` is a coldloop_reading_kind; `instruments` may be NULL for the usual ones.</summary>
+        /// <summary>A reading of the state that is known best, with its standard uncertainty, from the instrument and from the scatter of the samples. `kind` is a coldloop_reading_kind; `instruments` may be NULL for the usual ones.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_recorder_reading", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint RecorderReading(void* recorder, Instruments* instruments, uint kind, Estimate* reading, Error* error);
 
@@ -1185,7 +1185,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_session_size", CallingConvention = CallingConvention.Cdecl)]
         public static extern UIntPtr SessionSize();
 
-        /// <summary>Makes a session of a vehicle of which nothing was read yet in `size` bytes of memory. `settings` may be NULL, or a JSON object in the shape of the "settings" of a readings file.</summary>
+        /// <summary>Makes a session without readings in `size` bytes of memory. `settings` may be NULL, or a JSON object in the shape of the "settings" of a readings file.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_init", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionInit(void* session, UIntPtr size, VehicleSystem* system, Conditions* conditions, byte* settings, Error* error);
 
@@ -1193,7 +1193,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_session_from_text", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionFromText(void* session, UIntPtr size, byte* stored, byte* refusal, UIntPtr capacity, UIntPtr* length, Error* error);
 
-        /// <summary>Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second, with its standard uncertainty in the same unit. `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise; coldloop_gauge_uncertainty and coldloop_thermometer_uncertainty tell the uncertainty of an instrument.</summary>
+        /// <summary>Adds a reading of a coldloop_reading_kind, which replaces one of the same kind: Pa from the datum, K, or engagements per second, with its standard uncertainty in the same unit. `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise; coldloop_gauge_uncertainty and coldloop_thermometer_uncertainty tell the uncertainty of an instrument.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_add_reading", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionAddReading(void* session, uint kind, uint datum, double reading, double standard_uncertainty, Error* error);
 
@@ -1209,11 +1209,11 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_session_add_outcome", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionAddOutcome(void* session, uint check, uint result, uint question, Error* error);
 
-        /// <summary>Puts other conditions in the place of those that were given.</summary>
+        /// <summary>Replaces the conditions.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_set_conditions", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionSetConditions(void* session, Conditions* conditions, Error* error);
 
-        /// <summary>Notes that a coldloop_fault was set right: what is added from now on is of the vehicle after it.</summary>
+        /// <summary>Notes that a coldloop_fault was repaired: what is added from now on describes the vehicle after the repair.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_add_repair", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionAddRepair(void* session, uint fault, uint helped, Error* error);
 
@@ -1241,7 +1241,7 @@ namespace Coldloop
         [DllImport("coldloop", EntryPoint = "coldloop_session_log_standing", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionLogStanding(void* session, void* recorder, Instruments* instruments, Standing* told, Error* error);
 
-        /// <summary>The same as the faults that were considered with their odds.</summary>
+        /// <summary>The faults that were considered with their odds, from the same judgement.</summary>
         [DllImport("coldloop", EntryPoint = "coldloop_session_log_odds", CallingConvention = CallingConvention.Cdecl)]
         public static extern uint SessionLogOdds(void* session, void* recorder, Instruments* instruments, RankedFault* faults, UIntPtr capacity, UIntPtr* count, Error* error);
 

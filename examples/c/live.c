@@ -65,7 +65,7 @@ int main(void)
     else
         printf("%s\n", next.hand_over ? "next: hand over" : "nothing is left to do");
 
-    /* The answer to a question that the step asks; a wrong one is taken back. */
+    /* The answer to the question of the step; a wrong answer is undone. */
     if (next.observation != 0) {
         uint32_t undone = 0;
         if (coldloop_session_add_observation(session, next.observation, 1, NULL) || coldloop_session_undo(session, &undone, NULL))

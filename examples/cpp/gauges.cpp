@@ -10,7 +10,7 @@
 
 namespace garage {
 
-// What the library refuses, as an exception that says which quantity, which value, which bounds.
+// A refusal of the library, as an exception that names quantity, value and bounds.
 class refused : public std::runtime_error {
 public:
     explicit refused(const coldloop_error &error) : std::runtime_error(message(error)), status(error.status) {}
@@ -25,7 +25,7 @@ private:
     }
 };
 
-// Calls a function whose last parameters are where the answer goes and where the details of a failure go.
+// Calls a function whose last two parameters are the places for the answer and for the details of a failure.
 template <typename Function, typename Answer, typename... Given>
 Answer ask(Function function, Answer answer, Given... given)
 {

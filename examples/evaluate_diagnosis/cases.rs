@@ -63,8 +63,8 @@ pub(crate) fn of_kind(world: World, seed: u64, kind: usize, count: usize) -> Res
         .collect()
 }
 
-/// A vehicle of this kind with this fault, at any severity, in any conditions, as it is read and told; one that the model
-/// cannot solve, with its fault or without, is drawn again, and so is weather in which nobody knows how sound ones stand.
+/// A vehicle of this kind with this fault, at any severity, in any conditions, as it is read and described. One that the model
+/// cannot solve, with or without its fault, is drawn again, and so is weather that no source of the sound model covers.
 pub(crate) fn one(rng: &mut ChaCha8Rng, world: World, kind: usize, fault: Fault) -> Result<Judged, coldloop::Error> {
     let severity = draws::severity(rng, fault);
     loop {

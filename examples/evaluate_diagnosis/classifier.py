@@ -22,7 +22,7 @@ def read(path: Path) -> np.ndarray:
 
 
 def features(rows: np.ndarray) -> np.ndarray:
-    """All that was read, and the differences that a technician would take."""
+    """All that was read, and the differences that a technician would calculate."""
 
     # Saturation temperature to within a kelvin or two for R-134a: the forest needs only its order.
     def saturation(pa: np.ndarray) -> np.ndarray:

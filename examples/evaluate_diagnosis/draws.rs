@@ -1,7 +1,7 @@
-//! Vehicles drawn with a fault each, as they stand and as somebody writes them down.
+//! Vehicles drawn with a fault each, with their true conditions and readings and as somebody writes them down.
 //!
-//! The fit of the likelihoods and their evaluation draw from the same code, with other seeds. The shifted world is what
-//! no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
+//! The fit of the likelihoods and their evaluation draw from the same code, with other seeds. The shifted world is one
+//! that no fit has seen: parts of other sizes and efficiencies, other set points, gauges and clocks that err in other ways.
 //! A make is drawn before each vehicle: one of those to fit with, or, to judge, one of those that no fit has seen.
 
 #[path = "wettest.rs"]
@@ -10,7 +10,10 @@ mod wettest;
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::expected::Weather;
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius, in_kelvins, kelvins};
+use coldloop::units::{
+    PressureDifference, RelativeHumidity, RotationalSpeed, Speed, Surroundings, TimeSpan, celsius, in_kelvins, kelvins,
+    kelvins_difference,
+};
 use coldloop::vehicle::{
     Conditions, FaultSeverity, Hardware, Instruments, Make, Options, Population, Simulation, System, Vehicle, simulate,
 };
@@ -20,7 +23,7 @@ use coldloop::{
 use rand::{Rng, RngExt};
 use wettest::at_most_wet;
 
-/// From what the vehicles, their weather and their measurements are drawn.
+/// The population from which vehicles, weather and measurements are drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum World {
     /// That of the fit.
@@ -42,7 +45,7 @@ pub(crate) struct Draw {
     pub(crate) fault: FaultSeverity,
     /// What it does.
     pub(crate) truth: Simulation,
-    /// What there is to read of it, by the habits of its make.
+    /// What can be read on it, by the habits of its make.
     noted: Simulation,
     /// Who made it.
     pub(crate) make: Make,
@@ -50,7 +53,7 @@ pub(crate) struct Draw {
     pub(crate) vehicle: Vehicle,
     /// The conditions as they are.
     pub(crate) actual: Conditions,
-    /// The conditions as written down: some wrong by a little, some not at all.
+    /// The conditions as written down: some slightly wrong, some missing.
     pub(crate) conditions: Conditions,
     /// All readings, as the instruments show them.
     pub(crate) readings: Readings,
@@ -70,9 +73,9 @@ impl Draw {
     /// Errors: those of the vehicle model.
     pub(crate) fn significant(&self) -> Result<bool, Error> {
         let sound = simulate(&self.vehicle, &self.actual, &[])?;
-        Ok(self.truth.capacity_w < 0.95 * sound.capacity_w
+        Ok(self.truth.capacity.w() < 0.95 * sound.capacity.w()
             || self.truth.cop < 0.9 * sound.cop
-            || self.truth.vent_k > sound.vent_k + 1.5)
+            || in_kelvins(self.truth.vent) > in_kelvins(sound.vent) + 1.5)
     }
 
     /// Its case as faultless instruments show it, in conditions as somebody wrote them down.
@@ -81,8 +84,8 @@ impl Draw {
     pub(crate) fn plainly(&self) -> Result<Case, Error> {
         let faultless = Instruments {
             missing: 0.0,
-            pressure_step_pa: 0.0,
-            temperature_step_k: 0.0,
+            pressure_step: PressureDifference::from_pa(0.0),
+            temperature_step: kelvins_difference(0.0),
             ..Instruments::SHOP
         };
         let middle = [0.5; Instruments::UNIFORMS];
@@ -158,7 +161,7 @@ pub(crate) fn is_built(world: World, kind: usize) -> bool {
     }
 }
 
-/// What is found in charges beside what the label says.
+/// Refrigerants that are found in charges besides that of the label.
 const FOREIGN: [Refrigerant; 4] = [
     Refrigerant::R1234yf,
     Refrigerant::R22,
@@ -226,7 +229,7 @@ fn vehicle(rng: &mut impl Rng, world: World, system: System) -> Result<(Make, Ve
             cabin_load_w: 1.2 * typical.cabin_load_w,
             ..*typical
         };
-        // Even about the middle instead of normal, and wider: of a normal number's deviation only the sign is kept.
+        // Uniform about the middle instead of normal, and wider: only the sign of a normal number's deviation is kept.
         for uniform in &mut uniforms[Make::UNIFORMS..=Make::UNIFORMS + Hardware::COUNT] {
             let deviation: f64 = rng.random_range(-1.9..1.9);
             *uniform = below(deviation);
@@ -253,7 +256,7 @@ fn make(rng: &mut impl Rng, world: World) -> Result<Make, Error> {
     }
 }
 
-/// The part of a standard normal population below `z` (Abramowitz & Stegun 26.2.18, to 2.5e-4).
+/// The cumulative distribution function of the standard normal distribution at `z` (Abramowitz & Stegun 26.2.18, to 2.5e-4).
 fn below(z: f64) -> f64 {
     let x = z.abs();
     let tail = 0.5 * (1.0 + x * (0.196_854 + x * (0.115_194 + x * (0.000_344 + x * 0.019_527)))).powi(-4);
@@ -318,7 +321,7 @@ pub(crate) fn written(rng: &mut impl Rng, world: World, actual: &Conditions) -> 
     }
 }
 
-/// The conditions as somebody tells them: now and then not all of them.
+/// The conditions as somebody reports them: now and then not all of them.
 pub(crate) fn told(rng: &mut impl Rng, conditions: &Conditions) -> Conditions {
     let mut known = |chance: f64| rng.random_bool(chance);
     Conditions {
@@ -389,7 +392,7 @@ pub(crate) fn taken(rng: &mut impl Rng, all: &Readings, lines: Lines) -> Reading
     readings
 }
 
-/// A severity at random: even from next to nothing to nearly all (an excess of charge to a half).
+/// A random severity: uniform from nearly 0 to nearly 1 (an excess of charge to a half).
 pub(crate) fn severity(rng: &mut impl Rng, fault: Fault) -> f64 {
     if matches!(fault, Fault::NoFault | Fault::GaugeError) {
         0.0
@@ -412,7 +415,7 @@ pub(crate) fn faults(kind: usize) -> Vec<Fault> {
     faults
 }
 
-/// The same in one world: the model has no answer for R-744 with another refrigerant in it.
+/// The same faults in one world: the model cannot solve R-744 with another refrigerant in it.
 pub(crate) fn faults_in(world: World, kind: usize) -> Vec<Fault> {
     let mut faults = faults(kind);
     if world == World::With(Refrigerant::R744) {
@@ -446,7 +449,7 @@ pub(crate) fn even_settings(faults: &[Fault]) -> Settings {
         .with_prior(Fault::GaugeError, 0.01)
 }
 
-/// A draw that the model could solve, in weather of which the sources speak; at most a hundred are tried.
+/// A draw that the model could solve, in weather that the sources cover; at most a hundred are tried.
 ///
 /// Errors: that of the last attempt.
 pub(crate) fn solved(

@@ -1,4 +1,4 @@
-//! How often is the diagnosis right? Vehicles that no fit has seen, with known faults, are read and judged.
+//! How often is the diagnosis right? Vehicles with known faults, which no fit has seen, are read and judged.
 //!
 //! `cargo run --release --example evaluate_diagnosis` draws 300 vehicles of each of the eight kinds from the population
 //! of the fit (with other seeds) and 300 from a shifted one: parts of other sizes and efficiencies, other set points,
@@ -8,7 +8,7 @@
 //!
 //! The five rates are those of Yuill & Braun 2012 (Purdue, paper 1307). A fault is significant when it costs 5 % of the
 //! capacity, 10 % of the coefficient of performance, or 1.5 K at the vent; only those count below "significant".
-//! "Even" mixes draw every fault as often as another and a sixth of the vehicles sound, and the diagnosis is told so;
+//! In "even" mixes all faults are equally frequent and a sixth of the vehicles is sound, and the priors say so;
 //! "usual" mixes weigh the same cases by the default priors.
 
 mod cases;
@@ -23,7 +23,7 @@ use std::error::Error;
 use std::path::Path;
 use tally::{Standing, Tally};
 
-/// A classifier learns from this many vehicles of each kind, or from so many times as many as are judged, if that is fewer.
+/// A classifier learns from this many vehicles of each kind, or from this multiple of those that are judged, whichever is less.
 const LEARNT: usize = 7_500;
 const LEARNT_TO_JUDGED: usize = 20;
 
@@ -34,7 +34,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         (World::OtherMakes, "other makes", 176),
         (World::Shifted, "shifted", 172),
     ];
-    // A number is a count, although some refrigerants are called by one.
+    // A number is a count, although the names of some refrigerants may be written as numbers.
     let named = arguments.peek().filter(|word| word.parse::<usize>().is_err());
     if let Some(refrigerant) = named.and_then(|word| Refrigerant::from_id(word)) {
         arguments.next();

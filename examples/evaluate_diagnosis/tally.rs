@@ -1,4 +1,4 @@
-//! What is counted of the answers.
+//! Counts over the answers: how often they are right, and how far their odds are off.
 
 use crate::cases::Judged;
 use crate::draws::KINDS;
@@ -32,7 +32,7 @@ impl Standing {
     }
 
     /// A chart of pressures by ambient with fixed limits: high side by US Army TM 5-3805-291-23-1, table 1, low side 25
-    /// to 45 psig; what the two say together is common practice, no source.
+    /// to 45 psig; which fault their combination points to is common practice, no source.
     pub(crate) fn chart(case: &Judged) -> Self {
         let psig = |reading: Option<Reading<Pressure>>| {
             let place = case.conditions.surroundings;

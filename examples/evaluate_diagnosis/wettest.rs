@@ -1,10 +1,10 @@
-//! No drawn weather is wetter than weather gets.
+//! A limit on the dew point of drawn weather.
 
 use coldloop::Error;
 use coldloop::air::MoistAir;
 use coldloop::units::Surroundings;
 
-/// The relative humidity `u` of air at `ambient_c`, or less where its dew point would lie above 30 °C: no weather is wetter.
+/// The relative humidity `u` of air at `ambient_c`, or less where its dew point would be above 30 °C.
 pub(crate) fn at_most_wet(ambient_c: f64, place: Surroundings, u: f64) -> Result<f64, Error> {
     let wettest = MoistAir::from_dew_point(
         ambient_c + 273.15,

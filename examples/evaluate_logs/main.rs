@@ -1,5 +1,5 @@
-//! How a log is judged while it runs: how often the verdict changes, how often the truth is among the first three, how often a sound
-//! vehicle is named faulty; beside the same log typed in by hand as the medians of its last two minutes.
+//! How well logs are judged while they run: how often the verdict changes, how often the truth is among the first three, how often a
+//! sound vehicle is named faulty; compared with the same log typed in by hand as the medians of its last two minutes.
 //!
 //! `cargo run --release --example evaluate_logs -- FOLDER` takes a folder with `index.jsonl` and a CSV for each log. A line of the
 //! index has `id`, `system`, `conditions`, and, for the score alone, `truth` and `speeds_rpm`.
@@ -14,7 +14,7 @@ use score::{Score, Told};
 use std::error::Error;
 use std::path::Path;
 
-/// Seconds between two looks at the verdict.
+/// Seconds between two verdicts.
 const LOOK_S: f64 = 5.0;
 
 fn main() -> Result<(), Box<dyn Error>> {

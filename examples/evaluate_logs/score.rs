@@ -1,4 +1,4 @@
-//! Counting.
+//! The counts over all logs.
 
 use coldloop::diagnosis::Judgement;
 use coldloop::{Fault, VerdictKind};
@@ -33,7 +33,7 @@ impl Entry {
     }
 }
 
-/// What was told at one time.
+/// The verdict at one time.
 #[derive(Clone, PartialEq)]
 pub(crate) struct Told {
     time_s: f64,
@@ -64,9 +64,9 @@ fn first_three(judgement: &Judgement) -> Vec<Fault> {
     judgement.faults().iter().take(3).map(|ranked| ranked.fault).collect()
 }
 
-/// A truth that was ruled out counts as this likely.
+/// The least probability that the log loss takes for the truth.
 const LEAST: f64 = 1e-4;
-/// After this time the verdict should stand, s.
+/// Changes of the verdict after this time are counted, s.
 const THIRD_MINUTE_S: f64 = 180.0;
 
 #[derive(Default)]

@@ -1,12 +1,12 @@
 //! The fixed flow of a printed manual: looks, then two pressures beside a chart, then the list of that pattern.
 //!
 //! Sources, all of the US Army. What to look at before any gauge (clutch, belt, condenser, air flow, leaks, sight glass), and
-//! that what is found is mended at once: TM 9-2320-387-24-2, 14-4 and 14-5, and TM 9-2320-363-34-1, preliminary checks. Limits
+//! that a defect that is found is repaired at once: TM 9-2320-387-24-2, 14-4 and 14-5, and TM 9-2320-363-34-1, preliminary checks. Limits
 //! of the high side, and the lower ones of the low side: TM 5-3805-291-23-1, table 1; the upper one of the low side, 45 psig,
 //! is common practice, no source. What each pattern stands for: both low, charge; low side high and high side low, the
 //! compressor, timed at rest: TM 9-2320-387-24-2, table 14-3; a restriction of the suction line, the drier, a high-side hose,
-//! a valve stuck open or closed: TB 9-2320-360-13&P-1, pressures and frost. The order within a list, and what no manual
-//! names, are common practice, no source. When a list is at its end the cheapest repair that is left comes next.
+//! a valve stuck open or closed: TB 9-2320-360-13&P-1, pressures and frost. The order within a list, and all that no manual
+//! names, are common practice, no source. At the end of a list the cheapest remaining repair comes next.
 
 use crate::visit::Visit;
 use crate::ways::by_price;
@@ -80,8 +80,8 @@ const FIRST_LOOKS: [Sign; 8] = [
     ),
 ];
 
-/// What a pattern of the gauges stands for, in the order in which it is followed: what a look can show first, then what
-/// is mended on suspicion.
+/// What a pattern of the gauges stands for, in the order in which it is followed: first what a look can show, then what
+/// is repaired on suspicion.
 struct Page {
     signs: &'static [Sign],
     suspects: &'static [Fault],
@@ -246,7 +246,7 @@ impl Flow<'_> {
             || rest.iter().any(|fault| self.mend(*fault));
     }
 
-    /// Looks for these signs one after the other and mends what they point to; whether that helped.
+    /// Looks for these signs one after the other and repairs what they point to; returns whether that helped.
     fn look(&mut self, signs: &[Sign]) -> bool {
         signs.iter().any(|(check, question, shows, fault)| {
             let visit = self.work.visit;
@@ -261,7 +261,7 @@ impl Flow<'_> {
         })
     }
 
-    /// Sets right a fault that was not yet thought of; whether that helped.
+    /// Repairs a fault that was not tried before; returns whether that helped.
     fn mend(&mut self, fault: Fault) -> bool {
         if self.tried.contains(&fault) || !exists(fault, &self.work.visit.case.system) {
             return false;
@@ -271,12 +271,12 @@ impl Flow<'_> {
     }
 }
 
-/// The page that the two pressures open.
+/// The page of the manual for the two pressures.
 fn page(visit: &Visit) -> &'static Page {
     let place = visit.case.conditions.surroundings;
     let psig = |reading: Option<Reading<Pressure>>| reading.map(|r| r.value.absolute(place).gauge(place).psig());
     let ambient_f = (in_kelvins(visit.case.conditions.ambient) - 273.15) * 1.8 + 32.0;
-    // Table 1 in straight lines from 70 to 110 °F.
+    // Table 1, interpolated linearly from 70 to 110 °F.
     let along = ((ambient_f - 70.0) / 40.0).clamp(0.0, 1.0);
     let side = |value: Option<f64>, least: f64, most: f64| match value {
         Some(psig) if psig < least => Ordering::Less,

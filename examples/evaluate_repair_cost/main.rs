@@ -1,12 +1,12 @@
-//! What it costs to come to the right repair: the plan against three habits, on vehicles drawn afresh.
+//! The cost of reaching the right repair: the plan compared with three other ways, on newly drawn vehicles.
 //!
 //! ```text
 //! cargo run --release --example evaluate_repair_cost -- [VEHICLES]
 //! ```
 //!
 //! Every vehicle has one significant fault (5 % of capacity, 10 % of COP or 1.5 K at the vent), as common as the default
-//! priors say. It is read as in a shop, standing, the blower on high, some temperatures not taken (`visit`). What eyes and
-//! hands find is drawn from `tables/checks`, so that the answers come as the plan expects them, for all ways alike. Costs are
+//! priors say. It is read as in a shop, standing, the blower on high, some temperatures not taken (`visit`). The answers
+//! to looks are drawn from `tables/checks`, with the chances that the plan assumes, for all ways alike. Costs are
 //! the defaults, in minutes of work, parts counted as work.
 //!
 //! - the plan: its first step, then a new plan;
@@ -15,8 +15,8 @@
 //! - the manual: a printed flow, without any inference (`flow`, with its sources);
 //! - dearest first: repairs in the order of price, without looking.
 //!
-//! Who knows the fault pays for the right repair all the same. That floor is part of every figure, and where most of a bill
-//! is floor, no plan can save much of it; so the savings stand beside what was avoidable, too. Their standard errors are
+//! Even somebody who knows the fault pays for the right repair. That least cost is part of every figure, and where it is most of
+//! the cost, no plan can save much; so the savings are also given relative to the avoidable cost. Their standard errors are
 //! those of a ratio of two means over the same vehicles.
 
 #![allow(clippy::cast_precision_loss)] // counts are small
@@ -100,7 +100,7 @@ fn main() -> Result<(), Box<dyn AnyError>> {
     Ok(())
 }
 
-/// What is avoidable, by fault.
+/// The avoidable cost, by fault.
 fn by_fault(bills: &[Bill]) {
     println!(
         "\n{:30}{:>8}{:>8}   avoidable: {}",
@@ -130,7 +130,7 @@ fn mean(figures: impl Iterator<Item = f64>) -> f64 {
     sum / count
 }
 
-/// By which share the sum of the first figures is below that of the second, and its standard error.
+/// The relative difference of the sum of the first figures below that of the second, and its standard error.
 fn saving(pairs: impl Iterator<Item = (f64, f64)> + Clone) -> (f64, f64) {
     let (ours, theirs) = pairs.clone().fold((0.0, 0.0), |(a, b), (x, y)| (a + x, b + y));
     let ratio = ours / theirs;

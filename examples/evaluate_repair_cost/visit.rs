@@ -2,7 +2,9 @@
 
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Settings, diagnose, exists, questions};
-use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, celsius};
+use coldloop::units::{
+    RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, celsius, in_kelvins,
+};
 use coldloop::vehicle::{Conditions, Instruments, Make, Population, Simulation, System, simulate};
 use coldloop::{AirSource, Check, Compressor, Error, Expansion, Fault, Observation, Refrigerant, VehicleClass};
 use rand::{Rng, RngExt};
@@ -32,7 +34,7 @@ impl Visit {
         }
     }
 
-    /// The answer to a question, whoever asks it.
+    /// The answer to a question, the same for every way.
     pub(crate) fn answer(&self, observation: Observation) -> bool {
         self.answers[observation.code() as usize - 1]
     }
@@ -43,12 +45,12 @@ impl Visit {
 pub(crate) enum From {
     /// Anywhere up to 2,000 m, of any class.
     Anywhere,
-    /// A garage at so many metres, by the classes that it has.
+    /// A garage at this altitude, m, with vehicles of these classes.
     Garage(f64, &'static [VehicleClass]),
 }
 
-/// The next vehicle. What the model has no steady state for, a fault that does not show, and readings that no instrument
-/// of a shop shows are drawn again.
+/// The next vehicle. It is drawn again where the model has no steady state, the fault does not show, or a reading is beyond the
+/// instruments of a shop.
 pub(crate) fn drawn(rng: &mut ChaCha8Rng, from: From) -> Visit {
     loop {
         if let Ok(Some(visit)) = attempt(rng, from) {
@@ -78,7 +80,7 @@ fn attempt(rng: &mut ChaCha8Rng, from: From) -> Result<Option<Visit>, Error> {
     let engine_hz = rng.random_range(20.0..35.0);
     let conditions = Conditions {
         relative_humidity: Some(RelativeHumidity::from_fraction(rng.random_range(0.2..0.8))),
-        // The speed of a motor is its own affair.
+        // The speed of a motor does not depend on the engine.
         engine_speed: Some(RotationalSpeed::from_hz(engine_hz)).filter(|_| system.compressor != Compressor::Electric),
         air_source: Some(AirSource::ALL[pick(rng, 2)]),
         blower: Some(1.0),
@@ -136,7 +138,9 @@ fn by_prior(rng: &mut impl Rng, possible: &[Fault]) -> Fault {
 }
 
 fn significant(sound: &Simulation, faulty: &Simulation) -> bool {
-    faulty.capacity_w < 0.95 * sound.capacity_w || faulty.cop < 0.9 * sound.cop || faulty.vent_k > sound.vent_k + 1.5
+    faulty.capacity.w() < 0.95 * sound.capacity.w()
+        || faulty.cop < 0.9 * sound.cop
+        || in_kelvins(faulty.vent) > in_kelvins(sound.vent) + 1.5
 }
 
 /// The temperature that a check reads; none for one that asks questions.
@@ -154,7 +158,7 @@ fn reading(readings: &mut Readings, check: Check) -> Option<&mut Option<Reading<
     }
 }
 
-/// Whether a check would tell something in this case.
+/// Whether a check would give something new in this case.
 pub(crate) fn missing(case: &Case, check: Check) -> bool {
     let mut readings = case.readings;
     match reading(&mut readings, check) {

@@ -6,7 +6,7 @@ use coldloop::diagnosis::{Action, Settings, diagnose, exists, judge};
 use coldloop::{Check, Error, Fault, VerdictKind};
 use std::time::Instant;
 
-/// More steps than anybody takes: the vehicle is handed over.
+/// After this many steps the vehicle is handed over.
 const MOST_STEPS: usize = 60;
 
 /// Always the first step of the plan, made anew with what was found.
@@ -17,7 +17,7 @@ pub(crate) fn plan(visit: &Visit, times_us: &mut Vec<f64>) -> Result<Minutes, Er
         let plan = judge(&case, &work.settings)?.plan(&work.settings);
         times_us.push(began.elapsed().as_secs_f64() * 1e6);
         let Some(step) = plan.steps.first() else {
-            // Given back as sound; the customer comes again.
+            // Returned as sound; the customer comes back.
             work.mend(Fault::NoFault);
             continue;
         };
@@ -39,7 +39,7 @@ pub(crate) fn plan(visit: &Visit, times_us: &mut Vec<f64>) -> Result<Minutes, Er
 }
 
 /// Reads what is missing and takes every look, the shortest first, until a fault is named; then repairs the likeliest, and
-/// thinks again.
+/// judges again.
 pub(crate) fn informed_list(visit: &Visit) -> Result<Minutes, Error> {
     let (mut case, mut work) = (visit.case, Work::new(visit));
     let mut checks: Vec<Check> = Check::ALL

@@ -7,12 +7,12 @@ use coldloop::{Check, Fault};
 /// Where the minutes went.
 #[derive(Clone, Copy, Default)]
 pub(crate) struct Minutes {
-    /// The right repair with the look whether it helped, and the recovery that it needs: nobody can do with less.
+    /// The right repair with the check whether it helped, and the recovery that it needs: the least possible.
     pub(crate) right: f64,
     pub(crate) checks: f64,
     /// Repairs that did not help, and a recovery that the right one did not need.
     pub(crate) wrong: f64,
-    /// Handed over to somebody who knows more, who finds what is wrong.
+    /// Handing over to a specialist, who finds the fault.
     pub(crate) handed: f64,
 }
 
@@ -21,12 +21,12 @@ impl Minutes {
         self.right + self.avoidable()
     }
 
-    /// What who knows the fault would not spend.
+    /// What somebody who knows the fault would not spend.
     pub(crate) fn avoidable(&self) -> f64 {
         self.checks + self.wrong + self.handed
     }
 
-    /// For who knows the fault.
+    /// The cost for somebody who knows the fault.
     pub(crate) fn least(fault: Fault) -> f64 {
         let prices = Settings::default().prices;
         let recovery = if repair(fault).recovery {
@@ -56,19 +56,19 @@ impl<'a> Work<'a> {
         }
     }
 
-    /// What was spent so far, who knows the fault would not have.
+    /// What was spent so far; somebody who knows the fault would have spent nothing.
     pub(crate) fn spent(&self) -> f64 {
         self.minutes.avoidable()
     }
 
-    /// Pays for a check; what it shows is the visit's.
+    /// Adds the cost of a check; its result comes from the visit.
     pub(crate) fn check(&mut self, check: Check, recovers: bool) {
         let prices = &self.settings.prices;
         self.minutes.checks += prices.in_minutes(prices.check(check));
         self.settings.recovered |= recovers;
     }
 
-    /// Tries a repair; whether it helped.
+    /// Tries a repair; returns whether it helped.
     pub(crate) fn mend(&mut self, fault: Fault) -> bool {
         self.settings.recovered |= repair(fault).recovery;
         self.helped = fault == self.visit.fault;
@@ -80,7 +80,7 @@ impl<'a> Work<'a> {
         self.helped
     }
 
-    /// The bill; what is not repaired yet is handed over, and repaired then.
+    /// The bill; a vehicle that is not repaired yet is handed over and repaired there.
     pub(crate) fn close(self) -> Minutes {
         let (prices, mut minutes) = (&self.settings.prices, self.minutes);
         minutes.right = Minutes::least(self.visit.fault);

@@ -1,4 +1,4 @@
-//! What the independent simulator answers, from its moments.
+//! The values of the independent simulator for a fact, from its moments.
 
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::air::MoistAir;
@@ -156,14 +156,14 @@ fn term(name: &str, fact: &Fact, system: &System) -> Result<f64, Box<dyn Error>>
     Ok(product.ok_or(format!("term {name}"))?)
 }
 
-/// Of values at rising severities, that of the fact's severity, between two of them; the last one where none is stated.
+/// The value at the fact's severity, interpolated between values at rising severities; the last one where none is stated.
 fn at(fact: &Fact, values: &[(f64, f64)]) -> Option<f64> {
     let Some(severity) = fact.severity else {
         return values.last().map(|(_, value)| *value);
     };
     let (first, last) = (values.first()?, values.last()?);
     if severity <= first.0 {
-        // From nothing at no severity.
+        // No shift at severity 0.
         return Some(first.1 * severity / first.0);
     }
     let between = values.windows(2).find(|pair| severity <= pair[1].0);

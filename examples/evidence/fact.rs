@@ -1,4 +1,4 @@
-//! The facts of `tables/evidence` that a model can answer.
+//! The facts of `tables/evidence` for which a model has a value.
 
 use coldloop::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, celsius};
 use coldloop::vehicle::{Conditions, FaultCause, System};
@@ -62,7 +62,7 @@ pub(crate) struct Fact {
     /// How severe, where the source says it.
     pub(crate) severity: Option<f64>,
     pub(crate) reading: Reading,
-    /// Whether the figure is that at which the clutch lets go, not the mean of its cycles.
+    /// Whether the figure is that at which the clutch disengages, not the mean of its cycles.
     pub(crate) lowest: bool,
     /// Whether the figures are changes against the sound system.
     pub(crate) change: bool,
@@ -72,7 +72,7 @@ pub(crate) struct Fact {
 }
 
 impl Fact {
-    /// Whether a printed range and the part between 10 and 90 % have something in common.
+    /// Whether a printed range and the range from 10 to 90 % overlap.
     pub(crate) fn agrees(&self, figure: &Figure) -> Option<bool> {
         let [low, high] = figure.part?;
         Some(self.low.is_none_or(|least| high >= least) && self.high.is_none_or(|most| low <= most))
@@ -216,7 +216,7 @@ fn speed_rpm(text: &str) -> Result<f64, Box<dyn Error>> {
     }
 }
 
-/// The systems of which a source may speak. R-12 is answered with R-134a where only a change is asked for.
+/// The systems that a source may mean. R-134a replaces R-12 where only a change is stated.
 fn systems(refrigerant: &str, expansion: &str, compressor: &str, change: bool) -> Vec<System> {
     let refrigerant = match Refrigerant::from_id(refrigerant) {
         Some(known @ (Refrigerant::R134a | Refrigerant::R1234yf)) => known,

@@ -1,15 +1,15 @@
 //! Published bands and effects beside two models: vehicles of this library, and an independent simulator.
 //!
-//! `cargo run --release --example evidence` prints three tables, a line for each published fact of `tables/evidence` that a model
-//! can answer: sound systems, systems with a fault, and measured changes. `-- 200` draws 200 vehicles for each kind of system
-//! instead of 40. For this library's vehicles stand the median and the part between 10 and 90 %; for the independent simulator
-//! (`tables/atlas`) the same of its t distribution, or its mean change.
+//! `cargo run --release --example evidence` prints three tables, a line for each published fact of `tables/evidence` for which a
+//! model has a value: sound systems, systems with a fault, and measured changes. `-- 200` draws 200 vehicles for each kind of system
+//! instead of 40. This library's vehicles are given by the median and the range from 10 to 90 %; the independent simulator
+//! (`tables/atlas`) by the same of its t distribution, or by its mean change.
 //!
 //! What a source does not state is taken as: fresh air, 50 % humidity, highest blower, standing, 1,500 rpm (800 at idle), at
-//! the sea; a valve and an orifice tube, a fixed and a variable compressor in equal parts. A fault whose size is not stated is
+//! sea level; a valve and an orifice tube, a fixed and a variable compressor in equal parts. A fault whose size is not stated is
 //! one that has gone far, as fault tables print it: drawn evenly between 0.5 and 0.95 (overcharge 0.25 to 0.5), and for the
 //! independent simulator its most severe rows. Recirculated air with doors open is air of the weather. Where a source
-//! reads the low side as the clutch lets go, so do we; the moments of the independent simulator are of means.
+//! reads the low side just before the clutch disengages, so do our vehicles; the moments of the independent simulator are of means.
 
 mod atlas;
 mod fact;

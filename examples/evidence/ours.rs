@@ -1,13 +1,14 @@
-//! What vehicles of this library answer.
+//! The values of this library's vehicles for a fact.
 
 use crate::fact::{Fact, Figure, Reading};
 use coldloop::diagnosis::exists;
+use coldloop::units::in_kelvins;
 use coldloop::vehicle::{FaultSeverity, Make, Population, Simulation, System, Vehicle, simulate};
 use coldloop::{Error, Fault, Refrigerant, VehicleClass};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
-/// One vehicle of a system, and its make: the only place that knows how vehicles are drawn.
+/// Draws one vehicle of a system, and its make; vehicles are drawn nowhere else.
 fn drawn(rng: &mut ChaCha8Rng, system: System) -> Result<(Make, Vehicle), Error> {
     let cars = Population::usual(system, VehicleClass::Car);
     let uniforms = std::array::from_fn(|_| rng.random());
@@ -73,13 +74,13 @@ fn faults(fact: &Fact, make: &Make, system: &System, severity: f64, u: f64) -> R
 
 fn level(fact: &Fact, s: &Simulation) -> f64 {
     match fact.reading {
-        Reading::LowSide if fact.lowest => s.swing.map_or(s.low_side_pa, |swing| swing.low_side_pa.0),
-        Reading::LowSide => s.low_side_pa,
-        Reading::HighSide => s.high_side_pa,
-        Reading::Vent => s.vent_k,
-        Reading::DischargeLine => s.discharge_line_k,
-        Reading::Capacity => s.capacity_w,
-        Reading::Efficiency => s.capacity_w / s.power_w,
+        Reading::LowSide if fact.lowest => s.swing.map_or(s.low_side, |swing| swing.low_side.0).pa(),
+        Reading::LowSide => s.low_side.pa(),
+        Reading::HighSide => s.high_side.pa(),
+        Reading::Vent => in_kelvins(s.vent),
+        Reading::DischargeLine => in_kelvins(s.discharge_line),
+        Reading::Capacity => s.capacity.w(),
+        Reading::Efficiency => s.capacity.w() / s.power.w(),
     }
 }
 

@@ -25,7 +25,7 @@ const PADDING: f64 = 6.0;
 /// Height of a line of the foot, and how many letters it holds.
 const LINE: f64 = 13.0;
 const LETTERS: usize = 118;
-/// Within so many scales lie 80 % of a t distribution with five degrees of freedom.
+/// Half width, in scales, of the middle 80 % of a t distribution with five degrees of freedom.
 const MIDDLE_80: f64 = 1.476;
 
 const PALE: &str = "#ebebeb";
@@ -106,7 +106,7 @@ fn measured<'a>(page: &Page, facts: &'a [Fact]) -> Vec<Measured<'a>> {
     measured
 }
 
-/// How many measured changes stand below each other in a row.
+/// How many measured changes are below each other in a row.
 fn depth(fault: Fault, measured: &[Measured<'_>]) -> usize {
     let of = |figure| {
         measured
@@ -161,7 +161,7 @@ fn panels(page: &Page, measured: &[Measured<'_>]) -> Vec<Panel> {
     page.figures.iter().enumerate().map(panel).collect()
 }
 
-/// The next of 1, 2, 5, 10, ... that is no less.
+/// The least of 1, 2, 5, 10, ... that is not smaller.
 fn step(least: f64) -> f64 {
     let ten = 10_f64.powf(least.log10().floor());
     [1.0, 2.0, 5.0, 10.0]
@@ -248,7 +248,7 @@ impl Panel {
         let points: Vec<[f64; 2]> = (0..rows.len())
             .map(|i| [self.x(rows[i].moves[place].shift), at(i)])
             .collect();
-        // What has no measure has no order either.
+        // Without a measure the severities have no order.
         if rows.iter().any(|row| !measure(row.fault).is_empty()) {
             svg.path(&points, 0.8);
         }
@@ -348,7 +348,7 @@ fn foot(page: &Page, measured: &[Measured<'_>]) -> [Vec<String>; 2] {
         "the same for all refrigerants but R-744"
     };
     let note = format!(
-        "Below the name of a fault stands the measure of its severity. Forms of one fault are drawn as one, with the spread between \
+        "Below the name of a fault is the measure of its severity. Forms of one fault are drawn as one, with the spread between \
          them. Shifts and spreads are {family}; shifts follow ambient, water in the air and engine speed."
     );
     sources.extend(wrapped(&note, LETTERS));

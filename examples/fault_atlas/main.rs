@@ -6,9 +6,9 @@
 //! ```
 //!
 //! The first draws a page for every family of refrigerants, expansion device and group of compressors into target/fault_atlas/;
-//! the second draws the page of one system. Rows are faults and columns figures; a page shows by how much each source has each fault
-//! move each figure, from mild to severe, with the spread of vehicles, beside the band of sound systems and the measured changes
-//! of `tables/evidence/effects.csv`. The weather stands in [`day`].
+//! the second draws the page of one system. Rows are faults and columns figures; a page shows by how much, according to each source, each fault
+//! moves each figure, from mild to severe, with the spread of vehicles, beside the band of sound systems and the measured changes
+//! of `tables/evidence/effects.csv`. The weather is that of [`day`].
 
 mod drawing;
 mod measured;
@@ -61,8 +61,8 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// A system for each page of the atlas: R-134a stands for all refrigerants but R-744, and internal control for both kinds of
-/// variable compressor, for the shifts are the same.
+/// A system for each page of the atlas: R-134a represents all refrigerants but R-744, and internal control both kinds of
+/// variable compressor, because the shifts are the same.
 fn kinds() -> Vec<System> {
     let mut kinds = Vec::new();
     for refrigerant in [Refrigerant::R134a, Refrigerant::R744] {

@@ -31,7 +31,7 @@ enum Change {
     Direction(f64),
 }
 
-/// Where a change stands on the scale of a page.
+/// The position of a change on the scale of a page.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) enum Mark {
     /// K, from one end to the other.
@@ -89,10 +89,10 @@ fn fact(row: &Row) -> Result<Option<Fact>, Box<dyn std::error::Error>> {
 }
 
 impl Fact {
-    /// Where the change stands on a page; `None` where it was measured on another kind of system.
+    /// The position of the change on a page; `None` where it was measured on another kind of system.
     ///
     /// A change of pressure becomes one of saturation temperature, from the median of sound systems on, of the refrigerant that was
-    /// measured. What was measured with R-12 stands on the pages of R-134a, which replaced it in the same systems.
+    /// measured. What was measured with R-12 is on the pages of R-134a, which replaced it in the same systems.
     pub(crate) fn mark(&self, page: &Page) -> Option<Mark> {
         let own = page.system.refrigerant;
         let refrigerant = self.refrigerant.unwrap_or(own);

@@ -79,7 +79,7 @@ impl Page {
         self.rows.iter().filter(move |row| row.fault == fault)
     }
 
-    /// The sources that speak.
+    /// The sources with rows.
     pub(crate) fn sources(&self) -> impl Iterator<Item = Source> {
         let speaks = |source: &Source| self.rows.iter().any(|row| row.source == *source);
         [Source::VehicleModel, Source::IndependentSimulator, Source::Published]

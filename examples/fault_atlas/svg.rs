@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-/// The letters of all words. Any of them is on any machine, and all have about the same width.
+/// The fonts of all words. Every machine has one of them, and all have about the same width.
 const FONT: &str = "Helvetica, Arial, 'Liberation Sans', sans-serif";
 
 /// A drawing of some size, in points.
@@ -12,7 +12,7 @@ pub(crate) struct Svg {
     height: f64,
 }
 
-/// At which end a word is held.
+/// The alignment of a word.
 #[derive(Clone, Copy)]
 pub(crate) enum Held {
     Left,

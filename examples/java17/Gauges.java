@@ -3,7 +3,7 @@
 // cargo build --release -p coldloop-c
 // java --add-modules jdk.incubator.foreign --enable-native-access=ALL-UNNAMED examples/java17/Gauges.java target/release/libcoldloop_c.so
 //
-// From Java 22 on the same calls live in java.lang.foreign (Linker.nativeLinker(), Arena, MemorySegment).
+// From Java 22 on the same calls are in java.lang.foreign (Linker.nativeLinker(), Arena, MemorySegment).
 
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodType;

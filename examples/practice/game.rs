@@ -17,7 +17,7 @@ use std::io::{BufRead, Write};
 /// The garage: its altitude, m, and what it has; the street sweeper has the cab of a car of the middle class.
 const GARAGE: From = From::Garage(1_600.0, &[VehicleClass::Van, VehicleClass::Bus, VehicleClass::Car]);
 
-/// More steps than anybody takes: the vehicle is handed over.
+/// After this many steps the vehicle is handed over.
 const MOST_STEPS: usize = 60;
 
 const HELP: &str = "Write one of these:
@@ -154,7 +154,7 @@ fn check_called(name: &str) -> Option<Check> {
     Check::from_id(name).or_else(|| Check::ALL.into_iter().find(fills))
 }
 
-/// Does a check: pays for it, takes in what it shows, and tells that.
+/// Does a check: adds its cost, takes its result into the case, and prints it.
 fn look(visit: &Visit, session: &mut Session, work: &mut Work<'_>, check: Check) -> Result<String, Error> {
     let asked: Vec<Observation> = questions(check, &visit.case.system).collect();
     let told = if asked.is_empty() {
@@ -232,7 +232,7 @@ fn by_plan(visit: &Visit) -> Result<(Minutes, Vec<String>), Error> {
                 break;
             }
             None => {
-                // Given back as sound; the customer comes again, and he is right.
+                // Returned as sound; the customer comes back, because the fault is still there.
                 told.push("given back".to_string());
                 work.mend(Fault::NoFault);
                 let settings = session.settings().with_prior(Fault::NoFault, 0.0);

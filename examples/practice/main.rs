@@ -1,16 +1,16 @@
-//! Practice: a vehicle of the garage with a hidden fault. Ask, look, read, each at its price; find it with as little work as the
-//! plan of the library does.
+//! Practice: a vehicle of the garage with a hidden fault. The learner asks for readings, looks and checks, each at its
+//! price, and tries to find the fault with as little work as the plan of the library.
 //!
 //! ```text
 //! cargo run --release --example practice -- [--seed N] [--answers FILE]
 //! ```
 //!
 //! The garage is invented: municipal vans, buses and a street sweeper at 1,600 m. The vehicle model hides a fault in one of
-//! them, as common as the default priors say; what eyes and hands find is drawn from `tables/checks`
+//! them, as common as the default priors say; the answers to looks are drawn from `tables/checks`
 //! (`examples/evaluate_repair_cost`). A seed repeats a case. A file of answers, a line each as they would be typed, plays a case
 //! without a terminal; a line that is not understood then ends it with status 2.
 
-#![allow(clippy::print_stdout)] // that is what it is for
+#![allow(clippy::print_stdout)] // the program prints its dialogue
 
 mod game;
 #[allow(dead_code)] // the evaluation uses the rest of it
@@ -38,7 +38,7 @@ fn main() -> ExitCode {
 }
 
 fn practise(mut arguments: impl Iterator<Item = String>) -> Result<(), String> {
-    // Without a seed a case like no other.
+    // Without a seed the case is a new one each time.
     let since = SystemTime::now().duration_since(UNIX_EPOCH).unwrap_or_default();
     let (mut seed, mut answers) = (u64::from(since.subsec_nanos() % 1_000_000), None);
     while let Some(option) = arguments.next() {

@@ -62,7 +62,7 @@ def known(vehicle):
 
 
 def judge(vehicle, seconds, low, high, vent, speed, clutch):
-    """What DuckDB calls for a window; missing values are samples without that channel."""
+    """The function that DuckDB calls for a window; missing values are samples without that channel."""
     columns = {
         "low_side_kpa_gauge": low,
         "high_side_kpa_gauge": high,

@@ -1,4 +1,4 @@
-"""A fleet's readings judged from polars and from DuckDB: tables go in and come out in their own kind."""
+"""A fleet's readings judged from polars and from DuckDB: a table goes in, a table of the same kind comes out."""
 
 import coldloop
 import duckdb
@@ -21,7 +21,7 @@ fleet = pl.DataFrame(
 verdicts = coldloop.diagnose_table(fleet, keep=["vehicle"])
 print(verdicts.select("vehicle", "verdict", "named", pl.col("superheat_k").round(1)))
 
-# DuckDB hands over a query and takes an Arrow table by its name in a query: files of any size, read in parts.
+# DuckDB passes the result of a query in parts and reads an Arrow table by its name in a query, so that files may be of any size.
 readings = duckdb.sql("select * from fleet where altitude_m > 1000").to_arrow_table()
 answers = coldloop.diagnose_table(readings, keep=["vehicle"])
 worst = "select vehicle, named, round(100 * odds_undercharge) as undercharge_percent from answers order by 3 desc"

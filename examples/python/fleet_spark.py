@@ -46,7 +46,7 @@ def write(folder, rows):
 
 
 def judge(batches):
-    """What runs in each of Spark's Python workers; Spark keeps the cores busy, so that one thread is enough here."""
+    """The function that runs in each of Spark's Python workers; Spark keeps the cores busy, so that one thread is enough here."""
     for batch in batches:
         yield coldloop.diagnose_table(batch, keep=["vehicle"], errors="nan", threads=1)
 

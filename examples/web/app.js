@@ -37,7 +37,7 @@ function attempt(trouble, action) {
   }
 }
 
-/** A line to write on, or a choice; `changed` is called with what was written and may be refused. */
+/** A text field, or a choice; `changed` is called with the input and may refuse it. */
 function field([key, example, choices], value, changed) {
   const trouble = element("p", { className: "trouble", role: "alert", hidden: true });
   const input = choices
@@ -52,7 +52,7 @@ function field([key, example, choices], value, changed) {
   return element("div", {}, element("label", {}, say(key), hint, input), trouble);
 }
 
-// An altitude and the pressure of a barometer tell the same, and the session holds the pressure.
+// An altitude and a barometer give the same quantity, and the session holds the pressure.
 const STORED = { altitude: "barometer" };
 const isPressure = (text) => /pa|bar|hg|psi/i.test(text);
 
@@ -63,7 +63,7 @@ function stored(key) {
   return value === undefined ? "" : JSON.stringify(value);
 }
 
-/** The same as it was written, or from SI. */
+/** The same as it was written, or else converted from SI. */
 function shown(key) {
   const value = stored(key);
   if (value === "" || written[`${key} ${value}`] !== undefined) return written[`${key} ${value}`] ?? "";
@@ -78,7 +78,7 @@ function shown(key) {
   return unit === "" && !Number.isNaN(Number(number)) ? `${round(Number(number) * 100, 1)} %` : given;
 }
 
-/** Adds what was written to the session. An empty line leaves what is known: that is taken back by the button. */
+/** Adds the input to the session. An empty field changes nothing: the button takes an entry back. */
 function add(key, text) {
   if (text !== "" && text !== shown(key)) known(key, text);
   show();
@@ -96,7 +96,7 @@ function units() {
   return / bar/.test(texts) ? "bar" : "metric";
 }
 
-/** Lays out the sheet anew: another visit or another language. */
+/** Builds the page anew, for another visit or another language. */
 function layOut() {
   document.documentElement.lang = language();
   document.title = say("title");
@@ -118,7 +118,7 @@ function layOut() {
   show();
 }
 
-/** Shows what is known now; a line that was refused stays as it was written. */
+/** Shows what is known now; a field that was refused keeps its input. */
 function show() {
   for (const input of place("visit").querySelectorAll('[name]:not([aria-invalid="true"])')) input.value = shown(input.name);
   const { after, undo } = JSON.parse(session.stored);
@@ -142,7 +142,7 @@ function showAnswer() {
   const step = session.next({ language: language() });
   const page = new DOMParser().parseFromString(session.page({ language: language(), units: units() }), "text/html");
   const [style, article] = ["style", "article"].map((part) => document.adoptNode(page.querySelector(part)));
-  // What must stop stands above everything else that is told.
+  // A reason to stop is above everything else.
   const stop = article.querySelector(":scope > section.care")?.cloneNode(true) ?? "";
   place("next").replaceChildren(stop, stepShown(step));
   place("page").replaceChildren(style, article);
@@ -187,7 +187,7 @@ function file() {
   return JSON.stringify({ ...stored, meta: { ...meta, vehicle, written } });
 }
 
-/** Takes up a visit from a file. */
+/** Resumes a visit from a file. */
 function open(text) {
   session = coldloop.session(text);
   ({ vehicle = "", written = {} } = JSON.parse(session.stored).meta ?? {});

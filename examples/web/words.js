@@ -1,4 +1,4 @@
-// What the page says by itself; everything else is said by the library.
+// The page's own texts; all other texts come from the library.
 
 /** The entries of a form: key of a readings file, an example, and the ids that may be chosen, where it is a choice. */
 const REFRIGERANTS = ["R-134a", "R-1234yf", "R-744", "R-152a", "R-12", "R-22", "R-290", "R-600a", "R-513A", "R-407C", "R-410A"];
@@ -70,7 +70,7 @@ export const WORDS = {
   "conditions.humidity": ["Relative humidity", "Humedad relativa"],
   "conditions.engine_speed": ["Engine speed", "Régimen del motor"],
   "conditions.vehicle_speed": ["Speed of the vehicle", "Velocidad del vehículo"],
-  "conditions.running": ["Running since", "En marcha desde hace"],
+  "conditions.running": ["Running for", "En marcha desde hace"],
   "conditions.blower": ["Blower", "Ventilador interior"],
   "conditions.air_source": ["Air from", "Toma de aire"],
   "readings.low_side": ["Low-side pressure", "Presión del lado de baja"],

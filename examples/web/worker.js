@@ -1,4 +1,4 @@
-// Keeps the page on the tablet: what the server gives is kept, and given again where the server cannot be reached.
+// Keeps the page on the tablet: stores what the server sends, and serves it where the server cannot be reached.
 
 const FILES = ["./", "index.html", "app.js", "words.js", "style.css", "coldloop/coldloop.js", "coldloop/coldloop.wasm"];
 

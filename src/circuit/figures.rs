@@ -27,7 +27,7 @@ pub(super) fn pressure(reading: Reading<Pressure>, datum: Surroundings, input: I
         Pressure::Absolute(pressure) => (pressure.pa(), 0.0),
         Pressure::Gauge(pressure) => {
             let shown_pa = GAUGE_PRESSURE.check(pressure.pa())?;
-            (shown_pa + datum.pressure().pa(), datum.standard_uncertainty_pa())
+            (shown_pa + datum.pressure().pa(), datum.standard_uncertainty().pa())
         }
     };
     Ok(Known::measured(ABSOLUTE_PRESSURE.check(pa)?, input, own).and(Input::Air, datum_uncertainty_pa))
@@ -126,7 +126,7 @@ pub(super) fn isentropic_efficiency(
     let ideal = saturation::line_of(refrigerant)
         .state_ps(outlet.state.p_pa, inlet.state.s_j_kg_k, Reference::Iir)
         .ok()?;
-    let s_by_t = inlet.response.cp_j_kg_k / inlet.state.t_k;
+    let s_by_t = inlet.response.cp.j_kg_k() / inlet.state.t_k;
     let s_by_p = -inlet.response.isobaric_expansion_1_k / inlet.state.rho_kg_m3;
     let ideal_h = Known::of(
         ideal.h_j_kg,
@@ -174,7 +174,7 @@ impl Point {
 
     /// dh = cp dT - mu cp dp, mu being the Joule-Thomson coefficient.
     fn enthalpy(self) -> Known {
-        let cp = self.response.cp_j_kg_k;
+        let cp = self.response.cp.j_kg_k();
         let by_pressure = -self.response.joule_thomson_k_pa * cp;
         Known::of(
             self.state.h_j_kg,

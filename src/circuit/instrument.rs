@@ -3,6 +3,9 @@
 use crate::error::Error;
 use crate::names::{GaugeClass, Thermometer};
 use crate::range::GAUGE_PRESSURE;
+use crate::units::{
+    GaugePressure, PressureDifference, Temperature, TemperatureDifference, in_kelvins, kelvins_difference,
+};
 
 /// The standard uncertainty of a limit of error: an error anywhere within the limit is taken as equally likely.
 ///
@@ -17,6 +20,13 @@ const SQRT_3: f64 = 1.732_050_807_568_877_2;
 ///
 /// The maker's limit of error is a fraction of the span, so the same gauge is six times as uncertain, relative to
 /// what it shows, at a sixth of its scale.
+///
+/// ```
+/// use coldloop::circuit::Gauge;
+/// use coldloop::units::GaugePressure;
+/// let shown = GaugePressure::from_bar(2.0);
+/// assert!(Gauge::DIGITAL.limit_of_error(shown) > Gauge::LOW_SIDE.limit_of_error(shown)); // its scale is three times as long
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Gauge {
     class: GaugeClass,
@@ -61,18 +71,18 @@ impl Gauge {
         high_pa: 3_500_000.0,
     };
 
-    /// A gauge of this class whose scale runs from `low_pa` to `high_pa` above the surrounding air.
+    /// A gauge of this class whose scale runs from one pressure to another.
     ///
     /// Errors: `NotFinite`; `OutOfRange` when an end lies outside [`GAUGE_PRESSURE`] or the upper end is not above the lower.
     ///
     /// ```
-    /// use coldloop::{GaugeClass, circuit::Gauge};
-    /// let gauge = Gauge::new(GaugeClass::Class1, 0.0, 2_500_000.0)?;
-    /// assert_eq!(gauge.limit_of_error_pa(800_000.0), 25_000.0);
+    /// use coldloop::{GaugeClass, circuit::Gauge, units::{GaugePressure, PressureDifference}};
+    /// let gauge = Gauge::new(GaugeClass::Class1, GaugePressure::from_bar(0.0), GaugePressure::from_bar(25.0))?;
+    /// assert_eq!(gauge.limit_of_error(GaugePressure::from_bar(8.0)), PressureDifference::from_kpa(25.0));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn new(class: GaugeClass, low_pa: f64, high_pa: f64) -> Result<Self, Error> {
-        let (low_pa, high_pa) = (GAUGE_PRESSURE.check(low_pa)?, GAUGE_PRESSURE.check(high_pa)?);
+    pub fn new(class: GaugeClass, low: GaugePressure, high: GaugePressure) -> Result<Self, Error> {
+        let (low_pa, high_pa) = (GAUGE_PRESSURE.check(low.pa())?, GAUGE_PRESSURE.check(high.pa())?);
         if high_pa <= low_pa {
             return Err(Error::out_of_range(
                 GAUGE_PRESSURE.quantity,
@@ -87,23 +97,24 @@ impl Gauge {
     /// A gauge with the same scale and another class.
     ///
     /// ```
-    /// use coldloop::{GaugeClass, circuit::Gauge};
-    /// assert_eq!(Gauge::LOW_SIDE.of_class(GaugeClass::Class1).limit_of_error_pa(0.0), 11_000.0);
+    /// use coldloop::{GaugeClass, circuit::Gauge, units::{GaugePressure, PressureDifference}};
+    /// let better = Gauge::LOW_SIDE.of_class(GaugeClass::Class1);
+    /// assert_eq!(better.limit_of_error(GaugePressure::from_bar(2.0)), PressureDifference::from_kpa(11.0));
     /// ```
     pub const fn of_class(self, class: GaugeClass) -> Self {
         Self { class, ..self }
     }
 
-    /// The largest error that the class allows where the gauge shows `shown_pa`, Pa.
+    /// The largest error that the class allows where the gauge shows this.
     ///
     /// Source: EN 837-1:1996, accuracy classes (a fraction of the span); ASME B40.100, grades A and B (a smaller fraction
     /// in the middle half of the scale than in its outer quarters); electronic manifolds: common practice.
     ///
     /// That is the error at the temperature of calibration, 20 °C; a hot gauge errs by more (EN 837-1 allows 0.04 % of
     /// the span for each kelvin, from memory).
-    pub fn limit_of_error_pa(self, shown_pa: f64) -> f64 {
+    pub fn limit_of_error(self, shown: GaugePressure) -> PressureDifference {
         let span_pa = self.high_pa - self.low_pa;
-        let position = (shown_pa - self.low_pa) / span_pa;
+        let position = (shown.pa() - self.low_pa) / span_pa;
         let graded = |middle: f64, outside: f64| {
             if (0.25..=0.75).contains(&position) {
                 middle
@@ -119,12 +130,12 @@ impl Gauge {
             GaugeClass::GradeB => graded(0.02, 0.03),
             GaugeClass::Digital => 0.005,
         };
-        fraction * span_pa
+        PressureDifference::from_pa(fraction * span_pa)
     }
 }
 
 impl Thermometer {
-    /// The largest error to expect at the temperature `t_k`, K.
+    /// The largest error to expect at a temperature.
     ///
     /// | thermometer | limit of error | source |
     /// |---|---|---|
@@ -138,18 +149,19 @@ impl Thermometer {
     /// errs by more.
     ///
     /// ```
-    /// use coldloop::Thermometer;
-    /// assert_eq!(Thermometer::PocketDigital.limit_of_error_k(280.0), 1.0);
-    /// assert_eq!(Thermometer::Infrared.limit_of_error_k(423.15), 3.0);
+    /// use coldloop::{Thermometer, units::{celsius, kelvins_difference}};
+    /// assert_eq!(Thermometer::PocketDigital.limit_of_error(celsius(7.0)), kelvins_difference(1.0));
+    /// assert_eq!(Thermometer::Infrared.limit_of_error(celsius(150.0)), kelvins_difference(3.0));
     /// ```
-    pub fn limit_of_error_k(self, t_k: f64) -> f64 {
+    pub fn limit_of_error(self, temperature: Temperature) -> TemperatureDifference {
+        let t_k = in_kelvins(temperature);
         let larger = |limit_k: f64, fraction: f64| f64::max(limit_k, fraction * libm::fabs(t_k - 273.15));
-        match self {
+        kelvins_difference(match self {
             Thermometer::ClampThermocouple => larger(2.5, 0.0075),
             Thermometer::ClampThermistor => 1.3,
             Thermometer::PocketDial => 1.2,
             Thermometer::PocketDigital => 1.0,
             Thermometer::Infrared => larger(2.0, 0.02),
-        }
+        })
     }
 }

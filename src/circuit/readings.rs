@@ -5,7 +5,7 @@ use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, ReadingKind, Thermometer};
 use crate::units::{
     AbsolutePressure, Frequency, GaugePressure, InSi, Measurable, Pressure, PressureDifference, STANDARD_PRESSURE_PA,
-    Surroundings, Temperature, in_kelvins, kelvins_difference,
+    Surroundings, Temperature,
 };
 
 /// A measured value with the standard uncertainty of its instrument.
@@ -54,11 +54,11 @@ impl Reading<Pressure> {
     /// ```
     pub fn pressure(value: impl Into<Pressure>, gauge: Gauge) -> Self {
         let value = value.into();
-        let shown_pa = match value {
-            Pressure::Absolute(pressure) => pressure.pa() - STANDARD_PRESSURE_PA,
-            Pressure::Gauge(pressure) => pressure.pa(),
+        let shown = match value {
+            Pressure::Absolute(pressure) => GaugePressure::from_pa(pressure.pa() - STANDARD_PRESSURE_PA),
+            Pressure::Gauge(pressure) => pressure,
         };
-        Self::within(value, PressureDifference::from_pa(gauge.limit_of_error_pa(shown_pa)))
+        Self::within(value, gauge.limit_of_error(shown))
     }
 }
 
@@ -71,10 +71,7 @@ impl Reading<Temperature> {
     /// assert!((difference_in_kelvins(vent.standard_uncertainty) - 1.0 / 3f64.sqrt()).abs() < 1e-15);
     /// ```
     pub fn temperature(value: Temperature, thermometer: Thermometer) -> Self {
-        Self::within(
-            value,
-            kelvins_difference(thermometer.limit_of_error_k(in_kelvins(value))),
-        )
+        Self::within(value, thermometer.limit_of_error(value))
     }
 }
 
@@ -94,6 +91,17 @@ impl Reading<Frequency> {
 const COUNTED_S: f64 = 180.0; // common practice, no source
 
 /// The readings of one moment; each is optional.
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading, Readings};
+/// use coldloop::units::{GaugePressure, celsius, kelvins_difference};
+/// let readings = Readings {
+///     low_side: Some(Reading::pressure(GaugePressure::from_psig(35.0), Gauge::LOW_SIDE)),
+///     vent: Some(Reading::within(celsius(7.0), kelvins_difference(0.5))),
+///     ..Readings::default()
+/// };
+/// assert!(readings.high_side.is_none());
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Readings {
     /// Low-side pressure.

@@ -36,21 +36,22 @@ pub struct Diagnosis {
     pub none_of_these: f64,
     /// What a sound system shows here; `None` for a system at rest.
     pub expected: Option<Bands>,
-    /// What these bands rest on.
+    /// What these bands are based on.
     pub basis: Option<ExpectedBasis>,
-    /// Superheat, subcooling, pressure ratio and their kin, each with its uncertainty.
+    /// Superheat, subcooling, pressure ratio and the other derived figures, each with its uncertainty.
     pub derived: Derived,
-    /// What was measured, beside what a sound system shows.
+    /// The measured figures, each compared with sound systems.
     pub deviations: List<Deviation, { Feature::ALL.len() }>,
     /// The reading that fits the leading explanation badly.
     pub out_of_line: Option<Feature>,
-    /// What the pressure at rest tells; `None` for a running system.
+    /// The finding from the pressure at rest; `None` for a running system.
     pub rest: Option<RestFinding>,
-    /// The arithmetic of that pressure; `None` for a running system, and where the two sides differ.
+    /// The numbers behind that finding; `None` for a running system, and where the two sides differ.
     pub resting: Option<Resting>,
     /// The likeliest way in which the gauges mislead, with its probability; `None` below 1 %.
     pub entry_error: Option<(EntryError, f64)>,
-    /// Two faults at once, asked for when no single explanation fits well; their probability is not part of the others.
+    /// Two faults at once, considered when no single fault explains the readings well; their probability is not part of those
+    /// in `faults`.
     pub two_faults: Option<TwoFaults>,
     /// Why the compressor must stand still, the first thing to tell; `None` where it may run.
     pub stop: Option<Stop>,
@@ -84,11 +85,11 @@ pub struct Verdict {
     pub kind: VerdictKind,
     /// The fault that is named, the short list, or the two faults that are there at once; empty when the system is sound, nothing fits or little was read.
     pub faults: List<Fault, 4>,
-    /// The likeliest fault beside the first of all, where one is left that matters; it may stand in the short list.
+    /// The likeliest fault after the leading one, where it is likely enough to matter; it may also be in `faults`.
     pub rival: Option<Fault>,
 }
 
-/// One fault and its standing.
+/// One fault with its probability and severity.
 ///
 /// ```
 /// use coldloop::diagnosis::{Settings, diagnose};
@@ -127,7 +128,17 @@ pub struct TwoFaults {
     pub any_pair: f64,
 }
 
-/// One figure beside what a sound system shows.
+/// One measured figure, compared with sound systems.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::{Feature, intake};
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// let low_side = answer.deviations.iter().find(|d| d.feature == Feature::LowSide).expect("it was read");
+/// assert!(low_side.measured < low_side.expected.median && low_side.deviation < 0.0);
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -138,10 +149,10 @@ pub struct Deviation {
     pub measured: f64,
     /// Standard uncertainty from the instruments.
     pub standard_uncertainty: f64,
-    /// Where it lies over sound systems, in the same unit.
+    /// The band of sound systems, in the same unit.
     pub expected: Band<f64>,
-    /// Distance from the median, in standard deviations of vehicle and instrument together: as far as a normal distribution has the
-    /// same probability below.
+    /// Distance from the median in standard deviations, those of vehicle and instrument together: the normal quantile with the
+    /// same probability below it.
     pub deviation: f64,
 }
 
@@ -157,7 +168,7 @@ pub enum Evidence {
     Observation(Observation),
 }
 
-/// What one piece of evidence argues.
+/// By how much one piece of evidence changes the odds between two faults.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Contribution {
@@ -167,7 +178,7 @@ pub struct Contribution {
     pub log_odds: f64,
 }
 
-/// A further check and its worth.
+/// A further check: what it costs, what it saves and how it can come out.
 ///
 /// ```
 /// use coldloop::diagnosis::{Settings, diagnose};
@@ -188,8 +199,8 @@ pub struct RankedCheck {
     pub minutes: f64,
     /// Its materials, as minutes of work.
     pub parts_in_minutes: f64,
-    /// By how much it lowers the expected cost until the vehicle is repaired, its own cost paid, in minutes of work, against
-    /// doing without a check now; `None` for the check without which nothing can be said.
+    /// By how much the check lowers the expected cost until the vehicle is repaired, in minutes of work, compared with going on
+    /// without a check now; its own cost is included. `None` for a check that has to come first in any case.
     pub saving: Option<f64>,
     /// How it can come out.
     pub outcomes: List<Outcome, 3>,
@@ -202,7 +213,8 @@ pub struct RankedCheck {
 pub struct Outcome {
     /// The result.
     pub result: ResultKind,
-    /// The question that is answered; `None` for a figure that is read, and where none of several is answered with yes.
+    /// The question that is answered; `None` for a figure that is read, and where all of several questions are answered with
+    /// no.
     pub observation: Option<Observation>,
     /// Its probability.
     pub probability: f64,
@@ -261,11 +273,11 @@ pub const STEPS: usize = 13;
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Plan {
-    /// The steps, the first one first; each result of a step tells where the next one stands.
+    /// The steps, starting with the first; each branch of a step gives the index of the next one.
     pub steps: List<Step, STEPS>,
     /// Expected cost until the vehicle is repaired when the plan is followed, in minutes of work.
     pub expected_minutes: f64,
-    /// The same when parts are changed in the best order without any further check, handed over when none helped.
+    /// The same without any further check: repairs in the best order, and handing over when none of them helped.
     pub without_checks_minutes: f64,
 }
 
@@ -331,7 +343,7 @@ pub struct Branch {
     pub leading: Fault,
     /// Its probability then.
     pub leading_probability: f64,
-    /// Where the next step stands in [`Plan::steps`]; `None` at the end of the plan.
+    /// Index of the next step in [`Plan::steps`]; `None` at the end of the plan.
     pub next: Option<usize>,
 }
 
@@ -342,7 +354,7 @@ impl Plan {
         without_checks_minutes: 0.0,
     };
 
-    /// Makes it empty in its place: a second plan would stand on the stack.
+    /// Empties the plan in place, so that no second plan takes up stack.
     pub(crate) const fn clear(&mut self) {
         self.steps.clear();
         (self.expected_minutes, self.without_checks_minutes) = (0.0, 0.0);
@@ -371,11 +383,11 @@ impl Branch {
     };
 }
 
-/// The most pieces of evidence that an argument can have.
+/// The largest number of contributions in a comparison of two faults.
 pub const EVIDENCE: usize = 1 + Feature::ALL.len() + Observation::ALL.len();
 
 impl Diagnosis {
-    /// The standing of a fault; `None` where it does not exist in the system.
+    /// A fault with its probability and severity; `None` where it does not exist in the system.
     pub fn ranked(&self, fault: Fault) -> Option<&RankedFault> {
         self.faults.iter().find(|ranked| ranked.fault == fault)
     }

@@ -8,7 +8,7 @@ use crate::names::{Compressor, Expansion, Refrigerant};
 use crate::numerics::multivariate_t::{DIMENSIONS, Symmetric, Vector};
 use crate::vehicle::System;
 
-/// The part of the atlas that speaks of a system.
+/// The part of the atlas that applies to a system.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Pages {
     carbon_dioxide: bool,
@@ -43,7 +43,7 @@ impl Pages {
     }
 }
 
-/// The one row of what moves nothing.
+/// The only row of a hypothesis that shifts no feature.
 pub(super) static STILL: [ShiftRow; 1] = [ShiftRow {
     severe: false,
     weight: 1.0,
@@ -51,17 +51,17 @@ pub(super) static STILL: [ShiftRow; 1] = [ShiftRow {
     shift: [[0; 4]; DIMENSIONS],
 }];
 
-/// The ambient, from which features count.
+/// The mean of a system that shows the ambient: zero, as features count from there.
 pub(super) static AMBIENT: Vector = [0.0; DIMENSIONS];
 
-/// The most severities and forms that a fault has by one source.
+/// The largest number of rows, severities times forms, of a fault in one source.
 pub(super) const MOST_ROWS: usize = 12;
 
-/// How far a feature may stray when the cause is on no list, as standard deviations, K (cycles in their logarithm): low side,
-/// high side, vent, superheat, subcooling, discharge superheat, cycles. Source: engineering judgement: about as far as each can.
+/// Standard deviations of the figures under an unlisted cause, K (cycles in their logarithm): low side, high side, vent,
+/// superheat, subcooling, discharge superheat, cycles. Source: engineering judgement: about the physical range of each.
 const FAR: [f64; 7] = [18.0, 20.0, 14.0, 14.0, 12.0, 20.0, 1.0];
 
-/// The scale matrix of anything at all, about a sound system.
+/// What an unlisted cause adds to the scale matrix of a sound system.
 pub(super) static ANYTHING: Symmetric = {
     use FeatureVector as F;
     const LINES: [&[usize]; 7] = [
@@ -89,7 +89,7 @@ pub(super) static ANYTHING: Symmetric = {
         }
         figure += 1;
     }
-    // The two lines are not the same one.
+    // Condenser outlet and liquid line differ by a standard deviation of 2 K.
     *matrix.at_mut(F::CONDENSER_OUTLET, F::CONDENSER_OUTLET) += 4.0;
     matrix
 };

@@ -45,10 +45,10 @@ pub(super) fn values(read: &Read, features: &FeatureVector) -> (Vector, Vector) 
     (value, noise)
 }
 
-/// So many scale matrices are worked out side by side.
+/// Number of scale matrices that are factorised side by side.
 pub(super) const WIDE: usize = 4;
 
-/// Where a figure stands in the order of reading: two lines may be read for one.
+/// Positions of a figure among the features that were read: two lines may be read for one figure.
 pub(super) type Places = (usize, Option<usize>);
 
 /// Some scale matrices by one source, each with the severities of a hypothesis that share it.
@@ -70,20 +70,21 @@ pub(super) struct Lane<'a> {
     pub(super) base: &'a Vector,
     pub(super) scale: Scale<'a>,
     pub(super) rows: &'static [ShiftRow],
-    /// The chance of the source over that of all rows of the fault, which sum to one only nearly, as they are stored in short.
+    /// The weight of the source divided by the sum over all rows of the fault, which is not exactly one, as the weights are
+    /// stored as `f32`.
     pub(super) weight: f64,
 }
 
 /// One row of each lane.
 pub(super) struct Terms {
     place: usize,
-    /// Chances of source and severity; nought where a lane has no such row.
+    /// Weights of source and severity; zero where a lane has no such row.
     weight: Lanes<WIDE>,
-    /// The readings less the means, in independent deviations.
+    /// The readings less the means, decorrelated: multiplied by the inverse of the factor L.
     independent: Vectors<WIDE>,
 }
 
-/// A figure that was not read: its covariances with what was, and the part of its variance that they leave.
+/// A figure that was not read: its decorrelated covariances with the features that were, and its variance given them.
 pub(super) type Explained = (Vectors<WIDE>, Lanes<WIDE>);
 
 /// Takes a batch of scale matrices once they are factorised.
@@ -107,7 +108,7 @@ impl<'a> Batch<'a> {
         }
     }
 
-    /// Adds a scale matrix by its entries of what was read, and hands the batch on when it is full.
+    /// Adds a scale matrix, restricted to the features that were read, and passes the batch on when it is full.
     #[inline]
     pub(super) fn add(
         &mut self,
@@ -128,7 +129,7 @@ impl<'a> Batch<'a> {
         }
     }
 
-    /// Hands on what it holds.
+    /// Passes on the lanes that are in use.
     pub(super) fn end(&mut self, take: Take<'_>) {
         if self.used > 0 {
             self.factor.factorise();
@@ -141,12 +142,12 @@ impl<'a> Batch<'a> {
         &self.lanes[..self.used]
     }
 
-    /// The most rows that a lane has.
+    /// The largest number of rows in a lane.
     fn most_rows(&self) -> usize {
         self.lanes().iter().map(|lane| lane.rows.len()).max().unwrap_or(0)
     }
 
-    /// Takes the terms of the sum, one row of each lane after the other.
+    /// Calls `take` with the terms of the sum: the first row of each lane, the second, and so on.
     #[inline]
     pub(super) fn each_term(&self, mut take: impl FnMut(&Terms)) {
         let (seen, few) = (self.source.seen, self.source.few);
@@ -174,7 +175,7 @@ impl<'a> Batch<'a> {
         self.factor.tops(&self.source.peaks)
     }
 
-    /// The densities of terms, weighed; `tops` are those of all features.
+    /// The weighted densities of the terms; `tops` are those at the means of all features.
     #[inline]
     pub(super) fn densities(&self, terms: &Terms, tops: &Lanes<WIDE>) -> Lanes<WIDE> {
         let squared = self.factor.product(&terms.independent, &terms.independent);
@@ -193,8 +194,8 @@ impl<'a> Batch<'a> {
         lanes.filter_map(move |(at, lane)| Some((at, lane.hypothesis, lane.rows.get(place)?)))
     }
 
-    /// Adds the densities over no feature, the first one, the first two, and so on, to those of the hypotheses; `each` term is told
-    /// with its densities over all features.
+    /// Adds to each hypothesis its densities over no feature, the first one, the first two, and so on; calls `each` with every
+    /// term and its densities over all features.
     pub(super) fn add_steps<const N: usize>(
         &self,
         steps: &mut [[f64; N]; FeatureVector::COUNT + 1],
@@ -220,10 +221,9 @@ impl<'a> Batch<'a> {
         }
     }
 
-    /// The densities of all that was read but one figure, for each figure in turn; a figure stands at one or two places in the order
-    /// of reading.
+    /// For each figure in turn, the density of all features that were read but its own, which are one or two.
     ///
-    /// By the block of the figure in the inverse of the matrix.
+    /// Method: the block of the figure in the inverse of the scale matrix.
     pub(super) fn each_without(&self, figures: &[Option<Places>; FEATURES], mut take: impl FnMut(usize, usize, f64)) {
         let count = self.source.seen.read.count();
         let narrow = self.factor.narrow();
@@ -276,7 +276,7 @@ impl<'a> Batch<'a> {
             self.factor.solve(&mut vectors);
             vectors
         };
-        // Shifts add up in independent deviations too.
+        // Decorrelating is linear, so that decorrelated shifts add up too.
         let off = solved(self.source.off.map(|off| [off; WIDE]));
         let tops = self.tops()[count];
         let mut firsts = [[[0.0; WIDE]; DIMENSIONS]; MOST_ROWS];
@@ -336,7 +336,7 @@ impl<'a> Batch<'a> {
         self.factor.explained(with, own)
     }
 
-    /// Such a figure, given what was read, by each lane; a feature of it that was read stands as read.
+    /// The distribution of such a figure given the readings, for each lane; a feature of it that was read keeps its value.
     pub(super) fn foreseen(&self, terms: &Terms, view: &View, (row, left): &Explained) -> [Student; WIDE] {
         let (seen, freedom) = (self.source.seen, self.source.component.freedom);
         let squared = self.factor.product(&terms.independent, &terms.independent);
@@ -387,8 +387,8 @@ impl<'a> OfSource<'a> {
         }
     }
 
-    /// Adds a sound system and anything at all, as far as they are wanted, for each of these readings: values, variances of the
-    /// instruments, and the numbers by which the two are told apart.
+    /// Adds the lanes of a sound system and of an unlisted cause, where they are wanted, for each of these sets of readings:
+    /// values, variances of the instruments, and the numbers of the two hypotheses.
     pub(super) fn add_unmoved<'b>(
         &self,
         batch: &mut Batch<'b>,
@@ -444,7 +444,7 @@ impl<'a> OfSource<'a> {
             ..Scale::of(more)
         };
         if self.known && !rows.nothing_pumps() {
-            // What is known of this vehicle is known of it with a fault too.
+            // What is known of this vehicle narrows its faulty states too.
             scale.left = Some(core::array::from_fn(|i| {
                 let gained = KNOWN_OF_FAULTY * self.component.gained[i] / scale.entry(i, i);
                 sqrt(f64::max(1.0 - gained, 0.0))

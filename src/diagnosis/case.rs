@@ -8,7 +8,7 @@ use crate::range::{ABSOLUTE_PRESSURE, FREQUENCY, GAUGE_PRESSURE, LINE_TEMPERATUR
 use crate::units::{Pressure, difference_in_kelvins, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
-/// One vehicle at one moment: what it has, where it stands, what was read and what was seen.
+/// One vehicle at one moment: its system, its conditions, its readings and its observations.
 ///
 /// ```
 /// use coldloop::circuit::{Gauge, Observations, Reading, Readings};
@@ -58,8 +58,8 @@ impl Case {
 }
 
 impl Case {
-    /// Nothing, when system, conditions and the readings that no figure is derived from can be, and nothing that was seen
-    /// contradicts them; [`Derived::new`](crate::circuit::Derived::new) looks at the other readings.
+    /// Checks system, conditions, observations and the readings from which no figure is derived;
+    /// [`Derived::new`](crate::circuit::Derived::new) checks the other readings.
     ///
     /// Errors: those of [`System::check`] and [`Conditions::check_for`]; `NotFinite` and `OutOfRange` for readings;
     /// `Inconsistent` for bubbles in a sight glass that is not there.
@@ -75,7 +75,7 @@ impl Case {
     }
 }
 
-/// Nothing, when the readings that the circuit does not look at can be.
+/// Checks the readings from which no figure is derived.
 ///
 /// Errors: `NotFinite`; `OutOfRange` for a temperature that no line has, or a negative uncertainty.
 fn check(readings: &Readings) -> Result<(), Error> {

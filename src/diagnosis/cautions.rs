@@ -43,7 +43,7 @@ const ORDER: [Caution; Caution::ALL.len()] = [
     Caution::LocalRules,
 ];
 
-/// What emptying, evacuating and charging brings with it.
+/// Cautions of recovering, evacuating and charging.
 const RECOVERY: [Caution; 10] = [
     Caution::HighVoltage,
     Caution::CarbonDioxide,
@@ -57,10 +57,10 @@ const RECOVERY: [Caution; 10] = [
     Caution::LocalRules,
 ];
 
-/// What every repair that empties the circuit asks for beside [`RECOVERY`].
+/// Further cautions, beside [`RECOVERY`], of every repair that empties the circuit.
 const OPENING: [Caution; 3] = [Caution::TestPressure, Caution::InsulatingOil, Caution::RightOil];
 
-/// What a running system asks for whose pressures are read.
+/// Cautions of reading the pressures of a running system.
 const RUN_AND_READ: [Caution; 8] = [
     Caution::HighVoltageCables,
     Caution::CarbonDioxide,
@@ -72,10 +72,10 @@ const RUN_AND_READ: [Caution; 8] = [
     Caution::Exhaust,
 ];
 
-/// What a leak search with dry nitrogen asks for: the rest of the charge comes out first.
+/// Further caution, beside [`RECOVERY`], of a leak search with dry nitrogen: the rest of the charge is recovered first.
 const NITROGEN: [Caution; 1] = [Caution::TestPressure];
 
-/// What work on this system asks for in general, and before all else what its pressures ask for.
+/// Cautions of any work on this system, and those that its pressures call for.
 pub(super) fn general(system: &System, stop: Option<&Stop>, near_limit: bool) -> Cautions {
     let mut wanted = List::<Caution, 14>::new(Caution::Pressure);
     if stop.is_some_and(|stop| stop.reason != StopReason::HighPressure) {
@@ -91,7 +91,7 @@ pub(super) fn general(system: &System, stop: Option<&Stop>, near_limit: bool) ->
     of(system, &[&wanted])
 }
 
-/// What a check asks for on this system.
+/// Cautions of a check on this system.
 ///
 /// Source: common practice, no source, in `tables/checks`; the refrigerant's safety group as published
 /// ([`crate::saturation::Facts`]). Local codes and the data of the vehicle's maker come first.
@@ -120,7 +120,7 @@ pub fn check_cautions(check: Check, system: &System) -> Cautions {
     .unwrap_or(Cautions::new(Caution::Pressure))
 }
 
-/// What the repair of a fault asks for on this system.
+/// Cautions of the repair of a fault on this system.
 ///
 /// Source: as [`check_cautions`].
 ///
@@ -142,7 +142,7 @@ pub fn repair_cautions(fault: Fault, system: &System) -> Cautions {
     of(system, &[opening[0], opening[1], row.cautions])
 }
 
-/// What a step asks to be careful of; handing over asks for the local rules.
+/// Cautions of a step on this system; for handing over, the local rules.
 pub fn step_cautions(action: Action, system: &System) -> Cautions {
     match action {
         Action::Check(check) => check_cautions(check, system),
@@ -170,7 +170,7 @@ fn applies(caution: Caution, system: &System) -> bool {
         Caution::Exhaust | Caution::ParkAndChock | Caution::RightOil => !electric,
         Caution::Flammable => burns(system.refrigerant),
         Caution::CarbonDioxide | Caution::ReleaseSlowly => carbon_dioxide,
-        // It does not decompose, no machine recovers it into a cylinder, and its own caution speaks of the air in the room.
+        // R-744 does not decompose and is released, not recovered; its own caution covers the air in the room.
         Caution::Ventilation | Caution::NoVenting => !carbon_dioxide,
         Caution::Pressure
         | Caution::Frostbite
@@ -193,7 +193,7 @@ fn burns(refrigerant: Refrigerant) -> bool {
     match refrigerant.facts().safety_group.map(|group| group.value) {
         Some(SafetyGroup::A1) => false,
         Some(SafetyGroup::A2L | SafetyGroup::A2 | SafetyGroup::A3) => true,
-        None => true, // what is not known to be safe is handled as if it were not
+        None => true, // an unknown safety group is handled as flammable
     }
 }
 
@@ -225,7 +225,7 @@ mod tests {
     }
 
     #[test]
-    fn carbon_dioxide_has_its_own() {
+    fn carbon_dioxide_has_its_own_cautions() {
         let bus = System::new(Refrigerant::R744, Expansion::Txv, Compressor::Electric);
         let general = general(&bus, None, false);
         assert!(general.contains(&Caution::CarbonDioxide) && general.contains(&Caution::ReleaseSlowly));

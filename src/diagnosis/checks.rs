@@ -37,7 +37,7 @@ fn can_be_made(row: &CheckRow, system: &System) -> bool {
 /// assert!(!can_check(Check::TurnHub, &system(Compressor::Electric)));
 /// ```
 pub fn can_check(check: Check, system: &System) -> bool {
-    // Every system can be run and read, and an empty one be searched for its leak; what they answer stands in no table.
+    // Every system can be run and read, and an empty one searched with nitrogen; neither check has a row in the table.
     matches!(check, Check::RunAndRead | Check::SearchWithNitrogen)
         || CHECKS.iter().any(|row| row.check == check && can_be_made(row, system))
 }
@@ -77,6 +77,13 @@ pub fn questions(check: Check, system: &System) -> impl Iterator<Item = Observat
 }
 
 /// An entry of a readings file that a check fills; it is written as `readings.vent` or `observations.clutch_engaged`.
+///
+/// ```
+/// use coldloop::{Check, ReadingKind, diagnosis::Key};
+/// let key = Key::Reading(ReadingKind::Vent);
+/// assert_eq!(key.to_string(), "readings.vent");
+/// assert!(Check::ALL.iter().any(|check| check.key() == key));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Key {

@@ -1,4 +1,4 @@
-//! The atlas for the reader: how far each fault moves each figure of a system.
+//! The public view of the atlas: how far each fault moves each figure of a system.
 
 use super::atlas::{AMBIENT, Pages};
 use super::exists;
@@ -10,16 +10,16 @@ use crate::numerics::multivariate_t::{TRIANGLE, Vector, entry_of};
 use crate::numerics::sqrt;
 use crate::vehicle::{Conditions, System};
 
-/// How far one source has one severity of a fault move one figure.
+/// How far one severity of a fault moves one figure, according to one source.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Effect {
-    /// Who says so.
+    /// The source.
     pub source: Source,
     /// The fault.
     pub fault: Fault,
-    /// Least, mean and greatest severity, in the source's own measure (of the vehicle model and the tables of the trade it is
-    /// [`measure`](super::measure)).
+    /// Least, mean and greatest severity, in the source's own measure; the vehicle model and the published tables use
+    /// [`measure`](super::measure).
     pub severity: [f64; 3],
     /// Share of this severity among the systems with this fault. A fault that takes several forms has several effects of about the
     /// same severity.
@@ -35,10 +35,10 @@ pub struct Effect {
 
 /// The effects of every fault on every figure of a system, as each source has them in these conditions.
 ///
-/// These are the shifts by which [`diagnose`](super::diagnose) judges, of the sources that speak of the system; the spread is that of
-/// vehicles alone, without instruments and disagreement between sources. Ambient, water in the air and engine speed move the
-/// shifts; what is not given is taken as [`Weather::of`](crate::expected::Weather::of) says. Source: `tables/atlas` and
-/// `tables/faults`, each row with its own.
+/// These are the shifts that [`diagnose`](super::diagnose) uses, from every source that covers the system; the spread is the
+/// scatter of vehicles alone, without instruments and without the disagreement between sources. Ambient, water in the air and
+/// engine speed move the shifts; what is not given is taken as [`Weather::of`](crate::expected::Weather::of) says. Source:
+/// `tables/atlas` and `tables/faults`, each row with its own.
 ///
 /// Errors: those of [`SoundModel::of`].
 ///
@@ -82,7 +82,7 @@ pub fn effects(system: &System, conditions: &Conditions) -> Result<impl Iterator
         .filter(move |(_, rows)| exists(rows.fault, &system))
         .flat_map(move |(of, rows)| {
             let severities = pages.severities(rows);
-            // Stored in short, the shares sum to one only nearly.
+            // Stored as `f32`, the shares do not sum to exactly one.
             let all: f64 = severities.iter().map(|row| f64::from(row.weight)).sum();
             severities
                 .iter()
@@ -106,7 +106,7 @@ pub fn effects(system: &System, conditions: &Conditions) -> Result<impl Iterator
     }))
 }
 
-/// From `sound`, for a row that counts from the ambient.
+/// The shift of a figure; `sound` is the sound mean for a row that counts from the ambient, and zero otherwise.
 fn shift(row: &ShiftRow, few: &[f64; 4], view: &View, sound: &Vector) -> f64 {
     let features = view.features();
     features.map(|(i, one)| one * (row.shift_of(i, few) - sound[i])).sum()

@@ -1,11 +1,11 @@
-//! The faults: how common each is, the systems in which it can be, and what it does to the pressure at rest.
+//! The faults: how common each is, the systems in which it exists, and what it does to the pressure at rest.
 
 use super::fault_table::FAULTS;
 use super::rows::FaultRow;
 use crate::names::{Compressor, Expansion, Fault};
 use crate::vehicle::System;
 
-/// The faults, and none of them.
+/// Number of hypotheses: the faults, and none of them.
 pub(super) const HYPOTHESES: usize = Fault::ALL.len() + 1;
 /// The place of "none of these".
 pub(super) const NONE: usize = Fault::ALL.len();
@@ -13,7 +13,7 @@ pub(super) const NONE: usize = Fault::ALL.len();
 /// How common each hypothesis is before anything is read, relative to the others.
 pub(super) type Priors = [f64; HYPOTHESES];
 
-/// By the prior of each fault, and of a cause that is none of them.
+/// The priors of each fault and of a cause that is none of them, as an array.
 pub(super) fn priors(of: impl Fn(Option<Fault>) -> f64) -> Priors {
     core::array::from_fn(|hypothesis| of(Fault::ALL.get(hypothesis).copied()))
 }
@@ -74,7 +74,7 @@ mod tests {
     }
 
     #[test]
-    fn every_row_can_be_right_in_some_system() {
+    fn every_fault_exists_in_some_system() {
         for row in &FAULTS {
             assert!(row.systems != 0, "{}", row.fault);
         }

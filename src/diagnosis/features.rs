@@ -1,4 +1,4 @@
-//! From readings to the feature vector: as they stand, and as each entry error would have them.
+//! From readings to the feature vector: as noted, and corrected for each entry error.
 
 use super::case::Case;
 use super::strays::{self, pa, sides_equal};
@@ -9,7 +9,7 @@ use crate::names::{EntryError, Feature};
 use crate::units::constants::PSI_PA;
 use crate::units::{AbsolutePressure, Pressure, PressureDifference, STANDARD_PRESSURE_PA};
 
-/// Figures.
+/// Number of figures.
 pub(super) const FEATURES: usize = Feature::ALL.len();
 
 /// The place of a figure in arrays over the vocabulary; codes count from one.
@@ -29,7 +29,7 @@ pub(super) const FIGURE_OF: [Feature; FeatureVector::COUNT] = [
     Feature::ClutchCycles,
 ];
 
-/// The features of a running system, with the readings as an entry error would have them; `sound` is what a sound one shows.
+/// The features of a running system, with the readings corrected for an entry error; `sound` is what a sound system shows.
 ///
 /// `None` when the entry error cannot have happened here.
 ///
@@ -55,7 +55,7 @@ pub(super) fn running(
     let air = case.conditions.surroundings;
     let features = FeatureVector::of(case.system.refrigerant, &readings, case.conditions.ambient, air);
     match features {
-        // What no gauge shows was not meant.
+        // A corrected pressure that no gauge shows rules the entry error out.
         Ok(features) if entry_error.is_some() && features.off_scale => Ok(None),
         Ok(features) => Ok(Some(features)),
         Err(_) if entry_error.is_some() => Ok(None),
@@ -63,7 +63,7 @@ pub(super) fn running(
     }
 }
 
-/// The two sides as one, where there are two.
+/// The mean of the two sides, or the only one that was read.
 fn mean(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Option<Reading<Pressure>> {
     match (low, high) {
         (Some(low), Some(high)) => Some(absolute(
@@ -75,8 +75,9 @@ fn mean(low: Option<Reading<Pressure>>, high: Option<Reading<Pressure>>) -> Opti
     }
 }
 
-/// The pressure of a system at rest: saturation temperature above the ambient, and what its likelihood is multiplied by for the
-/// difference of the sides. `None` when the sides differ, nothing was read, or the entry error cannot have happened here.
+/// The pressure of a system at rest: its saturation temperature above the ambient, whether it is off the scale of gauges, and
+/// the factor of its likelihood for the difference between the sides. `None` when the sides differ, nothing was read, or the
+/// entry error cannot have happened here.
 pub(super) fn resting(case: &Case, entry_error: Option<EntryError>) -> Option<(crate::circuit::Estimate, bool, f64)> {
     let [low, high] = pressures(case, entry_error)?;
     let strays = entry_error.and_then(|entry_error| {
@@ -113,10 +114,10 @@ pub(super) fn equal_sides(case: &Case) -> Option<bool> {
     sides_equal(low, high)
 }
 
-/// Air pressures that differ by less make no difference worth a suspicion, Pa.
+/// A gauge zeroed at sea level is suspected where the air pressure differs by more from the standard one, Pa.
 const SAME_AIR_PA: f64 = 4_000.0;
 
-/// Both sides above vacuum, as they are or as a entry error would have them; `None` when it cannot have happened.
+/// Both sides above vacuum, as noted or corrected for an entry error; `None` when that error cannot have happened.
 fn pressures(case: &Case, entry_error: Option<EntryError>) -> Option<[Option<Reading<Pressure>>; 2]> {
     let Readings {
         low_side, gauge_zero, ..
@@ -124,12 +125,12 @@ fn pressures(case: &Case, entry_error: Option<EntryError>) -> Option<[Option<Rea
     let air = case.conditions.surroundings;
     let high_side = case.readings.high_side_known(air);
     let gauge = case.readings.high_side.is_some();
-    // A transducer that agrees with the gauge clears its zero and its hose.
+    // A transducer that agrees with the gauge shows that its zero and its hose are right.
     let cleared = case.readings.transducer_agrees(air) == Some(true);
     let sides = [low_side, high_side].map(|side| side.map(|reading| (reading, reading.value)));
     let air_pa = case.conditions.surroundings.pressure().pa();
     let datum = gauge_zero.unwrap_or(air);
-    let (datum_pa, air_uncertain_pa) = (datum.pressure().pa(), datum.standard_uncertainty_pa());
+    let (datum_pa, air_uncertain_pa) = (datum.pressure().pa(), datum.standard_uncertainty().pa());
     let possible = match entry_error {
         None => true,
         Some(EntryError::SwappedHoses | EntryError::BothGaugesOff) => low_side.is_some() && gauge && !cleared,
@@ -179,7 +180,7 @@ fn pressures(case: &Case, entry_error: Option<EntryError>) -> Option<[Option<Rea
     })
 }
 
-/// What a noted pressure was above vacuum, if a entry error stood between; `None` when it cannot have.
+/// The pressure above vacuum that was meant by a noted one, given an entry error; `None` when that error cannot have happened.
 fn meant_pa(noted: Pressure, datum_pa: f64, entry_error: Option<EntryError>) -> Option<f64> {
     let rescaled = |factor: f64| match noted {
         Pressure::Gauge(p) => p.pa() * factor + datum_pa,
@@ -228,8 +229,8 @@ mod tests {
     use crate::units::{GaugePressure, Surroundings, celsius};
     use crate::vehicle::{Conditions, System};
 
-    /// A gauge zeroed at sea level is thought of where the air differs by 4 kPa, at 340 m or lower than -330 m: the weather alone
-    /// moves it by 1.4 kPa at two standard uncertainties, and a needle of a dial is 7 kPa thick.
+    /// A gauge zeroed at sea level is suspected where the air differs by 4 kPa, at 340 m or lower than -330 m: the weather
+    /// alone moves it by 1.4 kPa at two standard uncertainties, and a needle of a dial is 7 kPa thick.
     #[test]
     fn a_zero_at_sea_level_is_suspected_from_four_kilopascals_on() {
         let suspected = |air_pa: f64| {

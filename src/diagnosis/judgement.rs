@@ -1,4 +1,4 @@
-//! What is believed of a case, and what follows from it: the answer, the reasons, the plan.
+//! The judgement of a case, and what follows from it: the answer, the reasons, the plan.
 
 use super::answer::{Action, Contribution, Diagnosis, EVIDENCE, Plan, RankedFault, TwoFaults, Verdict};
 use super::case::Case;
@@ -19,9 +19,19 @@ use crate::expected::{Bands, SoundModel};
 use crate::names::{Check, EntryError, Fault, Feature, QualityNote, RestFinding, VerdictKind};
 use crate::units::kelvins_difference;
 
-/// What is believed of a case once everything was weighed; [`judge`](super::judge()) works it out.
+/// The judgement of a case, from which the answer, the reasons and the plan follow; [`judge`](super::judge()) calculates it.
 ///
-/// It holds what reasons and plan are made from. What is told of it is a [`Diagnosis`], which is plain data.
+/// It holds the posterior, from which reasons and plan are calculated. The answer as plain data is a [`Diagnosis`].
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, judge};
+/// use coldloop::intake;
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let settings = Settings::default();
+/// let judgement = judge(&case, &settings)?;
+/// assert_eq!(judgement.plan(&settings).steps[0].action, judgement.diagnosis(&settings)?.next_step.unwrap());
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 pub struct Judgement {
     scene: Scene,
     posterior: Posterior,
@@ -41,7 +51,8 @@ pub struct Judgement {
 }
 
 impl Judgement {
-    /// By settings that can be. A system whose compressor stands still has both sides at saturation while any liquid is left.
+    /// Judges a case; the settings are checked already. With the compressor at rest both sides are at saturation while any
+    /// liquid is left.
     pub(super) fn of(case: &Case, settings: &Settings, priors: &Priors) -> Result<Self, Error> {
         case.check()?;
         let at_rest = case.conditions.at_rest(case.system.compressor);
@@ -62,7 +73,7 @@ impl Judgement {
         let mut judgement = Self::weighed(&silent, by, &Scene::of(case), (derived, None));
         (judgement.rest, judgement.resting, judgement.stop) = (None, None, None);
         if case.observations == Observations::NONE {
-            // Nothing but what is usual would speak from the odds.
+            // The odds would be the priors alone.
             judgement.faults.clear();
             judgement.none_of_these = 0.0;
         }
@@ -132,12 +143,12 @@ impl Judgement {
         }
     }
 
-    /// From here on the next step is this reading where it can be taken, to prove a repair.
+    /// Makes this reading the next step, where it can be taken, so that it proves a repair.
     pub(crate) const fn ask_for(&mut self, wanted: Check) {
         self.standing = self.standing.proving(wanted);
     }
 
-    /// What it tells; the next step by these settings.
+    /// The answer as plain data, with the next step for these settings.
     ///
     /// Errors: `OutOfRange` where a band of a sound system leaves the saturation line.
     pub fn diagnosis(&self, settings: &Settings) -> Result<Diagnosis, Error> {
@@ -179,7 +190,7 @@ impl Judgement {
         })
     }
 
-    /// What a visit says by itself, to be stacked with another one: the posterior of [`Self::of`], of which nothing is concluded.
+    /// The evidence of one visit, to be combined with that of another one: the posterior of [`Self::of`] without a verdict.
     ///
     /// Errors: those of [`Self::of`].
     #[inline(never)]
@@ -215,12 +226,12 @@ impl Judgement {
         self.none_of_these
     }
 
-    /// What the pressure at rest tells; `None` for a running system.
+    /// The finding from the pressure at rest; `None` for a running system.
     pub const fn rest(&self) -> Option<RestFinding> {
         self.rest
     }
 
-    /// Superheat, subcooling, pressure ratio and their kin, each with its uncertainty.
+    /// Superheat, subcooling, pressure ratio and the other derived figures, each with its uncertainty.
     pub const fn derived(&self) -> &Derived {
         &self.derived
     }
@@ -236,9 +247,9 @@ impl Judgement {
 
     /// What to do next and what then, three steps deep, for the prices of `settings`.
     ///
-    /// At every step the plan weighs each check by what it saves on average (the value of information of Heckerman,
-    /// Breese & Rommelse 1995, looking as far ahead as the plan is deep), against setting right the fault that repays it
-    /// best and looking again. What several steps need, as recovering the charge, is paid once.
+    /// At every step the plan weighs each check by what it saves on average (the value of information of Heckerman, Breese &
+    /// Rommelse 1995, looking as far ahead as the plan is deep), against repairing the fault with the highest probability for
+    /// its cost and checking again. What several steps need, such as recovering the charge, is paid once.
     ///
     /// ```
     /// use coldloop::circuit::{Gauge, Reading, Readings};
@@ -255,12 +266,12 @@ impl Judgement {
     /// let case = Case::new(system, Conditions::new(fahrenheit(74.0), Surroundings::SEA_LEVEL), readings);
     /// let settings = Settings::default();
     /// let plan = judge(&case, &settings)?.plan(&settings);
-    /// // Nobody throws a compressor at two pressures.
+    /// // Two pressures are not enough to replace a compressor.
     /// assert!(matches!(plan.steps[0].action, Action::Check(_)));
     /// assert!(plan.expected_minutes < plan.without_checks_minutes);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    #[inline(never)] // so that the plan stands on the stack once
+    #[inline(never)] // so that only one plan is on the stack
     pub fn plan(&self, settings: &Settings) -> Plan {
         let mut plan = Plan::EMPTY;
         next_check::plan(&mut plan, &self.posterior, &self.scene, settings, self.standing);
@@ -270,12 +281,12 @@ impl Judgement {
         plan
     }
 
-    /// Whether a step repairs what counts as sound.
+    /// Whether a step would repair or hand over a system that counts as sound.
     fn is_too_much(&self, step: Action) -> bool {
         self.verdict.kind == VerdictKind::Healthy && matches!(step, Action::Repair(_) | Action::HandOver)
     }
 
-    /// What each piece of evidence says of every fault, by the settings of the judgement; ask it of as many pairs as are wanted.
+    /// What each piece of evidence says of every fault, for any pair of faults; `settings` are those of the judgement.
     pub const fn reasons<'a>(&'a self, settings: &'a Settings) -> Reasons<'a> {
         Reasons {
             posterior: &self.posterior,
@@ -305,7 +316,7 @@ pub struct Reasons<'a> {
 impl Reasons<'_> {
     /// What argues for `fault` and against `rival`: the contributions add up to the logarithm of their odds.
     ///
-    /// Readings share the severity of a fault, so each one is weighed with those before it already known, in the order
+    /// Readings share the severity of a fault, so that the contribution of each is conditional on those before it, in the order
     /// of [`Feature`]; the sum does not depend on the order.
     ///
     /// Empty when one of the two does not exist in the system.
@@ -314,7 +325,7 @@ impl Reasons<'_> {
     }
 }
 
-/// What was read of a running system, beside what a sound one shows.
+/// The features of a running system; puts the sound model into `scene`.
 fn read(case: &Case, scene: &mut Scene, at_rest: bool) -> Result<Option<FeatureVector>, Error> {
     if !at_rest {
         sound(case, &mut scene.sound)?;
@@ -325,7 +336,7 @@ fn read(case: &Case, scene: &mut Scene, at_rest: bool) -> Result<Option<FeatureV
     }
 }
 
-/// What a sound system of this kind shows where it runs, and this one where more is known of it.
+/// Sets the sound model of a running system, with what is known of this vehicle.
 #[inline(never)]
 fn sound(case: &Case, model: &mut Option<SoundModel>) -> Result<(), Error> {
     let (visits, table) = (case.own_readings.as_ref(), case.own_table.as_ref());
@@ -373,10 +384,10 @@ mod tests {
         super::super::judge(&case, &Settings::default()).unwrap()
     }
 
-    /// Vents from 14 °C to 33 °C beside pressures of a sound system: two faults are asked for where a tenth or more is left to an
-    /// unknown cause or way, or where a figure has less than 0.6 of the density that it has when the cause is anything.
+    /// Vents from 14 °C to 33 °C beside pressures of a sound system: two faults are considered where a tenth or more is left to
+    /// an unknown cause or way, or where a figure has less than 0.6 of the density that it has when the cause is anything.
     #[test]
-    fn two_faults_are_asked_for_where_one_fits_badly() {
+    fn two_faults_are_considered_where_one_fits_badly() {
         let (mut left, mut fitted) = ([false; 2], [false; 2]);
         for step in 0..=190 {
             let judged = judged(14.0 + 0.1 * f64::from(step));
@@ -394,7 +405,11 @@ mod tests {
             fitted[0] |= (0.58..0.6).contains(&worst) && unexplained < 0.1;
             fitted[1] |= (0.6..0.62).contains(&worst) && unexplained < 0.1;
         }
-        assert_eq!((left, fitted), ([true; 2], [true; 2]), "both edges are met");
+        assert_eq!(
+            (left, fitted),
+            ([true; 2], [true; 2]),
+            "some vents lie just below and just above both limits"
+        );
     }
 
     /// From 3 K below the critical temperature on no liquid is left at rest: R-744, 30.98 °C (Span & Wagner 1996).

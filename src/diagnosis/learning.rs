@@ -1,9 +1,9 @@
 //! What a shop's confirmed repairs teach: how common each fault is there, and what is seen with it.
 //!
-//! The counts are a value that the shop keeps, and the only memory: nothing is learned behind anyone's back. The shares
-//! of the faults are a Dirichlet distribution and the chance of each answer a Beta distribution; the tables are what they
-//! start from, weighing as much as so many cases. Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 2.4 and 3.4
-//! (from memory).
+//! The counts are a value that the shop keeps, and the only memory: nothing is learned without the caller. The shares of the
+//! faults are a Dirichlet distribution and the chance of each answer a Beta distribution; the tables are the priors of both,
+//! with the weight of a number of cases. Source: Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 2.4 and 3.4 (from
+//! memory).
 
 use super::faults::{exists, index};
 use super::looks::{CHANCE, implied};
@@ -14,12 +14,11 @@ use crate::names::{ErrorKind, Fault, Observation, Quantity};
 use crate::range::Range;
 use crate::vehicle::System;
 
-/// How many cases the tables may weigh as much as.
+/// Range of the weight of the tables, in cases.
 const WEIGHT: Range = Range::new(Quantity::Probability, 1.0, 1e6);
 
-/// By how much a few cases may raise the odds of one cause against another: as many cases as [`FEW`] by this factor at most.
-/// From an even prior, that is short of 0.7, the odds from which a fault is named, against 0.3. Source: engineering judgement: a
-/// repair that seemed to help, confirmed three times, is still hearsay.
+/// Largest factor by which [`FEW`] cases may raise the odds of one cause against another: from even odds to a probability of
+/// 0.7, at which a fault is named. Source: engineering judgement: three repairs that seemed to help are weak evidence.
 const FEW_RAISE: f64 = 0.7 / 0.3;
 
 /// What counts as a few cases. Source: engineering judgement.
@@ -56,11 +55,11 @@ pub struct Counts {
     unable: [u32; Fault::ALL.len()],
     /// Answers "yes" and "no".
     answers: [[[u32; 2]; Fault::ALL.len()]; Observation::ALL.len()],
-    /// How many cases the shares of the table weigh as much as, 1 to 1e6. Default 100. Source: engineering judgement: a
-    /// season of a small shop.
+    /// Weight of the shares in the tables, as a number of cases, 1 to 1e6. Default 100. Source: engineering judgement: a season
+    /// of a small shop.
     pub cases_weight: f64,
-    /// How many answers each chance of the table weighs as much as, 1 to 1e6. Default 20. Source: engineering judgement:
-    /// most of these chances were judged, not counted.
+    /// Weight of each chance in the tables, as a number of answers, 1 to 1e6. Default 20. Source: engineering judgement: most
+    /// of these chances were judged, not counted.
     pub answers_weight: f64,
 }
 
@@ -135,7 +134,7 @@ impl Counts {
         self.answers[place(observation)][index(fault)]
     }
 
-    /// The same with another count of a cause, as when counts are read back.
+    /// The same with another count of a cause, for counts that are read back.
     pub const fn with_cases(mut self, cause: Option<Fault>, cases: u32) -> Self {
         self.cases[row(cause)] = cases;
         self
@@ -153,7 +152,7 @@ impl Counts {
         self
     }
 
-    /// Nothing, when the counts can be used.
+    /// Checks that the counts can be used.
     ///
     /// Errors: `NotFinite` and `OutOfRange` for the weights; `Inconsistent` when a question has more answers than there
     /// were cases, and when more systems cannot have a fault than there were cases of other causes.
@@ -175,17 +174,16 @@ impl Counts {
         Ok(())
     }
 
-    /// The settings with what these cases teach; what was never counted keeps its bits.
+    /// The settings updated with these cases; what was never counted stays exactly the same.
     ///
-    /// Of N cases n had a cause whose prior is p, and S is the sum of all priors and of `none_of_these`. With the weight w
-    /// the new prior is the mean of the Dirichlet distribution, (w p + n S) / (w + N), so that S stays as it was. Of a
-    /// fault that some of the systems cannot have, N leaves these out, so that its share counts among the others alone. Where the
-    /// table's share weighs less than 2.25 cases, w p / S, the first cases count for less, n^2 / (n + c) with
-    /// c = 3 (2.25 S / (w p) - 1): three confirmed cases raise the odds of no cause by more than a factor of 0.7 / 0.3, so
-    /// that they cannot take the lead from a fault that is named, and many cases count in full. What has a prior of 0 keeps
-    /// it. A chance
-    /// q becomes the mean of the Beta distribution, (w q + yes) / (w + yes + no), held within 0.001 to 0.999, for one
-    /// wrong answer must never be beyond outweighing.
+    /// Of N cases n had a cause whose prior is p, and S is the sum of all priors and of `none_of_these`. With the weight w the
+    /// new prior is the mean of the Dirichlet distribution, (w p + n S) / (w + N), so that S stays as it was. Of a fault that
+    /// some of the systems cannot have, N leaves these out, so that its share counts among the others alone. Where the table's
+    /// share weighs less than 2.25 cases, w p / S, the first cases count for less, n^2 / (n + c) with
+    /// c = 3 (2.25 S / (w p) - 1): three confirmed cases raise the odds of no cause by more than a factor of 0.7 / 0.3, so that
+    /// they cannot take the lead from a fault that is named, and many cases count in full. A prior of 0 stays 0. A chance q
+    /// becomes the mean of the Beta distribution, (w q + yes) / (w + yes + no), held within 0.001 to 0.999, so that one wrong
+    /// answer cannot decide.
     ///
     /// Start from the settings without the shop's cases, or they count twice.
     ///
@@ -233,13 +231,13 @@ impl Counts {
     }
 }
 
-/// As how many cases of a cause `cases` of them count whose share in the tables weighs as much as `share` cases.
+/// How many cases of a cause count when `cases` were confirmed and its share in the tables weighs `share` cases.
 fn counting(cases: f64, share: f64) -> f64 {
     let enough = FEW / (FEW_RAISE - 1.0);
     if cases <= 0.0 || share >= enough {
         return cases;
     }
-    // Of the few, FEW^2 / (FEW + held) are share (FEW_RAISE - 1).
+    // Chosen so that FEW cases count as FEW^2 / (FEW + held) = share (FEW_RAISE - 1).
     let held = FEW * (enough / share - 1.0);
     if held.is_finite() {
         cases * (cases / (cases + held))

@@ -9,12 +9,12 @@ use crate::expected::{Component, SoundModel};
 use crate::names::{EntryError, Fault};
 use crate::numerics::multivariate_t::{DIMENSIONS, Factor, TRIANGLE, Triangle, Vector, entries_of};
 
-/// Part of every fault that shows itself in a way the atlas does not know, so that no tail decides alone; of sound systems a third of
-/// it. Source: loss on makes that were left out; 7 to 15 % serve alike.
+/// Share of each fault's likelihood for effects that the atlas does not know, so that no tail of a distribution decides alone;
+/// for sound systems a third of it. Source: log loss on makes that were left out of the fit; 7 to 15 % do equally well.
 const UNKNOWN_WAY: f64 = 0.07;
 const UNKNOWN_WAY_SOUND: f64 = UNKNOWN_WAY / 3.0;
 
-/// What the scale matrix of a fault has more where it counts from the ambient.
+/// What is added to the scale matrix of a fault that counts from the ambient.
 const NOTHING: Triangle = [0.0; TRIANGLE];
 
 /// The share of [`NONE`] in the likelihood of a fault.
@@ -26,7 +26,7 @@ pub(super) const fn unknown_way(fault: Fault) -> f64 {
     }
 }
 
-/// What is judged: a sound model, and the part of the atlas that speaks of the system.
+/// What a likelihood is calculated from: a sound model, and the part of the atlas that applies to the system.
 #[derive(Clone, Copy)]
 pub(super) struct Grounds<'a> {
     pub(super) sound: &'a SoundModel,
@@ -34,8 +34,8 @@ pub(super) struct Grounds<'a> {
 }
 
 impl Grounds<'_> {
-    /// Takes the terms of the hypotheses that are `wanted`, by each source; mild rows before severe ones, so that the lanes of a batch
-    /// have about as many rows.
+    /// Calls `take` with the batches of the hypotheses that are `wanted`, source by source; mild rows come before severe ones,
+    /// so that the lanes of a batch have similar numbers of rows.
     #[inline(never)]
     pub(super) fn each_batch(&self, seen: &Seen, wanted: &dyn Fn(usize) -> bool, take: Take<'_>) {
         for component in self.sound.components() {
@@ -87,8 +87,8 @@ impl Grounds<'_> {
         }
     }
 
-    /// Density of a sound system and of anything at all, for several sets of readings of the same features: of each the values and
-    /// the variances of the instruments, in the order of `read`.
+    /// Density under a sound system and under an unlisted cause, for several sets of readings of the same features: values and
+    /// variances of the instruments of each, in the order of `read`.
     #[inline(never)]
     pub(super) fn of_unmoved(&self, seen: &Seen, all: &[(EntryError, Vector, Vector)], take: Take<'_>) {
         for component in self.sound.components() {
@@ -102,7 +102,7 @@ impl Grounds<'_> {
     }
 
     /// For each figure in turn the density of all other readings, under one hypothesis and [`NONE`], and of that figure alone
-    /// under [`NONE`]; noughts where the figure was not read.
+    /// under [`NONE`]; zeros where the figure was not read.
     pub(super) fn without_each(&self, seen: &Seen, hypothesis: usize) -> [([f64; 2], f64); FEATURES] {
         let mut densities = [([0.0; 2], 0.0); FEATURES];
         let of = |figure: usize| {
@@ -141,9 +141,10 @@ impl Grounds<'_> {
         densities
     }
 
-    /// Density under pairs of faults, whose shifts add up, by the source that counts most; one severity of each, weighed.
+    /// Density under pairs of faults, whose shifts add up, by the source with the largest weight, summed over the severities of
+    /// both.
     ///
-    /// No pair has a fault that lets nothing pump, for it hides every other.
+    /// Faults that stop the compressor from pumping are left out, because they hide every other fault.
     pub(super) fn each_pair(
         &self,
         seen: &Seen,
@@ -180,7 +181,7 @@ impl Grounds<'_> {
             loop {
                 let mut pairs = Batch::new(&source);
                 for other in others.by_ref().take(WIDE) {
-                    // The spread of a sound system stands in both: a pair is judged a little wider than it is.
+                    // Both tables contain the scatter of sound systems, so that a pair gets a little more of it than it has.
                     let (at, second) = (pairs.used, part(other));
                     let entry = |at: usize| first[at] + second[at] - more[at];
                     pairs.factor.fill(at, entry, &seen.noise);

@@ -5,16 +5,35 @@ use crate::circuit::{Derived, Estimate};
 use crate::names::{Refrigerant, RestFinding, StopReason};
 use crate::range::HIGH_CUT_OUT;
 use crate::saturation;
-use crate::units::{Pressure, in_kelvins};
+use crate::units::{GaugePressure, Pressure, in_kelvins};
 
 /// Why the compressor must stand still, with the figures.
+///
+/// ```
+/// use coldloop::circuit::{Gauge, Reading, Readings};
+/// use coldloop::diagnosis::{Case, Settings, diagnose};
+/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let mut van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// van.high_cut_out = Some(GaugePressure::from_bar(27.0));
+/// let readings = Readings {
+///     high_side: Some(Reading::pressure(GaugePressure::from_bar(26.5), Gauge::HIGH_SIDE)),
+///     ..Readings::default()
+/// };
+/// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
+/// let answer = diagnose(&Case::new(van, day, readings), &Settings::default())?;
+/// let high_side = answer.stop.and_then(|stop| stop.high_side).expect("it is at its limit");
+/// assert!(high_side.of_vehicle && high_side.read > high_side.stop);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Stop {
     /// Why.
     pub reason: StopReason,
-    /// The high side and its limit, Pa gauge; `None` for the other reasons.
+    /// The high side and its limit; `None` for the other reasons.
     pub high_side: Option<HighSide>,
 }
 
@@ -23,10 +42,12 @@ pub struct Stop {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct HighSide {
-    /// The higher one of gauge and transducer, Pa gauge.
-    pub read_pa: f64,
-    /// From here on the compressor must stand still, Pa gauge.
-    pub stop_pa: f64,
+    /// The higher one of gauge and transducer.
+    #[cfg_attr(feature = "serde", serde(rename = "read_pa"))]
+    pub read: GaugePressure,
+    /// From here on the compressor must stand still.
+    #[cfg_attr(feature = "serde", serde(rename = "stop_pa"))]
+    pub stop: GaugePressure,
     /// Whether the limit is that of the vehicle: 95 % of its stated cut-out.
     pub of_vehicle: bool,
 }
@@ -42,10 +63,10 @@ const STOP_PA: f64 = 2.7e6;
 /// The same where 24 bar gauge are an ordinary high side, as with R-410A and R-32, Pa gauge. Source: engineering judgement, below
 /// cut-outs near 42 bar, from memory.
 const STOP_HIGH_PRESSURE_PA: f64 = 3.8e6;
-/// The same of R-744, Pa gauge. Source: engineering judgement, where the control of the vehicle model reaches its own limit
-/// (`vehicle::transcritical`), below the 14 MPa where protection takes over.
+/// The same of R-744, Pa gauge. Source: engineering judgement, where the control of the vehicle model reaches its own limit,
+/// below the 14 MPa where protection takes over.
 const STOP_R744_PA: f64 = 1.33e7;
-/// The same part for R-744: 128 of 133 bar. Source: engineering judgement: its control works up to there.
+/// The same as [`NEAR`] for R-744: 128 of 133 bar. Source: engineering judgement: its control works up to there.
 const NEAR_R744: f64 = 128.0 / 133.0;
 /// An ordinary condensing temperature, K. Source: engineering judgement: 45 °C.
 const CONDENSING_K: f64 = 318.15;
@@ -56,7 +77,7 @@ const EMPTY_BELOW_K: f64 = 8.0;
 /// Below this no high side is near any limit, Pa gauge; most readings end here. Source: the lowest cut-out that can be stated.
 const FAR_PA: f64 = NEAR * OF_CUT_OUT * HIGH_CUT_OUT.low;
 
-/// The high side beside its limit; `None` where it was not read or is far below any limit, and at rest.
+/// The high side and its limit; `None` where it was not read or is far below any limit, and at rest.
 pub(super) fn high_side(case: &Case) -> Option<HighSide> {
     let (system, conditions) = (&case.system, &case.conditions);
     if conditions.at_rest(system.compressor) {
@@ -73,10 +94,10 @@ pub(super) fn high_side(case: &Case) -> Option<HighSide> {
         })
         .reduce(f64::max)
         .filter(|read_pa| *read_pa >= FAR_PA)?;
-    let stated_pa = system.high_cut_out_pa.map(|pa| OF_CUT_OUT * pa);
+    let stated_pa = system.high_cut_out.map(|pressure| OF_CUT_OUT * pressure.pa());
     Some(HighSide {
-        read_pa,
-        stop_pa: stated_pa.unwrap_or_else(|| stop_pa(system.refrigerant)),
+        read: GaugePressure::from_pa(read_pa),
+        stop: GaugePressure::from_pa(stated_pa.unwrap_or_else(|| stop_pa(system.refrigerant))),
         of_vehicle: stated_pa.is_some(),
     })
 }
@@ -97,17 +118,17 @@ fn stop_pa(refrigerant: Refrigerant) -> f64 {
 impl HighSide {
     /// Whether the compressor must stand still.
     fn stops(&self) -> bool {
-        self.read_pa >= self.stop_pa
+        self.read >= self.stop
     }
 
-    /// Whether it stands near its limit, and not at it.
+    /// Whether the pressure is near its limit and still below it.
     pub(super) fn is_near(&self, refrigerant: Refrigerant) -> bool {
         let near = if refrigerant == Refrigerant::R744 {
             NEAR_R744
         } else {
             NEAR
         };
-        !self.stops() && self.read_pa >= near * self.stop_pa
+        !self.stops() && self.read.pa() >= near * self.stop.pa()
     }
 }
 

@@ -3,6 +3,15 @@
 use core::ops::Deref;
 
 /// At most `N` items, in order; it reads as a slice.
+///
+/// ```
+/// use coldloop::diagnosis::{Settings, diagnose};
+/// use coldloop::intake;
+/// let case = intake::case_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// let answer = diagnose(&case, &Settings::default())?;
+/// assert!(answer.faults.len() > 1 && answer.faults.iter().all(|ranked| ranked.probability <= 1.0));
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy)]
 pub struct List<T, const N: usize> {
     items: [T; N],

@@ -9,16 +9,17 @@ use crate::names::{Fault, Observation, Quantity};
 use crate::numerics::{exp_all, ln_all};
 use crate::range::Range;
 
-/// A chance of 0 or 1 is never known: one wrong answer could not be outweighed by any number of right ones.
+/// Range of a chance: at 0 or 1, one wrong answer could not be outweighed by any number of right ones.
 pub(super) const CHANCE: Range = Range::new(Quantity::Probability, 0.001, 0.999);
 
-/// An answer that a sound system gives less often than this, mistakes counted, speaks against one whatever the odds say. Source:
-/// engineering judgement: what is seen, heard and felt is noted wrongly more often, so that only instruments and the hand on a hub do.
+/// An answer that a sound system gives less often than this, mistakes of noting included, contradicts a sound system whatever
+/// the odds. Source: engineering judgement: what is seen, heard or felt is noted wrongly more often, so that only answers from
+/// instruments and from turning the hub by hand fall below it.
 const SELDOM: f64 = 0.05;
 
 /// How likely the answer "yes" is to every question under every fault.
 ///
-/// The defaults stand in `tables/checks/observations.toml`, each with its source.
+/// The defaults are those of `tables/checks/observations.toml`, each with its source.
 ///
 /// ```
 /// use coldloop::{Fault, Observation, diagnosis::Looks};
@@ -43,7 +44,7 @@ impl Looks {
         self
     }
 
-    /// Nothing, when every chance leaves room for a mistake.
+    /// Checks that every chance leaves room for a mistake.
     ///
     /// Errors: `NotFinite` and `OutOfRange` outside 0.001 to 0.999.
     pub fn check(&self) -> Result<(), Error> {
@@ -54,7 +55,7 @@ impl Looks {
 
     /// The chance of "yes" under a hypothesis.
     ///
-    /// An unknown cause leaves the answer as it otherwise is, drawn a little towards even odds.
+    /// Under an unknown cause it is the chance under a fault without a row of its own, moved a little towards one half.
     fn chance(&self, observation: Observation, hypothesis: usize) -> f64 {
         let known = self.yes[place(observation)].get(hypothesis);
         let yes = known.map_or_else(|| 0.8 * OBSERVATIONS[place(observation)].otherwise + 0.1, |yes| *yes);
@@ -80,7 +81,7 @@ impl Default for Looks {
 pub(super) struct Sight {
     pub(super) observation: Observation,
     answer: bool,
-    /// The share at which it counts beside others that share its cause.
+    /// Factor of its log-odds; below 1 beside other answers with the same cause.
     weight: f64,
 }
 
@@ -117,7 +118,8 @@ pub(super) fn sights(observations: &Observations) -> Sights {
     sights
 }
 
-/// Whether a sound system hardly ever gives one of the answers: a charge that surely lies below the label, a test pressure that is lost.
+/// Whether a sound system hardly ever gives one of the answers, such as a charge clearly below the label or a lost test
+/// pressure.
 pub(crate) fn speak_against_sound(observations: &Observations, looks: &Looks) -> bool {
     let mut answered = observations.answered();
     answered.any(|(observation, answer)| {
@@ -169,7 +171,7 @@ const RELATED: [u64; Observation::ALL.len()] = {
     related
 };
 
-/// The share at which one of n equally correlated answers counts: 1 / (1 + (n - 1) r).
+/// Factor of the log-odds of one of n equally correlated answers: 1 / (1 + (n - 1) r).
 fn weight(observations: &Observations, observation: Observation) -> f64 {
     let mut weight = 1.0;
     for group in SHARED.iter().filter(|group| group.members.contains(&observation)) {

@@ -1,13 +1,14 @@
-//! From readings to a defended verdict: which faults explain them, how likely each is, and what to check next.
+//! From readings to a verdict with its reasons: which faults explain them, how likely each is, and what to check next.
 //!
 //! rows and tables -> feature vector -> sound model -> atlas -> likelihood -> posterior -> verdict and predictions -> planner.
 //!
 //! The readings become one [`FeatureVector`](crate::circuit::FeatureVector). What a sound system shows is one
-//! [`SoundModel`](crate::expected::SoundModel): a mixture over sources of multivariate t distributions. The atlas (`tables/atlas`) says by how much each fault
-//! moves every feature, at several severities, from each source. The likelihood of a fault is the sum over sources and severities of
-//! a t density at sound mean plus shift; a feature that was not read drops out of it, which is the same as averaging over all
-//! it could have been. Answers to yes-or-no questions multiply the odds by their likelihood ratio. Two more hypotheses stand
-//! beside the faults: that the instruments mislead in a known way, and that the cause is none of the list.
+//! [`SoundModel`](crate::expected::SoundModel): a mixture over sources of multivariate t distributions. The atlas
+//! (`tables/atlas`) says by how much each fault moves every feature, at several severities, from each source. The likelihood of
+//! a fault is the sum over sources and severities of a t density at sound mean plus shift; a feature that was not read drops
+//! out of it, which is the same as integrating over its values. Answers to yes-or-no questions multiply the odds by their
+//! likelihood ratio. Two more hypotheses are weighed with the faults: that the instruments mislead in a known way, and that the
+//! cause is none of the list.
 //!
 //! Sources: Rossi & Braun 1997 and Li & Braun 2003, 2007 for faults as shifts of features; every row of the atlas and every chance
 //! of an observation has its own.
@@ -82,11 +83,11 @@ use crate::names::Fault;
 ///
 /// A running system is judged against what a sound one shows; one whose compressor is known to stand still
 /// ([`Conditions::at_rest`](crate::vehicle::Conditions::at_rest)) only by its pressure at rest. A transducer of the high side
-/// stands in for a gauge, or is pooled with it where they agree. At rest where the pressure of a sound system is not that
-/// of saturation only observations are judged, and [`QualityNote::BandsOnly`](crate::QualityNote::BandsOnly) says so.
+/// replaces a missing gauge, or is pooled with a gauge where they agree. At rest, where the pressure of a sound system is not
+/// that of saturation, only observations are judged, and [`QualityNote::BandsOnly`](crate::QualityNote::BandsOnly) says so.
 ///
-/// Errors: `NotFinite` and `OutOfRange` for readings, conditions and settings that cannot be, and for conditions of
-/// which no source speaks ([`SoundModel::of`](crate::expected::SoundModel::of)); `NotAvailable` for a refrigerant of which none does.
+/// Errors: `NotFinite` and `OutOfRange` for impossible readings, conditions and settings, and for conditions that no source
+/// covers ([`SoundModel::of`](crate::expected::SoundModel::of)); `NotAvailable` for a refrigerant that none covers.
 ///
 /// ```
 /// use coldloop::circuit::{Gauge, Reading, Readings};
@@ -116,7 +117,7 @@ pub fn diagnose(case: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     }
 }
 
-/// What is believed of a case: where [`diagnose`] gets its answer from, which also argues and plans.
+/// Judges a case: the result gives the answer of [`diagnose`], and also reasons and plan.
 ///
 /// Errors: as [`diagnose`].
 ///
@@ -159,7 +160,7 @@ pub(crate) fn judge_with(
 
 /// Diagnoses many cases by the same settings.
 ///
-/// The settings are looked through once; the answers are those of [`diagnose`] to the bit.
+/// The settings are checked once; the answers are those of [`diagnose`] to the bit.
 ///
 /// ```
 /// use coldloop::circuit::Readings;
@@ -184,7 +185,7 @@ pub struct Judge<'a> {
 impl<'a> Judge<'a> {
     /// A judge by these settings.
     ///
-    /// Errors: `NotFinite` and `OutOfRange` for settings that cannot be.
+    /// Errors: `NotFinite` and `OutOfRange` for impossible settings.
     pub fn new(settings: &'a Settings) -> Result<Self, Error> {
         settings.check()?;
         Ok(Self { settings })
@@ -200,7 +201,7 @@ impl<'a> Judge<'a> {
         }
     }
 
-    /// What is believed of this case, as [`judge`] has it.
+    /// The judgement of this case, as [`judge`] gives it.
     ///
     /// Errors: as [`diagnose`].
     pub fn judge(&self, case: &Case) -> Result<Judgement, Error> {

@@ -1,16 +1,16 @@
-//! Notes on what scan tools and labels tell beside the readings: what of it contradicts them, and what is only noted.
+//! Notes on data from scan tools and labels: what contradicts the readings, and what is only noted.
 
 use super::case::Case;
 use super::list::List;
 use crate::circuit::{Derived, Reading};
 use crate::names::QualityNote;
-use crate::units::{Temperature, difference_in_kelvins, in_kelvins};
+use crate::units::{GaugePressure, Temperature, difference_in_kelvins, in_kelvins};
 
-/// From this part of its cut-out on, the high side stands near it. Source: engineering judgement.
+/// From this part of its cut-out on, the high side counts as near it. Source: engineering judgement.
 const NEAR: f64 = 0.95;
 /// Below this displacement the control asks for little. Source: engineering judgement.
 const LITTLE: f64 = 0.5;
-/// From this ambient on, it has no reason to, K. Source: engineering judgement: 25 °C.
+/// From this ambient on a low displacement is unusual, K. Source: engineering judgement: 25 °C.
 const HOT_K: f64 = 298.15;
 /// Freezing point of water, K.
 const FREEZING_K: f64 = 273.15;
@@ -27,10 +27,10 @@ pub(super) fn add(case: &Case, derived: &Derived, notes: &mut List<QualityNote, 
     let (system, conditions, readings) = (&case.system, &case.conditions, &case.readings);
     let running = !conditions.at_rest(system.compressor);
     let air_pa = conditions.surroundings.pressure().pa();
-    let near = |limit_pa: f64| {
+    let near = |limit: GaugePressure| {
         derived
             .high_side
-            .is_some_and(|high| high.value.pa() - air_pa >= NEAR * limit_pa)
+            .is_some_and(|high| high.value.pa() - air_pa >= NEAR * limit.pa())
     };
     let little = conditions
         .commanded_displacement
@@ -47,7 +47,7 @@ pub(super) fn add(case: &Case, derived: &Derived, notes: &mut List<QualityNote, 
             readings.high_side.is_none() && readings.high_side_transducer.is_some(),
         ),
         (QualityNote::TransducerContradicts, contradicts(case)),
-        (QualityNote::NearHighCutOut, system.high_cut_out_pa.is_some_and(near)),
+        (QualityNote::NearHighCutOut, system.high_cut_out.is_some_and(near)),
         (
             QualityNote::EvaporatorFreezing,
             fins.is_some_and(|fins| in_kelvins(fins.value) < FREEZING_K),

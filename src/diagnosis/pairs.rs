@@ -1,4 +1,4 @@
-//! Two faults at once, asked for when no single one fits well.
+//! Two faults at once, considered when no single one fits well.
 
 use super::answer::TwoFaults;
 use super::batch::Seen;
@@ -18,8 +18,8 @@ const RARE: f64 = 5e-4;
 
 /// The likeliest pair of faults, weighed against all single explanations.
 ///
-/// Their shifts add up, at every pair of severities. Both are as common as they are alone, and a pair as common as
-/// `settings.two_faults` says.
+/// Their shifts add up, at every pair of severities. The prior of a pair is the product of both priors, scaled so that all
+/// pairs together have `settings.two_faults`.
 #[inline(never)]
 pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scene) -> Option<TwoFaults> {
     let (sound, features) = (scene.sound.as_ref()?, posterior.features()?);
@@ -56,7 +56,8 @@ pub(super) fn likeliest(posterior: &Posterior, settings: &Settings, scene: &Scen
     })
 }
 
-/// The chance of the answers when two faults are there: each answer is that of the fault which says more about it.
+/// The chance of the answers when two faults are there: each answer has the chance of the fault that differs more from a sound
+/// system in it.
 fn answers(posterior: &Posterior, looks: &Looks, first: Fault, second: Fault) -> f64 {
     let mut product = 1.0;
     for [sound, a, b] in posterior.sights(looks, [Fault::NoFault, first, second]) {

@@ -20,13 +20,13 @@ use super::settings::Settings;
 use crate::circuit::{Estimate, FeatureVector, Observations};
 use crate::names::{EntryError, Fault, Feature, Observation};
 
-/// What is less likely than this changes no prediction.
+/// Faults that are less likely than this are left out of predictions.
 pub(super) const NEGLIGIBLE: f64 = 1e-3;
 
-/// A number for each fault, and behind them one for none of the list.
+/// A number for each fault, and last one for none of the list.
 pub(crate) type OfEach = [f64; HYPOTHESES];
 
-/// What one visit says by itself.
+/// The evidence of one visit by itself.
 pub(super) struct Alone {
     pub(super) prior: OfEach,
     pub(super) seen: OfEach,
@@ -54,7 +54,7 @@ pub(super) struct Posterior {
 /// All that the readings say.
 #[derive(Clone, Copy, Debug, PartialEq)]
 struct Weighed {
-    /// The features as they stand; at rest the pressure.
+    /// The features as noted; at rest the pressure.
     features: Option<FeatureVector>,
     rest: Option<Estimate>,
     off_scale: bool,
@@ -152,7 +152,7 @@ impl Weighed {
         &self.likelihood[self.figures.len()]
     }
 
-    /// The figures of these features are known.
+    /// Marks the figures of these features as known.
     fn know(&mut self, features: &FeatureVector) {
         for (reading, figure) in features.read.iter().zip(FIGURE_OF) {
             self.known[place(figure)] |= reading.is_some();
@@ -161,8 +161,8 @@ impl Weighed {
 }
 
 impl Posterior {
-    /// What is believed of a case once everything was weighed: of a running system with its features, of one at rest by its
-    /// pressure, of one of which `scene` knows nothing by what was seen alone.
+    /// The posterior of a case: of a running system by its features, of one at rest by its pressure, where nothing was read by
+    /// the observations alone.
     #[inline(never)]
     pub(super) fn of(
         case: &Case,
@@ -179,7 +179,7 @@ impl Posterior {
         Self::concluded((priors, pages), weighed, &settings.looks, &case.observations)
     }
 
-    /// What is believed once all was weighed.
+    /// The posterior once the readings are weighed.
     #[inline(never)] // so that it is weighed on less stack
     fn concluded(
         (priors, pages): (Priors, Pages),
@@ -213,7 +213,7 @@ impl Posterior {
         posterior
     }
 
-    /// What this visit says by itself.
+    /// The evidence of this visit by itself.
     pub(super) fn alone(&self, looks: &Looks) -> Alone {
         let chances = |h: usize| self.sights.iter().map(move |sight| sight.chance(looks, h));
         Alone {
@@ -224,7 +224,7 @@ impl Posterior {
         }
     }
 
-    /// The part of the belief that no term of the atlas carries.
+    /// The probability that no term of the atlas accounts for.
     fn in_an_unknown_way(&self) -> f64 {
         let mut unexplained = self.probability[NONE];
         if self.weighed.features.is_some() {
@@ -239,7 +239,7 @@ impl Posterior {
         unexplained
     }
 
-    /// Nats of information that the readings and observations brought.
+    /// Information in the readings and observations, nats: the divergence of the posterior from the prior.
     pub(super) fn information(&self) -> f64 {
         let mut gained = 0.0;
         for (p, prior) in self.probability.iter().zip(self.priors) {
@@ -250,7 +250,7 @@ impl Posterior {
         gained
     }
 
-    /// How well a fault explains each figure: its density given the other readings, over its density when the cause is anything;
+    /// How well a fault explains each figure: its density given the other readings, over its density under an unlisted cause;
     /// `None` for one that was not read.
     pub(super) fn fits(&self, scene: &Scene, fault: Fault) -> [Option<f64>; FEATURES] {
         let (Some(sound), Some(features)) = (scene.sound.as_ref(), self.features()) else {
@@ -288,7 +288,7 @@ impl Posterior {
         &self.observations
     }
 
-    /// The features as they stand.
+    /// The features as noted.
     pub(super) fn features(&self) -> Option<&FeatureVector> {
         self.weighed.features.as_ref()
     }
@@ -308,7 +308,7 @@ impl Posterior {
         self.weighed.rest
     }
 
-    /// The part of the atlas that speaks of the system.
+    /// The part of the atlas that applies to the system.
     pub(super) fn pages(&self) -> Pages {
         self.pages
     }
@@ -329,7 +329,7 @@ impl Posterior {
     }
 }
 
-/// The likelihoods once every fault may show itself in an unknown way.
+/// The likelihoods with the share of each fault for an unknown way.
 fn mixed(densities: &[f64; HYPOTHESES]) -> [f64; HYPOTHESES] {
     let any = densities[NONE];
     let mut mixed = *densities;

@@ -30,7 +30,7 @@ pub struct Cost {
 
 /// The times and prices of a shop.
 ///
-/// The defaults stand in `tables/checks`, are engineering judgement, and count money in minutes of work, so that
+/// The defaults are those of `tables/checks`: engineering judgement, with money counted in minutes of work, so that
 /// `per_minute` is 1. A shop sets its own rate and prices together.
 ///
 /// ```
@@ -202,9 +202,9 @@ impl Default for Prices {
 mod tests {
     use super::*;
 
-    /// No price that cannot be gets in, so that no plan meets one.
+    /// No setter accepts an impossible price, so that no plan meets one.
     #[test]
-    fn what_cannot_be_a_price_is_refused_at_every_door() {
+    fn every_setter_refuses_what_cannot_be_a_price() {
         let shop = Prices::default();
         for wrong in [f64::NAN, f64::INFINITY, -1.0, 2e6] {
             for cost in [
@@ -225,7 +225,7 @@ mod tests {
             }
             assert!(shop.with_per_minute(wrong).is_err(), "{wrong}");
         }
-        // Time that is worth nothing has no price.
+        // A rate of zero would make time worth nothing.
         assert!(shop.with_per_minute(0.0).is_err());
     }
 

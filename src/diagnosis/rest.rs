@@ -15,11 +15,11 @@ use crate::units::{PressureDifference, TemperatureDifference, in_kelvins, kelvin
 /// 500 to 900 g of R-134a in 2 to 3 L are 170 to 450 kg/m3, and its liquid weighs 1,207 kg/m3 at 25 °C.
 const FILLING: (f64, f64) = (0.15, 0.37);
 
-/// The arithmetic of a pressure at rest.
+/// What is calculated from a pressure at rest.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Resting {
-    /// What it tells, by [`at_rest`](crate::circuit::at_rest) of both sides together.
+    /// The finding by [`at_rest`](crate::circuit::at_rest), for both sides together.
     pub(super) finding: RestFinding,
     /// The pressure above saturation at the ambient; of a blend above bubble.
     #[cfg_attr(feature = "serde", serde(rename = "excess_pa"))]
@@ -34,7 +34,8 @@ pub struct Resting {
     pub missing: Option<(f64, f64)>,
 }
 
-/// What the pressure at rest tells, the ambient within `ambient_error_k`; `None` where the sides differ or nothing was read.
+/// The finding and its numbers for a pressure at rest, with the ambient known within `ambient_error_k`; `None` where the sides
+/// differ or nothing was read.
 pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
     let (pressure, warmer) = features::rest_pressure(case)?;
     let air = case.conditions.surroundings;
@@ -53,7 +54,7 @@ pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
     let (finding, missing) = match found.pressure_match {
         PressureMatch::Agrees => (RestFinding::Consistent, None),
         PressureMatch::TooHigh => (RestFinding::AirPresent, None),
-        // Next to nothing of it is left under a vacuum, which has no density of its own.
+        // Under a vacuum, where no density can be calculated, next to nothing of the charge is left.
         PressureMatch::TooLow => (RestFinding::NearlyEmpty, missing().or(Some((1.0, 1.0)))),
     };
     Some(Resting {
@@ -69,12 +70,12 @@ pub(super) fn resting(case: &Case, ambient_error_k: f64) -> Option<Resting> {
 /// Sources: `tables/bands/healthy.toml`.
 pub(super) use crate::expected::AT_REST;
 
-/// The same when the cause is none of the list. Source: engineering judgement: about as far as it can stray.
+/// The same when the cause is none of the list. Source: engineering judgement: about its physical range.
 const ANYTHING_K: f64 = 12.0;
-/// The size of an effect differs between vehicles by this share of itself. Source: engineering judgement.
+/// Standard deviation of the size of an effect between vehicles, as a share of that size. Source: engineering judgement.
 const EFFECT_SPREAD: f64 = 0.3;
-/// A pressure that does not move although the fault is there is the less likely the more severe the fault: the chance in
-/// the table is multiplied by this. Source: engineering judgement.
+/// Factors, from mild to severe, of the table's chance that the pressure does not move although the fault is there. Source:
+/// engineering judgement.
 const UNMOVED: [f64; SEVERITIES] = [1.0, 0.8, 0.4, 0.1];
 
 /// A normal distribution whose two halves have their own standard deviations.
@@ -163,7 +164,7 @@ mod tests {
     use crate::names::Fault;
 
     #[test]
-    fn the_density_is_one_in_all() {
+    fn the_density_integrates_to_one() {
         let sum: f64 = (-40_000..40_000)
             .map(|k| 0.01 * sound().density(0.01 * f64::from(k)))
             .sum();

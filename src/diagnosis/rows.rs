@@ -40,7 +40,7 @@ impl FaultRow {
 /// A number of the atlas, as the bits of an `f32`.
 pub(super) type Bits = u32;
 
-/// Such a number.
+/// The number of these bits.
 #[inline]
 pub(super) const fn number(bits: Bits) -> f64 {
     f32::from_bits(bits) as f64
@@ -49,7 +49,7 @@ pub(super) const fn number(bits: Bits) -> f64 {
 /// What one source says of the faults of one family of refrigerants with one expansion device.
 pub(super) struct Page {
     pub(super) source: Source,
-    /// Whether it speaks of R-744; otherwise of all other refrigerants.
+    /// Whether it covers R-744; otherwise it covers all other refrigerants.
     pub(super) carbon_dioxide: bool,
     pub(super) expansion: Expansion,
     pub(super) faults: &'static [FaultRows],
@@ -60,9 +60,9 @@ pub(super) struct Page {
 pub(super) enum CountedFrom {
     /// The sound mean of the vehicle, as far as it is known.
     Vehicle,
-    /// The sound mean of its kind: nothing pumps, so that the features no longer depend on the vehicle's own place.
+    /// The sound mean of its kind: the compressor does not pump, so that what is known of this one vehicle no longer matters.
     Kind,
-    /// The ambient: nothing pumps, and no sound model is needed, whose spread is none of its own then.
+    /// The ambient: the compressor does not pump, so that neither mean nor scatter of a sound system matters.
     Ambient,
 }
 
@@ -73,7 +73,7 @@ pub(super) struct FaultRows {
     /// Scale matrices about that mean and shift, in the squares of the features' units: of mild and middling severities, and of
     /// severe ones; the lower triangles, row by row.
     pub(super) scales: [[Bits; TRIANGLE]; 2],
-    /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot be.
+    /// By group of compressors, fixed with a clutch, variable and electric; empty where the fault cannot exist.
     pub(super) rows: [&'static [ShiftRow]; 3],
 }
 
@@ -152,9 +152,9 @@ pub struct Repair {
     pub money: f64,
     /// Whether the charge must be recovered first.
     pub recovery: bool,
-    /// What can hurt, recovering the charge aside; [`super::repair_cautions`] tells all that a system calls for.
+    /// What can hurt, recovering the charge aside; [`super::repair_cautions`] lists all that a system calls for.
     pub cautions: &'static [Caution],
-    /// What to do, in a line; [`Self::says_for`] tells it of any system.
+    /// What to do, in a line; [`Self::says_for`] gives it for any system.
     pub says: &'static str,
     /// The same for R-744, which is released and not recovered.
     pub says_r744: &'static str,
@@ -183,7 +183,7 @@ impl Repair {
 pub(super) struct ObservationRow {
     /// How often either answer is noted wrongly.
     pub(super) mistaken: f64,
-    /// Under a fault of which no row speaks.
+    /// Under a fault without a row.
     pub(super) otherwise: f64,
     /// Under each fault, in the order of its code.
     pub(super) yes: [f64; Fault::ALL.len()],

@@ -31,5 +31,5 @@ impl<'a> Scale<'a> {
     }
 }
 
-/// Part of what is known of a vehicle's own place that holds for it with a fault. Source: engineering judgement; a fault hides part of it.
+/// Share of what is known of a vehicle when sound that still holds when it has a fault. Source: engineering judgement.
 pub(super) const KNOWN_OF_FAULTY: f64 = 0.7;

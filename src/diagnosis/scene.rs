@@ -25,7 +25,7 @@ pub(super) struct Scene {
 }
 
 impl Scene {
-    /// Without what a sound system shows.
+    /// A scene without a sound model yet.
     pub(super) fn of(case: &Case) -> Self {
         Self {
             system: case.system,
@@ -48,8 +48,8 @@ impl Scene {
     }
 }
 
-/// How near to its critical temperature no liquid is left in a sound system at rest, whose pressure then tells of its charge and
-/// volume, K. Judgement.
+/// From this far below the critical temperature on, a sound system at rest holds no liquid, and its pressure depends on charge
+/// and volume, K. Source: engineering judgement.
 const NO_LIQUID_K: f64 = 3.0;
 
 /// Whether it is so warm that the pressure at rest of a sound system is not that of saturation.

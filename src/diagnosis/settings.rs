@@ -21,21 +21,21 @@ pub struct Settings {
     priors: [f64; Fault::ALL.len()],
     /// Chance, on the same scale as the priors, that the cause is none of the list. Default 0.03.
     pub none_of_these: f64,
-    /// How common two faults at once are, beside all else at one. Default 0.15: of 667 vehicles in a New Zealand survey of
-    /// 2014-15, 156 had a fault of the circuit and one outside it.
+    /// Weight of two faults at once, where all single explanations together weigh one. Default 0.15: of 667 vehicles in a New
+    /// Zealand survey of 2014-15, 156 had a fault of the circuit and one outside it.
     pub two_faults: f64,
     /// A system whose readings all lie in their bands counts as sound from this probability, unless a fault leads. Default
-    /// 0.25, as the usual [`super::Stakes`] have it: slight faults read like a sound system and keep the rest.
+    /// 0.25, from the default [`super::Stakes`]: slight faults read like a sound system and keep part of the probability.
     pub healthy: f64,
-    /// A single fault is named from this probability. Default 0.7, as the usual [`super::Stakes`] have it.
+    /// A single fault is named from this probability. Default 0.7, from the default [`super::Stakes`].
     pub named: f64,
-    /// "Nothing fits" from this probability of none of these, or when that is twice as likely as any fault. Default
-    /// 0.5, as the usual [`super::Stakes`] have it.
+    /// "Nothing fits" from this probability that the cause is none of the list or shows itself in an unknown way. Default 0.5,
+    /// from the default [`super::Stakes`].
     pub nothing_fits: f64,
-    /// A short list ends when it holds this probability together; four that hold four fifths of it are told too. Default
-    /// 0.75, as the usual [`super::Stakes`] have it.
+    /// A short list ends when its faults together reach this probability; four faults that reach one half are listed too.
+    /// Default 0.75, from the default [`super::Stakes`].
     pub short_list: f64,
-    /// Readings and observations must tell at least this much, in nats of information gained. Default 0.25.
+    /// Least information that readings and observations must bring, in nats. Default 0.25.
     pub least_information: f64,
     /// What checks and repairs cost.
     pub prices: Prices,
@@ -50,7 +50,7 @@ pub struct Settings {
     pub held: Option<Action>,
     /// The language of the page as text. Default English.
     pub language: Language,
-    /// Whether the page as text tells all figures, limits and cautions in full. Default false.
+    /// Whether the page as text lists all figures, limits and cautions in full. Default false.
     pub details: bool,
 }
 
@@ -78,7 +78,7 @@ impl Settings {
         priors(|fault| fault.map_or(self.none_of_these, |fault| self.prior(fault)))
     }
 
-    /// Nothing, when every setting can be used.
+    /// Checks that every setting can be used.
     ///
     /// Errors: `NotFinite` and `OutOfRange`.
     pub fn check(&self) -> Result<(), Error> {
@@ -134,7 +134,7 @@ impl Default for Settings {
 
 const MINUTES: Range = Range::new(Quantity::Cost, 0.0, 1e6);
 
-/// What answers cost that turn out wrong, beside the cost of looking once more; all in minutes of work.
+/// What wrong answers and another look cost, in minutes of work.
 ///
 /// An answer that is right with the probability p and costs C when it is wrong costs (1 - p) C on average; it is given
 /// when that is no more than another look, so from p = 1 - look / C on. Only the ratios matter. Source of the defaults:
@@ -153,8 +153,7 @@ pub struct Stakes {
     pub look: f64,
     /// A sound part replaced because it was named; sets `Settings::named`. Default 150.
     pub sound_part: f64,
-    /// A fault missed because every figure lies in its band, which only a slight one leaves there; sets
-    /// `Settings::healthy`. Default 60.
+    /// A fault missed because every figure lies in its band, as with a slight one; sets `Settings::healthy`. Default 60.
     pub missed_fault: f64,
     /// A search along a short list that does not hold the cause; sets `Settings::short_list`. Default 320, two of the usual repairs.
     pub wrong_list: f64,
@@ -176,7 +175,7 @@ impl Default for Stakes {
 }
 
 impl Stakes {
-    /// From which probability on an answer is given that costs so much when it is wrong.
+    /// The probability from which an answer is given that costs this much when it is wrong.
     fn threshold(&self, wrong: f64) -> f64 {
         if wrong > self.look {
             1.0 - self.look / wrong

@@ -26,12 +26,12 @@ pub(crate) const WHOLE: usize = 3;
 /// judgement, as most faults show less than half of their shift at half of their severity.
 const SHIFTED: [f64; PARTS] = [0.0, 0.25, 0.6, 1.0, 1.7];
 
-/// Part of what lasts in a sound vehicle that is in its faulty state too. Log loss and proven repairs on building makes of the
-/// independent simulator: 0.3 to 0.7 serve alike, 0.5 best.
+/// Share of the lasting deviation of a sound vehicle that its faulty state keeps. Fitted to log loss and proven repairs on
+/// building makes of the independent simulator: 0.5 is best, 0.3 to 0.7 do almost as well.
 const LASTS_IN_FAULTY: f64 = 0.5;
-/// Part of what lasts that is still there at the second visit. 0.75 to 0.9 serve alike.
+/// Share of the lasting deviation that remains at the second visit. 0.75 to 0.9 do equally well.
 const LASTS: f64 = 0.85;
-/// Bounds of the part of a faulty state's variance that passes. Source: engineering judgement.
+/// Bounds of the passing share of a faulty state's variance. Source: engineering judgement.
 const PASSES: (f64, f64) = (0.05, 0.8);
 /// Part of a gauge's variance that is an offset common to both visits. Source: engineering judgement: zero and gain, and not the
 /// step to which it is read.
@@ -41,7 +41,7 @@ const OFFSET: f64 = 0.6;
 pub(super) struct Instruments([bool; 2]);
 
 impl Instruments {
-    /// Thermometers that are held on anew are independent, whichever they are.
+    /// The errors of thermometers are independent, as they are attached anew at each visit.
     pub(super) fn same(before: &Readings, after: &Readings) -> Self {
         fn same(one: Option<Reading<Pressure>>, other: Option<Reading<Pressure>>) -> bool {
             let (Some(one), Some(other)) = (one, other) else {
@@ -173,9 +173,9 @@ impl<'a> Stacked<'a> {
 
     /// Joint densities of both visits, summed over severities, for every part of the fault that may be left.
     ///
-    /// The state after is a mixture of the sound one and the faulty one of before, the latter by the part of the shift that is left:
-    /// what lasts in a sound vehicle is correlated with its faulty state, and the faulty state with itself. `all` are the severities
-    /// of the fault, `rows` those that share this scale matrix.
+    /// The state after is interpolated between the sound state and the faulty state before, by the part of the shift that is
+    /// left. The lasting deviation of the sound vehicle is correlated with its faulty state, and the faulty state with itself.
+    /// `all` are the severities of the fault, `rows` those that share this scale matrix.
     pub(super) fn densities(&self, of: &Scales, rows: &'static [ShiftRow], all: &'static [ShiftRow]) -> [f64; PARTS] {
         let (b, a) = (&self.before, &self.after);
         let (count, count_after) = (b.read.count(), a.read.count());
@@ -185,7 +185,7 @@ impl<'a> Stacked<'a> {
         factor.factorise();
         let common = self.common(of, &scale, &scale_after);
         let with_sound = self.with_sound(of, &scale);
-        // Covariances of each reading after with all before, in independent deviations, for every part left.
+        // Decorrelated covariances of each reading after with all before, for every part left.
         let mut with = [[[[0.0; 1]; DIMENSIONS]; DIMENSIONS]; PARTS];
         let mut second = Factor::<PARTS>::empty(count_after);
         let noise = a.noise();
@@ -248,8 +248,8 @@ impl<'a> Stacked<'a> {
         densities
     }
 
-    /// Covariance of the faulty state with itself at the other visit. A whole matrix less one number's share of it stays positive
-    /// definite, whatever the correlations of what passes.
+    /// Covariance of the faulty state with itself at the other visit. One factor for the whole matrix keeps what remains of it
+    /// positive definite, whatever the correlations of the passing part.
     fn common(&self, of: &Scales, scale: &Symmetric, scale_after: &Symmetric) -> Matrix {
         let (b, a) = (self.before.component, self.after.component);
         let (matrix, matrix_after, part) = if of.is_sound() {
@@ -260,7 +260,7 @@ impl<'a> Stacked<'a> {
         carried(matrix, matrix_after, &[part; DIMENSIONS])
     }
 
-    /// Covariance of the faulty state before with the sound one after: nothing where nothing pumps.
+    /// Covariance of the faulty state before with the sound one after: zero where the compressor does not pump.
     fn with_sound(&self, of: &Scales, scale: &Symmetric) -> Matrix {
         let (b, a) = (self.before.component, self.after.component);
         let stays = (1.0 - self.passes(scale)) * f64::from(of.counted_from == CountedFrom::Vehicle);
@@ -270,7 +270,7 @@ impl<'a> Stacked<'a> {
         carried(&b.lasting, &a.lasting, &part)
     }
 
-    /// The part of a faulty state's variance that passes, on average over what was read.
+    /// The passing share of a faulty state's variance, on average over the features that were read.
     fn passes(&self, scale: &Symmetric) -> f64 {
         let (read, passing) = (&self.before.read, &self.before.component.passing);
         let each = read.places().iter();
@@ -298,7 +298,7 @@ impl<'a> Stacked<'a> {
             let (mut sum, mut weights) = (0.0, 0.0);
             for other in all {
                 let [low, middle, high] = other.severity.map(f64::from);
-                // Below the mildest severity the shift falls to nought.
+                // Below the mildest severity the shift falls to zero.
                 let holds = wanted <= high && (wanted >= low || other.severity[0] <= mildest);
                 if holds && middle > 0.0 {
                     sum += f64::from(other.weight) * wanted / middle * along(other);
@@ -319,7 +319,7 @@ const LEAST_PART: f64 = 0.02;
 /// Covariances of the features at one visit with those at the other.
 type Matrix = [Vector; DIMENSIONS];
 
-/// A scale matrix as the covariance with the other visit, where the deviations are those of `after`; a part of each row.
+/// The covariance with the other visit from a scale matrix: columns rescaled to the deviations of `after`, rows times `part`.
 fn carried(matrix: &Symmetric, after: &Symmetric, part: &Vector) -> Matrix {
     let grown: Vector = core::array::from_fn(|j| ratio(after.at(j, j), matrix.at(j, j)));
     core::array::from_fn(|i| core::array::from_fn(|j| part[i] * matrix.at(i, j) * grown[j]))
@@ -330,5 +330,5 @@ fn ratio(variance: f64, other: f64) -> f64 {
     sqrt(f64::max(variance, 0.0) / f64::max(other, LEAST_VARIANCE))
 }
 
-/// Keeps a feature that a source does not know from dividing by nought, in the square of its unit.
+/// Avoids a division by zero for a feature that a source does not know, in the square of its unit.
 const LEAST_VARIANCE: f64 = 1e-9;

@@ -11,16 +11,16 @@ use crate::error::Error;
 use crate::log::{Instruments, Summary};
 use crate::names::{ErrorKind, Quantity};
 
-/// To which power the density of another state counts: the sources err alike in both states. Log loss on 300 building logs of the
-/// independent simulator: 0.3 to 1 serve alike, and the lower the power, the fewer verdicts change.
+/// Exponent of the density of another state, below 1 because the sources make similar errors in both states. Log loss on 300
+/// building logs of the independent simulator: 0.3 to 1 do equally well, and the lower the exponent, the fewer verdicts change.
 const WORTH: f64 = 0.5;
 
-/// What is believed of one vehicle whose readings were taken in several states of one run, at idle and at speed for instance.
+/// Judges one vehicle whose readings were taken in several states of one run, for instance at idle and at speed.
 ///
-/// The answer is that of the first state, whose prior is what the other ones leave: prior times the square root of the density of each
-/// other state given the first, under the same fault at the same severity, by the joint density that also serves two visits (log loss on logs of an
-/// independent simulator: what lasts and what passes between two states of one run is no other than between two visits). Further states
-/// are taken as independent of each other given the first. Reasons call the sum of it the prior. With one state it is
+/// The first state is judged with a prior that the other ones have updated: the prior times the square root of the density of
+/// each other state given the first, under the same fault at the same severity. The joint density is that of two visits: by log
+/// loss on logs of an independent simulator, two states of one run share as much as two visits do. Further states are taken as
+/// independent of each other given the first. The reasons list all of this as the prior. With one state it is
 /// [`judge`](super::judge()).
 ///
 /// Errors: `Missing` without a state; as [`judge`](super::judge()).

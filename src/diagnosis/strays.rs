@@ -1,10 +1,10 @@
-//! Gauges that are off, hoses that are shut and probes in the wrong place: readings that stray by an unknown amount.
+//! Gauges that are off, hoses that are shut and probes in the wrong place: readings with an unknown error.
 //!
-//! A gauge that does not return to zero reads too much or too little by the same all along its scale. How much is unknown
-//! and may be either way, so that it adds to what the gauge is uncertain by anyhow: integrated over its normal prior, it
-//! is a wider uncertainty of that pressure, and of that alone. A probe in the wrong place reads a share of the way towards
-//! the air about it; the way is that of a sound system, the share has a normal prior too. Behind a hose that is shut the
-//! pressure of that side counts as unread, and what its gauge shows is judged by itself.
+//! A gauge that does not return to zero has the same offset all along its scale. The offset is unknown and may have either
+//! sign: integrated over its normal prior, it is a larger uncertainty of that pressure alone. A probe in the wrong place shows
+//! a temperature between that of the part and that of the air around it: a share, with a normal prior, of the difference that a
+//! sound system has. Behind a hose that is shut the pressure of that side counts as unread, and what its gauge shows is judged
+//! by itself.
 
 use super::case::Case;
 use crate::circuit::{Estimate, FeatureVector, Reading, Readings};
@@ -14,18 +14,17 @@ use crate::units::{
     AbsolutePressure, Pressure, Temperature, difference_in_kelvins, in_kelvins, kelvins, kelvins_difference,
 };
 
-/// How far a gauge is off that is off, as a standard deviation, Pa. Source: engineering judgement: 7 psi.
+/// Standard deviation of the offset of a gauge that is off, Pa. Source: engineering judgement: 7 psi.
 const ZERO_PA: f64 = 50_000.0;
-/// A coarse gauge must be off by more to be worth suspecting: this many times what it is uncertain by.
+/// For a coarse gauge it is at least this many times its own uncertainty, or it would not be worth suspecting.
 const COARSE: f64 = 3.0;
 
-/// The share of the way to the air about it that a probe in the wrong place reads, and its standard deviation. Source:
-/// engineering judgement: a vent thermometer stands beside the stream or in another one, a line is touched from one side.
+/// Share of the difference from the part to the air around it by which a probe in the wrong place is wrong, and its standard
+/// deviation. Source: engineering judgement: a vent thermometer beside the stream, a line touched from one side only.
 const VENT: Share = Share { mean: 0.4, sd: 0.2 };
 const LINE: Share = Share { mean: 0.35, sd: 0.2 };
 
-/// A probe is not suspected whose reading strays less than this many standard deviations towards the air, for it has
-/// nothing to explain.
+/// A probe is suspected only where its reading deviates at least this many standard deviations towards the air.
 const SUSPECT: f64 = 1.0;
 
 #[derive(Clone, Copy)]
@@ -43,7 +42,7 @@ pub(super) enum Probe {
     Discharge,
 }
 
-/// The probe of which a entry error speaks.
+/// The probe that an entry error is about.
 pub(super) const fn probe(entry_error: EntryError) -> Option<Probe> {
     match entry_error {
         EntryError::VentProbeAside => Some(Probe::Vent),
@@ -74,7 +73,7 @@ pub(super) const fn high_is_off(entry_error: EntryError) -> bool {
     matches!(entry_error, EntryError::HighGaugeOff | EntryError::BothGaugesOff)
 }
 
-/// What a pressure is uncertain by, Pa.
+/// Standard uncertainty of a pressure, Pa; with the offset of a gauge that is off.
 pub(super) fn uncertain_pa(side: Reading<Pressure>, off: bool) -> f64 {
     let own_pa = side.standard_uncertainty.pa();
     if off {
@@ -88,14 +87,14 @@ fn zero_pa(own_pa: f64) -> f64 {
     f64::max(ZERO_PA, COARSE * own_pa)
 }
 
-/// What the gauge of a shut hose is off by, Pa: what the hose keeps. Source: engineering judgement: 1 psi.
+/// Standard deviation of the pressure that stays in a shut hose, Pa. Source: engineering judgement: 1 psi.
 const HOSE_PA: f64 = 7_000.0;
 /// Part of the shut hoses whose gauge shows the air; that of the others shows the other side, through an open manifold. Source:
 /// engineering judgement.
 const SHOWS_AIR: f64 = 0.9;
-/// A hose is not suspected whose gauge is more standard deviations from both.
+/// A hose is not suspected where its gauge is more than this many standard deviations from both.
 const FAR_FROM_SHUT: f64 = 3.0;
-/// A pressure that nobody read, as a standard deviation, K: far more than any state allows.
+/// Standard deviation of a pressure that counts as unread, K: far more than any state allows.
 const UNREAD_K: f64 = 200.0;
 
 /// Density of what the gauge of a shut hose shows, 1/Pa; both sides above vacuum.
@@ -112,9 +111,9 @@ fn behind_a_shut_hose(own: Reading<Pressure>, other: Option<Reading<Pressure>>, 
     SHOWS_AIR * from(air_pa, 0.0) + (1.0 - SHOWS_AIR) * as_other
 }
 
-/// The features beyond a hose that is shut, of which the gauge says nothing, and the density of what it shows instead, beside that of
-/// a pressure that nobody read. Those of other entry errors stay as they are; `None` where the gauge does not read like one of a
-/// shut hose.
+/// The features with the side behind a shut hose as unread, and the density of what its gauge shows over that of an unread
+/// pressure. For other entry errors the features stay as they are; `None` where the gauge does not read like one of a shut
+/// hose.
 pub(super) fn beyond_a_shut_hose(
     case: &Case,
     sound: &SoundModel,
@@ -149,7 +148,7 @@ pub(super) fn beyond_a_shut_hose(
     (per_pa > 0.0).then_some((features, per_pa * pa_per_k * UNREAD_K * SQRT_2_PI))
 }
 
-/// The feature of the side whose hose a entry error says is shut.
+/// The feature of the side whose hose is shut by an entry error.
 pub(super) const fn shut_side(entry_error: EntryError) -> Option<usize> {
     if matches!(entry_error, EntryError::LowHoseShut) {
         Some(FeatureVector::LOW_SIDE)
@@ -160,8 +159,8 @@ pub(super) const fn shut_side(entry_error: EntryError) -> Option<usize> {
     }
 }
 
-/// The readings with that of a probe in the wrong place corrected as far as it can be; `None` when it was not taken, or
-/// has nothing to explain.
+/// The readings with that of a probe in the wrong place corrected by its mean error; `None` when it was not read, or is not
+/// suspected.
 pub(super) fn corrected(case: &Case, sound: &SoundModel, entry_error: Option<EntryError>) -> Option<Readings> {
     let mut readings = case.readings;
     let Some(probe) = entry_error.and_then(probe) else {
@@ -201,16 +200,16 @@ fn moved(temperature: Temperature, by_k: f64) -> Temperature {
 
 /// Chance that the sides of a system that rests are not yet equal. Source: engineering judgement.
 const NOT_YET_EQUAL: f64 = 0.1;
-/// How far they may then still be apart: evenly up to this, Pa. Source: engineering judgement.
+/// Largest difference between them then, with a uniform density up to it, Pa. Source: engineering judgement.
 const APART_PA: f64 = 500_000.0;
-/// The pressure of one gauge, when the other is set aside, could have been anything: this much of an even density, 1/K.
+/// Uniform density of the pressure of one gauge when the other is set aside, 1/K.
 const ANYWHERE_PER_K: f64 = 1.0 / 60.0;
 
 /// The two sides, as far as they were read.
 type BothSides = [Option<Reading<Pressure>>; 2];
 
 /// The sides of a system at rest when one gauge is off or its hose shut: only the other one counts, and the likelihood of their
-/// difference beside that of sides that are not yet equal. `None` where no gauge is off, or none is left.
+/// difference over that of sides that are not yet equal. `None` where no gauge is off, or none is left.
 pub(super) fn at_rest(entry_error: EntryError, [low, high]: BothSides, air_pa: f64) -> Option<(BothSides, f64)> {
     let (left, right) = (low?, high?);
     let shut = shut_side(entry_error);
@@ -228,11 +227,11 @@ pub(super) fn at_rest(entry_error: EntryError, [low, high]: BothSides, air_pa: f
         libm::exp(-0.5 * z * z) / (sd_pa * SQRT_2_PI)
     };
     let strayed = match shut {
-        // Sides that are equal have nothing to explain.
+        // Equal sides give no reason to suspect a hose.
         Some(_) if equal => return None,
         Some(FeatureVector::LOW_SIDE) => behind_a_shut_hose(left, None, air_pa),
         Some(_) => behind_a_shut_hose(right, None, air_pa),
-        // One of the two uncertainties holds what the gauge is off by.
+        // One of the two uncertainties includes the offset of the gauge.
         None => normal(libm::hypot(
             left.standard_uncertainty.pa(),
             right.standard_uncertainty.pa(),
@@ -242,7 +241,7 @@ pub(super) fn at_rest(entry_error: EntryError, [low, high]: BothSides, air_pa: f
     let at_face = if equal {
         (1.0 - NOT_YET_EQUAL) * normal(core::f64::consts::SQRT_2 * own_pa) + NOT_YET_EQUAL / APART_PA
     } else {
-        // The figure at rest is judged here and not at face value: what it could have been there stands against it.
+        // With one gauge set aside the pressure at rest is judged, at face value it is not: a uniform density takes its place.
         NOT_YET_EQUAL / APART_PA * ANYWHERE_PER_K
     };
     Some((sides, strayed / at_face))

@@ -19,10 +19,11 @@ use crate::units::STANDARD_PRESSURE_PA;
 /// A rival below this share of the leading fault does not matter.
 const RIVAL_SHARE: f64 = 0.02;
 
-/// Two faults at once are spoken of, and a list of four that holds less than `settings.short_list` is told, when they are likelier than not.
+/// Two faults at once are named, and a list of four faults with less than `settings.short_list` is given, when they are
+/// likelier than not.
 const EVEN_ODDS: f64 = 0.5;
 
-/// A figure is out of line from this share of the density that it has when the cause is anything.
+/// A figure is out of line below this share of the density that it has under an unlisted cause.
 const OUT_OF_LINE: f64 = 0.6;
 
 /// Normal quantile of the middle 80 %.
@@ -56,7 +57,7 @@ pub(super) fn ranked(posterior: &Posterior, scene: &Scene) -> List<RankedFault, 
     ranked
 }
 
-/// A charge without liquid weighs what its vapour does; that is known better than how it shows at rest.
+/// Without liquid the charge is the mass of its vapour, which is known better than its effect on the pressure at rest.
 pub(super) fn weigh_missing(faults: &mut [RankedFault], missing: (f64, f64)) {
     for ranked in faults.iter_mut().filter(|ranked| ranked.fault == Fault::Undercharge) {
         ranked.severity = Some(missing);
@@ -136,7 +137,7 @@ pub(super) fn measured(posterior: &Posterior, scene: &Scene, derived: &Derived) 
     all
 }
 
-/// The same beside the bands of a sound system.
+/// The same with the bands of a sound system.
 pub(super) fn deviations(all: &[Measured], bands: &[Option<Band<f64>>; FEATURES]) -> List<Deviation, FEATURES> {
     let told = |measured: &Measured| Deviation {
         feature: measured.feature,
@@ -170,7 +171,7 @@ const REST_BAND: Band<f64> = {
     }
 };
 
-/// The measured figure that fits the leading explanation clearly worse than anything at all would.
+/// The measured figure that fits the leading explanation clearly worse than an unlisted cause.
 #[inline(never)]
 pub(super) fn out_of_line(
     posterior: &Posterior,
@@ -201,14 +202,14 @@ pub(super) fn verdict(
     let Some(first) = ranked.first() else {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     };
-    // That a system is as sound as most says little against the prior, and yet much when both sides and more were read.
+    // Normal readings bring little information over the prior, yet three or more of them suffice for a sound system.
     let contradicted = looks::speak_against_sound(posterior.observations(), &settings.looks);
     let in_order = !contradicted && sound(settings, ranked, measured, out_of_line);
     if posterior.information() < settings.least_information && !(in_order && measured.len() > 2) {
         return Verdict::of(VerdictKind::NotEnoughEvidence);
     }
     if let Some(pair) = two_faults.filter(|pair| pair.probability > EVEN_ODDS) {
-        // No single name is right then.
+        // No single fault is named then.
         let mut faults = List::new(Fault::NoFault);
         for fault in pair.faults {
             faults.push(fault);
@@ -229,7 +230,7 @@ pub(super) fn verdict(
         .find(|other| other.fault != Fault::NoFault && other.probability >= RIVAL_SHARE * first.probability)
         .map(|other| other.fault);
     if in_order {
-        // A sound system is more than one reading in its band.
+        // One reading in its band is not enough for a sound system.
         let kind = if measured.len() >= 2 {
             VerdictKind::Healthy
         } else {
@@ -253,7 +254,7 @@ pub(super) fn verdict(
     for fault in ranked.iter().take(4) {
         faults.push(fault.fault);
         held += fault.probability;
-        // What contradicts a sound system is not told beside one alone.
+        // "No fault" is not listed alone where an answer contradicts it.
         let alone = contradicted && fault.fault == Fault::NoFault && faults.len() == 1;
         if held >= settings.short_list && !alone {
             break;
@@ -272,9 +273,9 @@ pub(super) fn verdict(
     }
 }
 
-/// Slight faults read like a sound system and keep a share of the probability, low charge most of all; so a system counts
-/// as sound when every figure lies in its 95 % band, no single fault leads, and the probability is at least
-/// `settings.healthy`; or when its probability would do to name a fault, and a figure outside its band is told as out of line.
+/// Slight faults read like a sound system and keep a share of the probability, low charge most of all; so a system counts as
+/// sound when every figure lies in its 95 % band, no single fault leads, and the probability is at least `settings.healthy`; or
+/// when its probability is at least `settings.named`, and each figure outside its band is reported as out of line.
 fn sound(settings: &Settings, ranked: &[RankedFault], measured: &[Measured], out_of_line: Option<Feature>) -> bool {
     let likeliest = |sound: bool| {
         let of = ranked.iter().filter(|ranked| (ranked.fault == Fault::NoFault) == sound);
@@ -390,7 +391,8 @@ mod tests {
         assert!(is_sound(0.26, 0.20, 0.0, None) && !is_sound(0.24, 0.20, 0.0, None));
     }
 
-    /// Every figure lies in its 95 % band, or is told as out of line where the sound system could be named by its odds, 0.7.
+    /// Every figure lies in its 95 % band, or is reported as out of line where the sound system has the probability to be
+    /// named, 0.7.
     #[test]
     fn a_system_is_sound_where_its_figures_are() {
         assert!(is_sound(0.9, 0.05, 1.95, None) && is_sound(0.9, 0.05, -1.95, None));

@@ -18,7 +18,7 @@ pub(crate) const fn hypothesis(fault: Fault) -> usize {
     index(fault)
 }
 
-/// What both visits say of every state before and after.
+/// The evidence of both visits for every state before and after.
 pub(crate) struct Visits {
     /// Chance of each hypothesis before any reading, by the settings.
     pub(crate) prior: OfEach,
@@ -35,7 +35,7 @@ pub(crate) struct Visits {
 const FOLLOWED: f64 = 1e-4;
 
 impl Visits {
-    /// Both visits, stacked: what lasts in a vehicle is in both.
+    /// Both visits together: the lasting deviation of a vehicle is in both.
     ///
     /// Misleading instruments, and visits of a compressor that stands still, are independent of each other.
     ///
@@ -118,7 +118,7 @@ impl Visits {
     }
 }
 
-/// What one visit says by itself.
+/// The evidence of one visit by itself.
 fn alone(case: &Case, settings: &Settings) -> Result<Alone, Error> {
     settings.check()?;
     Judgement::alone(case, settings)

@@ -42,7 +42,7 @@ impl<R: Real> Alpha<R> {
         self.dt = self.dt + more.dt;
     }
 
-    /// Adds the term `a` = f(tau) g(delta); what stands for f and g is tau f'/f, tau^2 f''/f, delta g'/g, delta^2 g''/g.
+    /// Adds the term `a` = f(tau) g(delta), given (tau f'/f, tau^2 f''/f) and (delta g'/g, delta^2 g''/g).
     #[inline(always)]
     pub(super) fn add_term(&mut self, a: R, (t, tt): (R, R), (d, dd): (R, R)) {
         let (by_d, by_t) = (a * d, a * t);

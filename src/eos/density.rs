@@ -3,11 +3,11 @@
 use super::helmholtz::Isotherm;
 use crate::error::Error;
 
-/// The relative error of a density that is near enough: the step after it is exact to first order.
+/// Relative step of density after which the search ends: a further step is exact to first order.
 const NEAR: f64 = 1e-12;
 /// The estimated error of a density that needs no further step: near the critical point cp magnifies it a hundredfold.
 const LEFT: f64 = 1e-14;
-/// rho p'' / (2 p') of a liquid.
+/// A usual rho p'' / (2 p') of a liquid.
 const CURVED: f64 = 5.0;
 /// What counts as rounding in the pressure, relatively, where the density does not settle.
 const ROUNDING: f64 = 1e-9;
@@ -36,10 +36,11 @@ impl Place {
         if bend.is_finite() { straight + bend } else { straight }
     }
 
-    /// Whether what the bent step leaves is below what a density needs.
+    /// Whether the error that the bent step leaves is small enough.
     ///
-    /// Newton's step errs by k e^2, which the bend shows; where it shows little, k is taken for that of a liquid. The bent
-    /// step errs by the product of squares of both distances and a fourth derivative, which is taken for k^3.
+    /// The error of Newton's step is k e^2, which the bend estimates; where the bend is small, k is taken as that of a liquid.
+    /// The error of the bent step is the product of the squares of both distances and a fourth derivative, which is taken as
+    /// k^3.
     fn is_last(&self, last: &Place, straight: f64, bent: f64) -> bool {
         let (e, before) = (straight / self.rho, (last.rho - self.rho) / self.rho);
         let k = f64::max(libm::fabs(bent - straight) / self.rho / (e * e), CURVED);

@@ -1,7 +1,7 @@
 //! The reduced Helmholtz energy along an isotherm.
 //!
-//! Every term but the non-analytic ones is a factor of tau times a factor of delta. The first is computed once per
-//! temperature and kept, so that a search for a density pays for the second alone.
+//! Every term but the non-analytic ones is a factor of tau times a factor of delta. The first is computed once per temperature
+//! and kept, so that a search for a density evaluates only the second.
 
 use super::alpha::Alpha;
 use super::non_analytic;
@@ -149,7 +149,7 @@ impl<R: Real> Isotherm<R> {
 
     /// All terms but the non-analytic ones.
     ///
-    /// Terms with the same exponential of delta, which stand together, are summed as a polynomial first.
+    /// Terms with the same exponential of delta, which are adjacent, are summed as a polynomial first.
     #[inline(always)]
     fn separable(&self, delta: R) -> Alpha<R> {
         let number = R::from_f64;
@@ -212,7 +212,7 @@ impl<R: Real> Isotherm<R> {
             of_power = more;
             let mut sum = Alpha::nothing();
             for (term, &factor) in alike.iter().zip(factors) {
-                // Of a power, delta times the derivative taken twice over is d^2; delta^2 times the second follows below.
+                // Of a power, delta d/d delta applied twice gives d^2; delta^2 times the second derivative follows below.
                 let (d, t) = (number(f64::from(term.d)), number(term.t));
                 let a = factor * power_of_delta(term.d);
                 let (by_d, by_t) = (a * d, a * t);
@@ -248,7 +248,7 @@ impl<R: Real> Isotherm<R> {
     }
 }
 
-/// Exponentials go by fours and by pairs, and a whole pair is faster than one alone.
+/// Exponentials are calculated in fours and in pairs, and a pair is faster than a single one.
 const fn in_pairs(count: usize) -> usize {
     count.next_multiple_of(2)
 }

@@ -3,7 +3,7 @@
 use crate::fluid::Ideal;
 use crate::numerics::Real;
 
-/// The most terms of vibrating molecules that an equation may have.
+/// The most Planck-Einstein terms (vibrations of the molecule) that an equation may have.
 pub(super) const MAX_PLANCK_EINSTEIN: usize = 12;
 
 /// The part of alpha0 that depends on tau, with tau and tau^2 times its derivatives; ln delta is left to the caller.
@@ -18,7 +18,7 @@ pub struct Alpha0<R> {
 }
 
 impl<R: Real> Alpha0<R> {
-    /// The ideal part at tau = T_r / T, whose logarithm is at hand.
+    /// The ideal part at tau = T_r / T, given with its logarithm.
     #[inline]
     pub fn new(ideal: &Ideal, tau: R, ln_tau: R) -> Self {
         let number = R::from_f64;

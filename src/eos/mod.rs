@@ -1,5 +1,5 @@
-//! The equations of state at work: the reduced Helmholtz energy with all its first and second derivatives, the
-//! properties that follow, and the density that gives a pressure.
+//! Evaluation of the equations of state: the reduced Helmholtz energy with all its first and second derivatives, the properties
+//! that follow, and the density that gives a pressure.
 //!
 //! Phases are not determined here; that is the task of `saturation`, the room above.
 

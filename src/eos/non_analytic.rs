@@ -1,4 +1,4 @@
-//! The terms of Span and Wagner (1996) that lead R-744 into its critical point.
+//! The terms of Span and Wagner (1996) for the critical region of R-744.
 //!
 //! Source: J. Phys. Chem. Ref. Data 25 (1996) 1509-1596, doi 10.1063/1.555991, equation 6.1 and table 32.
 
@@ -11,7 +11,8 @@ pub(super) const MAX_TERMS: usize = 4;
 
 /// The sum of all terms with their derivatives, times the powers of tau and delta that make them pure numbers.
 ///
-/// Inlined, so that the compiler drops from it what is not asked for. In the critical point itself, where Delta is zero and the second derivatives are infinite, a term is left out.
+/// Inlined, so that the compiler drops what a caller does not use. In the critical point itself, where Delta is zero and the
+/// second derivatives are infinite, a term is left out.
 #[inline(always)]
 pub(super) fn sum<R: Real>(terms: &[NonAnalytic], tau: R, delta: R) -> Alpha<R> {
     let mut sum = Alpha::nothing();
@@ -24,8 +25,8 @@ pub(super) fn sum<R: Real>(terms: &[NonAnalytic], tau: R, delta: R) -> Alpha<R> 
     let square = off * off;
     let level = square < number(1e-200);
     let log = if level { zero } else { square.logarithm() };
-    // All powers of (delta - 1)^2 and all psi at once, then all logarithms and powers of Delta: many of a kind in a row
-    // are vector code.
+    // All powers of (delta - 1)^2 and all psi at once, then all logarithms and powers of Delta: runs of one function become
+    // vector code.
     let count = terms.len().min(MAX_TERMS);
     let mut powers = [zero; 3 * MAX_TERMS];
     for (three, term) in powers.chunks_exact_mut(3).zip(terms) {
@@ -107,7 +108,7 @@ impl<R: Real> Big<R> {
     }
 }
 
-/// One term from its Delta, Delta^b and psi; of tau and delta with what each is off 1.
+/// One term from its Delta, Delta^b and psi; tau and delta come with their differences from 1.
 #[inline(always)]
 fn one_term<R: Real>(
     term: &NonAnalytic,

@@ -5,9 +5,9 @@ use super::helmholtz::Isotherm;
 use super::ideal::Alpha0;
 use crate::numerics::Real;
 
-/// A relative step of density that is exact to first order, and below which cp and w need no second look.
+/// Relative step of density below which a first-order correction is exact, and cp and w need no new evaluation.
 const SMALL: f64 = 1e-12;
-/// Beyond this a density is no longer nearly the right one.
+/// Relative step of density above which the density does not count as nearly right.
 const LARGE: f64 = 1e-3;
 
 /// Everything the equation says of a homogeneous phase at one temperature and density.

@@ -31,7 +31,7 @@ pub const fn fits(equation: &Equation) -> Result<(), &'static str> {
         return Err("more than 4 non-analytic terms");
     }
     if equation.ideal.planck_einstein.len() > ideal::MAX_PLANCK_EINSTEIN {
-        return Err("more than 12 terms of vibrating molecules");
+        return Err("more than 12 Planck-Einstein terms");
     }
     if !equation.is_in_order() {
         return Err("terms that do not stand in rising order of the power of delta within their exponentials");

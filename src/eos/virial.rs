@@ -2,15 +2,15 @@
 
 use super::helmholtz::Isotherm;
 
-/// The density, over the reducing one, that stands for none: what it leaves out of B is below rounding.
+/// Reduced density that is taken as zero: the error of B is below rounding.
 const THIN: f64 = 1e-16;
-/// The same for C, whose terms cancel in the digits of 1: rounding and what is left out are both about 1e-8.
+/// The same for C, whose terms cancel against 1: rounding and truncation are both about 1e-8.
 const LESS_THIN: f64 = 1e-8;
 
 impl Isotherm<f64> {
     /// The second virial coefficient B, m3/mol.
     ///
-    /// B = alpha_delta / rho_r at no density. Source: Span, Multiparameter Equations of State (Springer 2000), table 3.9.
+    /// B = alpha_delta / rho_r at zero density. Source: Span, Multiparameter Equations of State (Springer 2000), table 3.9.
     pub fn second_virial_m3_mol(&self) -> f64 {
         let rho = THIN * self.equation().reducing_rho_mol_m3;
         self.density_slopes(rho).0 / rho
@@ -18,7 +18,7 @@ impl Isotherm<f64> {
 
     /// The third virial coefficient C, m6/mol2, to about 1e-7 of its terms.
     ///
-    /// C = alpha_delta_delta / rho_r^2 at no density. Source: as [`Isotherm::second_virial_m3_mol`].
+    /// C = alpha_delta_delta / rho_r^2 at zero density. Source: as [`Isotherm::second_virial_m3_mol`].
     pub fn third_virial_m6_mol2(&self) -> f64 {
         let rho = LESS_THIN * self.equation().reducing_rho_mol_m3;
         self.density_slopes(rho).1 / (rho * rho)

@@ -10,6 +10,18 @@ use crate::units::{Frequency, kelvins_difference};
 use crate::vehicle::{Conditions, System};
 
 /// The bands of every reading, in the quantity that its instrument shows.
+///
+/// ```
+/// use coldloop::expected::Bands;
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let day = Conditions::new(celsius(30.0), Surroundings::at_altitude(1_600.0)?);
+/// let vent = Bands::of(&system, &day)?.vent;
+/// assert!(vent.low_95 < vent.low_80 && vent.median < vent.high_80);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -69,7 +81,7 @@ impl Bands {
         )
     }
 
-    /// The same where those of the figures are known, in the order of the vocabulary.
+    /// The same from the bands of the figures, in the order of the vocabulary.
     pub(crate) fn from_bands(
         model: &SoundModel,
         bands: &[Option<Band<f64>>; Feature::ALL.len()],

@@ -1,4 +1,4 @@
-//! What else is known of a sound system, and how it moves what the sources say: the fan's command, evaporators, ports.
+//! Further inputs that move what the sources say of a sound system: the fan's command, the evaporators, the ports.
 
 use super::known_table::KNOWN;
 use super::sources::Said;
@@ -35,24 +35,25 @@ pub(super) struct Table {
 /// The least command of a fan in the table.
 const LEAST_COMMAND: f64 = 0.25;
 
-/// Vehicle speed at which half of what a fan's command does is left, m/s, as hot air fades that comes back. Source: draws of the vehicle
-/// model, in which 0.2 to 0.9 is left at 5 m/s and 0.05 to 0.3 at 12 m/s.
+/// Vehicle speed at which half of the effect of a fan's command is left, m/s, because hot air then recirculates less. Source:
+/// draws of the vehicle model, in which 0.2 to 0.9 is left at 5 m/s and 0.05 to 0.3 at 12 m/s.
 const HALF_LEFT_M_S: f64 = 4.0;
 
 /// What is known moves the mean of every source, and scales its spread.
 pub(super) struct Known {
     shift: Vector,
     factor: Vector,
-    /// How far the features of a fan below the least command of the table may lie off: one standard deviation.
+    /// Standard deviation of the features for a fan below the least command of the table.
     doubt: Vector,
 }
 
 impl Known {
-    /// `None` where nothing of it is known, and for R-744, of which nothing was drawn. R-152a and the refrigerants of buses have the
-    /// shifts of R-134a.
+    /// `None` where none of these inputs is known, and for R-744, which is not in the table. R-152a and the refrigerants of
+    /// buses have the shifts of R-134a.
     ///
-    /// A fan's effect is linear in 1 / command, as the warming of its air is; driving lets it fade as it lets hot air fade that comes
-    /// back. Below 0.25 a command counts as 0.25, in doubt by as much as the effect grows from 0.5 to 0.25.
+    /// A fan's effect is linear in 1 / command, as the warming of its air is, and fades with the vehicle's speed, as
+    /// recirculation of hot air does. Below 0.25 a command counts as 0.25, with an uncertainty of as much as the effect grows
+    /// from 0.5 to 0.25.
     pub(super) fn of(system: &System, conditions: &Conditions, facts: &Facts) -> Option<Self> {
         let ports = system.low_port.is_some() || system.high_port.is_some();
         let any = ports || system.evaporators.is_some() || conditions.fan_command.is_some();
@@ -107,7 +108,7 @@ impl Known {
         Some(known)
     }
 
-    /// Adds a part of what an input does.
+    /// Adds a part of the effect of an input.
     fn add(&mut self, at: &At, cells: &Cells, part: f64) {
         let (shift, factor) = at.cell(cells);
         for i in 0..DIMENSIONS {

@@ -1,4 +1,4 @@
-//! The one model of what a sound system shows: a mixture of multivariate t distributions, one for each source.
+//! The model of what a sound system shows: a mixture of multivariate t distributions, one for each source.
 
 use super::constants::{
     REST_DOWN_K, REST_K, REST_UP_K, SETTLE_PRESSURES_S, SETTLE_VENT_S, SETTLED_S, STROKE_LIMIT_AMBIENT_K,
@@ -21,7 +21,7 @@ pub(super) const QUANTILE_80: f64 = 1.281_551_565_544_600_4;
 /// Normal quantile that bounds the middle 95 %.
 pub(super) const QUANTILE_95: f64 = 1.959_963_984_540_054;
 
-/// Where a figure of a sound vehicle lies.
+/// The distribution of a figure over sound vehicles.
 ///
 /// ```
 /// use coldloop::expected::Bands;
@@ -61,7 +61,7 @@ impl<Q: Copy> Band<Q> {
     }
 }
 
-/// The highest pressure to which a band reaches, Pa absolute: protection has taken over by then, at 27 to 32 bar gauge as
+/// The highest pressure to which a band reaches, Pa absolute: by then protection has stopped the compressor, at 27 to 32 bar gauge as
 /// in the vehicle model.
 const PROTECTION_PA: f64 = 3.25e6;
 /// The same of R-744, as its vehicles have it.
@@ -69,13 +69,13 @@ const PROTECTION_R744_PA: f64 = 14.0e6;
 
 /// What a sound system of one kind shows in some conditions.
 ///
-/// For every source one multivariate t distribution with five degrees of freedom over the whole [`FeatureVector`]: its mean follows
-/// the conditions, its scale matrix has a lasting part (make, vehicle, disagreement between sources: the same in every visit of a
-/// vehicle) and a passing one (what nobody noted, repeatability). Everything that is said about sound systems is read from
-/// here: bands, deviations, the likelihood of "no fault", predictions and proof.
+/// For every source one multivariate t distribution with five degrees of freedom over the whole [`FeatureVector`]: its mean
+/// follows the conditions, its scale matrix has a lasting part (make, vehicle, disagreement between sources: the same in every
+/// visit of a vehicle) and a passing one (conditions that were not noted, repeatability). Everything said about sound systems
+/// comes from here: bands, deviations, the likelihood of "no fault", predictions and proof.
 ///
-/// Sources: `tables/atlas` and `tables/bands`, each figure with its own. Of R-744, R-152a and the refrigerants of buses one source
-/// speaks; how far sources disagree is taken from R-134a there, and [`Self::basis`] says so.
+/// Sources: `tables/atlas` and `tables/bands`, each figure with its own. For R-744, R-152a and the refrigerants of buses there
+/// is only one source; the disagreement between sources is taken from R-134a then, and [`Self::basis`] says so.
 ///
 /// ```
 /// use coldloop::Feature;
@@ -95,9 +95,9 @@ pub struct SoundModel {
     count: usize,
     few: [f64; 4],
     ambient_k: f64,
-    /// Glide at the high side's median, K; nought for a pure refrigerant.
+    /// Glide at the high side's median, K; zero for a pure refrigerant.
     glide_k: f64,
-    /// Above this the high side does not go, K above the ambient.
+    /// Upper limit of the high side's band, K above the ambient.
     limit_k: f64,
     cycles: bool,
     beyond_fit: bool,
@@ -114,8 +114,8 @@ pub(crate) struct Component {
     pub(crate) lasting: Symmetric,
     pub(crate) passing: Symmetric,
     pub(crate) freedom: Freedom,
-    /// What the scale matrix of a fault has more in this case than its table: disagreement between sources, conditions that
-    /// nobody noted.
+    /// What is added to the table's scale matrix of a fault in this case: disagreement between sources, conditions that were
+    /// not noted.
     pub(crate) more: Symmetric,
     /// The mean of the kind, and by how much each lasting variance has shrunk, where this vehicle is known.
     pub(crate) of_kind: Vector,
@@ -137,7 +137,7 @@ impl Component {
         known: false,
     };
 
-    /// The mean of `said`, moved.
+    /// The component of a source: the mean of `said`, moved.
     fn of(source: Source, said: &Said, moved: &Vector, doubted: &Symmetric, between: &Symmetric) -> Self {
         let mean = core::array::from_fn(|i| said.mean[i] + moved[i]);
         Self {
@@ -184,7 +184,7 @@ impl Component {
 pub(crate) struct View {
     pub(crate) plus: usize,
     pub(crate) minus: Option<usize>,
-    /// From where it counts, K.
+    /// The value that is added to them, K.
     pub(crate) from: f64,
 }
 
@@ -196,23 +196,23 @@ impl View {
 }
 
 impl SoundModel {
-    /// Whether a source speaks of such systems.
+    /// Whether any source covers such systems.
     pub fn speaks_of(system: &System) -> bool {
         VehicleModelKind::of(system).is_some()
     }
 
-    /// The systems of which one speaks.
+    /// The systems that a source covers.
     pub fn systems() -> impl Iterator<Item = System> {
         VehicleModelKind::systems()
     }
 
-    /// What sound systems of this kind show in these conditions.
+    /// The model of sound systems of this kind in these conditions.
     ///
     /// What is not given is taken as [`super::Weather::of`] says, and widens the passing spread. A command of the condenser's fan,
     /// the number of evaporators and the places of the ports move the mean of every source and scale its spread, as
     /// `tables/atlas/vehicle-model-known.csv` has it; with R-744 they do nothing.
     ///
-    /// Errors: as [`super::Weather::of`]; `NotAvailable` for a refrigerant of which no source speaks.
+    /// Errors: as [`super::Weather::of`]; `NotAvailable` for a refrigerant that no source covers.
     pub fn of(system: &System, conditions: &Conditions) -> Result<Self, Error> {
         let facts = Facts::of(system, conditions)?;
         let kind = VehicleModelKind::of(system).ok_or(Error::of(ErrorKind::NotAvailable, Quantity::Name))?;
@@ -266,7 +266,7 @@ impl SoundModel {
         Ok(model)
     }
 
-    /// The sources to be changed by what is known of the vehicle, which then stands for what it rests on.
+    /// Changes every component by what is known of the vehicle, and sets the basis.
     pub(super) fn known(&mut self, basis: ExpectedBasis, change: impl Fn(&mut Component)) {
         self.components[..self.count].iter_mut().for_each(change);
         self.basis = basis;
@@ -285,8 +285,8 @@ impl SoundModel {
 
     /// Glide and highest pressure of the high side.
     pub(super) fn bound(&mut self, system: &System, air: Surroundings) {
-        let limit_pa = match system.high_cut_out_pa {
-            Some(pa) => pa + air.pressure().pa(),
+        let limit_pa = match system.high_cut_out {
+            Some(pressure) => pressure.pa() + air.pressure().pa(),
             None if system.refrigerant == Refrigerant::R744 => PROTECTION_R744_PA,
             None => PROTECTION_PA,
         };
@@ -302,17 +302,17 @@ impl SoundModel {
         self.glide_k = glide_k.unwrap_or(0.0);
     }
 
-    /// What it rests on.
+    /// What the model is based on.
     pub const fn basis(&self) -> ExpectedBasis {
         self.basis
     }
 
-    /// Whether a condition lies beyond those of the fit, so that the end of the fit stands for it.
+    /// Whether a condition lies beyond those of the fit, so that the end of the fit is used instead.
     pub const fn is_beyond_fit(&self) -> bool {
         self.beyond_fit
     }
 
-    /// Where a figure of a sound system lies, in K (points as temperatures, differences as such) or as ln(1 + engagements per
+    /// The band of a figure of sound systems, in K (points as temperatures, differences as such) or as ln(1 + engagements per
     /// minute); `None` for a clutch that does not cycle and for a pressure at rest.
     ///
     /// The band of the high side ends at the system's cut-out, or where protection takes over.
@@ -348,7 +348,7 @@ impl SoundModel {
         for component in self.components() {
             let student = component.along(view).as_read(noise);
             below += component.weight * student.below(value);
-            // The upper tail by symmetry, so that it does not vanish beside one.
+            // The upper tail by symmetry, so that it is not lost to rounding beside one.
             above += component.weight * student.below(2.0 * student.mean - value);
         }
         if below < above {
@@ -426,8 +426,8 @@ impl SoundModel {
 struct Mixture([Option<(f64, Student, f64)>; SOURCES]);
 
 impl Mixture {
-    /// Halley's method from the normal distribution of the same mean and variance with the tails of a t distribution, held
-    /// between bounds that close in. Tails: Abramowitz & Stegun, 26.7.5, first term.
+    /// Halley's method from the normal distribution of the same mean and variance with the tails of a t distribution, kept
+    /// within a shrinking interval. Tails: Abramowitz & Stegun, 26.7.5, first term.
     fn quantile(&self, z: f64) -> f64 {
         let share = normal_share(z);
         let each = || self.0.iter().flatten();
@@ -473,8 +473,8 @@ impl Mixture {
     }
 }
 
-/// Quantiles are sought within so many scales of the mean, until a step is less than this part of a scale, after which the
-/// error is its third power, in at most so many steps.
+/// Quantiles are searched within this many scales of the mean, in at most this many steps, until a step is less than this part
+/// of a scale; the error is then of its third power.
 const FARTHEST: f64 = 60.0;
 const NEAR_ENOUGH: f64 = 1e-4;
 const STEPS: u32 = 60;
@@ -484,7 +484,7 @@ fn normal_share(z: f64) -> f64 {
     0.5 * libm::erfc(-z * core::f64::consts::FRAC_1_SQRT_2)
 }
 
-/// Whether the system had run long enough, when that was told.
+/// Whether the system had run long enough; `None` where that is unknown.
 pub(crate) fn settled(conditions: &Conditions) -> Option<bool> {
     conditions.running_for.map(|time| time.seconds() >= SETTLED_S)
 }
@@ -512,7 +512,7 @@ fn add_unsettled(passing: &mut Symmetric, conditions: &Conditions) {
     }
 }
 
-/// Part of the way of the vent that is still to come, beyond what is left after ten minutes.
+/// The part of the vent's fall that is still to come, less what is left of it after ten minutes.
 fn vent_to_come(conditions: &Conditions) -> f64 {
     let left = |s: f64| libm::exp(-s / SETTLE_VENT_S);
     conditions

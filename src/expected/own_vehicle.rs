@@ -17,8 +17,8 @@ use crate::vehicle::{Conditions, System};
 impl SoundModel {
     /// The same vehicle, once its earlier sound visits and its own pressure table are known.
     ///
-    /// A visit and the table are readings of what the vehicle keeps: the components are those of the conditional
-    /// distribution (Kotz & Nadarajah 2004, 1.11), their weights follow from how well each foresaw it.
+    /// Visits and table are readings of the vehicle's lasting deviation: the components become the conditional distributions
+    /// (Kotz & Nadarajah 2004, 1.11), and their weights are multiplied by the density that each gave to what was read.
     ///
     /// Errors: those of [`PressureTable::at`].
     pub fn knowing(
@@ -59,10 +59,10 @@ impl SoundModel {
 
 /// One vehicle, from what it read on days when it was sound.
 ///
-/// What a vehicle keeps in any weather is a deviation in lasting standard deviations of its kind. Each visit updates its
-/// distribution (the conditional t distribution, Kotz & Nadarajah 2004, 1.11), for every source by itself, with the correlations of
-/// the weather of the first visit. An eighth of what lasts may have changed since the last visit, and no more than eight degrees of
-/// freedom are claimed, both engineering judgement.
+/// What a vehicle keeps in any weather is its deviation from its kind, counted in lasting standard deviations. Each visit
+/// updates the distribution of this deviation (the conditional t distribution, Kotz & Nadarajah 2004, 1.11), for every source
+/// by itself, with the correlations in the weather of the first visit. Since the last visit 12 % of the lasting variance may
+/// have changed, and no more than eight degrees of freedom are used; both are engineering judgement.
 ///
 /// ```
 /// use coldloop::Feature;
@@ -96,11 +96,11 @@ pub struct OwnVehicle {
     readings: usize,
 }
 
-/// What one source makes of a vehicle.
+/// What is known of a vehicle by one source.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Knowledge {
-    /// Deviation of the vehicle from its kind, in lasting standard deviations, and the part of its covariance that is left;
-    /// `None` before the first visit.
+    /// Deviation of the vehicle from its kind, in lasting standard deviations, and its remaining covariance; `None` before the
+    /// first visit.
     state: Option<(Vector, Symmetric)>,
     freedom: Freedom,
     /// Factor by which every variance of this vehicle has grown.
@@ -117,7 +117,7 @@ impl Knowledge {
         ln_weight: 0.0,
     };
 
-    /// Takes in one visit that `component` foresaw.
+    /// Updates with one visit; `component` is the distribution for its conditions.
     fn learn(&mut self, component: &Component, features: &FeatureVector) {
         let deviation = deviations(&component.lasting);
         let (mean, covariance) = self.state.unwrap_or((
@@ -150,7 +150,7 @@ impl Knowledge {
         self.freedom = self.freedom.after(read.count());
     }
 
-    /// Puts what is known into a component of the sound model.
+    /// Applies what is known to a component of the sound model.
     pub(super) fn apply(&self, component: &mut Component) {
         let Some((mean, covariance)) = &self.state else { return };
         let deviation = deviations(&component.lasting);
@@ -167,8 +167,8 @@ impl Knowledge {
         component.weight *= libm::exp(self.ln_weight);
     }
 
-    /// Puts the vehicle's own pressure table into a component: it tells where both sides stand without error, and its limits are the 95 %
-    /// band of what they read.
+    /// Applies the vehicle's own pressure table to a component: its middle is a reading of both sides with hardly any error,
+    /// and its limits are the 95 % band of their readings.
     pub(super) fn by_table(component: &mut Component, sides: &[(f64, f64); 2]) {
         let read = Read::of(|i| i < sides.len());
         let mut off = [0.0; DIMENSIONS];
@@ -201,7 +201,7 @@ impl Knowledge {
     }
 }
 
-/// Readings against the scale matrix that foresaw them.
+/// Readings less their mean, decorrelated with their scale matrix.
 struct Seen<'a> {
     read: &'a Read,
     factor: Factor<1>,
@@ -232,7 +232,7 @@ impl<'a> Seen<'a> {
         freedom.peaks()[count] * narrow * fall
     }
 
-    /// The covariances of every dimension with what was read, in independent deviations.
+    /// The decorrelated covariances of every dimension with what was read.
     fn rows(&self, scale: &Symmetric) -> [Vectors<1>; DIMENSIONS] {
         core::array::from_fn(|i| {
             let row = core::array::from_fn(|j| scale.at(i, j));
@@ -242,25 +242,26 @@ impl<'a> Seen<'a> {
         })
     }
 
-    /// What the readings move of a number with such covariances, or take off the covariance of two.
+    /// By how much the readings move the mean of a number with such covariances, or lower the covariance of two.
     fn product(&self, one: &Vectors<1>, other: &Vectors<1>) -> f64 {
         let [product] = self.factor.product(one, other);
         product
     }
 }
 
-/// Part of a table's own standard deviation by which its middle may be off. Source: engineering judgement.
+/// Standard error of a table's middle, as a share of the standard deviation of its band. Source: engineering judgement.
 const TABLE_UNSURE: f64 = 0.02;
-/// Part of it that is left to pass, whatever lasts. Source: engineering judgement.
+/// Least share of the variance of its band that is passing. Source: engineering judgement.
 const LEAST_PASSING: f64 = 0.3;
-/// The limits of a table count as the 95 % band of a distribution that is nearly normal.
+/// The limits of a table count as the 95 % band of a nearly normal distribution.
 const TABLE_FREEDOM: Freedom = Freedom(400);
 
-/// The most degrees of freedom after any number of visits: what passes strays anew at every visit. Source: engineering judgement.
+/// The most degrees of freedom after any number of visits, because the passing part is new at every visit. Source: engineering
+/// judgement.
 const MOST_FREEDOM: u32 = 8;
 
-/// Part of what lasts that may have changed since: vehicles age, and are cleaned and mended. Source: engineering judgement; without it
-/// makes left out lay in the 95 % bands after two visits in 87 to 95 % only.
+/// Share of the lasting variance that may have changed since: vehicles age, and are cleaned and repaired. Source: engineering
+/// judgement; without it only 87 to 95 % of the makes left out of the fit lay in the 95 % bands after two visits.
 const DRIFT: f64 = 0.12;
 
 impl OwnVehicle {
@@ -278,8 +279,7 @@ impl OwnVehicle {
         self.readings
     }
 
-    /// Learns from readings of this vehicle that were taken when it was sound, in their conditions. What is not there teaches
-    /// nothing.
+    /// Learns from readings of this vehicle that were taken when it was sound, in their conditions; readings may be missing.
     ///
     /// Errors: those of [`SoundModel::of`], and of [`FeatureVector::of`].
     pub fn learn(&mut self, conditions: &Conditions, readings: &Readings) -> Result<(), Error> {
@@ -311,7 +311,7 @@ fn deviations(scale: &Symmetric) -> Vector {
     core::array::from_fn(|i| sqrt(f64::max(scale.at(i, i), LEAST_VARIANCE)))
 }
 
-/// Keeps a feature that a source does not know from dividing by nought, in the square of its unit.
+/// Avoids a division by zero for a feature that a source does not know, in the square of its unit.
 const LEAST_VARIANCE: f64 = 1e-6;
 
 /// One row of a pressure table: what a sound vehicle shows at one ambient temperature.
@@ -325,7 +325,7 @@ pub struct TableRow {
     pub high_side: (GaugePressure, GaugePressure),
 }
 
-/// A row that a pressure table cannot have.
+/// Why a pressure table is refused, and at which row.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct TableError {
@@ -346,6 +346,18 @@ impl core::fmt::Display for TableError {
 /// A vehicle's own pressure table, of at least two rows in rising order of ambient, between which it is linear.
 ///
 /// Its limits count as the 95 % band, its pressures as those of gauges in the air of `surroundings`.
+///
+/// ```
+/// use coldloop::expected::{PressureTable, TableRow};
+/// use coldloop::units::{GaugePressure, Surroundings, celsius};
+/// let kpa = |low: f64, high: f64| (GaugePressure::from_kpa(low), GaugePressure::from_kpa(high));
+/// let rows = [
+///     TableRow { ambient: celsius(20.0), low_side: kpa(150.0, 220.0), high_side: kpa(900.0, 1_150.0) },
+///     TableRow { ambient: celsius(35.0), low_side: kpa(190.0, 280.0), high_side: kpa(1_400.0, 1_800.0) },
+/// ];
+/// assert!(PressureTable::new(&rows, Surroundings::at_altitude(1_600.0)?).is_ok());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PressureTable {
     rows: [TableRow; PressureTable::LONGEST],
@@ -449,7 +461,7 @@ impl PressureTable {
 }
 
 impl TableRow {
-    /// The ambient in kelvin when the row is sound and its ambient at least `rising_k`.
+    /// The ambient in kelvin when the row is valid and its ambient at least `rising_k`.
     fn check(&self, rising_k: f64, surroundings: Surroundings) -> Result<f64, Error> {
         let ambient_k = AMBIENT.check(in_kelvins(self.ambient))?;
         if ambient_k < rising_k {

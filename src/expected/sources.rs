@@ -13,7 +13,7 @@ use crate::vehicle::System;
 pub enum Source {
     /// The vehicle model of this crate, over its makes.
     VehicleModel,
-    /// A simulator written without knowledge of it.
+    /// A simulator that is independent of it.
     IndependentSimulator,
     /// Published charts, and the fault tables of the trade.
     Published,
@@ -26,8 +26,8 @@ impl Source {
     /// All of them, in the order of their places.
     pub(crate) const ALL: [Self; SOURCES] = [Self::VehicleModel, Self::IndependentSimulator, Self::Published];
 
-    /// Weight where all three speak. Source: engineering judgement, after the log loss of a prototype of this mixture on a third
-    /// simulator.
+    /// Weight where all three sources cover the system. Source: engineering judgement, after the log loss of a prototype of
+    /// this mixture on a third simulator.
     pub(crate) const fn weight(self) -> f64 {
         match self {
             Self::VehicleModel => 0.25,
@@ -46,8 +46,8 @@ pub(super) struct VehicleModelKind {
     pub(super) mean: [[f32; Weather::TERMS]; DIMENSIONS],
     /// The same of the logarithm of the standard deviation, of the first terms.
     pub(super) ln_deviation: [[f32; SPREAD_TERMS]; DIMENSIONS],
-    /// Correlations of what the weathers of one vehicle have in common, and of what they do not; lower triangles, row by row, of which
-    /// the sum has ones on its diagonal.
+    /// Correlations of the part that lasts in one vehicle over all weather, and of the part that does not; lower triangles, row
+    /// by row, whose sum has ones on its diagonal.
     pub(super) lasting: [f32; TRIANGLE],
     pub(super) passing: [f32; TRIANGLE],
 }
@@ -79,7 +79,8 @@ const LASTING_PART: f64 = 0.5;
 /// low side, log loss on building makes of the independent simulator and facts of the trade for the rest.
 const BETWEEN_SOURCES: [f64; 6] = [2.7, 2.3, 1.9, 2.6, 1.8, 4.0];
 
-/// Factor on that variance where one source stands alone. Source: log loss on makes that were left out: 16 to 25 K2 for a side serve alike.
+/// Factor on that variance where there is only one source. Source: log loss on makes that were left out of the fit: 16 to 25 K2
+/// for a side do equally well.
 const BETWEEN_ONE: f64 = 3.3;
 
 impl VehicleModelKind {
@@ -116,7 +117,7 @@ impl VehicleModelKind {
 }
 
 impl IndependentKind {
-    /// The kind of a system; `None` where this source does not speak of it.
+    /// The kind of a system; `None` where this source does not cover it.
     pub(super) fn of(system: &System) -> Option<&'static Self> {
         INDEPENDENT.iter().find(|kind| {
             kind.refrigerant == system.refrigerant
@@ -125,7 +126,7 @@ impl IndependentKind {
         })
     }
 
-    /// What driving does, and how the clutch cycles, it does not say: `own` fills that in.
+    /// What this source says; the effect of driving and the cycles of the clutch, which it lacks, are taken from `own`.
     pub(super) fn said(&self, facts: &Facts, own: (&VehicleModelKind, &Said)) -> Said {
         let (kind, own) = own;
         let mut mean = sums(&self.mean, &facts.of_atlas().terms());
@@ -153,7 +154,7 @@ impl IndependentKind {
     }
 }
 
-/// What the published charts say of both sides, K; `None` where none speak of the system.
+/// What the published charts say of both sides, K.
 pub(super) struct Charts {
     /// How far their mean lies from that of the vehicle model.
     pub(super) mean: Vector,
@@ -183,15 +184,15 @@ impl Charts {
 const CHARTS_TXV: [f64; 2] = [2.0, 5.0];
 const CHARTS_ORIFICE_TUBE: [f64; 2] = [2.0, 1.0];
 
-/// By how much the charts move a simulator's mean of either side, K. Both simulators lie about 2 K below the mean over the voices; half of
-/// that is put right, as a prior of the same size as the standard error has it.
+/// By how much the charts move a simulator's mean of either side, K. Both simulators lie about 2 K below the mean over the
+/// voices; half of that is corrected, which is the estimate with a prior as wide as the standard error.
 const PULL_K: f64 = 1.0;
 /// The coldest chart is of 15.6 °C. Below it they move the low side less, and not at all from 10 °C down, where it is near the vent
 /// already. Engineering judgement.
 const COLDEST_CHART_K: f64 = 288.15;
 const COLDEST_K: f64 = 283.15;
 
-/// Both sides moved, and with each the lines that follow it.
+/// The shift of both sides, and of the lines that follow each.
 fn along_sides(low: f64, high: f64) -> Vector {
     let mut shift = [0.0; DIMENSIONS];
     for line in [FeatureVector::LOW_SIDE, FeatureVector::SUCTION_LINE] {
@@ -238,8 +239,8 @@ pub(super) fn between_sources(alone: bool) -> Symmetric {
     matrix
 }
 
-/// Adds what a condition in doubt does to the passing spread: half the difference of the means at its ends is one standard
-/// deviation.
+/// Adds the effect of an uncertain condition to the passing spread: half the difference of the means at its ends is one
+/// standard deviation.
 pub(super) fn add_doubt(passing: &mut Symmetric, doubt: &Doubt, mean: &dyn Fn(&Facts) -> Vector) {
     let (low, high) = (mean(&doubt.low), mean(&doubt.high));
     passing.add_along(&core::array::from_fn(|i| 0.5 * (high[i] - low[i])));
@@ -254,7 +255,7 @@ fn sums<const N: usize>(rows: &[[f32; N]; DIMENSIONS], terms: &[f64]) -> Vector 
     core::array::from_fn(|i| sum(&rows[i], terms))
 }
 
-/// In four strands, which a machine can add side by side.
+/// The sum in four strands, so that a processor can add them side by side.
 fn sum(coefficients: &[f32], terms: &[f64]) -> f64 {
     let mut strands = [0.0; 4];
     for (coefficients, terms) in coefficients.chunks(4).zip(terms.chunks(4)) {

@@ -1,4 +1,4 @@
-//! What of weather, place and driving moves the readings: the terms in which the means of the sources are linear.
+//! How weather, place and driving move the readings: the terms in which the means of the sources are linear.
 
 use super::atlas_weather::AtlasWeather;
 use crate::air::MoistAir;
@@ -11,17 +11,18 @@ use crate::vehicle::{Conditions, System};
 
 /// Engine speed taken where none is given, 1/s: 1,500 rpm, the usual test speed.
 const USUAL_SPEED_HZ: f64 = 25.0;
-/// Speed limit taken for a motor-driven compressor of which none is given, 1/s: the typical one of the vehicle model.
+/// Speed taken for a motor-driven compressor where none is given, 1/s: the typical speed limit of the vehicle model.
 const USUAL_MOTOR_SPEED_HZ: f64 = 130.0;
 /// Relative humidity taken where none is given.
 const USUAL_HUMIDITY: f64 = 0.5;
-/// The most water taken where no humidity is given: a dew point of about 23 °C. Judgement: what muggy weather has.
+/// Largest humidity ratio taken where no humidity is given: a dew point of about 23 °C. Source: engineering judgement: muggy
+/// weather.
 const MOST_USUAL_HUMIDITY_RATIO: f64 = 0.018;
 
-/// How far the terms reach that the spreads are linear in.
+/// Number of terms, the first ones, in which the logarithms of the spreads are linear.
 pub(crate) const SPREAD_TERMS: usize = 13;
 
-/// Weather, place and driving as the means of a sound system see them.
+/// Weather, place and driving as terms of the means of a sound system.
 ///
 /// The terms are a constant, ambient temperature, humidity ratio, logarithms of barometric pressure and speed, blower,
 /// what driving does to the air of the condenser, air source, the load of the coil's air against what the compressor
@@ -81,7 +82,7 @@ impl Weather {
     }
 }
 
-/// Conditions with the usual in place of what is not known, and with the end of the fit in place of what lies beyond.
+/// Conditions with usual values in place of unknown ones, and with the end of the fit in place of values beyond it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Facts {
     pub ambient_k: f64,
@@ -97,8 +98,7 @@ pub(super) struct Facts {
     pub motor: bool,
 }
 
-/// The same conditions at both ends of what one that is not known, or lies beyond the fit, may be: one standard deviation apart on
-/// either side.
+/// The same conditions twice: with the one that is unknown, or beyond the fit, one standard deviation lower and higher.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Doubt {
     pub low: Facts,
@@ -108,13 +108,13 @@ pub(super) struct Doubt {
 /// How many conditions may be in doubt.
 pub(super) const DOUBTS: usize = 5;
 
-/// One standard deviation of what is not known: a share of the usual water in the air, of the usual speed, of the blower's
-/// step, of the air that goes round, and of driving at all. Source: engineering judgement.
+/// Standard deviations of unknown conditions: of humidity ratio and speed as a share of the usual value, of the blower's
+/// setting, of the share of recirculated air. Source: engineering judgement.
 const UNKNOWN_HUMIDITY: f64 = 0.5;
 const UNKNOWN_SPEED: f64 = 0.25;
 const UNKNOWN_BLOWER: f64 = 0.15;
 const UNKNOWN_RECIRCULATED: f64 = 0.5;
-/// Speed of a vehicle of which it is not known whether it stands, as one standard deviation, m/s.
+/// Standard deviation of the speed of a vehicle where it is not known whether it stands, m/s.
 const UNKNOWN_DRIVING_M_S: f64 = 3.0;
 
 impl Facts {
@@ -163,7 +163,7 @@ impl Facts {
         } else {
             Weather::ENGINE_SPEED
         };
-        // A motor's speed follows the load by itself: what is not known of it is in the spread of the fit.
+        // A motor's speed follows the load by itself: the spread of the fit already contains an unknown speed.
         let speed = match driving_hz {
             None if self.motor => 0.0,
             None => UNKNOWN_SPEED * self.relative_speed,
@@ -248,12 +248,12 @@ impl Facts {
     }
 }
 
-/// The end of a range in place of what lies beyond it.
+/// The value, or the end of the range where it lies beyond.
 fn nearest(range: Range, value: f64) -> f64 {
     value.clamp(range.low, range.high)
 }
 
-/// Speed of a motor to which its relative speed counts, 1/s: 6,000 rpm.
+/// Speed of a motor with the relative speed 1, 1/s: 6,000 rpm.
 const MOTOR_REFERENCE_HZ: f64 = 100.0;
 
 /// The corners of the load, in the logarithm of load over swept volume.
@@ -261,7 +261,7 @@ const CORNERS: [f64; 4] = [-1.1, -0.6, -0.1, 0.4];
 /// Their rounding.
 const ROUNDING: f64 = 0.25;
 
-/// What is left of `x` above zero, rounded over `softness`.
+/// The positive part of `x`, with its corner rounded over `softness`.
 fn above(x: f64, softness: f64) -> f64 {
     0.5 * (x + sqrt(x * x + softness * softness))
 }
@@ -274,13 +274,13 @@ fn terms(f: &Facts) -> [f64; Weather::TERMS] {
     let ln_speed = libm::log(f.relative_speed);
     let n = ln_speed / 0.7;
     let b = (f.blower - 0.65) / 0.35;
-    // Hot air comes back less, and more air comes through, the faster the vehicle: as in the vehicle model.
+    // The faster the vehicle, the less hot air recirculates and the more air passes through: as in the vehicle model.
     let slow = f.speed_m_s / 4.0;
     let r = 1.0 / (1.0 + slow * slow);
     let ram = f.speed_m_s / 12.0;
     let s = sqrt(1.0 + ram * ram) - 1.0;
     let c = f.recirculated;
-    // Heat of the air above that of a cold coil, kJ/kg; cabin air that goes round brings a share of it and the cabin's.
+    // Heat of the air above that of a cold coil, kJ/kg; recirculated cabin air brings a share of it and the load of the cabin.
     let outside = 1.006 * (f.ambient_k - 277.15) + 2_500.0 * above(f.humidity_ratio - 0.005, 0.001);
     let brought = outside + c * (0.28 * outside + 6.0 / f.blower - outside);
     let load = libm::log(f.blower * above(brought, 4.0) / 40.0) + ln_pressure - 0.85 * ln_speed;

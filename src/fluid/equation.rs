@@ -20,7 +20,7 @@ pub struct Equation {
     pub gaussian: &'static [Gaussian],
     /// n delta^d tau^t exp(-delta^l) exp(-tau^m).
     pub double_exponential: &'static [DoubleExponential],
-    /// The terms of Span and Wagner (1996) that lead into the critical point.
+    /// The terms of Span and Wagner (1996) for the critical region.
     pub non_analytic: &'static [NonAnalytic],
 }
 
@@ -30,7 +30,7 @@ impl Equation {
         self.power.len() + self.gaussian.len() + self.double_exponential.len()
     }
 
-    /// Whether the terms stand in rising order of the power of delta within their exponentials.
+    /// Whether the terms are in rising order of the power of delta within their exponentials.
     pub(crate) const fn is_in_order(&self) -> bool {
         let mut k = 1;
         while k < self.power.len() {
@@ -49,7 +49,7 @@ impl Equation {
         true
     }
 
-    /// The highest power of delta within an exponential; the terms stand in rising order of it.
+    /// The highest power of delta within an exponential; the terms are in rising order of it.
     pub const fn deepest_damping(&self) -> usize {
         let power = match self.power.last() {
             Some(term) => term.l as usize,

@@ -63,7 +63,7 @@ pub struct Facts {
     pub cas: Option<&'static str>,
     /// Safety group.
     pub safety_group: Option<Sourced<SafetyGroup>>,
-    /// Lower flammability limit; `None` for a fluid that does not burn, and for blends, of which the safety group tells.
+    /// Lower flammability limit; `None` for a fluid that does not burn, and for blends, for which the safety group is known.
     pub flammability_limit: Option<Sourced<Flammability>>,
     /// Ozone depletion potential, R-11 being 1.
     pub ozone_depletion: Option<Sourced<f64>>,
@@ -80,6 +80,12 @@ pub struct Facts {
 }
 
 /// A value with where it was found.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// let group = Refrigerant::R290.facts().safety_group.expect("it has one");
+/// assert!(!group.source.is_empty());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Sourced<T> {
     /// The value.
@@ -88,7 +94,13 @@ pub struct Sourced<T> {
     pub source: &'static str,
 }
 
-/// The least that burns in air.
+/// The lowest concentration that burns in air.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// assert!(Refrigerant::R290.facts().flammability_limit.is_some());
+/// assert!(Refrigerant::R134a.facts().flammability_limit.is_none()); // it does not burn
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Flammability {
@@ -99,6 +111,12 @@ pub struct Flammability {
 }
 
 /// Global warming potential over 100 years, carbon dioxide being 1.
+///
+/// ```
+/// use coldloop::Refrigerant;
+/// let warming = Refrigerant::R134a.facts().warming;
+/// assert!(warming.iter().any(|found| found.value.report == "AR4" && found.value.value == 1_430.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Warming {

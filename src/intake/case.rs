@@ -13,10 +13,7 @@ use crate::names::{
     AirSource, Compressor, ErrorKind, Expansion, HighPort, LowPort, Observation, Quantity, ReadingKind,
 };
 use crate::range::{AMBIENT, EVAPORATORS, GAUGE_PRESSURE, Range};
-use crate::units::{
-    GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, in_kelvins,
-    text,
-};
+use crate::units::{GaugePressure, Pressure, Surroundings, Temperature, in_kelvins, text};
 use crate::vehicle::{Conditions, System};
 
 /// The tables of a case; a file may hold others beside them.
@@ -120,7 +117,7 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
     let expansion = name("expansion").and_then(|name| name.member(&Expansion::ALL, Expansion::id, Expansion::from_id));
     let compressor =
         name("compressor").and_then(|name| name.member(&Compressor::ALL, Compressor::id, Compressor::from_id));
-    let nominal_charge_kg = optional(table, "nominal_charge", Quantity::Mass, text::mass_kg);
+    let nominal_charge = optional(table, "nominal_charge", Quantity::Mass, text::mass);
     let low_port = given(table, "low_port", |entry| {
         entry.member(&LowPort::ALL, LowPort::id, LowPort::from_id)
     });
@@ -128,10 +125,10 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
         entry.member(&HighPort::ALL, HighPort::id, HighPort::from_id)
     });
     let sight_glass = given(table, "sight_glass", |entry| entry.yes_or_no());
-    let high_cut_out_pa = given(table, "high_cut_out", |entry| {
+    let high_cut_out = given(table, "high_cut_out", |entry| {
         let pressure = entry.quantity(Quantity::GaugePressure, text::pressure)?;
         match pressure {
-            Pressure::Gauge(pressure) => Ok(pressure.pa()),
+            Pressure::Gauge(pressure) => Ok(pressure),
             Pressure::Absolute(_) => Err(entry.refuse(
                 Error::of(ErrorKind::Inconsistent, Quantity::GaugePressure),
                 "a switch counts from the air round it: \"27 bar gauge\"",
@@ -140,12 +137,12 @@ pub(super) fn system(table: &Table<'_>) -> Result<System, Refused> {
     });
     let evaporators = given(table, "evaporators", evaporators);
     let mut system = System::new(refrigerant?, expansion?, compressor?);
-    system.nominal_charge_kg = nominal_charge_kg;
+    system.nominal_charge = nominal_charge;
     system.low_port = low_port;
     system.high_port = high_port;
     system.sight_glass = sight_glass;
     system.evaporators = evaporators;
-    system.high_cut_out_pa = high_cut_out_pa;
+    system.high_cut_out = high_cut_out;
     if let Err(error) = system.check() {
         let entry = table.get("high_cut_out");
         return Err(entry.map_or_else(
@@ -204,34 +201,29 @@ pub(super) fn conditions(table: &Table<'_>) -> Result<Conditions, Refused> {
         })
     });
     let relative_humidity = optional(table, "humidity", Quantity::RelativeHumidity, text::relative_humidity);
-    let engine_speed_hz = optional(
-        table,
-        "engine_speed",
-        Quantity::RotationalSpeed,
-        text::rotational_speed_hz,
-    );
+    let speed = text::rotational_speed;
+    let engine_speed = optional(table, "engine_speed", Quantity::RotationalSpeed, speed);
     let blower = optional(table, "blower", Quantity::BlowerSetting, text::blower_setting);
-    let vehicle_speed_m_s = optional(table, "vehicle_speed", Quantity::Speed, text::speed_m_s);
-    let running_s = optional(table, "running", Quantity::Duration, text::duration_s);
+    let vehicle_speed = optional(table, "vehicle_speed", Quantity::Speed, text::speed);
+    let running_for = optional(table, "running", Quantity::Duration, text::duration);
     let air_source = given(table, "air_source", |entry| {
         entry.member(&AirSource::ALL, AirSource::id, AirSource::from_id)
     });
-    let speed = text::rotational_speed_hz;
-    let compressor_speed_hz = optional(table, "compressor_speed", Quantity::RotationalSpeed, speed);
+    let compressor_speed = optional(table, "compressor_speed", Quantity::RotationalSpeed, speed);
     let displacement = text::commanded_displacement;
     let commanded_displacement = optional(table, "commanded_displacement", Quantity::Displacement, displacement);
     let fan_command = optional(table, "fan_command", Quantity::FanCommand, text::fan_command);
     let compressor_running = given(table, "compressor_running", |entry| entry.yes_or_no());
     let mut conditions = Conditions::new(ambient?, air?);
     conditions.compressor_running = compressor_running;
-    conditions.compressor_speed = compressor_speed_hz.map(RotationalSpeed::from_hz);
+    conditions.compressor_speed = compressor_speed;
     conditions.commanded_displacement = commanded_displacement;
     conditions.fan_command = fan_command;
-    conditions.relative_humidity = relative_humidity.map(RelativeHumidity::from_fraction);
-    conditions.engine_speed = engine_speed_hz.map(RotationalSpeed::from_hz);
+    conditions.relative_humidity = relative_humidity;
+    conditions.engine_speed = engine_speed;
     conditions.blower = blower;
-    conditions.vehicle_speed = vehicle_speed_m_s.map(Speed::from_m_s);
-    conditions.running_for = running_s.map(TimeSpan::from_seconds);
+    conditions.vehicle_speed = vehicle_speed;
+    conditions.running_for = running_for;
     conditions.air_source = air_source;
     match conditions.check() {
         Ok(()) => Ok(conditions),

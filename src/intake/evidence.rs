@@ -3,6 +3,7 @@
 use super::visit::Visit;
 use crate::circuit::{Estimate, Observations};
 use crate::names::{ChargeFinding, EvacuationFinding, HoldFinding, LeakFinding, Observation};
+use crate::units::Mass;
 
 /// Answers what the tables of what was done answer; what the shop has answered itself stands.
 ///
@@ -10,9 +11,9 @@ use crate::names::{ChargeFinding, EvacuationFinding, HoldFinding, LeakFinding, O
 /// shows was there both times. That a test shows none speaks of the time after the repair alone: what it mended leaked before.
 pub(super) fn answer(visit: &mut Visit) {
     let balance = visit.charge.and_then(|book| book.balance().ok());
-    let label_kg = visit.charge.and_then(|book| book.nominal_kg);
-    let found = balance.and_then(|balance| balance.found_kg.zip(balance.found));
-    let now = balance.and_then(|balance| balance.now_kg.zip(balance.now));
+    let label = visit.charge.and_then(|book| book.nominal);
+    let found = balance.and_then(|balance| balance.charge_found.zip(balance.found));
+    let now = balance.and_then(|balance| balance.charge_now.zip(balance.now));
     let pressed = visit.pressure_test.and_then(|test| test.judge().ok());
     let held = visit.hold().and_then(|hold| hold.judge().ok());
     let pumped = visit.evacuation.and_then(|evacuation| evacuation.judge().ok());
@@ -23,7 +24,7 @@ pub(super) fn answer(visit: &mut Visit) {
     let deep = pumped.and_then(|vacuum| left_water(vacuum.finding)).or(vacuum_holds);
 
     let case = &mut visit.case.observations;
-    weighed(case, label_kg, found);
+    weighed(case, label, found);
     note(
         case,
         Observation::TestPressureHolds,
@@ -32,7 +33,7 @@ pub(super) fn answer(visit: &mut Visit) {
     note(case, Observation::VacuumHolds, leaks.then_some(false));
     let Some(after) = &mut visit.after else { return };
     let after = &mut after.observations;
-    weighed(after, label_kg, now);
+    weighed(after, label, now);
     note(after, Observation::TestPressureHolds, pressure_holds);
     note(after, Observation::VacuumHolds, vacuum_holds);
     note(after, Observation::EvacuatedBeforeFilling, deep);
@@ -50,10 +51,11 @@ const NO_FAULT: f64 = 0.1;
 
 /// Whether a charge that was weighed lies below the label or above it: "yes" where it surely lies outside the tolerance, "no" where it
 /// surely lies nearer than what is called a fault.
-fn weighed(answers: &mut Observations, label_kg: Option<f64>, charge: Option<(Estimate, ChargeFinding)>) {
-    let (Some(label_kg), Some((charge, finding))) = (label_kg, charge) else {
+fn weighed(answers: &mut Observations, label: Option<Mass>, charge: Option<(Estimate<Mass>, ChargeFinding)>) {
+    let (Some(label), Some((charge, finding))) = (label, charge) else {
         return;
     };
+    let (label_kg, charge) = (label.kg(), charge.si());
     let half_kg = 2.0 * charge.standard_uncertainty;
     let near = |off_kg: f64| off_kg + half_kg <= NO_FAULT * label_kg;
     let below = match finding {

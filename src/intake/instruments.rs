@@ -6,7 +6,9 @@ use crate::circuit::{Gauge, Reading};
 use crate::error::Error;
 use crate::names::{GaugeClass, Quantity, Thermometer};
 use crate::range::LINE_TEMPERATURE;
-use crate::units::{Frequency, Pressure, PressureDifference, Surroundings, Temperature, text};
+use crate::units::{
+    Frequency, InSi, Mass, Measurable, Pressure, PressureDifference, Surroundings, Temperature, Volume, text,
+};
 
 /// How far a volume found from the parts of a circuit may be off. Source: engineering judgement.
 const VOLUME_SHARE: f64 = 0.15;
@@ -27,7 +29,7 @@ pub(super) fn pressure_by(
     if let Some(uncertainty) = uncertainty {
         return Ok(Reading {
             value,
-            standard_uncertainty: PressureDifference::from_pa(limit_pa(&uncertainty)?),
+            standard_uncertainty: limit(&uncertainty)?,
         });
     }
     if let Some(within) = within {
@@ -35,8 +37,8 @@ pub(super) fn pressure_by(
             Pressure::Absolute(pressure) => pressure.pa(),
             Pressure::Gauge(pressure) => libm::fabs(pressure.pa()),
         };
-        let limit_pa = share_of(&within, shown_pa).map_or_else(|| limit_pa(&within), Ok)?;
-        return Ok(Reading::within(value, PressureDifference::from_pa(limit_pa)));
+        let share = share_of(&within, shown_pa).map(PressureDifference::from_pa);
+        return Ok(Reading::within(value, share.map_or_else(|| limit(&within), Ok)?));
     }
     Ok(match class {
         None => usual(value, dial),
@@ -47,10 +49,10 @@ pub(super) fn pressure_by(
     })
 }
 
-/// How far a pressure may be off, Pa.
-pub(super) fn limit_pa(entry: &Entry<'_>) -> Result<f64, Refused> {
+/// How far a pressure may be off.
+pub(super) fn limit(entry: &Entry<'_>) -> Result<PressureDifference, Refused> {
     let text = entry.text(Quantity::AbsolutePressure)?;
-    text::pressure_difference_pa(text).map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
+    text::pressure_difference(text).map_err(|error| entry.refuse(error, "a difference has no datum: \"2 kPa\""))
 }
 
 /// `"37 °F"`, `{ value = "37 °F", thermometer = "pocket-dial" }`, or `{ value = "37 °F", within = "1 °F" }`.
@@ -78,12 +80,12 @@ pub(super) fn temperature(entry: &Entry<'_>, usual: Thermometer) -> Result<Readi
 /// `"3 /min"`, counted over three minutes, or `{ value = "3 /min", uncertainty = "0.2 /min" }`.
 pub(super) fn frequency(entry: &Entry<'_>) -> Result<Reading<Frequency>, Refused> {
     let (value, [uncertainty]) = entry.instrument(["uncertainty"])?;
-    let value = Frequency::from_hz(value.quantity(Quantity::Frequency, text::frequency_hz)?);
+    let value = value.quantity(Quantity::Frequency, text::frequency)?;
     match uncertainty {
         None => Ok(Reading::counted(value)),
         Some(uncertainty) => Ok(Reading {
             value,
-            standard_uncertainty: Frequency::from_hz(uncertainty.quantity(Quantity::Frequency, text::frequency_hz)?),
+            standard_uncertainty: uncertainty.quantity(Quantity::Frequency, text::frequency)?,
         }),
     }
 }
@@ -94,32 +96,36 @@ pub(super) fn barometer(entry: &Entry<'_>) -> Result<Surroundings, Refused> {
     let air = value.quantity(Quantity::AbsolutePressure, text::absolute_pressure)?;
     let known = match uncertainty {
         None => Surroundings::measured(air),
-        Some(uncertainty) => Surroundings::known(air, limit_pa(&uncertainty)?),
+        Some(uncertainty) => Surroundings::known(air, limit(&uncertainty)?),
     };
     known.map_err(|error| value.refuse(error, ""))
 }
 
 /// `"650 g"`, or `{ value = "650 g", within = "5 g" }`; the scale of a machine where nothing is said.
-pub(super) fn mass_kg(entry: &Entry<'_>, scale_kg: f64) -> Result<Reading<f64>, Refused> {
-    limited(entry, Quantity::Mass, text::mass_kg, |_| scale_kg)
+pub(super) fn mass(entry: &Entry<'_>, scale: Mass) -> Result<Reading<Mass>, Refused> {
+    limited(entry, Quantity::Mass, text::mass, |_| scale)
 }
 
 /// `"2.4 L"`, or `{ value = "2.4 L", within = "0.2 L" }`.
-pub(super) fn volume_m3(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
-    limited(entry, Quantity::Volume, text::volume_m3, |value| VOLUME_SHARE * value)
+pub(super) fn volume(entry: &Entry<'_>) -> Result<Reading<Volume>, Refused> {
+    limited(entry, Quantity::Volume, text::volume, |value| {
+        Volume::from_m3(VOLUME_SHARE * value.m3())
+    })
 }
 
-fn limited(
+fn limited<Q: InSi + Measurable<Difference = Q>>(
     entry: &Entry<'_>,
     quantity: Quantity,
-    parse: fn(&str) -> Result<f64, Error>,
-    usual: impl Fn(f64) -> f64,
-) -> Result<Reading<f64>, Refused> {
+    parse: fn(&str) -> Result<Q, Error>,
+    usual: impl Fn(Q) -> Q,
+) -> Result<Reading<Q>, Refused> {
     let (value, [within]) = entry.instrument(["within"])?;
     let value = value.quantity(quantity, parse)?;
     let limit = match within {
         None => usual(value),
-        Some(within) => share_of(&within, value).map_or_else(|| within.quantity(quantity, parse), Ok)?,
+        Some(within) => share_of(&within, value.si())
+            .map(Q::from_si)
+            .map_or_else(|| within.quantity(quantity, parse), Ok)?,
     };
     Ok(Reading::within(value, limit))
 }

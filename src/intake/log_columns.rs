@@ -4,7 +4,7 @@ use super::refusal::{Mistake, Refusal};
 use crate::error::Error;
 use crate::log::{Datum, Sample};
 use crate::names::{Channel, ErrorKind, Quantity};
-use crate::units::{Pressure, in_kelvins, text};
+use crate::units::{Pressure, RotationalSpeed, TimeSpan, in_kelvins, text};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -163,7 +163,7 @@ impl Column {
         };
         let key = name.to_lowercase().replace([' ', '-'], "_");
         if key == "time" {
-            let line = line(cell, unit, text::duration_s)?;
+            let line = line(cell, unit, |text| text::duration(text).map(TimeSpan::seconds))?;
             return Ok(Some(Self::new(name, None, line)));
         }
         let Some(channel) = Channel::from_id(&key) else {
@@ -187,7 +187,9 @@ impl Column {
             | Channel::LiquidLine
             | Channel::CondenserOutlet
             | Channel::EvaporatorSensor => line(cell, unit, |text| text::temperature(text).map(in_kelvins))?,
-            Channel::EngineSpeed | Channel::CompressorSpeed => line(cell, unit, text::rotational_speed_hz)?,
+            Channel::EngineSpeed | Channel::CompressorSpeed => {
+                line(cell, unit, |text| text::rotational_speed(text).map(RotationalSpeed::hz))?
+            }
             Channel::Clutch => (0.0, 1.0),
         };
         Ok(Some(Self::new(name, Some(channel), line)))

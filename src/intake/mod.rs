@@ -286,7 +286,7 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 /// Errors: a [`Refusal`] that names, for every mistake, the key, the value and what to write instead.
 ///
 /// ```
-/// use coldloop::{intake, vehicle::simulate};
+/// use coldloop::{intake, units::kelvins_difference, vehicle::simulate};
 /// let trial = intake::trial_from_json(r#"{
 ///     "vehicle": { "class": "van" },
 ///     "system": { "refrigerant": "R-134a", "expansion": "txv", "compressor": "variable-internal" },
@@ -294,7 +294,7 @@ pub fn settings_from_json(text: &str) -> Result<Settings, Refusal> {
 ///     "faults": { "undercharge": "40 %" }
 /// }"#)?;
 /// let read = simulate(&trial.vehicle, &trial.conditions, &trial.faults)?;
-/// assert!(read.subcooling_k < 2.0);
+/// assert!(read.subcooling < kelvins_difference(2.0));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn trial_from_json(text: &str) -> Result<Trial, Refusal> {

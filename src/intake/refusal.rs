@@ -64,6 +64,13 @@ pub struct Mistake {
 }
 
 /// A place in a text.
+///
+/// ```
+/// use coldloop::intake;
+/// let refusal = intake::case_from_toml("[system]\nrefrigerant = \"R-999\"\n").unwrap_err();
+/// let position = refusal.mistakes().find_map(|mistake| mistake.position).expect("it stands somewhere");
+/// assert_eq!(position.line, 2);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Position {
     /// The line, counted from one.

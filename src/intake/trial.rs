@@ -10,6 +10,17 @@ use crate::vehicle::{Conditions, FaultSeverity, Vehicle};
 use alloc::vec::Vec;
 
 /// A vehicle to simulate, in its conditions, with its faults.
+///
+/// ```
+/// use coldloop::intake;
+/// let trial = intake::trial_from_json(r#"{
+///     "system": { "refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch" },
+///     "conditions": { "ambient": "30 °C", "altitude": "1600 m" },
+///     "faults": { "overcharge": "20 %" }
+/// }"#)?;
+/// assert_eq!(trial.faults[0].severity, 0.2);
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Trial {

@@ -19,6 +19,15 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 /// A readings file: a case, how to judge it, and whatever was done to the vehicle since.
+///
+/// ```
+/// use coldloop::intake;
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
+/// assert!(visit.refused.is_empty() && visit.after.is_some());
+/// let judged = visit.prove()?;
+/// assert!(judged.pressure_test.is_some() && judged.repair.is_some());
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Visit {
@@ -65,7 +74,7 @@ impl Visit {
     /// Whether the circuit was pressed or evacuated last, and not charged since, so that it must not be run.
     pub fn is_uncharged(&self) -> bool {
         let opened = self.pressure_test.is_some() || self.evacuation.is_some() || self.hold.is_some();
-        opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged_kg.is_none())
+        opened && self.after.is_none() && self.charge.is_none_or(|charge| charge.charged.is_none())
     }
 
     /// Whether a mistake stands in a table of what was done, in a file that is one.

@@ -1,6 +1,6 @@
 //! What was done to a vehicle, as a readings file tells it: a pressure test, an evacuation, a held vacuum, a charge.
 
-use super::instruments::{given, limit_pa, mass_kg, pressure, pressure_by, share_of, temperature, volume_m3};
+use super::instruments::{given, limit, mass, pressure, pressure_by, share_of, temperature, volume};
 use super::mistakes::Refused;
 use super::tree::{Entry, Table};
 use crate::circuit::{Gauge, Reading};
@@ -8,10 +8,10 @@ use crate::diagnosis::Case;
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity, TestGas, Thermometer};
 use crate::proof::{
-    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, Rise, Sample, Served,
+    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, MACHINE_SCALE, RECOVERY_SCALE, Rise, Sample, Served,
     VentSample,
 };
-use crate::units::{Pressure, PressureDifference, Temperature, text};
+use crate::units::{Mass, MassFlow, Pressure, PressureDifference, Temperature, TimeSpan, text};
 use alloc::vec::Vec;
 
 /// Share of its limit of error by which the same gauge is read differently from one time to the next. Source:
@@ -28,8 +28,8 @@ const VACUUM_AGAIN: (f64, f64) = (0.02, 0.7);
 /// 980.
 const OIL_KG_M3: f64 = 990.0;
 
-/// How far oil poured from a measured bottle may be off, kg. Source: common practice, no source.
-const OIL_KG: f64 = 0.005;
+/// How far oil poured from a measured bottle may be off. Source: common practice, no source.
+const OIL: Mass = Mass::from_kg(0.005);
 
 pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Refused> {
     table.only(&[
@@ -56,10 +56,10 @@ pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Ref
     let thermometer = |key: &str| need(key, Quantity::Temperature).and_then(|shown| air(&shown));
     let (start, start_temperature) = (gauge("start"), thermometer("start_temperature"));
     let (end, end_temperature) = (gauge("end"), thermometer("end_temperature"));
-    let held_s = need("held", Quantity::Duration).and_then(|held| held.quantity(Quantity::Duration, text::duration_s));
-    let repeatability_pa = given(table, "repeatability", limit_pa);
-    let volume_m3 = given(table, "volume", volume_m3);
-    let allowed_kg_s = given(table, "allowed", mass_rate_kg_s);
+    let held = need("held", Quantity::Duration).and_then(|held| held.quantity(Quantity::Duration, text::duration));
+    let repeatability = given(table, "repeatability", limit);
+    let volume = given(table, "volume", volume);
+    let allowed = given(table, "allowed", mass_rate);
     let label = given(table, "label", |entry| pressure(entry, Gauge::DIGITAL));
     let air = case.conditions.surroundings;
     let start = start?;
@@ -72,22 +72,23 @@ pub(super) fn pressure_test(table: &Table<'_>, case: &Case) -> Result<Decay, Ref
         start_temperature: start_temperature?,
         end: end?,
         end_temperature: end_temperature?,
-        repeatability_pa: repeatability_pa.unwrap_or(REPEATABLE * start.standard_uncertainty.pa()),
-        held_s: held_s?,
+        repeatability: repeatability
+            .unwrap_or_else(|| PressureDifference::from_pa(REPEATABLE * start.standard_uncertainty.pa())),
+        held: held?,
         surroundings: air,
-        volume_m3,
-        allowed_kg_s,
-        label_pa_gauge: label.map(|label| label.value.absolute(air).gauge(air).pa()),
+        volume,
+        allowed,
+        label_pressure: label.map(|label| label.value.absolute(air).gauge(air)),
         served: Some(Served {
             refrigerant: case.system.refrigerant,
             temperature: case.conditions.ambient,
-            charge_kg: case.system.nominal_charge_kg,
+            charge: case.system.nominal_charge,
         }),
     })
 }
 
 /// `"5 g/year"`, `"0.5 oz/yr"`.
-fn mass_rate_kg_s(entry: &Entry<'_>) -> Result<f64, Refused> {
+fn mass_rate(entry: &Entry<'_>) -> Result<MassFlow, Refused> {
     let advice = "write a mass per h, day, month or year: \"5 g/year\"";
     let text = entry.text(Quantity::Mass)?;
     let (mass, time) = text
@@ -101,8 +102,8 @@ fn mass_rate_kg_s(entry: &Entry<'_>) -> Result<f64, Refused> {
         "a" | "y" | "yr" | "year" => 365.25 * 86_400.0,
         _ => return Err(entry.refuse(Error::of(ErrorKind::UnknownUnit, Quantity::Mass), advice)),
     };
-    let mass_kg = text::mass_kg(mass).map_err(|error| entry.refuse_part(mass, error, advice))?;
-    Ok(mass_kg / seconds)
+    let mass = text::mass(mass).map_err(|error| entry.refuse_part(mass, error, advice))?;
+    Ok(MassFlow::from_kg_s(mass.kg() / seconds))
 }
 
 pub(super) fn evacuation(table: &Table<'_>, case: &Case) -> Result<Evacuation, Refused> {
@@ -133,7 +134,7 @@ pub(super) fn hold(table: &Table<'_>, case: &Case) -> Hold<'static> {
         samples: &[],
         warmest: part(table, "warmest", case),
         surroundings: case.conditions.surroundings,
-        volume_m3: given(table, "volume", volume_m3),
+        volume: given(table, "volume", volume),
     }
 }
 
@@ -142,13 +143,13 @@ fn rise(entry: &Entry<'_>) -> Result<Rise, Refused> {
     let table = entry.table()?;
     table.only(&["rise", "over"]);
     let advice = "a rise that is allowed has rise and over: { rise = \"50 micron\", over = \"10 min\" }";
-    let rise_pa = table
+    let rise = table
         .require("rise", Quantity::AbsolutePressure, advice)
-        .and_then(|rise| limit_pa(&rise));
+        .and_then(|rise| limit(&rise));
     let over = table.require("over", Quantity::Duration, advice)?;
     Ok(Rise {
-        over_s: over.quantity(Quantity::Duration, text::duration_s)?,
-        rise_pa: rise_pa?,
+        over: over.quantity(Quantity::Duration, text::duration)?,
+        rise: rise?,
     })
 }
 
@@ -160,17 +161,17 @@ pub(super) fn held(table: &Table<'_>) -> Result<Vec<Sample>, Refused> {
         }
         Pressure::Gauge(_) => Reading::pressure(value, dial),
     };
-    samples(table, "pressure", |after_s, entry| {
+    samples(table, "pressure", |after, entry| {
         let pressure = pressure_by(entry, again, Gauge::LOW_SIDE)?;
-        Ok(Sample { after_s, pressure })
+        Ok(Sample { after, pressure })
     })
 }
 
 pub(super) fn vents(table: &Table<'_>) -> Result<Vec<VentSample>, Refused> {
     table.only(&["samples"]);
-    samples(table, "vent", |after_s, entry| {
+    samples(table, "vent", |after, entry| {
         let vent = air(entry)?;
-        Ok(VentSample { after_s, vent })
+        Ok(VentSample { after, vent })
     })
 }
 
@@ -178,7 +179,7 @@ pub(super) fn vents(table: &Table<'_>) -> Result<Vec<VentSample>, Refused> {
 fn samples<T>(
     table: &Table<'_>,
     key: &str,
-    read: impl Fn(f64, &Entry<'_>) -> Result<T, Refused>,
+    read: impl Fn(TimeSpan, &Entry<'_>) -> Result<T, Refused>,
 ) -> Result<Vec<T>, Refused> {
     let advice = alloc::format!("write samples = [{{ after = \"5 min\", {key} = ... }}, ...]");
     let list = table.require("samples", Quantity::Rows, &advice)?;
@@ -187,13 +188,13 @@ fn samples<T>(
         .map(|item| {
             let row = item.table()?;
             row.only(&["after", key]);
-            let after_s = row
+            let after = row
                 .require("after", Quantity::Duration, &advice)
-                .and_then(|after| after.quantity(Quantity::Duration, text::duration_s));
+                .and_then(|after| after.quantity(Quantity::Duration, text::duration));
             let shown = row.require(key, Quantity::Name, &advice)?;
             // Read beside a stand-in where the time is refused, for the mistakes in it.
-            let sample = read(after_s.as_ref().copied().unwrap_or(0.0), &shown)?;
-            after_s.map(|_| sample)
+            let sample = read(after.as_ref().copied().unwrap_or(TimeSpan::from_seconds(0.0)), &shown)?;
+            after.map(|_| sample)
         })
         .collect();
     samples.into_iter().collect()
@@ -214,39 +215,37 @@ pub(super) fn charge(table: &Table<'_>, case: &Case) -> ChargeBook {
     let yes_or_no = |key: &str| given(table, key, |entry| entry.yes_or_no());
     let new = ChargeBook::new(case.system.refrigerant, case.conditions.surroundings);
     ChargeBook {
-        nominal_kg: case.system.nominal_charge_kg,
-        tolerance_kg: given(table, "tolerance", |entry| {
-            tolerance_kg(entry, case.system.nominal_charge_kg)
-        }),
-        recovered_kg: given(table, "recovered", |entry| mass_kg(entry, RECOVERY_SCALE_KG)),
-        oil_recovered_kg: given(table, "oil_recovered", oil),
+        nominal: case.system.nominal_charge,
+        tolerance: given(table, "tolerance", |entry| tolerance(entry, case.system.nominal_charge)),
+        recovered: given(table, "recovered", |entry| mass(entry, RECOVERY_SCALE)),
+        oil_recovered: given(table, "oil_recovered", oil),
         oil_weighed_in: yes_or_no("oil_weighed_in").unwrap_or(new.oil_weighed_in),
         left: given(table, "left", |entry| kept(entry, case)),
         evacuated: yes_or_no("evacuated").unwrap_or(new.evacuated),
-        charged_kg: given(table, "charged", |entry| mass_kg(entry, MACHINE_SCALE_KG)),
+        charged: given(table, "charged", |entry| mass(entry, MACHINE_SCALE)),
         hose: given(table, "hose", |entry| kept(entry, case)),
-        oil_added_kg: given(table, "oil_added", oil),
+        oil_added: given(table, "oil_added", oil),
         ..new
     }
 }
 
 /// `"15 g"`, or `"5 %"` of what the label names.
-fn tolerance_kg(entry: &Entry<'_>, nominal_kg: Option<f64>) -> Result<f64, Refused> {
-    match nominal_kg.and_then(|nominal_kg| share_of(entry, nominal_kg)) {
-        Some(tolerance_kg) => Ok(tolerance_kg),
-        None => entry.quantity(Quantity::Mass, text::mass_kg),
+fn tolerance(entry: &Entry<'_>, nominal: Option<Mass>) -> Result<Mass, Refused> {
+    match nominal.and_then(|nominal| share_of(entry, nominal.kg())) {
+        Some(kg) => Ok(Mass::from_kg(kg)),
+        None => entry.quantity(Quantity::Mass, text::mass),
     }
 }
 
 /// `"20 g"`, or as it is poured, `"20 ml"`, `"1 fl oz"`; or `{ value = "20 g", within = "2 g" }`.
-fn oil(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
+fn oil(entry: &Entry<'_>) -> Result<Reading<Mass>, Refused> {
     match entry.as_text() {
         Some(written) => {
-            let poured_kg = text::volume_m3(written).map(|volume_m3| OIL_KG_M3 * volume_m3);
-            let mass_kg = poured_kg.or_else(|_| entry.quantity(Quantity::Mass, text::mass_kg))?;
-            Ok(Reading::within(mass_kg, OIL_KG))
+            let poured = text::volume(written).map(|volume| Mass::from_kg(OIL_KG_M3 * volume.m3()));
+            let mass = poured.or_else(|_| entry.quantity(Quantity::Mass, text::mass))?;
+            Ok(Reading::within(mass, OIL))
         }
-        None => mass_kg(entry, OIL_KG),
+        None => mass(entry, OIL),
     }
 }
 
@@ -254,13 +253,13 @@ fn oil(entry: &Entry<'_>) -> Result<Reading<f64>, Refused> {
 fn kept(entry: &Entry<'_>, case: &Case) -> Result<Kept, Refused> {
     let table = entry.table()?;
     table.only(&["volume", "temperature", "pressure"]);
-    let volume = table
+    let filled = table
         .require("volume", Quantity::Volume, "the refrigerant fills a volume")
-        .and_then(|volume| volume_m3(&volume));
+        .and_then(|entry| volume(&entry));
     let temperature = part(&table, "temperature", case);
     let vapour = given(&table, "pressure", |entry| pressure(entry, Gauge::HIGH_SIDE));
     Ok(Kept {
-        volume_m3: volume?,
+        volume: filled?,
         temperature,
         vapour,
     })

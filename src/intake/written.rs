@@ -7,7 +7,9 @@ use crate::diagnosis::{Action, Cost, Prices, Settings};
 use crate::names::{AirSource, Refrigerant};
 use crate::names::{Check, Compressor, Expansion, Fault, HighPort, LowPort, Observation, ReadingKind};
 use crate::session::{Done, Faults, Moment, Session, Standing};
-use crate::units::{InSi, Measurable, Pressure, RotationalSpeed, Speed, Surroundings, TimeSpan, in_kelvins};
+use crate::units::{
+    GaugePressure, InSi, Mass, Measurable, Pressure, RotationalSpeed, Speed, Surroundings, TimeSpan, in_kelvins,
+};
 use crate::vehicle::{Conditions, System};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -154,7 +156,7 @@ pub(super) fn system(system: &System) -> Entries {
     put(
         &mut entries,
         "nominal_charge",
-        system.nominal_charge_kg.map(quantity("kg")),
+        system.nominal_charge.map(Mass::kg).map(quantity("kg")),
     );
     put(&mut entries, "low_port", system.low_port.map(LowPort::id).map(text));
     put(&mut entries, "high_port", system.high_port.map(HighPort::id).map(text));
@@ -162,7 +164,7 @@ pub(super) fn system(system: &System) -> Entries {
     put(
         &mut entries,
         "high_cut_out",
-        system.high_cut_out_pa.map(quantity("Pa gauge")),
+        system.high_cut_out.map(GaugePressure::pa).map(quantity("Pa gauge")),
     );
     put(
         &mut entries,
@@ -177,7 +179,7 @@ fn air(air: Surroundings) -> Kept {
     let pa = |pa: f64, datum: &str| text(format!("{pa:?} Pa{datum}"));
     Kept::Table(alloc::vec![
         ("value".to_string(), pa(air.pressure().pa(), " abs")),
-        ("uncertainty".to_string(), pa(air.standard_uncertainty_pa(), "")),
+        ("uncertainty".to_string(), pa(air.standard_uncertainty().pa(), "")),
     ])
 }
 

@@ -1,5 +1,7 @@
 //! The course of one temperature over the whole log, in as many points as there is room for.
 
+use crate::units::{Temperature, TimeSpan, kelvins};
+
 /// Points of a curve.
 const POINTS: usize = 32;
 /// Seconds of a point at first; when the room is full, two points become one.
@@ -87,24 +89,38 @@ impl Curve {
         let above = points.iter().position(|point| f64::from(*point) <= half)?;
         let last = points.last()?;
         Some(Fall {
-            from_k: start,
-            to_k: end,
-            half_s: above as f64 * self.length as f64,
+            from: kelvins(start),
+            to: kelvins(end),
+            half: TimeSpan::from_seconds(above as f64 * self.length as f64),
             falls: late.first().is_some_and(|first| first - last > 0.5),
         })
     }
 }
 
 /// How a temperature came down after the start.
+///
+/// ```
+/// use coldloop::log::{Datum, Recorder, Sample};
+/// use coldloop::units::{TimeSpan, celsius};
+/// use coldloop::{Channel, units::in_kelvins};
+/// let mut recorder = Recorder::new(Datum::Gauge);
+/// for second in 0..600 {
+///     let vent_k = in_kelvins(celsius(8.0)) + 20.0 * (-f64::from(second) / 100.0).exp();
+///     recorder.push(&Sample::at(f64::from(second)).with(Channel::Vent, vent_k));
+/// }
+/// let fall = recorder.summary().vent.expect("ten minutes of the vent");
+/// assert!(fall.from > celsius(25.0) && fall.to < celsius(9.0));
+/// assert!(fall.half > TimeSpan::from_seconds(50.0) && fall.half < TimeSpan::from_seconds(90.0));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Fall {
-    /// Where it started, K.
-    pub from_k: f64,
-    /// Where the last quarter of the log stands, K.
-    pub to_k: f64,
-    /// When it had come down half of the way, s.
-    pub half_s: f64,
+    /// Where it started.
+    pub from: Temperature,
+    /// Where the last quarter of the log stands.
+    pub to: Temperature,
+    /// When it had come down half of the way, since its first sample.
+    pub half: TimeSpan,
     /// Whether it still falls in that quarter, by more than 0.5 K.
     pub falls: bool,
 }

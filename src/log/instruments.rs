@@ -14,6 +14,12 @@ pub enum Datum {
 }
 
 /// The instruments of a log.
+///
+/// ```
+/// use coldloop::{Thermometer, log::Instruments};
+/// let infrared = Instruments { lines: Thermometer::Infrared, ..Instruments::default() };
+/// assert_ne!(infrared, Instruments::default());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Instruments {
     /// The low side's gauge.
@@ -26,6 +32,16 @@ pub struct Instruments {
     pub air: Thermometer,
     /// The thermometers of the lines.
     pub lines: Thermometer,
+}
+
+impl Datum {
+    /// A logged number of pascals as a pressure.
+    pub(super) const fn pressure(self, pa: f64) -> Pressure {
+        match self {
+            Self::Gauge => Pressure::Gauge(GaugePressure::from_pa(pa)),
+            Self::Absolute => Pressure::Absolute(AbsolutePressure::from_pa(pa)),
+        }
+    }
 }
 
 impl Default for Instruments {
@@ -44,11 +60,7 @@ impl Default for Instruments {
 impl Instruments {
     /// A mean as a reading of this gauge.
     pub(super) fn pressure(mean: Estimate, gauge: Gauge, datum: Datum) -> Reading<Pressure> {
-        let value: Pressure = match datum {
-            Datum::Gauge => GaugePressure::from_pa(mean.value).into(),
-            Datum::Absolute => AbsolutePressure::from_pa(mean.value).into(),
-        };
-        with(Reading::pressure(value, gauge), mean)
+        with(Reading::pressure(datum.pressure(mean.value), gauge), mean)
     }
 
     /// A mean as a reading of this thermometer.

@@ -7,7 +7,7 @@ use super::state::State;
 use super::track::{STATES, STILL, TELLING, Track};
 use crate::circuit::{Estimate, Observations, Reading, Readings};
 use crate::names::{Channel, LogNote, LogPhase, Observation};
-use crate::units::{Frequency, RotationalSpeed};
+use crate::units::{Frequency, Pressure, RotationalSpeed, TimeSpan};
 use crate::vehicle::Conditions;
 
 /// Seconds of a settled state from which on it is judged. Source: engineering judgement: six blocks.
@@ -35,25 +35,25 @@ const QUICKLY_S: f64 = 120.0;
 /// recorder.push(&Sample::at(0.0).with(Channel::LowSide, 200e3));
 /// let summary = recorder.summary();
 /// assert_ne!(summary.phase, LogPhase::Settled);
-/// assert!(summary.vent.is_none() && summary.elapsed_s < 1.0);
+/// assert!(summary.vent.is_none() && summary.elapsed.seconds() < 1.0);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Summary {
     /// How its last part stands.
     pub phase: LogPhase,
-    /// Length of the log, s.
-    pub elapsed_s: f64,
-    /// How much longer the present state should last before more is told, s; zero when it has lasted long enough.
-    pub wait_s: f64,
+    /// Length of the log.
+    pub elapsed: TimeSpan,
+    /// How much longer the present state should last before more is told; zero when it has lasted long enough.
+    pub wait: TimeSpan,
     /// How the vent came down, and the cabin.
     pub vent: Option<Fall>,
     /// How the cabin's air came down.
     pub cabin: Option<Fall>,
     /// What was refused, ignored or doubted.
     pub notes: Counts,
-    /// Seconds after the compressor's stop until both sides were equal.
-    pub equal_after_s: Option<f64>,
+    /// How long after the compressor's stop both sides were equal.
+    pub equal_after: Option<TimeSpan>,
     /// How often the low side fell near vacuum and came back.
     pub recoveries: u32,
     states: [LogState; STATES],
@@ -65,12 +65,12 @@ impl Summary {
         let now = LogState::of(&track.now, track);
         let mut summary = Self {
             phase: phase(track, &now),
-            elapsed_s: newest_s,
-            wait_s: wait_s(track, &now),
+            elapsed: TimeSpan::from_seconds(newest_s),
+            wait: TimeSpan::from_seconds(wait_s(track, &now)),
             vent: track.vent.fall(),
             cabin: track.cabin.fall(),
             notes,
-            equal_after_s: track.equal_after.map(|seconds| seconds as f64),
+            equal_after: track.equal_after.map(|seconds| TimeSpan::from_seconds(seconds as f64)),
             recoveries: track.recoveries,
             states: [now; STATES],
             count: 0,
@@ -80,7 +80,7 @@ impl Summary {
             summary.states[summary.count] = LogState::of(state, track);
             summary.count += 1;
         }
-        summary.states[..summary.count].sort_unstable_by(|one, other| one.began_s().total_cmp(&other.began_s()));
+        summary.states[..summary.count].sort_unstable_by_key(|state| state.state.began);
         if track.rows > 0 {
             summary.states[summary.count] = now;
             summary.count += 1;
@@ -99,10 +99,10 @@ impl Summary {
     pub fn judged(&self) -> impl Iterator<Item = &LogState> {
         let long = |state: &&LogState| {
             let least_s = if state.state.settled { JUDGED_S } else { ENOUGH_S };
-            state.seconds() >= least_s && !state.is_at_rest()
+            state.state.seconds >= least_s && !state.is_at_rest()
         };
         let best = self.states().iter().filter(long).max_by(|one, other| {
-            let seconds = |state: &LogState| state.seconds();
+            let seconds = |state: &LogState| state.state.seconds;
             seconds(one).total_cmp(&seconds(other))
         });
         let others = self.states().iter().filter(long);
@@ -124,8 +124,8 @@ impl Summary {
         if self.recoveries >= COMES_AND_GOES && !swing.is_some_and(|swing| swing.repeats) {
             seen = seen.with(Observation::CoolingComesAndGoes, true);
         }
-        if let Some(seconds) = self.equal_after_s {
-            seen = seen.with(Observation::SidesEqualiseQuickly, seconds < QUICKLY_S);
+        if let Some(after) = self.equal_after {
+            seen = seen.with(Observation::SidesEqualiseQuickly, after.seconds() < QUICKLY_S);
         }
         seen
     }
@@ -161,7 +161,7 @@ fn wait_s(track: &Track, now: &LogState) -> f64 {
     };
     let still_falls = !now.state.cycling && !track.is_settled();
     let falling_s = if still_falls {
-        track.vent.fall().map_or(0.0, |fall| fall.half_s)
+        track.vent.fall().map_or(0.0, |fall| fall.half.seconds())
     } else {
         0.0
     };
@@ -202,12 +202,12 @@ pub struct LowSwing {
     pub cycles: Estimate<Frequency>,
     /// Part of the time that the clutch is engaged, or the low side falls where the clutch is not logged.
     pub on_share: f64,
-    /// Low side at which the compressor is switched off, Pa as logged.
-    pub cut_out_pa: f64,
-    /// Low side at which it is switched on, Pa as logged.
-    pub cut_in_pa: f64,
-    /// Lowest and highest high side of a cycle, Pa as logged; NaN where it was not logged.
-    pub high_pa: (f64, f64),
+    /// Low side at which the compressor is switched off, from the datum of the log.
+    pub cut_out: Pressure,
+    /// Low side at which it is switched on.
+    pub cut_in: Pressure,
+    /// Lowest and highest high side of a cycle; `None` where it was not logged.
+    pub high_side: Option<(Pressure, Pressure)>,
     /// Whether cycles are alike, and the high side rises while the low side falls, as a switching compressor has it.
     pub repeats: bool,
 }
@@ -221,18 +221,18 @@ impl LogState {
         }
     }
 
-    /// When it began, s since the first sample.
-    pub const fn began_s(&self) -> f64 {
-        self.state.began as f64
+    /// When it began, since the first sample.
+    pub const fn began(&self) -> TimeSpan {
+        TimeSpan::from_seconds(self.state.began as f64)
     }
 
-    /// Seconds of it that the means rest on: without the change into it, and without a cycle that is not complete.
-    pub const fn seconds(&self) -> f64 {
-        self.state.seconds
+    /// How much of it the means rest on: without the change into it, and without a cycle that is not complete.
+    pub const fn lasted(&self) -> TimeSpan {
+        TimeSpan::from_seconds(self.state.seconds)
     }
 
     /// The mean of a channel over the state, over whole cycles where it cycles, with the standard uncertainty of what was seen: the
-    /// sampling, the scatter from cycle to cycle, and the drift that is left.
+    /// sampling, the scatter from cycle to cycle, and the drift that is left. In SI, as the samples are: the channel says of what.
     pub fn mean(&self, channel: Channel) -> Option<Estimate> {
         self.state.mean(channel).map(|mean| Estimate {
             value: mean.mean,
@@ -240,7 +240,7 @@ impl LogState {
         })
     }
 
-    /// How far a channel still drifts: the last part of the state less its mean.
+    /// How far a channel still drifts, in SI: the last part of the state less its mean.
     pub fn drift(&self, channel: Channel) -> Option<f64> {
         self.state.mean(channel).map(|mean| mean.recent - mean.mean)
     }
@@ -261,6 +261,7 @@ impl LogState {
             return None;
         }
         let seconds = f64::from(cycles.seconds);
+        let pressure = |pa: f32| self.datum.pressure(f64::from(pa));
         let hz = 1.0 / seconds;
         let scatter = libm::sqrt(f64::from(cycles.variance)) / seconds;
         Some(LowSwing {
@@ -272,9 +273,9 @@ impl LogState {
                 ),
             },
             on_share: f64::from(cycles.on),
-            cut_out_pa: f64::from(cycles.low.0),
-            cut_in_pa: f64::from(cycles.low.1),
-            high_pa: (f64::from(cycles.high.0), f64::from(cycles.high.1)),
+            cut_out: pressure(cycles.low.0),
+            cut_in: pressure(cycles.low.1),
+            high_side: (!cycles.high.0.is_nan()).then(|| (pressure(cycles.high.0), pressure(cycles.high.1))),
             repeats: cycles.count >= ENOUGH_CYCLES && scatter < IRREGULAR && 2 * cycles.opposed > cycles.count,
         })
     }

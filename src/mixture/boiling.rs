@@ -1,8 +1,8 @@
 //! Liquid and vapour of a charge, of which a given share of the mass is vapour.
 //!
-//! The unknowns are the logarithms of all amounts per volume, both volumes and the logarithm of the temperature; the
-//! start lies between bubble and dew point. Newton's method; with the share of vapour given the equations stay sound for
-//! blends that boil at one temperature, where temperature and pressure say nothing of the share.
+//! The unknowns are the logarithms of all amounts per volume, both volumes and the logarithm of the temperature; the start lies
+//! between bubble and dew point. Newton's method; with the share of vapour given, the equations stay regular for blends without
+//! glide, where temperature and pressure do not determine the share.
 
 use super::MOST_COMPONENTS;
 use super::incipient::{Fixed, Incipient, filled, pi_by_ln_rho};
@@ -90,7 +90,7 @@ impl Mixture<f64> {
                     .map(|i| libm::fabs(libm::log(at.two.liquid[i] / at.two.vapour[i])))
                     .fold(0.0, f64::max);
                 if apart < 1e-3 {
-                    break; // two equal phases are no answer
+                    break; // two equal phases are not a solution
                 }
                 at.two.p_pa = match fixed {
                     Fixed::Pressure(p_pa) => p_pa,

@@ -24,7 +24,7 @@ impl Component {
     }
 }
 
-/// How two components meet: parameters of the reducing functions, and a departure function where there is one.
+/// How two components interact: parameters of the reducing functions, and a departure function where there is one.
 ///
 /// Source of the form: Kunz and Wagner, J. Chem. Eng. Data 57 (2012) 3032, doi 10.1021/je300655b, equations 16 and 17
 /// and 10; of the values: `source`.

@@ -40,8 +40,8 @@ impl Homogeneous {
 impl Mixture<f64> {
     /// The phase of the mole fractions `x` at a temperature (K) and pressure (Pa); `None` where there is no such root.
     ///
-    /// Newton's method from outside, which is monotone on the stable part of an isotherm; it ends without answer where
-    /// the isotherm turns.
+    /// Newton's method from outside, which is monotone on the stable part of an isotherm; it ends without a result where the
+    /// isotherm has an extremum.
     pub(super) fn homogeneous(&self, x: &[f64], t_k: f64, p_pa: f64, root: Root) -> Option<Homogeneous> {
         let aim = p_pa / (GAS_J_MOL_K * t_k);
         let reducing_rho = self.reducing_rho_mol_m3(x);

@@ -18,7 +18,7 @@ const MOST_STEPS: usize = 30;
 /// The step, in logarithms, after which the next would be of the order of its square: below rounding.
 const STEP: f64 = 3e-8;
 
-/// What one point of a line is asked for.
+/// What is given of a point of a line.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Fixed<R> {
     /// The temperature, K.
@@ -58,8 +58,8 @@ impl<R: Real> Incipient<R> {
 impl<R: Real> Mixture<R> {
     /// The equilibrium of a phase of the mole fractions `z` with a trace of another, from a start nearby.
     ///
-    /// Method: see the head of this module. The two phases are never let come nearer than half way in one step, because
-    /// two equal phases solve the equations too.
+    /// Method: see the head of this module. One step closes at most half of the gap between the two phases, because two equal
+    /// phases solve the equations too.
     ///
     /// Errors: `NoConvergence` with the last step.
     pub fn incipient(&self, z: &[R], fixed: Fixed<R>, start: &Incipient<R>) -> Result<Incipient<R>, Error> {
@@ -92,7 +92,7 @@ impl<R: Real> Mixture<R> {
                     self.phase(point.t_k, &point.new)
                 };
                 point.p_pa = vapour.pi * R::from_f64(GAS_J_MOL_K) * point.t_k;
-                // Two equal phases are no answer.
+                // Two equal phases are not a solution.
                 if contrast < 1e-3 && same(z, &point) {
                     break;
                 }
@@ -185,7 +185,7 @@ fn step<R: Real>(
             right[n + 1] = (t_k / point.t_k).logarithm();
         }
         Fixed::Pressure(p_pa) => {
-            // Of the two pressures that of the vapour has the digits.
+            // Of the two pressures that of the vapour is the more accurate one.
             let given_is_thin = one.rho_mol_m3 < other.rho_mol_m3;
             let vapour = if given_is_thin { one } else { other };
             if vapour.pi <= zero {

@@ -1,9 +1,9 @@
 //! The composition of a charge after a leak of vapour or of liquid.
 //!
-//! The circuit is at rest at one temperature and its volume stays; what escapes has the composition of the phase that
-//! stands at the leak, in equilibrium with the rest at every moment (Rayleigh's distillation, Phil. Mag. 4 (1902) 521, doi
-//! 10.1080/14786440209462876). Steps of equal mass by the midpoint rule. Once no liquid is left, all that escapes is as
-//! the rest is.
+//! The circuit is at rest at one temperature and its volume stays; what escapes has the composition of the phase that is at the
+//! leak, in equilibrium with the rest at every moment (Rayleigh's distillation, Phil. Mag. 4 (1902) 521, doi
+//! 10.1080/14786440209462876). Steps of equal mass by the midpoint rule. Once no liquid is left, what escapes has the
+//! composition of the rest.
 
 use super::MOST_COMPONENTS;
 use super::boiling::Boiling;
@@ -18,7 +18,7 @@ use crate::range::Range;
 
 const STEPS: i32 = 64;
 
-/// The share of a charge that can be lost; of less than a hundredth of it there is no use.
+/// The share of a charge that can be lost; the composition of the last hundredth is of no use.
 pub const LOST: Range = Range::new(Quantity::Severity, 0.0, 0.99);
 
 /// A charge after a leak.
@@ -95,7 +95,7 @@ impl Mixture<f64> {
         })
     }
 
-    /// The rest when `mass_kg_m3` more has escaped, of what stands at the leak in `at`.
+    /// The rest when `mass_kg_m3` more has escaped, of the phase that is at the leak in `at`.
     fn after(&self, from: &Rest, t_k: f64, leak_phase: LeakPhase, at: &Rest, mass_kg_m3: f64) -> Result<Rest, Error> {
         let n = self.components().len();
         let escaping = match (&at.two, leak_phase) {
@@ -153,8 +153,8 @@ impl Mixture<f64> {
     }
 }
 
-/// So near its dew point, as a share of its density, the last trace of liquid counts as gone where its search fails: the dew point
-/// itself is known to some 1e-7.
+/// Within this relative distance of the dew density the last trace of liquid counts as gone where the search for it fails: the
+/// dew point itself is known to some 1e-7.
 const NEAR_DEW: f64 = 1e-6;
 
 /// What is left in the circuit: amounts per volume of the circuit (mol/m3), and the two phases while there are two.

@@ -1,7 +1,8 @@
 //! Mixtures: the multi-fluid model of published equations and pairs, and equilibria of any composition of the known
 //! fluids, air among them.
 //!
-//! The lines of listed blends are made beforehand, see `saturation`; this room is for leaked, mixed and contaminated charges.
+//! The lines of listed blends are calculated beforehand, see `saturation`; this room is for leaked, mixed and contaminated
+//! charges.
 
 mod boiling;
 mod component;
@@ -33,7 +34,7 @@ pub const MOST_COMPONENTS: usize = 8;
 
 /// Dry air as a mixture holds it: nitrogen, oxygen and argon with their mole fractions.
 ///
-/// Source: ISO 2533:1975, table 1, the three shared out to one.
+/// Source: ISO 2533:1975, table 1, the three normalised to one.
 pub fn air() -> [(&'static Component, f64); 3] {
     let [nitrogen, oxygen, argon] = tables::AIR;
     [(nitrogen, 0.781_2), (oxygen, 0.209_5), (argon, 0.009_3)]

@@ -56,7 +56,7 @@ pub struct PhaseProperties<R> {
 impl<R: Real> Mixture<R> {
     /// The model of a mixture of these components.
     ///
-    /// Errors: `OutOfRange` for no component or more than [`MOST_COMPONENTS`]; `Inconsistent` where one stands twice.
+    /// Errors: `OutOfRange` for no component or more than [`MOST_COMPONENTS`]; `Inconsistent` where one is given twice.
     pub fn new(components: &[&'static Component]) -> Result<Self, Error> {
         let number = R::from_f64;
         let zero = number(0.0);
@@ -110,15 +110,15 @@ impl<R: Real> Mixture<R> {
         Ok(mixture)
     }
 
-    /// The same model with gamma_T of one pair, by the places of its two components, times `factor`: what the uncertainty
-    /// of that parameter does is seen with it.
+    /// The same model with gamma_T of one pair, by the places of its two components, times `factor`: it shows the effect of the
+    /// uncertainty of that parameter.
     pub fn with_gamma_t_times(mut self, one: usize, other: usize, factor: R) -> Self {
         let cross = &mut self.temperature.cross[one.min(other)][one.max(other)];
         *cross = *cross * factor;
         self
     }
 
-    /// How the components at two places meet.
+    /// The parameters of the components at two places.
     pub fn pair(&self, one: usize, other: usize) -> &'static Pair {
         Pair::of(self.components[one], self.components[other]).0
     }

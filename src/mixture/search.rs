@@ -1,9 +1,9 @@
 //! Bubble and dew points of any composition at a temperature or a pressure, without a guess from the caller.
 //!
 //! First a start at a temperature at which the vapour is thin: there the chemical potentials in the liquid give the vapour
-//! outright, without Raoult's law. Then Newton's method; where that fails or the answer lies near the critical point, the
-//! line is followed from a colder start, and what is fixed moves in steps that halve where they are too long. A line
-//! that ends before it gets there ends in a critical point.
+//! directly, without Raoult's law. Then Newton's method; where that fails or the answer lies near the critical point, the line
+//! is followed from a colder start, and what is fixed moves in steps that halve where they are too long. A line that ends
+//! before it gets there ends in a critical point.
 
 use super::MOST_COMPONENTS;
 use super::density::Root;
@@ -25,7 +25,7 @@ const PRESSURES: Range = Range::new(Quantity::AbsolutePressure, 1e-6, 1e9);
 const COOL: f64 = 0.85;
 /// Where lines are followed from, as shares of the reducing temperature.
 const STARTS: [f64; 3] = [0.8, 0.7, 0.55];
-/// The longest and the shortest step along a line, in ln T, and how much more ln p moves.
+/// The longest and the shortest step along a line, in ln T, and the factor on them in ln p.
 const LONGEST: f64 = 0.08;
 const SHORTEST: f64 = 3e-4;
 const STEEPNESS: f64 = 8.0;
@@ -38,10 +38,17 @@ const FLAT: f64 = 0.5;
 const THIN: f64 = 0.05;
 /// Rounds of successive substitution where it is not.
 const THICKENINGS: usize = 8;
-/// Phases whose densities differ by less than this, in the logarithm, are about to be one.
+/// Phases whose densities differ by less than this, in the logarithm, are near a critical point.
 const NEARLY_ONE: f64 = 0.7;
 
 /// Which phase has the composition asked for.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation::{self, Side}};
+/// let blend = saturation::line_of(Refrigerant::R407C);
+/// assert!(blend.pressure_pa(Side::Bubble, 280.0)? > blend.pressure_pa(Side::Dew, 280.0)?);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Side {
     /// The liquid: bubble points.
@@ -117,7 +124,7 @@ impl Mixture<f64> {
             let is_last = libm::fabs(left) <= step;
             let next = if is_last { end } else { at + libm::copysign(step, left) };
             let aim = if is_last { fixed } else { place(next) };
-            // A step that turns the line around has jumped to another.
+            // A step that makes the phases change places has jumped to another line.
             let found = self.incipient(z, aim, &point).and_then(|found| {
                 if is_near(z.len(), &point, &found) {
                     Ok(found)
@@ -127,7 +134,7 @@ impl Mixture<f64> {
             });
             match found {
                 Ok(found) if found.t_k < TEMPERATURES.low => {
-                    // Only a pressure leads there.
+                    // This happens only where the pressure is fixed.
                     let lowest = self.incipient(z, Fixed::Temperature(TEMPERATURES.low), &point)?;
                     let (asked, low) = (libm::exp(end), lowest.p_pa);
                     return Err(Error::out_of_range(Quantity::AbsolutePressure, asked, low, f64::NAN));
@@ -277,7 +284,7 @@ impl Mixture<f64> {
             }
             let step = ((aim - phase.pi) / slope).clamp(-0.05, 0.1);
             rho *= 1.0 + step;
-            // The vapour answers to ln rho with about the same size: a start needs no more digits.
+            // An error of ln rho causes one of about the same size in the vapour: a start needs no more accuracy.
             if libm::fabs(step) < 1e-3 {
                 return Ok((rho, phase.mu));
             }

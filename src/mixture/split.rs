@@ -66,7 +66,7 @@ impl Two {
 impl Mixture<f64> {
     /// The charge of the mole fractions `z` (above zero, of sum one) at a temperature (K) and pressure (Pa).
     ///
-    /// Method: see the head of this module. Two liquids beside each other, or beside a vapour, are not looked for.
+    /// Method: see the head of this module. Two liquid phases, with or without a vapour, are not looked for.
     ///
     /// Errors: `NoConvergence` with the residual.
     pub fn split(&self, z: &[f64], t_k: f64, p_pa: f64) -> Result<Split, Error> {
@@ -87,7 +87,7 @@ impl Mixture<f64> {
         let mut error = none;
         for rounds in ROUNDS {
             let Some(guess) = self.substituted(z, t_k, p_pa, &mut ln_k, rounds) else {
-                return Ok(one); // the phases fell together: the test had found rounding
+                return Ok(one); // the phases became equal: the test had found rounding
             };
             match self.two(z, t_k, Closing::Pressure(p_pa), &guess) {
                 Ok(two) => return Ok(Split::Two(two)),
@@ -97,7 +97,7 @@ impl Mixture<f64> {
         Err(error)
     }
 
-    /// Successive substitution: equal fugacities by turns with the balance of amounts.
+    /// Successive substitution: equal fugacities and the balance of amounts in turn.
     #[inline(never)]
     fn substituted(&self, z: &[f64], t_k: f64, p_pa: f64, ln_k: &mut Vector<f64>, rounds: usize) -> Option<Two> {
         let n = z.len();

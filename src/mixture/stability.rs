@@ -1,6 +1,6 @@
 //! Whether a phase would split: the tangent plane test.
 //!
-//! Source: Michelsen, Fluid PhaseProperties Equilib. 9 (1982) 1, doi 10.1016/0378-3812(82)85001-2.
+//! Source: Michelsen, Fluid Phase Equilib. 9 (1982) 1, doi 10.1016/0378-3812(82)85001-2.
 
 use super::MOST_COMPONENTS;
 use super::density::{Homogeneous, Root};

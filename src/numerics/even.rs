@@ -20,7 +20,7 @@ pub struct ShortPiece {
     pub tail: [f32; TAIL],
 }
 
-/// A curve over a closed interval without a small scale anywhere: pieces over even cells alone.
+/// A curve over a closed interval that varies on no small scale anywhere: pieces over cells of equal width only.
 #[derive(Clone, Copy, Debug)]
 pub struct EvenCurve {
     /// The argument at which the cells start.

@@ -8,8 +8,8 @@ const BIASED: f64 = 4_503_599_627_370_496.0 + 1_023.0; // 2^52 and the bias of a
 const LN2_HIGH: f64 = 0.693_147_180_369_123_8; // ln 2 to 33 bits, so that k * LN2_HIGH is exact
 const LN2_LOW: f64 = 1.908_214_929_270_587_7e-10; // ln 2 - LN2_HIGH
 
-/// The natural logarithm of a positive normal number, to within one unit in the last place; of anything else some
-/// number without meaning.
+/// The natural logarithm of a positive normal number, to within one unit in the last place; for anything else the result has no
+/// meaning.
 ///
 /// x = 2^k (1 + f) with 1 + f from sqrt(1/2) to sqrt(2), and with s = f / (2 + f) the series
 /// ln(1 + f) = 2 (s + s^3/3 + s^5/5 + ...) to s^21, whose remainder is below 1e-18. 2 s is taken as f - s f, which keeps

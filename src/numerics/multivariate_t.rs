@@ -16,8 +16,8 @@ pub(crate) const TRIANGLE: usize = DIMENSIONS * (DIMENSIONS + 1) / 2;
 /// A lower triangle, row by row.
 pub(crate) type Triangle = [f64; TRIANGLE];
 
-/// The part of a variance that is left at least when all other dimensions are known: keeps a factor from breaking down where two
-/// dimensions repeat each other.
+/// Least part of a variance that is left when all other dimensions are known, so that the factorisation does not break down
+/// where two dimensions are equal.
 const LEAST_LEFT: f64 = 1e-6;
 
 /// Where a row of a lower triangle starts.
@@ -109,10 +109,10 @@ impl Read {
 pub(crate) struct Symmetric(pub(crate) Triangle);
 
 impl Symmetric {
-    /// All noughts.
+    /// The zero matrix.
     pub(crate) const ZERO: Self = Self([0.0; TRIANGLE]);
 
-    /// By its entries.
+    /// The matrix with these entries.
     pub(crate) fn of(entry: impl Fn(usize, usize) -> f64) -> Self {
         let mut matrix = Self::ZERO;
         for i in 0..DIMENSIONS {
@@ -138,7 +138,7 @@ impl Symmetric {
         Self(core::array::from_fn(|at| self.0[at] + other.0[at]))
     }
 
-    /// Adds the variance of a shift that is known but for its size, of which this is one standard deviation.
+    /// Adds the variance of a shift along a known direction, `deviation` being one standard deviation.
     pub(crate) fn add_along(&mut self, deviation: &Vector) {
         *self = self.plus(&Self::of(|i, j| deviation[i] * deviation[j]));
     }
@@ -159,7 +159,8 @@ pub(crate) const fn entry_of(i: usize, j: usize) -> usize {
     if i < j { ROW[j] + i } else { ROW[i] + j }
 }
 
-/// One number of each of `L` matrices or vectors that are worked out side by side, as a machine adds several at a time.
+/// One number of each of `L` matrices or vectors that are calculated side by side, so that a processor can add several at a
+/// time.
 pub(crate) type Lanes<const L: usize> = [f64; L];
 /// Vectors side by side.
 pub(crate) type Vectors<const L: usize> = [Lanes<L>; DIMENSIONS];
@@ -188,7 +189,7 @@ pub(crate) struct Factor<const L: usize> {
 }
 
 impl<const L: usize> Factor<L> {
-    /// For matrices of so many dimensions, all noughts until they are filled in.
+    /// For matrices of this many dimensions, all zero until they are filled in.
     pub(crate) const fn empty(count: usize) -> Self {
         let lower = [[0.0; L]; TRIANGLE];
         Self { count, lower }
@@ -205,7 +206,7 @@ impl<const L: usize> Factor<L> {
         }
     }
 
-    /// Puts the factors in the place of the matrices.
+    /// Replaces the matrices by their factors.
     ///
     /// Each row is a function of its own: the compiler then knows its length and unrolls its loops, which halves the time.
     pub(crate) fn factorise(&mut self) {
@@ -263,7 +264,7 @@ impl<const L: usize> Factor<L> {
         self.tops(&[1.0; DIMENSIONS + 1])[self.count.min(DIMENSIONS)]
     }
 
-    /// Makes vectors independent deviations: L^-1 times each.
+    /// Decorrelates vectors: L^-1 times each.
     pub(crate) fn solve(&self, vectors: &mut Vectors<L>) {
         self.solve_row::<1>(vectors);
         self.solve_row::<2>(vectors);
@@ -328,8 +329,7 @@ impl<const L: usize> Factor<L> {
         squares
     }
 
-    /// What is read of a matrix tells of one more number: the covariances with what was read, made independent deviations,
-    /// and the part of its variance that they leave.
+    /// One more number given what was read: its decorrelated covariances with what was read, and its remaining variance.
     pub(crate) fn explained(&self, mut with: Vectors<L>, own: Lanes<L>) -> (Vectors<L>, Lanes<L>) {
         self.solve(&mut with);
         let told = self.product(&with, &with);
@@ -398,7 +398,7 @@ impl Freedom {
         power
     }
 
-    /// Five: vehicles stray farther than a normal distribution would have them. Three to eight serve alike.
+    /// Five, because vehicles scatter farther than a normal distribution has them; three to eight do equally well.
     pub(crate) const USUAL: Self = Self(5);
 }
 
@@ -625,7 +625,7 @@ mod tests {
         let (independent, squared) = at(&more, &more_read, &off);
         let both = density(&more, squared, 4);
         assert!((both / (alone * last) - 1.0).abs() < 1e-12, "{both}");
-        // What the first three dimensions say stands in the squares.
+        // The squares contain those of the first three dimensions alone.
         let squares = more.squares(&independent);
         assert!(
             (density(&more, squares[2], 3) / alone - 1.0).abs() < 1e-12 && (squares[3][0] - squared[0]).abs() < 1e-12

@@ -1,6 +1,6 @@
 //! Order in a short list.
 
-/// Puts a short list in order, what is equal left as it stands.
+/// Puts a short list in order; equal items keep their order.
 ///
 /// By insertion: the lists here have some tens of items, and all the sorts of the standard library, which are made for
 /// thousands, weigh 25 kB in a program.

@@ -16,8 +16,8 @@ pub struct Piece {
 
 /// A curve over a closed interval, made of pieces.
 ///
-/// The interval is divided into cells of equal width from `start` on, and the first cell again by halves towards
-/// `start`, because near the critical point, where a curve starts, things happen on ever smaller scales.
+/// The interval is divided into cells of equal width from `start` on, and the first cell again by halves towards `start`,
+/// because near the critical point, where a curve starts, it varies on ever smaller scales.
 #[derive(Clone, Copy, Debug)]
 pub struct Curve {
     /// The argument at which the cells start.

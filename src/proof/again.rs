@@ -1,4 +1,4 @@
-//! What makes the proof of a repair strong, told before the repair is made.
+//! What makes the proof of a repair stronger, reported before the repair is made.
 
 use crate::circuit::Readings;
 use crate::diagnosis::Key;
@@ -14,9 +14,10 @@ use crate::units::RotationalSpeed;
 #[cfg(feature = "report")]
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Again {
-    /// Readings that the visit before the repair has not yet: only what both visits have is compared. Empty where it must not run.
+    /// Readings that are still missing from the visit before the repair, as only what both visits have is compared. Empty where
+    /// the system must not run.
     pub(crate) before: List<ReadingKind, 6>,
-    /// Whether nothing was read with the system running, so that only what the system then reads can prove the repair.
+    /// Whether nothing was read with the system running, so that only later readings can prove the repair.
     pub(crate) at_rest: bool,
     /// The engine speed to read at again; `None` where it is not known, and for an electric compressor.
     pub(crate) engine_speed: Option<RotationalSpeed>,
@@ -26,8 +27,9 @@ pub(crate) struct Again {
 
 #[cfg(feature = "report")]
 impl Again {
-    /// Source: pairs of visits of an independent simulator (`tests/repair_pairs.rs`), of which both lines, the discharge line and the same
-    /// speed and air source at both visits each prove more; of R-744, which it does not have, engineering judgement.
+    /// Source: pairs of visits of an independent simulator (`tests/repair_pairs.rs`): more repairs are proven with both lines,
+    /// with the discharge line, and with the same speed and air source at both visits; for R-744, which it does not have,
+    /// engineering judgement.
     pub(crate) fn of(case: &Case, must_stand: bool) -> Self {
         let (readings, conditions) = (&case.readings, &case.conditions);
         let compressor = case.system.compressor;

@@ -4,7 +4,7 @@ use crate::diagnosis::{GONE, LEFT, OfEach, PARTS, Visits, WHOLE, hypothesis};
 use crate::names::Fault;
 
 /// Chances that a repair leaves the parts [`LEFT`] of what was wrong, and that it leaves something new. Source: engineering
-/// judgement: a repair sets right what was wrong more often than not, and every fifth does not touch it.
+/// judgement: a repair sets right what was wrong more often than not, and one in five does not change it.
 const LEAVES: [f64; PARTS] = [0.46, 0.11, 0.09, 0.18, 0.05];
 const SOMETHING_NEW: f64 = 0.11;
 
@@ -26,13 +26,13 @@ pub(crate) struct Change {
     pub(super) sound_both: f64,
     /// The part of the fault that is expected to be gone.
     pub(super) gone: f64,
-    /// What explains the readings before best, a sound system aside, and the chance that any of it is there now.
+    /// The fault that explains the readings before best, and the probability that any of it is there now.
     pub(super) fault: Fault,
     pub(super) same_fault: f64,
     /// Probability of every state now.
     pub(super) now: OfEach,
-    /// The chances by which the second visit alone is judged as both are together: the states now over what the second visit by itself
-    /// says of each; the largest is 1.
+    /// The priors with which judging the second visit alone gives the result of both: the probabilities now over the
+    /// likelihoods of the second visit; the largest is 1.
     then: OfEach,
 }
 
@@ -78,7 +78,8 @@ impl Change {
                 let mut left_of_it = 0.0;
                 let mut was = 0.0;
                 for (place, (leaves, left)) in LEAVES.into_iter().zip(LEFT).enumerate() {
-                    // A part of a fault is seen as the whole of it: a charge that was weighed leaves no part open.
+                    // Observations of a part of a fault have the chances of the whole fault: a charge that was weighed excludes
+                    // either.
                     let seen_now = seen_after[if place == GONE { sound } else { h }];
                     let chance = weight * leaves * seen_now * visits.joint[h][place];
                     was += chance;
@@ -99,7 +100,7 @@ impl Change {
                 if let Some(fault) = Fault::ALL.get(h).filter(|_| was > likeliest) {
                     (change.fault, change.same_fault, likeliest) = (*fault, left_of_it, was);
                 }
-                // Something new in the place of anything else.
+                // A new fault in place of any other state before.
                 let others = all_before - weight * alone[h];
                 let chance = f64::max(others, 0.0) * new(h);
                 change.another += chance;
@@ -119,7 +120,7 @@ impl Change {
         change.over(change.now.iter().sum())
     }
 
-    /// All of them over their sum.
+    /// All of them divided by `sum`.
     fn over(mut self, sum: f64) -> Self {
         if sum > 0.0 {
             let all = [
@@ -143,7 +144,7 @@ impl Change {
         self.now[hypothesis(Fault::NoFault)]
     }
 
-    /// The probability that it was sound both times, for a vehicle of which nobody said that it was faulty.
+    /// The probability that it was sound both times, without the assumption that it was brought in as faulty.
     pub(super) fn sound_throughout(&self) -> f64 {
         self.sound_both / (self.sound_both + WAS_SOUND * (1.0 - self.sound_both))
     }
@@ -156,7 +157,7 @@ impl Change {
             .max_by(|one, other| one.1.total_cmp(&other.1))
     }
 
-    /// The prior of a fault, or of none of the list, by which the second visit alone is judged as both are together.
+    /// The prior of a fault, or of none of the list, with which judging the second visit alone gives the result of both.
     pub(super) fn then(&self, fault: Option<Fault>) -> f64 {
         self.then[fault.map_or(Fault::ALL.len(), hypothesis)]
     }
@@ -166,8 +167,8 @@ impl Change {
 mod tests {
     use super::*;
 
-    /// A sound system and one fault, as likely as each other before and explaining all readings alike: what is told is the chances
-    /// of a repair alone. Of faults 46 % are set right, 11 % and 9 % are left at 45 % and 75 %, 18 % stay, 5 % grow to 170 %;
+    /// A sound system and one fault, equally likely before and explaining all readings equally well: only the chances of a
+    /// repair remain. Of faults 46 % are set right, 11 % and 9 % are left at 45 % and 75 %, 18 % stay, 5 % grow to 170 %;
     /// something new comes in 11 %. A vehicle that comes back is sound a fifth as often as any.
     #[test]
     fn where_readings_say_nothing_the_chances_of_a_repair_remain() {
@@ -204,11 +205,11 @@ mod tests {
                 "{what}: {found} instead of {wanted}"
             );
         }
-        // Of which nobody said that it was faulty.
+        // Without the assumption that it was brought in as faulty.
         let both = change.sound_both;
         assert!(libm::fabs(change.sound_throughout() - both / (both + 0.2 * (1.0 - both))) < 1e-12);
         assert_eq!((change.fault, change.other_fault()), (Fault::Undercharge, None));
-        // The second visit alone is judged as both together: it says the same of all, so that the states now are its prior.
+        // The second visit has the same likelihood under all states, so that its prior is the probabilities now.
         let now = change.now[fault] / change.now[sound];
         assert!(libm::fabs(change.then(Some(Fault::Undercharge)) / change.then(Some(Fault::NoFault)) - now) < 1e-12);
         assert_eq!(change.then(None), 0.0);

@@ -1,4 +1,4 @@
-//! One judgement over all proofs of a visit, no better than the weakest of them.
+//! One judgement over all proofs of a visit, at most as good as the weakest of them.
 
 use super::{Balance, HoldJudgement, Leak, Proof, PullDown, Vacuum};
 use crate::names::{
@@ -7,6 +7,13 @@ use crate::names::{
 };
 
 /// All that was proven at a visit, as far as it was done.
+///
+/// ```
+/// use coldloop::proof::Proofs;
+/// assert!(Proofs::default().closing().is_none()); // nothing was done
+/// let found = Proofs { leak_found: Some(true), ..Proofs::default() };
+/// assert!(found.closing().is_some());
+/// ```
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Proofs<'a> {
     /// The test pressure.
@@ -25,9 +32,10 @@ pub struct Proofs<'a> {
     pub repair: Option<&'a Proof>,
 }
 
-/// The judgement over all of them. Masses and tests need no rule of their own to lift "better" to "proven": what was weighed, pressed
-/// and evacuated answers questions whose odds are in the proof of the repair already, for the faults that they speak of. The vent after
-/// the start is a link of the chain and moves no odds, as the readings after the repair have the same vent.
+/// The judgement over all of them. Masses and tests need no rule of their own to raise "better" to "proven": weighing, pressure
+/// test and evacuation answer questions whose odds are already part of the proof of the repair, for the faults that they
+/// concern. The vent after the start is one of the proofs and moves no odds, as the readings after the repair contain the same
+/// vent.
 ///
 /// ```
 /// use coldloop::{ClosingFinding, intake};
@@ -41,7 +49,7 @@ pub struct Proofs<'a> {
 pub struct Closing {
     /// The judgement.
     pub finding: ClosingFinding,
-    /// The proof that it is no better than; `None` where the repair is proven and no test leaves anything open.
+    /// The weakest proof, which limits it; `None` where the repair is proven and no test leaves anything open.
     pub weakest: Option<ProofKind>,
 }
 
@@ -49,7 +57,7 @@ pub struct Closing {
 #[derive(Clone, Copy, PartialEq)]
 enum End {
     Fails,
-    /// Something was found, and not what it is.
+    /// Something was found, but not what it is.
     Doubtful,
     Open,
     Better,
@@ -59,8 +67,8 @@ enum End {
 impl Proofs<'_> {
     /// What all of them tell together; `None` where nothing was done.
     ///
-    /// A test that failed outweighs all others, so that a repair is not "proven" beside air that comes in, or a charge surely less
-    /// than that of the label.
+    /// A test that failed outweighs all others, so that a repair is not "proven" when air comes in, or when the charge is
+    /// surely less than that of the label.
     ///
     /// ```
     /// use coldloop::proof::Proofs;
@@ -101,7 +109,7 @@ impl Proofs<'_> {
             End::Fails => (ClosingFinding::Fails, Some(ProofKind::Repair)),
             End::Open | End::Doubtful => (ClosingFinding::Open, Some(ProofKind::Repair)),
             End::Better => (ClosingFinding::Better, Some(ProofKind::Repair)),
-            // A test that tells nothing leaves a proven repair as it is, and is named; one that found something does not.
+            // A test without a result leaves a proven repair proven, and is named; one that found something makes it open.
             End::Holds => match (first(End::Doubtful), first(End::Open)) {
                 (Some(doubtful), _) => (ClosingFinding::Open, Some(doubtful)),
                 (None, open) => (ClosingFinding::Proven, open),

@@ -6,13 +6,15 @@ use crate::circuit::{Estimate, Reading};
 use crate::error::Error;
 use crate::names::EvacuationFinding;
 use crate::range::{LINE_TEMPERATURE, TEMPERATURE};
-use crate::units::constants::MICRON_PA;
-use crate::units::{Pressure, PressureDifference, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
+use crate::units::{
+    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, Temperature, difference_in_kelvins,
+    in_kelvins,
+};
 
-/// A circuit that reaches this pressure, Pa, counts as dry: 1,000 micron.
+/// A circuit that reaches this pressure counts as dry: 1,000 micron.
 ///
 /// Source: common practice, no source: 500 to 1,000 micron, then a hold.
-pub const DRY_PA: f64 = 1_000.0 * MICRON_PA;
+pub const DRY: AbsolutePressure = AbsolutePressure::from_microns(1_000.0);
 
 /// Below this pressure, Pa, water that boils turns into ice first. Source: triple point of water, 611.657 Pa
 /// (Guildner, Johnson & Jones 1976).
@@ -21,7 +23,7 @@ const TRIPLE_POINT_PA: f64 = 611.657;
 /// What a vacuum pump has reached.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Evacuation {
-    /// The pressure reached; from a vacuum gauge that counts from nothing, or from a compound gauge.
+    /// The pressure reached; from an absolute vacuum gauge, or from a compound gauge.
     pub reached: Reading<Pressure>,
     /// The coldest part of the circuit; the ambient when nothing is colder.
     pub coldest: Reading<Temperature>,
@@ -29,14 +31,14 @@ pub struct Evacuation {
     pub surroundings: Surroundings,
 }
 
-/// What the pressure reached tells.
+/// The judgement of the pressure reached.
 ///
 /// ```
 /// use coldloop::{EvacuationFinding, intake};
 /// let visit = intake::visit_from_toml(include_str!("../../examples/readings/repaired-van.toml"))?;
 /// let vacuum = visit.prove()?.evacuation.expect("it was evacuated");
 /// assert_eq!(vacuum.finding, EvacuationFinding::Deep);
-/// assert!(vacuum.reached_pa.value < vacuum.water_pa.value);
+/// assert!(vacuum.reached.value < vacuum.water.value);
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,24 +46,24 @@ pub struct Evacuation {
 pub struct Vacuum {
     /// The judgement.
     pub finding: EvacuationFinding,
-    /// Pressure reached, Pa absolute.
-    pub reached_pa: Estimate,
-    /// Pressure below which water boils in the coldest part, Pa absolute.
-    pub water_pa: Estimate,
-    /// Temperature at which water boils under the pressure reached, K; `None` where the pressure is less than its
+    /// Pressure reached.
+    pub reached: Estimate<AbsolutePressure>,
+    /// Pressure below which water boils in the coldest part.
+    pub water: Estimate<AbsolutePressure>,
+    /// Temperature at which water boils under the pressure reached; `None` where the pressure is less than its
     /// own uncertainty.
-    pub boiling_point_k: Option<Estimate>,
-    /// The deepest that a compound gauge can show here, Pa gauge: all the air of the place taken away.
-    pub deepest_pa_gauge: f64,
-    /// By how much a compound gauge shows more vacuum than there is air at the place, Pa; `None` where that is no more than the
+    pub boiling_point: Option<Estimate<Temperature>>,
+    /// The deepest vacuum that a compound gauge can show here: minus the pressure of the surrounding air.
+    pub deepest: GaugePressure,
+    /// By how much a compound gauge shows more vacuum than there is air at the place; `None` where that is no more than the
     /// weather. The gauge is off by as much at least, and the pressure is taken for 0 Pa.
-    pub zero_off_pa: Option<f64>,
+    pub zero_off: Option<PressureDifference>,
     /// Whether water freezes as it boils: warm the cold parts, or let nitrogen in and start again.
     pub water_freezes: bool,
 }
 
 impl Evacuation {
-    /// What the pressure reached tells: water leaves a circuit only where it boils.
+    /// Judges the pressure reached: water leaves a circuit only where it boils.
     ///
     /// The boiling point follows from [`water_boiling_point_k`] (Hyland & Wexler 1983); a compound gauge counts
     /// from the air of the place, and so shows less at altitude.
@@ -81,7 +83,7 @@ impl Evacuation {
     ///     surroundings: Surroundings::at_altitude(1_600.0)?,
     /// };
     /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::Deep);
-    /// // The dial of a manifold: 24 inches of vacuum are nearly all there is at 1,600 m, and it cannot see the rest.
+    /// // The dial of a manifold: 24 inches of vacuum are nearly all of it at 1,600 m, and the dial is too coarse for the rest.
     /// evacuation.reached = Reading::pressure(GaugePressure::from_inhg_vacuum(24.0), Gauge::LOW_SIDE);
     /// assert_eq!(evacuation.judge()?.finding, EvacuationFinding::GaugeCannotTell);
     /// # Ok::<(), coldloop::Error>(())
@@ -90,7 +92,7 @@ impl Evacuation {
         let air_pa = self.surroundings.pressure().pa();
         let air_u_pa = match self.reached.value {
             Pressure::Absolute(_) => 0.0,
-            Pressure::Gauge(_) => self.surroundings.standard_uncertainty_pa(),
+            Pressure::Gauge(_) => self.surroundings.standard_uncertainty().pa(),
         };
         let reached = Reading {
             value: self.reached.value,
@@ -103,7 +105,7 @@ impl Evacuation {
         let water_pa = water(self.coldest)?;
         let finding = if reached_pa.low() > water_pa.high() {
             EvacuationFinding::WaterStays
-        } else if reached_pa.high() <= f64::min(DRY_PA, water_pa.low()) {
+        } else if reached_pa.high() <= f64::min(DRY.pa(), water_pa.low()) {
             EvacuationFinding::Deep
         } else if reached_pa.high() < water_pa.low() {
             EvacuationFinding::WaterBoils
@@ -112,11 +114,11 @@ impl Evacuation {
         };
         Ok(Vacuum {
             finding,
-            reached_pa,
-            water_pa,
-            boiling_point_k: boiling_point(reached_pa),
-            deepest_pa_gauge: -air_pa,
-            zero_off_pa,
+            reached: Estimate::from_si(reached_pa),
+            water: Estimate::from_si(water_pa),
+            boiling_point: boiling_point(reached_pa).map(Estimate::from_si),
+            deepest: GaugePressure::from_pa(-air_pa),
+            zero_off: zero_off_pa.map(PressureDifference::from_pa),
             water_freezes: reached_pa.high() < TRIPLE_POINT_PA,
         })
     }
@@ -134,7 +136,7 @@ pub(super) fn water(part: Reading<Temperature>) -> Result<Estimate, Error> {
     })
 }
 
-/// The boiling point, and what the uncertainty of the pressure moves it by.
+/// The boiling point, with the uncertainty that comes from the pressure.
 fn boiling_point(pressure_pa: Estimate) -> Option<Estimate> {
     let [low, at, high] = [
         pressure_pa.value - pressure_pa.standard_uncertainty,

@@ -1,7 +1,7 @@
 //! What flows through the same leak of two gases at two pressures.
 //!
-//! Nobody knows the shape of a leak. A long fine crack lets gas through by its viscosity (Poiseuille: the mass flow goes by
-//! rho/p (p^2 - p_air^2) / mu), a short hole by its inertia (Saint-Venant & Wantzel: sqrt(p rho) times a function of the
+//! The shape of a leak is unknown. In a long fine crack viscosity limits the flow (Poiseuille: the mass flow is proportional to
+//! rho/p (p^2 - p_air^2) / mu), in a short hole inertia does (Saint-Venant & Wantzel: sqrt(p rho) times a function of the
 //! isentropic exponent, choked below the critical pressure ratio). True leaks lie between the two; both are given.
 
 use super::gas::DecayGas;
@@ -84,8 +84,8 @@ impl Before {
         [crack, hole]
     }
 
-    /// What flows of the other gas for each kilogram of this one: the smaller and the larger of crack and hole. `None` where one
-    /// of the two does not stand above the air.
+    /// What flows of the other gas for each kilogram of this one: the smaller and the larger of crack and hole. `None` where
+    /// one of the two pressures is not above that of the air.
     pub(super) fn other_for_this(&self, other: &Self, air_pa: f64) -> Option<(f64, f64)> {
         if self.p_pa <= air_pa || other.p_pa <= air_pa {
             return None;
@@ -96,5 +96,5 @@ impl Before {
     }
 }
 
-/// Vapour is taken this close below its saturation pressure, so that it has one density.
+/// Vapour at rest is taken at this share of its saturation pressure, where only vapour exists.
 const DRY: f64 = 1.0 - 1e-6;

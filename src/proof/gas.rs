@@ -43,7 +43,7 @@ impl DecayGas {
             DecayGas::Vapour(refrigerant) => match saturation::line_of(refrigerant) {
                 Line::Pure(pure) => {
                     let highest = if t_k < pure.critical_t_k {
-                        // A hair beyond the line, so that a step of the derivative across it has an answer.
+                        // Slightly beyond the line, so that a step of the derivative across it has a result.
                         1.01 * pure.vapour(t_k)?.rho_mol_m3
                     } else {
                         10.0 * ideal
@@ -72,7 +72,8 @@ impl DecayGas {
                 }
                 Line::Blend(blend) => {
                     let p_pa = blend_pa(blend, t_k, rho_kg_m3)?;
-                    // Vapour rises in pressure with density up to dew and a little beyond; denser it has no pressure of its own.
+                    // The pressure of vapour rises with density up to dew and a little beyond; above that it condenses at dew
+                    // pressure.
                     match saturation_pa {
                         Some(dew_pa) => {
                             let dew_kg_m3 = self.density_kg_m3(t_k, dew_pa)?;

@@ -8,31 +8,34 @@ use crate::error::Error;
 use crate::names::{LeakFinding, Quantity, Refrigerant};
 use crate::numerics::sqrt;
 use crate::range::{ABSOLUTE_PRESSURE, DURATION, GAUGE_PRESSURE, LINE_TEMPERATURE, MASS, Range, TEMPERATURE, VOLUME};
-use crate::units::{Pressure, Surroundings, Temperature, difference_in_kelvins, in_kelvins};
+use crate::units::{
+    AbsolutePressure, GaugePressure, Mass, MassFlow, Pressure, PressureDifference, Surroundings, Temperature, TimeSpan,
+    Volume, difference_in_kelvins, in_kelvins,
+};
 
-/// How far a temperature is moved to see what it does, K.
+/// Step of temperature for derivatives, K.
 const STEP_K: f64 = 0.5;
 
-/// How far a pressure is moved to see what it does, relative.
+/// Step of pressure for derivatives, relative.
 const STEP: f64 = 1e-4;
 
-/// The highest test pressure without a word of care where no label names one, Pa gauge. Source: engineering judgement: the high
-/// sides of condensing systems are cut out near 30 bar (`tables/evidence/limits.csv`), and low sides bear less.
-pub const MOST_TEST_PA: f64 = 3_000_000.0;
+/// The highest test pressure without a caution where no label names one. Source: engineering judgement: the high
+/// sides of condensing systems are cut out near 30 bar (`tables/evidence/limits.csv`), and low sides withstand less.
+pub const MOST_TEST: GaugePressure = GaugePressure::from_pa(3_000_000.0);
 
-/// A leak that empties the vehicle in this time is to be seen where nothing else is asked for, s: a year. Source: engineering
-/// judgement: who comes back within a season counts the repair as failed.
+/// A test should be able to show a leak that empties the vehicle in this time, s: a year. Source: engineering judgement: a
+/// vehicle that comes back within a season counts as a failed repair.
 const EMPTY_WITHIN_S: f64 = 365.25 * 86_400.0;
 
-/// What the circuit is filled with in service, for the loss in its own terms.
+/// What the circuit is filled with in service, for the loss as refrigerant.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Served {
     /// The refrigerant.
     pub refrigerant: Refrigerant,
-    /// The temperature at which it stands at rest, vapour over liquid; the ambient.
+    /// Its temperature at rest, vapour over liquid; the ambient.
     pub temperature: Temperature,
-    /// The charge that the label names, kg.
-    pub charge_kg: Option<f64>,
+    /// The charge that the label names.
+    pub charge: Option<Mass>,
 }
 
 /// A test pressure that is watched.
@@ -48,24 +51,24 @@ pub struct Decay {
     pub end: Reading<Pressure>,
     /// Temperature of the gas at the end.
     pub end_temperature: Reading<Temperature>,
-    /// How far the same gauge is read wrong from one time to the next, Pa standard uncertainty; the rest of its error is
-    /// the same both times.
-    pub repeatability_pa: f64,
-    /// Time between the two, s.
-    pub held_s: f64,
+    /// Repeatability of the gauge from one reading to the next, as a standard uncertainty; the rest of its error is the same
+    /// both times.
+    pub repeatability: PressureDifference,
+    /// Time between the two.
+    pub held: TimeSpan,
     /// The air at the place.
     pub surroundings: Surroundings,
-    /// Volume of the circuit and the hoses, m3, for the rate.
-    pub volume_m3: Option<Reading<f64>>,
-    /// The loss that is allowed, kg of this gas per second.
-    pub allowed_kg_s: Option<f64>,
-    /// The highest test pressure that the label allows, Pa gauge; [`MOST_TEST_PA`] where it was not given.
-    pub label_pa_gauge: Option<f64>,
+    /// Volume of the circuit and the hoses, for the rate.
+    pub volume: Option<Reading<Volume>>,
+    /// The loss that is allowed, of this gas.
+    pub allowed: Option<MassFlow>,
+    /// The highest test pressure that the label allows; [`MOST_TEST`] where it was not given.
+    pub label_pressure: Option<GaugePressure>,
     /// What the circuit is filled with in service.
     pub served: Option<Served>,
 }
 
-/// What the decay of a test pressure tells.
+/// The judgement of the decay of a test pressure.
 ///
 /// ```
 /// use coldloop::{LeakFinding, intake};
@@ -73,7 +76,7 @@ pub struct Decay {
 /// let leak = visit.prove()?.pressure_test.expect("it was tested");
 /// assert_eq!(leak.finding, LeakFinding::NoLossSeen);
 /// // What a test of this length in this air can see: smaller leaks are not excluded.
-/// assert!(leak.least_seen_kg_s.is_some_and(|least| least > 0.0));
+/// assert!(leak.least_seen.is_some_and(|least| least.kg_s() > 0.0));
 /// # Ok::<(), coldloop::intake::Refusal>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -81,27 +84,27 @@ pub struct Decay {
 pub struct Leak {
     /// The judgement.
     pub finding: LeakFinding,
-    /// The pressure that the end would have shown without any loss, Pa absolute.
-    pub tight_end_pa: f64,
+    /// The pressure that the end would have shown without any loss.
+    pub tight_end: AbsolutePressure,
     /// Share of the gas that was lost; `None` where liquid is or may be present.
     pub lost: Option<Estimate>,
-    /// Mass lost per second, kg/s; `None` without a volume, or with liquid.
-    pub rate_kg_s: Option<Estimate>,
-    /// The least rate that these instruments would have shown in this time, kg/s.
-    pub least_seen_kg_s: Option<f64>,
-    /// How long to hold until the allowed rate shows, s; `None` without an allowed rate.
-    pub needed_s: Option<f64>,
-    /// How long to hold until a leak shows that empties the vehicle within a year, s; `None` without a volume or a charge.
-    pub needed_for_a_year_s: Option<f64>,
-    /// The loss in refrigerant at rest, kg/s, where one shows: through a hole or a crack, the smaller and the larger, with the
+    /// Mass lost by time; `None` without a volume, or with liquid.
+    pub rate: Option<Estimate<MassFlow>>,
+    /// The least rate that these instruments would have shown in this time.
+    pub least_seen: Option<MassFlow>,
+    /// How long to hold until the allowed rate shows; `None` without an allowed rate.
+    pub needed: Option<TimeSpan>,
+    /// How long to hold until a leak shows that empties the vehicle within a year; `None` without a volume or a charge.
+    pub needed_for_a_year: Option<TimeSpan>,
+    /// The loss in refrigerant at rest, where one shows: through a hole or a crack, the smaller and the larger, with the
     /// uncertainty of the rate. `None` without a volume or what the circuit holds in service.
-    pub refrigerant_kg_s: Option<(f64, f64)>,
-    /// The least loss of refrigerant that would have shown, kg/s, in the same two ways.
-    pub least_seen_refrigerant_kg_s: Option<(f64, f64)>,
-    /// In what time that loss empties the vehicle, s, the shorter and the longer; `None` without a charge.
-    pub empty_s: Option<(f64, f64)>,
-    /// The highest test pressure that is allowed, Pa gauge, where this one was above it.
-    pub above_pa_gauge: Option<f64>,
+    pub refrigerant: Option<(MassFlow, MassFlow)>,
+    /// The least loss of refrigerant that would have shown, in the same two ways.
+    pub least_seen_refrigerant: Option<(MassFlow, MassFlow)>,
+    /// In what time that loss empties the vehicle, the shorter and the longer; `None` without a charge.
+    pub empty: Option<(TimeSpan, TimeSpan)>,
+    /// The highest test pressure that is allowed, where this one was above it.
+    pub above: Option<GaugePressure>,
 }
 
 /// One end of the test: density and what moves it.
@@ -137,7 +140,7 @@ impl End {
             .saturation_pa(self.t_k)?
             .is_some_and(|(saturation_pa, _)| self.p_pa >= saturation_pa);
         match gas.saturation_pa(t_k)? {
-            // How much liquid there is, nobody knows; some of it is left.
+            // The amount of liquid is unknown; some of it is assumed to be left.
             Some((saturation_pa, _)) if saturated => Ok(saturation_pa),
             Some(_) | None => gas.pressure_pa(t_k, gas.density_kg_m3(self.t_k, self.p_pa)?),
         }
@@ -155,8 +158,8 @@ impl End {
 }
 
 impl Decay {
-    /// What the decay tells: the mass in a fixed volume goes by its density, which a cooler gas keeps at a lower
-    /// pressure.
+    /// Judges the decay: the mass in a fixed volume follows from the density, which is the same at a lower pressure when the
+    /// gas is cooler.
     ///
     /// Densities are those of the gas's own equation of state (Span et al. 2000 for nitrogen). The error of the gauge is
     /// the same at both ends and largely cancels; what is left is how repeatably it is read, and the two temperatures.
@@ -167,7 +170,7 @@ impl Decay {
     /// use coldloop::LeakFinding;
     /// use coldloop::circuit::{Gauge, Reading};
     /// use coldloop::proof::{Decay, DecayGas};
-    /// use coldloop::units::{GaugePressure, Surroundings, celsius, kelvins_difference};
+    /// use coldloop::units::{GaugePressure, PressureDifference, Surroundings, TimeSpan, celsius, kelvins_difference};
     /// // 10 bar of nitrogen fell by 0.3 bar, and the shop cooled by 8 K: nothing was lost.
     /// let test = Decay {
     ///     gas: DecayGas::Nitrogen,
@@ -175,36 +178,36 @@ impl Decay {
     ///     start_temperature: Reading::within(celsius(26.0), kelvins_difference(1.0)),
     ///     end: Reading::pressure(GaugePressure::from_bar(9.7), Gauge::DIGITAL),
     ///     end_temperature: Reading::within(celsius(18.0), kelvins_difference(1.0)),
-    ///     repeatability_pa: 1_000.0,
-    ///     held_s: 3_600.0,
+    ///     repeatability: PressureDifference::from_kpa(1.0),
+    ///     held: TimeSpan::from_hours(1.0),
     ///     surroundings: Surroundings::at_altitude(1_600.0)?,
-    ///     volume_m3: None,
-    ///     allowed_kg_s: None,
-    ///     label_pa_gauge: None,
+    ///     volume: None,
+    ///     allowed: None,
+    ///     label_pressure: None,
     ///     served: None,
     /// };
     /// assert_eq!(test.judge()?.finding, LeakFinding::NoLossSeen);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn judge(&self) -> Result<Leak, Error> {
-        let held_s = Range::new(Quantity::Duration, 1.0, DURATION.high).check(self.held_s)?;
-        let repeatability_pa = ABSOLUTE_PRESSURE.check(self.repeatability_pa)?;
+        let held_s = Range::new(Quantity::Duration, 1.0, DURATION.high).check(self.held.seconds())?;
+        let repeatability_pa = ABSOLUTE_PRESSURE.check(self.repeatability.pa())?;
         let start = End::of(self.start, self.start_temperature, self.surroundings)?;
         let end = End::of(self.end, self.end_temperature, self.surroundings)?;
-        let above_pa_gauge = self.above(&start, &end)?;
+        let above = self.above(&start, &end)?;
         if start.may_hold_liquid(self.gas)? || end.may_hold_liquid(self.gas)? {
             return Ok(Leak {
                 finding: LeakFinding::LiquidPresent,
-                tight_end_pa: start.tight_end_pa(self.gas, end.t_k)?,
+                tight_end: AbsolutePressure::from_pa(start.tight_end_pa(self.gas, end.t_k)?),
                 lost: None,
-                rate_kg_s: None,
-                least_seen_kg_s: None,
-                needed_s: None,
-                needed_for_a_year_s: None,
-                refrigerant_kg_s: None,
-                least_seen_refrigerant_kg_s: None,
-                empty_s: None,
-                above_pa_gauge,
+                rate: None,
+                least_seen: None,
+                needed: None,
+                needed_for_a_year: None,
+                refrigerant: None,
+                least_seen_refrigerant: None,
+                empty: None,
+                above,
             });
         }
         let (rho_0, p_0, t_0) = start.density(self.gas)?;
@@ -220,13 +223,13 @@ impl Decay {
             value: rho_0 - rho_1,
             standard_uncertainty: u,
         };
-        let rate_kg_s = match self.volume_m3 {
+        let rate_kg_s = match self.volume {
             Some(volume) => Some(rate(lost_kg_m3, volume, held_s)?),
             None => None,
         };
-        let least_seen_kg_s = self.volume_m3.map(|volume| COVERAGE * u * volume.value / held_s);
-        let allowed_kg_s = match self.allowed_kg_s {
-            Some(allowed) => Some(Range::new(Quantity::Mass, 0.0, 1.0).check(allowed)?),
+        let least_seen_kg_s = self.volume.map(|volume| COVERAGE * u * volume.value.m3() / held_s);
+        let allowed_kg_s = match self.allowed {
+            Some(allowed) => Some(Range::new(Quantity::Mass, 0.0, 1.0).check(allowed.kg_s())?),
             None => None,
         };
         let factors = self.refrigerant_for_gas(&start, &end)?;
@@ -234,35 +237,40 @@ impl Decay {
         let refrigerant_kg_s = seen
             .zip(factors)
             .map(|(rate, (least, most))| (f64::max(rate.low(), 0.0) * least, rate.high() * most));
-        let charge_kg = self.served.and_then(|served| served.charge_kg);
+        let charge_kg = self.served.and_then(|served| served.charge).map(Mass::kg);
         let a_year_kg_s = charge_kg
             .zip(factors)
             .map(|(charge, (least, most))| charge / EMPTY_WITHIN_S / sqrt(least * most));
-        // A rate shows when it stands out by its own uncertainty and as much again.
+        // A rate shows when it is twice the half-width of its 95 % interval.
         let needed = |rate_kg_s: Option<f64>| {
             let (least, rate) = least_seen_kg_s.zip(rate_kg_s.filter(|rate| *rate > 0.0))?;
             Some(2.0 * least / rate * held_s)
         };
         Ok(Leak {
             finding: finding(lost_kg_m3, rate_kg_s, allowed_kg_s),
-            tight_end_pa: start.tight_end_pa(self.gas, end.t_k)?,
+            tight_end: AbsolutePressure::from_pa(start.tight_end_pa(self.gas, end.t_k)?),
             lost: Some(Estimate {
                 value: lost_kg_m3.value / rho_0,
                 standard_uncertainty: u / rho_0,
             }),
-            rate_kg_s,
-            least_seen_kg_s,
-            needed_s: needed(allowed_kg_s),
-            needed_for_a_year_s: needed(a_year_kg_s),
-            refrigerant_kg_s,
-            least_seen_refrigerant_kg_s: least_seen_kg_s
+            rate: rate_kg_s.map(Estimate::from_si),
+            least_seen: least_seen_kg_s.map(MassFlow::from_kg_s),
+            needed: needed(allowed_kg_s).map(TimeSpan::from_seconds),
+            needed_for_a_year: needed(a_year_kg_s).map(TimeSpan::from_seconds),
+            refrigerant: refrigerant_kg_s.map(flows),
+            least_seen_refrigerant: least_seen_kg_s
                 .zip(factors)
-                .map(|(seen, (least, most))| (seen * least, seen * most)),
-            empty_s: charge_kg
+                .map(|(seen, (least, most))| flows((seen * least, seen * most))),
+            empty: charge_kg
                 .zip(refrigerant_kg_s)
                 .filter(|(_, (least, _))| *least > 0.0)
-                .map(|(charge, (least, most))| (charge / most, charge / least)),
-            above_pa_gauge,
+                .map(|(charge, (least, most))| {
+                    (
+                        TimeSpan::from_seconds(charge / most),
+                        TimeSpan::from_seconds(charge / least),
+                    )
+                }),
+            above,
         })
     }
 }
@@ -271,8 +279,8 @@ impl Decay {
     /// What flows of the refrigerant at rest for a kilogram of the test gas, through a hole and through a crack.
     fn refrigerant_for_gas(&self, start: &End, end: &End) -> Result<Option<(f64, f64)>, Error> {
         let Some(served) = self.served else { return Ok(None) };
-        if let Some(charge_kg) = served.charge_kg {
-            MASS.check(charge_kg)?;
+        if let Some(charge) = served.charge {
+            MASS.check(charge.kg())?;
         }
         let t_k = LINE_TEMPERATURE.check(in_kelvins(served.temperature))?;
         let Some(refrigerant) = Before::at_rest(served.refrigerant, t_k)? else {
@@ -282,15 +290,19 @@ impl Decay {
         Ok(test.other_for_this(&refrigerant, self.surroundings.pressure().pa()))
     }
 
-    /// The highest pressure that is allowed, where the test went above it, Pa gauge.
-    fn above(&self, start: &End, end: &End) -> Result<Option<f64>, Error> {
-        let most_pa = match self.label_pa_gauge {
-            Some(label) => GAUGE_PRESSURE.check(label)?,
-            None => MOST_TEST_PA,
+    /// The highest pressure that is allowed, where the test went above it.
+    fn above(&self, start: &End, end: &End) -> Result<Option<GaugePressure>, Error> {
+        let most_pa = match self.label_pressure {
+            Some(label) => GAUGE_PRESSURE.check(label.pa())?,
+            None => MOST_TEST.pa(),
         };
         let highest_pa = f64::max(start.p_pa, end.p_pa) - self.surroundings.pressure().pa();
-        Ok((highest_pa > most_pa).then_some(most_pa))
+        Ok((highest_pa > most_pa).then_some(GaugePressure::from_pa(most_pa)))
     }
+}
+
+fn flows((least_kg_s, most_kg_s): (f64, f64)) -> (MassFlow, MassFlow) {
+    (MassFlow::from_kg_s(least_kg_s), MassFlow::from_kg_s(most_kg_s))
 }
 
 fn finding(lost: Estimate, rate: Option<Estimate>, allowed_kg_s: Option<f64>) -> LeakFinding {
@@ -307,12 +319,12 @@ fn finding(lost: Estimate, rate: Option<Estimate>, allowed_kg_s: Option<f64>) ->
     }
 }
 
-fn rate(lost_kg_m3: Estimate, volume_m3: Reading<f64>, held_s: f64) -> Result<Estimate, Error> {
-    let volume = VOLUME.check(volume_m3.value)?;
-    let u_volume = VOLUME.check(volume_m3.standard_uncertainty)?;
+fn rate(lost_kg_m3: Estimate, volume: Reading<Volume>, held_s: f64) -> Result<Estimate, Error> {
+    let volume_m3 = VOLUME.check(volume.value.m3())?;
+    let u_volume = VOLUME.check(volume.standard_uncertainty.m3())?;
     Ok(Estimate {
-        value: lost_kg_m3.value * volume / held_s,
-        standard_uncertainty: libm::hypot(lost_kg_m3.standard_uncertainty * volume, lost_kg_m3.value * u_volume)
+        value: lost_kg_m3.value * volume_m3 / held_s,
+        standard_uncertainty: libm::hypot(lost_kg_m3.standard_uncertainty * volume_m3, lost_kg_m3.value * u_volume)
             / held_s,
     })
 }

@@ -11,7 +11,7 @@ pub(super) struct Point {
     pub(super) standard_uncertainty: f64,
 }
 
-/// How steep the readings are in the first and in the second half of their time, per second.
+/// Slopes of the readings in the first and in the second half of their time, per second.
 pub(super) struct Halves {
     pub(super) early: Estimate,
     pub(super) late: Estimate,

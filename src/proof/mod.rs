@@ -1,6 +1,6 @@
 //! Proof of repair: was the circuit dry and tight, does it hold what the label names, and does it cool now?
 //!
-//! Every judgement carries the uncertainty of its instruments, and says so where they cannot tell.
+//! Every judgement accounts for the uncertainty of its instruments, and says so where they cannot decide.
 
 mod again;
 mod change;
@@ -21,12 +21,12 @@ pub(crate) use again::Again;
 pub(crate) use again::{PROVING, left_to_read};
 #[cfg(feature = "report")]
 pub(crate) use change::Change;
-pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE_KG, RECOVERY_SCALE_KG, usual_tolerance_kg};
+pub use charge::{Balance, ChargeBook, Kept, LEAST_RECOVERED, MACHINE_SCALE, RECOVERY_SCALE, usual_tolerance};
 pub use closing::{Closing, Proofs};
-pub use evacuation::{DRY_PA, Evacuation, Vacuum};
+pub use evacuation::{DRY, Evacuation, Vacuum};
 pub use gas::DecayGas;
-pub use hold::{Hold, HoldJudgement, LEAST_HOLD_S, Rise, Sample};
-pub use leak::{Decay, Leak, MOST_TEST_PA, Served};
+pub use hold::{Hold, HoldJudgement, LEAST_HOLD, Rise, Sample};
+pub use leak::{Decay, Leak, MOST_TEST, Served};
 pub use pull_down::{PullDown, VentSample, pull_down};
 pub(crate) use repair::judge_after;
 pub use repair::{Proof, Seen, prove};
@@ -38,15 +38,15 @@ use crate::error::Error;
 use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE};
 use crate::units::{Pressure, Surroundings};
 
-/// The share of a normal distribution's standard deviation that bounds the middle 95 %, rounded up as is the custom.
-/// Source: JCGM 100:2008, 6.3.3.
+/// Coverage factor of the middle 95 % of a normal distribution, rounded up as is usual. Source: JCGM 100:2008, 6.3.3.
 const COVERAGE: f64 = 2.0;
 
-/// A pressure above vacuum, Pa; and by how much a gauge shows less than nothing, Pa, where that is more than the weather.
+/// A pressure above vacuum, Pa; and by how much a gauge shows a pressure below vacuum, Pa, where that is more than the weather
+/// explains.
 ///
-/// A dial counts from the air of the place. Where it shows more vacuum than there is air, its zero stands too low by as much
-/// at least, or it was read off a scale that counts from sea level. It is taken for as deep as can be, 0 Pa, and counts as
-/// uncertain by its own error, and by what it shows too much where that is more.
+/// A dial counts from the air of the place. Where it shows more vacuum than there is air, its zero is too low by at least as
+/// much, or its scale counts from sea level. The pressure is then taken as 0 Pa, with the excess as a further uncertainty where
+/// it is more than the gauge's own.
 ///
 /// Errors: `NotFinite`, `OutOfRange` for pressures that no gauge shows.
 fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estimate, Option<f64>), Error> {
@@ -65,17 +65,17 @@ fn above_vacuum(reading: Reading<Pressure>, air: Surroundings) -> Result<(Estima
         value: f64::max(shown_pa, 0.0),
         standard_uncertainty: libm::hypot(u_pa, off_pa),
     };
-    let weather_pa = COVERAGE * air.standard_uncertainty_pa();
+    let weather_pa = COVERAGE * air.standard_uncertainty().pa();
     Ok((taken, Some(too_much_pa).filter(|too_much_pa| *too_much_pa > weather_pa)))
 }
 
 impl Estimate {
-    /// The end of the 95 % interval towards zero and beyond.
+    /// The lower end of the 95 % interval.
     fn low(self) -> f64 {
         self.value - COVERAGE * self.standard_uncertainty
     }
 
-    /// The other end.
+    /// The upper end of the 95 % interval.
     fn high(self) -> f64 {
         self.value + COVERAGE * self.standard_uncertainty
     }

@@ -7,14 +7,14 @@ use crate::error::Error;
 use crate::expected::{Band, Bands};
 use crate::names::{ErrorKind, PullDownFinding, Quantity};
 use crate::range::{DURATION, LINE_TEMPERATURE, TEMPERATURE};
-use crate::units::{Temperature, difference_in_kelvins, in_kelvins};
+use crate::units::{Temperature, TimeSpan, difference_in_kelvins, in_kelvins};
 use crate::vehicle::{Conditions, System};
 
-/// A vent that climbs by this much from its lowest reading, instruments aside, rises, K. Source: engineering judgement: a
-/// cycling clutch lets it swing by less.
+/// A vent counts as rising when it is this far above its lowest reading, beyond the uncertainty of the instruments, K. Source:
+/// engineering judgement: with a cycling clutch it swings by less.
 const RISE_K: f64 = 2.0;
 
-/// The fewest readings that show how the vent came down. Source: engineering judgement: one reading may be one of a swing.
+/// The fewest readings that show how the vent came down. Source: engineering judgement: one reading may be part of a swing.
 const FEWEST: usize = 2;
 
 /// Freezing point of water, K.
@@ -23,8 +23,8 @@ const FREEZING_K: f64 = 273.15;
 /// One reading of the vent.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct VentSample {
-    /// Time since the start on the coldest setting, s.
-    pub after_s: f64,
+    /// Time since the start on the coldest setting.
+    pub after: TimeSpan,
     /// Air at the centre vent.
     pub vent: Reading<Temperature>,
 }
@@ -46,16 +46,16 @@ pub struct PullDown {
     pub finding: PullDownFinding,
     /// What the vent of a sound system comes to here.
     pub expected: Band<Temperature>,
-    /// When it first came into that band, s.
-    pub reached_s: Option<f64>,
-    /// Where it levels off, K, from how its fall slows; `None` where that cannot be told.
-    pub levels_off_k: Option<Estimate>,
+    /// When it first came into that band.
+    pub reached: Option<TimeSpan>,
+    /// Where it levels off, from how its fall slows; `None` where that cannot be estimated.
+    pub levels_off: Option<Estimate<Temperature>>,
 }
 
 /// How the vent of a vehicle came down after the start, against what a sound system of its kind reaches here.
 ///
-/// The fall of the vent is taken as exponential: its steepness in the two halves of the readings gives the time constant
-/// and the end, T_end = T_last + slope_late * tau, tau = apart / ln(slope_early / slope_late).
+/// The fall of the vent is taken as exponential: its slope in the two halves of the readings gives the time constant and the
+/// end, T_end = T_last + slope_late * tau, tau = apart / ln(slope_early / slope_late).
 ///
 /// Errors: those of [`Bands::of`]; `NotFinite` and `OutOfRange` for the readings; `Missing` without any; `Inconsistent`
 /// when they do not follow each other in time.
@@ -63,13 +63,13 @@ pub struct PullDown {
 /// ```
 /// use coldloop::circuit::Reading;
 /// use coldloop::proof::{VentSample, pull_down};
-/// use coldloop::units::{Surroundings, celsius, kelvins_difference};
+/// use coldloop::units::{Surroundings, TimeSpan, celsius, kelvins_difference};
 /// use coldloop::vehicle::{Conditions, System};
 /// use coldloop::{Compressor, Expansion, PullDownFinding, Refrigerant};
 /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
 /// let conditions = Conditions::new(celsius(28.0), Surroundings::at_altitude(1_600.0)?);
 /// let at = |minutes: f64, c: f64| VentSample {
-///     after_s: 60.0 * minutes,
+///     after: TimeSpan::from_minutes(minutes),
 ///     vent: Reading::within(celsius(c), kelvins_difference(0.5)),
 /// };
 /// let samples = [at(1.0, 24.0), at(3.0, 15.0), at(5.0, 10.5), at(8.0, 8.0)];
@@ -87,11 +87,11 @@ pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample
         return Err(Error::of(ErrorKind::Missing, Quantity::Temperature));
     };
     for sample in samples {
-        DURATION.check(sample.after_s)?;
+        DURATION.check(sample.after.seconds())?;
         LINE_TEMPERATURE.check(in_kelvins(sample.vent.value))?;
         TEMPERATURE.check(difference_in_kelvins(sample.vent.standard_uncertainty))?;
     }
-    if !samples.is_sorted_by(|a, b| a.after_s < b.after_s) {
+    if !samples.is_sorted_by(|a, b| a.after < b.after) {
         return Err(Error::of(ErrorKind::Inconsistent, Quantity::Duration));
     }
     let high_k = in_kelvins(expected.high_95);
@@ -100,11 +100,11 @@ pub fn pull_down(system: &System, conditions: &Conditions, samples: &[VentSample
     Ok(PullDown {
         finding: finding(samples, last, high_k, levels_off_k),
         expected,
-        reached_s: samples
+        reached: samples
             .iter()
             .find(|sample| samples.len() >= FEWEST && within(sample))
-            .map(|sample| sample.after_s),
-        levels_off_k,
+            .map(|sample| sample.after),
+        levels_off: levels_off_k.map(Estimate::from_si),
     })
 }
 
@@ -117,7 +117,7 @@ fn finding(samples: &[VentSample], last: &VentSample, high_k: f64, levels_off_k:
     if last_k - lowest_k > RISE_K + COVERAGE * core::f64::consts::SQRT_2 * own_k {
         return PullDownFinding::Rising;
     }
-    // Frozen fins let no air through: what is this cold is no success, whatever a sound system comes to.
+    // Frozen fins let no air through, so that a vent below freezing is no success, whatever a sound system reaches.
     if lowest_k < FREEZING_K {
         return PullDownFinding::Freezing;
     }
@@ -135,7 +135,7 @@ fn finding(samples: &[VentSample], last: &VentSample, high_k: f64, levels_off_k:
 fn levels_off(samples: &[VentSample]) -> Option<Estimate> {
     let last = samples.last()?;
     let halves = halves(samples, |sample| Point {
-        after_s: sample.after_s,
+        after_s: sample.after.seconds(),
         value: in_kelvins(sample.vent.value),
         standard_uncertainty: difference_in_kelvins(sample.vent.standard_uncertainty),
     })?;
@@ -147,7 +147,7 @@ fn levels_off(samples: &[VentSample]) -> Option<Estimate> {
     let (early, late) = (halves.early, halves.late);
     let own_k = difference_in_kelvins(last.vent.standard_uncertainty);
     if early.high() < 0.0 && libm::fabs(late.value) <= COVERAGE * late.standard_uncertainty {
-        // It no longer falls: it is where it ends.
+        // It no longer falls: it has reached its end.
         return Some(Estimate {
             value: in_kelvins(last.vent.value),
             standard_uncertainty: own_k,

@@ -1,23 +1,24 @@
 //! Did the repair help? Before and after, judged together.
 //!
-//! The thresholds and the chances of `change` were looked at on pairs of visits of the building makes of an independent simulator; the
-//! figures on other makes stand in `tests/repair_pairs.rs`.
+//! The thresholds and the chances of `change` were checked on pairs of visits of the building makes of an independent
+//! simulator; the results on other makes are in `tests/repair_pairs.rs`.
 
 use super::change::Change;
 use crate::diagnosis::{Case, Diagnosis, Judgement, List, Settings, Visits, diagnose, judge_with, speak_against_sound};
 use crate::error::Error;
 use crate::names::{ErrorKind, Fault, Feature, Quantity, RepairFinding};
-use crate::units::in_kelvins;
+use crate::units::{TemperatureDifference, in_kelvins, kelvins_difference};
 
-/// What wrong answers cost beside one more look, min. A vehicle that comes back costs the usual repair of 160 and its way through the
-/// shop; where less of a fault is reported and nothing changed, nearly three looks go astray. Source: engineering judgement.
+/// What another look and wrong answers cost, min. A vehicle that comes back costs the usual repair of 160 and its handling; a
+/// fault reported as smaller when nothing changed costs nearly three looks in vain. Source: engineering judgement.
 const LOOK: f64 = 45.0;
 const COMES_BACK: f64 = 175.0;
 const LED_ASTRAY: f64 = 130.0;
 
-/// From this probability on that it was faulty and is sound a repair is proven: there the answer costs no more than another look.
+/// A repair is proven from this probability on that the vehicle was faulty and is sound now: there a wrong answer costs, on
+/// average, no more than another look.
 const PROVEN: f64 = 1.0 - LOOK / COMES_BACK;
-/// From this expected part of the fault on that is gone it changed for the better.
+/// The result is "better" when at least this part of the fault is expected to be gone.
 const BETTER: f64 = 1.0 - LOOK / LED_ASTRAY;
 
 /// A figure of a proven repair lies within this many standard deviations. Source: engineering judgement: of seven
@@ -63,11 +64,11 @@ pub struct Proof {
     pub fault: Fault,
     /// Probability that any of it is still there.
     pub same_fault: f64,
-    /// The likeliest fault now, that one aside, with its probability.
+    /// The likeliest fault now other than that one, with its probability.
     pub other_fault: Option<(Fault, f64)>,
-    /// How much colder the vent is than before, measured from what a sound system shows at each time, K; `None` unless
+    /// How much colder the vent is than before, each counted from what a sound system shows at each time; `None` unless
     /// it was read both times.
-    pub vent_gained_k: Option<f64>,
+    pub vent_gained: Option<TemperatureDifference>,
     /// Every figure that was read at either time.
     pub seen: List<Seen, { Feature::ALL.len() }>,
     /// The diagnosis before.
@@ -78,9 +79,10 @@ pub struct Proof {
 
 /// What the readings before and after a repair tell together.
 ///
-/// The joint density of both sets of readings, under every fault before and every part of it that may be left, times the chance of
-/// each: what lasts in a vehicle is in both, the weather of each time is its own. "Proven" says that no fault is left, from a
-/// probability of 0.74 on; "better", that 65 % of the fault are expected to be gone, and whether all of it is, is open.
+/// Calculated from the joint density of both sets of readings, under every fault before and every part of it that may be left,
+/// times the chance of each: the lasting deviation of the vehicle is in both, the weather differs. "Proven" says that no fault
+/// is left, from a probability of 0.74 on; "better" says that at least 65 % of the fault are expected to be gone, and leaves
+/// open whether all of it is.
 ///
 /// Errors: those of [`diagnose`]; `Inconsistent` when the two cases are different systems.
 pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, Error> {
@@ -90,7 +92,7 @@ pub fn prove(before: &Case, after: &Case, settings: &Settings) -> Result<Proof, 
     Ok(compared((before, &first), (after, &second), &change, settings))
 }
 
-/// What is believed of a vehicle after a repair, what was found before taken into account.
+/// The judgement of a vehicle after a repair, with what was found before taken into account.
 ///
 /// Errors: those of [`prove`].
 #[inline(never)]
@@ -122,14 +124,14 @@ pub(crate) fn compared(
         fault: change.fault,
         same_fault: change.same_fault,
         other_fault: change.other_fault(),
-        vent_gained_k: vent_gained_k(before, after, first, second),
+        vent_gained: vent_gained(before, after, first, second),
         seen: seen(first, second),
         before: first.clone(),
         after: second.clone(),
     }
 }
 
-/// What both visits say stands on the stack only until it is summed up.
+/// The change between two visits; a function of its own, so that `Visits` is on the stack only until it is summed up.
 #[inline(never)]
 pub(crate) fn changed(before: &Case, after: &Case, settings: &Settings) -> Result<Change, Error> {
     if before.system != after.system {
@@ -138,7 +140,7 @@ pub(crate) fn changed(before: &Case, after: &Case, settings: &Settings) -> Resul
     Ok(Change::of(&Visits::of(before, after, settings)?))
 }
 
-/// The second visit, what was found before taken into account.
+/// The diagnosis of the second visit, with what was found before taken into account.
 #[inline(never)]
 pub(crate) fn judged_with(change: &Change, after: &Case, settings: &Settings) -> Result<Diagnosis, Error> {
     match &judge_with(after, settings, |fault| change.then(fault)) {
@@ -168,10 +170,10 @@ fn finding(change: &Change, fits: bool, fitted: bool, settings: &Settings) -> Re
     }
 }
 
-/// Below this expected part that is gone the fault has grown, by a tenth of what it may have. Source: engineering judgement.
+/// The fault has grown when the part expected to be gone is below this. Source: engineering judgement.
 const GREW: f64 = -0.04;
 
-/// A change is spoken of when it is likelier than not.
+/// A change is reported when it is likelier than not.
 const EVEN_ODDS: f64 = 0.5;
 
 /// Both pressures and the vent are what a proof needs.
@@ -211,12 +213,12 @@ fn seen(before: &Diagnosis, after: &Diagnosis) -> List<Seen, { Feature::ALL.len(
     list
 }
 
-fn vent_gained_k(before: &Case, after: &Case, first: &Diagnosis, second: &Diagnosis) -> Option<f64> {
+fn vent_gained(before: &Case, after: &Case, first: &Diagnosis, second: &Diagnosis) -> Option<TemperatureDifference> {
     let above = |case: &Case, diagnosis: &Diagnosis| {
         let vent_k = in_kelvins(case.readings.vent?.value);
         Some(vent_k - in_kelvins(diagnosis.expected.as_ref()?.vent.median))
     };
-    Some(above(before, first)? - above(after, second)?)
+    Some(kelvins_difference(above(before, first)? - above(after, second)?))
 }
 
 #[cfg(test)]
@@ -230,10 +232,10 @@ mod tests {
         finding(&change, true, true, &Settings::default())
     }
 
-    /// A repair that is said to be proven and is none costs 175 min, a look 45 min: from 1 - 45 / 175 = 0.743 on it is said, where
-    /// every figure lies within its limit.
+    /// A repair wrongly called proven costs 175 min, a look 45 min: it is proven from 1 - 45 / 175 = 0.743 on, where every
+    /// figure lies within its limit.
     #[test]
-    fn a_repair_is_proven_from_where_a_look_costs_more_than_the_vehicle_that_comes_back() {
+    fn a_repair_is_proven_where_another_look_costs_more_than_the_risk_of_a_vehicle_that_comes_back() {
         let by = |set_right: f64| found(|change| change.set_right = set_right);
         assert_eq!((by(0.74), by(0.75)), (RepairFinding::CannotTell, RepairFinding::Proven));
         let mut change = Change::NOTHING;
@@ -244,16 +246,16 @@ mod tests {
         );
     }
 
-    /// A look that goes astray costs 130 min: from 1 - 45 / 130 = 0.654 of the fault on less of it is told.
+    /// A wrong "better" costs 130 min: it is reported from 1 - 45 / 130 = 0.654 of the fault gone.
     #[test]
-    fn less_of_a_fault_is_told_from_two_thirds_of_it_on() {
+    fn better_is_reported_from_two_thirds_of_the_fault_gone() {
         let by = |gone: f64| found(|change| change.gone = gone);
         assert_eq!((by(0.65), by(0.66)), (RepairFinding::CannotTell, RepairFinding::Better));
     }
 
-    /// From even odds on a change is spoken of; it is worse where a fault has grown by more than a twenty-fifth.
+    /// A change is reported from even odds on; it is worse where a fault has grown by more than a twenty-fifth.
     #[test]
-    fn what_did_not_change_is_told_from_even_odds_on() {
+    fn no_change_is_reported_from_even_odds_on() {
         let still = |unchanged: f64, worse: f64, gone: f64| {
             found(|change| (change.unchanged, change.worse, change.gone) = (unchanged, worse, gone))
         };
@@ -268,7 +270,8 @@ mod tests {
         );
     }
 
-    /// A vehicle that was sound both times is told from the odds on at which a fault is named, 0.7 with a fifth of its chance.
+    /// A vehicle was sound both times from the probability at which a fault is named, 0.7, before its chance is divided by
+    /// five.
     #[test]
     fn a_vehicle_was_sound_before_from_the_odds_at_which_a_fault_is_named() {
         let by = |sound_both: f64| found(|change| change.sound_both = sound_both);

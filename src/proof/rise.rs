@@ -1,10 +1,10 @@
-//! The named shapes of a pressure that rises in a closed circuit, and which of them its readings carry.
+//! The shapes of a pressure that rises in a closed circuit, and which of them its readings support.
 //!
 //! p(t) = a + b (1 - exp(-t/s)) + c (1 - exp(-t/w)) + r t: gas that leaves oil and rubber (b, within minutes), water that dries
 //! (c, within minutes to hours), and a leak (r, constant, as the inflow into a vacuum is choked). None of the three can fall.
 //! Every pair of time constants of a grid is fitted by weighted least squares under these bounds, with r at most the allowed
-//! slope and with r at least that. By how much the best fit of one kind is worse in chi squared than the best of all says
-//! whether the readings rule that kind out: a likelihood ratio test (Wilks 1938).
+//! slope and with r at least that. The readings rule a kind out when its best fit is worse in chi squared than the best of all
+//! by more than a limit: a likelihood ratio test (Wilks 1938).
 
 use super::hold::Rise;
 use super::line::Point;
@@ -18,28 +18,29 @@ const OUTGASSING_S: [f64; 6] = [30.0, 60.0, 120.0, 240.0, 480.0, 900.0];
 const DRYING_S: [f64; 7] = [120.0, 240.0, 480.0, 960.0, 1_920.0, 3_840.0, 7_200.0];
 
 /// Median of the time in which water dries, s, and the standard deviation of its natural logarithm. Source: engineering
-/// judgement: the trade watches a vacuum for 10 to 30 minutes and expects moisture to level off within that time. The spread was
-/// set on traces as `tests/hold.rs` draws them, where 23 of 2,130 definite answers are wrong; with 0.7, 96 of 2,212 are.
+/// judgement: the trade watches a vacuum for 10 to 30 minutes and expects moisture to level off within that time. The standard
+/// deviation was chosen on traces as `tests/hold.rs` draws them: 23 of 2,130 definite answers are wrong; with 0.7, 96 of 2,212
+/// are.
 const USUAL_DRYING: (f64, f64) = (600.0, 1.0);
 
-/// Drying is told apart from outgassing where it takes at least this many times as long. Source: engineering judgement.
+/// Drying is distinguished from outgassing where it takes at least this many times as long. Source: engineering judgement.
 const SLOWER: f64 = 2.0;
 
-/// How much worse in chi squared a fit is that the readings rule out: two standard deviations, one-sided 97.7 %.
-/// Source: Wilks 1938, doi:10.1214/aoms/1177732360; the bounds make it an approximation.
+/// The readings rule a fit out that is worse in chi squared by this much: two standard deviations, one-sided 97.7 %. Source:
+/// Wilks 1938, doi:10.1214/aoms/1177732360; the bounds make it an approximation.
 pub(super) const RULED_OUT: f64 = 4.0;
 
-/// How far chi squared may lie above its mean, in its standard deviations, before no shape fits at all. Source: engineering
+/// No shape fits when chi squared lies above its mean by more than this many of its standard deviations. Source: engineering
 /// judgement.
 const FITS: f64 = 3.0;
 
 /// The least standard uncertainty of a reading, Pa: the last digit of a gauge that shows whole microns, 0.133 Pa / sqrt(12).
 const LEAST_PA: f64 = 0.04;
 
-/// Unknowns: start, outgassing, drying, leak; behind them the readings.
+/// Unknowns: start, outgassing, drying, leak; the readings follow them in [`Moments`].
 const TERMS: usize = 4;
 
-/// What the readings carry.
+/// What the readings support.
 #[derive(Clone, Copy)]
 pub(super) struct Shapes {
     /// Whether every fit without a leak above the allowed slope is ruled out.
@@ -50,7 +51,7 @@ pub(super) struct Shapes {
     pub(super) levels_pa: (f64, f64),
 }
 
-/// The shapes that four readings or more carry; `None` where none of the shapes fits.
+/// The shapes that four readings or more support; `None` where none of the shapes fits.
 ///
 /// `most_pa` bounds the pressure that drying comes to.
 pub(super) fn shapes<T>(samples: &[T], point: impl Fn(&T) -> Point, allowed: Rise, most_pa: f64) -> Option<Shapes> {
@@ -99,7 +100,7 @@ struct Fit {
 }
 
 /// Every fit at every pair of time constants: with and without each of outgassing and drying, the leak free, absent or at the
-/// allowed slope. The best within the bounds is among them, for a quadratic form has its least at a free point or at a bound.
+/// allowed slope. The best within the bounds is among them, as a quadratic form has its minimum at a free point or at a bound.
 fn each<T>(samples: &[T], point: &impl Fn(&T) -> Point, bounds: Bounds, mut take: impl FnMut(Fit)) {
     for fast_s in OUTGASSING_S {
         for slow_s in DRYING_S {
@@ -164,7 +165,7 @@ impl Moments {
     }
 
     /// The terms and their chi squared, outgassing and drying only where used, the leak free or given; `None` where the
-    /// readings do not fix them.
+    /// readings do not determine them.
     fn fit(&self, used: [bool; 2], slope: Option<f64>) -> Option<([f64; TERMS], f64)> {
         let free = [true, used[0], used[1], slope.is_none()];
         let given = slope.unwrap_or(0.0);
@@ -220,11 +221,12 @@ const SINGULAR: f64 = 1e-10;
 #[allow(clippy::unwrap_used)] // a test ends that way
 mod tests {
     use super::*;
+    use crate::units::{PressureDifference, TimeSpan};
     use alloc::vec::Vec;
 
     const ALLOWED: Rise = Rise {
-        rise_pa: 6.0,
-        over_s: 600.0,
+        rise: PressureDifference::from_pa(6.0),
+        over: TimeSpan::from_seconds(600.0),
     };
 
     fn trace(times: impl IntoIterator<Item = f64>, u_pa: f64, pa: impl Fn(f64) -> f64) -> Vec<Point> {
@@ -262,15 +264,16 @@ mod tests {
         best
     }
 
-    /// Each pair of times of which drying is at least twice as long fits a trace of its own to the last digit of a gauge; what is
-    /// nearer together does not.
+    /// Each pair of times of which drying is at least twice as long fits a trace of its own to the last digit of a gauge; pairs
+    /// that are nearer together do not.
     #[test]
     fn gas_leaves_within_a_quarter_of_an_hour_and_water_dries_within_hours() {
         for fast_s in [30.0, 60.0, 120.0, 240.0, 480.0, 900.0] {
             for slow_s in [120.0, 240.0, 480.0, 960.0, 1_920.0, 3_840.0, 7_200.0] {
                 let (chi_squared, level_pa) = fitted(fast_s, slow_s);
                 if slow_s >= 2.0 * fast_s {
-                    // What is left is how unusual the time is: the median is ten minutes, a factor of e one standard deviation.
+                    // What is left of chi squared is the prior of the drying time: median ten minutes, one standard deviation a
+                    // factor of e.
                     let unusual = f64::ln(slow_s / 600.0);
                     assert!(
                         libm::fabs(chi_squared - unusual * unusual) < 0.01,
@@ -284,8 +287,8 @@ mod tests {
         }
     }
 
-    /// Readings that stay rule out a leak of r once the sum of (r (t - mean))² over their variance is 4: r = 0.01 Pa/s at 0, 200,
-    /// 400 and 600 s gives 20 Pa², so that the edge is a standard uncertainty of the root of 5.
+    /// Constant readings rule out a leak of r once the sum of (r (t - mean))² over their variance is 4: r = 0.01 Pa/s at 0,
+    /// 200, 400 and 600 s gives 20 Pa², so that the edge is a standard uncertainty of the root of 5.
     #[test]
     fn two_standard_deviations_rule_a_leak_out() {
         let no_leak = |u_pa: f64| {
@@ -296,8 +299,8 @@ mod tests {
         assert_eq!((no_leak(2.18), no_leak(2.29)), (true, false));
     }
 
-    /// The last digit of a gauge, 0.04 Pa, is the least that counts: with it, the same leak is ruled out until the readings stand
-    /// so close that their sum of squares is below 4 times 0.0016 Pa².
+    /// The last digit of a gauge, 0.04 Pa, is the least that counts: with it, the same leak is ruled out until the readings are
+    /// so close in time that their sum of squares is below 4 times 0.0016 Pa².
     #[test]
     fn a_reading_is_no_better_than_the_last_digit_of_its_gauge() {
         let no_leak = |apart_s: f64| {
@@ -309,7 +312,8 @@ mod tests {
     }
 
     /// The mean of chi squared is the number of readings and its standard deviation the root of twice that; 3 of these are the
-    /// limit: 16 + 3 √32 = 32.97 for sixteen readings that go up and down, of which no rise takes more than their mean and trend.
+    /// limit: 16 + 3 √32 = 32.97 for sixteen readings that go up and down, where a fit of a rise removes no more than their
+    /// mean and trend.
     #[test]
     fn readings_that_scatter_beyond_three_standard_deviations_fit_nothing() {
         let fits = |scatter: f64| {
@@ -321,7 +325,7 @@ mod tests {
         assert_eq!((fits(1.43), fits(1.445)), (true, false));
     }
 
-    /// Drying comes to no more than the pressure of water: a rise beyond it that slows down is a leak or nothing.
+    /// Drying comes to no more than the pressure of water: a slowing rise beyond it fits no shape.
     #[test]
     fn drying_ends_at_the_pressure_of_water() {
         let points = trace((0..20).map(|n| 300.0 * f64::from(n)), 1.0, |t| {

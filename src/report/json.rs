@@ -120,8 +120,8 @@ fn stop(stop: &Stop, language: Language) -> Json {
     record!({
         "reason": stop.reason.id(),
         "says": stop.reason.sentence(language),
-        "high_side_pa_gauge": stop.high_side.map(|high| high.read_pa),
-        "limit_pa_gauge": stop.high_side.map(|high| high.stop_pa),
+        "high_side_pa_gauge": stop.high_side.map(|high| high.read.pa()),
+        "limit_pa_gauge": stop.high_side.map(|high| high.stop.pa()),
         "limit_of_vehicle": stop.high_side.map(|high| high.of_vehicle),
     })
 }

@@ -7,7 +7,7 @@ use crate::circuit::Estimate;
 use crate::intake::Judgements;
 use crate::names::{Caution, ChargeFinding, Fault, Language, ProofKind};
 use crate::proof::{Balance, Closing, HoldJudgement, Leak, Proof, PullDown, Vacuum};
-use crate::units::in_kelvins;
+use crate::units::{GaugePressure, Mass, MassFlow, PressureDifference, TimeSpan, difference_in_kelvins, in_kelvins};
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -49,27 +49,27 @@ fn leak(leak: &Leak, language: Language) -> Json {
     record!({
         "finding": leak.finding.id(),
         "says": leak.finding.sentence(language),
-        "tight_end_pa_abs": leak.tight_end_pa,
+        "tight_end_pa_abs": leak.tight_end.pa(),
         "lost": estimate("", leak.lost),
-        "rate": estimate("kg_s", leak.rate_kg_s),
-        "least_seen_kg_s": leak.least_seen_kg_s,
-        "needed_s": leak.needed_s,
-        "needed_for_a_year_s": leak.needed_for_a_year_s,
-        "refrigerant": leak.refrigerant_kg_s.map(loss),
-        "least_seen_refrigerant": leak.least_seen_refrigerant_kg_s.map(loss),
-        "empty": leak.empty_s.map(|(low, high)| record!({ "low_s": low, "high_s": high })),
-        "above_pa_gauge": leak.above_pa_gauge,
+        "rate": estimate("kg_s", leak.rate.map(Estimate::si)),
+        "least_seen_kg_s": leak.least_seen.map(MassFlow::kg_s),
+        "needed_s": leak.needed.map(TimeSpan::seconds),
+        "needed_for_a_year_s": leak.needed_for_a_year.map(TimeSpan::seconds),
+        "refrigerant": leak.refrigerant.map(loss),
+        "least_seen_refrigerant": leak.least_seen_refrigerant.map(loss),
+        "empty": leak.empty.map(|(low, high)| record!({ "low_s": low.seconds(), "high_s": high.seconds() })),
+        "above_pa_gauge": leak.above.map(GaugePressure::pa),
         "cautions": test_cautions(leak).map(Caution::id).collect::<Json>(),
     })
 }
 
-fn loss((low, high): (f64, f64)) -> Json {
-    record!({ "low_kg_s": low, "high_kg_s": high })
+fn loss((low, high): (MassFlow, MassFlow)) -> Json {
+    record!({ "low_kg_s": low.kg_s(), "high_kg_s": high.kg_s() })
 }
 
 /// What a pressure test asks for, and more where it was too high.
 pub(super) fn test_cautions(leak: &Leak) -> impl Iterator<Item = Caution> {
-    let too_high = leak.above_pa_gauge.map(|_| Caution::TestTooHigh);
+    let too_high = leak.above.map(|_| Caution::TestTooHigh);
     core::iter::once(Caution::TestPressure).chain(too_high)
 }
 
@@ -77,11 +77,11 @@ fn vacuum(vacuum: &Vacuum, language: Language) -> Json {
     record!({
         "finding": vacuum.finding.id(),
         "says": vacuum.finding.sentence(language),
-        "reached": estimate("pa_abs", Some(vacuum.reached_pa)),
-        "water": estimate("pa_abs", Some(vacuum.water_pa)),
-        "boiling_point": estimate("k", vacuum.boiling_point_k),
-        "deepest_pa_gauge": vacuum.deepest_pa_gauge,
-        "zero_off_pa": vacuum.zero_off_pa,
+        "reached": estimate("pa_abs", Some(vacuum.reached.si())),
+        "water": estimate("pa_abs", Some(vacuum.water.si())),
+        "boiling_point": estimate("k", vacuum.boiling_point.map(Estimate::si)),
+        "deepest_pa_gauge": vacuum.deepest.pa(),
+        "zero_off_pa": vacuum.zero_off.map(PressureDifference::pa),
         "water_freezes": vacuum.water_freezes,
     })
 }
@@ -90,29 +90,29 @@ fn hold(hold: &HoldJudgement, language: Language) -> Json {
     record!({
         "finding": hold.finding.id(),
         "says": hold.finding.sentence(language),
-        "held_s": hold.held_s,
-        "rise": estimate("pa", Some(hold.rise_pa)),
-        "early": estimate("pa_s", hold.early_pa_s),
-        "late": estimate("pa_s", hold.late_pa_s),
-        "levels": hold.levels_pa.map(|(low, high)| record!({ "low_pa_abs": low, "high_pa_abs": high })),
-        "water": estimate("pa_abs", Some(hold.water_pa)),
-        "air": estimate("kg_s", hold.air_kg_s),
+        "held_s": hold.held.seconds(),
+        "rise": estimate("pa", Some(hold.rise.si())),
+        "early": estimate("pa_s", hold.early.map(Estimate::si)),
+        "late": estimate("pa_s", hold.late.map(Estimate::si)),
+        "levels": hold.levels.map(|(low, high)| record!({ "low_pa_abs": low.pa(), "high_pa_abs": high.pa() })),
+        "water": estimate("pa_abs", Some(hold.water.si())),
+        "air": estimate("kg_s", hold.air.map(Estimate::si)),
     })
 }
 
 fn balance(balance: &Balance, language: Language) -> Json {
-    let side = |mass: Option<Estimate>, finding: Option<ChargeFinding>| {
+    let side = |mass: Option<Estimate<Mass>>, finding: Option<ChargeFinding>| {
         record!({
             "finding": finding.map(ChargeFinding::id),
             "says": finding.map(|finding| finding.sentence(language)),
-            "mass": estimate("kg", mass),
+            "mass": estimate("kg", mass.map(Estimate::si)),
         })
     };
     record!({
-        "found": side(balance.found_kg, balance.found),
-        "now": side(balance.now_kg, balance.now),
-        "hose": estimate("kg", balance.hose_kg),
-        "oil_change": estimate("kg", balance.oil_change_kg),
+        "found": side(balance.charge_found, balance.found),
+        "now": side(balance.charge_now, balance.now),
+        "hose": estimate("kg", balance.hose.map(Estimate::si)),
+        "oil_change": estimate("kg", balance.oil_change.map(Estimate::si)),
     })
 }
 
@@ -125,8 +125,8 @@ fn pull_down(fall: &PullDown, language: Language) -> Json {
             "median_k": in_kelvins(fall.expected.median),
             "high_k": in_kelvins(fall.expected.high_95),
         }),
-        "reached_s": fall.reached_s,
-        "levels_off": estimate("k", fall.levels_off_k),
+        "reached_s": fall.reached.map(TimeSpan::seconds),
+        "levels_off": estimate("k", fall.levels_off.map(Estimate::si)),
     })
 }
 
@@ -148,7 +148,7 @@ fn repair(proof: &Proof, language: Language) -> Json {
             "fault": fault.id(),
             "probability": probability,
         })),
-        "vent_gained_k": proof.vent_gained_k,
+        "vent_gained_k": proof.vent_gained.map(difference_in_kelvins),
         "seen": object(seen),
         "after": record!({
             "verdict": proof.after.verdict.kind.id(),

@@ -7,7 +7,7 @@ use super::words::Wording;
 use crate::intake::Judgements;
 use crate::names::{ChargeFinding, ClosingFinding, ProofKind};
 use crate::proof::{HoldJudgement, Leak, Proof, Vacuum};
-use crate::units::{AbsolutePressure, GaugePressure};
+use crate::units::{GaugePressure, MassFlow, difference_in_kelvins};
 use crate::vehicle::Conditions;
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -87,13 +87,14 @@ pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, 
     }
     if let Some(balance) = &all.charge {
         for (name, mass, finding) in [
-            (Text::ChargeFound, balance.found_kg, balance.found),
-            (Text::ChargeNow, balance.now_kg, balance.now),
+            (Text::ChargeFound, balance.charge_found, balance.found),
+            (Text::ChargeNow, balance.charge_now, balance.now),
         ] {
             if let Some(mass) = mass {
                 let says = finding.map_or(wording.text(Text::NoLabel), |finding: ChargeFinding| {
                     finding.sentence(wording.language)
                 });
+                let mass = mass.si();
                 let [grams, spread] =
                     [mass.value, 2.0 * mass.standard_uncertainty].map(|kg| format!("{:.0}", 1e3 * kg));
                 let mass = wording.filled(Text::Grams, &[("mass", &grams), ("spread", &spread)]);
@@ -127,19 +128,15 @@ pub(super) fn write(out: &mut Lines, all: &Judgements, conditions: &Conditions, 
     }
 }
 
-fn microns(pa: f64) -> f64 {
-    AbsolutePressure::from_pa(pa).microns()
-}
-
 fn vacuum_figures(out: &mut Lines, vacuum: &Vacuum, wording: Wording) {
-    let [reached, water] = [vacuum.reached_pa, vacuum.water_pa].map(|pa| format!("{:.0}", microns(pa.value)));
+    let [reached, water] = [vacuum.reached, vacuum.water].map(|pressure| format!("{:.0}", pressure.value.microns()));
     out.wrapped(
         "    ",
         &wording.filled(Text::Reached, &[("reached", &reached), ("water", &water)]),
     );
-    if let Some(off_pa) = vacuum.zero_off_pa {
-        let [deepest, off] =
-            [vacuum.deepest_pa_gauge, -off_pa].map(|pa| format!("{:.1}", GaugePressure::from_pa(pa).inhg_vacuum()));
+    if let Some(off) = vacuum.zero_off {
+        let [deepest, off] = [vacuum.deepest, GaugePressure::from_pa(-off.pa())]
+            .map(|pressure| format!("{:.1}", pressure.inhg_vacuum()));
         out.wrapped(
             "    ",
             &wording.filled(Text::ZeroOff, &[("deepest", &deepest), ("off", &off)]),
@@ -148,14 +145,14 @@ fn vacuum_figures(out: &mut Lines, vacuum: &Vacuum, wording: Wording) {
 }
 
 fn hold_figures(out: &mut Lines, hold: &HoldJudgement, wording: Wording) {
-    let rise = format!("{:+.0}", microns(hold.rise_pa.value));
-    let spread = format!("{:.0}", 2.0 * microns(hold.rise_pa.standard_uncertainty));
-    let minutes = format!("{:.0}", hold.held_s / 60.0);
+    let rise = format!("{:+.0}", hold.rise.value.microns());
+    let spread = format!("{:.0}", 2.0 * hold.rise.standard_uncertainty.microns());
+    let minutes = format!("{:.0}", hold.held.minutes());
     let words = [("rise", rise.as_str()), ("spread", &spread), ("minutes", &minutes)];
     let mut line = wording.filled(Text::Rise, &words);
-    if let Some(late) = hold.late_pa_s {
-        let rise = format!("{:+.1}", 60.0 * microns(late.value));
-        let spread = format!("{:.1}", 120.0 * microns(late.standard_uncertainty));
+    if let Some(late) = hold.late {
+        let rise = format!("{:+.1}", late.value.microns_per_minute());
+        let spread = format!("{:.1}", 2.0 * late.standard_uncertainty.microns_per_minute());
         line = line + ", " + &wording.filled(Text::LateRise, &[("rise", &rise), ("spread", &spread)]);
     }
     out.wrapped("    ", &line);
@@ -163,36 +160,35 @@ fn hold_figures(out: &mut Lines, hold: &HoldJudgement, wording: Wording) {
 
 /// Where a tight circuit would end, the loss in the refrigerant of the vehicle, and what would not have shown.
 fn test_figures(out: &mut Lines, test: &Leak, conditions: &Conditions, wording: Wording) {
-    const YEAR_S: f64 = 365.25 * 86_400.0;
     let air_pa = conditions.surroundings.pressure().pa();
-    let tight = wording.with_unit(Scale::PaGauge, test.tight_end_pa - air_pa);
+    let tight = wording.with_unit(Scale::PaGauge, test.tight_end.pa() - air_pa);
     out.wrapped("    ", &wording.filled(Text::TightEnd, &[("value", &tight)]));
     let ends = |text: Text, low: f64, high: f64| {
         let [low, high] = [low, high].map(two_digits);
         wording.filled(text, &[("low", &low), ("high", &high)])
     };
-    let grams_a_year = |text: Text, (low, high): (f64, f64)| ends(text, 1e3 * YEAR_S * low, 1e3 * YEAR_S * high);
-    if let Some(loss) = test.refrigerant_kg_s {
+    let grams_a_year = |text: Text, (low, high): (MassFlow, MassFlow)| ends(text, low.g_per_year(), high.g_per_year());
+    if let Some(loss) = test.refrigerant {
         let mut line = grams_a_year(Text::Loses, loss);
-        if let Some((low, high)) = test.empty_s {
-            line = line + "; " + &ends(Text::EmptyIn, 12.0 * low / YEAR_S, 12.0 * high / YEAR_S);
+        if let Some((low, high)) = test.empty {
+            line = line + "; " + &ends(Text::EmptyIn, 12.0 * low.years(), 12.0 * high.years());
         }
         out.wrapped("    ", &line);
     }
-    let mut line = match (test.least_seen_refrigerant_kg_s, test.least_seen_kg_s) {
+    let mut line = match (test.least_seen_refrigerant, test.least_seen) {
         (Some(least), _) => grams_a_year(Text::LeastSeenYear, least),
         (None, Some(least)) => {
-            let value = format!("{:.2}", 3.6e6 * least);
+            let value = format!("{:.2}", 3.6e6 * least.kg_s());
             wording.filled(Text::LeastSeenHour, &[("value", &value)])
         }
         (None, None) => return,
     };
-    for (needed_s, text) in [
-        (test.needed_s, Text::HoldForAllowed),
-        (test.needed_for_a_year_s, Text::HoldForYear),
+    for (needed, text) in [
+        (test.needed, Text::HoldForAllowed),
+        (test.needed_for_a_year, Text::HoldForYear),
     ] {
-        if let Some(needed_s) = needed_s {
-            let hours = two_digits(needed_s / 3_600.0);
+        if let Some(needed) = needed {
+            let hours = two_digits(needed.hours());
             line = line + "; " + &wording.filled(text, &[("hours", &hours)]);
         }
     }
@@ -207,7 +203,7 @@ fn repair_figures(out: &mut Lines, proof: &Proof, wording: Wording) {
     ];
     let words = words.each_ref().map(|(name, word)| (*name, word.as_str()));
     out.wrapped("    ", &wording.filled(Text::NowNormal, &words));
-    if let Some(gained_k) = proof.vent_gained_k {
+    if let Some(gained_k) = proof.vent_gained.map(difference_in_kelvins) {
         let value = wording.with_unit(Scale::Difference, libm::fabs(gained_k));
         let text = match gained_k >= 0.0 {
             true => Text::VentColder,

@@ -1,7 +1,7 @@
 //! What a simulated vehicle reads, as JSON.
 
 use super::record::{Json, record};
-use crate::units::Surroundings;
+use crate::units::{Surroundings, difference_in_kelvins, in_kelvins};
 use crate::vehicle::{Simulation, StatePoint, Swing, VisibleSigns};
 use alloc::string::String;
 
@@ -27,15 +27,15 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
     let air_pa = place.pressure().pa();
     record!({
         "readings": record!({
-            "low_side_pa_gauge": s.low_side_pa - air_pa,
-            "high_side_pa_gauge": s.high_side_pa - air_pa,
-            "vent_k": s.vent_k,
-            "cabin_k": s.cabin_k,
-            "suction_line_k": s.suction_line_k,
-            "discharge_line_k": s.discharge_line_k,
-            "liquid_line_k": s.liquid_line_k,
-            "condenser_outlet_k": s.condenser_outlet_k,
-            "clutch_cycles_hz": s.clutch_cycles_hz,
+            "low_side_pa_gauge": s.low_side.pa() - air_pa,
+            "high_side_pa_gauge": s.high_side.pa() - air_pa,
+            "vent_k": in_kelvins(s.vent),
+            "cabin_k": in_kelvins(s.cabin),
+            "suction_line_k": in_kelvins(s.suction_line),
+            "discharge_line_k": in_kelvins(s.discharge_line),
+            "liquid_line_k": in_kelvins(s.liquid_line),
+            "condenser_outlet_k": in_kelvins(s.condenser_outlet),
+            "clutch_cycles_hz": s.clutch_cycles.hz(),
         }),
         "swing": s.swing.map(|swing| self::swing(swing, air_pa)),
         "looks": looks(s.looks),
@@ -48,20 +48,20 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
             "evaporator_outlet": state(s.states.evaporator_outlet),
         }),
         "figures": record!({
-            "capacity_w": s.capacity_w,
-            "rejected_w": s.rejected_w,
-            "power_w": s.power_w,
+            "capacity_w": s.capacity.w(),
+            "rejected_w": s.rejected.w(),
+            "power_w": s.power.w(),
             "cop": s.cop,
-            "flow_kg_s": s.flow_kg_s,
-            "superheat_k": s.superheat_k,
-            "subcooling_k": s.subcooling_k,
-            "evaporator_air_k": s.evaporator_air_k,
+            "flow_kg_s": s.flow.kg_s(),
+            "superheat_k": difference_in_kelvins(s.superheat),
+            "subcooling_k": difference_in_kelvins(s.subcooling),
+            "evaporator_air_k": in_kelvins(s.evaporator_air),
             "demand": s.demand,
             "volumetric_efficiency": s.volumetric_efficiency,
             "isentropic_efficiency": s.isentropic_efficiency,
             "fill": s.fill,
             "opening": s.opening,
-            "charge_kg": s.charge_kg,
+            "charge_kg": s.charge.kg(),
         }),
         "solver": record!({ "residual": s.residual, "rounds": s.rounds }),
     })
@@ -69,11 +69,11 @@ pub fn simulation_json(simulation: &Simulation, place: Surroundings) -> String {
 }
 
 fn swing(swing: Swing, air_pa: f64) -> Json {
-    let (low, high) = (swing.low_side_pa, swing.high_side_pa);
+    let (low, high) = (swing.low_side, swing.high_side);
     record!({
-        "low_side_pa_gauge": [low.0 - air_pa, low.1 - air_pa],
-        "high_side_pa_gauge": [high.0 - air_pa, high.1 - air_pa],
-        "cycles_hz": swing.cycles_hz,
+        "low_side_pa_gauge": [low.0.pa() - air_pa, low.1.pa() - air_pa],
+        "high_side_pa_gauge": [high.0.pa() - air_pa, high.1.pa() - air_pa],
+        "cycles_hz": swing.cycles.hz(),
         "engaged": swing.engaged,
     })
 }
@@ -90,10 +90,10 @@ fn looks(looks: VisibleSigns) -> Json {
 
 fn state(state: StatePoint) -> Json {
     record!({
-        "pressure_pa_abs": state.p_pa,
-        "temperature_k": state.t_k,
-        "enthalpy_j_kg": state.h_j_kg,
-        "entropy_j_kg_k": state.s_j_kg_k,
+        "pressure_pa_abs": state.pressure.pa(),
+        "temperature_k": in_kelvins(state.temperature),
+        "enthalpy_j_kg": state.enthalpy.j_kg(),
+        "entropy_j_kg_k": state.entropy.j_kg_k(),
         "quality": state.quality,
     })
 }

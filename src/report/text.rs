@@ -100,7 +100,7 @@ impl Writer<'_> {
         let Some(stop) = &self.page.stop else { return };
         let mut says = String::from(stop.reason.sentence(self.wording.language));
         if let Some(high) = &stop.high_side {
-            let [read, limit] = [high.read_pa, high.stop_pa].map(|pa| self.wording.with_unit(Scale::PaGauge, pa));
+            let [read, limit] = [high.read, high.stop].map(|side| self.wording.with_unit(Scale::PaGauge, side.pa()));
             let text = match high.of_vehicle {
                 true => Text::StopCutOut,
                 false => Text::StopHighSide,

@@ -8,6 +8,14 @@ use alloc::format;
 use alloc::string::String;
 
 /// The units of a text report.
+///
+/// ```
+/// use coldloop::{intake, report};
+/// let visit = intake::visit_from_toml(include_str!("../../examples/readings/low-charge.toml"))?;
+/// assert!(report::html(&visit, report::Units::Us)?.contains("psi"));
+/// assert!(report::html(&visit, report::Units::Metric)?.contains("kPa"));
+/// # Ok::<(), intake::Refusal>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Units {

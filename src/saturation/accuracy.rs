@@ -1,9 +1,9 @@
 //! Tolerances of the searches for states.
 
-/// The relative step, times cp/cv, that is exact to first order, and below which cp and w need no second look: they
-/// answer to it about cp/cv-fold, which near the critical point is much.
+/// Relative step, times cp/cv, below which a first-order correction is exact and cp and w need no new evaluation: their
+/// relative change is about cp/cv times the step, which is large near the critical point.
 pub(super) const NEAR: f64 = 2e-11;
-/// What counts as rounding in a temperature, relatively.
+/// Relative change of a temperature that counts as rounding.
 pub(super) const ROUNDING: f64 = 1e-13;
-/// The share by which curve and equation may differ in density; see the head of the generated curves.
+/// Largest relative difference in density between curve and equation; see the head of the generated curves.
 pub(super) const BLUR: f64 = 1e-9;

@@ -11,6 +11,14 @@ use crate::names::{ErrorKind, Quantity, Refrigerant};
 use crate::range::Range;
 
 /// The elements of an array that have no answer, in whose place NaN was written; all others were computed.
+///
+/// ```
+/// use coldloop::{ErrorKind, Refrigerant, saturation};
+/// let mut p_pa = [0.0; 2];
+/// let unanswered = saturation::dew_pressures_pa(Refrigerant::R134a, &[273.15, 900.0], &mut p_pa).unwrap_err();
+/// assert_eq!((unanswered.first, unanswered.error.kind), (1, ErrorKind::OutOfRange));
+/// assert!(p_pa[0] > 290e3 && p_pa[1].is_nan());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Unanswered {
@@ -133,7 +141,7 @@ fn each(range: Range, from: &[f64], to: &mut [f64], value: impl Fn(f64) -> f64) 
     if count == 0 {
         return Ok(());
     }
-    // Told by a second look, so that the loop above carries nothing but a count.
+    // Found in a second pass, so that the loop above only counts.
     let found = from
         .iter()
         .enumerate()

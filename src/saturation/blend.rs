@@ -13,6 +13,13 @@ use crate::range::Range;
 /// Its lines are fitted to equilibria of the mixture model in extended precision (see tables/compile), from -65 °C, or
 /// where the equation of a component begins, to 0.99 of its critical temperature: pressure over temperature, temperature
 /// over the square root of pressure.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let blend = saturation::blend(Refrigerant::R407C).expect("it is a blend");
+/// let sum: f64 = blend.parts.iter().map(|part| part.mass_fraction).sum();
+/// assert!((sum - 1.0).abs() < 1e-12 && blend.parts.len() == 3);
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Blend {
     /// Its name.
@@ -23,7 +30,7 @@ pub struct Blend {
     pub composition_source: &'static str,
     /// The pairs of components without published parameters, which the mixture model estimates.
     pub estimated_pairs: &'static [[Refrigerant; 2]],
-    /// Where it is met on the road: common practice, no source.
+    /// Where it is used in vehicles: common practice, no source.
     pub on_the_road: &'static str,
     /// Safety group and potentials; those of warming and ozone depletion are means of the components by mass.
     pub facts: Facts,
@@ -49,6 +56,12 @@ pub struct Blend {
 }
 
 /// One component of a blend.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let parts = saturation::blend(Refrigerant::R410A).expect("it is a blend").parts;
+/// assert!(parts.iter().any(|part| part.refrigerant == Refrigerant::R32 && part.mass_fraction == 0.5));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Part {
@@ -61,12 +74,19 @@ pub struct Part {
 }
 
 /// One side of the two phases.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let lines = |refrigerant| saturation::blend(refrigerant).expect("it is a blend");
+/// assert!(lines(Refrigerant::R407C).dew.is_reliable);
+/// assert!(!lines(Refrigerant::R445A).bubble.is_reliable && lines(Refrigerant::R445A).bubble.uncertainty_k > 5.0);
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Boundary {
-    /// Standard uncertainty (K) of a temperature on it: what the uncertainty of each pair and of the pure fluids' lines
-    /// makes of it, the largest of -30, 0 and 40 °C.
+    /// Standard uncertainty (K) of a temperature on it, propagated from the uncertainties of each pair and of the pure fluids'
+    /// lines: the largest at -30, 0 and 40 °C.
     pub uncertainty_k: f64,
-    /// Whether the model is good here; where not, [`Boundary::uncertainty_k`] is what it is off by at its boiling point.
+    /// Whether the model is accurate here; where not, [`Boundary::uncertainty_k`] is its error at the boiling point.
     pub is_reliable: bool,
     pub(crate) lowest_p_pa: f64,
     pub(crate) highest_p_pa: f64,

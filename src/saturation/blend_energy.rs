@@ -137,7 +137,7 @@ impl Model {
     ) -> Result<Found, Error> {
         let (first, last) = (at(low_k)?, at(high_k)?);
         let (low, high) = (given.of(&first.state), given.of(&last.state));
-        // An end is met where it is met to rounding.
+        // An end counts as met within rounding.
         let slack = EDGE * f64::max(high - low, given.size(self.blend));
         for (end, miss) in [(first, low - value), (last, value - high)] {
             if miss > -slack && miss < slack {

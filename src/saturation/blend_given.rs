@@ -1,11 +1,11 @@
-//! The energy that is given beside the pressure of a blend.
+//! The energy that is given together with the pressure of a blend.
 
 use super::blend::Blend;
 use super::state::State;
 use crate::names::Quantity;
 use crate::numerics::GAS_J_MOL_K;
 
-/// What is given beside the pressure.
+/// What is given together with the pressure.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Given {
     Enthalpy,

@@ -20,36 +20,36 @@ const MOST_STEPS: usize = 30;
 const LONGEST: f64 = 2.0;
 /// Shares of the critical pressure to begin at, until there is a state of the enthalpy.
 const STARTS: [f64; 5] = [0.3, 0.03, 1.5, 1e-3, 10.0];
-/// An energy beyond its bounds by less than this, per that of evaporation, is not refused for it.
+/// An energy beyond its bounds by less than this, relative to that of evaporation, is not refused.
 const SLACK: f64 = 1e-5;
 /// Near the end of the dew line, per its pressure.
 const LAST: f64 = 0.99;
 /// The density of a gas to begin at, per the critical one.
 const THIN: f64 = 0.02;
-/// A miss of entropy that is rounding, in units of R/M.
+/// A residual of entropy that counts as rounding, in units of R/M.
 const ENOUGH: f64 = 1e-13;
-/// A miss that is rounding where the pressure is known to its last digit.
+/// A residual that counts as rounding where the pressure is known to its last digit.
 const CLOSE: f64 = 1e-9;
-/// A pressure known as well as this, in the logarithm, is known.
+/// A pressure is known to its last digit when the bracket of its logarithm is this narrow, relatively.
 const NARROW: f64 = 1e-14;
-/// This near to where there are no more states of this enthalpy the search ends.
+/// The search ends this close, in ln p, to where no state of this enthalpy exists.
 const WALL: f64 = 1e-9;
 
 impl Blend {
     /// The state at a specific enthalpy (J/kg) and specific entropy (J/(kg K)), both counted from `reference`.
     ///
-    /// Method: see the head of this module. Of a liquid the two tell the pressure badly, since entropy hardly changes with
-    /// it.
+    /// Method: see the head of this module. For a liquid the two determine the pressure poorly, since entropy hardly changes
+    /// with it.
     ///
-    /// Errors: `NotFinite`; `OutOfRange` as [`Blend::state_ph`], of the last pressure at which the enthalpy has a state,
-    /// where the entropy has none; `NoConvergence` with the miss.
+    /// Errors: `NotFinite`; `OutOfRange` as [`Blend::state_ph`], of the last pressure at which the enthalpy has a state, where
+    /// the entropy has none; `NoConvergence` with the residual.
     ///
     /// ```
     /// use coldloop::{Reference, Refrigerant, saturation};
     /// let blend = saturation::blend(Refrigerant::R407C).unwrap();
     /// let wet = blend.state_pq(500e3, 0.3, Reference::Iir)?;
-    /// let found = blend.state_hs(wet.h_j_kg, wet.s_j_kg_k, Reference::Iir)?;
-    /// assert!((found.p_pa / 500e3 - 1.0).abs() < 1e-9);
+    /// let found = blend.state_hs(wet.enthalpy().j_kg(), wet.entropy().j_kg_k(), Reference::Iir)?;
+    /// assert!((found.pressure().pa() / 500e3 - 1.0).abs() < 1e-9);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn state_hs(&'static self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {

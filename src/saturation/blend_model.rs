@@ -9,9 +9,10 @@ use crate::names::{ErrorKind, Phase, Quantity, Reference};
 use crate::numerics::GAS_J_MOL_K;
 use core::cell::Cell;
 
-/// Steps of a search within a bracket; five are usual, and as many halvings leave nothing.
+/// Steps of a search within a bracket; five are usual, and this many halvings reduce any bracket to rounding.
 const MOST_STEPS: usize = 60;
-/// The relative difference of bubble and dew pressure below which temperature and pressure do not tell the share of vapour.
+/// The relative difference of bubble and dew pressure below which temperature and pressure do not determine the share of
+/// vapour.
 const NO_GLIDE: f64 = 1e-9;
 /// A share of vapour this near to the last one is searched from the equilibrium found there.
 const BESIDE: f64 = 0.2;
@@ -27,7 +28,7 @@ const AROUND: [f64; 2] = [0.6, 1.4];
 /// A density or an energy closer to the line than this, relatively, is on it.
 pub(super) const EDGE: f64 = 1e-10;
 
-/// A state, and the equilibrium that it is where it has two phases.
+/// A state, with its equilibrium where it has two phases.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Found {
     pub(super) state: State,
@@ -69,7 +70,7 @@ impl Model {
         })
     }
 
-    /// Takes a cost off what one state may cost.
+    /// Subtracts a cost from what is left for one state.
     ///
     /// Errors: `NoConvergence` where less is left.
     pub(super) fn spend(&self, cost: u32) -> Result<(), Error> {
@@ -156,7 +157,7 @@ impl Model {
         }
     }
 
-    /// Whether one phase of the blend is in equilibrium as it is, and not beyond the lines.
+    /// Whether a homogeneous phase of the blend is stable, so that it lies outside the lines.
     pub(super) fn is_stable(&self, found: &Properties) -> Result<bool, Error> {
         let blend = self.blend;
         let Properties {
@@ -168,7 +169,7 @@ impl Model {
                 blend.pressure_pa(Side::Bubble, t_k)?,
                 blend.pressure_pa(Side::Dew, t_k)?,
             );
-            // The pressure shows the rounding of the density, that of a liquid much more than its own size.
+            // The rounding of the density moves the pressure, in a liquid by much more than the pressure's own rounding.
             let blur = EDGE * (p_pa + rho_mol_m3 * GAS_J_MOL_K * t_k);
             let side = if p_pa >= bubble_pa - blur {
                 Side::Bubble
@@ -191,7 +192,8 @@ impl Model {
         })
     }
 
-    /// Liquid and vapour of a density above the end of the lines, where only a split tells them: searched over the pressure.
+    /// Liquid and vapour of a density above the end of the lines, where only a phase split finds them: searched over the
+    /// pressure.
     pub(super) fn parted(&self, t_k: f64, rho_mol_m3: f64) -> Result<State, Error> {
         let miss_at = |p_pa: f64| -> Result<(f64, Found), Error> {
             let found = self.at(t_k, p_pa)?;
@@ -214,7 +216,7 @@ impl Model {
     /// The bubble and the dew point at a temperature or a pressure, with all that the model says of them.
     pub(super) fn ends(&self, fixed: Fixed<f64>) -> Result<(Incipient<f64>, Incipient<f64>), Error> {
         let end = |side| {
-            // The curve knows the temperature; to search at a temperature is surer.
+            // The curve gives the temperature, and a search at a temperature is more reliable.
             let t_k = match fixed {
                 Fixed::Temperature(t_k) => t_k,
                 Fixed::Pressure(p_pa) => self.blend.temperature_k(side, p_pa)?,
@@ -346,10 +348,10 @@ impl Model {
     }
 }
 
-/// A density is the same as another where they differ by less than this, relatively.
+/// Two densities are the same where they differ by less than this, relatively.
 pub(super) const SAME: f64 = 1e-6;
 
-/// The state at which a rising miss is zero, by the secant rule within a bracket that keeps both ends moving.
+/// The state at which a rising residual is zero, by a secant rule that moves both ends of a bracket.
 ///
 /// Source of the rule: the Illinois method, Dowell and Jarratt, BIT 11 (1971) 168, doi 10.1007/BF01934364; halving where it is slow.
 ///

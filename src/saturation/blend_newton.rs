@@ -11,13 +11,13 @@ use crate::range::Range;
 
 /// Steps in temperature and density; most states take four to eight.
 const MOST_STEPS: usize = 25;
-/// So many steps in a row that would leave the temperatures lead nowhere.
+/// The search fails after this many steps in a row that would leave the temperatures.
 const MOST_CUT: usize = 12;
 /// The relative step below which steps that no longer shrink are rounding.
 const STEP: f64 = 1e-8;
 /// No step changes the logarithm of the density by more.
 const LONGEST: f64 = 2.0;
-/// No density is asked for beyond this multiple of the critical one.
+/// No density is tried beyond this multiple of the critical one.
 const DENSEST: f64 = 4.5;
 /// Steps in pressure and share of vapour; most states take four.
 const MOST_BOILING: usize = 25;
@@ -29,13 +29,13 @@ const DIFFERENCE: (f64, f64) = (1e-4, 1e-3);
 const SHORTER: [f64; 4] = [1.0, 0.4, 0.15, 0.05];
 /// How far beyond 0 and 1 a share of vapour may go on the way.
 const BEYOND: f64 = 0.1;
-/// A miss of entropy that is met, and one that rounding leaves, per what evaporation adds.
+/// Residuals of entropy that count as met, and as rounding, relative to the entropy of evaporation.
 const ENOUGH: f64 = 1e-13;
 const CLOSE: f64 = 1e-9;
 /// Steps in ln p and share of vapour below this change nothing.
 const NARROW: f64 = 1e-14;
 
-/// What a state of one phase is to have; energies from the model's reference.
+/// The properties by which a state of one phase is searched; energies from the model's reference.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Aim {
     /// A pressure (Pa) and an energy.
@@ -46,7 +46,7 @@ pub(super) enum Aim {
 
 impl Model {
     /// One phase by Newton's method from a temperature and molar density; `None` unless it ends between two temperatures where
-    /// the pressure rises with density. Whether it is stable is not asked.
+    /// the pressure rises with density. Stability is not checked.
     pub(super) fn newton(&self, aim: Aim, start: (f64, f64), (low_k, high_k): (f64, f64)) -> Option<Properties> {
         let blend = self.blend;
         let offset = blend.offset(self.reference());
@@ -111,7 +111,7 @@ impl Model {
         None
     }
 
-    /// The state of one phase, on the side that its density tells.
+    /// The state of one phase, liquid or vapour by its density.
     pub(super) fn as_one(&self, found: &Properties) -> State {
         let side = if found.rho_mol_m3 > self.blend.critical_rho_mol_m3 {
             Side::Bubble
@@ -125,7 +125,7 @@ impl Model {
     pub(super) fn one_with_both(&self, h_j_kg: f64, s_j_kg_k: f64, start: (f64, f64)) -> Option<State> {
         let Range { low, high, .. } = self.blend.valid_temperatures();
         let mut found = self.newton(Aim::Both(h_j_kg, s_j_kg_k), start, (low, high))?;
-        // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+        // The pressure of a liquid amplifies rounding, so that an end of the range counts as met within rounding.
         let pressures = self.blend.valid_pressures();
         let p_pa = found.p_pa.clamp(pressures.low, pressures.high);
         if libm::fabs(found.p_pa - p_pa) > CLOSE * p_pa {
@@ -176,8 +176,8 @@ impl Model {
 
     /// The state of two phases with an enthalpy and entropy, by Newton's method from one that is near.
     ///
-    /// In equilibrium dh = T ds + v dp, so that what is missing of both tells the step in pressure outright; the slopes of the
-    /// entropy over ln p and the share of vapour come from differences, and Broyden's update carries them on.
+    /// In equilibrium dh = T ds + v dp, so that the residuals of both give the step in pressure directly; the slopes of the
+    /// entropy over ln p and the share of vapour come from differences, and Broyden's update corrects them.
     pub(super) fn two_with_both(&self, near: &Found, h_j_kg: f64, s_j_kg_k: f64) -> Option<State> {
         let at = |p_pa: f64, quality: f64, near: &Found| -> Option<Found> {
             self.boiling(Fixed::Pressure(p_pa), quality, &near.boiling?).ok()

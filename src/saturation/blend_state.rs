@@ -1,4 +1,4 @@
-//! States of a blend with their phase, which the saturation curves tell.
+//! States of a blend with their phase, which the saturation curves give.
 
 use super::accuracy::BLUR;
 use super::blend::Blend;
@@ -10,7 +10,7 @@ use crate::mixture::{Fixed, Side};
 use crate::names::{Quantity, Reference};
 use crate::range::Range;
 
-/// No density is asked for beyond this multiple of the critical one.
+/// No density is accepted beyond this multiple of the critical one.
 const DENSEST: f64 = 4.0;
 
 impl Blend {
@@ -45,7 +45,7 @@ impl Blend {
         if t_k > self.highest_t_k && !model.is_stable(&properties)? {
             return model.parted(t_k, rho_mol_m3);
         }
-        // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+        // The pressure of a liquid amplifies rounding, so that an end of the range counts as met within rounding.
         let range = self.valid_pressures();
         let p_pa = properties.p_pa.clamp(range.low, range.high);
         if libm::fabs(properties.p_pa - p_pa) > BLUR * p_pa {

@@ -1,15 +1,25 @@
 //! Any charge by mass: listed refrigerants, pure or blends, mixed with each other and with air.
 //!
-//! This is the door to `mixture` for a charge that was leaked, mixed or contaminated: a blend stands for its parts, a
-//! refrigerant that comes twice is added up, and the air is counted as one.
+//! This is the public interface to `mixture` for a charge that was leaked, mixed or contaminated: a blend is replaced by its
+//! parts, a refrigerant that is given twice is added up, and air counts as one component.
 
 use super::by_name::blend;
 use crate::error::Error;
 use crate::mixture::{self, Component, Fixed, LeakPhase, MOST_COMPONENTS, Mixture, Side, Split, TEMPERATURES, Vector};
 use crate::names::{ErrorKind, Quantity, Refrigerant};
 use crate::range::{ABSOLUTE_PRESSURE, MASS};
+use crate::units::{AbsolutePressure, Density, Temperature, in_kelvins, kelvins};
 
 /// A charge of any composition with its mixture model at hand.
+///
+/// ```
+/// use coldloop::saturation::Charge;
+/// use coldloop::{Refrigerant, units::celsius};
+/// // 2 % of air by mass lift the pressure at which liquid begins to boil.
+/// let [pure, with_air] = [0.0, 0.02].map(|air| Charge::new(&[(Refrigerant::R134a, 1.0 - air)], air));
+/// assert!(with_air?.bubble_pressure(celsius(25.0))? > pure?.bubble_pressure(celsius(25.0))?);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Charge {
     mixture: Mixture<f64>,
@@ -35,27 +45,48 @@ pub struct Shares {
 }
 
 /// A charge at a temperature and pressure.
+///
+/// ```
+/// use coldloop::saturation::Charge;
+/// use coldloop::{Refrigerant, units::{AbsolutePressure, celsius}};
+/// let charge = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?;
+/// let split = charge.split(celsius(25.0), AbsolutePressure::from_kpa(1_100.0))?;
+/// let ((liquid, _), (vapour, _)) = split.liquid.zip(split.vapour).expect("both are there");
+/// assert!(liquid > split.density && split.density > vapour);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct PhaseSplit {
-    /// Density of all, kg/m3.
-    pub rho_kg_m3: f64,
+    /// Density of all.
+    pub density: Density,
     /// Mass fraction of vapour; `None` where there is one phase.
     pub quality: Option<f64>,
-    /// Density (kg/m3) and composition of the denser phase; `None` where there is one phase.
-    pub liquid: Option<(f64, Shares)>,
+    /// Density and composition of the denser phase; `None` where there is one phase.
+    pub liquid: Option<(Density, Shares)>,
     /// The same of the other.
-    pub vapour: Option<(f64, Shares)>,
+    pub vapour: Option<(Density, Shares)>,
 }
 
 /// What a leak has left.
+///
+/// ```
+/// use coldloop::saturation::Charge;
+/// use coldloop::units::{Density, celsius};
+/// use coldloop::{LeakPhase, Refrigerant};
+/// let full = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?;
+/// let left = full.leaked(celsius(25.0), Density::from_kg_m3(300.0), LeakPhase::Vapour, 0.3)?;
+/// // What boils first is gone, and the pressure at rest with it.
+/// assert!(left.has_liquid && left.pressure < full.bubble_pressure(celsius(25.0))?);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Remainder {
     /// Its composition.
     pub shares: Shares,
-    /// Pressure at rest, Pa.
-    pub p_pa: f64,
+    /// Pressure at rest.
+    pub pressure: AbsolutePressure,
     /// Whether liquid is left.
     pub has_liquid: bool,
 }
@@ -113,12 +144,12 @@ impl Charge {
     /// [`MOST_COMPONENTS`] components, the three gases of air among them; `Missing` where there is no refrigerant.
     ///
     /// ```
-    /// use coldloop::Refrigerant;
     /// use coldloop::saturation::Charge;
+    /// use coldloop::{Refrigerant, units::celsius};
     ///
     /// // A tenth of R-22 in R-134a boils at a higher pressure than R-134a.
     /// let mixed = Charge::new(&[(Refrigerant::R134a, 0.9), (Refrigerant::R22, 0.1)], 0.0)?;
-    /// assert!(mixed.bubble_pressure_pa(273.15)? > 310e3);
+    /// assert!(mixed.bubble_pressure(celsius(0.0))?.kpa() > 310.0);
     /// assert!(Charge::new(&[], 1.0).is_err());
     /// # Ok::<(), coldloop::Error>(())
     /// ```
@@ -145,9 +176,9 @@ impl Charge {
         Self::of(shares)
     }
 
-    /// A charge with the composition of a phase or of what a leak has left; its air is as all air.
+    /// A charge with the composition of a phase or of what a leak has left; its air has the usual composition.
     ///
-    /// Errors: none for what this room gave; those of [`Charge::new`].
+    /// Errors: none for shares that this module gave; otherwise those of [`Charge::new`].
     pub fn of(shares: Shares) -> Result<Self, Error> {
         let mut components = [mixture::component_of(Refrigerant::R134a)?; MOST_COMPONENTS];
         let mut z = [1.0; MOST_COMPONENTS];
@@ -210,32 +241,34 @@ impl Charge {
         &self.z[..self.mixture.components().len()]
     }
 
-    /// The pressure (Pa) at which the liquid begins to boil at `t_k`, K; air in it counts.
+    /// The pressure at which the liquid begins to boil at a temperature; air in it counts.
     ///
     /// Errors: as [`Mixture::point`].
-    pub fn bubble_pressure_pa(&self, t_k: f64) -> Result<f64, Error> {
-        Ok(self.point(Side::Bubble, Fixed::Temperature(t_k))?.0)
+    pub fn bubble_pressure(&self, temperature: Temperature) -> Result<AbsolutePressure, Error> {
+        let fixed = Fixed::Temperature(in_kelvins(temperature));
+        Ok(AbsolutePressure::from_pa(self.point(Side::Bubble, fixed)?.0))
     }
 
-    /// The pressure (Pa) at which the vapour begins to condense at `t_k`, K.
+    /// The pressure at which the vapour begins to condense at a temperature.
     ///
     /// Errors: as [`Mixture::point`].
-    pub fn dew_pressure_pa(&self, t_k: f64) -> Result<f64, Error> {
-        Ok(self.point(Side::Dew, Fixed::Temperature(t_k))?.0)
+    pub fn dew_pressure(&self, temperature: Temperature) -> Result<AbsolutePressure, Error> {
+        let fixed = Fixed::Temperature(in_kelvins(temperature));
+        Ok(AbsolutePressure::from_pa(self.point(Side::Dew, fixed)?.0))
     }
 
-    /// The temperature (K) at which the liquid begins to boil at `p_pa`, Pa.
+    /// The temperature at which the liquid begins to boil at a pressure.
     ///
     /// Errors: as [`Mixture::point`].
-    pub fn bubble_temperature_k(&self, p_pa: f64) -> Result<f64, Error> {
-        Ok(self.point(Side::Bubble, Fixed::Pressure(p_pa))?.1)
+    pub fn bubble_temperature(&self, pressure: AbsolutePressure) -> Result<Temperature, Error> {
+        Ok(kelvins(self.point(Side::Bubble, Fixed::Pressure(pressure.pa()))?.1))
     }
 
-    /// The temperature (K) at which the vapour begins to condense at `p_pa`, Pa.
+    /// The temperature at which the vapour begins to condense at a pressure.
     ///
     /// Errors: as [`Mixture::point`].
-    pub fn dew_temperature_k(&self, p_pa: f64) -> Result<f64, Error> {
-        Ok(self.point(Side::Dew, Fixed::Pressure(p_pa))?.1)
+    pub fn dew_temperature(&self, pressure: AbsolutePressure) -> Result<Temperature, Error> {
+        Ok(kelvins(self.point(Side::Dew, Fixed::Pressure(pressure.pa()))?.1))
     }
 
     fn point(&self, side: Side, fixed: Fixed<f64>) -> Result<(f64, f64), Error> {
@@ -243,37 +276,37 @@ impl Charge {
         Ok((point.p_pa, point.t_k))
     }
 
-    /// The charge at a temperature (K) and pressure (Pa): one phase, or liquid and vapour with what each is made of.
+    /// The charge at a temperature and pressure: one phase, or liquid and vapour with what each is made of.
     ///
     /// Errors: `NotFinite`; `OutOfRange` outside [`TEMPERATURES`] and the pressures that a reading can have; those of
     /// [`Mixture::split`].
     ///
     /// ```
-    /// use coldloop::Refrigerant;
     /// use coldloop::saturation::Charge;
+    /// use coldloop::{Refrigerant, units::{AbsolutePressure, celsius}};
     ///
     /// // What boils off R-407C first is rich in R-32.
-    /// let phase_split = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?.split(298.15, 1.15e6)?;
+    /// let charge = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?;
+    /// let phase_split = charge.split(celsius(25.0), AbsolutePressure::from_kpa(1_150.0))?;
     /// assert!(phase_split.vapour.is_some_and(|(_, made_of)| made_of.of(Refrigerant::R32) > 0.3));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn split(&self, t_k: f64, p_pa: f64) -> Result<PhaseSplit, Error> {
-        let t_k = TEMPERATURES.check(t_k)?;
-        let p_pa = ABSOLUTE_PRESSURE.check(p_pa)?;
+    pub fn split(&self, temperature: Temperature, pressure: AbsolutePressure) -> Result<PhaseSplit, Error> {
+        let t_k = TEMPERATURES.check(in_kelvins(temperature))?;
+        let p_pa = ABSOLUTE_PRESSURE.check(pressure.pa())?;
         let molar_mass = self.mixture.molar_mass(&self.z);
         Ok(match self.mixture.split(self.mole_fractions(), t_k, p_pa)? {
             Split::One { rho_mol_m3, .. } => PhaseSplit {
-                rho_kg_m3: rho_mol_m3 * molar_mass,
+                density: Density::from_kg_m3(rho_mol_m3 * molar_mass),
                 quality: None,
                 liquid: None,
                 vapour: None,
             },
             Split::Two(two) => {
-                let [liquid, vapour] =
-                    [&two.liquid, &two.vapour].map(|rho| (self.density_kg_m3(rho), self.shares_of(rho)));
+                let [liquid, vapour] = [&two.liquid, &two.vapour].map(|rho| (self.density(rho), self.shares_of(rho)));
                 PhaseSplit {
-                    rho_kg_m3: molar_mass / (two.liquid_m3_mol + two.vapour_m3_mol),
-                    quality: Some(two.vapour_m3_mol * vapour.0 / molar_mass),
+                    density: Density::from_kg_m3(molar_mass / (two.liquid_m3_mol + two.vapour_m3_mol)),
+                    quality: Some(two.vapour_m3_mol * vapour.0.kg_m3() / molar_mass),
                     liquid: Some(liquid),
                     vapour: Some(vapour),
                 }
@@ -281,34 +314,42 @@ impl Charge {
         })
     }
 
-    /// What is left of the charge in a circuit at rest at `t_k` (K), which it fills with `rho_kg_m3` on average, when the
-    /// share `lost` of its mass has escaped as `leak_phase`.
+    /// What is left of the charge in a circuit at rest at a temperature, which it fills with a mean density, when the share
+    /// `lost` of its mass has escaped as `leak_phase`.
     ///
     /// Method, accuracy and errors: as [`Mixture::leaked`].
     ///
     /// ```
-    /// use coldloop::LeakPhase;
-    /// use coldloop::{Refrigerant, saturation::Charge};
+    /// use coldloop::units::{Density, celsius};
+    /// use coldloop::{LeakPhase, Refrigerant, saturation::Charge};
     ///
     /// // Half of it lost as vapour, R-407C is no longer R-407C.
-    /// let left = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?.leaked(298.15, 300.0, LeakPhase::Vapour, 0.5)?;
+    /// let full = Charge::new(&[(Refrigerant::R407C, 1.0)], 0.0)?;
+    /// let left = full.leaked(celsius(25.0), Density::from_kg_m3(300.0), LeakPhase::Vapour, 0.5)?;
     /// assert!(left.shares.of(Refrigerant::R134a) > 0.56);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn leaked(&self, t_k: f64, rho_kg_m3: f64, leak_phase: LeakPhase, lost: f64) -> Result<Remainder, Error> {
+    pub fn leaked(
+        &self,
+        temperature: Temperature,
+        density: Density,
+        leak_phase: LeakPhase,
+        lost: f64,
+    ) -> Result<Remainder, Error> {
+        let (t_k, rho_kg_m3) = (in_kelvins(temperature), density.kg_m3());
         let left = self
             .mixture
             .leaked(self.mole_fractions(), t_k, rho_kg_m3, leak_phase, lost)?;
         Ok(Remainder {
             shares: self.shares_of(&left.z),
-            p_pa: left.p_pa,
+            pressure: AbsolutePressure::from_pa(left.p_pa),
             has_liquid: left.has_liquid,
         })
     }
 
-    fn density_kg_m3(&self, rho: &Vector<f64>) -> f64 {
+    fn density(&self, rho: &Vector<f64>) -> Density {
         let moles: f64 = rho[..self.mixture.components().len()].iter().sum();
-        moles * self.mixture.molar_mass(rho)
+        Density::from_kg_m3(moles * self.mixture.molar_mass(rho))
     }
 
     /// The composition, by mass, of amounts of the components.

@@ -27,7 +27,7 @@ impl Random {
     }
 }
 
-/// The same of blends, in evaluations of a component's equation: what a mixture of five takes for one look is five.
+/// The same for blends, in evaluations of a component's equation: one evaluation of a mixture of five counts as five.
 const BLENDS: [BlendDoor; 5] = [
     ("(T,p)", |blend, a, b| blend.state_tp(a, b, IIR), 200.0, 30_000),
     ("(T,rho)", |blend, a, b| blend.state_t_rho(a, b, IIR), 200.0, 30_000),
@@ -42,8 +42,8 @@ type BlendDoor = (
     u64,
 );
 
-/// A door: its name, its function, and the most evaluations that it may take over odd inputs on average and at all. About
-/// twice what was found.
+/// A search: its name, its function, and the most evaluations that it may take over odd inputs, on average and for one input.
+/// About twice what was found.
 type Door = (&'static str, fn(&Pure, f64, f64) -> Result<State, Error>, f64, u64);
 
 const IIR: Reference = Reference::Iir;
@@ -67,7 +67,7 @@ const DOORS: [Door; 7] = [
     ),
 ];
 
-/// The ranges of the two numbers of each door.
+/// The ranges of the two numbers of each search.
 const RANGES: [[(f64, f64); 2]; 7] = [
     [(80.0, 700.0), (1.0, 1e8)],
     [(80.0, 700.0), (1e-6, 4e4)],

@@ -1,4 +1,4 @@
-//! The mean of the evaporating range, for those who ask for it by name.
+//! The mean temperature of the evaporating range.
 //!
 //! Superheat counts from the dew point and subcooling from the bubble point, everywhere. But a blend warms up while it
 //! boils, and the air over an evaporator meets the mean of that range: from where the expansion device lets it in, part of
@@ -10,7 +10,7 @@ use crate::error::Error;
 use crate::mixture::Side;
 use crate::names::{Quantity, Reference, Refrigerant};
 use crate::range::Range;
-use crate::units::{AbsolutePressure, Temperature, kelvins};
+use crate::units::{AbsolutePressure, SpecificEnergy, Temperature, kelvins};
 
 impl Line {
     /// Half way (K) between the temperature of the inlet, where the mass fraction `quality` is vapour, and the dew point
@@ -64,7 +64,7 @@ impl Refrigerant {
             .map(kelvins)
     }
 
-    /// The same for an inlet of the enthalpy of the liquid line, J/kg, counted from `reference`.
+    /// The same for an inlet of the enthalpy of the liquid line, counted from `reference`.
     ///
     /// Errors: as [`Refrigerant::state_ph`]; `OutOfRange` for an inlet that has boiled already.
     ///
@@ -72,18 +72,18 @@ impl Refrigerant {
     /// use coldloop::{Reference, Refrigerant, units::{AbsolutePressure, celsius, in_kelvins}};
     /// let liquid = Refrigerant::R407C.state(celsius(40.0), AbsolutePressure::from_pa(2e6), Reference::Iir)?;
     /// let low_side = AbsolutePressure::from_pa(500e3);
-    /// let mean = Refrigerant::R407C.evaporating_mean_ph(low_side, liquid.h_j_kg, Reference::Iir)?;
+    /// let mean = Refrigerant::R407C.evaporating_mean_ph(low_side, liquid.enthalpy(), Reference::Iir)?;
     /// assert!((in_kelvins(mean) - 273.15).abs() < 5.0);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn evaporating_mean_ph(
         self,
         pressure: AbsolutePressure,
-        h_j_kg: f64,
+        enthalpy: SpecificEnergy,
         reference: Reference,
     ) -> Result<Temperature, Error> {
         super::line_of(self)
-            .evaporating_mean_ph(pressure.pa(), h_j_kg, reference)
+            .evaporating_mean_ph(pressure.pa(), enthalpy.j_kg(), reference)
             .map(kelvins)
     }
 }

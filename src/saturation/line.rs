@@ -56,7 +56,7 @@ impl Line {
         }
     }
 
-    /// The pressures at which states are answered, melting apart.
+    /// The pressures at which states are answered, without regard to melting.
     pub const fn valid_pressures(self) -> Range {
         match self {
             Line::Pure(pure) => pure.valid_pressures(),

@@ -1,8 +1,8 @@
-//! The saturation line of R-744 carried on above its critical pressure, along which a gas cooler stands for a condenser.
+//! The saturation line of R-744 continued above its critical pressure, along which a gas cooler is treated like a condenser.
 //!
-//! There the specific heat has its peak at each pressure, the pseudo-critical temperature: heat is given off as nearly at one
-//! temperature as it can be. `T = Tc (p / pc)^0.14878` meets the saturation line at the critical point and follows the peak of
-//! the equation of state within 0.35 K up to 14.5 MPa (a unit test holds that).
+//! It follows the pseudo-critical temperature, at which the specific heat has its peak at each pressure: there heat is given
+//! off over the narrowest range of temperature. `T = Tc (p / pc)^0.14878` meets the saturation line at the critical point and
+//! follows the peak of the equation of state within 0.35 K up to 14.5 MPa (a unit test checks that).
 
 use super::{dew_pressure_pa, dew_temperature_k, pure};
 use crate::error::Error;
@@ -15,7 +15,7 @@ pub(crate) const LINE_LIMIT_K: f64 = 0.35;
 /// The highest pressure of the line, Pa: the relief of R-744 systems, SAE J639 from memory.
 const HIGHEST_PA: f64 = 16.0e6;
 
-/// The critical point (K, Pa) beyond which the line of this refrigerant is carried on.
+/// The critical point (K, Pa) beyond which the line of this refrigerant is continued.
 fn end(refrigerant: Refrigerant) -> Option<(f64, f64)> {
     let pure = pure(Refrigerant::R744).ok()?;
     (refrigerant == Refrigerant::R744).then_some((pure.critical_t_k, pure.critical_p_pa))
@@ -47,7 +47,7 @@ pub(crate) fn along_pa(refrigerant: Refrigerant, t_k: f64) -> Result<f64, Error>
     dew_pressure_pa(refrigerant, t_k)
 }
 
-/// Slope dT/dp of the line that is carried on, K/Pa; `None` where the saturation line itself stands.
+/// Slope dT/dp of the continued line, K/Pa; `None` where the saturation line itself applies.
 pub(crate) fn slope_k_pa(refrigerant: Refrigerant, p_pa: f64) -> Option<f64> {
     let (t_k, critical_pa) = end(refrigerant)?;
     (p_pa > critical_pa && p_pa <= HIGHEST_PA).then(|| EXPONENT * t_k * libm::pow(p_pa / critical_pa, EXPONENT) / p_pa)
@@ -64,7 +64,7 @@ mod tests {
         let co2 = pure(Refrigerant::R744).unwrap();
         let cp = |t_k: f64, p_pa: f64| {
             let state = co2.state_tp(t_k, p_pa, Reference::Iir).unwrap();
-            state.response.unwrap().cp_j_kg_k
+            state.response.unwrap().cp.j_kg_k()
         };
         for p_pa in [7.6e6, 8.5e6, 9.5e6, 10.5e6, 11.5e6, 12.5e6, 13.5e6, 14.5e6] {
             let line_k = along_k(Refrigerant::R744, p_pa).unwrap();

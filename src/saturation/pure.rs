@@ -12,9 +12,17 @@ use crate::range::Range;
 /// The pieces of each curve are fitted to equilibria of the equation in extended precision (see tables/compile):
 /// pressure over temperature, temperature over ln p, all else over s = sqrt(1 - T / T_c), in which the branches are
 /// analytic through the critical point.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let r744 = saturation::pure(Refrigerant::R744)?;
+/// assert!((r744.critical_t_k - 304.13).abs() < 0.01);
+/// assert!(r744.pressure_pa(310.0).is_err()); // no saturation above the critical point
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Pure {
-    /// Equation, limits and facts; no part of the interface, see [`Line::facts`](super::Line::facts) for what a label says.
+    /// Equation, limits and facts; not part of the interface, see [`Line::facts`](super::Line::facts) for what a label says.
     #[doc(hidden)]
     pub fluid: &'static Fluid,
     /// Critical temperature of the equation itself, K; the published one may differ in its last digits.
@@ -23,7 +31,7 @@ pub struct Pure {
     pub critical_p_pa: f64,
     /// Critical density of the equation itself, mol/m3.
     pub critical_rho_mol_m3: f64,
-    /// The ends of [`Pure::pressures`], as the curve gives them: what it gives has to come back.
+    /// The ends of [`Pure::pressures`], as the curve gives them, so that each of its pressures is accepted again.
     pub(crate) lowest_p_pa: f64,
     pub(crate) highest_p_pa: f64,
     pub(crate) iir: Option<Offset>,
@@ -46,6 +54,14 @@ pub(crate) struct Offset {
 }
 
 /// One side of the saturation line at one temperature; energies with the constants of the paper.
+///
+/// ```
+/// use coldloop::{Refrigerant, saturation};
+/// let r134a = saturation::pure(Refrigerant::R134a)?;
+/// let (liquid, vapour) = (r134a.liquid(273.15)?, r134a.vapour(273.15)?);
+/// assert!((vapour.h_j_kg - liquid.h_j_kg - r134a.latent_heat_j_kg(273.15)?).abs() < 1e-6);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SaturatedPhase {
     /// Density, mol/m3.
@@ -111,7 +127,7 @@ impl Pure {
 
     /// The second virial coefficient B (m3/mol) at `t_k`, K.
     ///
-    /// Source: the limit of the equation of state at no density. Range: [`Pure::valid_temperatures`].
+    /// Source: the limit of the equation of state at zero density. Range: [`Pure::valid_temperatures`].
     ///
     /// Errors: `NotFinite`, `OutOfRange`.
     ///

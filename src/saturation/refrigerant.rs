@@ -5,7 +5,10 @@ use super::tables::line_of;
 use crate::error::Error;
 use crate::fluid::Facts;
 use crate::names::{Reference, Refrigerant};
-use crate::units::{AbsolutePressure, Temperature, in_kelvins, kelvins};
+use crate::units::{
+    AbsolutePressure, MolarDensity, SpecificEnergy, SpecificEntropy, Temperature, TemperatureDifference, in_kelvins,
+    kelvins, kelvins_difference,
+};
 
 impl Refrigerant {
     /// The published facts: safety group, flammability limit, warming potential.
@@ -23,21 +26,21 @@ impl Refrigerant {
         super::blend(self).is_some()
     }
 
-    /// How much warmer (K) the dew point is than the bubble point at a pressure; 0 for a pure refrigerant.
+    /// How much warmer the dew point is than the bubble point at a pressure; 0 for a pure refrigerant.
     ///
     /// Source: equilibria of the mixture model.
     ///
     /// Errors: as [`Refrigerant::bubble_temperature`].
     ///
     /// ```
-    /// use coldloop::{Refrigerant, units::AbsolutePressure};
-    /// let glide_k = Refrigerant::R407C.glide_k(AbsolutePressure::from_pa(500e3))?;
-    /// assert!((glide_k - 6.3).abs() < 0.2);
-    /// assert_eq!(Refrigerant::R134a.glide_k(AbsolutePressure::from_pa(500e3)), Ok(0.0));
+    /// use coldloop::{Refrigerant, units::{AbsolutePressure, difference_in_kelvins, kelvins_difference}};
+    /// let pressure = AbsolutePressure::from_pa(500e3);
+    /// assert!((difference_in_kelvins(Refrigerant::R407C.glide(pressure)?) - 6.3).abs() < 0.2);
+    /// assert_eq!(Refrigerant::R134a.glide(pressure), Ok(kelvins_difference(0.0)));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn glide_k(self, pressure: AbsolutePressure) -> Result<f64, Error> {
-        super::glide_k(self, pressure.pa())
+    pub fn glide(self, pressure: AbsolutePressure) -> Result<TemperatureDifference, Error> {
+        Ok(kelvins_difference(super::glide_k(self, pressure.pa())?))
     }
 
     /// The pressure at which the liquid begins to boil. Subcooling is counted from this line.
@@ -91,11 +94,14 @@ impl Refrigerant {
         Ok(kelvins(super::dew_temperature_k(self, pressure.pa())?))
     }
 
-    /// The heat that boils a kilogram of liquid into vapour, J/kg.
+    /// The heat that boils liquid into vapour.
     ///
     /// Errors: as [`Refrigerant::bubble_pressure`].
-    pub fn latent_heat_j_kg(self, temperature: Temperature) -> Result<f64, Error> {
-        super::latent_heat_j_kg(self, in_kelvins(temperature))
+    pub fn latent_heat(self, temperature: Temperature) -> Result<SpecificEnergy, Error> {
+        Ok(SpecificEnergy::from_j_kg(super::latent_heat_j_kg(
+            self,
+            in_kelvins(temperature),
+        )?))
     }
 
     /// The state at a temperature and pressure, with its phase.
@@ -118,20 +124,25 @@ impl Refrigerant {
         line_of(self).state_tp(in_kelvins(temperature), pressure.pa(), reference)
     }
 
-    /// The state at a temperature and density (mol/m3), with its phase.
+    /// The state at a temperature and molar density, with its phase.
     ///
     /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `NotAvailable` when the refrigerant has no
     /// such reference state.
     ///
     /// ```
-    /// use coldloop::{Phase, Reference, Refrigerant, units::celsius};
-    /// let thin = Refrigerant::R134a.state_t_rho(celsius(10.0), 100.0, Reference::Iir)?;
-    /// assert_eq!(thin.phase, Phase::Vapour);
-    /// assert!(Refrigerant::R134a.state_t_rho(celsius(10.0), 1e5, Reference::Iir).is_err());
+    /// use coldloop::{Phase, Reference, Refrigerant, units::{MolarDensity, celsius}};
+    /// let filled = |rho| Refrigerant::R134a.state_t_rho(celsius(10.0), MolarDensity::from_mol_m3(rho), Reference::Iir);
+    /// assert_eq!(filled(100.0)?.phase, Phase::Vapour);
+    /// assert!(filled(1e5).is_err());
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn state_t_rho(self, temperature: Temperature, rho_mol_m3: f64, reference: Reference) -> Result<State, Error> {
-        line_of(self).state_t_rho(in_kelvins(temperature), rho_mol_m3, reference)
+    pub fn state_t_rho(
+        self,
+        temperature: Temperature,
+        density: MolarDensity,
+        reference: Reference,
+    ) -> Result<State, Error> {
+        line_of(self).state_t_rho(in_kelvins(temperature), density.mol_m3(), reference)
     }
 
     /// The state on the saturation line at a temperature and quality (0 liquid, 1 vapour).
@@ -145,8 +156,8 @@ impl Refrigerant {
     /// ```
     /// use coldloop::{Reference, Refrigerant, units::celsius};
     /// let boiling = Refrigerant::R134a.state_tq(celsius(0.0), 0.0, Reference::Iir)?;
-    /// assert!((boiling.h_j_kg - 200e3).abs() < 1e-6); // where this reference state counts from
-    /// assert!(boiling.response.is_some_and(|liquid| (liquid.cp_j_kg_k - 1_341.0).abs() < 3.0));
+    /// assert!((boiling.enthalpy().kj_kg() - 200.0).abs() < 1e-9); // where this reference state counts from
+    /// assert!(boiling.response.is_some_and(|liquid| (liquid.cp.j_kg_k() - 1_341.0).abs() < 3.0));
     /// assert!(Refrigerant::R134a.state_tq(celsius(0.0), 0.5, Reference::Iir)?.response.is_none());
     /// assert!(Refrigerant::R134a.state_tq(celsius(0.0), 1.5, Reference::Iir).is_err());
     /// # Ok::<(), coldloop::Error>(())
@@ -200,34 +211,49 @@ impl Refrigerant {
         line_of(self).subcooled_vapour(in_kelvins(temperature), pressure.pa(), reference)
     }
 
-    /// The state at a pressure and specific enthalpy (J/kg, counted from `reference`), with its phase.
+    /// The state at a pressure and specific enthalpy (counted from `reference`), with its phase.
     ///
     /// Errors: `NotFinite`; `OutOfRange` outside the validity of the equation; `NotAvailable` when the refrigerant has
     /// no such reference state; `NoConvergence` with the relative residual.
     ///
     /// ```
-    /// use coldloop::{Phase, Reference, Refrigerant, units::AbsolutePressure};
-    /// let p = AbsolutePressure::from_pa(300e3);
-    /// let inlet = Refrigerant::R134a.state_ph(p, 250e3, Reference::Iir)?; // after an expansion valve
+    /// use coldloop::{Phase, Reference, Refrigerant, units::{AbsolutePressure, SpecificEnergy}};
+    /// let (p, h) = (AbsolutePressure::from_kpa(300.0), SpecificEnergy::from_kj_kg(250.0));
+    /// let inlet = Refrigerant::R134a.state_ph(p, h, Reference::Iir)?; // after an expansion valve
     /// assert_eq!(inlet.phase, Phase::TwoPhase);
     /// assert!(inlet.quality.is_some_and(|x| (x - 0.248).abs() < 0.005));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn state_ph(self, pressure: AbsolutePressure, h_j_kg: f64, reference: Reference) -> Result<State, Error> {
-        line_of(self).state_ph(pressure.pa(), h_j_kg, reference)
+    pub fn state_ph(
+        self,
+        pressure: AbsolutePressure,
+        enthalpy: SpecificEnergy,
+        reference: Reference,
+    ) -> Result<State, Error> {
+        line_of(self).state_ph(pressure.pa(), enthalpy.j_kg(), reference)
     }
 
-    /// The state at a pressure and specific entropy (J/(kg K), counted from `reference`), with its phase.
+    /// The state at a pressure and specific entropy (counted from `reference`), with its phase.
     ///
     /// Errors: as [`Refrigerant::state_ph`].
-    pub fn state_ps(self, pressure: AbsolutePressure, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
-        line_of(self).state_ps(pressure.pa(), s_j_kg_k, reference)
+    pub fn state_ps(
+        self,
+        pressure: AbsolutePressure,
+        entropy: SpecificEntropy,
+        reference: Reference,
+    ) -> Result<State, Error> {
+        line_of(self).state_ps(pressure.pa(), entropy.j_kg_k(), reference)
     }
 
-    /// The state at a specific enthalpy (J/kg) and entropy (J/(kg K)), with its phase.
+    /// The state at a specific enthalpy and entropy, with its phase.
     ///
     /// Errors: as [`Refrigerant::state_ph`].
-    pub fn state_hs(self, h_j_kg: f64, s_j_kg_k: f64, reference: Reference) -> Result<State, Error> {
-        line_of(self).state_hs(h_j_kg, s_j_kg_k, reference)
+    pub fn state_hs(
+        self,
+        enthalpy: SpecificEnergy,
+        entropy: SpecificEntropy,
+        reference: Reference,
+    ) -> Result<State, Error> {
+        line_of(self).state_hs(enthalpy.j_kg(), entropy.j_kg_k(), reference)
     }
 }

@@ -4,9 +4,9 @@ use super::pure::Pure;
 use super::state_ph::{Energy, Target};
 use crate::numerics::{ln, sqrt};
 
-/// The least p / (rho R T) of a saturated vapour at which the virial equation cut after B tells how the vapour goes on.
+/// The least p / (rho R T) of a saturated vapour from which the virial equation, cut after B, extrapolates well enough.
 const THIN: f64 = 0.7;
-/// Closer to the critical temperature than this no curve is asked for its slope.
+/// Above this share of the critical temperature the slopes of the curves are not used.
 const NEAR_CRITICAL: f64 = 0.999;
 
 /// A saturated vapour and how it changes; energies with the constants of the paper.
@@ -24,7 +24,8 @@ struct Vapour {
 }
 
 impl Vapour {
-    /// The energy at the same temperature and a lower density: with B alone h is straight over it, and s but for R ln rho.
+    /// The energy at the same temperature and a lower density: with B alone h is linear in density, and so is s except for R ln
+    /// rho.
     fn at(&self, rho_mol_m3: f64, energy: Energy) -> f64 {
         let thinner = rho_mol_m3 - self.rho_mol_m3;
         match energy {
@@ -62,7 +63,7 @@ impl Pure {
         (t_k, self.thin_mol_m3(t_k, target.p_pa))
     }
 
-    /// The same of a liquid: energies of liquids hardly know the pressure.
+    /// The same for a liquid, whose energies hardly depend on the pressure.
     pub(super) fn near_liquid(&self, target: &Target, boiling_k: f64, on_the_line: f64) -> (f64, f64) {
         if boiling_k > NEAR_CRITICAL * self.critical_t_k {
             return (boiling_k, on_the_line);

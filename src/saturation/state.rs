@@ -7,21 +7,25 @@ use crate::error::Error;
 use crate::names::{ErrorKind, Phase, Quantity, Reference};
 use crate::numerics::sqrt;
 use crate::range::Range;
+use crate::units::{
+    AbsolutePressure, Density, MolarDensity, SpecificEnergy, SpecificEntropy, SpecificHeat, Speed, Temperature, kelvins,
+};
 
-/// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion blur as much.
+/// A pressure closer to saturation than this, relatively, is on the line: rounding and unit conversion move it by as much.
 pub(super) const ON_THE_LINE: f64 = 1e-12;
-/// Beyond this multiple of its critical density a fluid is asked first how dense its highest pressure makes it.
+/// Beyond this multiple of the critical density, a density is first compared with that at the highest pressure.
 pub(super) const DENSE: f64 = 2.5;
-/// No equation here is asked beyond this multiple of its critical density.
+/// No equation is evaluated beyond this multiple of its critical density.
 const DENSEST: f64 = 5.0;
 
-/// A state of a refrigerant in equilibrium, in SI; enthalpy and entropy count from the reference state asked for.
+/// A state of a refrigerant in equilibrium; enthalpy and entropy count from the reference state asked for.
 ///
 /// ```
-/// use coldloop::{Phase, Reference, Refrigerant, saturation};
-/// let vapour = saturation::line_of(Refrigerant::R134a).state_tp(300.0, 300_000.0, Reference::Iir)?;
+/// use coldloop::units::{AbsolutePressure, celsius};
+/// use coldloop::{Phase, Reference, Refrigerant};
+/// let vapour = Refrigerant::R134a.state(celsius(27.0), AbsolutePressure::from_kpa(300.0), Reference::Iir)?;
 /// assert_eq!((vapour.phase, vapour.quality), (Phase::Vapour, None));
-/// assert!((vapour.u_j_kg() - (vapour.h_j_kg - vapour.p_pa / vapour.rho_kg_m3)).abs() < 1e-6);
+/// assert!((vapour.density().kg_m3() - 13.07).abs() < 0.01 && (vapour.enthalpy().kj_kg() - 422.5).abs() < 0.1);
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -32,39 +36,40 @@ pub struct State {
     /// Mass fraction of vapour; `None` outside the two phases.
     pub quality: Option<f64>,
     /// Temperature, K.
-    pub t_k: f64,
+    pub(crate) t_k: f64,
     /// Pressure, Pa.
-    pub p_pa: f64,
+    pub(crate) p_pa: f64,
     /// Molar density, mol/m3.
-    pub rho_mol_m3: f64,
+    pub(crate) rho_mol_m3: f64,
     /// Density, kg/m3.
-    pub rho_kg_m3: f64,
+    pub(crate) rho_kg_m3: f64,
     /// Specific enthalpy, J/kg.
-    pub h_j_kg: f64,
+    pub(crate) h_j_kg: f64,
     /// Specific entropy, J/(kg K).
-    pub s_j_kg_k: f64,
+    pub(crate) s_j_kg_k: f64,
     /// How the phase responds to change. At a quality of exactly 0 or 1 that of the saturated liquid or vapour alone; `None`
-    /// where both are there, which have no such figures, and in the critical point, where they are infinite.
+    /// for both together, which have no such properties, and in the critical point, where they are infinite.
     pub response: Option<Response>,
 }
 
-/// How a homogeneous phase responds to change.
+/// How a homogeneous phase responds to change: specific heats, the speed of sound, and derivatives in SI.
 ///
 /// ```
-/// use coldloop::{Reference, Refrigerant, saturation};
-/// let vapour = saturation::line_of(Refrigerant::R134a).state_tp(300.0, 300_000.0, Reference::Iir)?;
+/// use coldloop::units::{AbsolutePressure, celsius};
+/// use coldloop::{Reference, Refrigerant};
+/// let vapour = Refrigerant::R134a.state(celsius(27.0), AbsolutePressure::from_kpa(300.0), Reference::Iir)?;
 /// let response = vapour.response.expect("one phase has one");
-/// assert!(response.cp_j_kg_k > response.cv_j_kg_k && (100.0..200.0).contains(&response.w_m_s));
+/// assert!(response.cp > response.cv && (100.0..200.0).contains(&response.speed_of_sound.m_s()));
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Response {
-    /// Specific heat at constant volume, J/(kg K).
-    pub cv_j_kg_k: f64,
-    /// Specific heat at constant pressure, J/(kg K).
-    pub cp_j_kg_k: f64,
-    /// Speed of sound, m/s.
-    pub w_m_s: f64,
+    /// Specific heat at constant volume.
+    pub cv: SpecificHeat,
+    /// Specific heat at constant pressure.
+    pub cp: SpecificHeat,
+    /// Speed of sound.
+    pub speed_of_sound: Speed,
     /// (dT/dp) at constant enthalpy, K/Pa.
     pub joule_thomson_k_pa: f64,
     /// (dp/dT) at constant density, Pa/K.
@@ -78,19 +83,53 @@ pub struct Response {
 }
 
 impl State {
-    /// Specific internal energy, J/kg.
-    pub fn u_j_kg(&self) -> f64 {
+    /// The temperature.
+    pub const fn temperature(&self) -> Temperature {
+        kelvins(self.t_k)
+    }
+
+    /// The pressure.
+    pub const fn pressure(&self) -> AbsolutePressure {
+        AbsolutePressure::from_pa(self.p_pa)
+    }
+
+    /// The density, by mass.
+    pub const fn density(&self) -> Density {
+        Density::from_kg_m3(self.rho_kg_m3)
+    }
+
+    /// The density, by amount of substance.
+    pub const fn molar_density(&self) -> MolarDensity {
+        MolarDensity::from_mol_m3(self.rho_mol_m3)
+    }
+
+    /// The specific enthalpy.
+    pub const fn enthalpy(&self) -> SpecificEnergy {
+        SpecificEnergy::from_j_kg(self.h_j_kg)
+    }
+
+    /// The specific entropy.
+    pub const fn entropy(&self) -> SpecificEntropy {
+        SpecificEntropy::from_j_kg_k(self.s_j_kg_k)
+    }
+
+    /// The specific internal energy: enthalpy less pressure over density.
+    pub const fn internal_energy(&self) -> SpecificEnergy {
+        SpecificEnergy::from_j_kg(self.u_j_kg())
+    }
+
+    /// The specific Helmholtz energy: internal energy less temperature times entropy.
+    pub const fn helmholtz_energy(&self) -> SpecificEnergy {
+        SpecificEnergy::from_j_kg(self.u_j_kg() - self.t_k * self.s_j_kg_k)
+    }
+
+    /// The specific Gibbs energy: enthalpy less temperature times entropy.
+    pub const fn gibbs_energy(&self) -> SpecificEnergy {
+        SpecificEnergy::from_j_kg(self.h_j_kg - self.t_k * self.s_j_kg_k)
+    }
+
+    const fn u_j_kg(&self) -> f64 {
         self.h_j_kg - self.p_pa / self.rho_kg_m3
-    }
-
-    /// Specific Helmholtz energy, J/kg.
-    pub fn a_j_kg(&self) -> f64 {
-        self.u_j_kg() - self.t_k * self.s_j_kg_k
-    }
-
-    /// Specific Gibbs energy, J/kg.
-    pub fn g_j_kg(&self) -> f64 {
-        self.h_j_kg - self.t_k * self.s_j_kg_k
     }
 }
 
@@ -161,7 +200,7 @@ impl Pure {
         }
         let properties = Properties::new(&isotherm, rho_mol_m3);
         let state = State::of(&properties, self.fluid.equation.molar_mass, phase, offset);
-        // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+        // The pressure of a liquid amplifies rounding, so that an end of the range counts as met within rounding.
         let range = self.fluid_pressures(t_k);
         let p_pa = state.p_pa.clamp(range.low, range.high);
         if libm::fabs(state.p_pa - p_pa) > BLUR * p_pa {
@@ -207,7 +246,7 @@ impl Pure {
         Ok((phase, self.density_on(isotherm, t_k, p_pa, phase)?))
     }
 
-    /// The highest density that the equation is asked for, mol/m3.
+    /// The highest density at which the equation is evaluated, mol/m3.
     pub(super) fn densest_mol_m3(&self) -> f64 {
         DENSEST * self.critical_rho_mol_m3
     }
@@ -288,9 +327,9 @@ impl Response {
         } = *properties;
         let expansion = dp_dt_pa_k / (dp_drho_j_mol * rho_mol_m3);
         Self {
-            cv_j_kg_k: properties.cv_j_kg_k,
-            cp_j_kg_k,
-            w_m_s: sqrt(properties.w2_m2_s2),
+            cv: SpecificHeat::from_j_kg_k(properties.cv_j_kg_k),
+            cp: SpecificHeat::from_j_kg_k(cp_j_kg_k),
+            speed_of_sound: Speed::from_m_s(sqrt(properties.w2_m2_s2)),
             joule_thomson_k_pa: (t_k * expansion - 1.0) / (rho_mol_m3 * molar_mass * cp_j_kg_k),
             dp_dt_pa_k,
             dp_drho_j_mol,

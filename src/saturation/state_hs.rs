@@ -20,7 +20,7 @@ const MOST_ON_THE_LINE: usize = 60;
 const MOST_STEPS: usize = 40;
 /// Steps along an isentrope, of which most take ten, and along an isotherm.
 const MOST_ALONG: usize = 80;
-/// So many steps in a row that would leave the temperatures of the equation lead nowhere.
+/// The search fails after this many steps in a row that would leave the temperatures of the equation.
 const MOST_CUT: usize = 3;
 /// No step changes the logarithm of the density by more.
 const LONGEST: f64 = 4.0;
@@ -48,7 +48,7 @@ enum Place {
     Beside(f64, f64),
 }
 
-/// A target as it looks from the saturation line at one temperature.
+/// A target relative to the saturation line at one temperature.
 #[derive(Clone, Copy)]
 struct View {
     t_k: f64,
@@ -89,7 +89,7 @@ impl Pure {
         if let Some(found) = self.both_at_once(&target, start) {
             let phase = self.phase_of(&found);
             let state = State::of(&found, self.fluid.equation.molar_mass, phase, offset);
-            // The pressure of a liquid shows every rounding: an end of the range is met where it is met to rounding.
+            // The pressure of a liquid amplifies rounding, so that an end of the range counts as met within rounding.
             let range = self.valid_pressures();
             let p_pa = state.p_pa.clamp(range.low, range.high);
             if libm::fabs(state.p_pa - p_pa) <= BLUR * p_pa {
@@ -153,7 +153,7 @@ impl Pure {
         self.beside(&view)
     }
 
-    /// The target as it looks from the saturation line at `t_k`.
+    /// The target relative to the saturation line at `t_k`.
     fn view(&self, target: &Target, t_k: f64) -> View {
         let s = self.distance(t_k);
         let (boiling, by_s) = self.liquid_s_j_kg_k.with_slope(s);
@@ -282,7 +282,7 @@ impl Pure {
                 break;
             }
             let step = missing * state.rho_kg_m3 / p_pa;
-            // In a gas ln p is nearer to a straight line, in a liquid p.
+            // In a gas enthalpy is nearly linear in ln p, in a liquid in p.
             let gas = state.rho_mol_m3 < self.critical_rho_mol_m3;
             let next = p_pa * if gas { exp(step) } else { 1.0 + step };
             let inside = next > low && next < high;
@@ -343,7 +343,7 @@ impl Pure {
 
     /// The state with an entropy (J/(kg K), with the constants of the paper) on an isotherm between two densities.
     ///
-    /// Assumes that entropy falls with density there: Newton's method in ln rho, over which that of a gas is straight, inside a
+    /// Assumes that entropy falls with density there: Newton's method in ln rho, in which that of a gas is linear, inside a
     /// shrinking bracket.
     fn on_isotherm(&self, t_k: f64, s_j_kg_k: f64, (low, high): (f64, f64), offset: Offset) -> Result<State, Error> {
         let equation = &self.fluid.equation;

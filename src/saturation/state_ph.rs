@@ -16,12 +16,12 @@ use crate::names::{Phase, Quantity, Reference};
 const STEP: f64 = 1e-8;
 /// Steps in temperature and density; most states take four or five.
 const MOST_STEPS: usize = 12;
-/// Steps within a bracket: as many halvings leave nothing of the widest one.
+/// Steps within a bracket: this many halvings reduce the widest one to rounding.
 const MOST_HALVINGS: usize = 120;
-/// A liquid up to this multiple of its saturated density is common.
+/// A liquid up to this multiple of its saturated density needs no further check.
 const COMPRESSED: f64 = 1.02;
 
-/// The energy that is given beside the pressure.
+/// The energy that is given together with the pressure.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Energy {
     Enthalpy,
@@ -236,7 +236,7 @@ impl Pure {
                 return None;
             }
             let next = (t_k + warmer).clamp(target.low_t_k, target.high_t_k);
-            // A step that would end beyond the ends by more than rounding has not arrived.
+            // A step that would end beyond the ends by more than rounding has not converged.
             let cut = libm::fabs(t_k + warmer - next) > ROUNDING * t_k;
             let change = f64::max(libm::fabs(warmer) / t_k, libm::fabs(denser) / rho);
             if !(warmer + denser).is_finite() {
@@ -247,8 +247,8 @@ impl Pure {
                 let found = properties.moved(next - t_k, denser, equation.molar_mass);
                 return self.is_stable(&found, target.side).then_some(found);
             }
-            // A fluid that expands is followed in its volume, which for a gas is nearly straight over temperature and
-            // leaves a density in any case.
+            // Where the density falls, the step is taken in volume, which in a gas is nearly linear in temperature, and keeps
+            // the density positive.
             rho = if denser < 0.0 {
                 rho / (1.0 - denser / rho)
             } else {
@@ -297,7 +297,7 @@ impl Pure {
         let on_side = |t_k: f64| at(t_k, self.phase_at(t_k, target.side));
         let (mut low, mut high) = (target.low_t_k, target.high_t_k);
         let value = target.value;
-        // An end on the saturation line encloses the state already; the ends of the equation have to be asked.
+        // An end on the saturation line encloses the state already; the ends of the equation have to be checked.
         let (least, most) = (self.fluid.lowest_t_k, self.fluid.highest_t_k);
         let missing_at = |t_k: f64| -> Result<f64, Error> {
             let properties = on_side(t_k)?;

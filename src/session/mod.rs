@@ -63,6 +63,19 @@ pub struct Session {
 }
 
 /// The next step, and which entry of a readings file it fills.
+///
+/// ```
+/// use coldloop::diagnosis::Settings;
+/// use coldloop::session::Session;
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let yard = Conditions::new(celsius(24.0), Surroundings::at_altitude(1_600.0)?);
+/// let first = Session::new(van, yard, Settings::default())?.next_step()?.expect("nothing was read yet");
+/// assert!(first.key.is_some());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct NextStep {

@@ -24,6 +24,21 @@ pub enum Done {
 }
 
 /// What became of undoing.
+///
+/// ```
+/// use coldloop::diagnosis::Settings;
+/// use coldloop::session::{Done, Session, Undone};
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System};
+/// use coldloop::{Compressor, Expansion, Observation, Refrigerant};
+/// let van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let yard = Conditions::new(celsius(24.0), Surroundings::at_altitude(1_600.0)?);
+/// let mut session = Session::new(van, yard, Settings::default())?;
+/// session.add_observation(Observation::ClutchEngaged, true)?;
+/// assert_eq!(session.undo(), Undone::Step(Done::Observation(Observation::ClutchEngaged)));
+/// assert_eq!(session.undo(), Undone::Nothing);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum Undone {

@@ -13,7 +13,7 @@ use core::f64::consts::PI;
 const BOLTZMANN: f64 = 1.380_649e-23;
 
 impl Conductivity {
-    /// The thermal conductivity (W/(m K)) at `t_k` (K) and `rho_mol_m3` (mol/m3), where the phase responds so and has this
+    /// The thermal conductivity (W/(m K)) at `t_k` (K) and `rho_mol_m3` (mol/m3), with the response of the phase and its
     /// viscosity, Pa s.
     pub(super) fn at(
         &self,
@@ -31,7 +31,7 @@ impl Conductivity {
                 let thin = conformal::dilute_viscosity_pa_s(conformal.potential, equation.molar_mass, t_k);
                 let isotherm = Isotherm::new(equation, t_k);
                 let ideal = Alpha0::new(&equation.ideal, isotherm.tau(), isotherm.ln_tau());
-                // cp0 / R - 5/2, the part of the heat that the molecules carry inside.
+                // cp0 / R - 5/2, the internal part of the heat capacity.
                 let inside = -ideal.tt - 1.5;
                 // Eucken: 15/4 R for translation, f_int for the rest.
                 let carried = 3.75 + polynomial(internal, t_k) * inside;
@@ -82,11 +82,11 @@ impl CriticalEnhancement {
         }
         let length_m = self.length_m * libm::pow(susceptibility / self.susceptibility, self.nu / self.gamma);
         let reach = self.cut_off_1_m * length_m;
-        let heats = response.cv_j_kg_k / response.cp_j_kg_k;
+        let heats = response.cv.j_kg_k() / response.cp.j_kg_k();
         let closeness = critical_rho / rho;
         let background = 1.0 / (1.0 / reach + reach * reach * closeness * closeness / 3.0);
         let crossover = (1.0 - heats) * libm::atan(reach) + heats * reach - (1.0 - exp(-background));
-        let heat = rho * equation.molar_mass * response.cp_j_kg_k;
+        let heat = rho * equation.molar_mass * response.cp.j_kg_k();
         let diffusion = self.amplitude * BOLTZMANN * t_k / (6.0 * PI * viscosity_pa_s * length_m);
         heat * diffusion * (2.0 / PI) * crossover
     }

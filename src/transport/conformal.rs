@@ -1,4 +1,4 @@
-//! Extended corresponding states: a fluid answers as its reference fluid does in the conformal state.
+//! Extended corresponding states: a fluid has the properties of its reference fluid in the conformal state.
 //!
 //! Source: Huber, Laesecke & Perkins 2003, Ind. Eng. Chem. Res. 42, 3163, doi 10.1021/ie0300880; the shape factors are exact, from
 //! the two equations of state.

@@ -14,6 +14,13 @@ pub struct Transport {
 }
 
 /// Where a correlation was published, how good it is said to be, and between which temperatures.
+///
+/// ```
+/// use coldloop::{Quantity, Refrigerant, transport};
+/// let source = transport::published(Refrigerant::R744, Quantity::Viscosity)?;
+/// assert!(source.temperatures().check(300.0).is_ok() && source.doi.is_some());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Published {
     /// The publication.

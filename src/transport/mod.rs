@@ -1,7 +1,7 @@
 //! Viscosity, thermal conductivity and surface tension by published correlations.
 //!
-//! Each correlation keeps the limits of its paper; a refrigerant without one answers `NotAvailable`, and so does every blend.
-//! The correlations stand with their sources in `tables/transport`.
+//! Each correlation keeps the limits of its paper; a refrigerant without one gives `NotAvailable`, and so does every blend. The
+//! correlations and their sources are in `tables/transport`.
 
 mod conductivity;
 mod conformal;
@@ -68,7 +68,7 @@ pub fn conductivity_w_m_k(refrigerant: Refrigerant, state: &State) -> Result<f64
     let response = state.response.ok_or(missing)?;
     let place = (state.t_k, state.rho_mol_m3);
     let pure = pure(refrigerant)?;
-    // The enhancement alone asks for the viscosity: its limits are not those of the conductivity.
+    // Only the enhancement needs the viscosity, whose limits are not those of the conductivity.
     conductivity.at(pure, place, &response, viscosity.at(pure, place.0, place.1)?)
 }
 
@@ -148,7 +148,7 @@ fn correlations(refrigerant: Refrigerant, missing: Error) -> Result<&'static Tra
     of(refrigerant).map_err(|_| missing)
 }
 
-/// Refuses liquid and vapour together, which have no figure of one phase.
+/// Refuses liquid and vapour together, which do not have the property of one phase.
 fn one_phase(state: &State, missing: Error) -> Result<(), Error> {
     let parted = state.quality.is_some_and(|quality| quality > 0.0 && quality < 1.0);
     if parted { Err(missing) } else { Ok(()) }

@@ -2,6 +2,7 @@
 
 use super::atmosphere::{STANDARD_PRESSURE_PA, standard_pressure_pa};
 use super::constants::{INHG_PA, MICRON_PA, PSI_PA};
+use super::quantities::PressureDifference;
 use crate::error::Error;
 use crate::range::{ABSOLUTE_PRESSURE, BAROMETER, GAUGE_PRESSURE};
 
@@ -62,6 +63,15 @@ pub enum Pressure {
 }
 
 /// The pressure of the air around the gauge, and how well it is known.
+///
+/// ```
+/// use coldloop::units::{AbsolutePressure, Surroundings};
+/// let garage = Surroundings::at_altitude(1_600.0)?;
+/// assert!((garage.pressure().kpa() - 83.5).abs() < 0.1);
+/// let measured = Surroundings::measured(AbsolutePressure::from_kpa(83.9))?;
+/// assert!(measured.standard_uncertainty() < garage.standard_uncertainty());
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Surroundings {
     pa: f64,
@@ -242,20 +252,20 @@ impl Surroundings {
         })
     }
 
-    /// The air pressure as it was known elsewhere, with its standard uncertainty, Pa.
+    /// The air pressure as it was known elsewhere, with its standard uncertainty.
     ///
     /// Errors: as [`Self::measured`]; `OutOfRange` for an uncertainty below zero.
     ///
     /// ```
     /// use coldloop::units::{AbsolutePressure, Surroundings};
     /// let yard = Surroundings::at_altitude(1_600.0)?;
-    /// assert_eq!(Surroundings::known(yard.pressure(), yard.standard_uncertainty_pa())?, yard);
+    /// assert_eq!(Surroundings::known(yard.pressure(), yard.standard_uncertainty())?, yard);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
-    pub fn known(air: AbsolutePressure, standard_uncertainty_pa: f64) -> Result<Self, Error> {
+    pub fn known(air: AbsolutePressure, standard_uncertainty: PressureDifference) -> Result<Self, Error> {
         Ok(Self {
             pa: BAROMETER.check(air.pa)?,
-            standard_uncertainty_pa: ABSOLUTE_PRESSURE.check(standard_uncertainty_pa)?,
+            standard_uncertainty_pa: ABSOLUTE_PRESSURE.check(standard_uncertainty.pa())?,
         })
     }
 
@@ -264,10 +274,10 @@ impl Surroundings {
         AbsolutePressure { pa: self.pa }
     }
 
-    /// Standard uncertainty (one sigma) of that pressure, Pa: 100 Pa when measured, 700 Pa (the weather) when taken from
+    /// Standard uncertainty (one sigma) of that pressure: 100 Pa when measured, 700 Pa (the weather) when taken from
     /// the altitude.
-    pub const fn standard_uncertainty_pa(self) -> f64 {
-        self.standard_uncertainty_pa
+    pub const fn standard_uncertainty(self) -> PressureDifference {
+        PressureDifference::from_pa(self.standard_uncertainty_pa)
     }
 }
 

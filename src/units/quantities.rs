@@ -136,6 +136,7 @@ quantity! {
     TimeSpan in seconds from from_seconds: "seconds";
     minutes from from_minutes: "minutes" = MINUTE_S, in 1.0;
     hours from from_hours: "hours" = HOUR_S, in 1.0;
+    years from from_years: "years of 365.25 days" = YEAR_S, in 1.0;
 }
 
 quantity! {
@@ -160,8 +161,152 @@ quantity! {
     kj_kg from from_kj_kg: "kilojoules per kilogram" = 1_000.0, in 1.0;
 }
 
+quantity! {
+    /// Entropy by mass.
+    ///
+    /// ```
+    /// use coldloop::units::SpecificEntropy;
+    /// assert_eq!(SpecificEntropy::from_kj_kg_k(1.7).j_kg_k(), 1_700.0);
+    /// ```
+    SpecificEntropy in j_kg_k from from_j_kg_k: "joules per kilogram and kelvin";
+    kj_kg_k from from_kj_kg_k: "kilojoules per kilogram and kelvin" = 1_000.0, in 1.0;
+}
+
+quantity! {
+    /// Heat that warms a kilogram by a kelvin. Its unit is that of an entropy, which it is not:
+    ///
+    /// ```compile_fail,E0308
+    /// use coldloop::{Reference, Refrigerant, units::{AbsolutePressure, SpecificHeat}};
+    /// let p = AbsolutePressure::from_kpa(300.0);
+    /// let _ = Refrigerant::R134a.state_ps(p, SpecificHeat::from_j_kg_k(1_700.0), Reference::Iir);
+    /// ```
+    ///
+    /// ```
+    /// use coldloop::{Reference, Refrigerant, units::celsius};
+    /// let liquid = Refrigerant::R134a.state_tq(celsius(0.0), 0.0, Reference::Iir)?.response.expect("one phase");
+    /// assert!((liquid.cp.j_kg_k() - 1_341.0).abs() < 3.0);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    SpecificHeat in j_kg_k from from_j_kg_k: "joules per kilogram and kelvin";
+}
+
+quantity! {
+    /// Mass by volume.
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, Reference, units::celsius};
+    /// let liquid = Refrigerant::R134a.state_tq(celsius(0.0), 0.0, Reference::Iir)?;
+    /// assert!((liquid.density().kg_m3() - 1_294.8).abs() < 0.5);
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    Density in kg_m3 from from_kg_m3: "kilograms per cubic metre";
+}
+
+quantity! {
+    /// Amount of substance by volume, which is what an equation of state takes.
+    ///
+    /// It is no density by mass:
+    ///
+    /// ```compile_fail,E0308
+    /// use coldloop::{Reference, Refrigerant, units::{Density, celsius}};
+    /// let _ = Refrigerant::R134a.state_t_rho(celsius(10.0), Density::from_kg_m3(10.0), Reference::Iir);
+    /// ```
+    MolarDensity in mol_m3 from from_mol_m3: "moles per cubic metre";
+}
+
+quantity! {
+    /// A mass: of a charge, of oil.
+    ///
+    /// ```
+    /// use coldloop::units::Mass;
+    /// assert_eq!(Mass::from_g(850.0).kg(), 0.85);
+    /// ```
+    Mass in kg from from_kg: "kilograms";
+    g from from_g: "grams" = 1.0, in 1_000.0;
+}
+
+quantity! {
+    /// Mass by time: the flow of a refrigerant, a leak.
+    ///
+    /// ```
+    /// use coldloop::units::MassFlow;
+    /// assert!((MassFlow::from_g_per_year(31.557_6).kg_s() - 1e-9).abs() < 1e-20);
+    /// ```
+    MassFlow in kg_s from from_kg_s: "kilograms per second";
+    g_per_year from from_g_per_year: "grams per year of 365.25 days" = 1.0, in 1_000.0 * YEAR_S;
+}
+
+quantity! {
+    /// A volume: of a circuit, of a hose.
+    ///
+    /// ```
+    /// use coldloop::units::Volume;
+    /// assert_eq!(Volume::from_litres(2.2).m3(), 0.0022);
+    /// ```
+    Volume in m3 from from_m3: "cubic metres";
+    litres from from_litres: "litres" = 1.0, in 1_000.0;
+}
+
+quantity! {
+    /// How fast a pressure rises.
+    ///
+    /// ```
+    /// use coldloop::units::PressureRate;
+    /// assert!((PressureRate::from_microns_per_minute(45.0).pa_s() - 0.1).abs() < 1e-4);
+    /// ```
+    PressureRate in pa_s from from_pa_s: "pascals per second";
+    microns_per_minute from from_microns_per_minute: "microns of mercury per minute" = MICRON_PA, in MINUTE_S;
+}
+
+quantity! {
+    /// A flow of heat, or of work.
+    ///
+    /// ```
+    /// use coldloop::units::Power;
+    /// assert_eq!(Power::from_kw(5.2).w(), 5_200.0);
+    /// ```
+    Power in w from from_w: "watts";
+    kw from from_kw: "kilowatts" = 1_000.0, in 1.0;
+}
+
+quantity! {
+    /// Dynamic viscosity.
+    ///
+    /// ```
+    /// use coldloop::{Reference, Refrigerant, units::{DynamicViscosity, celsius}};
+    /// let liquid = Refrigerant::R134a.state_tq(celsius(25.0), 0.0, Reference::Iir)?;
+    /// assert!(Refrigerant::R134a.viscosity(&liquid)? > DynamicViscosity::from_pa_s(190e-6));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    DynamicViscosity in pa_s from from_pa_s: "pascal seconds";
+}
+
+quantity! {
+    /// Thermal conductivity.
+    ///
+    /// ```
+    /// use coldloop::{Reference, Refrigerant, units::{ThermalConductivity, celsius}};
+    /// let vapour = Refrigerant::R134a.state_tq(celsius(0.0), 1.0, Reference::Iir)?;
+    /// assert!(Refrigerant::R134a.conductivity(&vapour)? < ThermalConductivity::from_w_m_k(0.012));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    ThermalConductivity in w_m_k from from_w_m_k: "watts per metre and kelvin";
+}
+
+quantity! {
+    /// Surface tension.
+    ///
+    /// ```
+    /// use coldloop::{Refrigerant, units::{SurfaceTension, celsius}};
+    /// assert!(Refrigerant::R134a.surface_tension(celsius(25.0))? < SurfaceTension::from_n_m(8.3e-3));
+    /// # Ok::<(), coldloop::Error>(())
+    /// ```
+    SurfaceTension in n_m from from_n_m: "newtons per metre";
+}
+
 const MINUTE_S: f64 = 60.0;
 const HOUR_S: f64 = 3_600.0;
+const YEAR_S: f64 = 365.25 * 24.0 * HOUR_S;
 
 /// A quantity that is measured or calculated with an uncertainty.
 ///

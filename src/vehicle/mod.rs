@@ -1,8 +1,8 @@
-//! The vehicle: what it has, the conditions it stands in, and the steady model of its whole air conditioning.
+//! The vehicle: its system, its conditions, and the steady model of its whole air conditioning.
 //!
-//! From the ground up: `description` (what is said of a vehicle), `working_fluid` (the refrigerant of the circuit), `parts` (compressor,
-//! exchangers, expansion devices), `circuit` (all of them in balance), `operation` (what the vehicle reads), `population`
-//! (vehicles as they come). A room uses those before it; `tests/layers.rs` holds that.
+//! From the ground up: `description` (system, parts, conditions, faults), `working_fluid` (the refrigerant of the circuit),
+//! `parts` (compressor, exchangers, expansion devices), `circuit` (all of them in balance), `operation` (what the vehicle
+//! reads), `population` (vehicles drawn from makes). A room uses those before it; `tests/layers.rs` checks that.
 
 mod circuit;
 mod description;

@@ -4,7 +4,9 @@ use crate::{Answered, LIMIT_95, differ, no_answer};
 use coldloop::circuit::{Estimate, FeatureVector};
 use coldloop::diagnosis::{Deviation, Diagnosis};
 use coldloop::expected::{Band, Bands, SoundModel};
-use coldloop::units::{AbsolutePressure, GaugePressure, Temperature, difference_in_kelvins, in_kelvins};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, Temperature, difference_in_kelvins, in_kelvins, kelvins_difference,
+};
 use coldloop::{Fault, Feature, QualityNote, RestFinding, VerdictKind};
 
 /// Whether every pressure has a saturation temperature that counts: none colder than -45 °C, none off the line.
@@ -180,13 +182,8 @@ fn derived(answer: &Diagnosis, feature: Feature) -> Option<Estimate> {
 }
 
 pub(crate) fn has_glide(one: &Answered) -> bool {
-    let glide_k = one
-        .asked
-        .case
-        .system
-        .refrigerant
-        .glide_k(AbsolutePressure::from_pa(1e6));
-    glide_k.is_ok_and(|glide_k| glide_k > 1e-9)
+    let glide = one.asked.case.system.refrigerant.glide(AbsolutePressure::from_pa(1e6));
+    glide.is_ok_and(|glide| glide > kelvins_difference(1e-9))
 }
 
 fn figures_differ(answer: &Diagnosis, d: &Deviation) -> Option<String> {

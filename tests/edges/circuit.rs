@@ -1,7 +1,7 @@
 //! Pressures at rest, gauges and feature vectors.
 
 use coldloop::circuit::{FeatureVector, Gauge, PressureMatch, Reading, Readings, at_rest};
-use coldloop::units::{AbsolutePressure, Frequency, InSi, Measurable, Pressure, Surroundings, celsius};
+use coldloop::units::{AbsolutePressure, Frequency, GaugePressure, InSi, Measurable, Pressure, Surroundings, celsius};
 use coldloop::{GaugeClass, Refrigerant};
 
 fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
@@ -143,13 +143,19 @@ fn the_pseudo_critical_temperature_is_known_within_a_third_of_a_kelvin() {
 /// Class 1.6 is 1.6 % of the span, 2.5 the like; grades of ASME B40.100 are finer in the middle half of the scale.
 #[test]
 fn a_gauge_is_off_by_its_class_of_its_span() {
-    let limit = |gauge: Gauge| gauge.limit_of_error_pa(400_000.0);
+    let limit = |gauge: Gauge| gauge.limit_of_error(GaugePressure::from_pa(400_000.0)).pa();
     assert_eq!((limit(Gauge::LOW_SIDE), limit(Gauge::HIGH_SIDE)), (17_600.0, 56_000.0));
     assert_eq!(limit(Gauge::TRANSDUCER), 87_500.0);
-    let digital = Gauge::new(GaugeClass::Digital, -100_000.0, 3_500_000.0).unwrap();
+    let scale = |class, low_pa, high_pa| {
+        Gauge::new(class, GaugePressure::from_pa(low_pa), GaugePressure::from_pa(high_pa)).unwrap()
+    };
+    let digital = scale(GaugeClass::Digital, -100_000.0, 3_500_000.0);
     assert_eq!(digital, Gauge::DIGITAL);
-    let graded = Gauge::new(GaugeClass::GradeA, -100_000.0, 900_000.0).unwrap();
-    let at = |position: f64| graded.limit_of_error_pa(-100_000.0 + 1_000_000.0 * position);
+    let graded = scale(GaugeClass::GradeA, -100_000.0, 900_000.0);
+    let at = |position: f64| {
+        let shown = GaugePressure::from_pa(-100_000.0 + 1_000_000.0 * position);
+        graded.limit_of_error(shown).pa()
+    };
     assert_eq!((at(0.249), at(0.251)), (20_000.0, 10_000.0));
     assert_eq!((at(0.749), at(0.751)), (10_000.0, 20_000.0));
 }

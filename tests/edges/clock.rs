@@ -2,7 +2,9 @@
 
 use coldloop::circuit::Reading;
 use coldloop::proof::{ChargeBook, Evacuation, Hold, Kept, Rise, Sample, VentSample, pull_down};
-use coldloop::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Surroundings, celsius};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, InSi, Mass, Measurable, Surroundings, TimeSpan, Volume, celsius,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{ChargeFinding, Compressor, EvacuationFinding, Expansion, HoldFinding, Refrigerant};
 
@@ -24,10 +26,14 @@ fn a_fall_ends_at_the_same_temperature_whenever_the_clock_starts() {
     let conditions = Conditions::new(celsius(28.0), place());
     let levels_off_k = |from_s: f64| {
         let samples = [0.0, 120.0, 240.0, 360.0, 480.0, 600.0].map(|s| VentSample {
-            after_s: from_s + s,
+            after: TimeSpan::from_seconds(from_s + s),
             vent: read(celsius(12.0 + 14.0 * f64::exp(-s / 240.0)), 0.1),
         });
-        pull_down(&system, &conditions, &samples).unwrap().levels_off_k.unwrap()
+        pull_down(&system, &conditions, &samples)
+            .unwrap()
+            .levels_off
+            .unwrap()
+            .si()
     };
     let (at_once, later) = (levels_off_k(0.0), levels_off_k(3_600.0));
     assert!((at_once.value - later.value).abs() < 1e-6, "{at_once:?} {later:?}");
@@ -42,7 +48,7 @@ fn a_hold_is_judged_alike_whenever_the_clock_starts() {
         let samples: Vec<Sample> = (0..25)
             .map(|n| 240.0 * f64::from(n))
             .map(|s| Sample {
-                after_s: from_s + s,
+                after: TimeSpan::from_seconds(from_s + s),
                 pressure: read(AbsolutePressure::from_pa(pa(s)).into(), 0.05),
             })
             .collect();
@@ -50,11 +56,11 @@ fn a_hold_is_judged_alike_whenever_the_clock_starts() {
             samples: &samples,
             warmest: read(celsius(22.0), 0.0),
             surroundings: place(),
-            volume_m3: None,
+            volume: None,
             allowed: Rise::USUAL,
         };
         let judged = hold.judge().unwrap();
-        assert_eq!(judged.held_s, 5_760.0);
+        assert_eq!(judged.held.seconds(), 5_760.0);
         judged.finding
     };
     let moist = |s: f64| 200.0 - 180.0 * f64::exp(-s / 480.0);
@@ -90,11 +96,11 @@ fn a_dial_is_off_beyond_twice_its_uncertainty() {
 fn the_rest_counts_beside_the_limit_of_the_scale() {
     let balance = |kg: f64, u_m3: f64| {
         let book = ChargeBook {
-            nominal_kg: Some(0.600),
-            tolerance_kg: Some(0.020),
-            charged_kg: Some(Reading::within(kg, 0.010)),
+            nominal: Some(Mass::from_kg(0.600)),
+            tolerance: Some(Mass::from_kg(0.020)),
+            charged: Some(Reading::within(Mass::from_kg(kg), Mass::from_kg(0.010))),
             hose: Some(Kept {
-                volume_m3: read(60e-6, u_m3),
+                volume: read(Volume::from_m3(60e-6), u_m3),
                 temperature: read(celsius(25.0), 0.0),
                 vapour: None,
             }),
@@ -103,7 +109,7 @@ fn the_rest_counts_beside_the_limit_of_the_scale() {
         book.balance().unwrap()
     };
     for u_m3 in [0.5e-6, 3e-6] {
-        let hose = balance(0.6, u_m3).hose_kg.unwrap();
+        let hose = balance(0.6, u_m3).hose.unwrap().si();
         let both = 2.0 * f64::hypot(0.010 / f64::sqrt(3.0), hose.standard_uncertainty);
         let half_kg = f64::min(0.95 * 0.010 + 2.0 * hose.standard_uncertainty, both);
         let edge_kg = 0.580 + hose.value - half_kg;

@@ -46,7 +46,7 @@ fn a_run_costs_the_time_in_which_a_system_settles() {
 fn the_high_side_is_near_its_cut_out_from_ninety_five_per_cent_on() {
     let near = |cut_out_pa: f64| {
         let mut case = case();
-        case.system.high_cut_out_pa = Some(cut_out_pa);
+        case.system.high_cut_out = Some(GaugePressure::from_pa(cut_out_pa));
         case.readings.high_side = Some(Reading::pressure(GaugePressure::from_pa(2_850_000.0), Gauge::DIGITAL));
         noted(&case, QualityNote::NearHighCutOut)
     };

@@ -47,7 +47,7 @@ fn a_vacuum_gauge_is_read_again_within_two_per_cent() {
             "[hold]\nsamples = [{{ after = '0 min', pressure = '{pa} Pa abs' }}, {{ after = '15 min', pressure = '{pa} Pa abs' }}]"
         );
         let hold = visit(&rows).prove().unwrap().hold.unwrap();
-        limit(hold.rise_pa.standard_uncertainty) / f64::sqrt(2.0)
+        limit(hold.rise.standard_uncertainty.pa()) / f64::sqrt(2.0)
     };
     assert!(near(rise_u(100.0), 2.0) && near(rise_u(36.0), 0.72));
     assert!(near(rise_u(34.0), 0.7) && near(rise_u(10.0), 0.7));
@@ -56,7 +56,7 @@ fn a_vacuum_gauge_is_read_again_within_two_per_cent() {
 /// Oil: 5 g from a measured bottle; what is poured by volume weighs 990 g a litre.
 #[test]
 fn oil_is_known_within_five_grams() {
-    let change = |tables: &str| visit(tables).prove().unwrap().charge.unwrap().oil_change_kg.unwrap();
+    let change = |tables: &str| visit(tables).prove().unwrap().charge.unwrap().oil_change.unwrap().si();
     let poured = change("[charge]\noil_added = '100 ml'");
     assert!(near(poured.value, 0.099) && near(limit(poured.standard_uncertainty), 0.005));
     let weighed = change("[charge]\noil_added = '40 g'\noil_recovered = { value = '10 g', within = '0 g' }");
@@ -71,8 +71,8 @@ fn scales_are_known_within_what_their_standards_ask_for() {
     let book = visit("[charge]\ncharged = '600 g'\nrecovered = '500 g'")
         .charge
         .unwrap();
-    assert!(near(limit(book.charged_kg.unwrap().standard_uncertainty), 0.015));
-    assert!(near(limit(book.recovered_kg.unwrap().standard_uncertainty), 0.030));
+    assert!(near(limit(book.charged.unwrap().standard_uncertainty.kg()), 0.015));
+    assert!(near(limit(book.recovered.unwrap().standard_uncertainty.kg()), 0.030));
 }
 
 /// A volume found from the parts of a circuit is known within 15 %, and what a file says counts.
@@ -86,12 +86,12 @@ fn a_volume_is_known_within_fifteen_per_cent() {
         visit(&tables).pressure_test.unwrap()
     };
     let usual = test("'2 L'");
-    assert!(near(limit(usual.volume_m3.unwrap().standard_uncertainty), 0.000_3));
-    let told = test("{ value = '2 L', within = '0.1 L' }").volume_m3.unwrap();
-    assert!(near(limit(told.standard_uncertainty), 0.000_1));
+    assert!(near(limit(usual.volume.unwrap().standard_uncertainty.m3()), 0.000_3));
+    let told = test("{ value = '2 L', within = '0.1 L' }").volume.unwrap();
+    assert!(near(limit(told.standard_uncertainty.m3()), 0.000_1));
     // A fifth of what the gauge may be off: it is the same gauge both times.
     assert!(near(
-        usual.repeatability_pa,
+        usual.repeatability.pa(),
         0.2 * usual.start.standard_uncertainty.pa()
     ));
 }
@@ -104,7 +104,7 @@ fn an_allowed_loss_is_counted_in_seconds() {
             "[pressure_test]\ngas = 'nitrogen'\nstart = '10 bar gauge'\nstart_temperature = '20 °C'\n\
              end = '9.9 bar gauge'\nend_temperature = '20 °C'\nheld = '60 min'\nallowed = '{written}'"
         );
-        visit(&tables).pressure_test.unwrap().allowed_kg_s.unwrap()
+        visit(&tables).pressure_test.unwrap().allowed.unwrap().kg_s()
     };
     for (written, seconds) in [
         ("12 g/year", 31_557_600.0),

@@ -96,7 +96,7 @@ fn a_state_is_judged_after_one_minute_or_three() {
             let Some(state) = summary.states().last() else {
                 continue;
             };
-            let s = state.seconds();
+            let s = state.lasted().seconds();
             assert!(settles || summary.phase != LogPhase::Settled, "{s} s");
             assert!(!settles || s < 55.0 || summary.phase == LogPhase::Settled, "{s} s");
             if summary.judged().next().is_some() {

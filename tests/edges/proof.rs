@@ -3,10 +3,12 @@
 use coldloop::air::water_saturation_pressure_pa;
 use coldloop::circuit::Reading;
 use coldloop::proof::{
-    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Rise, Sample, Served, VentSample, pull_down,
-    usual_tolerance_kg,
+    ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Rise, Sample, Served, VentSample, pull_down, usual_tolerance,
 };
-use coldloop::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Pressure, Surroundings, celsius, in_kelvins};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, InSi, Mass, Measurable, Pressure, PressureDifference, Surroundings, TimeSpan,
+    Volume, celsius, in_kelvins,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{ChargeFinding, Compressor, ErrorKind, EvacuationFinding, Expansion, HoldFinding, LeakFinding};
 use coldloop::{PullDownFinding, Refrigerant};
@@ -80,7 +82,7 @@ fn a_dial_that_shows_too_much_vacuum_is_off_beyond_the_weather() {
             ..evacuation(0.0, 0.0, 20.0)
         }
         .judge();
-        judged.unwrap().zero_off_pa.is_some()
+        judged.unwrap().zero_off.is_some()
     };
     assert_eq!((off(place(), 1_380.0), off(place(), 1_420.0)), (false, true));
     let barometer = Surroundings::measured(AbsolutePressure::from_pa(84_000.0)).unwrap();
@@ -89,7 +91,7 @@ fn a_dial_that_shows_too_much_vacuum_is_off_beyond_the_weather() {
 
 fn samples(readings: &[(f64, f64)], u_pa: f64) -> Vec<Sample> {
     let sample = |&(after_s, pa): &(f64, f64)| Sample {
-        after_s,
+        after: TimeSpan::from_seconds(after_s),
         pressure: read(absolute(pa), u_pa),
     };
     readings.iter().map(sample).collect()
@@ -100,7 +102,7 @@ fn held(readings: &[(f64, f64)], u_pa: f64) -> HoldFinding {
         samples: &samples(readings, u_pa),
         warmest: read(celsius(22.0), 0.0),
         surroundings: place(),
-        volume_m3: None,
+        volume: None,
         allowed: Rise::USUAL,
     };
     hold.judge().unwrap().finding
@@ -154,12 +156,12 @@ fn decay(gas: DecayGas, start_pa: f64, end_pa: f64) -> Decay {
         start_temperature: read(celsius(20.0), 0.0),
         end: read(end.into(), 0.0),
         end_temperature: read(celsius(20.0), 0.0),
-        repeatability_pa: 500.0,
-        held_s: 3_600.0,
+        repeatability: PressureDifference::from_pa(500.0),
+        held: TimeSpan::from_seconds(3_600.0),
         surroundings: place(),
-        volume_m3: None,
-        allowed_kg_s: None,
-        label_pa_gauge: None,
+        volume: None,
+        allowed: None,
+        label_pressure: None,
         served: None,
     }
 }
@@ -169,10 +171,10 @@ fn decay(gas: DecayGas, start_pa: f64, end_pa: f64) -> Decay {
 fn a_test_pressure_has_a_word_of_care_above_thirty_bar() {
     let above = |pa: f64, label: Option<f64>| {
         let test = Decay {
-            label_pa_gauge: label,
+            label_pressure: label.map(GaugePressure::from_pa),
             ..decay(DecayGas::Nitrogen, pa, pa)
         };
-        test.judge().unwrap().above_pa_gauge
+        test.judge().unwrap().above.map(GaugePressure::pa)
     };
     assert_eq!(above(2_990_000.0, None), None);
     assert_eq!(above(3_010_000.0, None), Some(3_000_000.0));
@@ -217,11 +219,11 @@ fn vapour_near_its_saturation_may_be_liquid() {
 fn a_leak_that_empties_within_a_year_sets_the_time_to_hold() {
     let test = |charge_kg: f64| {
         let test = Decay {
-            volume_m3: Some(read(0.002, 0.0)),
+            volume: Some(read(Volume::from_m3(0.002), 0.0)),
             served: Some(Served {
                 refrigerant: Refrigerant::R134a,
                 temperature: celsius(20.0),
-                charge_kg: Some(charge_kg),
+                charge: Some(Mass::from_kg(charge_kg)),
             }),
             ..decay(DecayGas::Nitrogen, 1_000_000.0, 990_000.0)
         };
@@ -229,10 +231,10 @@ fn a_leak_that_empties_within_a_year_sets_the_time_to_hold() {
     };
     let judged = test(0.6);
     // The rate that shows, at twice its least, is the charge in a year, as the mean of hole and crack.
-    let (least, most) = judged.least_seen_refrigerant_kg_s.unwrap();
-    let wanted_s = 2.0 * (least * most).sqrt() / (0.6 / (365.25 * 86_400.0)) * 3_600.0;
-    assert!((judged.needed_for_a_year_s.unwrap() / wanted_s - 1.0).abs() < 1e-9);
-    assert!((test(0.3).needed_for_a_year_s.unwrap() / wanted_s - 2.0).abs() < 1e-9);
+    let (least, most) = judged.least_seen_refrigerant.unwrap();
+    let wanted_s = 2.0 * (least.kg_s() * most.kg_s()).sqrt() / (0.6 / (365.25 * 86_400.0)) * 3_600.0;
+    assert!((judged.needed_for_a_year.unwrap().seconds() / wanted_s - 1.0).abs() < 1e-9);
+    assert!((test(0.3).needed_for_a_year.unwrap().seconds() / wanted_s - 2.0).abs() < 1e-9);
 }
 
 /// Nothing leaks out of what does not stand above the air: a test below it, and R-134a at -35 °C, 66 kPa (Tillner-Roth & Baehr 1994).
@@ -241,15 +243,15 @@ fn what_stands_below_the_air_does_not_leak_out() {
     let told = |start_pa: f64, at_c: f64| {
         let test = Decay {
             surroundings: Surroundings::SEA_LEVEL,
-            volume_m3: Some(read(0.002, 0.0)),
+            volume: Some(read(Volume::from_m3(0.002), 0.0)),
             served: Some(Served {
                 refrigerant: Refrigerant::R134a,
                 temperature: celsius(at_c),
-                charge_kg: Some(0.6),
+                charge: Some(Mass::from_kg(0.6)),
             }),
             ..decay(DecayGas::Nitrogen, start_pa, start_pa - 1_000.0)
         };
-        test.judge().unwrap().needed_for_a_year_s.is_some()
+        test.judge().unwrap().needed_for_a_year.is_some()
     };
     assert!(told(500_000.0, 20.0));
     assert!(!told(-20_000.0, 20.0) && !told(500_000.0, -35.0) && !told(-20_000.0, -35.0));
@@ -257,8 +259,8 @@ fn what_stands_below_the_air_does_not_leak_out() {
 
 fn book() -> ChargeBook {
     ChargeBook {
-        nominal_kg: Some(0.600),
-        tolerance_kg: Some(0.020),
+        nominal: Some(Mass::from_kg(0.600)),
+        tolerance: Some(Mass::from_kg(0.020)),
         ..ChargeBook::new(Refrigerant::R134a, place())
     }
 }
@@ -268,7 +270,7 @@ fn book() -> ChargeBook {
 fn a_charge_by_the_scale_alone_is_known_within_nearly_its_limit() {
     let now = |kg: f64| {
         let book = ChargeBook {
-            charged_kg: Some(Reading::within(kg, 0.010)),
+            charged: Some(Reading::within(Mass::from_kg(kg), Mass::from_kg(0.010))),
             ..book()
         };
         book.balance().unwrap().now.unwrap()
@@ -296,19 +298,19 @@ fn a_charge_by_the_scale_alone_is_known_within_nearly_its_limit() {
 #[test]
 fn what_stays_in_the_hose_counts_with_twice_its_uncertainty() {
     let hose = Kept {
-        volume_m3: read(60e-6, 3e-6),
+        volume: read(Volume::from_m3(60e-6), 3e-6),
         temperature: read(celsius(25.0), 0.0),
         vapour: None,
     };
     let now = |kg: f64| {
         let book = ChargeBook {
-            charged_kg: Some(read(kg, 0.0)),
+            charged: Some(read(Mass::from_kg(kg), 0.0)),
             hose: Some(hose),
             ..book()
         };
         book.balance().unwrap()
     };
-    let in_hose = now(0.6).hose_kg.unwrap();
+    let in_hose = now(0.6).hose.unwrap().si();
     let edge_kg = 0.580 + in_hose.value - 2.0 * in_hose.standard_uncertainty;
     assert!((in_hose.standard_uncertainty / in_hose.value - 0.05).abs() < 1e-6);
     assert_eq!(now(edge_kg - 2e-4).now, Some(ChargeFinding::Under));
@@ -318,7 +320,7 @@ fn what_stays_in_the_hose_counts_with_twice_its_uncertainty() {
 /// 15 g up to a charge of 300 g, 5 % from there on.
 #[test]
 fn the_usual_tolerance_is_the_larger_of_two() {
-    let kg = |nominal_kg: f64| usual_tolerance_kg(nominal_kg);
+    let kg = |nominal_kg: f64| usual_tolerance(Mass::from_kg(nominal_kg)).kg();
     assert_eq!((kg(0.250), kg(0.290)), (0.015, 0.015));
     assert!((kg(0.320) - 0.016).abs() < 1e-12 && (kg(1.0) - 0.050).abs() < 1e-12);
 }
@@ -327,10 +329,10 @@ fn the_usual_tolerance_is_the_larger_of_two() {
 #[test]
 fn what_a_recovery_leaves_is_a_twentieth_at_most() {
     let book = ChargeBook {
-        recovered_kg: Some(read(0.950, 0.0)),
+        recovered: Some(read(Mass::from_kg(0.950), 0.0)),
         ..book()
     };
-    let found = book.balance().unwrap().found_kg.unwrap();
+    let found = book.balance().unwrap().charge_found.unwrap().si();
     assert!((found.value - 0.975).abs() < 1e-12, "{found:?}");
     assert!((found.standard_uncertainty - 0.025 / f64::sqrt(3.0)).abs() < 1e-12);
 }
@@ -339,13 +341,13 @@ fn what_a_recovery_leaves_is_a_twentieth_at_most() {
 #[test]
 fn vapour_above_its_saturation_is_refused() {
     let hose = |pa: f64| Kept {
-        volume_m3: read(60e-6, 0.0),
+        volume: read(Volume::from_m3(60e-6), 0.0),
         temperature: read(celsius(25.0), 0.0),
         vapour: Some(read(absolute(pa), 0.0)),
     };
     let kept = |pa: f64| {
         let book = ChargeBook {
-            charged_kg: Some(read(0.6, 0.0)),
+            charged: Some(read(Mass::from_kg(0.6), 0.0)),
             hose: Some(hose(pa)),
             ..book()
         };
@@ -362,7 +364,7 @@ fn vent(readings_c: &[f64]) -> PullDownFinding {
         .iter()
         .enumerate()
         .map(|(n, &c)| VentSample {
-            after_s: 120.0 * (n as f64 + 1.0),
+            after: TimeSpan::from_seconds(120.0 * (n as f64 + 1.0)),
             vent: read(celsius(c), 0.0),
         })
         .collect();
@@ -387,14 +389,14 @@ fn a_rise_of_the_vent_stands_out_from_its_thermometer() {
     let conditions = Conditions::new(celsius(28.0), place());
     // A fall that does not slow has no end.
     let straight = [0.0, 1.0, 2.0, 3.0].map(|n| VentSample {
-        after_s: 120.0 * n,
+        after: TimeSpan::from_seconds(120.0 * n),
         vent: read(celsius(30.0 - 2.0 * n), 0.0),
     });
     let fall = pull_down(&system, &conditions, &straight).unwrap();
-    assert_eq!((fall.finding, fall.levels_off_k), (PullDownFinding::CannotTell, None));
+    assert_eq!((fall.finding, fall.levels_off), (PullDownFinding::CannotTell, None));
     let climbs = |by_k: f64| {
         let at = |after_s: f64, c: f64| VentSample {
-            after_s,
+            after: TimeSpan::from_seconds(after_s),
             vent: read(celsius(c), 0.5),
         };
         let samples = [at(120.0, 24.0), at(240.0, 5.0), at(360.0, 5.0 + by_k)];

@@ -6,7 +6,10 @@ use coldloop::diagnosis::{Case, Settings};
 use coldloop::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Rise, Sample, VentSample, prove, pull_down,
 };
-use coldloop::units::{AbsolutePressure, GaugePressure, InSi, Measurable, Surroundings, celsius, in_kelvins};
+use coldloop::units::{
+    AbsolutePressure, GaugePressure, InSi, Mass, MassFlow, Measurable, PressureDifference, Surroundings, TimeSpan,
+    Volume, celsius, in_kelvins,
+};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     Compressor, Expansion, Feature, GaugeClass, HoldFinding, LeakFinding, Refrigerant, RepairFinding, Thermometer,
@@ -36,12 +39,12 @@ fn decay() -> Decay {
         start_temperature: read(celsius(20.0), 0.0),
         end: pressure(9.9),
         end_temperature: read(celsius(20.0), 0.0),
-        repeatability_pa: 500.0,
-        held_s: 3_600.0,
+        repeatability: PressureDifference::from_pa(500.0),
+        held: TimeSpan::from_seconds(3_600.0),
         surroundings: place(),
-        volume_m3: None,
-        allowed_kg_s: None,
-        label_pa_gauge: None,
+        volume: None,
+        allowed: None,
+        label_pressure: None,
         served: None,
     }
 }
@@ -54,7 +57,7 @@ fn the_boiling_point_moves_with_the_pressure() {
         coldest: read(celsius(20.0), 0.0),
         surroundings: place(),
     };
-    let told = evacuation.judge().unwrap().boiling_point_k.unwrap();
+    let told = evacuation.judge().unwrap().boiling_point.unwrap().si();
     let [low, high] = [800.0, 1_200.0].map(|pa| water_boiling_point_k(pa).unwrap());
     assert!(
         (told.standard_uncertainty - 0.5 * (high - low)).abs() < 1e-9,
@@ -66,17 +69,17 @@ fn the_boiling_point_moves_with_the_pressure() {
 #[test]
 fn a_leak_rate_is_known_as_well_as_the_volume() {
     let samples = [0.0, 600.0, 1_200.0].map(|s| Sample {
-        after_s: s,
+        after: TimeSpan::from_seconds(s),
         pressure: read(AbsolutePressure::from_pa(3_000.0 + s).into(), 0.0),
     });
     let hold = Hold {
         samples: &samples,
         warmest: read(celsius(22.0), 0.0),
         surroundings: place(),
-        volume_m3: Some(read(0.002, 0.000_2)),
+        volume: Some(read(Volume::from_m3(0.002), 0.000_2)),
         allowed: Rise::USUAL,
     };
-    let rate = hold.judge().unwrap().air_kg_s.unwrap();
+    let rate = hold.judge().unwrap().air.unwrap().si();
     assert!((rate.standard_uncertainty / rate.value - 0.1).abs() < 1e-9, "{rate:?}");
 }
 
@@ -85,15 +88,15 @@ fn a_leak_rate_is_known_as_well_as_the_volume() {
 fn what_a_hose_holds_moves_with_its_temperature() {
     let hose = |c: f64, u_k: f64| {
         let book = ChargeBook {
-            charged_kg: Some(read(0.6, 0.0)),
+            charged: Some(read(Mass::from_kg(0.6), 0.0)),
             hose: Some(Kept {
-                volume_m3: read(60e-6, 0.0),
+                volume: read(Volume::from_m3(60e-6), 0.0),
                 temperature: read(celsius(c), u_k),
                 vapour: None,
             }),
             ..ChargeBook::new(Refrigerant::R134a, place())
         };
-        book.balance().unwrap().hose_kg.unwrap()
+        book.balance().unwrap().hose.unwrap().si()
     };
     let per_k = hose(24.5, 0.0).value - hose(25.5, 0.0).value;
     let told = hose(25.0, 3.0).standard_uncertainty;
@@ -105,15 +108,15 @@ fn what_a_hose_holds_moves_with_its_temperature() {
 fn vapour_in_a_hose_moves_with_temperature_and_pressure() {
     let hose = |c: f64, u_k: f64, u_pa: f64| {
         let book = ChargeBook {
-            charged_kg: Some(read(0.6, 0.0)),
+            charged: Some(read(Mass::from_kg(0.6), 0.0)),
             hose: Some(Kept {
-                volume_m3: read(60e-6, 0.0),
+                volume: read(Volume::from_m3(60e-6), 0.0),
                 temperature: read(celsius(c), u_k),
                 vapour: Some(read(AbsolutePressure::from_pa(400_000.0).into(), u_pa)),
             }),
             ..ChargeBook::new(Refrigerant::R134a, place())
         };
-        book.balance().unwrap().hose_kg.unwrap()
+        book.balance().unwrap().hose.unwrap().si()
     };
     let per_k = hose(24.5, 0.0, 0.0).value - hose(25.5, 0.0, 0.0).value;
     let by_temperature = hose(25.0, 3.0, 0.0).standard_uncertainty;
@@ -133,7 +136,7 @@ fn the_pressure_of_water_moves_with_the_coldest_part() {
         coldest: read(celsius(20.0), 2.0),
         surroundings: place(),
     };
-    let told = evacuation.judge().unwrap().water_pa;
+    let told = evacuation.judge().unwrap().water.si();
     let [low, high] = [19.0, 21.0].map(|c| water_saturation_pressure_pa(in_kelvins(celsius(c))).unwrap());
     assert!(
         (told.standard_uncertainty / (high - low) - 1.0).abs() < 0.01,
@@ -147,19 +150,19 @@ fn the_pressure_of_water_moves_with_the_coldest_part() {
 fn two_readings_of_a_hold_tell_a_mean_rate() {
     let hold = |rise_pa: f64, held_s: f64, u_pa: f64, allowed: Rise| {
         let samples = [(0.0, 50.0), (held_s, 50.0 + rise_pa)].map(|(after_s, pa)| Sample {
-            after_s,
+            after: TimeSpan::from_seconds(after_s),
             pressure: read(AbsolutePressure::from_pa(pa).into(), u_pa),
         });
         let hold = Hold {
             samples: &samples,
             warmest: read(celsius(22.0), 0.0),
             surroundings: place(),
-            volume_m3: Some(read(0.002, 0.0)),
+            volume: Some(read(Volume::from_m3(0.002), 0.0)),
             allowed,
         };
         hold.judge().unwrap()
     };
-    let rate = hold(1_200.0, 1_200.0, 3.0, Rise::USUAL).air_kg_s.unwrap();
+    let rate = hold(1_200.0, 1_200.0, 3.0, Rise::USUAL).air.unwrap().si();
     assert!((rate.value / 2.360_6e-8 - 1.0).abs() < 1e-3, "{rate:?}");
     let of_rise = 3.0 * f64::sqrt(2.0) / 1_200.0;
     assert!(
@@ -168,8 +171,8 @@ fn two_readings_of_a_hold_tell_a_mean_rate() {
     );
     // 6 Pa in ten minutes are allowed: 12 Pa in twenty.
     let allowed = Rise {
-        rise_pa: 6.0,
-        over_s: 600.0,
+        rise: PressureDifference::from_pa(6.0),
+        over: TimeSpan::from_seconds(600.0),
     };
     let tight = |rise_pa: f64| hold(rise_pa, 1_200.0, 0.0, allowed).finding == HoldFinding::Tight;
     assert_eq!((tight(11.9), tight(12.1)), (true, false));
@@ -183,7 +186,7 @@ fn slopes_are_those_of_least_squares() {
         let samples: Vec<Sample> = readings
             .iter()
             .map(|&(after_s, pa)| Sample {
-                after_s,
+                after: TimeSpan::from_seconds(after_s),
                 pressure: read(AbsolutePressure::from_pa(pa).into(), 0.3),
             })
             .collect();
@@ -191,7 +194,7 @@ fn slopes_are_those_of_least_squares() {
             samples: &samples,
             warmest: read(celsius(22.0), 0.0),
             surroundings: place(),
-            volume_m3: None,
+            volume: None,
             allowed: Rise::USUAL,
         };
         hold.judge().unwrap()
@@ -204,9 +207,9 @@ fn slopes_are_those_of_least_squares() {
         (1_200.0, 50.0),
     ]);
     let wanted = 0.3 / f64::sqrt(2.0 * 300.0 * 300.0);
-    assert!((even.early_pa_s.unwrap().standard_uncertainty / wanted - 1.0).abs() < 1e-9);
+    assert!((even.early.unwrap().standard_uncertainty.pa_s() / wanted - 1.0).abs() < 1e-9);
     let crowded = hold(&[(0.0, 50.0), (10.0, 50.0), (20.0, 50.0), (30.0, 50.0), (1_200.0, 61.7)]);
-    assert!((crowded.late_pa_s.unwrap().value - 0.01).abs() < 1e-9, "{crowded:?}");
+    assert!((crowded.late.unwrap().value.pa_s() - 0.01).abs() < 1e-9, "{crowded:?}");
     // Down and up again is no fall, though the first half of it is.
     let dip = hold(&[
         (0.0, 100.0),
@@ -229,7 +232,7 @@ fn a_saturated_circuit_ends_at_saturation() {
         ..decay()
     };
     let told = test.judge().unwrap();
-    assert!((told.tight_end_pa / 665_400.0 - 1.0).abs() < 1e-3, "{told:?}");
+    assert!((told.tight_end.pa() / 665_400.0 - 1.0).abs() < 1e-3, "{told:?}");
 }
 
 /// A rate leaks where all of its 95 % interval lies above what is allowed, is tight where all of it lies below, and else unclear.
@@ -237,13 +240,13 @@ fn a_saturated_circuit_ends_at_saturation() {
 fn a_rate_is_held_against_what_is_allowed() {
     let judged = |allowed_kg_s: Option<f64>| {
         let test = Decay {
-            volume_m3: Some(read(0.002, 0.0)),
-            allowed_kg_s,
+            volume: Some(read(Volume::from_m3(0.002), 0.0)),
+            allowed: allowed_kg_s.map(MassFlow::from_kg_s),
             ..decay()
         };
         test.judge().unwrap()
     };
-    let rate = judged(None).rate_kg_s.unwrap();
+    let rate = judged(None).rate.unwrap().si();
     let end = |side: f64| rate.value + side * 2.0 * rate.standard_uncertainty;
     let found = |allowed: f64| judged(Some(allowed)).finding;
     assert_eq!(
@@ -261,11 +264,11 @@ fn a_rate_is_held_against_what_is_allowed() {
 fn where_a_vent_levels_off_is_as_good_as_its_thermometer() {
     let spread = |u_k: f64| {
         let samples = [0.0, 120.0, 240.0, 360.0, 480.0, 600.0].map(|s| VentSample {
-            after_s: s,
+            after: TimeSpan::from_seconds(s),
             vent: read(celsius(12.0 + 14.0 * f64::exp(-s / 240.0)), u_k),
         });
         let fall = pull_down(&system(), &Conditions::new(celsius(28.0), place()), &samples).unwrap();
-        fall.levels_off_k.unwrap().standard_uncertainty
+        fall.levels_off.unwrap().si().standard_uncertainty
     };
     let ratio = spread(0.02) / spread(0.01);
     assert!((ratio - 2.0).abs() < 0.05, "{ratio}");
@@ -286,7 +289,12 @@ fn the_share_that_is_lost_is_that_of_the_pressure() {
 #[test]
 fn a_gauge_errs_alike_for_both_ways_to_write_a_pressure() {
     // The better half of a scale to 1 MPa begins at 250 kPa.
-    let graded = Gauge::new(GaugeClass::GradeA, 0.0, 1_000_000.0).unwrap();
+    let graded = Gauge::new(
+        GaugeClass::GradeA,
+        GaugePressure::from_pa(0.0),
+        GaugePressure::from_pa(1_000_000.0),
+    )
+    .unwrap();
     for (gauge, pa) in [
         (Gauge::HIGH_SIDE, 2_400_000.0),
         (graded, 240_000.0),

@@ -112,9 +112,9 @@ fn differences(refrigerant: Refrigerant, right: &[f64; 7]) -> ([f64; 6], bool) {
             let slope = p / (rho * response.dp_drho_j_mol);
             let denser = Properties::new(&isotherm, rho * (1.0 + STEP)).cp_j_kg_k;
             let steepness = slope * (denser / ours.cp_j_kg_k - 1.0).abs() / STEP;
-            worst[3] = worst[3].max(off(response.cp_j_kg_k, cp, cp * steepness.max(1.0)));
-            worst[4] = worst[4].max(off(response.w_m_s, w, w));
-            worst[5] = off(state.rho_mol_m3, rho, rho * slope.max(1.0));
+            worst[3] = worst[3].max(off(response.cp.j_kg_k(), cp, cp * steepness.max(1.0)));
+            worst[4] = worst[4].max(off(response.speed_of_sound.m_s(), w, w));
+            worst[5] = off(state.molar_density().mol_m3(), rho, rho * slope.max(1.0));
         }
         Err(error) => {
             refused = true;
@@ -246,9 +246,9 @@ fn dense_states_near_the_critical_temperature_are_found() {
             .state_tp(t_k, p_pa, Reference::Iir)
             .unwrap();
         assert!(
-            (state.rho_mol_m3 / rho_mol_m3 - 1.0).abs() < 1e-11,
+            (state.molar_density().mol_m3() / rho_mol_m3 - 1.0).abs() < 1e-11,
             "{refrigerant} {t_k} K: {}",
-            state.rho_mol_m3
+            state.molar_density().mol_m3()
         );
     }
 }

@@ -1,8 +1,8 @@
 //! The surrounding air
 //!
-//! A gauge shows the pressure above the air around it. At 1,600 m that air weighs a fifth less than at sea level, so
-//! a gauge pressure becomes absolute only with the air's own pressure: a barometer's, or the standard atmosphere's
-//! at that altitude.
+//! A gauge shows the pressure above the air around it. At 1,600 m the pressure of that air is a fifth less than at
+//! sea level, so a gauge pressure becomes absolute only with the pressure of the air: from a barometer, or from the
+//! standard atmosphere at that altitude.
 
 use crate::boundary::number;
 use crate::error::ColdloopError;

@@ -1,7 +1,7 @@
 //! The array forms: rows of numbers, a stride apart.
 //!
-//! A row is read before its answer is written, so that an answer may stand where its own row stood. A stride counts from
-//! each row to the next one in bytes, backwards where it is negative.
+//! A row is read before its answer is written, so that an answer may overwrite its own row. A stride is the number of bytes
+//! from each row to the next one; a negative stride goes backwards.
 
 use crate::boundary::{Failure, answer, known};
 use crate::error::ColdloopError;

@@ -25,7 +25,7 @@ impl From<Error> for Failure {
 /// A struct of the header that can grow: its first field is its size, as the caller set it.
 pub(crate) trait Growing: Copy {}
 
-/// One that is answered with.
+/// A struct of the header that holds an answer.
 pub(crate) trait Record: Growing {
     /// All figures NaN and all codes 0.
     const BLANK: Self;
@@ -98,7 +98,7 @@ pub(crate) fn answer(details: *mut ColdloopError, body: impl FnOnce() -> Result<
     report_to(details, outcome)
 }
 
-/// Runs `body` unless the details have no room; a panic becomes `Internal`.
+/// Runs `body` unless the struct for the details is too small; a panic becomes `Internal`.
 fn outcome<T>(details: *mut ColdloopError, body: impl FnOnce() -> Result<T, Failure>) -> Result<T, Failure> {
     if size_of_record(details).is_some_and(|size| size < size_of::<ColdloopError>()) {
         return Err(Failure::Door(ColdloopStatus::StructSize));
@@ -106,7 +106,7 @@ fn outcome<T>(details: *mut ColdloopError, body: impl FnOnce() -> Result<T, Fail
     catch_unwind(AssertUnwindSafe(body)).unwrap_or(Err(Failure::Door(ColdloopStatus::Internal)))
 }
 
-/// Fills in the details where they have room, and returns the status.
+/// Fills in the details if their struct is large enough, and returns the status.
 fn report_to(details: *mut ColdloopError, outcome: Result<(), Failure>) -> u32 {
     let report = match outcome {
         Ok(()) => ColdloopError::BLANK,
@@ -167,7 +167,7 @@ pub(crate) fn known(refrigerant: u32) -> Result<Refrigerant, Error> {
     member(refrigerant, Refrigerant::from_code)
 }
 
-/// What a code or an id that is none is answered with.
+/// The member that was found, or the failure for an unknown code or id.
 pub(crate) fn named<T>(found: Option<T>) -> Result<T, Failure> {
     found.ok_or(Failure::Library(Error::of(ErrorKind::UnknownName, Quantity::Name)))
 }

@@ -1,8 +1,8 @@
 //! Any charge: leaked, mixed, contaminated
 //!
-//! A listed refrigerant has its lines ready. Any other charge is told by its parts: refrigerants, pure or blends, by mass in
-//! any unit that they share, and air beside them. Its lines are searched in the mixture model, which takes a tenth of a
-//! millisecond or so.
+//! The saturation lines of listed refrigerants are precomputed. Any other charge is given by its parts: refrigerants, pure or
+//! blends, by mass in any common unit, and air. Its bubble and dew points are solved with the mixture model, which takes about
+//! a tenth of a millisecond.
 //!
 //!     double pressure_pa_abs;
 //!     coldloop_shares charge = {.count = 2};
@@ -22,6 +22,7 @@ use crate::names::ColdloopStatus;
 use coldloop::LeakPhase;
 use coldloop::saturation::MOST_COMPONENTS;
 use coldloop::saturation::{Charge, Shares};
+use coldloop::units::{AbsolutePressure, Density, in_kelvins, kelvins};
 use coldloop::{Error, Quantity, Refrigerant};
 use core::mem::{MaybeUninit, size_of};
 
@@ -96,7 +97,7 @@ pub struct ColdloopRemainder {
     pub has_liquid: u32,
     /// Pressure at rest above vacuum, Pa.
     pub pressure_pa_abs: f64,
-    /// Composition, which may be given back as a charge.
+    /// Composition, which can be the charge of a further call.
     pub shares: ColdloopShares,
 }
 
@@ -110,7 +111,7 @@ sized!(
     }
 );
 
-/// The same as the caller has it: places that are not in use need not be initialised.
+/// `ColdloopShares` as an argument: places that are not in use need not be initialised.
 #[repr(C)]
 #[derive(Clone, Copy)]
 struct AsGiven {
@@ -180,7 +181,7 @@ pub extern "C" fn coldloop_charge_bubble_pressure(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, pressure_pa_abs, error, |charge| {
-        charge.bubble_pressure_pa(temperature_k)
+        Ok(charge.bubble_pressure(kelvins(temperature_k))?.pa())
     })
 }
 
@@ -193,7 +194,7 @@ pub extern "C" fn coldloop_charge_dew_pressure(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, pressure_pa_abs, error, |charge| {
-        charge.dew_pressure_pa(temperature_k)
+        Ok(charge.dew_pressure(kelvins(temperature_k))?.pa())
     })
 }
 
@@ -206,7 +207,9 @@ pub extern "C" fn coldloop_charge_bubble_temperature(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, temperature_k, error, |charge| {
-        charge.bubble_temperature_k(pressure_pa_abs)
+        charge
+            .bubble_temperature(AbsolutePressure::from_pa(pressure_pa_abs))
+            .map(in_kelvins)
     })
 }
 
@@ -219,7 +222,9 @@ pub extern "C" fn coldloop_charge_dew_temperature(
     error: *mut ColdloopError,
 ) -> u32 {
     point(charge, temperature_k, error, |charge| {
-        charge.dew_temperature_k(pressure_pa_abs)
+        charge
+            .dew_temperature(AbsolutePressure::from_pa(pressure_pa_abs))
+            .map(in_kelvins)
     })
 }
 
@@ -233,11 +238,11 @@ pub extern "C" fn coldloop_charge_split(
     error: *mut ColdloopError,
 ) -> u32 {
     record(phase_split, error, || {
-        let found = charge_of(charge)?.split(temperature_k, pressure_pa_abs)?;
-        let density = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NAN, |(density, _)| *density);
-        let shares = |phase: &Option<(f64, Shares)>| phase.as_ref().map_or(NOTHING, |(_, shares)| told(shares));
+        let found = charge_of(charge)?.split(kelvins(temperature_k), AbsolutePressure::from_pa(pressure_pa_abs))?;
+        let density = |phase: &Option<(Density, Shares)>| phase.as_ref().map_or(NAN, |(density, _)| density.kg_m3());
+        let shares = |phase: &Option<(Density, Shares)>| phase.as_ref().map_or(NOTHING, |(_, shares)| told(shares));
         Ok(ColdloopPhaseSplit {
-            density_kg_m3: found.rho_kg_m3,
+            density_kg_m3: found.density.kg_m3(),
             quality: found.quality.unwrap_or(NAN),
             liquid_density_kg_m3: density(&found.liquid),
             vapour_density_kg_m3: density(&found.vapour),
@@ -248,10 +253,10 @@ pub extern "C" fn coldloop_charge_split(
     })
 }
 
-/// What is left of a charge in a circuit at rest at a temperature, which it fills with `density_kg_m3` on average (charge
-/// over inner volume), when the share `lost` (0 to 0.99) of its mass has escaped at a coldloop_hole: what escapes is as the
-/// phase at the leak_phase, in equilibrium with the rest (Rayleigh's distillation). A leak while the system runs lies between the
-/// two kinds.
+/// What is left of a charge in a circuit at rest at a temperature, when the share `lost` (0 to 0.99) of its mass has escaped
+/// as one phase. `density_kg_m3` is the charge before the leak over the inner volume of the circuit; `leak_phase` is a
+/// coldloop_leak_phase: the phase that escapes, in equilibrium with the rest (Rayleigh's distillation). A leak while the system
+/// runs lies between the two phases.
 ///
 /// Errors: those above; OUT_OF_RANGE also for a density at which the charge is not liquid and vapour.
 #[unsafe(no_mangle)]
@@ -266,10 +271,15 @@ pub extern "C" fn coldloop_charge_leaked(
 ) -> u32 {
     record(remainder, error, || {
         let leak_phase = member(leak_phase, LeakPhase::from_code)?;
-        let left = charge_of(charge)?.leaked(temperature_k, density_kg_m3, leak_phase, lost)?;
+        let left = charge_of(charge)?.leaked(
+            kelvins(temperature_k),
+            Density::from_kg_m3(density_kg_m3),
+            leak_phase,
+            lost,
+        )?;
         Ok(ColdloopRemainder {
             has_liquid: u32::from(left.has_liquid),
-            pressure_pa_abs: left.p_pa,
+            pressure_pa_abs: left.pressure.pa(),
             shares: told(&left.shares),
             ..ColdloopRemainder::BLANK
         })

@@ -1,7 +1,7 @@
 //! Superheat, subcooling and what else follows from readings
 //!
 //! A pressure comes with its datum: COLDLOOP_DATUM_ABSOLUTE, or COLDLOOP_DATUM_GAUGE with the pressure of the air in
-//! which the gauge was zeroed. For an absolute pressure the air is not looked at; pass 0.
+//! which the gauge was zeroed. For an absolute pressure the air is ignored; pass 0.
 //!
 //! A reading is a value with the standard uncertainty (one sigma) of its instrument, and what follows from readings
 //! carries its own: the root of the sum of squares of what the instruments, the air and the property model contribute
@@ -22,7 +22,7 @@ use coldloop::{Error, ErrorKind, GaugeClass, Quantity, Refrigerant, Thermometer}
 /// How far the suction line is above the dew point of the low-side pressure, K; negative when it reads colder than
 /// vapour of that pressure can be.
 ///
-/// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, MISSING_DATUM for one that is no datum,
+/// Errors: UNKNOWN_NAME for a number that is no coldloop_refrigerant, MISSING_DATUM for a number that is no datum,
 /// NOT_FINITE, OUT_OF_RANGE.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_superheat(
@@ -111,7 +111,7 @@ pub extern "C" fn coldloop_subcoolings(
 /// Standard uncertainty of a gauge of a coldloop_gauge_class whose scale runs from `low_pa_gauge` to `high_pa_gauge`,
 /// where it shows `shown_pa_gauge`, Pa. Source: EN 837-1:1996, ASME B40.100; electronic gauges: common practice.
 ///
-/// Errors: UNKNOWN_NAME for a number that is no coldloop_gauge_class, NOT_FINITE, OUT_OF_RANGE for a scale that is none.
+/// Errors: UNKNOWN_NAME for a number that is no coldloop_gauge_class, NOT_FINITE, OUT_OF_RANGE for a scale whose ends are equal or swapped.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_gauge_uncertainty(
     gauge_class: u32,
@@ -122,7 +122,8 @@ pub extern "C" fn coldloop_gauge_uncertainty(
     error: *mut ColdloopError,
 ) -> u32 {
     number(uncertainty_pa, error, || {
-        let gauge = Gauge::new(member(gauge_class, GaugeClass::from_code)?, low_pa_gauge, high_pa_gauge)?;
+        let [low, high] = [low_pa_gauge, high_pa_gauge].map(GaugePressure::from_pa);
+        let gauge = Gauge::new(member(gauge_class, GaugeClass::from_code)?, low, high)?;
         let shown_pa = coldloop::range::GAUGE_PRESSURE.check(shown_pa_gauge)?;
         Ok(Reading::pressure(GaugePressure::from_pa(shown_pa), gauge)
             .standard_uncertainty
@@ -167,7 +168,7 @@ pub struct ColdloopReadings {
     pub size: usize,
     /// Where both pressures count from: COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.
     pub datum: u32,
-    /// The air in which the gauges were zeroed, Pa above vacuum; not looked at for absolute pressures.
+    /// The air in which the gauges were zeroed, Pa above vacuum; ignored for absolute pressures.
     pub air_pa_abs: f64,
     /// Low side, Pa.
     pub low_side: ColdloopEstimate,
@@ -251,8 +252,8 @@ sized!(
 
 /// All that follows from readings, each figure with its uncertainty.
 ///
-/// Errors: those of coldloop_superheat for readings that cannot be; a figure for which a reading is missing, or that
-/// this refrigerant does not have there, is NaN and no error.
+/// Errors: those of coldloop_superheat for readings that are impossible. A figure for which a reading is missing, or that
+/// this refrigerant does not have there, is NaN; that is no error.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_derive(
     refrigerant: u32,
@@ -301,7 +302,7 @@ pub extern "C" fn coldloop_derive(
 pub struct ColdloopResting {
     /// sizeof(coldloop_resting), so that the struct can grow.
     pub size: usize,
-    /// A coldloop_holding.
+    /// A coldloop_pressure_match.
     pub pressure_match: u32,
     /// The pressure above that of the bubble line, Pa; where it is too high, the partial pressure of the gas, if it is gas.
     pub excess_pa: ColdloopEstimate,
@@ -322,10 +323,10 @@ sized!(
     }
 );
 
-/// Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much gas
-/// that does not condense beside it? Pressure and temperature come with their standard uncertainties. Ask it of every
-/// refrigerant to see which ones a pressure agrees with; several often do, and a second reading some 15 K warmer or colder
-/// tells more than the first, an analyser more than both. Source: Dalton's law; the method is common practice, no source.
+/// Whether a circuit or cylinder at rest, with liquid in it and at one temperature throughout, can hold this refrigerant, and how
+/// much non-condensable gas with it. Pressure and temperature have their standard uncertainties. Call it for every refrigerant to
+/// see which ones a pressure agrees with; often several do. A second reading some 15 K warmer or colder tells more than the
+/// first, an analyser more than both. Source: Dalton's law; the method is common practice, no source.
 ///
 /// Errors: as coldloop_superheat; OUT_OF_RANGE where the refrigerant has no line at that temperature.
 #[unsafe(no_mangle)]

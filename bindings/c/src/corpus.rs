@@ -1,4 +1,4 @@
-//! What the fuzzer of the door starts from and what it once found, replayed: `tests/fuzz`.
+//! Replays the inputs from which the fuzzer of the C functions starts and those that it once found: `tests/fuzz`.
 
 use std::fs;
 
@@ -18,7 +18,7 @@ fn any_text_at_the_door_keeps_its_promise() -> std::io::Result<()> {
     let mut count = 0;
     for file in fs::read_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/fuzz/corpus/boundary"))? {
         let file = file?.path();
-        // The name of a file that breaks something stands above its panic.
+        // Printed first, so that a panic is preceded by the name of the file that caused it.
         println!("{}", file.display());
         boundary::holds(&fs::read(file)?);
         count += 1;

@@ -12,13 +12,13 @@
 //!     uint32_t status = coldloop_diagnose(readings, answer, COLDLOOP_ANSWER_MAX, NULL, NULL);
 //!
 //! "settings" may say how to judge: "priors" of the faults, thresholds, "prices", the chances of "looks", and the
-//! "counts" of confirmed cases. What was done to the vehicle since may stand beside them: "pressure_test",
+//! "counts" of confirmed cases. What was done to the vehicle since may be added to them: "pressure_test",
 //! "evacuation", "hold", "charge", "pull_down" and "after", the conditions and readings after the repair.
 //!
 //! Input that cannot be read is refused: the status says why, and the answer is {"refused": {"key": ..., "value": ...,
 //! "message": ..., "mistakes": [...]}}. The message has a line for every mistake, up to a dozen, which says what to write
 //! instead; "mistakes" has the same one by one, each with "key", "value", "line", "column" and "message". Status, key and
-//! value are those of the first.
+//! value are those of the first mistake.
 //!
 //! The functions here write text as snprintf does. At most `capacity` bytes go to the buffer, the zero byte
 //! included, and `length` (may be NULL) receives the length of the whole text without it: when `length` is not less than
@@ -36,8 +36,8 @@ use coldloop::vehicle::simulate;
 use coldloop::{Error, Fault, Picture, Quantity, report};
 use core::ffi::c_char;
 
-/// Bytes that take any answer of a function which writes text, the zero byte included. A refusal may be longer where a key
-/// of the readings is.
+/// Bytes that hold any answer of a function which writes text, the zero byte included. Only a refusal may be longer, where a
+/// key of the readings is very long.
 pub const COLDLOOP_ANSWER_MAX: usize = 262_144;
 
 /// Bytes of stack that coldloop_diagnose, coldloop_report, coldloop_page_html, coldloop_plan and coldloop_prove take at most, on a 64-bit machine; a
@@ -96,7 +96,7 @@ pub extern "C" fn coldloop_page_html(
 }
 
 /// One drawing of that page, a coldloop_picture, as an SVG document by itself: the readings in their ranges, the odds, the plan, the
-/// cycle, or a curve of what was watched. The text is empty, and the status OK, where the readings have nothing to draw of it; a
+/// cycle, or a curve over time. The text is empty, and the status OK, where the readings have nothing to draw of it; a
 /// refusal is JSON as above. Errors as coldloop_diagnose; UNKNOWN_NAME for a number that is no coldloop_picture.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_picture_svg(
@@ -145,9 +145,9 @@ pub extern "C" fn coldloop_plan(
 ///      "hold": {"samples": [{"after": "0 min", "pressure": "420 micron"}, {"after": "20 min", "pressure": "450 micron"}]}}
 ///
 /// The answer is one JSON object: "pressure_test", "evacuation", "hold", "charge", "pull_down", "repair", each with its
-/// "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "closing" is what
-/// all of them tell together, with the "weakest" of them. "refused" tells what cannot be judged, and why: a bad entry silences
-/// its own table only, and is an error where nothing is left to judge.
+/// "finding", what that "says" and its figures in plain SI; null for what was not done or cannot be judged. "closing" is the
+/// judgement from all of them together, with the "weakest" of them. "refused" tells what cannot be judged, and why: a bad entry refuses
+/// only its own table, and is an error where nothing is left to judge.
 ///
 /// Errors: as coldloop_diagnose.
 #[unsafe(no_mangle)]
@@ -196,7 +196,7 @@ pub extern "C" fn coldloop_simulate(
 }
 
 /// What a program has to know to ask the right questions about a system: the "system" of a readings file, whose other tables
-/// are not looked at.
+/// are ignored.
 ///
 /// The answer is one JSON object: "faults" that the system can have (what each "says", the "measure" of its severity, its
 /// "prior", its "repair" with cost and cautions), "checks" that exist for it (with cost, cautions and the "questions" that
@@ -221,7 +221,7 @@ pub extern "C" fn coldloop_catalogue(
 /// text with one case more, to be kept and given back as the "counts" of the "settings".
 ///
 /// `readings` are those of the case, of which the system and the observations before the repair count; `cause` is the
-/// coldloop_fault that the repair confirmed, or 0 for a cause that is none of them.
+/// coldloop_fault that the repair confirmed, or 0 for a cause that is not in the list.
 ///
 /// Errors: as coldloop_diagnose; UNKNOWN_NAME for a number that is neither 0 nor a coldloop_fault.
 #[unsafe(no_mangle)]
@@ -246,7 +246,7 @@ pub extern "C" fn coldloop_record(
 }
 
 /// Counts confirmed cases, as coldloop_record does one: `cases` are lines as coldloop_evaluate takes them. A case with several
-/// causes is passed over.
+/// causes is skipped.
 ///
 /// Errors: as coldloop_diagnose, for the first line that cannot be read; nothing is counted then.
 #[unsafe(no_mangle)]
@@ -273,8 +273,9 @@ pub extern "C" fn coldloop_learn(
 /// "none-of-these" for a cause that is not in the list), and where wanted "id", "significant" (false for a fault that
 /// nobody would have noticed) and "group" (make, shop, mechanic: cases that are alike).
 ///
-/// `settings` say how to judge, as the JSON of the "settings" of readings, and stand in the place of those in the cases; empty
-/// for the usual ones. With `priors_told` 1 each cause is taken to be as common as it is in the cases; 0 as the settings have it.
+/// `settings` say how to judge, as the JSON of the "settings" of readings, and replace those in the cases; empty
+/// for the usual ones. With `priors_told` 1 the prior of each cause is its share of the cases, with 0 the priors are those of the
+/// settings.
 ///
 /// The answer is one JSON object: "cases", "refused" (lines that cannot be read or judged), "groups", the figures, each
 /// with its "value", its 95 % interval from "low" to "high" (a bootstrap over groups, or over cases where there are none) and
@@ -283,8 +284,8 @@ pub extern "C" fn coldloop_learn(
 /// "named_wrong", "missed", "not_told" and "list_holds" (significant faults), "sure_right" (odds of 0.8 and more),
 /// "log_loss", "calibration_error".
 ///
-/// Errors: as coldloop_diagnose, for the settings; OUT_OF_RANGE for another number than 0 and 1; MISSING where the priors are
-/// to be told and no case can be read. A line that cannot be read is no error.
+/// Errors: as coldloop_diagnose, for the settings; OUT_OF_RANGE for `priors_told` other than 0 and 1; MISSING where the priors are
+/// to come from the cases and no case can be read. A line that cannot be read is no error.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_evaluate(
     cases: *const c_char,

@@ -1,7 +1,7 @@
 //! Errors
 //!
-//! A status is enough to branch on; coldloop_status_text gives its sentence. Who wants to tell a user what to change
-//! passes a coldloop_error and prints coldloop_error_message:
+//! A status is enough to branch on; coldloop_status_text gives its sentence. A program that tells its user what to
+//! change passes a coldloop_error and prints coldloop_error_message:
 //!
 //!     coldloop_error error = {.size = sizeof error};
 //!     char message[256];
@@ -90,7 +90,7 @@ fn status_text(status: u32) -> &'static CStr {
     ColdloopStatus::text(status).unwrap_or(c"This is not a status of coldloop.")
 }
 
-/// One sentence for a status; for a number that is none, a sentence that says so.
+/// One sentence for a status; for a number that is no status, a sentence that says so.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_status_text(status: u32) -> *const c_char {
     status_text(status).as_ptr()

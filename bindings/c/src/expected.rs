@@ -25,8 +25,8 @@ pub struct ColdloopConditions {
     pub size: usize,
     /// A coldloop_air_source; 0 where it is not known.
     pub air_source: u32,
-    /// 1 where the compressor is driven, as seen or as a scan tool tells it, 2 where it is not; 0 where it is not known. It goes
-    /// before what any speed says.
+    /// 1 where the compressor is driven, as seen or by a scan tool, 2 where it is not; 0 where it is not known. It
+    /// overrides what any speed implies.
     pub compressor_running: u32,
     /// Air in the shade, in front of the vehicle, K.
     pub ambient_k: f64,
@@ -34,7 +34,7 @@ pub struct ColdloopConditions {
     pub air_pa_abs: f64,
     /// Relative humidity, 0 to 1; NaN where it is not known, as all that follow.
     pub relative_humidity: f64,
-    /// Speed of the engine (of an electric compressor, its own unless it is 0), revolutions per second; 0 when it stands still.
+    /// Speed of the engine, revolutions per second; 0 at standstill. For an electric compressor its own speed, of which 0 says nothing.
     pub engine_speed_hz: f64,
     /// Blower setting, 0 (off) to 1 (highest).
     pub blower: f64,
@@ -42,7 +42,7 @@ pub struct ColdloopConditions {
     pub vehicle_speed_m_s: f64,
     /// Time since the system was switched on, s.
     pub running_s: f64,
-    /// Speed of the compressor itself, as a scan tool tells it, revolutions per second; 0 when it stands still.
+    /// Speed of the compressor itself from a scan tool, revolutions per second; 0 at standstill.
     pub compressor_speed_hz: f64,
     /// Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
     pub commanded_displacement: f64,
@@ -118,8 +118,8 @@ sized!(
 /// What a sound system with this coldloop_refrigerant, coldloop_expansion and coldloop_compressor shows in these
 /// conditions.
 ///
-/// Errors: UNKNOWN_NAME for a code that is none; NOT_FINITE and OUT_OF_RANGE for conditions of which no source speaks
-/// (they speak of 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system of which none does.
+/// Errors: UNKNOWN_NAME for an unknown code; NOT_FINITE and OUT_OF_RANGE for conditions that no source covers
+/// (they cover 5 to 50 degrees Celsius and up to about 4,100 m); NOT_AVAILABLE for a system that none covers.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_expected(
     refrigerant: u32,

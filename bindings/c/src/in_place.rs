@@ -1,5 +1,5 @@
-//! Answers that stand where something given stood, memory that is not aligned, strides of every kind: what the header allows,
-//! called as C calls it. `tests/run miri` runs these under Miri, which sees what an ordinary run may survive.
+//! Answers that overwrite arguments, memory that is not aligned, strides of every kind: what the header allows,
+//! called as C calls it. `tests/run miri` runs these under Miri, which finds errors that an ordinary run may not show.
 
 use crate::charge::{ColdloopPhaseSplit, ColdloopRemainder, ColdloopShares};
 use crate::charge::{coldloop_charge_leaked, coldloop_charge_shares, coldloop_charge_split};
@@ -18,7 +18,7 @@ use core::ptr::{null, null_mut};
 const R134A: u32 = Refrigerant::R134a.code();
 const IIR: u32 = Reference::Iir.code();
 
-/// Bytes for anything, off the alignment of everything.
+/// Bytes for values of any type, aligned for none of them.
 struct Memory {
     bytes: *mut [MaybeUninit<u128>; 128],
 }
@@ -92,7 +92,7 @@ fn charge(memory: &Memory, at: usize) -> *mut ColdloopShares {
 }
 
 #[test]
-fn the_composition_of_a_charge_may_take_its_place() {
+fn the_composition_of_a_charge_may_overwrite_the_charge() {
     let (apart, same) = (Memory::new(), Memory::new());
     let given = charge(&apart, 0);
     let answer = apart.with(500, MaybeUninit::<ColdloopShares>::uninit()).cast();
@@ -131,7 +131,7 @@ fn what_a_leak_leaves_may_be_leaked_again() {
     miri,
     ignore = "minutes in the mixture model; the composition and the structs touch memory in the same way"
 )]
-fn a_charge_may_part_where_it_stood() {
+fn a_split_may_overwrite_the_charge() {
     let memory = Memory::new();
     let (apart, given) = (memory.blank(600), charge(&memory, 0));
     assert_eq!(coldloop_charge_split(given, 293.15, 500e3, apart, null_mut()), 0);
@@ -200,7 +200,7 @@ fn structs_of_different_kinds_may_share_their_memory() {
 }
 
 #[test]
-fn text_may_be_answered_where_it_was_given() {
+fn an_answer_may_overwrite_the_text_it_was_asked_with() {
     let memory = Memory::new();
     let number = memory.with(0, *b"35 psig\0").cast();
     let (mut datum, mut length) = (0, 0);

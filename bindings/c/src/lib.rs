@@ -1,8 +1,8 @@
 //! The C door of coldloop: check, convert, call, map.
 //!
 //! The modules are the chapters of `coldloop.h`, which is generated from them. Pointers arrive raw, and only
-//! `memory` reads and writes what they name: it copies all that is given before an answer is written, and makes no reference
-//! to it, since a caller may give the same memory twice. Each exported function runs inside `boundary::answer`, returns a
+//! `memory` reads and writes the memory behind them: it copies all arguments before an answer is written, and makes no reference
+//! to that memory, because a caller may pass the same memory twice. Each exported function runs inside `boundary::answer`, returns a
 //! constant, or is arithmetic that cannot panic, so that no panic crosses into C.
 
 pub mod air;

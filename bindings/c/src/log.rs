@@ -12,8 +12,8 @@
 //!
 //! Values are in SI: pressures in Pa from the datum of the recorder, temperatures in K, speeds in revolutions per second, the clutch
 //! as 1 or 0. NaN is a value that was not logged. A sample may come up to 30 s late; what is refused, ignored or doubted is counted.
-//! Memory that holds no recorder is answered with NOT_INITIALISED. A recorder is of the library that initialised it: it cannot be
-//! handed to another version.
+//! Memory that holds no recorder gives NOT_INITIALISED. A recorder belongs to the version of the library that initialised it; no
+//! other version can use it.
 
 use crate::boundary::{Failure, Growing, Record, answer, member, record, sized};
 use crate::circuit::ColdloopEstimate;
@@ -23,7 +23,7 @@ use crate::names::ColdloopStatus;
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
 use coldloop::circuit::{Estimate, Gauge, Measured};
 use coldloop::log::{CHANNELS, Datum, Fall, Instruments, LogState, Recorder, Sample, Summary};
-use coldloop::units::{Pressure, difference_in_kelvins, in_kelvins};
+use coldloop::units::{Pressure, TimeSpan, difference_in_kelvins, in_kelvins};
 use coldloop::{Channel, Error, ErrorKind, GaugeClass, LogNote, Observation, Quantity, ReadingKind, Thermometer};
 use core::ffi::c_void;
 
@@ -67,13 +67,13 @@ pub struct ColdloopInstruments {
 
 impl Growing for ColdloopInstruments {}
 
-/// How a temperature came down after the start; NaN where it was not logged or did not.
+/// How a temperature came down after the start; NaN where it was not logged or did not come down.
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct ColdloopFall {
     /// Where it started, K.
     pub from_k: f64,
-    /// Where the last quarter of the log stands, K.
+    /// Its level in the last quarter of the log, K.
     pub to_k: f64,
     /// When it had come down half of the way, s.
     pub half_s: f64,
@@ -94,9 +94,9 @@ const STAYS: ColdloopFall = ColdloopFall {
 pub struct ColdloopLogSummary {
     /// sizeof(coldloop_log_summary), so that the struct can grow.
     pub size: usize,
-    /// How its last part stands, a coldloop_log_phase.
+    /// The state of its last part, a coldloop_log_phase.
     pub phase: u32,
-    /// States of it, as coldloop_recorder_state tells them.
+    /// Number of its states, as coldloop_recorder_state gives them.
     pub states: u32,
     /// How many of them settled, or lasted long enough to be judged all the same.
     pub judged: u32,
@@ -147,7 +147,7 @@ pub struct ColdloopLogState {
     pub repeats: u32,
     /// When it began, s since the first sample.
     pub began_s: f64,
-    /// Seconds of it that the means rest on.
+    /// Seconds over which the means are taken.
     pub seconds: f64,
     /// Cycles per second.
     pub cycles_hz: ColdloopEstimate,
@@ -163,7 +163,7 @@ pub struct ColdloopLogState {
     pub high_high_pa: f64,
     /// Mean of each coldloop_channel over the state; NaN where it was not logged.
     pub means: [f64; COLDLOOP_MOST_CHANNELS],
-    /// Standard uncertainty of each mean, of what was seen and without the instrument's.
+    /// Standard uncertainty of each mean from the scatter of the samples, without that of the instrument.
     pub uncertainties: [f64; COLDLOOP_MOST_CHANNELS],
     /// How far each still drifts: the last part of the state less its mean.
     pub drifts: [f64; COLDLOOP_MOST_CHANNELS],
@@ -196,7 +196,7 @@ pub extern "C" fn coldloop_recorder_size() -> usize {
     room::<Recorder>()
 }
 
-/// Makes a recorder that has seen nothing in `size` bytes of memory, of a log whose pressures count from this datum:
+/// Makes an empty recorder in `size` bytes of memory, for a log whose pressures count from this datum:
 /// COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE.
 ///
 /// Errors: NULL_POINTER, STRUCT_SIZE for less than coldloop_recorder_size(), MISSING_DATUM; nothing is written then.
@@ -222,7 +222,7 @@ pub extern "C" fn coldloop_recorder_init(
 /// Takes `count` samples: their times, and of each the values of the coldloop_channels in `channels`.
 ///
 /// `row_stride` are the bytes from each sample to the next, `channel_stride` those from each channel to the next, so that rows of a
-/// struct and columns of arrays are served alike. Time is that of the logger's clock, s; only differences count. What cannot be is
+/// struct and columns of arrays are served alike. Time is that of the logger's clock, s; only differences count. Impossible values are
 /// refused and counted, see coldloop_log_note.
 ///
 /// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME for a number that is no coldloop_channel; no sample is taken then.
@@ -290,9 +290,9 @@ pub extern "C" fn coldloop_recorder_summary(
             states: count(now.states().len()),
             judged: count(now.judged().count()),
             recoveries: now.recoveries,
-            elapsed_s: now.elapsed_s,
-            wait_s: now.wait_s,
-            equal_after_s: now.equal_after_s.unwrap_or(NAN),
+            elapsed_s: now.elapsed.seconds(),
+            wait_s: now.wait.seconds(),
+            equal_after_s: now.equal_after.map_or(NAN, TimeSpan::seconds),
             vent: now.vent.map_or(STAYS, fall),
             cabin: now.cabin.map_or(STAYS, fall),
             notes,
@@ -321,7 +321,7 @@ pub extern "C" fn coldloop_recorder_state(
     })
 }
 
-/// A reading of the state that is known best, with its standard uncertainty: that of the instrument and that of what was seen.
+/// A reading of the state that is known best, with its standard uncertainty, from the instrument and from the scatter of the samples.
 ///
 /// `kind` is a coldloop_reading_kind; `instruments` may be NULL for the usual ones. Pa from the datum of the log, K, or cycles per
 /// second.
@@ -386,7 +386,7 @@ pub(crate) fn best(summary: &Summary) -> Result<&LogState, Error> {
     best.ok_or(Error::of(ErrorKind::Missing, Quantity::Duration))
 }
 
-/// The usual instruments where none are told.
+/// The given instruments; the usual ones for null.
 pub(crate) fn instruments_of(given_at: *const ColdloopInstruments) -> Result<Instruments, Failure> {
     let mut instruments = Instruments::default();
     if given_at.is_null() {
@@ -412,8 +412,8 @@ pub(crate) fn instruments_of(given_at: *const ColdloopInstruments) -> Result<Ins
 fn told(state: &LogState, judged: bool) -> ColdloopLogState {
     let mut told = ColdloopLogState {
         judged: u32::from(judged),
-        began_s: state.began_s(),
-        seconds: state.seconds(),
+        began_s: state.began().seconds(),
+        seconds: state.lasted().seconds(),
         ..ColdloopLogState::BLANK
     };
     for (at, channel) in Channel::ALL.into_iter().enumerate() {
@@ -430,11 +430,19 @@ fn told(state: &LogState, judged: bool) -> ColdloopLogState {
         repeats: u32::from(swing.repeats),
         cycles_hz: estimate(swing.cycles.si()),
         on_share: swing.on_share,
-        cut_out_pa: swing.cut_out_pa,
-        cut_in_pa: swing.cut_in_pa,
-        high_low_pa: swing.high_pa.0,
-        high_high_pa: swing.high_pa.1,
+        cut_out_pa: as_logged(swing.cut_out),
+        cut_in_pa: as_logged(swing.cut_in),
+        high_low_pa: swing.high_side.map_or(NAN, |(low, _)| as_logged(low)),
+        high_high_pa: swing.high_side.map_or(NAN, |(_, high)| as_logged(high)),
         ..told
+    }
+}
+
+/// The number of pascals that was logged.
+const fn as_logged(pressure: Pressure) -> f64 {
+    match pressure {
+        Pressure::Absolute(pressure) => pressure.pa(),
+        Pressure::Gauge(pressure) => pressure.pa(),
     }
 }
 
@@ -447,9 +455,9 @@ const fn estimate(estimate: Estimate) -> ColdloopEstimate {
 
 fn fall(fall: Fall) -> ColdloopFall {
     ColdloopFall {
-        from_k: fall.from_k,
-        to_k: fall.to_k,
-        half_s: fall.half_s,
+        from_k: in_kelvins(fall.from),
+        to_k: in_kelvins(fall.to),
+        half_s: fall.half.seconds(),
         falls: u32::from(fall.falls),
     }
 }

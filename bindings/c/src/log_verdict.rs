@@ -1,8 +1,8 @@
 //! What a log says of the vehicle of a session
 //!
-//! A log may hold several states, at idle and at speed for instance. coldloop_session_add_log takes the one that is known best
-//! into the visit. These two judge all of them together, beside what the session knows, and change nothing: they are what a
-//! program shows while a log runs.
+//! A log may hold several states, at idle and at speed for instance. coldloop_session_add_log adds the one that is known best
+//! to the session. The two functions here judge all of them together with what the session knows, and change nothing: a program
+//! shows their answers while a log runs.
 
 use crate::boundary::{Failure, record};
 use crate::error::ColdloopError;
@@ -34,7 +34,7 @@ pub extern "C" fn coldloop_session_log_standing(
     })
 }
 
-/// The same as the faults that were considered with their odds. Places, capacity and count as for coldloop_session_odds.
+/// The faults that were considered with their odds, from the same judgement. Places, capacity and count as for coldloop_session_odds.
 ///
 /// Errors: as coldloop_session_log_standing; `count` is 0 then.
 #[unsafe(no_mangle)]
@@ -53,7 +53,7 @@ pub extern "C" fn coldloop_session_log_odds(
     })
 }
 
-/// What is believed after all states of the log.
+/// The judgement from all states of the log.
 fn judged(
     known: &Session,
     recorder: *const c_void,

@@ -1,6 +1,6 @@
-//! The only reading and writing of the caller's memory.
+//! The only code that reads and writes the caller's memory.
 //!
-//! Everything given is copied before anything is written, and no reference to the caller's memory lives beyond the copy, so
+//! Every argument is copied before anything is written, and no reference to the caller's memory lives beyond the copy, so
 //! that an answer may overwrite what it was asked for. Nothing has to be aligned.
 
 use crate::boundary::{Failure, Growing};
@@ -14,7 +14,7 @@ pub(crate) fn read<T: Copy>(at: *const T) -> Option<T> {
     (!at.is_null()).then(|| unsafe { at.read_unaligned() })
 }
 
-/// Writes a value; null takes none.
+/// Writes a value, unless the pointer is null.
 pub(crate) fn write<T: Copy>(at: *mut T, value: T) {
     if !at.is_null() {
         // SAFETY: not null, and the header asks for room for a T there.
@@ -27,7 +27,7 @@ pub(crate) fn size_of_record<T: Growing>(record: *const T) -> Option<usize> {
     read(record.cast::<usize>())
 }
 
-/// A copy of a struct that the caller filled in, or why it is not looked at.
+/// A copy of a struct that the caller filled in, or why it is refused.
 pub(crate) fn given<T: Growing>(record: *const T) -> Result<T, Failure> {
     match size_of_record(record) {
         None => Err(Failure::Door(ColdloopStatus::NullPointer)),
@@ -65,7 +65,7 @@ pub(crate) fn write_text(text: &str, buffer: *mut c_char, capacity: usize) -> us
 
 /// A value that lives in memory of the caller from call to call.
 pub(crate) trait Kept: Sized {
-    /// Tells memory that holds one from other memory.
+    /// Distinguishes memory that holds such a value from other memory.
     const MARK: u64;
 }
 
@@ -76,12 +76,12 @@ struct Marked<T> {
     value: T,
 }
 
-/// Bytes that one takes.
+/// Bytes that such a value takes.
 pub(crate) const fn room<T: Kept>() -> usize {
     size_of::<Marked<T>>()
 }
 
-/// Nothing, where that much memory takes one.
+/// Refuses memory that is null or too small for such a value.
 pub(crate) fn has_room<T: Kept>(memory: *const c_void, size: usize) -> Result<(), Failure> {
     if memory.is_null() {
         return Err(Failure::Door(ColdloopStatus::NullPointer));
@@ -96,7 +96,7 @@ pub(crate) fn has_room<T: Kept>(memory: *const c_void, size: usize) -> Result<()
 pub(crate) fn keep<T: Kept>(memory: *mut c_void, value: &T) {
     const { assert!(!needs_drop::<T>(), "copied as bits, and never dropped") };
     write(memory.cast(), T::MARK);
-    // SAFETY: the header asks for the room of one, which `has_room` or the mark has confirmed; a value that needs no drop may
+    // SAFETY: the header asks for enough room, which `has_room` or the mark has confirmed; a value that needs no drop may
     // be there twice.
     unsafe {
         let to = memory.byte_add(offset_of!(Marked<T>, value)).cast::<u8>();
@@ -119,7 +119,7 @@ pub(crate) fn kept<T: Kept>(memory: *const c_void) -> Result<Box<T>, Failure> {
     }
 }
 
-/// Writes as many codes as fit; a null buffer takes none.
+/// Writes as many codes as fit; none into a null buffer.
 pub(crate) fn write_codes(all: impl Iterator<Item = u32>, buffer: *mut u32, capacity: usize) {
     let mut place = Answers::new(buffer, size_of::<u32>().cast_signed());
     for code in all.take(if buffer.is_null() { 0 } else { capacity }) {
@@ -143,7 +143,7 @@ impl Column {
         self.at.is_null()
     }
 
-    /// The number of this row; the next row comes next.
+    /// The number of this row; moves on to the next row.
     pub(crate) fn take(&mut self) -> f64 {
         // SAFETY: the caller has asked for no more rows than the header asks to be there.
         let number = unsafe { self.at.read_unaligned() };
@@ -188,7 +188,7 @@ impl<T: Copy> Answers<T> {
         self.at.is_null()
     }
 
-    /// Writes the answer of this row; the next row comes next.
+    /// Writes the answer of this row; moves on to the next row.
     pub(crate) fn put(&mut self, answer: T) {
         // SAFETY: as for a column.
         unsafe { self.at.write_unaligned(answer) };
@@ -232,7 +232,7 @@ mod tests {
     }
 
     #[test]
-    fn memory_that_holds_none_is_told_from_one() {
+    fn memory_without_a_value_is_refused() {
         let memory = [0_u64; 8];
         let at: *const c_void = memory.as_ptr().cast();
         assert_eq!(status(kept::<Held>(at)), ColdloopStatus::NotInitialised.code());

@@ -67,7 +67,7 @@ fn filled(out: *mut ColdloopMoistAir, error: *mut ColdloopError, air: impl FnOnc
             pressure_pa_abs: air.p_pa(),
             humidity_ratio: air.humidity_ratio(),
             relative_humidity: air.relative_humidity(),
-            // Its only error is that there is none.
+            // Its only error means that the air is too dry to have one.
             dew_point_k: air.dew_point_k().unwrap_or(NAN),
             wet_bulb_k: air.wet_bulb_k()?,
             vapour_pressure_pa: air.vapour_pressure_pa(),
@@ -80,7 +80,7 @@ fn filled(out: *mut ColdloopMoistAir, error: *mut ColdloopError, air: impl FnOnc
 
 /// Moist air of a relative humidity, 0 to 1.
 ///
-/// Errors: NOT_FINITE; OUT_OF_RANGE, also where there would be so much water that there is hardly air.
+/// Errors: NOT_FINITE; OUT_OF_RANGE, also where the water vapour would leave hardly any air.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_air_of_relative_humidity(
     temperature_k: f64,
@@ -94,7 +94,7 @@ pub extern "C" fn coldloop_air_of_relative_humidity(
     })
 }
 
-/// Moist air with this mass of water per mass of dry air; more than saturates it is OUT_OF_RANGE.
+/// Moist air with this mass of water per mass of dry air; more than saturates the air is OUT_OF_RANGE.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_air_of_humidity_ratio(
     temperature_k: f64,

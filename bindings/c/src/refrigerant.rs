@@ -48,9 +48,9 @@ pub struct ColdloopFacts {
     pub highest_pressure_pa_abs: f64,
     /// The published uncertainty of the saturation pressure, relative.
     pub saturation_uncertainty: f64,
-    /// The least that burns in air, by volume, 0 to 1; NaN for one that does not burn, and for a blend.
+    /// Lower flammability limit in air, by volume, 0 to 1; NaN for a refrigerant that does not burn, and for a blend.
     pub flammability_limit_volume: f64,
-    /// The least that burns in air, kg/m3.
+    /// Lower flammability limit in air, kg/m3.
     pub flammability_limit_kg_m3: f64,
     /// Ozone depletion potential, R-11 being 1.
     pub ozone_depletion: f64,

@@ -142,7 +142,7 @@ pub extern "C" fn coldloop_evaporating_mean(
 /// The same for an inlet of the enthalpy of the liquid line, J/kg, counted from a coldloop_reference; where liquid comes in
 /// below its bubble point, the range begins at the bubble point.
 ///
-/// Errors: as coldloop_state_pressure_enthalpy; OUT_OF_RANGE for an inlet that has boiled already.
+/// Errors: as coldloop_state_pressure_enthalpy; OUT_OF_RANGE for an inlet above the dew point.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_evaporating_mean_ph(
     refrigerant: u32,
@@ -167,7 +167,7 @@ pub struct ColdloopSaturation {
     pub size: usize,
     /// Temperature, K.
     pub temperature_k: f64,
-    /// Pressure above vacuum, Pa; of a blend that of the liquid, for the vapour lies at its dew pressure.
+    /// Pressure above vacuum, Pa; for a blend the bubble pressure, while the vapour is at its dew pressure.
     pub pressure_pa_abs: f64,
     /// Density of the liquid, kg/m3.
     pub liquid_density_kg_m3: f64,
@@ -222,18 +222,18 @@ pub extern "C" fn coldloop_saturated(
         Ok(ColdloopSaturation {
             size: 0,
             temperature_k,
-            pressure_pa_abs: liquid.p_pa,
-            liquid_density_kg_m3: liquid.rho_kg_m3,
-            vapour_density_kg_m3: vapour.rho_kg_m3,
-            liquid_enthalpy_j_kg: liquid.h_j_kg,
-            vapour_enthalpy_j_kg: vapour.h_j_kg,
-            liquid_entropy_j_kg_k: liquid.s_j_kg_k,
-            vapour_entropy_j_kg_k: vapour.s_j_kg_k,
+            pressure_pa_abs: liquid.pressure().pa(),
+            liquid_density_kg_m3: liquid.density().kg_m3(),
+            vapour_density_kg_m3: vapour.density().kg_m3(),
+            liquid_enthalpy_j_kg: liquid.enthalpy().j_kg(),
+            vapour_enthalpy_j_kg: vapour.enthalpy().j_kg(),
+            liquid_entropy_j_kg_k: liquid.entropy().j_kg_k(),
+            vapour_entropy_j_kg_k: vapour.entropy().j_kg_k(),
         })
     })
 }
 
-/// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure. The temperatures stand
+/// Dew pressures of `count` temperatures, with the bits of coldloop_dew_pressure. The temperatures are
 /// `temperature_stride` bytes apart, the pressures `pressure_stride` bytes: sizeof(double) for plain arrays, the size of a
 /// struct for one of its fields, 0 for one number that serves every row. The arrays may be the same.
 ///

@@ -13,9 +13,9 @@
 //!     coldloop_next_step next = {.size = sizeof next};
 //!     coldloop_session_next(session, &next, NULL);
 //!
-//! Somebody who was told the next step is on his way to do it: it changes only when another one saves clearly more.
-//! Memory that holds no session is answered with NOT_INITIALISED; what is refused leaves the session as it was. A session is of the
-//! library that initialised it: to hand it to another version, or to keep it, store it as a text.
+//! The next step is held, because the technician may already be on the way to do it: it changes only when another one saves
+//! clearly more. Memory that holds no session gives NOT_INITIALISED; a call that is refused leaves the session as it was. A session
+//! belongs to the version of the library that initialised it: store it as text to keep it or to hand it to another version.
 
 use crate::boundary::{Failure, Growing, Page, Record, answer, code, member, page, record, sized};
 use crate::diagnosis::refused;
@@ -55,7 +55,7 @@ impl Kept for Session {
 pub struct ColdloopVehicleSystem {
     /// sizeof(coldloop_vehicle_system), so that the struct can grow.
     pub size: usize,
-    /// The coldloop_refrigerant that the label names.
+    /// The coldloop_refrigerant on the label.
     pub refrigerant: u32,
     /// A coldloop_expansion.
     pub expansion: u32,
@@ -69,7 +69,7 @@ pub struct ColdloopVehicleSystem {
     pub sight_glass: u32,
     /// Number of evaporators, 1 or 2.
     pub evaporators: u32,
-    /// The charge that the label names, kg; NaN where it is not known, as the next.
+    /// The charge on the label, kg; NaN where it is not known, as the next field.
     pub nominal_charge_kg: f64,
     /// Pressure at which a switch or the control stops the compressor, Pa above the air.
     pub high_cut_out_pa_gauge: f64,
@@ -77,7 +77,7 @@ pub struct ColdloopVehicleSystem {
 
 impl Growing for ColdloopVehicleSystem {}
 
-/// How a visit stands. Set `size` to sizeof(coldloop_standing).
+/// The verdict of a visit, and what was done. Set `size` to sizeof(coldloop_standing).
 #[repr(C)]
 #[derive(Clone, Copy, Debug)]
 pub struct ColdloopStanding {
@@ -140,7 +140,7 @@ pub struct ColdloopNextStep {
     pub check: u32,
     /// The coldloop_fault that is to be set right, or 0.
     pub repair: u32,
-    /// 1 where the work is handed over to somebody who knows more.
+    /// 1 where the work is handed over to a specialist.
     pub hand_over: u32,
     /// The coldloop_reading_kind that the check fills, or 0.
     pub reading: u32,
@@ -178,12 +178,12 @@ pub extern "C" fn coldloop_session_size() -> usize {
     room::<Session>()
 }
 
-/// Makes a session of a vehicle of which nothing was read yet in `size` bytes of memory.
+/// Makes a session without readings in `size` bytes of memory.
 ///
 /// `settings` may be NULL, or a JSON object in the shape of the "settings" of a readings file.
 ///
 /// Errors: NULL_POINTER, STRUCT_SIZE for less than coldloop_session_size() and for structs, UNKNOWN_NAME, NOT_FINITE, OUT_OF_RANGE,
-/// INCONSISTENT for what cannot be, NOT_UTF8 and those of a readings file for settings; nothing is written then.
+/// INCONSISTENT for contradictions, NOT_UTF8 and those of a readings file for settings; nothing is written then.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_session_init(
     session: *mut c_void,
@@ -208,7 +208,7 @@ pub extern "C" fn coldloop_session_init(
 
 /// Makes a session of a text: a stored session, or the start of one from any readings file, in TOML or JSON.
 ///
-/// A refused text is told in `refusal` as coldloop_diagnose tells it; NULL takes none of it.
+/// A refusal of the text is written to `refusal` as coldloop_diagnose writes it; `refusal` may be NULL.
 ///
 /// Errors: those of coldloop_diagnose, and STRUCT_SIZE for less than coldloop_session_size(); the session is not written then.
 #[unsafe(no_mangle)]
@@ -233,7 +233,7 @@ pub extern "C" fn coldloop_session_from_text(
     })
 }
 
-/// Adds a reading of a coldloop_reading_kind, in the place of one of the same kind: Pa from the datum, K, or engagements per second,
+/// Adds a reading of a coldloop_reading_kind, which replaces one of the same kind: Pa from the datum, K, or engagements per second,
 /// with its standard uncertainty in the same unit.
 ///
 /// `datum` is COLDLOOP_DATUM_GAUGE or COLDLOOP_DATUM_ABSOLUTE for a pressure, and does not matter otherwise;
@@ -299,7 +299,7 @@ pub extern "C" fn coldloop_session_add_observation(
 /// Adds how a coldloop_check came out, a coldloop_result_kind: yes or no; of a check with two questions with the coldloop_observation
 /// to which a yes belongs, 0 otherwise.
 ///
-/// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME; MISSING for a figure of which only the side is told, INCONSISTENT.
+/// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME; MISSING for a check whose result is a number (add it as a reading), INCONSISTENT.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_session_add_outcome(
     session: *mut c_void,
@@ -318,7 +318,7 @@ pub extern "C" fn coldloop_session_add_outcome(
     })
 }
 
-/// Puts other conditions in the place of those that were given. Errors: as coldloop_session_init.
+/// Replaces the conditions. Errors: as coldloop_session_init.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_session_set_conditions(
     session: *mut c_void,
@@ -330,8 +330,8 @@ pub extern "C" fn coldloop_session_set_conditions(
     })
 }
 
-/// Notes that a coldloop_fault was set right: what is added from now on is of the vehicle after it. With 0 for `helped` it is a repair
-/// that did not help: its fault is ruled out, and all that was read still holds.
+/// Notes that a coldloop_fault was repaired: what is added from now on describes the vehicle after the repair. With 0 for `helped`
+/// the repair did not help: its fault is ruled out, and all readings still hold.
 ///
 /// Errors: NULL_POINTER, NOT_INITIALISED, UNKNOWN_NAME, OUT_OF_RANGE for another `helped` than 0 and 1, INCONSISTENT for a fault that
 /// the system cannot have.
@@ -477,7 +477,7 @@ pub extern "C" fn coldloop_session_text(
     })
 }
 
-/// How a visit stands by what is believed.
+/// The state of a visit by a judgement.
 pub(crate) fn standing_of(judgement: &Judgement, known: &Session) -> ColdloopStanding {
     let verdict = judgement.verdict();
     let mut told = ColdloopStanding {
@@ -495,7 +495,7 @@ pub(crate) fn standing_of(judgement: &Judgement, known: &Session) -> ColdloopSta
     told
 }
 
-/// Writes the odds by what `body` believes of a session.
+/// Writes the odds by the judgement that `body` makes of a session.
 pub(crate) fn odds_of(
     faults: *mut ColdloopRankedFault,
     capacity: usize,
@@ -529,7 +529,7 @@ pub(crate) fn odds_of(
     status
 }
 
-/// Runs `body` on a copy of the session, which takes its place where nothing is refused.
+/// Runs `body` on a copy of the session, which replaces the session if nothing is refused.
 fn changed(
     session: *mut c_void,
     error: *mut ColdloopError,

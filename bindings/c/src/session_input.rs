@@ -1,11 +1,11 @@
-//! What a caller tells a session, checked and converted.
+//! The arguments of session functions, checked and converted.
 
 use crate::boundary::{known, member};
 use crate::session::ColdloopVehicleSystem;
 use crate::units::{COLDLOOP_DATUM_ABSOLUTE, COLDLOOP_DATUM_GAUGE};
 use coldloop::circuit::{Measured, Reading};
 use coldloop::units::{
-    AbsolutePressure, Frequency, GaugePressure, Pressure, PressureDifference, kelvins, kelvins_difference,
+    AbsolutePressure, Frequency, GaugePressure, Mass, Pressure, PressureDifference, kelvins, kelvins_difference,
 };
 use coldloop::vehicle::System;
 use coldloop::{Compressor, Error, ErrorKind, Expansion, HighPort, LowPort, Quantity, ReadingKind};
@@ -98,8 +98,8 @@ pub(crate) fn system_of(given: &ColdloopVehicleSystem) -> Result<System, Error> 
         member(given.compressor, Compressor::from_code)?,
     );
     let some = |value: f64| (!value.is_nan()).then_some(value);
-    system.nominal_charge_kg = some(given.nominal_charge_kg);
-    system.high_cut_out_pa = some(given.high_cut_out_pa_gauge);
+    system.nominal_charge = some(given.nominal_charge_kg).map(Mass::from_kg);
+    system.high_cut_out = some(given.high_cut_out_pa_gauge).map(GaugePressure::from_pa);
     if given.low_port != 0 {
         system.low_port = Some(member(given.low_port, LowPort::from_code)?);
     }

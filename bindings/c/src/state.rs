@@ -1,16 +1,16 @@
 //! States
 //!
 //! Two figures fix the state of a refrigerant, and each pair has its function: temperature and pressure, pressure and
-//! enthalpy, and so on. A state always tells its phase. Enthalpy and entropy mean nothing without the state from which
-//! they count: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
+//! enthalpy, and so on. A state always tells its phase. Enthalpy and entropy count from a reference
+//! state: COLDLOOP_REFERENCE_IIR, COLDLOOP_REFERENCE_ASHRAE or COLDLOOP_REFERENCE_NORMAL_BOILING_POINT.
 //!
 //!     coldloop_state suction = {.size = sizeof suction};
 //!     if (coldloop_state_temperature_pressure(COLDLOOP_REFRIGERANT_R134A, COLDLOOP_REFERENCE_IIR, 283.15, 300e3, &suction, NULL) == 0)
 //!         printf("%.1f kg/m3, %.1f kJ/kg\n", suction.density_kg_m3, suction.enthalpy_j_kg / 1e3);
 //!
 //! A state with a quality of exactly 0 or 1 is a saturated liquid or vapour and has all figures of one phase. Where liquid and
-//! vapour are there together some figures mean nothing: has_response is 0 then, and they are 0. NaN stands only where a
-//! function has failed.
+//! vapour are present together some figures are undefined: has_response is 0 then, and they are 0. A figure is NaN only
+//! where a function has failed.
 //!
 //! All of them refuse a number that is no coldloop_refrigerant or no coldloop_reference with UNKNOWN_NAME, NaN and
 //! infinities with NOT_FINITE, figures beyond the limits of the equation of state (see coldloop_facts) with
@@ -22,6 +22,7 @@ use crate::error::ColdloopError;
 use crate::memory::{Answers, Column, size_of_record, write};
 use crate::names::ColdloopStatus;
 use coldloop::saturation::{self, Line, Response, State};
+use coldloop::units::{SpecificHeat, Speed, in_kelvins};
 use coldloop::{Error, ErrorKind, Quantity, Reference};
 use core::mem::size_of;
 
@@ -83,7 +84,7 @@ pub struct ColdloopState {
     /// 1 in two phases, where there is a quality; 0 elsewhere.
     pub has_quality: u32,
     /// 1 where the figures from cv_j_kg_k on have a meaning: in one phase, and in a saturated liquid or vapour (quality exactly
-    /// 0 or 1); 0 where liquid and vapour are there together, and in the critical point.
+    /// 0 or 1); 0 where liquid and vapour are present together, and at the critical point.
     pub has_response: u32,
 }
 
@@ -117,11 +118,11 @@ sized!(
 
 impl From<State> for ColdloopState {
     fn from(state: State) -> Self {
-        // What a state has not is 0 and its flag says so: NaN is for failures.
+        // A figure that a state does not have is 0, and its flag says so: NaN is for failures.
         let absent = Response {
-            cv_j_kg_k: 0.0,
-            cp_j_kg_k: 0.0,
-            w_m_s: 0.0,
+            cv: SpecificHeat::from_j_kg_k(0.0),
+            cp: SpecificHeat::from_j_kg_k(0.0),
+            speed_of_sound: Speed::from_m_s(0.0),
             joule_thomson_k_pa: 0.0,
             dp_dt_pa_k: 0.0,
             dp_drho_j_mol: 0.0,
@@ -133,16 +134,16 @@ impl From<State> for ColdloopState {
             size: 0,
             phase: state.phase.code(),
             quality: state.quality.unwrap_or(0.0),
-            temperature_k: state.t_k,
-            pressure_pa_abs: state.p_pa,
-            density_mol_m3: state.rho_mol_m3,
-            density_kg_m3: state.rho_kg_m3,
-            enthalpy_j_kg: state.h_j_kg,
-            entropy_j_kg_k: state.s_j_kg_k,
-            internal_energy_j_kg: state.u_j_kg(),
-            cv_j_kg_k: response.cv_j_kg_k,
-            cp_j_kg_k: response.cp_j_kg_k,
-            speed_of_sound_m_s: response.w_m_s,
+            temperature_k: in_kelvins(state.temperature()),
+            pressure_pa_abs: state.pressure().pa(),
+            density_mol_m3: state.molar_density().mol_m3(),
+            density_kg_m3: state.density().kg_m3(),
+            enthalpy_j_kg: state.enthalpy().j_kg(),
+            entropy_j_kg_k: state.entropy().j_kg_k(),
+            internal_energy_j_kg: state.internal_energy().j_kg(),
+            cv_j_kg_k: response.cv.j_kg_k(),
+            cp_j_kg_k: response.cp.j_kg_k(),
+            speed_of_sound_m_s: response.speed_of_sound.m_s(),
             joule_thomson_k_pa: response.joule_thomson_k_pa,
             pressure_slope_pa_k: response.dp_dt_pa_k,
             dp_drho_j_mol: response.dp_drho_j_mol,
@@ -320,7 +321,7 @@ pub extern "C" fn coldloop_subcooled_vapour(
 /// without an answer has phase 0 and NaN figures, and the rest are computed all the same; `failed` (may be NULL)
 /// receives how many there were, and status and `error` are those of the first.
 ///
-/// Errors: UNKNOWN_NAME also for a number that is no pair, else those of the function of the pair.
+/// Errors: UNKNOWN_NAME also for a number that is no pair, otherwise those of the function of the pair.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_states(
     refrigerant: u32,

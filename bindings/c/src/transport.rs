@@ -1,7 +1,7 @@
 //! Transport properties
 //!
-//! Viscosity, thermal conductivity and surface tension by published correlations, of R-134a, R-1234yf, R-744, R-152a, R-32,
-//! R-290, R-600a, R-125, R-1234ze(E), R-22 and R-12; of all others, and of blends, NOT_AVAILABLE.
+//! Viscosity, thermal conductivity and surface tension by published correlations, for R-134a, R-1234yf, R-744, R-152a, R-32,
+//! R-290, R-600a, R-125, R-1234ze(E), R-22 and R-12; for all others, and for blends, NOT_AVAILABLE.
 //!
 //! Two figures fix a state of one phase as in the chapter of states: COLDLOOP_PAIR_TP, COLDLOOP_PAIR_TD, or COLDLOOP_PAIR_TQ and
 //! COLDLOOP_PAIR_PQ with a quality of exactly 0 (saturated liquid) or 1 (saturated vapour).
@@ -29,7 +29,7 @@ fn of(property: Property, refrigerant: u32, pair: u32, first: f64, second: f64) 
             ..Error::of(ErrorKind::UnknownName, Quantity::Name)
         });
     }
-    // Nothing here counts from a reference state; every refrigerant with a correlation has this one.
+    // Transport properties do not depend on the reference state; every refrigerant with a correlation has this one.
     let state = pair_of(pair)?(saturation::line_of(refrigerant), first, second, Reference::Iir)?;
     property(refrigerant, &state)
 }
@@ -52,7 +52,7 @@ pub extern "C" fn coldloop_viscosity(
     })
 }
 
-/// Thermal conductivity, W/(m K), in the state of a pair. Errors as coldloop_viscosity, and NOT_AVAILABLE in the critical point.
+/// Thermal conductivity, W/(m K), in the state of a pair. Errors as coldloop_viscosity, and NOT_AVAILABLE at the critical point.
 #[unsafe(no_mangle)]
 pub extern "C" fn coldloop_conductivity(
     refrigerant: u32,

@@ -1,9 +1,9 @@
 //! Units and text
 //!
-//! Every function of this library speaks SI; these turn what a gauge or a person says into it. The factors are made of
-//! exact definitions: a psi is a pound times standard gravity over an inch squared, an inch of mercury has the density
-//! of mercury at 0 degrees Celsius. The conversions are plain arithmetic on whatever they are given; a psi, a bar or an
-//! inch of mercury has the datum that it had before.
+//! Every function of this library takes and gives SI; these convert what a gauge shows or a person writes. The factors follow
+//! from exact definitions: a psi is a pound times standard gravity over an inch squared, an inch of mercury has the density
+//! of mercury at 0 degrees Celsius. The conversions are plain arithmetic without a check of range; the datum of a
+//! pressure does not change.
 //!
 //! Text is read strictly: a unit is required, a pressure must say gauge, absolute or vacuum, a comma is refused. Case,
 //! spaces, dots, brackets and degree signs do not matter:
@@ -149,14 +149,14 @@ pub extern "C" fn coldloop_read_quantity(
             Quantity::AbsolutePressure => read::absolute_pressure(text)?.pa(),
             Quantity::GaugePressure => read::gauge_pressure(text)?.pa(),
             Quantity::Altitude => read::altitude_m(text)?,
-            Quantity::RelativeHumidity => read::relative_humidity(text)?,
-            Quantity::Speed => read::speed_m_s(text)?,
-            Quantity::RotationalSpeed => read::rotational_speed_hz(text)?,
-            Quantity::Mass => read::mass_kg(text)?,
-            Quantity::Duration => read::duration_s(text)?,
-            Quantity::Frequency => read::frequency_hz(text)?,
+            Quantity::RelativeHumidity => read::relative_humidity(text)?.fraction(),
+            Quantity::Speed => read::speed(text)?.m_s(),
+            Quantity::RotationalSpeed => read::rotational_speed(text)?.hz(),
+            Quantity::Mass => read::mass(text)?.kg(),
+            Quantity::Duration => read::duration(text)?.seconds(),
+            Quantity::Frequency => read::frequency(text)?.hz(),
             Quantity::Voltage => read::voltage_v(text)?,
-            Quantity::Volume => read::volume_m3(text)?,
+            Quantity::Volume => read::volume(text)?.m3(),
             Quantity::BlowerSetting => read::blower_setting(text)?,
             Quantity::Severity => read::severity(text)?,
             Quantity::Displacement => read::commanded_displacement(text)?,

@@ -64,7 +64,7 @@ static void what_fixes_no_state_is_told(void)
     CHECK(coldloop_state_temperature_pressure(R134A, IIR, 300.0, 1e5, &state, NULL) == COLDLOOP_STATUS_STRUCT_SIZE && state.size == 8);
 }
 
-/* A struct of a later header is longer; what this library does not know of it stays as it was. */
+/* A struct of a later header is longer; the fields that this library does not know are left unchanged. */
 static void a_longer_struct_of_a_later_header_is_served(void)
 {
     struct later {

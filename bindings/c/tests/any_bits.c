@@ -37,7 +37,7 @@ static uint32_t evaporating_mean_ph(void)
 
 enum { ENTRIES = 115 };
 
-/* Calls the entry point of this number; whether it kept its promise. */
+/* Calls the entry point of this number; returns whether the answer is one that the header allows. */
 static int call(unsigned entry)
 {
     switch (entry) {
@@ -154,7 +154,7 @@ static int call(unsigned entry)
     case 110: return page(session_written, visit);
     case 111: return session_grows();
     case 112: return one_in(8) ? session_tells() : session_grows();
-    /* The calls that cost thousands of times the others come up less often, these in their place. */
+    /* Calls that cost thousands of times as much as the others are drawn less often; these replace them. */
     case 113: return NAMES(picture, "cycle");
     case 114: return page(drawing, visit);
     default: return number(coldloop_dew_pressure(code(REFRIGERANTS), kelvin(), any_out(), details));
@@ -178,7 +178,7 @@ struct rounds {
     unsigned slowest;
 };
 
-/* Processor time of this thread: waiting for the processor is no part of it. */
+/* Processor time of this thread, without the time that it waits for a processor. */
 static double processor_ms(void)
 {
     struct timespec now;

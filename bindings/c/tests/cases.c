@@ -120,7 +120,7 @@ static void functions(char *line, int size)
         fclose(file);
 }
 
-enum { NAMED = 9 }; /* the pairs, then the states that are had by name only */
+enum { NAMED = 9 }; /* the pairs, then the states that have functions but no pair */
 
 static uint32_t place_of(const char *name)
 {
@@ -221,7 +221,7 @@ static coldloop_shares charge_of(char *text)
 
 enum { FIGURES = 11 };
 
-/* The figures of a call as the table has them: NaN where it tells none. */
+/* The figures of a call as in the table: NaN where it has none. */
 static uint32_t charge_call(const char *call, const coldloop_shares *charge, const double x[3], double figure[FIGURES])
 {
     uint32_t status;

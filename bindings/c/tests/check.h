@@ -1,4 +1,4 @@
-/* The smallest thing that counts checks. */
+/* Counts checks that passed and failed. */
 
 #ifndef CHECK_H
 #define CHECK_H

@@ -41,7 +41,7 @@ static double pascal(void) { return one_in(2) ? any(1e3, 1e6) : any(1e5, 1e7); }
 static double part(void) { return any(0.0, 1.0); }
 static double per_kg(void) { return any(0.0, 6e5); }
 
-/* So many of each vocabulary; the draw goes a little beyond. */
+/* Number of members of each vocabulary; codes are drawn a little beyond it. */
 enum { REFRIGERANTS = 57, REFERENCES = 3 };
 
 static uint32_t code(uint32_t known)
@@ -49,7 +49,7 @@ static uint32_t code(uint32_t known)
     return one_in(8) ? (uint32_t)bits() : (uint32_t)(bits() >> 7) % (known + 2);
 }
 
-/* Forwards, backwards, none; whole numbers or not. */
+/* Strides: forwards, backwards, 0; multiples of the size or not. */
 static ptrdiff_t stride(void)
 {
     return one_in(2) ? (ptrdiff_t)sizeof(double) : (ptrdiff_t)(bits() % 49) - 24;

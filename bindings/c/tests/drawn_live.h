@@ -7,7 +7,7 @@
 
 static unsigned char a_recorder[16384], a_session[131072];
 
-/* Memory that holds no recorder and no session; what follows a mark is never drawn. */
+/* Memory that holds no recorder and no session; the bytes behind a mark are never random. */
 static void *other_memory(void)
 {
     static unsigned char nothing[64];

@@ -80,7 +80,7 @@ static void recorders(void)
     CHECK(coldloop_recorder_reading(recorder, NULL, COLDLOOP_READING_KIND_CABIN, &reading, NULL) == COLDLOOP_STATUS_MISSING);
     CHECK(isnan(reading.value));
 
-    /* What is refused takes no sample; what cannot be is counted. */
+    /* A refused call takes no sample; impossible values are counted. */
     const uint32_t wrong = 99;
     CHECK(coldloop_recorder_push(recorder, 1, &rows[9].time_s, 0, 1, &wrong, &rows[9].low_pa, 0, 0, NULL) == COLDLOOP_STATUS_UNKNOWN_NAME);
     CHECK(coldloop_recorder_push(recorder, 1, NULL, 0, 1, channels, &rows[9].low_pa, 0, 0, NULL) == COLDLOOP_STATUS_NULL_POINTER);

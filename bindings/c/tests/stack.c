@@ -15,13 +15,13 @@ static const char *const VISIT =
     " \"after\": {\"conditions\": {\"ambient\": \"30 °C\", \"altitude\": \"1600 m\", \"running\": \"12 min\"},"
     "  \"readings\": {\"low_side\": \"190 kPa gauge\", \"high_side\": \"1350 kPa gauge\", \"vent\": \"8 °C\"}}}";
 
-/* Two pressures only: much is left to be looked at, and two faults at once are weighed. */
+/* Two pressures only: many checks are left, and pairs of faults are considered. */
 static const char *const TWO_GAUGES =
     "{\"system\": {\"refrigerant\": \"R-1234yf\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
     " \"conditions\": {\"ambient\": \"23 °C\", \"altitude\": \"0 m\"},"
     " \"readings\": {\"low_side\": \"70 psig\", \"high_side\": \"125 psig\"}}";
 
-/* The same by settings of many kinds. */
+/* The same with settings of many kinds. */
 static const char *const SETTINGS =
     "{\"system\": {\"refrigerant\": \"R-134a\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
     " \"conditions\": {\"ambient\": \"23 °C\", \"altitude\": \"1600 m\"},"

@@ -23,7 +23,7 @@ export interface NextStep {
   repair: string | null;
   /** What to do, in a sentence. */
   says: string;
-  /** What to take care of, in a few words each; it is told before what to do. */
+  /** The cautions, in a few words each; show them before what to do. */
   care: string[];
   /** The ids of the same. */
   cautions: string[];
@@ -54,17 +54,17 @@ export type Step =
   | { repair: string }
   | { in_vain: string };
 
-/** A visit as it grows. Whatever is refused leaves it as it was. */
+/** A visit as it grows. A call that is refused leaves it unchanged. */
 export interface Session {
   /** All that it holds, as JSON: a readings file from which `Coldloop.session` resumes it to the same bits. */
   readonly stored: string;
   /** System, conditions, readings and observations as they are now, after a repair those since. */
   readonly readings: Pick<ReadingsFile, "system" | "conditions" | "readings" | "observations">;
-  /** Adds an entry of a readings file, such as `readings.vent`, `observations.oil_traces` or `conditions.ambient`, in the place of an earlier one. */
+  /** Adds an entry of a readings file, such as `readings.vent`, `observations.oil_traces` or `conditions.ambient`, which replaces an earlier one. */
   add(key: string, value: unknown): this;
   /** Adds how a check came out, as a branch of the next step has it. */
   outcome(check: string, result: "yes" | "no", of?: string | null): this;
-  /** Notes a repair: what is added from then on is of the vehicle after it, unless it did not help. */
+  /** Notes a repair: what is added from then on describes the vehicle after it, unless the repair did not help. */
   repair(fault: string, options?: { helped?: boolean }): this;
   /** Takes the last step back and tells which it was; `null` where none is left. */
   undo(): Step | null;
@@ -106,9 +106,9 @@ export interface Coldloop {
   picture(readings: Readings, picture: Picture, settings?: Settings): string | null;
   /** A visit that starts from these readings, or that was stored. */
   session(readings: Readings): Session;
-  /** What to do next, and what then. */
+  /** What to do next, three steps deep. */
   plan(readings: Readings, settings?: Settings): Record<string, unknown>;
-  /** What was done since, judged. */
+  /** The judgement of what was done since. */
   prove(readings: Readings, settings?: Settings): Record<string, unknown>;
   /** Faults, checks and observations that exist for a system. */
   catalogue(readings: string | { system: ReadingsFile["system"] }): Record<string, unknown>;

@@ -32,7 +32,7 @@ const encoder = new TextEncoder();
 const decoder = new TextDecoder();
 const text = (input) => (typeof input === "string" ? input : JSON.stringify(input));
 
-// The keys that tell the same thing: one that is given takes the place of the other.
+// Keys for the same thing: one that is given replaces the other.
 const INSTEAD = new Map([["altitude", "barometer"], ["barometer", "altitude"]]);
 
 /** A visit as it grows; `stored` is all that it holds. */
@@ -45,7 +45,7 @@ class Session {
     this.#stored = call("sessionStart", readings, "");
   }
 
-  // The new session is kept; what was asked stands below it.
+  // The new session is kept; the answer to the question follows below it.
   #ask(name, given = "") {
     const told = this.#call(name, this.#stored, given);
     const end = told.indexOf("\n");

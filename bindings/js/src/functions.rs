@@ -9,7 +9,7 @@ use super::session;
 /// Two texts in; the answer, or a refusal as JSON.
 type Function = fn(&str, &str) -> Result<String, String>;
 
-/// Their place in this list is their number in `package/coldloop.js`; `names` tells them, so that the two are compared.
+/// Their place in this list is their number in `package/coldloop.js`; `names` lists them, so that the package can compare the two.
 pub(crate) const FUNCTIONS: [(&str, Function); 22] = [
     ("names", names),
     ("version", |_, _| Ok(env!("CARGO_PKG_VERSION").into())),
@@ -79,7 +79,7 @@ fn told(body: impl Fn() -> Result<String, Refusal>) -> Result<String, String> {
     body().map_err(|refusal| report::refusal_json(&refusal))
 }
 
-/// The visit of a readings file; settings that are given stand in the place of its own.
+/// The visit of a readings file; settings that are given replace its own.
 fn visit(readings: &str, settings: &str) -> Result<Box<Visit>, Refusal> {
     let mut visit = intake::visit_from_text(readings)?;
     if !settings.is_empty() {
@@ -88,7 +88,7 @@ fn visit(readings: &str, settings: &str) -> Result<Box<Visit>, Refusal> {
     Ok(visit)
 }
 
-/// A drawing by its id, behind which settings may stand after a space; an empty text where there is nothing to draw.
+/// A drawing by its id, which settings may follow after a space; an empty text where there is nothing to draw.
 fn drawn(readings: &str, picture: &str) -> Result<String, Refusal> {
     let (picture, settings) = picture.split_once(' ').unwrap_or((picture, ""));
     let picture = session::known(picture, Picture::from_id)?;

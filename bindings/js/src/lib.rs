@@ -1,7 +1,7 @@
 //! The library as a WebAssembly module: text in, text out.
 //!
 //! WebAssembly passes numbers only. The caller asks for room by [`reserve`], writes two texts there as UTF-8, one behind the
-//! other, and calls [`call`] with the number of a function and the lengths of both; the answer then stands at
+//! other, and calls [`call`] with the number of a function and the lengths of both; the answer is then at
 //! [`answer`], [`answer_length`] bytes long. `package/coldloop.js` does this for every program in JavaScript. A module has one
 //! thread, so that its two buffers belong to one call at a time.
 
@@ -20,7 +20,7 @@ thread_local! {
 const ANSWERED: u32 = 0;
 /// The answer is a refusal, as JSON.
 const REFUSED: u32 = 1;
-/// The call was wrong, and the answer is a sentence: an unknown function, lengths beyond what was reserved, no UTF-8.
+/// The call was wrong, and the answer is a sentence: an unknown function, lengths beyond what was reserved, text that is not UTF-8.
 const WRONG_CALL: u32 = 2;
 
 /// Room for the texts of a call, `bytes` long; it stays where it is until the next call of this function.
@@ -33,7 +33,7 @@ pub extern "C" fn reserve(bytes: usize) -> *mut u8 {
     })
 }
 
-/// Calls a function by its number, with two texts that stand in the reserved room, and says what the answer is.
+/// Calls a function by its number, with two texts in the reserved room, and returns the kind of the answer.
 #[unsafe(no_mangle)]
 pub extern "C" fn call(function: usize, first: usize, second: usize) -> u32 {
     let (status, answer) = GIVEN.with_borrow(|given| answered(given, function, first, second));
@@ -41,7 +41,7 @@ pub extern "C" fn call(function: usize, first: usize, second: usize) -> u32 {
     status
 }
 
-/// Where the answer of the last call stands.
+/// Address of the answer of the last call.
 #[unsafe(no_mangle)]
 pub extern "C" fn answer() -> *const u8 {
     ANSWER.with_borrow(|answer| answer.as_ptr())
@@ -65,7 +65,7 @@ fn answered(given: &[u8], function: usize, first: usize, second: usize) -> (u32,
     let Some((first, second)) = texts else {
         return (
             WRONG_CALL,
-            "the texts are no UTF-8, or longer than what was reserved".into(),
+            "the texts are not UTF-8, or longer than what was reserved".into(),
         );
     };
     match function(first, second) {

@@ -1,5 +1,5 @@
-//! The operations of a session. The caller holds the session as its stored text, hands it in and takes the new one out; what a
-//! question answers stands below that on a line of its own.
+//! The operations of a session. The caller holds the session as its stored text, passes it in and receives the new one; the
+//! answer to a question follows on a line of its own.
 
 use coldloop::intake::{self, Refusal, SessionFile};
 use coldloop::session::NextStep;
@@ -10,7 +10,7 @@ pub(crate) fn known<T>(id: &str, from_id: fn(&str) -> Option<T>) -> Result<T, Er
     from_id(id).ok_or(Error::of(ErrorKind::UnknownName, Quantity::Name))
 }
 
-/// The stored session after something was done to it.
+/// The stored session after a change.
 fn changed(stored: &str, change: impl FnOnce(&mut SessionFile) -> Result<(), Refusal>) -> Result<String, Refusal> {
     let mut file = intake::session_from_text(stored)?;
     change(&mut file)?;
@@ -29,8 +29,8 @@ pub(crate) fn started(readings: &str) -> Result<String, Refusal> {
     changed(readings, |_| Ok(()))
 }
 
-/// With the readings, observations and conditions of a readings file, each as a step of its own. A datum of the gauges belongs to
-/// the readings beside it, so that all of them are one step then.
+/// With the readings, observations and conditions of a readings file, each as a step of its own. With a gauge zero among them, to
+/// which all readings belong, they are one step.
 pub(crate) fn added(stored: &str, given: &str) -> Result<String, Refusal> {
     let given = intake::case_from_json(given)?;
     changed(stored, |file| {
@@ -69,7 +69,7 @@ pub(crate) fn came_out(stored: &str, outcome: &str) -> Result<String, Refusal> {
     })
 }
 
-/// With a repair: its fault, behind which `in-vain` stands where it did not help.
+/// With a repair: its fault, followed by `in-vain` where it did not help.
 pub(crate) fn repaired(stored: &str, repair: &str) -> Result<String, Refusal> {
     let (fault, in_vain) = match repair.strip_suffix(" in-vain") {
         Some(fault) => (fault, true),
@@ -93,7 +93,7 @@ pub(crate) fn undone(stored: &str) -> Result<String, Refusal> {
     })
 }
 
-/// The next step, which is held from here on; a refusal names the entry of the readings file that is to blame, where there is one.
+/// The next step, which is held from here on; a refusal names the entry of the readings file that caused it, where there is one.
 fn held(file: &mut SessionFile) -> Result<Option<NextStep>, Refusal> {
     file.session.next_step().or_else(|error| {
         file.visit()?.judge()?;

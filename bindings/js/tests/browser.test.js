@@ -22,7 +22,7 @@ const LOW_CHARGE = {
   liquid_line: "41.5 °C",
   clutch_cycles: "9 /min",
 };
-// What the steps may ask for besides, and what is seen of this van; the last answer of every question is that nothing is.
+// What is found on this van; any other question gets its last answer, that nothing was seen.
 const SEEN = /^(bubbles in the sight glass|oil .*|hub and pulley turn together|condenser fan runs|voltage at the clutch|fixed)$/;
 // The same van after the repair, in the middle of what is normal that day.
 const SOUND = { low_side: "215 kPa gauge", high_side: "1400 kPa gauge", vent: "9 °C", suction_line: "12 °C", liquid_line: "42 °C" };
@@ -144,7 +144,7 @@ test("guided by its steps a visit comes from two pressures to the repair, and to
   });
 });
 
-test("what must stop stands above the step", async () => {
+test("a reason to stop is shown above the step", async () => {
   await visited("stop", async (page) => {
     await page.locator("#vehicle button[type=submit]").click();
     await write(page, "low_side", "300 kPa gauge");
@@ -180,7 +180,7 @@ test("it works on after the server is stopped, and a visit is saved and opened a
   });
 });
 
-test("at every width it fits, its targets are large, and it speaks Spanish", async () => {
+test("the page fits at every width, its targets are large, and it has Spanish", async () => {
   await visited("widths", async (page) => {
     const fits = async (told) => {
       for (const width of [390, 768, 1200]) {

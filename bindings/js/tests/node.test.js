@@ -161,7 +161,7 @@ test("the blocks of the guide run", async () => {
   assert.ok(count > 0);
 });
 
-test("settings stand in the place of those of the readings", async () => {
+test("settings replace those of the readings", async () => {
   const readings = await readFile(new URL("examples/readings/low-charge.toml", root), "utf8");
   assert.notDeepEqual(coldloop.diagnose(readings, { priors: { undercharge: 0.001 } }).faults, coldloop.diagnose(readings).faults);
 });

@@ -1,7 +1,7 @@
 // Makes package/answers.d.ts from the schemas of readings files and answers:
 //
 //     node types.js docs/schema bindings/js/package/answers.d.ts           writes it
-//     node types.js docs/schema bindings/js/package/answers.d.ts --check   fails where it is not as it would be written
+//     node types.js docs/schema bindings/js/package/answers.d.ts --check   fails if it is stale
 
 import { readFile, writeFile } from "node:fs/promises";
 import { compile } from "json-schema-to-typescript";

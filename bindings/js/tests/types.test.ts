@@ -1,4 +1,4 @@
-// What a program in TypeScript may write; `tsc` refuses the rest.
+// What a program in TypeScript may write; `tsc` has to refuse the lines that are marked.
 
 import { type Coldloop, Refusal, type Session, load } from "coldloop";
 

@@ -1,6 +1,6 @@
-"""Builds the package with maturin, once a compiler of Rust is there that is new enough.
+"""Builds the package with maturin, after a check that there is a Rust compiler and that it is new enough.
 
-Without this check maturin fetches a compiler of its own, unasked, and one that is too old fails with many lines, none of
+Without this check maturin downloads a compiler without asking, and an old compiler fails with many lines, none of
 which says what to do. pip shows the one line that is printed here.
 """
 

@@ -78,8 +78,8 @@ pub(crate) fn whole<'py>(
     }
     let array: PyReadonlyArray1<'_, f64> = argument.extract()?;
     let numbers = array.as_slice()?;
-    // NumPy asks for large pages, which a vector of ours would not: a tenth of the time goes into first touching them; and
-    // its `empty` touches them once, where `zeros` does it twice.
+    // NumPy asks the system for large pages, which a `Vec` does not, and a tenth of the time is the first access to the pages.
+    // Its `empty` accesses them once, `zeros` twice.
     let empty = py.import("numpy")?.getattr("empty")?;
     let answer: Bound<'py, PyArray1<f64>> = empty.call1((numbers.len(),))?.extract()?;
     let mut writable = answer.try_readwrite()?;

@@ -7,6 +7,7 @@ use coldloop::Error;
 use coldloop::LeakPhase;
 use coldloop::saturation::MOST_COMPONENTS;
 use coldloop::saturation::{Charge, Shares};
+use coldloop::units::{AbsolutePressure, Density, in_kelvins, kelvins};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
 
@@ -45,11 +46,15 @@ pub(crate) fn charge_point<'py>(
 ) -> Answer<'py> {
     let charge = charge(&given).map_err(|error| raised(py, error))?;
     let point: fn(&Charge, f64) -> Result<f64, Error> = match what {
-        "bubble_pressure" => Charge::bubble_pressure_pa,
-        "dew_pressure" => Charge::dew_pressure_pa,
-        "bubble_temperature" => Charge::bubble_temperature_k,
-        "dew_temperature" => Charge::dew_temperature_k,
-        _ => return Err(PyValueError::new_err("this is no point of a line")),
+        "bubble_pressure" => |charge, t_k| Ok(charge.bubble_pressure(kelvins(t_k))?.pa()),
+        "dew_pressure" => |charge, t_k| Ok(charge.dew_pressure(kelvins(t_k))?.pa()),
+        "bubble_temperature" => |charge, p_pa| {
+            charge
+                .bubble_temperature(AbsolutePressure::from_pa(p_pa))
+                .map(in_kelvins)
+        },
+        "dew_temperature" => |charge, p_pa| charge.dew_temperature(AbsolutePressure::from_pa(p_pa)).map(in_kelvins),
+        _ => return Err(PyValueError::new_err("this is no bubble or dew point")),
     };
     each(py, [x], strict, |[x]| point(&charge, x))
 }
@@ -65,12 +70,12 @@ pub(crate) fn charge_split<'py>(
 ) -> Columns<'py> {
     let charge = charge(&given).map_err(|error| raised(py, error))?;
     let columns = several(py, [temperature_k, pressure_pa_abs], strict, |[t_k, p_pa]| {
-        let phase_split = charge.split(t_k, p_pa)?;
+        let phase_split = charge.split(kelvins(t_k), AbsolutePressure::from_pa(p_pa))?;
         let mut figures = [f64::NAN; 4 + 2 * PLACES];
-        figures[0] = phase_split.rho_kg_m3;
+        figures[0] = phase_split.density.kg_m3();
         figures[1] = phase_split.quality.unwrap_or(f64::NAN);
         if let (Some(liquid), Some(vapour)) = (phase_split.liquid, phase_split.vapour) {
-            (figures[2], figures[3]) = (liquid.0, vapour.0);
+            (figures[2], figures[3]) = (liquid.0.kg_m3(), vapour.0.kg_m3());
             figures[4..4 + PLACES].copy_from_slice(&places(&liquid.1));
             figures[4 + PLACES..].copy_from_slice(&places(&vapour.1));
         }
@@ -94,9 +99,9 @@ pub(crate) fn charge_leaked<'py>(
     let leak_phase =
         LeakPhase::from_id(leak_phase).ok_or_else(|| unknown(py, leak_phase, LeakPhase::ALL.map(LeakPhase::id)))?;
     let columns = several(py, [temperature_k, density_kg_m3, lost], strict, |[t_k, rho, lost]| {
-        let left = charge.leaked(t_k, rho, leak_phase, lost)?;
+        let left = charge.leaked(kelvins(t_k), Density::from_kg_m3(rho), leak_phase, lost)?;
         let mut figures = [f64::NAN; 2 + PLACES];
-        (figures[0], figures[1]) = (left.p_pa, f64::from(u8::from(left.has_liquid)));
+        (figures[0], figures[1]) = (left.pressure.pa(), f64::from(u8::from(left.has_liquid)));
         figures[2..].copy_from_slice(&places(&left.shares));
         Ok(figures)
     })?;

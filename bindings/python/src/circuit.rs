@@ -13,7 +13,7 @@ use coldloop::units::{
 use coldloop::{Error, GaugeClass, PressureMatch, Thermometer};
 use pyo3::prelude::*;
 
-/// Superheat, K; without air the pressure counts from vacuum, with air from there.
+/// Superheat, K. The pressure counts from vacuum without air, and from the air where it is given.
 #[pyfunction]
 pub(crate) fn superheat<'py>(
     py: Python<'py>,
@@ -84,7 +84,7 @@ fn datum(pa: f64, air_pa: Option<f64>) -> Result<(Pressure, Surroundings), Error
     })
 }
 
-/// What a pressure at rest says of a refrigerant: code of the pressure_match, excess and its uncertainty (Pa), the same above the
+/// A pressure at rest compared with a refrigerant: code of the pressure match, excess and its uncertainty (Pa), the same above the
 /// dew line, mole share of gas. The pressure counts from vacuum where there is no air.
 #[pyfunction]
 pub(crate) fn at_rest<'py>(
@@ -127,7 +127,7 @@ pub(crate) fn at_rest<'py>(
 
 /// The ids of what a pressure at rest says, by code; the first stands for no answer.
 #[pyfunction]
-pub(crate) fn holdings() -> Vec<&'static str> {
+pub(crate) fn pressure_matches() -> Vec<&'static str> {
     std::iter::once("")
         .chain(PressureMatch::ALL.iter().map(|pressure_match| pressure_match.id()))
         .collect()
@@ -211,7 +211,7 @@ pub(crate) fn gauge_uncertainty<'py>(
         .ok_or_else(|| unknown(py, gauge_class, GaugeClass::ALL.map(GaugeClass::id)))?;
     let [low, high] = &scale;
     each(py, [low, high, shown_pa_gauge], strict, |[low, high, shown]| {
-        let gauge = Gauge::new(class, low, high)?;
+        let gauge = Gauge::new(class, GaugePressure::from_pa(low), GaugePressure::from_pa(high))?;
         let shown = coldloop::range::GAUGE_PRESSURE.check(shown)?;
         Ok(Reading::pressure(GaugePressure::from_pa(shown), gauge)
             .standard_uncertainty

@@ -42,7 +42,7 @@ pub(crate) fn page_html(py: Python<'_>, readings: &str, settings: Option<&str>, 
     })
 }
 
-/// A drawing as SVG; nothing where there is nothing to draw.
+/// A drawing as SVG; `None` where there is nothing to draw.
 #[pyfunction]
 #[pyo3(signature = (readings, picture, settings=None))]
 pub(crate) fn picture_svg(
@@ -69,7 +69,7 @@ pub(crate) fn plan(py: Python<'_>, readings: &str, settings: Option<&str>) -> Py
     })
 }
 
-/// What was done, judged, as JSON.
+/// The judgement of what was done, as JSON.
 #[pyfunction]
 #[pyo3(signature = (readings, settings=None))]
 pub(crate) fn prove(py: Python<'_>, readings: &str, settings: Option<&str>) -> PyResult<String> {
@@ -79,7 +79,7 @@ pub(crate) fn prove(py: Python<'_>, readings: &str, settings: Option<&str>) -> P
     })
 }
 
-/// The counts with one confirmed case more, as the text of their file; no cause is one that is none of the faults.
+/// The counts with one more confirmed case, as the text of their file; `None` is a cause that is none of the faults.
 #[pyfunction]
 #[pyo3(signature = (counts, readings, cause=None))]
 pub(crate) fn record(py: Python<'_>, counts: &str, readings: &str, cause: Option<&str>) -> PyResult<String> {
@@ -132,7 +132,7 @@ pub(crate) fn cases(py: Python<'_>, counts: &str, cause: Option<&str>) -> PyResu
     Ok(counts.cases(cause))
 }
 
-/// What can be asked and mended on the system of readings, as JSON.
+/// The faults, checks and observations of the system of readings, as JSON.
 #[pyfunction]
 pub(crate) fn catalogue(py: Python<'_>, readings: &str) -> PyResult<String> {
     told(py, || Ok(report::catalogue_json(&intake::system_from_text(readings)?)))
@@ -148,8 +148,8 @@ pub(crate) fn simulate(py: Python<'_>, trial: &str) -> PyResult<String> {
     })
 }
 
-/// What a sound system shows in the conditions of readings, earlier visits and own pressure table counted: name of the reading with
-/// its unit, then the limits of the 95 % band, of the 80 % band and the median, from low to high.
+/// What a sound system shows in the conditions of readings, with earlier visits and the vehicle's own pressure table: name of the
+/// reading with its unit, then the limits of the 95 % band, of the 80 % band and the median, from low to high.
 #[pyfunction]
 pub(crate) fn expected<'py>(py: Python<'py>, readings: &str) -> PyResult<Bound<'py, PyDict>> {
     let case = intake::visit_from_text(readings)
@@ -192,7 +192,7 @@ pub(crate) fn settings(py: Python<'_>, json: &str) -> PyResult<Settings> {
     intake::settings_from_json(json).map_err(|refusal| refused(py, &refusal))
 }
 
-/// The visit of a readings file; settings that are given stand in the place of its own.
+/// The visit of a readings file; settings that are given replace its own.
 fn visit(readings: &str, settings: Option<&str>) -> Result<Box<Visit>, Refusal> {
     let mut visit = intake::visit_from_text(readings)?;
     if let Some(settings) = settings {

@@ -4,7 +4,7 @@ use coldloop::intake::Refusal;
 use coldloop::{Error, ErrorKind, Quantity, Refrigerant};
 use pyo3::prelude::*;
 
-/// The exception for an error; an import that fails is raised instead.
+/// The exception for an error, or that of an import that fails.
 pub(crate) fn raised(py: Python<'_>, error: Error) -> PyErr {
     told(py, error, &error.to_string(), "")
 }
@@ -14,7 +14,7 @@ pub(crate) fn refused(py: Python<'_>, refusal: &Refusal) -> PyErr {
     told(py, refusal.error(), &refusal.to_string(), &refusal.first.key)
 }
 
-/// The exception for an error at this place of what was given.
+/// The exception for an error at this place of the input.
 pub(crate) fn refused_key(py: Python<'_>, error: Error, key: &str) -> PyErr {
     told(py, error, &format!("{key}: {error}"), key)
 }

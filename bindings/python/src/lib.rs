@@ -1,7 +1,7 @@
 //! The Python door of coldloop: check, convert, call, map.
 //!
 //! This is `coldloop._core`. It takes floats or one-dimensional arrays of floats and gives the same back; shapes,
-//! broadcasting, tables and foreign quantities are the business of the package's Python files.
+//! broadcasting, tables and foreign quantities are handled by the package's Python files.
 
 mod air;
 mod arrays;
@@ -35,7 +35,7 @@ mod _core {
     use super::charge::{charge_leaked, charge_point, charge_shares, charge_split};
     #[pymodule_export]
     use super::circuit::{
-        at_rest, derive, gauge_uncertainty, holdings, subcooling, superheat, thermometer_uncertainty,
+        at_rest, derive, gauge_uncertainty, pressure_matches, subcooling, superheat, thermometer_uncertainty,
     };
     #[pymodule_export]
     use super::diagnosis::{

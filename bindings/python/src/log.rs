@@ -1,4 +1,4 @@
-//! Readings over time: rows of numbers in, what they say out.
+//! Readings over time: rows of numbers in; states, readings and verdict out.
 
 use crate::diagnosis::settings;
 use crate::errors::{raised, refused, refused_key, unknown};
@@ -7,12 +7,13 @@ use coldloop::circuit::{Estimate, Gauge};
 use coldloop::diagnosis::{Case, judge_states, log_cases};
 use coldloop::intake::{self, LogColumns};
 use coldloop::log::{Datum, Fall, Instruments, LogState, LowSwing, Recorder as Recording, Sample, Summary};
+use coldloop::units::{Pressure, TimeSpan, in_kelvins};
 use coldloop::{Channel, Error, ErrorKind, GaugeClass, LogNote, Observation, Quantity, Thermometer, report};
 use numpy::PyReadonlyArray1;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
-/// The columns of a log by their names: the header cell of each, nothing for one that is no channel.
+/// The header cell of each column of a log by its name; `None` for a column that is no channel.
 #[pyfunction]
 pub(crate) fn log_header(py: Python<'_>, names: Vec<String>) -> PyResult<Vec<Option<String>>> {
     let cells = names
@@ -30,7 +31,7 @@ pub(crate) struct Recorder {
 
 #[pymethods]
 impl Recorder {
-    /// Nothing yet, read with instruments by the ids of `low_side`, `high_side`, `high_side_transducer` (gauges), `air` and `lines`
+    /// An empty log, read with instruments by the ids of `low_side`, `high_side`, `high_side_transducer` (gauges), `air` and `lines`
     /// (thermometers).
     #[new]
     fn new(py: Python<'_>, instruments: Vec<(String, String)>) -> PyResult<Self> {
@@ -92,11 +93,11 @@ impl Recorder {
         let told = PyDict::new(py);
         told.set_item("phase", summary.phase.id())?;
         told.set_item("says", summary.phase.description())?;
-        told.set_item("elapsed_s", summary.elapsed_s)?;
-        told.set_item("wait_s", summary.wait_s)?;
+        told.set_item("elapsed_s", summary.elapsed.seconds())?;
+        told.set_item("wait_s", summary.wait.seconds())?;
         told.set_item("vent", summary.vent.map(|of| fall(py, of)).transpose()?)?;
         told.set_item("cabin", summary.cabin.map(|of| fall(py, of)).transpose()?)?;
-        told.set_item("equal_after_s", summary.equal_after_s)?;
+        told.set_item("equal_after_s", summary.equal_after.map(TimeSpan::seconds))?;
         told.set_item("recoveries", summary.recoveries)?;
         let notes = PyDict::new(py);
         for (note, count) in summary.notes.iter() {
@@ -207,14 +208,14 @@ fn columns_of(py: Python<'_>, header: &[String]) -> PyResult<LogColumns> {
 
 fn fall<'py>(py: Python<'py>, fall: Fall) -> PyResult<Bound<'py, PyDict>> {
     let told = PyDict::new(py);
-    told.set_item("from_k", fall.from_k)?;
-    told.set_item("to_k", fall.to_k)?;
-    told.set_item("half_s", fall.half_s)?;
+    told.set_item("from_k", in_kelvins(fall.from))?;
+    told.set_item("to_k", in_kelvins(fall.to))?;
+    told.set_item("half_s", fall.half.seconds())?;
     told.set_item("falls", fall.falls)?;
     Ok(told)
 }
 
-/// The unit that stands behind the name of a channel.
+/// The unit behind the name of a channel.
 const fn unit(channel: Channel, datum: Datum) -> &'static str {
     match channel {
         Channel::LowSide | Channel::HighSide | Channel::HighSideTransducer => match datum {
@@ -243,8 +244,8 @@ fn state<'py>(py: Python<'py>, state: &LogState, datum: Datum, judged: bool) -> 
             means.set_item(format!("{}{}", channel.id(), unit(channel, datum)), of)?;
         }
     }
-    told.set_item("began_s", state.began_s())?;
-    told.set_item("seconds", state.seconds())?;
+    told.set_item("began_s", state.began().seconds())?;
+    told.set_item("seconds", state.lasted().seconds())?;
     told.set_item("judged", judged)?;
     told.set_item("means", means)?;
     told.set_item("swing", state.swing().map(|of| swing(py, &of)).transpose()?)?;
@@ -258,16 +259,23 @@ fn estimate<'py>(py: Python<'py>, estimate: Estimate) -> PyResult<Bound<'py, PyD
     Ok(told)
 }
 
+/// The number of pascals that was logged.
+const fn as_logged(pressure: Pressure) -> f64 {
+    match pressure {
+        Pressure::Absolute(pressure) => pressure.pa(),
+        Pressure::Gauge(pressure) => pressure.pa(),
+    }
+}
+
 fn swing<'py>(py: Python<'py>, swing: &LowSwing) -> PyResult<Bound<'py, PyDict>> {
     let told = PyDict::new(py);
-    let known = |pa: f64| (!pa.is_nan()).then_some(pa);
     told.set_item("cycles", swing.count)?;
     told.set_item("cycles_hz", estimate(py, swing.cycles.si())?)?;
     told.set_item("on_share", swing.on_share)?;
-    told.set_item("cut_out_pa", swing.cut_out_pa)?;
-    told.set_item("cut_in_pa", swing.cut_in_pa)?;
-    told.set_item("high_low_pa", known(swing.high_pa.0))?;
-    told.set_item("high_high_pa", known(swing.high_pa.1))?;
+    told.set_item("cut_out_pa", as_logged(swing.cut_out))?;
+    told.set_item("cut_in_pa", as_logged(swing.cut_in))?;
+    told.set_item("high_low_pa", swing.high_side.map(|(low, _)| as_logged(low)))?;
+    told.set_item("high_high_pa", swing.high_side.map(|(_, high)| as_logged(high)))?;
     told.set_item("repeats", swing.repeats)?;
     Ok(told)
 }

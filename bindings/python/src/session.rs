@@ -38,8 +38,8 @@ impl Session {
         self.0.set_meta(key, text);
     }
 
-    /// Adds the readings and observations of a readings file of this vehicle, one step each, and its conditions where they are to
-    /// change; all of them, or none where one is refused.
+    /// Adds the readings and observations of a readings file of this vehicle, one step each, and with `conditions` also its
+    /// conditions. Where one is refused, none is added.
     fn add(&mut self, py: Python<'_>, readings: &str, conditions: bool) -> PyResult<()> {
         let case = intake::case_from_json(readings).map_err(|refusal| refused(py, &refusal))?;
         let mut session = self.0.session.clone();
@@ -68,7 +68,7 @@ impl Session {
             let error = Error::of(ErrorKind::Missing, Quantity::Duration);
             let message = format!(
                 "log: no state of it has lasted long enough to be judged; log for {:.0} s more",
-                summary.wait_s
+                summary.wait.seconds()
             );
             return Err(crate::errors::told(py, error, &message, "log"));
         };
@@ -176,7 +176,7 @@ impl Session {
         plan.map_err(|error| raised(py, error))
     }
 
-    /// What was done, judged, as JSON.
+    /// The judgement of what was done, as JSON.
     fn proof(&self, py: Python<'_>) -> PyResult<String> {
         self.told(py, |file| {
             let visit = file.visit()?;
@@ -192,7 +192,7 @@ impl Session {
         self.told(py, |file| report::html(&*file.visit()?, report::Units::Metric))
     }
 
-    /// The verdict now, and what is named; no step is held by it.
+    /// The verdict now, and what is named; this does not hold the next step.
     fn verdict(&self, py: Python<'_>) -> PyResult<(&'static str, Vec<&'static str>)> {
         let session = &self.0.session;
         let judgement = py.detach(|| session.judge()).map_err(|error| raised(py, error))?;

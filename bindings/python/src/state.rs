@@ -4,6 +4,7 @@ use crate::arrays::{Answer, Columns, each, several};
 use crate::errors::{raised, unknown};
 use crate::saturation::known;
 use coldloop::saturation::{Line, Pure, State, line_of};
+use coldloop::units::in_kelvins;
 use coldloop::{Error, Phase, Reference};
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
@@ -60,15 +61,15 @@ fn figures(state: &State) -> [f64; COLUMNS] {
     [
         f64::from(state.phase.code()),
         state.quality.unwrap_or(f64::NAN),
-        state.t_k,
-        state.p_pa,
-        state.rho_kg_m3,
-        state.h_j_kg,
-        state.s_j_kg_k,
-        state.u_j_kg(),
-        response(|r| r.cp_j_kg_k),
-        response(|r| r.cv_j_kg_k),
-        response(|r| r.w_m_s),
+        in_kelvins(state.temperature()),
+        state.pressure().pa(),
+        state.density().kg_m3(),
+        state.enthalpy().j_kg(),
+        state.entropy().j_kg_k(),
+        state.internal_energy().j_kg(),
+        response(|r| r.cp.j_kg_k()),
+        response(|r| r.cv.j_kg_k()),
+        response(|r| r.speed_of_sound.m_s()),
         response(|r| r.joule_thomson_k_pa),
         response(|r| r.dp_dt_pa_k),
         response(|r| r.isothermal_compressibility_1_pa),

@@ -1,7 +1,10 @@
 //! Quantities as text with their unit.
 
 use crate::errors::{raised, unknown};
-use coldloop::units::{difference_in_kelvins, in_kelvins, text};
+use coldloop::units::{
+    Frequency, Mass, RelativeHumidity, RotationalSpeed, Speed, TimeSpan, Volume, difference_in_kelvins, in_kelvins,
+    text,
+};
 use coldloop::{Error, Quantity};
 use pyo3::prelude::*;
 
@@ -28,7 +31,7 @@ pub(crate) fn quantities() -> Vec<&'static str> {
 /// From text to SI.
 pub(crate) type Reader = fn(&str) -> Result<f64, Error>;
 
-/// What reads the text of a quantity; none where the library reads no such text.
+/// The function that reads the text of a quantity; `None` where the library reads no such text.
 pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
     match quantity {
         Quantity::Temperature => Some(|text| text::temperature(text).map(in_kelvins)),
@@ -36,15 +39,15 @@ pub(crate) fn reader(quantity: Quantity) -> Option<Reader> {
         Quantity::AbsolutePressure => Some(|text| text::absolute_pressure(text).map(|pressure| pressure.pa())),
         Quantity::GaugePressure => Some(|text| text::gauge_pressure(text).map(|pressure| pressure.pa())),
         Quantity::Altitude => Some(text::altitude_m),
-        Quantity::RelativeHumidity => Some(text::relative_humidity),
+        Quantity::RelativeHumidity => Some(|text| text::relative_humidity(text).map(RelativeHumidity::fraction)),
         Quantity::BlowerSetting => Some(text::blower_setting),
-        Quantity::Speed => Some(text::speed_m_s),
-        Quantity::RotationalSpeed => Some(text::rotational_speed_hz),
-        Quantity::Mass => Some(text::mass_kg),
-        Quantity::Duration => Some(text::duration_s),
-        Quantity::Frequency => Some(text::frequency_hz),
+        Quantity::Speed => Some(|text| text::speed(text).map(Speed::m_s)),
+        Quantity::RotationalSpeed => Some(|text| text::rotational_speed(text).map(RotationalSpeed::hz)),
+        Quantity::Mass => Some(|text| text::mass(text).map(Mass::kg)),
+        Quantity::Duration => Some(|text| text::duration(text).map(TimeSpan::seconds)),
+        Quantity::Frequency => Some(|text| text::frequency(text).map(Frequency::hz)),
         Quantity::Voltage => Some(text::voltage_v),
-        Quantity::Volume => Some(text::volume_m3),
+        Quantity::Volume => Some(|text| text::volume(text).map(Volume::m3)),
         Quantity::Severity => Some(text::severity),
         Quantity::Displacement => Some(text::commanded_displacement),
         Quantity::FanCommand => Some(text::fan_command),

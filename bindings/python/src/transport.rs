@@ -70,7 +70,7 @@ fn property<'py>(
 ) -> Answer<'py> {
     each(py, figures, strict, |[first, second]| {
         let refrigerant = known(code)?;
-        // Nothing here counts from a reference state; every refrigerant with a correlation has this one.
+        // Transport properties do not depend on the reference state; every refrigerant with a correlation has this one.
         property(
             refrigerant,
             &solve(line_of(refrigerant), first, second, Reference::Iir)?,

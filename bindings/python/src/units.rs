@@ -1,4 +1,4 @@
-//! Units: plain arithmetic on whatever is given.
+//! Units: plain arithmetic without a check of range.
 
 use crate::arrays::{Answer, each};
 use coldloop::units::constants::{INHG_PA, MICRON_PA, PSI_PA};

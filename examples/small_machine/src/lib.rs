@@ -1,8 +1,8 @@
 //! A station in the engine bay: two ratiometric pressure transducers and two thermistors, read by a microcontroller
 //! without std and without an allocator, become superheat, subcooling and a verdict.
 //!
-//! `tests/small_machine` is the program around it: what start-up code calls on bare metal, and what checks itself on any
-//! other machine. Its sizes stand in benches/README.md.
+//! `tests/small_machine` is the program around it: start-up code calls it on bare metal, and on any other machine it is a
+//! test. benches/README.md has its sizes.
 
 #![no_std]
 #![forbid(unsafe_code)]
@@ -17,7 +17,7 @@ use coldloop::{Error, Refrigerant};
 use sensors::{Curve, Thermistor, Transducer};
 use station::Station;
 
-/// The refrigerant of the circuit: one for all time, so that only its curves come on board, or as set.
+/// The refrigerant of the circuit: fixed, so that only its curves are in flash, or set at run time.
 pub fn refrigerant() -> Refrigerant {
     #[cfg(feature = "every_refrigerant")]
     return core::hint::black_box(Refrigerant::R134a);

@@ -8,14 +8,14 @@ use coldloop::session::{NextStep, Session};
 use coldloop::units::{Pressure, in_kelvins};
 use coldloop::{Channel, Error, ErrorKind, Quantity, ReadingKind};
 
-/// All that it keeps between two samples: no allocator gives it more.
+/// All that the station keeps between two samples; it allocates nothing.
 pub struct Live {
     station: Station,
     recorder: Recorder,
     session: Session,
 }
 
-/// RAM that it takes at most, bytes; what a judgement takes of the stack comes on top.
+/// RAM that it takes at most, bytes, without the stack of a judgement.
 pub const MOST_BYTES: usize = 26 * 1024;
 
 const _: () = assert!(size_of::<Live>() <= MOST_BYTES);
@@ -29,7 +29,7 @@ const CHANNELS: [(ReadingKind, Channel); 4] = [
 ];
 
 impl Live {
-    /// A station that has seen nothing, in this ambient.
+    /// A station without samples, in this ambient.
     pub fn new(station: Station, ambient_k: f64) -> Result<Self, Error> {
         let (system, conditions) = station.vehicle(ambient_k);
         Ok(Self {
@@ -39,7 +39,7 @@ impl Live {
         })
     }
 
-    /// Takes one sample. A count that cannot be refuses the sample, and the recorder counts the second that is missing.
+    /// Takes one sample. An impossible count refuses the sample, and the recorder counts the missing second.
     pub fn take(&mut self, time_s: f64, counts: Counts, engine_speed_hz: f64) -> Result<(), Error> {
         let readings = self.station.readings(counts)?;
         let mut sample = Sample::at(time_s).with(Channel::EngineSpeed, engine_speed_hz);
@@ -74,7 +74,7 @@ impl Live {
         self.session.next_step()
     }
 
-    /// What is known, for whoever asks more.
+    /// The session, for further questions.
     pub const fn session(&self) -> &Session {
         &self.session
     }

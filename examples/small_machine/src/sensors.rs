@@ -32,7 +32,7 @@ impl Transducer {
     }
 }
 
-/// How the resistance of a thermistor (ohm) tells its temperature.
+/// The equation from the resistance of a thermistor (ohm) to its temperature.
 #[derive(Clone, Copy)]
 pub enum Curve {
     /// 1/T = 1/T25 + ln(R/R25)/B, with both figures from the data sheet. Source: IEC 60539-1, definition of the B value.

@@ -1,11 +1,11 @@
 //! Expected cost until the vehicle is repaired, when repairs are tried one after the other.
 //!
-//! Source: Heckerman, D., Breese, J.S. & Rommelse, K., 1995, Decision-theoretic troubleshooting, Comm. ACM 38(3):49-57:
-//! with one fault at a time and independent costs the best order is that of probability over cost. A set-up that several
-//! repairs share makes a block of those that repay it: the block is the start of their own order with the largest
-//! probability over cost, set-up included (Sidney 1975, Operations Research 23(2):283-298, for jobs behind a common one).
-//! Their service call, which ends the search at a fixed cost, is handing over; here the repair that it finds is paid too. It
-//! comes after the repairs of the start of the order that makes the whole cheapest.
+//! Source: Heckerman, D., Breese, J.S. & Rommelse, K., 1995, Decision-theoretic troubleshooting, Comm. ACM 38(3):49-57: with
+//! one fault at a time and independent costs the best order is that of probability over cost. Repairs that share a set-up are
+//! done as a block: the first repairs of their own order, as many as give the largest probability over cost with the set-up
+//! included (Sidney 1975, Operations Research 23(2):283-298, for jobs behind a common one). The service call of Heckerman et
+//! al., which ends the search at a fixed cost, is handing over here, and the repair that it finds is paid too. It comes at the
+//! place in the order where the total is cheapest.
 
 use super::super::faults::HYPOTHESES;
 #[cfg(test)]
@@ -15,11 +15,11 @@ use crate::names::Fault;
 /// What is less likely than this share is not repaired on its own: it is handed over with what is on no list.
 pub(crate) const NEGLIGIBLE: f64 = 3e-4;
 
-/// Repairs that can be tried.
+/// Number of repairs.
 pub(crate) const REPAIRS: usize = Fault::ALL.len();
 
-/// Probabilities of the hypotheses that are followed: the repairs of [`Jobs`] in their order, and behind them all that no
-/// repair of theirs sets right. Places from [`Jobs::followed`] on are not used.
+/// Probabilities of the hypotheses that are followed: the repairs of [`Jobs`] in their order, and last all that none of these
+/// repairs sets right. Places from [`Jobs::followed`] on are not used.
 pub(crate) type Belief = [f64; HYPOTHESES];
 
 /// One repair with the look whether it helped.
@@ -27,7 +27,7 @@ pub(crate) type Belief = [f64; HYPOTHESES];
 pub(crate) struct Job {
     pub(crate) fault: Fault,
     pub(crate) minutes: f64,
-    /// One over them.
+    /// 1 / `minutes`.
     pub(crate) per_minute: f64,
     pub(crate) recovery: bool,
 }
@@ -35,15 +35,15 @@ pub(crate) struct Job {
 /// The repairs and their costs in minutes of work.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Jobs {
-    /// Those that repay their cost best first, as far as that is known: the order is then soon found.
+    /// In about the order of probability over cost, so that the exact order is found quickly.
     pub(crate) jobs: [Job; REPAIRS],
     /// How many of them there are.
     pub(crate) count: usize,
     /// The shared set-up: recovering the charge, evacuating, charging.
     pub(crate) recovery_minutes: f64,
-    /// Somebody who knows more finds the cause, whatever it is; what he finds is then set right.
+    /// Handing over: somebody who knows more finds the cause, whatever it is; its repair is paid beside this.
     pub(crate) hand_over_minutes: f64,
-    /// What no order costs less than, for each that is followed, the charge not yet recovered and recovered.
+    /// Lower bounds of the cost under each hypothesis that is followed: charge not yet recovered, and recovered.
     floors: [[f64; HYPOTHESES]; 2],
 }
 
@@ -52,19 +52,19 @@ pub(crate) struct Jobs {
 pub(crate) struct Order {
     /// Expected minutes of all of them, one after the other, handed over when none helped.
     pub(crate) all_minutes: f64,
-    /// The same when the rest is handed over where that is best.
+    /// The same, handed over at the best place in the order.
     pub(crate) minutes: f64,
     /// The place of the repair that comes first.
     pub(crate) first: Option<usize>,
-    /// The same, a sound vehicle aside.
+    /// The same, except giving back a sound vehicle.
     pub(crate) first_fault: Option<usize>,
-    /// The first of those for which the circuit stays closed, a sound vehicle aside.
+    /// The first repair for which the circuit stays closed, except giving back a sound vehicle.
     pub(crate) first_closed: Option<usize>,
     /// Whether none is worth trying before it is handed over.
     pub(crate) hand_over: bool,
-    /// Expected minutes when it is handed over before all.
+    /// Expected minutes when it is handed over at once.
     pub(crate) at_once: f64,
-    /// Expected minutes for who knows the fault, the recovery aside: no looks can do with less.
+    /// Expected minutes with the fault known, without the recovery: a lower bound whatever is looked at first.
     pub(crate) least: f64,
 }
 
@@ -83,7 +83,7 @@ impl Queue {
         len: 0,
     };
 
-    /// Keeps the order; the queues are short.
+    /// Inserts in order, by linear search, as the queues are short.
     #[inline]
     fn insert(&mut self, new: usize, worth: f64) {
         let mut at = self.len.min(REPAIRS - 1);
@@ -169,15 +169,18 @@ impl Jobs {
         self.tried(belief, recovered, |_| ()).least
     }
 
-    /// What no order costs less than, whatever is found out: each fault pays for itself, what no repair sets right is handed over.
+    /// Lower bound of the expected cost, whatever is found out: each fault costs its own repair, and what no repair sets right
+    /// costs handing over.
     pub(crate) fn floor(&self, belief: &Belief, recovered: bool) -> f64 {
         let floors = &self.floors[usize::from(recovered)][..self.followed()];
         belief.iter().zip(floors).map(|(p, floor)| p * floor).sum()
     }
 
-    /// The repairs with what each costs at least, who knows that it is the right one; `recovery` and `hand_over` in minutes.
+    /// The repairs, and as lower bounds what each costs when it is known to be the right one; `recovery` and `hand_over` in
+    /// minutes.
     ///
-    /// What is too unlikely to be repaired on its own is handed over too, at less where its repair is dear.
+    /// A fault that is too unlikely to be repaired on its own is handed over too, which costs less where its repair is
+    /// expensive.
     pub(crate) fn of(jobs: [Job; REPAIRS], count: usize, recovery_minutes: f64, hand_over_minutes: f64) -> Self {
         let floors = [recovery_minutes, 0.0].map(|recovery_minutes| {
             let mut floors = [hand_over_minutes; HYPOTHESES];
@@ -268,7 +271,7 @@ impl Jobs {
         (belief[usize::from(at)], self.jobs[usize::from(at)].minutes)
     }
 
-    /// The start of the closed jobs that repays the set-up best: its probability and cost, and how many jobs it has.
+    /// The block of jobs that is done right after the set-up: its probability and cost, and its number of jobs.
     fn block(&self, closed: impl Iterator<Item = (f64, f64)>) -> (Option<(f64, f64)>, usize) {
         let (mut sum, mut best) = ((0.0, self.recovery_minutes), (None, 0));
         for (at, (p, minutes)) in closed.enumerate() {
@@ -287,13 +290,13 @@ struct Run<'a> {
     minutes: f64,
     /// Probability that none of them helped.
     left: f64,
-    /// What setting right the other faults costs on average, for who knows which it is.
+    /// Expected cost of repairing the faults not tried yet, each when it is known to be the right one.
     rest: f64,
-    /// The least cost when the work is handed over after one of the repairs, before all, or after all.
+    /// The least cost over all places at which the work can be handed over.
     least: f64,
-    /// The cost when it is handed over before all.
+    /// The cost when it is handed over at once.
     at_once: f64,
-    /// Expected minutes for who knows the fault, the recovery aside.
+    /// Expected minutes with the fault known, without the recovery.
     at_least: f64,
 }
 

@@ -1,4 +1,4 @@
-//! The order of repairs and the value of looking ahead, held to the enumeration of everything that could be done.
+//! The order of repairs and the value of looking ahead, compared with an enumeration of everything that could be done.
 
 use super::super::answer::Action;
 use super::super::faults::{HYPOTHESES, NONE};
@@ -8,7 +8,7 @@ use super::search::DEPTH;
 use super::*;
 use crate::names::Observation;
 
-/// The first so many faults of the vocabulary, and no other, are possible in the small worlds of these tests.
+/// Number of faults, the first of the vocabulary, that are possible in the small examples of these tests.
 const FEW: usize = 5;
 
 /// Numbers between 0 and 1 from a counter. Source: Steele, Lea & Flood 2014 (SplitMix64).
@@ -28,7 +28,7 @@ fn jobs(random: &mut Random) -> Jobs {
     let jobs = core::array::from_fn(|at| {
         let minutes = 5.0 + 300.0 * random.next();
         Job {
-            // The sound vehicle, which is not repaired, stands last and is not possible.
+            // The sound vehicle, which is not repaired, comes last and is not possible.
             fault: Fault::ALL[REPAIRS - 1 - at],
             minutes,
             per_minute: 1.0 / minutes,
@@ -63,7 +63,7 @@ fn prospects(random: &mut Random, many: usize) -> Prospects {
     Prospects::of(each)
 }
 
-/// A search through all of this, with any repair first or only that of the best order.
+/// A search over these repairs and looks; `any_repair` lets any repair come first, not only that of the best order.
 fn search<'a>(jobs: &'a Jobs, looks: &'a Prospects, beam: [usize; DEPTH], any_repair: bool) -> Search<'a> {
     Search {
         jobs,
@@ -132,7 +132,7 @@ fn the_cost_grows_with_the_sum_of_the_belief() {
     assert!((part.minutes - 0.25 * whole.minutes).abs() < 1e-9 && whole.hand_over == part.hand_over);
 }
 
-/// What handing over costs after each part of an order, the best of them.
+/// The cost of an order that is handed over at its best place.
 fn cheapest_end(jobs: &Jobs, order: &[usize], belief: &[f64; HYPOTHESES], recovered: bool) -> f64 {
     let ends = (0..=order.len()).map(|done| {
         let (first, rest) = order.split_at(done);
@@ -143,7 +143,7 @@ fn cheapest_end(jobs: &Jobs, order: &[usize], belief: &[f64; HYPOTHESES], recove
     ends.fold(f64::INFINITY, f64::min)
 }
 
-/// A repair for who knows that it is the right one.
+/// The cost of a repair when it is known to be the right one.
 fn alone(jobs: &Jobs, at: usize, recovered: bool) -> f64 {
     let job = &jobs.jobs[at];
     let recovery = if job.recovery && !recovered {
@@ -174,7 +174,7 @@ fn work_is_handed_over_where_that_is_cheapest() {
             .sum();
         let now = jobs.hand_over_minutes + known;
         assert!(minutes <= now + 1e-9 && hand_over == (now <= minutes + 1e-9), "{round}");
-        // No better than what any order, ended at any place, can do; the enumeration is long for more.
+        // Not below the least over all orders and places to hand over; with more than five the enumeration takes long.
         let possible: Vec<usize> = (0..REPAIRS).filter(|at| belief[*at] > 0.0).collect();
         if possible.len() <= 5 {
             let least = cheapest_of_all(&jobs, &possible, &belief);
@@ -205,7 +205,7 @@ fn cheapest_of_all(jobs: &Jobs, possible: &[usize], belief: &[f64; HYPOTHESES]) 
     extend(&mut Vec::new(), possible, jobs, belief)
 }
 
-/// Everything that can be done in `depth` steps, told by probabilities that sum to one.
+/// The least cost over everything that can be done in `depth` steps; the probabilities sum to one.
 fn least(jobs: &Jobs, looks: &Prospects, belief: &[f64; HYPOTHESES], recovered: bool, used: u32, depth: usize) -> f64 {
     // Which order of repairs ends the plan is tested above.
     let mut least = jobs.order(belief, recovered).minutes;
@@ -276,7 +276,7 @@ fn no_plan_of_three_steps_is_cheaper() {
             looked += usize::from(matches!(step, Move::Check(_)));
         }
     }
-    assert!(looked > 12, "{looked}: the worlds are too easy");
+    assert!(looked > 12, "{looked}: too few plans begin with a look");
 }
 
 #[test]

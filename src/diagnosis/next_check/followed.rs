@@ -1,4 +1,4 @@
-//! The hypotheses that a plan follows: those that are not ruled out, so that little is worked out for nothing.
+//! The hypotheses that a plan follows: those that are likely enough to be worth the work.
 
 use super::super::faults::index;
 use super::super::faults::{HYPOTHESES, NONE};
@@ -7,7 +7,7 @@ use super::cost::{Belief, Job, Jobs, REPAIRS};
 use crate::names::Fault;
 use crate::numerics::put_in_order;
 
-/// A fault that is less likely than this is not followed: no prediction tells it from a sound system either. It counts as
+/// A fault that is less likely than this is not followed, as predictions treat it like a sound system too. It counts as
 /// something that no repair sets right.
 const FOLLOWED_FROM: f64 = 1e-3;
 
@@ -18,8 +18,7 @@ pub(super) struct Followed {
 }
 
 impl Followed {
-    /// The faults worth following, those that repay their repair best first, and behind them none of these; with what their
-    /// repairs cost.
+    /// The faults that are followed in the order of probability over cost, then none of these; and what their repairs cost.
     pub(super) fn of(probability: &Belief, prices: &Prices, recovers: &dyn Fn(Fault) -> bool) -> (Self, Jobs) {
         let verify = prices.in_minutes(prices.verify());
         let blank = Job {
@@ -53,7 +52,7 @@ impl Followed {
         (Self { of, count: count + 1 }, jobs)
     }
 
-    /// What is believed of them; what is not followed is added to none of these.
+    /// Their probabilities; those of faults that are not followed are added to none of these.
     pub(super) fn belief(&self, probability: &Belief) -> Belief {
         let mut belief = [0.0; HYPOTHESES];
         let mut left: f64 = probability.iter().sum();
@@ -65,7 +64,7 @@ impl Followed {
         belief
     }
 
-    /// The figures of the hypotheses that are followed.
+    /// The values of `of` for the hypotheses that are followed.
     pub(super) fn gather(&self, of: impl Fn(usize) -> f64) -> Belief {
         let mut figures = [0.0; HYPOTHESES];
         for (figure, hypothesis) in figures.iter_mut().zip(&self.of[..self.count]) {

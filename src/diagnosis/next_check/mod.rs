@@ -40,10 +40,10 @@ const SUSPICION: f64 = 0.3;
 const CLEARLY_MINUTES: f64 = 2.0;
 const CLEARLY_SHARE: f64 = 0.02;
 
-/// The most checks that are told.
+/// The largest number of checks that are listed.
 const TOLD: usize = 6;
 
-/// What the planner has to know of a case beside the odds.
+/// What the planner has to know of a case besides the probabilities.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Standing {
     /// Whether the compressor stands still, or must.
@@ -55,7 +55,7 @@ pub(super) struct Standing {
     doubtful: bool,
     /// Whether the high side was read once, by a gauge or by the vehicle's own transducer, and can be read by the other.
     one_high_side: bool,
-    /// A reading that a proof of the repair still lacks; `None` unless that is asked for.
+    /// A reading that a proof of the repair still lacks; `None` where no repair is to be proven.
     to_prove: Option<Check>,
 }
 
@@ -97,7 +97,7 @@ pub(super) struct Next {
     pub(super) checks: List<RankedCheck, TOLD>,
 }
 
-/// No checks, for who does not ask.
+/// No checks, where none were asked for.
 pub(super) const fn unranked() -> List<RankedCheck, TOLD> {
     List::new(blank(Check::RunAndRead))
 }
@@ -114,7 +114,7 @@ pub(super) fn next(posterior: &Posterior, scene: &Scene, settings: &Settings, st
     })
 }
 
-/// Puts the steps ahead into an empty plan, which stands on the stack once.
+/// Fills an empty plan in place, so that only one plan is on the stack.
 #[inline(never)]
 pub(super) fn plan(plan: &mut Plan, posterior: &Posterior, scene: &Scene, settings: &Settings, standing: Standing) {
     if let Some(check) = standing.first {
@@ -130,7 +130,7 @@ pub(super) fn plan(plan: &mut Plan, posterior: &Posterior, scene: &Scene, settin
     searched(posterior, scene, settings, standing, |bench, search, weighing| {
         search.grow_into(plan, &bench.state, bench.first(search, weighing), weighing);
     });
-    // The search weighs minutes with the parts in them.
+    // The minutes of the search include the parts; a plan lists them apart.
     for step in plan.steps.items_mut() {
         step.parts_in_minutes = settings.prices.parts_in_minutes(step.action);
         step.minutes -= step.parts_in_minutes;
@@ -142,7 +142,7 @@ fn empties(check: Check, settings: &Settings) -> bool {
     check == Check::SearchWithNitrogen && !settings.recovered
 }
 
-/// What comes before everything else costs, min.
+/// Minutes of the check that comes before everything else.
 fn first_minutes(check: Check, settings: &Settings) -> f64 {
     let prices = &settings.prices;
     let recovery = if empties(check, settings) {
@@ -153,7 +153,7 @@ fn first_minutes(check: Check, settings: &Settings) -> f64 {
     prices.check(check).minutes + recovery
 }
 
-/// What is taken from the search over all looks that can still be taken, once every first step is weighed.
+/// Searches over all looks that can still be taken, weighs every first step, and returns what `take` makes of it.
 fn searched<R>(
     posterior: &Posterior,
     scene: &Scene,
@@ -249,7 +249,7 @@ impl<'a> Bench<'a> {
         }
         let before_all = self.before_all();
         if let Some(at) = before_all {
-            // Nor with gauges that mislead.
+            // With misleading gauges nothing else can be said either.
             ranked.push(self.told(&self.prospects.all()[at], None));
         }
         let held = self.held(search, weighing).filter(|_| ranked.is_empty());
@@ -269,14 +269,14 @@ impl<'a> Bench<'a> {
         ranked
     }
 
-    /// Where the check stands that comes before whatever the search finds.
+    /// The place of a check that comes before whatever the search finds.
     fn before_all(&self) -> Option<usize> {
         self.suspected()
             .or_else(|| self.prospects.place(self.standing.to_prove?))
     }
 
-    /// Where a comparison of the gauges stands, the cheapest, when they are suspected, nothing fits what they show, or a
-    /// pressure has no saturation temperature.
+    /// The place of the cheapest comparison of the gauges, when they are suspected, nothing fits what they show, or a pressure
+    /// has no saturation temperature.
     fn suspected(&self) -> Option<usize> {
         let probability = &self.posterior.probability;
         let suspected = self.standing.doubtful

@@ -19,9 +19,9 @@ pub(super) struct Result {
     pub(super) kind: ResultKind,
     /// The question that is answered with yes, where a check has several.
     pub(super) observation: Option<Observation>,
-    /// Where its chances stand among those of the look.
+    /// The row of its chances among those of the look.
     row: usize,
-    /// Whether they are those of the other answer.
+    /// Whether its chances are one minus those of that row.
     other: bool,
 }
 
@@ -44,7 +44,7 @@ pub(super) struct Prospect {
     pub(super) minutes: f64,
     pub(super) recovery: bool,
     pub(super) shows: Shows,
-    /// Where its chances start.
+    /// The index of its first row of chances.
     pub(super) at: usize,
     /// The other looks that tell little after this one, one bit each.
     pub(super) related: u64,
@@ -82,7 +82,7 @@ const CHANCES: usize = {
 };
 
 impl Prospects {
-    /// None.
+    /// No looks.
     pub(super) const NONE: Self = Self {
         looks: List::new(Prospect::BLANK),
         chances: List::new([0.0; HYPOTHESES]),
@@ -173,7 +173,7 @@ impl Prospects {
         prospects
     }
 
-    /// Changes what is believed to what is believed once a look showed this.
+    /// Multiplies the probabilities by the chances of this result.
     #[inline]
     pub(super) fn learn(&self, belief: &mut Belief, look: &Prospect, result: &Result) {
         if let Some(chances) = self.chances.get(look.at + result.row) {
@@ -188,7 +188,7 @@ impl Prospects {
         &self.looks
     }
 
-    /// Where a check stands.
+    /// The place of a check among the looks.
     pub(super) fn place(&self, check: Check) -> Option<usize> {
         self.looks.iter().position(|prospect| prospect.check == check)
     }
@@ -264,7 +264,7 @@ impl Prospect {
         })
     }
 
-    /// Whether it may be taken where this is believed and these looks tell nothing new, one bit each.
+    /// Whether it may be taken; `used` are the looks that tell nothing new, one bit each.
     pub(super) fn may_come(&self, used: u64, jobs: &Jobs, belief: &Belief) -> bool {
         if self.after & !used != 0 {
             return false;

@@ -37,7 +37,7 @@ impl Foreseen {
     pub(in crate::diagnosis) fn chances(&self, posterior: &Posterior, feature: Feature, hypothesis: usize) -> [f64; 3] {
         let sound = index(Fault::NoFault);
         let (of, share) = match Fault::ALL.get(hypothesis) {
-            // Misleading gauges hide a sound system; what is as good as ruled out is foreseen like one.
+            // Behind misleading gauges a sound system is assumed, and for a negligible fault too.
             Some(Fault::GaugeError) => (sound, 0.0),
             Some(_) if posterior.probability[hypothesis] < NEGLIGIBLE => (sound, 0.0),
             Some(fault) => (hypothesis, unknown_way(*fault)),

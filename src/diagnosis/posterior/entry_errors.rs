@@ -13,15 +13,15 @@ use crate::diagnosis::{rest, strays};
 use crate::names::{EntryError, Fault, Feature};
 use crate::numerics::multivariate_t::DIMENSIONS;
 
-/// Part of the vehicles behind an entry error that are sound; the others show anything at all. Source: engineering judgement.
+/// Share of sound vehicles behind an entry error; the others show what an unlisted cause does. Source: engineering judgement.
 const SOUND: f64 = 0.6;
 
-/// The place of a entry error in arrays over the vocabulary; codes count from one.
+/// The place of an entry error in arrays over the vocabulary; codes count from one.
 const fn place(entry_error: EntryError) -> usize {
     entry_error.code() as usize - 1
 }
 
-/// The share of a entry error in all of them; those that can have happened together sum to one. Source: engineering judgement.
+/// The share of an entry error in all of them; those that can have happened together sum to one. Source: engineering judgement.
 const fn chance(entry_error: EntryError) -> f64 {
     match entry_error {
         EntryError::AbsoluteTypedAsGauge | EntryError::GaugeTypedAsAbsolute => 0.2,
@@ -39,13 +39,13 @@ const fn chance(entry_error: EntryError) -> f64 {
 }
 
 impl Weighed {
-    /// Likelihood of the first k figures under misleading instruments: a sound system, or anything at all, with the features that each
-    /// entry error would have hidden. The entry errors get their parts of that of all figures.
+    /// Likelihood of the first k figures under misleading instruments: a sound system or an unlisted cause, with the features
+    /// corrected for each entry error. `entry_errors` gets the part of each in the likelihood of all figures.
     #[inline(never)]
     pub(super) fn misled(&mut self, case: &Case, grounds: &Grounds<'_>) -> [f64; FeatureVector::COUNT + 1] {
         let nothing = (EntryError::SwappedHoses, [0.0; DIMENSIONS], [0.0; DIMENSIONS]);
         let mut meant: List<_, { EntryError::ALL.len() }> = List::new(nothing);
-        // What the gauge of a shut hose shows, from the figure on that it shows it for.
+        // Density of what the gauge of a shut hose shows; it counts once the figure of that gauge is among the first k.
         let mut besides: List<f64, { EntryError::ALL.len() }> = List::new(1.0);
         let mut seen: Option<Seen> = None;
         for entry_error in EntryError::ALL {
@@ -107,7 +107,7 @@ impl Weighed {
         all
     }
 
-    /// The likelihood of misleading instruments once all is read, and the share of each entry error in it.
+    /// Sets the likelihood of misleading instruments for all figures, and the share of each entry error in it.
     pub(super) fn share(&mut self, all: f64) {
         let last = &mut self.likelihood[self.figures.len()];
         last[index(Fault::GaugeError)] = if all > 0.0 {
@@ -120,7 +120,7 @@ impl Weighed {
     }
 }
 
-/// Density of what was meant, by those of a sound system and of anything at all.
+/// Density of the corrected readings, by those under a sound system and under an unlisted cause.
 fn behind(sound: f64, any: f64) -> f64 {
     SOUND * sound + (1.0 - SOUND) * any
 }
@@ -130,8 +130,8 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_shares_are_all_there_is() {
-        // A pressure is noted as gauge or as absolute, and only one of the two can be wrong of it.
+    fn the_shares_sum_to_one() {
+        // A pressure is noted either as gauge or as absolute, so that only one of the two errors is possible.
         let possible = EntryError::ALL
             .into_iter()
             .filter(|entry_error| *entry_error != EntryError::GaugeTypedAsAbsolute);

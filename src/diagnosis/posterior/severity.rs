@@ -2,7 +2,7 @@
 
 use crate::names::Fault;
 
-/// Severities are told apart in so many steps from 0 to 1.
+/// Number of equal steps into which severities from 0 to 1 are divided.
 const STEPS: usize = 20;
 
 /// Weight of each step of severity of each fault.
@@ -11,7 +11,7 @@ pub(super) struct Tally([[f64; STEPS]; Fault::ALL.len()]);
 impl Tally {
     pub(super) const NONE: Self = Self([[0.0; STEPS]; Fault::ALL.len()]);
 
-    /// Adds the density of a term of the likelihood: evenly over the severities that it stands for.
+    /// Adds the density of a term of the likelihood, spread evenly over the severities that the term covers.
     #[inline]
     pub(super) fn add(&mut self, fault: usize, &[low, _, high]: &[f32; 3], density: f64) {
         let Some(steps) = self.0.get_mut(fault) else { return };
@@ -64,7 +64,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_middle_is_that_of_the_weights() {
+    fn the_middle_80_percent_follows_the_weights() {
         let mut even = Tally::NONE;
         even.0[3] = [0.2; STEPS];
         let (low, high) = even.middle_80()[3];

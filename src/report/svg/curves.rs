@@ -5,7 +5,7 @@ use super::draw::{Anchor, Drawing, Fill, LINE, Mark, Stroke, WIDTH};
 use super::scale::shown;
 use crate::intake::Visit;
 use crate::names::Feature;
-use crate::proof::{DRY_PA, Decay, Hold, HoldJudgement, Leak, PullDown};
+use crate::proof::{DRY, Decay, Hold, HoldJudgement, Leak, PullDown};
 use crate::report::page::Scale;
 use crate::report::texts::{Named, Text};
 use crate::report::words::Wording;
@@ -19,7 +19,6 @@ const TOP: f64 = 36.0;
 const BOTTOM: f64 = 156.0;
 const LEFT: f64 = 48.0;
 const RIGHT: f64 = WIDTH - 12.0;
-const MINUTE: f64 = 60.0;
 
 /// A level or a band beside the curve, with its name.
 struct Level {
@@ -44,7 +43,7 @@ pub(super) fn pull_down(visit: &Visit, judged: &PullDown, wording: Wording) -> O
     let degrees = |k: f64| shown(wording.units, Scale::Kelvin, k);
     let points = visit.pull_down.iter().map(|sample| {
         let vent = degrees(in_kelvins(sample.vent.value));
-        [sample.after_s / MINUTE, vent]
+        [sample.after.minutes(), vent]
     });
     let ends = [judged.expected.low_95, judged.expected.high_95];
     Curve {
@@ -71,15 +70,15 @@ pub(super) fn hold(hold: &Hold<'_>, judged: &HoldJudgement, wording: Wording) ->
     let micron = |pa: f64| pa / MICRON_PA;
     let points = hold.samples.iter().map(|sample| {
         let pa = sample.pressure.value.absolute(hold.surroundings).pa();
-        [sample.after_s / MINUTE, micron(pa)]
+        [sample.after.minutes(), micron(pa)]
     });
     let points: Vec<[f64; 2]> = points.collect();
-    let water = micron(judged.water_pa.value);
+    let water = judged.water.value.microns();
     // Far above all readings its level would press the curve flat.
     let near = points.iter().any(|[_, read]| *read > water / 4.0);
     let dry = Level {
-        ends: [micron(DRY_PA); 2],
-        says: wording.filled(Text::DryBelow, &[("value", &format!("{:.0}", micron(DRY_PA)))]),
+        ends: [DRY.microns(); 2],
+        says: wording.filled(Text::DryBelow, &[("value", &format!("{:.0}", DRY.microns()))]),
     };
     let boils = Level {
         ends: [water; 2],
@@ -105,7 +104,7 @@ pub(super) fn hold(hold: &Hold<'_>, judged: &HoldJudgement, wording: Wording) ->
 pub(super) fn pressure_test(test: &Decay, judged: &Leak, wording: Wording) -> Option<String> {
     let air_pa = test.surroundings.pressure().pa();
     let gauge = |pa: f64| shown(wording.units, Scale::PaGauge, pa - air_pa);
-    let end = wording.with_unit(Scale::PaGauge, judged.tight_end_pa - air_pa);
+    let end = wording.with_unit(Scale::PaGauge, judged.tight_end.pa() - air_pa);
     let tight = wording.filled(Text::TightEnd, &[("value", &end)]);
     let [start, end] = [test.start, test.end].map(|reading| gauge(reading.value.absolute(test.surroundings).pa()));
     Curve {
@@ -115,9 +114,9 @@ pub(super) fn pressure_test(test: &Decay, judged: &Leak, wording: Wording) -> Op
             wording.text(Text::Pressure),
             wording.units.unit(Scale::PaGauge, wording.language)
         ),
-        points: alloc::vec![[0.0, start], [test.held_s / MINUTE, end]],
+        points: alloc::vec![[0.0, start], [test.held.minutes(), end]],
         levels: Vec::new(),
-        end: Some((gauge(judged.tight_end_pa), tight)),
+        end: Some((gauge(judged.tight_end.pa()), tight)),
         measured: wording.text(Text::Measured),
         minutes: wording.text(Text::TimeMin),
     }

@@ -26,12 +26,15 @@ mod scan;
 mod stated;
 mod written;
 
-pub use pressure::{absolute_pressure, gauge_pressure, pressure, pressure_difference_pa};
+pub use pressure::{absolute_pressure, gauge_pressure, pressure, pressure_difference};
 pub use stated::{Restated, Stated};
 pub use written::Written;
 
 use super::constants::{FOOT_M, INCH_M, MILE_M, POUND_KG};
-use super::{Temperature, TemperatureDifference, celsius, fahrenheit, kelvins, kelvins_difference};
+use super::{
+    Frequency, Mass, RelativeHumidity, RotationalSpeed, Speed, Temperature, TemperatureDifference, TimeSpan, Volume,
+    celsius, fahrenheit, kelvins, kelvins_difference,
+};
 use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
 use crate::range::{
@@ -330,18 +333,18 @@ pub fn altitude_m(text: &str) -> Result<f64, Error> {
     read(text, &ALTITUDES, ALTITUDE)
 }
 
-/// A relative humidity, 0 to 1: `"40 %"`, or as a fraction of one without a unit, `"0.4"`.
+/// A relative humidity: `"40 %"`, or as a fraction of one without a unit, `"0.4"`.
 ///
 /// Errors: as [`temperature`]; `MissingUnit` for a bare number above one, which may be meant in per cent.
 ///
 /// ```
-/// use coldloop::{ErrorKind, units::text};
-/// assert_eq!(text::relative_humidity("40 % RH"), Ok(0.4));
-/// assert_eq!(text::relative_humidity("0.4"), Ok(0.4));
+/// use coldloop::{ErrorKind, units::{RelativeHumidity, text}};
+/// assert_eq!(text::relative_humidity("40 % RH"), Ok(RelativeHumidity::from_fraction(0.4)));
+/// assert_eq!(text::relative_humidity("0.4"), text::relative_humidity("40 % RH"));
 /// assert_eq!(text::relative_humidity("40").unwrap_err().kind, ErrorKind::MissingUnit);
 /// ```
-pub fn relative_humidity(text: &str) -> Result<f64, Error> {
-    part_of_one(text, RELATIVE_HUMIDITY)
+pub fn relative_humidity(text: &str) -> Result<RelativeHumidity, Error> {
+    part_of_one(text, RELATIVE_HUMIDITY).map(RelativeHumidity::from_fraction)
 }
 
 /// A blower setting, 0 (off) to 1 (highest): `"75 %"`, or as a fraction of one without a unit, `"0.75"`.
@@ -401,52 +404,52 @@ fn per_cent(unit: &Unit) -> bool {
         .any(|spelling| unit.is(spelling))
 }
 
-/// A vehicle speed in m/s: `"50 km/h"`, `"30 mph"`.
+/// A vehicle speed: `"50 km/h"`, `"30 mph"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`SPEED`].
-pub fn speed_m_s(text: &str) -> Result<f64, Error> {
-    read(text, &SPEEDS, SPEED)
+pub fn speed(text: &str) -> Result<Speed, Error> {
+    read(text, &SPEEDS, SPEED).map(Speed::from_m_s)
 }
 
-/// A speed of rotation in revolutions per second: `"1500 rpm"`.
+/// A speed of rotation: `"1500 rpm"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`ROTATIONAL_SPEED`].
-pub fn rotational_speed_hz(text: &str) -> Result<f64, Error> {
-    read(text, &ROTATIONAL_SPEEDS, ROTATIONAL_SPEED)
+pub fn rotational_speed(text: &str) -> Result<RotationalSpeed, Error> {
+    read(text, &ROTATIONAL_SPEEDS, ROTATIONAL_SPEED).map(RotationalSpeed::from_hz)
 }
 
-/// A mass in kg: `"650 g"`, `"1.4 lb"`, `"1 lb 4 oz"`.
+/// A mass: `"650 g"`, `"1.4 lb"`, `"1 lb 4 oz"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`MASS`].
-pub fn mass_kg(text: &str) -> Result<f64, Error> {
-    read_in_two(text, &MASSES, MASS)
+pub fn mass(text: &str) -> Result<Mass, Error> {
+    read_in_two(text, &MASSES, MASS).map(Mass::from_kg)
 }
 
-/// A volume: `"2.1 L"`, `"90 cm3"`, `"0.07 cu ft"`, `"1 fl oz"`, in m3.
+/// A volume: `"2.1 L"`, `"90 cm3"`, `"0.07 cu ft"`, `"1 fl oz"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`VOLUME`].
 ///
 /// ```
 /// use coldloop::units::text;
-/// assert!((text::volume_m3("90 cm3")? - text::volume_m3("0.09 L")?).abs() < 1e-18);
+/// assert!((text::volume("90 cm3")?.litres() - 0.09).abs() < 1e-15);
 /// # Ok::<(), coldloop::Error>(())
 /// ```
-pub fn volume_m3(text: &str) -> Result<f64, Error> {
-    read(text, &VOLUMES, VOLUME)
+pub fn volume(text: &str) -> Result<Volume, Error> {
+    read(text, &VOLUMES, VOLUME).map(Volume::from_m3)
 }
 
-/// A duration in seconds: `"10 min"`, `"1 h 30 min"`.
+/// A duration: `"10 min"`, `"1 h 30 min"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`DURATION`].
-pub fn duration_s(text: &str) -> Result<f64, Error> {
-    read_in_two(text, &DURATIONS, DURATION)
+pub fn duration(text: &str) -> Result<TimeSpan, Error> {
+    read_in_two(text, &DURATIONS, DURATION).map(TimeSpan::from_seconds)
 }
 
-/// Events per second: `"3 /min"`, `"3 cycles per minute"`.
+/// How often something happens: `"3 /min"`, `"3 cycles per minute"`.
 ///
 /// Errors: as [`temperature`]; `OutOfRange` outside [`FREQUENCY`].
-pub fn frequency_hz(text: &str) -> Result<f64, Error> {
-    read(text, &FREQUENCIES, FREQUENCY)
+pub fn frequency(text: &str) -> Result<Frequency, Error> {
+    read(text, &FREQUENCIES, FREQUENCY).map(Frequency::from_hz)
 }
 
 /// A voltage in volts: `"2.5 V"`.

@@ -6,7 +6,7 @@ use crate::error::Error;
 use crate::names::{ErrorKind, Quantity};
 use crate::range::{ABSOLUTE_PRESSURE, GAUGE_PRESSURE, VACUUM};
 use crate::units::constants::{ATMOSPHERE_PA, INHG_PA, KGF_CM2_PA, MICRON_PA, MMHG_PA, PSI_PA};
-use crate::units::{AbsolutePressure, GaugePressure, Pressure};
+use crate::units::{AbsolutePressure, GaugePressure, Pressure, PressureDifference};
 
 const UNITS: [Row; 12] = [
     row(
@@ -153,23 +153,23 @@ pub fn gauge_pressure(text: &str) -> Result<GaugePressure, Error> {
     }
 }
 
-/// How far two pressures lie apart, which has no datum: `"2 psi"`, `"1 kPa"`, `"10 micron"`; in Pa.
+/// How far two pressures lie apart, which has no datum: `"2 psi"`, `"1 kPa"`, `"10 micron"`.
 ///
 /// Errors: as [`pressure`], `MissingDatum` apart; `UnknownUnit` when a datum is said; `OutOfRange` outside
 /// [`ABSOLUTE_PRESSURE`].
 ///
 /// ```
-/// use coldloop::units::text;
-/// assert_eq!(text::pressure_difference_pa("1.5 kPa"), Ok(1_500.0));
-/// assert!(text::pressure_difference_pa("1.5 kPa gauge").is_err());
+/// use coldloop::units::{PressureDifference, text};
+/// assert_eq!(text::pressure_difference("1.5 kPa"), Ok(PressureDifference::from_kpa(1.5)));
+/// assert!(text::pressure_difference("1.5 kPa gauge").is_err());
 /// ```
-pub fn pressure_difference_pa(text: &str) -> Result<f64, Error> {
+pub fn pressure_difference(text: &str) -> Result<PressureDifference, Error> {
     let (number, unit, _) = scan(text, Quantity::AbsolutePressure)?;
     if unit.is_empty() {
         return Err(Error::of(ErrorKind::MissingUnit, Quantity::AbsolutePressure));
     }
     match unit_and_datum(&unit, &UNITS).or_else(|| unit_and_datum(&unit, &VACUUM_UNITS)) {
-        Some((row, Datum::Unsaid)) => ABSOLUTE_PRESSURE.check(row.si(number)),
+        Some((row, Datum::Unsaid)) => ABSOLUTE_PRESSURE.check(row.si(number)).map(PressureDifference::from_pa),
         Some((_, Datum::Absolute | Datum::Gauge | Datum::Vacuum)) | None => {
             Err(Error::of(ErrorKind::UnknownUnit, Quantity::AbsolutePressure))
         }

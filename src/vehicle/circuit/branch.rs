@@ -58,7 +58,7 @@ impl Plant<'_> {
         }
     }
 
-    /// What an expansion device does at this flow.
+    /// Residual and opening of an expansion device at this flow.
     pub(in crate::vehicle) fn passes(
         &self,
         branch: &Branch,

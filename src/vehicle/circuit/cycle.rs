@@ -22,7 +22,7 @@ const LEAST_BLEED: f64 = 0.015;
 pub(in crate::vehicle) const INTAKE_SCALE_K: f64 = 10.0;
 pub(in crate::vehicle) const INTAKE_SCALE_HUMIDITY: f64 = 0.005;
 
-/// One way round the circuit.
+/// One pass round the circuit.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Cycle {
     pub upper: Upper,
@@ -37,7 +37,7 @@ pub(in crate::vehicle) struct Cycle {
 }
 
 impl Plant<'_> {
-    /// The whole way round, for the intake air of `point`.
+    /// All states round the circuit, for the intake air of `point`.
     ///
     /// Errors: those of the properties.
     pub(in crate::vehicle) fn round(&self, point: &Point, upper: &Upper) -> Result<Cycle, Error> {

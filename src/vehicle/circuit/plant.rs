@@ -12,7 +12,7 @@ use crate::vehicle::working_fluid::pure_or_mixed::WorkingFluid;
 
 /// What meters the refrigerant into an evaporator.
 #[derive(Clone, Copy, Debug)]
-#[allow(clippy::large_enum_variant)] // nowhere to put the larger one aside without alloc
+#[allow(clippy::large_enum_variant)] // without alloc the larger one cannot be boxed
 pub(in crate::vehicle) enum Metering<'a> {
     Valve(Valve<'a>),
     Orifice(Orifice),
@@ -57,7 +57,7 @@ pub(in crate::vehicle) enum Control {
 pub(in crate::vehicle) struct Protection {
     /// Low-side pressure below which it reduces the demand, Pa absolute. [`Plant::high_limit_pa`] is the limit of the high side.
     pub low_pa: f64,
-    /// The least demand that it leaves, which stands for a stopped compressor.
+    /// The least demand that it leaves, which represents a stopped compressor.
     pub least: f64,
 }
 
@@ -160,7 +160,7 @@ pub(in crate::vehicle) struct Plant<'a> {
 }
 
 impl Plant<'_> {
-    /// The smallest demand of a kind of compressor; 0.01 stands for a clutch that stays open.
+    /// The smallest demand of a kind of compressor; 0.01 represents a clutch that stays open.
     pub(in crate::vehicle) fn least_demand(kind: Compressor, hardware: &Hardware) -> f64 {
         match kind {
             Compressor::FixedClutch => 0.01,

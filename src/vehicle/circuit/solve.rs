@@ -2,8 +2,9 @@
 //!
 //! Seven equations in seven unknowns: the evaporator's energy, the expansion device's flow, the charge, the compressor's
 //! control, the cabin's heat and water, and the flow of a second expansion device. They are continuous, with corners where a
-//! zone vanishes or a control saturates. Newton's method with damped steps, a Jacobian by differences that Broyden's update
-//! (Dennis & Schnabel 1983, chapter 8) carries on while it serves, and further starts where one start does not converge.
+//! zone vanishes or a control saturates. Newton's method with damped steps, a Jacobian by finite differences that Broyden's
+//! update (Dennis & Schnabel 1983, chapter 8) continues while the steps converge, and further starts where one start does not
+//! converge.
 //!
 //! A step is judged by the natural level function (Deuflhard 2004, Newton Methods for Nonlinear Problems, section 3.3): the
 //! correction that the same Jacobian gives after the step has to be smaller than the one before. This does not depend on the scale
@@ -27,7 +28,8 @@ const MOST_HALVINGS: usize = 7;
 const BOLD_STEPS: usize = 12;
 /// The least part of a full step by which the next correction has to be smaller, per the part that is taken.
 const LEAST_GAIN: f64 = 0.25;
-/// Broyden's update is kept while each correction is less than this part of the one before; then the Jacobian is made anew.
+/// Broyden's update is kept while each correction is less than this part of the one before; otherwise the Jacobian is
+/// calculated again.
 const SERVED: f64 = 0.5;
 /// Step of the differences, in the scale of each unknown.
 const DIFFERENCE: f64 = 1e-7;
@@ -35,7 +37,7 @@ const DIFFERENCE: f64 = 1e-7;
 /// very small difference.
 const LEAST_LIFT: f64 = 0.005;
 const LEAST_LIFT_R744: f64 = 2e-4;
-/// The reach of one step in each unknown.
+/// The largest step in each unknown.
 const REACH: Vector = Point {
     ln_suction_pa: 0.35,
     ln_discharge_pa: 0.25,
@@ -80,7 +82,7 @@ pub(in crate::vehicle) struct Budget {
 }
 
 impl Budget {
-    /// That of one simulation.
+    /// The budget of one simulation.
     pub(in crate::vehicle) const fn new() -> Self {
         Self {
             spent: 0,
@@ -94,7 +96,7 @@ impl Budget {
         self.bold = BOLD_STEPS;
     }
 
-    /// Whether nothing is left of it.
+    /// Whether no evaluation is left.
     pub(in crate::vehicle) const fn is_spent(&self) -> bool {
         self.spent >= self.most
     }
@@ -167,7 +169,7 @@ impl Start {
     }
 }
 
-/// Where to look first, and where next.
+/// The starts, in the order in which they are tried.
 const TRIES: [Start; 8] = [
     Start::of(24.0, 16.0, 0.04, 0.7),
     Start::of(32.0, 8.0, 0.12, 0.9),
@@ -360,7 +362,7 @@ fn largest(residual: &Vector) -> f64 {
     residual.iter().map(|r| libm::fabs(*r)).fold(0.0, f64::max)
 }
 
-/// How large a correction is, in the reach of each unknown.
+/// Norm of a correction, in units of the largest step of each unknown.
 fn level(step: &Vector) -> f64 {
     sqrt(
         step.iter()

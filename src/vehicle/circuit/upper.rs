@@ -13,8 +13,8 @@ use crate::vehicle::working_fluid::equilibrium::{Saturation, State};
 /// Parts of condenser and receiver that hold vapour, where non-condensable gas gathers. Judgement.
 const GAS_SPACE_CONDENSER: f64 = 0.75;
 const GAS_SPACE_RECEIVER: f64 = 0.5;
-/// Enthalpies over which the receiver goes from empty to full, per the heat of evaporation: from entering bubbles to
-/// the subcooling that a filled receiver shows for want of equilibrium. Judgement.
+/// Enthalpies over which the receiver goes from empty to full, per the heat of evaporation: from entering bubbles to the
+/// subcooling that a filled receiver shows because it is not in equilibrium. Judgement.
 const RECEIVER_EMPTY: f64 = -0.004;
 const RECEIVER_FULL: f64 = 0.020;
 /// The mean specific heat of the vapour replaces the local one from this superheat on, over as much again, K.
@@ -22,7 +22,7 @@ const MEAN_FROM_K: f64 = 5.0;
 /// Rounding of the ends of the range over which a receiver or an accumulator fills.
 pub(in crate::vehicle) const VESSEL_SOFTNESS: f64 = 0.08;
 
-/// From the compressor inlet to the liquid line: all that does not ask for the evaporator's air.
+/// From the compressor inlet to the liquid line: all that does not depend on the evaporator's air.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Upper {
     pub suction_pa: f64,

@@ -1,7 +1,7 @@
 //! R-407C, as it cools buses: parts and settings of its own.
 //!
-//! At the same temperature its vapour gives half as much again of cooling per volume as that of R-134a, and its pressures are
-//! higher by as much. So compressors are smaller, and settings are those of R-134a systems at the same dew temperatures.
+//! At the same temperature its vapour gives 1.5 times the cooling per volume of R-134a, and its pressures are higher in the
+//! same proportion. So compressors are smaller, and settings are those of R-134a systems at the same dew temperatures.
 
 use super::hardware::Hardware;
 

@@ -5,15 +5,15 @@
 use super::hardware::Hardware;
 use crate::names::{Refrigerant, VehicleClass};
 
-/// Sizes of the parts of an R-744 system per those of an R-134a system of the same vehicle. Judgement: machines of 25 to
-/// 33 cm3 stand where 150 to 175 stood, and inner volumes shrink to a third.
+/// Sizes of the parts of an R-744 system per those of an R-134a system of the same vehicle. Judgement: machines of 25 to 33 cm3
+/// replace those of 150 to 175 cm3, and inner volumes shrink to a third.
 const SWEPT: f64 = 0.17;
 const VOLUME: f64 = 0.36;
 /// Inner volume of a gas cooler per that of an R-134a condenser. Judgement.
 const GAS_COOLER: f64 = 0.432;
 const VALVE: f64 = 1.0 / 3.0;
-/// Bore of an orifice per that of an R-134a system's, so that a mild day finds the high side near its best. Bores of 0.6 to 1 mm are
-/// common, from memory.
+/// Bore of an orifice per that of an R-134a system's, so that the high side is near its optimum on a mild day. Bores of 0.6 to
+/// 1 mm are common, from memory.
 const BORE: f64 = 0.473;
 /// Inner volume of an accumulator per that of an R-134a system's. Judgement.
 const ACCUMULATOR: f64 = 0.6;

@@ -6,6 +6,16 @@ use crate::range::{AMBIENT, BLOWER, DISPLACEMENT, DURATION, FAN_COMMAND, RELATIV
 use crate::units::{RelativeHumidity, RotationalSpeed, Speed, Surroundings, Temperature, TimeSpan, in_kelvins};
 
 /// Weather, place and how the vehicle is run.
+///
+/// ```
+/// use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+/// use coldloop::vehicle::Conditions;
+/// let mut day = Conditions::new(celsius(31.0), Surroundings::at_altitude(1_600.0)?);
+/// day.relative_humidity = Some(RelativeHumidity::from_percent(30.0));
+/// day.engine_speed = Some(RotationalSpeed::from_rpm(1_500.0));
+/// day.check()?;
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Conditions {
     /// Air in the shade, in front of the vehicle.
@@ -14,7 +24,7 @@ pub struct Conditions {
     pub relative_humidity: Option<RelativeHumidity>,
     /// The pressure of that air.
     pub surroundings: Surroundings,
-    /// Engine speed (of an electric compressor its own where it is not zero, which then says nothing).
+    /// Engine speed; of an electric compressor its own speed, where zero counts as unknown.
     pub engine_speed: Option<RotationalSpeed>,
     /// Where the blower draws from.
     pub air_source: Option<AirSource>,
@@ -24,13 +34,13 @@ pub struct Conditions {
     pub vehicle_speed: Option<Speed>,
     /// Time since the system was switched on.
     pub running_for: Option<TimeSpan>,
-    /// Whether the compressor is driven, as seen or as a scan tool tells it; it goes before what any speed says.
+    /// Whether the compressor is driven, as seen or as a scan tool shows it; it takes precedence over any speed.
     pub compressor_running: Option<bool>,
-    /// Speed of the compressor itself, as a scan tool tells it.
+    /// Speed of the compressor itself, as a scan tool shows it.
     pub compressor_speed: Option<RotationalSpeed>,
     /// Displacement that the control of an externally controlled compressor commands, 0 to 1 of the full one.
     pub commanded_displacement: Option<f64>,
-    /// Command of the condenser's fan, 0 (off) to 1 (full speed); what is expected counts with it, but for R-744.
+    /// Command of the condenser's fan, 0 (off) to 1 (full speed); the expected readings depend on it, except with R-744.
     pub fan_command: Option<f64>,
 }
 
@@ -39,7 +49,7 @@ pub struct Conditions {
 const SAME_SPEED: f64 = 0.1;
 
 impl Conditions {
-    /// A place and its temperature, of which nothing more is known.
+    /// A place and its temperature, with nothing else known.
     pub const fn new(ambient: Temperature, surroundings: Surroundings) -> Self {
         Self {
             ambient,
@@ -57,7 +67,7 @@ impl Conditions {
         }
     }
 
-    /// Nothing, when every figure is finite and within its range.
+    /// Checks that every figure is finite and within its range.
     ///
     /// Errors: `NotFinite` and `OutOfRange`, naming the quantity; `Inconsistent` for a compressor that runs at no speed, or
     /// turns without running.
@@ -89,9 +99,10 @@ impl Conditions {
         }
     }
 
-    /// Nothing, when they are what a compressor of this kind can have.
+    /// Checks that the conditions are possible for a compressor of this kind.
     ///
-    /// The engine speed of an electric compressor may stand for its own; zero does not, for the motor runs without the engine.
+    /// For an electric compressor the engine speed counts as the compressor's own, except zero, as the motor runs without the
+    /// engine.
     ///
     /// Errors: those of [`Conditions::check`]; `Inconsistent` for two speeds of an electric compressor that differ by more than
     /// a tenth, and for a commanded displacement where no electric valve controls it.
@@ -131,7 +142,7 @@ impl Conditions {
     }
 
     /// The speed that sets how fast a compressor of this kind turns, revolutions per second: of an electric one its own, of any
-    /// other that of the engine. Zero is unknown where the compressor runs all the same.
+    /// other that of the engine. Zero counts as unknown where the compressor runs.
     pub(crate) fn driving_hz(&self, compressor: Compressor) -> Option<f64> {
         if compressor == Compressor::Electric {
             let own_hz = self.compressor_hz().or(self.engine_hz());
@@ -143,7 +154,7 @@ impl Conditions {
 
     /// Whether a compressor of this kind is known to stand still: a motor-driven one runs without the engine.
     ///
-    /// What is told of the compressor itself goes before what the engine's speed says of it.
+    /// What is known of the compressor itself takes precedence over the engine's speed.
     ///
     /// ```
     /// use coldloop::Compressor;

@@ -1,4 +1,4 @@
-//! What is said of a vehicle: its system, its parts, the conditions it stands in, and its faults.
+//! The description of a vehicle: its system, its parts, its conditions and its faults.
 
 mod bus_parts;
 mod co2_parts;

@@ -3,6 +3,11 @@
 use crate::names::{Fault, Refrigerant};
 
 /// In which form a fault comes, where it has more than one.
+///
+/// ```
+/// use coldloop::{Fault, vehicle::FaultCause};
+/// assert_eq!(FaultCause::FanDead.fault(), Fault::CondenserAirflowLoss);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum FaultCause {
@@ -12,15 +17,15 @@ pub enum FaultCause {
     LostDisplacement,
     /// Condenser air: the fan turns slowly. The usual form.
     FanSlow,
-    /// Condenser air: the fan stands; the severity does not matter.
+    /// Condenser air: the fan does not turn; the severity does not matter.
     FanDead,
     /// Condenser air: part of the face is blocked, and with it part of the fins.
     FaceBlocked,
     /// Condenser air: hot air enters the face.
     HotAirTakenIn,
-    /// High-side restriction: the port lies before it, wherever the port stands.
+    /// High-side restriction behind the port, whatever port the vehicle has.
     BehindHighPort,
-    /// High-side restriction: the port lies behind it.
+    /// High-side restriction before the port, whatever port the vehicle has.
     BeforeHighPort,
     /// Liquid-line restriction: the thermometer of the liquid line sits behind it. The usual form.
     BeforeClamp,
@@ -53,11 +58,17 @@ impl FaultCause {
 }
 
 /// A fault and how far it has gone.
+///
+/// ```
+/// use coldloop::{Fault, vehicle::FaultSeverity};
+/// let short = FaultSeverity::new(Fault::Undercharge, 0.4);
+/// assert!(short.cause.is_none() && short.severity == 0.4);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FaultSeverity {
     /// Which fault.
     pub fault: Fault,
-    /// How far, 0 (sound) to 1; what is measured by it is told by [`FaultSeverity::new`].
+    /// How far, 0 (sound) to 1; [`FaultSeverity::new`] lists what it measures.
     pub severity: f64,
     /// The other refrigerant, where the fault is a wrong one.
     pub other: Option<Refrigerant>,
@@ -76,17 +87,17 @@ impl FaultSeverity {
     /// | condenser air flow | part lost of the fan's speed or of the open face; hot air taken in, per the hottest |
     /// | evaporator air flow | part of the flow lost |
     /// | non-condensables | mass of gas per twice the mass of air that the empty circuit holds at one atmosphere |
-    /// | restrictions of lines | `s`: the drop of a half-severe one grows with `(s / (1 - s))²` |
+    /// | restrictions of lines | `s`: the pressure drop is `(s / (1.03 - s))²` times that of a half-severe one |
     /// | orifice restricted | part of the free area lost |
     /// | valve stuck open | least opening |
     /// | valve stuck closed, moisture icing | part of the lift out of reach; the area goes with the square of what is left |
     /// | evaporator icing | part of the face under ice, the low limit lost |
     /// | compressor control | part of the range of stroke, running time or speed out of reach, or of the shift of its limit |
-    /// | clutch not engaged | any above zero: the compressor stands |
+    /// | clutch not engaged | any above zero: the compressor does not turn |
     /// | clutch slipping | part of the speed lost |
     /// | heater air mixing | travel of the blend door: at 1 nearly half of the air passes the heater core |
     /// | wrong refrigerant | mass fraction of the other one in the charge; 1 where it is all of it |
-    /// | gauge error | nothing in the circuit; the measurement bears it |
+    /// | gauge error | nothing in the circuit: the error is in the measurement |
     pub const fn new(fault: Fault, severity: f64) -> Self {
         Self {
             fault,
@@ -129,7 +140,7 @@ impl FaultSeverity {
     /// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
     /// let topped_up = FaultSeverity::contaminated(Refrigerant::R22, 0.3);
     /// let (sound, mixed) = (simulate(&bus, &day, &[])?, simulate(&bus, &day, &[topped_up])?);
-    /// assert!(mixed.high_side_pa > 1.1 * sound.high_side_pa);
+    /// assert!(mixed.high_side.pa() > 1.1 * sound.high_side.pa());
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub const fn contaminated(other: Refrigerant, share: f64) -> Self {

@@ -3,8 +3,18 @@
 use crate::error::Error;
 use crate::names::{Compressor, Expansion, HighPort, LowPort, Refrigerant};
 use crate::range::{EVAPORATORS, HIGH_CUT_OUT, HIGH_CUT_OUT_R744};
+use crate::units::{GaugePressure, Mass};
 
 /// The air-conditioning system of a vehicle.
+///
+/// ```
+/// use coldloop::units::Mass;
+/// use coldloop::vehicle::System;
+/// use coldloop::{Compressor, Expansion, Refrigerant};
+/// let mut sweeper = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
+/// sweeper.nominal_charge = Some(Mass::from_g(900.0));
+/// assert!(sweeper.check().is_ok());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct System {
     /// The refrigerant that the label names.
@@ -13,16 +23,16 @@ pub struct System {
     pub expansion: Expansion,
     /// The compressor and its control.
     pub compressor: Compressor,
-    /// The charge that the label names, kg.
-    pub nominal_charge_kg: Option<f64>,
-    /// Where the low-side port stands.
+    /// The charge that the label names.
+    pub nominal_charge: Option<Mass>,
+    /// Where the low-side port is.
     pub low_port: Option<LowPort>,
-    /// Where the high-side port stands.
+    /// Where the high-side port is.
     pub high_port: Option<HighPort>,
     /// Whether there is a sight glass.
     pub sight_glass: Option<bool>,
-    /// Pressure at which a switch or the control stops the compressor, Pa above the air.
-    pub high_cut_out_pa: Option<f64>,
+    /// Pressure at which a switch or the control stops the compressor.
+    pub high_cut_out: Option<GaugePressure>,
     /// Number of evaporators, one or two; the normal readings depend on it, except with R-744.
     pub evaporators: Option<u8>,
 }
@@ -34,11 +44,11 @@ impl System {
             refrigerant,
             expansion,
             compressor,
-            nominal_charge_kg: None,
+            nominal_charge: None,
             low_port: None,
             high_port: None,
             sight_glass: None,
-            high_cut_out_pa: None,
+            high_cut_out: None,
             evaporators: None,
         }
     }
@@ -50,11 +60,11 @@ impl System {
     ///
     /// ```
     /// use coldloop::vehicle::System;
-    /// use coldloop::{Compressor, Expansion, Refrigerant};
+    /// use coldloop::{Compressor, Expansion, Refrigerant, units::GaugePressure};
     /// let mut van = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
-    /// van.high_cut_out_pa = Some(2.7e6);
+    /// van.high_cut_out = Some(GaugePressure::from_bar(27.0));
     /// assert!(van.check().is_ok());
-    /// van.high_cut_out_pa = Some(27.0);
+    /// van.high_cut_out = Some(GaugePressure::from_kpa(27.0));
     /// assert!(van.check().is_err());
     /// ```
     pub fn check(&self) -> Result<(), Error> {
@@ -63,8 +73,8 @@ impl System {
         } else {
             HIGH_CUT_OUT
         };
-        if let Some(pa) = self.high_cut_out_pa {
-            limits.check(pa)?;
+        if let Some(pressure) = self.high_cut_out {
+            limits.check(pressure.pa())?;
         }
         if let Some(number) = self.evaporators {
             EVAPORATORS.check(f64::from(number))?;

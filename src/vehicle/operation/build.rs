@@ -28,13 +28,13 @@ const TEST_SPEED_HZ: f64 = 25.0;
 const USUAL_HUMIDITY: f64 = 0.5;
 /// Vehicle speed at which the return of hot air has halved, m/s. Judgement.
 const RETURN_HALF_M_S: f64 = 4.0;
-/// How fast a cabin comes to its steady state, s. Judgement: 5 minutes.
+/// Time constant of a cabin, s. Judgement: 5 minutes.
 const CABIN_S: f64 = 300.0;
 /// Air in a cabin left in the sun above the outside air, K. Judgement.
 const SOAK_K: f64 = 15.0;
 /// The deepest vacuum that a compressor pulls, per the lowest pressure that is modelled.
 const DEEPEST: f64 = 1.05;
-/// The demand that stands for a compressor that a switch has stopped.
+/// The demand that represents a compressor stopped by a switch.
 const STOPPED: f64 = 0.01;
 
 /// What is in the circuit, and what its valves were made for.
@@ -46,7 +46,7 @@ pub(in crate::vehicle) struct Fluids {
 impl Fluids {
     /// The fluids of a system with its faults.
     ///
-    /// Errors: those of the media.
+    /// Errors: those of the fluids.
     pub(in crate::vehicle) fn of(system: &System, faults: &[FaultSeverity]) -> Result<Self, Error> {
         Ok(Self {
             charged: Filling::of(&charged_with(system, faults)?)?,
@@ -120,7 +120,7 @@ pub(in crate::vehicle) fn plant_of<'a>(
     };
     let mut draught = Draught::of(&hardware, air, density, hardware.ram_velocity_ratio * speed_m_s, air_pa);
     if transcritical {
-        // How fans follow the pressures of R-744 is unknown: they run.
+        // How fans follow the pressures of R-744 is unknown: they are taken to run at full speed.
         draught.slow = 1.0;
     }
     match vehicle.fan {
@@ -241,8 +241,8 @@ fn rear_branch<'a>(rear: &Rear, vehicle: &Vehicle, front: &Branch<'a>, made_for:
             flow_ratio,
         },
         (RearLoad::Air, coolant @ Warmth::Coolant { .. }) => coolant,
-        (RearLoad::Coolant { t_k, capacity_w_k }, _) => Warmth::Coolant {
-            t_k,
+        (RearLoad::Coolant { inlet, capacity_w_k }, _) => Warmth::Coolant {
+            t_k: in_kelvins(inlet),
             // Half water, half glycol.
             flow_kg_s: capacity_w_k / 3_500.0,
             cp_j_kg_k: 3_500.0,

@@ -3,6 +3,7 @@
 use super::cut_out::{CONDENSER_RATIO, on_cut_out};
 use super::simulation::{Swing, low_side_pa};
 use crate::error::Error;
+use crate::units::{AbsolutePressure, Frequency};
 use crate::vehicle::circuit::plant::{Control, Plant};
 use crate::vehicle::circuit::solve::{Budget, Solution, steady};
 use crate::vehicle::circuit::unknowns::Point;
@@ -11,9 +12,9 @@ use crate::vehicle::description::vehicle::{ClutchSense, Vehicle};
 /// The least part of the evaporator's heat capacity that counts for the pressure: its refrigerant and the tubes next to it.
 const LEAST_WETTED: f64 = 0.08;
 
-/// Where in the band the mean lies, `MEAN_OF_BAND * u / (u + HALF_BEYOND)`, when a compressor that runs through would come to rest
-/// `u` bands below the point at which the clutch opens. Fitted to first-order cooling, `1 / ln(1 + 1 / u) - u`, within a twelfth
-/// of the band from u = 0.1 on (`tables/vehicle/README.md`).
+/// Where in the band the mean lies, `MEAN_OF_BAND * u / (u + HALF_BEYOND)`, when a compressor that runs through would settle
+/// `u` bands below the point at which the clutch opens. Fitted to first-order cooling, `1 / ln(1 + 1 / u) - u`, within a
+/// twelfth of the band from u = 0.1 on (`tables/vehicle/README.md`).
 const MEAN_OF_BAND: f64 = 0.42;
 const HALF_BEYOND: f64 = 0.08;
 /// The heat capacity that counts for the pressure when the accumulator holds no liquid, per that when it does, and the fill half
@@ -33,12 +34,13 @@ const THERMOSTAT_LAG_S: f64 = 3.0;
 
 /// The state of a fixed compressor: running through (looked for near `first`, where that is given), or the mean of its cycles.
 ///
-/// Running through is tried first; where that would take the low side (or the fins) below the point at which the
-/// clutch opens, the clutch cycles. Its mean state is that of a compressor with its displacement reduced to the part
-/// of the time that it runs, held within the band: just above the point of opening when it seldom opens, so
-/// that the mean is continuous with that of running through. The evaporator's heat capacity C swings through the band dT with `f = (1 - d) Q / (C dT)` cycles per second, d being the running part and Q the mean capacity: the time
-/// to cool by dT with what capacity exceeds the load, and to warm by dT with the load. A thermostat answers late, so
-/// that the fins go beyond both ends of its band, towards where they would come to rest.
+/// Running through is tried first; where that would take the low side (or the fins) below the point at which the clutch opens,
+/// the clutch cycles. Its mean state is that of a compressor with its displacement reduced to the part of the time that it
+/// runs, held within the band: just above the point of opening when it seldom opens, so that the mean is continuous with that
+/// of running through. The evaporator's heat capacity C swings through the band dT with `f = (1 - d) Q / (C dT)` cycles per
+/// second, d being the running part and Q the mean capacity: a period is the time to cool by dT with the capacity in excess of
+/// the load, and to warm by dT with the load. A thermostat responds with a delay, so that the fins go beyond both ends of its
+/// band, towards where they would settle.
 ///
 /// Only the wetted part of the evaporator counts for C: a starved one cools and warms quickly, so that a system
 /// low on charge cycles rapidly.
@@ -77,7 +79,7 @@ fn beyond(plant: &Plant, vehicle: &Vehicle, through: &Solution) -> f64 {
     }
 }
 
-/// The control that a cycling clutch amounts to.
+/// The control that is equivalent to a cycling clutch.
 fn clutch_control(plant: &Plant, sense: ClutchSense, above: f64) -> Control {
     let h = &plant.hardware;
     match sense {
@@ -104,7 +106,7 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     };
     let heat_j_k = h.evaporator_heat_j_k * wetted * pool;
     let engaged = mean.point.demand.clamp(LEAST_PART, 1.0 - LEAST_PART);
-    // How fast the evaporator warms while the clutch rests; it cools (1 - d) / d as fast while it pulls.
+    // How fast the evaporator warms while the clutch rests; it cools (1 - d) / d as fast while it is engaged.
     let warming_k_s = mean.cycle.front.heat_w.max(LEAST_W) / heat_j_k;
     let (low_pa, high_pa, band_k) = match vehicle.clutch_sense {
         ClutchSense::LowSide => {
@@ -131,8 +133,8 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let port_pa = low_side_pa(vehicle, upper) - upper.suction_pa;
     let period_s = band_k / ((1.0 - engaged) * warming_k_s);
 
-    // The condensing temperature above ambient follows pulses of heat that are on for the part d of the time, at its own pace: it
-    // tends to 1 / d of its mean while the clutch pulls, and to nothing while it rests.
+    // The condensing temperature above ambient follows pulses of heat that are on for the part d of the time, at its own pace:
+    // it tends to 1 / d of its mean while the clutch is engaged, and to zero while it rests.
     let condensing_k = fluid.dew_k(upper.condensing.p_pa)?;
     let above_ambient_k = (condensing_k - plant.draught.standing.t_k).max(0.0);
     let pace_s = CONDENSER_RATIO * h.evaporator_heat_j_k * above_ambient_k / upper.heat_w;
@@ -142,14 +144,19 @@ fn swing(plant: &Plant, vehicle: &Vehicle, through: &Solution, mean: &Solution) 
     let high_side_pa =
         |now_k: f64| Ok::<_, Error>(fluid.dew_pa(condensing_k - above_ambient_k + now_k)? + upper.gas_pa);
     Ok(Some(Swing {
-        low_side_pa: (low_pa + port_pa, high_pa + port_pa),
-        high_side_pa: (
-            high_side_pa(least_k)?.min(upper.condenser_pa),
-            high_side_pa(most_k)?
-                .max(upper.condenser_pa)
-                .min(fluid.highest_pa() + upper.gas_pa),
+        low_side: (
+            AbsolutePressure::from_pa(low_pa + port_pa),
+            AbsolutePressure::from_pa(high_pa + port_pa),
         ),
-        cycles_hz: 1.0 / period_s,
+        high_side: (
+            AbsolutePressure::from_pa(high_side_pa(least_k)?.min(upper.condenser_pa)),
+            AbsolutePressure::from_pa(
+                high_side_pa(most_k)?
+                    .max(upper.condenser_pa)
+                    .min(fluid.highest_pa() + upper.gas_pa),
+            ),
+        ),
+        cycles: Frequency::from_hz(1.0 / period_s),
         engaged,
     }))
 }

@@ -18,7 +18,7 @@ const MOST_FAULTS: usize = 8;
 const FIRST: f64 = 0.25;
 const LEAST: f64 = 1.0 / 256.0;
 
-/// The steady state of a vehicle by continuation: conditions and severities go together, in steps, from the design weather
+/// The steady state of a vehicle by continuation: conditions and severities change together, in steps, from the design weather
 /// without faults to the given ones.
 ///
 /// Each step starts from the state before it only: where that fails, a shorter step costs less than other starts.

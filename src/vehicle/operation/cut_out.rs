@@ -3,6 +3,7 @@
 
 use super::simulation::{Swing, low_side_pa};
 use crate::error::Error;
+use crate::units::{AbsolutePressure, Frequency};
 use crate::vehicle::circuit::plant::Plant;
 use crate::vehicle::circuit::solve::{Budget, Solution, steady};
 use crate::vehicle::description::vehicle::Vehicle;
@@ -22,8 +23,8 @@ const LEAST_RUNNING: f64 = 0.01;
 const LEAST_W: f64 = 1.0;
 const LEAST_K: f64 = 0.1;
 
-/// The mean of the cycles of a system that stands on its cut-out, and their swing; `None` where it does not. For a
-/// compressor with a clutch that cycles: a variable or motor-driven one is taken back instead.
+/// The mean of the cycles of a system that is at its cut-out, and their swing; `None` where it is not. For a compressor with a
+/// clutch that cycles: a variable or motor-driven one reduces its stroke or speed instead.
 ///
 /// In `held` the demand is just small enough to keep the high side at the pressure of opening. The longer the compressor rests, the
 /// lower the mean, by half the band at the most. While the compressor rests, the condenser cools through the band with
@@ -61,12 +62,15 @@ pub(in crate::vehicle) fn on_cut_out(
     Ok(Some((
         mean,
         Swing {
-            low_side_pa: (
-                fluid.dew_pa(low_k - half_k)? + port_pa,
-                fluid.dew_pa(low_k + half_k)? + port_pa,
+            low_side: (
+                AbsolutePressure::from_pa(fluid.dew_pa(low_k - half_k)? + port_pa),
+                AbsolutePressure::from_pa(fluid.dew_pa(low_k + half_k)? + port_pa),
             ),
-            high_side_pa: (closes_pa + lost_pa, opens_pa + lost_pa),
-            cycles_hz: (1.0 - running) / resting_s,
+            high_side: (
+                AbsolutePressure::from_pa(closes_pa + lost_pa),
+                AbsolutePressure::from_pa(opens_pa + lost_pa),
+            ),
+            cycles: Frequency::from_hz((1.0 - running) / resting_s),
             engaged: running,
         },
     )))

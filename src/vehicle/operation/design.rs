@@ -3,7 +3,7 @@
 use super::build::{Fluids, plant_of};
 use crate::error::Error;
 use crate::names::{ErrorKind, Expansion, HighPort, LowPort, VehicleClass};
-use crate::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+use crate::units::{Mass, RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 use crate::vehicle::circuit::plant::{Closure, Control};
 use crate::vehicle::circuit::solve::{Budget, steady};
 use crate::vehicle::description::conditions::Conditions;
@@ -30,14 +30,14 @@ impl Vehicle {
     /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
     /// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     /// let van = Vehicle::typical(system, VehicleClass::Van)?;
-    /// assert!((0.5..1.4).contains(&van.charge_kg));
+    /// assert!((0.5..1.4).contains(&van.charge.kg()));
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn typical(system: System, class: VehicleClass) -> Result<Self, Error> {
         system.check()?;
         let mut hardware = Hardware::typical_for(system.refrigerant, class);
-        if let Some(pa) = system.high_cut_out_pa {
-            hardware.high_limit_pa = pa;
+        if let Some(pressure) = system.high_cut_out {
+            hardware.high_limit_pa = pressure.pa();
         }
         let rear = system.evaporators.filter(|number| *number > 1).map(|_| Rear {
             load: RearLoad::Air,
@@ -63,7 +63,7 @@ impl Vehicle {
             low_port: system.low_port.unwrap_or(LowPort::Compressor),
             fan: FanDrive::Pressure,
             rear,
-            charge_kg: 1.0,
+            charge: Mass::from_kg(1.0),
         };
         let fluids = Fluids::of(&system, &[])?;
         let mut plant = plant_of(&vehicle, &design_conditions(), &[], &fluids)?;
@@ -96,9 +96,9 @@ impl Vehicle {
             }
             other => other?,
         };
-        vehicle.charge_kg = design.cycle.mass_kg;
-        if let Some(charge_kg) = system.nominal_charge_kg {
-            let scale = charge_kg / vehicle.charge_kg;
+        vehicle.charge = Mass::from_kg(design.cycle.mass_kg);
+        if let Some(charge) = system.nominal_charge {
+            let scale = charge.kg() / vehicle.charge.kg();
             let h = &mut vehicle.hardware;
             for volume in [
                 &mut h.condenser_volume_m3,
@@ -111,7 +111,7 @@ impl Vehicle {
             ] {
                 *volume *= scale;
             }
-            vehicle.charge_kg = charge_kg;
+            vehicle.charge = charge;
         }
         Ok(vehicle)
     }

@@ -52,7 +52,7 @@ fn faults(rng: &mut ChaCha8Rng, system: &System) -> Vec<FaultSeverity> {
     faults
 }
 
-/// Vehicles as they come, R-744 in every third, with up to six faults of which half have gone as far as they can.
+/// Vehicles drawn at random, every third with R-744, with up to six faults, half of them at severity 1.
 #[test]
 fn heavy_faults_cost_a_bounded_number_of_evaluations() {
     let mut rng = ChaCha8Rng::seed_from_u64(11);
@@ -156,9 +156,9 @@ fn vehicles_with_one_fault_have_a_steady_state() {
     }
 }
 
-/// The bus with an R-744 system and three faults, and the van, whose searches took seconds before they were bounded.
+/// A bus with R-744 and three faults, and a van with two: their searches would take seconds without a bound.
 #[test]
-fn what_has_no_steady_state_is_told_soon() {
+fn a_search_without_a_steady_state_ends_within_its_budget() {
     let day = Conditions::new(celsius(38.0), Surroundings::at_altitude(1_600.0).unwrap());
     for (refrigerant, class, kind, faults) in [
         (

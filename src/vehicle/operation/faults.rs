@@ -12,13 +12,14 @@ use crate::vehicle::description::system::System;
 use crate::vehicle::description::vehicle::Vehicle;
 use crate::vehicle::working_fluid::made::Composition;
 
-/// The most of a flow or an area that a fault takes away: the model has no answer without any.
+/// The most of a flow or an area that a fault takes away: with none left the model has no solution.
 const MOST_LOST: f64 = 0.985;
 /// The most of what the compressor pumps, or of the condenser's face, that a fault takes away. Engineering judgement: from
 /// there on nothing pumps, or nothing is cooled, whatever is left.
 const MOST_WORN: f64 = 0.97;
 /// Mass of gas at severity 1 per mass of air that the empty circuit holds at one atmosphere. Engineering judgement: trouble
-/// begins above 2 % of air by weight (a trade association's article on contaminated refrigerant), which is three times as much.
+/// begins above 2 % of air by weight (a trade association's article on contaminated refrigerant), which is about three times
+/// this mass.
 const MOST_GAS: f64 = 2.0;
 /// The state of the air that an open circuit holds, with [`STANDARD_PRESSURE_PA`]. Source: ISO 2533:1975.
 const STANDARD_K: f64 = 288.15;
@@ -35,12 +36,12 @@ const HALF_SEVERE: Restrictions = Restrictions {
 /// How much hotter than the weather the air is that enters the condenser at worst, K. Source: Song, Fortier & Sarnia 2015
 /// (SAE Int. J. Passeng. Cars - Mech. Syst. 8(1), 338): up to 18 K at idle.
 const HOT_AIR_K: f64 = 18.0;
-/// Part of a valve's area that crystals of ice leave on the mean. Engineering judgement: they come and go.
+/// Part of a valve's area that crystals of ice leave open on average. Engineering judgement: they come and go.
 const PAST_ICE: f64 = 0.01;
 /// Part of the bleed that a tight seat stops.
 const TIGHT_SEAT: f64 = 0.6;
-/// Part of the air that passes the heater core when its door is stuck wide open. Engineering judgement: a door that should
-/// stand at cold, and a core that takes half of the air.
+/// Part of the air that passes the heater core when its door is stuck wide open. Engineering judgement: a door that should be
+/// at cold, and a core that takes half of the air.
 const MOST_HEATED: f64 = 0.45;
 /// How far a low limit shifts at worst: a switch (Pa) and a thermostat (K). Engineering judgement.
 const EARLY_PA: f64 = 117e3;
@@ -103,7 +104,7 @@ pub(in crate::vehicle) fn stands_still(faults: &[FaultSeverity]) -> bool {
 
 /// What the faults do to the mass in the circuit, kg.
 pub(in crate::vehicle) fn charge_kg(vehicle: &Vehicle, faults: &[FaultSeverity]) -> f64 {
-    let mut charge_kg = vehicle.charge_kg;
+    let mut charge_kg = vehicle.charge.kg();
     for f in faults {
         if f.fault == Fault::Undercharge {
             charge_kg *= 1.0 - f.severity;
@@ -215,7 +216,7 @@ fn control(plant: &mut Plant, vehicle: &Vehicle, cause: Option<FaultCause>, seve
     match cause {
         Some(FaultCause::ControlStuckHigh) => {
             plant.demand.least = least + severity * (most - least);
-            // A clutch that no longer lets go.
+            // A clutch that no longer disengages.
             plant.icing |= vehicle.cycles() && severity > 0.0;
         }
         Some(FaultCause::SwitchOpensEarly) => {

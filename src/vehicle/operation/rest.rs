@@ -3,17 +3,20 @@
 use super::simulation::{Simulation, StatePoint, StatePoints, VisibleSigns};
 use crate::error::Error;
 use crate::numerics::GAS_J_MOL_K;
+use crate::units::{
+    AbsolutePressure, Frequency, Mass, MassFlow, Power, SpecificEnergy, SpecificEntropy, kelvins, kelvins_difference,
+};
 use crate::vehicle::circuit::plant::{Closure, Plant, Warmth};
 use crate::vehicle::description::vehicle::Vehicle;
 use crate::vehicle::working_fluid::equilibrium::{Saturation, State};
 use crate::vehicle::working_fluid::pure_or_mixed::WorkingFluid;
 
 const MOST_STEPS: usize = 100;
-/// Density that stands for an empty circuit, kg/m3.
+/// Density that represents an empty circuit, kg/m3.
 const NO_CHARGE_KG_M3: f64 = 0.05;
 
-/// What a system reads whose compressor is not driven: saturation at the temperature of the air while any liquid is
-/// left, the pressure of the vapour that fills it otherwise, and the partial pressure of gas on top.
+/// The readings of a system whose compressor is not driven: saturation at the temperature of the air while any liquid is left,
+/// the pressure of the vapour that fills it otherwise, and the partial pressure of gas on top.
 ///
 /// Errors: those of the properties; `NoConvergence` where no pressure holds the charge.
 pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Simulation, Error> {
@@ -33,7 +36,7 @@ pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Si
         + plant.rear.map_or(0.0, |rear| rear.volume_m3);
     let charge_kg = match plant.closure {
         Closure::Charge(charge_kg) => charge_kg,
-        Closure::Fill(_) => vehicle.charge_kg,
+        Closure::Fill(_) => vehicle.charge.kg(),
     };
     let rho = (charge_kg / volume_m3).max(NO_CHARGE_KG_M3);
     let full = fluid.saturation(fluid.dew_pa(t_k)?)?;
@@ -48,17 +51,17 @@ pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Si
     };
     let gas_pa =
         plant.gas_mol * GAS_J_MOL_K * t_k / (volume_m3 * (1.0 - charge_kg / volume_m3 / full.liquid_kg_m3).max(0.1));
-    // What leaks out leaves the circuit at the pressure of the air round it.
+    // A leaking circuit does not fall below the pressure of the surrounding air.
     let shown_pa = if plant.leaked {
         (p_pa + gas_pa).max(plant.air_pa)
     } else {
         p_pa + gas_pa
     };
     let point = StatePoint {
-        p_pa,
-        t_k,
-        h_j_kg: state.h_j_kg,
-        s_j_kg_k: state.s_j_kg_k,
+        pressure: AbsolutePressure::from_pa(p_pa),
+        temperature: kelvins(t_k),
+        enthalpy: SpecificEnergy::from_j_kg(state.h_j_kg),
+        entropy: SpecificEntropy::from_j_kg_k(state.s_j_kg_k),
         quality: state.quality,
     };
     let vent_k = plant.cabin.vent_k(t_k);
@@ -69,15 +72,15 @@ pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Si
         } => flow_kg_s * cp_j_kg_k,
     };
     Ok(Simulation {
-        low_side_pa: shown_pa,
-        high_side_pa: shown_pa,
-        vent_k,
-        cabin_k: plant.cabin.air_k(vent_k, capacity_w_k),
-        suction_line_k: t_k,
-        discharge_line_k: t_k,
-        liquid_line_k: t_k,
-        condenser_outlet_k: t_k,
-        clutch_cycles_hz: 0.0,
+        low_side: AbsolutePressure::from_pa(shown_pa),
+        high_side: AbsolutePressure::from_pa(shown_pa),
+        vent: kelvins(vent_k),
+        cabin: kelvins(plant.cabin.air_k(vent_k, capacity_w_k)),
+        suction_line: kelvins(t_k),
+        discharge_line: kelvins(t_k),
+        liquid_line: kelvins(t_k),
+        condenser_outlet: kelvins(t_k),
+        clutch_cycles: Frequency::from_hz(0.0),
         swing: None,
         looks: VisibleSigns {
             clutch_engaged: false,
@@ -94,20 +97,20 @@ pub(in crate::vehicle) fn at_rest(plant: &Plant, vehicle: &Vehicle) -> Result<Si
             evaporator_inlet: point,
             evaporator_outlet: point,
         },
-        capacity_w: 0.0,
-        rejected_w: 0.0,
-        power_w: 0.0,
+        capacity: Power::from_w(0.0),
+        rejected: Power::from_w(0.0),
+        power: Power::from_w(0.0),
         cop: 0.0,
-        flow_kg_s: 0.0,
-        superheat_k: t_k - fluid.dew_k(p_pa.min(fluid.highest_pa()))?,
-        subcooling_k: fluid.bubble_k(shown_pa.min(fluid.highest_pa()))? - t_k,
-        evaporator_air_k: t_k,
+        flow: MassFlow::from_kg_s(0.0),
+        superheat: kelvins_difference(t_k - fluid.dew_k(p_pa.min(fluid.highest_pa()))?),
+        subcooling: kelvins_difference(fluid.bubble_k(shown_pa.min(fluid.highest_pa()))? - t_k),
+        evaporator_air: kelvins(t_k),
         demand: 0.0,
         volumetric_efficiency: 0.0,
         isentropic_efficiency: 0.0,
         fill: 0.0,
         opening: 0.0,
-        charge_kg,
+        charge: Mass::from_kg(charge_kg),
         residual: 0.0,
         rounds: 0,
     })

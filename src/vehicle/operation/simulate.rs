@@ -25,25 +25,26 @@ const NOTHING_LEFT: f64 = 0.05;
 /// A commanded displacement is the most that the control asks for; a command of the fan is its speed per that of the full one,
 /// whatever drives it.
 ///
-/// A blend or a charge of two refrigerants boils and condenses along its glide; its superheat counts from dew, its
-/// subcooling from bubble. R-407C and R-513A stand in the tables; the polynomials of any other mixture are made first, which
+/// A blend or a charge of two refrigerants boils and condenses along its glide; its superheat counts from dew, its subcooling
+/// from bubble. The polynomials of R-407C and R-513A are in the tables; those of any other mixture are calculated first, which
 /// takes half a millisecond.
 ///
 /// An R-744 system has an electronic valve (the expansion device `txv`) or a fixed orifice with a bypass (`orifice-tube`), an
 /// accumulator, an internal heat exchanger, and a compressor that is variable or electric; its subcooling counts from the
 /// critical temperature where the high side lies above the critical pressure.
 ///
-/// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot
-/// have, for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa),
-/// for R-744 in a system made for another refrigerant or the reverse, and for what does not condense in hot weather; those of
-/// the mixture model; `NoConvergence` with the residual where no steady state is found within 2,400 evaluations of the circuit.
+/// Errors: `NotFinite` and `OutOfRange` for conditions and severities; `NotAvailable` for a fault that the system cannot have,
+/// for R-744 with a clutch that cycles (none is built: each start would take the high side from rest to above 10 MPa), for
+/// R-744 in a system made for another refrigerant or the reverse, and for a refrigerant that does not condense in hot weather;
+/// those of the mixture model; `NoConvergence` with the residual where no steady state is found within 2,400 evaluations of the
+/// circuit.
 ///
 /// ```
-/// use coldloop::units::{RelativeHumidity, RotationalSpeed, Surroundings, celsius};
+/// use coldloop::units::{Mass, RelativeHumidity, RotationalSpeed, Surroundings, celsius};
 /// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
 /// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
 /// let system = System {
-///     nominal_charge_kg: Some(0.65),
+///     nominal_charge: Some(Mass::from_g(650.0)),
 ///     ..System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal)
 /// };
 /// let sweeper = Vehicle::typical(system, VehicleClass::Car)?;
@@ -53,7 +54,7 @@ const NOTHING_LEFT: f64 = 0.05;
 ///     ..Conditions::new(celsius(30.0), Surroundings::at_altitude(1_600.0)?)
 /// };
 /// let reading = simulate(&sweeper, &day, &[])?;
-/// assert!(reading.vent_k < 293.15);
+/// assert!(reading.vent < celsius(20.0));
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 pub fn simulate(vehicle: &Vehicle, conditions: &Conditions, faults: &[FaultSeverity]) -> Result<Simulation, Error> {
@@ -96,7 +97,7 @@ pub(in crate::vehicle) fn simulate_within(
     let mut simulation = plant.seen(vehicle, &found.point, &found.cycle)?;
     simulation.rounds = budget.spent;
     if let Some(swing) = swing {
-        simulation.clutch_cycles_hz = swing.cycles_hz;
+        simulation.clutch_cycles = swing.cycles;
         simulation.swing = Some(swing);
     }
     Ok(simulation)
@@ -105,5 +106,5 @@ pub(in crate::vehicle) fn simulate_within(
 /// Whether the compressor starts, and has something to pump: not below the pressure of the switch that guards against an
 /// empty circuit, and not where the circuit has come to the pressure of the air.
 fn starts(plant: &Plant, rest: &Simulation) -> bool {
-    rest.high_side_pa - plant.air_pa > plant.hardware.start_pa.max(NOTHING_LEFT * plant.air_pa)
+    rest.high_side.pa() - plant.air_pa > plant.hardware.start_pa.max(NOTHING_LEFT * plant.air_pa)
 }

@@ -2,6 +2,10 @@
 
 use crate::error::Error;
 use crate::names::{HighPort, LowPort};
+use crate::units::{
+    AbsolutePressure, Frequency, Mass, MassFlow, Power, SpecificEnergy, SpecificEntropy, Temperature,
+    TemperatureDifference, in_kelvins, kelvins, kelvins_difference,
+};
 use crate::vehicle::circuit::cycle::Cycle;
 use crate::vehicle::circuit::plant::{Plant, Warmth};
 use crate::vehicle::circuit::unknowns::Point;
@@ -9,23 +13,37 @@ use crate::vehicle::circuit::upper::Upper;
 use crate::vehicle::description::vehicle::Vehicle;
 
 /// A named state of the refrigerant.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct StatePoint {
-    /// Absolute pressure, Pa; of the refrigerant alone where gas is mixed in.
-    pub p_pa: f64,
-    /// Temperature, K.
-    pub t_k: f64,
-    /// Specific enthalpy, J/kg.
-    pub h_j_kg: f64,
-    /// Specific entropy, J/(kg K).
-    pub s_j_kg_k: f64,
+    /// Absolute pressure; of the refrigerant alone where gas is mixed in.
+    pub pressure: AbsolutePressure,
+    /// Temperature.
+    pub temperature: Temperature,
+    /// Specific enthalpy.
+    pub enthalpy: SpecificEnergy,
+    /// Specific entropy.
+    pub entropy: SpecificEntropy,
     /// Mass fraction of vapour; 1 where superheated, 0 where subcooled.
     pub quality: f64,
 }
 
 /// The states around the circuit.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R1234yf, Expansion::Txv, Compressor::VariableInternal);
+/// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
+/// let states = simulate(&Vehicle::typical(system, VehicleClass::Van)?, &day, &[])?.states;
+/// assert!(states.discharge.pressure > states.suction.pressure);
+/// // Throttling keeps the enthalpy.
+/// let lost = states.liquid.enthalpy.j_kg() - states.evaporator_inlet.enthalpy.j_kg();
+/// assert!(lost.abs() < 1.0 && states.evaporator_inlet.quality > 0.0);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct StatePoints {
     /// At the compressor inlet.
@@ -42,21 +60,45 @@ pub struct StatePoints {
     pub evaporator_outlet: StatePoint,
 }
 
-/// Between what the pressures swing as the clutch cycles.
+/// The limits between which the pressures swing as the clutch cycles.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
+/// let mild = Conditions::new(celsius(20.0), Surroundings::at_altitude(1_600.0)?);
+/// let read = simulate(&Vehicle::typical(system, VehicleClass::Car)?, &mild, &[])?;
+/// let swing = read.swing.expect("the clutch cycles in mild weather");
+/// assert!(swing.low_side.0 < read.low_side && read.low_side < swing.low_side.1);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Swing {
-    /// Low side: lowest, when the clutch opens, and highest, when it closes, Pa absolute.
-    pub low_side_pa: (f64, f64),
-    /// High side: lowest, when the clutch closes, and highest, when it opens, Pa absolute.
-    pub high_side_pa: (f64, f64),
-    /// Engagements per second.
-    pub cycles_hz: f64,
+    /// Low side: lowest, when the clutch opens, and highest, when it closes.
+    pub low_side: (AbsolutePressure, AbsolutePressure),
+    /// High side: lowest, when the clutch closes, and highest, when it opens.
+    pub high_side: (AbsolutePressure, AbsolutePressure),
+    /// How often the clutch engages.
+    pub cycles: Frequency,
     /// Part of the time that the clutch is engaged.
     pub engaged: f64,
 }
 
 /// What eyes would see.
+///
+/// ```
+/// use coldloop::units::{Surroundings, celsius};
+/// use coldloop::vehicle::{Conditions, FaultSeverity, System, Vehicle, simulate};
+/// use coldloop::{Compressor, Expansion, Fault, Refrigerant, VehicleClass};
+/// let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+/// let van = Vehicle::typical(system, VehicleClass::Van)?;
+/// let day = Conditions::new(celsius(32.0), Surroundings::at_altitude(1_600.0)?);
+/// let short = simulate(&van, &day, &[FaultSeverity::new(Fault::Undercharge, 0.5)])?;
+/// assert!(short.looks.bubbles && !simulate(&van, &day, &[])?.looks.bubbles);
+/// # Ok::<(), coldloop::Error>(())
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct VisibleSigns {
@@ -82,52 +124,52 @@ pub struct VisibleSigns {
 /// let van = Vehicle::typical(system, VehicleClass::Van)?;
 /// let day = Conditions::new(celsius(29.0), Surroundings::at_altitude(1_600.0)?);
 /// let (sound, short) = (simulate(&van, &day, &[])?, simulate(&van, &day, &[FaultSeverity::new(Fault::Undercharge, 0.6)])?);
-/// assert!(short.vent_k > sound.vent_k && short.capacity_w < sound.capacity_w);
+/// assert!(short.vent > sound.vent && short.capacity < sound.capacity);
 /// # Ok::<(), coldloop::Error>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Simulation {
-    /// Low-side pressure at its port, mean, Pa absolute.
-    pub low_side_pa: f64,
-    /// High-side pressure at its port, mean, Pa absolute.
-    pub high_side_pa: f64,
-    /// Air at the vents, K.
-    pub vent_k: f64,
-    /// Cabin air, K.
-    pub cabin_k: f64,
-    /// Suction line at the compressor as a clamp on it reads, K; the refrigerant's own is that of its state.
-    pub suction_line_k: f64,
-    /// Discharge line at the compressor as a clamp on it reads, K.
-    pub discharge_line_k: f64,
-    /// Liquid line before the expansion device as a clamp on it reads, K.
-    pub liquid_line_k: f64,
-    /// Line behind the condenser, K.
-    pub condenser_outlet_k: f64,
-    /// Clutch engagements per second; zero where it stays engaged.
-    pub clutch_cycles_hz: f64,
-    /// Between what the pressures swing where the clutch cycles.
+    /// Low-side pressure at its port, mean.
+    pub low_side: AbsolutePressure,
+    /// High-side pressure at its port, mean.
+    pub high_side: AbsolutePressure,
+    /// Air at the vents.
+    pub vent: Temperature,
+    /// Cabin air.
+    pub cabin: Temperature,
+    /// Suction line at the compressor as a clamp on it reads; the refrigerant's own is that of its state.
+    pub suction_line: Temperature,
+    /// Discharge line at the compressor as a clamp on it reads.
+    pub discharge_line: Temperature,
+    /// Liquid line before the expansion device as a clamp on it reads.
+    pub liquid_line: Temperature,
+    /// Line behind the condenser.
+    pub condenser_outlet: Temperature,
+    /// How often the clutch engages; zero where it stays engaged.
+    pub clutch_cycles: Frequency,
+    /// The limits between which the pressures swing, where the clutch cycles.
     pub swing: Option<Swing>,
     /// What eyes would see.
     pub looks: VisibleSigns,
-    /// States around the circuit; those at rest where the compressor stands.
+    /// States around the circuit; those at rest where the compressor does not turn.
     pub states: StatePoints,
-    /// Heat that the evaporators take up, W.
-    pub capacity_w: f64,
-    /// Heat that the condenser gives off, W.
-    pub rejected_w: f64,
-    /// Shaft or motor power, W.
-    pub power_w: f64,
+    /// Heat that the evaporators take up.
+    pub capacity: Power,
+    /// Heat that the condenser gives off.
+    pub rejected: Power,
+    /// Shaft or motor power.
+    pub power: Power,
     /// Capacity over power; zero at rest.
     pub cop: f64,
-    /// Refrigerant flow, kg/s.
-    pub flow_kg_s: f64,
-    /// Superheat at the evaporator outlet, from dew, K.
-    pub superheat_k: f64,
-    /// Subcooling before the expansion device, from bubble at the high-side reading, K.
-    pub subcooling_k: f64,
-    /// Temperature behind the evaporator, K.
-    pub evaporator_air_k: f64,
+    /// Refrigerant flow.
+    pub flow: MassFlow,
+    /// Superheat at the evaporator outlet, from dew.
+    pub superheat: TemperatureDifference,
+    /// Subcooling before the expansion device, from bubble at the high-side reading.
+    pub subcooling: TemperatureDifference,
+    /// Temperature behind the evaporator.
+    pub evaporator_air: Temperature,
     /// Part of stroke, running time or speed in use.
     pub demand: f64,
     /// Flow of the compressor over what its displacement sweeps; zero at rest.
@@ -138,8 +180,8 @@ pub struct Simulation {
     pub fill: f64,
     /// Opening of the valve, or free part of the orifice.
     pub opening: f64,
-    /// Refrigerant in the circuit, kg.
-    pub charge_kg: f64,
+    /// Refrigerant in the circuit.
+    pub charge: Mass,
     /// Largest relative imbalance of the solved balances.
     pub residual: f64,
     /// Evaluations of the circuit that all its searches took; at most 2,400.
@@ -192,37 +234,37 @@ impl Plant<'_> {
             critical.t_k
         };
         let liquid_line_k = if self.clamp_before {
-            states.condenser_outlet.t_k
+            in_kelvins(states.condenser_outlet.temperature)
         } else {
-            states.liquid.t_k
+            in_kelvins(states.liquid.temperature)
         };
         Ok(Simulation {
-            low_side_pa: low_side_pa(vehicle, upper),
-            high_side_pa,
-            vent_k,
-            cabin_k: self.cabin.air_k(vent_k, capacity_w_k),
-            suction_line_k: clamped(states.suction.t_k),
-            discharge_line_k: clamped(states.discharge.t_k),
-            liquid_line_k: clamped(liquid_line_k),
-            condenser_outlet_k: states.condenser_outlet.t_k,
-            clutch_cycles_hz: 0.0,
+            low_side: AbsolutePressure::from_pa(low_side_pa(vehicle, upper)),
+            high_side: AbsolutePressure::from_pa(high_side_pa),
+            vent: kelvins(vent_k),
+            cabin: kelvins(self.cabin.air_k(vent_k, capacity_w_k)),
+            suction_line: kelvins(clamped(in_kelvins(states.suction.temperature))),
+            discharge_line: kelvins(clamped(in_kelvins(states.discharge.temperature))),
+            liquid_line: kelvins(clamped(liquid_line_k)),
+            condenser_outlet: kelvins(in_kelvins(states.condenser_outlet.temperature)),
+            clutch_cycles: Frequency::from_hz(0.0),
             swing: None,
             looks: VisibleSigns {
                 clutch_engaged: true,
                 bubbles: bubbling > 0.005 && upper.liquid.p_pa < critical.p_pa,
                 evaporator_frosts: cycle.front.freezes(),
-                suction_frosts: states.suction.t_k < 272.15,
-                liquid_frosts: states.liquid.t_k < 272.15,
+                suction_frosts: in_kelvins(states.suction.temperature) < 272.15,
+                liquid_frosts: in_kelvins(states.liquid.temperature) < 272.15,
             },
             states,
-            capacity_w,
-            rejected_w: upper.heat_w,
-            power_w,
+            capacity: Power::from_w(capacity_w),
+            rejected: Power::from_w(upper.heat_w),
+            power: Power::from_w(power_w),
             cop: capacity_w / power_w,
-            flow_kg_s: upper.compression.flow_kg_s,
-            superheat_k: states.evaporator_outlet.t_k - upper.outlet.dew_k,
-            subcooling_k: bubble_k - liquid_line_k,
-            evaporator_air_k: cycle.front.stream_k,
+            flow: MassFlow::from_kg_s(upper.compression.flow_kg_s),
+            superheat: kelvins_difference(in_kelvins(states.evaporator_outlet.temperature) - upper.outlet.dew_k),
+            subcooling: kelvins_difference(bubble_k - liquid_line_k),
+            evaporator_air: kelvins(cycle.front.stream_k),
             demand: point.demand,
             volumetric_efficiency: upper.compression.volumetric,
             isentropic_efficiency: upper.compression.isentropic,
@@ -232,7 +274,7 @@ impl Plant<'_> {
                 cycle.accumulator_fill
             },
             opening: cycle.opening,
-            charge_kg: cycle.mass_kg,
+            charge: Mass::from_kg(cycle.mass_kg),
             residual: cycle.residual.iter().map(|r| libm::fabs(*r)).fold(0.0, f64::max),
             rounds: 0,
         })
@@ -244,10 +286,10 @@ impl Plant<'_> {
         let at = |p_pa: f64, h_j_kg: f64| -> Result<StatePoint, Error> {
             let state = fluid.at_enthalpy(&fluid.saturation(p_pa)?, h_j_kg)?;
             Ok(StatePoint {
-                p_pa,
-                t_k: state.t_k,
-                h_j_kg,
-                s_j_kg_k: state.s_j_kg_k,
+                pressure: AbsolutePressure::from_pa(p_pa),
+                temperature: kelvins(state.t_k),
+                enthalpy: SpecificEnergy::from_j_kg(h_j_kg),
+                entropy: SpecificEntropy::from_j_kg_k(state.s_j_kg_k),
                 quality: state.quality,
             })
         };

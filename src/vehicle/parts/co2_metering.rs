@@ -1,7 +1,7 @@
 //! The expansion devices of an R-744 system.
 //!
-//! An electronic valve holds the high side at the pressure of the best coefficient of performance. A fixed orifice lets the high side
-//! find its own pressure, with a bypass that opens before protection has to.
+//! An electronic valve holds the high side at the pressure of the best coefficient of performance. A fixed orifice lets the
+//! high side find its own pressure, with a bypass that opens before the protection stops the compressor.
 
 use super::expansion::{Metered, Orifice, SEAT, Upstream, root};
 use super::smooth::{positive, ramp};
@@ -37,8 +37,8 @@ impl Electronic {
         SEAT * self.area_m2 * root(2.0 * upstream.rho_kg_m3, p_pa - upstream.downstream_pa)
     }
 
-    /// By how much the valve misses its aim, and its opening: the high side held at `set_pa`, or the valve at the end
-    /// of its reach that is nearer to that.
+    /// Residual of the valve's control, and its opening: the high side is held at `set_pa`, or the valve is at the nearer end
+    /// of its range.
     pub(in crate::vehicle) fn residual(&self, high_pa: f64, set_pa: f64, flow_kg_s: f64, full_kg_s: f64) -> Metered {
         let most = self.most.max(BLEED);
         let least = self.least.clamp(BLEED, most);
@@ -54,8 +54,8 @@ impl Electronic {
     }
 }
 
-/// Slope of the pseudo-critical line, which carries the saturation line on above the critical temperature, Pa/K. Source: Liao
-/// & Zhao 2002 as in `working_fluid`, between 74 and 100 bar.
+/// Slope of the pseudo-critical line, which continues the saturation line above the critical temperature, Pa/K. Source: Liao &
+/// Zhao 2002 as in `working_fluid`, between 74 and 100 bar.
 const PSEUDO_PA_K: f64 = 0.187e6;
 /// Highest pressure in the throat of an orifice per that before it: of liquid that enters at saturation, and of gas. Source:
 /// as for R-134a (Kim, O'Neal & Yuan 1994 without subcooling); judgement for gas.
@@ -114,8 +114,8 @@ pub(in crate::vehicle) fn best_pa(fluid: &WorkingFluid, outlet_k: f64, evaporati
     Ok(most_pa - positive(most_pa - aim_pa, AIM_SOFTNESS_PA))
 }
 
-/// What is left of the aim when the evaporator runs dry: the valve would starve it further to hold the high side, so
-/// its control gives way from 10 K of superheat on. Judgement.
+/// Factor of the set pressure when the evaporator runs dry: the valve would starve it further to hold the high side, so that
+/// its control lowers the set pressure from 10 K of superheat on. Judgement.
 pub(in crate::vehicle) fn given_up(superheat_k: f64) -> f64 {
     libm::exp(-positive(superheat_k - 10.0, 1.0) / 25.0)
 }

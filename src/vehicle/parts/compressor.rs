@@ -29,7 +29,7 @@ const PISTON: Machine = Machine {
     thin_gas_kg_m3: 0.1105 * 16.018_463 / 0.8405,
 };
 
-/// Motor-driven scroll machine. Judgement: 0.92 volumetric and 0.70 isentropic at moderate speed, falling slowly.
+/// Motor-driven scroll machine. Judgement: 0.92 volumetric and 0.70 isentropic at moderate speed, falling slowly with speed.
 const SCROLL: Machine = Machine {
     volumetric: 0.95,
     volumetric_per_hz: 4.0e-4,
@@ -41,7 +41,7 @@ const SCROLL: Machine = Machine {
 /// The leakage of a scroll past its flanks, as an equivalent clearance volume per swept volume.
 const SCROLL_LEAKAGE: f64 = 0.012;
 
-/// Part of the isentropic efficiency that a variable machine has lost when its stroke goes to nothing. Judgement.
+/// Part of the isentropic efficiency that a variable machine loses in the limit of zero stroke. Judgement.
 const SHORT_STROKE_LOSS: f64 = 0.35;
 
 /// The drive of the compressor and its wear.
@@ -57,7 +57,7 @@ pub(in crate::vehicle) struct Drive {
     pub lost: f64,
 }
 
-/// What the compressor does.
+/// The result of a compression.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Compression {
     /// Flow that leaves for the condenser, kg/s.

@@ -222,11 +222,11 @@ impl Zones<'_> {
         let glide_k = sat.dew_k - sat.bubble_k;
         let cp = latent / glide_k;
         let x_in = (h - sat.liquid_j_kg) / latent;
-        // Above bubble, in which the rounding of a small glide takes itself out.
+        // Above bubble, a form in which the rounding of a small glide cancels.
         let above_k = x_in * glide_k;
         let per_face = self.condensing_w_k / (inflow.flow_kg_s * cp);
         let h_out = h + cp * (sat.bubble_k - air_k + above_k) * libm::expm1(-face * per_face);
-        // With the air as warm as bubble nothing is left over, whatever rounding says.
+        // With the air at bubble temperature or warmer all of the face condenses, whatever rounding gives.
         if h_out >= sat.liquid_j_kg || sat.bubble_k <= air_k {
             let x_out = (h_out - sat.liquid_j_kg) / latent;
             let (x_out, x_in) = (x_out.clamp(0.0, 1.0), x_in.min(1.0));

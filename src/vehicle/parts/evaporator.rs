@@ -20,9 +20,9 @@ const AIR_EXPONENT: f64 = 0.51;
 /// Boiling conductance grows with refrigerant flow to this power. Source: between nucleate (0) and convective (0.8)
 /// boiling of Shah 1982; judgement.
 const BOILING_EXPONENT: f64 = 0.6;
-/// How much more heat than a dry coil's a coil moves once it is wet all over. Judgement.
+/// Heat in excess of that of a dry coil, relative, from which on a coil is wet all over. Judgement.
 const PARTLY_WET: f64 = 0.3;
-/// Substitutions for the mean temperature along a glide, each of which leaves about an eighth of what it misses.
+/// Substitutions for the mean temperature along a glide, each of which reduces the error to about an eighth.
 const MEANS: usize = 3;
 /// Water that meets a surface below this freezes to it, K.
 const FREEZING_K: f64 = 273.15;
@@ -131,7 +131,7 @@ impl Coil {
         let need_w = feed.flow_kg_s * (sat.vapour_j_kg - feed.h_j_kg);
 
         if x_in < 1.0 && wet.heat_w <= need_w {
-            // What leaves short of dew has not come to the end of the glide: its mean temperature by substitution.
+            // Refrigerant that leaves below dew has not reached the end of the glide: its mean temperature by substitution.
             for _ in 0..if sat.dew_k == sat.bubble_k { 0 } else { MEANS } {
                 let h_j_kg = feed.h_j_kg + wet.heat_w / feed.flow_kg_s;
                 let mean_k = 0.5 * (sat.boiling_k(feed.h_j_kg) + sat.boiling_k(h_j_kg));
@@ -308,8 +308,8 @@ mod tests {
         assert!((removed_kj_min - 511.0).abs() < 8.0, "{removed_kj_min}");
     }
 
-    /// A coil cut into many strips along the air, each with its own balance of heat and water at the surface, is what
-    /// the closed form stands for.
+    /// A coil cut into many strips along the air, each with its own balance of heat and water at the surface, is what the
+    /// closed form approximates.
     #[test]
     fn the_closed_form_is_near_a_march_through_the_coil() {
         let inlet = MoistAir::from_relative_humidity(303.15, 101_325.0, 0.6).unwrap();

@@ -83,9 +83,9 @@ impl<'a> Valve<'a> {
 
     /// The opening, 0 to 1, for what the bulb feels.
     ///
-    /// Bulb pressure opens, evaporator pressure and spring close: the spring stands for the superheat setting at 0 C,
-    /// so that superheat shrinks as the evaporator warms, and the setting is wrong for another refrigerant. Above
-    /// the limit the bulb's charge has evaporated and its pressure hardly rises.
+    /// Bulb pressure opens, evaporator pressure and spring close: the spring represents the superheat setting at 0 C, so that
+    /// superheat shrinks as the evaporator warms, and the setting is wrong for another refrigerant. Above the limit the bulb's
+    /// charge has evaporated and its pressure hardly rises.
     pub(in crate::vehicle) fn opening(&self, bulb: &Bulb) -> Result<f64, Error> {
         let base_pa = self.made_for.dew_pa(STATED_AT_K)?;
         let spring_pa = self.made_for.dew_pa(STATED_AT_K + self.superheat_k)? - base_pa;
@@ -142,8 +142,8 @@ impl Orifice {
     /// Flow, kg/s: `A sqrt(2 rho (p1 - pf))`, choked at a pressure `pf` that the correlation puts near the saturation
     /// pressure of the entering liquid; below that the flow does not depend on the pressure behind the tube.
     ///
-    /// Written in reduced pressure and reduced subcooling, which is how it carries over to other refrigerants. Where
-    /// bubbles enter, the homogeneous density stands for the two-phase correction.
+    /// Written in reduced pressure and reduced subcooling, which is how it carries over to other refrigerants. Where bubbles
+    /// enter, the homogeneous density replaces the two-phase correction.
     pub(in crate::vehicle) fn flow_kg_s(&self, fluid: &WorkingFluid, upstream: &Upstream<'_>) -> Result<f64, Error> {
         let Critical {
             t_k: critical_k,
@@ -201,8 +201,8 @@ mod tests {
         }
     }
 
-    /// What short tubes do (Kim, O'Neal & Yuan 1994): behind a choked one the pressure hardly matters, subcooling adds flow,
-    /// bubbles take much of it away, and it goes with the area.
+    /// What short tubes do (Kim, O'Neal & Yuan 1994): the pressure behind a choked one hardly matters, subcooling adds flow,
+    /// bubbles reduce it much, and it is proportional to the area.
     #[test]
     fn a_short_tube_chokes() {
         let car = Orifice::of(&Hardware::typical(VehicleClass::Car));

@@ -11,9 +11,9 @@ use crate::vehicle::description::hardware::Hardware;
 
 /// Rounding of the two ends of a fan's rise, per the rise.
 const SOFTNESS: f64 = 0.15;
-/// Face velocity that warm air gives itself without any fan, per that of the fast fan. Engineering judgement.
+/// Face velocity of natural convection, per that of the fast fan. Engineering judgement.
 const CALM: f64 = 0.06;
-/// The air flow goes with the open part of the face to this power: the fan drives the rest a little faster.
+/// The air flow is proportional to the open part of the face to this power: the fan drives the rest a little faster.
 /// Engineering judgement.
 const THROUGH_THE_REST: f64 = 0.8;
 
@@ -26,7 +26,7 @@ pub(in crate::vehicle) struct Draught {
     pub ram: f64,
     /// Speed of the slow fan per that of the fast one.
     pub slow: f64,
-    /// Speed of the fast fan per that for which [`Draught::standing`] stands.
+    /// Speed of the fast fan per that in [`Draught::standing`].
     pub fast: f64,
     /// Pressure from which on the fan comes up, and at which it is at full speed, Pa absolute.
     pub rises_pa: f64,

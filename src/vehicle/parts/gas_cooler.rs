@@ -91,7 +91,7 @@ mod tests {
     /// However little flows, it leaves as warm as the air and no colder: at pressures without liquid, below and above the
     /// critical one.
     #[test]
-    fn a_trickle_comes_to_the_temperature_of_the_air() {
+    fn a_small_flow_leaves_at_the_temperature_of_the_air() {
         for p_pa in [3e6, 6e6, 9e6, 12e6] {
             for flow_kg_s in [1e-5, 1e-4, 1e-3, 3e-3] {
                 let (t_k, ..) = cooled(flow_kg_s, p_pa);
@@ -100,8 +100,8 @@ mod tests {
         }
     }
 
-    /// A thousandth more of pressure moves what leaves by little, also through the critical pressure: no step for a search to
-    /// fall over.
+    /// A thousandth more of pressure moves what leaves by little, also through the critical pressure: no step that would stop a
+    /// search.
     #[test]
     fn nothing_jumps_at_the_critical_pressure() {
         for flow_kg_s in [0.01, 0.02, 0.04] {

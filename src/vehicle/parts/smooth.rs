@@ -2,7 +2,7 @@
 
 use crate::numerics::sqrt;
 
-/// Rises from 0 to 1 as `x` goes from 0 to 1, with corners rounded over `width` and flat (never quite level) outside.
+/// Rises from 0 to 1 as `x` goes from 0 to 1, with corners rounded over `width` and nearly flat outside.
 ///
 /// `(sqrt(x^2 + w^2) - sqrt((x - 1)^2 + w^2) + 1) / 2`; the slope is positive for every `x`.
 pub(in crate::vehicle) fn ramp(x: f64, width: f64) -> f64 {
@@ -35,7 +35,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_ramp_joins_nothing_to_everything() {
+    fn a_ramp_rises_from_zero_to_one() {
         for width in [0.02, 0.1] {
             assert!(ramp(-3.0, width) < 0.01 && ramp(4.0, width) > 0.99);
             assert!((ramp(0.5, width) - 0.5).abs() < 1e-12);

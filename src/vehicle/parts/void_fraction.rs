@@ -1,8 +1,8 @@
-//! How much refrigerant stands where.
+//! The void fraction, from which the mass of refrigerant in a part follows.
 
 use crate::vehicle::working_fluid::equilibrium::Saturation;
 
-/// Mean void fraction of a pipe along which the quality goes evenly from `low` to `high` (0 to 1).
+/// Mean void fraction of a pipe along which the quality changes linearly from `low` to `high` (0 to 1).
 ///
 /// Zivi's slip ratio `(rho_l / rho_v)^(1/3)` makes the void fraction `x / (x + (1 - x) K)` with
 /// `K = (rho_v / rho_l)^(2/3)`, of which the mean over x has a closed form.

@@ -4,8 +4,7 @@ use crate::names::Quantity;
 use crate::numerics::normal_quantile;
 use crate::range::Range;
 
-/// Farthest deviation that is drawn, in standard deviations: no vehicle is built as far off as a normal distribution
-/// would have one in a hundred.
+/// Farthest deviation that is drawn, in standard deviations: the outermost 1.6 % of a normal distribution are not built.
 const FARTHEST: f64 = 2.4;
 
 /// What a uniform number may be.

@@ -1,4 +1,4 @@
-//! Makes: what all vehicles of one maker share, from where the ports stand to what of a swinging needle is noted.
+//! Makes: what all vehicles of one maker share, from the places of the ports to which value of a swinging needle is noted.
 
 use super::draws::{UNIFORM, between, deviate};
 use super::measure::{Habits, Needle};
@@ -15,11 +15,11 @@ use core::ops::Range;
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Make {
-    /// Where the high-side port stands.
+    /// Where the high-side port is.
     pub high_port: HighPort,
-    /// Where the low-side port stands with a valve.
+    /// Where the low-side port is with a valve.
     pub low_port_valve: LowPort,
-    /// Where it stands with an orifice tube.
+    /// Where it is with an orifice tube.
     pub low_port_orifice: LowPort,
     /// What opens the clutch of its valve systems in mild weather.
     pub valve_sense: ClutchSense,
@@ -248,7 +248,7 @@ impl Make {
     }
 }
 
-/// A uniform number in 0 to 1, the ends apart, for a number and a counter.
+/// A uniform number between 0 and 1, both excluded, for a number and a counter.
 ///
 /// Source: the finalizer of SplitMix64, Steele, Lea & Flood 2014 (doi 10.1145/2660193.2660195), applied twice.
 fn hashed(number: u32, counter: u64) -> f64 {

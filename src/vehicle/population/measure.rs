@@ -4,7 +4,10 @@ use super::draws::UNIFORM;
 use crate::circuit::{Gauge, Reading, Readings};
 use crate::error::Error;
 use crate::names::{Compressor, Thermometer};
-use crate::units::{Frequency, GaugePressure, RotationalSpeed, Speed, Surroundings, kelvins};
+use crate::units::{
+    AbsolutePressure, GaugePressure, PressureDifference, RotationalSpeed, Speed, Surroundings, Temperature,
+    TemperatureDifference, difference_in_kelvins, in_kelvins, kelvins, kelvins_difference,
+};
 use crate::vehicle::description::conditions::Conditions;
 use crate::vehicle::description::severity::FaultSeverity;
 use crate::vehicle::description::vehicle::Vehicle;
@@ -16,7 +19,7 @@ use crate::vehicle::operation::simulation::Simulation;
 const ROAD_HZ: f64 = 2_000.0 / 60.0;
 const ROAD_M_S: f64 = 15.0;
 
-/// What of a needle that swings with the clutch is noted.
+/// Which value of a needle that swings with the clutch is noted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum Needle {
@@ -24,7 +27,7 @@ pub enum Needle {
     Mean,
     /// The end of the swing where the clutch opens: the lowest of the low side, the highest of the high side.
     Ends,
-    /// What it shows while the clutch pulls: the middle of the low side's fall, three quarters of the way up the high
+    /// What it shows while the clutch is engaged: the middle of the low side's fall, three quarters of the way up the high
     /// side's climb (which is fast at first).
     Engaged,
 }
@@ -32,7 +35,7 @@ pub enum Needle {
 /// How the vehicles of a make are measured.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Habits {
-    /// What of a swinging needle is noted.
+    /// Which value of a swinging needle is noted.
     pub needle: Needle,
     /// Whether the vent is read on the road, and the gauges at a standstill.
     pub vent_on_road: bool,
@@ -83,7 +86,7 @@ impl Habits {
     /// let idle = simulate(&van, &yard, &[])?;
     /// let on_road = Habits { vent_on_road: true, ..Habits::PLAIN };
     /// let noted = on_road.noted(&idle, &van, &yard, &[])?;
-    /// assert!(noted.vent_k < idle.vent_k && noted.low_side_pa == idle.low_side_pa);
+    /// assert!(noted.vent < idle.vent && noted.low_side == idle.low_side);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn noted(
@@ -95,17 +98,19 @@ impl Habits {
     ) -> Result<Simulation, Error> {
         let mut noted = *simulation;
         if let Some(swing) = simulation.swing {
-            let along = |(low, high): (f64, f64), part: f64| low + part * (high - low);
-            (noted.low_side_pa, noted.high_side_pa) = match self.needle {
-                Needle::Mean => (simulation.low_side_pa, simulation.high_side_pa),
-                Needle::Ends => (swing.low_side_pa.0, swing.high_side_pa.1),
-                Needle::Engaged => (along(swing.low_side_pa, 0.5), along(swing.high_side_pa, 0.75)),
+            let along = |(low, high): (AbsolutePressure, AbsolutePressure), part: f64| {
+                AbsolutePressure::from_pa(low.pa() + part * (high.pa() - low.pa()))
+            };
+            (noted.low_side, noted.high_side) = match self.needle {
+                Needle::Mean => (simulation.low_side, simulation.high_side),
+                Needle::Ends => (swing.low_side.0, swing.high_side.1),
+                Needle::Engaged => (along(swing.low_side, 0.5), along(swing.high_side, 0.75)),
             };
         }
         let elsewhere = self.vent_conditions(vehicle, conditions);
         if elsewhere != *conditions {
             let road = simulate(vehicle, &elsewhere, faults)?;
-            (noted.vent_k, noted.cabin_k) = (road.vent_k, road.cabin_k);
+            (noted.vent, noted.cabin) = (road.vent, road.cabin);
         }
         Ok(noted)
     }
@@ -124,10 +129,10 @@ pub struct Instruments {
     pub lines: Thermometer,
     /// Probability that a reading other than the two pressures was not taken.
     pub missing: f64,
-    /// Pressures are read to the nearest multiple of this, Pa.
-    pub pressure_step_pa: f64,
-    /// Temperatures are read to the nearest multiple of this, K.
-    pub temperature_step_k: f64,
+    /// Pressures are read to the nearest multiple of this.
+    pub pressure_step: PressureDifference,
+    /// Temperatures are read to the nearest multiple of this.
+    pub temperature_step: TemperatureDifference,
     /// Where the gauges were zeroed, when that was elsewhere.
     pub gauge_zero: Option<Surroundings>,
 }
@@ -144,8 +149,8 @@ impl Instruments {
         air: Thermometer::PocketDial,
         lines: Thermometer::ClampThermocouple,
         missing: 0.4,
-        pressure_step_pa: 6_894.757_293_168,
-        temperature_step_k: 0.5,
+        pressure_step: PressureDifference::from_pa(6_894.757_293_168),
+        temperature_step: kelvins_difference(0.5),
         gauge_zero: None,
     };
 
@@ -166,28 +171,29 @@ impl Instruments {
             UNIFORM.check(*uniform)?;
         }
         let zero_pa = self.gauge_zero.unwrap_or(place).pressure().pa();
-        let pressure = |p_pa: f64, gauge: Gauge, index: usize| {
-            let shown_pa = p_pa - zero_pa;
-            let off_pa = gauge.limit_of_error_pa(shown_pa) * (2.0 * uniforms[index] - 1.0);
-            let read_pa = nearest(shown_pa + off_pa, self.pressure_step_pa);
+        let pressure = |pressure: AbsolutePressure, gauge: Gauge, index: usize| {
+            let shown_pa = pressure.pa() - zero_pa;
+            let off_pa = gauge.limit_of_error(GaugePressure::from_pa(shown_pa)).pa() * (2.0 * uniforms[index] - 1.0);
+            let read_pa = nearest(shown_pa + off_pa, self.pressure_step.pa());
             Reading::pressure(GaugePressure::from_pa(read_pa), gauge)
         };
-        let temperature = |t_k: f64, thermometer: Thermometer, index: usize| {
-            let off_k = thermometer.limit_of_error_k(t_k) * (2.0 * uniforms[index] - 1.0);
+        let temperature = |temperature: Temperature, thermometer: Thermometer, index: usize| {
+            let t_k = in_kelvins(temperature);
+            let off_k = difference_in_kelvins(thermometer.limit_of_error(temperature)) * (2.0 * uniforms[index] - 1.0);
             // A scale in kelvin and one in degrees Celsius differ by 273.15: steps are those of Celsius.
-            let read = kelvins(273.15 + nearest(t_k + off_k - 273.15, self.temperature_step_k));
+            let read = kelvins(273.15 + nearest(t_k + off_k - 273.15, difference_in_kelvins(self.temperature_step)));
             (uniforms[8 + index] >= self.missing).then(|| Reading::temperature(read, thermometer))
         };
         Ok(Readings {
-            low_side: Some(pressure(simulation.low_side_pa, self.low_side, 0)),
-            high_side: Some(pressure(simulation.high_side_pa, self.high_side, 1)),
-            vent: temperature(simulation.vent_k, self.air, 2),
-            cabin: temperature(simulation.cabin_k, self.air, 3),
-            suction_line: temperature(simulation.suction_line_k, self.lines, 4),
-            discharge_line: temperature(simulation.discharge_line_k, self.lines, 5),
-            liquid_line: temperature(simulation.liquid_line_k, self.lines, 6),
-            condenser_outlet: temperature(simulation.condenser_outlet_k, self.lines, 7),
-            clutch_cycles: Some(Reading::counted(Frequency::from_hz(simulation.clutch_cycles_hz))),
+            low_side: Some(pressure(simulation.low_side, self.low_side, 0)),
+            high_side: Some(pressure(simulation.high_side, self.high_side, 1)),
+            vent: temperature(simulation.vent, self.air, 2),
+            cabin: temperature(simulation.cabin, self.air, 3),
+            suction_line: temperature(simulation.suction_line, self.lines, 4),
+            discharge_line: temperature(simulation.discharge_line, self.lines, 5),
+            liquid_line: temperature(simulation.liquid_line, self.lines, 6),
+            condenser_outlet: temperature(simulation.condenser_outlet, self.lines, 7),
+            clutch_cycles: Some(Reading::counted(simulation.clutch_cycles)),
             gauge_zero: self.gauge_zero,
             ..Readings::default()
         })
@@ -207,7 +213,7 @@ fn nearest(value: f64, step: f64) -> f64 {
 mod tests {
     use super::*;
     use crate::names::{Compressor, Expansion, Refrigerant, VehicleClass};
-    use crate::units::{Pressure, celsius, in_kelvins};
+    use crate::units::{Pressure, celsius};
     use crate::vehicle::{Conditions, System, Vehicle, simulate};
 
     #[test]
@@ -219,10 +225,10 @@ mod tests {
         for error in [0.0, 0.5, 1.0] {
             let readings = Instruments::SHOP.measure(&s, place, &[error; 16]).unwrap();
             let low_pa = readings.low_side.unwrap().value.absolute(place).pa();
-            assert!((low_pa - s.low_side_pa).abs() <= 0.016 * 1.1e6 + 3_500.0);
+            assert!((low_pa - s.low_side.pa()).abs() <= 0.016 * 1.1e6 + 3_500.0);
             assert_eq!(readings.vent.is_some(), error >= 0.4);
             if let Some(vent) = readings.vent {
-                assert!((in_kelvins(vent.value) - s.vent_k).abs() <= 1.2 + 0.25 + 1e-9);
+                assert!((in_kelvins(vent.value) - in_kelvins(s.vent)).abs() <= 1.2 + 0.25 + 1e-9);
             }
         }
         // Gauges zeroed at sea level read low by the difference of the air on the mountain.

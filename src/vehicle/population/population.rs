@@ -1,4 +1,4 @@
-//! Vehicles as they come: a make first, then a vehicle of it, by uniform numbers that the caller supplies.
+//! Vehicles drawn by uniform numbers that the caller supplies: a make first, then a vehicle of it.
 
 use super::draws::{UNIFORM, between, deviate};
 use super::make::Make;
@@ -26,7 +26,7 @@ const STEPLESS: f64 = 2.2;
 /// before the condenser would be more than twice as far above ambient as it is measured to be (18 K at the most).
 const MOST_RETURNED: f64 = 0.55;
 
-/// What stands for a switch that is not there: a pressure below any vacuum, Pa gauge.
+/// Setting of a switch that does not exist: a pressure below any vacuum, Pa gauge.
 const NO_SWITCH_PA: f64 = -200e3;
 
 /// How vehicles of one kind differ.
@@ -38,7 +38,7 @@ pub struct Population {
     pub class: VehicleClass,
     /// What is typical of them.
     pub typical: Hardware,
-    /// Factor on every spread: 0 for vehicles all alike, 1 for those as they come.
+    /// Factor on every spread: 0 for identical vehicles, 1 for the usual spread.
     pub spread: f64,
     /// What some have and others have not.
     pub options: Options,
@@ -47,13 +47,13 @@ pub struct Population {
 }
 
 impl Population {
-    /// How many uniform numbers one vehicle takes: those of its make, which are left aside where the make is given, then
-    /// size, parameters, and whether and how large a second evaporator is.
+    /// How many uniform numbers one vehicle takes: those of its make, which are not used where the make is given, then size,
+    /// parameters, and whether and how large a second evaporator is.
     pub const UNIFORMS: usize = Make::UNIFORMS + Self::OF_VEHICLE;
 
     const OF_VEHICLE: usize = Hardware::COUNT + 3;
 
-    /// The vehicles of this system and class as they come, of any make.
+    /// The vehicles of this system and class with the usual spread, of any make.
     pub const fn usual(system: System, class: VehicleClass) -> Self {
         Self {
             system,
@@ -138,7 +138,7 @@ impl Population {
     /// let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
     /// let vans = Population::usual(system, VehicleClass::Van);
     /// let middling = vans.vehicle(&[0.5; Population::UNIFORMS])?;
-    /// assert!(middling.charge_kg > 0.5);
+    /// assert!(middling.charge.kg() > 0.5);
     /// # Ok::<(), coldloop::Error>(())
     /// ```
     pub fn vehicle(&self, uniforms: &[f64; Self::UNIFORMS]) -> Result<Vehicle, Error> {

@@ -1,4 +1,4 @@
-//! The fluid where charts stand for its equation of state.
+//! The fluid where charts replace its equation of state.
 
 use super::co2_charts::{Charted, Isobar, Side};
 use super::equilibrium::{Saturation, State};
@@ -26,7 +26,7 @@ impl Single {
     }
 
     /// A state next to the critical pressure, from those on the isobars at both ends of that range: the charts meet there to
-    /// 0.2 K only, and a balance has no root in a step. `None` elsewhere.
+    /// 0.2 K only, and a balance may have no root across a step. `None` elsewhere.
     pub(in crate::vehicle) fn across(
         &self,
         saturation: &Saturation,
@@ -67,7 +67,7 @@ impl Single {
         Isobar::of(saturation.p_pa, self.pure.critical_p_pa, side, edge_j_kg)
     }
 
-    /// A charted state, as the circuit has it.
+    /// A charted state as a state of the circuit.
     pub(in crate::vehicle) fn charted(&self, charted: &Charted, h_j_kg: f64) -> State {
         State {
             t_k: charted.t_k,

@@ -1,12 +1,12 @@
-//! R-744 about its critical point, by interpolation in charts: a gas cooler takes a thousand states, and the equation of state
+//! R-744 about its critical point, by interpolation in charts: a gas cooler needs a thousand states, and the equation of state
 //! would take most of the time of a simulation.
 //!
-//! Temperature, logarithm of density and entropy over pressure and enthalpy, in three charts without a fold: above the
-//! critical pressure over its logarithm and enthalpy; below it over `sqrt(1 - p / pc)`, in which the saturation line runs
-//! straight into the critical point, and the distance in enthalpy from the saturated liquid or vapour. Between the nodes
-//! (computed from the equation of state by tables/compile) by cubic convolution in both directions, which is once
-//! continuously differentiable. Within 0.04 K, 0.2 % of density and 0.4 J/(kg K) of the equation; within 2 % of the
-//! critical pressure 0.2 K, 0.3 % and 1 J/(kg K). A unit test in `charted` holds that.
+//! Temperature, logarithm of density and entropy over pressure and enthalpy, in three charts without a fold: above the critical
+//! pressure over its logarithm and enthalpy; below it over `sqrt(1 - p / pc)`, in which the saturation line runs straight into
+//! the critical point, and the distance in enthalpy from the saturated liquid or vapour. Between the nodes (computed from the
+//! equation of state by tables/compile) by cubic convolution in both directions, which is once continuously differentiable.
+//! Within 0.04 K, 0.2 % of density and 0.4 J/(kg K) of the equation; within 2 % of the critical pressure 0.2 K, 0.3 % and 1
+//! J/(kg K). A unit test in `charted` checks that.
 //!
 //! Source: Keys 1981, IEEE Trans. Acoust. Speech Signal Process. 29, 1153.
 

@@ -19,7 +19,7 @@ pub(in crate::vehicle) struct Saturation {
     pub vapour_kg_m3: f64,
 }
 
-/// The critical point, or what stands for it.
+/// The critical point, or an estimate of it.
 #[derive(Clone, Copy, Debug)]
 pub(in crate::vehicle) struct Critical {
     pub t_k: f64,
@@ -80,11 +80,11 @@ impl Saturation {
         }
     }
 
-    /// Entropy at a share of the enthalpy of evaporation: `ds = dh / T` with the temperature going evenly from bubble to
+    /// Entropy at a share of the enthalpy of evaporation: `ds = dh / T` with the temperature changing linearly from bubble to
     /// dew, scaled to meet both lines.
     pub(in crate::vehicle) fn entropy_at_share(&self, share: f64) -> f64 {
         let part = if self.has_glide() {
-            // In this form the rounding of a small glide takes itself out.
+            // In this form the rounding of a small glide cancels.
             let glide = (self.dew_k - self.bubble_k) / self.bubble_k;
             libm::log1p(share * glide) / libm::log1p(glide)
         } else {

@@ -1,4 +1,4 @@
-//! How refrigerants condense and boil in the same tubes, per R-134a.
+//! How refrigerants condense and boil in the same tubes, relative to R-134a.
 
 use crate::names::Refrigerant;
 

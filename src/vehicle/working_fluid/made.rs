@@ -9,12 +9,12 @@ use crate::saturation;
 
 /// The coldest dew point and the coldest bubble point that are modelled, K.
 const COLDEST_K: (f64, f64) = (208.15, 194.0);
-/// The highest pressure per the critical one, what is left of it at each further try, and how many tries there are: the
-/// critical pressure of a charge that is on no list is a guess.
+/// The highest pressure per the critical one, the factor on it at each further try, and the number of tries: the critical
+/// pressure of a charge that is not in the tables is only estimated.
 const HIGHEST: f64 = 0.9;
 const LOWER: f64 = 0.94;
 const TRIES: usize = 8;
-/// Where the coordinate of pressure turns, per the critical pressure.
+/// Pressure at which the root in the coordinate of pressure vanishes, per the critical pressure.
 const TURN: f64 = 1.02;
 /// The least share of the mass that counts.
 const LEAST: f64 = 1e-6;
@@ -228,7 +228,7 @@ fn node(k: usize, count: usize) -> f64 {
     -cosine(k, count - 1)
 }
 
-/// The cosines of the parts of half a turn, of which the columns have eight and the rows fourteen, up to a quarter turn.
+/// `cos(k pi / 8)` for the columns and `cos(k pi / 14)` for the rows, up to `pi / 2`.
 const EIGHTHS: [f64; COLUMNS / 2 + 1] = [
     1.0,
     0.9238795325112867,
@@ -247,7 +247,7 @@ const FOURTEENTHS: [f64; ROWS / 2 + 1] = [
     0.0,
 ];
 
-/// The cosine of so many of the `parts` of half a turn.
+/// `cos(count pi / parts)`.
 fn cosine(count: usize, parts: usize) -> f64 {
     let turned = count % (2 * parts);
     let count = turned.min(2 * parts - turned);
@@ -269,7 +269,7 @@ fn coefficients<const N: usize>(values: &[f64; N]) -> [f64; N] {
         let mut sum = 0.0;
         for (k, value) in values.iter().enumerate() {
             let end = if k == 0 || k == last { 0.5 } else { 1.0 };
-            // The angle of the k-th node counts from half a turn down.
+            // The angle of the k-th node is pi - k pi / last.
             sum += end * value * cosine(j * (last - k), last);
         }
         let end = if j == 0 || j == last { 0.5 } else { 1.0 };

@@ -1,13 +1,13 @@
 //! A mixture in the circuit: a blend, or a charge of two refrigerants.
 //!
 //! Its bubble and dew lines and its superheated vapour as Chebyshev polynomials, over a coordinate of pressure in which they
-//! are smooth up to near the critical point, and for the vapour also over a coordinate of superheat. A state then costs
-//! less than one of a pure refrigerant, whatever the number of components. Within 0.0003 K, 0.2 kJ/kg and 0.2 % of density
-//! of the mixture model; a unit test in `made` holds that.
+//! are smooth up to near the critical point, and for the vapour also over a coordinate of superheat. A state then costs less
+//! than one of a pure refrigerant, whatever the number of components. Within 0.0003 K, 0.2 kJ/kg and 0.2 % of density of the
+//! mixture model; a unit test in `made` checks that.
 //!
-//! Between the lines temperature goes evenly with enthalpy from bubble to dew (R-407C is within 0.1 K of that, R-134a with
-//! R-290 within 0.8 K), and what is called quality here is the share of the enthalpy of evaporation. Compressed
-//! liquid is taken as saturated at its temperature, as for pure refrigerants.
+//! Between the lines temperature is linear in enthalpy from bubble to dew (R-407C is within 0.1 K of that, R-134a with R-290
+//! within 0.8 K), and what is called quality here is the share of the enthalpy of evaporation. Compressed liquid is taken as
+//! saturated at its temperature, as for pure refrigerants.
 
 use super::equilibrium::{Saturation, State};
 use crate::error::Error;
@@ -26,7 +26,7 @@ pub(in crate::vehicle) const FIGURES: usize = 3 * COLUMNS;
 const STRETCH: f64 = 2.1;
 /// The superheat up to which the vapour is fitted, K; beyond it the specific heat is taken constant.
 pub(in crate::vehicle) const HOTTEST_K: f64 = 120.0;
-/// Where half of the nodes of superheat lie, per the whole.
+/// Parameter of the coordinate of superheat: half of its nodes lie below `CLOSE / (1 + 2 CLOSE)` of the range, 19 %.
 const CLOSE: f64 = 0.3;
 /// Steps that Newton's method may take; four are usual.
 const MOST_STEPS: usize = 40;
@@ -39,13 +39,13 @@ const DEW_K: usize = 4;
 /// A mixture of fixed composition.
 #[derive(Clone, Debug)]
 pub(in crate::vehicle) struct Mixed {
-    /// Critical temperature (K) and pressure (Pa), or what stands for them.
+    /// Critical temperature (K) and pressure (Pa), or estimates of them.
     pub critical: (f64, f64),
     /// Condensing and boiling conductance per those of R-134a.
     pub ratios: (f64, f64),
     /// The pressures between which it is modelled, Pa.
     pub pressures: (f64, f64),
-    /// The pressure at which the coordinate turns, Pa.
+    /// The pressure at which the root in the coordinate vanishes, Pa.
     pub turn_pa: f64,
     /// Coefficients of the lines.
     pub lines: [[f64; LINES]; ROWS],

@@ -1,4 +1,4 @@
-//! A pure refrigerant in the circuit: what the circuit asks of it, and its answers.
+//! A pure refrigerant in the circuit: its equilibria and limits.
 
 use super::equilibrium::{Critical, Saturation, State};
 use super::film;
@@ -24,14 +24,14 @@ pub(in crate::vehicle) struct Single {
     pub(super) critical_j_kg: f64,
 }
 
-/// The lowest evaporating temperature that is modelled, K: moist air ends a little below.
+/// The lowest evaporating temperature that is modelled, K: the properties of moist air end a little below.
 const LOWEST_K: f64 = 207.0;
-/// The highest pressure of a gas cooler, Pa. Judgement: beyond the relief of any vehicle.
+/// The highest pressure of a gas cooler, Pa. Judgement: above the pressures at which protection takes over.
 const GAS_COOLER_PA: f64 = 14.5e6;
 /// Above this part of the critical pressure a state is searched by the general method.
 const NEAR_CRITICAL: f64 = 0.95;
-/// Half the width of the slice about the pseudo-critical temperature that stands for the change of phase above the
-/// critical pressure, K.
+/// Half the width of the slice about the pseudo-critical temperature that replaces the change of phase above the critical
+/// pressure, K.
 pub(super) const SLICE_K: f64 = 0.5;
 /// The range of pressures about the critical one that is bridged by interpolation, per the critical pressure.
 const ACROSS: [f64; 2] = [0.985, 1.015];
@@ -130,8 +130,8 @@ impl Single {
         (t_c + 273.15).max(self.pure.critical_t_k)
     }
 
-    /// What stands for liquid and vapour above the critical pressure: both edges of a thin slice about the
-    /// pseudo-critical temperature.
+    /// What replaces liquid and vapour above the critical pressure: both edges of a thin slice about the pseudo-critical
+    /// temperature.
     fn pseudo(&self, p_pa: f64) -> Result<Saturation, Error> {
         let t_k = self.pseudo_k(p_pa);
         if let Some(saturation) = self.charted_slice(p_pa, t_k) {
@@ -153,10 +153,10 @@ impl Single {
         })
     }
 
-    /// A state of the general search, as the circuit has it.
+    /// A state of the general search as a state of the circuit.
     pub(super) fn general(&self, found: &saturation::State) -> State {
         let (shift_h, shift_s) = self.transcritical.unwrap_or_default();
-        let cp_j_kg_k = found.response.map_or(f64::NAN, |r| r.cp_j_kg_k);
+        let cp_j_kg_k = found.response.map_or(f64::NAN, |r| r.cp.j_kg_k());
         let vapour = if found.t_k > self.pure.critical_t_k { 1.0 } else { 0.0 };
         State {
             t_k: found.t_k,
@@ -174,7 +174,7 @@ impl Single {
         Ok((found.p_pa, self.general(&found)))
     }
 
-    /// The enthalpy and entropy shifts where a state at this pressure wants the general search.
+    /// The enthalpy and entropy shifts where a state at this pressure needs the general search.
     pub(super) fn general_at(&self, p_pa: f64) -> Option<(f64, f64)> {
         self.transcritical
             .filter(|_| p_pa > NEAR_CRITICAL * self.pure.critical_p_pa)

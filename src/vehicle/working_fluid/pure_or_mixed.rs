@@ -1,4 +1,4 @@
-//! The refrigerant of the circuit, pure or mixed, with one set of answers.
+//! The refrigerant of the circuit, pure or mixed, with one set of functions.
 
 use super::equilibrium::{Critical, Saturation, State};
 use super::made::Composition;
@@ -11,7 +11,7 @@ use crate::range::Range;
 
 /// A refrigerant in the circuit.
 #[derive(Clone, Copy, Debug)]
-#[allow(clippy::large_enum_variant)] // without an allocator it has nowhere else to be
+#[allow(clippy::large_enum_variant)] // without alloc the larger one cannot be boxed
 pub(in crate::vehicle) enum WorkingFluid<'a> {
     /// A pure one.
     Single(Single),
@@ -19,12 +19,12 @@ pub(in crate::vehicle) enum WorkingFluid<'a> {
     Mixed(&'a Mixed),
 }
 
-/// A fluid and what it may have to be lent from.
-#[allow(clippy::large_enum_variant)] // without an allocator it has nowhere else to be
+/// A fluid, or the mixture that it is borrowed from.
+#[allow(clippy::large_enum_variant)] // without alloc the larger one cannot be boxed
 pub(in crate::vehicle) enum Filling {
-    /// One that stands in the tables.
+    /// One that is in the tables.
     Ready(WorkingFluid<'static>),
-    /// One made for the occasion.
+    /// One calculated for this composition.
     Made(Mixed),
 }
 
@@ -59,7 +59,7 @@ impl Filling {
 }
 
 impl WorkingFluid<'static> {
-    /// A fluid that needs no making; `None` for a blend that does.
+    /// A fluid that needs no calculation; `None` for a blend that does.
     fn ready(refrigerant: Refrigerant) -> Option<Result<Self, Error>> {
         match crate::saturation::blend(refrigerant) {
             None => Some(Single::of(refrigerant).map(Self::Single)),
@@ -67,7 +67,7 @@ impl WorkingFluid<'static> {
         }
     }
 
-    /// The fluid of a refrigerant that stands in the tables: any pure one, R-407C and R-513A.
+    /// The fluid of a refrigerant that is in the tables: any pure one, R-407C and R-513A.
     ///
     /// Errors: `NotAvailable` for one that does not condense at the temperatures of a vehicle's condenser, and for other
     /// blends.
@@ -128,7 +128,7 @@ impl WorkingFluid<'_> {
 
     /// Pressure and state above the critical temperature at a density.
     ///
-    /// Errors: `OutOfRange` for a mixture, of which no charge of a vehicle is so warm at rest.
+    /// Errors: `OutOfRange` for a mixture, which in no vehicle is this warm at rest.
     pub(in crate::vehicle) fn filling(&self, t_k: f64, rho_kg_m3: f64) -> Result<(f64, State), Error> {
         match self {
             Self::Single(single) => single.filling(t_k, rho_kg_m3),

@@ -12,7 +12,8 @@ use coldloop::saturation::Side;
 use coldloop::saturation::{self, Line, Pure, State};
 use coldloop::saturation::{bubble_pressure_pa, bubble_temperature_k, dew_pressure_pa, dew_temperature_k};
 use coldloop::units::{
-    AbsolutePressure, InSi, Measurable, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, kelvins,
+    AbsolutePressure, InSi, Measurable, Pressure, Surroundings, absolute_pressure_pa, gauge_pressure_pa, in_kelvins,
+    kelvins,
 };
 use coldloop::units::{standard_altitude_m, standard_pressure_pa};
 use coldloop::{Error, Reference, Refrigerant, transport};
@@ -240,13 +241,13 @@ fn states() -> Result<String, String> {
                 for (name, pair) in PAIRS {
                     let quality = state.quality.unwrap_or(0.4);
                     let (x, y) = match name {
-                        "tp" => (state.t_k, state.p_pa),
-                        "td" => (state.t_k, state.rho_kg_m3),
-                        "tq" => (state.t_k, quality),
-                        "pq" => (state.p_pa, quality),
-                        "ph" => (state.p_pa, state.h_j_kg),
-                        "ps" => (state.p_pa, state.s_j_kg_k),
-                        _ => (state.h_j_kg, state.s_j_kg_k),
+                        "tp" => (in_kelvins(state.temperature()), state.pressure().pa()),
+                        "td" => (in_kelvins(state.temperature()), state.density().kg_m3()),
+                        "tq" => (in_kelvins(state.temperature()), quality),
+                        "pq" => (state.pressure().pa(), quality),
+                        "ph" => (state.pressure().pa(), state.enthalpy().j_kg()),
+                        "ps" => (state.pressure().pa(), state.entropy().j_kg_k()),
+                        _ => (state.enthalpy().j_kg(), state.entropy().j_kg_k()),
                     };
                     let answer = pair(line, x, y, reference);
                     table += &state_row(
@@ -295,15 +296,15 @@ fn state_row(
             let response = |figure: fn(&saturation::Response) -> f64| s.response.as_ref().map_or(f64::NAN, figure);
             let figures = [
                 s.quality.unwrap_or(f64::NAN),
-                s.t_k,
-                s.p_pa,
-                s.rho_kg_m3,
-                s.h_j_kg,
-                s.s_j_kg_k,
-                s.u_j_kg(),
-                response(|r| r.cv_j_kg_k),
-                response(|r| r.cp_j_kg_k),
-                response(|r| r.w_m_s),
+                in_kelvins(s.temperature()),
+                s.pressure().pa(),
+                s.density().kg_m3(),
+                s.enthalpy().j_kg(),
+                s.entropy().j_kg_k(),
+                s.internal_energy().j_kg(),
+                response(|r| r.cv.j_kg_k()),
+                response(|r| r.cp.j_kg_k()),
+                response(|r| r.speed_of_sound.m_s()),
             ];
             format!("{head},0,{}{}\n", s.phase.code(), bits(&figures))
         }

@@ -5,7 +5,8 @@ use coldloop::LeakPhase;
 use coldloop::circuit::{Reading, at_rest};
 use coldloop::saturation::{Charge, Shares};
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, Pressure, PressureDifference, Surroundings, kelvins, kelvins_difference,
+    AbsolutePressure, Density, GaugePressure, Pressure, PressureDifference, Surroundings, in_kelvins, kelvins,
+    kelvins_difference,
 };
 use coldloop::{Error, Refrigerant};
 use tables_names::Output;
@@ -109,18 +110,18 @@ fn charge(text: &str) -> Result<Result<Charge, Error>, String> {
 fn figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f64; FIGURES], Error> {
     let mut figures = [f64::NAN; FIGURES];
     match call {
-        "bubble_pressure" => figures[0] = charge.bubble_pressure_pa(x)?,
-        "dew_pressure" => figures[0] = charge.dew_pressure_pa(x)?,
-        "bubble_temperature" => figures[0] = charge.bubble_temperature_k(x)?,
-        "dew_temperature" => figures[0] = charge.dew_temperature_k(x)?,
+        "bubble_pressure" => figures[0] = charge.bubble_pressure(kelvins(x))?.pa(),
+        "dew_pressure" => figures[0] = charge.dew_pressure(kelvins(x))?.pa(),
+        "bubble_temperature" => figures[0] = in_kelvins(charge.bubble_temperature(AbsolutePressure::from_pa(x))?),
+        "dew_temperature" => figures[0] = in_kelvins(charge.dew_temperature(AbsolutePressure::from_pa(x))?),
         "split" => {
-            let phase_split = charge.split(x, y)?;
-            figures[0] = phase_split.rho_kg_m3;
+            let phase_split = charge.split(kelvins(x), AbsolutePressure::from_pa(y))?;
+            figures[0] = phase_split.density.kg_m3();
             if let (Some(quality), Some(liquid), Some(vapour)) =
                 (phase_split.quality, phase_split.liquid, phase_split.vapour)
             {
                 let first = |shares: &Shares| shares.refrigerants().next().map_or(f64::NAN, |(_, share)| share);
-                figures[1..4].copy_from_slice(&[quality, liquid.0, vapour.0]);
+                figures[1..4].copy_from_slice(&[quality, liquid.0.kg_m3(), vapour.0.kg_m3()]);
                 figures[4..8].copy_from_slice(&[first(&liquid.1), first(&vapour.1), liquid.1.air(), vapour.1.air()]);
             }
         }
@@ -130,8 +131,8 @@ fn figures(call: &str, charge: &Charge, [x, y, z]: [f64; 3]) -> Result<[f64; FIG
             } else {
                 LeakPhase::Liquid
             };
-            let left = charge.leaked(x, y, leak_phase, z)?;
-            (figures[0], figures[1]) = (left.p_pa, f64::from(u8::from(left.has_liquid)));
+            let left = charge.leaked(kelvins(x), Density::from_kg_m3(y), leak_phase, z)?;
+            (figures[0], figures[1]) = (left.pressure.pa(), f64::from(u8::from(left.has_liquid)));
             figures[2..].fill(0.0);
             for (figure, (_, share)) in figures[2..].iter_mut().zip(left.shares.refrigerants()) {
                 *figure = share;

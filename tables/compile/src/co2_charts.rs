@@ -1,6 +1,7 @@
 //! The charts of R-744 about its critical point, from its equation of state into `src/vehicle/working_fluid/co2_chart_table.rs`.
 
 use coldloop::saturation::{self, Pure};
+use coldloop::units::in_kelvins;
 use coldloop::{Reference, Refrigerant};
 use std::fmt::Write;
 use tables_names::Output;
@@ -105,5 +106,9 @@ fn node(pure: &Pure, p_pa: f64, h_j_kg: f64) -> Result<[f64; 3], coldloop::Error
     let zero = pure.liquid(273.15)?;
     let (shift_h, shift_s) = (200e3 - zero.h_j_kg, 1e3 - zero.s_j_kg_k);
     let state = pure.state_ph(p_pa, h_j_kg + shift_h, Reference::Iir)?;
-    Ok([state.t_k, state.rho_kg_m3.ln(), state.s_j_kg_k - shift_s])
+    Ok([
+        in_kelvins(state.temperature()),
+        state.density().kg_m3().ln(),
+        state.entropy().j_kg_k() - shift_s,
+    ])
 }

@@ -4,7 +4,7 @@ use coldloop::air::MoistAir;
 use coldloop::circuit::{FeatureVector, Readings};
 use coldloop::expected::Weather;
 use coldloop::inner::expected::AtlasWeather;
-use coldloop::units::{RelativeHumidity, in_kelvins};
+use coldloop::units::{PressureDifference, RelativeHumidity, in_kelvins, kelvins_difference};
 use coldloop::vehicle::{Conditions, Instruments, Simulation, System};
 use coldloop::{Compressor, Error, ErrorKind, Quantity};
 
@@ -31,8 +31,8 @@ pub(crate) const THERMAL: usize = 7;
 pub(crate) fn readings(simulation: &Simulation, conditions: &Conditions) -> Result<Readings, Error> {
     let faultless = Instruments {
         missing: 0.0,
-        pressure_step_pa: 0.0,
-        temperature_step_k: 0.0,
+        pressure_step: PressureDifference::from_pa(0.0),
+        temperature_step: kelvins_difference(0.0),
         ..Instruments::SHOP
     };
     faultless.measure(simulation, conditions.surroundings, &[0.5; Instruments::UNIFORMS])

@@ -4,6 +4,7 @@
 use coldloop::diagnosis::{Case, Settings, judge_states, log_cases};
 use coldloop::intake::{self, LogColumns};
 use coldloop::log::{Datum, Instruments, Recorder, Sample, Summary};
+use coldloop::units::{Pressure, in_kelvins};
 use coldloop::{Channel, report};
 
 /// The vehicle of every log.
@@ -105,29 +106,35 @@ fn recorded(datum: Datum, samples: &[Sample], input: &[u8]) {
     judged(&summary);
 }
 
+fn as_logged(pressure: Pressure) -> f64 {
+    match pressure {
+        Pressure::Absolute(pressure) => pressure.pa(),
+        Pressure::Gauge(pressure) => pressure.pa(),
+    }
+}
+
 /// All figures that are told are finite, and the shares of them are shares.
 fn told(summary: &Summary) {
     assert!(
-        summary.elapsed_s.is_finite() && summary.elapsed_s >= 0.0,
+        summary.elapsed.seconds().is_finite() && summary.elapsed.seconds() >= 0.0,
         "{}",
-        summary.elapsed_s
+        summary.elapsed.seconds()
     );
     assert!(
-        summary.wait_s.is_finite() && summary.wait_s >= 0.0,
+        summary.wait.seconds().is_finite() && summary.wait.seconds() >= 0.0,
         "{}",
-        summary.wait_s
+        summary.wait.seconds()
     );
     assert!(summary.states().len() <= 4);
-    assert!(summary.equal_after_s.is_none_or(|seconds| seconds >= 0.0));
+    assert!(summary.equal_after.is_none_or(|after| after.seconds() >= 0.0));
     for fall in [summary.vent, summary.cabin].into_iter().flatten() {
-        assert!(fall.from_k > 0.0 && fall.to_k > 0.0 && fall.half_s >= 0.0, "{fall:?}");
-        assert!(
-            fall.from_k.is_finite() && fall.to_k.is_finite() && fall.half_s.is_finite(),
-            "{fall:?}"
-        );
+        let (from_k, to_k, half_s) = (in_kelvins(fall.from), in_kelvins(fall.to), fall.half.seconds());
+        assert!(from_k > 0.0 && to_k > 0.0 && half_s >= 0.0, "{fall:?}");
+        assert!(from_k.is_finite() && to_k.is_finite() && half_s.is_finite(), "{fall:?}");
     }
     for state in summary.states() {
-        assert!(state.seconds().is_finite() && state.seconds() >= 0.0 && state.began_s().is_finite());
+        let seconds = state.lasted().seconds();
+        assert!(seconds.is_finite() && seconds >= 0.0 && state.began().seconds().is_finite());
         for channel in Channel::ALL {
             let Some(mean) = state.mean(channel) else { continue };
             assert!(mean.value.is_finite(), "{channel:?} {mean:?}");
@@ -145,7 +152,10 @@ fn told(summary: &Summary) {
                 "{swing:?}"
             );
             assert!((0.0..=1.0).contains(&swing.on_share), "{swing:?}");
-            assert!(swing.cut_out_pa.is_finite() && swing.cut_in_pa.is_finite(), "{swing:?}");
+            assert!(
+                as_logged(swing.cut_out).is_finite() && as_logged(swing.cut_in).is_finite(),
+                "{swing:?}"
+            );
         }
     }
 }

@@ -3,7 +3,7 @@
 use coldloop::diagnosis::{Diagnosis, judge};
 use coldloop::intake::{self, Refusal, Visit};
 use coldloop::report::{self, Units};
-use coldloop::units::text;
+use coldloop::units::{Mass, PressureDifference, TimeSpan, Volume, text};
 
 /// Panics where the text gets no proper answer at one of the doors that read text.
 pub fn holds(input: &[u8]) {
@@ -96,15 +96,19 @@ fn refused(refusal: &Refusal, written: &str) {
     );
 }
 
+/// From text to SI.
+type Reader = fn(&str) -> Result<f64, coldloop::Error>;
+
 /// A quantity that is read is finite.
 fn quantities(written: &str) {
-    for read in [
-        text::mass_kg,
-        text::volume_m3,
-        text::duration_s,
+    let readers: [Reader; 5] = [
+        |text| text::mass(text).map(Mass::kg),
+        |text| text::volume(text).map(Volume::m3),
+        |text| text::duration(text).map(TimeSpan::seconds),
+        |text| text::pressure_difference(text).map(PressureDifference::pa),
         text::altitude_m,
-        text::pressure_difference_pa,
-    ] {
+    ];
+    for read in readers {
         assert!(
             read(written).is_ok_and(f64::is_finite) || read(written).is_err(),
             "{written}"

@@ -3,6 +3,7 @@
 use coldloop::air::{MoistAir, enhancement_factor, water_boiling_point_k, water_saturation_pressure_pa};
 use coldloop::saturation::Side;
 use coldloop::saturation::{self, State};
+use coldloop::units::in_kelvins;
 use coldloop::{Error, ErrorKind, Phase, Reference, Refrigerant};
 
 /// Temperature, pressure, density, enthalpy, entropy and quality where they are sensible.
@@ -112,16 +113,18 @@ pub fn sound(state: Result<State, Error>, given: (Refrigerant, f64, f64)) {
     match state {
         Ok(state) => {
             let figures = [
-                state.t_k,
-                state.p_pa,
-                state.rho_mol_m3,
-                state.rho_kg_m3,
-                state.h_j_kg,
-                state.s_j_kg_k,
+                in_kelvins(state.temperature()),
+                state.pressure().pa(),
+                state.molar_density().mol_m3(),
+                state.density().kg_m3(),
+                state.enthalpy().j_kg(),
+                state.entropy().j_kg_k(),
             ];
             assert!(figures.iter().all(|x| x.is_finite()), "{given:?}: {state:?}");
             assert!(
-                state.t_k > 0.0 && state.p_pa > 0.0 && state.rho_mol_m3 > 0.0,
+                in_kelvins(state.temperature()) > 0.0
+                    && state.pressure().pa() > 0.0
+                    && state.molar_density().mol_m3() > 0.0,
                 "{given:?}: {state:?}"
             );
             assert_eq!(state.quality.is_some(), state.phase == Phase::TwoPhase, "{given:?}");
@@ -137,9 +140,9 @@ pub fn sound(state: Result<State, Error>, given: (Refrigerant, f64, f64)) {
             }
             if let Some(r) = state.response {
                 let responses = [
-                    r.cv_j_kg_k,
-                    r.cp_j_kg_k,
-                    r.w_m_s,
+                    r.cv.j_kg_k(),
+                    r.cp.j_kg_k(),
+                    r.speed_of_sound.m_s(),
                     r.joule_thomson_k_pa,
                     r.isobaric_expansion_1_k,
                 ];

@@ -4,7 +4,7 @@
 #![no_main]
 
 use coldloop::circuit::{Gauge, Reading, superheat};
-use coldloop::units::{GaugePressure, Pressure, Surroundings, Temperature, celsius, kelvins};
+use coldloop::units::{GaugePressure, Surroundings, celsius, kelvins};
 use coldloop::{Error, Refrigerant, Thermometer};
 use core::panic::PanicInfo;
 

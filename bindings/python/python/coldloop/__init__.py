@@ -3,9 +3,9 @@
 Every quantity is plain SI and its name says the unit: ``temperature_k``, ``pressure_pa_abs`` (above vacuum),
 ``pressure_pa_gauge`` (above the surrounding air). Functions take floats, lists, arrays of any float or integer dtype,
 pandas and polars columns, xarray objects, and pint and astropy quantities, which they convert; they broadcast them and
-give a float for floats and otherwise what came in. With ``errors="nan"`` an element without an answer is NaN instead of
-an exception. The interpreter is released while they work: an array that another thread writes into meanwhile has no
-defined answer, so hand over a copy of one that changes.
+give a float for floats and otherwise the kind that came in. With ``errors="nan"`` an element without an answer is NaN instead of
+an exception. The interpreter is released while they work: the answer to an array that another thread changes meanwhile is
+undefined, so hand over a copy of it.
 
 ``diagnose`` judges one vehicle, ``diagnose_table`` many; ``plan`` says what to do next, ``prove`` whether it helped, and
 ``Counts`` keeps what a shop has learned; ``evaluate`` tells how good the answers to confirmed cases are; ``simulate`` says what a vehicle would read;

@@ -1,4 +1,4 @@
-"""The surrounding air: what turns a gauge pressure into an absolute one, what it holds, and water under vacuum."""
+"""The surrounding air: its pressure, gauge and absolute pressures, moist air, and water under vacuum."""
 
 from dataclasses import dataclass, fields
 from typing import Any

@@ -63,7 +63,7 @@ class TwoFaults(TypedDict):
 
 
 class Stop(TypedDict):
-    """Why the compressor must stand still."""
+    """Why the compressor must not run."""
 
     reason: str
     says: str
@@ -144,7 +144,7 @@ class _Answer(TypedDict):
 
 
 class Answer(_Answer, total=False):
-    """The whole answer to a vehicle's readings; ``proof`` where something was done since."""
+    """The whole answer to a vehicle's readings; with ``proof`` where something was done to the vehicle since."""
 
     proof: dict[str, Any]
 
@@ -211,7 +211,7 @@ class Fall(TypedDict):
 
 
 class LogSummary(TypedDict):
-    """How a log stands; ``notes`` counts what was refused, ignored or doubted."""
+    """The present state of a log; ``notes`` counts what was refused, ignored or doubted."""
 
     phase: str
     says: str

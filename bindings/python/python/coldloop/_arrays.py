@@ -1,8 +1,8 @@
-"""Shapes, kinds and units: whatever comes in goes through the compiled core and comes back in the same shape and kind.
+"""Shapes, kinds and units: an argument goes through the compiled core and comes back in the same shape and kind.
 
 The last part of an argument's name is its unit. A pint or astropy quantity is converted to it, or refused where it
-measures something else; what says its unit in another way (an xarray object, a pandas or polars column of quantities)
-is held to the same rule. Nothing is ever stripped of its unit.
+measures something else. The same rule holds for an object that says its unit in another way (an xarray object, a pandas or
+polars column of quantities). No unit is ever dropped silently.
 """
 
 import sys
@@ -20,7 +20,7 @@ Answer: TypeAlias = Any
 """A float for floats, otherwise what came in, in the broadcast shape; arrays are of ``float64``."""
 
 UNITS = {"_j_kg_k": "J/(kg K)", "_j_kg": "J/kg", "_kg_m3": "kg/m3", "_k": "K", "_pa": "Pa", "_m": "m"}
-"""The unit by the end of an argument's name, the longest first; none for a pure number."""
+"""The unit by the end of an argument's name, the longest end first; a pure number has none."""
 
 SPELLINGS = {
     "K": ("k", "kelvin"),
@@ -35,7 +35,7 @@ SPELLINGS = {
 
 
 def apply(core: Callable[..., Any], errors: Errors, code: int | None = None, **arguments: Numbers) -> Answer:
-    """What ``core`` makes of the arguments: their numbers, whether to raise, then the code if there is one."""
+    """The result of ``core`` for the numbers of the arguments, whether to raise, and the code if there is one."""
     rest = (strict(errors),) if code is None else (strict(errors), code)
     if all(type(argument) in (float, int) for argument in arguments.values()):
         return core(*arguments.values(), *rest)
@@ -105,7 +105,7 @@ def plain_array(name: str, argument: Numbers) -> npt.NDArray[np.float64]:
 
 
 def _is(argument: object, module: str, *classes: str) -> bool:
-    """Whether an object is of a class of a library, which is not imported for it."""
+    """Whether an object is of a class of a library, without importing the library."""
     library = sys.modules.get(module)
     return library is not None and isinstance(argument, tuple(getattr(library, name) for name in classes))
 
@@ -147,7 +147,7 @@ def _column(name: str, column: Any) -> Any:
 
 
 def _dress(arguments: dict[str, Numbers]) -> Callable[[npt.NDArray[Any]], Answer]:
-    """What makes an array what the arguments were: pandas and polars columns stay what they are."""
+    """The function that turns an array into the kind of the arguments: a pandas or polars column, or the array itself."""
     pandas = [x for x in arguments.values() if _is(x, "pandas", "Series", "DataFrame")]
     if pandas:
         first = pandas[0]

@@ -27,7 +27,7 @@ def lines(cases: Cases) -> str:
 
 def _line(case: object, number: int) -> str:
     if isinstance(case, str):
-        # A line break within a case would make two of it.
+        # A line break within a case would split it into two.
         return " ".join(case.splitlines())
     if isinstance(case, Mapping):
         return json.dumps(case, default=_refused)

@@ -25,7 +25,7 @@ class PhaseSplit:
     """
 
     density_kg_m3: Answer
-    """Of all."""
+    """Density of the whole charge."""
     quality: Answer
     """Mass fraction of vapour, 0 to 1."""
     liquid_density_kg_m3: Answer
@@ -55,9 +55,9 @@ class Remainder:
 class Charge:
     """A charge of masses of refrigerants, pure or blends, in any unit that they share: kilograms, fractions, percent.
 
-    ``air`` among the parts is dry air. A blend stands for its components, and what comes twice is added up. A listed
-    refrigerant alone has its lines ready, see ``Refrigerant``; here they are searched in the mixture model, which takes a
-    tenth of a millisecond or so. Raises ``UnknownNameError``, ``OutOfRangeError`` for a mass below zero or above 1000 and
+    ``air`` among the parts is dry air. A blend is replaced by its components, and equal components are added up. The
+    saturation lines of a listed refrigerant alone are precomputed, see ``Refrigerant``; here bubble and dew points are solved
+    with the mixture model, which takes about a tenth of a millisecond. Raises ``UnknownNameError``, ``OutOfRangeError`` for a mass below zero or above 1000 and
     for more than eight components (three of them of air), ``NotFiniteError``, and ``MissingError`` without a refrigerant.
 
     >>> topped_up = Charge({"R-407C": 4.0, "R-134a": 1.0})
@@ -151,10 +151,11 @@ class Charge:
         leak_phase: str = "vapour",
         errors: Errors = "raise",
     ) -> Remainder:
-        """What is left in a circuit at rest, which the charge fills with ``density_kg_m3`` on average (charge over inner
-        volume), when the share ``lost`` (0 to 0.99) of its mass has escaped as ``leak_phase``: ``vapour`` or ``liquid``.
+        """What is left in a circuit at rest when the share ``lost`` (0 to 0.99) of the mass has escaped as ``leak_phase``:
+        ``vapour`` or ``liquid``.
 
-        A leak while the system runs lies between the two kinds. Source: Rayleigh's distillation, Phil. Mag. 4 (1902) 521,
+        ``density_kg_m3`` is the charge before the leak over the inner volume of the circuit. A leak while the system runs lies
+        between the two phases. Source: Rayleigh's distillation, Phil. Mag. 4 (1902) 521,
         with the mixture model. Raises as ``bubble_pressure``; ``OutOfRangeError`` also for a density at which the charge is
         not liquid and vapour; ``UnknownNameError`` for another phase.
 

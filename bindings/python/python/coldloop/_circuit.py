@@ -10,12 +10,12 @@ from coldloop import _core
 from coldloop._arrays import Answer, Errors, Numbers, apply, named, plain, several, shaped, strict
 from coldloop._refrigerant import Refrigerant
 
-PRESSURE_MATCHES = np.array(_core.holdings())
+PRESSURE_MATCHES = np.array(_core.pressure_matches())
 
 Estimate: TypeAlias = tuple[float, float]
 """A value with its standard uncertainty."""
 Reading: TypeAlias = float | Estimate
-"""What an instrument shows, alone or with its standard uncertainty."""
+"""What an instrument shows, with or without its standard uncertainty."""
 
 
 def superheat(
@@ -91,10 +91,10 @@ def at_rest(
     pressure_uncertainty_pa: Numbers,
     errors: Errors = "raise",
 ) -> AtRest:
-    """Can a circuit or cylinder at rest, with liquid in it and all of one temperature, hold this refrigerant, and how much
-    gas that does not condense beside it?
+    """Whether a circuit or cylinder at rest, with liquid in it and at one temperature throughout, can hold this refrigerant,
+    and how much non-condensable gas with it.
 
-    Ask it of every refrigerant to see which ones a pressure agrees with. Several often do; a second reading some 15 K warmer
+    Call it for every refrigerant to see which ones a pressure agrees with. Often several do; a second reading some 15 K warmer
     or colder tells more than the first, and an analyser more than both. The pressure is given as for ``superheat``, both
     readings with their standard uncertainties. Source: Dalton's law; the method is common practice, no source. Raises
     ``OutOfRangeError`` and ``NotFiniteError``.

@@ -13,7 +13,7 @@ from coldloop._refrigerant import Refrigerant
 
 @dataclass(frozen=True)
 class Point:
-    """A state of the circuit; ``measured`` unless its temperature was taken to be that of an ideal one."""
+    """A state of the circuit; not ``measured`` where its temperature is that of an ideal circuit."""
 
     name: str
     pressure_pa_abs: float
@@ -24,7 +24,7 @@ class Point:
 
 @dataclass(frozen=True)
 class Points:
-    """The four corners of a circuit: suction, discharge, liquid, behind the expansion."""
+    """The four corners of a circuit: suction, discharge, liquid, after the expansion."""
 
     refrigerant: Refrigerant
     states: tuple[Point, Point, Point, Point]
@@ -61,7 +61,7 @@ def points(file: Mapping[str, Any]) -> Points:
     outlet = "liquid_line" if "liquid_line" in lines else "condenser_outlet"
     liquid = _corner(refrigerant, "liquid", high, temperature_k(lines, outlet), quality=0.0)
     expanded = _corner(refrigerant, "expanded", low, None, enthalpy_j_kg=liquid.enthalpy_j_kg)
-    # What passes the expansion device keeps its enthalpy: the corner is as good as the liquid line.
+    # The expansion keeps the enthalpy: this corner is measured if the liquid line is.
     expanded = Point(expanded.name, low, expanded.enthalpy_j_kg, expanded.temperature_k, liquid.measured)
     return Points(refrigerant, (suction, discharge, liquid, expanded))
 
@@ -109,5 +109,5 @@ def gauge_reading(file: Mapping[str, Any], side: str) -> Measured | None:
 
 
 def _air_pa(file: Mapping[str, Any]) -> float:
-    """The air of the place."""
+    """Pressure of the surrounding air."""
     return _core.quantity("absolute pressure", _value(file["conditions"]["barometer"]) or "")

@@ -38,7 +38,6 @@ __all__ = [
     "gauge_pressure",
     "gauge_uncertainty",
     "glide",
-    "holdings",
     "latent_heat",
     "learn",
     "liquid_density",
@@ -48,6 +47,7 @@ __all__ = [
     "phases",
     "picture_svg",
     "plan",
+    "pressure_matches",
     "prove",
     "quantities",
     "quantity",
@@ -108,7 +108,7 @@ def subcooling(liquid_line_k: Any, pressure_pa: Any, air_pa_abs: Any, strict: bo
 def at_rest(
     temperature: tuple[Any, Any], pressure: tuple[Any, Any], air_pa_abs: Any, strict: bool, code: int
 ) -> list[Any]: ...
-def holdings() -> list[str]: ...
+def pressure_matches() -> list[str]: ...
 def derive(
     code: int,
     pressures: list[tuple[float, float] | None],

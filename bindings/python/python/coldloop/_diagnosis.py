@@ -9,8 +9,9 @@ from coldloop._readings import Readings, options, text
 
 
 class Diagnosis:
-    """The answer to a vehicle's readings. ``str()`` gives the page for people in the units of the readings, ``html()`` the same with
-    drawings, ``to_dict()`` all of
+    """The answer to a vehicle's readings.
+
+    ``str()`` gives the page for people in the units of the readings, ``html()`` the same with drawings, ``to_dict()`` all of
     it. The settings ``language`` (``en`` or ``es``) and ``details`` (all figures, limits and cautions in full) choose the page.
 
     >>> readings = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -28,7 +29,7 @@ class Diagnosis:
 
     @property
     def _answer(self) -> Answer:
-        # Not every caller looks at all of it.
+        # Read on demand: not every caller needs it.
         if self._read is None:
             self._read = self.to_dict()
         return self._read
@@ -93,8 +94,8 @@ class Diagnosis:
 
 
 def catalogue(readings: Readings) -> dict[str, Any]:
-    """What a program has to know to ask the right questions about a system, in the shape of a readings file, of which only
-    ``system`` is looked at.
+    """What a program has to know to ask the right questions about a system. ``readings`` has the shape of a readings file, of which
+    only ``system`` is used.
 
     ``faults`` that it can have (what each ``says``, the ``measure`` of its severity, its ``prior``, its ``repair`` with cost and
     cautions), ``checks`` that exist for it (with cost, cautions and the ``questions`` that they answer) and
@@ -113,8 +114,8 @@ def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
     """Judges a vehicle from its readings, given in the shape of a readings file, as the text of one, or as a
     ``pathlib.Path`` to one.
 
-    A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and stand in the
-    place of the ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
+    A quantity is text with its unit, and a pressure says its datum. ``settings`` say how to judge, and replace the
+    ``settings`` of the readings: ``priors`` (a mapping from faults to how common they are),
     ``none_of_these``, ``two_faults``, ``language``, ``details``, ``healthy``, ``named``, ``nothing_fits``, ``short_list``, ``least_information``,
     ``stakes`` (``look``, ``sound_part``, ``missed_fault``, ``wrong_list`` and ``needless_repeat``: what wrong answers cost
     in minutes, from which the thresholds follow that are not given), ``recovered``, ``next_checks``, ``prices``
@@ -136,11 +137,11 @@ def diagnose(readings: Readings, **settings: Any) -> Diagnosis:
 
 
 def plan(readings: Readings, **settings: Any) -> dict[str, Any]:
-    """What to do next, and what then: the checks worth their cost and the repairs they lead to, three steps deep.
+    """What to do next, three steps deep: the checks worth their cost and the repairs they lead to.
 
     ``readings`` and ``settings`` are those of ``diagnose``. The answer has ``expected_minutes`` of work until the vehicle
     is repaired, ``without_checks_minutes``, and ``steps``, the first one first; each has a ``check`` or a ``repair``
-    (neither where the work is handed over to somebody who knows more), what that ``says``, its ``cautions`` and ``minutes``, and ``branches``, one for every result, whose ``next`` is the
+    (neither where the work is handed over to a specialist), what that ``says``, its ``cautions`` and ``minutes``, and ``branches``, one for every result, whose ``next`` is the
     place of the step that follows. Source: Heckerman, Breese & Rommelse 1995; the usual prices stand in
     ``tables/checks``. Raises as ``diagnose``.
 
@@ -149,7 +150,7 @@ def plan(readings: Readings, **settings: Any) -> dict[str, Any]:
     ...     "conditions": {"ambient": "74 °F", "altitude": "0 m"},
     ...     "readings": {"low_side": "70 psig", "high_side": "125 psig"},
     ... })["steps"]
-    >>> steps[0]["repair"] is None  # nobody throws a compressor at two pressures
+    >>> steps[0]["repair"] is None  # two pressures do not justify a new compressor
     True
     """
     answer: dict[str, Any] = json.loads(_core.plan(text(readings), options(settings)))
@@ -157,13 +158,13 @@ def plan(readings: Readings, **settings: Any) -> dict[str, Any]:
 
 
 def prove(readings: Readings, **settings: Any) -> dict[str, Any]:
-    """What was done to a vehicle, judged: whether it was dry, tight and rightly charged, and whether it cools now.
+    """Judges what was done to a vehicle: whether it was dry, tight and rightly charged, and whether it cools now.
 
     ``readings`` may hold ``pressure_test``, ``evacuation``, ``hold``, ``charge``, ``pull_down``, and ``after``: the
     conditions and readings after the repair. The answer has these keys and ``repair``, before against after; each has
     its ``finding``, what that ``says`` and its figures in plain SI, and is ``None`` where nothing was done or it cannot be
-    judged. ``closing`` is what all of them tell together, with the ``weakest`` of them. ``refused`` tells what cannot be
-    judged, and why: a bad entry silences its own table only, and raises as in ``diagnose`` where nothing is left to judge.
+    judged. ``closing`` is the judgement from all of them together, with the ``weakest`` of them. ``refused`` tells what cannot be
+    judged, and why: a bad entry refuses only its own table, and raises as in ``diagnose`` where nothing is left to judge.
 
     >>> prove({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
@@ -183,7 +184,7 @@ def expected(readings: Readings) -> dict[str, dict[str, float] | None]:
     of sound vehicles, in the unit of its key; ``None`` where the system has no such reading. The vehicle's own pressure table and
     its earlier healthy visits count, where the file has them. Source: the vehicle model,
     an independent simulator and published charts, in ``tables/atlas``. Raises ``OutOfRangeError`` and ``NotAvailableError``
-    where none of them speaks.
+    where none of them covers the conditions or the system.
 
     >>> bands = expected({
     ...     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},

@@ -80,7 +80,7 @@ class Evaluation:
 
     @property
     def named_right(self) -> Score:
-        """Of significant faults: named, and rightly."""
+        """Of significant faults: the right one is named."""
         return self._score("named_right")
 
     @property
@@ -145,12 +145,12 @@ def evaluate(
     ``none-of-these`` for a cause that is not in the list) and, where wanted, ``id``, ``significant`` (false for a fault that
     nobody would have noticed) and ``group`` (make, shop, mechanic: cases that are alike).
 
-    ``settings`` are those of ``diagnose`` and stand in the place of those in the cases. ``priors`` is a mapping from
+    ``settings`` are those of ``diagnose`` and replace those in the cases. ``priors`` is a mapping from
     faults to how common they are, or ``"told"``: as common as they are in the cases. Settings with ``counts`` that were
     learned from the same cases make the answers look better than they are.
 
-    A line that cannot be read or judged is counted in ``refused`` and told in ``refusals``. Raises a ``ColdloopError`` for
-    settings that cannot be, ``MissingError`` where the priors are to be told and no case can be read, and ``TypeError``.
+    A line that cannot be read or judged is counted in ``refused`` and described in ``refusals``. Raises a ``ColdloopError`` for
+    invalid settings, ``MissingError`` for the priors ``"told"`` where no case can be read, and ``TypeError``.
     Source of the intervals: Efron & Tibshirani 1993, percentiles of 1,000 resamples.
 
     >>> case = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},

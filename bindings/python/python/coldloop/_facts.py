@@ -7,8 +7,8 @@ from dataclasses import dataclass
 class Facts:
     """Published facts of a refrigerant, in SI; what is not known is ``None``.
 
-    They stand in ``tables/refrigerants`` and ``tables/blends``, each with its source; ``sources`` repeats those of the figures that are no
-    part of the equation of state.
+    They are in ``tables/refrigerants`` and ``tables/blends``, each with its source; ``sources`` has the sources of the figures that are
+    not part of the equation of state.
 
     >>> facts = Refrigerant("R-134a").facts
     >>> facts.safety_group, facts.gwp["AR6"], facts.flammability_limit_volume
@@ -25,7 +25,7 @@ class Facts:
     safety_group: str | None
     """ANSI/ASHRAE Standard 34: toxicity A or B, flammability 1, 2L, 2 or 3."""
     flammability_limit_volume: float | None
-    """The least that burns in air, by volume, 0 to 1."""
+    """Lower flammability limit in air, by volume, 0 to 1."""
     flammability_limit_kg_m3: float | None
     ozone_depletion: float | None
     """Ozone depletion potential, R-11 being 1."""
@@ -48,9 +48,9 @@ class Facts:
     dew_uncertainty_k: float | None
     """The same of a dew temperature."""
     bubble_is_reliable: bool
-    """Whether the mixture model is good on the bubble line."""
+    """Whether the bubble line of the mixture model can be relied on."""
     estimated_pairs: list[tuple[str, str]]
     """The pairs of components without published parameters."""
     on_the_road: str | None
-    """Where a blend is met: common practice, no source."""
+    """Where a blend is used: common practice, no source."""
     sources: dict[str, str]

@@ -1,7 +1,7 @@
 """The kinds of table: pandas, polars, Arrow, or a mapping from names to arrays.
 
-None of these libraries is imported here before one of its tables comes in, except Arrow's for tables of others that
-offer themselves through its interface.
+None of these libraries is imported before one of its tables comes in; Arrow's is also imported for tables of other
+libraries that offer its interface.
 """
 
 import sys
@@ -91,11 +91,11 @@ def clock(name: str, column: Any) -> npt.NDArray[np.float64]:
 
 
 def once(names: Iterable[Any], where: str) -> None:
-    """Refuses names of which one stands twice."""
+    """Refuses a list of names in which one occurs twice."""
     known = set()
     for name in names:
         if name in known:
-            raise InconsistentError(f"{name}: this column stands twice in {where}", "name", key=str(name))
+            raise InconsistentError(f"{name}: this column occurs twice in {where}", "name", key=str(name))
         known.add(name)
 
 
@@ -150,7 +150,7 @@ class Table(Frame):
         def column(name: str) -> Any:
             if name not in labels:
                 numbers = nw.new_series(name, columns[name], backend=backend)
-                return numbers if backend.is_pandas_like() else numbers.fill_nan(None)  # pandas means the same by both
+                return numbers if backend.is_pandas_like() else numbers.fill_nan(None)  # pandas treats NaN and null alike
             kind = nw.Categorical() if backend.is_pyarrow() else nw.Enum(labels[name])
             return nw.new_series(name, [None, *labels[name]], kind, backend=backend)[columns[name]]
 
@@ -158,7 +158,7 @@ class Table(Frame):
 
 
 class Stream(Table):
-    """A record batch of Arrow, or a table of whoever offers the stream of one."""
+    """A record batch of Arrow, or a table of any library that offers an Arrow stream."""
 
     def __init__(self, table: Any):
         import pyarrow as pa

@@ -41,7 +41,7 @@ class Counts:
         self._text = _core.record(self._text, json.dumps(case), cause)
 
     def learn(self, cases: Cases) -> None:
-        """Counts the confirmed cases of a file, as ``evaluate`` takes them; a case with several causes is passed over. A fault is
+        """Counts the confirmed cases of a file, as ``evaluate`` takes them; a case with several causes is skipped. A fault is
         counted among the vehicles that can have it.
 
         Raises a ``ColdloopError`` that names the line and the key of what cannot be read, and counts nothing then.
@@ -65,4 +65,4 @@ _ANY = {
     "system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "fixed-clutch"},
     "conditions": {"ambient": "25 °C", "altitude": "0 m"},
 }
-"""A case of which only what was seen counts."""
+"""A case of which only the observations count."""

@@ -14,15 +14,15 @@ from coldloop._readings import Readings, options, text
 
 
 class Log:
-    """A log of one vehicle's readings, and what it says: settled states and cycles, readings with what they are worth, observations.
+    """A log of one vehicle's readings, and its settled states, cycles, readings with their uncertainty, and observations.
 
     ``source`` is a pandas or polars DataFrame, an Arrow table, a mapping from names to arrays, or a ``pathlib.Path`` to a CSV
     file. A column is named after a channel with its unit behind it, as for ``diagnose_table``: ``time_s``, ``low_side_psig``,
     ``vent_c``, ``engine_speed_rpm``; or as ``low side [kPa gauge]``. ``clutch`` is 1 or 0 and has no unit, and ``time`` may hold dates with
-    times. Other columns are left out and stand in ``ignored``. Missing values were not logged.
+    times. Other columns are left out and listed in ``ignored``. Missing values were not logged.
 
     ``instruments`` says what it was read with: ``low_side``, ``high_side`` and ``high_side_transducer`` (a gauge class), ``air``
-    and ``lines`` (a thermometer); an electronic manifold, a pocket thermometer and thermocouples where nothing is said.
+    and ``lines`` (a thermometer); an electronic manifold, a pocket thermometer and thermocouples by default.
 
     A sample may come up to 30 s late; gaps, spikes, sensors that stick and clocks that jump are counted in ``summary["notes"]``. The
     memory that a log takes does not grow: ``extend`` goes on for as long as there are samples. Raises a ``ColdloopError`` whose
@@ -68,13 +68,13 @@ class Log:
         if not rows:
             raise FormatError(f"{path}: an empty file: the first line of a log names its columns", key=str(path))
         names, cells = rows[0], _core.log_header(rows[0])
-        # A column that is no channel keeps its place.
+        # A column that is no channel stays in place, with an empty header.
         self._core.extend_cells([cell or "" for cell in cells], [row for row in rows[1:] if row])
         self.ignored = [name for name, cell in zip(names, cells, strict=True) if cell is None]
 
     @property
     def summary(self) -> LogSummary:
-        """How the log stands: ``phase`` (``settling``, ``settled``, ``cycling``, ``irregular``, ``at-rest``), how much longer the present state should
+        """The present state of the log: ``phase`` (``settling``, ``settled``, ``cycling``, ``irregular``, ``at-rest``), how much longer the present state should
         last (``wait_s``), how vent and cabin came down, and how often something was refused, ignored or doubted.
         """
         summary: LogSummary = self._core.summary()
@@ -84,14 +84,14 @@ class Log:
     def states(self) -> list[LogState]:
         """The stretches at one speed and load in the order of time, four at most; the present one last.
 
-        ``means`` has the channels with their units, each with the standard uncertainty of what was seen.
+        ``means`` has the channels with their units, each with its standard uncertainty from the scatter of the samples.
         """
         states: list[LogState] = self._core.states()
         return states
 
     def readings(self) -> dict[str, Any]:
-        """The readings of the state that is known best, in the shape of a readings file, each with its standard uncertainty: that of
-        the instrument and that of what was seen. Empty where no state has lasted long enough.
+        """The readings of the state that is known best, in the shape of a readings file, each with its standard uncertainty, from
+        the instrument and from the scatter of the samples. Empty where no state has lasted long enough.
 
         >>> log = Log({"time_s": range(240), "vent_k": [280.14] * 240})
         >>> log.readings()["vent"]["value"][:6]
@@ -103,7 +103,7 @@ class Log:
 
     @property
     def observations(self) -> dict[str, bool]:
-        """What follows from the trace beside the readings, by the entries of ``observations`` of a readings file."""
+        """The observations that follow from the log, by the entries of ``observations`` of a readings file."""
         return dict(self._core.observations())
 
     def judge(self, readings: Readings, **settings: Any) -> Answer | None:

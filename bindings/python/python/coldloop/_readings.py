@@ -37,7 +37,7 @@ def options(settings: Mapping[str, Any]) -> str | None:
 
 
 def _plain(value: object, place: tuple[str | int, ...]) -> object:
-    """What JSON can say of a value; anything else is refused by its place."""
+    """A value as JSON can hold it; any other is refused with its place."""
     if len(place) > DEEPEST:
         raise ValueError(f"{_path(place[:3])} holds more than {DEEPEST} tables within each other")
     if isinstance(value, (str, bool)):
@@ -63,7 +63,7 @@ def _plain(value: object, place: tuple[str | int, ...]) -> object:
     if isinstance(value, int):
         return value
     if isinstance(value, float):
-        return value if isfinite(value) else None  # the core names the entry, at which it finds no number
+        return value if isfinite(value) else None  # the core then names the entry that has no number
     raise TypeError(f"{_path(place)} is {value!r:.80}, of {type(value).__name__}: write text, a number, true or false")
 
 

@@ -122,11 +122,11 @@ class Refrigerant:
     ) -> Answer:
         """The mean of the evaporating range in K: half way between the temperature of the inlet and the dew point.
 
-        The inlet is told by its ``quality`` (mass fraction of vapour) or by the ``enthalpy_j_kg`` of the liquid line, counted
+        The inlet is given by its ``quality`` (mass fraction of vapour) or by the ``enthalpy_j_kg`` of the liquid line, counted
         from ``reference``; where liquid comes in below its bubble point, the range begins at the bubble point. Of a pure
         refrigerant the mean is the saturation temperature. Superheat does not count from here but from
         ``dew_temperature``. Source: EN 12900 and AHRI Standard 540, from memory. Raises as ``state``;
-        ``OutOfRangeError`` also for an inlet that has boiled already.
+        ``OutOfRangeError`` also for an inlet above the dew point.
 
         >>> r407c = Refrigerant("R-407C")
         >>> round(r407c.dew_temperature(500e3) - r407c.evaporating_mean(500e3, quality=0.25), 2)
@@ -253,7 +253,7 @@ class Refrigerant:
         """Dynamic viscosity in Pa s of one phase, at temperature and pressure, at temperature and density, or of the saturated
         liquid (a quality of 0) or vapour (1) at temperature or pressure.
 
-        Source: a published correlation, of R-134a, R-1234yf, R-744, R-152a, R-32, R-290, R-600a, R-125, R-1234ze(E), R-22 and
+        Source: a published correlation, for R-134a, R-1234yf, R-744, R-152a, R-32, R-290, R-600a, R-125, R-1234ze(E), R-22 and
         R-12. Raises as ``state``; ``NotAvailableError`` for all others, for blends, and for liquid and vapour together;
         ``OutOfRangeError`` beyond the temperatures and pressures of the correlation.
 
@@ -275,7 +275,7 @@ class Refrigerant:
         errors: Errors = "raise",
     ) -> Answer:
         """Thermal conductivity in W/(m K) of one phase, with the enhancement about the critical point. Given, source and errors
-        as ``viscosity``; ``NotAvailableError`` also in the critical point.
+        as ``viscosity``; ``NotAvailableError`` also at the critical point.
 
         >>> round(Refrigerant("R-1234yf").conductivity(temperature_k=298.15, quality=0.0) * 1e3)
         64

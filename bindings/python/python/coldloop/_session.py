@@ -13,8 +13,8 @@ from coldloop._readings import Readings, text
 class Session:
     """A visit: readings, logs, looks and repairs are added one by one, each can be undone, and it says what to do next.
 
-    ``readings`` are those of ``diagnose``, with ``settings`` among them; a stored session is one of them, too. Somebody who was told
-    the next step is on his way to do it: it changes only when another one saves clearly more. Sessions are equal when their files are, and can be
+    ``readings`` are those of ``diagnose``, with ``settings`` among them; a stored session is one of them, too. The next step
+    is held, because the technician may already be on the way to do it: it changes only when another one saves clearly more. Sessions are equal when their files are, and can be
     pickled. Raises a ``ColdloopError`` whose ``key`` names what cannot be read; the session is then as before.
 
     >>> session = Session({
@@ -68,8 +68,8 @@ class Session:
         self._core.add_outcome(check, result, question)
 
     def add_repair(self, fault: str, *, helped: bool = True) -> None:
-        """Notes a repair that is done: what is added from now on is of the vehicle after it. With ``helped=False`` it is one that did not
-        help: its fault is ruled out, and all that was read still holds. Raises ``UnknownNameError`` and ``InconsistentError``.
+        """Notes a repair that is done: what is added from now on describes the vehicle after the repair. With
+        ``helped=False`` the repair did not help: its fault is ruled out, and all readings still hold. Raises ``UnknownNameError`` and ``InconsistentError``.
         """
         self._core.add_repair(fault, helped)
 
@@ -101,7 +101,7 @@ class Session:
         return plan
 
     def proof(self) -> dict[str, Any]:
-        """What was done, judged, as ``prove`` gives it."""
+        """The judgement of what was done, as ``prove`` gives it."""
         proof: dict[str, Any] = json.loads(self._core.proof())
         return proof
 
@@ -114,7 +114,7 @@ class Session:
         return self._core.meta(key)
 
     def set_meta(self, key: str, value: str) -> None:
-        """Puts a text into ``meta``, in the place of what stood there."""
+        """Puts a text into ``meta``, replacing an earlier one of this key."""
         self._core.set_meta(key, value)
 
     def to_toml(self) -> str:

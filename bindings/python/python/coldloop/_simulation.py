@@ -14,7 +14,7 @@ def simulate(vehicle: Readings) -> dict[str, Any]:
     each fault its severity, a wrong refrigerant its name or also how much of the charge it is:
     ``{"undercharge": "40 %", "wrong-refrigerant": "30 % R-22"}``. The answer is plain SI with unit and datum in the key:
     ``readings``, ``swing``, ``looks``, ``states``, ``figures``, ``solver``. Source: the physical model of
-    ``vehicle::simulate``, whose parameters stand in ``tables/vehicle``. Raises a ``ColdloopError`` whose ``key`` names
+    ``vehicle::simulate``, whose parameters are in ``tables/vehicle``. Raises a ``ColdloopError`` whose ``key`` names
     what cannot be read, ``OutOfRangeError``, ``NotAvailableError`` and ``NoConvergenceError``.
 
     >>> sound = {"system": {"refrigerant": "R-134a", "expansion": "txv", "compressor": "variable-internal"},

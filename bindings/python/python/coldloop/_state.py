@@ -26,10 +26,10 @@ PAIRS = (
 class State:
     """A state in SI: floats (and a ``str`` phase) for floats, otherwise what came in, in the broadcast shape.
 
-    Enthalpy, entropy and internal energy count from the reference state asked for. What a state has not is ``None``:
-    ``quality`` outside the two phases, and from ``cp_j_kg_k`` on all of liquid and vapour together. A saturated liquid or
+    Enthalpy, entropy and internal energy count from the reference state asked for. A figure that a state does not have is
+    ``None``: ``quality`` outside the two-phase region, and all from ``cp_j_kg_k`` on for liquid and vapour together. A saturated liquid or
     vapour (a quality of exactly 0 or 1) has them. An element of an array that has no such figure is NaN, as missing numbers
-    are in arrays; the phase and the quality of the element tell which it is. A state equals another with the same figures.
+    are in arrays; the phase and the quality of the element show whether the figure is absent or the element failed. A state equals another with the same figures.
 
     >>> State.__match_args__[:3]
     ('phase', 'quality', 'temperature_k')
@@ -88,7 +88,7 @@ def two(given: dict[str, Numbers | None], pairs: tuple[tuple[str, str], ...]) ->
 
 
 def solved(how: str, code: int, pair: dict[str, Numbers], errors: Errors, reference: str) -> State:
-    """The state at two figures, found in the way that the core calls ``how``."""
+    """The state at two figures; ``how`` is the name of the pair in the core."""
     raising = strict(errors)
 
     def columns(first: Any, second: Any) -> list[Any]:

@@ -34,11 +34,11 @@ def diagnose_table(
     column of numbers is named after an entry of a readings file with its unit behind it, and a pressure with its
     datum: ``ambient_c``, ``altitude_m``, ``low_side_kpa_gauge``, ``high_side_psig``, ``engine_speed_rpm``,
     ``vehicle_speed_km_h``, ``humidity_percent``; any unit that a readings file may have. ``refrigerant``,
-    ``expansion``, ``compressor``, ``air_source``, ports and instruments (``low_side_instrument``) are words, as is
+    ``expansion``, ``compressor``, ``air_source``, ports and instruments (``low_side_instrument``) are words, as are
     ``compressor_running`` and ``sight_glass`` (``yes`` or ``no``); observations
     (``clutch_engaged``) are true or false, 1 or 0. Missing values were not measured. Other columns are refused, unless
-    ``keep`` names them: those are handed through. No column stands twice, and all columns have the same length; do not
-    write into them from another thread meanwhile.
+    ``keep`` names them: those are handed through. No column occurs twice, and all columns have the same length; do not
+    change them from another thread meanwhile.
 
     The answer holds ``verdict``, ``named`` (the fault, or a short list with spaces between), ``rival``,
     ``entry_error`` and ``entry_error_probability``, ``rest``, one ``odds_...`` for each fault (missing
@@ -46,7 +46,7 @@ def diagnose_table(
     uncertainties (``superheat_k``, ``superheat_uncertainty_k``, ...), and ``refused``. Further checks are not
     ranked: ask ``diagnose`` for those of one vehicle. With ``errors="raise"`` the first row that cannot be judged
     is raised, with row and column in ``key``; with ``errors="nan"`` its answer is missing and ``refused`` says why.
-    ``threads`` is the number of processors by default; where the system starts fewer, fewer judge, and without any the
+    ``threads`` is the number of processors by default; if the system starts fewer, fewer judge, and if it starts none, the
     thread of the caller does. ``progress`` is ``True`` for a bar on standard error, or is
     called with the rows done and the rows in all. ``settings`` are those of ``diagnose``.
 
@@ -58,7 +58,7 @@ def diagnose_table(
     >>> [str(names).split(" ")[0] for names in answer["named"]]  # the likeliest of each row
     ['worn-compressor', '']
     """
-    from coldloop._frames import frame  # with narwhals, which takes longer to import than all else of the package
+    from coldloop._frames import frame  # imports narwhals, which takes longer than the rest of the package
 
     source = frame(table)
     kept = _kept(source.names, keep)
@@ -94,7 +94,7 @@ FIRST = ("verdict", "named", "rival", "entry_error", "entry_error_probability", 
 
 
 def column_names() -> list[str]:
-    """The entries after which a column of a table can be named; those of numbers want their unit behind them.
+    """The entries after which a column of a table can be named; those of numbers need their unit behind them.
 
     >>> "low_side" in column_names(), "clutch_engaged" in column_names()
     (True, True)
@@ -104,7 +104,7 @@ def column_names() -> list[str]:
 
 
 def _kept(names: list[str], keep: Iterable[str]) -> list[str]:
-    """The columns to hand through, when each stands in the table and is named once."""
+    """The columns to hand through; each has to be in the table and to be named once."""
     from coldloop._frames import once
 
     if isinstance(keep, str):
@@ -118,7 +118,7 @@ def _kept(names: list[str], keep: Iterable[str]) -> list[str]:
 
 
 NO_WORD = 2**32 - 1
-"""A code that stands for no word of any column: its rows are refused."""
+"""A code of no word in any column: its rows are refused."""
 
 
 def _codes(source: "Frame", name: str, raising: bool) -> npt.NDArray[np.uint32]:

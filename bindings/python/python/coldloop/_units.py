@@ -1,4 +1,4 @@
-"""Units: plain arithmetic on whatever is given. A psi, a bar or an inch of mercury has the datum that it had before."""
+"""Units: plain arithmetic without a check of range; the datum of a pressure does not change."""
 
 from coldloop import _core
 from coldloop._arrays import Answer, Errors, Numbers, shaped, strict

@@ -26,8 +26,8 @@ ZERO_C = 273.15
 def pressure_enthalpy(readings: Readings, *, ax: Axes | None = None) -> Axes:
     """The circuit of a readings file in the pressure-enthalpy diagram of its refrigerant.
 
-    Points that were measured are full; a point whose line temperature was not taken is hollow, and stands where an
-    ideal circuit with these pressures would have it. Enthalpy counts from the IIR reference, pressure from vacuum. Both
+    Points that were measured are full; a point whose line temperature was not taken is hollow and is that of an
+    ideal circuit with these pressures. Enthalpy counts from the IIR reference, pressure from vacuum. Both
     pressures are needed. ``readings`` are those of ``diagnose``. Raises as ``diagnose``, and ``MissingError`` where a pressure is missing.
 
     >>> ax = pressure_enthalpy({
@@ -174,7 +174,7 @@ def _dome(ax: Axes, refrigerant: Refrigerant) -> None:
     """The saturation line, with lines of equal quality and temperature."""
     facts = refrigerant.facts
     coldest = max(facts.lowest_temperature_k, 0.55 * facts.critical_temperature_k)
-    # Closer towards the critical point, where the curve turns.
+    # Closer together towards the critical point, where the curve bends.
     t_k = facts.critical_temperature_k - (facts.critical_temperature_k - coldest) * np.linspace(0.0, 1.0, 160) ** 2
     for quality in (0.0, 0.2, 0.4, 0.6, 0.8, 1.0):
         line = refrigerant.state(temperature_k=t_k, quality=quality)
@@ -216,7 +216,7 @@ def _isotherm(ax: Axes, refrigerant: Refrigerant, celsius: int) -> None:
 
 
 def _bands(file: dict[str, Any], name: str) -> tuple[Any, list[dict[str, float]]]:
-    """The bands of a reading over the ambients of which the sources speak."""
+    """The bands of a reading over the ambient temperatures that the sources cover."""
     ambient, bands = [], []
     for celsius in np.arange(5.0, 50.5, 1.0):
         conditions = {**file["conditions"], "ambient": f"{celsius} °C"}

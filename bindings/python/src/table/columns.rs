@@ -6,10 +6,7 @@
 
 use coldloop::circuit::{Gauge, Observations, Reading, Readings};
 use coldloop::diagnosis::Case;
-use coldloop::units::{
-    AbsolutePressure, Frequency, GaugePressure, Pressure, RelativeHumidity, RotationalSpeed, Speed, Surroundings,
-    Temperature, TimeSpan, text,
-};
+use coldloop::units::{AbsolutePressure, Pressure, Surroundings, Temperature, text};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{
     AirSource, Channel, Compressor, Error, ErrorKind, Expansion, GaugeClass, HighPort, LowPort, Observation, Quantity,
@@ -19,7 +16,7 @@ use std::fmt::Write;
 
 /// The entries that are numbers, with their quantity.
 pub(super) const NUMBERS: [(&str, Quantity); 26] = [
-    ("high_side_transducer", Quantity::GaugePressure), // before what its name begins with
+    ("high_side_transducer", Quantity::GaugePressure), // before `high_side`, with which its name begins
     ("high_cut_out", Quantity::GaugePressure),
     ("compressor_speed", Quantity::RotationalSpeed),
     ("commanded_displacement", Quantity::Displacement),
@@ -67,7 +64,7 @@ pub(super) const WORDS: [&str; 16] = [
     "condenser_outlet_instrument",
 ];
 
-/// The words of a column that says whether something is so.
+/// The words of a column that is answered with yes or no.
 const YES_OR_NO: [&str; 2] = ["yes", "no"];
 
 fn is_so(code: u32) -> Option<bool> {
@@ -148,7 +145,7 @@ pub(crate) fn log_cell(name: &str) -> Result<Option<String>, Error> {
     }
 }
 
-/// Whether a number with this unit can be read; where that number itself lies does not matter.
+/// Whether a number with this unit can be read, in range or not.
 fn fits(quantity: Quantity, unit: &str) -> Result<(), Error> {
     let one = format!("1 {unit}");
     let read = if quantity == Quantity::GaugePressure {
@@ -226,7 +223,7 @@ pub(super) struct Table<'a> {
     answers: Vec<(Observation, &'a [f64])>,
 }
 
-/// A row without a case: the column that is to blame, and why.
+/// A row without a case: the column that was refused, and why.
 pub(super) struct Refused {
     pub(super) column: String,
     pub(super) error: Error,
@@ -273,13 +270,11 @@ impl<'a> Table<'a> {
             cells.required("expansion", Expansion::from_code)?,
             cells.required("compressor", Compressor::from_code)?,
         );
-        system.nominal_charge_kg = cells.number("nominal_charge", text::mass_kg)?;
+        system.nominal_charge = cells.number("nominal_charge", text::mass)?;
         system.low_port = cells.word("low_port", LowPort::from_code)?;
         system.high_port = cells.word("high_port", HighPort::from_code)?;
         system.sight_glass = cells.word("sight_glass", is_so)?;
-        system.high_cut_out_pa = cells
-            .number("high_cut_out", text::gauge_pressure)?
-            .map(GaugePressure::pa);
+        system.high_cut_out = cells.number("high_cut_out", text::gauge_pressure)?;
         let missing = |entry: &str, quantity| Refused {
             column: entry.into(),
             error: Error::of(ErrorKind::Missing, quantity),
@@ -291,20 +286,14 @@ impl<'a> Table<'a> {
             .surroundings("altitude", "barometer")?
             .ok_or_else(|| missing("altitude", Quantity::Altitude))?;
         let conditions = Conditions {
-            relative_humidity: cells
-                .number("humidity", text::relative_humidity)?
-                .map(RelativeHumidity::from_fraction),
-            engine_speed: cells
-                .number("engine_speed", text::rotational_speed_hz)?
-                .map(RotationalSpeed::from_hz),
+            relative_humidity: cells.number("humidity", text::relative_humidity)?,
+            engine_speed: cells.number("engine_speed", text::rotational_speed)?,
             blower: cells.number("blower", text::blower_setting)?,
-            vehicle_speed: cells.number("vehicle_speed", text::speed_m_s)?.map(Speed::from_m_s),
-            running_for: cells.number("running", text::duration_s)?.map(TimeSpan::from_seconds),
+            vehicle_speed: cells.number("vehicle_speed", text::speed)?,
+            running_for: cells.number("running", text::duration)?,
             air_source: cells.word("air_source", AirSource::from_code)?,
             compressor_running: cells.word("compressor_running", is_so)?,
-            compressor_speed: cells
-                .number("compressor_speed", text::rotational_speed_hz)?
-                .map(RotationalSpeed::from_hz),
+            compressor_speed: cells.number("compressor_speed", text::rotational_speed)?,
             commanded_displacement: cells.number("commanded_displacement", text::commanded_displacement)?,
             fan_command: cells.number("fan_command", text::fan_command)?,
             ..Conditions::new(ambient, air)
@@ -325,9 +314,7 @@ impl<'a> Table<'a> {
             evaporator_sensor: cells
                 .number("evaporator_sensor", text::temperature)?
                 .map(|sensed| Reading::temperature(sensed, Thermometer::ClampThermistor)),
-            clutch_cycles: cells
-                .number("clutch_cycles", text::frequency_hz)?
-                .map(|hz| Reading::counted(Frequency::from_hz(hz))),
+            clutch_cycles: cells.number("clutch_cycles", text::frequency)?.map(Reading::counted),
             gauge_zero: cells.surroundings("gauge_zero_altitude", "gauge_zero_barometer")?,
         };
         let mut case = Case::new(system, conditions, readings);
@@ -370,7 +357,7 @@ struct Cells<'t, 'a> {
 }
 
 impl Cells<'_, '_> {
-    /// A number read as the text of a readings file would be, so that both doors give the same bits.
+    /// A number, read as the text of a readings file is, so that tables and files give the same bits.
     fn number<T>(&mut self, entry: &str, read: impl Fn(&str) -> Result<T, Error>) -> Result<Option<T>, Refused> {
         let place = NUMBERS.iter().position(|(known, _)| *known == entry);
         let Some(column) = place.and_then(|place| self.table.numbers[place].as_ref()) else {

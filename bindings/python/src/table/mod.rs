@@ -17,7 +17,7 @@ use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::mpsc::{self, RecvTimeoutError};
 use std::time::{Duration, Instant};
 
-/// How often a caller hears of progress, and can interrupt.
+/// How often progress is reported and an interrupt is noticed.
 const PULSE: Duration = Duration::from_millis(100);
 
 /// What a column of this name holds: `number`, `word` or `answer`.
@@ -103,7 +103,7 @@ fn of_length<T>(rows: usize, column: &[T]) -> Result<&[T], Error> {
     }
 }
 
-/// Judges the rows in blocks; the caller's thread gathers them, tells of progress and listens for an interrupt.
+/// Judges the rows in blocks; the caller's thread gathers them, reports progress and checks for an interrupt.
 fn judge(
     table: &Table<'_>,
     settings: &Settings,
@@ -132,7 +132,7 @@ fn judge(
                     }
                 }
             };
-            // Where the system starts no further thread, those that run do the work.
+            // If the system starts no further thread, those that run do the work.
             if std::thread::Builder::new().spawn_scoped(scope, work).is_err() {
                 break;
             }
@@ -157,8 +157,8 @@ fn judge(
     Ok(answers)
 }
 
-/// Blocks are begun in order, so that those before a row that is refused have been begun too: they are waited for, and
-/// the first such row is the one that is raised, however many threads there are. `receive` waits for a judged block for no
+/// Blocks are begun in order, so that all blocks before a refused row have been begun as well. They are waited for, so that
+/// the first refused row is the one that is raised, whatever the number of threads. `receive` waits for a judged block for no
 /// longer than a pulse, or judges one itself.
 fn gather(
     receive: impl Fn() -> Result<Block, RecvTimeoutError>,
@@ -181,7 +181,7 @@ fn gather(
                 answers.put(block);
             }
             Err(RecvTimeoutError::Timeout) => (),
-            // The threads ended early: a row was refused, or one of them panicked, which the scope hands on.
+            // The threads ended early: a row was refused, or one of them panicked, and the scope panics too.
             Err(RecvTimeoutError::Disconnected) => break,
         }
         if told.elapsed() >= PULSE || done == rows {
