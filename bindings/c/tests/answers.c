@@ -1,4 +1,4 @@
-/* What the functions answer, against published values and against each other. */
+/* The answers of the functions, compared with published values and with each other. */
 
 #include "check.h"
 #include "coldloop.h"
@@ -21,7 +21,7 @@ static void a_state_comes_back_from_every_pair(void)
     CHECK(coldloop_state_temperature_quality(R134A, IIR, 273.15, 0.0, &again, NULL) == 0);
     CHECK(near(again.enthalpy_j_kg, 200e3, 1e-6) && near(again.entropy_j_kg_k, 1e3, 1e-9));
     CHECK(again.phase == COLDLOOP_PHASE_TWO_PHASE && again.quality == 0.0 && again.has_quality == 1);
-    /* Saturated liquid has all figures of one phase; liquid and vapour together have none of them, and no NaN. */
+    /* Saturated liquid has the response properties of one phase; of a mixture of liquid and vapour they are 0, not NaN. */
     CHECK(again.has_response == 1 && near(again.cp_j_kg_k, 1341.0, 3.0) && again.speed_of_sound_m_s > 400.0);
     CHECK(coldloop_state_temperature_quality(R134A, IIR, 273.15, 0.5, &again, NULL) == 0);
     CHECK(again.has_response == 0 && again.cp_j_kg_k == 0.0 && again.isobaric_expansion_1_k == 0.0);
@@ -51,7 +51,7 @@ static void a_thin_gas_follows_its_virial_coefficients(void)
     CHECK(coldloop_virial_coefficients(R134A, 1e6, &b, NULL, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE && isnan(b));
 }
 
-static void what_fixes_no_state_is_told(void)
+static void arguments_that_fix_no_state_are_refused(void)
 {
     double pa = 0.0;
     coldloop_state state = {.size = sizeof state};
@@ -64,7 +64,7 @@ static void what_fixes_no_state_is_told(void)
     CHECK(coldloop_state_temperature_pressure(R134A, IIR, 300.0, 1e5, &state, NULL) == COLDLOOP_STATUS_STRUCT_SIZE && state.size == 8);
 }
 
-/* A struct of a later header is longer; what this library does not know of it stays as it was. */
+/* The struct of a later header is longer; the library leaves the part that it does not know unchanged. */
 static void a_longer_struct_of_a_later_header_is_served(void)
 {
     struct later {
@@ -119,7 +119,7 @@ static void arrays_have_the_bits_of_single_answers(void)
     CHECK(failed == 1 && rows[0].state.phase == 0);
 }
 
-static void both_sides_of_the_saturation_line_hang_together(void)
+static void slope_and_latent_heat_agree_with_both_sides_of_the_saturation_line(void)
 {
     double slope = 0.0, latent = 0.0;
     coldloop_saturation s = {.size = sizeof s};
@@ -292,7 +292,7 @@ static void bands_are_in_order(void)
     CHECK(b.vent_k.median > 273.15 && b.vent_k.median < 303.15 && isfinite(b.clutch_cycles_hz.median));
     CHECK(coldloop_expected(R134A, COLDLOOP_EXPANSION_TXV, COLDLOOP_COMPRESSOR_ELECTRIC, &c, &b, NULL) == 0);
     CHECK(isnan(b.clutch_cycles_hz.median));
-    /* What a scan tool tells of fan and compressor. */
+    /* What a scan tool reports of fan and compressor. */
     coldloop_bands slow = {.size = sizeof slow};
     CHECK(coldloop_expected(R134A, COLDLOOP_EXPANSION_TXV, COLDLOOP_COMPRESSOR_VARIABLE_EXTERNAL, &c, &b, NULL) == 0);
     c.fan_command = 0.1;
@@ -354,10 +354,10 @@ int main(void)
 {
     a_state_comes_back_from_every_pair();
     a_thin_gas_follows_its_virial_coefficients();
-    what_fixes_no_state_is_told();
+    arguments_that_fix_no_state_are_refused();
     a_longer_struct_of_a_later_header_is_served();
     arrays_have_the_bits_of_single_answers();
-    both_sides_of_the_saturation_line_hang_together();
+    slope_and_latent_heat_agree_with_both_sides_of_the_saturation_line();
     a_blend_boils_over_a_glide();
     a_charge_may_be_anything();
     a_pressure_at_rest_tells_the_gas();

@@ -1,7 +1,7 @@
-/* Any bits at every entry point: an answer that is finite, or a status and NaN; never a trap, never a hang, never a
- * caught panic. Each round calls one function, drawn at random; "any_bits 10000000" runs the long form. "any_bits 1000000
- * painted" runs functions that read texts and the others in a thread each, whose stack was filled with a pattern, and prints
- * their rows of the table in docs/security.md. */
+/* Random bits at every entry point: each call gives a finite answer, or a status and NaN; none traps or hangs, and none ends
+ * with the status of a caught panic. Each round calls one function, drawn at random; "any_bits 10000000" runs the long form.
+ * "any_bits 1000000 painted" prints rows of the table in docs/security.md: functions that read texts run in one thread and the
+ * others in a second one, and the stack of each thread is filled with a pattern first. */
 
 #define _POSIX_C_SOURCE 200809L
 
@@ -37,7 +37,7 @@ static uint32_t evaporating_mean_ph(void)
 
 enum { ENTRIES = 115 };
 
-/* Calls the entry point of this number; whether it kept its promise. */
+/* Calls the entry point of this number; returns whether it kept its contract. */
 static int call(unsigned entry)
 {
     switch (entry) {
@@ -154,7 +154,7 @@ static int call(unsigned entry)
     case 110: return page(session_written, visit);
     case 111: return session_grows();
     case 112: return one_in(8) ? session_tells() : session_grows();
-    /* The calls that cost thousands of times the others come up less often, these in their place. */
+    /* Calls that cost thousands of times as much as the others are drawn less often; these take their places. */
     case 113: return NAMES(picture, "cycle");
     case 114: return page(drawing, visit);
     default: return number(coldloop_dew_pressure(code(REFRIGERANTS), kelvin(), any_out(), details));
@@ -178,7 +178,7 @@ struct rounds {
     unsigned slowest;
 };
 
-/* Processor time of this thread: waiting for the processor is no part of it. */
+/* Processor time of this thread, ms, without the time spent waiting for the processor. */
 static double processor_ms(void)
 {
     struct timespec now;
@@ -187,7 +187,7 @@ static double processor_ms(void)
     return 1e3 * (double)now.tv_sec + 1e-6 * (double)now.tv_nsec;
 }
 
-/* The most memory that the process has had at once. */
+/* Peak memory of the process, kB. */
 static long resident_kb(void)
 {
     struct rusage used;

@@ -120,7 +120,7 @@ static void functions(char *line, int size)
         fclose(file);
 }
 
-enum { NAMED = 9 }; /* the pairs, then the states that are had by name only */
+enum { NAMED = 9 }; /* the pairs, then the states that have a function of their own and no pair */
 
 static uint32_t place_of(const char *name)
 {
@@ -131,7 +131,7 @@ static uint32_t place_of(const char *name)
     return place;
 }
 
-/* A figure that a state may not have: its flag says so, and it is 0; NaN after a failure. */
+/* A property that a state may lack: then its flag and its value are 0; after a failure the value is NaN. */
 static int told(const char *field, uint32_t has, double x, uint32_t status)
 {
     if (status != COLDLOOP_STATUS_OK)
@@ -141,7 +141,7 @@ static int told(const char *field, uint32_t has, double x, uint32_t status)
 
 typedef uint32_t of_two(uint32_t, uint32_t, double, double, coldloop_state *, coldloop_error *);
 
-/* Each row by its own function, and each pair as an array of one; both have to give the same. */
+/* Each row through its own function, and each pair through an array of one element too; both must give the same. */
 static void states(char *line, int size)
 {
     static of_two *const by_name[NAMED] = {coldloop_state_temperature_pressure, coldloop_state_temperature_density, coldloop_state_temperature_quality, coldloop_state_pressure_quality,
@@ -221,7 +221,7 @@ static coldloop_shares charge_of(char *text)
 
 enum { FIGURES = 11 };
 
-/* The figures of a call as the table has them: NaN where it tells none. */
+/* The values of a call in the columns of the table: NaN where the call gives none. */
 static uint32_t charge_call(const char *call, const coldloop_shares *charge, const double x[3], double figure[FIGURES])
 {
     uint32_t status;

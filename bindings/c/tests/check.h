@@ -1,4 +1,4 @@
-/* The smallest thing that counts checks. */
+/* Counts the checks that pass and those that fail. */
 
 #ifndef CHECK_H
 #define CHECK_H

@@ -1,4 +1,4 @@
-/* Any bits at every entry point: numbers, codes, sizes and pointers drawn at random, and what may come back of them. */
+/* Numbers, codes, sizes and pointers drawn at random for every entry point, and the checks of what comes back. */
 
 #ifndef DRAWN_H
 #define DRAWN_H
@@ -24,7 +24,7 @@ static int one_in(unsigned n)
     return (bits() >> 20) % n == 0;
 }
 
-/* Any double at all, one of any size within reach of a physical quantity, or one of a quantity's usual size. */
+/* A double of any bits, one with a random exponent, or one between `low` and `high`. */
 static double any(double low, double high)
 {
     double x;
@@ -41,7 +41,7 @@ static double pascal(void) { return one_in(2) ? any(1e3, 1e6) : any(1e5, 1e7); }
 static double part(void) { return any(0.0, 1.0); }
 static double per_kg(void) { return any(0.0, 6e5); }
 
-/* So many of each vocabulary; the draw goes a little beyond. */
+/* Members of each vocabulary; the draw goes a little beyond the last one. */
 enum { REFRIGERANTS = 57, REFERENCES = 3 };
 
 static uint32_t code(uint32_t known)
@@ -49,7 +49,7 @@ static uint32_t code(uint32_t known)
     return one_in(8) ? (uint32_t)bits() : (uint32_t)(bits() >> 7) % (known + 2);
 }
 
-/* Forwards, backwards, none; whole numbers or not. */
+/* A stride in bytes: of a double, or from -24 to 24, so that it may be negative, 0 or not a multiple of a double's size. */
 static ptrdiff_t stride(void)
 {
     return one_in(2) ? (ptrdiff_t)sizeof(double) : (ptrdiff_t)(bits() % 49) - 24;
@@ -70,7 +70,7 @@ static int details_too_small(void)
     return details != NULL && details->size < sizeof error;
 }
 
-/* Whether the status is one that may come back, and agrees with the details and with there being an answer. */
+/* Whether the status is one that may come back, and agrees with the details and with whether there is an answer. */
 static int told(uint32_t status, int null, int size_wrong, int answered, int blank)
 {
     if (details_too_small())

@@ -1,4 +1,4 @@
-/* Readings over time and a visit as it grows: what their chapters of the header promise. */
+/* Recorders and sessions: the contract in their chapters of the header. */
 
 #include "check.h"
 #include "coldloop.h"
@@ -17,7 +17,7 @@ typedef struct {
 static const uint32_t channels[CHANNELS] = {COLDLOOP_CHANNEL_LOW_SIDE, COLDLOOP_CHANNEL_HIGH_SIDE, COLDLOOP_CHANNEL_VENT,
                                             COLDLOOP_CHANNEL_ENGINE_SPEED, COLDLOOP_CHANNEL_CLUTCH};
 
-/* A settled system; with a period, one whose clutch cycles. */
+/* A system in steady state; with a period, one whose clutch cycles. */
 static void logged(row *rows, int period_s)
 {
     for (int s = 0; s < SECONDS; s++) {
@@ -80,7 +80,7 @@ static void recorders(void)
     CHECK(coldloop_recorder_reading(recorder, NULL, COLDLOOP_READING_KIND_CABIN, &reading, NULL) == COLDLOOP_STATUS_MISSING);
     CHECK(isnan(reading.value));
 
-    /* What is refused takes no sample; what cannot be is counted. */
+    /* A call that is refused takes no sample; a sample that comes too late is counted. */
     const uint32_t wrong = 99;
     CHECK(coldloop_recorder_push(recorder, 1, &rows[9].time_s, 0, 1, &wrong, &rows[9].low_pa, 0, 0, NULL) == COLDLOOP_STATUS_UNKNOWN_NAME);
     CHECK(coldloop_recorder_push(recorder, 1, NULL, 0, 1, channels, &rows[9].low_pa, 0, 0, NULL) == COLDLOOP_STATUS_NULL_POINTER);
@@ -242,7 +242,7 @@ static void steps(void)
     CHECK(coldloop_session_standing(session, &standing, NULL) == COLDLOOP_STATUS_OK && standing.after_repair == 1);
     texts[5] = stored(session);
 
-    /* What is refused leaves it as it was. */
+    /* A refused step leaves the session unchanged. */
     CHECK(coldloop_session_add_reading(session, 99, COLDLOOP_DATUM_GAUGE, 1e5, 1e3, NULL) == COLDLOOP_STATUS_UNKNOWN_NAME);
     CHECK(coldloop_session_add_reading(session, COLDLOOP_READING_KIND_LOW_SIDE, 9, 1e5, 1e3, NULL) == COLDLOOP_STATUS_MISSING_DATUM);
     CHECK(coldloop_session_add_reading(session, COLDLOOP_READING_KIND_VENT, 0, NAN, 1.0, NULL) == COLDLOOP_STATUS_NOT_FINITE);

@@ -1,4 +1,4 @@
-/* How much stack the functions with readings take: each runs in a thread whose stack was filled with a pattern before. */
+/* Measures the stack of the functions that take readings: each runs in a thread whose stack was filled with a pattern. */
 
 #define _POSIX_C_SOURCE 200809L
 
@@ -15,7 +15,7 @@ static const char *const VISIT =
     " \"after\": {\"conditions\": {\"ambient\": \"30 °C\", \"altitude\": \"1600 m\", \"running\": \"12 min\"},"
     "  \"readings\": {\"low_side\": \"190 kPa gauge\", \"high_side\": \"1350 kPa gauge\", \"vent\": \"8 °C\"}}}";
 
-/* Two pressures only: much is left to be looked at, and two faults at once are weighed. */
+/* Two pressures only: many checks are left to do, and pairs of faults are judged too. */
 static const char *const TWO_GAUGES =
     "{\"system\": {\"refrigerant\": \"R-1234yf\", \"expansion\": \"txv\", \"compressor\": \"fixed-clutch\"},"
     " \"conditions\": {\"ambient\": \"23 °C\", \"altitude\": \"0 m\"},"

@@ -22,7 +22,7 @@ const LOW_CHARGE = {
   liquid_line: "41.5 °C",
   clutch_cycles: "9 /min",
 };
-// What the steps may ask for besides, and what is seen of this van; the last answer of every question is that nothing is.
+// What is seen of this van when a step asks; the last answer of every question says that nothing is seen.
 const SEEN = /^(bubbles in the sight glass|oil .*|hub and pulley turn together|condenser fan runs|voltage at the clutch|fixed)$/;
 // The same van after the repair, in the middle of what is normal that day.
 const SOUND = { low_side: "215 kPa gauge", high_side: "1400 kPa gauge", vent: "9 °C", suction_line: "12 °C", liquid_line: "42 °C" };
@@ -44,7 +44,7 @@ async function stopped(server) {
   await new Promise((closed) => server.close(closed));
 }
 
-/** Opens the page from a server of its own, and fails where it complains. */
+/** Serves the page, opens it and uses it; fails where the browser reports an error. */
 async function visited(told, use) {
   const server = await serve();
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
@@ -85,7 +85,7 @@ test("the readings of a van with too little charge name it, and the steps lead t
     await lowCharge(page);
     const answer = await page.locator("#page").innerHTML();
     const next = page.locator("#next");
-    // The cautions stand above the step.
+    // The cautions are above the step.
     const [care, step] = [await next.locator(".care").boundingBox(), await next.locator(".step > p").boundingBox()];
     assert.ok(care.y + care.height <= step.y);
     const first = await next.locator(".step > p").textContent();
@@ -144,7 +144,7 @@ test("guided by its steps a visit comes from two pressures to the repair, and to
   });
 });
 
-test("what must stop stands above the step", async () => {
+test("an order to stop is above the step", async () => {
   await visited("stop", async (page) => {
     await page.locator("#vehicle button[type=submit]").click();
     await write(page, "low_side", "300 kPa gauge");
@@ -180,7 +180,7 @@ test("it works on after the server is stopped, and a visit is saved and opened a
   });
 });
 
-test("at every width it fits, its targets are large, and it speaks Spanish", async () => {
+test("the page fits every width, its targets are large, and it can be shown in Spanish", async () => {
   await visited("widths", async (page) => {
     const fits = async (told) => {
       for (const width of [390, 768, 1200]) {

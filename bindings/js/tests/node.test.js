@@ -78,7 +78,7 @@ test("pages and drawings are those of the program in Rust", async () => {
   assert.equal(coldloop.picture(await readFile(new URL("low-charge.toml", folder), "utf8"), "hold"), null);
 });
 
-test("what is added to a session is what a file says, and undone it leaves the same bits", async () => {
+test("a session answers as a file with the same entries, and undoing restores the same bits", async () => {
   const readings = { system: { refrigerant: "R-134a", expansion: "txv", compressor: "fixed-clutch" } };
   readings.conditions = { ambient: "29 °C", altitude: "1600 m" };
   const session = coldloop.session(readings);
@@ -101,7 +101,7 @@ test("what is added to a session is what a file says, and undone it leaves the s
   whole.readings = { low_side: "105 kPa gauge", high_side: "1010 kPa gauge", vent: "17 °C" };
   whole.observations = { oil_traces: true };
   const resumed = coldloop.session(session.stored);
-  // The step that is held belongs to the visit, and not to the file.
+  // The step that is held is part of the visit and not of the file.
   assert.deepEqual(session.answer().faults, coldloop.diagnose(whole).faults);
   assert.deepEqual(resumed.answer(), session.answer());
   const before = session.stored;
@@ -161,7 +161,7 @@ test("the blocks of the guide run", async () => {
   assert.ok(count > 0);
 });
 
-test("settings stand in the place of those of the readings", async () => {
+test("settings given to the call replace those of the readings", async () => {
   const readings = await readFile(new URL("examples/readings/low-charge.toml", root), "utf8");
   assert.notDeepEqual(coldloop.diagnose(readings, { priors: { undercharge: 0.001 } }).faults, coldloop.diagnose(readings).faults);
 });
