@@ -1,6 +1,6 @@
 //! Every row of tests/cases through the Rust door; the C and Python doors run the same files.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::LeakPhase;
 use coldloop::air::{self, MoistAir};

@@ -1,7 +1,7 @@
 //! What the fuzzer starts from and what it once found, replayed on any compiler: `tests/fuzz`.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use std::fs;
 

@@ -3,7 +3,7 @@
 //! The sources are read as text; comments and the contents of strings are blanked first, so that prose may name
 //! anything.
 
-#![allow(clippy::panic)] // a test ends that way
+#![allow(clippy::panic)] // tests fail by panicking
 
 mod rooms;
 

@@ -59,7 +59,7 @@ fn the_update_is_that_of_the_conjugate_distributions() {
         (8.0 * q + 5.0) / 14.0,
         max_relative = 1e-12
     );
-    // Nobody looked for oil on the sound ones, nor for anything else on any.
+    // Oil was not looked for on the sound ones, and nothing else on any case.
     let untouched = shop.looks.with(OIL, Fault::Undercharge, q);
     assert_eq!(untouched, tables.looks);
 }
@@ -118,7 +118,7 @@ fn three_confirmed_cases_flip_no_leader() {
     assert!(least < 1.01, "{least}");
 }
 
-/// Thirty cases of a fault that the tables hold for rare do lead: what is held back of few counts of many.
+/// 100,000 cases of a fault with a small prior give it nearly all of the probability: many counts are not shrunk as few are.
 #[test]
 fn many_cases_of_a_rare_fault_count_in_full() {
     let rare = Settings::default().with_prior(Fault::WornCompressor, 1e-3);

@@ -1,4 +1,4 @@
-//! The recorder of logs: what it finds in traces whose answer is known, what it refuses, and that order, rate and splits do not matter.
+//! The recorder of logs: its findings in traces with a known answer, its refusals, and that order, rate and splits do not matter.
 
 #![allow(clippy::unwrap_used)]
 
@@ -325,7 +325,7 @@ fn below_half_a_sample_a_second_only_means_are_told() {
     );
 }
 
-/// Two means are the same within what they are worth.
+/// Whether two means are the same within their uncertainty.
 fn same(one: Estimate, other: Estimate) -> bool {
     let apart = (one.value - other.value).abs();
     apart <= 3.0 * one.standard_uncertainty.hypot(other.standard_uncertainty) + 1e-4 * one.value.abs()

@@ -142,7 +142,7 @@ fn the_order_of_the_trade_is_kept() {
     let charge = [Fault::Undercharge, Fault::Overcharge];
     let gauges = [Check::ReadLowSide, Check::ReadHighSide];
     let (mut weighed, mut bare, mut driven) = (0, 0, 0);
-    // Prices at which nothing but the order holds back from driving and weighing.
+    // Driving and weighing cost next to nothing, so that only the order of the trade puts them later.
     let nearly_free = Cost {
         minutes: 0.01,
         money: 0.0,

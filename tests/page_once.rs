@@ -1,7 +1,7 @@
 //! Nothing on the page is told twice, folded away on paper, or told of a vehicle that was not measured.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 mod pages;
 

@@ -1,6 +1,6 @@
 //! The drawings show what the page says, and page and drawings are well-formed, without colour, script or anything to fetch.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::intake::{self, Visit};
 use coldloop::report::{self, Page, Units};

@@ -1,6 +1,6 @@
 //! A repair is proved by what the instruments can tell, and by no more than that.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use approx::assert_relative_eq;
 use coldloop::air::water_boiling_point_k;

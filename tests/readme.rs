@@ -2,9 +2,9 @@
 //! them.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
-#[allow(dead_code)] // tests/papers.rs reads the rest of it
+#[allow(dead_code)] // tests/papers uses the rest of it
 mod published;
 
 use coldloop::air::MoistAir;

@@ -1,7 +1,7 @@
-//! A pressure at rest is judged alike by the page and by `at_rest`, and its arithmetic is told.
+//! The page and `at_rest` judge a pressure at rest alike, and the page shows the arithmetic.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{Gauge, PressureMatch, Reading, at_rest};
 use coldloop::diagnosis::{Action, Diagnosis, Resting, diagnose, judge};
@@ -67,7 +67,7 @@ fn the_page_judges_as_at_rest_does() {
             PressureMatch::TooLow => RestFinding::NearlyEmpty,
             _ => unreachable!("a new member of the vocabulary"),
         };
-        // Within a psi of the limit the two carry the air of the place differently.
+        // Within a psi of the limit the two may differ, for they propagate the uncertainty of the air's pressure differently.
         let edge = |estimate: coldloop::circuit::Estimate| {
             (estimate.value.abs() - 2.0 * estimate.standard_uncertainty).abs() < 7_000.0
         };

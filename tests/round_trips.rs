@@ -1,6 +1,6 @@
 //! Every state that one pair of figures gives comes back from all the others, for all refrigerants.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::saturation::Side;
 use coldloop::saturation::{self, Line, State};

@@ -1,6 +1,6 @@
 //! The advice hurts nobody: what must not run is not run, and every step says what can hurt in it.
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used, clippy::panic)] // a test ends that way
+#![allow(clippy::unwrap_used, clippy::panic)] // tests fail by panicking
 
 use coldloop::diagnosis::{
     Action, Diagnosis, Plan, can_check, check_cautions, diagnose, judge, needs_running, repair, repair_cautions,

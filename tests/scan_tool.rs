@@ -50,11 +50,11 @@ fn an_electric_compressor_runs_while_the_engine_rests() {
     let basis = |answer: &Diagnosis| answer.basis;
     assert_eq!(basis(&answer), Some(ExpectedBasis::Sources));
     assert_eq!(answer.expected, unknown.expected);
-    // A scan tool's speed stands for what `engine_speed` stood for.
+    // The compressor speed of a scan tool has the effect of the `engine_speed` that it replaces.
     let told = judged(&parked.replace("engine_speed = \"0 rpm\"", "compressor_speed = \"3500 rpm\""));
     assert_eq!(told.expected, judged(&file("electric-van", &[])).expected);
     assert_ne!(told.expected, unknown.expected);
-    // By its own speed or by what was seen, it may rest all the same.
+    // It rests where its own speed is 0 or it is seen not to run.
     for rest in ["compressor_running = false", "compressor_speed = \"0 rpm\""] {
         let answer = judged(&parked.replace("engine_speed = \"0 rpm\"", rest));
         assert!(has(&answer, QualityNote::AtRest) && answer.expected.is_none(), "{rest}");

@@ -1,6 +1,6 @@
 //! States found again from every pair of their properties.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::saturation::{self, Pure, State};
 use coldloop::{ErrorKind, Phase, Quantity, Reference, Refrigerant};

@@ -1,7 +1,7 @@
 //! How uncertain the readings are, and what follows from them: against the classes of the instruments, and against a
 //! simulation.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use approx::assert_relative_eq;
 use coldloop::circuit::{Derived, Estimate, Gauge, Reading, Readings};

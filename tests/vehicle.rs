@@ -1,4 +1,4 @@
-//! The vehicle model keeps the laws: energy, the second law, mass, and more of a fault never reads as less of it.
+//! The vehicle model obeys the laws of energy, entropy and mass, and a worse fault never reads like a milder one.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 

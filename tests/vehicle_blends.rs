@@ -213,7 +213,7 @@ fn a_blend_is_its_parts() {
     let vehicle = bus(Refrigerant::R134a);
     let listed = with(&vehicle, FaultSeverity::wrong_refrigerant(Refrigerant::R513A));
     let poured = with(&vehicle, FaultSeverity::contaminated(Refrigerant::R1234yf, 0.56));
-    // Kay's rule stands for the critical point of what is on no list; the polynomials differ by that.
+    // A blend that is not listed has its critical point from Kay's rule; the polynomials differ by that.
     assert!((poured.high_side_pa / listed.high_side_pa - 1.0).abs() < 1e-3);
     assert!((poured.discharge_line_k - listed.discharge_line_k).abs() < 0.1);
     for refrigerant in [

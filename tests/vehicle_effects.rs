@@ -36,14 +36,14 @@ fn sides(s: &Simulation) -> (f64, f64) {
 }
 
 /// One maker's fault table of a car with a valve and a clutch, R-134a, 30 °C, idle, highest blower, doors open (published low
-/// and high side in kPa gauge, a tenth of the range allowed on either side): each state lies on the way of its fault. The
+/// and high side in kPa gauge, a tenth of the range allowed on either side): each state is reached at some severity of its fault. The
 /// table's high side of a shut valve (500 to 600 kPa) lies below saturation at 30 °C (669 kPa), which no condenser of that day can
 /// hold with liquid in it: 900 kPa is allowed there. Its rows with 400 to 550 kPa against 2,000 to 2,500 kPa (overcharge, air,
 /// fan and a valve stuck open in merged cells) are not among those judged here: lost condenser air reaches their high side, but a
 /// valve holds the low side, in the model as in the laboratory of the test below; and a valve stuck open does not raise the high
 /// side of the model.
 #[test]
-fn the_states_of_a_makers_fault_table_lie_on_the_way_of_each_fault() {
+fn each_state_of_a_makers_fault_table_is_reached_by_its_fault() {
     let rows = [
         (
             FaultSeverity::new(Fault::Undercharge, 0.0),

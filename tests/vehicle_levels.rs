@@ -33,7 +33,7 @@ fn draws(kind: (Expansion, Compressor), count: usize, day: impl Fn(f64) -> Condi
     draws_of(&Population::usual(system, VehicleClass::Car), count, day)
 }
 
-/// Vehicles of a population, each make alike often, in turn.
+/// Vehicles of a population, with each make in turn and equally often.
 fn draws_of(population: &Population, count: usize, day: impl Fn(f64) -> Conditions) -> Vec<Simulation> {
     drawn(population, count, day)
         .map(|(_, _, _, simulation)| simulation)

@@ -1,7 +1,7 @@
 //! What was done since, in a readings file: each table for itself, in the words of the trade.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::diagnosis::Action;
 use coldloop::{Caution, Check, EvacuationFinding, HoldFinding, LeakFinding, PullDownFinding, intake, report};

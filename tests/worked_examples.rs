@@ -1,6 +1,6 @@
 //! Cycles and tables as textbooks and handbooks print them.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use approx::assert_abs_diff_eq;
 use coldloop::saturation::{self, Pure, State};

@@ -3,7 +3,7 @@
 //! The edges stand here as numbers, never by the name of the constant: a constant that is moved by a tenth fails its test.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 mod circuit;
 mod clock;

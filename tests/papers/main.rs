@@ -2,7 +2,7 @@
 //!
 //! The rows, and the paper, table and page of each, stand in tables/refrigerants beside the coefficients.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 mod accuracy;
 #[path = "../published/mod.rs"]

@@ -2,7 +2,7 @@
 //! `COLDLOOP_WRITE=1 cargo test --test schema` writes them. Every answer of the examples is held against the schema of answers.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used, clippy::panic)] // a test ends that way
+#![allow(clippy::unwrap_used, clippy::panic)] // tests fail by panicking
 
 mod answer;
 mod fits;
