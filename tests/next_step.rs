@@ -225,7 +225,7 @@ fn what_is_ruled_out_is_not_repaired() {
     assert!(changed > 5, "{changed}");
 }
 
-/// The vehicle's own transducer is held against the gauge where only one of the two was read, and nowhere else.
+/// Comparing the vehicle's own transducer with the gauge is a step only where one of the two was not read.
 #[test]
 fn a_transducer_is_compared_once() {
     let settings = Settings::default();

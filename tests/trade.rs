@@ -1,4 +1,4 @@
-//! What the trade knows, held against the diagnosis. Unless a source is named, each figure is common practice, no source.
+//! Facts of the trade, compared with the diagnosis. Unless a source is named, each figure is common practice, no source.
 
 #![allow(clippy::unwrap_used)] // tests fail by panicking
 
@@ -371,14 +371,14 @@ fn the_army_chart_lies_within_the_bands() {
         case.conditions.engine_speed = Some(RotationalSpeed::from_rpm(1_000.0));
         let bands = expected(&case);
         let middle = 0.5 * (low_psig + high_psig);
-        // At 70 °F most clutches of the model cycle, and leave the condenser less to do than that of the loader has.
+        // At 70 °F most clutches of the model cycle, so that the condenser has less heat to reject than that of the loader.
         let off = if ambient_f == 70.0 { 0.18 } else { 0.12 };
         assert!(
             (bands.high_side.median.psig() / middle - 1.0).abs() < off,
             "{ambient_f}: {}",
             bands.high_side.median.psig()
         );
-        // Its limits are about the 95 % band of vehicles in general, and lie no further out.
+        // The limits of the chart are about the 95 % band: the upper one lies inside, the lower one at most 20 psi outside.
         assert!(
             bands.high_side.low_95.psig() < low_psig + 20.0 && bands.high_side.high_95.psig() > high_psig,
             "{ambient_f}"

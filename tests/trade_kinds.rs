@@ -1,4 +1,4 @@
-//! What the trade knows of two gauges, of every expansion device and of R-1234yf at the same temperatures as of R-134a. Each figure is
+//! Facts of the trade about two gauges, of every expansion device and of R-1234yf at the same temperatures as of R-134a. Each figure is
 //! common practice, no source.
 
 #![allow(clippy::unwrap_used)] // tests fail by panicking
@@ -64,7 +64,7 @@ fn saturated(ambient_f: f64) -> f64 {
     pressure.gauge(Surroundings::SEA_LEVEL).psig()
 }
 
-/// Holds a fact against both expansion devices and both refrigerants.
+/// Checks a fact for both expansion devices and both refrigerants.
 fn of_every_kind(each: impl IntoIterator<Item = Seen>, fails: impl Fn(&Diagnosis) -> Option<String>) {
     let mut failures = Vec::new();
     for seen in each {

@@ -119,7 +119,7 @@ const FIGURES: [(&str, Figure); 14] = [
 ];
 
 /// JCGM 101:2008: the spread of the figures when the readings are drawn at random is the propagated uncertainty. Twenty
-/// thousand draws know a standard deviation to 0.5 %; the rest of the allowance is for curvature, which the first-order
+/// thousand draws give a standard deviation to 0.5 %; the rest of the allowance is for curvature, which the first-order
 /// rule leaves out. The property model is not drawn; its part is taken out of the comparison where it counts.
 #[test]
 fn propagated_uncertainty_is_that_of_a_simulation() {
@@ -182,7 +182,7 @@ fn propagated_uncertainty_is_that_of_a_simulation() {
     }
 }
 
-/// The air's pressure moves both sides at once: the ratio knows that, and is better known than if it did not.
+/// The pressure of the air moves both sides at once: with that correlation the ratio is less uncertain than without it.
 #[test]
 fn what_two_figures_share_cancels_in_their_difference() {
     let absolute = |pa: f64| {

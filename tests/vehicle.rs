@@ -78,7 +78,7 @@ fn assert_laws(s: &Simulation, conditions: &Conditions) {
     let expansion = p.evaporator_inlet.h_j_kg - p.liquid.h_j_kg;
     assert!(
         expansion.abs() < 1e-9 * p.liquid.h_j_kg.abs(),
-        "throttling keeps the enthalpy"
+        "throttling does not change the enthalpy"
     );
     let evaporators = m * (p.evaporator_outlet.h_j_kg - p.evaporator_inlet.h_j_kg);
     assert!(
@@ -99,7 +99,7 @@ fn assert_laws(s: &Simulation, conditions: &Conditions) {
     assert!(lost_w_k <= s.rejected_w / ambient_k * (1.0 + 1e-3) + 1e-3, "condenser");
     assert!(s.states.evaporator_outlet.p_pa >= s.states.suction.p_pa * (1.0 - 1e-12));
     assert!(s.states.discharge.p_pa > s.states.suction.p_pa);
-    // Vacuum is the floor.
+    // No pressure is below a vacuum.
     assert!(s.low_side_pa > 0.0 && s.high_side_pa > s.low_side_pa * 0.8);
     assert!(s.residual <= 1e-6);
 }

@@ -271,7 +271,7 @@ fn a_liquid_line_restriction_shows_once_the_valve_is_open() {
 /// A port before a restriction of the high side reads what the compressor pushes against, one behind it what is left. First
 /// principles; an independent simulator has 8 K more there and 4 K less here over the severities that it draws.
 #[test]
-fn a_high_side_restriction_reads_by_where_the_port_stands() {
+fn a_high_side_restriction_reads_by_the_place_of_the_port() {
     for expansion in Expansion::ALL {
         let car = car(expansion);
         let sound_k = dew_k(at(&car, 30.0, 1_500.0, &[]).high_side_pa);
@@ -300,9 +300,9 @@ fn a_blend_door_warms_the_vent_and_nothing_else() {
     assert!((mixed.high_side_pa / sound.high_side_pa - 1.0).abs() < 1e-6);
 }
 
-/// A machine that draws less in does not heat what it delivers as one does that compresses part of it twice. First principles.
+/// A compressor that draws in less does not heat the vapour as one does that compresses part of it twice. First principles.
 #[test]
-fn lost_displacement_and_leakage_part_at_the_discharge_line() {
+fn lost_displacement_and_leakage_differ_at_the_discharge_line() {
     let car = car(Expansion::Txv);
     let worn = |cause| at(&car, 30.0, 1_500.0, &[FaultSeverity::caused(cause, 0.6)]);
     let (lost, leaks) = (worn(FaultCause::LostDisplacement), worn(FaultCause::Leakage));

@@ -71,7 +71,7 @@ fn a_step_by_the_ratio_of_two_units_is_real_after_two_minutes() {
 }
 
 /// A clutch is engaged where it is commanded for 97 % of the time and more, so that a short break of the signal does not count, and
-/// the high side stands above twice the low side.
+/// the high side is above twice the low side.
 #[test]
 fn a_clutch_is_engaged_by_its_command_and_by_what_it_pumps() {
     let engaged = |share: f64, high_pa: f64| {
