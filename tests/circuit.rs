@@ -158,7 +158,7 @@ fn figures_are_those_of_coolprop() {
     assert_eq!(rows, 36);
 }
 
-/// R-1234yf is above its critical temperature, 94.7 °C, in a hot discharge line, and a gas there all the same.
+/// R-1234yf is above its critical temperature, 94.7 °C, in a hot discharge line, and still a gas there.
 #[test]
 fn a_discharge_line_above_the_critical_temperature_has_an_efficiency() {
     let readings = Readings {

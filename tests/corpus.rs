@@ -24,7 +24,7 @@ fn replay(folder: &str, holds: fn(&[u8])) {
     let mut count = 0;
     for file in fs::read_dir(&folder).unwrap() {
         let file = file.unwrap().path();
-        // The name of a file that breaks something stands above its panic.
+        // The name of a file that fails is printed before its panic.
         println!("{}", file.display());
         holds(&fs::read(file).unwrap());
         count += 1;

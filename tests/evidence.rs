@@ -149,7 +149,7 @@ fn a_charge_near_the_label_speaks_against_an_undercharge() {
     assert!(odds("[charge]\nrecovered = \"590 g\"\n") >= unweighed);
 }
 
-/// "Surely less than the label" never stands beside "sound".
+/// A charge that is surely off the label is never told together with "sound".
 #[test]
 fn a_charge_surely_off_the_label_is_never_called_sound() {
     let sound = visit(&came_in(SOUND, "")).diagnose().unwrap();
@@ -179,7 +179,7 @@ fn a_charge_surely_off_the_label_is_never_called_sound() {
     }
 }
 
-/// "Air comes in", or a leak that was found otherwise, never stands beside "proven".
+/// A leak, whether by a vacuum that rises or found otherwise, is never told together with "proven".
 #[test]
 fn a_leak_that_was_found_leaves_no_repair_proven() {
     let done = format!("{TIGHT}{FILLED}");

@@ -56,7 +56,7 @@ fn width(system: &System, conditions: &Conditions, feature: Feature) -> f64 {
     band.high_80 - band.low_80
 }
 
-/// Both sides of a vehicle of a make that no fit has seen, as noted with faultless instruments, K; `two` evaporators or as it comes.
+/// Both sides of a vehicle of a make that no fit has seen, as noted with faultless instruments, K; with `two` evaporators or as drawn.
 fn sides(
     system: System,
     conditions: &Conditions,

@@ -236,7 +236,7 @@ fn floor(room: &str) -> Option<usize> {
     FLOORS.iter().position(|rooms| rooms.contains(&room))
 }
 
-/// Where `word` stands in code, in the files that are not allowed to have it.
+/// Where `word` occurs in code, in the files that are not allowed to have it.
 fn places(sources: &[Source], word: &str, allowed: impl Fn(&Source) -> bool) -> Vec<String> {
     let mut found = Vec::new();
     for source in sources.iter().filter(|source| !allowed(source)) {

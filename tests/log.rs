@@ -280,7 +280,7 @@ fn a_stuck_sensor_is_told_from_one_that_stands_still() {
     });
     let summary = of(&stuck);
     assert!(summary.notes.of(LogNote::Stuck) > 300);
-    // Whole degrees stand still most of the time.
+    // A sensor of whole degrees repeats its value most of the time.
     let whole = every(1.0, 600.0, |t| {
         let sample = settling(t, 60.0, 1_500.0);
         sample.with(Channel::Vent, sample.value(Channel::Vent).unwrap().round())

@@ -95,7 +95,7 @@ fn two_makes_differ() {
     assert!(alone > 45, "{alone}");
 }
 
-/// Every switch stands in each of its positions among the sixty makes, about as often as the table says.
+/// Every switch has each of its positions among the sixty makes, about as often as the table says.
 #[test]
 fn the_sixty_makes_have_every_switch_in_every_position() {
     let part = |has: &dyn Fn(&Make) -> bool| all().filter(|make| has(make)).count() as f64 / 60.0;
@@ -278,7 +278,7 @@ fn a_make_wears_and_sticks_in_its_own_way() {
     );
 }
 
-/// A needle that swings is noted as its habit has it; one that stands still is noted as it stands.
+/// A needle that swings is noted as its habit has it; one that does not move is noted as it is.
 #[test]
 fn a_swinging_needle_is_noted_by_habit() {
     let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);

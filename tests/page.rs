@@ -142,7 +142,7 @@ fn no_old_phrase_is_printed() {
     }
 }
 
-/// Whether a phrase stands in a text as whole words.
+/// Whether a text contains a phrase as whole words.
 fn has_words(text: &str, phrase: &str) -> bool {
     text.match_indices(phrase).any(|(at, _)| {
         let before = text[..at].chars().next_back().is_none_or(|c| !c.is_alphanumeric());

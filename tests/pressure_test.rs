@@ -168,8 +168,8 @@ fn served(test: Decay) -> Decay {
     }
 }
 
-/// R-134a at 26 °C stands at 685 kPa and 33.4 kg/m3, nitrogen at 1,083 kPa and 12.2 kg/m3. A hole lets through by the root of
-/// pressure times density (choked: 0.633 and 0.685 of it), a crack by density times pressure over viscosity (12.0 and 17.8 uPa s).
+/// Saturated R-134a at 26 °C has 685 kPa and 33.4 kg/m3, nitrogen 1,083 kPa and 12.2 kg/m3. The flow through a hole goes with the root of
+/// pressure times density (choked: 0.633 and 0.685 of it), that through a crack with density times pressure over viscosity (12.0 and 17.8 uPa s).
 #[test]
 fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
     let leak = served(nitrogen(1_083_500.0, 1_053_500.0, 26.0)).judge().unwrap();

@@ -308,7 +308,7 @@ fn a_hose_full_of_liquid_is_missing_in_the_vehicle() {
         50e-6 * 1_136.0,
         max_relative = 5e-3
     );
-    // Vapour cannot stand above its saturation pressure, 665 kPa at 25 °C.
+    // Vapour cannot be above its saturation pressure, 665 kPa at 25 °C.
     assert_eq!(
         book(Some(pascals(900_000.0, 10_000.0))).balance().unwrap_err().kind,
         ErrorKind::Inconsistent

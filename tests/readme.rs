@@ -57,7 +57,7 @@ fn the_readme_says_what_the_library_does() {
     );
 }
 
-/// README.md is shown where few other files of the project stand: a link there leads to a heading of the page, names a host, or is a
+/// README.md is also shown where few other files of the project are: a link in it leads to a heading of the page, names a host, or is a
 /// picture that is packed with the crate.
 #[test]
 fn no_link_of_the_readme_is_dead_elsewhere() {

@@ -341,7 +341,7 @@ fn every_mistake_of_syntax_has_its_line_and_column() {
         Some(4),
         "{refusal}"
     );
-    // What a program wrote stands on one line, and its keys say enough.
+    // JSON of a program is on one line, and its keys give the place.
     let refusal = intake::settings_from_json(r#"{"named": 7}"#).unwrap_err();
     assert_eq!(refusal.first.position, None);
     let missing = intake::visit_from_toml("").unwrap_err();

@@ -30,7 +30,7 @@ fn resting(text: &str) -> Resting {
     answered(text).0.resting.unwrap()
 }
 
-/// R-134a at 70 °F stands at 85.8 psia, 71.1 psig at sea level: 85 psig are 14 psi more. Of 99.7 psia that is 14 %; and 85 psig are
+/// Saturated R-134a at 70 °F has 85.8 psia, 71.1 psig at sea level: 85 psig are 14 psi more. Of 99.7 psia that is 14 %; and 85 psig are
 /// saturation at 79.0 °F, 9.0 °F or 4.98 K above the ambient. Source: Tillner-Roth & Baehr 1994 through CoolProp.
 #[test]
 fn fourteen_psi_above_saturation_are_told_with_their_arithmetic() {

@@ -295,7 +295,7 @@ fn cautions_belong_to_their_steps() {
             );
         }
     }
-    // An engine that stands runs no exhaust, and a road test is outdoors.
+    // A stopped engine makes no exhaust, and a road test is outdoors.
     for check in Check::ALL {
         let indoors = needs_running(check) && check != Check::RoadTest;
         let exhaust = |system| check_cautions(check, system).contains(&Caution::Exhaust);

@@ -343,7 +343,7 @@ fn evidence_is_well_formed() {
     assert!(count > 300, "{count} facts");
 }
 
-/// Makers and their vehicles stand in the literature, where they are needed to find a source, and nowhere else.
+/// Makers and their vehicles are named in the literature, where they are needed to find a source, and nowhere else.
 #[test]
 fn no_maker_is_named_beside_the_literature() {
     let literature = literature();

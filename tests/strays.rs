@@ -211,7 +211,7 @@ fn a_hose_that_is_shut_is_found() {
         };
         diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap()
     };
-    // 27 °C is 89 psig at saturation. Little charge and a valve that is shut bring the low side to nought too.
+    // 27 °C is 89 psig at saturation. Low charge and a closed valve bring the low side to zero, too.
     for (low, high, running, shut, least) in [
         (35.0, 0.0, true, EntryError::HighHoseShut, 0.3),
         (35.0, 2.0, true, EntryError::HighHoseShut, 0.3),
@@ -236,7 +236,7 @@ fn a_hose_that_is_shut_is_found() {
     }
 }
 
-/// One side typed in kPa as psi, the other right: whatever it is taken for, the step that finds it comes first.
+/// One side typed in kPa as psi, the other right: whichever error is likeliest, the step that finds it comes first.
 #[test]
 fn one_side_in_another_unit_sends_to_the_instruments_first() {
     let kpa_in_a_psi = 6.894_757;

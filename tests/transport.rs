@@ -71,8 +71,8 @@ fn the_papers_rows_come_out() {
 }
 
 /// Newer correlations of the viscosity, whose coefficients are not here: Velliadou, Assael & Huber 2022 for R-134a (doi
-/// 10.1007/s10765-022-03029-6) and Velliadou et al. 2022 for R-32 (doi 10.1007/s10765-022-03050-9), by their printed check rows. Those
-/// that stand here lie within their own stated uncertainty of them.
+/// 10.1007/s10765-022-03029-6) and Velliadou et al. 2022 for R-32 (doi 10.1007/s10765-022-03050-9), by their printed check rows. The correlations of
+/// this library lie within their own stated uncertainty of them.
 #[test]
 fn newer_correlations_are_near() {
     for (refrigerant, t_k, rho_kg_m3, printed, allowed) in [

@@ -151,7 +151,7 @@ fn a_slow_condenser_fan_moves_the_high_side_and_hardly_the_low_side_of_a_valve()
     assert!(low > 0.0 && low < 0.04, "{low}");
 }
 
-/// A fan that stands lets the high side run into its limit; driving gives the air that the fan does not. First principles.
+/// A dead fan lets the high side run into its limit; driving gives the air that the fan does not. First principles.
 #[test]
 fn a_dead_fan_is_felt_at_a_standstill_and_hardly_on_the_road() {
     let car = car(Expansion::Txv);
@@ -288,7 +288,7 @@ fn a_high_side_restriction_reads_by_the_place_of_the_port() {
     }
 }
 
-/// A blend door that stands at half lets through air of a core at 67 °C: the vent warms by 8 to 20 K and, with fresh air, nothing
+/// A half-open blend door lets through air of a core at 67 °C: the vent warms by 8 to 20 K and, with fresh air, nothing
 /// happens in the circuit. First principles; an independent simulator has 9.5 K at that severity.
 #[test]
 fn a_blend_door_warms_the_vent_and_nothing_else() {
@@ -313,7 +313,7 @@ fn lost_displacement_and_leakage_differ_at_the_discharge_line() {
     }
 }
 
-/// A clutch system that stands on its high-side cut-out: the needle swings between where the switch opens and where it closes 6 bar
+/// A clutch system that runs at its high-side cut-out: the needle swings between where the switch opens and where it closes 6 bar
 /// lower, and the mean lies between. First principles.
 #[test]
 fn a_system_on_its_cut_out_swings_below_it() {

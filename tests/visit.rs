@@ -127,7 +127,7 @@ prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 
 fn the_settings_of_a_file_are_those_of_the_library() {
     let settings = intake::visit_from_toml(&(low_charge() + SETTINGS)).unwrap().settings;
     let mut wanted = Settings::default().with_prior(Fault::Undercharge, 0.123_456_789_012_34);
-    // The list follows from the stakes, 1 - 45 / 100; the share that is given by itself stands.
+    // The list follows from the stakes, 1 - 45 / 100; the share that is given by itself is kept.
     (wanted.named, wanted.short_list, wanted.recovered) = (0.8, 0.55, true);
     wanted.looks = wanted.looks.with(Observation::OilTraces, Fault::Undercharge, 0.61);
     let by_hand = Check::WatchClutch;

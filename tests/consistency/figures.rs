@@ -164,7 +164,7 @@ fn against_its_band(d: &Deviation) -> Option<String> {
     })
 }
 
-/// A figure that is judged as it stands in `derived`, where every pressure has a saturation temperature that counts.
+/// The figure of `derived` that is judged under this feature, where every pressure has a saturation temperature.
 fn derived(answer: &Diagnosis, feature: Feature) -> Option<Estimate> {
     let derived = &answer.derived;
     let estimate = match feature {

@@ -152,7 +152,7 @@ fn a_rival_has_a_fiftieth_of_the_leading_probability() {
     assert_eq!(at(0.0205).verdict.rival, Some(follows));
 }
 
-/// Gauges that mislead with a probability of 0.3 or more are compared before anything else: every other step leans on what
+/// Gauges that mislead with a probability of 0.3 or more are compared before anything else: every other step depends on what
 /// they show (engineering judgement).
 #[test]
 fn gauges_are_compared_first_from_a_suspicion_of_three_tenths() {

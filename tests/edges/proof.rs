@@ -381,7 +381,7 @@ fn a_vent_rises_by_two_kelvins_and_freezes_below_zero() {
     assert_eq!(vent(&[24.0, 8.0]), PullDownFinding::Reached);
 }
 
-/// With readings of 0.5 K standard uncertainty the climb has to stand out by 2 √2 of them: 3.41 K.
+/// With readings of 0.5 K standard uncertainty the climb has to exceed 2 K by 2 √2 of them: 3.41 K.
 #[test]
 fn a_rise_of_the_vent_stands_out_from_its_thermometer() {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);

@@ -187,7 +187,7 @@ fn a_session_answers_as_its_case_does() {
     }
     let answer = session.answer().unwrap();
     assert_eq!(answer, diagnose(&session.case(), &Settings::default()).unwrap());
-    // And so does its file, whoever reads it.
+    // So does its file.
     let file = intake::SessionFile::new(session);
     assert_eq!(file.visit().unwrap().diagnose().unwrap(), answer);
     let toml = intake::session_to_toml(&file).unwrap();
