@@ -5,7 +5,7 @@ use coldloop::circuit::{Gauge, Measured, Reading, Readings};
 use coldloop::diagnosis::{Case, Settings, diagnose, judge_states, log_cases};
 use coldloop::intake::{self, LogColumns};
 use coldloop::log::{Instruments, Recorder};
-use coldloop::units::{GaugePressure, Surroundings, kelvins};
+use coldloop::units::{Frequency, GaugePressure, RotationalSpeed, Surroundings, kelvins, kelvins_difference};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Compressor, Expansion, Observation, ReadingKind, Reference, Refrigerant, report, saturation};
 
@@ -161,7 +161,7 @@ fn case(random: &mut Random) -> Case {
     let air = Surroundings::at_altitude(random.number(0.0, 4_000.0)).unwrap_or(Surroundings::SEA_LEVEL);
     let mut conditions = Conditions::new(kelvins(random.number(283.0, 318.0)), air);
     if random.one_in(2) {
-        conditions.engine_speed_hz = Some(random.number(8.0, 60.0));
+        conditions.engine_speed = Some(RotationalSpeed::from_hz(random.number(8.0, 60.0)));
     }
     let mut case = Case::new(system, conditions, Readings::default());
     for kind in ReadingKind::ALL {
@@ -170,8 +170,8 @@ fn case(random: &mut Random) -> Case {
             let within = random.number(0.1, 5.0);
             let measured: [Measured; 3] = [
                 Reading::pressure(pa, Gauge::DIGITAL).into(),
-                Reading::within(kelvins(random.number(270.0, 360.0)), within).into(),
-                Reading::within(random.number(0.0, 0.3), within).into(),
+                Reading::within(kelvins(random.number(270.0, 360.0)), kelvins_difference(within)).into(),
+                Reading::within(Frequency::from_hz(random.number(0.0, 0.3)), Frequency::from_hz(within)).into(),
             ];
             for measured in measured {
                 if let Ok(readings) = case.readings.with(kind, measured) {
