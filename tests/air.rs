@@ -1,6 +1,6 @@
 //! Moist air and the standard atmosphere against published tables and worked examples, and against themselves.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use approx::assert_relative_eq;
 use coldloop::air::{self, MoistAir};
@@ -32,7 +32,7 @@ fn saturation_pressures_are_those_of_ashrae_table_3() {
 
 /// ASHRAE Handbook - Fundamentals (2017), ch. 1, table 2 (moist air at 101.325 kPa, saturated): a real-gas model. The
 /// enhancement factor brings the humidity ratio to its fourth digit; without it the difference is 0.5 %. Enthalpy is
-/// counted with constant heat capacities, which is worth 0.1 % in weather and 0.3 % at 85 °C.
+/// computed with constant heat capacities, an error of 0.1 % in weather and 0.3 % at 85 °C.
 #[test]
 fn saturated_air_is_that_of_ashrae_table_2() {
     for (t_c, printed_ratio, printed_j_kg, relative) in [
@@ -48,8 +48,8 @@ fn saturated_air_is_that_of_ashrae_table_2() {
     }
 }
 
-/// Cengel & Boles, Thermodynamics: An Engineering Approach, examples 14-1 and 14-3 (perfect gas, no enhancement factor,
-/// which is worth 0.4 % of the humidity ratio).
+/// Cengel & Boles, Thermodynamics: An Engineering Approach, examples 14-1 and 14-3 (perfect gas without
+/// enhancement factor, a difference of 0.4 % of the humidity ratio).
 #[test]
 fn rooms_are_those_of_cengel_and_boles() {
     let room = MoistAir::from_relative_humidity(298.15, 100_000.0, 0.75).unwrap();
@@ -105,7 +105,7 @@ fn water_boils_where_it_should() {
 }
 
 #[test]
-fn what_cannot_be_is_refused() {
+fn impossible_air_is_refused() {
     let kind = |result: Result<MoistAir, Error>| result.unwrap_err().kind;
     assert_eq!(
         kind(MoistAir::from_relative_humidity(f64::NAN, ATMOSPHERE_PA, 0.5)),
@@ -174,7 +174,7 @@ proptest! {
         }
         if let Ok(dew_k) = air.dew_point_k() {
             prop_assert!(dew_k <= t_k);
-            // The formulas over ice and water meet to 1e-5 at the triple point; elsewhere the solver's 1e-9 K counts.
+            // The formulas over ice and water agree to 1e-5 at the triple point; elsewhere the solver's tolerance of 1e-9 K decides.
             let again = MoistAir::from_dew_point(t_k, p_pa, dew_k).unwrap();
             let allowed = if (dew_k - 273.16).abs() < 0.01 { 1e-4 } else { 1e-8 };
             prop_assert!((again.humidity_ratio() / ratio - 1.0).abs() <= allowed * (1.0 + ratio / 0.62));
@@ -188,7 +188,7 @@ proptest! {
         }
     }
 
-    /// Dew point, wet bulb and temperature stand in that order, and coincide when the air is saturated.
+    /// Dew point, wet bulb and temperature are in ascending order, and equal when the air is saturated.
     #[test]
     fn the_wet_bulb_lies_between_dew_point_and_temperature(air in any_air()) {
         // Below freezing the frost point takes the place of the dew point; near it the wet bulb may carry water.

@@ -1,6 +1,6 @@
 //! The blends of the list: lines without a gap, against the mixture model, printed boiling points and measurements.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{Estimate, Reading, subcooling, superheat};
 use coldloop::inner::mixture::{Fixed, Side};
@@ -126,7 +126,7 @@ fn boiling_points_are_the_printed_ones() {
             let right = record[column].parse::<f64>().unwrap() + 273.15;
             let off = blend.temperature_k(side, 101_325.0).unwrap() - right;
             let boundary = blend.boundary(side);
-            // An estimated pair is as good as it says.
+            // With an estimated pair the stated uncertainty is allowed.
             let allowed = if blend.estimated_pairs.is_empty() && boundary.is_reliable {
                 0.7
             } else {

@@ -1,7 +1,7 @@
-//! The odds are kept on vehicles that no fit has seen: simulated, read, and told as somebody tells them.
+//! The odds are calibrated on simulated vehicles that no fit has used, read and described as in a workshop.
 //!
-//! A small and fixed part of what `examples/evaluate_diagnosis` measures at length; its limits leave room for the chance of
-//! a small sample, not for odds that are wrong.
+//! A small and fixed part of what `examples/evaluate_diagnosis` measures at length; the limits allow for the sampling error of
+//! a small sample, not for wrong odds.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
@@ -20,17 +20,17 @@ const EACH: usize = 125;
 
 type Bins = [[f64; 2]; 10];
 
-/// What is counted of the answers.
+/// Counts over the answers.
 #[derive(Default)]
 struct Kept {
     answers: f64,
-    /// Loss of the truth, nats.
+    /// Sum of the log losses: minus the logarithm of the probability of the true fault, nats.
     loss: f64,
-    /// Sum of its squares.
+    /// Sum of the squares of the log losses.
     loss_squared: f64,
-    /// Probability said of the first name, and right, by tenths.
+    /// For each tenth of probability: sum of the probabilities of the first name, and how often it was right.
     bins: Bins,
-    /// The same, had every ratio of odds been squared.
+    /// The same with all odds squared, as an overconfident judge would give them.
     surer: Bins,
     sound: f64,
     alarms: f64,
@@ -96,7 +96,7 @@ fn judged(world: World) -> Kept {
             let case = Case::new(draw.system, draws::told(&mut rng, &draw.conditions), readings);
             match diagnose(&case, &settings) {
                 Ok(answer) => kept.add(&draw, &answer),
-                // A discharge line hotter than any can be is refused, rightly.
+                // A discharge line that is hotter than possible is rightly refused.
                 Err(error) => assert_eq!(error.kind, ErrorKind::OutOfRange),
             }
         }
@@ -105,12 +105,12 @@ fn judged(world: World) -> Kept {
     kept
 }
 
-/// Limits: what 12,000 vehicles of each population gave on 2026-11-30 (a log loss of 2.050 and 2.080), and three standard errors of a
-/// sample of this size.
+/// Limits: the values of 12,000 vehicles of each population on 2026-11-30 (a log loss of 2.050 and 2.080) plus three standard errors
+/// of a sample of this size.
 fn holds(kept: &Kept, loss: f64) {
     let error = kept.error(&kept.bins);
     assert!(error < 0.07, "calibration error {error}: {:?}", kept.bins);
-    // Odds that are too sure would be noticed.
+    // The bins show overconfident odds.
     assert!(kept.error(&kept.surer) > 0.14, "{:?}", kept.surer);
     let mean = kept.loss / kept.answers;
     let standard_error = ((kept.loss_squared / kept.answers - mean * mean) / kept.answers).sqrt();
@@ -132,12 +132,12 @@ fn holds(kept: &Kept, loss: f64) {
 
 #[test]
 #[ignore = "not met: the two simulators disagree about faults, and odds mixed from both stray by 0.07 to 0.10 in the world of one"]
-fn odds_are_kept_on_vehicles_like_those_of_the_fit() {
+fn odds_are_calibrated_on_vehicles_like_those_of_the_fit() {
     holds(&judged(World::Own), 2.05);
 }
 
 #[test]
 #[ignore = "not met: the two simulators disagree about faults, and odds mixed from both stray by 0.07 to 0.10 in the world of one"]
-fn odds_are_kept_on_vehicles_of_another_population() {
+fn odds_are_calibrated_on_vehicles_of_another_population() {
     holds(&judged(World::Shifted), 2.08);
 }

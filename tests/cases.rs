@@ -1,6 +1,6 @@
 //! Every row of tests/cases through the Rust door; the C and Python doors run the same files.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::LeakPhase;
 use coldloop::air::{self, MoistAir};
@@ -292,7 +292,7 @@ fn every_pressure_at_rest_has_its_status_and_bits() {
     assert!(count > 300, "{count} cases");
 }
 
-/// The columns of an answer as the tables write them: bits, and `nan` for a figure that there is none of.
+/// The columns of an answer as the tables write them: bits, or `nan` for a figure that is missing.
 fn told(head: &str, figures: &[f64]) -> String {
     let bits = figures.iter().map(|x| match x.is_nan() {
         true => "nan".to_string(),

@@ -1,6 +1,6 @@
 //! Charges of any composition by mass, the mean of the evaporating range, and blends from enthalpy and entropy.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::LeakPhase;
 use coldloop::saturation::{self, Charge};
@@ -60,7 +60,7 @@ fn a_pure_charge_is_the_pure_refrigerant() {
     assert!((left.shares.of(Refrigerant::R134a) - 1.0).abs() < 1e-15);
 }
 
-/// Masses count, not their unit; a blend is its parts; what comes twice is one.
+/// Only the ratios of masses matter; a blend counts as its components; a refrigerant that is given twice is added up.
 #[test]
 fn shares_are_by_mass_whatever_the_unit() {
     let kilograms = Charge::new(&[(Refrigerant::R407C, 0.8), (Refrigerant::R134a, 0.2)], 0.0).unwrap();
@@ -85,7 +85,7 @@ fn shares_are_by_mass_whatever_the_unit() {
     assert!((all - 1.0).abs() < 1e-15);
 }
 
-/// Two phases hold what the charge holds: shares and volumes close.
+/// Mass and volume balance: both phases together hold the whole charge.
 #[test]
 fn a_phase_split_keeps_every_component() {
     let charge = Charge::new(&[(Refrigerant::R407C, 0.9), (Refrigerant::R22, 0.08)], 0.02).unwrap();
@@ -183,8 +183,8 @@ fn the_evaporating_mean_lies_between_inlet_and_dew() {
     }
 }
 
-/// Pressure and temperature come back from enthalpy and entropy, of vapour, of two phases, of a fluid above its critical
-/// point, and of liquid as well as entropy can tell it.
+/// Pressure and temperature come back from enthalpy and entropy: of vapour, of two phases, of a fluid above its critical point,
+/// and of liquid, whose pressure hardly changes them, with a wider tolerance.
 #[test]
 fn a_blend_comes_back_from_enthalpy_and_entropy() {
     for refrigerant in Refrigerant::ALL

@@ -1,6 +1,6 @@
 //! What follows from readings: against hand calculation, worked examples and another library.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 #[path = "shared/readings.rs"]
 mod readings;
@@ -134,14 +134,14 @@ fn figures_are_those_of_coolprop() {
         assert_relative_eq!(value(d.subcooling), number(7), epsilon = 1e-9);
         assert_relative_eq!(value(d.discharge_superheat), number(8), epsilon = 1e-9);
         assert_relative_eq!(value(d.cooling), number(9), max_relative = 1e-9);
-        // our isentropic state is sought to 1e-5 J/(kg K), 3 mJ in 30 kJ
+        // the isentropic state is solved to 1e-5 J/(kg K), 3 mJ in 30 kJ
         assert_relative_eq!(value(d.isentropic_efficiency), number(10), max_relative = 1e-6);
         rows += 1;
     }
     assert_eq!(rows, 36);
 }
 
-/// R-1234yf is above its critical temperature, 94.7 °C, in a hot discharge line, and a gas there all the same.
+/// R-1234yf is above its critical temperature, 94.7 °C, in a hot discharge line, and still a gas there.
 #[test]
 fn a_discharge_line_above_the_critical_temperature_has_an_efficiency() {
     let readings = Readings {
@@ -178,7 +178,7 @@ fn a_reading_that_was_not_taken_leaves_its_figures_out() {
 }
 
 #[test]
-fn odd_figures_are_told_and_impossible_readings_refused() {
+fn odd_figures_are_noted_and_impossible_readings_refused() {
     let air = Surroundings::SEA_LEVEL;
     let flooded = superheat(Refrigerant::R134a, line(0.0), gauge(35.0, Gauge::LOW_SIDE), air).unwrap();
     assert!(flooded.value < kelvins_difference(-4.0));
@@ -251,8 +251,8 @@ fn a_deep_vacuum_and_a_supercritical_pressure_have_no_saturation_temperature() {
     assert_eq!(d.pressure_ratio, None);
 }
 
-/// A sealed gauge zeroed at sea level and read at 1,600 m is right with its own datum and 18 kPa out without it: that
-/// much superheat appears or goes.
+/// A sealed gauge that was zeroed at sea level and is read at 1,600 m is right with its own datum; without it the pressure is
+/// off by 18 kPa, and the superheat accordingly.
 #[test]
 fn gauges_keep_the_datum_of_the_place_where_they_were_zeroed() {
     let garage = Surroundings::at_altitude(1_600.0).unwrap();
@@ -274,7 +274,7 @@ fn gauges_keep_the_datum_of_the_place_where_they_were_zeroed() {
 }
 
 proptest! {
-    /// Any readings give figures or a typed error, and figures are finite.
+    /// Any readings give finite figures or a typed error.
     #[test]
     fn no_reading_breaks_the_figures(pa in [prop::num::f64::ANY; 2], t_k in [prop::num::f64::ANY; 3], near in any::<bool>()) {
         let pa = if near { pa.map(|x| x.sin() * 5e6) } else { pa };

@@ -1,7 +1,7 @@
 //! What the fuzzer starts from and what it once found, replayed on any compiler: `tests/fuzz`.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use std::fs;
 
@@ -24,7 +24,7 @@ fn replay(folder: &str, holds: fn(&[u8])) {
     let mut count = 0;
     for file in fs::read_dir(&folder).unwrap() {
         let file = file.unwrap().path();
-        // The name of a file that breaks something stands above its panic.
+        // The name of a file that fails is printed before its panic.
         println!("{}", file.display());
         holds(&fs::read(file).unwrap());
         count += 1;

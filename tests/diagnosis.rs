@@ -1,6 +1,6 @@
-//! The diagnosis argues openly, refuses what cannot be, and knows when it does not know.
+//! The diagnosis gives its reasons, refuses impossible input, and says when the readings are not enough.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 #[path = "shared/van.rs"]
 mod van;
@@ -92,7 +92,7 @@ fn faults_that_the_system_cannot_have_are_not_named() {
 }
 
 #[test]
-fn a_reading_that_was_not_taken_argues_nothing() {
+fn a_reading_that_was_not_taken_gives_no_reason() {
     let without = with(van(Surroundings::SEA_LEVEL), psig(70.0, 125.0), None);
     let without = judge(&without, &Settings::default()).unwrap();
     let settings = Settings::default();
@@ -186,7 +186,7 @@ fn two_faults_at_once_are_seen_when_none_fits_alone() {
     assert_eq!(answer.verdict.kind, VerdictKind::CannotTell);
     assert_eq!(*answer.verdict.faults, pair.faults);
     assert_eq!(judged(&worn()).two_faults, None);
-    // Clutch cycles, of which the bands of this compressor know nothing, take nothing away from any pair.
+    // Clutch cycles, for which there is no band with this compressor, do not lower the probability of the pair.
     case.system.compressor = Compressor::Electric;
     let without = judged(&case).two_faults.unwrap();
     case.readings.clutch_cycles = Some(Reading::counted(Frequency::from_hz(0.05)));
@@ -208,7 +208,7 @@ fn three_causes_of_a_high_high_side_cannot_be_told_apart_by_pressures() {
         case.readings.liquid_line = Some(Reading::temperature(celsius(c), Thermometer::ClampThermistor));
         judged(&case).faults
     };
-    // At an unknown engine speed sound systems reach as far.
+    // At an unknown engine speed sound systems reach such a high side too, so that no fault is left out.
     let first = with_line(67.5).iter().map(|f| f.fault).find(|f| *f != Fault::NoFault);
     assert_eq!(first, Some(Fault::CondenserAirflowLoss));
 }
@@ -251,9 +251,9 @@ fn priors_are_the_users_own() {
     );
 }
 
-/// The same odds, and what is said of them follows what a wrong answer costs.
+/// The odds stay the same; the verdict depends on the cost of a wrong answer.
 #[test]
-fn the_dearer_a_wrong_answer_the_surer_it_has_to_be() {
+fn a_verdict_needs_more_certainty_where_a_wrong_one_costs_more() {
     let case = worn();
     let p = judged(&case).faults[0].probability;
     let kind = |stakes: Stakes| {
@@ -269,7 +269,7 @@ fn the_dearer_a_wrong_answer_the_surer_it_has_to_be() {
     };
     assert_eq!(kind(naming(0.999 * even)), VerdictKind::NamedFault);
     assert_eq!(kind(naming(1.001 * even)), VerdictKind::CannotTell);
-    // Where a missed fault costs more than looking on, fewer systems are called sound.
+    // Where a missed fault costs more than another look, fewer systems are called sound.
     let sound = sound_at_sea_level();
     let careful = Settings::default()
         .with_stakes(&Stakes {
@@ -280,7 +280,7 @@ fn the_dearer_a_wrong_answer_the_surer_it_has_to_be() {
         .unwrap();
     assert_eq!(judged(&sound).verdict.kind, VerdictKind::Healthy);
     assert_ne!(diagnose(&sound, &careful).unwrap().verdict.kind, VerdictKind::Healthy);
-    // Looking is free: nothing is said that is not certain. Nothing that is wrong costs more: anything may be said.
+    // Where another look is free, only a certain verdict is given; where it costs more than any wrong answer, any verdict.
     let free = Settings::default()
         .with_stakes(&Stakes {
             look: 0.0,
@@ -315,7 +315,7 @@ fn checks_are_worth_what_they_save_and_each_outcome_is_told() {
         let total: f64 = check.outcomes.iter().map(|outcome| outcome.probability).sum();
         assert!((total - 1.0).abs() < 1e-9, "{}: {total}", check.check);
     }
-    // Whoever is sure does not look further: a free-spinning hub leaves little to save.
+    // With a free-spinning hub the fault is nearly certain, and a further check saves less.
     let mut certain = worn();
     certain.observations = certain
         .observations
@@ -385,7 +385,7 @@ fn a_system_that_has_just_started_is_judged_more_mildly() {
     case.conditions.running_for = Some(TimeSpan::from_seconds(60.0));
     let early = judged(&case);
     let milder = early.probability_of(&[Fault::NoFault]);
-    // Early a warm vent says little of either, faulty or sound.
+    // Soon after the start a sound system has a warm vent too.
     assert!(milder > settled, "{milder} {settled}");
     assert!(early.quality.contains(&QualityNote::NotSettled));
 }

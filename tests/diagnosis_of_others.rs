@@ -1,5 +1,5 @@
-//! Refrigerants whose faults are those of R-134a about a sound model of their own, and conditions beyond those of the fit: judged,
-//! and refused by name where no source speaks.
+//! Refrigerants with a sound model of their own and the fault effects of R-134a, and conditions outside the fit: they are judged,
+//! or refused by name where no source covers them.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
@@ -29,8 +29,8 @@ fn judged(rng: &mut ChaCha8Rng, refrigerant: Refrigerant, fault: FaultSeverity) 
     judged_in_a_workshop(rng, (system, class), None, fault)
 }
 
-/// Of the sound ones few are called faulty, and a gross fault is among the first three names of most: R-152a boils and condenses
-/// at nearly the pressures of R-134a, and its faults move it as they do R-134a.
+/// Few sound systems are called faulty, and a gross fault is mostly among the first three names: R-152a boils and condenses at
+/// nearly the pressures of R-134a, and its readings move with a fault as those of R-134a do.
 #[test]
 fn r152a_is_judged_beside_r134a() {
     assert_judged(Refrigerant::R152a);
@@ -70,7 +70,7 @@ fn assert_judged(refrigerant: Refrigerant) {
             named += u32::from(answer.faults.iter().take(3).any(|ranked| ranked.fault == fault));
         }
         println!("{refrigerant}, {fault}: {named} of {seen} among the first three");
-        // An R-407C system without condenser air stands at its high-pressure cut-out, not far above where sound ones run.
+        // An R-407C system without condenser air runs at its high-pressure cut-out, which is not far above sound high sides.
         let cut_out = refrigerant == Refrigerant::R407C && fault == Fault::CondenserAirflowLoss;
         let least = if cut_out { 0.2 } else { least };
         assert!(
@@ -80,7 +80,7 @@ fn assert_judged(refrigerant: Refrigerant) {
     }
 }
 
-/// A charge of R-134a with a third of something else seldom passes for sound, and a wrong refrigerant is thought of.
+/// A charge of R-134a with a third of another refrigerant is seldom called sound, and a wrong refrigerant is among the first names.
 #[test]
 #[ignore = "not met: among makes that differ as much, half of the charges with R-22 or R-12 read like sound ones"]
 fn contaminated_charges_are_noticed() {
@@ -130,9 +130,9 @@ fn contaminated_charges_are_noticed() {
     }
 }
 
-/// R-152a burns (A2): whatever opens the circuit says so.
+/// R-152a is flammable (class A2), and the answer carries that caution.
 #[test]
-fn r152a_comes_with_the_caution_of_what_burns() {
+fn r152a_comes_with_the_caution_of_a_flammable_refrigerant() {
     let mut rng = ChaCha8Rng::seed_from_u64(7);
     let (_, answer) = judged(
         &mut rng,
@@ -144,9 +144,9 @@ fn r152a_comes_with_the_caution_of_what_burns() {
     assert!(!answer.cautions.contains(&Caution::CarbonDioxide));
 }
 
-/// The vehicles of the fit stood between the sea and 4,100 m and ran at 600 to 3,000 rpm.
+/// The vehicles of the fit are at altitudes from 0 to 4,100 m and run at 600 to 3,000 rpm.
 #[test]
-fn what_lies_beyond_the_vehicles_of_the_fit_is_said() {
+fn conditions_outside_the_fit_are_noted() {
     let beyond = |altitude_m: f64, engine_speed_hz: f64| {
         let conditions = Conditions {
             engine_speed: Some(RotationalSpeed::from_hz(engine_speed_hz)),
@@ -169,9 +169,9 @@ fn what_lies_beyond_the_vehicles_of_the_fit_is_said() {
     }
 }
 
-/// Behind the condenser outlet an internal heat exchanger may stand, in most R-1234yf systems with a valve and in every one with
-/// read there, little subcooling is no sign of low charge, as it is in the liquid line. With an orifice tube and another
-/// refrigerant the two are one line.
+/// Behind the condenser outlet there may be an internal heat exchanger: in most R-1234yf systems with a valve and in every R-744
+/// system. Little subcooling at the outlet is then no sign of low charge, while little subcooling in the liquid line is. With an
+/// orifice tube and another refrigerant both are the same line.
 #[test]
 fn the_condenser_outlet_tells_less_than_the_liquid_line() {
     let lacks_charge = |refrigerant, expansion, compressor, at_outlet: bool| {

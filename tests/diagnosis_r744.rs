@@ -24,14 +24,14 @@ fn with(refrigerant: Refrigerant, rng: &mut ChaCha8Rng, fault: Fault, severity: 
         Expansion::ALL[rng.random_range(0..2)],
         Compressor::ALL[rng.random_range(least..4)],
     );
-    // Few buses come to a shop, and the bands know it.
+    // Few buses come to a shop, and the bands are weighted accordingly.
     let class = VehicleClass::ALL[rng.random_range(0..4)];
     let fault = FaultSeverity::new(fault, severity);
     judged_in_a_workshop(rng, (system, class), Some(AirSource::Fresh), fault)
 }
 
-/// R-744 is judged by an atlas of its own, above the critical pressure as below: sound systems are seldom accused, of those that
-/// have lost three fifths of their charge most are told, and odds, reasons, plan and cautions are those of any other.
+/// R-744 is judged by an atlas of its own, above and below the critical pressure: sound systems are seldom called faulty, most of
+/// those that have lost three fifths of their charge are recognised, and answer and plan have all their parts.
 #[test]
 fn r744_is_judged_by_an_atlas_of_its_own() {
     let mut rng = ChaCha8Rng::seed_from_u64(744);
@@ -77,7 +77,7 @@ fn r744_is_judged_by_an_atlas_of_its_own() {
     }
 }
 
-/// Its plan starts from what the readings have told: what is sure is repaired, and nothing looked for first.
+/// The plan starts from the odds of the readings: a nearly certain fault is repaired without a check first.
 #[test]
 fn a_plan_for_r744_starts_from_its_odds() {
     let mut rng = ChaCha8Rng::seed_from_u64(745);
@@ -94,8 +94,7 @@ fn a_plan_for_r744_starts_from_its_odds() {
     }
 }
 
-/// Near its critical temperature the pressure of a sound R-744 system at rest is not that of saturation, and tells nothing of it
-/// here.
+/// Near the critical temperature the pressure of a sound R-744 system at rest is not the saturation pressure, and is not judged.
 #[test]
 fn r744_at_rest_is_judged_only_where_liquid_is_left() {
     let at = |ambient_c: f64, psig: f64| {

@@ -1,6 +1,7 @@
-//! Everything public in Rust is had from C and from Python, or the table says why not; and whatever they have stands there.
+//! Every public function of Rust is available from C and Python, or `tables/doors.csv` says why not; every function of C and
+//! Python is in that table.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use std::collections::BTreeSet;
 use std::fs;
@@ -57,7 +58,7 @@ fn after<'a>(line: &'a str, starts: &[&str]) -> Option<&'a str> {
     Some(&rest[..end]).filter(|word| !word.is_empty())
 }
 
-/// The type whose methods begin at a line: what stands behind `impl`, and behind `for` where there is one.
+/// The type whose methods begin at a line: the one behind `for`, or else the one behind `impl`.
 fn implementing(line: &str) -> Option<&str> {
     let mut rest = line.strip_prefix("impl")?;
     if rest.starts_with('<') {
@@ -115,7 +116,7 @@ fn covers(row: &Row, function: &str) -> bool {
 }
 
 #[test]
-fn every_public_function_stands_in_the_table() {
+fn every_public_function_is_in_the_table() {
     let (functions, rows) = (public_functions(), table());
     let none: Vec<&String> = functions
         .iter()
@@ -163,11 +164,11 @@ fn the_header_has_what_the_table_says_and_no_more() {
     let mut count = 0;
     for function in functions {
         count += 1;
-        // Those of the vocabulary, of arrays of states, and of the library itself have no single one in Rust.
+        // Functions of the vocabulary, of arrays of states, and of the library itself have no single counterpart in Rust.
         let is_own = function.ends_with("_name") || ["coldloop_version", "coldloop_refrigerants"].contains(&function);
         assert!(
             is_own || told.contains(function),
-            "{function} of the header stands nowhere in tables/doors.csv"
+            "{function} of the header is not in tables/doors.csv"
         );
     }
     assert!(count > 80, "{count}");
@@ -182,7 +183,7 @@ fn the_package_has_what_the_table_says_and_no_more() {
         .find(|(path, _)| path.ends_with("__init__.py"))
         .unwrap()
         .1;
-    // What `import *` brings stands in quotes, one in a line; what it leaves out is imported by another name.
+    // The names of `__all__` are in quotes, one in a line; other names are imported under another name.
     let exported: BTreeSet<&str> = init
         .lines()
         .filter_map(|line| match line.strip_prefix("from ") {
@@ -207,9 +208,6 @@ fn the_package_has_what_the_table_says_and_no_more() {
         let is_own =
             name.ends_with("Error") || ["__version__", "refrigerants", "quantities", "column_names"].contains(&name);
         let is_told = told.iter().any(|told| told.split('.').next() == Some(name));
-        assert!(
-            is_own || is_told,
-            "{name} of the package stands nowhere in tables/doors.csv"
-        );
+        assert!(is_own || is_told, "{name} of the package is not in tables/doors.csv");
     }
 }

@@ -1,7 +1,7 @@
-//! What was weighed, pressed, evacuated and searched for leaks counts in the diagnosis and in the proof of the repair, so that what is
-//! told never contradicts it.
+//! Weighing, pressure test, evacuation and leak search count in the diagnosis and in the proof of the repair, so that the answer never
+//! contradicts them.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::intake::{self, Judgements, Visit};
 use coldloop::{
@@ -103,7 +103,7 @@ fn finding(all: &Judgements) -> RepairFinding {
     all.repair.as_ref().unwrap().finding
 }
 
-/// 300 of 650 g recovered: whatever else the readings look like, undercharge leads, and is named or told beside what they look like.
+/// With 300 of 650 g recovered undercharge is part of the verdict and has a probability above 0.7, whatever the readings are.
 #[test]
 fn half_a_charge_recovered_is_an_undercharge() {
     let mut raised = 0;
@@ -132,7 +132,7 @@ fn half_a_charge_recovered_is_an_undercharge() {
     assert!(raised >= 6, "{raised}");
 }
 
-/// What came out lies near the label by its weight, 657 ± 40 g: a tenth, from which on it is a fault, is not missing.
+/// The mass that was in the circuit is near the label, 657 ± 40 g: less than the tenth is missing from which on it is a fault.
 #[test]
 fn a_charge_near_the_label_speaks_against_an_undercharge() {
     let odds = |done: &str| {
@@ -141,7 +141,7 @@ fn a_charge_near_the_label_speaks_against_an_undercharge() {
     };
     let (unweighed, weighed) = (odds(""), odds("[charge]\nrecovered = \"640 g\"\n"));
     assert!(unweighed > 0.7 && weighed < 0.4, "{unweighed} {weighed}");
-    // 590 g and what stayed behind may be short by a tenth or not: that it is short is left open.
+    // With 590 g recovered and the rest left behind a tenth may be missing or not, so that the question stays open.
     let open = visit(&came_in(SHORT, "[charge]\nrecovered = \"590 g\"\n"));
     let answer = |question| open.case.observations.answer(question);
     assert_eq!(answer(Observation::RecoveredBelowLabel), None);
@@ -149,7 +149,7 @@ fn a_charge_near_the_label_speaks_against_an_undercharge() {
     assert!(odds("[charge]\nrecovered = \"590 g\"\n") >= unweighed);
 }
 
-/// "Surely less than the label" never stands beside "sound".
+/// A charge that is surely off the label is never told together with "sound".
 #[test]
 fn a_charge_surely_off_the_label_is_never_called_sound() {
     let sound = visit(&came_in(SOUND, "")).diagnose().unwrap();
@@ -179,7 +179,7 @@ fn a_charge_surely_off_the_label_is_never_called_sound() {
     }
 }
 
-/// "Air comes in", or a leak that was found otherwise, never stands beside "proven".
+/// A leak, whether by a vacuum that rises or found otherwise, is never told together with "proven".
 #[test]
 fn a_leak_that_was_found_leaves_no_repair_proven() {
     let done = format!("{TIGHT}{FILLED}");
@@ -223,8 +223,8 @@ fn a_leak_that_was_found_leaves_no_repair_proven() {
     assert_eq!((finding(&all), all.leak_found), (RepairFinding::Proven, Some(false)));
 }
 
-/// Three readings leave a leak repair at "better"; the label's charge weighed in, a tight test and a held vacuum prove it. They do
-/// little for a fault of which they do not speak.
+/// Three readings leave a leak repair at "better"; the label's charge weighed in, a tight test and a held vacuum prove it. They hardly
+/// raise the odds of another repair.
 #[test]
 fn weighed_and_tight_proves_a_leak_repair_and_no_compressor() {
     let set_right = |before: [&str; 3], done: &str| {
@@ -254,7 +254,7 @@ fn weighed_and_tight_proves_a_leak_repair_and_no_compressor() {
 
 /// A leak raises the odds of an undercharge before and after; that none is found after says nothing of before.
 #[test]
-fn what_was_found_speaks_of_the_time_of_which_it_tells() {
+fn a_leak_test_counts_at_the_time_that_it_tells_about() {
     let lost = TIGHT.replace("end = \"10 bar gauge\"", "end = \"8 bar gauge\"");
     let of = |done: &str| {
         let visit = visit(&came_in(SHORT, done));
@@ -264,7 +264,7 @@ fn what_was_found_speaks_of_the_time_of_which_it_tells() {
     let (unknown, leaks, tight) = (of(""), of(&lost), of(TIGHT));
     assert_eq!((unknown.0, leaks.0, tight.0), (None, Some(false), None));
     assert!(leaks.1 > unknown.1 && tight.1 == unknown.1);
-    // By hand each is an answer like any other.
+    // Each of them can also be given by hand, as any other answer.
     for (question, yes) in [
         ("dye_glows", 1.0),
         ("detector_alarms", 1.0),

@@ -1,6 +1,6 @@
 //! The bands of sound systems, over weather, altitude, refrigerants and a vehicle's own table.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 #[path = "shared/van.rs"]
 mod van;

@@ -1,6 +1,6 @@
 //! The drawn atlas of faults says what the tables say, and can be read.
 
-#![allow(clippy::unwrap_used, clippy::panic)] // a test ends that way
+#![allow(clippy::unwrap_used, clippy::panic)] // tests fail by panicking
 
 #[path = "../examples/fault_atlas/drawing.rs"]
 mod drawing;
@@ -53,7 +53,7 @@ fn table_of(path: &str) -> Vec<Row> {
     reader.deserialize().collect::<Result<_, _>>().unwrap()
 }
 
-/// The figures of the printed line of a fault whose severity begins like this: shift and spread, figure by figure.
+/// Shift and spread of each figure in the printed line of a fault whose severity begins with `severity`.
 fn printed(text: &str, fault: &str, source: &str, severity: &str) -> Vec<[f64; 2]> {
     let found = |line: &&str| {
         line.starts_with(&format!("{fault:28} {source:21}")) && line[51..].trim_start().starts_with(severity)
@@ -88,7 +88,7 @@ fn by_hand(rows: &[&Row], scale: &[&Row]) -> Vec<[f64; 2]> {
             .map(|(name, term_now)| term(name) * term_now)
             .sum()
     };
-    // Of a lower triangle the row of the feature that comes later has the entry.
+    // The table holds the lower triangle: the entry is in the row of the later feature.
     let entry = |one: &str, other: &str| {
         let at = |name: &str, column: &str| {
             scale
@@ -378,9 +378,9 @@ fn no_two_words_of_a_drawing_overlap() {
     }
 }
 
-/// What was measured stands beside the shifts: on the pages of the system that was measured, each with its source at the foot.
+/// Measured changes are drawn beside the shifts on the pages of the system that was measured, each with its source at the foot.
 #[test]
-fn measured_changes_stand_where_they_speak() {
+fn measured_changes_are_on_the_pages_of_their_system() {
     let facts = measured::facts(Path::new("tables/evidence/effects.csv")).unwrap();
     let page = |refrigerant, expansion, compressor| {
         let system = System::new(refrigerant, expansion, compressor);
@@ -402,8 +402,8 @@ fn measured_changes_stand_where_they_speak() {
     }
 }
 
-/// The pressure-temperature chart of R-12 (130 °F at 181.0 psig, 140 °F at 206.6 psig: the trade's figures, from memory) makes 3.9 K
-/// of the 18 psi by which a slow fan raised 190 psig.
+/// A slow fan raised 190 psig by 18 psi, which is 3.9 K by the pressure-temperature chart of R-12 (130 °F at 181.0 psig, 140 °F at
+/// 206.6 psig: the trade's figures, from memory).
 #[test]
 fn a_change_of_pressure_is_one_of_saturation_temperature() {
     let facts = measured::facts(Path::new("tables/evidence/effects.csv")).unwrap();
@@ -416,7 +416,7 @@ fn a_change_of_pressure_is_one_of_saturation_temperature() {
         .find(|fact| fact.figure == coldloop::Feature::HighSide)
         .unwrap();
     let Some(measured::Mark::Ends([low, high])) = high_side.mark(&page) else {
-        panic!("it speaks of a valve");
+        panic!("the slow fan has no mark on the page of a valve");
     };
     assert!(low == high && (low - 3.9).abs() < 0.6, "{low}");
 }

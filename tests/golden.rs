@@ -2,7 +2,7 @@
 //!
 //! `COLDLOOP_WRITE_GOLDEN=1 cargo test --test golden` writes the file again, after a change that is meant to move bits.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::saturation::{self, State};
 use coldloop::units::in_kelvins;

@@ -1,9 +1,9 @@
-//! What a held vacuum is told to be, over traces whose cause is known.
+//! The findings of a vacuum hold over traces whose cause is known.
 //!
-//! Each trace is gas that leaves oil and rubber, water that dries, a leak, and a gauge that scatters; what it is told to be
-//! stands beside what it is.
+//! Each trace adds gas that leaves oil and rubber, water that dries, a leak, and the scatter of a gauge; the finding is
+//! compared with the cause.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::HoldFinding;
 use coldloop::air::water_saturation_pressure_pa;
@@ -83,7 +83,7 @@ fn a_falling_pressure_is_a_pump_that_still_pulls() {
 }
 
 #[test]
-fn a_pressure_that_holds_where_no_dry_circuit_stands_is_not_deep_enough() {
+fn a_steady_pressure_above_the_limit_of_a_dry_circuit_is_not_deep_enough() {
     assert_eq!(finding(&EVERY_FOUR, |_| 18_000.0), HoldFinding::NotDeep);
     // The limit of a dry circuit is 1,000 micron; 2 % of that cannot be told apart from it.
     assert_eq!(finding(&EVERY_FOUR, |_| 0.95 * DRY.microns()), HoldFinding::Tight);
@@ -199,7 +199,7 @@ fn moisture_settles_above_what_a_gauge_may_be_off() {
     assert_eq!(settles_at(1.12 * dry), HoldFinding::Moisture);
 }
 
-/// A jump is none of the shapes: somebody touched a valve.
+/// A jump fits none of the shapes: somebody moved a valve.
 #[test]
 fn what_fits_no_shape_is_not_named() {
     let jump = |t: f64| if t > 12.0 { 900.0 } else { 400.0 };

@@ -1,6 +1,6 @@
 //! Thermodynamic identities, for every refrigerant, each with the error it may have.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::inner::eos::Isotherm;
 use coldloop::saturation::{self, Pure, Response, State};

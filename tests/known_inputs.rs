@@ -1,6 +1,6 @@
-//! What is known of a system and its fan moves what is expected of it, judged on makes that no fit has seen.
+//! Known facts of a system and its fan move the expected bands as they move vehicles of makes that no fit has used.
 //!
-//! Source of every size here: paired draws of the vehicle model, each vehicle as it comes and with what is told of it.
+//! Source of every size here: paired draws of the vehicle model, each vehicle as it is drawn and with the known fact.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
@@ -56,7 +56,7 @@ fn width(system: &System, conditions: &Conditions, feature: Feature) -> f64 {
     band.high_80 - band.low_80
 }
 
-/// Both sides of a vehicle of a make that no fit has seen, as noted with faultless instruments, K; `two` evaporators or as it comes.
+/// Both sides of a vehicle of a make that no fit has seen, as noted with faultless instruments, K; with `two` evaporators or as drawn.
 fn sides(
     system: System,
     conditions: &Conditions,
@@ -85,8 +85,8 @@ fn sides(
     Some([at(FeatureVector::LOW_SIDE)?, at(FeatureVector::HIGH_SIDE)?])
 }
 
-/// Slow fan and fast: the medians move as other vehicles do, within 2 K (three standard errors of the mean of so many) and a quarter of
-/// their move (altitude, and commands between those of the table). Driving, they are nearer than if nothing moved, or within 1.5 K.
+/// Slow and fast fan: the medians move as the drawn vehicles do, within 2 K (three standard errors of the mean) plus a quarter of the
+/// move (altitude, and commands between those of the table). In a driving vehicle they are nearer than unmoved medians, or within 1.5 K.
 #[test]
 fn a_fan_command_moves_the_sides_as_it_moves_vehicles() {
     let mut rng = ChaCha8Rng::seed_from_u64(31);
@@ -142,7 +142,8 @@ fn a_fan_command_moves_the_sides_as_it_moves_vehicles() {
     assert!(wrong.is_empty(), "{wrong:#?}");
 }
 
-/// Published and physical: the slower the fan, the higher the high side; a fan at full speed varies less than one nobody knows.
+/// The slower the fan, the higher the high side (published, and physics); with a fan at full speed the band is narrower than with an
+/// unknown one.
 #[test]
 fn a_slower_fan_raises_the_high_side() {
     for system in SoundModel::systems().filter(|system| system.refrigerant != Refrigerant::R744) {
@@ -153,7 +154,7 @@ fn a_slower_fan_raises_the_high_side() {
                 high.is_sorted() && high[4] > high[0] + 5.0,
                 "{system:?} {ambient_c}: {high:?}"
             );
-            // In more doubt: the sources overlap more, and the median of their mixture moves a little.
+            // At a lower command the bands are wider: the sources overlap more, and the median of their mixture moves a little.
             assert!((at(0.1) - at(0.25)).abs() < 1.0);
         }
         let cool = day(20.0);
@@ -179,7 +180,7 @@ fn a_second_evaporator_raises_low_side_and_vent() {
     }
 }
 
-/// The drop of pressure along a line stands between its two ends: 1 to 2 K at most.
+/// Two ports of one side differ by the pressure drop of the line between them: 1 to 2 K at most.
 #[test]
 fn a_port_moves_its_side_alone() {
     for expansion in Expansion::ALL {
@@ -207,10 +208,11 @@ fn a_port_moves_its_side_alone() {
 /// Standard error of a share near 0.8 of 400 vehicles.
 const SAMPLING: f64 = 0.02;
 
-/// Of vehicles of other makes with the fan commanded or with two evaporators, the 80 % band of the high side that knows it is nearer to its
-/// share than the one that does not, as far as 400 vehicles tell. That of the low side holds more than its share with and without: sources disagree by 2.7 K there.
+/// Vehicles of other makes with a commanded fan or two evaporators: the share of high sides in the 80 % band is nearer to 80 % with the
+/// known fact than without it, within the sampling error of 400 vehicles. The band of the low side holds more than 80 % in both cases,
+/// because the sources disagree by 2.7 K there.
 #[test]
-fn bands_that_know_hold_on_other_makes() {
+fn bands_with_known_facts_hold_on_other_makes() {
     let mut rng = ChaCha8Rng::seed_from_u64(77);
     let mut wrong = Vec::new();
     for (name, command, two) in [
@@ -271,7 +273,7 @@ fn bands_that_know_hold_on_other_makes() {
     assert!(wrong.is_empty(), "{wrong:#?}");
 }
 
-/// Nothing was drawn of R-744: what is known of it changes nothing.
+/// No paired draws exist for R-744, so that known facts change nothing there.
 #[test]
 fn what_is_known_of_r744_changes_nothing() {
     let any = System::new(Refrigerant::R744, Expansion::Txv, Compressor::Electric);

@@ -3,7 +3,7 @@
 //! The sources are read as text; comments and the contents of strings are blanked first, so that prose may name
 //! anything.
 
-#![allow(clippy::panic)] // a test ends that way
+#![allow(clippy::panic)] // tests fail by panicking
 
 mod rooms;
 
@@ -45,7 +45,7 @@ fn rooms_name_only_rooms_below_them() {
             continue;
         }
         let Some(floor) = floor(&room) else {
-            wrong.push(format!("{}: the room {room} is not in the picture", source.path));
+            wrong.push(format!("{}: the room {room} is on no floor", source.path));
             continue;
         };
         for (line, name) in source.rooms_named() {
@@ -130,17 +130,20 @@ fn rooms_of_the_vehicle_name_only_rooms_below_them() {
     }
     for source in &every {
         if let Some(room) = room(&source.path).filter(|room| floor(room).is_none()) {
-            wrong.push(format!("{}: the room {room} is not in the picture", source.path));
+            wrong.push(format!("{}: the room {room} is on no floor", source.path));
         }
     }
     assert_none(&wrong);
 }
 
 #[test]
-fn every_room_is_a_folder_or_a_file_named_in_the_picture() {
+fn every_room_in_floors_is_a_folder_or_a_file() {
     let rooms: Vec<String> = sources("src").iter().map(Source::room).collect();
     for room in ["names", "error", "range", "units", "circuit", "vehicle"] {
-        assert!(rooms.iter().any(|r| r == room), "{room} has gone; the picture is stale");
+        assert!(
+            rooms.iter().any(|r| r == room),
+            "{room} is in FLOORS and is no folder or file"
+        );
     }
 }
 
@@ -233,7 +236,7 @@ fn floor(room: &str) -> Option<usize> {
     FLOORS.iter().position(|rooms| rooms.contains(&room))
 }
 
-/// Where `word` stands in code, in the files that are not allowed to have it.
+/// Where `word` occurs in code, in the files that are not allowed to have it.
 fn places(sources: &[Source], word: &str, allowed: impl Fn(&Source) -> bool) -> Vec<String> {
     let mut found = Vec::new();
     for source in sources.iter().filter(|source| !allowed(source)) {

@@ -1,6 +1,6 @@
 //! What is left of a charge that leaks, against the same leak in small steps by another way, and against what is known.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::inner::mixture::{self, Fixed, LeakPhase, Leaked, MOST_COMPONENTS, Mixture, Side, Split};
 use coldloop::{ErrorKind, Quantity, Refrigerant};
@@ -79,7 +79,7 @@ fn in_small_steps(parts: &[(Refrigerant, f64)], rho_kg_m3: f64, lost: f64, steps
 #[test]
 fn a_leak_is_what_many_small_steps_come_to() {
     let found = leaked(&R407C, 300.0, LeakPhase::Vapour, 0.4);
-    // A plain step errs by its square: twice as many halve what is wrong with all, and the difference takes it away.
+    // The error of one plain step is of second order: twice as many steps halve the total error, and extrapolation removes it.
     let [coarse, fine] = [50, 100].map(|steps| in_small_steps(&R407C, 300.0, 0.4, steps));
     for i in 0..R407C.len() {
         let limit = 2.0 * fine[i] - coarse[i];

@@ -62,7 +62,7 @@ fn the_update_is_that_of_the_conjugate_distributions() {
         (8.0 * q + 5.0) / 14.0,
         max_relative = 1e-12
     );
-    // Nobody looked for oil on the sound ones, nor for anything else on any.
+    // Oil was not looked for on the sound ones, and nothing else on any case.
     let untouched = shop.looks.with(OIL, Fault::Undercharge, q);
     assert_eq!(untouched, tables.looks);
 }
@@ -190,7 +190,7 @@ fn what_no_vehicle_could_have_keeps_its_prior() {
     assert_eq!((counts.cases(Some(rival)), counts.unable(rival)), (1, 500));
 }
 
-/// Thirty cases of a fault that the tables hold for rare do lead: what is held back of few counts of many.
+/// 100,000 cases of a fault with a small prior give it nearly all of the probability: many counts are not shrunk as few are.
 #[test]
 fn many_cases_of_a_rare_fault_count_in_full() {
     let rare = Settings::default().with_prior(Fault::WornCompressor, 1e-3);

@@ -1,4 +1,4 @@
-//! The recorder of logs: what it finds in traces whose answer is known, what it refuses, and that order, rate and splits do not matter.
+//! The recorder of logs: its findings in traces with a known answer, its refusals, and that order, rate and splits do not matter.
 
 #![allow(clippy::unwrap_used)]
 
@@ -289,7 +289,7 @@ fn a_stuck_sensor_is_told_from_one_that_stands_still() {
     });
     let summary = of(&stuck);
     assert!(summary.notes.of(LogNote::Stuck) > 300);
-    // Whole degrees stand still most of the time.
+    // A sensor of whole degrees repeats its value most of the time.
     let whole = every(1.0, 600.0, |t| {
         let sample = settling(t, 60.0, 1_500.0);
         sample.with(Channel::Vent, sample.value(Channel::Vent).unwrap().round())
@@ -334,7 +334,7 @@ fn below_half_a_sample_a_second_only_means_are_told() {
     );
 }
 
-/// Two means are the same within what they are worth.
+/// Whether two means are the same within their uncertainty.
 fn same(one: Estimate, other: Estimate) -> bool {
     let apart = (one.value - other.value).abs();
     apart <= 3.0 * one.standard_uncertainty.hypot(other.standard_uncertainty) + 1e-4 * one.value.abs()

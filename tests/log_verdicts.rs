@@ -111,7 +111,7 @@ fn the_sweeper_is_judged_at_idle_and_at_speed_together() {
 }
 
 #[test]
-fn a_sensor_that_drops_out_takes_its_verdict_from_what_it_read() {
+fn a_log_with_a_sensor_that_drops_out_is_judged_by_its_valid_samples() {
     let (summary, judgement) = of_the_garage("sensor-drops-out");
     assert!(summary.notes.of(LogNote::Dropout) > 100 && summary.notes.of(LogNote::Spike) > 4);
     assert_eq!(judgement.verdict().kind, VerdictKind::Healthy);

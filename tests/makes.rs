@@ -1,4 +1,4 @@
-//! Makes: drawn again they are the same, their vehicles share what a make fixes, and others differ from them.
+//! Makes: each is drawn the same again, its vehicles share what a make fixes, and other makes differ from it.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
@@ -95,7 +95,7 @@ fn two_makes_differ() {
     assert!(alone > 45, "{alone}");
 }
 
-/// Every switch stands in each of its positions among the sixty makes, about as often as the table says.
+/// Every switch has each of its positions among the sixty makes, about as often as the table says.
 #[test]
 fn the_sixty_makes_have_every_switch_in_every_position() {
     let part = |has: &dyn Fn(&Make) -> bool| all().filter(|make| has(make)).count() as f64 / 60.0;
@@ -232,9 +232,9 @@ fn numbers_outside_0_to_1_are_refused() {
     );
 }
 
-/// With a spread of nothing the parts of all makes are alike: only the switches are left.
+/// With a spread of 0 the parts of all makes are the same, and makes differ by their switches only.
 #[test]
-fn a_spread_of_nothing_leaves_the_switches() {
+fn a_spread_of_zero_leaves_the_switches() {
     let parts = |number| {
         let mut population = cars(Make::numbered(number), Expansion::OrificeTube);
         population.spread = 0.0;
@@ -278,7 +278,7 @@ fn a_make_wears_and_sticks_in_its_own_way() {
     );
 }
 
-/// A needle that swings is noted as its habit has it; one that stands still is noted as it stands.
+/// A needle that swings is noted as its habit has it; one that does not move is noted as it is.
 #[test]
 fn a_swinging_needle_is_noted_by_habit() {
     let system = System::new(Refrigerant::R134a, Expansion::OrificeTube, Compressor::FixedClutch);
@@ -346,14 +346,14 @@ fn a_vent_read_on_the_road_leaves_the_gauges_at_a_standstill() {
             in_kelvins(noted.vent),
             in_kelvins(truth.vent)
         );
-        // Who drives already is read there.
+        // A vehicle that is driving already is read as it drives.
         let there = Conditions {
             vehicle_speed: Some(Speed::from_m_s(20.0)),
             ..standing
         };
         assert_eq!(habits.vent_conditions(&car, &there), there);
     }
-    // An engine at rest is not taken on the road.
+    // A vehicle whose engine is off is not driven.
     let belt = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     let rest = Conditions {
         engine_speed: Some(RotationalSpeed::from_hz(0.0)),

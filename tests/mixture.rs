@@ -1,6 +1,6 @@
 //! The mixture model against printed values and against itself.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::inner::mixture::{self, Component, Fixed, MOST_COMPONENTS, Mixture, Side, Split};
 use coldloop::inner::numerics::GAS_J_MOL_K;
@@ -104,7 +104,8 @@ fn a_component_that_stands_twice_is_refused() {
     assert!(Mixture::<f64>::new(&[]).is_err());
 }
 
-/// What the points may differ; the peer carries the reducing density of R-32 to eight digits, 3e-9 off, and points follow.
+/// Allowed relative difference of the points; the other program rounds the reducing density of R-32 to eight digits, 3e-9 off,
+/// and its points are off as much.
 fn allowed(fluids: &str) -> f64 {
     if fluids.split(' ').any(|fluid| fluid == "R-32") {
         3e-9

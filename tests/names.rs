@@ -1,7 +1,7 @@
 //! Names that the trade uses lead to the designations of the vocabulary.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::{ErrorKind, Refrigerant, intake};
 

@@ -142,7 +142,7 @@ fn the_order_of_the_trade_is_kept() {
     let charge = [Fault::Undercharge, Fault::Overcharge];
     let gauges = [Check::ReadLowSide, Check::ReadHighSide];
     let (mut weighed, mut bare, mut driven) = (0, 0, 0);
-    // Prices at which nothing but the order holds back from driving and weighing.
+    // Driving and weighing cost next to nothing, so that only the order of the trade puts them later.
     let nearly_free = Cost {
         minutes: 0.01,
         money: 0.0,
@@ -225,7 +225,7 @@ fn what_is_ruled_out_is_not_repaired() {
     assert!(changed > 5, "{changed}");
 }
 
-/// The vehicle's own transducer is held against the gauge where only one of the two was read, and nowhere else.
+/// Comparing the vehicle's own transducer with the gauge is a step only where one of the two was not read.
 #[test]
 fn a_transducer_is_compared_once() {
     let settings = Settings::default();

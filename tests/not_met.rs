@@ -1,9 +1,9 @@
-//! What the trade knows, or the library once kept, and does not keep now: each claim with its own limit, to be won back.
+//! Facts of the trade, or claims that the library met earlier, which it does not meet now: each with its own limit.
 //!
 //! `cargo test --test not_met -- --ignored` shows how far each is off. Other files hold weaker limits of some of these, so that
-//! nothing slips further. Unless a source is named, each figure is common practice, no source.
+//! nothing gets worse. Unless a source is named, each figure is common practice, no source.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};

@@ -1,7 +1,7 @@
 //! How often the diagnosis is right outside its own model: cases of an independent simulator, of six makes that nothing was fitted
 //! to or chosen by (tests/data/independent_judging.jsonl.gz; tables/atlas/README.md says how it was made).
 
-#![allow(clippy::unwrap_used, clippy::print_stdout)] // a test ends that way; the figures are what it is for
+#![allow(clippy::unwrap_used, clippy::print_stdout)] // tests fail by panicking, and these print their figures
 
 use coldloop::diagnosis::Settings;
 use coldloop::evaluate::{Priors, Score, Summary, evaluate};
@@ -24,9 +24,9 @@ fn told(name: &str, score: Score) -> f64 {
     value
 }
 
-/// Found on 2026-11-30 with priors told as the mix of the file, and the limits a little beside: first name right 49.3 %, sound
-/// vehicles led by a fault 16.2 % and named 0.8 %, log loss 1.731, calibration error 0.026, right at odds of 0.8 and more 96 %; the list
-/// of 73 % of the significant faults without a name holds the truth.
+/// With the mix of the file as priors, on 2026-11-30: first name right 49.3 %, sound vehicles led by a fault 16.2 % and named 0.8 %,
+/// log loss 1.731, calibration error 0.026, right at odds of 0.8 and more 96 %; of the significant faults that are not named the list
+/// holds the true one in 73 %. The limits leave a small margin.
 #[test]
 fn makes_of_another_simulator_are_judged_as_often_rightly_as_is_said() {
     let summary = judged(Priors::Told);
@@ -42,7 +42,7 @@ fn makes_of_another_simulator_are_judged_as_often_rightly_as_is_said() {
     told("whose list holds the truth", summary.list_holds);
 }
 
-/// The same by the library's own priors, which know nothing of the mix.
+/// The same with the library's own priors, which are not those of the file.
 #[test]
 fn sure_names_are_right_by_the_usual_priors_too() {
     let summary = judged(Priors::Given);

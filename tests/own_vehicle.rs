@@ -1,4 +1,4 @@
-//! What a vehicle read while it was sound makes its diagnosis surer, and not only the bands narrower.
+//! Earlier readings of a sound vehicle improve its later diagnosis, and do not only narrow its bands.
 
 #![allow(clippy::unwrap_used, clippy::cast_precision_loss)] // helpers of tests; counts are small
 
@@ -20,11 +20,11 @@ use rand_chacha::ChaCha8Rng;
 const EACH: usize = 100;
 const VISITS: usize = 3;
 
-/// What was said of many vehicles.
+/// Counts over the answers of many vehicles.
 #[derive(Default, Debug)]
 struct Said {
     answers: f64,
-    /// Loss of the truth, nats.
+    /// Sum of the log losses: minus the logarithm of the probability of the true fault, nats.
     loss: f64,
     first: f64,
     three: f64,
@@ -58,7 +58,7 @@ fn while_sound(rng: &mut impl Rng, draw: &Draw) -> Result<(Conditions, Readings)
     Ok((draws::written(rng, World::Own, &actual), day.readings))
 }
 
-/// What its kind and some visits while it was sound tell of a vehicle.
+/// The knowledge of a vehicle from its kind and from visits while it was sound.
 fn known(rng: &mut impl Rng, draw: &Draw) -> OwnVehicle {
     let mut own = OwnVehicle::new(draw.system);
     let mut visits = 0;

@@ -1,7 +1,7 @@
 //! The page: short, in its order, in plain words, and whole in every language.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 mod pages;
 
@@ -49,7 +49,7 @@ fn the_first_twelve_lines_answer_what_matters() {
         assert!(what.is_some() && what < hurts, "{name}:\n{}", first.join("\n"));
         let Some(step) = page.first() else { continue };
         let does = first.iter().position(|line| line.starts_with("DO FIRST"));
-        // The cautions stand directly above the step, which begins within the twelve lines.
+        // The cautions are directly above the step, which begins within the twelve lines.
         let begins = first
             .iter()
             .skip(hurts.unwrap() + 1)
@@ -74,7 +74,7 @@ fn whatever_must_not_be_run_says_so_first() {
     }
 }
 
-/// Phrases that no reader in a bay should have to read twice.
+/// Phrases that are hard to understand and must not be printed.
 const OLD: [&str; 36] = [
     "sound system",
     "sound (",
@@ -142,7 +142,7 @@ fn no_old_phrase_is_printed() {
     }
 }
 
-/// Whether a phrase stands in a text as whole words.
+/// Whether a text contains a phrase as whole words.
 fn has_words(text: &str, phrase: &str) -> bool {
     text.match_indices(phrase).any(|(at, _)| {
         let before = text[..at].chars().next_back().is_none_or(|c| !c.is_alphanumeric());

@@ -1,7 +1,7 @@
 //! Nothing on the page is told twice, folded away on paper, or told of a vehicle that was not measured.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 mod pages;
 
@@ -17,7 +17,7 @@ fn name_of(fault: Fault) -> String {
     texts["names"]["Fault"][fault.id()]["en"].as_str().unwrap().to_string()
 }
 
-/// The faults of a short list stand in its headline with their odds and nowhere else; in HTML the odds stand as bars alone.
+/// The faults of a short list are in its headline with their odds and nowhere else; in HTML the odds are shown as bars only.
 #[test]
 fn no_odds_are_told_twice() {
     let mut lists = 0;

@@ -1,6 +1,6 @@
 //! The drawings show what the page says, and page and drawings are well-formed, without colour, script or anything to fetch.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::intake::{self, Visit};
 use coldloop::report::{self, Page, Units};
@@ -219,7 +219,7 @@ fn the_cycle_goes_round_its_four_corners() {
 fn the_liquid_line_stands_at_its_enthalpy() {
     let svg = drawing(&visit("low-charge"), Picture::Cycle, Units::Metric);
     let document = parsed(&svg);
-    // The numbers at the axis of enthalpy stand below the frame, 15 px, and give its scale.
+    // The numbers of the enthalpy axis are 15 px below the frame and give its scale.
     let frame = all(&document, "rect").next().unwrap();
     let below = number(frame, "y") + number(frame, "height") + 15.0;
     let ticks: Vec<(f64, f64)> = all(&document, "text")
@@ -263,7 +263,7 @@ fn axes_and_values_are_in_the_units_that_are_asked_for() {
     }
 }
 
-/// What a file says comes to the page as text, whatever it is.
+/// Whatever a file contains is text on the page, never an element.
 #[test]
 fn nothing_in_a_file_becomes_an_element() {
     let good = file("repaired-van");

@@ -1,6 +1,6 @@
 //! The practice example: a seed repeats a case, a file of answers plays it, and the bill is that of the prices.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 #![cfg(feature = "report")]
 
 #[path = "../examples/practice/game.rs"]

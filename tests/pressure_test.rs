@@ -1,6 +1,6 @@
 //! A test pressure tells a loss as far as its instruments do, and what it means for the vehicle.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 #[path = "shared/garage.rs"]
 mod garage;
@@ -171,8 +171,9 @@ fn kg_s((low, high): (MassFlow, MassFlow)) -> (f64, f64) {
     (low.kg_s(), high.kg_s())
 }
 
-/// R-134a at 26 °C stands at 685 kPa and 33.4 kg/m3, nitrogen at 1,083 kPa and 12.2 kg/m3. A hole lets through by the root of
-/// pressure times density (choked: 0.633 and 0.685 of it), a crack by density times pressure over viscosity (12.0 and 17.8 uPa s).
+/// Saturated R-134a at 26 °C has 685 kPa and 33.4 kg/m3, nitrogen 1,083 kPa and 12.2 kg/m3. The flow through a hole goes with
+/// the root of pressure times density (choked: 0.633 and 0.685 of it), that through a crack with density times pressure over
+/// viscosity (12.0 and 17.8 uPa s).
 #[test]
 fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
     let leak = served(nitrogen(1_083_500.0, 1_053_500.0, 26.0)).judge().unwrap();
@@ -206,7 +207,7 @@ fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
         2.0 * least / a_year * 3_600.0,
         max_relative = 0.02
     );
-    // The same gas at the same pressure flows as itself, but for its temperature: 12.08 kg/m3 and 10.54 uPa s at -5 °C against 10.51
+    // The same gas at the same pressure differs only by its temperature: 12.08 kg/m3 and 10.54 uPa s at -5 °C against 10.51
     // and 11.82 at 26 °C (CoolProp 8.0.0).
     let own = Decay {
         gas: DecayGas::Vapour(Refrigerant::R134a),
@@ -223,7 +224,7 @@ fn a_loss_of_nitrogen_is_told_as_one_of_refrigerant() {
 }
 
 #[test]
-fn without_a_loss_or_an_allowance_there_is_no_word_of_it() {
+fn a_loss_or_an_allowance_that_is_missing_is_not_mentioned() {
     let tight = served(nitrogen(1_083_500.0, 1_083_500.0, 26.0)).judge().unwrap();
     assert_eq!((tight.refrigerant, tight.empty), (None, None));
     assert!(tight.least_seen_refrigerant.is_some());
@@ -255,10 +256,10 @@ fn a_test_pressure_above_the_label_or_thirty_bar_is_told() {
     assert_eq!(above(3.01e6, Some(3.2e6)), None);
 }
 
-/// R-1234yf a hundredth below its saturation pressure may hold liquid for all the gauge tells; what a tight circuit ends at follows
-/// from its density, not from saturation. Warmer, no vapour reaches saturation by itself.
+/// With R-1234yf a hundredth below its saturation pressure the gauge cannot exclude liquid. The pressure at which a tight circuit ends
+/// follows from its density, not from saturation: vapour that warms up does not reach saturation by itself.
 #[test]
-fn vapour_near_saturation_ends_where_its_density_says() {
+fn vapour_near_saturation_ends_at_the_pressure_of_its_density() {
     let pure = coldloop::saturation::pure(Refrigerant::R1234yf).unwrap();
     let saturation_pa = |c: f64| Refrigerant::R1234yf.dew_pressure(celsius(c)).unwrap().pa();
     let start_pa = 0.99 * saturation_pa(26.0);

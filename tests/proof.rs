@@ -1,6 +1,6 @@
 //! A repair is proved by what the instruments can tell, and by no more than that.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 #[path = "shared/garage.rs"]
 mod garage;
@@ -303,7 +303,7 @@ fn a_hose_full_of_liquid_is_missing_in_the_vehicle() {
         50e-6 * 1_136.0,
         max_relative = 5e-3
     );
-    // Vapour cannot stand above its saturation pressure, 665 kPa at 25 °C.
+    // Vapour cannot be above its saturation pressure, 665 kPa at 25 °C.
     assert_eq!(
         book(Some(pascals(900_000.0, 10_000.0))).balance().unwrap_err().kind,
         ErrorKind::Inconsistent

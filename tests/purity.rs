@@ -1,6 +1,6 @@
 //! What a pressure at rest says of the charge.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{AtRest, PressureMatch, Reading, at_rest};
 use coldloop::units::{AbsolutePressure, PressureDifference, Surroundings, celsius, kelvins_difference};
@@ -28,7 +28,7 @@ fn agreeing(pa: f64, t_c: f64) -> Vec<Refrigerant> {
 /// Saturation pressures of R-134a from its published table, kPa. Source: Tillner-Roth & Baehr 1994, table 10 (values from
 /// memory, to 0.1 kPa).
 #[test]
-fn a_pure_charge_agrees_with_itself_and_is_told_from_most() {
+fn a_pure_charge_agrees_with_itself_and_with_few_others() {
     for (t_c, kpa) in [(0.0, 292.8), (25.0, 665.4), (50.0, 1317.9)] {
         assert!(agreeing(1e3 * kpa, t_c).contains(&Refrigerant::R134a), "{t_c}");
     }
@@ -43,7 +43,7 @@ fn a_pure_charge_agrees_with_itself_and_is_told_from_most() {
     }
 }
 
-/// Two readings in different weather leave fewer than one.
+/// Two readings at different temperatures leave fewer refrigerants possible than one.
 #[test]
 fn a_second_temperature_tells_more() {
     let (cold, warm) = (agreeing(292.8e3, 0.0), agreeing(1_317.9e3, 50.0));

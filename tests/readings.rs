@@ -1,4 +1,4 @@
-//! The garage's readings files: what each has to be called, and what the door for readings refuses.
+//! The garage's readings files: the verdict of each, and what is refused in readings.
 
 #![cfg(feature = "report")]
 #![allow(clippy::unwrap_used)]
@@ -45,7 +45,7 @@ const SOUND: [&str; 6] = [
     "electric-van",
 ];
 
-/// Whether no fault is named, and nothing fits or the instruments are what is doubted most.
+/// Whether no fault is named, and nothing fits or an error of the instruments is likeliest.
 fn doubts_the_instruments(diagnosis: &Diagnosis) -> bool {
     match diagnosis.verdict.kind {
         VerdictKind::NothingFits => true,

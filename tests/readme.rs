@@ -2,9 +2,9 @@
 //! them.
 
 #![cfg(feature = "report")]
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
-#[allow(dead_code)] // tests/papers.rs reads the rest of it
+#[allow(dead_code)] // tests/papers uses the rest of it
 mod published;
 
 use coldloop::air::MoistAir;
@@ -57,7 +57,7 @@ fn the_readme_says_what_the_library_does() {
     );
 }
 
-/// README.md is shown where few other files of the project stand: a link there leads to a heading of the page, names a host, or is a
+/// README.md is also shown where few other files of the project are: a link in it leads to a heading of the page, names a host, or is a
 /// picture that is packed with the crate.
 #[test]
 fn no_link_of_the_readme_is_dead_elsewhere() {

@@ -1,7 +1,7 @@
-//! What the doors for readings refuse, and how they say it: every mistake, its place, in the words of whoever wrote it.
+//! What is refused in readings, and how: every mistake with its place, in the unit and words of its writer.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::intake::{self, Limit, Refusal, Visit};
 use coldloop::{ErrorKind, Quantity, report};
@@ -46,7 +46,7 @@ fn the_two_files_are_the_same_visit() {
     );
 }
 
-/// The second of two tables of readings used to take the place of the first: of a worn compressor nothing was left.
+/// A second table of the same name must not replace the first one silently, or readings would be lost.
 #[test]
 fn a_key_that_stands_twice_is_refused_with_its_path() {
     for (from, to, key) in [
@@ -182,9 +182,9 @@ fn after_a_dozen_mistakes_the_others_are_counted() {
     assert!(refusal.to_string().ends_with("\nand 988 more"));
 }
 
-/// Nothing is refused because of another mistake: what leans on something refused is left alone.
+/// A mistake causes no further refusals: entries that depend on a refused one are not judged.
 #[test]
-fn a_mistake_has_no_followers() {
+fn a_mistake_causes_no_further_refusals() {
     for (from, to, key) in [
         ("\"1600 m\"", "\"16000 m\"", "conditions.altitude"),
         ("\"R-134a\"", "\"R-13\"", "system.refrigerant"),
@@ -341,7 +341,7 @@ fn every_mistake_of_syntax_has_its_line_and_column() {
         Some(4),
         "{refusal}"
     );
-    // What a program wrote stands on one line, and its keys say enough.
+    // JSON of a program is on one line, and its keys give the place.
     let refusal = intake::settings_from_json(r#"{"named": 7}"#).unwrap_err();
     assert_eq!(refusal.first.position, None);
     let missing = intake::visit_from_toml("").unwrap_err();
@@ -361,7 +361,7 @@ const NESTED: [fn(usize) -> String; 9] = [
     |n| format!("a = {}", "[".repeat(n)),
 ];
 
-/// Runs in a thread of 64 kB of stack, which ends the program where it does not suffice.
+/// Runs in a thread of 64 kB of stack; a stack overflow ends the program.
 fn in_64_kb<T: Send>(work: impl FnOnce() -> T + Send) -> T {
     thread::scope(|scope| {
         let builder = thread::Builder::new().stack_size(65_536);
@@ -415,7 +415,7 @@ fn a_large_text_is_refused_unread() {
     assert!(intake::counts_from_toml(&" ".repeat(4_000_001)).is_err());
 }
 
-/// Four megabytes of anything end in a refusal, and soon: nothing is searched for again for every entry.
+/// Texts of up to four megabytes are refused quickly: no search is repeated for every entry.
 #[test]
 fn a_hostile_text_is_refused() {
     let entries = |entry: fn(usize) -> String| (0..200_000).map(entry).collect::<String>();

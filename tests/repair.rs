@@ -1,6 +1,6 @@
 //! Before and after a repair are judged together, each in its own weather.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Settings};
@@ -41,7 +41,7 @@ fn proved(before: &Case, after: &Case) -> coldloop::proof::Proof {
 fn before_and_after_are_judged_together() {
     let (worn, sound) = (visit(74.0, 70.0, 125.0, 64.0), visit(74.0, 40.0, 170.0, 41.0));
     let proof = proved(&worn, &sound);
-    // By the vent and both gauges it helped; that nothing of the wear is left takes more readings.
+    // By the vent and both gauges it helped; to show that no wear is left takes more readings.
     assert_eq!(
         (proof.finding, proof.fault),
         (RepairFinding::Better, Fault::WornCompressor)
@@ -149,9 +149,9 @@ fn falling(end_c: f64, minutes: &[f64]) -> Vec<VentSample> {
 }
 
 #[test]
-fn a_vent_is_judged_by_where_it_is_going() {
+fn a_vent_is_judged_by_its_final_temperature() {
     let mut case = visit(86.0, 0.0, 0.0, 0.0);
-    // As vents are judged: at 1,500 rpm, the air of the cabin going round. What is not told widens the band.
+    // The conditions in which vents are judged: 1,500 rpm and recirculated air. Unknown conditions widen the band.
     case.conditions.engine_speed = Some(RotationalSpeed::from_hz(25.0));
     case.conditions.relative_humidity = Some(RelativeHumidity::from_fraction(0.4));
     case.conditions.air_source = Some(AirSource::Recirculated);

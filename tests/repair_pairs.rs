@@ -1,7 +1,7 @@
-//! How often a repair is told for what it was outside the vehicle model: pairs of visits from an independent simulator, of six makes
-//! that nothing was fitted to or chosen by (tests/data/README.md says what stands in the file).
+//! How often the outcome of a repair is recognised outside the vehicle model: pairs of visits from an independent simulator, of six
+//! makes that nothing was fitted to or chosen by (tests/data/README.md describes the file).
 
-#![allow(clippy::unwrap_used, clippy::print_stdout)] // a test ends that way; the figures are what it is for
+#![allow(clippy::unwrap_used, clippy::print_stdout)] // tests fail by panicking, and these print their figures
 
 use coldloop::RepairFinding::{self, AnotherFault, Better, Proven, StillFaulty, Worse};
 use coldloop::intake;
@@ -101,8 +101,8 @@ fn judged(pair: &Value, level: Level) -> Told {
     }
 }
 
-/// What no level may do more often: at most 3 % of the unrepaired and the half repaired together proven, 10 % of the halves alone. At
-/// most 3 % of the unrepaired should be told as better too; 5, 6 and 1 of 156 are.
+/// Limits at every level: at most 3 % of the unrepaired and half repaired vehicles are proven, and 10 % of the half repaired alone. At
+/// most 3 % of the unrepaired should be told as better, too; 5, 6 and 1 of 156 are.
 fn holds(found: &Found) {
     assert!(found.share("not repaired", &[Proven]) <= 0.03);
     assert!(found.share("half", &[Proven]) <= 0.10);
@@ -115,16 +115,16 @@ fn holds(found: &Found) {
     }
 }
 
-/// Of what is clear after the repair: the same fault is told as unchanged or worse in 73, 76 and 78 % of 111 pairs, another one as
-/// faulty in 47, 63 and 68 % of 38, by its own name as another fault in 32, 45 and 53 %.
+/// Faults that are clear after the repair, at the three levels: the same fault is told as unchanged or worse in 73, 76 and 78 % of 111
+/// pairs; another fault is told as faulty in 47, 63 and 68 % of 38 pairs, and as another fault in 32, 45 and 53 %.
 fn clear_ones_are_told(found: &Found, [same, another]: [f64; 2]) {
     assert!(found.share("clearly the same", &[StillFaulty, Worse]) > same);
     assert!(found.share("clearly another", &[AnotherFault, StillFaulty, Worse]) > another);
     found.share("clearly another", &[AnotherFault]);
 }
 
-/// Found on 2026-11-30, with the limits a little beside: proven 28 %, proven or better 50 % of the repaired; of the unrepaired and half
-/// repaired 2.0 % are proven; 58 % of the unrepaired are told as unchanged or worse.
+/// On 2026-11-30: of the repaired 28 % are proven and 50 % proven or better; of the unrepaired and half repaired 2.0 % are proven; of
+/// the unrepaired 58 % are told as unchanged or worse. The limits leave a small margin.
 #[test]
 fn repairs_are_told_from_none_by_the_vent_and_both_gauges() {
     let found = Found::of(Level::VentAndGauges);
@@ -163,15 +163,16 @@ fn with_an_earlier_sound_visit_on_file_most_are() {
     holds(&found);
 }
 
-/// Of building makes, whose vehicles one of the sources was fitted to, 63 %. Neither the drift between visits nor what lasts, what is
-/// unknown raises it by more than two points at the same errors; six makes drawn from them differ by 4.5 points (one sd).
+/// For the building makes, to whose vehicles one of the sources was fitted, it is 63 %. Changes of the drift between visits, of the
+/// lasting part or of the unknown part raise it by two points at most at the same error rates; six makes drawn from the building makes
+/// scatter by 4.5 points (one standard deviation).
 #[test]
 #[ignore = "not met: 0.56"]
 fn both_lines_tell_six_of_ten_repairs() {
     assert!(Found::of(Level::LinesToo).share("repaired", &[Proven, Better]) >= 0.6);
 }
 
-/// Of building makes 52 % and 70 %, as above; six makes drawn from them differ by 4 points (one sd).
+/// For the building makes 52 % and 70 %; six makes drawn from them scatter by 4 points (one standard deviation).
 #[test]
 #[ignore = "not met: 0.45 and 0.62"]
 fn an_earlier_visit_proves_half_of_the_repairs_and_tells_seven_of_ten() {

@@ -1,7 +1,7 @@
-//! A pressure at rest is judged alike by the page and by `at_rest`, and its arithmetic is told.
+//! The page and `at_rest` judge a pressure at rest alike, and the page shows the arithmetic.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{Gauge, PressureMatch, Reading, at_rest};
 use coldloop::diagnosis::{Action, Diagnosis, Resting, diagnose, judge};
@@ -30,7 +30,7 @@ fn resting(text: &str) -> Resting {
     answered(text).0.resting.unwrap()
 }
 
-/// R-134a at 70 °F stands at 85.8 psia, 71.1 psig at sea level: 85 psig are 14 psi more. Of 99.7 psia that is 14 %; and 85 psig are
+/// Saturated R-134a at 70 °F has 85.8 psia, 71.1 psig at sea level: 85 psig are 14 psi more. Of 99.7 psia that is 14 %; and 85 psig are
 /// saturation at 79.0 °F, 9.0 °F or 4.98 K above the ambient. Source: Tillner-Roth & Baehr 1994 through CoolProp.
 #[test]
 fn fourteen_psi_above_saturation_are_told_with_their_arithmetic() {
@@ -67,7 +67,7 @@ fn the_page_judges_as_at_rest_does() {
             PressureMatch::TooLow => RestFinding::NearlyEmpty,
             _ => unreachable!("a new member of the vocabulary"),
         };
-        // Within a psi of the limit the two carry the air of the place differently.
+        // Within a psi of the limit the two may differ, for they propagate the uncertainty of the air's pressure differently.
         let edge = |estimate: coldloop::circuit::Estimate| {
             (estimate.value.abs() - 2.0 * estimate.standard_uncertainty).abs() < 7_000.0
         };

@@ -6,7 +6,7 @@
 //! COLDLOOP_INPUTS=10000000 cargo test --release --test robustness -- --test-threads=1
 //! ```
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::saturation::{self, Line, SaturatedPhase, pure};
 use coldloop::{Error, Reference, Refrigerant};

@@ -1,6 +1,6 @@
 //! Every state that one pair of figures gives comes back from all the others, for all refrigerants.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::saturation::Side;
 use coldloop::saturation::{self, Line, State};
@@ -9,20 +9,20 @@ use coldloop::{Error, Phase, Reference, Refrigerant};
 
 const IIR: Reference = Reference::Iir;
 
-/// Next to the critical point temperature and density answer to the last digits of pressure and energy.
+/// Whether a state is next to the critical point, where temperature and density depend on the last digits of pressure and energy.
 fn is_near_critical(line: Line, state: &State) -> bool {
     (in_kelvins(state.temperature()) / line.critical_t_k() - 1.0).abs() < 0.005
         && (state.pressure().pa() / line.critical_p_pa() - 1.0).abs() < 0.03
 }
 
-/// What a state found again has to have in common: temperature and density to 1e-6. Of a liquid, enthalpy and entropy tell
-/// the pressure badly, but not the density.
+/// What a state found again has to have in common: temperature and density to 1e-6. Enthalpy and entropy of a liquid
+/// fix its density well and its pressure badly.
 fn comes_back(refrigerant: Refrigerant, how: &str, right: &State, found: Result<State, Error>) {
     let found = found.unwrap_or_else(|error| panic!("{refrigerant} {how}: {error:?} for {right:?}"));
     let t = (in_kelvins(found.temperature()) / in_kelvins(right.temperature()) - 1.0).abs();
     let rho = (found.molar_density().mol_m3() / right.molar_density().mol_m3() - 1.0).abs();
-    // On the line itself a saturated liquid is as right as a liquid, and its density tells little: at 60 Pa a share of vapour
-    // of 1e-11, which is rounding of the energies, is 3e-6 of the volume.
+    // On the saturation line a saturated liquid is as right as a subcooled one, and its density may differ: at 60 Pa a share of
+    // vapour of 1e-11, which is rounding of the energies, is 3e-6 of the volume.
     let near = |state: &State, share: f64| state.quality.is_none_or(|x| x < share || x > 1.0 - share);
     let is_rounding = near(&found, 1e-9) && near(right, 1e-9) && found.quality.is_some() && rho < 1e-3;
     assert!(

@@ -1,6 +1,6 @@
-//! The advice hurts nobody: what must not run is not run, and every step says what can hurt in it.
+//! Safety of the advice: a system that must not run is not run, and every step names its dangers.
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used, clippy::panic)] // a test ends that way
+#![allow(clippy::unwrap_used, clippy::panic)] // tests fail by panicking
 
 use coldloop::diagnosis::{
     Action, Diagnosis, Plan, can_check, check_cautions, diagnose, judge, needs_running, repair, repair_cautions,
@@ -52,7 +52,7 @@ fn flat(text: &str) -> String {
 }
 
 /// No check of an answer needs the system running.
-fn assert_stands((answer, plan, page): &(Diagnosis, Plan, String)) {
+fn assert_is_not_run((answer, plan, page): &(Diagnosis, Plan, String)) {
     let checks = answer.next_checks.iter().map(|ranked| ranked.check);
     let actions = plan.steps.iter().map(|step| step.action).chain(answer.next_step);
     let asked = actions.filter_map(|action| match action {
@@ -84,7 +84,7 @@ fn a_high_side_at_its_limit_is_the_first_line() {
         assert_eq!(page.starts_with(first), stops, "{high}: {page}");
         assert!(first.starts_with("Stop: switch the A/C off"));
         if stops {
-            assert_stands(&found);
+            assert_is_not_run(&found);
             assert!(answer.next_step.is_some(), "{page}");
         } else if near {
             assert_eq!(answer.cautions[0], Caution::HighSideNearLimit);
@@ -136,7 +136,7 @@ fn an_empty_circuit_is_searched_with_nitrogen_and_never_started() {
         assert_eq!(answer.next_checks[0].check, Check::SearchWithNitrogen);
         assert_eq!(answer.cautions[0], Caution::DoNotRun);
         assert!(page.starts_with(StopReason::NearlyEmpty.description()), "{page}");
-        assert_stands(&found);
+        assert_is_not_run(&found);
     }
     let sweeper = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
     assert!(check_cautions(Check::SearchWithNitrogen, &sweeper).contains(&Caution::TestPressure));
@@ -158,7 +158,7 @@ fn an_empty_circuit_that_has_not_equalised_is_never_started() {
         assert_eq!(found.0.rest, Some(RestFinding::NotEqualised), "{}", found.2);
         assert_eq!(found.0.stop.unwrap().reason, StopReason::NearlyEmpty);
         assert!(found.2.starts_with("Do not run the A/C"), "{}", found.2);
-        assert_stands(&found);
+        assert_is_not_run(&found);
     }
     // One side may hold liquid.
     assert_eq!(read(20.0, 90.0).0.stop, None);
@@ -170,7 +170,7 @@ fn an_empty_circuit_that_has_not_equalised_is_never_started() {
 fn a_running_system_without_liquid_is_switched_off() {
     let found = answered(&r134a([0.1, 3.0]));
     assert_eq!(found.0.stop.unwrap().reason, StopReason::NearlyEmpty);
-    assert_stands(&found);
+    assert_is_not_run(&found);
     assert_eq!(answered(&r134a([1.0, 8.5])).0.stop, None);
 }
 
@@ -179,7 +179,7 @@ fn air_in_a_circuit_keeps_it_from_being_started() {
     let found = answered(&sweeper(110.0));
     assert_eq!(found.0.stop.unwrap().reason, StopReason::AirPresent);
     assert!(found.2.starts_with(StopReason::AirPresent.description()));
-    assert_stands(&found);
+    assert_is_not_run(&found);
 }
 
 #[test]
@@ -249,7 +249,7 @@ fn carbon_dioxide_has_its_own_procedures() {
     }
 }
 
-/// What can hurt in a step stands with the step; a step that does not call for it stays without.
+/// The cautions of a step are shown with it, and no others.
 #[test]
 fn cautions_belong_to_their_steps() {
     let car = |refrigerant, compressor| System::new(refrigerant, Expansion::Txv, compressor);
@@ -295,7 +295,7 @@ fn cautions_belong_to_their_steps() {
             );
         }
     }
-    // An engine that stands runs no exhaust, and a road test is outdoors.
+    // A stopped engine makes no exhaust, and a road test is outdoors.
     for check in Check::ALL {
         let indoors = needs_running(check) && check != Check::RoadTest;
         let exhaust = |system| check_cautions(check, system).contains(&Caution::Exhaust);
@@ -347,7 +347,7 @@ fn before_a_repair_the_page_says_what_makes_its_proof_strong() {
     }
     let page = detailed(include_str!("../examples/readings/carbon-dioxide-van.toml"));
     assert!(page.contains("same A/C setting, fresh air"), "{page}");
-    // What must not run is not read first.
+    // Readings that need a running system are not asked for where it must not run.
     let (answer, _, _) = answered(&r134a([3.0, 28.0]));
     let page = detailed(&r134a([3.0, 28.0]));
     assert!(answer.stop.is_some() && !page.contains("Also read before"), "{page}");
@@ -395,7 +395,7 @@ fn no_example_asks_a_stopped_system_to_run() {
             .stop
             .is_some()
         {
-            assert_stands(&answered(&text));
+            assert_is_not_run(&answered(&text));
             stopped += 1;
         }
     }

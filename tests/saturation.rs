@@ -1,6 +1,6 @@
-//! The saturation curves against equilibria found elsewhere, and against the equation itself.
+//! The saturation curves against equilibria computed by other programs, and against the equation itself.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::inner::eos::Isotherm;
 use coldloop::saturation;
@@ -11,18 +11,18 @@ fn off(found: f64, right: f64) -> f64 {
     ((found - right) / right).abs()
 }
 
-/// What pressure (column 0) and densities may differ, relative.
+/// Allowed relative difference of pressure (column 0) and densities.
 fn allowed(refrigerant: Refrigerant, column: usize, reduced_t: f64) -> f64 {
     if refrigerant == Refrigerant::R152a {
         // The file was made with the Helmholtz form of another program, rounded; here it is the exact integral of the
-        // printed equation, which tests/papers.rs holds to the print. Densities feel it as 1/s.
+        // printed equation, which tests/papers compares with the print. The effect on densities grows as 1/s.
         2e-7 / (1.0 - reduced_t).max(1e-12).sqrt()
     } else if column > 0 && reduced_t > 0.999 {
-        // The last 0.1 %: densities answer to the last digit of the temperature as 1/s, and of R-744 they follow no
+        // The last 0.1 %: the last digit of the temperature moves densities as 1/s, and those of R-744 follow no
         // polynomial there.
         1e-10
     } else if column > 0 && reduced_t < 0.4 {
-        2e-14 // a vapour this thin answers to the last digit of the temperature twentyfold
+        2e-14 // the last digit of the temperature moves the density of so thin a vapour twentyfold
     } else {
         1e-14
     }
@@ -82,10 +82,10 @@ fn curves_meet_equilibria_of_extended_precision() {
 /// Equilibria of every equation in 50 digits, by tests/python/equilibria.py, from half the critical temperature to 1e-12
 /// below it.
 ///
-/// Up to 0.999 of the critical temperature the budget is the rounding of a curve's value, 1e-14 at most. Above, densities
-/// answer to the last digit of T_c, which here is a double, as its rounding over s = sqrt(1 - T / T_c); those of R-1234ze(E)
-/// tenfold, whose isotherms are nearly level for longer. Those of R-744, whose critical terms are no polynomials, were
-/// found within 7.2e-11 where its curves have the most pieces.
+/// Up to 0.999 of the critical temperature the budget is the rounding of a curve's value, 1e-14 at most. Above, the rounding
+/// of T_c to a double moves densities by that rounding over s = sqrt(1 - T / T_c), and ten times as far for R-1234ze(E), whose
+/// isotherms are nearly level over a wider range. The densities of R-744, whose critical terms are not polynomials, were found
+/// within 7.2e-11 where its curves have the most pieces.
 #[test]
 fn curves_meet_equilibria_in_fifty_digits() {
     let mut reader = csv::ReaderBuilder::new()
@@ -168,8 +168,8 @@ fn the_slope_is_that_of_clapeyron() {
             let volume = (1.0 / vapour.rho_mol_m3 - 1.0 / liquid.rho_mol_m3) / molar_mass;
             let clapeyron = (vapour.s_j_kg_k - liquid.s_j_kg_k) / volume;
             let slope = pure.slope_pa_k(t_k).unwrap();
-            // The derivative of a piece loses the digits that its width gains, and the differences of both sides
-            // lose those that the critical point takes: 1e-16 / s^2 at most.
+            // The derivative of a narrow piece of the curve loses digits, and so do the differences of both sides near the
+            // critical point: 1e-16 / s^2 at most.
             let s2 = 1.0 - t_k / pure.critical_t_k;
             assert!(
                 off(slope, clapeyron) < 1e-11 + 1e-15 / s2,
@@ -203,7 +203,7 @@ fn states_join_the_saturation_line() {
     }
 }
 
-/// In the critical point an isotherm is level: the pressure is met to rounding long before the density settles.
+/// In the critical point an isotherm is level: the pressure is met to rounding long before the density converges.
 #[test]
 fn a_state_in_the_critical_point_is_found() {
     for refrigerant in Refrigerant::ALL.into_iter().filter(|r| !r.is_blend()) {

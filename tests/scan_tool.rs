@@ -1,4 +1,4 @@
-//! What labels and scan tools tell beside the readings: whether the compressor runs, the transducer of the high side, the sensor
+//! Entries from labels and scan tools beside the readings: whether the compressor runs, the transducer of the high side, the sensor
 //! of the evaporator, commands, ports, sight glass and cut-out.
 
 #![cfg(feature = "report")]
@@ -50,11 +50,11 @@ fn an_electric_compressor_runs_while_the_engine_rests() {
     let basis = |answer: &Diagnosis| answer.basis;
     assert_eq!(basis(&answer), Some(ExpectedBasis::Sources));
     assert_eq!(answer.expected, unknown.expected);
-    // A scan tool's speed stands for what `engine_speed` stood for.
+    // The compressor speed of a scan tool has the effect of the `engine_speed` that it replaces.
     let told = judged(&parked.replace("engine_speed = \"0 rpm\"", "compressor_speed = \"3500 rpm\""));
     assert_eq!(told.expected, judged(&file("electric-van", &[])).expected);
     assert_ne!(told.expected, unknown.expected);
-    // By its own speed or by what was seen, it may rest all the same.
+    // It rests where its own speed is 0 or it is seen not to run.
     for rest in ["compressor_running = false", "compressor_speed = \"0 rpm\""] {
         let answer = judged(&parked.replace("engine_speed = \"0 rpm\"", rest));
         assert!(has(&answer, QualityNote::AtRest) && answer.expected.is_none(), "{rest}");
@@ -123,7 +123,7 @@ fn a_transducer_stands_in_for_a_gauge() {
     let (stood_in, read) = (answer.derived.high_side.unwrap(), gauge.readings.high_side.unwrap());
     assert!((stood_in.value.pa() - (1_010e3 + gauge.conditions.surroundings.pressure().pa())).abs() < 1.0);
     assert!(stood_in.standard_uncertainty > read.standard_uncertainty);
-    // Within a limit of its own it is as sure as that.
+    // Its own stated limit decides how sure it is.
     let within = text.replace(
         "\"1010 kPa gauge\"",
         "{ value = \"1010 kPa gauge\", within = \"1 kPa\" }",
@@ -214,7 +214,7 @@ fn a_transducer_that_agrees_clears_the_gauge_and_one_that_does_not_has_both_comp
 }
 
 #[test]
-fn nobody_is_sent_to_a_sight_glass_that_is_not_there() {
+fn no_check_asks_for_a_sight_glass_that_is_not_there() {
     let none = |text: &str| text.replace("[conditions]", "sight_glass = false\n\n[conditions]");
     let unseen = file("low-charge", &[("sight_glass_bubbles = true", "")]);
     let mut settings = Settings::default();

@@ -1,7 +1,7 @@
 //! A session as a file: what it keeps without judging it, and what is refused.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::session::Session;

@@ -81,7 +81,7 @@ fn drawn(system: System, rng: &mut ChaCha8Rng) -> Option<(Make, Vehicle)> {
     Some((make, Population::of_make(make, system, class).vehicle(&uniforms).ok()?))
 }
 
-/// What somebody with faultless instruments notes of it while it is sound.
+/// Its readings by faultless instruments while it is sound.
 fn noted((make, vehicle): &(Make, Vehicle), conditions: &Conditions) -> Option<Readings> {
     let sound = [FaultSeverity::new(Fault::NoFault, 0.0)];
     let truth = simulate(vehicle, conditions, &sound).ok()?;
@@ -217,7 +217,7 @@ fn earlier_sound_visits_narrow_the_bands_and_keep_their_promise() {
     assert!(wrong.is_empty(), "{wrong:#?}");
 }
 
-/// The visits of a vehicle are one joint distribution: their order does not matter, and nothing that was not read teaches anything.
+/// The visits of a vehicle are one joint distribution: their order does not matter, and a visit without readings changes nothing.
 #[test]
 fn the_order_of_visits_does_not_matter() {
     let mut rng = ChaCha8Rng::seed_from_u64(11);
@@ -248,8 +248,8 @@ fn the_order_of_visits_does_not_matter() {
     }
 }
 
-/// A high side two deviations up moves the band of another day up, by less than that. So odd a visit of a t distribution also says that
-/// this vehicle may be odd in other ways, so that the band is about as wide as before.
+/// A high side two deviations up moves the band of another day up, by less than that. Under a t distribution so
+/// unusual a visit also makes other deviations of this vehicle likelier, so that the band is about as wide as before.
 #[test]
 fn an_unusual_visit_moves_the_band() {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal);

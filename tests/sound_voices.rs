@@ -44,7 +44,7 @@ fn published_middles_lie_about_ours() {
     for (side, column, feature) in [("low", 10, Feature::LowSide), ("high", 12, Feature::HighSide)] {
         let mut voices: std::collections::BTreeMap<&str, Vec<f64>> = Default::default();
         let rows = rows();
-        // Where the needle is read as the clutch lets go, that is no mean over a cycle.
+        // A needle read at the moment when the clutch disengages is no mean over a cycle.
         for row in rows
             .iter()
             .filter(|row| feature == Feature::HighSide || row[9] != "lowest")

@@ -1,14 +1,14 @@
 //! Every number of the tables has a source, every source that is cited is in the literature, and the literature holds
 //! nothing that nobody cites.
 
-#![allow(clippy::panic, clippy::unwrap_used, clippy::expect_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used, clippy::expect_used)] // tests fail by panicking
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 use toml::{Table, Value};
 
-/// What a source may say instead of naming a publication.
+/// Phrases that a source may use instead of naming a publication.
 const WITHOUT: [&str; 10] = [
     "judgement",
     "common practice",
@@ -110,8 +110,8 @@ fn each(place: &str, key: &str, value: &Value, here: &dyn Fn(&str) -> bool, miss
     }
 }
 
-/// Numbers of which a file says once where they come from, and how. A severity and its weight are one statement, and so are
-/// the ways to a system at rest.
+/// Numbers whose source a file states once, under which key. A severity and its weight share one source, and so do the two numbers
+/// of a system at rest.
 const APART: [(&str, &str); 5] = [
     ("severity", "severity_source"),
     ("weight", "severity_source"),
@@ -120,7 +120,7 @@ const APART: [(&str, &str); 5] = [
     ("rest_spread_k", "rest_source"),
 ];
 
-/// What a file says of all its numbers of one name.
+/// The sources that a file states for all its numbers of one name.
 fn of_file(table: &Table) -> impl Fn(&str) -> bool {
     let stated: BTreeMap<&str, &str> = APART
         .into_iter()
@@ -172,7 +172,7 @@ fn no_table_cites_a_test_of_the_project() {
     }
 }
 
-/// A source that is not known by a title is not named in passing: one maker, a page, somebody.
+/// A source without a title is "from memory", and is not cited vaguely, as "one maker" or "a page".
 #[test]
 fn unnamed_sources_are_from_memory() {
     for (file, table) in sourced() {
@@ -292,7 +292,7 @@ fn the_literature_holds_nothing_that_nobody_cites() {
     }
 }
 
-/// The columns that a reader of the evidence leans on.
+/// The columns that a reader of the evidence needs.
 #[test]
 fn evidence_is_well_formed() {
     let literature = literature();
@@ -343,7 +343,7 @@ fn evidence_is_well_formed() {
     assert!(count > 300, "{count} facts");
 }
 
-/// Makers and their vehicles stand in the literature, where they are needed to find a source, and nowhere else.
+/// Makers and their vehicles are named in the literature, where they are needed to find a source, and nowhere else.
 #[test]
 fn no_maker_is_named_beside_the_literature() {
     let literature = literature();

@@ -1,10 +1,10 @@
-//! How often an answer hangs on the last digit: the leading cause and its probability when one reading moves by +-2 psi or +-2 °F,
-//! about what two careful people with two instruments differ by (common practice, no source).
+//! How often a small change of one reading changes the answer: the leading cause and its probability when one reading moves by +-2 psi or +-2 °F,
+//! about as much as two careful people with two instruments differ (common practice, no source).
 //!
-//! The cases are those of `tests/outside.rs`: an independent simulator, six makes that nothing was fitted to. The figures say how
-//! steady the present answers are; no parameter is chosen by them.
+//! The cases are those of `tests/outside.rs`: an independent simulator, six makes that nothing was fitted to. The figures show how
+//! stable the present answers are; no parameter is chosen by them.
 
-#![allow(clippy::unwrap_used, clippy::print_stdout)] // a test ends that way; the figures are what it is for
+#![allow(clippy::unwrap_used, clippy::print_stdout)] // tests fail by panicking, and these print their figures
 
 use coldloop::circuit::{Reading, Readings};
 use coldloop::diagnosis::{Case, Judge, Settings};
@@ -270,7 +270,7 @@ fn breakdown(cases: &[Moves]) {
     }
 }
 
-/// Found on 2026-11-30, and the limits a little beside: 11.9 % (10.3 to 13.6 % over makes), of which half are turns between no fault
+/// On 2026-11-30, with limits that leave a small margin: 11.9 % (10.3 to 13.6 % over makes), of which half are turns between no fault
 /// and low charge; a clear leader turns in 1.6 % (1.1 to 2.2 %), and no name turns into another.
 #[test]
 fn a_small_move_of_one_reading_turns_no_more_answers_than_it_did() {
@@ -301,7 +301,7 @@ fn a_small_move_of_one_reading_turns_no_more_answers_than_it_did() {
     assert!(unsteady < 0.125 && clear < 0.02 && renamed < 0.002);
 }
 
-/// The same with priors told as the mix of the file: 11.2 % (8.9 to 13.6 %), and 1.0 % (0.4 to 1.6 %).
+/// The same with the mix of the file as priors: 11.2 % (8.9 to 13.6 %), and 1.0 % (0.4 to 1.6 %).
 #[test]
 fn told_priors_leave_answers_as_steady() {
     let mut mix = Mix::default();

@@ -1,6 +1,6 @@
 //! An error about a text speaks in the unit of that text.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::ErrorKind;
 use coldloop::units::{Mass, RotationalSpeed, Speed, TimeSpan, Volume, text};

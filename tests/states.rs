@@ -1,6 +1,6 @@
 //! States found again from every pair of their properties.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::saturation::{self, Pure, State};
 use coldloop::units::in_kelvins;
@@ -28,8 +28,7 @@ fn placed(pure: &Pure, warm: f64, dense: f64) -> Option<State> {
 ///
 /// The budget of (p,h) and (p,s): the last step of the search was 1e-8 and the next is of the order of its square,
 /// so that rounding of the energies remains, 1e-13 or so of RT/M, and near the critical point a hundred times as much.
-/// The budget of (h,s): in a cold liquid h and s say almost the same, dh = T ds, and the pressure that tells them apart
-/// is worth little energy. Density is left out: close to the critical point it has no budget.
+/// The budget of (h,s): in a cold liquid h and s are nearly dependent, dh = T ds, and the pressure changes the energy little. Density is left out: close to the critical point it has no budget.
 fn same(found: &State, right: &State, pure: &Pure, budget: f64) -> Result<(), String> {
     let equation = &pure.fluid.equation;
     let thermal = equation.gas_constant * in_kelvins(right.temperature()) / equation.molar_mass;
@@ -135,7 +134,7 @@ fn states_of_an_independent_program_are_found_from_their_energies() {
         let quality: Option<f64> = record[7].parse().ok();
         seen[usize::from(quality.is_some())] += 1;
         let thermal = pure.fluid.equation.gas_constant / pure.fluid.equation.molar_mass;
-        // Where a liquid is stiff, h and s together say little of the pressure.
+        // Where a liquid is stiff, h and s together hardly fix the pressure.
         for (name, found, budget) in [
             ("(p,h)", pure.state_ph(p_pa, h, Reference::Iir), BUDGET),
             ("(p,s)", pure.state_ps(p_pa, s, Reference::Iir), BUDGET),

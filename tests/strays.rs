@@ -39,7 +39,7 @@ fn toward(reading: Option<Reading<Temperature>>, air: Temperature, share: f64) -
     })
 }
 
-/// What was said of many vehicles.
+/// Counts over the answers of many vehicles.
 #[derive(Default, Debug)]
 struct Said {
     all: usize,
@@ -80,7 +80,7 @@ fn said(
             let draw: Draw = draws::solved(&mut rng, World::Own, kind, fault, severity).unwrap();
             let mut readings = draws::taken(&mut rng, &draw.readings, Lines::All);
             spoil(&mut readings, &draw.actual);
-            // A line hotter than any can be is refused.
+            // A line that is hotter than possible is refused.
             if let Ok(answer) = diagnose(&Case::new(draw.system, draw.conditions, readings), &settings) {
                 said.add(&answer, entry_error);
             }
@@ -89,7 +89,8 @@ fn said(
     said
 }
 
-/// One vehicle in two hundred may be accused, the sound and the faulty alike; none was on 2026-11-26.
+/// The instruments may be named in one vehicle of two hundred, sound or faulty, and lead in one of a hundred; on 2026-11-26 none were
+/// named.
 #[test]
 fn good_instruments_are_left_alone() {
     for (fault, severity) in [
@@ -109,7 +110,7 @@ fn good_instruments_are_left_alone() {
     }
 }
 
-/// Found on 2026-11-26, of 200 sound vehicles each: low gauge 80 kPa too low, likeliest 47 %, among the first three 75 %; 150 kPa too high 60 % and
+/// On 2026-11-26, of 200 sound vehicles each: low gauge 80 kPa too low, likeliest 47 %, among the first three 75 %; 150 kPa too high 60 % and
 /// 82 %; high gauge 250 kPa too low 8 % and 18 %, for faults move the high side as far; discharge probe 60 % of the way to
 /// the air 53 % and 74 %, suction probe 26 % and 56 %, vent probe 8 % and 74 %. A probe on the liquid line, which is hardly
 /// warmer than the air, shows nothing.
@@ -210,7 +211,7 @@ fn a_hose_that_is_shut_is_found() {
         };
         diagnose(&Case::new(system, conditions, readings), &Settings::default()).unwrap()
     };
-    // 27 °C is 89 psig at saturation. Little charge and a valve that is shut bring the low side to nought too.
+    // 27 °C is 89 psig at saturation. Low charge and a closed valve bring the low side to zero, too.
     for (low, high, running, shut, least) in [
         (35.0, 0.0, true, EntryError::HighHoseShut, 0.3),
         (35.0, 2.0, true, EntryError::HighHoseShut, 0.3),
@@ -235,7 +236,7 @@ fn a_hose_that_is_shut_is_found() {
     }
 }
 
-/// One side typed in kPa as psi, the other right: whatever it is taken for, the step that finds it comes first.
+/// One side typed in kPa as psi, the other right: whichever error is likeliest, the step that finds it comes first.
 #[test]
 fn one_side_in_another_unit_sends_to_the_instruments_first() {
     let kpa_in_a_psi = 6.894_757;

@@ -1,7 +1,7 @@
 //! Quantities as text: what a technician types is read as meant, what is ambiguous is refused, and what the library
 //! prints it reads back to the bit.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::units::text::{self, Written};
 use coldloop::units::{
@@ -293,7 +293,6 @@ fn the_other_quantities_are_read_in_the_units_of_the_trade() {
     assert_eq!(text::voltage_v("450 mV"), Ok(0.45));
 }
 
-/// A number anywhere in a range, its ends and its zero included.
 /// A mass or a time in two units is their sum, the smaller unit last and less than one of the larger.
 #[test]
 fn pounds_with_ounces_and_hours_with_minutes_are_read() {
@@ -326,6 +325,7 @@ fn pounds_with_ounces_and_hours_with_minutes_are_read() {
     assert!(text::altitude_m("5 km 200 m").is_err());
 }
 
+/// A number anywhere in a range, its ends and zero included.
 fn within(range: range::Range) -> impl Strategy<Value = f64> {
     prop_oneof![8 => range.low..=range.high, 1 => Just(range.low), 1 => Just(range.high), 1 => Just(0.0)]
 }

@@ -1,6 +1,6 @@
-//! What the trade knows, held against the diagnosis. Unless a source is named, each figure is common practice, no source.
+//! Facts of the trade, compared with the diagnosis. Unless a source is named, each figure is common practice, no source.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
@@ -71,7 +71,7 @@ fn a_sound_vehicle_at_74_f_reads_35_to_45_and_about_175() {
     assert!(bands.low_side.low_80.psig() <= 35.0 && bands.low_side.high_95.psig() >= 45.0);
     assert!(bands.high_side.low_80.psig() < 175.0 && bands.high_side.high_80.psig() > 175.0);
     assert!((bands.high_side.median.psig() / 175.0 - 1.0).abs() < 0.17);
-    // 60 psig and more is a worn compressor; a needle that swings, at a speed that nobody told, sweeps a little more.
+    // 60 psig and more is a worn compressor; at an unknown speed a swinging needle reaches a little further.
     assert!(bands.low_side.high_95.psig() < 70.0, "{:?}", bands.low_side);
     let told = Case {
         conditions: Conditions {
@@ -171,7 +171,7 @@ fn the_vent_is_36_to_46_f_after_a_drive_and_60_to_70_f_is_a_fault() {
         case
     };
     for (expansion, compressor) in systems() {
-        // Less than is believed before: vents of sound vehicles differ more between makes than within one.
+        // Less than the prior: vents of sound vehicles differ more between makes than within one, so that it is not near zero.
         for vent_f in [60.0, 65.0, 70.0] {
             let answer = judged(&with_vent(in_usual_air(vehicle(expansion, compressor, 74.0)), vent_f));
             assert!(
@@ -187,7 +187,7 @@ fn the_vent_is_36_to_46_f_after_a_drive_and_60_to_70_f_is_a_fault() {
 fn sides_of_115_and_125_psig_are_a_compressor_that_does_not_pump() {
     for (expansion, compressor) in systems() {
         let answer = judged(&with_pressures(vehicle(expansion, compressor, 74.0), 115.0, 125.0));
-        // With a clutch it may as well be that which is out.
+        // With a clutch the cause may also be that the clutch does not engage.
         let among = answer
             .faults
             .iter()
@@ -371,14 +371,14 @@ fn the_army_chart_lies_within_the_bands() {
         case.conditions.engine_speed = Some(RotationalSpeed::from_rpm(1_000.0));
         let bands = expected(&case);
         let middle = 0.5 * (low_psig + high_psig);
-        // At 70 °F most clutches of the model cycle, and leave the condenser less to do than that of the loader has.
+        // At 70 °F most clutches of the model cycle, so that the condenser has less heat to reject than that of the loader.
         let off = if ambient_f == 70.0 { 0.18 } else { 0.12 };
         assert!(
             (bands.high_side.median.psig() / middle - 1.0).abs() < off,
             "{ambient_f}: {}",
             bands.high_side.median.psig()
         );
-        // Its limits are about the 95 % band of vehicles in general, and lie no further out.
+        // The limits of the chart are about the 95 % band: the upper one lies inside, the lower one at most 20 psi outside.
         assert!(
             bands.high_side.low_95.psig() < low_psig + 20.0 && bands.high_side.high_95.psig() > high_psig,
             "{ambient_f}"

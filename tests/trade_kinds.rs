@@ -1,7 +1,7 @@
-//! What the trade knows of two gauges, of every expansion device and of R-1234yf at the same temperatures as of R-134a. Each figure is
+//! Facts of the trade about two gauges, of every expansion device and of R-1234yf at the same temperatures as of R-134a. Each figure is
 //! common practice, no source.
 
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::circuit::{Gauge, Reading, Readings};
 use coldloop::diagnosis::{Case, Diagnosis, Settings, diagnose};
@@ -64,7 +64,7 @@ fn saturated(ambient_f: f64) -> f64 {
     pressure.gauge(Surroundings::SEA_LEVEL).psig()
 }
 
-/// Holds a fact against both expansion devices and both refrigerants.
+/// Checks a fact for both expansion devices and both refrigerants.
 fn of_every_kind(each: impl IntoIterator<Item = Seen>, fails: impl Fn(&Diagnosis) -> Option<String>) {
     let mut failures = Vec::new();
     for seen in each {
@@ -91,8 +91,9 @@ fn leaders(answer: &Diagnosis) -> String {
         .collect()
 }
 
-/// Little is pumped: the low side at 60 psig up to saturation at the ambient, the high side 15 to 60 psi above that. With the clutch seen engaged and the hub turning freely the compressor is
-/// worn, and on readings alone its control is not what it must be.
+/// The compressor pumps little: the low side from 60 psig up to saturation at the ambient, the high side 15 to 60 psi above that
+/// saturation. With the clutch seen engaged and the hub turning freely the compressor is worn; readings alone must not lead to a
+/// fault of its control.
 fn hardly_pumped() -> impl Iterator<Item = Seen> {
     [80.0, 90.0, 105.0].into_iter().flat_map(|ambient_f| {
         let most = saturated(ambient_f);
@@ -113,7 +114,7 @@ fn dew_f(psig: f64) -> f64 {
 }
 
 #[test]
-fn little_pumped_is_never_the_control_of_a_fixed_clutch() {
+fn a_compressor_that_pumps_little_is_never_the_control_of_a_fixed_clutch() {
     of_every_kind(hardly_pumped(), |answer| {
         let control = answer.probability_of(&[Fault::CompressorControlFault]);
         (control > 0.5).then(|| leaders(answer))
@@ -122,7 +123,7 @@ fn little_pumped_is_never_the_control_of_a_fixed_clutch() {
 
 #[test]
 #[ignore = "not met: 17 of 108: with the sides 15 psi apart at saturation the clutch has 0.6 to 0.9, for two gauges may differ so; an orifice tube at 105 F may be short"]
-fn little_pumped_is_a_worn_compressor_first_or_second() {
+fn a_compressor_that_pumps_little_is_worn_first_or_second() {
     of_every_kind(hardly_pumped(), |answer| {
         let worn = answer.probability_of(&[Fault::WornCompressor]);
         (place(answer, Fault::WornCompressor) > 1 || worn < 0.3).then(|| leaders(answer))
@@ -181,7 +182,7 @@ fn both_sides_high_behind_a_running_fan_and_a_clean_face_are_overcharge_or_air()
     });
 }
 
-/// What may shut the way of the liquid.
+/// Faults that block the flow of liquid.
 const SHUT: [Fault; 5] = [
     Fault::ExpansionValveStuckClosed,
     Fault::OrificeRestricted,
@@ -192,7 +193,7 @@ const SHUT: [Fault; 5] = [
 
 #[test]
 #[ignore = "not met: 26 of 36: low charge is 17 times as common, and both simulators have starved systems in vacuum"]
-fn a_low_side_in_vacuum_is_a_way_that_is_shut() {
+fn a_low_side_in_vacuum_is_a_blocked_flow_of_liquid() {
     let each = [-10.0, -5.0, 0.0]
         .into_iter()
         .flat_map(|low| [100.0, 140.0, 170.0].map(|high| Seen::gauges(86.0, low, high)));

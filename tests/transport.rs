@@ -1,6 +1,6 @@
 //! Transport properties beside the rows that their papers print, beside CoolProp 8.0.0, and over their whole range.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::saturation::{self, Line, State};
 use coldloop::{Error, ErrorKind, Quantity, Reference, Refrigerant, inner, transport};
@@ -71,8 +71,8 @@ fn the_papers_rows_come_out() {
 }
 
 /// Newer correlations of the viscosity, whose coefficients are not here: Velliadou, Assael & Huber 2022 for R-134a (doi
-/// 10.1007/s10765-022-03029-6) and Velliadou et al. 2022 for R-32 (doi 10.1007/s10765-022-03050-9), by their printed check rows. Those
-/// that stand here lie within their own stated uncertainty of them.
+/// 10.1007/s10765-022-03029-6) and Velliadou et al. 2022 for R-32 (doi 10.1007/s10765-022-03050-9), by their printed check rows. The correlations of
+/// this library lie within their own stated uncertainty of them.
 #[test]
 fn newer_correlations_are_near() {
     for (refrigerant, t_k, rho_kg_m3, printed, allowed) in [
@@ -93,7 +93,7 @@ fn newer_correlations_are_near() {
     }
 }
 
-/// What the other library may differ by, relative, and why it may.
+/// Allowed relative difference from the other library, with the reason.
 fn allowed(refrigerant: Refrigerant, property: &str) -> (f64, &'static str) {
     match (refrigerant, property) {
         (Refrigerant::R1234yf | Refrigerant::R1234zeE, "viscosity") => (
@@ -224,8 +224,8 @@ fn there_is_a_figure_over_the_whole_range() {
     assert!(count == 0, "{count}\n{}", first.join("\n"));
 }
 
-/// Where a thin vapour has no conformal state, the one that serves instead decides nothing: what density adds to the viscosity of the
-/// dilute gas is below 2 % there, along an isotherm from the thinnest gas on.
+/// Where a thin vapour has no conformal state, its substitute hardly matters: along an isotherm from the thinnest gas on, density adds
+/// less than 2 % to the viscosity of the dilute gas there.
 #[test]
 fn a_thin_vapour_is_nearly_a_dilute_gas() {
     for refrigerant in [Refrigerant::R12, Refrigerant::R22, Refrigerant::R32] {

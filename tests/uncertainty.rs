@@ -1,7 +1,7 @@
 //! How uncertain the readings are, and what follows from them: against the classes of the instruments, and against a
 //! simulation.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 #[path = "shared/readings.rs"]
 mod readings;
@@ -80,7 +80,7 @@ impl Simulation {
 }
 
 /// JCGM 101:2008: the spread of the figures when the readings are drawn at random is the propagated uncertainty. Twenty
-/// thousand draws know a standard deviation to 0.5 %; the rest of the allowance is for curvature, which the first-order
+/// thousand draws give a standard deviation to 0.5 %; the rest of the allowance is for curvature, which the first-order
 /// rule leaves out. The property model is not drawn; its part is taken out of the comparison where it counts.
 #[test]
 fn propagated_uncertainty_is_that_of_a_simulation() {
@@ -144,7 +144,7 @@ fn propagated_uncertainty_is_that_of_a_simulation() {
     }
 }
 
-/// The air's pressure moves both sides at once: the ratio knows that, and is better known than if it did not.
+/// The pressure of the air moves both sides at once: with that correlation the ratio is less uncertain than without it.
 #[test]
 fn what_two_figures_share_cancels_in_their_difference() {
     let absolute = |pa: f64| {

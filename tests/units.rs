@@ -1,6 +1,6 @@
 //! The units the library converts by are those of the table that is compared with pint, and pressures keep their datum.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use approx::assert_relative_eq;
 use coldloop::units::constants as c;

@@ -1,4 +1,4 @@
-//! The vehicle model keeps the laws: energy, the second law, mass, and more of a fault never reads as less of it.
+//! The vehicle model obeys the laws of energy, entropy and mass, and a worse fault never reads like a milder one.
 
 #![allow(clippy::unwrap_used)] // helpers of tests
 
@@ -81,7 +81,7 @@ fn assert_laws(s: &Simulation, conditions: &Conditions) {
     let expansion = p.evaporator_inlet.enthalpy.j_kg() - p.liquid.enthalpy.j_kg();
     assert!(
         expansion.abs() < 1e-9 * p.liquid.enthalpy.j_kg().abs(),
-        "throttling keeps the enthalpy"
+        "throttling does not change the enthalpy"
     );
     let evaporators = m * (p.evaporator_outlet.enthalpy.j_kg() - p.evaporator_inlet.enthalpy.j_kg());
     assert!(
@@ -108,7 +108,7 @@ fn assert_laws(s: &Simulation, conditions: &Conditions) {
     );
     assert!(s.states.evaporator_outlet.pressure.pa() >= s.states.suction.pressure.pa() * (1.0 - 1e-12));
     assert!(s.states.discharge.pressure > s.states.suction.pressure);
-    // Vacuum is the floor.
+    // No pressure is below a vacuum.
     assert!(s.low_side.pa() > 0.0 && s.high_side.pa() > s.low_side.pa() * 0.8);
     assert!(s.residual <= 1e-6);
 }

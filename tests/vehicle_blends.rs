@@ -219,7 +219,7 @@ fn a_blend_is_its_parts() {
     let vehicle = bus(Refrigerant::R134a);
     let listed = with(&vehicle, FaultSeverity::wrong_refrigerant(Refrigerant::R513A));
     let poured = with(&vehicle, FaultSeverity::contaminated(Refrigerant::R1234yf, 0.56));
-    // Kay's rule stands for the critical point of what is on no list; the polynomials differ by that.
+    // A blend that is not listed has its critical point from Kay's rule; the polynomials differ by that.
     assert!((poured.high_side.pa() / listed.high_side.pa() - 1.0).abs() < 1e-3);
     assert!((in_kelvins(poured.discharge_line) - in_kelvins(listed.discharge_line)).abs() < 0.1);
     for refrigerant in [

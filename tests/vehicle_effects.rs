@@ -38,14 +38,14 @@ fn sides(s: &Simulation) -> (f64, f64) {
 }
 
 /// One maker's fault table of a car with a valve and a clutch, R-134a, 30 °C, idle, highest blower, doors open (published low
-/// and high side in kPa gauge, a tenth of the range allowed on either side): each state lies on the way of its fault. The
+/// and high side in kPa gauge, a tenth of the range allowed on either side): each state is reached at some severity of its fault. The
 /// table's high side of a shut valve (500 to 600 kPa) lies below saturation at 30 °C (669 kPa), which no condenser of that day can
 /// hold with liquid in it: 900 kPa is allowed there. Its rows with 400 to 550 kPa against 2,000 to 2,500 kPa (overcharge, air,
 /// fan and a valve stuck open in merged cells) are not among those judged here: lost condenser air reaches their high side, but a
 /// valve holds the low side, in the model as in the laboratory of the test below; and a valve stuck open does not raise the high
 /// side of the model.
 #[test]
-fn the_states_of_a_makers_fault_table_lie_on_the_way_of_each_fault() {
+fn each_state_of_a_makers_fault_table_is_reached_by_its_fault() {
     let rows = [
         (
             FaultSeverity::new(Fault::Undercharge, 0.0),
@@ -153,7 +153,7 @@ fn a_slow_condenser_fan_moves_the_high_side_and_hardly_the_low_side_of_a_valve()
     assert!(low > 0.0 && low < 0.04, "{low}");
 }
 
-/// A fan that stands lets the high side run into its limit; driving gives the air that the fan does not. First principles.
+/// A dead fan lets the high side run into its limit; driving gives the air that the fan does not. First principles.
 #[test]
 fn a_dead_fan_is_felt_at_a_standstill_and_hardly_on_the_road() {
     let car = car(Expansion::Txv);
@@ -276,7 +276,7 @@ fn a_liquid_line_restriction_shows_once_the_valve_is_open() {
 /// A port before a restriction of the high side reads what the compressor pushes against, one behind it what is left. First
 /// principles; an independent simulator has 8 K more there and 4 K less here over the severities that it draws.
 #[test]
-fn a_high_side_restriction_reads_by_where_the_port_stands() {
+fn a_high_side_restriction_reads_by_the_place_of_the_port() {
     for expansion in Expansion::ALL {
         let car = car(expansion);
         let sound_k = dew_k(at(&car, 30.0, 1_500.0, &[]).high_side.pa());
@@ -293,7 +293,7 @@ fn a_high_side_restriction_reads_by_where_the_port_stands() {
     }
 }
 
-/// A blend door that stands at half lets through air of a core at 67 °C: the vent warms by 8 to 20 K and, with fresh air, nothing
+/// A half-open blend door lets through air of a core at 67 °C: the vent warms by 8 to 20 K and, with fresh air, nothing
 /// happens in the circuit. First principles; an independent simulator has 9.5 K at that severity.
 #[test]
 fn a_blend_door_warms_the_vent_and_nothing_else() {
@@ -305,9 +305,9 @@ fn a_blend_door_warms_the_vent_and_nothing_else() {
     assert!((mixed.high_side.pa() / sound.high_side.pa() - 1.0).abs() < 1e-6);
 }
 
-/// A machine that draws less in does not heat what it delivers as one does that compresses part of it twice. First principles.
+/// A compressor that draws in less does not heat the vapour as one does that compresses part of it twice. First principles.
 #[test]
-fn lost_displacement_and_leakage_part_at_the_discharge_line() {
+fn lost_displacement_and_leakage_differ_at_the_discharge_line() {
     let car = car(Expansion::Txv);
     let worn = |cause| at(&car, 30.0, 1_500.0, &[FaultSeverity::caused(cause, 0.6)]);
     let (lost, leaks) = (worn(FaultCause::LostDisplacement), worn(FaultCause::Leakage));
@@ -318,7 +318,7 @@ fn lost_displacement_and_leakage_part_at_the_discharge_line() {
     }
 }
 
-/// A clutch system that stands on its high-side cut-out: the needle swings between where the switch opens and where it closes 6 bar
+/// A clutch system that runs at its high-side cut-out: the needle swings between where the switch opens and where it closes 6 bar
 /// lower, and the mean lies between. First principles.
 #[test]
 fn a_system_on_its_cut_out_swings_below_it() {

@@ -147,7 +147,7 @@ fn the_faults_without_a_severity_are_told_by_what_they_are() {
     assert!(other != sound && other.flow.kg_s() < 0.8 * sound.flow.kg_s());
 }
 
-/// Two faults at once are there at once: each keeps its own mark beside the other's.
+/// Two faults at once both act: each changes the readings in its own way beside the other.
 #[test]
 fn faults_combine() {
     let vehicle = full_stroke(Refrigerant::R134a, Expansion::Txv);
@@ -158,7 +158,7 @@ fn faults_combine() {
     let at = |faults: &[FaultSeverity]| simulate(&vehicle, &day(33.0, 0.4), faults).unwrap();
     let (sound, one, other, both) = (at(&[]), at(&[gas]), at(&[dirt]), at(&[gas, dirt]));
     assert!(both.high_side.pa() > one.high_side.pa().max(other.high_side.pa()));
-    // The partial pressure of the gas stays what it is: the high side above saturation inside the condenser.
+    // The partial pressure of the gas remains: it is the high side less the saturation pressure in the condenser.
     let partial_pa = |s: &Simulation| s.high_side.pa() - s.states.condenser_outlet.pressure.pa();
     assert!(partial_pa(&both) > 30e3 && partial_pa(&other).abs() < 1e-6 && partial_pa(&sound).abs() < 1e-6);
 }

@@ -33,7 +33,7 @@ fn draws(kind: (Expansion, Compressor), count: usize, day: impl Fn(f64) -> Condi
     draws_of(&Population::usual(system, VehicleClass::Car), count, day)
 }
 
-/// Vehicles of a population, each make alike often, in turn.
+/// Vehicles of a population, with each make in turn and equally often.
 fn draws_of(population: &Population, count: usize, day: impl Fn(f64) -> Conditions) -> Vec<Simulation> {
     drawn(population, count, day)
         .map(|(_, _, _, simulation)| simulation)
@@ -129,7 +129,7 @@ fn weather(ambient_k: f64, u: f64) -> f64 {
 
 /// US Army TM 5-3805-291-23-1, table 1 and performance check: R-134a, wheel loader, valve or orifice tube; 1,000 rpm,
 /// coldest setting, highest fan, ten minutes or more; low side before the clutch disengages, high side higher in very
-/// humid weather. It does not say whether the doors stand open, so they do in half of the cases; nor where in a cycle
+/// humid weather. It does not say whether the doors are open, so they do in half of the cases; nor where in a cycle
 /// the high side is read, so its band goes from the mean of a cycle to its highest. The chart is rounded to 10 psi
 /// there: half of that is allowed.
 #[test]
@@ -218,9 +218,9 @@ fn a_drive_on_maximum_cooling_makes_cold_air() {
     }
 }
 
-/// Mean condensing approach 15 to 25 K at moderate load (common practice, no source), for which a blower at 0.7 stands; one
-/// maker's page gives 19 to 22 K under ram air, for which a drive at 36 km/h with the highest blower stands. Standing with the
-/// highest blower, charts have 21 to 32 K at 28 to 33 °C, 27 in the middle: that is held by the test of the medians over voices.
+/// Mean condensing approach 15 to 25 K at moderate load (common practice, no source), taken as a blower at 0.7; one
+/// maker's page gives 19 to 22 K under ram air, taken as a drive at 36 km/h with the highest blower. At a standstill with the
+/// highest blower, charts have 21 to 32 K at 28 to 33 °C, 27 in the middle: which the test of the medians over voices checks.
 #[test]
 fn the_condensing_approach_is_that_of_vehicles() {
     for kind in CLUTCH {

@@ -162,9 +162,10 @@ fn an_orifice_system_shows_some_superheat_at_its_port() {
     assert!((0.0..2.0).contains(&low_k) && (1.0..4.5).contains(&middle_k) && (4.0..9.0).contains(&high_k));
 }
 
-/// The port at the evaporator reads what the suction line has not lost yet; a restriction of that line parts the two.
+/// The port at the evaporator reads the pressure before the drop of the suction line; a restriction of that line makes the two ports
+/// differ.
 #[test]
-fn a_low_port_reads_the_pressure_where_it_stands() {
+fn a_low_port_reads_the_pressure_at_its_place() {
     let mut vehicle = car(Expansion::Txv, Compressor::FixedClutch);
     let tight = [FaultSeverity::new(Fault::SuctionLineRestriction, 0.7)];
     let read = |vehicle: &Vehicle| {

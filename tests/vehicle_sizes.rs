@@ -106,7 +106,7 @@ const OTHERS: [Set; 6] = [
 ];
 
 /// Li & Braun 2007: each feature moves with its own fault and with no other. The air flow of the condenser is one too, by a
-/// balance of energy on its air, whose outlet nobody reads on a vehicle.
+/// balance of energy on its air, whose outlet is not read on a vehicle.
 fn decoupled(own: Fault, humidity: f64, feature: impl Fn(&Simulation) -> f64) {
     let vehicle = full_stroke(Expansion::Txv);
     let sound = feature(&at(&vehicle, humidity, Fault::NoFault, 0.0));

@@ -1,7 +1,7 @@
 //! A readings file that tells a whole visit: how to judge, what was done, what was read afterwards.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::diagnosis::{Action, Cost, Settings, judge};
 use coldloop::{ChargeFinding, ErrorKind, EvacuationFinding, Fault, HoldFinding, LeakFinding, Observation};
@@ -127,7 +127,7 @@ prices = { per_minute = 1.5, repairs.worn-compressor = { minutes = 150, money = 
 fn the_settings_of_a_file_are_those_of_the_library() {
     let settings = intake::visit_from_toml(&(low_charge() + SETTINGS)).unwrap().settings;
     let mut wanted = Settings::default().with_prior(Fault::Undercharge, 0.123_456_789_012_34);
-    // The list follows from the stakes, 1 - 45 / 100; the share that is given by itself stands.
+    // The list follows from the stakes, 1 - 45 / 100; the share that is given by itself is kept.
     (wanted.named, wanted.short_list, wanted.recovered) = (0.8, 0.55, true);
     wanted.looks = wanted.looks.with(Observation::OilTraces, Fault::Undercharge, 0.61);
     let by_hand = Check::WatchClutch;
@@ -325,7 +325,7 @@ fn what_cannot_be_judged_names_its_table() {
     );
 }
 
-/// Whatever the readings say, a proof that fails, or is open, is named.
+/// A proof that fails or is open is named, whatever the readings are.
 #[test]
 fn all_proofs_together_are_no_better_than_the_weakest() {
     let closing = |text: &str| intake::visit_from_toml(text).unwrap().prove().unwrap().closing.unwrap();
@@ -352,7 +352,7 @@ fn all_proofs_together_are_no_better_than_the_weakest() {
             "{to}"
         );
     }
-    // A vacuum that rises evenly has a leak; one that leaps at the end rose for a reason that no shape tells, and proves nothing.
+    // A vacuum that rises evenly has a leak; one that leaps at the end fits no known cause, and proves nothing.
     let leaps = van().replace("429 micron", "9000 micron");
     let rises = leaps
         .replace("424 micron", "2600 micron")

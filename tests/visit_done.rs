@@ -1,7 +1,7 @@
-//! What was done since, in a readings file: each table for itself, in the words of the trade.
+//! The tables of what was done since in a readings file: each is judged by itself, and written in the words of the trade.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 use coldloop::diagnosis::Action;
 use coldloop::{Caution, Check, EvacuationFinding, HoldFinding, LeakFinding, PullDownFinding, intake, report};
@@ -211,7 +211,7 @@ fn a_circuit_without_a_charge_is_not_run() {
             plan.steps.iter().all(|step| step.action != Action::Check(run)),
             "{name}"
         );
-        // Nor for what only a charge can show.
+        // It does not ask for what only a charge can show either.
         let answer: serde_json::Value = serde_json::from_str(&report::visit_json(&visit).unwrap()).unwrap();
         let next = [&answer["next_checks"], &answer["next_step"]]
             .map(ToString::to_string)

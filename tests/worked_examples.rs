@@ -1,6 +1,6 @@
 //! Cycles and tables as textbooks and handbooks print them.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 use approx::assert_abs_diff_eq;
 use coldloop::saturation::{self, Pure, State};
@@ -107,7 +107,7 @@ fn two_stage_cycle_of_cengel_and_boles() {
 
 /// Moran & Shapiro, Fundamentals of Engineering Thermodynamics, example 10.1: 0 °C and 26 °C, 0.08 kg/s.
 ///
-/// The book's tables come from an older equation of state: its enthalpies count from another liquid and lie 2 to
+/// The book's tables come from an older equation of state: its enthalpies count from another reference state and are 2 to
 /// 3 kJ/kg lower, its heats differ by up to 1 %.
 #[test]
 fn ideal_cycle_of_moran_and_shapiro() {

@@ -55,7 +55,7 @@
 #ifndef COLDLOOP_H
 #define COLDLOOP_H
 
-/* Generated from bindings/c/src by tables/compile; edit the sources, not this file. */
+/* Generated from bindings/c/src by tables/names; edit the sources, not this file. */
 
 #include <stddef.h>
 #include <stdint.h>

@@ -1,6 +1,6 @@
 //! The words of every vocabulary.
 //!
-//! Generated from tables/names.toml by tables/compile; edit the table, not this file.
+//! Generated from tables/names.toml by tables/names; edit the table, not this file.
 
 vocabulary! {
     /// What went wrong; the code is the same in Rust, C and Python.

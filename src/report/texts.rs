@@ -1,6 +1,6 @@
 //! The texts of the page in every language.
 //!
-//! Generated from tables/texts.toml by tables/compile; edit the table, not this file.
+//! Generated from tables/texts.toml by tables/names; edit the table, not this file.
 
 use super::language::column;
 use crate::names::*;

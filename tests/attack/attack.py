@@ -18,7 +18,7 @@ from pathlib import Path
 import coldloop
 import numpy as np
 
-# Halves do not hold every number that is drawn.
+# Some numbers that are drawn overflow half precision.
 np.seterr(over="ignore")
 
 ROOT = Path(__file__).parents[2]
@@ -28,7 +28,7 @@ TEXTS = [
 ]
 LOGS = [(ROOT / "tests/fuzz/corpus/logs" / name).read_text(encoding="utf-8") for name in ("cycling.csv", "steady.csv")]
 WORDS = ["1e308", "nan", "inf", "-0.0", "9" * 400, '""', '"\\u0000"', '"-1 psig"', "true", "[[]]", "{}", "[[undo]]\n", "'''", "\\", "\ud800"]
-# Bytes of stack: the least that the interpreter itself gets by with, and a good deal less than any system gives.
+# Bytes of stack: about the least with which the interpreter runs, and much less than any system gives.
 STACK = 256 * 1024
 
 
@@ -45,7 +45,7 @@ def hostile_text(draw, sound):
 
 
 def hostile_value(draw, depth=0):
-    """Anything that Python has."""
+    """A value of any Python type."""
     recursive = []
     recursive.append(recursive)
     values = [
@@ -102,7 +102,7 @@ def session_told(text):
 
 
 def doors(folder):
-    """Name, what draws an input, what takes it, and how many times dearer it is than the cheapest."""
+    """Name, what draws an input, what takes it, and the cost of an input relative to the cheapest one."""
     path = Path(folder) / "log.csv"
     return [
         ("Python, a text: `diagnose`", lambda draw: hostile_text(draw, TEXTS), lambda text: coldloop.diagnose(text).to_dict(), 1),
@@ -124,7 +124,7 @@ def attacked(name, draws, takes, count):
         except (coldloop.ColdloopError, TypeError, ValueError) as error:
             refused += 1
             if not str(error):
-                raise RuntimeError(f"{name}, input {number}: a refusal without a word") from error
+                raise RuntimeError(f"{name}, input {number}: a refusal without a message") from error
         except BaseException as error:
             raise RuntimeError(f"{name}, input {number}") from error
         slowest = max(slowest, (time.thread_time() - began, number))

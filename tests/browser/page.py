@@ -17,7 +17,7 @@ from pathlib import Path
 
 WIDTHS = 390, 1200
 LANGUAGES = "en", "es"
-# What a browser rounds, px.
+# Rounding of a browser, px.
 TOLERANCE = 1.0
 
 MEASURE = """

@@ -21,7 +21,7 @@ use std::io::Read;
 const OWN: usize = 1_400;
 const OTHERS: usize = 600;
 
-/// A case, how it is judged, and what it is called when something is wrong with its answer.
+/// A case, the settings of its judgement, and its name in messages.
 pub(crate) struct Asked {
     pub(crate) name: String,
     pub(crate) case: Case,
@@ -92,7 +92,7 @@ fn own() -> Vec<Asked> {
             continue;
         };
         let case = written(&mut rng, world, &draw);
-        // Weather of which no source speaks has no answer, nor has a gauge that shows less than nothing.
+        // Weather that no source covers is refused, and so is a gauge that shows less than a vacuum.
         if diagnose(&case, &Settings::default()).is_err() {
             continue;
         }
@@ -105,7 +105,7 @@ fn own() -> Vec<Asked> {
     cases
 }
 
-/// What somebody writes down of a vehicle: not all readings, now and then a wrong one, and some of what can be seen.
+/// What a workshop notes of a vehicle: not all readings, now and then a wrong one, and some of what can be seen.
 fn written(rng: &mut ChaCha8Rng, world: World, draw: &Draw) -> Case {
     let lines = [Lines::All, Lines::Some, Lines::None][rng.random_range(0..3)];
     let mut readings = draws::taken(rng, &draw.readings, lines);

@@ -9,7 +9,7 @@ use coldloop::units::{
 };
 use coldloop::{Fault, Feature, QualityNote, RestFinding, VerdictKind};
 
-/// Whether every pressure has a saturation temperature that counts: none colder than -45 °C, none off the line.
+/// Whether every pressure has a saturation temperature on the line and above -45 °C.
 pub(crate) fn counts(answer: &Diagnosis) -> bool {
     let counts = |dew: Estimate<Temperature>| in_kelvins(dew.value) > FeatureVector::COLDEST_K + 0.01;
     answer.derived.low_dew.is_none_or(counts) && !answer.quality.contains(&QualityNote::OffScale)
@@ -87,9 +87,9 @@ fn no_reading_is_far_off_in_a_sound_system() {
     });
 }
 
-/// Bands in `expected`, in the deviations, in the sound model, and those that the doors tell for the case.
+/// Compares the bands in `expected`, in the deviations, of the sound model, and of `Bands::of`.
 #[test]
-fn one_band_stands_beside_each_figure() {
+fn each_figure_has_the_same_band_everywhere() {
     no_answer(|one| {
         let Answered { asked, answer, .. } = one;
         let sound = one.sound()?;
@@ -105,10 +105,10 @@ fn one_band_stands_beside_each_figure() {
         for deviation in &answer.deviations {
             let own = numbers(&deviation.expected);
             if Some(deviation.expected) != sound.band(deviation.feature) {
-                return Some(format!("{}: {own:?}, the sound model otherwise", deviation.feature));
+                return Some(format!("{}: {own:?} differs from the sound model", deviation.feature));
             }
             let expected = one.expected(deviation.feature)?;
-            // A pressure that leaves the saturation line ends there, and a colder one than -45 °C counts as that.
+            // Beyond its end the saturation line is not followed, and a temperature below -45 °C counts as -45 °C: not compared.
             let critical_k = coldloop::saturation::line_of(case.system.refrigerant).critical_t_k();
             let on_line = |k: &f64| *k > FeatureVector::COLDEST_K + 0.01 && *k < critical_k - 0.11;
             let differs =
@@ -121,7 +121,7 @@ fn one_band_stands_beside_each_figure() {
     });
 }
 
-/// Whether the condenser outlet speaks for the liquid line, so that what is judged as subcooling is not the figure of the band.
+/// Whether the condenser outlet is used in place of the liquid line, so that the subcooling that is judged is not that of the band.
 fn by_outlet(one: &Answered, feature: Feature) -> bool {
     feature == Feature::Subcooling && one.asked.case.readings.liquid_line.is_none()
 }
@@ -152,10 +152,10 @@ fn against_its_band(d: &Deviation) -> Option<String> {
         ..
     } = d.expected;
     let inside = (low_95..=high_95).contains(&d.measured);
-    // The instrument's own scatter moves the median of a mixture by a hair.
+    // The scatter of the instrument moves the median of a mixture slightly.
     let other_side = (d.measured - median) * d.deviation < 0.0 && d.deviation.abs() > 0.01;
     let called = inside && d.deviation.abs() > LIMIT_95 + 1e-6;
-    // Within what the instrument is uncertain by, a reading outside the band may well be inside.
+    // A reading outside the band by less than the uncertainty of its instrument may truly be inside.
     let beyond = f64::max(low_95 - d.measured, d.measured - high_95);
     let missed = beyond > 2.0 * d.standard_uncertainty + 1e-6 && d.deviation.abs() < 1.28;
     (other_side || called || missed).then(|| {
@@ -166,7 +166,7 @@ fn against_its_band(d: &Deviation) -> Option<String> {
     })
 }
 
-/// A figure that is judged as it stands in `derived`, where every pressure has a saturation temperature that counts.
+/// The figure of `derived` that is judged under this feature, where every pressure has a saturation temperature.
 fn derived(answer: &Diagnosis, feature: Feature) -> Option<Estimate> {
     let derived = &answer.derived;
     let estimate = match feature {
@@ -192,7 +192,7 @@ fn figures_differ(answer: &Diagnosis, d: &Deviation) -> Option<String> {
     differs.then(|| format!("{}: derived {:.4}, judged {:.4}", d.feature, estimate.value, d.measured))
 }
 
-/// Superheat, subcooling and their kin stand in `derived` and as what was measured.
+/// Superheat, subcooling and the like have one value in `derived` and in the deviations.
 #[test]
 fn derived_figures_are_those_that_are_judged() {
     no_answer(|one| {
@@ -252,7 +252,7 @@ fn the_figure_out_of_line_was_measured() {
     });
 }
 
-/// What the pressure at rest tells is what its excess says, by its uncertainty; and with liquid left nothing is known missing.
+/// The finding at rest follows from the excess pressure and its uncertainty; while liquid is left, no loss of charge is found.
 #[test]
 fn the_finding_at_rest_is_that_of_its_excess() {
     no_answer(|Answered { answer, .. }| {

@@ -4,7 +4,7 @@
 //! visits, wrong units) and of an independent simulator, and every file of `examples/readings`. Each test is one sentence, and prints
 //! the first answers that break it.
 
-#![allow(clippy::unwrap_used, clippy::panic, clippy::print_stdout)] // a test ends that way
+#![allow(clippy::unwrap_used, clippy::panic, clippy::print_stdout)] // tests fail by panicking
 
 mod drawn;
 mod figures;
@@ -18,10 +18,10 @@ use std::sync::LazyLock;
 
 /// Normal quantile of the middle 95 %.
 const LIMIT_95: f64 = 1.959_963_984_540_054;
-/// Two ways to one number may round differently.
+/// Two computations of one number may round differently.
 const ROUNDING: f64 = 1e-9;
 
-/// A case, what is believed of it, its answer and its plan.
+/// A case with its judgement, answer and plan.
 struct Answered {
     asked: Asked,
     judgement: Judgement,
@@ -49,7 +49,7 @@ static ALL: LazyLock<Vec<Answered>> = LazyLock::new(|| {
         .collect()
 });
 
-/// No answer for which `wrong` says what is wrong with it.
+/// Fails where `wrong` returns what is wrong with an answer.
 fn no_answer(wrong: impl Fn(&Answered) -> Option<String>) {
     let found: Vec<String> = ALL
         .iter()
@@ -70,9 +70,9 @@ fn probabilities_are_a_distribution_over_the_faults_that_exist() {
     no_answer(|one| {
         let Answered { asked, answer, .. } = one;
         if answer.faults.is_empty() {
-            // At rest in air so warm that nothing can be said: nothing is claimed either.
+            // At rest in air that is too warm for a judgement no fault has a probability.
             let says_so = answer.quality.contains(&QualityNote::BandsOnly) && answer.none_of_these == 0.0;
-            return (!says_so).then(|| "no faults, and no word why".into());
+            return (!says_so).then(|| "no faults, and no reason given".into());
         }
         let sum: f64 = answer.faults.iter().map(|ranked| ranked.probability).sum::<f64>() + answer.none_of_these;
         let in_order = answer
@@ -142,7 +142,7 @@ fn the_verdict_is_that_of_the_probabilities() {
     });
 }
 
-/// The leader of the list is what the verdict says, where it says that the system is sound.
+/// Where the verdict is that the system is sound, no fault leads the list.
 #[test]
 #[ignore = "not met: a system counts as sound while a fault has up to 1.25 times its probability (LEADS in verdict.rs), or 35 and 175 psig with a vent of 37 F would not be told sound at 74 F (tests/trade.rs)"]
 fn no_fault_leads_a_sound_system() {
@@ -190,7 +190,7 @@ fn the_next_step_is_the_first_of_plan_and_checks() {
 }
 
 #[test]
-fn the_plan_and_the_first_check_foresee_the_same() {
+fn the_plan_and_the_first_check_have_the_same_outcomes() {
     no_answer(|Answered { answer, plan, .. }| {
         let (Some(step), Some(check)) = (plan.steps.first(), answer.next_checks.first()) else {
             return None;
@@ -227,7 +227,7 @@ fn checks_can_be_done_and_are_not_done_already() {
         answer.next_checks.iter().find_map(|ranked| {
             let questions: Vec<_> = coldloop::diagnosis::questions(ranked.check, &asked.case.system).collect();
             let is_answered = |question: &_| asked.case.observations.answer(*question).is_some();
-            // Running the system and reading it anew tells more than its question.
+            // A check that runs the system and reads it again gives more than the answer to its question.
             let only_asks = !questions.is_empty() && !ranked.outcomes.is_empty();
             let answered = only_asks && questions.iter().all(is_answered);
             (answered || !can_check(ranked.check, &asked.case.system)).then(|| ranked.check.to_string())
@@ -270,7 +270,7 @@ fn notes_say_what_the_answer_says() {
     });
 }
 
-/// An ambient that is moved by nothing gives the same answer: `diagnose` has no memory.
+/// `diagnose` keeps no state: the same case gives the same answer again.
 #[test]
 fn the_same_case_has_the_same_answer() {
     for one in ALL.iter().step_by(50) {

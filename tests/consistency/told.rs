@@ -1,4 +1,4 @@
-//! What the reports tell, as text and as JSON, is what the fields of the answer say.
+//! The reports, as text and as JSON, contain what the fields of the answer contain.
 
 use crate::figures::{counts, has_glide};
 use crate::{Answered, no_answer};
@@ -18,7 +18,7 @@ fn json(one: &Answered) -> Value {
     .unwrap()
 }
 
-/// A number as it stands; the reader of this test may be off by the last bit.
+/// Whether the JSON value is this number, up to the rounding of the JSON reader.
 fn is(told: &Value, number: f64) -> bool {
     told.as_f64()
         .is_some_and(|told| (told - number).abs() <= 4.0 * f64::EPSILON * number.abs())
@@ -204,7 +204,7 @@ fn the_text_tells_the_probabilities() {
     });
 }
 
-/// Where the verdict is that two faults are there at once, the text says both and not one of them.
+/// Where the verdict is two faults at once, the text names both and not only one of them.
 #[test]
 fn the_text_says_both_where_two_faults_are_there() {
     no_answer(|one| {
@@ -269,7 +269,7 @@ fn the_text_tells_the_next_step() {
     });
 }
 
-/// The report of a visit has the same next step as its JSON, where a plan stands in the place of the checks and where none does.
+/// The report of a visit has the same next step as its JSON, with a plan in place of the checks and without one.
 #[test]
 fn a_visit_is_told_the_same_in_text_and_json() {
     let mut told = 0;

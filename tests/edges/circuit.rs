@@ -15,8 +15,8 @@ fn absolute(pa: f64) -> Pressure {
     AbsolutePressure::from_pa(pa).into()
 }
 
-/// Two standard uncertainties, of the pressure and of the line together, lie between "agrees" and "cannot be". R-407C, whose
-/// bubble and dew lines lie apart.
+/// A pressure agrees up to two standard uncertainties, of pressure and line together, beyond the bubble or the dew line. For
+/// R-407C, whose two lines are far apart.
 #[test]
 fn a_pressure_at_rest_disagrees_from_two_standard_uncertainties_on() {
     let at = |pa: f64| {
@@ -44,7 +44,7 @@ fn a_pressure_at_rest_disagrees_from_two_standard_uncertainties_on() {
     assert_eq!(at(bubble_pa + 1.9 * u_bubble).gas_share, 0.0);
 }
 
-/// 0.03 and 0.04 bar are 0.05 bar together: 0.1 bar between gauge and transducer is the edge.
+/// Standard uncertainties of 0.03 and 0.04 bar combine to 0.05 bar: gauge and transducer agree up to a difference of 0.1 bar.
 #[test]
 fn gauge_and_transducer_agree_within_two_standard_uncertainties() {
     let agree = |apart_pa: f64| {
@@ -94,8 +94,8 @@ fn a_vacuum_counts_as_minus_forty_five_degrees() {
     assert!(low(40_500.0) > -69.8 && low(40_500.0) < -69.0);
 }
 
-/// Beyond the critical pressure of R-134a, 4.059 MPa at 374.21 K, temperature goes on with d ln T / d ln p = 0.14, within a
-/// hundredth of where its saturation line ends.
+/// Beyond the critical pressure of R-134a, 4.059 MPa at 374.21 K, the temperature is continued with d ln T / d ln p = 0.14, within
+/// a hundredth of the slope at the end of the saturation line.
 #[test]
 fn a_pressure_beyond_the_critical_one_goes_on_as_the_line_ends() {
     let critical = 4_059_280.0;

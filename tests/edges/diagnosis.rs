@@ -41,7 +41,7 @@ fn a_run_costs_the_time_in_which_a_system_settles() {
     assert_eq!((settled(0.99 * minutes), settled(minutes)), (false, true));
 }
 
-/// From 95 % of its cut-out on the high side stands near it, above the air of the place.
+/// The high side counts as near its cut-out from 95 % of it on, in gauge pressure.
 #[test]
 fn the_high_side_is_near_its_cut_out_from_ninety_five_per_cent_on() {
     let near = |cut_out_pa: f64| {
@@ -53,7 +53,7 @@ fn the_high_side_is_near_its_cut_out_from_ninety_five_per_cent_on() {
     assert_eq!((near(2_980_000.0), near(3_020_000.0)), (true, false));
 }
 
-/// Below half its displacement, from 25 °C on, a compressor is asked for little.
+/// A commanded displacement below one half counts as little from an ambient of 25 °C on.
 #[test]
 fn little_displacement_is_noted_below_half_of_it_and_where_it_is_warm() {
     let low = |commanded: f64, ambient_c: f64| {
@@ -152,7 +152,7 @@ fn a_rival_has_a_fiftieth_of_the_leading_probability() {
     assert_eq!(at(0.0205).verdict.rival, Some(follows));
 }
 
-/// Gauges that mislead with a probability of 0.3 or more are compared before anything else: every other step leans on what
+/// Gauges that mislead with a probability of 0.3 or more are compared before anything else: every other step depends on what
 /// they show (engineering judgement).
 #[test]
 fn gauges_are_compared_first_from_a_suspicion_of_three_tenths() {

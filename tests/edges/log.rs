@@ -71,7 +71,7 @@ fn a_step_by_the_ratio_of_two_units_is_real_after_two_minutes() {
 }
 
 /// A clutch is engaged where it is commanded for 97 % of the time and more, so that a short break of the signal does not count, and
-/// the high side stands above twice the low side.
+/// the high side is above twice the low side.
 #[test]
 fn a_clutch_is_engaged_by_its_command_and_by_what_it_pumps() {
     let engaged = |share: f64, high_pa: f64| {
@@ -182,14 +182,14 @@ fn three_cycles_repeat_and_one_run_tells_little() {
     assert!((told.standard_uncertainty.hz() / wanted - 1.0).abs() < 1e-9, "{told:?}");
 }
 
-/// After a stop the sides are equal where a tenth is left of what they stood apart by, and equal quickly within two minutes: an orifice
+/// After a stop the sides count as equal where a tenth of their difference is left, and as equal quickly within two minutes: an orifice
 /// tube lets them meet sooner than a valve that shuts (engineering judgement).
 #[test]
 fn sides_are_equal_within_a_tenth_and_quickly_within_two_minutes() {
     let quickly = |left: f64, after_s: f64| {
         let running = |t| steady(t).with(Channel::EngineSpeed, 25.0);
         let mut samples = seconds(200, running);
-        // Low and high side meet around 800 kPa; they stood 1,200 kPa apart.
+        // Low and high side meet around 800 kPa; they were 1,200 kPa apart.
         samples.extend(seconds(200, |t| {
             let apart = 1.2e6 * if t < after_s { 0.11 } else { left };
             Sample::at(200.0 + t)

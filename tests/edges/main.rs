@@ -1,9 +1,9 @@
 //! Constants that decide a verdict, a proof or a refusal, each just below and just above its edge.
 //!
-//! The edges stand here as numbers, never by the name of the constant: a constant that is moved by a tenth fails its test.
+//! The edges are written as numbers, never as the name of the constant, so that a constant that is changed by a tenth fails its test.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::unwrap_used)] // tests fail by panicking
 
 mod circuit;
 mod clock;

@@ -214,7 +214,7 @@ fn vapour_near_its_saturation_may_be_liquid() {
     assert_ne!(at(21_000.0), LeakFinding::LiquidPresent);
 }
 
-/// A leak that empties the vehicle in 365.25 days is to be seen: half the charge asks for a hold of twice the time.
+/// The test has to last until a leak that empties the vehicle in 365.25 days shows: twice as long for half the charge.
 #[test]
 fn a_leak_that_empties_within_a_year_sets_the_time_to_hold() {
     let test = |charge_kg: f64| {
@@ -230,16 +230,17 @@ fn a_leak_that_empties_within_a_year_sets_the_time_to_hold() {
         test.judge().unwrap()
     };
     let judged = test(0.6);
-    // The rate that shows, at twice its least, is the charge in a year, as the mean of hole and crack.
+    // The time in which twice the least rate that shows, the geometric mean of hole and crack, is the charge in a year.
     let (least, most) = judged.least_seen_refrigerant.unwrap();
     let wanted_s = 2.0 * (least.kg_s() * most.kg_s()).sqrt() / (0.6 / (365.25 * 86_400.0)) * 3_600.0;
     assert!((judged.needed_for_a_year.unwrap().seconds() / wanted_s - 1.0).abs() < 1e-9);
     assert!((test(0.3).needed_for_a_year.unwrap().seconds() / wanted_s - 2.0).abs() < 1e-9);
 }
 
-/// Nothing leaks out of what does not stand above the air: a test below it, and R-134a at -35 °C, 66 kPa (Tillner-Roth & Baehr 1994).
+/// Nothing leaks out of a circuit whose pressure is not above that of the air: a test below it, and R-134a at -35 °C, 66 kPa
+/// (Tillner-Roth & Baehr 1994).
 #[test]
-fn what_stands_below_the_air_does_not_leak_out() {
+fn a_circuit_below_the_pressure_of_the_air_does_not_leak_out() {
     let told = |start_pa: f64, at_c: f64| {
         let test = Decay {
             surroundings: Surroundings::SEA_LEVEL,
@@ -382,7 +383,7 @@ fn a_vent_rises_by_two_kelvins_and_freezes_below_zero() {
     assert_eq!(vent(&[24.0, 8.0]), PullDownFinding::Reached);
 }
 
-/// With readings of 0.5 K standard uncertainty the climb has to stand out by 2 √2 of them: 3.41 K.
+/// With readings of 0.5 K standard uncertainty the climb has to exceed 2 K by 2 √2 of them: 3.41 K.
 #[test]
 fn a_rise_of_the_vent_stands_out_from_its_thermometer() {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);

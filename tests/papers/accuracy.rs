@@ -1,7 +1,7 @@
-//! The library against CoolProp 8.0.0 over the whole range of every refrigerant, and the accuracy table of the README.
+//! The library against CoolProp 8.0.0 over the whole range of every refrigerant, and the table of docs/accuracy.md.
 //!
 //! The states are written by tests/python/grid.py; `tests/run grid` does both. `COLDLOOP_WRITE=1 tests/run grid`
-//! rewrites the table in the README instead of comparing it.
+//! rewrites that table instead of comparing it.
 
 use crate::published;
 use coldloop::inner::eos::{Isotherm, Properties};
@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 use std::fs;
 
-/// What the library may differ by, relative, in p, h, s, cp, w and in the density found from (T, p).
+/// Allowed relative difference in p, h, s, cp, w and in the density found from (T, p).
 ///
 /// Enthalpy counts in units of RT and entropy in units of R, since their zeros are arbitrary. The pressure of a liquid
 /// is a small difference of large terms: the last bit of its density moves it by 1e-16 rho (dp/drho), which is up to
@@ -19,7 +19,7 @@ use std::fs;
 /// next to the critical point a part in 1e15 of the pressure is one in 1e13 of the density, and one in 1e11 of cp.
 const ALLOWED: f64 = 1e-11;
 
-/// What a refrigerant is allowed more, and why.
+/// Allowed relative difference for a refrigerant; where it is more than usual, with the reason.
 fn allowed(refrigerant: Refrigerant) -> f64 {
     if refrigerant == Refrigerant::R22 {
         // Its first terms have coefficients of up to 350 and opposite signs: two to three digits cancel, and the enthalpy
@@ -30,13 +30,13 @@ fn allowed(refrigerant: Refrigerant) -> f64 {
     }
 }
 
-/// The relative step in density that the steepness of cp is taken from.
+/// The relative step in density for the derivative of cp.
 const STEP: f64 = 1e-6;
 
 #[derive(Default)]
 struct Row {
     states: usize,
-    /// States of which the other has no finite figures; they are not compared.
+    /// States of which CoolProp has no finite figures; they are not compared.
     unanswered: usize,
     /// States that the library refuses by (T, p): outside the limits that it keeps, or solid.
     refused: usize,

@@ -1,8 +1,8 @@
 //! The equations of state against the numbers that their papers print.
 //!
-//! The rows, and the paper, table and page of each, stand in tables/refrigerants beside the coefficients.
+//! The rows, and the paper, table and page of each, are in tables/refrigerants beside the coefficients.
 
-#![allow(clippy::panic, clippy::unwrap_used)] // a test ends that way
+#![allow(clippy::panic, clippy::unwrap_used)] // tests fail by panicking
 
 mod accuracy;
 #[path = "../published/mod.rs"]

@@ -77,14 +77,14 @@ pub(crate) struct Cell {
 }
 
 impl Cell {
-    /// The distance in units of the last printed digit; 0.5 is what printing rounds away.
+    /// The difference in units of the last printed digit; up to 0.5 is the rounding of the print.
     pub(crate) fn last_digits(&self) -> f64 {
         let decimals = self.printed.split_once('.').map_or(0, |(_, after)| after.len());
         let scale = 10f64.powi(i32::try_from(decimals).unwrap());
         (self.found - number(&self.printed)) * scale
     }
 
-    /// Whether every printed digit comes out; a hair is left for cells that round at the half.
+    /// Whether every printed digit comes out; with a small margin for cells that round at the half.
     pub(crate) fn is_met(&self) -> bool {
         self.last_digits().abs() <= 0.5 + 1e-5
     }
@@ -179,7 +179,8 @@ impl ReferenceState {
                 (state.h_j_kg, state.s_j_kg_k)
             }
             ("ideal gas", Some(p_mpa)) => {
-                // The ideal gas at the pressure: a real one so thin that it is ideal, compressed as an ideal one is.
+                // The ideal gas at this pressure: the real gas at a density so low that it is ideal, with the entropy of an ideal
+                // compression to the pressure.
                 let thin = 1e-9;
                 let state = Properties::new(&isotherm, thin);
                 let rho = number(p_mpa) * 1e6 / (equation.gas_constant * t_k);

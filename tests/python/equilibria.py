@@ -2,11 +2,11 @@
 
     python tests/python/equilibria.py tests/data/equilibria.csv
 
-An implementation of its own with mpmath: it shares with the library the digits of tables/refrigerants and the critical
-temperatures in the head of the generated curves, and nothing else. The printed constants are taken as doubles, as every
+An independent implementation with mpmath: it shares with the library only the digits of tables/refrigerants and the critical
+temperatures in the head of the generated curves. The printed constants are taken as doubles, as every
 program has them: with their decimals the pressures of R-22, in which large terms cancel, would be 7e-14 off, those of
 the others up to 7e-15, and all densities next to the critical point up to 3e-17 / (1 - T / Tc) of themselves. CoolProp 8.0.0 gives the densities from which the
-search begins; where it fails near the critical point, the last equilibrium does, drawn together.
+search begins; where it fails near the critical point, the search begins from those of the last equilibrium, moved closer together.
 """
 
 import pathlib
@@ -121,7 +121,7 @@ def main(path):
                 continue
             try:
                 if below < 2e-4:
-                    raise ValueError("too near for a start from outside")
+                    raise ValueError("too near the critical point for a start by CoolProp")
                 state.update(CoolProp.QT_INPUTS, 0, t)
                 start = [state.saturated_liquid_keyed_output(CoolProp.iDmolar), state.saturated_vapor_keyed_output(CoolProp.iDmolar)]
             except ValueError:

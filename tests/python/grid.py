@@ -1,8 +1,8 @@
-"""States of every refrigerant after CoolProp 8.0.0, for tests/accuracy.rs.
+"""States of every refrigerant after CoolProp 8.0.0, for tests/papers/accuracy.rs.
 
     python tests/python/grid.py OUT.csv
 
-CoolProp is given the equations of tables/refrigerants, so that it differs from coldloop in nothing but the writing:
+CoolProp is given the equations of tables/refrigerants, so that it differs from coldloop only in the implementation:
 100 isotherms over the whole range of temperature, 100 densities on each, from thin gas through both phases to the
 highest pressure. With the same states, its own equations as shipped are compared; the largest difference in pressure
 and in cp goes into the lines that begin with `shipped`, and after them the number of states without a finite answer there.

@@ -1,4 +1,4 @@
-"""What goes in comes out: shapes, kinds of array, units, threads."""
+"""Shapes, kinds of array and units are kept; threads run in parallel."""
 
 import math
 import os

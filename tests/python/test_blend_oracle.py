@@ -1,12 +1,12 @@
 """Bubble and dew lines of the blends beside CoolProp 8.0.0, an independent implementation of the mixture model.
 
-It solves each equilibrium by iteration on the model; here a line is a curve. Compared to 1e-9 where it has an answer
-and the same parameters, from -50 °C to the end of the lines. Where the two differ for another reason than an error:
+It solves each equilibrium by iteration on the model; here a line is a curve. They are compared to 1e-9 where CoolProp has an
+answer and the same parameters, from -50 °C to the end of the lines. Differences that are no errors of coldloop:
 
 - R-1234yf/R-1234ze(E): CoolProp carries gammaT = 0.999309, which misses the check value of its own paper (see
-  tables/pairs/bell-2022.toml). Set right here.
+  tables/pairs/bell-2022.toml). Corrected here.
 - R-32 and R-744: CoolProp carries the reducing densities, 424 kg/m3 and 467.6 kg/m3 over the molar mass, rounded to
-  eight digits or so. Set right here; as they are, points differ by up to 2.4e-9.
+  about eight digits. Corrected here; without that, points differ by up to 2.4e-9.
 - R-152a: CoolProp carries the printed equation converted in rounded coefficients, with which points differ by up to
   3e-8. It gets those of tables/refrigerants, so that the mixture model alone is compared.
 - R-500, dew: CoolProp stops where its own fugacities differ by 3e-9.
@@ -60,7 +60,7 @@ def named(fluid):
 
 @pytest.fixture(scope="module", autouse=True)
 def set_right():
-    """What is said in the head of this file."""
+    """Gives CoolProp the constants that the head of this file names."""
     pair = [oracle.get_fluid_param_string(name, "CAS") for name in ("R1234ze(E)", "R1234yf")]
     carried = oracle.get_mixture_binary_pair_data(*pair, "gammaT")
     assert float(carried) == 0.999309
@@ -146,6 +146,6 @@ def test_points_without_an_answer_are_as_many_as_stated(designation):
     stated = UNANSWERED.get(designation, (0, 0))
     for quality, curve in ((0, blend.bubble_pressure), (1, blend.dew_pressure)):
         missing = np.isnan(pressures(state, quality, temperatures)[0]).sum()
-        # A fifth: which points fail turns on the last bits of another machine's exp.
+        # A fifth: which points fail depends on the last bits of the machine's exp.
         assert missing == pytest.approx(stated[quality], rel=0.2)
         assert np.isfinite(curve(temperatures)).all()

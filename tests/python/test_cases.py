@@ -59,7 +59,7 @@ def bits(value):
 
 
 def figures(answer, names):
-    """The figures of an answer as the tables write them: bits, and ``nan`` for one that there is none of."""
+    """The figures of an answer as the tables write them: bits, or ``nan`` for one that is missing."""
     found = [getattr(answer, name) for name in names]
     return ["nan" if figure is None or np.isnan(figure) else bits(figure) for figure in found]
 
@@ -138,7 +138,7 @@ def charge(text):
 
 
 def charge_figures(call, charge, x, y, z):
-    """The eleven figures of a row; NaN for what the call does not tell."""
+    """The eleven figures of a row; NaN for those that the call does not give."""
     if call == "split":
         phase_split = charge.split(x, y)
         first = next(iter(charge.composition))

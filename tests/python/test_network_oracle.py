@@ -37,7 +37,7 @@ SEEN = [
     {"hub_turns_freely": False, "sight_glass_bubbles": True},
     {"oil_traces": True, "compressor_noisy": False, "recently_filled": True},
     {"belt_slips": True, "clutch_engaged": True, "sides_equalise_quickly": False},
-    # Of one cause beyond the fault, and so counted together.
+    # These answers share a cause besides the fault, so that they are correlated and count less.
     {"sight_glass_bubbles": True, "hissing_at_expansion": True},
     {"frost_on_suction_line": True, "evaporator_frosted": False, "airflow_fades": True, "airflow_weak": False},
     {"condenser_face_blocked": True, "water_lowers_high_side": True, "recently_filled": False, "oil_traces": False},

@@ -1,4 +1,4 @@
-"""The committed JSON Schemas, held by a validator of its own: every readings file of the examples, every answer, a stored session."""
+"""The committed JSON Schemas, checked by an independent validator: every readings file of the examples, every answer, a stored session."""
 
 import json
 import subprocess

@@ -1,7 +1,7 @@
 """States beside CoolProp 8.0.0, an independent implementation of the same published equations of state.
 
 10,000 states per refrigerant over its whole range: liquid, vapour and supercritical. Left out is the neighbourhood of
-the critical point (5 % in temperature and half to twice the density), where figures answer strongly to the last digit.
+the critical point (5 % in temperature and half to twice the density), where the properties depend strongly on the last digit of the arguments.
 
 The oracle's density at a temperature and pressure is only as good as its solver, about 1e-8; its figures at a
 temperature and density are those of the equation. So the density is compared for its root alone, and the figures at
@@ -39,7 +39,7 @@ FLUIDS = {
     "R-1336mzz(E)": "R1336mzz(E)",
 }
 
-# Constants that the oracle carries converted or rounded; the papers' check rows (tests/papers.rs) decide for ours.
+# Constants that the oracle carries converted or rounded; the papers' check rows (tests/papers) decide for ours.
 ROUNDED = {
     # Reducing density of 508 kg/m3 over the molar mass, rounded to eleven digits there.
     "R-134a": dict(p=1e-9),
@@ -91,7 +91,7 @@ def errors(designation):
     span = {k: np.ptp(right[k]) for k in (2, 3)}
     found = {
         "root": np.max(abs(density[both] / rough[both] - 1)),
-        # A liquid's pressure answers to the last digit of its density by its stiffness.
+        # The last digit of its density moves the pressure of a liquid by its stiffness.
         "p": np.max(abs(right[1] / pressures[both] - 1) * np.minimum(1.0, pressures[both] / 1e8)),
     }
     for label, figure, k in (("h", ours.enthalpy_j_kg, 2), ("s", ours.entropy_j_kg_k, 3)):

@@ -73,7 +73,7 @@ def test_every_row_is_the_answer_to_that_vehicle_alone_to_the_bit(answer):
             found = many[column]
             if figure is None:
                 assert math.isnan(found)
-            elif name != "condensing_above_ambient":  # its uncertainty of the ambient is stated in two places
+            elif name != "condensing_above_ambient":  # its uncertainty includes that of the ambient, which is stated in two places
                 assert found == figure[f"value{unit}"]
                 assert many[column.replace(name, f"{name}_uncertainty")] == figure[f"standard_uncertainty{unit}"]
     assert answer["refused"].isna().all()
@@ -194,7 +194,7 @@ def test_progress_is_told_and_an_interrupt_stops_the_work(capsys):
         coldloop.diagnose_table(fleet(20_000), keep=["vehicle"], progress=stop)
 
 
-def test_instruments_are_heard():
+def test_instruments_are_used():
     base = {name: TABLE[name] for name in TABLE if name != "vehicle"}
     digital = coldloop.diagnose_table({**base, "low_side_instrument": ["digital"] * 400})
     dial = coldloop.diagnose_table(base)
@@ -205,7 +205,7 @@ def test_instruments_are_heard():
     assert digital["low_side_dew_uncertainty_k"][0] == alone["standard_uncertainty_k"]
 
 
-def test_what_labels_and_scan_tools_tell_is_heard():
+def test_entries_of_labels_and_scan_tools_are_used():
     told = {
         "refrigerant": ["R-1234yf"] * 3,
         "expansion": ["txv"] * 3,

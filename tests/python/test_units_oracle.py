@@ -1,4 +1,4 @@
-"""The table of units, held to pint, whose definitions are its own."""
+"""The table of units, compared with pint, which has definitions of its own."""
 
 import csv
 import pathlib

@@ -1,8 +1,8 @@
-//! Whether a value keeps to a schema.
+//! Checks whether a value conforms to a schema.
 
 use serde_json::Value;
 
-/// What of a schema a value does not keep to; as much of JSON Schema as stands in these files.
+/// Collects where a value violates a schema; supports the part of JSON Schema that these files use.
 pub(crate) fn unfit(schema: &Value, root: &Value, value: &Value, place: &str, wrong: &mut Vec<String>) {
     if let Some(path) = schema["$ref"].as_str() {
         return unfit(root.pointer(&path[1..]).unwrap(), root, value, place, wrong);
@@ -58,7 +58,7 @@ pub(crate) fn unfit(schema: &Value, root: &Value, value: &Value, place: &str, wr
     }
 }
 
-/// Nothing, where a text keeps to a schema.
+/// Fails where a text does not conform to a schema.
 pub(crate) fn assert_fits(schema: &Value, text: &str, name: &str) {
     let mut wrong = Vec::new();
     unfit(schema, schema, &serde_json::from_str(text).unwrap(), name, &mut wrong);

@@ -1,8 +1,8 @@
 //! The JSON Schemas of `docs/schema`, made from the vocabulary and from what the reader itself says it knows;
-//! `COLDLOOP_WRITE=1 cargo test --test schema` writes them. Every answer of the examples is held against the schema of answers.
+//! `COLDLOOP_WRITE=1 cargo test --test schema` writes them. Every answer of the examples is checked against the schema of answers.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used, clippy::panic)] // a test ends that way
+#![allow(clippy::unwrap_used, clippy::panic)] // tests fail by panicking
 
 mod answer;
 mod fits;
@@ -267,7 +267,7 @@ fn answers_and_stored_sessions_of_all_examples_fit_their_schemas() {
         cases += 1;
     }
     assert!(cases > 20, "{cases}");
-    // And the schema of answers is no schema of anything.
+    // The schema of answers refuses what is no answer.
     let mut wrong = Vec::new();
     unfit(
         &answers,

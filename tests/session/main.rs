@@ -2,7 +2,7 @@
 //! somebody was sent to do stays unless another one saves clearly more.
 
 #![cfg(feature = "report")]
-#![allow(clippy::unwrap_used, clippy::panic, clippy::print_stdout)] // a test ends that way; the figure is what it is for
+#![allow(clippy::unwrap_used, clippy::panic, clippy::print_stdout)] // tests fail by panicking, and one prints a figure
 
 mod repair;
 
@@ -154,7 +154,7 @@ proptest! {
         prop_assert_eq!(intake::session_to_toml(&again).unwrap(), toml);
     }
 
-    /// Nothing was asked in between: a step that somebody was told is held, and that depends on when he asked.
+    /// No question is asked in between: the step of an answer is held from then on, which depends on the time of the question.
     #[test]
     fn independent_additions_give_the_same_answer_in_any_order(seed in any::<u64>()) {
         let mut all = vec![
@@ -187,14 +187,14 @@ fn a_session_answers_as_its_case_does() {
     }
     let answer = session.answer().unwrap();
     assert_eq!(answer, diagnose(&session.case(), &Settings::default()).unwrap());
-    // And so does its file, whoever reads it.
+    // So does its file.
     let file = intake::SessionFile::new(session);
     assert_eq!(file.visit().unwrap().diagnose().unwrap(), answer);
     let toml = intake::session_to_toml(&file).unwrap();
     assert_eq!(intake::visit_from_toml(&toml).unwrap().diagnose().unwrap(), answer);
 }
 
-/// A value that a machine without memory to hand out can hold, whatever is added.
+/// Whatever is added, a session has the same size, so that a machine without an allocator can hold one.
 #[test]
 fn a_session_has_a_fixed_size() {
     let bytes = size_of::<Session>();
@@ -329,7 +329,7 @@ fn what_cannot_be_is_refused_by_name_and_changes_nothing() {
     assert_eq!(session, before);
 }
 
-/// How far the readings of one visit move a step that is held: within its noise none of them sends anybody back and forth.
+/// A reading that changes within its noise does not make the held step alternate.
 #[test]
 fn a_reading_within_its_noise_does_not_alternate_the_step() {
     let mut cases = 0;
@@ -394,7 +394,7 @@ fn the_held_step_leads_answer_and_plan_alike() {
             }
             held += usize::from(answer.next_step != usual.next_step);
             assert!(answer.next_step == usual.next_step || answer.next_step == Some(Action::Check(check)));
-            // What is believed does not hang on it.
+            // The probabilities do not depend on the held step.
             assert_eq!(answer.faults, usual.faults);
         }
     }

@@ -30,7 +30,7 @@ fn after_a_repair_the_vehicle_is_judged_with_what_was_found_before() {
     let mut session = Session::of(visit.case, visit.settings).unwrap();
     assert!(session.proof().unwrap().is_none());
     session.add_repair(Fault::Undercharge).unwrap();
-    // Nothing is known yet: it is read again before it is given back.
+    // Nothing is known after the repair yet: the vehicle is read again before it is handed over.
     let next = session.next_step().unwrap().unwrap();
     assert!(matches!(next.action, Action::Check(_)), "{next:?}");
     session.set_conditions(after.conditions).unwrap();

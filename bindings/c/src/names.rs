@@ -1,6 +1,6 @@
 //! The vocabulary.
 //!
-//! Generated from tables/names.toml by tables/compile; edit the table, not this file.
+//! Generated from tables/names.toml by tables/names; edit the table, not this file.
 
 use core::ffi::CStr;
 

@@ -25,7 +25,7 @@ static void air(void)
     CHECK(coldloop_absolute_pressure(1e5, 14.7, &pa, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE);
 }
 
-static void a_failure_leaves_nan_and_tells_its_details(void)
+static void a_failure_leaves_nan_and_fills_the_details(void)
 {
     double pa = 1.0;
     coldloop_error error;
@@ -155,8 +155,8 @@ static void a_pressure_counts_from_its_datum(void)
     CHECK(error.value == 14.7);
 }
 
-/* All that is given is read before anything is written. */
-static void an_answer_may_stand_where_its_question_stood(void)
+/* A function reads all its arguments before it writes, so that output and input may be the same object. */
+static void an_output_may_overwrite_its_input(void)
 {
     coldloop_shares mixed = {.count = 2}, alone;
     coldloop_remainder left = {.size = sizeof left}, again;
@@ -182,13 +182,13 @@ static void an_answer_may_stand_where_its_question_stood(void)
 
 int main(void)
 {
-    an_answer_may_stand_where_its_question_stood();
+    an_output_may_overwrite_its_input();
     a_pressure_counts_from_its_datum();
     dew_pressures_keep_their_stride();
     version();
     refrigerants_are_numbers_with_names();
     air();
-    a_failure_leaves_nan_and_tells_its_details();
+    a_failure_leaves_nan_and_fills_the_details();
     messages_are_cut_as_snprintf_cuts();
     null_and_foreign_structs_are_refused();
     every_status_has_a_sentence();

@@ -49,7 +49,7 @@ static void each_drawing_stands_by_itself(void)
     CHECK(coldloop_picture_svg(worn, COLDLOOP_PICTURE_CYCLE, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
     CHECK(length == strlen(answer) && strncmp(answer, "<svg xmlns=", 11) == 0 && strstr(answer, "</svg>") != NULL);
     CHECK(coldloop_picture_svg(worn, COLDLOOP_PICTURE_HOLD, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_OK);
-    CHECK(length == 0 && answer[0] == '\0'); /* no vacuum was held */
+    CHECK(length == 0 && answer[0] == '\0'); /* the readings contain no vacuum hold */
     CHECK(coldloop_picture_svg(worn, 99, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_UNKNOWN_NAME);
     CHECK(coldloop_picture_svg("{}", COLDLOOP_PICTURE_ODDS, answer, sizeof answer, &length, NULL) == COLDLOOP_STATUS_MISSING);
     CHECK(strstr(answer, "\"refused\"") != NULL);
@@ -140,7 +140,7 @@ static void answers_to_confirmed_cases_are_evaluated(void)
     CHECK(coldloop_evaluate(confirmed, "{\"named\": 9}", 0, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_OUT_OF_RANGE);
     CHECK(strstr(answer, "\"refused\":{\"key\":\"named\"") != NULL);
     CHECK(coldloop_evaluate(NULL, "", 0, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_NULL_POINTER);
-    /* What cannot be read is never learned from, not even in part. */
+    /* Nothing is learned from a text with a case that cannot be read, not even from its other cases. */
     CHECK(coldloop_learn("", confirmed, answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_MISSING);
     CHECK(strstr(answer, "\"line\":2") != NULL);
     strcpy(one, confirmed);
@@ -175,7 +175,7 @@ static void a_catalogue_says_what_can_be_asked(void)
     CHECK(coldloop_catalogue("{}", answer, sizeof answer, NULL, NULL) == COLDLOOP_STATUS_MISSING);
 }
 
-static void a_short_buffer_is_told_the_length(void)
+static void a_buffer_that_is_too_short_gets_the_length(void)
 {
     size_t whole = 0, cut = 0;
     char small[16];
@@ -187,7 +187,7 @@ static void a_short_buffer_is_told_the_length(void)
     CHECK(strlen(answer) == whole && strncmp(answer, small, sizeof small - 1) == 0);
 }
 
-static void what_is_no_text_leaves_no_answer(void)
+static void an_input_that_is_not_text_leaves_an_empty_answer(void)
 {
     size_t length = 99;
     answer[0] = 'x';
@@ -199,7 +199,7 @@ static void what_is_no_text_leaves_no_answer(void)
     CHECK(coldloop_diagnose("{}", answer, sizeof answer, NULL, NULL) != COLDLOOP_STATUS_OK);
 }
 
-/* Bytes of a good case overwritten, doubled or dropped: an answer or a refusal, and never a caught panic. */
+/* Bytes of a valid case are overwritten, doubled or dropped: the result is an answer or a refusal, never a caught panic. */
 static void mangled_text_does_no_harm(void)
 {
     const size_t size = strlen(worn);
@@ -237,8 +237,8 @@ int main(void)
     answers_to_confirmed_cases_are_evaluated();
     a_refusal_says_what_to_write();
     a_catalogue_says_what_can_be_asked();
-    a_short_buffer_is_told_the_length();
-    what_is_no_text_leaves_no_answer();
+    a_buffer_that_is_too_short_gets_the_length();
+    an_input_that_is_not_text_leaves_an_empty_answer();
     mangled_text_does_no_harm();
     return checks_end();
 }

@@ -1,4 +1,4 @@
-/* A function in a thread whose stack was filled with a pattern before, so that it can be seen how much of it is used. */
+/* Measures the stack that a function uses: it runs in a thread whose stack was filled with a pattern. */
 
 #ifndef PAINTED_H
 #define PAINTED_H

@@ -18,7 +18,7 @@ try {
   console.log(answer.verdicts);
   const session: Session = coldloop.session(readings);
   const cautions: string[] | undefined = session.add("readings.vent", "16 °C").next({ language: "es" })?.care;
-  // @ts-expect-error: a language that there is not
+  // @ts-expect-error: an unknown language
   console.log(session.page({ language: "it" }), cautions);
 } catch (refusal) {
   if (refusal instanceof Refusal) console.log(refusal.key, refusal.mistakes.map((mistake) => mistake.message));

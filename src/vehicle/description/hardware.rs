@@ -91,7 +91,7 @@ pub struct Hardware {
     ///
     /// Source: engineering judgement: common practice, 3 to 6 C.
     pub electric_set_k: f64,
-    /// High-side pressure at which protection takes the compressor back, Pa gauge.
+    /// High-side pressure at which protection reduces or stops the compressor, Pa gauge.
     ///
     /// Source: engineering judgement: common practice, no source: 27 to 32 bar.
     pub high_limit_pa: f64,
@@ -111,15 +111,15 @@ pub struct Hardware {
     ///
     /// Source: engineering judgement: 1,500 to 2,000 m3/h through a car's condenser.
     pub fan_velocity_m_s: f64,
-    /// Speed of the condenser fan while the high side is low, per its highest; 1 where it knows one speed only.
+    /// Speed of the condenser fan while the high side is low, per its highest; 1 where it has one speed only.
     ///
     /// Source: from memory, makers' service texts: two fans in series at half speed; a basic speed of 40 %; a duty of 30 %; a fan that rests and cycles. Of these the lower half: with 0.45 the high side stood a fifth to a quarter under published charts at 20 C.
     pub fan_slow: f64,
-    /// High-side pressure from which the condenser fan comes up, Pa gauge.
+    /// High-side pressure from which the condenser fan speeds up, Pa gauge.
     ///
     /// Source: from memory, makers' service texts: slow again below 9.3, 12.5 and 14 bar; from 12 bar; stepless from 16 bar.
     pub fan_rises_pa: f64,
-    /// Pressure above that at which it runs at its highest speed, Pa.
+    /// Pressure above that at which the condenser fan runs at its highest speed, Pa.
     ///
     /// Source: from memory, makers' service texts: fast above 14.7, 15.2, 15.5, 16.5, 17 and 20 bar.
     pub fan_rise_pa: f64,
@@ -155,7 +155,7 @@ pub struct Hardware {
     ///
     /// Source: engineering judgement.
     pub condenser_drop_pa: f64,
-    /// Part of the condenser's face that follows an integrated receiver; zero where the receiver stands alone.
+    /// Part of the condenser's face that follows an integrated receiver; zero where the receiver is separate.
     ///
     /// Source: set by the vehicle, not drawn.
     pub subcooler_share: f64,
@@ -223,7 +223,7 @@ pub struct Hardware {
     ///
     /// Source: engineering judgement: common practice, 5 to 15 F at the evaporator outlet when feeding.
     pub valve_superheat_k: f64,
-    /// Further superheat at 0 C that opens it fully, K.
+    /// Further superheat at 0 C that opens an expansion valve fully, K.
     ///
     /// Source: engineering judgement.
     pub valve_stroke_k: f64,
@@ -231,7 +231,7 @@ pub struct Hardware {
     ///
     /// Source: engineering judgement: maximum operating pressure of common valves.
     pub valve_limit_pa: f64,
-    /// What a closed valve still lets through, per its full flow.
+    /// Flow through a closed expansion valve per its full flow.
     ///
     /// Source: engineering judgement: bleed notch and seat leakage.
     pub valve_bleed: f64,
@@ -283,11 +283,11 @@ pub struct Hardware {
     ///
     /// Source: ASHRAE Fundamentals, seated light activity: about 50 W latent a person, from memory.
     pub cabin_moisture_kg_s: f64,
-    /// Outside air that joins recirculated air all the same.
+    /// Part of outside air in the intake when air is recirculated.
     ///
     /// Source: engineering judgement.
     pub fresh_share: f64,
-    /// Part of the air that passes the heater core although the temperature door stands at cold.
+    /// Part of the air that passes the heater core although the temperature door is at cold.
     ///
     /// Source: engineering judgement.
     pub heater_leak: f64,
@@ -332,7 +332,7 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub integrated_receiver: f64,
-    /// Least and most of the face that its subcooling pass takes.
+    /// Least and greatest part of the condenser's face that the subcooling pass of a built-in receiver takes.
     ///
     /// Source: engineering judgement.
     pub subcooler_share: [f64; 2],
@@ -340,19 +340,19 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub exchanger_new: f64,
-    /// Part of makes whose other systems have one.
+    /// Part of makes whose other systems have an internal heat exchanger.
     ///
     /// Source: engineering judgement.
     pub exchanger_old: f64,
-    /// Its least and most effectiveness.
+    /// Least and greatest effectiveness of an internal heat exchanger.
     ///
     /// Source: engineering judgement.
     pub exchanger: [f64; 2],
-    /// Part of makes whose high-side port stands behind the condenser.
+    /// Part of makes whose high-side port is behind the condenser.
     ///
     /// Source: engineering judgement.
     pub liquid_port: f64,
-    /// Part of makes whose low-side port stands at the evaporator or accumulator: with a valve, with an orifice tube.
+    /// Part of makes whose low-side port is at the evaporator or accumulator: with a valve, with an orifice tube.
     ///
     /// Source: engineering judgement.
     pub evaporator_port: [f64; 2],
@@ -372,7 +372,7 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub rotary: f64,
-    /// Part of makes whose condenser fan knows one speed only.
+    /// Part of makes whose condenser fan has one speed only.
     ///
     /// Source: engineering judgement.
     pub fan_always: f64,
@@ -388,7 +388,7 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub start_switch: f64,
-    /// Lowest and highest high-side pressure at which it does, Pa gauge.
+    /// Lowest and highest high-side pressure at which this switch stops the compressor, Pa gauge.
     ///
     /// Source: from memory: makers' dual pressure switches open at 1.1 to 2.0 bar.
     pub start_pa: [f64; 2],
@@ -396,7 +396,7 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub low_cut_out: f64,
-    /// Lowest and highest pressure at which it stops the compressor, Pa gauge.
+    /// Lowest and highest pressure at which the low-side cut-out stops the compressor, Pa gauge.
     ///
     /// Source: engineering judgement.
     pub low_cut_out_pa: [f64; 2],
@@ -412,7 +412,7 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub needle_engaged: f64,
-    /// Part of makes that note the ends of its swing: low side lowest, high side highest.
+    /// Part of makes that note the ends of the swing of a needle: low side lowest, high side highest.
     ///
     /// Source: engineering judgement; US Army TM 5-3805-291-23-1, table 1, reads the low side where the clutch opens.
     pub needle_ends: f64,
@@ -436,7 +436,7 @@ pub struct Options {
     ///
     /// Source: engineering judgement.
     pub rear: [f64; 5],
-    /// Its least and most size per that of the front one.
+    /// Least and greatest size of the second evaporator per that of the front one.
     ///
     /// Source: engineering judgement.
     pub rear_size: [f64; 2],

@@ -110,7 +110,7 @@ fn c_name(vocabulary: &Vocabulary) -> String {
 
 fn names(exported: &[&Vocabulary]) -> String {
     let mut source = String::from(
-        "//! The vocabulary.\n//!\n//! Generated from tables/names.toml by tables/compile; edit the table, not this file.\n\n\
+        "//! The vocabulary.\n//!\n//! Generated from tables/names.toml by tables/names; edit the table, not this file.\n\n\
          use core::ffi::CStr;\n\n",
     );
     source += &version();

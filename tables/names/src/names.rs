@@ -65,7 +65,7 @@ pub(crate) fn compile(vocabularies: &[Vocabulary], out: &mut Output) -> Result<(
 }
 
 const HEADER: &str = "//! The words of every vocabulary.\n//!\n\
-    //! Generated from tables/names.toml by tables/compile; edit the table, not this file.\n\n";
+    //! Generated from tables/names.toml by tables/names; edit the table, not this file.\n\n";
 
 impl Vocabulary {
     fn check(&self) -> Result<(), String> {

@@ -8,7 +8,7 @@ const BASES: [(&str, &str); 2] = [("NoConvergence", "ArithmeticError"), ("NotAva
 
 const HEAD: &str = r#""""What the library raises, one class for each kind of error.
 
-Generated from tables/names.toml by tables/compile; edit the table, not this file.
+Generated from tables/names.toml by tables/names; edit the table, not this file.
 """
 
 from math import nan

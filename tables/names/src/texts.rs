@@ -97,7 +97,7 @@ pub(crate) fn compile(root: &Path, vocabularies: &[Vocabulary], out: &mut Output
 }
 
 const HEADER: &str = "//! The texts of the page in every language.\n//!\n\
-    //! Generated from tables/texts.toml by tables/compile; edit the table, not this file.\n\n\
+    //! Generated from tables/texts.toml by tables/names; edit the table, not this file.\n\n\
     use super::language::column;\n\
     use crate::names::*;\n\n\
     /// What the page calls a member of a vocabulary.\n\

@@ -68,8 +68,8 @@ impl Door {
         }
     }
 
-    /// How many times an input costs what one of the cheapest costs, roughly: so many fewer are drawn.
-    pub(crate) const fn dearness(self) -> u64 {
+    /// Rough cost of an input relative to the cheapest one; the number of inputs is divided by it.
+    pub(crate) const fn relative_cost(self) -> u64 {
         match self {
             Self::PropertyValues => 1,
             Self::ReadingsText | Self::SessionFile | Self::LogFile | Self::CaseValues => 10,

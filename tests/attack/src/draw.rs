@@ -3,7 +3,7 @@
 /// Marsaglia, Xorshift RNGs, J. Stat. Softw. 8 (2003) 14, the 64-bit triple (13, 7, 17).
 pub(crate) struct Random(u64);
 
-/// What is put into a text in the place of something else.
+/// Words that replace parts of a text.
 const WORDS: [&str; 24] = [
     "1e308",
     "-1e308",
@@ -47,7 +47,7 @@ const NUMBERS: [f64; 10] = [
 impl Random {
     /// The draws of one input.
     pub(crate) fn of(input: u64) -> Self {
-        // Fibonacci hashing: neighbours have nothing in common.
+        // Fibonacci hashing, so that the seeds of neighbouring inputs are unrelated.
         let mut random = Self((input + 1).wrapping_mul(0x9e37_79b9_7f4a_7c15));
         random.bits();
         random
@@ -102,7 +102,7 @@ impl Random {
                     text.splice(from..from, part[..part.len().min(300)].iter().copied());
                 }
                 _ => {
-                    // In the place of what stands behind the next equals sign, so that it is a value.
+                    // Replaces the value behind the next equals sign, colon or comma.
                     let at = text[from..]
                         .iter()
                         .position(|byte| *byte == b'=' || *byte == b':' || *byte == b',');

@@ -8,7 +8,7 @@ use doors::{Door, Large};
 use draw::Random;
 use measure::{Cost, painted};
 
-/// What one door took of all that it was given.
+/// What the inputs of one door cost.
 #[derive(Default)]
 struct Row {
     inputs: u64,
@@ -52,13 +52,13 @@ fn main() {
     let inputs = std::env::args().nth(1).map_or(2_000, |count| {
         count
             .parse()
-            .unwrap_or_else(|_| panic!("{count} is no number of inputs"))
+            .unwrap_or_else(|_| panic!("{count} is not a number of inputs"))
     });
     println!("| door | inputs | refused | slowest | stack | memory | memory per byte of the text |");
     println!("|---|---|---|---|---|---|---|");
     let empty = painted(|| ()).1;
     for door in Door::ALL {
-        let share = inputs / door.dearness();
+        let share = inputs / door.relative_cost();
         let (mut row, stack) = painted(|| {
             let mut row = Row::default();
             for input in 0..share {

@@ -1,11 +1,11 @@
-//! What a call costs: processor time, the most memory beyond what was there before, and the stack that it left changed.
+//! The cost of a call: processor time, peak memory above that before the call, and the bytes of stack that it changed.
 
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::mem::MaybeUninit;
 use std::ptr::{null, null_mut};
 use std::sync::atomic::{AtomicUsize, Ordering::Relaxed};
 
-/// The allocator of the system, which counts; one thread at a time is measured.
+/// The allocator of the system with a count of the bytes in use; one thread at a time is measured.
 struct Counting;
 
 static NOW: AtomicUsize = AtomicUsize::new(0);
@@ -40,7 +40,7 @@ static ALLOCATOR: Counting = Counting;
 
 /// What one call took.
 pub(crate) struct Cost {
-    /// Processor time, s; waiting for the processor is no part of it.
+    /// Processor time, s, without the time spent waiting for the processor.
     pub(crate) seconds: f64,
     /// The most memory at one time, bytes.
     pub(crate) heap: usize,
@@ -64,7 +64,7 @@ fn processor_s() -> f64 {
     now.tv_sec as f64 + 1e-9 * now.tv_nsec as f64
 }
 
-/// As much as a thread gets.
+/// Stack of the thread that is measured, bytes.
 const STACK: usize = 8 << 20;
 const PATTERN: u64 = 0xa5a5_a5a5_a5a5_a5a5;
 

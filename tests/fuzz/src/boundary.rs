@@ -5,7 +5,7 @@ use super::door::*;
 use core::ffi::{CStr, c_char};
 use core::ptr::{null, null_mut};
 
-/// The statuses of a panic that the door caught, and of a text that is not there.
+/// The statuses of a caught panic, and of a null pointer.
 const INTERNAL: u32 = 1004;
 const NULL_POINTER: u32 = 1001;
 

@@ -65,7 +65,7 @@ fn answered(visit: &Visit, written: &str) {
     }
 }
 
-/// The odds of all faults and of none of them are one together, or nothing was judged.
+/// The probabilities of all faults and of none of them sum to 1, or nothing was judged.
 fn shares(diagnosis: &Diagnosis) {
     let all = diagnosis.faults.iter().map(|ranked| ranked.probability);
     let sum = all.clone().sum::<f64>() + diagnosis.none_of_these;

@@ -10,7 +10,7 @@ use coldloop::{Check, Error, Fault, Observation, ReadingKind, ResultKind};
 /// Between the text of the session and the steps after it.
 const APART: u8 = 0x1f;
 
-/// Panics where a session breaks a promise. Behind the text stand the steps, of four bytes each.
+/// Panics where a session breaks a promise. The steps follow the text, four bytes each.
 pub fn holds(input: &[u8]) {
     let end = input.iter().position(|byte| *byte == APART).unwrap_or(input.len());
     let (text, steps) = (&input[..end], input.get(end + 1..).unwrap_or_default());

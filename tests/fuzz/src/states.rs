@@ -14,7 +14,7 @@ pub const H: (f64, f64) = (1.0, 9e5);
 pub const S: (f64, f64) = (1.0, 4e3);
 pub const X: (f64, f64) = (1e-9, 1.0);
 
-/// Panics where a state is none. Of 18 bytes the first is the refrigerant and the second the function; the others are two numbers,
+/// Panics where the result is neither a valid state nor a typed error. Of 18 bytes the first is the refrigerant and the second the function; the others are two numbers,
 /// as they are or, where the second byte is above 127, as a share of what is sensible.
 pub fn holds(input: &[u8]) {
     let [code, entry, numbers @ ..] = input else { return };
@@ -108,7 +108,7 @@ fn humid(t_k: f64, p_pa: f64, share: f64) {
     }
 }
 
-/// A state that is one, or a typed error.
+/// Panics unless the result is a valid state or a typed error.
 pub fn sound(state: Result<State, Error>, given: (Refrigerant, f64, f64)) {
     match state {
         Ok(state) => {
@@ -153,7 +153,7 @@ pub fn sound(state: Result<State, Error>, given: (Refrigerant, f64, f64)) {
     }
 }
 
-/// An error of those that a state may have.
+/// Panics where a state cannot have this kind of error.
 pub fn typed(error: Error, given: (Refrigerant, f64, f64)) {
     let expected = [
         ErrorKind::OutOfRange,

@@ -1,6 +1,6 @@
 """What the library raises, one class for each kind of error.
 
-Generated from tables/names.toml by tables/compile; edit the table, not this file.
+Generated from tables/names.toml by tables/names; edit the table, not this file.
 """
 
 from math import nan
