@@ -132,7 +132,7 @@ impl Recorder {
             return Some(since_s);
         }
         let (last_s, agree) = self.other;
-        let agrees = agree > 0 && libm::fabs(time_s - last_s) <= LATE as f64;
+        let agrees = libm::fabs(time_s - last_s) <= LATE as f64;
         self.other = (time_s, if agrees { agree + 1 } else { 1 });
         self.past.notes.add(LogNote::TooLate, 1);
         if self.other.1 < AGREE {
@@ -161,29 +161,14 @@ impl Past {
     /// Takes all bins before a second.
     fn close(&mut self, bins: &mut Bins, before: i64) {
         while bins.first() < before {
-            let second = bins.first();
-            if second + 2 * LATE + 2 < before {
-                // All bins are empty by then: the gap is as long as it is.
-                let mut left = 2 * LATE;
-                while left > 0 && bins.first() < before {
-                    self.take(bins);
-                    left -= 1;
-                }
-                if bins.first() < before - 1 {
-                    let missed = before - 1 - bins.first();
-                    self.gap(u32::try_from(missed).unwrap_or(u32::MAX));
-                    bins.restart(before - 1);
-                }
-            } else {
-                self.take(bins);
-            }
+            self.take(bins);
         }
     }
 
     fn take(&mut self, bins: &mut Bins) {
         let row = bins.pop();
         if row.is_empty() {
-            self.gap(1);
+            self.gap();
             return;
         }
         let next = |channel: usize| {
@@ -194,10 +179,10 @@ impl Past {
         self.track.push(&row);
     }
 
-    /// Seconds without any sample, once there was one.
-    fn gap(&mut self, seconds: u32) {
+    /// A second without any sample, once there was one.
+    fn gap(&mut self) {
         if self.track.rows > 0 && self.track.sees_cycles() {
-            self.notes.add(LogNote::Gap, seconds);
+            self.notes.add(LogNote::Gap, 1);
         }
     }
 }

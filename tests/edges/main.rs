@@ -12,5 +12,6 @@ mod diagnosis;
 mod done;
 mod log;
 mod proof;
+mod recorder;
 mod spread;
 mod units;
