@@ -62,7 +62,8 @@ fn two_faults_are_one_or_the_other_or_both() {
         page.result.faults,
         [Fault::MoistureIcing, Fault::ExpansionValveStuckClosed]
     );
-    let joined = |page: &Page, word: &str| told(page, false).contains(&format!(" {word} expansion valve stuck"));
+    let joined =
+        |page: &Page, word: &str| told(page, true).contains(&format!(" device {word} expansion valve stuck closed"));
     assert!(joined(&page, "or") && !joined(&page, "and"));
     page.result.both = true;
     assert!(joined(&page, "and") && !joined(&page, "or"));
