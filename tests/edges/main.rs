@@ -11,6 +11,7 @@ mod derived;
 mod diagnosis;
 mod done;
 mod log;
+mod open;
 mod page;
 mod proof;
 mod recorder;
