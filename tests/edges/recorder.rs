@@ -242,11 +242,11 @@ fn a_block_holds_whole_cycles_of_twenty_seconds() {
             recorder.push(&sample);
             known_s.push(recorder.summary().states().last().unwrap().seconds());
         }
-        let steps = known_s
+        let mut steps = known_s
             .windows(2)
             .map(|two| two[1] - two[0])
             .filter(|step| *step != 0.0);
-        steps.last().unwrap()
+        steps.next_back().unwrap()
     };
     assert_eq!((grows_by(19.0), grows_by(21.0)), (38.0, 21.0));
 }
