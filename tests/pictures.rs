@@ -247,6 +247,37 @@ fn what_was_watched_has_a_mark_for_each_sample() {
     );
 }
 
+/// The vacuum that was held ends at 429 micron after 20 min, and its mark stands there by the axes.
+#[test]
+fn a_mark_stands_at_its_minutes_and_microns() {
+    let svg = drawing(&visit("repaired-van"), Picture::Hold, Units::Metric);
+    let document = parsed(&svg);
+    let ticks: Vec<([f64; 2], f64)> = all(&document, "text")
+        .filter_map(|node| Some(([number(node, "x"), number(node, "y")], node.text()?.parse().ok()?)))
+        .collect();
+    // The minutes stand in one row below all else, the microns in one column left of it.
+    let row = ticks.iter().map(|([_, y], _)| *y).fold(0.0, f64::max);
+    let column = ticks.iter().map(|([x, _], _)| *x).fold(f64::INFINITY, f64::min);
+    let read = |axis: usize, at: f64| {
+        let on = |ends: &&([f64; 2], f64)| {
+            if axis == 0 {
+                ends.0[1] == row
+            } else {
+                ends.0[0] == column
+            }
+        };
+        let on: Vec<_> = ticks.iter().filter(on).collect();
+        let (first, last) = (on[0], on[on.len() - 1]);
+        first.1 + (last.1 - first.1) * (at - first.0[axis]) / (last.0[axis] - first.0[axis])
+    };
+    let end = all(&document, "circle").nth(3).unwrap();
+    let minutes = read(0, number(end, "cx"));
+    assert!((minutes - 20.0).abs() < 0.2, "{minutes} min");
+    // The numbers of a column stand 4 px below their ticks.
+    let micron = read(1, number(end, "cy") + 4.0);
+    assert!((micron - 429.0).abs() < 2.0, "{micron} micron");
+}
+
 #[test]
 fn axes_and_values_are_in_the_units_that_are_asked_for() {
     let visit = visit("low-charge");

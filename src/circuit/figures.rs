@@ -184,3 +184,23 @@ impl Point {
         )
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Of an exact pressure the dew temperature of a blend is as uncertain as its line, which is stated in kelvins.
+    #[test]
+    fn a_blend_is_as_uncertain_as_its_line() {
+        let Line::Blend(blend) = saturation::line_of(Refrigerant::R407C) else {
+            unreachable!()
+        };
+        let exact = Known::measured(400_000.0, Input::LowSide, 0.0);
+        let dew: Estimate = saturated(Refrigerant::R407C, exact, Side::Dew).unwrap().estimate();
+        let stated_k = blend.boundary(Side::Dew).uncertainty_k;
+        assert!(
+            libm::fabs(dew.standard_uncertainty / stated_k - 1.0) < 1e-9,
+            "{dew:?} {stated_k}"
+        );
+    }
+}

@@ -5,7 +5,7 @@ use super::sample::CHANNELS;
 /// How late a sample may come, in bins of one second.
 pub(super) const LATE: i64 = 30;
 /// Number of bins: those into which a late sample may still fall, and the newest.
-const BINS: usize = 32;
+pub(super) const BINS: usize = 32;
 
 /// The means of one second; NaN for a channel without a value.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -71,11 +71,6 @@ impl Bins {
         self.first
     }
 
-    /// Whether a second is kept.
-    const fn holds(&self, second: i64) -> bool {
-        second >= self.first && second < self.first + BINS as i64
-    }
-
     /// Starts again at a second, with all bins empty.
     pub(super) const fn restart(&mut self, second: i64) {
         *self = Self {
@@ -93,13 +88,9 @@ impl Bins {
         }
     }
 
-    /// The mean of a channel over a second; NaN when the second is not kept.
+    /// The mean of a channel over a second that is kept; NaN without a value.
     pub(super) fn value(&self, second: i64, channel: usize) -> f32 {
-        if self.holds(second) {
-            self.bins[Self::place(second)].mean(channel)
-        } else {
-            f32::NAN
-        }
+        self.bins[Self::place(second)].mean(channel)
     }
 
     /// Removes and returns the oldest second.
@@ -109,5 +100,21 @@ impl Bins {
         *bin = Bin::EMPTY;
         self.first += 1;
         row
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A fast logger may give more values in one second than are counted; the mean stays that of those that were.
+    #[test]
+    fn more_values_than_are_counted_leave_the_mean() {
+        let mut bins = Bins::EMPTY;
+        for _ in 0..=u16::MAX {
+            bins.add(0, 0, 2.0);
+        }
+        bins.add(0, 0, 1e9);
+        assert_eq!(bins.value(0, 0), 2.0);
     }
 }

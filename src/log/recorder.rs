@@ -1,6 +1,6 @@
 //! The recorder, which takes samples in constant memory.
 
-use super::bins::{Bins, LATE};
+use super::bins::{BINS, Bins, LATE};
 use super::clean::Cleaner;
 use super::instruments::Datum;
 use super::notes::Counts;
@@ -132,7 +132,7 @@ impl Recorder {
             return Some(since_s);
         }
         let (last_s, agree) = self.other;
-        let agrees = agree > 0 && libm::fabs(time_s - last_s) <= LATE as f64;
+        let agrees = libm::fabs(time_s - last_s) <= LATE as f64;
         self.other = (time_s, if agrees { agree + 1 } else { 1 });
         self.past.notes.add(LogNote::TooLate, 1);
         if self.other.1 < AGREE {
@@ -158,32 +158,22 @@ impl Recorder {
 }
 
 impl Past {
-    /// Closes all bins before a second.
+    /// Closes all bins before a second; of a long gap only those that can hold samples, one by one.
     fn close(&mut self, bins: &mut Bins, before: i64) {
-        while bins.first() < before {
-            let second = bins.first();
-            if second + 2 * LATE + 2 < before {
-                // After these bins all others are empty: the rest of the gap is skipped.
-                let mut left = 2 * LATE;
-                while left > 0 && bins.first() < before {
-                    self.take(bins);
-                    left -= 1;
-                }
-                if bins.first() < before - 1 {
-                    let missed = before - 1 - bins.first();
-                    self.gap(u32::try_from(missed).unwrap_or(u32::MAX));
-                    bins.restart(before - 1);
-                }
-            } else {
-                self.take(bins);
-            }
+        let emptied = i64::min(before, bins.first() + BINS as i64);
+        while bins.first() < emptied {
+            self.take(bins);
+        }
+        if bins.first() < before {
+            self.gap(u32::try_from(before - bins.first()).unwrap_or(u32::MAX));
+            bins.restart(before);
         }
     }
 
     fn take(&mut self, bins: &mut Bins) {
         let row = bins.pop();
         if row.is_empty() {
-            self.gap(1);
+            self.gap();
             return;
         }
         let next = |channel: usize| {
@@ -194,10 +184,10 @@ impl Past {
         self.track.push(&row);
     }
 
-    /// Seconds without any sample, once there was one.
-    fn gap(&mut self, seconds: u32) {
+    /// A second without any sample, once there was one.
+    fn gap(&mut self) {
         if self.track.rows > 0 && self.track.sees_cycles() {
-            self.notes.add(LogNote::Gap, seconds);
+            self.notes.add(LogNote::Gap, 1);
         }
     }
 }

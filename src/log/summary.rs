@@ -295,7 +295,7 @@ impl LogState {
         let mean = |channel| self.mean(channel).map(|mean| mean.value);
         let apart = mean(Channel::LowSide).zip(mean(Channel::HighSide));
         mean(Channel::Clutch).is_some_and(|share| share > ENGAGED)
-            && apart.is_some_and(|(low, high)| high > PUMPS * f64::max(low, 0.0) && high > 0.0)
+            && apart.is_some_and(|(low, high)| high > PUMPS * f64::max(low, 0.0))
     }
 
     /// The readings of the state: the means, whose uncertainty includes that of the instruments, and how often the clutch cycles,

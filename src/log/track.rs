@@ -283,10 +283,9 @@ impl Track {
             self.block = Block::new(second);
             return;
         };
-        if self.now.cycling || second - self.block.began >= CYCLES_S {
+        if self.now.cycling {
             self.now.cycles.push(&cycle);
-        }
-        if !self.now.cycling {
+        } else {
             self.now.cycling = true;
             self.change_mode();
             (self.steps, self.steady) = (Steps::NEW, [Steady::NEW; TELLING.len()]);

@@ -214,4 +214,56 @@ mod tests {
         assert!(libm::fabs(change.then(Some(Fault::Undercharge)) / change.then(Some(Fault::NoFault)) - now) < 1e-12);
         assert_eq!(change.then(None), 0.0);
     }
+
+    /// Readings and observations weigh what was there by its chances: those of a state are multiplied, before and after.
+    #[test]
+    fn what_was_read_weighs_each_state_by_its_chances() {
+        let states = [Fault::NoFault, Fault::Undercharge, Fault::Overcharge].map(hypothesis);
+        let of = |values: [f64; 3]| {
+            let mut all = [0.0; Fault::ALL.len() + 1];
+            states.iter().zip(values).for_each(|(h, value)| all[*h] = value);
+            all
+        };
+        let prior = of([0.5, 0.3, 0.2]);
+        let change = Change::of(&Visits {
+            prior,
+            seen: [of([0.8, 0.5, 0.25]), of([0.4, 0.6, 0.7])],
+            alone: [of([0.9, 0.3, 0.2]), of([0.5, 0.3, 0.4])],
+            joint: prior.map(|_| [0.5; PARTS]),
+        });
+        // The prior of the sound system is a fifth; each state before has its prior and what was seen then.
+        let sound_both = 0.89 * 0.1 * 0.8 * 0.4 * 0.5;
+        let (under, over) = (0.3 * 0.5, 0.2 * 0.25);
+        let (sound_alone, under_alone, over_alone) = (0.1 * 0.8 * 0.9, under * 0.3, over * 0.2);
+        // Something new has its share of the faults, and what was seen of it after.
+        let new_under = 0.11 * 0.6 * (0.6 * 0.3) * (sound_alone + over_alone);
+        let new_over = 0.11 * 0.4 * (0.7 * 0.4) * (sound_alone + under_alone);
+        let left = 0.11 + 0.09 + 0.18 + 0.05;
+        let now_under = under * left * 0.6 * 0.5 + new_under;
+        let now_over = over * left * 0.7 * 0.5 + new_over;
+        let now_sound = sound_both + (under + over) * 0.46 * 0.4 * 0.5;
+        let sum = now_sound + now_under + now_over;
+        let other = change
+            .other_fault()
+            .map_or(0.0, |(fault, p)| if fault == Fault::Overcharge { p } else { 0.0 });
+        let then = |fault| change.then(Some(fault));
+        for (what, found, wanted) in [
+            ("sound both times", change.sound_both, sound_both / sum),
+            ("sound", change.sound(), now_sound / sum),
+            ("another", change.another, (new_under + new_over) / sum),
+            ("overcharge", other, now_over / sum),
+            // What the second visit says by itself is taken out again.
+            (
+                "then",
+                then(Fault::Undercharge) / then(Fault::Overcharge),
+                now_under / (0.6 * 0.3) / (now_over / (0.7 * 0.4)),
+            ),
+        ] {
+            assert!(
+                libm::fabs(found - wanted) < 1e-12,
+                "{what}: {found} instead of {wanted}"
+            );
+        }
+        assert_eq!(change.fault, Fault::Undercharge);
+    }
 }

@@ -124,3 +124,15 @@ fn shown(value: Option<f64>, percent: bool) -> String {
         Some(value) => format!("{value:.3}"),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A share of no vehicles at all is none, not zero.
+    #[test]
+    fn a_share_of_nothing_is_a_dash() {
+        assert_eq!([shown(None, true), shown(None, false)], ["-", "-"]);
+        assert_eq!([shown(Some(0.5), true), shown(Some(0.5), false)], ["50.0 %", "0.500"]);
+    }
+}

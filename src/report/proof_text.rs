@@ -227,3 +227,15 @@ fn two_digits(x: f64) -> String {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What a leak loses is known within a factor: further digits would promise more.
+    #[test]
+    fn a_loss_has_two_digits() {
+        let told = [0.034, 3.44, 34.4, 344.0, 3_460.0].map(two_digits);
+        assert_eq!(told, ["0.03", "3.4", "34", "340", "3500"]);
+    }
+}

@@ -16,6 +16,10 @@ fn what_did_not_help_is_not_the_cause() {
     let answer = session.answer().unwrap();
     assert_eq!(answer.probability_of(&[leading]), 0.0);
     assert_ne!(answer.next_step, Some(Action::Repair(leading)));
+    // Told again, it stays excluded.
+    session.add_vain_repair(leading).unwrap();
+    assert_eq!(session.settings().prior(leading), 0.0);
+    session.undo();
     // The settings of the start come back with the step.
     session.undo();
     assert_eq!(session.settings().prior(leading), Settings::default().prior(leading));
@@ -29,7 +33,9 @@ fn after_a_repair_the_vehicle_is_judged_with_what_was_found_before() {
     let after = visit.after.unwrap();
     let mut session = Session::of(visit.case, visit.settings).unwrap();
     assert!(session.proof().unwrap().is_none());
+    assert!(!session.is_after_repair());
     session.add_repair(Fault::Undercharge).unwrap();
+    assert!(session.is_after_repair());
     // Nothing is known after the repair yet: the vehicle is read again before it is handed over.
     let next = session.next_step().unwrap().unwrap();
     assert!(matches!(next.action, Action::Check(_)), "{next:?}");
