@@ -13,4 +13,5 @@ mod done;
 mod log;
 mod proof;
 mod spread;
+mod stop;
 mod units;
