@@ -10,6 +10,7 @@ mod clock;
 mod derived;
 mod diagnosis;
 mod done;
+mod expected;
 mod log;
 mod proof;
 mod spread;
