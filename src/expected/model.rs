@@ -567,6 +567,19 @@ mod tests {
         }
     }
 
+    /// Ten of a hundred sound systems lie below the 80 % band and ten above it; of the 95 % band it is 25 of a thousand on either side.
+    #[test]
+    fn a_band_contains_the_share_that_it_names() {
+        let model = model(Refrigerant::R134a);
+        let (band, view) = (model.band(Feature::Vent).unwrap(), model.view(Feature::Vent).unwrap());
+        let limits = [band.low_95, band.low_80, band.median, band.high_80, band.high_95];
+        for (limit, share) in limits.into_iter().zip([0.025, 0.1, 0.5, 0.9, 0.975]) {
+            let components = model.components().iter();
+            let below: f64 = components.map(|of| of.weight * of.along(&view).below(limit)).sum();
+            assert!((below - share).abs() < 1e-6, "{limit}: {below}");
+        }
+    }
+
     /// R-744 has one source, whose distribution is symmetric: a reading as far above the median as another lies below it deviates as
     /// much, out to readings that no sound system shows, where one of the two tails is all but one.
     #[test]
