@@ -277,8 +277,8 @@ mod tests {
         let shift = commanded(0.25, 0.0).shift;
         assert!(shift[FeatureVector::HIGH_SIDE] > 2.0);
         for (told, untold) in told.components().iter().zip(untold.components()) {
-            for i in 0..DIMENSIONS {
-                assert!((told.mean[i] - untold.mean[i] - shift[i]).abs() < 1e-6, "{i}");
+            for (i, shift) in shift.iter().enumerate() {
+                assert!((told.mean[i] - untold.mean[i] - shift).abs() < 1e-6, "{i}");
             }
         }
     }
