@@ -5,7 +5,7 @@
 
 use coldloop::diagnosis::{Case, Settings};
 use coldloop::session::Session;
-use coldloop::{ErrorKind, Language, intake};
+use coldloop::{ErrorKind, Fault, Language, intake};
 
 /// A file that a session starts from, with all that it keeps.
 #[test]
@@ -29,6 +29,25 @@ fn a_file_keeps_what_is_not_judged() {
         closing(&file.visit().unwrap()),
         closing(&intake::visit_from_toml(&text).unwrap())
     );
+}
+
+/// A shop's own settings go with its session, to the last bit; the usual ones are not written, so that a later version's own usual
+/// ones hold for an old file.
+#[test]
+fn a_session_keeps_the_settings_that_are_not_the_usual_ones() {
+    let text = std::fs::read_to_string("examples/readings/overcharge.toml").unwrap();
+    let usual = intake::session_to_toml(&intake::session_from_toml(&text).unwrap()).unwrap();
+    assert!(!usual.contains("[settings"), "{usual}");
+    let visit = intake::visit_from_toml(&text).unwrap();
+    let mut settings = Settings::default().with_prior(Fault::Overcharge, 0.111_111_111_111_111_1);
+    settings.named = 0.823_456_789_012_345_6;
+    let file = intake::SessionFile::new(Session::of(visit.case, settings).unwrap());
+    let written = intake::session_to_toml(&file).unwrap();
+    assert!(
+        written.contains("named") && !written.contains("short_list"),
+        "{written}"
+    );
+    assert_eq!(*intake::session_from_toml(&written).unwrap(), file);
 }
 
 #[test]

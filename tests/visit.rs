@@ -387,9 +387,38 @@ fn a_cooler_morning_is_no_repair() {
     let visit = intake::visit_from_toml(&std::fs::read_to_string(path).unwrap()).unwrap();
     let all = visit.prove().unwrap();
     assert_eq!(all.repair.unwrap().finding, RepairFinding::StillFaulty);
+    assert!(
+        !visit.plan().unwrap().steps.is_empty(),
+        "what is still there is still looked for"
+    );
     let text = report::visit_text(&visit, report::Units::Metric).unwrap();
     assert!(
         text.contains("THE EARLIER FAULT IS STILL THERE") && text.contains("DO FIRST"),
         "{text}"
     );
+}
+
+/// A mistake in one table is refused only where nothing else can be judged: each kind of work speaks for itself.
+#[test]
+fn one_judged_table_is_enough_for_a_proof() {
+    let start = "[system]\nrefrigerant = \"R-134a\"\nexpansion = \"txv\"\ncompressor = \"fixed-clutch\"\n[conditions]\n\
+                 ambient = \"24 °C\"\naltitude = \"1600 m\"\n[charge]\ncharged = \"900\"\n";
+    let pressed = "[pressure_test]\ngas = \"nitrogen\"\nstart = \"10 bar gauge\"\nstart_temperature = \"24 °C\"\n\
+                   end = \"10 bar gauge\"\nend_temperature = \"24 °C\"\nheld = \"60 min\"\nvolume = \"2.4 L\"\n";
+    let evacuated = "[evacuation]\nreached = \"420 micron\"\ncoldest = \"20 °C\"\n";
+    let held = "[hold]\nsamples = [{ after = \"0 min\", pressure = \"420 micron\" }, { after = \"10 min\", pressure = \"424 micron\" },\n\
+                { after = \"20 min\", pressure = \"427 micron\" }]\nwarmest = \"24 °C\"\n";
+    for table in [pressed, evacuated, held] {
+        let visit = intake::visit_from_toml(&format!("{start}{table}")).unwrap();
+        let all = visit.prove().unwrap();
+        assert_eq!(all.refused[0].key, "charge.charged", "{table}");
+        let judged = [
+            all.pressure_test.is_some(),
+            all.evacuation.is_some(),
+            all.hold.is_some(),
+        ];
+        assert_eq!(judged.iter().filter(|judged| **judged).count(), 1, "{table}");
+    }
+    let nothing = intake::visit_from_toml(start).unwrap().prove().unwrap_err();
+    assert_eq!(nothing.first.key, "charge.charged");
 }

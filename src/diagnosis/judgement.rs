@@ -367,6 +367,7 @@ const AMBIENT_ERROR_K: f64 = 1.5;
 mod tests {
     use super::*;
     use crate::circuit::Gauge;
+    use crate::diagnosis::faults::index;
     use crate::names::{Compressor, Expansion, Refrigerant, Thermometer};
     use crate::units::{GaugePressure, Surroundings, celsius};
     use crate::vehicle::{Conditions, System};
@@ -410,6 +411,40 @@ mod tests {
             ([true; 2], [true; 2]),
             "some vents lie just below and just above both limits"
         );
+    }
+
+    /// What a figure would show is told against the 80 % band of sound systems, 1.476 scales of a t distribution with five degrees of
+    /// freedom to either side (Abramowitz & Stegun, table 26.10). A vent whose uncertainty of 300 K says nothing of the low side makes
+    /// its tails those of six, with sqrt(5/6) of the scale (Kotz & Nadarajah 2004, 1.11), and a reading of 1.2 K of uncertainty adds to
+    /// 3.5 K of scatter: the limits are at 1.476 / 0.913 / 1.06 = 1.53, within which lie 82 %. A fault of less than one in a thousand
+    /// is foretold like a sound system.
+    #[test]
+    fn a_sound_system_is_foretold_within_its_80_per_cent_band() {
+        let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+        let readings = Readings {
+            vent: Some(Reading {
+                value: celsius(10.0),
+                standard_uncertainty: kelvins_difference(300.0),
+            }),
+            ..Readings::default()
+        };
+        let case = Case::new(
+            system,
+            Conditions::new(celsius(28.0), Surroundings::SEA_LEVEL),
+            readings,
+        );
+        let mut judged = super::super::judge(&case, &Settings::default()).unwrap();
+        let foreseen = judged.posterior.foreseen(&judged.scene);
+        let sound = foreseen.chances(&judged.posterior, Feature::LowSide, index(Fault::NoFault));
+        assert!((sound[1] - 0.82).abs() < 0.02, "{sound:?}");
+        // Behind misleading gauges a sound system is assumed, without a share that moves in an unknown way.
+        let alone = foreseen.chances(&judged.posterior, Feature::LowSide, index(Fault::GaugeError));
+        let low = index(Fault::Undercharge);
+        let mut alike = |probability: f64| {
+            judged.posterior.probability[low] = probability;
+            foreseen.chances(&judged.posterior, Feature::LowSide, low) == alone
+        };
+        assert_eq!((alike(0.95e-3), alike(1.05e-3)), (true, false));
     }
 
     /// From 3 K below the critical temperature on no liquid is left at rest: R-744, 30.98 °C (Span & Wagner 1996).

@@ -4,7 +4,6 @@ use super::case::Case;
 use crate::circuit::{Derived, Estimate};
 use crate::names::{Refrigerant, RestFinding, StopReason};
 use crate::range::HIGH_CUT_OUT;
-use crate::saturation;
 use crate::units::{GaugePressure, Pressure, in_kelvins};
 
 /// Why the compressor must stand still, with the figures.
@@ -57,19 +56,14 @@ const OF_CUT_OUT: f64 = 0.95;
 /// From this part of the limit on, a caution is given: 24 of 27 bar. Source: engineering judgement.
 const NEAR: f64 = 24.0 / 27.0;
 /// The lowest cut-out that makers print for R-134a and R-12, Pa gauge. Source: `tables/evidence/limits.csv`, eleven rows from 27 to
-/// 34 kgf/cm2. Of other refrigerants with the pressures of R-134a, and of those with higher ones up to R-404A, whose roof units are
-/// cut out near 28 bar: engineering judgement.
+/// 34 kgf/cm2. Of the other refrigerants that a sound model covers, whose ordinary high sides lie below 24 bar: engineering
+/// judgement.
 const STOP_PA: f64 = 2.7e6;
-/// The same where 24 bar gauge are an ordinary high side, as with R-410A and R-32, Pa gauge. Source: engineering judgement, below
-/// cut-outs near 42 bar, from memory.
-const STOP_HIGH_PRESSURE_PA: f64 = 3.8e6;
 /// The same of R-744, Pa gauge. Source: engineering judgement, where the control of the vehicle model reaches its own limit,
 /// below the 14 MPa where protection takes over.
 const STOP_R744_PA: f64 = 1.33e7;
 /// The same as [`NEAR`] for R-744: 128 of 133 bar. Source: engineering judgement: its control works up to there.
 const NEAR_R744: f64 = 128.0 / 133.0;
-/// An ordinary condensing temperature, K. Source: engineering judgement: 45 °C.
-const CONDENSING_K: f64 = 318.15;
 /// A running system whose high side condenses this far below the ambient has no liquid left: heat does not flow from cold to warm,
 /// K. Source: physics; the margin, for sun and place of the thermometer, is engineering judgement.
 const EMPTY_BELOW_K: f64 = 8.0;
@@ -105,11 +99,7 @@ pub(super) fn high_side(case: &Case) -> Option<HighSide> {
 /// From here on the compressor must stand still where the vehicle's own cut-out is not known, Pa gauge.
 fn stop_pa(refrigerant: Refrigerant) -> f64 {
     if refrigerant == Refrigerant::R744 {
-        return STOP_R744_PA;
-    }
-    let ordinary_pa = saturation::bubble_pressure_pa(refrigerant, CONDENSING_K);
-    if ordinary_pa.map_or(true, |pa| pa > NEAR * STOP_PA) {
-        STOP_HIGH_PRESSURE_PA
+        STOP_R744_PA
     } else {
         STOP_PA
     }

@@ -332,3 +332,48 @@ fn ratio(variance: f64, other: f64) -> f64 {
 
 /// Avoids a division by zero for a feature that a source does not know, in the square of its unit.
 const LEAST_VARIANCE: f64 = 1e-9;
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+    use crate::circuit::Reading;
+    use crate::expected::SoundModel;
+    use crate::names::{Compressor, Expansion, Refrigerant};
+    use crate::units::{GaugePressure, PressureDifference, Surroundings, celsius};
+    use crate::vehicle::{Conditions, System};
+
+    /// Zero and gain of one gauge are the same at both visits, the step to which it is read is not: 0.6 of its variance is common,
+    /// however fine or coarse it is (engineering judgement). Of two gauges nothing is.
+    #[test]
+    fn one_gauge_errs_alike_at_both_visits() {
+        let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+        let conditions = Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL);
+        let model = SoundModel::of(&system, &conditions).unwrap();
+        let read = |uncertain_pa: f64| Readings {
+            low_side: Some(Reading {
+                value: GaugePressure::from_bar(2.2).into(),
+                standard_uncertainty: PressureDifference::from_pa(uncertain_pa),
+            }),
+            ..Readings::default()
+        };
+        let correlation = |before_pa: f64, after_pa: f64| {
+            let visits = [before_pa, after_pa].map(read);
+            let [before, after] = visits.map(|readings| {
+                let air = conditions.surroundings;
+                let features = FeatureVector::of(system.refrigerant, &readings, conditions.ambient, air).unwrap();
+                Moment::of(&model.components()[0], &features, model.few())
+            });
+            let low = FeatureVector::LOW_SIDE;
+            let variance = before.uncertainty[low] * after.uncertainty[low];
+            let stacked = Stacked::of(before, after, &Instruments::same(&visits[0], &visits[1]));
+            assert!(stacked.offset[FeatureVector::HIGH_SIDE] <= 0.0);
+            stacked.offset[low] / variance
+        };
+        for uncertain_pa in [500.0, 20_000.0] {
+            let same = correlation(uncertain_pa, uncertain_pa);
+            assert!((same - 0.6).abs() < 1e-9, "{same}");
+        }
+        assert!(correlation(500.0, 20_000.0) <= 0.0);
+    }
+}

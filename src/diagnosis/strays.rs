@@ -271,9 +271,101 @@ pub(super) fn pa(reading: Reading<Pressure>) -> f64 {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
 mod tests {
     use super::*;
-    use crate::units::{GaugePressure, PressureDifference};
+    use crate::names::{Compressor, Expansion, Refrigerant};
+    use crate::units::{GaugePressure, PressureDifference, Surroundings, celsius};
+    use crate::vehicle::{Conditions, System};
+
+    fn side(pa: f64, u_pa: f64) -> Reading<Pressure> {
+        Reading {
+            value: AbsolutePressure::from_pa(pa).into(),
+            standard_uncertainty: PressureDifference::from_pa(u_pa),
+        }
+    }
+
+    /// A gauge that does not return to zero is off by some 7 psi (engineering judgement), a coarse one by three times what it may err
+    /// by anyway: it is worth suspecting only where its reading then says less by as much.
+    #[test]
+    fn a_gauge_that_is_off_is_off_by_seven_psi_or_three_times_its_own_error() {
+        let seven_psi = 7.0 * 6_894.757;
+        for own_pa in [500.0, 2_000.0, 5_000.0] {
+            let off_pa = uncertain_pa(side(1e6, own_pa), true);
+            assert!((off_pa / seven_psi - 1.0).abs() < 0.05, "{off_pa}");
+            assert!((uncertain_pa(side(1e6, own_pa), false) - own_pa).abs() < 1e-9);
+        }
+        for own_pa in [20_000.0, 50_000.0] {
+            let times = uncertain_pa(side(1e6, own_pa), true) / own_pa;
+            assert!((3.0..3.3).contains(&times), "{times}");
+        }
+    }
+
+    /// Nine of ten gauges behind a shut hose show the air, the others show the other side through an open manifold; what they show
+    /// scatters by 1 psi, and a gauge that shows more than three times that of either is behind no shut hose (engineering judgement).
+    #[test]
+    fn a_gauge_behind_a_shut_hose_shows_the_air_or_the_other_side() {
+        let (air_pa, other_pa) = (83_500.0, 1_400_000.0);
+        let density = |pa: f64| behind_a_shut_hose(side(pa, 0.0), Some(side(other_pa, 0.0)), air_pa);
+        let share = |about_pa: f64| {
+            let steps = (-400..=400).map(|step| density(about_pa + 100.0 * f64::from(step)));
+            100.0 * steps.sum::<f64>()
+        };
+        // Within three standard deviations lie 99.73 % of a normal distribution.
+        assert!((share(air_pa) - 0.9 * 0.997_3).abs() < 1e-3, "{}", share(air_pa));
+        assert!((share(other_pa) - 0.1 * 0.997_3).abs() < 1e-3, "{}", share(other_pa));
+        for sign in [1.0, -1.0] {
+            for (psi, shut) in [(2.9, true), (3.2, false)] {
+                let pa = air_pa + sign * psi * 6_894.757;
+                assert_eq!(density(pa) > 0.0, shut, "{psi}");
+            }
+        }
+    }
+
+    /// At rest one side in ten is not yet equal to the other, by anything up to 5 bar, and any pressure from the coldest to the hottest
+    /// day counts as likely then: 60 K (engineering judgement). A gauge that is off by two of its 50 kPa explains 100 kPa between the
+    /// sides better than that: exp(-2) / (50 kPa sqrt(2 pi)) over 0.1 / 500 kPa / 60 is 324.
+    #[test]
+    fn a_gauge_that_is_off_explains_sides_at_rest_that_differ() {
+        let sides = [Some(side(600_000.0, 50_000.0)), Some(side(500_000.0, 0.0))];
+        let (left, times) = at_rest(EntryError::LowGaugeOff, sides, 83_500.0).unwrap();
+        assert!(left[0].is_none() && left[1].is_some());
+        assert!((times - 324.0).abs() < 1.0, "{times}");
+        // Sides that read the same give a gauge no blame: with 2 kPa each, 0.5 / 50 over 0.9 / 2 sqrt(2).
+        let sides = [Some(side(500_000.0, 50_000.0)), Some(side(500_000.0, 2_000.0))];
+        let (_, times) = at_rest(EntryError::LowGaugeOff, sides, 83_500.0).unwrap();
+        assert!((times - 0.062_8).abs() < 0.001, "{times}");
+    }
+
+    /// A vent thermometer beside the stream reads too warm by 0.4 of what a sound vent lies below the air (engineering judgement). It is
+    /// suspected from one standard deviation of sound vents and of the thermometer on.
+    #[test]
+    fn a_vent_that_reads_warm_is_corrected_from_one_standard_deviation_on() {
+        let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
+        let mut case = Case::new(
+            system,
+            Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL),
+            Readings::default(),
+        );
+        let sound = SoundModel::of(&system, &case.conditions).unwrap();
+        let band = sound.band(crate::names::Feature::Vent).unwrap();
+        let (below_k, spread_k) = sound.below_ambient(FeatureVector::VENT);
+        assert!((303.15 - below_k - band.median).abs() < 1.0 && below_k > 10.0);
+        let mut corrected_k = |deviations: f64| {
+            let own_k = 0.5;
+            let noted_k = 303.15 - below_k + deviations * libm::hypot(spread_k, own_k);
+            case.readings.vent = Some(Reading {
+                value: kelvins(noted_k),
+                standard_uncertainty: kelvins_difference(own_k),
+            });
+            let corrected = corrected(&case, &sound, Some(EntryError::VentProbeAside))?;
+            Some(noted_k - in_kelvins(corrected.vent?.value))
+        };
+        assert_eq!(corrected_k(0.95), None);
+        assert_eq!(corrected_k(-3.0), None, "a cold vent is in the stream");
+        let by_k = corrected_k(1.05).unwrap();
+        assert!((by_k - 0.4 * below_k).abs() < 1e-9, "{by_k}");
+    }
 
     /// 1 psi apart is equal however fine the gauges, 5 psi is not however coarse they are; between them 2 standard uncertainties of
     /// the difference count, here 2 * 10 kPa.

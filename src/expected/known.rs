@@ -184,3 +184,102 @@ impl At {
         (shift, factor)
     }
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+    use crate::circuit::FeatureVector;
+    use crate::names::AirSource;
+    use crate::units::{RotationalSpeed, Speed, Surroundings, celsius};
+
+    fn van() -> System {
+        System::new(Refrigerant::R134a, Expansion::Txv, Compressor::VariableInternal)
+    }
+
+    fn day(rpm: f64, speed_m_s: f64) -> Conditions {
+        Conditions {
+            engine_speed: Some(RotationalSpeed::from_hz(rpm / 60.0)),
+            air_source: Some(AirSource::Fresh),
+            vehicle_speed: Some(Speed::from_m_s(speed_m_s)),
+            ..Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL)
+        }
+    }
+
+    fn known(conditions: &Conditions) -> Known {
+        Known::of(&van(), conditions, &Facts::of(&van(), conditions).unwrap()).unwrap()
+    }
+
+    fn commanded(command: f64, speed_m_s: f64) -> Known {
+        known(&Conditions {
+            fan_command: Some(command),
+            ..day(800.0, speed_m_s)
+        })
+    }
+
+    /// 30 °C, 800 and 2,000 rpm and fresh air stand in the table itself; between the speeds it is linear in their logarithm, so that
+    /// the geometric mean takes half of each.
+    #[test]
+    fn in_a_cell_of_the_table_its_own_row_is_said() {
+        let cells = &KNOWN.fan[0][0][1][1];
+        let said = |rpm: f64| At::of(&van(), &Facts::of(&van(), &day(rpm, 0.0)).unwrap()).cell(&KNOWN.fan[0]);
+        let rows = [said(800.0), said(2_000.0), said(libm::sqrt(800.0 * 2_000.0))];
+        for i in 0..DIMENSIONS {
+            let of = |fast: usize| (f64::from(cells[fast][0].shift[i]), f64::from(cells[fast][0].factor[i]));
+            let (slow, fast) = (of(0), of(1));
+            let half = (0.5 * (slow.0 + fast.0), 0.5 * (slow.1 + fast.1));
+            for ((shift, factor), wanted) in rows.iter().zip([slow, fast, half]) {
+                assert!(
+                    (shift[i] - wanted.0).abs() < 1e-9 && (factor[i] - wanted.1).abs() < 1e-9,
+                    "{i}"
+                );
+            }
+        }
+    }
+
+    /// A fan at full, at half and at a quarter of its speed is a row of the table each; below a quarter the shift stays, and only the
+    /// doubt grows.
+    #[test]
+    fn a_fan_is_said_at_full_half_and_a_quarter_of_its_speed() {
+        let at = At::of(&van(), &Facts::of(&van(), &day(800.0, 0.0)).unwrap());
+        let [quarter, half, full] = &KNOWN.fan;
+        for (command, cells) in [(1.0, full), (0.5, half), (0.25, quarter), (0.15, quarter)] {
+            let (shift, factor) = at.cell(cells);
+            let known = commanded(command, 0.0);
+            for i in 0..DIMENSIONS {
+                assert!((known.shift[i] - shift[i]).abs() < 1e-9, "{command} {i}");
+                assert!((known.factor[i] - factor[i]).abs() < 1e-9, "{command} {i}");
+            }
+        }
+        let high = FeatureVector::HIGH_SIDE;
+        assert!(commanded(0.26, 0.0).shift[high] < commanded(0.25, 0.0).shift[high]);
+        let doubted = |command: f64| commanded(command, 0.0).doubt[high] > 0.0;
+        assert_eq!((doubted(0.255), doubted(0.245)), (false, true));
+    }
+
+    /// At 4 m/s, 14 km/h, half of the effect of a fan is left: at 5 m/s the vehicle model leaves 0.2 to 0.9 of it, at 12 m/s 0.05 to 0.3.
+    #[test]
+    fn the_effect_of_a_fan_fades_with_the_speed() {
+        let high = FeatureVector::HIGH_SIDE;
+        let left = |speed_m_s: f64| commanded(0.25, speed_m_s).shift[high] / commanded(0.25, 0.0).shift[high];
+        assert!((left(4.0) - 0.5).abs() < 0.02, "{}", left(4.0));
+        assert!((0.2..0.9).contains(&left(5.0)) && (0.05..0.3).contains(&left(12.0)));
+    }
+
+    /// What is known moves the mean of every source as the table has it.
+    #[test]
+    fn what_is_known_moves_the_mean() {
+        let with = Conditions {
+            fan_command: Some(0.25),
+            ..day(800.0, 0.0)
+        };
+        let [told, untold] = [&with, &day(800.0, 0.0)].map(|day| super::super::SoundModel::of(&van(), day).unwrap());
+        let shift = commanded(0.25, 0.0).shift;
+        assert!(shift[FeatureVector::HIGH_SIDE] > 2.0);
+        for (told, untold) in told.components().iter().zip(untold.components()) {
+            for (i, shift) in shift.iter().enumerate() {
+                assert!((told.mean[i] - untold.mean[i] - shift).abs() < 1e-6, "{i}");
+            }
+        }
+    }
+}

@@ -523,3 +523,6 @@ fn vent_to_come(conditions: &Conditions) -> f64 {
 /// Saturation temperature of a sound system at rest above the ambient, K: median, and standard deviations below and above it.
 /// Sources: `tables/bands/healthy.toml`.
 pub(crate) const AT_REST: (f64, f64, f64) = (REST_K, REST_DOWN_K, REST_UP_K);
+
+#[cfg(test)]
+mod tests;

@@ -189,10 +189,8 @@ impl Knowledge {
         component.known = true;
         component.lasting = left;
         for (i, (_, deviation_k)) in sides.iter().enumerate() {
-            let passing = f64::max(
-                deviation_k * deviation_k - left.at(i, i),
-                LEAST_PASSING * deviation_k * deviation_k,
-            );
+            // Positive: the mean of the component is known better than the middle of the table is.
+            let passing = deviation_k * deviation_k - left.at(i, i);
             let mut factors = [1.0; DIMENSIONS];
             factors[i] = sqrt(passing / component.passing.at(i, i));
             component.passing = component.passing.scaled(&factors);
@@ -251,8 +249,6 @@ impl<'a> Seen<'a> {
 
 /// Standard error of a table's middle, as a share of the standard deviation of its band. Source: engineering judgement.
 const TABLE_UNSURE: f64 = 0.02;
-/// Least share of the variance of its band that is passing. Source: engineering judgement.
-const LEAST_PASSING: f64 = 0.3;
 /// The limits of a table count as the 95 % band of a nearly normal distribution.
 const TABLE_FREEDOM: Freedom = Freedom(400);
 
@@ -493,3 +489,6 @@ impl TableRow {
         Ok(ambient_k)
     }
 }
+
+#[cfg(test)]
+mod tests;

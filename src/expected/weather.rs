@@ -343,3 +343,38 @@ fn terms(f: &Facts) -> [f64; Weather::TERMS] {
     tail.copy_from_slice(&products);
     terms
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)] // a test ends that way
+mod tests {
+    use super::*;
+    use crate::names::{Expansion, Refrigerant};
+    use crate::units::{RotationalSpeed, Surroundings, celsius};
+
+    /// An engine of which no speed is given counts as held at 1,500 rpm, as in a workshop; a motor as turning 7,800 times a minute, its
+    /// fit being counted from 6,000.
+    #[test]
+    fn a_speed_that_is_not_given_is_that_of_a_workshop() {
+        for (compressor, rpm) in [(Compressor::FixedClutch, 1_500.0), (Compressor::Electric, 7_800.0)] {
+            let system = System::new(Refrigerant::R134a, Expansion::Txv, compressor);
+            let day = Conditions::new(celsius(30.0), Surroundings::SEA_LEVEL);
+            let at = |rpm: f64| {
+                let speed = Some(RotationalSpeed::from_hz(rpm / 60.0));
+                let conditions = Conditions {
+                    engine_speed: speed.filter(|_| compressor != Compressor::Electric),
+                    compressor_speed: speed.filter(|_| compressor == Compressor::Electric),
+                    ..day
+                };
+                Facts::of(&system, &conditions).unwrap().relative_speed
+            };
+            let usual = Facts::of(&system, &day).unwrap().relative_speed;
+            assert!((at(rpm) - usual).abs() < 1e-9, "{compressor}: {usual}");
+            let reference = if compressor == Compressor::Electric {
+                6_000.0
+            } else {
+                1_500.0
+            };
+            assert!((at(reference) - 1.0).abs() < 1e-9, "{compressor}");
+        }
+    }
+}

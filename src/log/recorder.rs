@@ -173,7 +173,7 @@ impl Past {
     fn take(&mut self, bins: &mut Bins) {
         let row = bins.pop();
         if row.is_empty() {
-            self.gap();
+            self.gap(1);
             return;
         }
         let next = |channel: usize| {
@@ -184,10 +184,10 @@ impl Past {
         self.track.push(&row);
     }
 
-    /// A second without any sample, once there was one.
-    fn gap(&mut self) {
+    /// Seconds without any sample, once there was one.
+    fn gap(&mut self, seconds: u32) {
         if self.track.rows > 0 && self.track.sees_cycles() {
-            self.notes.add(LogNote::Gap, 1);
+            self.notes.add(LogNote::Gap, seconds);
         }
     }
 }

@@ -1,12 +1,12 @@
 //! What a diagnosis says of readings, instruments and time.
 
 use coldloop::circuit::{Gauge, Reading, Readings};
-use coldloop::diagnosis::{Action, Case, Diagnosis, Settings, diagnose};
+use coldloop::diagnosis::{Action, Case, Cost, Diagnosis, Settings, diagnose, judge};
 use coldloop::units::{
     AbsolutePressure, GaugePressure, RotationalSpeed, Surroundings, TimeSpan, celsius, kelvins_difference,
 };
 use coldloop::vehicle::{Conditions, System};
-use coldloop::{Check, Compressor, Expansion, Fault, QualityNote, Refrigerant, Thermometer};
+use coldloop::{Check, Compressor, Expansion, Fault, QualityNote, Refrigerant, Thermometer, VerdictKind};
 
 fn case() -> Case {
     let system = System::new(Refrigerant::R134a, Expansion::Txv, Compressor::FixedClutch);
@@ -187,4 +187,76 @@ fn pairs_are_tried_down_to_one_vehicle_in_two_thousand() {
     };
     // 0.0220 squared is one in 2,066, and 0.0227 squared one in 1,941.
     assert_eq!((tried(0.022_0), tried(0.022_7)), (false, true));
+}
+
+/// Information is counted in nats from the prior on (Kullback & Leibler 1951). Between two causes that were equally likely it is
+/// ln 2 less the entropy that is left, and never more than ln 2.
+#[test]
+fn a_verdict_needs_the_information_of_the_settings() {
+    let mut case = case();
+    case.readings.high_side = Some(Reading::pressure(GaugePressure::from_bar(20.0), Gauge::DIGITAL));
+    let told = |least: f64| {
+        let mut settings = only(&[(Fault::Undercharge, 1.0), (Fault::CondenserAirflowLoss, 1.0)]);
+        (settings.least_information, settings.two_faults) = (least, 0.0);
+        diagnose(&case, &settings).unwrap()
+    };
+    let causes = [Fault::Undercharge, Fault::CondenserAirflowLoss];
+    let nats: f64 = causes
+        .map(|fault| probability(&told(0.0), fault))
+        .map(|p| p * (2.0 * p).ln())
+        .iter()
+        .sum();
+    assert!((0.1..=2.0_f64.ln()).contains(&nats), "{nats}");
+    let enough = |least: f64| told(least).verdict.kind != VerdictKind::NotEnoughEvidence;
+    assert_eq!((enough(0.99 * nats), enough(1.01 * nats)), (true, false));
+}
+
+/// A step that was told before is kept until another one saves more than two minutes, the cost of a look, and more than 2 % of what
+/// is expected: readings that tremble do not send a mechanic to and fro (319 readings of an independent simulator).
+#[test]
+fn a_step_is_held_within_two_minutes_and_two_per_cent() {
+    let case = case();
+    let usual = Settings::default();
+    let judgement = judge(&case, &usual).unwrap();
+    let all_cost = |minutes: f64| {
+        let cost = Cost { minutes, money: 0.0 };
+        let mut prices = usual.prices.with_unknown(cost).unwrap();
+        for fault in Fault::ALL {
+            prices = prices.with_repair(fault, cost).unwrap();
+        }
+        prices
+    };
+    for (repair_minutes, dear) in [(30.0, false), (1_500.0, true)] {
+        let mut settings = usual;
+        settings.prices = all_cost(repair_minutes);
+        let first = judgement.plan(&settings).steps[0].action;
+        let other = Check::ALL.into_iter().map(Action::Check).find(|action| {
+            let mut held = settings;
+            held.held = Some(*action);
+            *action != first && judgement.plan(&held).steps[0].action == *action
+        });
+        let Some(Action::Check(check)) = other else {
+            panic!("no other check is held at {repair_minutes}")
+        };
+        // By how much a plan that begins with this check costs more, and whether it is held.
+        let at = |minutes: f64| {
+            let mut settings = settings;
+            let cost = Cost { minutes, money: 0.0 };
+            settings.prices = settings.prices.with_check(check, cost).unwrap();
+            let least = judgement.plan(&settings).expected_minutes;
+            settings.held = Some(Action::Check(check));
+            let plan = judgement.plan(&settings);
+            let held = plan.steps[0].action == Action::Check(check);
+            (held, plan.expected_minutes - least, least)
+        };
+        let (mut kept, mut left) = (settings.prices.check(check).minutes, 500.0);
+        for _ in 0..20 {
+            let middle = 0.5 * (kept + left);
+            if at(middle).0 { kept = middle } else { left = middle }
+        }
+        let (_, more, least) = at(kept);
+        assert_eq!(least > 100.0, dear, "{least}");
+        let wanted = if dear { 0.02 * least } else { 2.0 };
+        assert!((more - wanted).abs() < 0.01, "{more} more than {least}");
+    }
 }

@@ -24,14 +24,14 @@ fn a_vent_near_its_band_stalls_only_by_a_good_thermometer() {
     let conditions = Conditions::new(celsius(28.0), place());
     let judged = |above_k: [f64; 6], own_k: f64| {
         let flat = [VentSample {
-            after_s: 60.0,
+            after: TimeSpan::from_seconds(60.0),
             vent: read(celsius(20.0), 0.5),
         }];
         let high_k = in_kelvins(pull_down(&system, &conditions, &flat).unwrap().expected.high_95);
         let samples: Vec<VentSample> = (1..)
             .zip(above_k)
             .map(|(n, above)| VentSample {
-                after_s: 120.0 * f64::from(n),
+                after: TimeSpan::from_seconds(120.0 * f64::from(n)),
                 vent: read(celsius(high_k - 273.15 + above), own_k),
             })
             .collect();
@@ -52,7 +52,7 @@ fn a_pull_down_ends_where_a_settled_system_stands() {
         ..settled
     };
     let samples = [VentSample {
-        after_s: 60.0,
+        after: TimeSpan::from_seconds(60.0),
         vent: read(celsius(20.0), 0.5),
     }];
     let expected = |conditions: &Conditions| pull_down(&system, conditions, &samples).unwrap().expected;
@@ -64,14 +64,14 @@ fn a_pull_down_ends_where_a_settled_system_stands() {
 fn a_coarse_gauge_is_not_helped_by_waiting() {
     let held = |u_pa: f64| {
         let samples = [0.0, 100.0, 200.0, 300.0].map(|after_s| Sample {
-            after_s,
+            after: TimeSpan::from_seconds(after_s),
             pressure: read(AbsolutePressure::from_pa(60.0).into(), u_pa),
         });
         let hold = Hold {
             samples: &samples,
             warmest: read(celsius(22.0), 0.0),
             surroundings: place(),
-            volume_m3: None,
+            volume: None,
             allowed: Rise::USUAL,
         };
         hold.judge().unwrap().finding

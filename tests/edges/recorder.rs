@@ -84,7 +84,7 @@ fn five_points_of_eight_seconds_tell_a_fall() {
     };
     assert!(vent(40, 16.0).is_none() && vent(41, 16.0).is_some());
     for falls_s in [8.0, 16.0, 24.0] {
-        assert_eq!(vent(60, falls_s).unwrap().half_s, falls_s);
+        assert_eq!(vent(60, falls_s).unwrap().half.seconds(), falls_s);
     }
 }
 
@@ -94,7 +94,7 @@ fn a_missed_part_of_a_fall_is_a_straight_line() {
     let mut samples = seconds(40, |t| Sample::at(t).with(Channel::Vent, 300.0));
     samples.extend(seconds(80, |t| Sample::at(200.0 + t).with(Channel::Vent, 280.0)));
     let fall = of(samples).vent.unwrap();
-    assert!((fall.half_s - 120.0).abs() <= 8.0, "{fall:?}");
+    assert!((fall.half.seconds() - 120.0).abs() <= 8.0, "{fall:?}");
 }
 
 /// Below one sample in two seconds a turn of the low side may fall between two of them; a tenth beside it is the jitter of a logger.
@@ -139,8 +139,8 @@ fn what_follows_a_change_within_fifteen_seconds_is_left_out() {
         let summary = of(samples);
         let state = summary.states().last().unwrap();
         // The third sample of another speed begins the state.
-        assert_eq!(state.began_s(), 42.0 * interval_s);
-        82.0 * interval_s - state.began_s() - state.seconds()
+        assert_eq!(state.began().seconds(), 42.0 * interval_s);
+        82.0 * interval_s - state.began().seconds() - state.lasted().seconds()
     };
     assert_eq!((left_out_s(7.0), left_out_s(8.0)), (28.0, 16.0));
 }
@@ -152,7 +152,7 @@ fn a_state_is_known_from_ten_seconds_on() {
         let summary = of(seconds(count, |t| sides(t, 200e3, 1.4e6)));
         (
             summary.phase == LogPhase::Empty,
-            summary.states().last().unwrap().seconds(),
+            summary.states().last().unwrap().lasted().seconds(),
         )
     };
     assert_eq!((after(10), after(11)), ((true, 0.0), (false, 10.0)));
@@ -204,7 +204,7 @@ fn three_steps_at_one_speed_make_a_restless_system() {
     let last_began_s = |steps: u32| {
         let low = |t: f64| 200e3 + 30e3 * (t / 100.0).floor().min(f64::from(steps));
         let summary = of(seconds(600, |t| sides(t, low(t), 1.4e6)));
-        summary.states().last().unwrap().began_s()
+        summary.states().last().unwrap().began().seconds()
     };
     assert_eq!([2, 3, 4].map(last_began_s), [200.0, 300.0, 300.0]);
 }
@@ -240,7 +240,7 @@ fn a_block_holds_whole_cycles_of_twenty_seconds() {
         let mut known_s = Vec::new();
         for sample in seconds(500, |t| cycling(t, period_s, 160e3, 80e3)) {
             recorder.push(&sample);
-            known_s.push(recorder.summary().states().last().unwrap().seconds());
+            known_s.push(recorder.summary().states().last().unwrap().lasted().seconds());
         }
         let mut steps = known_s
             .windows(2)
@@ -269,7 +269,7 @@ fn what_came_before_the_cycles_weighs_twenty_seconds() {
         let summary = recorder.summary();
         assert_eq!(summary.states().len(), 1);
         if sample.time_s > 205.0 {
-            least_s = least_s.min(summary.states()[0].seconds());
+            least_s = least_s.min(summary.states()[0].lasted().seconds());
         }
     }
     assert_eq!(least_s, 20.0);
@@ -285,7 +285,7 @@ fn three_cycles_settle_a_state() {
         recorder.push(&sample);
         let summary = recorder.summary();
         if let (None, Some(state)) = (first, summary.judged().next()) {
-            first = Some((state.swing().unwrap().count, state.seconds()));
+            first = Some((state.swing().unwrap().count, state.lasted().seconds()));
         }
     }
     let (count, seconds) = first.unwrap();

@@ -2,14 +2,11 @@
 
 use super::super::faults::index;
 use super::super::faults::{HYPOTHESES, NONE};
+use super::super::posterior::NEGLIGIBLE;
 use super::super::prices::Prices;
 use super::cost::{Belief, Job, Jobs, REPAIRS};
 use crate::names::Fault;
 use crate::numerics::put_in_order;
-
-/// A fault that is less likely than this is not followed, as predictions treat it like a sound system too. It counts as
-/// something that no repair sets right.
-const FOLLOWED_FROM: f64 = 1e-3;
 
 /// The hypotheses that are followed, in the order of [`Jobs`].
 pub(super) struct Followed {
@@ -18,7 +15,9 @@ pub(super) struct Followed {
 }
 
 impl Followed {
-    /// The faults that are followed in the order of probability over cost, then none of these; and what their repairs cost.
+    /// The faults that are followed in the order of probability over cost, then none of these; and what their repairs cost. A
+    /// [`NEGLIGIBLE`] fault is not followed, as predictions treat it like a sound system too: it counts as something that no repair
+    /// sets right.
     pub(super) fn of(probability: &Belief, prices: &Prices, recovers: &dyn Fn(Fault) -> bool) -> (Self, Jobs) {
         let verify = prices.in_minutes(prices.verify());
         let blank = Job {
@@ -29,7 +28,7 @@ impl Followed {
         };
         let (mut jobs, mut count) = ([blank; REPAIRS], 0);
         for fault in Fault::ALL {
-            if probability[index(fault)] >= FOLLOWED_FROM {
+            if probability[index(fault)] >= NEGLIGIBLE {
                 let minutes = prices.in_minutes(prices.repair(fault)) + verify;
                 jobs[count] = Job {
                     fault,
@@ -71,5 +70,27 @@ impl Followed {
             *figure = of(*hypothesis);
         }
         figures
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A fault of one in a thousand is worth following, since a wrong repair costs hours; a rarer one counts as none of these, and
+    /// nothing of its probability is lost (engineering judgement).
+    #[test]
+    fn faults_are_followed_from_one_in_a_thousand_on() {
+        let mut probability = [0.0; HYPOTHESES];
+        probability[index(Fault::Undercharge)] = 0.9;
+        probability[index(Fault::Overcharge)] = 1.05e-3;
+        probability[index(Fault::WornCompressor)] = 0.95e-3;
+        probability[NONE] = 0.098;
+        let (followed, jobs) = Followed::of(&probability, &Prices::default(), &|_| false);
+        let faults: alloc::vec::Vec<Fault> = jobs.all().iter().map(|job| job.fault).collect();
+        assert_eq!(faults, [Fault::Undercharge, Fault::Overcharge]);
+        let belief = followed.belief(&probability);
+        assert!((belief[2] - 0.098_95).abs() < 1e-12);
+        assert!((belief.iter().sum::<f64>() - 1.0).abs() < 1e-12);
     }
 }

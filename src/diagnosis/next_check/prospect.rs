@@ -290,3 +290,36 @@ impl Prospect {
         or_open: 0,
     };
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A measurement that pays only once a sound system leads waits for the vent: while that can still be read, the measurement may
+    /// come as well; once it is read, a fault that leads keeps the measurement back.
+    #[test]
+    fn a_look_that_waits_for_a_leading_cause_is_free_while_a_simpler_one_is_open() {
+        const VENT: u64 = 1;
+        let job = super::super::cost::Job {
+            fault: Fault::Undercharge,
+            minutes: 60.0,
+            per_minute: 1.0 / 60.0,
+            recovery: false,
+        };
+        let jobs = Jobs::of([job; super::super::cost::REPAIRS], 1, 60.0, 240.0);
+        let mut belief = [0.0; HYPOTHESES];
+        belief[0] = 0.9;
+        let waits = Prospect {
+            once_leads: &[Fault::NoFault],
+            or_open: VENT,
+            ..Prospect::BLANK
+        };
+        assert!(waits.may_come(0, &jobs, &belief));
+        assert!(!waits.may_come(VENT, &jobs, &belief));
+        let leads = Prospect {
+            once_leads: &[Fault::Undercharge],
+            ..waits
+        };
+        assert!(leads.may_come(VENT, &jobs, &belief));
+    }
+}
