@@ -146,12 +146,12 @@ def test_no_exception_hides_one_of_pythons_own():
     assert coldloop.FormatError.code == 14
 
 
-def test_columns_that_stand_twice_are_refused_by_name():
+def test_columns_that_occur_twice_are_refused_by_name():
     frame = pd.DataFrame(TABLE)
     twice = pd.concat([frame, frame[["vent_c"]]], axis=1)
     arrow = pa.Table.from_pandas(frame)
     for table in (twice, arrow.append_column("vent_c", arrow["vent_c"])):
-        with pytest.raises(coldloop.InconsistentError, match="^vent_c: this column stands twice in the table$") as caught:
+        with pytest.raises(coldloop.InconsistentError, match="^vent_c: this column occurs twice in the table$") as caught:
             coldloop.diagnose_table(table)
         assert caught.value.key == "vent_c"
     kept = {**TABLE, "plate": list("abcdef")}
