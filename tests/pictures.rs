@@ -247,7 +247,7 @@ fn what_was_watched_has_a_mark_for_each_sample() {
     );
 }
 
-/// The vacuum that was held ends at 429 micron after 20 min, and its mark stands there by the axes.
+/// The held vacuum ends at 429 micron after 20 min, and the axes place its mark at these values.
 #[test]
 fn a_mark_stands_at_its_minutes_and_microns() {
     let svg = drawing(&visit("repaired-van"), Picture::Hold, Units::Metric);
