@@ -155,7 +155,7 @@ def test_columns_that_occur_twice_are_refused_by_name():
             coldloop.diagnose_table(table)
         assert caught.value.key == "vent_c"
     kept = {**TABLE, "plate": list("abcdef")}
-    with pytest.raises(coldloop.InconsistentError, match="^plate: this column stands twice in keep$"):
+    with pytest.raises(coldloop.InconsistentError, match="^plate: this column occurs twice in keep$"):
         coldloop.diagnose_table(kept, keep=["plate", "plate"])
     with pytest.raises(coldloop.InconsistentError, match="^verdict: the answer has a column of this name"):
         coldloop.diagnose_table({**TABLE, "verdict": list("abcdef")}, keep=["verdict"])
