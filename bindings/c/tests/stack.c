@@ -188,8 +188,8 @@ int main(void)
             most = bytes > most ? bytes : most;
         }
         printf("%s: %zu bytes of stack\n", functions[at].name, most);
-        /* What a thread takes as it ends lies in the same place, so that of a small call only the rest is seen. */
-        CHECK(most > 0 && most <= functions[at].most);
+        /* What a thread takes as it ends lies in the same place: of a push, which takes little more, only the rest is seen. */
+        CHECK(most > (functions[at].made == recorder_push ? 0 : 1000) && most <= functions[at].most);
     }
     free(recorder);
     free(session);
