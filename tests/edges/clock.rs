@@ -1,23 +1,11 @@
 //! What does not depend on when the clock was started, and what several uncertainties make of a vacuum and a charge.
 
+use crate::{place, read};
 use coldloop::circuit::Reading;
 use coldloop::proof::{ChargeBook, Evacuation, Hold, Kept, Rise, Sample, VentSample, pull_down};
-use coldloop::units::{
-    AbsolutePressure, GaugePressure, InSi, Mass, Measurable, Surroundings, TimeSpan, Volume, celsius,
-};
+use coldloop::units::{AbsolutePressure, GaugePressure, Mass, Surroundings, TimeSpan, Volume, celsius};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{ChargeFinding, Compressor, EvacuationFinding, Expansion, HoldFinding, Refrigerant};
-
-fn place() -> Surroundings {
-    Surroundings::at_altitude(1_600.0).unwrap()
-}
-
-fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
-    Reading {
-        value,
-        standard_uncertainty: InSi::from_si(standard_uncertainty),
-    }
-}
 
 /// A vent falls by the same curve whether its minutes count from the start of the run or from an hour before.
 #[test]

@@ -19,3 +19,19 @@ mod recorder;
 mod spread;
 mod stop;
 mod units;
+
+use coldloop::circuit::Reading;
+use coldloop::units::{InSi, Measurable, Surroundings};
+
+/// The air at the garage, 1,600 m.
+fn place() -> Surroundings {
+    Surroundings::at_altitude(1_600.0).unwrap()
+}
+
+/// A reading with this standard uncertainty, in SI.
+fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
+    Reading {
+        value,
+        standard_uncertainty: InSi::from_si(standard_uncertainty),
+    }
+}

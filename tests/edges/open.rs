@@ -1,21 +1,11 @@
 //! What a proof leaves open, and what it does not take for granted.
 
-use coldloop::circuit::{Derived, Reading, Readings};
+use crate::{place, read};
+use coldloop::circuit::{Derived, Readings};
 use coldloop::proof::{Hold, Rise, Sample, VentSample, pull_down};
-use coldloop::units::{AbsolutePressure, InSi, Measurable, Surroundings, TimeSpan, celsius, in_kelvins};
+use coldloop::units::{AbsolutePressure, Surroundings, TimeSpan, celsius, in_kelvins};
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{Compressor, Expansion, HoldFinding, PullDownFinding, Refrigerant};
-
-fn place() -> Surroundings {
-    Surroundings::at_altitude(1_600.0).unwrap()
-}
-
-fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
-    Reading {
-        value,
-        standard_uncertainty: InSi::from_si(standard_uncertainty),
-    }
-}
 
 /// A vent that no longer falls a little above its band has stalled by a good thermometer; by one of 1 K it may be within.
 #[test]

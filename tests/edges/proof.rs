@@ -1,28 +1,18 @@
 //! Vacuum, hold, test pressure, masses and pull-down.
 
+use crate::{place, read};
 use coldloop::air::water_saturation_pressure_pa;
 use coldloop::circuit::Reading;
 use coldloop::proof::{
     ChargeBook, Decay, DecayGas, Evacuation, Hold, Kept, Rise, Sample, Served, VentSample, pull_down, usual_tolerance,
 };
 use coldloop::units::{
-    AbsolutePressure, GaugePressure, InSi, Mass, Measurable, Pressure, PressureDifference, Surroundings, TimeSpan,
-    Volume, celsius, in_kelvins,
+    AbsolutePressure, GaugePressure, Mass, Pressure, PressureDifference, Surroundings, TimeSpan, Volume, celsius,
+    in_kelvins,
 };
 use coldloop::vehicle::{Conditions, System};
 use coldloop::{ChargeFinding, Compressor, ErrorKind, EvacuationFinding, Expansion, HoldFinding, LeakFinding};
 use coldloop::{PullDownFinding, Refrigerant};
-
-fn place() -> Surroundings {
-    Surroundings::at_altitude(1_600.0).unwrap()
-}
-
-fn read<Q: Measurable>(value: Q, standard_uncertainty: f64) -> Reading<Q> {
-    Reading {
-        value,
-        standard_uncertainty: InSi::from_si(standard_uncertainty),
-    }
-}
 
 fn absolute(pa: f64) -> Pressure {
     AbsolutePressure::from_pa(pa).into()
